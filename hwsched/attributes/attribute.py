@@ -1,0 +1,49 @@
+"""The declaration of one fact. Reading cells and showing values stand in their own files beside this one."""
+
+from dataclasses import dataclass
+from typing import Literal
+
+AttributeKind = Literal["text", "length", "number", "integer", "choice", "flag", "date"]
+"""Kind of value held: text as str, length as float [mm], number as float in the attribute's unit, integer as int,
+choice as the Choice.value str, flag as bool, date as ISO text. None always means unknown."""
+
+Unit = Literal[
+    "", "mm", "m", "kg", "V", "A", "mA", "uA", "mAh", "Ah", "W", "ohm", "degC", "s", "h", "N", "deg", "share"
+]
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """One of the words that a choice accepts."""
+
+    value: str
+    """Held and exchanged, kebab-case."""
+    label: str
+    """Shown to people."""
+    synonyms: tuple[str, ...] = ()
+    """Other spellings read from sheets, compared without case, blanks and punctuation."""
+
+
+@dataclass(frozen=True, slots=True)
+class Attribute:
+    """One fact of an opening, a leaf, an existing item or a part."""
+
+    name: str
+    """Identifier with its unit as suffix, such as ``backset_mm``; the column name in the database."""
+    label: str
+    """The trade's words, shown in forms and as the column's header in sheets."""
+    kind: AttributeKind = "text"
+    unit: Unit = ""
+    choices: tuple[Choice, ...] = ()
+    synonyms: tuple[str, ...] = ()
+    """Other headers under which sheets carry this fact, compared without case, blanks and punctuation."""
+    low: float | None = None
+    """Least value that can be true (in mm for lengths); a smaller one is refused as a slip."""
+    high: float | None = None
+    required: bool = False
+    note: str = ""
+    """What the surveyor or the catalogue's keeper should know: where to measure, what it decides."""
+
+    def choice(self, value: str) -> Choice | None:
+        """Return the declared choice that holds this value."""
+        return next((c for c in self.choices if c.value == value), None)

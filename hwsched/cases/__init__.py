@@ -1,0 +1,49 @@
+"""The frozen values that rules judge and fitting builds: facts, parts, the case of one opening, its fit, findings.
+
+Plain values only: no database, no file, no screen. Nothing here calculates.
+"""
+
+from hwsched.cases.case import Case, Catalogue, Chosen, Part, Placed, Settings
+from hwsched.cases.facts import Item, Leaf, Opening
+from hwsched.cases.finding import DISCIPLINES, SEVERITIES, Discipline, Finding, Severity
+from hwsched.cases.fit import (
+    Alternative,
+    BatteryLife,
+    CablePath,
+    Fit,
+    FittedPart,
+    Hole,
+    Need,
+    Placement,
+    Refusal,
+    Stack,
+    Status,
+)
+
+__all__ = [
+    "DISCIPLINES",
+    "SEVERITIES",
+    "Alternative",
+    "BatteryLife",
+    "CablePath",
+    "Case",
+    "Catalogue",
+    "Chosen",
+    "Discipline",
+    "Finding",
+    "Fit",
+    "FittedPart",
+    "Hole",
+    "Item",
+    "Leaf",
+    "Need",
+    "Opening",
+    "Part",
+    "Placed",
+    "Placement",
+    "Refusal",
+    "Settings",
+    "Severity",
+    "Stack",
+    "Status",
+]

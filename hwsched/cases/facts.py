@@ -1,0 +1,78 @@
+"""Surveyed facts as plain values; field for field what `hwsched.survey` declares. None means unknown."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """Facts of an opening and its frame; see `hwsched.survey.opening` for labels, limits and words."""
+
+    id: str
+    mark: str
+    building: str | None = None
+    level: str | None = None
+    room_from: str | None = None
+    room_to: str | None = None
+    form: str | None = None
+    hand: str | None = None
+    rating: str | None = None
+    stair: bool | None = None
+    egress: str | None = None
+    accessible: bool | None = None
+    exposure: str | None = None
+    temperature_low_c: float | None = None
+    operations_per_day: float | None = None
+    power_wish: str | None = None
+    supply_distance_m: float | None = None
+    frame_material: str | None = None
+    frame_stop_mm: float | None = None
+    wave: str | None = None
+    priority: int | None = None
+    notes: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Leaf:
+    """Facts of a leaf."""
+
+    id: str
+    position: str | None = None
+    width_mm: float | None = None
+    height_mm: float | None = None
+    thickness_mm: float | None = None
+    material: str | None = None
+    construction: str | None = None
+    stile_mm: float | None = None
+    undercut_mm: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """Facts of an existing item."""
+
+    id: str
+    kind: str | None = None
+    leaf: str | None = None
+    face: str | None = None
+    x_mm: float | None = None
+    y_mm: float | None = None
+    width_mm: float | None = None
+    height_mm: float | None = None
+    projection_mm: float | None = None
+    disposition: str | None = None
+    lock_form: str | None = None
+    function: str | None = None
+    backset_mm: float | None = None
+    cylinder_height_mm: float | None = None
+    case_height_mm: float | None = None
+    case_depth_mm: float | None = None
+    case_width_mm: float | None = None
+    case_above_mm: float | None = None
+    case_offset_mm: float | None = None
+    trim_key_mm: float | None = None
+    trim_secured_mm: float | None = None
+    thumb_turn: bool | None = None
+    cross_bore_mm: float | None = None
+    edge_bore_mm: float | None = None
+    cam_form: str | None = None
+    item_notes: str | None = None

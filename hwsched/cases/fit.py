@@ -1,0 +1,197 @@
+"""The fit: parts, place, holes and runs worked out for one opening, with the reason for each and each refusal.
+
+Coordinates: x from the lock edge toward the hinge edge, y up from the finished floor, z from the secured face (0) to
+the key face (leaf thickness); all mm and degrees.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Literal
+
+Status = Literal["fitted", "not-fitted", "unknown"]
+Role = Literal[
+    "cylinder",
+    "lock",
+    "reader",
+    "cam",
+    "tailpiece",
+    "collar",
+    "ring",
+    "unit",
+    "mounting",
+    "lead-extension",
+    "battery",
+    "coin-cell",
+    "supply",
+    "standby-battery",
+    "power-transfer",
+    "wire",
+    "strike",
+    "fastener",
+    "tool",
+    "consumable",
+    "credential",
+]
+Source = Literal["fitted", "set", "by-hand"]
+
+
+@dataclass(frozen=True, slots=True)
+class FittedPart:
+    """One part in one role."""
+
+    role: Role
+    part: str
+    """Catalogue number."""
+    kind: str
+    quantity: float
+    reason: str
+    """Which fact or number it follows from."""
+    description: str = ""
+    source: Source = "fitted"
+
+
+@dataclass(frozen=True, slots=True)
+class Stack:
+    """How a cylinder stands in the leaf."""
+
+    form: str
+    """threaded, euro-profile, rim."""
+    projection_mm: float
+    """How far the head stands proud of the trim on the key side."""
+    gap_mm: float = 0.0
+    """Space left under the collar; 0 when flush."""
+    turns: int = 0
+    rings: tuple[str, ...] = ()
+    cut_off_mm: float = 0.0
+    """For a tailpiece: length to break off."""
+    key_half_mm: float = 0.0
+    secured_half_mm: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Alternative:
+    """Another place where the unit could stand."""
+
+    pattern: str
+    x_mm: float
+    y_mm: float
+    cable_mm: float
+    cost: float
+
+
+@dataclass(frozen=True, slots=True)
+class Placement:
+    """Where the control unit stands: lower left corner of its plate on a face, or of its pocket in the edge."""
+
+    leaf: str
+    face: str
+    """secured, key, edge, or wall for openings without a leaf."""
+    pattern: str
+    """straight, above, below, in-edge, beside."""
+    x_mm: float
+    y_mm: float
+    width_mm: float
+    height_mm: float
+    hole_x_mm: float
+    """Access hole's centre."""
+    hole_y_mm: float
+    source: Source = "fitted"
+    alternatives: tuple[Alternative, ...] = ()
+    clearances: tuple[tuple[str, float], ...] = ()
+    """Named neighbour and the free distance to it [mm], nearest first."""
+
+
+@dataclass(frozen=True, slots=True)
+class CablePath:
+    """The lead's way from the connector at the cylinder to the unit's connector."""
+
+    points_mm: tuple[tuple[float, float, float], ...]
+    length_mm: float
+    """Needed, slack and bends included."""
+    available_mm: float
+    """The part's lead plus its extension."""
+    slack_mm: float
+    segments: tuple[tuple[str, float], ...] = ()
+    """What each stretch is, and its length [mm]."""
+
+
+@dataclass(frozen=True, slots=True)
+class Hole:
+    """One hole to be made or enlarged."""
+
+    name: str
+    """What it is for."""
+    leaf: str
+    face: str
+    """Face in which it starts: secured, key, lock-edge, frame, wall."""
+    x_mm: float
+    y_mm: float
+    diameter_mm: float
+    pilot_mm: float | None = None
+    depth_mm: float | None = None
+    """None: through."""
+    up_deg: float = 0.0
+    edge_deg: float = 0.0
+    from_cylinder_mm: tuple[float, float] | None = None
+    """Centre relative to the cylinder's centre: toward the hinge edge, up."""
+    tool: str = ""
+    jig: str = ""
+    order: int = 0
+    enlarges_mm: float | None = None
+    """Diameter of the existing hole that it enlarges."""
+    count: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class BatteryLife:
+    """What the pack lasts."""
+
+    days: float
+    mah_per_day: float
+    capacity_mah: float
+    usable_share: float
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """A part that was considered and refused."""
+
+    part: str
+    role: Role
+    rule: str
+    reason: str
+    """With the number that was short, by how much, and what would cure it."""
+    values: Mapping[str, float] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Need:
+    """A missing fact: unknown until somebody measures or asks."""
+
+    fact: str
+    """``entity.attribute`` as declared in the survey, or ``part NUMBER.attribute``."""
+    label: str
+    blocks: str
+    """What cannot be worked out without it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """All that was worked out for one opening. Equal cases have equal fits: it names no mark."""
+
+    status: Status
+    parts: tuple[FittedPart, ...] = ()
+    stack: Stack | None = None
+    placement: Placement | None = None
+    cable: CablePath | None = None
+    holes: tuple[Hole, ...] = ()
+    power: Literal["battery", "supply", "none"] = "none"
+    battery: BatteryLife | None = None
+    refused: tuple[Refusal, ...] = ()
+    needs: tuple[Need, ...] = ()
+    cost: float = 0.0
+    """Sum of list prices of the parts, in the catalogue's currency."""
+
+    def part(self, role: str) -> FittedPart | None:
+        """Return the first part in a role."""
+        return next((p for p in self.parts if p.role == role), None)

@@ -1,0 +1,109 @@
+"""What stands on a page, without paper: text, tables, drawings, check boxes. Documents build it, renderers lay it out."""
+
+from dataclasses import dataclass
+from typing import Literal
+
+from hwsched.drawings.drawing import Drawing
+
+Style = Literal["body", "small", "strong", "caution", "stop", "title"]
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """A heading of level 1 to 3; level 1 enters the outline of the file."""
+
+    text: str
+    level: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Paragraph:
+    """Plain text; ``caution`` and ``stop`` are set in a box that is seen in black and white too."""
+
+    text: str
+    style: Style = "body"
+
+
+@dataclass(frozen=True, slots=True)
+class Bullets:
+    """A list; numbered for steps."""
+
+    items: tuple[str, ...]
+    numbered: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A column of a table."""
+
+    title: str
+    width: float = 1.0
+    """Share of the table's width."""
+    align: Literal["left", "right", "centre"] = "left"
+
+
+Cell = str | float | int | None
+"""None is an empty cell; numbers stay numbers in a workbook; the text in TICK is a box to tick."""
+TICK = "☐"
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """Rows under columns; breaks over pages with its header repeated."""
+
+    columns: tuple[Column, ...]
+    rows: tuple[tuple[Cell, ...], ...]
+    title: str = ""
+    """Also the sheet's name in a workbook."""
+    strong_rows: frozenset[int] = frozenset()
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """Label and value pairs set in columns."""
+
+    pairs: tuple[tuple[str, str], ...]
+    columns: int = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Drawings:
+    """Views side by side at one scale, fitted into a height."""
+
+    drawings: tuple[Drawing, ...]
+    height_mm: float = 110.0
+
+
+@dataclass(frozen=True, slots=True)
+class SignOff:
+    """Lines to sign: role, name, date."""
+
+    roles: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class PageBreak:
+    """Start a new page."""
+
+
+Block = Heading | Paragraph | Bullets | Table | Facts | Drawings | SignOff | PageBreak
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """Blocks that start on a page of their own under one header; ``mark`` is shown in it."""
+
+    blocks: tuple[Block, ...]
+    mark: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Document:
+    """One document, ready to be laid out."""
+
+    title: str
+    project: str
+    revision: str
+    date: str
+    sections: tuple[Section, ...]
+    subtitle: str = ""

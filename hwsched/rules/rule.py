@@ -1,0 +1,59 @@
+"""What a rule is. Rules themselves stand one a file in a folder a discipline."""
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field
+from typing import Literal
+
+from hwsched.cases import Case, Discipline, Fit, Severity
+
+Slot = Literal["lock", "unit", "power", "whole"]
+"""When a rule can speak while a fit is built: once the lock or cylinder with its cam, collar and rings is chosen; once
+the unit with place, cable and holes is; once the power source is; or only of the whole opening."""
+
+
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """A number of a rule that a project may change."""
+
+    name: str
+    """With its unit as suffix."""
+    value: float
+    text: str
+    source: str
+    """Publication, "common practice", or "from memory, unverified"."""
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """One statement of a rule on one case."""
+
+    message: str
+    """A sentence with its numbers; never the opening's mark."""
+    cure: str
+    values: Mapping[str, float] = field(default_factory=dict)
+    about: str = ""
+    severity: Severity | None = None
+    """None: the rule's own."""
+    needs: tuple[str, ...] = ()
+    """Missing facts as ``entity.attribute``: the verdict is "unknown: needs X"."""
+
+
+Limits = Mapping[str, float]
+Judge = Callable[[Case, Fit, Limits], Iterable[Verdict]]
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One rule: checks a stored fit, and in its slot is a constraint while a fit is built."""
+
+    id: str
+    """Kebab-case, ours."""
+    title: str
+    discipline: Discipline
+    severity: Severity
+    """An error in slot lock, unit or power refuses the candidate."""
+    basis: str
+    """Published source with section, or "common practice"."""
+    judge: Judge
+    slot: Slot = "whole"
+    limits: tuple[Limit, ...] = ()

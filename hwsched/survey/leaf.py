@@ -1,0 +1,100 @@
+"""Facts of a leaf."""
+
+from hwsched.attributes import Attribute, Choice
+from hwsched.survey.entity import Entity
+
+POSITIONS = (
+    Choice("single", "Single", ("only", "1", "sgl")),
+    Choice("active", "Active", ("a", "act", "active leaf")),
+    Choice("inactive", "Inactive", ("i", "inact", "standing", "passive", "inactive leaf")),
+)
+MATERIALS = (
+    Choice("wood", "Wood, solid core", ("wd", "solid core", "scw", "scwd", "solid wood", "timber", "sc wood")),
+    Choice("mineral-core", "Wood, mineral core", ("mineral core", "mc", "wd mineral", "fire core")),
+    Choice("hollow-metal", "Hollow metal", ("hm", "steel", "hollow metal door")),
+    Choice("aluminium", "Aluminium", ("al", "alum", "aluminum", "storefront")),
+    Choice("glass", "Glass", ("gl", "all glass", "tempered glass", "frameless glass")),
+    Choice("composite", "Composite", ("frp", "fibreglass", "fiberglass")),
+    Choice("steel-gate", "Steel gate", ("gate steel", "steel tube", "bar gate")),
+)
+CONSTRUCTIONS = (
+    Choice("flush", "Flush", ("f",)),
+    Choice("stile-and-rail", "Stile and rail", ("s&r", "stile rail", "panel")),
+    Choice("narrow-stile", "Narrow stile", ("narrow", "ns")),
+    Choice("frameless", "Frameless glass", ("no stile",)),
+)
+
+LEAF = Entity(
+    "leaf",
+    "Leaf",
+    (
+        Attribute(
+            "position",
+            "Leaf",
+            "choice",
+            choices=POSITIONS,
+            synonyms=("leaf", "leaf position", "active/inactive"),
+        ),
+        Attribute(
+            "width_mm",
+            "Leaf width",
+            "length",
+            "mm",
+            synonyms=("width", "door width", "w"),
+            low=150,
+            high=3000,
+        ),
+        Attribute(
+            "height_mm",
+            "Leaf height",
+            "length",
+            "mm",
+            synonyms=("height", "door height", "h"),
+            low=150,
+            high=4500,
+        ),
+        Attribute(
+            "thickness_mm",
+            "Leaf thickness",
+            "length",
+            "mm",
+            synonyms=("thickness", "thk", "t", "door thickness"),
+            low=6,
+            high=120,
+        ),
+        Attribute(
+            "material",
+            "Leaf material",
+            "choice",
+            choices=MATERIALS,
+            synonyms=("material", "door material", "leaf mat", "door mat"),
+        ),
+        Attribute(
+            "construction",
+            "Leaf construction",
+            "choice",
+            choices=CONSTRUCTIONS,
+            synonyms=("construction", "elevation", "door type"),
+        ),
+        Attribute(
+            "stile_mm",
+            "Lock stile width",
+            "length",
+            "mm",
+            synonyms=("stile", "stile width"),
+            low=15,
+            high=400,
+            note="Face width of the stile that holds the lock, without the glass stop.",
+        ),
+        Attribute(
+            "undercut_mm",
+            "Undercut",
+            "length",
+            "mm",
+            synonyms=("undercut", "uc"),
+            low=0,
+            high=60,
+            note="From finished floor to the bottom of the leaf.",
+        ),
+    ),
+)

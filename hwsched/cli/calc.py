@@ -1,0 +1,75 @@
+"""`hwsched calc NAME`: one JSON object a line in, one a line out, in the same order."""
+
+import argparse
+import json
+import sys
+from collections.abc import Iterable, Iterator, Mapping
+from typing import TYPE_CHECKING, Any
+
+from hwsched.cli.verb import DONE, REJECTED, WRONG_USAGE, Verb
+
+if TYPE_CHECKING:
+    from hwsched.calc import Calculator
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("name", nargs="?", help="which calculator; without it, all are listed")
+    parser.add_argument("-h", "--help", action="store_true", help="describe the calculator's fields")
+    parser.add_argument("--json", action="store_true", help="describe for machines (with --help)")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.calc import CALCULATORS
+
+    calculator = next((c for c in CALCULATORS if c.name == arguments.name), None)
+    if arguments.name and calculator is None:
+        names = ", ".join(c.name for c in CALCULATORS)
+        print(f"hwsched calc: no calculator '{arguments.name}'; there are: {names}", file=sys.stderr)
+        return WRONG_USAGE
+    if calculator is None:
+        print("usage: hwsched calc NAME < input.jsonl    (one JSON object a line in, one a line out)")
+        print("       hwsched calc --help NAME\n")
+        wide = max(len(c.name) for c in CALCULATORS)
+        for each in CALCULATORS:
+            print(f"  {each.name:<{wide}}  {each.title}")
+        return DONE if arguments.help else WRONG_USAGE
+    if arguments.help:
+        print("\n".join(_description(calculator)))
+        return DONE
+    failed = False
+    for answer in answers(calculator, sys.stdin):
+        failed = failed or "error" in answer
+        sys.stdout.write(json.dumps(answer, allow_nan=False) + "\n")
+    return REJECTED if failed else DONE
+
+
+def answers(calculator: "Calculator", lines: Iterable[str]) -> Iterator[Mapping[str, Any]]:
+    """Answer each line in its order; a wrong one gives an object with `error` in its place."""
+    from hwsched.calc.calculator import InputError
+
+    for line in lines:
+        if not line.strip():
+            continue
+        try:
+            yield calculator.run(json.loads(line))
+        except json.JSONDecodeError as error:
+            yield {"error": {"field": "input", "message": f"is not a JSON object: {error}"}}
+        except RecursionError:
+            yield {"error": {"field": "input", "message": "is nested too deeply"}}
+        except InputError as error:
+            yield {"error": {"field": error.field, "message": error.message}}
+
+
+def _description(calculator: "Calculator") -> list[str]:
+    lines = [f"hwsched calc {calculator.name}: {calculator.title}", f"basis: {calculator.basis}", "", "in:"]
+    for title, fields in (("", calculator.inputs), ("out:", calculator.outputs)):
+        if title:
+            lines += ["", title]
+        for field in fields:
+            choices = f" [{'|'.join(field.choices)}]" if field.choices else ""
+            default = f" (default {field.default})" if field.default else ""
+            lines.append(f"  {field.name}: {field.kind}{choices}{default}. {field.text}")
+    return [*lines, "", "example:", "  " + json.dumps(calculator.example)]
+
+
+CALC = Verb("calc", "Calculate: JSON lines in, JSON lines out.", _arguments, _run, own_help=True)

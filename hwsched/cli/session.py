@@ -1,0 +1,68 @@
+"""What every verb that works on a project shares: its arguments, who is at work, printing for people or machines."""
+
+import argparse
+import getpass
+import json
+import sys
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from hwsched.model.project import Project
+
+
+def add_project(parser: argparse.ArgumentParser) -> None:
+    """Add the project argument and what goes with it."""
+    parser.add_argument("project", help="project file (.hwsched) or database URL")
+    add_common(parser)
+
+
+def add_common(parser: argparse.ArgumentParser) -> None:
+    """Add what every verb takes."""
+    parser.add_argument("--json", action="store_true", help="print JSON for machines")
+    parser.add_argument("--who", default="", help="who is at work, for the journal (default: the login name)")
+
+
+def who(arguments: argparse.Namespace) -> str:
+    """Return the name that the journal writes down."""
+    if arguments.who:
+        return str(arguments.who)
+    try:
+        return getpass.getuser()
+    except (KeyError, OSError):
+        return "unknown person"
+
+
+@contextmanager
+def opened(arguments: argparse.Namespace) -> "Iterator[Project]":
+    """Open the project for the time of a verb."""
+    from hwsched.model.project import open_project
+
+    project = open_project(arguments.project)
+    try:
+        yield project
+    finally:
+        project.close()
+
+
+def print_json(value: Any) -> None:
+    """Print a value for machines."""
+    print(json.dumps(value, indent=1, ensure_ascii=False, allow_nan=False))
+
+
+@contextmanager
+def progress_bar(title: str, quiet: bool) -> Iterator[Callable[[int, int], None]]:
+    """Show a bar to a person at a terminal; yields a function that takes done and total."""
+    if quiet or not sys.stderr.isatty():
+        yield lambda done, total: None
+        return
+    from tqdm import tqdm
+
+    with tqdm(desc=title, unit="", leave=False, file=sys.stderr) as bar:
+
+        def advance(done: int, total: int) -> None:
+            bar.total = total
+            bar.update(done - bar.n)
+
+        yield advance

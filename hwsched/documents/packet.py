@@ -1,0 +1,234 @@
+"""The installer's packet for one opening: drawing, holes, tools, box contents, steps, cautions, tests, sign-off."""
+
+from hwsched.documents import packet_steps, words
+from hwsched.documents.packet_steps import CAUTIONS, STEPS, TESTS, Situation
+from hwsched.documents.schedule import item_lines
+from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.drawings import elevation
+from hwsched.render.blocks import (
+    TICK,
+    Block,
+    Bullets,
+    Cell,
+    Column,
+    Document,
+    Drawings,
+    Facts,
+    Heading,
+    Paragraph,
+    Section,
+    SignOff,
+    Table,
+)
+
+
+def build(project: ProjectView, view: OpeningView | None) -> Document:
+    """Build the packet of one opening; raises ValueError without one."""
+    if view is None:
+        raise ValueError("a packet is the document of one opening")
+    section = Section(tuple(_blocks(project, view)), mark=view.mark)
+    return Document(
+        "Install packet",
+        project.title,
+        project.revision,
+        project.date,
+        (section,),
+        subtitle=words.place(view.case.opening.building, view.case.opening.level),
+    )
+
+
+def _blocks(project: ProjectView, view: OpeningView) -> list[Block]:
+    blocks: list[Block] = [Heading(f"Opening {view.mark}"), *_verdict(view), _facts(project, view)]
+    if view.fit is None:
+        return blocks
+    situation = Situation(view.case, view.fit, view.lock_leaf, view.lock)
+    drawings = tuple(elevation(view.case, view.fit, face, project.length_style) for face in ("secured", "key"))
+    blocks.append(Drawings(drawings))
+    if view.fit.status == "fitted":
+        blocks += _fit_lines(project, view)
+        blocks += [Heading("Cautions", 2), *(Paragraph(t, "caution") for t in packet_steps.chosen(CAUTIONS, situation))]
+        blocks.append(Paragraph(words.ADVICE, "small"))
+        blocks += _holes(project, view)
+        blocks += _box(project, view)
+        blocks += [Heading("Steps", 2), Bullets(packet_steps.chosen(STEPS, situation), numbered=True)]
+        blocks += _tests(project, situation)
+    blocks += _findings(view)
+    blocks += [Heading("Sign-off", 2), SignOff(("Installer", "Checked by", "For the owner"))]
+    return blocks
+
+
+def _verdict(view: OpeningView) -> list[Block]:
+    if view.fit is None:
+        return [Paragraph("DO NOT INSTALL. The survey has changed since this opening was fitted, or it never was.", "stop")]
+    if view.fit.status == "unknown":
+        missing = "; ".join(f"needs {need.label} ({need.blocks})" for need in view.fit.needs) or "facts are missing"
+        return [Paragraph(f"DO NOT INSTALL. Unknown: {missing}.", "stop")]
+    if view.fit.status == "not-fitted":
+        reasons = "; ".join(f"{refusal.part}: {refusal.reason}" for refusal in view.fit.refused[:3])
+        return [Paragraph(f"DO NOT INSTALL. No combination of parts fits. {reasons}", "stop")]
+    if view.blocking:
+        reasons = " ".join(f"{finding.message} Cure: {finding.cure}" for finding in view.blocking)
+        return [Paragraph(f"DO NOT INSTALL. {reasons}", "stop")]
+    return []
+
+
+def _facts(project: ProjectView, view: OpeningView) -> Facts:
+    opening, leaf, lock = view.case.opening, view.lock_leaf, view.lock
+    style = project.length_style
+    pairs = [
+        ("Location", words.location(opening.room_from, opening.room_to) or words.UNKNOWN),
+        ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
+        ("Fire rating", words.opening_word("rating", opening.rating)),
+        ("Egress role", words.opening_word("egress", opening.egress)),
+    ]
+    if leaf is not None:
+        pairs += [
+            ("Leaf size", words.size(leaf, style)),
+            ("Leaf thickness", words.length(leaf.thickness_mm, style)),
+            (
+                "Leaf",
+                f"{words.leaf_word('material', leaf.material)}, {words.leaf_word('construction', leaf.construction)}",
+            ),
+            ("Frame", words.opening_word("frame_material", opening.frame_material)),
+        ]
+    if lock is not None:
+        pairs += [
+            ("Existing lock", words.item_word("lock_form", lock.lock_form)),
+            ("Function", words.item_word("function", lock.function)),
+            ("Backset", words.length(lock.backset_mm, style)),
+            ("Cylinder above floor", words.length(lock.cylinder_height_mm, style)),
+        ]
+    return Facts(tuple(pairs))
+
+
+def _fit_lines(project: ProjectView, view: OpeningView) -> list[Block]:
+    fit = view.fit
+    style = project.length_style
+    if fit is None:
+        return []
+    pairs = []
+    if fit.stack is not None:
+        turns = f", cam plane {fit.stack.turns} turns beyond centre" if fit.stack.turns else ""
+        pairs.append(
+            ("Cylinder head", f"{words.length(fit.stack.projection_mm, style)} proud of the trim{turns}")
+        )  # fmt: skip
+        if fit.stack.cut_off_mm:
+            pairs.append(("Break off the tailpiece", words.length(fit.stack.cut_off_mm, style)))
+    if fit.cable is not None:
+        spare = fit.cable.available_mm - fit.cable.length_mm
+        pairs.append(
+            (
+                "Lead",
+                f"needs {words.length(fit.cable.length_mm, style)}, has {words.length(fit.cable.available_mm, style)}, "
+                f"{words.length(spare, style)} to spare",
+            )
+        )
+    if fit.placement is not None:
+        place = fit.placement
+        where = {"secured": "on the secured side", "key": "on the key side", "edge": "in the lock edge"}.get(
+            place.face, "on the wall"
+        )
+        pairs.append(("Unit", f"{where}, {place.pattern}{' (placed by hand)' if place.source == 'by-hand' else ''}"))
+    if fit.battery is not None:
+        pairs.append(("Battery", f"about {fit.battery.days:.0f} days at the surveyed use"))
+    return [Facts(tuple(pairs))] if pairs else []
+
+
+def _holes(project: ProjectView, view: OpeningView) -> list[Block]:
+    fit = view.fit
+    if fit is None or not fit.holes:
+        return [Heading("Holes", 2), Paragraph("No hole is made.")]
+    style = project.length_style
+    rows: list[tuple[Cell, ...]] = []
+    for hole in sorted(fit.holes, key=lambda h: h.order):
+        relative = "-"
+        if hole.from_cylinder_mm is not None:
+            across, up = hole.from_cylinder_mm
+            relative = f"{words.length(abs(up), style)} {'above' if up >= 0 else 'below'}"
+            if abs(across) > 0.05:
+                relative += f", {words.length(abs(across), style)} {'toward hinge' if across > 0 else 'toward edge'}"
+        angle = "square"
+        if hole.up_deg or hole.edge_deg:
+            angle = f"{hole.up_deg:+.0f}° up, {hole.edge_deg:+.0f}° to edge"
+        rows.append(
+            (
+                TICK,
+                hole.order,
+                hole.name + (f" ×{hole.count}" if hole.count > 1 else ""),
+                hole.face,
+                words.length(hole.x_mm, style),
+                relative,
+                words.length(hole.diameter_mm, style),
+                words.length(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
+                "through" if hole.depth_mm is None else words.length(hole.depth_mm, style),
+                angle,
+                " ".join(part for part in (hole.tool, hole.jig) if part),
+            )
+        )
+    columns = (
+        Column("", 0.3, "centre"), Column("No.", 0.4, "right"), Column("Hole", 2.0), Column("Face", 0.9),
+        Column("From lock edge", 1.0), Column("From cylinder", 1.3), Column("Diameter", 0.9), Column("Pilot", 0.8),
+        Column("Depth", 0.8), Column("Angle", 1.0), Column("Tool", 1.6),
+    )  # fmt: skip
+    return [Heading("Holes", 2), Table(columns, tuple(rows), title="Holes")]
+
+
+def _box(project: ProjectView, view: OpeningView) -> list[Block]:
+    fit = view.fit
+    if fit is None:
+        return []
+    rows: list[tuple[Cell, ...]] = []
+    strong = set()
+    for part in item_lines(fit.parts):
+        entry = project.catalogue.get(part.part)
+        strong.add(len(rows))
+        rows.append((TICK, words.quantity(part.quantity), entry.unit if entry else "", part.part, part.description))
+        for number, each in entry.kit if entry else ():
+            inside = project.catalogue.get(number)
+            text = f"contains: {inside.description if inside else number}"
+            rows.append(("", words.quantity(each * part.quantity), inside.unit if inside else "", number, text))
+    columns = (
+        Column("", 0.3, "centre"), Column("Qty", 0.6, "right"), Column("Unit", 0.6), Column("Part", 1.6),
+        Column("Description", 5.0),
+    )  # fmt: skip
+    blocks: list[Block] = [
+        Heading("Box contents", 2), Table(columns, tuple(rows), title="Box contents", strong_rows=frozenset(strong)),
+    ]  # fmt: skip
+    tools = [f"{part.description or part.part} ({part.part})" for part in fit.parts if part.role == "tool"]
+    tools += sorted({hole.tool for hole in fit.holes if hole.tool and hole.tool not in " ".join(tools)})
+    if tools:
+        blocks += [Heading("Tools", 2), Bullets(tuple(tools))]
+    return blocks
+
+
+def _tests(project: ProjectView, situation: Situation) -> list[Block]:
+    rows: list[tuple[Cell, ...]] = [
+        (number, text, TICK, TICK, "") for number, text in enumerate(packet_steps.chosen(TESTS, situation), start=1)
+    ]
+    columns = (
+        Column("No.", 0.4, "right"), Column("Test", 5.0), Column("Pass", 0.5, "centre"), Column("Fail", 0.5, "centre"),
+        Column("Reading", 1.4),
+    )  # fmt: skip
+    blocks: list[Block] = [Heading("Test sheet", 2), Table(columns, tuple(rows), title="Test sheet")]
+    battery = situation.fit.part("battery")
+    entry = project.catalogue.get(battery.part) if battery else None
+    volts = entry.number_of("voltage_v") if entry else None
+    if battery and volts is not None and volts * battery.quantity == 9.0:
+        blocks.append(Paragraph("A 9 V pack that reads 8.5 V or less is spent or badly connected (common practice).", "small"))
+    blocks.append(
+        Facts((("Cylinder serial number", "." * 24), ("Unit serial number", "." * 24), ("Found different", "." * 24)))
+    )
+    return blocks
+
+
+def _findings(view: OpeningView) -> list[Block]:
+    if not view.findings:
+        return []
+    rows = tuple(
+        (words.SEVERITY[f.severity] + (" (waived)" if f.waived else ""), f.message, f.cure, f.basis) for f in view.findings
+    )
+    columns = (Column("Severity", 0.8), Column("Finding", 3.6), Column("Cure", 2.6), Column("Basis", 1.8))
+    return [Heading("What the rules say", 2), Table(columns, rows, title="Findings")]
+
+
+PACKET = DocumentKind("packets", "Install packets", ("pdf",), True, build)

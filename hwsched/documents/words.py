@@ -1,0 +1,89 @@
+"""How facts, sizes and statuses are put into words on every document."""
+
+from hwsched.attributes import Attribute
+from hwsched.cases import Fit, Leaf
+from hwsched.quantities import LengthStyle, format_feet_inches, format_length
+from hwsched.survey import ITEM, LEAF, OPENING
+
+UNKNOWN = "unknown"
+STATUS = {"fitted": "Fitted", "not-fitted": "Not fitted", "unknown": "Unknown"}
+SEVERITY = {"error": "Error", "warning": "Warning", "note": "Note"}
+ADVICE = (
+    "This is a planning note, not a code ruling. The adopted code edition, the authority having jurisdiction, "
+    "the product and door listings, and a licensed or qualified person decide."
+)
+ABBREVIATIONS = {
+    "LH": "left hand, seen from the key side",
+    "RH": "right hand, seen from the key side",
+    "LHR": "left hand reverse: swings toward the key side",
+    "RHR": "right hand reverse: swings toward the key side",
+    "EA": "each",
+    "SET": "set",
+    "PR": "pair",
+    "AFF": "above finished floor",
+}
+
+
+def length(mm: float | None, style: LengthStyle) -> str:
+    """Put a length into the project's units."""
+    return UNKNOWN if mm is None else format_length(mm, style)
+
+
+def size(leaf: Leaf | None, style: LengthStyle) -> str:
+    """Width by height of a leaf."""
+    if leaf is None:
+        return "no leaf"
+    if leaf.width_mm is None or leaf.height_mm is None:
+        return UNKNOWN
+    show = format_feet_inches if style == "fraction" else lambda mm: format_length(mm, style)
+    return f"{show(leaf.width_mm)} × {show(leaf.height_mm)}"
+
+
+def choice(attribute: Attribute, value: str | None) -> str:
+    """The label of a choice."""
+    if value is None:
+        return UNKNOWN
+    found = attribute.choice(value)
+    return found.label if found else value
+
+
+def opening_word(name: str, value: str | None) -> str:
+    """The label of a choice of the opening."""
+    return choice(OPENING.attribute(name), value)
+
+
+def leaf_word(name: str, value: str | None) -> str:
+    """The label of a choice of the leaf."""
+    return choice(LEAF.attribute(name), value)
+
+
+def item_word(name: str, value: str | None) -> str:
+    """The label of a choice of an existing item."""
+    return choice(ITEM.attribute(name), value)
+
+
+def yes_no(value: bool | None) -> str:
+    """Yes, no or unknown."""
+    return UNKNOWN if value is None else ("yes" if value else "no")
+
+
+def place(building: str | None, level: str | None) -> str:
+    """Building and level in one phrase."""
+    return " · ".join(part for part in (building, level) if part) or "place not given"
+
+
+def location(room_from: str | None, room_to: str | None) -> str:
+    """Room to room."""
+    if room_from and room_to:
+        return f"{room_from} to {room_to}"
+    return room_from or room_to or ""
+
+
+def quantity(value: float) -> int | float:
+    """Return whole quantities as whole numbers."""
+    return int(value) if value == int(value) else round(value, 3)
+
+
+def status(fit: Fit | None) -> str:
+    """Status of a fit in words."""
+    return "Not worked out" if fit is None else STATUS[fit.status]

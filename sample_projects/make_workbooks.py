@@ -1,0 +1,285 @@
+"""Writes the sample's two workbooks: an invented catalogue and a survey of three invented buildings.
+
+The survey is typed as a surveyor types: mixed spellings of lengths, gaps, continuation rows for existing items, and two
+wrong cells that the import must name and leave out. Run from the repository: ``python sample_projects/make_workbooks.py``.
+"""
+
+import random
+from pathlib import Path
+
+from hwsched.exchange.catalogue_book import write_catalogue
+from openpyxl import Workbook
+from openpyxl.styles import Font
+
+from hwsched.cases import Part
+
+HERE = Path(__file__).parent
+INCH = 25.4
+NORTH = "Tarnside Lock Supply"
+SOUTH = "Fennel Yard Trading"
+POWER = "Ropewalk Electric Stores"
+
+
+def part(number, kind, description, price, supplier=NORTH, finish="", unit="EA", kit=(), **attributes):
+    """Return one catalogue entry."""
+    return Part(
+        number=number, kind=kind, description=description, supplier=supplier, finish=finish, unit=unit,
+        list_price=price, currency="USD", attributes=attributes, kit=tuple(kit),
+    )  # fmt: skip
+
+
+def cylinders():
+    """Return cylinders and locks that carry the reader."""
+    parts = []
+    for sixteenths, price in ((14, 168), (16, 168), (18, 170), (20, 172), (22, 174), (24, 176), (28, 181), (32, 186)):
+        length = sixteenths / 16 * INCH
+        parts.append(
+            part(
+                f"ARC-M{sixteenths:02d}", "mortise-cylinder", f"Mortise cylinder, {_inches(sixteenths)} in, reader in the head",
+                price, finish="626", length_mm=length, cam_offset_mm=0.0, thread_pitch_mm=INCH / 32,
+                thread_diameter_mm=29.21, head_diameter_mm=33.0, cam_fixing="twin-2", lead_mm=228.6, connector="tern-4",
+                exposure="interior", fire_listed=True,
+            )
+        )  # fmt: skip
+    for sixteenths, price in ((18, 205), (20, 207), (24, 211)):
+        parts.append(
+            part(
+                f"ARC-MX{sixteenths:02d}", "mortise-cylinder", f"Mortise cylinder, {_inches(sixteenths)} in, sealed head",
+                price, finish="630", length_mm=sixteenths / 16 * INCH, cam_offset_mm=0.0, thread_pitch_mm=INCH / 32,
+                thread_diameter_mm=29.21, head_diameter_mm=33.0, cam_fixing="twin-2", lead_mm=228.6, connector="tern-4",
+                exposure="exterior", fire_listed=True,
+            )
+        )  # fmt: skip
+    for tail, form, price in ((76.2, "flat-tail", 166), (76.2, "cross-tail", 169), (114.3, "flat-tail", 171)):
+        parts.append(
+            part(
+                f"ARC-R{round(tail)}{'F' if form == 'flat-tail' else 'C'}", "rim-cylinder",
+                f"Rim cylinder, {'flat' if form == 'flat-tail' else 'cross'} tailpiece {_inches(round(tail / INCH * 16))} in",
+                price, finish="626", body_length_mm=25.4, tail_form=form, tail_length_mm=tail, tail_step_mm=3.175,
+                body_diameter_mm=29.0, head_diameter_mm=33.0, lead_mm=228.6, connector="tern-4", exposure="interior",
+                fire_listed=True,
+            )
+        )  # fmt: skip
+    for key, secured in (
+        (30, 30),
+        (30, 35),
+        (35, 30),
+        (35, 35),
+        (40, 30),
+        (30, 40),
+        (40, 40),
+        (45, 35),
+        (45, 45),
+        (30, 10),
+        (40, 10),
+    ):
+        half = secured == 10
+        parts.append(
+            part(
+                f"ARC-E{key}{secured}", "euro-cylinder",
+                f"Euro-profile {'half ' if half else ''}cylinder {key}/{secured}, reader on the key side", 158 + key + secured / 2,
+                supplier=SOUTH, finish="nickel", key_half_mm=float(key), secured_half_mm=float(secured), cam_form="euro",
+                lead_mm=250.0, connector="tern-4", thumb_turn=not half, exposure="interior", fire_listed=True,
+            )
+        )  # fmt: skip
+    parts += [
+        part("ARC-C22", "cabinet-lock", "Cabinet bolt with reader, panels to 7/8 in", 96, finish="626", thread_diameter_mm=19.05,
+             grip_mm=22.225, bolt_throw_mm=15.0, lead_mm=200.0, connector="tern-4"),
+        part("ARC-C32", "cabinet-lock", "Cabinet bolt with reader, panels to 1-1/4 in", 99, finish="626", thread_diameter_mm=19.05,
+             grip_mm=31.75, bolt_throw_mm=15.0, lead_mm=200.0, connector="tern-4"),
+        part("ARC-F28", "fixed-reader", "Fixed reader without rotation, 1-1/8 in hole", 88, finish="630", hole_mm=28.575,
+             depth_mm=32.0, face_width_mm=44.0, face_height_mm=44.0, lead_mm=600.0, connector="tern-4", exposure="exterior"),
+        part("ARC-F28L", "fixed-reader", "Fixed reader, long lead", 97, finish="630", hole_mm=28.575, depth_mm=32.0,
+             face_width_mm=44.0, face_height_mm=44.0, lead_mm=1500.0, connector="tern-4", exposure="exterior"),
+    ]  # fmt: skip
+    for backset, function, price in (
+        (69.85, "office", 312),
+        (69.85, "storeroom", 312),
+        (69.85, "classroom", 318),
+        (60.325, "storeroom", 309),
+        (60.325, "office", 309),
+        (69.85, "passage", 300),
+    ):
+        parts.append(
+            part(
+                f"ARC-B{'70' if backset > 65 else '60'}{function[0].upper()}", "bored-lever-lock",
+                f"Electronic bored lever lock, {function}, backset {_inches(round(backset / INCH * 16))} in", price, finish="626",
+                backset_mm=backset, cross_bore_mm=53.975, edge_bore_mm=25.4, leaf_low_mm=34.925, leaf_high_mm=50.8,
+                latch_length_mm=backset + 8, bolt_hole_mm=7.9375, function=function, trim_diameter_mm=89.0, lead_mm=228.6,
+                connector="tern-4", exposure="interior", fire_listed=True,
+            )
+        )  # fmt: skip
+    parts += [
+        part("ARC-G1", "gate-lock", "Electronic gate lock, bolt-on", 342, supplier=SOUTH, finish="galvanised", mounting="bolt-on",
+             throw_mm=22.0, case_width_mm=95.0, case_height_mm=160.0, lead_mm=300.0, connector="tern-4", exposure="exterior"),
+        part("ARC-G2", "gate-lock", "Electronic gate lock, weld-on box", 351, supplier=SOUTH, finish="raw steel", mounting="weld-on",
+             throw_mm=22.0, case_width_mm=95.0, case_height_mm=160.0, lead_mm=300.0, connector="tern-4", exposure="exterior"),
+    ]  # fmt: skip
+    return parts
+
+
+def stack_parts():
+    """Return cams, tailpieces, collars and rings."""
+    parts = [
+        part(f"ARC-K{form[0].upper()}", "cam", f"Cam, {form}", 4.2, fits="twin-2", cam_form=form, radius_mm=radius)
+        for form, radius in (("straight", 14.0), ("clover", 13.0), ("hook", 15.5))
+    ]
+    parts += [
+        part("ARC-T76F", "tailpiece", "Tailpiece conversion, flat, 3 in", 6.5, fits="twin-2", tail_form="flat-tail", length_mm=76.2, step_mm=3.175),
+        part("ARC-T76C", "tailpiece", "Tailpiece conversion, cross, 3 in", 6.9, fits="twin-2", tail_form="cross-tail", length_mm=76.2, step_mm=3.175),
+    ]  # fmt: skip
+    for thirty_seconds in (4, 6, 8, 10, 12):
+        parts.append(
+            part(f"ARC-L{thirty_seconds:02d}", "collar", f"Collar, {_inches(thirty_seconds / 2)} in", 5.5, finish="626",
+                 height_mm=thirty_seconds / 32 * INCH, inner_diameter_mm=29.5, outer_diameter_mm=41.0)
+        )  # fmt: skip
+    for thirty_seconds in (1, 2, 4):
+        parts.append(
+            part(f"ARC-N{thirty_seconds}", "ring", f"Blocking ring, {_inches(thirty_seconds / 2)} in", 1.9, finish="626",
+                 height_mm=thirty_seconds / 32 * INCH, inner_diameter_mm=29.5)
+        )  # fmt: skip
+    return parts
+
+
+def units():
+    """Return control units, what covers them and what connects to them."""
+    battery = {"standing_ua": 45.0, "operation_ma": 120.0, "operation_s": 3.0}
+    feed = {"supply_low_v": 9.0, "supply_high_v": 14.0, "supply_a": 0.35}
+    return [
+        part("ARC-UW", "surface-unit", "Control unit, wide surface housing", 265, kit=[("ARC-HW", 1)], housing="wide",
+             plate_width_mm=76.0, plate_height_mm=152.0, depth_mm=32.0, window_x0_mm=12.0, window_y0_mm=14.0,
+             window_x1_mm=64.0, window_y1_mm=70.0, connector_x_mm=38.0, connector_y_mm=92.0, mates_with="tern-4",
+             slack_mm=60.0, cell="AA-L", cells=6, coin_cell="C32", screw_size="#6", screws=4, exposure="interior",
+             temperature_low_c=-10.0, fire_listed=True, glass_mount=False, **battery, **feed),
+        part("ARC-UN", "surface-unit", "Control unit, narrow surface housing", 279, kit=[("ARC-HN", 1)], housing="narrow",
+             plate_width_mm=40.0, plate_height_mm=232.0, depth_mm=30.0, window_x0_mm=9.0, window_y0_mm=-30.0,
+             window_x1_mm=31.0, window_y1_mm=60.0, connector_x_mm=20.0, connector_y_mm=80.0, mates_with="tern-4",
+             slack_mm=50.0, cell="AA-L", cells=6, coin_cell="C32", screw_size="#6", screws=4, exposure="interior",
+             temperature_low_c=-10.0, fire_listed=True, glass_mount=False, **battery, **feed),
+        part("ARC-UX", "surface-unit", "Control unit, sealed wide housing", 318, kit=[("ARC-HW", 1)], housing="wide",
+             plate_width_mm=84.0, plate_height_mm=164.0, depth_mm=38.0, window_x0_mm=14.0, window_y0_mm=16.0,
+             window_x1_mm=70.0, window_y1_mm=74.0, connector_x_mm=42.0, connector_y_mm=96.0, mates_with="tern-4",
+             slack_mm=60.0, cell="AA-F", cells=6, coin_cell="C32", screw_size="#8", screws=4, exposure="exterior",
+             temperature_low_c=-30.0, fire_listed=False, glass_mount=False, **battery, **feed),
+        part("ARC-UG", "surface-unit", "Control unit for glass, bonded pad", 298, housing="wide", plate_width_mm=80.0,
+             plate_height_mm=156.0, depth_mm=34.0, window_x0_mm=0.0, window_y0_mm=0.0, window_x1_mm=80.0, window_y1_mm=24.0,
+             connector_x_mm=40.0, connector_y_mm=24.0, mates_with="tern-4", slack_mm=40.0, cell="AA-L", cells=6,
+             coin_cell="C32", screw_size="", screws=0, exposure="interior", temperature_low_c=0.0, fire_listed=False,
+             glass_mount=True, **battery, **feed),
+        part("ARC-UE", "edge-unit", "Control unit for the leaf's edge", 334, pocket_length_mm=349.25, pocket_depth_mm=44.45,
+             pocket_width_mm=17.4625, connector_y_mm=20.0, mates_with="tern-4", service_mm=30.0, cell="AA-L", cells=6,
+             coin_cell="C32", screw_size="#8", screws=2, temperature_low_c=-10.0, fire_listed=False, **battery, **feed),
+        part("ARC-XT150", "lead-extension", "Lead extension, 6 in", 11.5, length_mm=152.4, connector="tern-4", mates_with="tern-4"),
+        part("ARC-XT300", "lead-extension", "Lead extension, 12 in", 13.0, length_mm=304.8, connector="tern-4", mates_with="tern-4"),
+        part("ARC-GW", "mounting", "Gasket for the wide housing", 3.8, form="gasket", for_part="ARC-UX", plate_width_mm=84.0, plate_height_mm=164.0, thickness_mm=2.0),
+        part("ARC-PW", "mounting", "Cover plate over old trim, wide", 14.0, form="mounting-plate", for_part="ARC-UW", plate_width_mm=90.0, plate_height_mm=200.0, thickness_mm=1.5),
+        part("ARC-PC", "mounting", "Cover for the narrow housing", 9.0, form="cover", for_part="ARC-UN", plate_width_mm=40.0, plate_height_mm=232.0, thickness_mm=1.2),
+        part("ARC-HW", "consumable", "Screw bag of the wide housing", 2.0, form="other"),
+        part("ARC-HN", "consumable", "Screw bag of the narrow housing", 2.0, form="other"),
+    ]  # fmt: skip
+
+
+def power():
+    """Return cells, supplies, wire and electric release."""
+    return [
+        part("ROP-AAL", "primary-battery", "AA alkaline cell", 0.9, supplier=POWER, designation="AA-L", voltage_v=1.5, capacity_mah=2200.0, usable_share=0.8, self_discharge_share=0.03, chemistry="alkaline", temperature_low_c=-10.0),
+        part("ROP-AAF", "primary-battery", "AA lithium iron disulfide cell", 2.6, supplier=POWER, designation="AA-F", voltage_v=1.5, capacity_mah=3000.0, usable_share=0.85, self_discharge_share=0.015, chemistry="lithium", temperature_low_c=-35.0),
+        part("ROP-C32", "coin-cell", "Coin backup cell, 20 mm", 1.2, supplier=POWER, designation="C32", voltage_v=3.0, capacity_mah=220.0),
+        part("ROP-S12A", "power-supply", "Supply 12 V DC regulated, 2.5 A, Class 2", 84, supplier=POWER, output_v=12.0, output_a=2.5, tolerance_share=0.05, class_2=True, regulated=True, standby_v=12.0, input="mains"),
+        part("ROP-S12B", "power-supply", "Supply 12 V DC regulated, 5 A, Class 2", 119, supplier=POWER, output_v=12.0, output_a=5.0, tolerance_share=0.05, class_2=True, regulated=True, standby_v=12.0, input="mains"),
+        part("ROP-S24A", "power-supply", "Supply 24 V DC regulated, 4 A, Class 2", 126, supplier=POWER, output_v=24.0, output_a=4.0, tolerance_share=0.05, class_2=True, regulated=True, standby_v=24.0, input="mains"),
+        part("ROP-A7", "standby-battery", "Standby battery 12 V, 7 Ah", 32, supplier=POWER, voltage_v=12.0, capacity_ah=7.0, hours_rate=20.0),
+        part("ROP-A12", "standby-battery", "Standby battery 12 V, 12 Ah", 46, supplier=POWER, voltage_v=12.0, capacity_ah=12.0, hours_rate=20.0),
+        part("ROP-A18", "standby-battery", "Standby battery 12 V, 18 Ah", 61, supplier=POWER, voltage_v=12.0, capacity_ah=18.0, hours_rate=20.0),
+        part("ROP-D4", "power-transfer", "Door loop, 4 conductors, 18 in", 38, supplier=POWER, form="door-loop", conductors=4, gauge="22 AWG", length_mm=457.2, fire_listed=False),
+        part("ROP-H4", "power-transfer", "Transfer hinge, 4 conductors", 142, supplier=POWER, form="transfer-hinge", conductors=4, gauge="24 AWG", length_mm=900.0, fire_listed=True),
+        part("ROP-W18", "wire", "Wire 18 AWG, 2 conductors, stranded", 0.62, supplier=POWER, unit="M", gauge="18 AWG", conductors=2, stranding="stranded", jacket="CL2", outside_diameter_mm=5.2, reel_m=152.0),
+        part("ROP-W16", "wire", "Wire 16 AWG, 2 conductors, stranded", 0.86, supplier=POWER, unit="M", gauge="16 AWG", conductors=2, stranding="stranded", jacket="CL2", outside_diameter_mm=6.1, reel_m=152.0),
+        part("ROP-W18P", "wire", "Wire 18 AWG, 2 conductors, plenum", 1.05, supplier=POWER, unit="M", gauge="18 AWG", conductors=2, stranding="stranded", jacket="CL2P", outside_diameter_mm=4.9, reel_m=152.0),
+        part("ROP-K1", "electric-strike", "Electric strike 12 V DC, fail-secure", 155, supplier=POWER, supply_v=12.0, holding_a=0.35, inrush_a=1.0, fail="fail-secure", fire_listed=True),
+        part("ROP-K2", "electric-strike", "Electric strike 12 V DC, fail-safe", 149, supplier=POWER, supply_v=12.0, holding_a=0.35, inrush_a=0.5, fail="fail-safe", fire_listed=False),
+        part("ROP-E6", "electromagnetic-lock", "Electromagnetic lock 600 lbf, 12 V DC", 188, supplier=POWER, supply_v=12.0, holding_a=0.5, inrush_a=0.5, force_n=2669.0),
+        part("ROP-X1", "electrified-lock", "Electrified mortise lock, fail-secure", 410, supplier=POWER, form="mortise", supply_v=12.0, holding_a=0.4, inrush_a=0.8, fail="fail-secure", fire_listed=True),
+        part("ROP-X2", "electrified-lock", "Electrified exit device, fail-secure", 890, supplier=POWER, form="exit-device", supply_v=24.0, holding_a=0.4, inrush_a=1.6, fail="fail-secure", fire_listed=True),
+    ]  # fmt: skip
+
+
+def sundries():
+    """Return fasteners, tools, consumables and credentials."""
+    parts = []
+    for number, form, size, length, material, text in (
+        ("FEN-W6", "wood-screw", "#6", 25.4, "wood", "Wood screw #6 × 1 in"),
+        ("FEN-W8", "wood-screw", "#8", 31.75, "wood", "Wood screw #8 × 1-1/4 in"),
+        ("FEN-W6M", "wood-screw", "#6", 31.75, "mineral-core", "Wood screw #6 × 1-1/4 in for mineral core"),
+        ("FEN-W8M", "wood-screw", "#8", 38.1, "mineral-core", "Wood screw #8 × 1-1/2 in for mineral core"),
+        ("FEN-S6", "sheet-metal-screw", "#6", 19.05, "hollow-metal", "Sheet-metal screw #6 × 3/4 in"),
+        ("FEN-S8", "sheet-metal-screw", "#8", 19.05, "hollow-metal", "Sheet-metal screw #8 × 3/4 in"),
+        ("FEN-S6A", "sheet-metal-screw", "#6", 15.875, "aluminium", "Sheet-metal screw #6 × 5/8 in, stainless"),
+        ("FEN-S8A", "sheet-metal-screw", "#8", 15.875, "aluminium", "Sheet-metal screw #8 × 5/8 in, stainless"),
+        ("FEN-M8C", "machine-screw", "#6", 50.8, "composite", "Through screw #6 × 2 in with sleeve nut"),
+        ("FEN-S8G", "sheet-metal-screw", "#8", 25.4, "steel-gate", "Self-drilling screw #8 × 1 in"),
+        ("FEN-S6G", "sheet-metal-screw", "#6", 25.4, "steel-gate", "Self-drilling screw #6 × 1 in"),
+        ("FEN-B5", "through-bolt", "M8", 70.0, "steel-gate", "Carriage bolt M8 × 70"),
+        ("FEN-AD", "adhesive", "pad", 0.0, "glass", "Bonding pad for glass"),
+    ):
+        attributes = {"form": form, "size": size, "leaf_material": material}
+        if length:
+            attributes["length_mm"] = length
+        parts.append(part(number, "fastener", text, 0.15 if form != "adhesive" else 7.5, supplier=SOUTH, **attributes))
+    for number, form, diameter, material, text, price in (
+        ("FEN-J1", "drilling-jig", None, None, "Drilling jig for the lead's hole", 64.0),
+        ("FEN-J2", "drilling-jig", 53.975, None, "Jig for cross bore and edge bore", 118.0),
+        ("FEN-T14", "twist-drill", 6.35, None, "Twist drill 1/4 in", 4.0),
+        ("FEN-T764", "twist-drill", 2.778125, None, "Twist drill 7/64 in", 2.4),
+        ("FEN-T116", "twist-drill", 1.5875, None, "Twist drill 1/16 in", 2.0),
+        ("FEN-T38", "twist-drill", 9.525, None, "Twist drill 3/8 in, 12 in long", 11.0),
+        ("FEN-T516", "twist-drill", 7.9375, None, "Twist drill 5/16 in", 5.0),
+        ("FEN-P12", "spade-bit", 12.7, "wood", "Spade bit 1/2 in", 6.0),
+        ("FEN-D34", "step-drill", 19.05, "aluminium", "Step drill to 3/4 in", 28.0),
+        ("FEN-D12", "step-drill", 12.7, "hollow-metal", "Step drill to 1/2 in", 24.0),
+        ("FEN-H218", "hole-saw", 53.975, None, "Hole saw 2-1/8 in", 22.0),
+        ("FEN-H118", "hole-saw", 28.575, None, "Hole saw 1-1/8 in", 17.0),
+        ("FEN-M1", "mortiser", None, "wood", "Mortiser for the edge pocket", 390.0),
+    ):
+        attributes = {"form": form}
+        if diameter:
+            attributes["diameter_mm"] = diameter
+        if material:
+            attributes["leaf_material"] = material
+        parts.append(part(number, "tool", text, price, supplier=SOUTH, **attributes))
+    parts += [
+        part("FEN-SL", "consumable", "Sleeve for the lead, 1/2 in", 0.8, supplier=SOUTH, form="sleeve"),
+        part("FEN-GR", "consumable", "Grommet for sheet metal, 1/2 in", 0.4, supplier=SOUTH, form="grommet"),
+        part("FEN-SE", "consumable", "Weather sealant, cartridge", 8.5, supplier=SOUTH, form="sealant", exposure="exterior"),
+        part("FEN-TL", "consumable", "Thread lock, 10 ml", 6.2, supplier=SOUTH, form="thread-lock"),
+        part("FEN-LB", "consumable", "Opening label", 0.1, supplier=SOUTH, form="label"),
+        part("ARC-KEY", "credential", "Electronic key", 28.0, form="electronic-key"),
+        part("ARC-PRG", "credential", "Programming key", 140.0, form="programming-key"),
+    ]  # fmt: skip
+    return parts
+
+
+def _inches(sixteenths):
+    whole, rest = divmod(sixteenths, 16)
+    if not rest:
+        return f"{int(whole)}"
+    top, bottom = rest, 16
+    while top % 1:
+        top, bottom = top * 2, bottom * 2
+    while top % 2 == 0:
+        top, bottom = top / 2, bottom / 2
+    return (f"{int(whole)}-" if whole else "") + f"{int(top)}/{int(bottom)}"
+
+
+def catalogue():
+    """Return every part of the sample catalogue."""
+    return cylinders() + stack_parts() + units() + power() + sundries()
+
+
+if __name__ == "__main__":
+    from survey_rows import write_survey
+
+    parts = catalogue()
+    write_catalogue(HERE / "catalogue.xlsx", parts)
+    count = write_survey(HERE / "survey.xlsx", random.Random(20261125), Workbook, Font)
+    print(f"{len(parts)} parts, {count} openings")

@@ -4,5 +4,28 @@ Import and export sheets, forms, validation, tables and reference pages all foll
 """
 
 from hwsched.attributes.attribute import Attribute, AttributeKind, Choice, Unit
+from hwsched.attributes.cell_error import CellError
+from hwsched.attributes.headers import normal, split_unit
+from hwsched.attributes.limits import Value, accepted_by, as_text, within_limits
+from hwsched.attributes.reading import CellReader, Read, read_value, reader_of
+from hwsched.attributes.showing import show_value, shown_unit
 
-__all__ = ["Attribute", "AttributeKind", "Choice", "Unit"]
+__all__ = [
+    "Attribute",
+    "AttributeKind",
+    "CellError",
+    "CellReader",
+    "Choice",
+    "Read",
+    "Unit",
+    "Value",
+    "accepted_by",
+    "as_text",
+    "normal",
+    "read_value",
+    "reader_of",
+    "show_value",
+    "shown_unit",
+    "split_unit",
+    "within_limits",
+]

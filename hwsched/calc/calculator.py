@@ -64,6 +64,8 @@ class _Required:
 
 REQUIRED: Final = _Required()
 _MISSING: Final = object()
+_LARGEST: Final = 1e12
+"""No size, count or electrical value of a door is larger; sums and squares up to here stay finite."""
 
 
 class Reader:
@@ -190,6 +192,8 @@ def check_number(
         raise InputError(field, "is too large") from None
     if not math.isfinite(number):
         raise InputError(field, f"must be a finite number, got {value}")
+    if abs(number) > _LARGEST:
+        raise InputError(field, f"is too large: {number:g}")
     if above is not None and not number > above:
         raise InputError(field, f"must be more than {above:g}, got {number:g}")
     if at_least is not None and number < at_least:

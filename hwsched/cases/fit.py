@@ -33,6 +33,9 @@ Role = Literal[
     "credential",
 ]
 Source = Literal["fitted", "set", "by-hand"]
+Purpose = Literal["cable", "channel", "function", "bolt", "fixing", "bore", "pocket"]
+"""What a hole is for: the lead, the lead's way inside the leaf, a cylinder or spindle, a through-bolt, a screw, a bored
+lock's cross or edge bore, a pocket that is not round."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +69,8 @@ class Stack:
     """For a tailpiece: length to break off."""
     key_half_mm: float = 0.0
     secured_half_mm: float = 0.0
+    short_mm: float = 0.0
+    """What is missing until it stands right [mm]; 0 when it does, else this is the nearest miss."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,11 +89,13 @@ class Placement:
     """Where the control unit stands: lower left corner of its plate on a face, or of its pocket in the edge."""
 
     leaf: str
+    """Position of the leaf: single, active, inactive; empty for openings without a leaf."""
     face: str
     """secured, key, edge, or wall for openings without a leaf."""
     pattern: str
     """straight, above, below, in-edge, beside."""
     x_mm: float
+    """From the lock edge; for a pocket in the edge from the secured face; on a wall from the reader's centre."""
     y_mm: float
     width_mm: float
     height_mm: float
@@ -122,11 +129,14 @@ class Hole:
     name: str
     """What it is for."""
     leaf: str
+    """Position of the leaf: single, active, inactive; empty for openings without a leaf."""
     face: str
     """Face in which it starts: secured, key, lock-edge, frame, wall."""
     x_mm: float
+    """From the lock edge; for holes that start in the lock edge, from the secured face."""
     y_mm: float
     diameter_mm: float
+    """0 for a pocket."""
     pilot_mm: float | None = None
     depth_mm: float | None = None
     """None: through."""
@@ -140,6 +150,12 @@ class Hole:
     enlarges_mm: float | None = None
     """Diameter of the existing hole that it enlarges."""
     count: int = 1
+    purpose: Purpose = "cable"
+    width_mm: float | None = None
+    """For a pocket: its size along x (along z for a pocket in the edge)."""
+    height_mm: float | None = None
+    by_template: bool = False
+    """True: taken from the part as template; x and y are the centre of the part's plate, not of the hole."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,6 +178,18 @@ class Refusal:
     reason: str
     """With the number that was short, by how much, and what would cure it."""
     values: Mapping[str, float] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class RunnerUp:
+    """Another complete combination that fits."""
+
+    parts: tuple[str, ...]
+    """Its main parts: lock or cylinder, unit, and what feeds it."""
+    pattern: str
+    power: str
+    cost: float
+    holes: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -191,6 +219,10 @@ class Fit:
     needs: tuple[Need, ...] = ()
     cost: float = 0.0
     """Sum of list prices of the parts, in the catalogue's currency."""
+    nearest_miss: Refusal | None = None
+    """When nothing fits: the refusal that was least short."""
+    runners_up: tuple[RunnerUp, ...] = ()
+    """The best of what else fits, best first."""
 
     def part(self, role: str) -> FittedPart | None:
         """Return the first part in a role."""

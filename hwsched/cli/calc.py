@@ -1,14 +1,17 @@
 """`hwsched calc NAME`: one JSON object a line in, one a line out, in the same order."""
 
-import argparse
-import json
+from __future__ import annotations
+
 import sys
-from collections.abc import Iterable, Iterator, Mapping
-from typing import TYPE_CHECKING, Any
 
 from hwsched.cli.verb import DONE, REJECTED, WRONG_USAGE, Verb
 
+TYPE_CHECKING = False
 if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Iterable, Iterator, Mapping
+    from typing import Any
+
     from hwsched.calc import Calculator
 
 
@@ -36,6 +39,8 @@ def _run(arguments: argparse.Namespace) -> int:
     if arguments.help:
         print("\n".join(_description(calculator)))
         return DONE
+    import json
+
     failed = False
     for answer in answers(calculator, sys.stdin):
         failed = failed or "error" in answer
@@ -43,8 +48,10 @@ def _run(arguments: argparse.Namespace) -> int:
     return REJECTED if failed else DONE
 
 
-def answers(calculator: "Calculator", lines: Iterable[str]) -> Iterator[Mapping[str, Any]]:
+def answers(calculator: Calculator, lines: Iterable[str]) -> Iterator[Mapping[str, Any]]:
     """Answer each line in its order; a wrong one gives an object with `error` in its place."""
+    import json
+
     from hwsched.calc.calculator import InputError
 
     for line in lines:
@@ -60,7 +67,9 @@ def answers(calculator: "Calculator", lines: Iterable[str]) -> Iterator[Mapping[
             yield {"error": {"field": error.field, "message": error.message}}
 
 
-def _description(calculator: "Calculator") -> list[str]:
+def _description(calculator: Calculator) -> list[str]:
+    import json
+
     lines = [f"hwsched calc {calculator.name}: {calculator.title}", f"basis: {calculator.basis}", "", "in:"]
     for title, fields in (("", calculator.inputs), ("out:", calculator.outputs)):
         if title:

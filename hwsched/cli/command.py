@@ -1,11 +1,16 @@
 """Reads the command line, finds the verb, runs it and turns what can go wrong into messages and exit statuses."""
 
-import argparse
+from __future__ import annotations
+
 import sys
-from collections.abc import Sequence
 
 from hwsched.cli import VERBS
 from hwsched.cli.verb import CANNOT_OPEN, REJECTED, WRONG_USAGE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Sequence
 
 DESCRIPTION = "Survey, fit, prove, schedule and install electronic locking on doors that already stand."
 EPILOG = (
@@ -19,6 +24,8 @@ def run(words: Sequence[str]) -> int:
     verb = _verb_of(words)
     if verb is None:
         return _overview(words)
+    import argparse
+
     parser = argparse.ArgumentParser(
         prog=f"hwsched {verb.name}", description=verb.summary, epilog=EPILOG, add_help=not verb.own_help
     )
@@ -62,18 +69,14 @@ def _overview(words: Sequence[str]) -> int:
 
 def _guarded(verb: Verb, arguments: argparse.Namespace) -> int:
     from hwsched.exchange.problems import InputRejected
-    from hwsched.model.project import ProjectError
-    from hwsched.operations.changes import OperationRefused
+    from hwsched.model.errors import ChangeError, ProjectError
 
     try:
         return verb.run(arguments)
     except ProjectError as error:
         print(f"hwsched: {error}", file=sys.stderr)
         return CANNOT_OPEN
-    except InputRejected as error:
-        print(f"hwsched: {error}\nNothing was changed.", file=sys.stderr)
-        return REJECTED
-    except OperationRefused as error:
+    except (InputRejected, ChangeError) as error:
         print(f"hwsched: {error}\nNothing was changed.", file=sys.stderr)
         return REJECTED
     except KeyboardInterrupt:

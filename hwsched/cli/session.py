@@ -1,15 +1,19 @@
 """What every verb that works on a project shares: its arguments, who is at work, printing for people or machines."""
 
-import argparse
+from __future__ import annotations
+
 import getpass
 import json
 import sys
-from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Callable, Iterator
+
     from hwsched.model.project import Project
+    from hwsched.operations.changes import Changes
 
 
 def add_project(parser: argparse.ArgumentParser) -> None:
@@ -35,7 +39,7 @@ def who(arguments: argparse.Namespace) -> str:
 
 
 @contextmanager
-def opened(arguments: argparse.Namespace) -> "Iterator[Project]":
+def opened(arguments: argparse.Namespace) -> Iterator[Project]:
     """Open the project for the time of a verb."""
     from hwsched.model.project import open_project
 
@@ -66,3 +70,26 @@ def progress_bar(title: str, quiet: bool) -> Iterator[Callable[[int, int], None]
             bar.update(done - bar.n)
 
         yield advance
+
+
+def add_marks(parser: argparse.ArgumentParser) -> None:
+    """Add the choice of openings."""
+    parser.add_argument("--mark", dest="marks", action="append", default=[], help="only this opening; may be repeated")
+
+
+def chosen_openings(project: Project, marks: list[str]) -> list[str] | None:
+    """Return the identifiers of the openings with these marks; None for all."""
+    if not marks:
+        return None
+    from hwsched.operations.choosing import openings_of_marks
+
+    return openings_of_marks(project, marks)
+
+
+def tell_step(arguments: argparse.Namespace, what: str, changes: Changes) -> int:
+    """Say which step was taken back or done again."""
+    if arguments.json:
+        print_json({"change_set": changes.number, "openings": len(changes.openings)})
+    else:
+        print(f"{what}: {len(changes.openings)} openings touched; change set {changes.number} written.")
+    return 0

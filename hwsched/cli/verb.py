@@ -1,8 +1,11 @@
 """What a command-line verb is. Verbs themselves stand one a file in this folder."""
 
-import argparse
-from collections.abc import Callable
-from dataclasses import dataclass
+from __future__ import annotations
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Callable
 
 DONE = 0
 FINDINGS = 1
@@ -11,15 +14,37 @@ REJECTED = 3
 CANNOT_OPEN = 4
 
 
-@dataclass(frozen=True, slots=True)
 class Verb:
-    """One command. `arguments` and `run` load what they need when they are called, so that help stays quick."""
+    """One command. `arguments` and `run` load what they need when they are called, so that help stays quick.
 
-    name: str
-    """One word, or two for a verb with an object, such as ``import survey``."""
-    summary: str
-    arguments: Callable[[argparse.ArgumentParser], None]
-    run: Callable[[argparse.Namespace], int]
-    """Returns the exit status."""
-    own_help: bool = False
-    """The verb answers --help itself."""
+    A plain class: `hwsched --help` is measured against a bare interpreter, and importing dataclasses would double it.
+
+    Parameters
+    ----------
+    name : str
+        One word, or two for a verb with an object, such as ``import survey``.
+    summary : str
+        One sentence for the overview.
+    arguments : callable
+        Adds the verb's arguments to a parser.
+    run : callable
+        Does it; returns the exit status.
+    own_help : bool
+        The verb answers --help itself.
+    """
+
+    __slots__ = ("arguments", "name", "own_help", "run", "summary")
+
+    def __init__(
+        self,
+        name: str,
+        summary: str,
+        arguments: Callable[[argparse.ArgumentParser], None],
+        run: Callable[[argparse.Namespace], int],
+        own_help: bool = False,
+    ) -> None:
+        self.name = name
+        self.summary = summary
+        self.arguments = arguments
+        self.run = run
+        self.own_help = own_help

@@ -1,7 +1,7 @@
 """Neutral drawings: lines, shapes, texts and dimensions in millimetres; no paper, no screen, no colour values.
 
-Coordinates are mm of the thing drawn, x right and y up. Sizes that belong to paper (text heights, line widths) are
-named by role and given their measure by whoever renders.
+Coordinates are mm of the thing drawn, x right and y up. Sizes that belong to paper (letter heights, line widths) are
+named by role and given their measure by whoever renders; offsets in paper millimetres say so.
 """
 
 from dataclasses import dataclass
@@ -53,7 +53,10 @@ class Arc:
 
 @dataclass(frozen=True, slots=True)
 class Text:
-    """One line of text; its height is the role's, in paper millimetres."""
+    """One line of text; its height is the role's, in paper millimetres.
+
+    ``dx`` and ``dy`` move it from its point by paper millimetres, so that texts keep their distance at every scale.
+    """
 
     x: float
     y: float
@@ -61,6 +64,24 @@ class Text:
     role: TextRole = "label"
     anchor: Anchor = "left"
     angle_deg: float = 0.0
+    dx: float = 0.0
+    dy: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Callout:
+    """Words about a thing: set in it where ``room`` is enough, else in a column beside the drawing with a leader.
+
+    The column's texts are spread so that none covers another; that needs paper, hence the renderer does it.
+    """
+
+    x: float
+    y: float
+    text: str
+    side: Literal["left", "right"] = "right"
+    room: tuple[float, float] = (0.0, 0.0)
+    """Width and height about the point in which the words may stand [mm of the thing drawn]."""
+    role: TextRole = "small"
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +89,8 @@ class Dimension:
     """A measured distance between two points, drawn on a line offset from them.
 
     ``offset`` is in paper millimetres, to the left of the way from start to end; ``text`` is already formatted.
-    ``axis`` says whether the plain, the horizontal or the vertical distance is meant.
+    ``axis`` says whether the plain, the horizontal or the vertical distance is meant. Where the words do not fit
+    between the arrows they stand beyond ``outside``.
     """
 
     x0: float
@@ -78,9 +100,10 @@ class Dimension:
     offset: float
     text: str
     axis: Literal["aligned", "horizontal", "vertical"] = "aligned"
+    outside: Literal["start", "end"] = "end"
 
 
-Shape = Line | Circle | Arc | Text | Dimension
+Shape = Line | Circle | Arc | Text | Callout | Dimension
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,3 +114,7 @@ class Drawing:
     shapes: tuple[Shape, ...]
     bounds: tuple[float, float, float, float]
     """x0, y0, x1, y1 of the thing drawn [mm], without dimensions."""
+    notes: tuple[str, ...] = ()
+    """What a reader must know: what was not drawn and which fact it needs, what is drawn by convention only."""
+    to_scale: bool = True
+    """False for a drawing that only says what is unknown: no scale is stated for it."""

@@ -1,0 +1,141 @@
+"""Reading one cell of a sheet or a form into the value that its attribute holds.
+
+Here belongs what is equal for all kinds: what counts as empty or unknown, the errors of spreadsheets, and the reader
+that remembers what it has read. How each kind of value is read stands in `values`.
+
+Empty, ``?``, ``unknown``, ``tbd`` are unknown (None) for every kind. ``n/a`` and ``-`` are a choice's value where the
+choice declares such a word, else unknown, and for text they stay text. ``none`` is a choice's value where declared, no
+for a flag, text for text; for a length or number it is refused, since it can mean zero as well as not measured.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Final
+
+from hwsched.attributes.attribute import Attribute
+from hwsched.attributes.cell_error import CellError
+from hwsched.attributes.limits import Value, as_text
+from hwsched.attributes.values import value_reader
+
+_UNKNOWN: Final = frozenset({"", "unknown", "unk", "unk.", "not known", "tbd", "t.b.d.", "tbc", "tba"})
+_SHEET_ERRORS: Final = frozenset(
+    {"#N/A", "#REF!", "#VALUE!", "#DIV/0!", "#NAME?", "#NULL!", "#NUM!", "#SPILL!", "#CALC!", "#GETTING_DATA"}
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Read:
+    """What a cell says."""
+
+    value: Value
+    """In the form and unit that the attribute holds; None where unknown."""
+    assumed_unit: str | None = None
+    """Unit taken for a number that carried none; None where the cell said it, or none is needed."""
+    approximate: bool = False
+    """The cell said "about"."""
+
+
+_NOTHING: Final = Read(None)
+
+
+class CellReader:
+    """Reader of one column; it remembers what it has read, since columns repeat themselves.
+
+    Parameters
+    ----------
+    attribute : Attribute
+        The declared fact.
+    bare_unit : str or None
+        As in `read_value`.
+    """
+
+    __slots__ = ("_memo", "_read_value", "attribute", "bare_unit")
+
+    def __init__(self, attribute: Attribute, bare_unit: str | None) -> None:
+        self.attribute = attribute
+        self.bare_unit = bare_unit
+        self._read_value: Callable[[object], tuple[Value, str | None, bool]] = value_reader(attribute, bare_unit)
+        self._memo: dict[object, Read] = {None: _NOTHING, "": _NOTHING}
+
+    def __call__(self, cell: object) -> Value:
+        """Return the value of a cell; raises CellError."""
+        return self.read(cell).value
+
+    def read(self, cell: object) -> Read:
+        """Return what a cell says; raises CellError."""
+        # True equals 1 as a key, but TRUE is another text than 1.
+        key = cell if cell.__class__ is not bool else (cell,)
+        try:
+            return self._memo[key]
+        except KeyError:
+            self._memo[key] = read = self._first(cell)
+            return read
+        except TypeError:
+            raise CellError(as_text(cell), "is neither text nor a number") from None
+
+    def _first(self, cell: object) -> Read:
+        if isinstance(cell, str):
+            # Blanks of every width, and marks without width that come along when text is pasted.
+            cell = cell.strip().strip("\u200b\u2060\ufeff").strip()
+            if cell.upper() in _SHEET_ERRORS:
+                raise CellError(cell, "is an error of the spreadsheet, not a value")
+            if cell.casefold() in _UNKNOWN or not cell.strip("?¿"):
+                return _NOTHING
+        return Read(*self._read_value(cell))
+
+
+def reader_of(attribute: Attribute, bare_unit: str | None = None) -> CellReader:
+    """Return the reader of a column, to be called with each of its cells.
+
+    Parameters
+    ----------
+    attribute : Attribute
+        The declared fact.
+    bare_unit : str or None
+        As in `read_value`.
+
+    Returns
+    -------
+    CellReader
+        Called with a cell it returns the value; its ``read`` returns the value with the unit that was assumed.
+
+    Examples
+    --------
+    >>> thickness = reader_of(Attribute("thickness_mm", "Leaf thickness", "length", "mm", low=6, high=120), "in")
+    >>> thickness(1.75), thickness("45 mm"), thickness.read(1.75).assumed_unit
+    (44.45, 45.0, 'in')
+    """
+    return CellReader(attribute, bare_unit)
+
+
+def read_value(attribute: Attribute, cell: object, *, bare_unit: str | None = None) -> Read:
+    """Read one cell.
+
+    Parameters
+    ----------
+    attribute : Attribute
+        The declared fact.
+    cell : object
+        Text, number, date, time, or yes-or-no as a spreadsheet reader delivers it; None where empty.
+    bare_unit : str or None
+        Unit of a number that carries none. For lengths None refuses such a number; for other numbers None means the
+        attribute's own unit.
+
+    Returns
+    -------
+    Read
+        The value, None where unknown, and the unit that was assumed.
+
+    Raises
+    ------
+    CellError
+        Where the cell says nothing certain, or what cannot be true.
+
+    Examples
+    --------
+    >>> read_value(Attribute("mark", "Mark"), 12.0)
+    Read(value='12', assumed_unit=None, approximate=False)
+    >>> read_value(Attribute("stair", "Stair door", "flag"), "x").value
+    True
+    """
+    return CellReader(attribute, bare_unit).read(cell)

@@ -1,0 +1,76 @@
+"""Writing the value of an attribute for people.
+
+Here belongs the wording of one value. What is exchanged exactly stands with the exchange formats.
+"""
+
+from typing import Final
+
+from hwsched.attributes.attribute import Attribute
+from hwsched.attributes.limits import Value
+from hwsched.quantities import LengthStyle, format_length
+
+_SHOWN_UNITS: Final[dict[str, str]] = {"uA": "µA", "ohm": "Ω", "degC": "°C", "deg": "°"}
+
+
+def shown_unit(attribute: Attribute, length_style: LengthStyle = "mm") -> str:
+    """Return the unit in which an attribute is shown, as it stands in a table's heading.
+
+    Examples
+    --------
+    >>> shown_unit(Attribute("standing_ua", "Standing current", "number", "uA"))
+    'µA'
+    """
+    if attribute.kind == "length":
+        return "mm" if length_style == "mm" else "in"
+    if attribute.unit == "share":
+        return "%"
+    return _SHOWN_UNITS.get(attribute.unit, attribute.unit)
+
+
+def show_value(
+    attribute: Attribute, value: Value, length_style: LengthStyle = "mm", *, unknown: str = "", with_unit: bool = True
+) -> str:
+    r"""Write a value as people read it.
+
+    Parameters
+    ----------
+    attribute : Attribute
+        The declared fact.
+    value : Value
+        As held; None where unknown.
+    length_style : LengthStyle
+        How the project shows lengths.
+    unknown : str
+        What stands for an unknown value.
+    with_unit : bool
+        Whether the unit follows; without it for columns whose heading says it.
+
+    Returns
+    -------
+    str
+        Text in one piece.
+
+    Examples
+    --------
+    >>> show_value(Attribute("backset_mm", "Backset", "length", "mm"), 69.85, "fraction")
+    '2 3/4"'
+    >>> show_value(Attribute("usable_share", "Usable share", "number", "share"), 0.8)
+    '80 %'
+    >>> show_value(Attribute("stair", "Stair door", "flag"), None, unknown="unknown")
+    'unknown'
+    """
+    if value is None:
+        return unknown
+    if attribute.kind == "flag":
+        return "yes" if value else "no"
+    if isinstance(value, str):
+        choice = attribute.choice(value)
+        return choice.label if choice else value
+    if attribute.kind == "length":
+        return format_length(float(value), length_style, with_unit=with_unit)
+    number = float(value) * 100 if attribute.unit == "share" else float(value)
+    text = f"{number:.12g}"
+    unit = shown_unit(attribute)
+    if not unit or not with_unit:
+        return text
+    return f"{text}{unit}" if unit == "°" else f"{text} {unit}"

@@ -1,0 +1,167 @@
+"""How each kind of value is read: text, lengths, numbers, integers, choices, flags, dates.
+
+Here belongs the reading of what is known; empty and unknown cells are sorted out in `reading` beforehand.
+"""
+
+import datetime as dt
+import re
+from collections.abc import Callable
+from math import isfinite
+from typing import Final
+
+from hwsched.attributes.attribute import Attribute
+from hwsched.attributes.cell_error import CellError
+from hwsched.attributes.headers import normal
+from hwsched.attributes.limits import NOT_APPLICABLE, Found, accepted_by, as_text, date_error
+from hwsched.attributes.measures import Reader, integer_reader, length_reader, number_reader
+from hwsched.quantities import plain_text
+
+_YES: Final = frozenset({"yes", "y", "true", "t", "x", "1", "on", "✓", "✔", "☑", "☒", "√", "●"})
+_NO: Final = frozenset({"no", "n", "false", "f", "0", "off", "none", "nil", "☐", "○"})
+_MONTHS: Final = (
+    "january", "february", "march", "april", "may", "june",
+    "july", "august", "september", "october", "november", "december",
+)  # fmt: skip
+_DAY_FIRST: Final = re.compile(r"([0-9]{1,2})\.? ([a-z]{3,9})\.?,? ([0-9]{4})")
+_MONTH_FIRST: Final = re.compile(r"([a-z]{3,9})\.? ([0-9]{1,2}),? ([0-9]{4})")
+
+
+def value_reader(attribute: Attribute, bare_unit: str | None) -> Reader:
+    """Return the function that reads the known cells of an attribute."""
+    return _READERS[attribute.kind](attribute, bare_unit)
+
+
+def _text(attribute: Attribute, _bare_unit: str | None) -> Reader:
+    def read(cell: object) -> Found:
+        if isinstance(cell, dt.date | dt.time | dt.timedelta):
+            raise date_error(attribute, cell)
+        if isinstance(cell, float) and not isfinite(cell):
+            raise CellError(str(cell), "is no finite number", accepted_by(attribute))
+        text = as_text(cell)
+        if not text.isprintable():
+            text = text.replace("\r\n", "\n").replace("\r", "\n")
+            _refuse_unprintable(text)
+        return text, None, False
+
+    return read
+
+
+def _refuse_unprintable(text: str) -> None:
+    for character in text:
+        code = ord(character)
+        if (
+            (code < 32 and character not in "\n\t")
+            or 0x7F <= code < 0xA0
+            or 0xD800 <= code < 0xE000
+            or code in _NO_TEXT
+        ):
+            message = f"holds a character that cannot be shown (U+{code:04X})"
+            raise CellError(text.encode("ascii", "backslashreplace").decode(), message, "text without it")
+
+
+_NO_TEXT: Final = frozenset({0xFFFE, 0xFFFF})
+
+
+def _choice(attribute: Attribute, _bare_unit: str | None) -> Reader:
+    words = choice_words(attribute)
+    marks = {spelling.casefold(): choice.value for choice in attribute.choices for spelling in choice.synonyms}
+
+    def read(cell: object) -> Found:
+        if isinstance(cell, dt.date | dt.time | dt.timedelta):
+            raise date_error(attribute, cell)
+        text = as_text(cell)
+        # A synonym may be a mark alone, such as -, of which nothing is left without punctuation.
+        value = words.get(normal(text)) or marks.get(text.casefold())
+        if value is None and text.casefold() not in NOT_APPLICABLE:
+            raise CellError(text, f"is none of the words for {attribute.label}", accepted_by(attribute))
+        return value, None, False
+
+    return read
+
+
+def choice_words(attribute: Attribute) -> dict[str, str]:
+    """Return the value by each normal spelling of a choice; labels win over values, and both over synonyms.
+
+    Raises
+    ------
+    ValueError
+        Where two values claim one spelling: the declaration has to be mended.
+    """
+    words: dict[str, str] = {}
+    ranks: list[list[tuple[str, ...]]] = [
+        [(choice.label,) for choice in attribute.choices],
+        [(choice.value,) for choice in attribute.choices],
+        [choice.synonyms for choice in attribute.choices],
+    ]
+    for rank in ranks:
+        claimed: dict[str, str] = {}
+        for choice, spellings in zip(attribute.choices, rank, strict=True):
+            for word in filter(None, map(normal, spellings)):
+                if claimed.setdefault(word, choice.value) != choice.value:
+                    raise ValueError(f"{attribute.name}: {word} means {claimed[word]} as well as {choice.value}")
+        words = claimed | words
+    return words
+
+
+def _flag(attribute: Attribute, _bare_unit: str | None) -> Reader:
+    def read(cell: object) -> Found:
+        if isinstance(cell, bool):
+            return cell, None, False
+        word = as_text(cell).casefold()
+        if word in _YES or normal(word) in _YES:
+            return True, None, False
+        if word in _NO or normal(word) in _NO:
+            return False, None, False
+        if word in NOT_APPLICABLE:
+            return None, None, False
+        raise CellError(as_text(cell), "is neither yes nor no", "yes, y, x, true, 1; no, n, false, 0")
+
+    return read
+
+
+def _date(attribute: Attribute, _bare_unit: str | None) -> Reader:
+    def read(cell: object) -> Found:
+        if isinstance(cell, dt.datetime):
+            return cell.date().isoformat(), None, False
+        if isinstance(cell, dt.date):
+            return cell.isoformat(), None, False
+        text = as_text(cell)
+        if text.casefold() in NOT_APPLICABLE:
+            return None, None, False
+        found = _date_in_words(plain_text(text).lower()) if isinstance(cell, str) else None
+        if found is None:
+            message = "is no date, or one that can be read with the day or the month first"
+            raise CellError(text, message, accepted_by(attribute))
+        return found.isoformat(), None, False
+
+    return read
+
+
+def _date_in_words(text: str) -> dt.date | None:
+    try:
+        if re.fullmatch(r"[0-9]{4}-[0-9]{2}-[0-9]{2}(?:[ t]00:00(?::00)?)?", text):
+            return dt.date.fromisoformat(text[:10])
+        if match := _DAY_FIRST.fullmatch(text):
+            return dt.date(int(match[3]), _month(match[2]), int(match[1]))
+        if match := _MONTH_FIRST.fullmatch(text):
+            return dt.date(int(match[3]), _month(match[1]), int(match[2]))
+    except ValueError:
+        pass
+    return None
+
+
+def _month(word: str) -> int:
+    """Return the month that a name or its beginning means; 0, which no date accepts, where it means none."""
+    word = "sep" if word == "sept" else word
+    return next((i for i, name in enumerate(_MONTHS, 1) if name.startswith(word)), 0)
+
+
+_READERS: Final[dict[str, Callable[[Attribute, str | None], Reader]]] = {
+    "text": _text,
+    "length": length_reader,
+    "number": number_reader,
+    "integer": integer_reader,
+    "choice": _choice,
+    "flag": _flag,
+    "date": _date,
+}

@@ -1,0 +1,550 @@
+"""One bore in the leaf as a solid: where it goes, what it meets, what wall it leaves.
+
+Here belongs the geometry of a single straight bore, square or at one or two angles, and the distances it is judged
+by. Two bores that meet are in ``channel``; sizes of holes by material are rules.
+
+Coordinates: x from the lock edge toward the hinge edge, y up, z from the secured face (0) to the key face.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from math import atan2, degrees, dist, hypot, inf, isfinite, radians, sqrt, tan
+from typing import Any, NamedTuple
+
+from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number, check_point
+
+_TOUCH_MM = 1e-9
+"""Distances closer than this are equal."""
+_ON_FACE_MM = 1e-6
+"""A start this near to its face lies on it."""
+
+Vector = tuple[float, float, float]
+"""x, y, z; as a place [mm]."""
+
+FACES = ("secured", "key", "lock-edge", "hinge-edge", "top", "bottom")
+_INWARD: dict[str, Vector] = {
+    "secured": (0.0, 0.0, 1.0),
+    "key": (0.0, 0.0, -1.0),
+    "lock-edge": (1.0, 0.0, 0.0),
+    "hinge-edge": (-1.0, 0.0, 0.0),
+    "top": (0.0, -1.0, 0.0),
+    "bottom": (0.0, 1.0, 0.0),
+}
+
+
+class Box(NamedTuple):
+    """Axis-parallel solid: a lock's pocket, a lite, a reinforcement [mm]."""
+
+    low: Vector
+    high: Vector
+
+
+class Rod(NamedTuple):
+    """Round solid: another bore, a bolt [mm]."""
+
+    start: Vector
+    end: Vector
+    diameter_mm: float
+
+
+@dataclass(frozen=True, slots=True)
+class LeafSize:
+    """Outer size of a leaf [mm], each more than 0."""
+
+    width_mm: float
+    height_mm: float
+    thickness_mm: float
+
+    @property
+    def far_corner(self) -> Vector:
+        """Corner at hinge edge, top and key face."""
+        return self.width_mm, self.height_mm, self.thickness_mm
+
+
+@dataclass(frozen=True, slots=True)
+class BoreCase:
+    """A bore as it is wanted."""
+
+    leaf: LeafSize
+    start: Vector
+    diameter_mm: float
+    face: str | None = None
+    """Where it starts: one of `FACES`, or None inside the leaf."""
+    up_deg: float = 0.0
+    """From the face's normal, upward in the side view, less than 90 either way."""
+    edge_deg: float = 0.0
+    """From the face's normal, toward the lock edge in the plan view, less than 90 either way."""
+    direction: Vector | None = None
+    """In place of the two angles; needed where the bore starts inside the leaf. Any length."""
+    depth_mm: float | None = None
+    """How deep it goes where it meets no target [mm]; None with `through`."""
+    through: bool = False
+    target: Box | None = None
+    """Cavity that it is meant for."""
+    avoid: tuple[Box | Rod, ...] = ()
+    min_wall_mm: float = 0.0
+    """Wall that must be left to every plane of the leaf [mm]."""
+
+
+@dataclass(frozen=True, slots=True)
+class BoreResult:
+    """A bore as it comes out."""
+
+    direction: Vector
+    """Unit vector."""
+    enters_target: bool
+    entry: Vector | None
+    """Where the axis meets its target."""
+    length_mm: float
+    end: Vector
+    """Where the axis ends."""
+    exit: Vector | None
+    """Where it leaves the leaf."""
+    exit_face: str | None
+    exit_ellipse: tuple[float, float] | None
+    """Long and short diameter of the opening there [mm]."""
+    min_wall_mm: float
+    """Least wall to the planes of the leaf; negative when it breaks out."""
+    hits: tuple[int, ...]
+    """Indices of what it runs into."""
+    problems: tuple[str, ...]
+
+
+def tilt_and_turn(edge_deg: float, up_deg: float) -> tuple[float, float]:
+    """Give the true angles of a compound bore from its two projected angles.
+
+    Parameters
+    ----------
+    edge_deg, up_deg : float
+        Angles from the face's normal in the plan view and in the side view [deg], less than 90 either way.
+
+    Returns
+    -------
+    tilt_deg : float
+        From the face's normal [deg], ``tan C = sqrt(tan(A)**2 + tan(B)**2)``.
+    turn_deg : float
+        In the face, from the plan view's plane toward the side view's [deg], ``tan R = tan(B) / tan(A)``.
+
+    Notes
+    -----
+    Source: Machinery's Handbook, 31st edition, "Compound Angles", p. 121 to 122.
+
+    Examples
+    --------
+    >>> [round(angle, 3) for angle in tilt_and_turn(15, 10)]
+    [17.784, 33.347]
+    """
+    a, b = tan(radians(edge_deg)), tan(radians(up_deg))
+    return degrees(atan2(hypot(a, b), 1.0)), degrees(atan2(b, a)) if a or b else 0.0
+
+
+def bore(case: BoreCase) -> BoreResult:
+    """Follow a bore through the leaf and say what it meets and what wall it leaves.
+
+    The axis runs from the start to where it first meets the target, if one is given and met; else to the depth
+    given; else to where it leaves the leaf. A bore that would run past the leaf leaves it.
+
+    Parameters
+    ----------
+    case : BoreCase
+        Lengths in mm, angles in degrees.
+
+    Returns
+    -------
+    BoreResult
+        Wall: over the six planes of the leaf, less the one that the start lies on and the one it exits through, the
+        least distance of the axis' two ends from the plane less ``d/2 * sqrt(1 - (direction . normal)**2)``.
+        Hits: boxes nearer to the axis than the bore's radius, rods nearer than both radii together.
+
+    Raises
+    ------
+    InputError
+        Names the value that cannot be taken.
+
+    Notes
+    -----
+    Direction from a face: ``normal + tan(up) * y - tan(edge) * x``. Source: geometry; Machinery's Handbook, 31st
+    edition, "Compound Angles".
+
+    Examples
+    --------
+    >>> got = bore(BoreCase(LeafSize(900, 2100, 44.45), (70, 1000, 0), 12.7, "secured", up_deg=10, edge_deg=15,
+    ...                     through=True))
+    >>> round(got.length_mm, 4), [round(d, 4) for d in got.exit_ellipse]
+    (46.6807, [13.3373, 12.7])
+    """
+    _check(case)
+    direction = _direction(case)
+    far = case.leaf.far_corner
+    leave, leave_face = _leaves(case.start, direction, far)
+    met = _meets(case.start, direction, case.target) if case.target else None
+    entry = out = None
+    ellipse: tuple[float, float] | None = None
+    if met is not None:
+        length = met
+        entry = end = _along(case.start, direction, met)
+    elif case.depth_mm is not None and case.depth_mm < leave - _TOUCH_MM:
+        length, end = case.depth_mm, _along(case.start, direction, case.depth_mm)
+    else:
+        length, out = leave, _along(case.start, direction, leave)
+        end = out
+        slope = abs(_dot(direction, _INWARD[leave_face]))
+        ellipse = (case.diameter_mm / slope, case.diameter_mm)
+    skipped = {_start_face(case, direction), leave_face if out else None}
+    wall = min(
+        min(_depth_below(face, case.start, far), _depth_below(face, end, far))
+        - case.diameter_mm / 2 * sqrt(max(0.0, 1 - _dot(direction, normal) ** 2))
+        for face, normal in _INWARD.items()
+        if face not in skipped
+    )
+    hits = tuple(i for i, item in enumerate(case.avoid) if _runs_into(case, end, item))
+    return BoreResult(
+        direction,
+        entry is not None,
+        entry,
+        length,
+        end,
+        out,
+        leave_face if out else None,
+        ellipse,
+        wall,
+        hits,
+        _problems(case, end, entry is not None, wall, hits),
+    )
+
+
+def segment_to_box_mm(start: Vector, end: Vector, box: Box) -> float:
+    """Least distance between a straight line of finite length and a solid box; 0 where they meet.
+
+    Parameters
+    ----------
+    start, end : vector
+        Ends of the line [mm].
+    box : Box
+        The solid [mm].
+
+    Returns
+    -------
+    float
+        Distance [mm]. The squared distance is convex along the line and quadratic between the places where the line
+        crosses the planes of the box, so the least is found piece by piece, exactly.
+
+    Examples
+    --------
+    >>> segment_to_box_mm((0, 0, 0), (10, 0, 0), Box((4, 3, 0), (6, 5, 2)))
+    3.0
+    """
+    run = _minus(end, start)
+    cuts = {0.0, 1.0}
+    for axis in range(3):
+        if run[axis]:
+            for bound in (box.low[axis], box.high[axis]):
+                at = (bound - start[axis]) / run[axis]
+                if 0 < at < 1:
+                    cuts.add(at)
+    places = sorted(cuts)
+    least = inf
+    for a, b in pairwise(places):
+        middle = (a + b) / 2
+        slope = curve = 0.0
+        for axis in range(3):
+            at = start[axis] + middle * run[axis]
+            bound = box.low[axis] if at < box.low[axis] else box.high[axis]
+            if box.low[axis] <= at <= box.high[axis]:
+                continue
+            slope += run[axis] * (start[axis] - bound)
+            curve += run[axis] * run[axis]
+        best = min(max(-slope / curve, a), b) if curve else a
+        for t in (a, best, b):
+            least = min(least, _point_to_box(_along(start, run, t), box))
+    return least
+
+
+def segment_to_segment_mm(a0: Vector, a1: Vector, b0: Vector, b1: Vector) -> float:
+    """Least distance between two straight lines of finite length.
+
+    Parameters
+    ----------
+    a0, a1, b0, b1 : vector
+        Their ends [mm].
+
+    Returns
+    -------
+    float
+        Distance [mm]: that of the skew lines where the common perpendicular meets both, else from an end of one.
+
+    Examples
+    --------
+    >>> segment_to_segment_mm((0, 0, 0), (10, 0, 0), (5, -5, 3), (5, 5, 3))
+    3.0
+    """
+    u, v, w = _minus(a1, a0), _minus(b1, b0), _minus(a0, b0)
+    uu, uv, vv, uw, vw = _dot(u, u), _dot(u, v), _dot(v, v), _dot(u, w), _dot(v, w)
+    least = min(
+        _point_to_segment(a0, b0, b1),
+        _point_to_segment(a1, b0, b1),
+        _point_to_segment(b0, a0, a1),
+        _point_to_segment(b1, a0, a1),
+    )
+    spread = uu * vv - uv * uv
+    if spread > 0:
+        s, t = (uv * vw - vv * uw) / spread, (uu * vw - uv * uw) / spread
+        if 0 < s < 1 and 0 < t < 1:
+            least = min(least, dist(_along(a0, u, s), _along(b0, v, t)))
+    return least
+
+
+def _dot(a: Vector, b: Vector) -> float:
+    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
+
+
+def _minus(a: Vector, b: Vector) -> Vector:
+    return a[0] - b[0], a[1] - b[1], a[2] - b[2]
+
+
+def _along(start: Vector, direction: Vector, t: float) -> Vector:
+    return start[0] + t * direction[0], start[1] + t * direction[1], start[2] + t * direction[2]
+
+
+def _point_to_box(point: Vector, box: Box) -> float:
+    return hypot(*(max(low - p, 0.0, p - high) for p, low, high in zip(point, box.low, box.high, strict=True)))
+
+
+def _point_to_segment(point: Vector, start: Vector, end: Vector) -> float:
+    run = _minus(end, start)
+    square = _dot(run, run)
+    t = min(max(_dot(_minus(point, start), run) / square, 0.0), 1.0) if square else 0.0
+    return dist(point, _along(start, run, t))
+
+
+def _depth_below(face: str, point: Vector, far: Vector) -> float:
+    """Distance of a point from one of the leaf's planes, inward."""
+    normal = _INWARD[face]
+    corner = (0.0, 0.0, 0.0) if sum(normal) > 0 else far
+    return _dot(_minus(point, corner), normal)
+
+
+def _direction(case: BoreCase) -> Vector:
+    """Return the unit vector of the axis."""
+    if case.direction is not None:
+        x, y, z = case.direction
+    else:
+        nx, ny, nz = _INWARD[case.face or ""]
+        x, y, z = nx - tan(radians(case.edge_deg)), ny + tan(radians(case.up_deg)), nz
+    size = hypot(x, y, z)
+    # adding zero turns a negative zero into a plain one
+    return x / size + 0.0, y / size + 0.0, z / size + 0.0
+
+
+def _start_face(case: BoreCase, direction: Vector) -> str | None:
+    """Plane that the start lies on; of several the one that the axis leaves most steeply."""
+    if case.face is not None:
+        return case.face
+    far = case.leaf.far_corner
+    on = [face for face in FACES if abs(_depth_below(face, case.start, far)) <= _ON_FACE_MM]
+    return max(on, key=lambda face: _dot(direction, _INWARD[face])) if on else None
+
+
+def _leaves(start: Vector, direction: Vector, far: Vector) -> tuple[float, str]:
+    """How far along the axis it leaves the leaf, and by which plane."""
+    best = (inf, "")
+    for face, normal in _INWARD.items():
+        speed = -_dot(direction, normal)
+        if speed > 0:
+            best = min(best, (max(0.0, _depth_below(face, start, far)) / speed, face), key=lambda b: b[0])
+    return best
+
+
+def _meets(start: Vector, direction: Vector, box: Box) -> float | None:
+    """How far along the axis it first meets a box; None when it never does."""
+    enter, leave = 0.0, inf
+    for at, step, low, high in zip(start, direction, box.low, box.high, strict=True):
+        if step == 0:
+            if at < low - _TOUCH_MM or at > high + _TOUCH_MM:
+                return None
+            continue
+        near, far = (low - at) / step, (high - at) / step
+        enter, leave = max(enter, min(near, far)), min(leave, max(near, far))
+    return enter if enter <= leave + _TOUCH_MM else None
+
+
+def _runs_into(case: BoreCase, end: Vector, item: Box | Rod) -> bool:
+    if isinstance(item, Box):
+        return segment_to_box_mm(case.start, end, item) < case.diameter_mm / 2 - _TOUCH_MM
+    apart = segment_to_segment_mm(case.start, end, item.start, item.end)
+    return apart < (case.diameter_mm + item.diameter_mm) / 2 - _TOUCH_MM
+
+
+def _problems(case: BoreCase, end: Vector, enters: bool, wall_mm: float, hits: Sequence[int]) -> tuple[str, ...]:
+    found = []
+    if wall_mm < case.min_wall_mm - _TOUCH_MM:
+        found.append(f"The wall left is {wall_mm:.2f} mm; at least {case.min_wall_mm:g} mm is wanted.")
+    if case.target and not enters:
+        off = segment_to_box_mm(case.start, end, case.target)
+        found.append(f"The bore misses its target by {off:.2f} mm.")
+    found.extend(f"The bore runs into avoid[{i}]." for i in hits)
+    return tuple(found)
+
+
+def _check(case: BoreCase) -> None:
+    """Refuse what cannot be a leaf, a start, a direction or an obstacle."""
+    far = case.leaf.far_corner
+    for value, name in zip(far, ("width_mm", "height_mm", "thickness_mm"), strict=True):
+        check_number(value, f"leaf.{name}", above=0)
+    check_number(case.diameter_mm, "diameter_mm", above=0)
+    check_number(case.min_wall_mm, "min_wall_mm", at_least=0)
+    for i, (value, limit) in enumerate(zip(case.start, far, strict=True)):
+        if not -_ON_FACE_MM <= value <= limit + _ON_FACE_MM:
+            raise InputError(f"start[{i}]", f"lies outside the leaf: from 0 to {limit:g}, got {value:g}")
+    if case.face is not None:
+        if case.face not in _INWARD:
+            raise InputError("face", f"must be one of {', '.join(FACES)}; got {case.face!r}")
+        if abs(_depth_below(case.face, case.start, far)) > _ON_FACE_MM:
+            raise InputError("start", f"does not lie on the {case.face} plane of the leaf")
+    _check_direction(case)
+    if case.depth_mm is not None:
+        check_number(case.depth_mm, "depth_mm", above=0)
+    elif not case.through and case.target is None:
+        raise InputError("depth_mm", "is missing; give a depth, or through, or a target")
+    if case.target is not None:
+        _check_box(case.target, "target")
+        for i, limit in enumerate(far):
+            if case.target.low[i] < -_ON_FACE_MM or case.target.high[i] > limit + _ON_FACE_MM:
+                raise InputError("target", f"reaches outside the leaf along {'xyz'[i]}: from 0 to {limit:g}")
+    for i, item in enumerate(case.avoid):
+        if isinstance(item, Box):
+            _check_box(item, f"avoid[{i}]")
+            continue
+        if not all(map(isfinite, (*item.start, *item.end))) or item.start == item.end:
+            raise InputError(f"avoid[{i}].to", "must lie apart from where it starts")
+        check_number(item.diameter_mm, f"avoid[{i}].diameter_mm", above=0)
+
+
+def _check_direction(case: BoreCase) -> None:
+    for angle, name in ((case.up_deg, "up_deg"), (case.edge_deg, "edge_deg")):
+        if not -90 < angle < 90:
+            raise InputError(name, f"must be more than -90 and less than 90, got {angle:g}")
+    if case.direction is None:
+        if case.face is None:
+            raise InputError("direction", "is missing; a bore that starts inside the leaf needs it")
+        if case.face in ("lock-edge", "hinge-edge") and case.edge_deg:
+            raise InputError("edge_deg", "means nothing on an edge of the leaf; give a direction")
+        if case.face in ("top", "bottom") and case.up_deg:
+            raise InputError("up_deg", "means nothing on the top or bottom of the leaf; give a direction")
+        return
+    if case.up_deg or case.edge_deg:
+        raise InputError("direction", "is given beside angles; give one of them")
+    if not all(map(isfinite, case.direction)) or hypot(*case.direction) == 0:
+        raise InputError("direction", "must be three finite numbers, not all zero")
+    if case.face is not None and not _dot(case.direction, _INWARD[case.face]) > 0:
+        raise InputError("direction", f"does not lead into the leaf from its {case.face} plane")
+
+
+def _check_box(box: Box, path: str) -> None:
+    for i in range(3):
+        if not -inf < box.low[i] < box.high[i] < inf:
+            raise InputError(f"{path}.max[{i}]", "must be more than min: a box needs a size")
+
+
+def _vector(value: object, field: str) -> Vector:
+    x, y, z = check_point(value, field, 3)
+    return x, y, z
+
+
+def _read_box(reader: Reader) -> Box:
+    return Box(_vector(reader.raw("min"), reader.at("min")), _vector(reader.raw("max"), reader.at("max")))
+
+
+def _read_item(reader: Reader) -> Box | Rod:
+    if not {"from", "to", "diameter_mm"} & reader.data.keys():
+        return _read_box(reader)
+    start = _vector(reader.raw("from"), reader.at("from"))
+    return Rod(start, _vector(reader.raw("to"), reader.at("to")), reader.number("diameter_mm"))
+
+
+def read_items(reader: Reader, name: str) -> tuple[Box | Rod, ...]:
+    """Read what a bore has to avoid from a list of boxes and round solids, empty by default."""
+    return tuple(_read_item(item) for item in reader.objects(name, []))
+
+
+def _read(reader: Reader) -> BoreCase:
+    leaf = reader.object("leaf")
+    direction = reader.raw("direction", None)
+    return BoreCase(
+        leaf=LeafSize(leaf.number("width_mm"), leaf.number("height_mm"), leaf.number("thickness_mm")),
+        start=_vector(reader.raw("start"), "start"),
+        diameter_mm=reader.number("diameter_mm"),
+        face=None if reader.raw("face", None) is None else reader.choice("face", FACES),
+        up_deg=reader.number("up_deg", 0.0),
+        edge_deg=reader.number("edge_deg", 0.0),
+        direction=None if direction is None else _vector(direction, "direction"),
+        depth_mm=reader.optional_number("depth_mm"),
+        through=reader.flag("through", False),
+        target=None if reader.raw("target", None) is None else _read_box(reader.object("target")),
+        avoid=read_items(reader, "avoid"),
+        min_wall_mm=reader.number("min_wall_mm", 0.0),
+    )
+
+
+def _run(data: Mapping[str, Any]) -> dict[str, Any]:
+    case = _read(Reader(data))
+    result = bore(case)
+    return {
+        "direction": list(result.direction),
+        "enters_target": result.enters_target,
+        "entry": list(result.entry) if result.entry else None,
+        "length_mm": result.length_mm,
+        "exit": list(result.exit) if result.exit else None,
+        "exit_face": result.exit_face,
+        "exit_ellipse": list(result.exit_ellipse) if result.exit_ellipse else None,
+        "min_wall_mm": result.min_wall_mm,
+        "hits": list(result.hits),
+        "problems": list(result.problems),
+    }
+
+
+BORE = Calculator(
+    name="bore",
+    title="Bore, square or at an angle",
+    basis="geometry; Machinery's Handbook, 31st edition, Compound Angles, p. 121 to 122",
+    inputs=(
+        Field("leaf", "object", "Leaf of width_mm, height_mm, thickness_mm."),
+        Field("start", "point", "[x, y, z] where the axis starts, on its face."),
+        Field("face", "choice", "Plane that it starts on; without one it starts inside.", "inside", FACES),
+        Field("up_deg", "number", "Angle from the face's normal, upward in the side view.", "0"),
+        Field("edge_deg", "number", "Angle from the face's normal, toward the lock edge in the plan view.", "0"),
+        Field("direction", "point", "[x, y, z] in place of the angles, for starts other than the two faces.", "none"),
+        Field("diameter_mm", "number", "Diameter of the bore."),
+        Field("depth_mm", "number", "Depth where it meets no target; give it, or through, or a target.", "none"),
+        Field("through", "flag", "It runs to where it leaves the leaf.", "false"),
+        Field("target", "object", "Cavity that it is meant for: min [x, y, z], max [x, y, z].", "none"),
+        Field("avoid", "list", "Boxes of min, max and round solids of from, to, diameter_mm, not to be met.", "[]"),
+        Field("min_wall_mm", "number", "Wall to be left to every plane of the leaf.", "0"),
+    ),
+    outputs=(
+        Field("direction", "point", "Unit vector of the axis."),
+        Field("enters_target", "flag", "The axis meets the target."),
+        Field("entry", "point", "Where it does, or null."),
+        Field("length_mm", "number", "Length of the axis."),
+        Field("exit", "point", "Where it leaves the leaf, or null."),
+        Field("exit_face", "text", "The plane that it leaves by, or null."),
+        Field("exit_ellipse", "list", "Long and short diameter of the opening there, or null."),
+        Field("min_wall_mm", "number", "Least wall to the leaf's planes; negative when it breaks out."),
+        Field("hits", "list", "Indices of avoid that it runs into."),
+        Field("problems", "list", "Sentences: wall, target missed, hits."),
+    ),
+    example={
+        "leaf": {"width_mm": 900, "height_mm": 2100, "thickness_mm": 44.45},
+        "start": [70, 1050, 0],
+        "face": "secured",
+        "up_deg": -30,
+        "edge_deg": 10,
+        "diameter_mm": 9.525,
+        "depth_mm": 40,
+        "target": {"min": [0, 900, 15], "max": [100, 1035, 30]},
+        "avoid": [{"from": [70, 1100, 0], "to": [70, 1100, 44.45], "diameter_mm": 8}],
+        "min_wall_mm": 5,
+    },
+    run=_run,
+)

@@ -1,0 +1,512 @@
+"""Threaded cylinder in a mortise lock: which shell length, collar and blocking rings bring head and cam right.
+
+Here belongs the arithmetic of one leaf, one case position and a list of parts. Which of the fits is wanted
+(price, stock, finish) is decided above; euro-profile halves and rim cylinders have a module each.
+"""
+
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from math import ceil, floor, fsum
+from typing import Any
+
+from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number
+
+THREAD_PITCH_MM = 25.4 / 32
+"""Pitch of the 32 threads an inch of a mortise cylinder [mm]; trade practice, from memory, unverified."""
+MAX_RINGS = 3
+"""Rings on one cylinder unless said otherwise; our own default."""
+MAX_FITS = 1000
+"""Fits listed unless said otherwise; our own default."""
+
+_TOUCH_MM = 1e-9
+"""Lengths closer than this are equal: a flush head is flush."""
+_UNITS_PER_MM = 1_000_000
+"""Ring heights are added as whole nanometres, so that equal heights meet in one table entry."""
+_MAX_SUMS = 2_000_000
+"""Sums of ring heights that are formed before the question is refused as too large."""
+
+
+@dataclass(frozen=True)
+class StackCylinder:
+    """One threaded cylinder of the catalogue."""
+
+    part: str
+    length_mm: float
+    """Shell length [mm], more than 0."""
+    cam_offset_mm: float
+    """Cam plane from the shell's rear, toward the case [mm]."""
+
+
+@dataclass(frozen=True)
+class StackCollar:
+    """One collar of the catalogue."""
+
+    part: str
+    height_mm: float
+    """Height under the cylinder's head [mm], 0 or more."""
+
+
+@dataclass(frozen=True)
+class StackRing:
+    """One blocking ring of the catalogue."""
+
+    part: str
+    height_mm: float
+    """Height [mm], more than 0."""
+    available: int | None = None
+    """How many may be used; None is no limit."""
+
+
+@dataclass(frozen=True)
+class StackFit:
+    """A cylinder, its collar and rings that stand right."""
+
+    cylinder: str
+    collar: str | None
+    rings: tuple[str, ...]
+    """Part of every ring, repeated as often as it is used."""
+    turns: int
+    """Whole turns that the cam plane lies beyond the case's centre plane."""
+    projection_mm: float
+    """How far the head stands proud of the trim [mm]."""
+    gap_mm: float
+    """How far it stands proud of collar and rings [mm], from 0 to the tolerance."""
+
+
+@dataclass(frozen=True)
+class StackMiss:
+    """The combination that comes nearest when nothing fits."""
+
+    cylinder: str
+    collar: str | None
+    rings: tuple[str, ...]
+    turns: int
+    projection_mm: float
+    gap_mm: float
+    """Head above collar and rings [mm]; negative when it would be recessed."""
+    distance_mm: float
+    """How far the gap is from the allowed band [mm]."""
+
+
+@dataclass(frozen=True)
+class StackResult:
+    """What fits, or how near it comes."""
+
+    fits: tuple[StackFit, ...]
+    nearest_miss: StackMiss | None
+    more: bool
+    """True when fits were left out because their number reached the limit."""
+
+
+def projection_mm(
+    leaf_mm: float,
+    trim_mm: float,
+    length_mm: float,
+    cam_offset_mm: float,
+    turns: int,
+    *,
+    case_offset_mm: float = 0.0,
+    pitch_mm: float = THREAD_PITCH_MM,
+) -> float:
+    """How far a cylinder's head stands proud of the trim with its cam so many turns past the case's centre.
+
+    Parameters
+    ----------
+    leaf_mm, trim_mm, length_mm : float
+        Leaf thickness, outer trim thickness, shell length [mm].
+    cam_offset_mm : float
+        Cam plane from the shell's rear, toward the case [mm].
+    turns : int
+        Whole turns beyond the case's centre plane, 0 or more.
+    case_offset_mm : float
+        Case centre from the leaf's middle, toward the key face [mm].
+    pitch_mm : float
+        Thread pitch [mm].
+
+    Returns
+    -------
+    float
+        ``L + o - trim - (leaf/2 - case_offset) - k * pitch`` [mm]; negative when it is recessed.
+
+    Notes
+    -----
+    Source: geometry; the stop at whole turns is common practice (the keyway stands upright).
+
+    Examples
+    --------
+    >>> [round(projection_mm(44.45, 0, 28.575, 0, k), 4) for k in (0, 1, 2)]
+    [6.35, 5.5562, 4.7625]
+    """
+    return length_mm + cam_offset_mm - trim_mm - (leaf_mm / 2 - case_offset_mm) - turns * pitch_mm
+
+
+def cylinder_stack(
+    leaf_mm: float,
+    trim_mm: float,
+    cylinders: Sequence[StackCylinder],
+    collars: Sequence[StackCollar],
+    rings: Sequence[StackRing],
+    *,
+    case_offset_mm: float = 0.0,
+    pitch_mm: float = THREAD_PITCH_MM,
+    max_turns_beyond: int = 2,
+    tolerance_mm: float | None = None,
+    max_rings: int = MAX_RINGS,
+    max_fits: int = MAX_FITS,
+) -> StackResult:
+    """Choose shell length, collar and the fewest blocking rings so that the head is flush and the cam lies right.
+
+    Every cylinder, every number of turns from 0 to `max_turns_beyond`, every collar (none when the list is empty)
+    and every multiset of up to `max_rings` rings within what is available is considered, and all that suit are
+    listed, best first, up to `max_fits`.
+
+    Parameters
+    ----------
+    leaf_mm : float
+        Leaf thickness [mm], more than 0.
+    trim_mm : float
+        Outer trim thickness [mm], 0 or more.
+    cylinders, collars, rings : sequence
+        Parts to choose from.
+    case_offset_mm : float
+        Case centre from the leaf's middle, toward the key face [mm], within half the leaf.
+    pitch_mm : float
+        Thread pitch [mm], more than 0.
+    max_turns_beyond : int
+        Turns that the cam may lie beyond the case's centre plane, 0 or more.
+    tolerance_mm : float, optional
+        How far the head may stand proud of collar and rings [mm]; one pitch when None.
+    max_rings : int
+        Most rings on one cylinder, 0 or more.
+    max_fits : int
+        Most fits listed, 1 or more.
+
+    Returns
+    -------
+    StackResult
+        Fits by fewest rings, then least projection, then least gap; without any, the nearest miss.
+
+    Raises
+    ------
+    InputError
+        Names the value that cannot be taken, or `max_rings` when the rings have too many distinct sums.
+
+    Notes
+    -----
+    A collar and rings of total height c suit a projection h when ``0 <= h - c <= tolerance``: never recessed.
+    Source: common practice for threaded mortise cylinders.
+
+    Examples
+    --------
+    >>> got = cylinder_stack(44.45, 0, [StackCylinder("C", 28.575, 0)], [StackCollar("K", 3.175)],
+    ...                      [StackRing("R", 1.5875)])
+    >>> got.fits[0].rings, got.fits[0].turns, got.fits[0].gap_mm
+    (('R',), 2, 0.0)
+    """
+    tolerance = pitch_mm if tolerance_mm is None else tolerance_mm
+    _check(leaf_mm, trim_mm, case_offset_mm, pitch_mm, tolerance, max_turns_beyond, max_rings, max_fits)
+    _check_parts(cylinders, collars, rings)
+    stands = [
+        (projection_mm(leaf_mm, trim_mm, c.length_mm, c.cam_offset_mm, k,
+                       case_offset_mm=case_offset_mm, pitch_mm=pitch_mm), c.part, k)
+        for c in cylinders
+        for k in range(max_turns_beyond + 1)
+    ]  # fmt: skip
+    if not stands:
+        return StackResult((), None, False)
+    bases: list[tuple[str | None, float]] = [(c.part, c.height_mm) for c in collars] or [(None, 0.0)]
+    # With no ring at all some distance to the band is reached; a stack taller than this cannot come nearer.
+    bare = min(_beyond(h - base, tolerance) for h, _, _ in stands for _, base in bases)
+    table = _RingTable(rings, max_rings, max(h for h, _, _ in stands) + bare + 2 * _TOUCH_MM)
+    fits, more = _list_fits(stands, bases, table, tolerance, max_fits)
+    return StackResult(fits, None if fits else _nearest(stands, bases, table, tolerance), more)
+
+
+class _RingTable:
+    """Which total heights so many rings can have, and which rings make them."""
+
+    def __init__(self, rings: Sequence[StackRing], max_rings: int, ceiling_mm: float) -> None:
+        self.rings = rings
+        self.heights = [round(r.height_mm * _UNITS_PER_MM) for r in rings]
+        limits = [max_rings if r.available is None else min(r.available, max_rings) for r in rings]
+        self.most = max_rings if any(r.available is None for r in rings) else min(max_rings, sum(limits))
+        ceiling = ceil(max(0.0, ceiling_mm) * _UNITS_PER_MM) + max_rings
+        # tails[i][n]: the sums that n rings of the parts from i on can make
+        tails: list[list[set[int]]] = [[{0}, *(set[int]() for _ in range(self.most))]]
+        work = 0
+        for height, limit in zip(reversed(self.heights), reversed(limits), strict=True):
+            below = tails[-1]
+            here: list[set[int]] = []
+            for n in range(self.most + 1):
+                sums = set(below[n])
+                if n and limit >= self.most:
+                    sums.update(s + height for s in here[n - 1] if s + height <= ceiling)
+                else:
+                    for used in range(1, min(n, limit) + 1):
+                        step = used * height
+                        work += len(below[n - used])
+                        sums.update(s + step for s in below[n - used] if s + step <= ceiling)
+                work += len(sums)
+                if work > _MAX_SUMS:
+                    raise InputError("max_rings", "too many different ring heights to add up; allow fewer rings")
+                here.append(sums)
+            tails.append(here)
+        self.tails = tails[::-1]
+        self.limits = limits
+        self.sums = [sorted(s) for s in self.tails[0]]
+
+    def choices(self, count: int, total: int, first: int = 0) -> Iterator[tuple[int, ...]]:
+        """Every multiset of `count` rings, as indices from `first` on, whose heights add up to `total`."""
+        if first == len(self.heights):
+            yield ()
+            return
+        height = self.heights[first]
+        for used in range(min(count, self.limits[first]), -1, -1):
+            if total - used * height in self.tails[first + 1][count - used]:
+                for rest in self.choices(count - used, total - used * height, first + 1):
+                    yield (first,) * used + rest
+
+    def height_mm(self, choice: tuple[int, ...]) -> float:
+        """Total height of a choice, from the heights as given."""
+        return fsum(self.rings[i].height_mm for i in choice)
+
+    def parts(self, choice: tuple[int, ...]) -> tuple[str, ...]:
+        """Parts of a choice."""
+        return tuple(self.rings[i].part for i in choice)
+
+
+_Stand = tuple[float, str, int]
+"""Projection [mm], cylinder, turns."""
+
+
+def _beyond(gap_mm: float, tolerance_mm: float) -> float:
+    """Distance of a gap from the allowed band; 0 inside it."""
+    return max(0.0, -gap_mm, gap_mm - tolerance_mm)
+
+
+def _clean(value_mm: float) -> float:
+    """Length with what rounding left of a zero removed."""
+    return 0.0 if abs(value_mm) < _TOUCH_MM else value_mm
+
+
+def _list_fits(
+    stands: list[_Stand],
+    bases: list[tuple[str | None, float]],
+    table: _RingTable,
+    tolerance_mm: float,
+    max_fits: int,
+) -> tuple[tuple[StackFit, ...], bool]:
+    """Fits in order, and whether any were left out."""
+    groups: dict[float, list[_Stand]] = {}
+    for stand in sorted(stands, key=lambda s: round(s[0], 9)):
+        groups.setdefault(round(stand[0], 9), []).append(stand)
+    fits: list[StackFit] = []
+    for count in range(table.most + 1):
+        for group in groups.values():
+            fits += sorted(
+                _group_fits(group, bases, table, count, tolerance_mm, max_fits + 1 - len(fits)),
+                key=lambda fit: round(fit.gap_mm, 9),
+            )
+            if len(fits) > max_fits:
+                return tuple(fits[:max_fits]), True
+    return tuple(fits), False
+
+
+def _group_fits(
+    group: list[_Stand],
+    bases: list[tuple[str | None, float]],
+    table: _RingTable,
+    count: int,
+    tolerance_mm: float,
+    limit: int,
+) -> list[StackFit]:
+    """Fits of one projection with so many rings, least gap first, up to a limit."""
+    sums = table.sums[count]
+    found: list[tuple[float, _Stand, str | None, float, int]] = []
+    for stand in group:
+        for collar, base in bases:
+            room = stand[0] - base
+            low = floor((room - tolerance_mm - _TOUCH_MM) * _UNITS_PER_MM) - count
+            high = ceil((room + _TOUCH_MM) * _UNITS_PER_MM) + count
+            # the tallest sums leave the least gap
+            for total in sums[bisect_left(sums, low) : bisect_right(sums, high)]:
+                found.append((room * _UNITS_PER_MM - total, stand, collar, base, total))
+    found.sort(key=lambda item: item[0])
+    fits: list[StackFit] = []
+    for _, (h, cylinder, turns), collar, base, total in found:
+        for choice in table.choices(count, total):
+            gap = h - base - table.height_mm(choice)
+            if _beyond(gap, tolerance_mm) > _TOUCH_MM:
+                continue
+            fits.append(StackFit(cylinder, collar, table.parts(choice), turns, _clean(h), _clean(gap)))
+            if len(fits) >= limit:
+                return fits
+    return fits
+
+
+def _nearest(
+    stands: list[_Stand],
+    bases: list[tuple[str | None, float]],
+    table: _RingTable,
+    tolerance_mm: float,
+) -> StackMiss | None:
+    """Find the combination nearest to the allowed band; of equals the one of fewest rings, then least projection."""
+    best: tuple[tuple[float, int, float], StackMiss] | None = None
+    for h, cylinder, turns in stands:
+        for collar, base in bases:
+            room = h - base
+            for count, sums in enumerate(table.sums):
+                below = bisect_left(sums, floor((room - tolerance_mm) * _UNITS_PER_MM))
+                above = bisect_right(sums, ceil(room * _UNITS_PER_MM))
+                for total in sums[max(0, below - 1) : above + 1]:
+                    # whole nanometres tell who cannot win; the heights as given decide
+                    if best and _beyond(room - total / _UNITS_PER_MM, tolerance_mm) > best[0][0] + 1e-4:
+                        continue
+                    choice = next(table.choices(count, total))
+                    gap = room - table.height_mm(choice)
+                    distance = _beyond(gap, tolerance_mm)
+                    key = (round(distance, 9), count, round(h, 9))
+                    if best is None or key < best[0]:
+                        miss = StackMiss(cylinder, collar, table.parts(choice), turns, h, gap, distance)
+                        best = (key, miss)
+    return best[1] if best else None
+
+
+def _check(
+    leaf_mm: float,
+    trim_mm: float,
+    case_offset_mm: float,
+    pitch_mm: float,
+    tolerance_mm: float,
+    max_turns_beyond: int,
+    max_rings: int,
+    max_fits: int,
+) -> None:
+    check_number(leaf_mm, "leaf_mm", above=0)
+    check_number(trim_mm, "trim_mm", at_least=0)
+    check_number(case_offset_mm, "case_offset_mm")
+    if not abs(case_offset_mm) < leaf_mm / 2:
+        raise InputError("case_offset_mm", f"puts the case's centre outside the leaf of {leaf_mm:g} mm")
+    check_number(pitch_mm, "pitch_mm", above=0)
+    check_number(tolerance_mm, "tolerance_mm", at_least=0)
+    check_number(max_turns_beyond, "max_turns_beyond", at_least=0, at_most=100)
+    check_number(max_rings, "max_rings", at_least=0, at_most=100)
+    check_number(max_fits, "max_fits", at_least=1)
+
+
+def _check_parts(
+    cylinders: Sequence[StackCylinder], collars: Sequence[StackCollar], rings: Sequence[StackRing]
+) -> None:
+    for i, cylinder in enumerate(cylinders):
+        check_number(cylinder.length_mm, f"cylinders[{i}].length_mm", above=0)
+        check_number(cylinder.cam_offset_mm, f"cylinders[{i}].cam_offset_mm")
+    for i, collar in enumerate(collars):
+        check_number(collar.height_mm, f"collars[{i}].height_mm", at_least=0)
+    seen: set[str] = set()
+    for i, ring in enumerate(rings):
+        check_number(ring.height_mm, f"rings[{i}].height_mm", above=0)
+        if ring.available is not None:
+            check_number(ring.available, f"rings[{i}].available", at_least=0)
+        if ring.part in seen:
+            raise InputError(f"rings[{i}].part", f"{ring.part!r} stands twice; give its height and number once")
+        seen.add(ring.part)
+
+
+def _run(data: Mapping[str, Any]) -> dict[str, Any]:
+    reader = Reader(data)
+    result = cylinder_stack(
+        reader.number("leaf_mm"),
+        reader.number("trim_mm"),
+        [
+            StackCylinder(r.text("part"), r.number("length_mm"), r.number("cam_offset_mm"))
+            for r in reader.objects("cylinders")
+        ],
+        [StackCollar(r.text("part"), r.number("height_mm")) for r in reader.objects("collars", [])],
+        [
+            StackRing(
+                r.text("part"),
+                r.number("height_mm"),
+                None if r.raw("available", None) is None else r.integer("available"),
+            )
+            for r in reader.objects("rings", [])
+        ],
+        case_offset_mm=reader.number("case_offset_mm", 0.0),
+        pitch_mm=reader.number("pitch_mm", THREAD_PITCH_MM),
+        max_turns_beyond=reader.integer("max_turns_beyond", 2),
+        tolerance_mm=reader.optional_number("tolerance_mm"),
+        max_rings=reader.integer("max_rings", MAX_RINGS),
+        max_fits=reader.integer("max_fits", MAX_FITS),
+    )
+    miss = result.nearest_miss
+    return {
+        "fits": [
+            {
+                "cylinder": fit.cylinder,
+                "collar": fit.collar,
+                "rings": list(fit.rings),
+                "turns": fit.turns,
+                "projection_mm": fit.projection_mm,
+                "gap_mm": fit.gap_mm,
+            }
+            for fit in result.fits
+        ],
+        "more": result.more,
+        "nearest_miss": None
+        if miss is None
+        else {
+            "cylinder": miss.cylinder,
+            "collar": miss.collar,
+            "rings": list(miss.rings),
+            "turns": miss.turns,
+            "gap_mm": miss.gap_mm,
+        },
+    }
+
+
+CYLINDER_STACK = Calculator(
+    name="cylinder-stack",
+    title="Threaded cylinder, collar and blocking rings",
+    basis="common practice; thread pitch from memory, unverified",
+    inputs=(
+        Field("leaf_mm", "number", "Leaf thickness."),
+        Field("case_offset_mm", "number", "Lock case's centre from the leaf's middle, toward the key face.", "0"),
+        Field("trim_mm", "number", "Thickness of the outer trim; 0 when there is none."),
+        Field("pitch_mm", "number", "Thread pitch of the cylinder.", "0.79375"),
+        Field("max_turns_beyond", "integer", "Turns that the cam may lie beyond the case's centre plane.", "2"),
+        Field("tolerance_mm", "number", "How far the head may stand proud of its collar.", "one pitch"),
+        Field("max_rings", "integer", "Most blocking rings on one cylinder.", "3"),
+        Field("max_fits", "integer", "Most fits that are listed.", "1000"),
+        Field("cylinders", "list", "Objects of part, length_mm (shell), cam_offset_mm (from the shell's rear)."),
+        Field("collars", "list", "Objects of part, height_mm; an empty list is no collar.", "[]"),
+        Field("rings", "list", "Objects of part, height_mm, available (null: no limit).", "[]"),
+    ),
+    outputs=(
+        Field(
+            "fits",
+            "list",
+            "Objects of cylinder, collar, rings, turns, projection_mm, gap_mm; fewest rings, then least projection, "
+            "then least gap.",
+        ),
+        Field("more", "flag", "Fits were left out because max_fits was reached."),
+        Field(
+            "nearest_miss",
+            "object",
+            "When nothing fits: cylinder, collar, rings, turns and gap_mm nearest to the allowed band; negative is "
+            "recessed.",
+        ),
+    ),
+    example={
+        "leaf_mm": 44.45,
+        "trim_mm": 0,
+        "pitch_mm": 0.79375,
+        "max_rings": 2,
+        "cylinders": [
+            {"part": "shell 1-1/8", "length_mm": 28.575, "cam_offset_mm": 0},
+            {"part": "shell 1-1/4", "length_mm": 31.75, "cam_offset_mm": 0},
+        ],
+        "collars": [{"part": "collar 3/16", "height_mm": 4.7625}],
+        "rings": [{"part": "ring 1/16", "height_mm": 1.5875, "available": 4}],
+    },
+    run=_run,
+)

@@ -1,0 +1,74 @@
+"""`hwsched check`: lets every rule speak of the openings as they are fitted."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, FINDINGS, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+    from typing import Any
+
+    from hwsched.operations.checking import Checked
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cases import SEVERITIES
+    from hwsched.cli.session import add_marks, add_project
+
+    add_project(parser)
+    add_marks(parser)
+    parser.add_argument(
+        "--fail-on", choices=SEVERITIES, help="exit status 1 when an unwaived finding is as bad as this, or worse"
+    )
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from collections import Counter
+
+    from hwsched.cases import SEVERITIES
+    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar
+    from hwsched.operations.checking import check_openings, worst
+
+    with opened(arguments) as project:
+        ids = chosen_openings(project, arguments.marks)
+        with progress_bar("Check", arguments.json) as progress:
+            checked = check_openings(project, ids, progress=progress)
+    if arguments.json:
+        print_json([finding for each in checked for finding in as_json(each)])
+    else:
+        for each in checked:
+            for finding in each.findings:
+                waived = f" (waived: {finding.waived_by})" if finding.waived else ""
+                print(f"{each.case.opening.mark}: {finding.severity}{waived}: {finding.rule}: {finding.message}")
+                print(f"    cure: {finding.cure}")
+        counts = Counter(f.severity for each in checked for f in each.findings if not f.waived)
+        print(f"{len(checked)} openings: " + ", ".join(f"{counts.get(s, 0)} {s}" for s in SEVERITIES))
+    found = worst(checked)
+    limit = arguments.fail_on
+    if limit and found and SEVERITIES.index(found) <= SEVERITIES.index(limit):
+        return FINDINGS
+    return DONE
+
+
+def as_json(checked: Checked) -> list[dict[str, Any]]:
+    """Return one opening's findings for machines."""
+    return [
+        {
+            "opening": checked.case.opening.mark,
+            "rule": finding.rule,
+            "discipline": finding.discipline,
+            "severity": finding.severity,
+            "message": finding.message,
+            "basis": finding.basis,
+            "cure": finding.cure,
+            "values": dict(finding.values),
+            "about": finding.about,
+            "needs": list(finding.needs),
+            "waived": finding.waived,
+        }
+        for finding in checked.findings
+    ]
+
+
+CHECK = Verb("check", "Let every rule speak of the openings as they are fitted.", _arguments, _run)

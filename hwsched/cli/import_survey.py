@@ -1,0 +1,86 @@
+"""`hwsched import survey`: takes in a survey workbook, with a preview of what it changes."""
+
+from __future__ import annotations
+
+import sys
+
+from hwsched.cli.verb import DONE, REJECTED, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+    from hwsched.quantities import BARE_UNITS
+
+    add_project(parser)
+    parser.add_argument("file", help="survey as .xlsx, .xls, .ods or .csv")
+    parser.add_argument("--sheet", help="sheet that holds the openings (default: the one that looks like it)")
+    parser.add_argument("--bare-unit", choices=BARE_UNITS, help="unit of numbers where neither cell nor header has one")
+    parser.add_argument("--preview", action="store_true", help="say what would change, write nothing")
+    parser.add_argument(
+        "--accept",
+        choices=("all", "good-rows"),
+        default="all",
+        help="all: one refused cell refuses the file; good-rows: openings with a refused cell are left out",
+    )
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from pathlib import Path
+
+    from hwsched.cli.session import opened, print_json, progress_bar, who
+    from hwsched.exchange.survey_book import SurveyOptions
+    from hwsched.operations.survey_import import import_survey, preview_survey
+
+    options = SurveyOptions(sheet=arguments.sheet, bare_unit=arguments.bare_unit)
+    with opened(arguments) as project:
+        path = Path(arguments.file)
+        if arguments.preview:
+            seen = preview_survey(project, path, options)
+            preview, problems, number = seen.preview, seen.problems, None
+        else:
+            with progress_bar("Import", arguments.json) as progress:
+                done = import_survey(
+                    project, path, options, who=who(arguments), accept=arguments.accept, progress=progress
+                )
+            preview, problems, number = done.preview, done.problems, done.changes.number
+    if arguments.json:
+        print_json(
+            {
+                "new": [opening.mark for opening in preview.new],
+                "changed": [
+                    {
+                        "mark": opening.mark,
+                        "facts": [
+                            {"where": fact.where, "fact": fact.attribute, "before": fact.before, "after": fact.after}
+                            for fact in opening.facts
+                        ],
+                    }
+                    for opening in preview.changed
+                ],
+                "unchanged": len(preview.unchanged),
+                "missing": list(preview.missing),
+                "assumptions": list(preview.assumptions),
+                "unmapped": list(preview.unmapped),
+                "problems": [problem.describe() for problem in problems],
+                "change_set": number,
+            }
+        )
+    else:
+        for line in preview.describe():
+            print(line)
+        for problem in problems:
+            print(f"refused: {problem.describe()}", file=sys.stderr)
+        if arguments.preview:
+            print("Preview only; nothing was written.")
+        elif number is None:
+            print("Nothing to change.")
+        else:
+            print(f"Change set {number} written.")
+    return REJECTED if problems and arguments.preview and arguments.accept == "all" else DONE
+
+
+IMPORT_SURVEY = Verb("import survey", "Take in a survey workbook.", _arguments, _run)

@@ -1,0 +1,38 @@
+"""`hwsched new`: makes a project file."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+    from hwsched.quantities import BARE_UNITS, LENGTH_STYLES
+
+    add_project(parser)
+    parser.add_argument("--name", help="title of the project (default: the file's name)")
+    parser.add_argument("--lengths", choices=LENGTH_STYLES, default="fraction", help="how lengths are shown")
+    parser.add_argument("--bare-unit", choices=BARE_UNITS, help="unit of numbers written without one")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from pathlib import Path
+
+    from hwsched.cli.session import print_json
+    from hwsched.model.project import create_project
+
+    name = arguments.name or Path(arguments.project).stem
+    project = create_project(arguments.project, name, length_style=arguments.lengths, bare_unit=arguments.bare_unit)
+    project.close()
+    if arguments.json:
+        print_json({"project": arguments.project, "name": name})
+    else:
+        print(f"Made {arguments.project}: {name}")
+    return DONE
+
+
+NEW = Verb("new", "Make a project file.", _arguments, _run)

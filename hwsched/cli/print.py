@@ -1,0 +1,47 @@
+"""`hwsched print schedule|pick-list|packets`: issues documents."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_common, add_marks
+    from hwsched.documents import DOCUMENTS
+
+    parser.add_argument("document", choices=[kind.name for kind in DOCUMENTS], help="what to print")
+    parser.add_argument("project", help="project file (.hwsched) or database URL")
+    add_common(parser)
+    add_marks(parser)
+    parser.add_argument("--to", default=".", metavar="DIR", help="folder to write into (default: here)")
+    parser.add_argument("--format", action="append", choices=("pdf", "xlsx"), help="default: all that it has")
+    parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from pathlib import Path
+
+    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar
+    from hwsched.operations.issuing import document_kind, issue
+    from hwsched.operations.viewing import project_view
+
+    kind = document_kind(arguments.document)
+    with opened(arguments) as project:
+        view = project_view(project, chosen_openings(project, arguments.marks))
+    with progress_bar("Print", arguments.json) as progress:
+        files = issue(view, kind, Path(arguments.to), arguments.format, paper=arguments.paper, progress=progress)
+    if arguments.json:
+        print_json([str(path) for path in files])
+    elif kind.per_opening:
+        print(f"Wrote {len(files)} files into {Path(arguments.to) / kind.name}")
+    else:
+        for path in files:
+            print(f"Wrote {path}")
+    return DONE
+
+
+PRINT = Verb("print", "Print the schedule, the pick list or the install packets.", _arguments, _run)

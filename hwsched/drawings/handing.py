@@ -1,0 +1,60 @@
+"""Hand of a leaf as it is seen on a face: where the hinges stand, which way it swings, which face meets the stop.
+
+Hands are named as seen from the key side (trade convention: hinges left LH and LHR, right RH and RHR; the leaf swings
+away from the key side for LH and RH, toward it for LHR and RHR).
+"""
+
+from typing import Final, Literal
+
+Face = Literal["secured", "key"]
+FACES: Final[tuple[Face, ...]] = ("secured", "key")
+HANDS: Final = ("LH", "RH", "LHR", "RHR")
+
+
+def lock_edge_left(hand: str, face: Face) -> bool:
+    """Tell whether the lock edge is on the left of somebody who looks at a face.
+
+    Parameters
+    ----------
+    hand : str
+        LH, RH, LHR or RHR.
+    face : Face
+        The face looked at.
+
+    Notes
+    -----
+    From the key side the lock edge of LH and LHR is on the right; from the other side all is mirrored. Source: trade
+    convention as charted in SDI 111 (read in secondary copies).
+
+    Examples
+    --------
+    >>> lock_edge_left("LH", "key"), lock_edge_left("LH", "secured")
+    (False, True)
+    """
+    hinges_left_from_key = hand in ("LH", "LHR")
+    return hinges_left_from_key == (face == "secured")
+
+
+def swings_toward_viewer(hand: str, face: Face) -> bool:
+    """Tell whether the leaf opens toward somebody who looks at a face.
+
+    Examples
+    --------
+    >>> swings_toward_viewer("LH", "key"), swings_toward_viewer("LHR", "key")
+    (False, True)
+    """
+    return (hand in ("LHR", "RHR")) == (face == "key")
+
+
+def stop_face(hand: str) -> Face:
+    """Name the face that closes against the frame's stop: the one from which the leaf is pushed open.
+
+    A leaf swings away from its stop, so the face turned away from the swing lies against it: the key face for LH and
+    RH, the secured face for LHR and RHR (derived).
+
+    Examples
+    --------
+    >>> stop_face("RH"), stop_face("RHR")
+    ('key', 'secured')
+    """
+    return "key" if hand in ("LH", "RH") else "secured"

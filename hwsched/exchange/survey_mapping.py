@@ -1,0 +1,135 @@
+"""Which column of a survey sheet carries which fact, as plain values that a project can remember.
+
+How a header is understood stands in `survey_words`, where it stands in the sheet in `survey_header`.
+"""
+
+import hashlib
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+_NOT_LETTERS = re.compile(r"[\W_]+")
+
+
+def plain_word(text: str) -> str:
+    """Return a header or word as it is compared: without case, blanks and punctuation.
+
+    Examples
+    --------
+    >>> plain_word("Door  No."), plain_word("Int/Ext")
+    ('doorno', 'intext')
+    """
+    return _NOT_LETTERS.sub("", text.casefold())
+
+
+@dataclass(frozen=True, slots=True)
+class Target:
+    """The fact that a column carries."""
+
+    entity: str
+    """opening, leaf, existing_item."""
+    attribute: str
+    """Name of the attribute or of a project's own field; ``size`` of a leaf is its width and height."""
+    slot: str = ""
+    """Which one, where the header says: a leaf's position, an item's kind."""
+
+    def text(self) -> str:
+        """Return the target as text, for remembering and for options.
+
+        Examples
+        --------
+        >>> Target("leaf", "width_mm", "inactive").text()
+        'leaf.width_mm@inactive'
+        """
+        return f"{self.entity}.{self.attribute}" + (f"@{self.slot}" if self.slot else "")
+
+
+def target_of(text: str) -> Target:
+    """Return the target that a text names.
+
+    Raises
+    ------
+    ValueError
+        Where it is not of the form entity.attribute or entity.attribute@slot.
+
+    Examples
+    --------
+    >>> target_of("opening.mark")
+    Target(entity='opening', attribute='mark', slot='')
+    """
+    name, _, slot = text.partition("@")
+    entity, point, attribute = name.partition(".")
+    if not point or not attribute:
+        raise ValueError(f"{text!r} is no target; write it as opening.mark or leaf.width_mm")
+    return Target(entity, attribute, slot)
+
+
+@dataclass(frozen=True, slots=True)
+class MappedColumn:
+    """A column that is taken in."""
+
+    index: int
+    """From 0."""
+    header: str
+    """As it stands, a merged heading above it in front."""
+    target: Target
+    unit: str
+    """Unit that the header names; empty where it names none."""
+
+
+@dataclass(frozen=True, slots=True)
+class RememberedMapping:
+    """A sheet's mapping as a project keeps it: by header, so that it serves the next file of the same make."""
+
+    columns: Mapping[str, str]
+    """Target by header in plain form; empty text where the column is left out."""
+    bare_unit: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class SheetMapping:
+    """How one sheet was understood."""
+
+    sheet: str
+    header_row: int
+    """Lowest row of the header, as the spreadsheet counts."""
+    columns: tuple[MappedColumn, ...]
+    fingerprint: str
+    headers: tuple[str, ...]
+    """All headers of the sheet, mapped or not."""
+    bare_unit: str = ""
+
+    def remembered(self) -> RememberedMapping:
+        """Return what a project keeps of it."""
+        carried = {column.index: column.target.text() for column in self.columns}
+        keys = header_keys(self.headers)
+        return RememberedMapping({key: carried.get(i, "") for i, key in enumerate(keys) if key}, self.bare_unit)
+
+
+def header_keys(headers: Iterable[str]) -> list[str]:
+    """Return each header in plain form; one that stands there again is numbered, an empty one stays empty.
+
+    Examples
+    --------
+    >>> header_keys(["Mark", "Notes", "", "notes"])
+    ['mark', 'notes', '', 'notes#2']
+    """
+    seen: dict[str, int] = {}
+    keys = []
+    for header in headers:
+        key = plain_word(header)
+        seen[key] = seen.get(key, 0) + 1
+        keys.append(f"{key}#{seen[key]}" if key and seen[key] > 1 else key)
+    return keys
+
+
+def fingerprint_of(headers: Iterable[str]) -> str:
+    """Return the mark by which a header is known again: the same words in the same order give the same.
+
+    Examples
+    --------
+    >>> fingerprint_of(["Mark", "Width"]) == fingerprint_of(["MARK ", "width"]), len(fingerprint_of([]))
+    (True, 32)
+    """
+    joined = "\n".join(plain_word(header) for header in headers)
+    return hashlib.sha256(joined.encode()).hexdigest()[:32]

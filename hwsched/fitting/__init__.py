@@ -1,0 +1,5 @@
+"""Fitting: builds the fit of one opening with the rules as its constraints."""
+
+from hwsched.fitting.build import fit
+
+__all__ = ["fit"]

@@ -1,0 +1,124 @@
+"""Many rows in one go: identifiers, statements over many rows, reading rows by identifier.
+
+Statements are built by SQLAlchemy and run on the driver directly: half the time of its own way for wide rows
+(20,000 items of 29 columns: 0.43 s against 0.21 s, measured in one run), the same on every database.
+"""
+
+import os
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from operator import itemgetter
+from typing import Any, Final
+
+from sqlalchemy import Column, ColumnElement, Connection, Delete, Insert, Row, Select, Table, Update, select
+
+from hwsched.model.columns import JsonText, json_text
+
+_CHUNK: Final = 1000
+"""Identifiers a statement; far below what any of the databases takes."""
+
+
+def new_ids(count: int) -> list[str]:
+    """Make random identifiers: UUID version 4 as 32 hexadecimal digits.
+
+    Parameters
+    ----------
+    count : int
+        How many.
+
+    Returns
+    -------
+    list of str
+
+    Examples
+    --------
+    >>> len(set(new_ids(100))), len(new_ids(1)[0])
+    (100, 32)
+    """
+    digits = os.urandom(16 * count).hex()
+    return [
+        f"{digits[at : at + 12]}4{digits[at + 13 : at + 16]}{'89ab'[int(digits[at + 16], 16) % 4]}{digits[at + 17 : at + 32]}"
+        for at in range(0, 32 * count, 32)
+    ]
+
+
+def execute_many(
+    connection: Connection, statement: Insert | Update | Delete, rows: Sequence[Mapping[str, Any]]
+) -> None:
+    """Run one statement for each row.
+
+    Parameters
+    ----------
+    connection : Connection
+        In its transaction.
+    statement : Insert or Update or Delete
+        With one bound name per value.
+    rows : sequence of mapping
+        Values by bound name; each row has all of them.
+    """
+    if not rows:
+        return
+    compiled = statement.compile(dialect=connection.dialect)
+    names = list(compiled.binds)
+    texts = [name for name, bind in compiled.binds.items() if isinstance(bind.type, JsonText)]
+    if texts:
+        rows = [{**row, **{name: _held(row[name]) for name in texts}} for row in rows]
+    order = compiled.positiontup
+    if order is None:
+        connection.exec_driver_sql(str(compiled), [{name: row[name] for name in names} for row in rows])
+    elif len(order) == 1:
+        connection.exec_driver_sql(str(compiled), [(row[order[0]],) for row in rows])
+    else:
+        connection.exec_driver_sql(str(compiled), list(map(itemgetter(*order), rows)))
+
+
+def _held(value: object) -> str | None:
+    return None if value is None else "{}" if value == {} else json_text(value)
+
+
+def chunks(ids: Iterable[str]) -> Iterator[list[str]]:
+    """Cut identifiers into portions that one statement takes."""
+    held = list(ids)
+    for start in range(0, len(held), _CHUNK):
+        yield held[start : start + _CHUNK]
+
+
+def among(
+    connection: Connection, query: Select[Any], column: ColumnElement[Any], ids: Collection[str] | None
+) -> Iterator[Row[Any]]:
+    """Run a query for the rows whose column is among these identifiers.
+
+    Parameters
+    ----------
+    connection : Connection
+        In its transaction.
+    query : Select
+        What to read.
+    column : ColumnElement
+        Column that is compared.
+    ids : collection of str or None
+        None: all rows.
+
+    Yields
+    ------
+    Row
+        Ordered within each thousand identifiers only.
+    """
+    if ids is None:
+        yield from connection.execute(query)
+        return
+    for chunk in chunks(ids):
+        yield from connection.execute(query.where(column.in_(chunk)))
+
+
+def rows_by_id(
+    connection: Connection, table: Table, columns: Sequence[Column[Any]], ids: Collection[str]
+) -> dict[str, Row[Any]]:
+    """Read some columns of rows; rows that are not there are left out.
+
+    Returns
+    -------
+    dict of str to Row
+        Per identifier: its values in the order of ``columns``, the identifier itself in front.
+    """
+    query = select(table.c.id, *columns)
+    return {row[0]: row for row in among(connection, query, table.c.id, ids)}

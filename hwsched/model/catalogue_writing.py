@@ -1,0 +1,88 @@
+"""Writing parts and their kit contents through the journal, in bulk. Reading them stands in the queries."""
+
+from collections.abc import Iterable
+from typing import Any
+
+from sqlalchemy import select
+
+from hwsched.cases import Part
+from hwsched.model.journal import Change
+from hwsched.model.tables import KIT_CONTENT, PART
+
+
+def part_row(part: Part) -> dict[str, Any]:
+    """Return a part as its row; empty texts are held as unknown."""
+    return {
+        "number": part.number,
+        "kind": part.kind,
+        "description": part.description or None,
+        "supplier": part.supplier or None,
+        "finish": part.finish or None,
+        "unit": part.unit or None,
+        "list_price": part.list_price,
+        "currency": part.currency or None,
+        "superseded_by": part.superseded_by or None,
+        "attributes": {name: value for name, value in part.attributes.items() if value is not None},
+    }
+
+
+def write_parts(change: Change, parts: Iterable[Part], origin: str) -> tuple[int, int]:
+    """Add parts that are new by their number and change those that are known; none is removed.
+
+    Parameters
+    ----------
+    change : Change
+        Open change set.
+    parts : iterable of Part
+        Each number once.
+    origin : str
+        Where they came from, for the journal.
+
+    Returns
+    -------
+    tuple of int
+        How many were added, how many changed.
+    """
+    wanted = list(parts)
+    held = {row.number: row.id for row in change.connection.execute(select(PART.c.number, PART.c.id))}
+    fresh = [part for part in wanted if part.number not in held]
+    ids = change.insert(PART, [part_row(part) for part in fresh], [origin] * len(fresh))
+    changed = set(
+        change.update(
+            PART,
+            [(held[part.number], part_row(part)) for part in wanted if part.number in held],
+            [origin] * (len(wanted) - len(fresh)),
+        )
+    )
+    held.update(zip((part.number for part in fresh), ids, strict=True))
+    changed |= _write_kits(change, wanted, held, origin)
+    return len(fresh), len(changed - set(ids))
+
+
+def _write_kits(change: Change, parts: list[Part], ids: dict[str, str], origin: str) -> set[str]:
+    kits: dict[str, dict[str, tuple[str, float]]] = {}
+    for row in change.connection.execute(select(KIT_CONTENT)):
+        kits.setdefault(row.part_id, {})[row.number] = (row.id, row.quantity)
+    added: list[dict[str, Any]] = []
+    edits: list[tuple[str, dict[str, Any]]] = []
+    removed: list[str] = []
+    touched: set[str] = set()
+    for part in parts:
+        part_id = ids[part.number]
+        before = kits.get(part_id, {})
+        after = dict(part.kit)
+        for number, quantity in after.items():
+            if number not in before:
+                added.append({"part_id": part_id, "number": number, "quantity": quantity})
+                touched.add(part_id)
+            elif before[number][1] != quantity:
+                edits.append((before[number][0], {"quantity": quantity}))
+                touched.add(part_id)
+        for number, (row_id, _) in before.items():
+            if number not in after:
+                removed.append(row_id)
+                touched.add(part_id)
+    change.delete(KIT_CONTENT, removed)
+    change.insert(KIT_CONTENT, added, [origin] * len(added))
+    change.update(KIT_CONTENT, edits, [origin] * len(edits))
+    return touched

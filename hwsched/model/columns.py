@@ -1,0 +1,75 @@
+"""How a declared fact becomes a column, and how lists and maps are held in one.
+
+What the columns are stands in `tables`; which facts there are in `hwsched.survey`.
+"""
+
+import json
+from collections.abc import Iterable, Mapping
+from typing import Any, Final
+
+from sqlalchemy import Boolean, Column, Dialect, Float, Integer, Text, TypeDecorator
+from sqlalchemy.types import TypeEngine
+
+from hwsched.attributes import Attribute, AttributeKind
+
+_encode = json.JSONEncoder(ensure_ascii=False, allow_nan=False, sort_keys=True, separators=(",", ":")).encode
+
+
+def json_text(value: object) -> str:
+    """Write a plain value as canonical JSON: keys sorted, no blanks, no NaN.
+
+    Examples
+    --------
+    >>> json_text({"b": 1.5, "a": None})
+    '{"a":null,"b":1.5}'
+    """
+    return _encode(value)
+
+
+class JsonText(TypeDecorator[Any]):
+    """A plain value held as canonical JSON text, the same on every database."""
+
+    impl = Text
+    cache_ok = True
+
+    def process_bind_param(self, value: object, dialect: Dialect) -> str | None:
+        """Write the value; None stays null."""
+        return None if value is None else json_text(value)
+
+    def process_result_value(self, value: str | None, dialect: Dialect) -> object:
+        """Read the value."""
+        return None if value is None else json.loads(value)
+
+
+_TYPES: Final[Mapping[AttributeKind, type[TypeEngine[Any]]]] = {
+    "text": Text,
+    "length": Float,
+    "number": Float,
+    "integer": Integer,
+    "choice": Text,
+    "flag": Boolean,
+    "date": Text,
+}
+
+
+def fact_columns(attributes: Iterable[Attribute], *, without: Iterable[str] = ()) -> list[Column[Any]]:
+    """Make one column a declared fact; all may be null, which means unknown, save the required ones.
+
+    Parameters
+    ----------
+    attributes : iterable of Attribute
+        Declarations, in the order of the columns.
+    without : iterable of str
+        Names that are held otherwise.
+
+    Returns
+    -------
+    list of Column
+        Fresh columns for one table.
+    """
+    left_out = frozenset(without)
+    return [
+        Column(attribute.name, _TYPES[attribute.kind](), nullable=not attribute.required)
+        for attribute in attributes
+        if attribute.name not in left_out
+    ]

@@ -1,0 +1,114 @@
+"""What is said when a project cannot be opened or a change cannot be made.
+
+Front doors show the message as it stands; `ProjectError` ends with exit code 4, `ChangeError` with 3.
+"""
+
+from collections.abc import Sequence
+
+
+class ProjectError(Exception):
+    """A project that cannot be made or opened, or that stopped answering."""
+
+
+class MissingProjectError(ProjectError):
+    """There is nothing at that place."""
+
+
+class ExistingProjectError(ProjectError):
+    """A new project would overwrite something."""
+
+
+class ForeignFileError(ProjectError):
+    """A folder, a file of another program, a database without a project."""
+
+
+class NewerProjectError(ProjectError):
+    """A project written by a newer version of this program."""
+
+
+class DamagedProjectError(ProjectError):
+    """A project file that is broken."""
+
+
+class ForbiddenProjectError(ProjectError):
+    """The operating system does not let us read or write it."""
+
+
+class BusyProjectError(ProjectError):
+    """Somebody else held the project for too long."""
+
+
+class UnreachableProjectError(ProjectError):
+    """The database server does not answer."""
+
+
+class ChangeError(Exception):
+    """An edit that was not made; the project is as before."""
+
+
+class ValueRefusedError(ChangeError):
+    """A value that a fact cannot take.
+
+    Parameters
+    ----------
+    field : str
+        Name of the attribute or of the project's own field.
+    message : str
+        What is wrong and what is accepted.
+    """
+
+    def __init__(self, field: str, message: str) -> None:
+        super().__init__(f"{field}: {message}")
+        self.field = field
+        self.message = message
+
+
+class MissingRowError(ChangeError):
+    """The opening, leaf, item or part is not in the project (any more)."""
+
+
+class DuplicateValueError(ChangeError):
+    """Two rows would share what must be unique, such as an opening's mark or a part's number."""
+
+
+class StillUsedError(ChangeError):
+    """A row cannot be removed while others stand on it."""
+
+
+class ConflictError(ChangeError):
+    """Somebody else changed the row since it was read.
+
+    Parameters
+    ----------
+    message : str
+        What changed.
+    expected : int
+        Version that the editor had seen.
+    found : int
+        Version that the project holds.
+    """
+
+    def __init__(self, message: str, expected: int, found: int) -> None:
+        super().__init__(message)
+        self.expected = expected
+        self.found = found
+
+
+class NothingToUndoError(ChangeError):
+    """The stack of steps to undo, or to redo, is empty."""
+
+
+class NotUndoableError(ChangeError):
+    """An older step on which later ones depend.
+
+    Parameters
+    ----------
+    message : str
+        Sentence that names the later steps.
+    dependents : sequence of int
+        Numbers of the change sets that depend on it, oldest first.
+    """
+
+    def __init__(self, message: str, dependents: Sequence[int] = ()) -> None:
+        super().__init__(message)
+        self.dependents = tuple(dependents)

@@ -1,0 +1,258 @@
+"""The tables of a project, built from the declared facts.
+
+Every journalled row has an identifier that survives export, import and merging, and a version counter. Null means
+unknown. Adding a fact costs its declaration and a migration; the columns below follow by themselves.
+"""
+
+from collections.abc import Mapping
+from typing import Any, Final
+
+from sqlalchemy import Column, Float, ForeignKey, Index, Integer, MetaData, Table, Text, UniqueConstraint, text
+
+from hwsched.model.columns import JsonText, fact_columns
+from hwsched.survey import ITEM, LEAF, OPENING
+
+METADATA: Final = MetaData(
+    # Fixed names, so that a later migration can name what it drops on every database.
+    naming_convention={
+        "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+        "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+        "fk": "fk_%(table_name)s_%(column_0_name)s",
+        "pk": "pk_%(table_name)s",
+    }
+)
+
+
+def _journalled(name: str, *columns: Any) -> Table:
+    return Table(name, METADATA, Column("id", Text, primary_key=True), _version(), *columns)
+
+
+def _version() -> Column[Any]:
+    return Column("version", Integer, nullable=False, server_default=text("1"), info={"blank": 1})
+
+
+def _owner(name: str, target: str, *, primary_key: bool = False) -> Column[Any]:
+    # Owned rows go with their owner, by the journal: the database itself must not remove what nobody wrote down.
+    return Column(
+        name, Text, ForeignKey(f"{target}.id"), nullable=False, primary_key=primary_key, info={"owner": target}
+    )
+
+
+def _mapping(name: str) -> Column[Any]:
+    return Column(name, JsonText, nullable=False, server_default=text("'{}'"), info={"blank": {}})
+
+
+PROJECT: Final = _journalled(
+    "project",
+    Column("name", Text, nullable=False),
+    Column("created_at", Text, nullable=False),
+    Column("length_style", Text, nullable=False),
+    Column("bare_unit", Text),
+    _mapping("settings"),
+)
+"""One row. Settings: limits {rule-id.limit: value}, rules_off [rule-id], prefer."""
+
+BUILDING: Final = _journalled("building", Column("name", Text, nullable=False), UniqueConstraint("name"))
+
+LEVEL: Final = _journalled(
+    "level",
+    Column("building_id", Text, ForeignKey("building.id"), index=True),
+    Column("name", Text),
+    Column("sort", Integer, nullable=False, server_default=text("0"), info={"blank": 0}),
+    UniqueConstraint("building_id", "name"),
+)
+"""A level of a building; name null: the level is not known yet; building null: only the level's name is."""
+
+OPENING_TABLE: Final = _journalled(
+    "opening",
+    Column("level_id", Text, ForeignKey("level.id"), index=True),
+    *fact_columns(OPENING.attributes, without=("building", "level")),
+    _mapping("extra"),
+    UniqueConstraint("mark"),
+)
+"""Building and level follow from the level's row; extra holds the project's own fields."""
+
+LEAF_TABLE: Final = _journalled(
+    "leaf", _owner("opening_id", "opening"), *fact_columns(LEAF.attributes), Index(None, "opening_id")
+)
+
+ITEM_TABLE: Final = _journalled(
+    "existing_item",
+    _owner("opening_id", "opening"),
+    *fact_columns(ITEM.attributes),
+    _mapping("extra"),
+    Index(None, "opening_id"),
+)
+
+PART: Final = _journalled(
+    "part",
+    Column("number", Text, nullable=False),
+    Column("kind", Text, nullable=False),
+    Column("description", Text),
+    Column("supplier", Text),
+    Column("finish", Text),
+    Column("unit", Text),
+    Column("list_price", Float),
+    Column("currency", Text),
+    Column("superseded_by", Text),
+    _mapping("attributes"),
+    _mapping("extra"),
+    UniqueConstraint("number"),
+)
+
+KIT_CONTENT: Final = _journalled(
+    "kit_content",
+    _owner("part_id", "part"),
+    Column("number", Text, nullable=False),
+    Column("quantity", Float, nullable=False),
+    UniqueConstraint("part_id", "number"),
+)
+"""What is in a part's box: catalogue numbers, since a box may hold what the catalogue does not list yet."""
+
+CHOSEN_PART: Final = _journalled(
+    "chosen_part",
+    _owner("opening_id", "opening"),
+    Column("role", Text, nullable=False),
+    Column("part", Text, nullable=False),
+    Column("quantity", Float, nullable=False),
+    UniqueConstraint("opening_id", "role", "part"),
+)
+"""Choices by hand. Part is a catalogue number: the choice outlives the entry, and a rule then speaks of it."""
+
+PLACED_UNIT: Final = _journalled(
+    "placed_unit",
+    _owner("opening_id", "opening"),
+    Column("leaf", Text, nullable=False),
+    Column("face", Text, nullable=False),
+    Column("pattern", Text, nullable=False),
+    Column("x_mm", Float, nullable=False),
+    Column("y_mm", Float, nullable=False),
+    UniqueConstraint("opening_id"),
+)
+
+OWN_FIELD: Final = _journalled(
+    "own_field",
+    Column("entity", Text, nullable=False),
+    Column("name", Text, nullable=False),
+    Column("label", Text, nullable=False),
+    Column("kind", Text, nullable=False),
+    Column("unit", Text, nullable=False, server_default=text("''"), info={"blank": ""}),
+    Column("choices", JsonText, nullable=False, server_default=text("'[]'"), info={"blank": []}),
+    UniqueConstraint("entity", "name"),
+)
+"""Fields of the project's own on opening, existing_item and part; choices is a list of words."""
+
+IMPORT_MAPPING: Final = _journalled(
+    "import_mapping",
+    Column("fingerprint", Text, nullable=False),
+    Column("name", Text),
+    _mapping("mapping"),
+    UniqueConstraint("fingerprint"),
+)
+"""How a header row was read the last time, by the fingerprint of that row."""
+
+FIT_CONTENT: Final = Table(
+    "fit_content",
+    METADATA,
+    Column("key", Text, primary_key=True),
+    Column("status", Text, nullable=False),
+    Column("content", Text, nullable=False),
+)
+"""Fits by the hash of their text: immutable, so not journalled; one that nothing points to any more does no harm."""
+
+OPENING_FIT: Final = Table(
+    "opening_fit",
+    METADATA,
+    _owner("id", "opening", primary_key=True),
+    _version(),
+    Column("case_key", Text, nullable=False),
+    Column("fit_key", Text, ForeignKey("fit_content.key"), nullable=False),
+)
+"""Which fit an opening has, and for which case it was worked out; id is the opening's."""
+
+CHANGE_SET: Final = Table(
+    "change_set",
+    METADATA,
+    Column("number", Integer, primary_key=True, autoincrement=False),
+    Column("at", Text, nullable=False),
+    Column("who", Text, nullable=False),
+    Column("verb", Text, nullable=False),
+    Column("summary", Text, nullable=False),
+    Column("kind", Text, nullable=False),
+    Column("target", Integer, ForeignKey("change_set.number")),
+    Column("entries", Integer, nullable=False),
+)
+"""Headers of the journal. Kind: edit, undo, redo; target: the edit that an undo or redo speaks of."""
+
+CHANGE_ENTRY: Final = Table(
+    "change_entry",
+    METADATA,
+    Column("change_set", Integer, ForeignKey("change_set.number"), primary_key=True),
+    Column("sequence", Integer, primary_key=True, autoincrement=False),
+    Column("entity", Text, nullable=False),
+    Column("row_id", Text, nullable=False, index=True),
+    Column("opening_id", Text, index=True),
+    Column("action", Text, nullable=False),
+    Column("before", Text),
+    Column("after", Text),
+    Column("origin", Text),
+)
+"""What happened to one row. Action: insert, update, delete; before and after: JSON, of an update only what differs;
+opening_id: whose history it belongs to; origin: where the value came from, such as a file's sheet and row."""
+
+JOURNALLED: Final[Mapping[str, Table]] = {
+    table.name: table
+    for table in (
+        PROJECT,
+        BUILDING,
+        LEVEL,
+        OPENING_TABLE,
+        LEAF_TABLE,
+        ITEM_TABLE,
+        PART,
+        KIT_CONTENT,
+        CHOSEN_PART,
+        PLACED_UNIT,
+        OWN_FIELD,
+        IMPORT_MAPPING,
+        OPENING_FIT,
+    )
+}
+"""Tables that change through the journal only; owners stand before what they own."""
+
+OWNED: Final[Mapping[str, tuple[tuple[Table, Column[Any]], ...]]] = {
+    name: tuple(
+        (child, column)
+        for child in JOURNALLED.values()
+        for column in child.columns
+        if column.info.get("owner") == name
+    )
+    for name in JOURNALLED
+}
+"""Per table, the tables whose rows go when its row goes, with the column that points to it."""
+
+REFERENCES: Final[Mapping[str, Mapping[str, str]]] = {
+    name: {
+        column.name: key.column.table.name
+        for column in table.columns
+        for key in column.foreign_keys
+        if key.column.table.name in JOURNALLED
+    }
+    for name, table in JOURNALLED.items()
+}
+"""Per table, its columns that point to another journalled row, with that row's table."""
+
+UNIQUE: Final[Mapping[str, tuple[tuple[str, ...], ...]]] = {
+    name: tuple(
+        tuple(column.name for column in constraint.columns)
+        for constraint in sorted(table.constraints, key=lambda c: str(c.name))
+        if isinstance(constraint, UniqueConstraint)
+    )
+    for name, table in JOURNALLED.items()
+}
+"""Per table, the groups of columns that no two rows may share."""
+
+BLANK: Final[Mapping[str, Mapping[str, Any]]] = {
+    name: {column.name: column.info.get("blank") for column in table.columns} for name, table in JOURNALLED.items()
+}
+"""Per table, a row of which nothing is known yet."""

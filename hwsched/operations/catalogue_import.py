@@ -1,0 +1,50 @@
+"""Taking in a catalogue workbook: new parts added, known ones changed, as one change set."""
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from hwsched.exchange.catalogue_book import read_catalogue as read_book
+from hwsched.model.project import Project
+from hwsched.operations.changes import Changes
+
+from hwsched.exchange.problems import CellProblem, InputRejected
+from hwsched.model.catalogue_writing import write_parts
+
+
+@dataclass(frozen=True, slots=True)
+class CatalogueImport:
+    """What came in."""
+
+    changes: Changes
+    parts: int
+    added: int
+    changed: int
+    problems: tuple[CellProblem, ...]
+
+
+def import_catalogue(project: Project, path: Path, *, who: str, accept: str = "all") -> CatalogueImport:
+    """Take in a catalogue workbook.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    path : Path
+        Workbook.
+    who : str
+        For the journal.
+    accept : {"all", "good-rows"}
+        With "all" one refused cell refuses the file; with "good-rows" its part is left out.
+
+    Raises
+    ------
+    InputRejected
+        When cells are refused and all were wanted; nothing is changed.
+    """
+    read = read_book(path)
+    if read.problems and accept == "all":
+        raise InputRejected(read.problems)
+    with project.change("import-catalogue", f"Import catalogue {path.name}", who) as change:
+        added, changed = write_parts(change, read.parts, f"{path.name}")
+        change.summary = f"Import catalogue {path.name}: {added} new, {changed} changed"
+    return CatalogueImport(Changes.of(change), len(read.parts), added, changed, read.problems)

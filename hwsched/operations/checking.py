@@ -1,0 +1,110 @@
+"""Checking: the stored fits of openings judged by every rule, openings alike judged once."""
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, field
+
+from hwsched.cases.case_key import case_key
+from hwsched.model.project import Project
+from hwsched.model.queries import StoredFit, read_cases, read_fits
+
+from hwsched.cases import SEVERITIES, Case, Finding, Fit, Severity
+from hwsched.rules.judging import check
+
+Progress = Callable[[int, int], None]
+Cancelled = Callable[[], bool]
+
+NOT_FITTED = Finding(
+    rule="fit-out-of-date",
+    discipline="documents",
+    severity="warning",
+    message="No fit is stored for the facts as they stand: the opening was never fitted, or something has changed since.",
+    basis="common practice",
+    cure="Fit the opening again.",
+)
+"""Only storage knows it, so it stands here and not among the rules of one case."""
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """One opening with its fit and what the rules say."""
+
+    case: Case
+    fit: Fit | None
+    """None when nothing is stored, or what is stored belongs to other facts."""
+    findings: tuple[Finding, ...]
+
+
+@dataclass
+class Checker:
+    """Judges openings and remembers what was said of a case, so that openings alike cost once.
+
+    One checker belongs to one thread.
+    """
+
+    _known: dict[tuple[str, str], tuple[Finding, ...]] = field(default_factory=dict)
+
+    def judge(self, case: Case, stored: StoredFit | None) -> Checked:
+        """Judge one opening by its stored fit; without a fit that belongs to its facts only the survey is judged."""
+        key = case_key(case)
+        fit = stored.fit if stored is not None and stored.case_key == key else None
+        return Checked(case, fit, self.findings(key, case, fit))
+
+    def findings(self, key: str, case: Case, fit: Fit | None) -> tuple[Finding, ...]:
+        """Return what the rules say of a case with that key."""
+        memory = (key, "" if fit is None else fit.status)
+        found = self._known.get(memory)
+        if found is None:
+            if fit is None:
+                surveyed = check(case, Fit("unknown"))
+                found = (NOT_FITTED, *(f for f in surveyed if f.discipline == "survey"))
+            else:
+                found = check(case, fit)
+            self._known[memory] = found
+        return found
+
+
+def check_openings(
+    project: Project,
+    ids: Iterable[str] | None = None,
+    *,
+    checker: Checker | None = None,
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
+) -> list[Checked]:
+    """Check openings of a project by their stored fits.
+
+    Parameters
+    ----------
+    project : Project
+        Open project; it is only read.
+    ids : iterable of str, optional
+        Openings to check; all when left out.
+    checker : Checker, optional
+        Remembers earlier judgements.
+    progress, cancelled : callable, optional
+        Told how far it is; asked whether to stop.
+
+    Returns
+    -------
+    list of Checked
+        In the order of the project's openings.
+    """
+    judge = (checker or Checker()).judge
+    wanted = None if ids is None else list(ids)
+    with project.reading() as connection:
+        fits = read_fits(connection, wanted)
+        cases = list(read_cases(connection, wanted))
+    checked = []
+    for done, case in enumerate(cases, start=1):
+        if cancelled is not None and cancelled():
+            break
+        checked.append(judge(case, fits.get(case.opening.id)))
+        if progress is not None and (done % 64 == 0 or done == len(cases)):
+            progress(done, len(cases))
+    return checked
+
+
+def worst(checked: Iterable[Checked]) -> Severity | None:
+    """Return the worst severity that nobody has waived."""
+    found = {f.severity for each in checked for f in each.findings if not f.waived}
+    return next((severity for severity in SEVERITIES if severity in found), None)

@@ -1,0 +1,84 @@
+"""The main job on the invented sample: both workbooks in, every opening fitted and checked, all documents out."""
+
+import os
+import tempfile
+from collections import Counter
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from hwsched.exchange.survey_book import SurveyOptions
+from hwsched.model.project import create_project
+from hwsched.operations.survey_import import import_survey
+
+from hwsched.cases import SEVERITIES
+from hwsched.documents import DOCUMENTS
+from hwsched.exchange.problems import CellProblem, FileProblem
+from hwsched.operations.catalogue_import import import_catalogue
+from hwsched.operations.checking import Checker
+from hwsched.operations.fitting_openings import fit_openings
+from hwsched.operations.issuing import issue
+from hwsched.operations.viewing import project_view
+from hwsched.paths import SAMPLE
+
+NAME = "Quayside Works"
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """What the demonstration made."""
+
+    project: Path
+    files: tuple[Path, ...]
+    statuses: Mapping[str, int]
+    severities: Mapping[str, int]
+    problems: tuple[CellProblem | FileProblem, ...]
+    """Cells of the survey that were refused and left out."""
+    lines: tuple[str, ...]
+    """The report for people."""
+
+
+def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] | None = None) -> Shown:
+    """Run the main job on the sample into a folder; an earlier demonstration there is replaced.
+
+    Raises
+    ------
+    InputRejected, ChangeError, ProjectError
+        As the verbs that it calls.
+    """
+    folder.mkdir(parents=True, exist_ok=True)
+    target = folder / "quayside-works.hwsched"
+    # Worked out beside the old file, so that a demonstration that is stopped leaves the earlier one whole.
+    with tempfile.TemporaryDirectory(prefix=".demo-", dir=folder) as work:
+        fresh = Path(work) / target.name
+        project = create_project(str(fresh), NAME, length_style="fraction", bare_unit="in")
+        try:
+            catalogue = import_catalogue(project, SAMPLE / "catalogue.xlsx", who=who)
+            survey = import_survey(
+                project, SAMPLE / "survey.xlsx", SurveyOptions(bare_unit="in"), who=who, accept="good-rows"
+            )
+            _, fitted = fit_openings(project, who=who, progress=progress)
+            view = project_view(project, checker=Checker())
+        finally:
+            project.close()
+        for stale in (f"{target}-wal", f"{target}-shm"):
+            Path(stale).unlink(missing_ok=True)
+        os.replace(fresh, target)
+    files = [path for kind in DOCUMENTS for path in issue(view, kind, folder, progress=progress)]
+    statuses = Counter(each.fit.status for each in fitted)
+    severities = Counter(f.severity for opening in view.openings for f in opening.findings)
+    held = sum(bool(opening.blocking) for opening in view.openings)
+    lines = [
+        f"Project      {target}",
+        f"Catalogue    {catalogue.parts} parts from {SAMPLE / 'catalogue.xlsx'}",
+        f"Survey       {len(fitted)} openings from {SAMPLE / 'survey.xlsx'}",
+        *(f"  left out:  {problem.describe()}" for problem in survey.problems),
+        "Fit          " + ", ".join(f"{statuses.get(s, 0)} {s}" for s in ("fitted", "not-fitted", "unknown")),
+        "Check        " + ", ".join(f"{severities.get(s, 0)} {s}" for s in SEVERITIES) + f"; {held} openings held",
+        *(f"Printed      {path}" for path in files if path.parent == folder),
+        f"Printed      {sum(path.parent != folder for path in files)} packets in {folder / 'packets'}",
+        "",
+        f"Look first at {folder / 'schedule.pdf'}, then at a packet in {folder / 'packets'};",
+        f"then open the desktop: hwsched desktop {target}",
+    ]
+    return Shown(target, tuple(files), statuses, severities, tuple(survey.problems), tuple(lines))

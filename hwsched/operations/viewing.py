@@ -1,0 +1,41 @@
+"""Assembling what documents are built from: a project's openings with fits and findings, as plain values."""
+
+from collections.abc import Iterable
+from datetime import UTC, datetime
+
+from hwsched.model.project import Project
+from hwsched.model.queries import latest_change, read_catalogue, read_settings
+
+from hwsched.documents import OpeningView, ProjectView
+from hwsched.operations.checking import Checker, Progress, check_openings
+from hwsched.quantities import LENGTH_STYLES
+from hwsched.rules import RULES
+
+
+def project_view(
+    project: Project,
+    ids: Iterable[str] | None = None,
+    *,
+    checker: Checker | None = None,
+    progress: Progress | None = None,
+) -> ProjectView:
+    """Check openings and return the project as documents see it.
+
+    The revision is the number of the latest change set: a working state, not a frozen one.
+    """
+    checked = check_openings(project, ids, checker=checker, progress=progress)
+    with project.reading() as connection:
+        settings = read_settings(connection)
+        catalogue = read_catalogue(connection)
+        change = latest_change(connection)
+    style = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
+    return ProjectView(
+        title=project.title,
+        revision=f"working state {change}",
+        date=datetime.now(UTC).date().isoformat(),
+        length_style=style,
+        openings=tuple(OpeningView(each.case, each.fit, each.findings) for each in checked),
+        catalogue=catalogue,
+        rules_off=tuple(sorted(settings.rules_off)),
+        rules_run=sum(rule.id not in settings.rules_off for rule in RULES),
+    )

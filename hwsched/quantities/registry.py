@@ -1,0 +1,77 @@
+"""The one unit registry. Nothing else in the program imports pint.
+
+Its parser is given names of units only, never numbers: it reads 6'-8" as -2 and 1 3/4 in as 0.75 in without a word. It
+makes no cache folder: the 0.1 s saved once a run are not worth files that another program may have left there.
+"""
+
+from functools import lru_cache
+from typing import Any, Final
+
+import pint
+
+_WORDS: Final = {
+    "[length]": "a length",
+    "[length] ** 2": "an area",
+    "[length] ** 3": "a volume",
+    "[mass]": "a mass",
+    "[time]": "a time",
+    "1 / [time]": "a frequency",
+    "[current]": "a current",
+    "[current] * [time]": "a charge",
+    "[temperature]": "a temperature",
+    "[length] ** 2 * [mass] / [current] / [time] ** 3": "a voltage",
+    "[length] ** 2 * [mass] / [current] ** 2 / [time] ** 3": "a resistance",
+    "[length] ** 2 * [mass] / [time] ** 3": "a power",
+    "[length] ** 2 * [mass] / [time] ** 2": "an energy or a torque",
+    "[length] * [mass] / [time] ** 2": "a force",
+    "[mass] / [length] / [time] ** 2": "a pressure",
+    "dimensionless": "a plain number",
+}
+
+
+class UnknownUnitError(ValueError):
+    """The registry has no such unit."""
+
+
+class OtherDimensionError(ValueError):
+    """The unit measures something else; the text says what, with its article."""
+
+
+@lru_cache(maxsize=1)
+def _registry() -> pint.UnitRegistry[Any]:
+    return pint.UnitRegistry()
+
+
+@lru_cache(maxsize=1024)
+def conversion(unit: str, target: str) -> tuple[float, float]:
+    """Factor and offset that take a number in one unit to another: target = factor · number + offset.
+
+    Parameters
+    ----------
+    unit, target : str
+        Names of units.
+
+    Returns
+    -------
+    tuple of float
+        Factor and offset; the offset is 0 for all but temperatures.
+
+    Raises
+    ------
+    UnknownUnitError
+        Where the registry knows no such unit.
+    OtherDimensionError
+        Where the two measure different things.
+    """
+    registry = _registry()
+    try:
+        source = registry.parse_units(unit)
+        wanted = registry.parse_units(target)
+    except (pint.errors.PintError, AttributeError, ValueError, TypeError, SyntaxError) as error:
+        raise UnknownUnitError(str(error)) from None
+    if source.dimensionality != wanted.dimensionality:
+        dimension = str(source.dimensionality)
+        raise OtherDimensionError(_WORDS.get(dimension, f"a quantity of {dimension}"))
+    zero = float(registry.Quantity(0.0, source).to(wanted).magnitude)
+    one = float(registry.Quantity(1.0, source).to(wanted).magnitude)
+    return one - zero, zero

@@ -1,0 +1,1 @@
+"""Rules of the discipline accessibility, one a file."""

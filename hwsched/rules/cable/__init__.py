@@ -1,0 +1,1 @@
+"""Rules of the discipline cable, one a file."""

@@ -1,0 +1,1 @@
+"""Rules of the discipline catalogue and stock, one a file."""

@@ -1,0 +1,84 @@
+"""How near a unit's plate may come to what stands on its face. Which distance each kind wants is a rule's limit."""
+
+from collections.abc import Iterable, Sequence
+from math import radians, sin
+from typing import Final
+
+from hwsched.calc.placement import Rect
+from hwsched.cases import Case, Fit, Part, Placement
+from hwsched.rules.footprints import Footprint, footprints
+from hwsched.rules.reading import unit_part
+from hwsched.rules.rule import Verdict
+from hwsched.rules.wording import length, unknown
+
+TOUCH_MM: Final = 1e-6
+"""Distances short by less than this are kept."""
+ON_FACE: Final = ("secured", "key")
+
+
+def window_of(unit: Part) -> Rect | None:
+    """Return where on a surface unit's plate its access hole may be; None while an attribute is missing."""
+    numbers = [unit.number_of(f"window_{corner}_mm") for corner in ("x0", "y0", "x1", "y1")]
+    x0, y0, x1, y1 = numbers
+    if x0 is None or y0 is None or x1 is None or y1 is None:
+        return None
+    return Rect(x0, y0, x1, y1)
+
+
+def housing_rect(place: Placement, unit: Part | None) -> Rect:
+    """Return what a unit covers on its face: its plate, and its window where that reaches past the plate."""
+    x, y = place.x_mm, place.y_mm
+    window = (unit and window_of(unit)) or Rect(0, 0, 0, 0)
+    return Rect(
+        x + min(0.0, window.x0),
+        y + min(0.0, window.y0),
+        x + max(place.width_mm, window.x1),
+        y + max(place.height_mm, window.y1),
+    )
+
+
+def gap_mm(a: Rect, b: Rect) -> float:
+    """Free distance between two rectangles along the axis that parts them most [mm]; negative when they overlap.
+
+    Examples
+    --------
+    >>> gap_mm(Rect(0, 0, 10, 10), Rect(13, 0, 20, 10)), gap_mm(Rect(0, 0, 10, 10), Rect(8, 0, 20, 10))
+    (3, -2)
+    """
+    return max(b.x0 - a.x1, a.x0 - b.x1, b.y0 - a.y1, a.y0 - b.y1)
+
+
+def swept(rect: Rect, sweep_deg: float) -> Rect:
+    """Return a lever's footprint with what its end sweeps as it is turned down."""
+    return Rect(rect.x0, rect.y0 - (rect.x1 - rect.x0) * sin(radians(sweep_deg)), rect.x1, rect.y1)
+
+
+def near(case: Case, fit: Fit, kinds: Sequence[str], clearance_mm: float, sweep_deg: float = 0.0) -> Iterable[Verdict]:
+    """Judge the unit's distance from everything of some kinds on its face."""
+    unit = unit_part(case, fit)
+    place = fit.placement
+    if unit is None or unit.kind != "surface-unit" or (place is not None and place.face not in ON_FACE):
+        return
+    housing = housing_rect(place, unit) if place is not None else None
+    for found in footprints(case, fit, place.face if place is not None else "secured"):
+        if found.kind not in kinds:
+            continue
+        if found.rect is None:
+            yield unknown(found.needs, found.name)
+        elif housing is not None:
+            rect = swept(found.rect, sweep_deg) if sweep_deg else found.rect
+            yield from _verdict(case, found, gap_mm(housing, rect), clearance_mm)
+
+
+def _verdict(case: Case, found: Footprint, gap: float, clearance_mm: float) -> Iterable[Verdict]:
+    if gap >= clearance_mm - TOUCH_MM:
+        return
+    short = clearance_mm - gap
+    where = f"overlaps the {found.name} by {length(case, -gap)}"
+    if gap >= 0:
+        where = f"stands {length(case, gap)} from the {found.name}"
+    yield Verdict(
+        f"The unit {where}; {length(case, clearance_mm)} is needed, short by {length(case, short)}.",
+        values={"gap_mm": gap, "needed_mm": clearance_mm, "short_mm": short},
+        about=found.name,
+    )

@@ -1,0 +1,1 @@
+"""Rules of the discipline commissioning, one a file."""

@@ -1,0 +1,1 @@
+"""Rules of the discipline egress, one a file."""

@@ -1,0 +1,1 @@
+"""Rules of the discipline fire door, one a file."""

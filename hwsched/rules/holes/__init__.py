@@ -1,0 +1,1 @@
+"""Rules of the discipline holes, one a file."""

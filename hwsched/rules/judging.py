@@ -1,0 +1,87 @@
+"""Runs rules over a case and its fit, and turns what they say into findings.
+
+Here belongs how a rule is called, with which limits, and how its verdict becomes a finding. What is judged stands in
+the rules; waivers are laid over findings by an operation.
+"""
+
+from collections.abc import Iterable, Mapping
+from typing import Final
+
+from hwsched.cases import SEVERITIES, Case, Finding, Fit, Settings, Severity
+from hwsched.rules.rule import DEFERS, Rule, Verdict
+
+
+class RuleError(Exception):
+    """A rule that fell over: a bug of the rule, never a statement on the opening."""
+
+
+def limits_of(rule: Rule, settings: Settings) -> Mapping[str, float]:
+    """Return a rule's limits with the project's changes.
+
+    Parameters
+    ----------
+    rule : Rule
+        Any rule.
+    settings : Settings
+        Its ``limits`` hold ``rule-id.limit`` to value; names that no rule has are left alone.
+
+    Returns
+    -------
+    mapping
+        Name of the limit to value, in the unit of its suffix.
+    """
+    limits = rule.declared
+    if not settings.limits or not limits:
+        return limits
+    return {name: settings.limits.get(f"{rule.id}.{name}", value) for name, value in limits.items()}
+
+
+def judge(rule: Rule, case: Case, fit: Fit) -> tuple[Verdict, ...]:
+    """Let one rule speak.
+
+    Raises
+    ------
+    RuleError
+        When the rule falls over; names the rule and the facts it fell over.
+    """
+    try:
+        return tuple(rule.judge(case, fit, limits_of(rule, case.settings)))
+    except Exception as error:
+        facts = (case.opening, case.leaves, case.items, fit.status, [part.part for part in fit.parts])
+        raise RuleError(f"rule {rule.id} failed: {error!r}; facts: {facts}") from error
+
+
+def severity_of(rule: Rule, verdict: Verdict) -> Severity:
+    """Return the verdict's severity: its own, else the rule's, one step milder where facts are missing."""
+    if verdict.severity is not None:
+        return verdict.severity
+    if verdict.needs:
+        return SEVERITIES[min(SEVERITIES.index(rule.severity) + 1, len(SEVERITIES) - 1)]
+    return rule.severity
+
+
+def finding_of(rule: Rule, verdict: Verdict) -> Finding:
+    """Turn a verdict into a finding."""
+    cure = verdict.cure or rule.cure
+    return Finding(
+        rule.id,
+        rule.discipline,
+        severity_of(rule, verdict),
+        verdict.message,
+        rule.basis,
+        f"{cure} {DEFERS}" if rule.defers else cure,
+        verdict.values,
+        verdict.about,
+        verdict.needs,
+    )
+
+
+_RANK: Final = {severity: rank for rank, severity in enumerate(SEVERITIES)}
+
+
+def findings_of(rules: Iterable[Rule], case: Case, fit: Fit) -> tuple[Finding, ...]:
+    """Judge a case and its fit by some rules; findings worst first, then in the order of the rules."""
+    off = case.settings.rules_off
+    found = [finding_of(rule, v) for rule in rules if rule.id not in off for v in judge(rule, case, fit)]
+    found.sort(key=lambda finding: _RANK[finding.severity])
+    return tuple(found)

@@ -1,0 +1,1 @@
+"""Rules of the discipline lock and cylinder, one a file."""

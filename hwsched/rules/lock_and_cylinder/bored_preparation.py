@@ -1,0 +1,74 @@
+"""Rule: the leaf's bores, backset and thickness suit the bored lever lock."""
+
+from collections.abc import Iterable
+
+from hwsched.calc.bored_prep import Latch, PrepFound, PrepWanted, bored_prep
+from hwsched.cases import Case, Fit, Part
+from hwsched.rules.reading import lock_item, lock_leaf, lock_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+_FACTS = {
+    "leaf_mm": "leaf.thickness_mm",
+    "cross_bore_mm": "existing_item.cross_bore_mm",
+    "edge_bore_mm": "existing_item.edge_bore_mm",
+    "backset_mm": "existing_item.backset_mm",
+}
+
+
+def wanted_prep(part: Part) -> PrepWanted | None:
+    """Return the preparation that a bored lever lock needs; None while an attribute is missing."""
+    cross, edge = part.number_of("cross_bore_mm"), part.number_of("edge_bore_mm")
+    low, high = part.number_of("leaf_low_mm"), part.number_of("leaf_high_mm")
+    backset = part.number_of("backset_mm")
+    if cross is None or edge is None or low is None or high is None or backset is None:
+        return None
+    latch = Latch("latch", backset, backset, part.number_of("latch_length_mm"))
+    return PrepWanted(cross, edge, low, high, (latch,))
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part = lock_part(case, fit)
+    if part is None or part.kind != "bored-lever-lock":
+        return
+    wanted = wanted_prep(part)
+    if wanted is None:
+        yield unknown((f"part {part.number}.cross_bore_mm",), part.number)
+        return
+    leaf, lock = lock_leaf(case), lock_item(case)
+    found = PrepFound(
+        leaf.thickness_mm if leaf is not None else None,
+        lock.cross_bore_mm if lock is not None else None,
+        lock.edge_bore_mm if lock is not None else None,
+        lock.backset_mm if lock is not None else None,
+    )
+    result = bored_prep(wanted, found, tolerance_mm=limits["tolerance_mm"], min_edge_wall_mm=limits["edge_wall_mm"])
+    for trouble in result.cannot:
+        yield Verdict(
+            f"The {trouble.item} is {length(case, trouble.off_mm)} off what the lock takes ({trouble.reason}).",
+            values={"off_mm": trouble.off_mm},
+            about=part.number,
+        )
+    if result.needs:
+        yield unknown(tuple(_FACTS[need] for need in result.needs), part.number)
+
+
+RULE = Rule(
+    id="bored-preparation",
+    title="Bores, backset and thickness suit the lever lock",
+    discipline="lock-and-cylinder",
+    severity="error",
+    basis="160 and 161 preparations, locksmiths' dictionary (LIST/ALOA); tolerance SDI 111-24",
+    cure="Take a lock with the leaf's backset and bores; a bore that is too small can be enlarged, one too large cannot.",
+    judge=_judge,
+    slot="lock",
+    limits=(
+        Limit(
+            "tolerance_mm",
+            25.4 / 16,
+            "How far bore and backset may be off.",
+            "SDI 111-24, linear tolerance unless noted",
+        ),
+        Limit("edge_wall_mm", 3.175, "Wall to be left on each side of the edge bore.", "from memory, unverified"),
+    ),
+)

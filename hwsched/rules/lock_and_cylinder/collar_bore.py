@@ -1,0 +1,50 @@
+"""Rule: collar and rings pass over the cylinder's thread."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import entry, lock_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part = lock_part(case, fit)
+    if part is None or part.kind != "mortise-cylinder":
+        return
+    thread = part.number_of("thread_diameter_mm")
+    for fitted in fit.parts:
+        if fitted.role not in ("collar", "ring"):
+            continue
+        collar = entry(case, fitted)
+        bore = collar.number_of("inner_diameter_mm") if collar is not None else None
+        if bore is None or thread is None:
+            missing = f"{fitted.part}.inner_diameter_mm" if bore is None else f"{part.number}.thread_diameter_mm"
+            yield unknown((f"part {missing}",), fitted.part)
+        elif bore < thread:
+            yield Verdict(
+                f"Its bore of {length(case, bore)} does not pass over the thread of {length(case, thread)}.",
+                values={"bore_mm": bore, "thread_mm": thread, "short_mm": thread - bore},
+                about=fitted.part,
+            )
+        elif bore - thread > limits["play_mm"]:
+            yield Verdict(
+                f"Its bore of {length(case, bore)} hangs {length(case, bore - thread)} loose on the thread; "
+                f"{length(case, limits['play_mm'])} is the most.",
+                values={"bore_mm": bore, "thread_mm": thread, "play_mm": bore - thread},
+                about=fitted.part,
+                severity="warning",
+            )
+
+
+RULE = Rule(
+    id="collar-bore",
+    title="Collar and rings pass over the thread",
+    discipline="lock-and-cylinder",
+    severity="error",
+    basis="common practice",
+    cure="Take a collar or ring made for the cylinder's thread.",
+    judge=_judge,
+    slot="lock",
+    limits=(Limit("play_mm", 3.0, "How loose a collar or ring may sit on the thread.", "from memory, unverified"),),
+)

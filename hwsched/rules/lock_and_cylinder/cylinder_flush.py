@@ -1,0 +1,69 @@
+"""Rule: a threaded cylinder's head is flush with its collar, never recessed, its cam on or just past the centre."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.reading import lock_item, lock_leaf, lock_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part = lock_part(case, fit)
+    if part is None or part.kind != "mortise-cylinder":
+        return
+    stack = fit.stack
+    if stack is None or stack.form != "threaded":
+        leaf, lock = lock_leaf(case), lock_item(case)
+        needs = [] if leaf is not None and leaf.thickness_mm is not None else ["leaf.thickness_mm"]
+        if lock is None or lock.trim_key_mm is None:
+            needs.append("existing_item.trim_key_mm")
+        needs += [
+            f"part {part.number}.{name}"
+            for name in ("length_mm", "cam_offset_mm", "thread_pitch_mm")
+            if part.number_of(name) is None
+        ]
+        if needs:
+            yield unknown(tuple(needs), part.number)
+        return
+    allowed = limits["tolerance_mm"]
+    if stack.gap_mm < -TOUCH_MM:
+        yield Verdict(
+            f"The cylinder's head would be recessed {length(case, -stack.gap_mm)} behind its collar.",
+            "Take a longer cylinder, a lower collar or fewer rings.",
+            values={"gap_mm": stack.gap_mm, "allowed_mm": 0.0, "short_mm": -stack.gap_mm},
+            about=part.number,
+        )
+    elif stack.gap_mm > allowed + TOUCH_MM:
+        yield Verdict(
+            f"The cylinder's head stands {length(case, stack.gap_mm)} off its collar; {length(case, allowed)} is the most, "
+            f"{length(case, stack.gap_mm - allowed)} too much.",
+            "Take a shorter cylinder, a higher collar or a blocking ring.",
+            values={"gap_mm": stack.gap_mm, "allowed_mm": allowed, "short_mm": stack.gap_mm - allowed},
+            about=part.number,
+        )
+    if stack.turns > limits["turns_beyond"]:
+        yield Verdict(
+            f"The cam lies {stack.turns} turns beyond the case's centre; {limits['turns_beyond']:g} is the most.",
+            values={"turns": float(stack.turns), "turns_allowed": limits["turns_beyond"]},
+            about=part.number,
+        )
+
+
+RULE = Rule(
+    id="cylinder-flush",
+    title="Cylinder flush with its collar, cam on centre",
+    discipline="lock-and-cylinder",
+    severity="error",
+    basis="common practice for threaded mortise cylinders",
+    cure="Take another cylinder length, collar or rings.",
+    judge=_judge,
+    slot="lock",
+    limits=(
+        Limit(
+            "tolerance_mm", 25.4 / 32, "How far the head may stand off its collar.", "common practice, one thread pitch"
+        ),
+        Limit("turns_beyond", 2.0, "Turns that the cam may lie beyond the case's centre plane.", "common practice"),
+    ),
+)

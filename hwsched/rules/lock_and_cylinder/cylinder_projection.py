@@ -1,0 +1,36 @@
+"""Rule: a threaded cylinder does not stand farther proud of the trim than a wrench or a hand can grip."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.reading import lock_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, stack = lock_part(case, fit), fit.stack
+    if part is None or stack is None or stack.form != "threaded":
+        return
+    allowed = limits["projection_mm"]
+    if stack.projection_mm > allowed + TOUCH_MM:
+        yield Verdict(
+            f"The cylinder stands {length(case, stack.projection_mm)} proud of the trim behind collar and rings; "
+            f"{length(case, allowed)} is the most that should be left to a wrench.",
+            values={"projection_mm": stack.projection_mm, "allowed_mm": allowed},
+            about=part.number,
+        )
+
+
+RULE = Rule(
+    id="cylinder-projection",
+    title="Threaded cylinder's projection",
+    discipline="lock-and-cylinder",
+    severity="warning",
+    basis="from memory, unverified",
+    cure="Take a shorter cylinder with fewer rings, or thicker trim.",
+    judge=_judge,
+    slot="lock",
+    limits=(Limit("projection_mm", 12.7, "How far the head may stand proud of the trim.", "from memory, unverified"),),
+)

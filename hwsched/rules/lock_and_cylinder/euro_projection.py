@@ -1,0 +1,78 @@
+"""Rule: each half of a euro-profile cylinder reaches its trim and stands out no farther than allowed."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.reading import lock_item, lock_leaf, lock_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+BLIND_MM = 10.0
+"""Blind side of a half cylinder [mm]; DIN 18252 / EN 1303 as quoted in trade."""
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part = lock_part(case, fit)
+    if part is None or part.kind != "euro-cylinder":
+        return
+    leaf, lock = lock_leaf(case), lock_item(case)
+    thickness = leaf.thickness_mm if leaf is not None else None
+    key_trim = lock.trim_key_mm if lock is not None else None
+    secured_trim = lock.trim_secured_mm if lock is not None else None
+    key_half, secured_half = part.number_of("key_half_mm"), part.number_of("secured_half_mm")
+    blind = secured_half is not None and secured_half <= BLIND_MM
+    needs = [
+        name
+        for name, value in (
+            ("leaf.thickness_mm", thickness),
+            ("existing_item.trim_key_mm", key_trim),
+            ("existing_item.trim_secured_mm", 0.0 if blind else secured_trim),
+            (f"part {part.number}.key_half_mm", key_half),
+            (f"part {part.number}.secured_half_mm", secured_half),
+        )
+        if value is None
+    ]
+    if needs or thickness is None or key_trim is None or key_half is None or secured_half is None:
+        yield unknown(tuple(needs), part.number)
+        return
+    offset = lock.case_offset_mm or 0.0 if lock is not None else 0.0
+    sides = [("key", key_half - (thickness / 2 - offset + key_trim), limits["key_limit_mm"])]
+    if not blind:
+        sides.append(
+            ("secured", secured_half - (thickness / 2 + offset + (secured_trim or 0.0)), limits["secured_limit_mm"])
+        )
+    for side, stands, allowed in sides:
+        if stands < -TOUCH_MM:
+            yield Verdict(
+                f"On the {side} side the cylinder ends {length(case, -stands)} behind its trim.",
+                f"Take a cylinder whose {side} half is at least {length(case, -stands)} longer.",
+                values={"projection_mm": stands, "allowed_mm": allowed, "short_mm": -stands},
+                about=part.number,
+            )
+        elif stands > allowed + TOUCH_MM:
+            yield Verdict(
+                f"On the {side} side the cylinder stands {length(case, stands)} past its trim; {length(case, allowed)} is "
+                f"allowed, {length(case, stands - allowed)} too much.",
+                f"Take a cylinder whose {side} half is at least {length(case, stands - allowed)} shorter.",
+                values={"projection_mm": stands, "allowed_mm": allowed, "short_mm": stands - allowed},
+                about=part.number,
+            )
+
+
+RULE = Rule(
+    id="euro-projection",
+    title="Euro-profile halves end at their trim",
+    discipline="lock-and-cylinder",
+    severity="error",
+    basis="sizes from the fixing screw, DIN 18252 / EN 1303 as quoted in trade; 3 mm projection, insurance practice",
+    cure="Take other halves, or other trim.",
+    judge=_judge,
+    slot="lock",
+    limits=(
+        Limit(
+            "key_limit_mm", 3.0, "How far the key side may stand past its trim.", "insurance practice, trade glossary"
+        ),
+        Limit("secured_limit_mm", 10.0, "How far the secured side may stand past its trim.", "from memory, unverified"),
+    ),
+)

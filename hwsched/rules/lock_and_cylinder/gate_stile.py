@@ -1,0 +1,38 @@
+"""Rule: a gate lock's case is no wider than the gate's stile and the plate that carries it."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.reading import lock_leaf, lock_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, leaf = lock_part(case, fit), lock_leaf(case)
+    if part is None or part.kind != "gate-lock":
+        return
+    width = part.number_of("case_width_mm")
+    stile = leaf.stile_mm if leaf is not None else None
+    if width is None or stile is None:
+        yield unknown((f"part {part.number}.case_width_mm" if width is None else "leaf.stile_mm",), part.number)
+    elif width > stile + TOUCH_MM:
+        yield Verdict(
+            f"The lock's case is {length(case, width)} wide, the gate's stile {length(case, stile)}: short by "
+            f"{length(case, width - stile)}.",
+            values={"stile_mm": stile, "needed_mm": width, "short_mm": width - stile},
+            about=part.number,
+        )
+
+
+RULE = Rule(
+    id="gate-stile",
+    title="Gate lock's case on the stile",
+    discipline="lock-and-cylinder",
+    severity="error",
+    basis="common practice",
+    cure="Have a mounting plate welded to the gate and survey its width as the stile, or take a narrower lock.",
+    judge=_judge,
+    slot="lock",
+)

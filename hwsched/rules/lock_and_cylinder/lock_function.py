@@ -1,0 +1,31 @@
+"""Rule: a lever lock keeps the function of the lock that it replaces."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import lock_item, lock_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, lock = lock_part(case, fit), lock_item(case)
+    if part is None or part.kind != "bored-lever-lock":
+        return
+    has, was = part.text_of("function"), lock.function if lock is not None else None
+    if was is None or has is None:
+        yield unknown(("existing_item.function" if was is None else f"part {part.number}.function",), part.number)
+    elif has != was:
+        yield Verdict(f"The lock has the {has} function; the opening's function is {was}.", about=part.number)
+
+
+RULE = Rule(
+    id="lock-function",
+    title="Function of the opening kept",
+    discipline="lock-and-cylinder",
+    severity="error",
+    basis="functions of ANSI/BHMA A156.2 and A156.13, secondary copy",
+    cure="Take the lock with the opening's function, or record the change of function in the survey.",
+    judge=_judge,
+    slot="lock",
+)

@@ -1,0 +1,35 @@
+"""Rule: what stands in the weather on the key side of an outer opening is made for it."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import lock_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, exposure = lock_part(case, fit), case.opening.exposure
+    if part is None or part.kind == "cabinet-lock" or exposure == "interior":
+        return
+    made_for = part.text_of("exposure")
+    if made_for == "exterior":
+        return
+    if exposure is None:
+        yield unknown(("opening.exposure",), part.number)
+    elif made_for is None:
+        yield unknown((f"part {part.number}.exposure",), part.number)
+    else:
+        yield Verdict("The opening is exterior; this part is made for interior use.", about=part.number)
+
+
+RULE = Rule(
+    id="lock-weather",
+    title="Lock made for the weather",
+    discipline="lock-and-cylinder",
+    severity="error",
+    basis="common practice; the maker's declaration",
+    cure="Take the part in its exterior version.",
+    judge=_judge,
+    slot="lock",
+)

@@ -1,0 +1,38 @@
+"""Rule: a fixed reader's body goes into what carries it."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.reading import leafless, lock_leaf, lock_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, leaf = lock_part(case, fit), lock_leaf(case)
+    if part is None or part.kind != "fixed-reader" or leafless(case):
+        return
+    depth = part.number_of("depth_mm")
+    thickness = leaf.thickness_mm if leaf is not None else None
+    if depth is None or thickness is None:
+        yield unknown((f"part {part.number}.depth_mm" if depth is None else "leaf.thickness_mm",), part.number)
+    elif depth > thickness + TOUCH_MM:
+        yield Verdict(
+            f"The reader's body is {length(case, depth)} deep, the leaf {length(case, thickness)} thick: it would stand "
+            f"{length(case, depth - thickness)} out of the secured face.",
+            values={"depth_mm": depth, "leaf_mm": thickness, "short_mm": depth - thickness},
+            about=part.number,
+        )
+
+
+RULE = Rule(
+    id="reader-in-leaf",
+    title="Reader's body within the leaf",
+    discipline="lock-and-cylinder",
+    severity="error",
+    basis="common practice",
+    cure="Take a shallower reader, or mount it beside the leaf.",
+    judge=_judge,
+    slot="lock",
+)

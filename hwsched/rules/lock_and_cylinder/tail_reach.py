@@ -1,0 +1,59 @@
+"""Rule: a rim cylinder's tailpiece reaches through the leaf into the case."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.reading import in_role, lock_item, lock_leaf, lock_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part = lock_part(case, fit)
+    if part is None or part.kind != "rim-cylinder":
+        return
+    tail = in_role(case, fit, "tailpiece")
+    leaf, lock = lock_leaf(case), lock_item(case)
+    thickness = leaf.thickness_mm if leaf is not None else None
+    trim = lock.trim_key_mm if lock is not None else None
+    body = part.number_of("body_length_mm")
+    long = tail.number_of("length_mm") if tail is not None else part.number_of("tail_length_mm")
+    needs = [
+        name
+        for name, value in (
+            ("leaf.thickness_mm", thickness),
+            ("existing_item.trim_key_mm", trim),
+            (f"part {part.number}.body_length_mm", body),
+            (f"part {(tail or part).number}.{'length_mm' if tail else 'tail_length_mm'}", long),
+        )
+        if value is None
+    ]
+    if thickness is None or trim is None or body is None or long is None:
+        yield unknown(tuple(needs), part.number)
+        return
+    needed = thickness - (body - trim) + limits["engagement_mm"]
+    if long < needed - TOUCH_MM:
+        yield Verdict(
+            f"The tailpiece is {length(case, long)}; {length(case, needed)} reaches {length(case, limits['engagement_mm'])} "
+            f"into the case, short by {length(case, needed - long)}.",
+            values={"tail_mm": long, "needed_mm": needed, "short_mm": needed - long},
+            about=part.number,
+        )
+
+
+RULE = Rule(
+    id="tail-reach",
+    title="Tailpiece reaches into the case",
+    discipline="lock-and-cylinder",
+    severity="error",
+    basis="trade practice, from memory, unverified; the arithmetic is geometry",
+    cure="Take a cylinder with a longer tailpiece, or a longer tailpiece.",
+    judge=_judge,
+    slot="lock",
+    limits=(
+        Limit(
+            "engagement_mm", 9.525, "How far the tailpiece must reach into the case.", "from memory, unverified, 3/8 in"
+        ),
+    ),
+)

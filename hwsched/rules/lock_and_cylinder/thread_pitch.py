@@ -1,0 +1,48 @@
+"""Rule: a threaded cylinder has the thread of mortise cases."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import lock_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part = lock_part(case, fit)
+    if part is None or part.kind != "mortise-cylinder":
+        return
+    pitch, diameter = part.number_of("thread_pitch_mm"), part.number_of("thread_diameter_mm")
+    if pitch is None:
+        yield unknown((f"part {part.number}.thread_pitch_mm",), part.number)
+        return
+    if abs(pitch - limits["pitch_mm"]) > limits["pitch_tolerance_mm"]:
+        yield Verdict(
+            f"The thread's pitch is {pitch:.3f} mm; mortise cases have {limits['pitch_mm']:.3f} mm.",
+            values={"pitch_mm": pitch, "wanted_mm": limits["pitch_mm"]},
+            about=part.number,
+        )
+    if diameter is not None and abs(diameter - limits["diameter_mm"]) > limits["diameter_tolerance_mm"]:
+        yield Verdict(
+            f"The thread's diameter is {diameter:.2f} mm; mortise cases have {limits['diameter_mm']:.2f} mm.",
+            values={"diameter_mm": diameter, "wanted_mm": limits["diameter_mm"]},
+            about=part.number,
+        )
+
+
+RULE = Rule(
+    id="thread-pitch",
+    title="Thread of the cylinder matches the case",
+    discipline="lock-and-cylinder",
+    severity="error",
+    basis="1.150 in, 32 threads an inch: trade practice (ASME/BHMA A156.5), from memory, unverified",
+    cure="Take a cylinder with the case's thread, or change the limit where the cases have another.",
+    judge=_judge,
+    slot="lock",
+    limits=(
+        Limit("pitch_mm", 25.4 / 32, "Pitch of the case's thread.", "from memory, unverified"),
+        Limit("pitch_tolerance_mm", 0.01, "Deviation allowed.", "from memory, unverified"),
+        Limit("diameter_mm", 29.21, "Diameter of the case's thread.", "from memory, unverified"),
+        Limit("diameter_tolerance_mm", 0.2, "Deviation allowed.", "from memory, unverified"),
+    ),
+)

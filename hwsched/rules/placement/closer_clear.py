@@ -1,0 +1,35 @@
+"""Rule: unit clear of the closer."""
+
+from collections.abc import Iterable
+from typing import Final
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import near
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+
+KINDS: Final = ("closer",)
+"""Kinds of existing item that it guards."""
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    return near(case, fit, KINDS, limits["clearance_mm"])
+
+
+RULE = Rule(
+    id="closer-clear",
+    title="Unit clear of the closer",
+    discipline="placement",
+    severity="error",
+    basis="common practice; the closer's template decides",
+    cure="Place the unit lower or farther from the closer's arm.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit(
+            "clearance_mm",
+            25.4,
+            "Least distance of the unit from the closer's body, for its arm.",
+            "from memory, unverified; the closer's template decides",
+        ),
+    ),
+)

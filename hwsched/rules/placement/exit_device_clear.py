@@ -1,0 +1,35 @@
+"""Rule: unit clear of the exit device."""
+
+from collections.abc import Iterable
+from typing import Final
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import near
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+
+KINDS: Final = ("exit-device",)
+"""Kinds of existing item that it guards."""
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    return near(case, fit, KINDS, limits["clearance_mm"])
+
+
+RULE = Rule(
+    id="exit-device-clear",
+    title="Unit clear of the exit device",
+    discipline="placement",
+    severity="error",
+    basis="common practice; the exit device's template decides",
+    cure="Place the unit above or below the device, outside its body and rail.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit(
+            "clearance_mm",
+            12.7,
+            "Least distance of the unit from the exit device's body and rail.",
+            "from memory, unverified; the device's template decides",
+        ),
+    ),
+)

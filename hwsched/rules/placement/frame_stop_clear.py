@@ -1,0 +1,54 @@
+"""Rule: unit clear of the band that the frame's stop hides."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import ON_FACE, TOUCH_MM, gap_mm, housing_rect
+from hwsched.rules.footprints import stop_bands
+from hwsched.rules.reading import lock_leaf, unit_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf, place = unit_part(case, fit), lock_leaf(case), fit.placement
+    if unit is None or leaf is None or unit.kind != "surface-unit":
+        return
+    if place is not None and place.face not in ON_FACE:
+        return
+    bands, needs = stop_bands(case, leaf, place.face if place is not None else "secured")
+    if needs:
+        yield unknown(needs, "frame stop")
+        return
+    if place is None or not bands:
+        return
+    housing = housing_rect(place, unit)
+    gap = min(gap_mm(housing, band) for band in bands)
+    needed = limits["clearance_mm"]
+    if gap < needed - TOUCH_MM:
+        yield Verdict(
+            f"The {place.face} face closes against the frame's stop; the unit comes {length(case, gap)} from the band "
+            f"that the stop hides, {length(case, needed)} is needed, short by {length(case, needed - gap)}.",
+            values={"gap_mm": gap, "needed_mm": needed, "short_mm": needed - gap},
+            about="frame stop",
+        )
+
+
+RULE = Rule(
+    id="frame-stop-clear",
+    title="Unit clear of the frame's stop",
+    discipline="placement",
+    severity="error",
+    basis="geometry of handing (SDI 111 chart, secondary copy); common practice",
+    cure="Move the unit toward the hinge edge, take a narrower one, or one in the leaf's edge.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit(
+            "clearance_mm",
+            3.175,
+            "Least distance of the unit from the band that the stop hides.",
+            "from memory, unverified; the usual 1/8 in gap of a leaf in its frame",
+        ),
+    ),
+)

@@ -1,0 +1,35 @@
+"""Rule: unit clear of lites and louvres."""
+
+from collections.abc import Iterable
+from typing import Final
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import near
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+
+KINDS: Final = ("lite", "louvre")
+"""Kinds of existing item that it guards."""
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    return near(case, fit, KINDS, limits["clearance_mm"])
+
+
+RULE = Rule(
+    id="glazing-clear",
+    title="Unit clear of lites and louvres",
+    discipline="placement",
+    severity="error",
+    basis="common practice",
+    cure="Move the unit off the glass and its stops.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit(
+            "clearance_mm",
+            12.7,
+            "Least distance of the unit from a lite or louvre, for its stops.",
+            "from memory, unverified",
+        ),
+    ),
+)

@@ -1,0 +1,46 @@
+"""Rule: unit clear of other items."""
+
+from collections.abc import Iterable
+from typing import Final
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import near
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+
+KINDS: Final = (
+    "kick-plate",
+    "flush-bolt",
+    "astragal",
+    "electric-strike",
+    "electromagnetic-lock",
+    "power-transfer",
+    "hinge",
+    "strike",
+    "deadbolt",
+    "other",
+)
+"""Kinds of existing item that it guards."""
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    return near(case, fit, KINDS, limits["clearance_mm"])
+
+
+RULE = Rule(
+    id="item-clear",
+    title="Unit clear of other items",
+    discipline="placement",
+    severity="error",
+    basis="common practice",
+    cure="Move the unit or the item.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit(
+            "clearance_mm",
+            3.175,
+            "Least distance of the unit from any other item that stays.",
+            "from memory, unverified",
+        ),
+    ),
+)

@@ -1,0 +1,36 @@
+"""Rule: unit clear of a lever and its sweep."""
+
+from collections.abc import Iterable
+from typing import Final
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import near
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+
+KINDS: Final = ("lever",)
+"""Kinds of existing item that it guards."""
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    return near(case, fit, KINDS, limits["clearance_mm"], limits["sweep_deg"])
+
+
+RULE = Rule(
+    id="lever-clear",
+    title="Unit clear of a lever and its sweep",
+    discipline="placement",
+    severity="error",
+    basis="common practice",
+    cure="Move the unit out of the lever's sweep.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit(
+            "clearance_mm",
+            3 / 16 * 25.4,
+            "Least distance of the unit from a lever or knob at rest and turned.",
+            "common practice, 3/16 in as for trim",
+        ),
+        Limit("sweep_deg", 50.0, "How far the lever turns down.", "from memory, unverified"),
+    ),
+)

@@ -1,0 +1,47 @@
+"""Rule: on a leaf of stiles the unit's plate lies on the lock stile."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import ON_FACE, TOUCH_MM, housing_rect
+from hwsched.rules.reading import lock_leaf, stile_mm, unit_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf, place = unit_part(case, fit), lock_leaf(case), fit.placement
+    if unit is None or leaf is None or unit.kind != "surface-unit":
+        return
+    has_stile, stile = stile_mm(leaf)
+    if not has_stile:
+        return
+    if stile is None:
+        yield unknown(("leaf.stile_mm",), "stile")
+        return
+    if place is None or place.face not in ON_FACE:
+        return
+    margin = limits["stile_margin_mm"]
+    gap = stile - housing_rect(place, unit).x1
+    if gap < margin - TOUCH_MM:
+        yield Verdict(
+            f"The unit needs {length(case, stile - gap + margin)} of stile, the lock stile has {length(case, stile)}: "
+            f"short by {length(case, margin - gap)}.",
+            values={"stile_mm": stile, "needed_mm": stile - gap + margin, "short_mm": margin - gap},
+            about="stile",
+        )
+
+
+RULE = Rule(
+    id="plate-on-stile",
+    title="Unit on the lock stile",
+    discipline="placement",
+    severity="error",
+    basis="common practice",
+    cure="Take a narrow housing, a unit in the leaf's edge, or another place.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit("stile_margin_mm", 0.0, "Least distance of the unit from the stile's inner edge.", "common practice"),
+    ),
+)

@@ -1,0 +1,50 @@
+"""Rule: the unit's plate lies within the leaf, and within the stile where only the stile is solid."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import ON_FACE, TOUCH_MM, housing_rect
+from hwsched.rules.reading import leaf_span_mm, lock_leaf, unit_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    place, leaf = fit.placement, lock_leaf(case)
+    if place is None or leaf is None or place.face not in ON_FACE:
+        return
+    span = leaf_span_mm(case, leaf)
+    needs = [f"leaf.{name}" for name in ("width_mm", "height_mm") if getattr(leaf, name) is None]
+    if leaf.width_mm is None or span is None:
+        yield unknown(tuple(needs) or ("leaf.undercut_mm",), "unit")
+        return
+    margin = limits["edge_margin_mm"]
+    housing = housing_rect(place, unit_part(case, fit))
+    for edge, gap in (
+        ("lock edge", housing.x0),
+        ("hinge edge", leaf.width_mm - housing.x1),
+        ("leaf's bottom", housing.y0 - span[0]),
+        ("leaf's top", span[1] - housing.y1),
+    ):
+        if gap < margin - TOUCH_MM:
+            yield Verdict(
+                f"The unit stands {length(case, gap)} from the {edge}; {length(case, margin)} is needed, short by "
+                f"{length(case, margin - gap)}.",
+                values={"gap_mm": gap, "needed_mm": margin, "short_mm": margin - gap},
+                about=edge,
+            )
+
+
+RULE = Rule(
+    id="plate-within-leaf",
+    title="Unit within the leaf",
+    discipline="placement",
+    severity="error",
+    basis="common practice",
+    cure="Take a smaller unit or another place.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit("edge_margin_mm", 3.175, "Least distance of the unit from every edge of the leaf.", "common practice"),
+    ),
+)

@@ -1,0 +1,32 @@
+"""Rule: unit clear of a thumb turn."""
+
+from collections.abc import Iterable
+from typing import Final
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import near
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+
+KINDS: Final = ("thumb-turn",)
+"""Kinds of existing item that it guards."""
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    return near(case, fit, KINDS, limits["clearance_mm"])
+
+
+RULE = Rule(
+    id="thumb-turn-clear",
+    title="Unit clear of a thumb turn",
+    discipline="placement",
+    severity="error",
+    basis="common practice",
+    cure="Place the unit higher or beside it, or replace the thumb turn.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit(
+            "clearance_mm", 3 / 16 * 25.4, "Least distance of the unit from a thumb turn.", "common practice, 3/16 in"
+        ),
+    ),
+)

@@ -1,0 +1,35 @@
+"""Rule: unit clear of trim."""
+
+from collections.abc import Iterable
+from typing import Final
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import near
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+
+KINDS: Final = ("trim", "lock", "push-plate", "pull")
+"""Kinds of existing item that it guards."""
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    return near(case, fit, KINDS, limits["clearance_mm"])
+
+
+RULE = Rule(
+    id="trim-clear",
+    title="Unit clear of trim",
+    discipline="placement",
+    severity="error",
+    basis="common practice",
+    cure="Move the unit, take a smaller one, or change the trim.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit(
+            "clearance_mm",
+            3 / 16 * 25.4,
+            "Least distance of the unit from trim, lock, push plate or pull.",
+            "common practice, 3/16 in",
+        ),
+    ),
+)

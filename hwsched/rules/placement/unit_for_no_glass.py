@@ -1,0 +1,27 @@
+"""Rule: a unit that is only bonded belongs on glass."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import lock_leaf, unit_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf = unit_part(case, fit), lock_leaf(case)
+    if unit is None or leaf is None or leaf.material in ("glass", None):
+        return
+    if unit.flag_of("glass_mount") and unit.number_of("screws") == 0:
+        yield Verdict(f"This unit is bonded, it takes no screws, and the leaf is {leaf.material}.", about=unit.number)
+
+
+RULE = Rule(
+    id="unit-for-no-glass",
+    title="Bonded unit only on glass",
+    discipline="placement",
+    severity="error",
+    basis="common practice",
+    cure="Take a unit that is screwed to the leaf.",
+    judge=_judge,
+    slot="unit",
+)

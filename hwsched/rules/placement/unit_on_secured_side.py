@@ -1,0 +1,23 @@
+"""Rule: the control unit stays on the secured side."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.rule import Limits, Rule, Verdict
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if fit.placement is not None and fit.placement.face == "key":
+        yield Verdict("The control unit stands on the key side, where anybody can reach it.", about="unit")
+
+
+RULE = Rule(
+    id="unit-on-secured-side",
+    title="Unit on the secured side",
+    discipline="placement",
+    severity="error",
+    basis="common practice",
+    cure="Place the unit on the secured face, in the leaf's edge or behind the wall.",
+    judge=_judge,
+    slot="unit",
+)

@@ -1,0 +1,44 @@
+"""Rule: the facts from which the unit's place follows are known."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.footprints import missing
+from hwsched.rules.reading import leaf_span_mm, leafless, lock_form, lock_item, lock_leaf, unit_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if unit_part(case, fit) is None or leafless(case):
+        return
+    leaf, lock = lock_leaf(case), lock_item(case)
+    if leaf is None:
+        yield unknown(("leaf.position",), "unit")
+        return
+    needs = [f"leaf.{n}" for n in ("width_mm", "height_mm", "thickness_mm", "material") if getattr(leaf, n) is None]
+    if not needs and leaf_span_mm(case, leaf) is None:
+        needs.append("leaf.undercut_mm")
+    if lock is None:
+        needs.append("existing_item.lock_form")
+    else:
+        facts = ["backset_mm", "cylinder_height_mm"]
+        if lock.lock_form == "mortise" or lock.lock_form == "euro-profile":
+            facts += ["case_above_mm", "case_width_mm"]
+        needs += [f"existing_item.{n}" for n in facts if getattr(lock, n) is None]
+        if leaf.material == "glass" and lock_form(case) in ("mortise", "euro-profile"):
+            needs += missing(lock)
+    if needs:
+        yield unknown(tuple(needs), "unit")
+
+
+RULE = Rule(
+    id="unit-place-known",
+    title="Facts for the unit's place known",
+    discipline="placement",
+    severity="error",
+    basis="common practice",
+    cure="Measure what is missing.",
+    judge=_judge,
+    slot="unit",
+)

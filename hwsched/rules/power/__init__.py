@@ -1,0 +1,1 @@
+"""Rules of the discipline power, one a file."""

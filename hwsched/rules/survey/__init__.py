@@ -1,0 +1,1 @@
+"""Rules of the discipline survey, one a file."""

@@ -1,0 +1,48 @@
+"""How rules put numbers and missing facts into words. What is wrong, and what helps, is said by each rule itself."""
+
+from functools import cache
+from typing import Final
+
+from hwsched.cases import Case
+from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
+from hwsched.rules.rule import Verdict
+from hwsched.survey import ENTITIES
+
+_NAMES: Final = {"opening": "opening", "leaf": "leaf", "existing_item": "existing item"}
+
+
+def length(case: Case, mm: float) -> str:
+    """Put a length into the project's units."""
+    style: LengthStyle = "mm"
+    for known in LENGTH_STYLES:
+        if known == case.settings.length_style:
+            style = known
+    return format_length(mm, style)
+
+
+@cache
+def label_of(fact: str) -> str:
+    """Put a missing fact into words: ``leaf.thickness_mm`` is "leaf: Leaf thickness"; parts say their own name."""
+    entity_name, _, attribute_name = fact.partition(".")
+    for entity in ENTITIES:
+        if entity.name == entity_name:
+            return f"{_NAMES[entity_name]}: {entity.attribute(attribute_name).label}"
+    return fact.replace("_", " ")
+
+
+def unknown(needs: tuple[str, ...], about: str = "", cure: str = "") -> Verdict:
+    """Say that nothing was proved because facts are missing.
+
+    Examples
+    --------
+    >>> unknown(("leaf.thickness_mm",)).message
+    'Unknown: needs leaf: Leaf thickness.'
+    """
+    named = tuple(dict.fromkeys(needs))
+    where = "catalogue" if all(need.startswith("part ") for need in named) else "survey"
+    return Verdict(
+        f"Unknown: needs {'; '.join(label_of(need) for need in named)}.",
+        cure or f"Complete the {where}: {'; '.join(label_of(need) for need in named)}.",
+        about=about,
+        needs=named,
+    )

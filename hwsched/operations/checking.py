@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 
 from hwsched.cases.case_key import case_key
+from hwsched.fitting import fit
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, read_cases, read_fits
 
@@ -17,7 +18,7 @@ NOT_FITTED = Finding(
     rule="fit-out-of-date",
     discipline="documents",
     severity="warning",
-    message="No fit is stored for the facts as they stand: the opening was never fitted, or something has changed since.",
+    message="No fit is stored for the facts as they stand: it was never made, or something has changed since.",
     basis="common practice",
     cure="Fit the opening again.",
 )
@@ -32,6 +33,8 @@ class Checked:
     fit: Fit | None
     """None when nothing is stored, or what is stored belongs to other facts."""
     findings: tuple[Finding, ...]
+    stored: bool = True
+    """False for a fit that was worked out on the spot and is not stored."""
 
 
 @dataclass
@@ -46,8 +49,8 @@ class Checker:
     def judge(self, case: Case, stored: StoredFit | None) -> Checked:
         """Judge one opening by its stored fit; without a fit that belongs to its facts only the survey is judged."""
         key = case_key(case)
-        fit = stored.fit if stored is not None and stored.case_key == key else None
-        return Checked(case, fit, self.findings(key, case, fit))
+        found = stored.fit if stored is not None and stored.case_key == key else None
+        return Checked(case, found, self.findings(key, case, found))
 
     def findings(self, key: str, case: Case, fit: Fit | None) -> tuple[Finding, ...]:
         """Return what the rules say of a case with that key."""
@@ -108,3 +111,30 @@ def worst(checked: Iterable[Checked]) -> Severity | None:
     """Return the worst severity that nobody has waived."""
     found = {f.severity for each in checked for f in each.findings if not f.waived}
     return next((severity for severity in SEVERITIES if severity in found), None)
+
+
+def look_again(project: Project, ids: Iterable[str], *, checker: Checker) -> list[Checked]:
+    """Check openings after an edit, working out anew what no longer belongs to the facts; nothing is stored.
+
+    Parameters
+    ----------
+    project : Project
+        Open project; it is only read.
+    ids : iterable of str
+        Openings to look at; those that are gone are left out.
+    checker : Checker
+        Remembers earlier judgements.
+
+    Returns
+    -------
+    list of Checked
+        With ``stored`` false where the fit was worked out here.
+    """
+    looked = []
+    for each in check_openings(project, ids, checker=checker):
+        if each.fit is None:
+            fresh = fit(each.case)
+            looked.append(Checked(each.case, fresh, checker.findings(case_key(each.case), each.case, fresh), stored=False))
+        else:
+            looked.append(each)
+    return looked

@@ -1,0 +1,137 @@
+"""The chosen opening's surveyed facts, edited in place; rows follow from the survey's declarations."""
+
+from typing import Any, Final
+
+from PySide6.QtCore import QAbstractItemModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QHeaderView,
+    QLineEdit,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QWidget,
+)
+
+from hwsched.attributes import Attribute, show_value
+from hwsched.operations.checking import Checked
+from hwsched.quantities import LengthStyle
+from hwsched.survey import ITEM, LEAF, OPENING
+
+_ATTRIBUTE: Final = int(Qt.ItemDataRole.UserRole)
+_ROW: Final = _ATTRIBUTE + 1
+_ENTITY: Final = _ATTRIBUTE + 2
+_UNKNOWN: Final = "?"
+_LOCK_FACTS: Final = frozenset(
+    a.name for a in ITEM.attributes if a.name not in ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm")
+) - {"projection_mm", "disposition", "item_notes"}
+
+Index = QModelIndex | QPersistentModelIndex
+
+
+class _FactDelegate(QStyledItemDelegate):
+    """Offers a drop-down for a choice, a line for the rest; commits text only."""
+
+    def createEditor(self, parent: QWidget, option: QStyleOptionViewItem, index: Index) -> QWidget | None:  # noqa: N802
+        attribute = index.data(_ATTRIBUTE)
+        if index.column() != 1 or not isinstance(attribute, Attribute):
+            return None  # type: ignore[return-value]
+        if attribute.kind in ("choice", "flag"):
+            box = QComboBox(parent)
+            box.addItem(_UNKNOWN)
+            box.addItems([c.label for c in attribute.choices] if attribute.kind == "choice" else ["yes", "no"])
+            box.activated.connect(self._pick)
+            return box
+        return QLineEdit(parent)
+
+    def setEditorData(self, editor: QWidget, index: Index) -> None:  # noqa: N802
+        text = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
+        if isinstance(editor, QComboBox):
+            editor.setCurrentText(text)
+        elif isinstance(editor, QLineEdit):
+            editor.setText("" if text == _UNKNOWN else text)
+            editor.selectAll()
+
+    def setModelData(self, editor: QWidget, model: QAbstractItemModel, index: Index) -> None:  # noqa: N802
+        text = editor.currentText() if isinstance(editor, QComboBox) else ""
+        if isinstance(editor, QLineEdit):
+            text = editor.text().strip()
+        form = self.parent()
+        if isinstance(form, FactsForm):
+            form.commit(index, text)
+
+    def _pick(self) -> None:
+        editor = self.sender()
+        if isinstance(editor, QWidget):
+            self.commitData.emit(editor)
+            self.closeEditor.emit(editor)
+
+
+class FactsForm(QTreeWidget):
+    """Facts by section; a double click, F2 or typing edits one."""
+
+    edited = Signal(str, str, str, str)
+    """Entity, row identifier, attribute and the text that was typed; empty text means unknown."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setColumnCount(2)
+        self.setHeaderLabels(["Fact", "As surveyed"])
+        self.setItemDelegate(_FactDelegate(self))
+        self.setAlternatingRowColors(True)
+        self.setEditTriggers(
+            QTreeWidget.EditTrigger.DoubleClicked
+            | QTreeWidget.EditTrigger.EditKeyPressed
+            | QTreeWidget.EditTrigger.AnyKeyPressed
+        )
+        self.header().setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)
+        self._style: LengthStyle = "fraction"
+
+    def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
+        """Show the facts of an opening."""
+        self._style = style
+        at = self.verticalScrollBar().value()
+        self.clear()
+        if checked is None:
+            return
+        case = checked.case
+        self._section("Opening", OPENING.name, case.opening.id, OPENING.attributes, case.opening)
+        for leaf in case.leaves:
+            word = LEAF.attribute("position").choice(leaf.position or "")
+            title = f"Leaf, {word.label.lower()}" if word and leaf.position != "single" else "Leaf"
+            self._section(title, LEAF.name, leaf.id, LEAF.attributes, leaf)
+        kinds = ITEM.attribute("kind")
+        for item in case.items:
+            word = kinds.choice(item.kind or "")
+            attributes = tuple(a for a in ITEM.attributes if item.kind == "lock" or a.name not in _LOCK_FACTS)
+            self._section(word.label if word else "Existing item", ITEM.name, item.id, attributes, item)
+        self.expandAll()
+        self.verticalScrollBar().setValue(at)
+
+    def commit(self, index: Index, text: str) -> None:
+        """Tell what was typed into a cell, if it differs from what stood there."""
+        attribute = index.data(_ATTRIBUTE)
+        shown = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
+        typed = "" if text == _UNKNOWN else text
+        if isinstance(attribute, Attribute) and typed != ("" if shown == _UNKNOWN else shown):
+            self.edited.emit(index.data(_ENTITY), index.data(_ROW), attribute.name, typed)
+
+    def _section(self, title: str, entity: str, row: str, attributes: tuple[Attribute, ...], values: Any) -> None:
+        section = QTreeWidgetItem([title])
+        section.setFirstColumnSpanned(True)
+        font = section.font(0)
+        font.setBold(True)
+        section.setFont(0, font)
+        section.setFlags(Qt.ItemFlag.ItemIsEnabled)
+        self.addTopLevelItem(section)
+        for attribute in attributes:
+            value = getattr(values, attribute.name)
+            line = QTreeWidgetItem([attribute.label, show_value(attribute, value, self._style, unknown=_UNKNOWN)])
+            line.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemIsEditable)
+            for role, data in ((_ATTRIBUTE, attribute), (_ROW, row), (_ENTITY, entity)):
+                line.setData(1, role, data)
+            if attribute.note:
+                line.setToolTip(0, attribute.note)
+                line.setToolTip(1, attribute.note)
+            section.addChild(line)

@@ -1,0 +1,57 @@
+"""The open project as the views see it: its openings as last checked, and which of them an edit touched."""
+
+from collections.abc import Iterable
+
+from PySide6.QtCore import QObject, Signal
+
+from hwsched.model.project import Project
+from hwsched.operations.checking import Checked, Checker, look_again
+
+
+class Workspace(QObject):
+    """One open project.
+
+    Parameters
+    ----------
+    project : Project
+        Open; closed with the workspace.
+    who : str
+        Person at work, for the journal.
+    """
+
+    reloaded = Signal()
+    """All openings were read anew."""
+    touched = Signal(object)
+    """Identifiers of the openings that were read anew."""
+
+    def __init__(self, project: Project, who: str, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.project = project
+        self.who = who
+        self.checked: dict[str, Checked] = {}
+        self.checker = Checker()
+
+    def take(self, checked: Iterable[Checked]) -> None:
+        """Take over what a background job has read of the whole project."""
+        self.checked = {each.case.opening.id: each for each in checked}
+        self.reloaded.emit()
+
+    def refresh(self, ids: Iterable[str]) -> None:
+        """Read some openings anew, here and now; those that are gone leave the views."""
+        wanted = list(ids)
+        if not wanted:
+            return
+        found = {each.case.opening.id: each for each in look_again(self.project, wanted, checker=self.checker)}
+        fresh = set(found) - set(self.checked)
+        gone = [each for each in wanted if each not in found and each in self.checked]
+        self.checked.update(found)
+        for each in gone:
+            del self.checked[each]
+        if fresh or gone:
+            self.reloaded.emit()
+        else:
+            self.touched.emit(frozenset(found))
+
+    def close(self) -> None:
+        """Close the project."""
+        self.project.close()

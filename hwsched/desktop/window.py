@@ -247,6 +247,7 @@ class Window(QMainWindow):
 
     def run_sample(self, folder: Path) -> None:
         """Run the main job on the sample, then open its project."""
+
         def work(progress: Progress, _cancelled: Cancelled) -> Any:
             return demonstrate(folder, who=self.who, progress=progress)
 

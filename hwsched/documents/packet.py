@@ -59,7 +59,9 @@ def _blocks(project: ProjectView, view: OpeningView) -> list[Block]:
 
 def _verdict(view: OpeningView) -> list[Block]:
     if view.fit is None:
-        return [Paragraph("DO NOT INSTALL. The survey has changed since this opening was fitted, or it never was.", "stop")]
+        return [
+            Paragraph("DO NOT INSTALL. The survey has changed since this opening was fitted, or it never was.", "stop")
+        ]
     if view.fit.status == "unknown":
         missing = "; ".join(f"needs {need.label} ({need.blocks})" for need in view.fit.needs) or "facts are missing"
         return [Paragraph(f"DO NOT INSTALL. Unknown: {missing}.", "stop")]
@@ -214,7 +216,9 @@ def _tests(project: ProjectView, situation: Situation) -> list[Block]:
     entry = project.catalogue.get(battery.part) if battery else None
     volts = entry.number_of("voltage_v") if entry else None
     if battery and volts is not None and volts * battery.quantity == 9.0:
-        blocks.append(Paragraph("A 9 V pack that reads 8.5 V or less is spent or badly connected (common practice).", "small"))
+        blocks.append(
+            Paragraph("A 9 V pack that reads 8.5 V or less is spent or badly connected (common practice).", "small")
+        )
     blocks.append(
         Facts((("Cylinder serial number", "." * 24), ("Unit serial number", "." * 24), ("Found different", "." * 24)))
     )
@@ -225,7 +229,8 @@ def _findings(view: OpeningView) -> list[Block]:
     if not view.findings:
         return []
     rows = tuple(
-        (words.SEVERITY[f.severity] + (" (waived)" if f.waived else ""), f.message, f.cure, f.basis) for f in view.findings
+        (words.SEVERITY[f.severity] + (" (waived)" if f.waived else ""), f.message, f.cure, f.basis)
+        for f in view.findings
     )
     columns = (Column("Severity", 0.8), Column("Finding", 3.6), Column("Cure", 2.6), Column("Basis", 1.8))
     return [Heading("What the rules say", 2), Table(columns, rows, title="Findings")]

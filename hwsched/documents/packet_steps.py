@@ -112,35 +112,101 @@ CAUTIONS: tuple[Text, ...] = (
 )
 
 STEPS: tuple[Text, ...] = (
-    Text("Compare mark, hand, leaf thickness and existing lock with this packet. Stop and report if one differs.", _always),
+    Text(
+        "Compare mark, hand, leaf thickness and existing lock with this packet. Stop and report if one differs.",
+        _always,
+    ),
     Text("Lay out the box contents and tick them off before anything is taken from the door.", _always),
-    Text("Program key and unit with each other at the bench, and set the clock, before work on the door starts.", lambda s: s.has("unit")),
+    Text(
+        "Program key and unit with each other at the bench, and set the clock, before work on the door starts.",
+        lambda s: s.has("unit"),
+    ),
     Text("Wedge the leaf open and protect the floor under it.", lambda s: s.leaf is not None),
-    Text("Loosen the cylinder's set screw at the lock edge, unscrew the old cylinder and keep it for the owner.", lambda s: s.lock_form == "mortise"),
-    Text("Take off the rim lock's case, pull the old cylinder with its back plate and keep both for the owner.", lambda s: s.lock_form == "rim"),
-    Text("Turn the key about 15 degrees, take out the cylinder's retaining screw at the edge and draw out the old cylinder.", lambda s: s.lock_form == "euro-profile"),
+    Text(
+        "Loosen the cylinder's set screw at the lock edge, unscrew the old cylinder and keep it for the owner.",
+        lambda s: s.lock_form == "mortise",
+    ),
+    Text(
+        "Take off the rim lock's case, pull the old cylinder with its back plate and keep both for the owner.",
+        lambda s: s.lock_form == "rim",
+    ),
+    Text(
+        "Turn the key about 15 degrees, take out the cylinder's retaining screw at the edge and draw out the old cylinder.",
+        lambda s: s.lock_form == "euro-profile",
+    ),
     Text("Take off the old lever or knob set and its latch.", lambda s: s.lock_form == "bored"),
     Text("Take the old bolt out of the cabinet door.", lambda s: s.lock_form == "cabinet"),
     Text("Take the old latch off the gate.", lambda s: s.lock_form == "gate"),
-    Text("Mark every centre from the drawing, measured from the cylinder's centre line and the lock edge; check with the template before drilling.", lambda s: s.drills),
-    Text("Drill from both faces, or with a block behind, so that the veneer does not break out.", lambda s: s.material in ("wood", "mineral-core", "composite") and s.drills),
-    Text("Centre-punch, drill the pilot, then step up; a drop of oil in steel. Deburr both sides and touch up bare steel.", lambda s: s.material == "hollow-metal" and s.drills),
-    Text("Centre-punch and drill slowly with wax; deburr, and set a sleeve in every hole that the lead passes.", lambda s: s.material in ("aluminium", "steel-gate") and s.drills),
-    Text("Make the holes of the hole table in its order. Vacuum chips out of the lock pocket before anything electronic comes near.", lambda s: s.drills),
-    Text("Clean the glass with alcohol, let it dry, and bond the mounting pad where the drawing shows; press as long as its maker asks.", lambda s: s.material == "glass" and s.surface),
-    Text("Fit the cam or tailpiece named in the box contents to the new cylinder, screws with thread lock.", lambda s: s.has("cam") or s.has("tailpiece")),
-    Text("Lead first: draw the lead through the lock pocket and the access hole with a pull wire; no kink, no sharp edge, nothing moving near it.", lambda s: s.fit.cable is not None),
-    Text("Slide collar and rings on in the order of the stack, screw the cylinder in until its head is flush with the collar, keyway upright, cam free; tighten the set screw.", lambda s: s.lock_form == "mortise" and s.has("cylinder")),
-    Text("Break the tailpiece to the stated length, fit the rim cylinder with its back plate, and put the lock's case back.", lambda s: s.lock_form == "rim" and s.has("cylinder")),
-    Text("Push the cylinder into the lock case with the cam upright, set the retaining screw by hand and tighten it only so far that the cam still turns freely.", lambda s: s.lock_form == "euro-profile" and s.has("cylinder")),
-    Text("Fit the new latch, then the lever set square through its bores; tighten both bolts evenly.", lambda s: s.lock_form == "bored" and s.has("lock")),
+    Text(
+        "Mark every centre from the drawing, measured from the cylinder's centre line and the lock edge; check with the template before drilling.",
+        lambda s: s.drills,
+    ),
+    Text(
+        "Drill from both faces, or with a block behind, so that the veneer does not break out.",
+        lambda s: s.material in ("wood", "mineral-core", "composite") and s.drills,
+    ),
+    Text(
+        "Centre-punch, drill the pilot, then step up; a drop of oil in steel. Deburr both sides and touch up bare steel.",
+        lambda s: s.material == "hollow-metal" and s.drills,
+    ),
+    Text(
+        "Centre-punch and drill slowly with wax; deburr, and set a sleeve in every hole that the lead passes.",
+        lambda s: s.material in ("aluminium", "steel-gate") and s.drills,
+    ),
+    Text(
+        "Make the holes of the hole table in its order. Vacuum chips out of the lock pocket before anything electronic comes near.",
+        lambda s: s.drills,
+    ),
+    Text(
+        "Clean the glass with alcohol, let it dry, and bond the mounting pad where the drawing shows; press as long as its maker asks.",
+        lambda s: s.material == "glass" and s.surface,
+    ),
+    Text(
+        "Fit the cam or tailpiece named in the box contents to the new cylinder, screws with thread lock.",
+        lambda s: s.has("cam") or s.has("tailpiece"),
+    ),
+    Text(
+        "Lead first: draw the lead through the lock pocket and the access hole with a pull wire; no kink, no sharp edge, nothing moving near it.",
+        lambda s: s.fit.cable is not None,
+    ),
+    Text(
+        "Slide collar and rings on in the order of the stack, screw the cylinder in until its head is flush with the collar, keyway upright, cam free; tighten the set screw.",
+        lambda s: s.lock_form == "mortise" and s.has("cylinder"),
+    ),
+    Text(
+        "Break the tailpiece to the stated length, fit the rim cylinder with its back plate, and put the lock's case back.",
+        lambda s: s.lock_form == "rim" and s.has("cylinder"),
+    ),
+    Text(
+        "Push the cylinder into the lock case with the cam upright, set the retaining screw by hand and tighten it only so far that the cam still turns freely.",
+        lambda s: s.lock_form == "euro-profile" and s.has("cylinder"),
+    ),
+    Text(
+        "Fit the new latch, then the lever set square through its bores; tighten both bolts evenly.",
+        lambda s: s.lock_form == "bored" and s.has("lock"),
+    ),
     Text("Plug the lead into the unit with the cover open; the plug has only one way in.", lambda s: s.surface),
-    Text("Connect the lead to the unit in the hand, then slide the unit into its pocket while the slack of the lead is guided beside it.", lambda s: s.in_edge),
-    Text("Put the plate over its access hole where the drawing shows, drill the pilots through it, and screw it down with the named screws.", lambda s: s.surface and s.material != "glass"),
-    Text("Run the wire from the supply over the power transfer, leave the loop that the hinge side needs, and check polarity before the unit is connected.", lambda s: s.fit.power == "supply"),
-    Text("Put in the battery pack before the first key is presented: a key put in while only the coin cell is fitted drains it.", lambda s: s.has("battery")),
+    Text(
+        "Connect the lead to the unit in the hand, then slide the unit into its pocket while the slack of the lead is guided beside it.",
+        lambda s: s.in_edge,
+    ),
+    Text(
+        "Put the plate over its access hole where the drawing shows, drill the pilots through it, and screw it down with the named screws.",
+        lambda s: s.surface and s.material != "glass",
+    ),
+    Text(
+        "Run the wire from the supply over the power transfer, leave the loop that the hinge side needs, and check polarity before the unit is connected.",
+        lambda s: s.fit.power == "supply",
+    ),
+    Text(
+        "Put in the battery pack before the first key is presented: a key put in while only the coin cell is fitted drains it.",
+        lambda s: s.has("battery"),
+    ),
     Text("Fit the coin backup cell last, positive side as marked in the unit.", lambda s: s.has("coin-cell")),
-    Text("Test everything on the test sheet with the leaf open, then with the leaf closed and a second person inside.", lambda s: s.leaf is not None),
+    Text(
+        "Test everything on the test sheet with the leaf open, then with the leaf closed and a second person inside.",
+        lambda s: s.leaf is not None,
+    ),
     Text("Test everything on the test sheet.", lambda s: s.leaf is None),
     Text("Fill in serial numbers, readings and what was found different, and sign.", _always),
 )

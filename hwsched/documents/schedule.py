@@ -204,7 +204,9 @@ def _not_fitted(project: ProjectView) -> list[Block]:
         if view.fit is not None and view.fit.status == "fitted":
             continue
         if view.fit is None:
-            rows.append((view.mark, words.status(None), "Fit the opening: nothing is stored for the facts as they stand."))
+            rows.append(
+                (view.mark, words.status(None), "Fit the opening: nothing is stored for the facts as they stand.")
+            )
             continue
         needs = [f"needs {need.label}: {need.blocks}" for need in view.fit.needs]
         refused = [f"{refusal.part}: {refusal.reason}" for refusal in view.fit.refused[:4]]
@@ -227,7 +229,13 @@ def _open_findings(project: ProjectView) -> list[Block]:
     rows.sort(key=lambda row: (row[2].waived, row[0]))
     if not rows:
         return [Heading("Findings"), Paragraph("No rule has found anything.")]
-    columns = (Column("Severity", 0.8), Column("Mark", 0.9), Column("Rule", 1.6), Column("Finding", 4.2), Column("Cure", 2.8))
+    columns = (
+        Column("Severity", 0.8),
+        Column("Mark", 0.9),
+        Column("Rule", 1.6),
+        Column("Finding", 4.2),
+        Column("Cure", 2.8),
+    )
     table = Table(
         columns,
         tuple(

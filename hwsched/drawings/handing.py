@@ -1,7 +1,7 @@
-"""Hand of a leaf as it is seen on a face: where the hinges stand, which way it swings, which face meets the stop.
+"""Hand of a leaf as it is seen on a face: where the hinges stand and which way it swings.
 
 Hands are named as seen from the key side (trade convention: hinges left LH and LHR, right RH and RHR; the leaf swings
-away from the key side for LH and RH, toward it for LHR and RHR).
+away from the key side for LH and RH, toward it for LHR and RHR). Which face meets the stop: `hwsched.rules.reading`.
 """
 
 from typing import Final, Literal
@@ -44,17 +44,3 @@ def swings_toward_viewer(hand: str, face: Face) -> bool:
     (False, True)
     """
     return (hand in ("LHR", "RHR")) == (face == "key")
-
-
-def stop_face(hand: str) -> Face:
-    """Name the face that closes against the frame's stop: the one from which the leaf is pushed open.
-
-    A leaf swings away from its stop, so the face turned away from the swing lies against it: the key face for LH and
-    RH, the secured face for LHR and RHR (derived).
-
-    Examples
-    --------
-    >>> stop_face("RH"), stop_face("RHR")
-    ('key', 'secured')
-    """
-    return "key" if hand in ("LH", "RH") else "secured"

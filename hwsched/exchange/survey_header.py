@@ -228,9 +228,7 @@ def _beside_item(found: list[MappedColumn], place: int) -> bool:
     )  # fmt: skip
 
 
-def _claimed_twice(
-    grid: Grid, header: Header, found: list[MappedColumn], vocabulary: Vocabulary
-) -> list[CellProblem]:
+def _claimed_twice(grid: Grid, header: Header, found: list[MappedColumn], vocabulary: Vocabulary) -> list[CellProblem]:
     problems = []
     first: dict[Target, MappedColumn] = {}
     for column in found:
@@ -239,8 +237,12 @@ def _claimed_twice(
             continue
         attribute = vocabulary.attribute(column.target)
         fact = attribute.label if attribute else "Size"
-        message = f"two columns carry the same fact, {fact}: column {column_letter(earlier.index)} ({earlier.header}) too"
-        problems.append(_header_problem(grid, header, column.index, message, "one column; rename or leave out the other"))
+        message = (
+            f"two columns carry the same fact, {fact}: column {column_letter(earlier.index)} ({earlier.header}) too"
+        )
+        problems.append(
+            _header_problem(grid, header, column.index, message, "one column; rename or leave out the other")
+        )
     return problems
 
 

@@ -67,7 +67,10 @@ _NEUTRAL = frozenset(
 )  # fmt: skip
 _GROUPS: Final[Mapping[str, str]] = {
     **{plain_word(w): "opening" for w in ("opening", "openings", "doorway", "frame and opening", "opening and frame")},
-    **{plain_word(w): "leaf" for w in ("leaf", "leaves", "door", "door leaf", "door leaves", "each leaf", "both leaves")},
+    **{
+        plain_word(w): "leaf"
+        for w in ("leaf", "leaves", "door", "door leaf", "door leaves", "each leaf", "both leaves")
+    },
     **{
         plain_word(w): "existing_item"
         for w in ("existing item", "existing items", "item", "items", "hardware", "existing hardware", "found hardware")
@@ -243,9 +246,7 @@ def _stem(name: str) -> str:
     return name.removesuffix("_mm").removesuffix("_c").removesuffix("_m")
 
 
-def _add(
-    words: dict[str, Target], entity: str, attributes: Iterable[tuple[Attribute, Iterable[str]]]
-) -> None:
+def _add(words: dict[str, Target], entity: str, attributes: Iterable[tuple[Attribute, Iterable[str]]]) -> None:
     for attribute, spellings in attributes:
         for spelling in spellings:
             words.setdefault(plain_word(spelling), Target(entity, attribute.name))

@@ -9,7 +9,7 @@ from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from operator import itemgetter
 from typing import Any, Final
 
-from sqlalchemy import Column, ColumnElement, Connection, Delete, Insert, Row, Select, Table, Update, select
+from sqlalchemy import Column, ColumnElement, Connection, Delete, Insert, Select, Table, Update, select
 
 from hwsched.model.columns import JsonText, json_text
 
@@ -35,10 +35,8 @@ def new_ids(count: int) -> list[str]:
     (100, 32)
     """
     digits = os.urandom(16 * count).hex()
-    return [
-        f"{digits[at : at + 12]}4{digits[at + 13 : at + 16]}{'89ab'[int(digits[at + 16], 16) % 4]}{digits[at + 17 : at + 32]}"
-        for at in range(0, 32 * count, 32)
-    ]
+    cut = (digits[at : at + 32] for at in range(0, 32 * count, 32))
+    return [f"{d[:12]}4{d[13:16]}{'89ab'[int(d[16], 16) % 4]}{d[17:]}" for d in cut]
 
 
 def execute_many(
@@ -84,7 +82,7 @@ def chunks(ids: Iterable[str]) -> Iterator[list[str]]:
 
 def among(
     connection: Connection, query: Select[Any], column: ColumnElement[Any], ids: Collection[str] | None
-) -> Iterator[Row[Any]]:
+) -> Iterator[Any]:
     """Run a query for the rows whose column is among these identifiers.
 
     Parameters
@@ -112,7 +110,7 @@ def among(
 
 def rows_by_id(
     connection: Connection, table: Table, columns: Sequence[Column[Any]], ids: Collection[str]
-) -> dict[str, Row[Any]]:
+) -> dict[str, Any]:
     """Read some columns of rows; rows that are not there are left out.
 
     Returns

@@ -72,13 +72,20 @@ OPENING_TABLE: Final = _journalled(
 )
 """Building and level follow from the level's row; extra holds the project's own fields."""
 
+
+def _ordinal() -> Column[Any]:
+    return Column("ordinal", Integer, nullable=False, server_default=text("0"), info={"blank": 0})
+
+
 LEAF_TABLE: Final = _journalled(
-    "leaf", _owner("opening_id", "opening"), *fact_columns(LEAF.attributes), Index(None, "opening_id")
+    "leaf", _owner("opening_id", "opening"), _ordinal(), *fact_columns(LEAF.attributes), Index(None, "opening_id")
 )
+"""Ordinal keeps the order in which they were surveyed."""
 
 ITEM_TABLE: Final = _journalled(
     "existing_item",
     _owner("opening_id", "opening"),
+    _ordinal(),
     *fact_columns(ITEM.attributes),
     _mapping("extra"),
     Index(None, "opening_id"),
@@ -222,10 +229,7 @@ JOURNALLED: Final[Mapping[str, Table]] = {
 
 OWNED: Final[Mapping[str, tuple[tuple[Table, Column[Any]], ...]]] = {
     name: tuple(
-        (child, column)
-        for child in JOURNALLED.values()
-        for column in child.columns
-        if column.info.get("owner") == name
+        (child, column) for child in JOURNALLED.values() for column in child.columns if column.info.get("owner") == name
     )
     for name in JOURNALLED
 }

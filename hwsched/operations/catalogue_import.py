@@ -4,11 +4,10 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from hwsched.exchange.catalogue_book import read_catalogue as read_book
-from hwsched.model.project import Project
-from hwsched.operations.changes import Changes
-
 from hwsched.exchange.problems import CellProblem, InputRejected
 from hwsched.model.catalogue_writing import write_parts
+from hwsched.model.project import Project
+from hwsched.operations.changes import Changes
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,12 +3,11 @@
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 
+from hwsched.cases import SEVERITIES, Case, Finding, Fit, Severity
 from hwsched.cases.case_key import case_key
 from hwsched.fitting import fit
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, read_cases, read_fits
-
-from hwsched.cases import SEVERITIES, Case, Finding, Fit, Severity
 from hwsched.rules.judging import check
 
 Progress = Callable[[int, int], None]
@@ -134,7 +133,9 @@ def look_again(project: Project, ids: Iterable[str], *, checker: Checker) -> lis
     for each in check_openings(project, ids, checker=checker):
         if each.fit is None:
             fresh = fit(each.case)
-            looked.append(Checked(each.case, fresh, checker.findings(case_key(each.case), each.case, fresh), stored=False))
+            looked.append(
+                Checked(each.case, fresh, checker.findings(case_key(each.case), each.case, fresh), stored=False)
+            )
         else:
             looked.append(each)
     return looked

@@ -2,10 +2,9 @@
 
 from collections.abc import Iterable
 
+from hwsched.model.errors import MissingRowError
 from hwsched.model.project import Project
 from hwsched.model.queries import opening_ids
-
-from hwsched.model.errors import MissingRowError
 
 
 def openings_of_marks(project: Project, marks: Iterable[str]) -> list[str]:

@@ -7,17 +7,16 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from hwsched.exchange.survey_book import SurveyOptions
-from hwsched.model.project import create_project
-from hwsched.operations.survey_import import import_survey
-
 from hwsched.cases import SEVERITIES
 from hwsched.documents import DOCUMENTS
 from hwsched.exchange.problems import CellProblem, FileProblem
+from hwsched.exchange.survey_book import SurveyOptions
+from hwsched.model.project import create_project
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.checking import Checker
 from hwsched.operations.fitting_openings import fit_openings
 from hwsched.operations.issuing import issue
+from hwsched.operations.survey_import import import_survey
 from hwsched.operations.viewing import project_view
 from hwsched.paths import SAMPLE
 

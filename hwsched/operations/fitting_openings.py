@@ -3,14 +3,13 @@
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
+from hwsched.cases import Case, Fit
 from hwsched.cases.case_key import case_key
+from hwsched.fitting import fit
 from hwsched.model.project import Project
 from hwsched.model.queries import read_cases, read_fits
 from hwsched.operations.changes import Changes
 from hwsched.operations.storing_fits import store_fits
-
-from hwsched.cases import Case, Fit
-from hwsched.fitting import fit
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,14 +3,13 @@
 from collections.abc import Callable, Iterable, Sequence
 from pathlib import Path
 
-from hwsched.render.file_names import safe_file_name
-from hwsched.render.pdf import render_pdf
-from hwsched.render.xlsx import render_xlsx
-
 from hwsched.documents import DOCUMENTS, DocumentKind, OpeningView, ProjectView
 from hwsched.documents.view import Format
 from hwsched.model.errors import ValueRefusedError
 from hwsched.render.blocks import Document
+from hwsched.render.file_names import safe_file_name
+from hwsched.render.pdf import render_pdf
+from hwsched.render.xlsx import render_xlsx
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]

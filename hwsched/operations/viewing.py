@@ -3,10 +3,9 @@
 from collections.abc import Iterable
 from datetime import UTC, datetime
 
+from hwsched.documents import OpeningView, ProjectView
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_catalogue, read_settings
-
-from hwsched.documents import OpeningView, ProjectView
 from hwsched.operations.checking import Checker, Progress, check_openings
 from hwsched.quantities import LENGTH_STYLES
 from hwsched.rules import RULES

@@ -39,7 +39,7 @@ ACCEPTED_LENGTHS: Final = '3\'-0", 36", 1 3/4", 914 mm, 91,4 cm, 0.914 m, 3\'-0"
 
 _LONGEST_TEXT = 80
 # Most cells of an import are a number with or without a plain unit; the rest takes the long way.
-_PLAIN = re.compile(r" *([0-9]+(?:\.[0-9]+)?) *(mm|cm|m|in|ft|\"|')? *")
+_PLAIN = re.compile(r" *([0-9]{1,15}(?:\.[0-9]{1,20})?) *(mm|cm|m|in|ft|\"|')? *")
 _PLAIN_UNIT = {"mm": "mm", "cm": "cm", "m": "m", "in": "in", "ft": "ft", '"': "in", "'": "ft"}
 _APPROXIMATE = re.compile(r"(?:~|ca?\.|ca|circa|approx(?:\.|imately)?|about|abt\.?) ?(?=[0-9.,])")
 _PAIR = re.compile(

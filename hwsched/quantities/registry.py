@@ -9,24 +9,25 @@ from typing import Any, Final
 
 import pint
 
-_WORDS: Final = {
-    "[length]": "a length",
-    "[length] ** 2": "an area",
-    "[length] ** 3": "a volume",
-    "[mass]": "a mass",
-    "[time]": "a time",
-    "1 / [time]": "a frequency",
-    "[current]": "a current",
-    "[current] * [time]": "a charge",
-    "[temperature]": "a temperature",
-    "[length] ** 2 * [mass] / [current] / [time] ** 3": "a voltage",
-    "[length] ** 2 * [mass] / [current] ** 2 / [time] ** 3": "a resistance",
-    "[length] ** 2 * [mass] / [time] ** 3": "a power",
-    "[length] ** 2 * [mass] / [time] ** 2": "an energy or a torque",
-    "[length] * [mass] / [time] ** 2": "a force",
-    "[mass] / [length] / [time] ** 2": "a pressure",
-    "dimensionless": "a plain number",
+_MEASURES: Final = {
+    "meter": "a length",
+    "meter ** 2": "an area",
+    "meter ** 3": "a volume",
+    "kilogram": "a mass",
+    "second": "a time",
+    "hertz": "a frequency",
+    "ampere": "a current",
+    "coulomb": "a charge",
+    "kelvin": "a temperature",
+    "volt": "a voltage",
+    "ohm": "a resistance",
+    "watt": "a power",
+    "joule": "an energy or a torque",
+    "newton": "a force",
+    "pascal": "a pressure",
+    "radian": "an angle or a plain number",
 }
+"""What a unit of each kind measures, for messages."""
 
 
 class UnknownUnitError(ValueError):
@@ -67,11 +68,11 @@ def conversion(unit: str, target: str) -> tuple[float, float]:
     try:
         source = registry.parse_units(unit)
         wanted = registry.parse_units(target)
-    except (pint.errors.PintError, AttributeError, ValueError, TypeError, SyntaxError) as error:
+    except (pint.errors.PintError, AttributeError, AssertionError, ValueError, TypeError, SyntaxError) as error:
         raise UnknownUnitError(str(error)) from None
     if source.dimensionality != wanted.dimensionality:
-        dimension = str(source.dimensionality)
-        raise OtherDimensionError(_WORDS.get(dimension, f"a quantity of {dimension}"))
+        same = (words for name, words in _MEASURES.items() if registry.parse_units(name).is_compatible_with(source))
+        raise OtherDimensionError(next(same, f"a quantity of {source.dimensionality}"))
     zero = float(registry.Quantity(0.0, source).to(wanted).magnitude)
     one = float(registry.Quantity(1.0, source).to(wanted).magnitude)
     return one - zero, zero

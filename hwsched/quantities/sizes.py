@@ -18,7 +18,7 @@ def read_size(plain: str, bare_unit: BareUnit | None) -> Size | None:
     if len(parts) < 2:
         return None
     if len(parts) > 2:
-        if all(read_term(part) or shorthand.side_in_digits(part) for part in parts):
+        if all(read_term(part, "mm") or shorthand.side_in_digits(part) for part in parts):
             raise Refusal(
                 f"{len(parts)} measures where a size has two", "write width x height, and the thickness apart"
             )
@@ -41,7 +41,7 @@ def _size_in_digits(width: str, height: str) -> Size | None:
     for part in (width, height):
         side = shorthand.side_in_digits(part)
         if side is None:
-            term = read_term(part)
+            term = read_term(part, "mm")  # only feet with inches matter here; no question about 2,100
             if term is None or not term.compound:
                 return None
             side = shorthand.Feet(0, term.value)

@@ -11,10 +11,11 @@ _MONTHS: Final = (
     "January", "February", "March", "April", "May", "June",
     "July", "August", "September", "October", "November", "December",
 )  # fmt: skip
-_SHORT = "|".join(month[:3].lower() for month in _MONTHS)
+_SHORT: Final = tuple(month[:3].lower() for month in _MONTHS)
+_MONTH = "(" + "|".join(f"{month[:3]}(?:{month[3:]})?" for month in map(str.lower, _MONTHS)) + "|sept)"
 # As a spreadsheet shows such a cell, and as it is then saved to text: 4-Mar, Mar-68, 2024-03-04 00:00:00.
-_DAY_MONTH = re.compile(rf"([0-9]{{1,2}})[-. /]+({_SHORT})[a-z]*\.?(?:[-. /]+[0-9]{{2,4}})?")
-_MONTH_NUMBER = re.compile(rf"({_SHORT})[a-z]*\.?[-. /]+([0-9]{{1,2}})(?:,? [0-9]{{4}})?")
+_DAY_MONTH = re.compile(rf"([0-9]{{1,2}})[-. /]+{_MONTH}\.?(?:[-. /]+[0-9]{{2,4}})?")
+_MONTH_NUMBER = re.compile(rf"{_MONTH}\.?[-. /]+([0-9]{{1,2}})(?:,? [0-9]{{4}})?")
 _ISO = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})(?:[ t][0-9:.]+)?")
 
 
@@ -83,5 +84,5 @@ def date_in_text(text: str) -> tuple[str, str] | None:
         return f"looks like a date: a spreadsheet may have turned {month}-{day} or {month}/{day} into it", _CURE
 
 
-def _month(short: str) -> int:
-    return _SHORT.split("|").index(short) + 1
+def _month(name: str) -> int:
+    return _SHORT.index(name[:3]) + 1

@@ -166,4 +166,4 @@ def to_mm(value: float, unit: str) -> float:
     mm = value * MM_PER_UNIT[unit]
     if not isfinite(mm):
         raise Refusal("the number is beyond all measure")
-    return round(mm, 6)
+    return round(mm, 6) + 0.0  # a zero without sign

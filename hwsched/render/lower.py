@@ -306,7 +306,11 @@ def _column(members: list[Callout], sheet: _Sheet, x: float, sign: float) -> Non
         top = middle + ((len(lines) - 1) * LINE_SPACING * height) / 2 - height / 2
         for number, line in enumerate(lines):
             sheet.letters(
-                x + sign * 2.2, top - number * LINE_SPACING * height, line, callout.role, "left" if sign > 0 else "right"
+                x + sign * 2.2,
+                top - number * LINE_SPACING * height,
+                line,
+                callout.role,
+                "left" if sign > 0 else "right",
             )
 
 

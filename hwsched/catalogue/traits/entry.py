@@ -19,7 +19,9 @@ DESCRIPTION: Final = Attribute(
     note="As it shall stand in the schedule and on the pick list.",
 )
 SUPPLIER: Final = Attribute("supplier", "Supplier", synonyms=("vendor", "ordered from"))
-FINISH: Final = Attribute("finish", "Finish", synonyms=("fin", "finish code"), note="As it shall stand in the schedule.")
+FINISH: Final = Attribute(
+    "finish", "Finish", synonyms=("fin", "finish code"), note="As it shall stand in the schedule."
+)
 UNIT: Final = Attribute(
     "unit",
     "Order unit",

@@ -1,0 +1,33 @@
+"""Finding or making the level on which an opening stands."""
+
+from hwsched.model.journal import Change
+from hwsched.model.queries import read_levels
+from hwsched.model.tables import BUILDING, LEVEL
+
+Place = tuple[str | None, str | None]
+
+
+def levels_for(change: Change, places: set[Place]) -> dict[Place, str | None]:
+    """Return the level of each (building, level), made where it is missing; nothing known is no level."""
+    known = read_levels(change.connection)
+    missing = sorted(place for place in places - known.keys() if place != (None, None))
+    if missing:
+        from_name = {building: None for building, _ in missing if building is not None}
+        buildings = _buildings(change, list(from_name))
+        rows = [
+            {
+                "building_id": buildings.get(building) if building is not None else None,
+                "name": level,
+                "sort": len(known) + index,
+            }
+            for index, (building, level) in enumerate(missing)
+        ]
+        known.update(zip(missing, change.insert(LEVEL, rows), strict=True))
+    return {place: known.get(place) for place in places}
+
+
+def _buildings(change: Change, names: list[str]) -> dict[str, str]:
+    known = {row.name: row.id for row in change.connection.execute(BUILDING.select())}
+    fresh = [name for name in names if name not in known]
+    known.update(zip(fresh, change.insert(BUILDING, [{"name": name} for name in fresh]), strict=True))
+    return known

@@ -1,0 +1,253 @@
+"""Reading a project into plain values, in bulk."""
+
+import hashlib
+import json
+from collections import defaultdict
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass, fields
+from typing import Any, Final
+
+from sqlalchemy import Connection, Select, func, select
+
+from hwsched.cases import Case, Catalogue, Chosen, Fit, Item, Leaf, Opening, Part, Placed, Settings
+from hwsched.model.bulk import among
+from hwsched.model.columns import json_text
+from hwsched.model.fit_record import fit_of
+from hwsched.model.tables import (
+    BUILDING,
+    CHANGE_SET,
+    CHOSEN_PART,
+    FIT_CONTENT,
+    IMPORT_MAPPING,
+    ITEM_TABLE,
+    KIT_CONTENT,
+    LEAF_TABLE,
+    LEVEL,
+    OPENING_FIT,
+    OPENING_TABLE,
+    OWN_FIELD,
+    PART,
+    PLACED_UNIT,
+    PROJECT,
+)
+
+_OPENING_FACTS: Final = [f.name for f in fields(Opening) if f.name not in ("building", "level")]
+_LEAF_FACTS: Final = [f.name for f in fields(Leaf)]
+_ITEM_FACTS: Final = [f.name for f in fields(Item)]
+
+
+@dataclass(frozen=True, slots=True)
+class StoredFit:
+    """A fit and the case for which it was worked out."""
+
+    case_key: str
+    fit: Fit
+
+
+@dataclass(frozen=True, slots=True)
+class OwnField:
+    """A field of the project's own."""
+
+    entity: str
+    name: str
+    label: str
+    kind: str
+    unit: str
+    choices: tuple[str, ...]
+
+
+def latest_change(connection: Connection) -> int:
+    """Return the number of the latest change set; 0 in a new project."""
+    return int(connection.execute(select(func.max(CHANGE_SET.c.number))).scalar() or 0)
+
+
+def opening_ids(connection: Connection) -> dict[str, str]:
+    """Return mark to identifier of every opening."""
+    return {row.mark: row.id for row in connection.execute(select(OPENING_TABLE.c.mark, OPENING_TABLE.c.id))}
+
+
+def read_settings(connection: Connection) -> Settings:
+    """Return what the project decides."""
+    row = connection.execute(select(PROJECT.c.length_style, PROJECT.c.settings)).one()
+    held: Mapping[str, Any] = row.settings
+    return Settings(
+        length_style=row.length_style,
+        limits=held.get("limits", {}),
+        rules_off=frozenset(held.get("rules_off", ())),
+        prefer=held.get("prefer", "cost"),
+    )
+
+
+def read_catalogue(connection: Connection) -> Catalogue:
+    """Return all parts with their kit contents; the key is a hash of their content."""
+    kits: dict[str, list[tuple[str, float]]] = defaultdict(list)
+    kit_query = select(KIT_CONTENT.c.part_id, KIT_CONTENT.c.number, KIT_CONTENT.c.quantity)
+    for part_id, number, quantity in connection.execute(kit_query.order_by(KIT_CONTENT.c.number)):
+        kits[part_id].append((number, quantity))
+    parts: dict[str, Part] = {}
+    digest = hashlib.sha256()
+    for row in connection.execute(select(PART).order_by(PART.c.number)):
+        part = Part(
+            number=row.number,
+            kind=row.kind,
+            description=row.description or "",
+            supplier=row.supplier or "",
+            finish=row.finish or "",
+            unit=row.unit or "",
+            list_price=row.list_price,
+            currency=row.currency or "",
+            superseded_by=row.superseded_by or "",
+            attributes=row.attributes,
+            kit=tuple(kits.get(row.id, ())),
+        )
+        parts[part.number] = part
+        digest.update(json_text([getattr(part, f.name) for f in fields(part)]).encode())
+    return Catalogue(parts, digest.hexdigest())
+
+
+def read_cases(
+    connection: Connection, ids: Collection[str] | None = None, catalogue: Catalogue | None = None
+) -> Iterator[Case]:
+    """Return the cases of openings, in the order of building, level and entry.
+
+    Parameters
+    ----------
+    connection : Connection
+        In a transaction.
+    ids : collection of str, optional
+        Openings that are wanted; all when left out.
+    catalogue : Catalogue, optional
+        Read already; else it is read here.
+    """
+    catalogue = catalogue or read_catalogue(connection)
+    settings = read_settings(connection)
+    leaves = _children(connection, LEAF_TABLE, _LEAF_FACTS, ids, Leaf)
+    items = _children(connection, ITEM_TABLE, _ITEM_FACTS, ids, Item)
+    chosen: dict[str, list[Chosen]] = defaultdict(list)
+    query: Select[Any] = select(
+        CHOSEN_PART.c.opening_id, CHOSEN_PART.c.role, CHOSEN_PART.c.part, CHOSEN_PART.c.quantity
+    )
+    for opening_id, role, part, quantity in among(connection, query, CHOSEN_PART.c.opening_id, ids):
+        chosen[opening_id].append(Chosen(role, part, quantity))
+    placed = {
+        row.opening_id: Placed(row.leaf, row.face, row.pattern, row.x_mm, row.y_mm)
+        for row in among(connection, select(PLACED_UNIT), PLACED_UNIT.c.opening_id, ids)
+    }
+    for opening in _openings(connection, ids):
+        own = chosen.get(opening.id, [])
+        own.sort(key=lambda choice: (choice.role, choice.part))
+        yield Case(
+            opening,
+            tuple(leaves.get(opening.id, ())),
+            tuple(items.get(opening.id, ())),
+            catalogue,
+            settings,
+            tuple(own),
+            placed.get(opening.id),
+        )
+
+
+def _openings(connection: Connection, ids: Collection[str] | None) -> list[Opening]:
+    query: Select[Any] = (
+        select(
+            BUILDING.c.name.label("building"), LEVEL.c.name.label("level"), LEVEL.c.sort,
+            *(OPENING_TABLE.c[name] for name in _OPENING_FACTS),
+        )
+        .select_from(OPENING_TABLE)
+        .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
+        .outerjoin(BUILDING, LEVEL.c.building_id == BUILDING.c.id)
+    )  # fmt: skip
+    found: list[tuple[tuple[Any, ...], Opening]] = []
+    for row in among(connection, query, OPENING_TABLE.c.id, ids):
+        building, level, sort, *facts = row
+        opening = Opening(**dict(zip(_OPENING_FACTS, facts, strict=True)), building=building, level=level)
+        found.append(((building or "", sort or 0, level or "", natural(opening.mark)), opening))
+    found.sort(key=lambda pair: pair[0])
+    return [opening for _, opening in found]
+
+
+def natural(mark: str) -> tuple[tuple[int, int, str], ...]:
+    """Return a key by which marks sort as people count: M2 before M10.
+
+    Examples
+    --------
+    >>> sorted(["M10", "M2", "0012"], key=natural)
+    ['0012', 'M2', 'M10']
+    """
+    parts: list[tuple[int, int, str]] = []
+    digits = ""
+    for character in [*mark, ""]:
+        if character.isascii() and character.isdigit():
+            digits += character
+            continue
+        if digits:
+            parts.append((0, int(digits), digits))
+            digits = ""
+        if character:
+            parts.append((1, 0, character.casefold()))
+    return tuple(parts)
+
+
+def _children(
+    connection: Connection, table: Any, facts: list[str], ids: Collection[str] | None, make: Any
+) -> dict[str, list[Any]]:
+    query = select(table.c.opening_id, table.c.ordinal, *(table.c[name] for name in facts))
+    grouped: dict[str, list[tuple[int, Any]]] = defaultdict(list)
+    for row in among(connection, query, table.c.opening_id, ids):
+        grouped[row[0]].append((row[1], make(*row[2:])))
+    children: dict[str, list[Any]] = {}
+    for opening_id, rows in grouped.items():
+        if len(rows) > 1:
+            rows.sort(key=lambda pair: (pair[0], pair[1].id))
+        children[opening_id] = [child for _, child in rows]
+    return children
+
+
+def read_fits(connection: Connection, ids: Collection[str] | None = None) -> dict[str, StoredFit]:
+    """Return the stored fits by opening; each content is decoded once."""
+    query: Select[Any] = select(
+        OPENING_FIT.c.id, OPENING_FIT.c.case_key, FIT_CONTENT.c.key, FIT_CONTENT.c.content
+    ).join(FIT_CONTENT, OPENING_FIT.c.fit_key == FIT_CONTENT.c.key)
+    decoded: dict[str, Fit] = {}
+    fits: dict[str, StoredFit] = {}
+    for opening_id, key_of_case, key, content in among(connection, query, OPENING_FIT.c.id, ids):
+        fit = decoded.get(key)
+        if fit is None:
+            fit = decoded[key] = fit_of(json.loads(content))
+        fits[opening_id] = StoredFit(key_of_case, fit)
+    return fits
+
+
+def read_own_fields(connection: Connection) -> list[OwnField]:
+    """Return the fields of the project's own."""
+    query = select(OWN_FIELD).order_by(OWN_FIELD.c.entity, OWN_FIELD.c.name)
+    return [
+        OwnField(row.entity, row.name, row.label, row.kind, row.unit, tuple(row.choices))
+        for row in connection.execute(query)
+    ]
+
+
+def read_extra(connection: Connection, table: Any, ids: Collection[str] | None = None) -> dict[str, Mapping[str, Any]]:
+    """Return the values of the project's own fields by row; rows without any are left out."""
+    query = select(table.c.id, table.c.extra)
+    return {row[0]: row[1] for row in among(connection, query, table.c.id, ids) if row[1]}
+
+
+def read_mapping(connection: Connection, fingerprint: str) -> Mapping[str, Any] | None:
+    """Return how a header row was read the last time."""
+    query = select(IMPORT_MAPPING.c.mapping).where(IMPORT_MAPPING.c.fingerprint == fingerprint)
+    found: Mapping[str, Any] | None = connection.execute(query).scalar()
+    return found
+
+
+def read_levels(connection: Connection) -> dict[tuple[str | None, str | None], str]:
+    """Return (building, level) to the level's identifier."""
+    query = select(BUILDING.c.name, LEVEL.c.name, LEVEL.c.id).select_from(LEVEL).outerjoin(
+        BUILDING, LEVEL.c.building_id == BUILDING.c.id
+    )  # fmt: skip
+    return {(building, level): id_ for building, level, id_ in connection.execute(query)}
+
+
+def read_versions(connection: Connection, table: Any, ids: Collection[str]) -> dict[str, int]:
+    """Return the version of each row."""
+    return {row[0]: row[1] for row in among(connection, select(table.c.id, table.c.version), table.c.id, ids)}

@@ -1,0 +1,1 @@
+"""Tests of lengths and other quantities."""

@@ -194,7 +194,7 @@ def place(case: PlacementCase) -> PlacementResult:
 
 
 def check_position(case: PlacementCase, pattern: Pattern, plate_x: float, plate_y: float) -> PositionCheck:
-    """Check a plate position chosen by hand, and give its best access hole and cable.
+    """Check a plate position chosen by hand, and give its best hole and cable.
 
     Parameters
     ----------

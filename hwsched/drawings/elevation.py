@@ -4,22 +4,24 @@ Openings without a leaf (lifts, turnstiles) are drawn in `hwsched.drawings.wall`
 """
 
 from collections.abc import Sequence
+from functools import partial
+from typing import Literal
 
 from hwsched.calc.placement import KeepOut, Rect
 from hwsched.cases import Case, Fit, Item
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
-from hwsched.drawings.drawing import Callout, Circle, Drawing, Line, Shape, Text
+from hwsched.drawings.drawing import Callout, Circle, Drawing, Line, Shape
 from hwsched.drawings.face_ground import ground_shapes
 from hwsched.drawings.handing import Face
 from hwsched.drawings.lock_place import LockPlace, face_diameter, lock_place
 from hwsched.drawings.new_work import new_work
 from hwsched.drawings.sheet import LeafOnSheet, leaves_on_face
-from hwsched.drawings.symbols import box, item_shapes
-from hwsched.drawings.unknown import known, unknown_drawing
+from hwsched.drawings.symbols import box, euro_outline, item_shapes
+from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.drawings.wall import wall
 from hwsched.quantities import LengthStyle, format_feet_inches, format_length
 from hwsched.rules.footprints import face_of, missing, rectangle
-from hwsched.rules.reading import leafless, lock_leaf, on_leaf, remains
+from hwsched.rules.reading import leaf_name, leafless, on_leaf, remains
 from hwsched.rules.wording import label_of
 from hwsched.survey import ITEM
 
@@ -135,13 +137,77 @@ def _items(
         target = kept if remains(item) else gone
         target += item_shapes(item, on_sheet, leaf.toward_hinge)
         target.append(
-            Callout((ends[0] + ends[1]) / 2, middle_y, _name(item), _side(leaf, leaves),
+            Callout((ends[0] + ends[1]) / 2, middle_y, _name(item), _words_side(leaf),
                     (ends[1] - ends[0], rect.y1 - rect.y0))
         )  # fmt: skip
     return gone, kept, notes
 
 
-def _side(leaf: LeafOnSheet, leaves: tuple[LeafOnSheet, ...]) -> str_side:
-    """Words stand on the hinge side of their leaf, dimensions of a single leaf on the lock side."""
-    del leaves
+def _words_side(leaf: LeafOnSheet) -> Literal["left", "right"]:
+    """Words stand on the hinge side of their leaf; dimensions of a single leaf on its lock side."""
     return "right" if leaf.lock_left else "left"
+
+
+def _keepout(keepout: KeepOut, leaf: LeafOnSheet) -> list[Shape]:
+    grown = keepout.grown()
+    if not all(known(value) for value in grown):
+        return []
+    x0, x1 = sorted((leaf.across(grown.x0), leaf.across(grown.x1)))
+    return [box(Rect(x0, grown.y0, x1, grown.y1), "keepout", "keepout", f"keep-out {keepout.name}")]
+
+
+def _lock(case: Case, fit: Fit, face: Face, place: LockPlace, leaf: LeafOnSheet) -> list[Shape]:
+    """Draw the lock's case, bore and centre lines, and the new cylinder or lock as it is seen on this face."""
+    x, y = leaf.across(place.x_mm), place.y_mm
+    shapes: list[Shape] = []
+    inside = place.case_rect()
+    if inside is not None:
+        x0, x1 = sorted((leaf.across(inside.x0), leaf.across(inside.x1)))
+        shapes.append(box(Rect(x0, inside.y0, x1, inside.y1), "hidden", "none", "lock case"))
+    bore = place.item.cross_bore_mm
+    if positive(bore):
+        shapes.append(Circle(x, y, bore, "hidden", "none", "cross bore"))
+    part, diameter = face_diameter(case, fit)
+    seen = part is not None and (face == "key" or part.kind == "bored-lever-lock")
+    if part is not None and seen:
+        if diameter is not None:
+            shapes.append(Circle(x, y, diameter, "new", "new", part.kind))
+        elif part.kind == "euro-cylinder":
+            shapes += euro_outline(x, y)
+        shapes.append(Callout(x, y, f"New {part.kind.replace('-', ' ')} {part.number}", _words_side(leaf)))
+    reach = 55.0
+    shapes += [
+        Line(((leaf.lock_edge, y), (x + leaf.toward_hinge * reach, y)), "centre", name="cylinder centre line"),
+        Line(((x, y - reach), (x, y + reach)), "centre", name="backset line"),
+    ]
+    return shapes
+
+
+def _dimensions(
+    fit: Fit, face: Face, place: LockPlace | None, leaves: tuple[LeafOnSheet, ...], style: LengthStyle
+) -> list[Shape]:
+    leaf = leaves[0]
+    upright: list[tuple[float, float, str]] = []
+    level: list[tuple[float, float, str]] = []
+    show = partial(format_length, style=style, denominator=_HEIGHT_DENOMINATOR)
+    floor = not leaf.broken
+    if place is not None:
+        if floor:
+            upright.append((0.0, place.y_mm, show(place.y_mm)))
+        level.append((leaf.lock_edge, leaf.across(place.x_mm), show(place.x_mm)))
+    unit = fit.placement
+    if unit is not None and unit.face == face and unit.leaf in ("", leaf_name(leaf.leaf)):
+        if floor:
+            upright.append((0.0, unit.y_mm, show(unit.y_mm)))
+        level.append((leaf.lock_edge, leaf.across(unit.x_mm), show(unit.x_mm)))
+        if place is not None:
+            up, across = unit.hole_y_mm - place.y_mm, unit.hole_x_mm - place.x_mm
+            low, high = sorted((place.y_mm, unit.hole_y_mm))
+            upright.append((low, high, show(abs(up))))
+            level.append((leaf.across(place.x_mm), leaf.across(unit.hole_x_mm), show(abs(across))))
+    # A pair's lock edges meet in the middle, so its heights stand outside at the hinges of the lock's leaf.
+    at_hinges = len(leaves) > 1
+    edge = leaf.hinge_edge if at_hinges else leaf.lock_edge
+    side = leaf.toward_hinge if at_hinges else -leaf.toward_hinge
+    bottom = leaf.bottom_mm if leaf.broken else 0.0
+    return [*stack_vertical(edge, side, upright), *stack_horizontal(bottom, -1.0, level)]

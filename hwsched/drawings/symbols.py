@@ -8,7 +8,7 @@ from typing import Final
 
 from hwsched.calc.placement import Rect
 from hwsched.cases import Item
-from hwsched.drawings.drawing import Circle, Fill, Line, Pen, Shape
+from hwsched.drawings.drawing import Arc, Circle, Fill, Line, Pen, Shape
 from hwsched.rules.reading import remains
 
 Symbol = Callable[[Rect, float], list[Shape]]
@@ -140,3 +140,16 @@ def item_shapes(item: Item, rect: Rect, toward_hinge: float) -> list[Shape]:
     if kind in _SYMBOLS:
         shapes += _SYMBOLS[kind](rect, toward_hinge)
     return shapes
+
+
+def euro_outline(x: float, y: float) -> list[Shape]:
+    """Draw a euro-profile cylinder about its plug's centre: round part 17, web 10 wide, 33 high [mm].
+
+    Sizes from memory (DIN 18252), unverified; drawn as a symbol and not dimensioned.
+    """
+    round_r, web, low = 8.5, 5.0, y + 8.5 - 33.0
+    return [
+        Circle(x, y, 2 * round_r, "new", "new", "euro-cylinder"),
+        box(Rect(x - web, low + web, x + web, y - 7.0), "new", "new"),
+        Arc(x, low + web, web, 180.0, 360.0, "new"),
+    ]

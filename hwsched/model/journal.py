@@ -8,21 +8,31 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import UTC, datetime
 from typing import Any, Final, Literal
 
-from sqlalchemy import Connection, Table, bindparam, delete, func, insert, literal_column, select, update
+from sqlalchemy import Connection, Table, bindparam, delete, func, insert, select, update
 from sqlalchemy.exc import IntegrityError
 
 from hwsched.model.bulk import among, execute_many, new_ids, rows_by_id
 from hwsched.model.columns import json_text
 from hwsched.model.errors import DuplicateValueError, MissingRowError, StillUsedError
-from hwsched.model.tables import BLANK, CHANGE_ENTRY, CHANGE_SET, JOURNALLED, OWNED, REFERENCES
+from hwsched.model.tables import BLANK, CHANGE_ENTRY, CHANGE_SET, OWNED, PART, REFERENCES, UNIQUE
 
 Kind = Literal["edit", "undo", "redo"]
 Action = Literal["insert", "update", "delete"]
 Origins = Sequence[str | None] | None
 """Where each row's values came from, row for row, such as ``survey.xlsx, Doors, row 12``."""
 
-_CONTEXT: Final[tuple[str, ...]] = ("opening_id", "number")
-"""Columns that say which opening or part a row belongs to."""
+_BELONGS: Final[Mapping[str, str]] = {
+    "opening": "id",
+    "opening_fit": "id",
+    "leaf": "opening_id",
+    "existing_item": "opening_id",
+    "chosen_part": "opening_id",
+    "placed_unit": "opening_id",
+    "part": "number",
+    "kit_content": "part_id",
+}
+"""Column that says which opening, or which part, a row belongs to."""
+_OF_OPENINGS: Final = frozenset(name for name, column in _BELONGS.items() if column in ("id", "opening_id"))
 
 
 class Change:
@@ -58,13 +68,25 @@ class Change:
         self.openings: set[str] = set()
         """Identifiers of the openings that it touched, by their own row or by one that belongs to them."""
         self.parts: set[str] = set()
-        """Catalogue numbers of the parts that it touched."""
+        """Catalogue numbers of the parts that it touched; complete once it is finished."""
         self.entities: set[str] = set()
         """Names of the tables that it touched."""
+        self.added: list[str] = []
+        """Identifiers of the rows that it inserted, in order."""
+        self._part_ids: set[str] = set()
         self._entries = 0
 
     def insert(self, table: Table, rows: Iterable[Mapping[str, Any]], origins: Origins = None) -> list[str]:
-        """Insert rows; missing values are unknown, a missing ``id`` is made.
+        """Insert rows.
+
+        Parameters
+        ----------
+        table : Table
+            A journalled one.
+        rows : iterable of mapping
+            Values by column; missing ones are unknown, a missing ``id`` is made.
+        origins : sequence of str or None, optional
+            Row for row, where the values came from.
 
         Returns
         -------
@@ -79,10 +101,6 @@ class Change:
             For a second mark, number or name.
         """
         return self._insert(table, [{**row, "version": 1} for row in rows], origins)
-
-    def restore(self, table: Table, rows: Iterable[Mapping[str, Any]]) -> list[str]:
-        """Insert rows that the journal kept when they went: under their identifiers, their versions risen."""
-        return self._insert(table, [{**row, "version": row["version"] + 1} for row in rows], None)
 
     def update(
         self, table: Table, edits: Iterable[tuple[str, Mapping[str, Any]]], origins: Origins = None
@@ -112,51 +130,51 @@ class Change:
         DuplicateValueError
             For a second mark, number or name.
         """
-        wanted = [(row_id, values) for row_id, values in edits if values]
-        names = sorted({name for _, values in wanted for name in values})
-        unknown = [name for name in names if name not in table.c or name in ("id", "version")]
-        if unknown:
-            raise KeyError(f"{table.name} has no column {', '.join(unknown)} for editing")
-        if len({row_id for row_id, _ in wanted}) != len(wanted):
+        wanted = list(edits)
+        if not wanted:
+            return []
+        named = {name for _, values in wanted for name in values}
+        if wrong := named - (BLANK[table.name].keys() - {"id", "version"}):
+            raise KeyError(f"{table.name} has no column to edit named {', '.join(sorted(wrong))}")
+        ids = [row_id for row_id, _ in wanted]
+        if len(set(ids)) != len(ids):
             raise ValueError(f"{table.name}: a row is edited twice in one go")
-        read = list(dict.fromkeys((*names, *(name for name in _CONTEXT if name in table.c))))
-        at = {name: index + 1 for index, name in enumerate(read)}
-        current = rows_by_id(self.connection, table, [table.c[name] for name in read], [row_id for row_id, _ in wanted])
+        belongs = _BELONGS.get(table.name)
+        names = [column.name for column in table.columns if column.name in named]
+        read = names if belongs is None or belongs in names else [*names, belongs]
+        current = rows_by_id(self.connection, table, [table.c[name] for name in read], ids)
         written: list[dict[str, Any]] = []
         entries: list[dict[str, Any]] = []
         changed: set[str] = set()
         for index, (row_id, values) in enumerate(wanted):
-            row = current.get(row_id)
-            if row is None:
-                raise MissingRowError(f"this {table.name.replace('_', ' ')} is not in the project any more")
-            after = {name: value for name, value in values.items() if row[at[name]] != value}
+            found = current.get(row_id)
+            if found is None:
+                raise MissingRowError(f"this {_said(table)} is not in the project any more ({row_id})")
+            row = dict(zip(read, found[1:], strict=True))
+            after = {name: value for name, value in values.items() if row[name] != value}
             if not after:
                 continue
+            before = {name: row[name] for name in after}
             changed |= after.keys()
-            before = {name: row[at[name]] for name in after}
-            context = {name: row[at[name]] for name in _CONTEXT if name in at}
-            self._touch(table, row_id, context)
-            self._touch(table, row_id, {**context, **after})
-            opening_id = _opening_of(table, {"id": row_id, **context})
+            opening_id = self._touch(table, row)
+            new = {**row, **after}
+            self._touch(table, new)
             entries.append(_entry(table, row_id, opening_id, "update", before, after, _at(origins, index)))
-            written.append({"row_id": row_id, **{name: row[at[name]] for name in names}, **after})
+            new["row_id"] = row_id
+            written.append(new)
         self._write(entries)
-        if written:
-            columns = sorted(changed)
-            statement = (
-                update(table)
-                .where(table.c.id == bindparam("row_id"))
-                .values({"version": literal_column("version + 1"), **{name: bindparam(f"to_{name}") for name in columns}})
-            )
-            rows = [{"row_id": row["row_id"], **{f"to_{n}": row[n] for n in columns}} for row in written]
-            try:
-                _execute_update(self.connection, table, statement, rows, columns)
-            except IntegrityError as error:
-                raise _duplicate(table, error) from error
+        self._set(table, [name for name in names if name in changed], written)
         return [row["row_id"] for row in written]
 
     def delete(self, table: Table, ids: Iterable[str]) -> int:
-        """Remove rows, and before them the rows that belong to them; those that are not there are passed over.
+        """Remove rows, and before them the rows that belong to them.
+
+        Parameters
+        ----------
+        table : Table
+            A journalled one.
+        ids : iterable of str
+            Identifiers; those that are not there are passed over.
 
         Returns
         -------
@@ -169,42 +187,53 @@ class Change:
             Where other rows stand on one of them, such as openings on a level.
         """
         wanted = list(dict.fromkeys(ids))
-        if not wanted:
-            return 0
         for child, owner in OWNED[table.name]:
             self.delete(child, [row[0] for row in among(self.connection, select(child.c.id), owner, wanted)])
-        found = rows_by_id(self.connection, table, list(table.columns), wanted)
+        return self.take_out(table, wanted)
+
+    def take_out(self, table: Table, ids: Sequence[str]) -> int:
+        """Remove rows that nothing belongs to; as `delete` otherwise."""
         names = [column.name for column in table.columns]
-        gone: list[dict[str, Any]] = [dict(zip(names, row[1:], strict=True)) for row in found.values()]
-        entries = []
-        for row in gone:
-            self._touch(table, row["id"], row)
-            entries.append(_entry(table, row["id"], _opening_of(table, row), "delete", _known(row), None, None))
-        self._write(entries)
+        found = rows_by_id(self.connection, table, list(table.columns), ids)
+        gone = [dict(zip(names, row[1:], strict=True)) for row in found.values()]
+        self._write(
+            [_entry(table, row["id"], self._touch(table, row), "delete", _known(row), None, None) for row in gone]
+        )
         try:
-            execute_many(
-                self.connection,
-                delete(table).where(table.c.id == bindparam("row_id")),
-                [{"row_id": row["id"]} for row in gone],
-            )
+            execute_many(self.connection, delete(table).where(table.c.id == bindparam("row_id")), _row_ids(gone))
         except IntegrityError as error:
-            raise StillUsedError(f"other rows still stand on this {table.name.replace('_', ' ')}") from error
+            raise StillUsedError(f"this {_said(table)} cannot be removed: others still stand on it") from error
         return len(gone)
 
-    def finish(self) -> None:
-        """Write the header's last state; without an entry there is no change set."""
-        if self.number is not None:
-            self.connection.execute(
-                update(CHANGE_SET)
-                .where(CHANGE_SET.c.number == self.number)
-                .values(summary=self.summary, entries=self._entries)
-            )
+    def restore(self, table: Table, rows: Iterable[Mapping[str, Any]]) -> list[str]:
+        """Insert rows that the journal kept when they went: under their identifiers, with a risen version.
 
-    def _insert(self, table: Table, rows: Sequence[dict[str, Any]], origins: Origins) -> list[str]:
+        Parameters
+        ----------
+        table : Table
+            A journalled one.
+        rows : iterable of mapping
+            As kept, with ``id`` and ``version``.
+        """
+        return self._insert(table, [{**row, "version": row["version"] + 1} for row in rows], None)
+
+    def finish(self) -> None:
+        """Write the header's last state. Without an entry there is no change set."""
+        if self.number is None:
+            return
+        query = select(PART.c.number)
+        self.parts.update(row[0] for row in among(self.connection, query, PART.c.id, self._part_ids))
+        self.connection.execute(
+            update(CHANGE_SET)
+            .where(CHANGE_SET.c.number == self.number)
+            .values(summary=self.summary, entries=self._entries)
+        )
+
+    def _insert(self, table: Table, rows: Sequence[Mapping[str, Any]], origins: Origins) -> list[str]:
         if not rows:
             return []
         blank = BLANK[table.name]
-        fresh = iter(new_ids(len(rows)))
+        made = new_ids(len(rows))
         full: list[dict[str, Any]] = []
         entries: list[dict[str, Any]] = []
         for index, row in enumerate(rows):
@@ -212,76 +241,74 @@ class Change:
             if len(whole) != len(blank):
                 raise KeyError(f"{table.name} has no column {', '.join(sorted(whole.keys() - blank.keys()))}")
             if whole["id"] is None:
-                whole["id"] = next(fresh)
-            self._touch(table, whole["id"], whole)
+                whole["id"] = made[index]
             full.append(whole)
-            opening_id = _opening_of(table, whole)
+            opening_id = self._touch(table, whole)
             entries.append(_entry(table, whole["id"], opening_id, "insert", None, _known(whole), _at(origins, index)))
         self._write(entries)
         try:
             execute_many(self.connection, insert(table), full)
         except IntegrityError as error:
-            raise _duplicate(table, error) from error
-        return [row["id"] for row in full]
+            raise _refusal(table, error) from error
+        ids = [row["id"] for row in full]
+        self.added += ids
+        return ids
 
-    def _touch(self, table: Table, row_id: str, row: Mapping[str, Any]) -> None:
-        self.entities.add(table.name)
-        opening = _opening_of(table, {**row, "id": row_id} if "id" not in row else row)
-        if opening is not None:
-            self.openings.add(opening)
-        if table.name == "part" and row.get("number"):
-            self.parts.add(row["number"])
+    def _set(self, table: Table, names: Sequence[str], rows: Sequence[Mapping[str, Any]]) -> None:
+        """Write these columns of all these rows: one statement for all, since the unchanged values are at hand."""
+        if not rows:
+            return
+        here = table.c.id == bindparam("row_id")
+        if len(rows) > 1:
+            # Two rows may exchange what must be unique, such as their marks: step aside first.
+            for name in _exchangeable(table, names):
+                execute_many(self.connection, update(table).where(here).values({name: table.c.id}), _row_ids(rows))
+        values = {name: bindparam(f"new_{name}", type_=table.c[name].type) for name in names}
+        statement = update(table).where(here).values(**values, version=table.c.version + 1)
+        try:
+            execute_many(
+                self.connection,
+                statement,
+                [{"row_id": row["row_id"], **{f"new_{name}": row[name] for name in names}} for row in rows],
+            )
+        except IntegrityError as error:
+            raise _refusal(table, error) from error
 
-    def _write(self, entries: list[dict[str, Any]]) -> None:
+    def _touch(self, table: Table, row: Mapping[str, Any]) -> str | None:
+        """Note what the row belongs to; returns its opening."""
+        belongs = _BELONGS.get(table.name)
+        if belongs is None:
+            return None
+        if table.name in _OF_OPENINGS:
+            opening_id: str = row[belongs]
+            self.openings.add(opening_id)
+            return opening_id
+        (self.parts if belongs == "number" else self._part_ids).add(row[belongs])
+        return None
+
+    def _write(self, entries: Sequence[dict[str, Any]]) -> None:
         if not entries:
             return
         if self.number is None:
-            self._open()
-        number = self.number
-        for sequence, entry in enumerate(entries, start=self._entries + 1):
-            entry["change_set"] = number
+            # The writing transaction keeps other writers out: the next number is ours.
+            self.number = 1 + (self.connection.scalar(select(func.max(CHANGE_SET.c.number))) or 0)
+            header = {
+                "number": self.number,
+                "at": datetime.now(UTC).isoformat(timespec="milliseconds"),
+                "who": self.who,
+                "verb": self.verb,
+                "summary": self.summary,
+                "kind": self.kind,
+                "target": self.target,
+                "entries": 0,
+            }
+            self.connection.execute(insert(CHANGE_SET), header)
+        for sequence, entry in enumerate(entries, self._entries):
+            entry["change_set"] = self.number
             entry["sequence"] = sequence
-        self._entries += len(entries)
         execute_many(self.connection, insert(CHANGE_ENTRY), entries)
-
-    def _open(self) -> None:
-        last = self.connection.execute(select(func.max(CHANGE_SET.c.number))).scalar()
-        self.number = (last or 0) + 1
-        self.connection.execute(
-            insert(CHANGE_SET).values(
-                number=self.number,
-                at=datetime.now(UTC).isoformat(timespec="seconds"),
-                who=self.who,
-                verb=self.verb,
-                summary=self.summary,
-                kind=self.kind,
-                target=self.target,
-                entries=0,
-            )
-        )
-
-
-def _execute_update(
-    connection: Connection, table: Table, statement: Any, rows: list[dict[str, Any]], columns: list[str]
-) -> None:
-    # Types of bound values follow from the columns, so that maps are held as text.
-    typed = statement.values({name: bindparam(f"to_{name}", type_=table.c[name].type) for name in columns})
-    execute_many(connection, typed, rows)
-
-
-def _at(origins: Origins, index: int) -> str | None:
-    return None if origins is None else origins[index]
-
-
-def _opening_of(table: Table, row: Mapping[str, Any]) -> str | None:
-    if table.name in ("opening", "opening_fit"):
-        return str(row["id"])
-    found = row.get("opening_id")
-    return None if found is None else str(found)
-
-
-def _known(row: Mapping[str, Any]) -> dict[str, Any]:
-    return {name: value for name, value in row.items() if value is not None and value != {}}
+        self._entries += len(entries)
+        self.entities.add(entries[0]["entity"])
 
 
 def _entry(
@@ -304,25 +331,44 @@ def _entry(
     }
 
 
-_UNIQUE_WORDS: Final = {
+def _at(origins: Origins, index: int) -> str | None:
+    return None if origins is None else origins[index]
+
+
+def _known(row: Mapping[str, Any]) -> dict[str, Any]:
+    return {name: value for name, value in row.items() if value is not None and value != {}}
+
+
+def _row_ids(rows: Iterable[Mapping[str, Any]]) -> list[dict[str, Any]]:
+    return [{"row_id": row.get("row_id") or row["id"]} for row in rows]
+
+
+def _said(table: Table) -> str:
+    return str(table.name).replace("_", " ")
+
+
+def _exchangeable(table: Table, names: Sequence[str]) -> list[str]:
+    """One column that can hold any text, of each group that must be unique and is about to change."""
+    found = []
+    for group in UNIQUE[table.name]:
+        free = [name for name in group if name in names and name not in REFERENCES[table.name]]
+        found += free[:1]
+    return found
+
+
+_TAKEN: Final[Mapping[str, str]] = {
     "opening": "an opening with this mark is already in the project",
     "part": "a part with this catalogue number is already in the project",
     "building": "a building with this name is already in the project",
+    "own_field": "a field with this name is already in the project",
 }
 
 
-def _duplicate(table: Table, error: IntegrityError) -> Exception:
-    text = str(error.orig).lower()
-    if "unique" in text or "duplicate" in text:
-        return DuplicateValueError(
-            _UNIQUE_WORDS.get(table.name, f"this {table.name.replace('_', ' ')} is there already")
-        )
-    if "foreign key" in text:
-        targets = ", ".join(sorted(set(REFERENCES[table.name].values())))
-        return MissingRowError(f"the {targets} of this {table.name.replace('_', ' ')} is not in the project any more")
+def _refusal(table: Table, error: IntegrityError) -> Exception:
+    reason = str(error.orig).lower()
+    if "unique" in reason:
+        return DuplicateValueError(_TAKEN.get(table.name, f"this {_said(table)} is already in the project"))
+    if "foreign key" in reason:
+        owners = " or ".join(sorted({name.replace("_", " ") for name in REFERENCES[table.name].values()}))
+        return MissingRowError(f"the {owners} of this {_said(table)} is not in the project any more")
     return error
-
-
-def journalled(name: str) -> Table:
-    """Return the journalled table of that name; raises KeyError."""
-    return JOURNALLED[name]

@@ -1,22 +1,84 @@
-"""Bringing a database to the newest schema with the migrations of the project."""
+"""Moving a project's schema to the newest revision, and saying which revision one has.
 
-from alembic import command
-from alembic.config import Config
-from sqlalchemy import Engine
+The steps themselves stand under `migrations/`.
+"""
 
+from typing import TYPE_CHECKING
+
+from sqlalchemy import Connection, inspect, select
+from sqlalchemy.sql import column, table
+
+from hwsched.model.errors import NewerProjectError
+from hwsched.model.schema import HEAD, REVISIONS
+from hwsched.model.tables import CHANGE_SET, PROJECT
 from hwsched.paths import MIGRATIONS
 
+if TYPE_CHECKING:
+    from alembic.config import Config
 
-def configuration() -> Config:
-    """Return alembic's configuration for our migrations, without a file of its own."""
-    config = Config()
-    config.set_main_option("script_location", str(MIGRATIONS).replace("%", "%%"))
-    return config
+_ALEMBIC_VERSION = table("alembic_version", column("version_num"))
 
 
-def upgrade(engine: Engine) -> None:
-    """Upgrade to the newest revision in one transaction."""
-    config = configuration()
-    with engine.begin() as connection:
-        config.attributes["connection"] = connection
-        command.upgrade(config, "head")
+def is_current(revision: str, name: str) -> bool:
+    """Tell whether a schema is the newest.
+
+    Parameters
+    ----------
+    revision : str
+        Of the project.
+    name : str
+        Of the project, for the message.
+
+    Raises
+    ------
+    NewerProjectError
+        Where this version of the program does not know the revision.
+    """
+    if revision not in REVISIONS:
+        raise NewerProjectError(
+            f"{name} was written by a newer version of hwsched (schema {revision}, this version knows up to {HEAD}); "
+            "it was left alone: use the newer version"
+        )
+    return revision == HEAD
+
+
+def revision_of(connection: Connection) -> str | None:
+    """Read the revision of a database's schema; None where it holds no project."""
+    if not {"alembic_version", PROJECT.name, CHANGE_SET.name} <= set(inspect(connection).get_table_names()):
+        return None
+    return connection.scalar(select(_ALEMBIC_VERSION.c.version_num))
+
+
+def stamp(connection: Connection) -> None:
+    """Write the newest revision into a database whose tables were just made from the declarations."""
+    connection.exec_driver_sql(
+        "CREATE TABLE alembic_version "
+        "(version_num VARCHAR(32) NOT NULL, CONSTRAINT alembic_version_pkc PRIMARY KEY (version_num))"
+    )
+    connection.execute(_ALEMBIC_VERSION.insert().values(version_num=HEAD))
+
+
+def upgrade(connection: Connection, revision: str = HEAD) -> None:
+    """Run the migrations up to a revision within the caller's transaction.
+
+    Parameters
+    ----------
+    connection : Connection
+        In a writing transaction; on SQLite with foreign keys off, since tables are made anew.
+    revision : str
+        Where to stop; the newest unless a test wants another.
+    """
+    # alembic takes a quarter of a second to load and is needed once in the life of a project's schema.
+    from alembic import command  # noqa: PLC0415
+
+    configuration = _configuration()
+    configuration.attributes["connection"] = connection
+    command.upgrade(configuration, revision)
+
+
+def _configuration() -> "Config":
+    from alembic.config import Config  # noqa: PLC0415
+
+    configuration = Config()
+    configuration.set_main_option("script_location", str(MIGRATIONS).replace("%", "%%"))
+    return configuration

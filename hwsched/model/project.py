@@ -1,322 +1,341 @@
-"""Opening and making projects: a SQLite file of our own, or a database by URL.
+"""Opening and making projects, and the handle through which everything reads and writes them.
 
-Here belong connections, what is refused and why, and bringing an older file up to date. What is read and written
-stands in the queries and the journal.
+A project is a SQLite file on one machine, or a PostgreSQL database for an office; code and migrations are the same.
 """
 
-import os
-import shutil
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import Any, Final
+from typing import Any, Final, Literal
 
-from sqlalchemy import Connection, Engine, create_engine, event, insert, inspect, make_url, select, text
-from sqlalchemy.engine import URL
-from sqlalchemy.exc import DBAPIError, NoSuchModuleError, OperationalError, SQLAlchemyError
-from sqlalchemy.pool import NullPool
+from sqlalchemy import URL, Connection, Engine, create_engine, event, inspect, make_url, select
+from sqlalchemy.exc import ArgumentError, DatabaseError, OperationalError
 
-from hwsched.model import errors
+from hwsched.model.bulk import new_ids
+from hwsched.model.errors import (
+    BusyProjectError,
+    ExistingProjectError,
+    ForeignFileError,
+    ProjectError,
+    UnreachableProjectError,
+    ValueRefusedError,
+)
 from hwsched.model.journal import Change, Kind
-from hwsched.model.tables import PROJECT
+from hwsched.model.migrating import is_current, revision_of, stamp, upgrade
+from hwsched.model.schema import APPLICATION_ID, SUFFIX
+from hwsched.model.sqlite_file import BUSY_MS, check_file, keep_copy, make_file, refusal_of
+from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
 
-APPLICATION_ID: Final = 0x48775363
-"""Our number in the header of a SQLite file ("HwSc")."""
-HEAD: Final = "0001"
-"""Revision of the schema that this version writes; a test compares it with the migrations."""
-KNOWN: Final = ("0001",)
-"""All revisions of the schema, oldest first."""
-SUFFIX: Final = ".hwsched"
-_BUSY_MS: Final = 15000
+LengthStyle = Literal["fraction", "decimal-inch", "mm"]
+BareUnit = Literal["in", "ft", "mm", "cm", "m"]
+
+_IMMEDIATE: Final = "hwsched_immediate"
+_LOCKED: Final = "55P03"  # PostgreSQL, appendix A: lock_not_available
 
 
 class Project:
-    """An open project.
+    """An open project. Threads may share it: each reading and writing takes a connection of its own.
 
-    Each call of `reading` and `writing` has a connection of its own, so threads may share the handle.
+    Parameters
+    ----------
+    engine : Engine
+        To the checked and up-to-date database.
+    path : Path or None
+        The project file; None for a database server.
     """
 
     def __init__(self, engine: Engine, path: Path | None) -> None:
-        self.engine = engine
+        self._engine = engine
         self.path = path
-        """The file; None for a database by URL of a server."""
+
+    @property
+    def place(self) -> str:
+        """Where it is, for people: the path, or the URL without its password."""
+        return str(self.path) if self.path else self._engine.url.render_as_string(hide_password=True)
+
+    @property
+    def title(self) -> str:
+        """The project's name as it is now."""
         with self.reading() as connection:
-            row = connection.execute(select(PROJECT)).first()
-        if row is None:
-            raise errors.DamagedProjectError("the project has lost its own row")
-        self.id: str = row.id
-        self.title: str = row.name
-        self.length_style: str = row.length_style
-        self.bare_unit: str | None = row.bare_unit
+            return str(connection.scalar(select(PROJECT.c.name)))
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
-        """Give a connection whose reads see one state."""
-        with self._answered(), self.engine.connect() as connection, connection.begin():
+        """Read one consistent state; writers go on meanwhile and are not seen."""
+        with self._transaction(writing=False) as connection:
             yield connection
 
     @contextmanager
     def writing(self) -> Iterator[Connection]:
-        """Give a connection in a writing transaction: all of it is committed, or nothing."""
-        with (
-            self._answered(),
-            self.engine.connect().execution_options(immediate=True) as connection,
-            connection.begin(),
-        ):
+        """Write what is not journalled, alone; committed at the end, or rolled back when anything is raised."""
+        with self._transaction(writing=True) as connection:
             yield connection
 
     @contextmanager
     def change(
         self, verb: str, summary: str, who: str, *, kind: Kind = "edit", target: int | None = None
     ) -> Iterator[Change]:
-        """Open one change set in one transaction; without an entry none is written."""
-        with self.writing() as connection:
+        """Make one change set in one transaction; written whole, or not at all when anything is raised.
+
+        Parameters
+        ----------
+        verb : str
+            Name of the operation, kebab-case.
+        summary : str
+            A sentence for people; `Change.summary` may be set anew until the end.
+        who : str
+            Person at work.
+        kind, target
+            For undo and redo only; see `Change`.
+
+        Yields
+        ------
+        Change
+            Without a single entry at the end, no change set is written.
+        """
+        with self._transaction(writing=True) as connection:
             change = Change(connection, verb, summary, who, kind, target)
             yield change
             change.finish()
 
     def close(self) -> None:
-        """Let go of the file or the server."""
-        self.engine.dispose()
+        """Let go of the file or server; the write-ahead log is taken into the file."""
+        self._engine.dispose()
+
+    def __enter__(self) -> "Project":
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.close()
 
     @contextmanager
-    def _answered(self) -> Iterator[None]:
+    def _transaction(self, *, writing: bool) -> Iterator[Connection]:
         try:
-            yield
-        except OperationalError as error:
-            if "locked" in str(error.orig):
-                raise errors.BusyProjectError("somebody else is writing to the project; try again") from error
-            if "readonly" in str(error.orig):
-                raise errors.ForbiddenProjectError("the project is read-only for this user") from error
-            raise errors.ProjectError(f"the project does not answer: {error.orig}") from error
-        except DBAPIError as error:
-            if isinstance(error.orig, sqlite3.DatabaseError) and "malformed" in str(error.orig):
-                raise errors.DamagedProjectError(f"the project file is damaged: {error.orig}") from error
-            raise
+            with self._engine.connect() as fresh:
+                if self.path:
+                    connection = fresh.execution_options(**{_IMMEDIATE: writing})
+                else:
+                    level: Literal["READ COMMITTED", "REPEATABLE READ"]
+                    level = "READ COMMITTED" if writing else "REPEATABLE READ"
+                    connection = fresh.execution_options(isolation_level=level)
+                with connection.begin():
+                    if writing and not self.path:
+                        # One writer at a time, as SQLite has it: change sets get numbers in the order of their commits.
+                        connection.exec_driver_sql(f"SET LOCAL lock_timeout = {BUSY_MS}")
+                        connection.exec_driver_sql(f"LOCK TABLE {CHANGE_SET.name} IN SHARE ROW EXCLUSIVE MODE")
+                    yield connection
+        except DatabaseError as error:
+            refusal = self._refusal(error)
+            if refusal is None:
+                raise
+            raise refusal from error
+
+    def _refusal(self, error: DatabaseError) -> ProjectError | None:
+        cause = error.orig or error
+        if self.path:
+            return refusal_of(self.path, cause)
+        if not isinstance(error, OperationalError):
+            return None
+        if getattr(cause, "sqlstate", None) == _LOCKED:
+            return BusyProjectError(f"somebody else is writing to {self.place}; nothing was changed, try again")
+        return UnreachableProjectError(f"{self.place}: {str(cause).strip()}")
 
 
-def create_project(
-    target: str | Path, name: str, *, length_style: str = "fraction", bare_unit: str | None = None
-) -> Project:
-    """Make a project.
+def open_project(target: str | Path) -> Project:
+    """Open a project; one of an earlier schema is brought to the newest, with a copy kept beside the file.
 
     Parameters
     ----------
     target : str or Path
-        A path ending .hwsched where nothing stands yet, or a database URL.
-    name : str
-        Title.
-    length_style : {"fraction", "decimal-inch", "mm"}
-        How lengths are shown.
-    bare_unit : {"in", "ft", "mm", "cm", "m"}, optional
-        Unit of numbers that carry none.
+        Path ending in .hwsched, or a database URL: ``sqlite:///PATH``, ``postgresql://USER@HOST/NAME``.
 
-    Raises
-    ------
-    ExistingProjectError, ForbiddenProjectError, UnreachableProjectError
-        And nothing is left behind.
-    """
-    url = _url(target)
-    path = _path(url)
-    row = {
-        "name": name,
-        "created_at": datetime.now(UTC).isoformat(timespec="seconds"),
-        "length_style": length_style,
-        "bare_unit": bare_unit,
-    }
-    if path is None:
-        engine = _engine(url)
-        try:
-            with engine.connect() as connection:
-                if inspect(connection).has_table("project"):
-                    raise errors.ExistingProjectError(f"there is a project already at {_shown(url)}")
-        except OperationalError as error:
-            raise errors.UnreachableProjectError(f"{_shown(url)} does not answer: {error.orig}") from error
-        _migrate(engine)
-        project_row(engine, row)
-        return Project(engine, None)
-    if path.suffix != SUFFIX:
-        raise errors.ProjectError(f"a project file ends with {SUFFIX}; {path.name} does not")
-    if path.exists():
-        raise errors.ExistingProjectError(f"{path} is there already; choose another name")
-    # Made beside its place and moved there, so that a process that is killed leaves no half project.
-    fresh = path.with_name(f".{path.name}.{os.getpid()}.new")
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        engine = _engine(_file_url(fresh))
-        _migrate(engine)
-        project_row(engine, row)
-        run_outside_transaction(engine, "PRAGMA wal_checkpoint(TRUNCATE)")
-        engine.dispose()
-        os.link(fresh, path)
-    except FileExistsError:
-        raise errors.ExistingProjectError(f"{path} is there already; choose another name") from None
-    except (OSError, OperationalError) as error:
-        raise errors.ForbiddenProjectError(f"{path} cannot be written: {error}") from error
-    finally:
-        for leftover in (fresh, fresh.with_name(fresh.name + "-wal"), fresh.with_name(fresh.name + "-shm")):
-            leftover.unlink(missing_ok=True)
-    return open_project(path)
-
-
-def project_row(engine: Engine, row: dict[str, Any]) -> None:
-    """Write the project's own row, which is there before any change set."""
-    from_new = {"id": os.urandom(16).hex(), "version": 1, "settings": {}, **row}
-    with engine.begin() as connection:
-        connection.execute(insert(PROJECT).values(from_new))
-
-
-def open_project(target: str | Path) -> Project:
-    """Open a project; an older one is brought up to date first, with a copy kept beside the file.
+    Returns
+    -------
+    Project
+        To be closed by the caller.
 
     Raises
     ------
     ProjectError
-        One of its kinds, with the reason: missing, a folder, not ours, newer, damaged, forbidden, not answering.
+        With a message for people: missing, not ours, newer, damaged, not permitted, busy, unreachable.
     """
-    url = _url(target)
-    path = _path(url)
-    if path is not None:
-        _check_file(path)
-    engine = _engine(url if path is None else _file_url(path))
+    place = _place(target)
+    if isinstance(place, Path):
+        revision = check_file(place)
+        if not is_current(revision, str(place)):
+            _migrate_file(place, revision)
+        return Project(_file_engine(place), place)
+    engine = _server_engine(place)
+    project = Project(engine, None)
     try:
-        revision = _revision(engine, path)
-        if revision != HEAD:
-            if revision not in KNOWN:
-                raise errors.NewerProjectError(
-                    f"{path or _shown(url)} was written by a newer version of hwsched (schema {revision}); "
-                    f"this version knows up to {HEAD}"
-                )
-            if path is not None:
-                _keep_copy(path, revision)
-            _migrate(engine)
-        return Project(engine, path)
-    except OperationalError as error:
-        engine.dispose()
-        if path is None:
-            raise errors.UnreachableProjectError(f"{_shown(url)} does not answer: {error.orig}") from error
-        raise errors.DamagedProjectError(f"{path} cannot be read: {error.orig}") from error
-    except DBAPIError as error:
-        engine.dispose()
-        raise errors.DamagedProjectError(f"{path or _shown(url)} is damaged: {error.orig}") from error
-    except errors.ProjectError:
-        engine.dispose()
+        _check_server(project)
+    except BaseException:
+        project.close()
         raise
+    return project
 
 
-def _url(target: str | Path) -> URL:
-    if isinstance(target, str) and "://" in target:
-        try:
-            return make_url(target)
-        except SQLAlchemyError as error:
-            raise errors.ProjectError(f"{target} is no database URL: {error}") from error
-    return _file_url(Path(target))
+def create_project(
+    target: str | Path, name: str, *, length_style: LengthStyle = "fraction", bare_unit: BareUnit | None = None
+) -> Project:
+    """Make a new project, whole or not at all; nothing is ever overwritten.
 
+    Parameters
+    ----------
+    target : str or Path
+        Path ending in .hwsched, or the URL of an empty database.
+    name : str
+        What people call the project.
+    length_style : {"fraction", "decimal-inch", "mm"}
+        How lengths are shown.
+    bare_unit : {"in", "ft", "mm", "cm", "m"}, optional
+        Unit of a length typed without one; None: such a length is asked about.
 
-def _file_url(path: Path) -> URL:
-    return URL.create("sqlite", database=str(path))
+    Returns
+    -------
+    Project
+        Open, to be closed by the caller.
 
-
-def _path(url: URL) -> Path | None:
-    if url.get_backend_name() != "sqlite":
-        return None
-    return Path(url.database or "")
-
-
-def _shown(url: URL) -> str:
-    return url.render_as_string(hide_password=True)
-
-
-def _check_file(path: Path) -> None:
-    if not path.exists():
-        raise errors.MissingProjectError(f"there is no {path}")
-    if path.is_dir():
-        raise errors.ForeignFileError(f"{path} is a folder, not a project file")
+    Raises
+    ------
+    ProjectError
+        Where something stands there already or the place cannot be written.
+    ValueRefusedError
+        For an empty name.
+    """
+    title = name.strip()
+    if not title:
+        raise ValueRefusedError("name", "a project needs a name")
+    row = {
+        "id": new_ids(1)[0],
+        "name": title,
+        "created_at": datetime.now(UTC).isoformat(timespec="seconds"),
+        "length_style": length_style,
+        "bare_unit": bare_unit,
+        "settings": {},
+    }
+    place = _place(target)
+    if isinstance(place, Path):
+        make_file(place, lambda draft: _fill(_file_engine(draft), row))
+        return Project(_file_engine(place), place)
+    engine = _server_engine(place)
     try:
-        with path.open("rb") as file:
-            head = file.read(100)
-    except OSError as error:
-        raise errors.ForbiddenProjectError(f"{path} cannot be read: {error.strerror}") from error
-    if len(head) < 100 or not head.startswith(b"SQLite format 3\x00"):
-        raise errors.ForeignFileError(f"{path} is not a project of hwsched")
-    if int.from_bytes(head[68:72], "big") != APPLICATION_ID:
-        raise errors.ForeignFileError(f"{path} is a database, but not a project of hwsched")
+        _fill(engine, row, _check_empty)
+    except OperationalError as error:
+        raise _unreachable(engine, error) from error
+    finally:
+        engine.dispose()
+    return Project(engine, None)
 
 
-def _engine(url: URL) -> Engine:
+def _place(target: str | Path) -> Path | URL:
+    text = str(target)
+    if "://" not in text:
+        path = Path(target)
+        if path.suffix != SUFFIX and not path.is_dir():
+            raise ForeignFileError(f"{path}: the name of a project file ends in {SUFFIX}")
+        return path
     try:
-        if url.get_backend_name() != "sqlite":
-            return create_engine(url, pool_pre_ping=True)
-        engine = create_engine(url, poolclass=NullPool, connect_args={"timeout": _BUSY_MS / 1000})
-    except (NoSuchModuleError, ModuleNotFoundError) as error:
-        raise errors.ProjectError(f"{_shown(url)} needs a driver that is not installed: {error}") from error
+        url = make_url(text)
+    except ArgumentError as error:
+        raise ProjectError("the database URL cannot be read; it looks like postgresql://USER@HOST/NAME") from error
+    backend = url.get_backend_name()
+    if backend == "sqlite":
+        if not url.database or url.database == ":memory:" or url.query:
+            raise ProjectError("a SQLite URL names one file: sqlite:///PATH")
+        return Path(url.database)
+    if backend != "postgresql":
+        raise ProjectError(f"{backend} databases are not served; give a path ending in {SUFFIX} or postgresql://...")
+    return url.set(drivername="postgresql+psycopg")
 
-    def prepare(connection: Any, _record: object) -> None:
-        # The driver must not open transactions by itself: BEGIN IMMEDIATE does it where something is written.
+
+def _file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
+    engine = create_engine(URL.create("sqlite", database=str(path)))
+
+    @event.listens_for(engine, "connect")
+    def prepare(connection: sqlite3.Connection, _: object) -> None:
+        # Python's module must not begin transactions by itself: it would leave schema changes outside.
         connection.isolation_level = None
-        cursor = connection.cursor()
-        cursor.execute("PRAGMA foreign_keys=ON")
-        cursor.execute(f"PRAGMA busy_timeout={_BUSY_MS}")
-        cursor.execute("PRAGMA synchronous=NORMAL")
-        cursor.close()
+        connection.execute(f"PRAGMA busy_timeout = {BUSY_MS}")
+        connection.execute("PRAGMA journal_mode = WAL")
+        connection.execute(f"PRAGMA foreign_keys = {'ON' if foreign_keys else 'OFF'}")
 
-    event.listen(engine, "connect", prepare)
-    event.listen(engine, "begin", _begin)
+    @event.listens_for(engine, "begin")
+    def begin(connection: Connection) -> None:
+        # A writer takes its lock at once: two that read first and write later could never both go on.
+        immediate = connection.get_execution_options().get(_IMMEDIATE)
+        connection.exec_driver_sql("BEGIN IMMEDIATE" if immediate else "BEGIN")
+
     return engine
 
 
-def _begin(connection: Connection) -> None:
-    # A transaction that will write takes its lock at once: an upgrade in the middle could fail.
-    connection.exec_driver_sql("BEGIN IMMEDIATE" if connection.get_execution_options().get("immediate") else "BEGIN")
-
-
-def _revision(engine: Engine, path: Path | None) -> str:
-    with engine.connect() as connection:
-        if not inspect(connection).has_table("alembic_version"):
-            raise errors.ForeignFileError(f"{path or _shown(engine.url)} holds no project of hwsched")
-        if path is not None:
-            state = connection.exec_driver_sql("PRAGMA quick_check(1)").scalar()
-            if state != "ok":
-                raise errors.DamagedProjectError(f"{path} is damaged: {state}")
-        found = connection.execute(text("SELECT version_num FROM alembic_version")).scalar()
-    return str(found)
-
-
-def _keep_copy(path: Path, revision: str) -> Path:
-    copy = path.with_name(f"{path.stem}.before-{revision}{SUFFIX}")
-    number = 1
-    while copy.exists():
-        number += 1
-        copy = path.with_name(f"{path.stem}.before-{revision}-{number}{SUFFIX}")
-    partial = copy.with_name(f".{copy.name}.part")
-    source, target = sqlite3.connect(path), sqlite3.connect(partial)
+def _server_engine(url: URL) -> Engine:
     try:
-        source.backup(target)
-    finally:
-        source.close()
-        target.close()
-    shutil.move(partial, copy)
-    return copy
+        return create_engine(url, pool_pre_ping=True)
+    except ModuleNotFoundError as error:
+        raise ProjectError("a database server needs the psycopg package: pip install 'hwsched[office]'") from error
 
 
-def run_outside_transaction(engine: Engine, *statements: str) -> None:
-    """Run statements that SQLite does not take inside a transaction."""
-    raw = engine.raw_connection()
+def _fill(engine: Engine, row: dict[str, Any], guard: Callable[[Connection], None] | None = None) -> None:
     try:
-        cursor = raw.cursor()
-        for statement in statements:
-            cursor.execute(statement)
-        cursor.close()
+        with engine.connect() as fresh:
+            connection = fresh.execution_options(**{_IMMEDIATE: True})
+            with connection.begin():
+                if guard:
+                    guard(connection)
+                else:
+                    connection.exec_driver_sql(f"PRAGMA application_id = {APPLICATION_ID}")
+                METADATA.create_all(connection)
+                stamp(connection)
+                connection.execute(PROJECT.insert().values(**row))
     finally:
-        raw.close()
+        engine.dispose()
 
 
-def _migrate(engine: Engine) -> None:
-    # Loading alembic takes a quarter of a second (shared measurement), and opening a project seldom needs it.
-    from hwsched.model.migrating import upgrade  # noqa: PLC0415
+def _check_empty(connection: Connection) -> None:
+    if inspect(connection).get_table_names():
+        place = connection.engine.url.render_as_string(hide_password=True)
+        raise ExistingProjectError(f"{place} already holds tables; it was left alone")
 
-    if engine.dialect.name == "sqlite":
-        run_outside_transaction(engine, "PRAGMA journal_mode=WAL", f"PRAGMA application_id={APPLICATION_ID}")
-    upgrade(engine)
+
+def _check_server(project: Project) -> None:
+    with project.reading() as connection:
+        revision = revision_of(connection)
+    if revision is None:
+        raise ForeignFileError(f"{project.place} holds no project; it was left alone")
+    if not is_current(revision, project.place):
+        # Copies of a server's database are its keeper's; the steps run in one transaction.
+        with project.writing() as connection:
+            found = revision_of(connection)
+            if found is not None and not is_current(found, project.place):
+                upgrade(connection)
+
+
+def _migrate_file(path: Path, revision: str) -> None:
+    engine = _file_engine(path, foreign_keys=False)
+    copy = None
+    try:
+        with engine.connect() as fresh:
+            connection = fresh.execution_options(**{_IMMEDIATE: True})
+            with connection.begin():
+                found = revision_of(connection)
+                if found is None or is_current(found, str(path)):
+                    return
+                copy = keep_copy(path, revision)
+                upgrade(connection)
+                if broken := connection.exec_driver_sql("PRAGMA foreign_key_check").fetchone():
+                    raise ProjectError(f"a row of {broken[0]} would point to nothing")
+    except Exception as error:
+        kept = f"; a copy is at {copy}" if copy else ""
+        raise ProjectError(
+            f"{path} could not be brought to the newest schema: {error}; it is as before{kept}"
+        ) from error
+    finally:
+        engine.dispose()
+
+
+def _unreachable(engine: Engine, error: OperationalError) -> UnreachableProjectError:
+    place = engine.url.render_as_string(hide_password=True)
+    return UnreachableProjectError(f"{place}: {str(error.orig).strip()}")

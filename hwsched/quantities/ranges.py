@@ -1,7 +1,6 @@
 """Ranges, such as the heights at which something may be mounted, and dashes that are asked about."""
 
 import re
-from collections.abc import Iterator
 from typing import Final
 
 from hwsched.quantities import shorthand
@@ -14,49 +13,40 @@ _FROM_TO: Final = re.compile(r" ?(?:-|\bto\b) ?")
 
 def read_range(plain: str, bare_unit: BareUnit | None) -> Range | None:
     """Read a range, or return None where the text is none; a lone 3-4 is asked about."""
-    found = list(dict.fromkeys(_ranges(plain, bare_unit)))
-    if len(found) > 1:
-        raise Refusal("can be read as more than one range", 'write it with "to" and both units')
-    if found:
-        return found[0]
-    side = shorthand.side_in_digits(plain)
-    if side:
-        raise _ask_about_dash(plain, side)
-    return None
-
-
-def _ranges(plain: str, bare_unit: BareUnit | None) -> Iterator[Range]:
-    """Every way to cut the text into a lower and an upper length."""
+    refused: Refusal | None = None
     for cut in _FROM_TO.finditer(plain):
         try:
             high = read_term(plain[cut.end() :], bare_unit)
             low = read_term(plain[: cut.start()], (high and high.unit) or bare_unit)
-        except Refusal:
+        except Refusal as refusal:
+            refused = refusal
             continue
-        if low is None or high is None:
-            continue
-        if low.unit == "ft" and high.unit == "in" and not high.compound:
-            continue  # 3' to 4" goes down; meant are feet and inches, which were tried before
-        if "-" in cut[0] and high.unit in (None, "in") and low.unit is None:
-            side = shorthand.side_in_digits(f"{low.text}-{_digits(high)}")
-            if side:
-                raise _ask_about_dash(plain, side)
-        if "-" in cut[0] and low.text == "2" and high.unit and to_mm(high.value, high.unit) >= LEAST_LEAF_MM:
-            raise Refusal(
-                f"can be two leaves of {high.text} or a range",
-                f"write 2({high.text}), or the range with both units",
-            )
-        low_unit, low_assumed = unit_for(low, high, bare_unit)
-        high_unit, high_assumed = unit_for(high, low, bare_unit)
-        low_mm, high_mm = to_mm(low.value, low_unit), to_mm(high.value, high_unit)
-        if low_mm > high_mm:
-            raise Refusal(
-                "the range goes downward", f"write {high.text} to {low.text}, or feet and inches with both marks"
-            )
-        yield Range(low_mm, high_mm, low_assumed or high_assumed)
+        # At most one cut leaves a length on both sides: a dash within a length belongs to it.
+        if low is not None and high is not None:
+            return _range(low, high, bare_unit, is_dash="-" in cut[0])
+    if refused:
+        raise refused
+    return None
 
 
-def _ask_about_dash(plain: str, side: shorthand.Feet) -> Refusal:
+def _range(low: Term, high: Term, bare_unit: BareUnit | None, *, is_dash: bool) -> Range:
+    if is_dash and high.unit in (None, "in") and low.unit is None:
+        side = shorthand.side_in_digits(f"{low.text}-{_digits(high)}")
+        if side:
+            raise _ask_about_dash(side)
+    if is_dash and low.text == "2" and high.unit and to_mm(high.value, high.unit) >= LEAST_LEAF_MM:
+        raise Refusal(
+            f"can be two leaves of {high.text} or a range", f"write 2({high.text}), or the range with both units"
+        )
+    low_unit, low_assumed = unit_for(low, high, bare_unit)
+    high_unit, high_assumed = unit_for(high, low, bare_unit)
+    low_mm, high_mm = to_mm(low.value, low_unit), to_mm(high.value, high_unit)
+    if low_mm > high_mm:
+        raise Refusal("the range goes downward", f"write {high.text} to {low.text}, or feet and inches with both marks")
+    return Range(low_mm, high_mm, low_assumed or high_assumed)
+
+
+def _ask_about_dash(side: shorthand.Feet) -> Refusal:
     readings, spellings = [str(side)], [str(side)]
     if side.inches > side.feet:
         readings.append(f"a range from {side.feet} to {side.inches:g}")

@@ -36,7 +36,8 @@ def _numbers(text: str, separator: str) -> list[float]:
 
 @pytest.mark.parametrize("row", ROWS, ids=[row["spelling"] for row in ROWS])
 def test_collected_spellings(row: dict[str, str]) -> None:
-    text, unit, expected, kind = row["spelling"], row["bare_unit"] or None, row["mm_a_person_reads"], row["kind"]
+    text, expected, kind = row["spelling"], row["mm_a_person_reads"], row["kind"]
+    unit: Any = row["bare_unit"] or None
     if kind in ("ambiguous", "not-a-length"):
         with pytest.raises(LengthError) as refused:
             read_length(text, unit)
@@ -135,7 +136,7 @@ def test_size(text: object, unit: Any, reading: tuple[float, float]) -> None:
         ("34-48", "in", (863.6, 1219.2)),
         ("865-1220 mm", None, (865, 1220)), ("8-10 mm", None, (8, 10)), ("2.1-2.3 m", None, (2100, 2300)),
         ("3'-0\" - 3'-4\"", None, (914.4, 1016)), ('1/2-3/4"', None, (12.7, 19.05)),
-        ("3' to 4'", None, (914.4, 1219.2)),
+        ("3' to 4'", None, (914.4, 1219.2)), ("3' to 48\"", None, (914.4, 1219.2)),
         ('2 1/4 - 2 3/4"', None, (57.15, 69.85)), ("34”–48”", None, (863.6, 1219.2)),
     ],
 )  # fmt: skip
@@ -169,6 +170,8 @@ def test_pair(text: str, unit: Any, reading: object) -> None:
         ("3-4", None, ["3'-4\"", "range", "3/4"]), ("3-4", "in", ["3'-4\"", "range", "3/4"]),
         ('3-4"', None, ["3'-4\""]),
         ("3-0", None, ["3'-0\""]), ("3/0", "in", ["3'-0\""]), ("3/4", None, ["3'-4\"", '3/4"']),
+        ("3/2", "mm", ["3'-2\"", '1.5"']), ("15/100", "in", ["15/100"]), ("36-23/4\"", None, ["2 3/4", "5.75"]),
+        ("3' to 4\"", None, ["downward"]), ("1,750-1,800 in", None, ["1.800", "1800"]),
         ("70", None, ["no unit"]), ("1.75", None, ["no unit"]), ("34-48", None, ["no unit"]),
         ("2070", None, ["2070 mm", "2'-0\""]),
         ("23/4\"", None, ["2 3/4", "5.75"]), ("3'-21/2\"", None, ["2 1/2", "10.5"]),
@@ -227,11 +230,19 @@ def test_cells_of_other_types() -> None:
     assert read_length(876.0000000000001, "mm") == One(876.0, "mm")
     assert math.copysign(1.0, parse_length("0", "mm")) == 1.0
     assert read_length(-0.0, "mm") == One(0.0, "mm")
-    for value in (True, False, None, math.nan, math.inf, -1, -0.5, 10**400, b"36", [36], {}):
+    refused: list[object] = [True, False, None, math.nan, math.inf, -1, -0.5, 10**400, b"36", [36], {}]
+    for value in refused:
         with pytest.raises(LengthError):
             read_length(value, "mm")
     with pytest.raises(LengthError, match="no unit"):
         read_length(70, None)
+
+
+def test_text_of_a_library_of_its_own_class_is_text() -> None:
+    class CellText(str):
+        __slots__ = ()
+
+    assert read_length(CellText("36 in"), None) == One(914.4)
 
 
 def test_dates_and_times_are_explained() -> None:
@@ -261,7 +272,8 @@ def test_any_text_is_read_or_refused(text: str, unit: Any) -> None:
 
 
 def _values(reading: Any) -> list[object]:
-    return [getattr(reading, name) for name in reading.__slots__]
+    names: tuple[str, ...] = reading.__slots__
+    return [getattr(reading, name) for name in names]
 
 
 @given(

@@ -72,7 +72,7 @@ def test_numbers_take_the_unit_that_is_given() -> None:
         ("1,500 mA", "current", ["1.500", "1500"]), ("-3 A", "current", ["less than can be"]),
         ("-300 °C", "temperature", ["-273.15"]),
         ("abc", "current", ["abc"]), ("", "current", []), ("A", "current", []),
-        ("1e999 A", "current", ["finite"]), ("9" * 99, "mass", []),
+        ("1e999 A", "current", ["finite"]), ("1e308 kW", "power", ["beyond"]), ("9" * 99, "mass", []),
         ("2**9 A", "current", []), ("3 __import__", "mass", []), (True, "voltage", ["TRUE"]),
         (None, "mass", ["empty"]), (math.nan, "mass", ["finite"]),
         (math.inf, "mass", ["finite"]), (10**400, "mass", ["finite"]), ([1], "mass", []),

@@ -21,4 +21,4 @@ def test_equal_ends_are_a_range() -> None:
 def test_feet_and_inches_or_a_range(text: str, said: str) -> None:
     for unit in (None, "in", "mm"):
         with pytest.raises(Refusal, match=said):
-            read_range(text, unit)  # type: ignore[arg-type]
+            read_range(text, unit)

@@ -1,0 +1,49 @@
+"""Geometry of fits as neutral drawings: elevations, edge view, section, bore detail, true-size template.
+
+Everything is mm of the thing drawn; paper, screen and colours belong to `hwsched.render` and above.
+"""
+
+from hwsched.drawings.bore_detail import bore_detail
+from hwsched.drawings.drawing import (
+    Anchor,
+    Arc,
+    Callout,
+    Circle,
+    Dimension,
+    Drawing,
+    Fill,
+    Line,
+    Pen,
+    Shape,
+    Text,
+    TextRole,
+)
+from hwsched.drawings.edge_view import edge_view
+from hwsched.drawings.elevation import elevation
+from hwsched.drawings.handing import FACES, Face
+from hwsched.drawings.section import section
+from hwsched.drawings.template import template
+from hwsched.drawings.unknown import unknown_drawing
+
+__all__ = [
+    "FACES",
+    "Anchor",
+    "Arc",
+    "Callout",
+    "Circle",
+    "Dimension",
+    "Drawing",
+    "Face",
+    "Fill",
+    "Line",
+    "Pen",
+    "Shape",
+    "Text",
+    "TextRole",
+    "bore_detail",
+    "edge_view",
+    "elevation",
+    "section",
+    "template",
+    "unknown_drawing",
+]

@@ -1,0 +1,17 @@
+"""Which schema a project has: its revisions in order, and what marks a file as ours.
+
+Here belong the numbers only; `migrating` moves a project from one revision to the next.
+"""
+
+from typing import Final
+
+REVISIONS: Final = ("0001",)
+"""Every revision under `migrations/`, oldest first; the last is the one that the tables of this version need."""
+
+HEAD: Final = REVISIONS[-1]
+
+APPLICATION_ID: Final = 0x48775363
+"""Our own number in the header of a SQLite file; so other programs' files are told apart."""
+
+SUFFIX: Final = ".hwsched"
+"""Ending of a project file's name."""

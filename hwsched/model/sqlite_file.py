@@ -1,0 +1,209 @@
+"""A project file as a file: is it there, ours, whole and of a version that we know; made whole or not at all; copied.
+
+Nothing here knows tables. SQLite's own module serves, so that a file is refused before any engine is built.
+"""
+
+import os
+import sqlite3
+from collections.abc import Callable
+from contextlib import closing
+from pathlib import Path
+from secrets import token_hex
+from typing import Final
+
+from hwsched.model.errors import (
+    BusyProjectError,
+    DamagedProjectError,
+    ExistingProjectError,
+    ForbiddenProjectError,
+    ForeignFileError,
+    MissingProjectError,
+    ProjectError,
+)
+from hwsched.model.schema import APPLICATION_ID
+
+BUSY_MS: Final = 10_000
+"""How long a writer waits for another one."""
+
+_MAGIC: Final = b"SQLite format 3\x00"
+_HEADER_BYTES: Final = 100
+# SQLite's file format: the database header is 100 bytes long and begins with this string. sqlite.org/fileformat2.html
+
+
+def check_file(path: Path) -> str:
+    """Look whether a file is a project, and whole.
+
+    Parameters
+    ----------
+    path : Path
+        Where the project should be.
+
+    Returns
+    -------
+    str
+        Revision of its schema.
+
+    Raises
+    ------
+    ProjectError
+        One kind each for: missing, a folder or another file, not permitted, damaged, held by somebody else.
+    """
+    _check_outside(path)
+    try:
+        with closing(sqlite3.connect(_uri(path, "rw"), uri=True, timeout=BUSY_MS / 1000)) as database:
+            if database.execute("PRAGMA application_id").fetchone()[0] != APPLICATION_ID:
+                raise ForeignFileError(f"{path} is a database, but of another program; it was left alone")
+            found = database.execute("PRAGMA quick_check(1)").fetchone()[0]
+            if found != "ok":
+                raise _damaged(path, str(found))
+            row = database.execute("SELECT version_num FROM alembic_version").fetchone()
+    except sqlite3.Error as error:
+        if "no such table" in str(error):
+            raise _damaged(path, str(error)) from error
+        raise refusal_of(path, error) or ProjectError(f"{path} cannot be opened: {error}") from error
+    if row is None:
+        raise _damaged(path, "its schema has no revision")
+    return str(row[0])
+
+
+def _check_outside(path: Path) -> None:
+    try:
+        if path.is_dir():
+            raise ForeignFileError(f"{path} is a folder; a project is a file")
+        if not path.exists():
+            raise MissingProjectError(f"there is no project at {path}")
+        with path.open("rb") as file:
+            head = file.read(_HEADER_BYTES)
+    except PermissionError as error:
+        raise ForbiddenProjectError(f"you have no permission to read {path}") from error
+    except OSError as error:
+        raise ProjectError(f"{path} cannot be read: {error.strerror or error}") from error
+    if not head.startswith(_MAGIC):
+        raise ForeignFileError(f"{path} is not a project file; it was left alone")
+    if len(head) < _HEADER_BYTES:
+        raise _damaged(path, "it ends within its header")
+    if not os.access(path, os.W_OK):
+        raise ForbiddenProjectError(f"you have no permission to write {path}")
+    if not os.access(path.parent, os.W_OK):
+        # The write-ahead log stands beside the file.
+        raise ForbiddenProjectError(f"you have no permission to write in the folder of {path}")
+
+
+def _damaged(path: Path, found: str) -> DamagedProjectError:
+    return DamagedProjectError(
+        f"{path} is damaged ({found.splitlines()[-1]}); take its last good copy, nothing was changed in it"
+    )
+
+
+def refusal_of(path: Path, error: BaseException) -> ProjectError | None:
+    """Say what SQLite's error means for the project; None where it speaks of a mistake of this program.
+
+    Parameters
+    ----------
+    path : Path
+        Of the project.
+    error : BaseException
+        As SQLite raised it.
+    """
+    code = getattr(error, "sqlite_errorcode", 0) & 0xFF
+    if code in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
+        return BusyProjectError(f"somebody else is writing to {path}; nothing was changed, try again")
+    if code in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB):
+        return _damaged(path, str(error))
+    if code in (sqlite3.SQLITE_PERM, sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN):
+        return ForbiddenProjectError(f"{path} cannot be opened for writing: {error}")
+    if code == sqlite3.SQLITE_FULL:
+        return ProjectError(f"the disk is full; nothing was changed in {path}")
+    if code == sqlite3.SQLITE_IOERR:
+        return ProjectError(f"{path} cannot be read or written: {error}")
+    return None
+
+
+def make_file(path: Path, fill: Callable[[Path], None]) -> None:
+    """Make a new file whole or not at all: filled under another name, then given its own.
+
+    Parameters
+    ----------
+    path : Path
+        Name of the new file; nothing that stands there is overwritten.
+    fill : callable
+        Makes the file at the path that it is given, and leaves it closed.
+
+    Raises
+    ------
+    ExistingProjectError
+        Where something has that name.
+    ProjectError
+        Where the folder is missing or does not let us write.
+    """
+    if path.exists():
+        raise ExistingProjectError(f"{path} is already there; it was left alone")
+    if not path.parent.is_dir():
+        raise MissingProjectError(f"there is no folder {path.parent}")
+    if not os.access(path.parent, os.W_OK):
+        raise ForbiddenProjectError(f"you have no permission to write in {path.parent}")
+    draft = path.with_name(f".{path.name}.{token_hex(4)}.new")
+    try:
+        fill(draft)
+        _to_disk(draft)
+        _take_name(draft, path)
+    except OSError as error:
+        raise ProjectError(f"{path} cannot be made: {error.strerror or error}") from error
+    finally:
+        for leftover in (draft, Path(f"{draft}-wal"), Path(f"{draft}-shm"), Path(f"{draft}-journal")):
+            leftover.unlink(missing_ok=True)
+
+
+def _to_disk(path: Path) -> None:
+    with path.open("rb+") as file:
+        os.fsync(file.fileno())
+
+
+def _take_name(draft: Path, path: Path) -> None:
+    try:
+        # A second name for the same file fails where the name is taken: no race with another program.
+        os.link(draft, path)
+    except FileExistsError as error:
+        raise ExistingProjectError(f"{path} is already there; it was left alone") from error
+    except OSError:
+        # File systems without links, such as those of memory cards.
+        if path.exists():
+            raise ExistingProjectError(f"{path} is already there; it was left alone") from None
+        draft.rename(path)
+
+
+def keep_copy(path: Path, revision: str) -> Path:
+    """Keep a copy beside a project before its schema is changed; earlier copies stay.
+
+    Parameters
+    ----------
+    path : Path
+        The project file.
+    revision : str
+        Revision that the copy has.
+
+    Returns
+    -------
+    Path
+        The copy: ``name.before-REVISION.hwsched``, numbered from the second on.
+    """
+    stem = f"{path.name.removesuffix(path.suffix)}.before-{revision}"
+    count = 1
+    while True:
+        copy = path.with_name(f"{stem}{'' if count == 1 else f'-{count}'}{path.suffix}")
+        try:
+            make_file(copy, lambda draft: _back_up(path, draft))
+        except ExistingProjectError:
+            count += 1
+        else:
+            return copy
+
+
+def _back_up(path: Path, draft: Path) -> None:
+    # SQLite's own backup takes what stands in the write-ahead log along; copying the file would not.
+    with closing(sqlite3.connect(_uri(path, "rw"), uri=True)) as source, closing(sqlite3.connect(draft)) as target:
+        source.backup(target)
+
+
+def _uri(path: Path, mode: str) -> str:
+    return f"{path.absolute().as_uri()}?mode={mode}"

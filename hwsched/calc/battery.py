@@ -1,6 +1,7 @@
 """Life of a battery in a control unit: standing current, operations, self-discharge, temperature, change date.
 
-Here belong batteries that feed an opening on their own. Standby batteries of a supply stand in `standby`.
+Here belong batteries that feed an opening on their own. The table of cells stands in `cells`, standby batteries of
+a supply in `standby`.
 """
 
 from collections.abc import Mapping, Sequence
@@ -10,11 +11,13 @@ from math import floor
 from typing import Any, Final
 
 from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number
-from hwsched.calc.tables import row, rows
 
 DAYS_PER_YEAR: Final = 365.25
 _LONGEST_DAYS: Final = 200 * DAYS_PER_YEAR
 """Beyond that a change date says nothing."""
+_LARGEST: Final = 1e9
+"""Of any input; larger is a slip of the pen."""
+_LEAST_MAH_PER_DAY: Final = 1e-9
 _TOUCH_DAYS: Final = 1e-9
 
 
@@ -68,7 +71,7 @@ class Change:
     """When to change a battery."""
 
     on: date
-    """Last whole day on which the battery still suffices."""
+    """Whole days of life after the first day in service."""
     limited_by: str
     """charge, or shelf life."""
 
@@ -93,10 +96,10 @@ def mah_per_day(drain: Drain, operations_per_day: float) -> float:
     >>> round(mah_per_day(Drain(60, 150, 4), 30), 3)
     6.44
     """
-    check_number(drain.standing_ua, "standing_ua", at_least=0)
-    check_number(drain.operation_ma, "operation_ma", at_least=0)
-    check_number(drain.operation_s, "operation_s", at_least=0)
-    check_number(operations_per_day, "operations_per_day", at_least=0)
+    check_number(drain.standing_ua, "standing_ua", at_least=0, at_most=_LARGEST)
+    check_number(drain.operation_ma, "operation_ma", at_least=0, at_most=_LARGEST)
+    check_number(drain.operation_s, "operation_s", at_least=0, at_most=_LARGEST)
+    check_number(operations_per_day, "operations_per_day", at_least=0, at_most=_LARGEST)
     return drain.standing_ua * 24.0 / 1000.0 + operations_per_day * drain.operation_ma * drain.operation_s / 3600.0
 
 
@@ -161,7 +164,7 @@ def life_by_weekday(battery: Battery, drain: Drain, operations: Sequence[float],
     --------
     >>> office = (40, 40, 40, 40, 40, 0, 0)
     >>> round(life_by_weekday(Battery(2500, 0.8, 0.03), Drain(60, 150, 4), office, date(2024, 1, 1)).days, 2)
-    311.85
+    311.2
     """
     check_battery(battery)
     if len(operations) != 7:
@@ -169,7 +172,7 @@ def life_by_weekday(battery: Battery, drain: Drain, operations: Sequence[float],
     lost = battery.self_discharge_mah_per_day
     daily = [mah_per_day(drain, n) + lost for n in operations]
     week = sum(daily)
-    if week <= 0.0:
+    if week < 7.0 * _LEAST_MAH_PER_DAY:
         raise InputError("standing_ua", "nothing draws on the battery: its life has no end by this arithmetic")
     usable = battery.usable_mah
     if installed_on is None or len(set(daily)) == 1:
@@ -187,13 +190,13 @@ def life_by_weekday(battery: Battery, drain: Drain, operations: Sequence[float],
     return Life(days, week / 7.0)
 
 
-def change_on(installed_on: date, days: float, shelf_life_years: float | None = None) -> Change:
+def change_on(installed_on: date, days: float, shelf_life_years: float | None = None) -> Change | None:
     """Day by which to change a battery.
 
     Parameters
     ----------
     installed_on : date
-        First day in service, counted whole.
+        Day on which the fresh battery went into service.
     days : float
         Life by charge [days].
     shelf_life_years : float
@@ -201,18 +204,19 @@ def change_on(installed_on: date, days: float, shelf_life_years: float | None = 
 
     Returns
     -------
-    Change
-        The last day that the battery still covers whole, or the end of its shelf life if that comes first.
+    Change or None
+        As many whole days later as the battery lasts, or the end of its shelf life if that comes first; None where that
+        is more than 200 years ahead, which says that the shelf life must be known.
 
     Raises
     ------
     InputError
-        Where the life is under a day or beyond 200 years.
+        Names the value that cannot be taken.
 
     Examples
     --------
     >>> change_on(date(2025, 3, 1), 300.96)
-    Change(on=datetime.date(2025, 12, 25), limited_by='charge')
+    Change(on=datetime.date(2025, 12, 26), limited_by='charge')
     """
     check_number(days, "days", at_least=0)
     limited_by = "charge"
@@ -220,12 +224,10 @@ def change_on(installed_on: date, days: float, shelf_life_years: float | None = 
         shelf_days = check_number(shelf_life_years, "shelf_life_years", above=0) * DAYS_PER_YEAR
         if shelf_days < days:
             days, limited_by = shelf_days, "shelf life"
-    if days < 1.0:
-        raise InputError("installed_on", f"the battery does not last a day ({days:.3g} days): no change date")
     if days > _LONGEST_DAYS:
-        raise InputError("installed_on", f"a change date {days:.3g} days ahead says nothing; needs shelf_life_years")
+        return None
     try:
-        return Change(installed_on + timedelta(days=floor(days + _TOUCH_DAYS) - 1), limited_by)
+        return Change(installed_on + timedelta(days=floor(days + _TOUCH_DAYS)), limited_by)
     except OverflowError:
         raise InputError("installed_on", "the change date is beyond the year 9999") from None
 
@@ -263,87 +265,9 @@ def most_operations_per_day(battery: Battery, drain: Drain, wanted_days: float) 
     return spare / each if each > 0.0 else float("inf")
 
 
-def capacity_share(chemistry: str, temperature_c: float) -> tuple[float, bool] | None:
-    """Share of a cell's capacity that is left in the cold, by the table of defaults.
-
-    Parameters
-    ----------
-    chemistry : str
-        As in the table `cold_capacity`.
-    temperature_c : float
-        Of the place [°C].
-
-    Returns
-    -------
-    (float, bool) or None
-        The cautious end of the range, on straight lines between the table's temperatures, and whether every value behind
-        it is verified; 1 from 20 °C up. None where the table has no such chemistry or ends above that temperature.
-
-    Examples
-    --------
-    >>> capacity_share("alkaline", 10)
-    (0.8, False)
-    >>> capacity_share("alkaline", -30) is None
-    True
-    """
-    points = sorted(
-        (r.number("temperature_c"), r.number("low_share"), r.verified)
-        for r in rows("cold_capacity")
-        if r.text("chemistry") == chemistry
-    )
-    if not points or temperature_c < points[0][0]:
-        return None
-    if temperature_c >= points[-1][0]:
-        return points[-1][1], points[-1][2]
-    for (cold_c, cold, cold_ok), (warm_c, warm, warm_ok) in zip(points, points[1:], strict=False):
-        if temperature_c <= warm_c:
-            share = cold + (warm - cold) * (temperature_c - cold_c) / (warm_c - cold_c)
-            return share, cold_ok and warm_ok
-    return None
-
-
-def end_voltage_per_cell_v(unit_minimum_v: float, cells_in_series: int) -> float:
-    """End voltage a cell to which the data sheet's capacity must be read.
-
-    Parameters
-    ----------
-    unit_minimum_v : float
-        Lowest voltage at which the control unit works [V], above 0.
-    cells_in_series : int
-        1 or more.
-
-    Returns
-    -------
-    float
-        [V a cell]. A capacity stated to a lower end voltage is more than the unit can use.
-
-    Examples
-    --------
-    >>> end_voltage_per_cell_v(4.0, 4)
-    1.0
-    """
-    if cells_in_series < 1:
-        raise InputError("cells_in_series", f"must be at least 1, got {cells_in_series}")
-    return check_number(unit_minimum_v, "unit_minimum_v", above=0) / cells_in_series
-
-
-def default_self_discharge(chemistry: str) -> tuple[float, bool]:
-    """Share of nominal that a chemistry loses in a year by the table of defaults, and whether it is verified.
-
-    Raises KeyError where the table has no such chemistry.
-
-    Examples
-    --------
-    >>> default_self_discharge("lithium-manganese-dioxide")
-    (0.015, True)
-    """
-    found = row("self_discharge", "chemistry", chemistry)
-    return found.number("share_per_year"), found.verified
-
-
 def check_battery(battery: Battery) -> None:
     """Refuse a battery with impossible values; raises InputError naming the field."""
-    check_number(battery.capacity_mah, "capacity_mah", above=0)
+    check_number(battery.capacity_mah, "capacity_mah", above=0, at_most=_LARGEST)
     check_number(battery.usable_share, "usable_share", above=0, at_most=1)
     check_number(battery.self_discharge_per_year, "self_discharge_per_year", at_least=0)
     if battery.self_discharge_per_year >= 1.0:
@@ -373,18 +297,18 @@ def _run(data: Mapping[str, Any]) -> dict[str, Any]:
         reader.number("temperature_factor", 1.0, above=0, at_most=1),
     )
     drain = Drain(
-        reader.number("standing_ua", at_least=0),
-        reader.number("operation_ma", at_least=0),
-        reader.number("operation_s", at_least=0),
+        reader.number("standing_ua", at_least=0, at_most=_LARGEST),
+        reader.number("operation_ma", at_least=0, at_most=_LARGEST),
+        reader.number("operation_s", at_least=0, at_most=_LARGEST),
     )
     installed_on = read_date(reader, "installed_on")
     if reader.raw("operations_by_weekday", None) is None:
-        found = life(battery, drain, reader.number("operations_per_day", at_least=0))
+        found = life(battery, drain, reader.number("operations_per_day", at_least=0, at_most=_LARGEST))
     else:
         if reader.raw("operations_per_day", None) is not None:
             raise InputError("operations_per_day", "stands beside operations_by_weekday: give one of the two")
         operations = [
-            check_number(n, f"operations_by_weekday[{i}]", at_least=0)
+            check_number(n, f"operations_by_weekday[{i}]", at_least=0, at_most=_LARGEST)
             for i, n in enumerate(reader.items("operations_by_weekday"))
         ]
         found = life_by_weekday(battery, drain, operations, installed_on)
@@ -392,7 +316,8 @@ def _run(data: Mapping[str, Any]) -> dict[str, Any]:
     if installed_on is not None:
         shelf_life_years = reader.optional_number("shelf_life_years", above=0)
         change = change_on(installed_on, found.days, shelf_life_years)
-        answer |= {"change_on": change.on.isoformat(), "limited_by": change.limited_by}
+        answer["change_on"] = change.on.isoformat() if change else None
+        answer["limited_by"] = change.limited_by if change else None
     return answer
 
 
@@ -423,7 +348,7 @@ BATTERY_LIFE = Calculator(
     outputs=(
         Field("days", "number", "Life [days]."),
         Field("mah_per_day", "number", "Charge used a day, self-discharge included; mean of the week [mAh]."),
-        Field("change_on", "text", "Last day that the battery covers whole; with installed_on."),
+        Field("change_on", "text", "Day by which to change it; with installed_on. Null beyond 200 years."),
         Field("limited_by", "text", "charge or shelf life; with installed_on."),
     ),
     example={

@@ -19,7 +19,7 @@ _IGNORED: Final = frozenset(
 )
 
 
-def _getter(kind: type[Any]) -> attrgetter[tuple[Any, ...]]:
+def _getter(kind: type[Any]) -> "attrgetter[tuple[Any, ...]]":
     return attrgetter(*(field.name for field in fields(kind) if field.name not in _IGNORED))
 
 

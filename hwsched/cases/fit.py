@@ -139,7 +139,7 @@ class Hole:
     """0 for a pocket."""
     pilot_mm: float | None = None
     depth_mm: float | None = None
-    """None: through."""
+    """Length along its axis; None: through."""
     up_deg: float = 0.0
     edge_deg: float = 0.0
     from_cylinder_mm: tuple[float, float] | None = None
@@ -154,6 +154,8 @@ class Hole:
     width_mm: float | None = None
     """For a pocket: its size along x (along z for a pocket in the edge)."""
     height_mm: float | None = None
+    from_depth_mm: float = 0.0
+    """Where it begins below its face: a channel starts at the bottom of its square bore."""
     by_template: bool = False
     """True: taken from the part as template; x and y are the centre of the part's plate, not of the hole."""
 
@@ -218,7 +220,7 @@ class Fit:
     refused: tuple[Refusal, ...] = ()
     needs: tuple[Need, ...] = ()
     cost: float = 0.0
-    """Sum of list prices of the parts, in the catalogue's currency."""
+    """Sum of list prices of the parts, tools left out, in the catalogue's currency."""
     nearest_miss: Refusal | None = None
     """When nothing fits: the refusal that was least short."""
     runners_up: tuple[RunnerUp, ...] = ()

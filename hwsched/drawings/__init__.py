@@ -20,6 +20,7 @@ from hwsched.drawings.drawing import (
 )
 from hwsched.drawings.edge_view import edge_view
 from hwsched.drawings.elevation import elevation
+from hwsched.drawings.face_detail import face_detail
 from hwsched.drawings.handing import FACES, Face
 from hwsched.drawings.section import section
 from hwsched.drawings.template import template
@@ -43,6 +44,7 @@ __all__ = [
     "bore_detail",
     "edge_view",
     "elevation",
+    "face_detail",
     "section",
     "template",
     "unknown_drawing",

@@ -8,7 +8,7 @@ from hwsched.cases import Case, Fit
 from hwsched.drawings.dimensions import stack_horizontal
 from hwsched.drawings.drawing import Arc, Callout, Drawing, Line, Shape, Text
 from hwsched.drawings.hole_words import direction_words, size_words
-from hwsched.drawings.lock_place import LockPlace, lock_place
+from hwsched.drawings.lock_place import LockPlace, case_problem, lock_place
 from hwsched.drawings.symbols import box
 from hwsched.drawings.through_leaf import Axis, bore_outline, face_axes, thick_leaf
 from hwsched.drawings.unknown import known, unknown_drawing
@@ -45,7 +45,11 @@ def bore_detail(case: Case, fit: Fit, length_style: LengthStyle = "fraction") ->
     axes = [axis for axis in face_axes(fit, thick) if axis.hole.purpose != "fixing"]
     if not axes:
         return unknown_drawing(TITLE, ["no hole starts in a face of the leaf"])
-    place, _, _ = lock_place(case, leaf, length_style)
+    place, problems, _ = lock_place(case, leaf, length_style)
+    if place is not None:
+        problems = case_problem(place, thick, length_style)
+    if problems:
+        return unknown_drawing(TITLE, problems)
     upright, up_span = _view(axes, thick, 1, 0.0, place, length_style)
     plan, plan_span = _view(axes, thick, 0, thick + _BETWEEN_MM, place, length_style)
     # Both views hang from one level, so that they stand side by side whatever heights they show.
@@ -81,11 +85,12 @@ def _view(
         corners += [(left + thick * 0.42, low)]
     shapes: list[Shape] = [
         Line(tuple(corners), "outline", True, "leaf", "leaf"),
-        Text(left, low, "Secured side", "small", "left", 90.0, dx=-1.5, dy=1.0),
-        Text(left + thick, low, "Key side", "small", "left", 90.0, dx=3.6, dy=1.0),
+        Text(left, high, "Secured side", "small", "right", dx=-1.5, dy=-1.8),
+        Text(left + thick, high, "Key side", "small", "left", dx=1.5, dy=-1.8),
     ]
     shapes += _case(place, thick, along, left, low, high)
-    for axis in axes:
+    # The widest first, so that none covers another where they overlap in this view.
+    for axis in sorted(axes, key=lambda a: -a.hole.diameter_mm):
         shapes += _bore(axis, along, left, style)
     return shapes, (low, high)
 
@@ -112,7 +117,7 @@ def _case(place: LockPlace | None, thick: float, along: int, left: float, low: f
 def _bore(axis: Axis, along: int, left: float, style: LengthStyle) -> list[Shape]:
     start = (left + axis.start[2], axis.start[along])
     end = (left + axis.end[2], axis.end[along])
-    outline = bore_outline(start, end, axis.hole.diameter_mm)
+    outline = tuple((left + z, level) for z, level in bore_outline(axis, along))
     if not outline or not all(known(value) for point in outline for value in point):
         return []
     shapes: list[Shape] = [

@@ -6,7 +6,7 @@ from typing import Final, Literal
 
 from hwsched.calc.placement import Rect
 from hwsched.cases import Fit, Item, Part
-from hwsched.drawings.drawing import Callout, Dimension, Line, Shape
+from hwsched.drawings.drawing import Callout, Line, Shape
 from hwsched.drawings.symbols import box
 from hwsched.drawings.unknown import known, positive
 from hwsched.quantities import LengthStyle, format_length
@@ -31,13 +31,13 @@ class Cut:
 
     @property
     def trim_face(self) -> float:
-        """z of the trim's outer face on the key side; the leaf's face while the trim is unknown."""
+        """Level of the trim's outer face on the key side; the leaf's face while the trim is unknown."""
         trim = self.item.trim_key_mm
         return self.thickness_mm + (trim if known(trim) else 0.0)
 
     @property
     def head(self) -> float | None:
-        """z of the head's front, None while the stack is unknown."""
+        """Level of the head's front, None while the stack is unknown."""
         stack = self.fit.stack
         return None if stack is None else self.trim_face + stack.projection_mm
 
@@ -60,13 +60,11 @@ def _missing(cut: Cut, *names: str) -> list[str]:
 
 
 def _proud(cut: Cut) -> list[Shape]:
-    """Dimension how far the head stands proud of the trim."""
+    """Say how far the head stands proud of the trim; too small a distance for a dimension with words."""
     if cut.head is None or cut.head - cut.trim_face < 0.05:
         return []
-    text = format_length(cut.head - cut.trim_face, cut.style)
-    far = cut.x - cut.toward_hinge * 24.0
-    offset = 4.0 * cut.toward_hinge
-    return [Dimension(far, -cut.trim_face, far, -cut.head, offset, text, "vertical", "end")]
+    words = f"head {format_length(cut.head - cut.trim_face, cut.style)} proud of the trim"
+    return [Callout(cut.x, -cut.head, words, _side(cut))]
 
 
 def _collar(cut: Cut, head_mm: float | None) -> list[Shape]:
@@ -95,7 +93,7 @@ def _mortise(cut: Cut) -> Drawn:
             z = rear - offset
             reach = thread * 0.8
             shapes.append(Line(((cut.x - reach, -z), (cut.x + reach, -z)), "centre", name="cam plane"))
-            shapes.append(Callout(cut.x + cut.toward_hinge * reach, -z, "cam plane", _side(cut)))
+            shapes.append(Callout(cut.x - cut.toward_hinge * reach, -z, "cam plane", _side(cut)))
     return [*shapes, *_proud(cut)], notes
 
 
@@ -133,12 +131,8 @@ def _euro(cut: Cut) -> Drawn:
         box(cut.rect(half, z0, z1), "new", "new", "cylinder"),
         Line(((cut.x - half, -middle), (cut.x + half, -middle)), "centre", name="cam plane"),
     ]
-    side = cut.x + cut.toward_hinge * 14.0
-    away = -5.0 * cut.toward_hinge
-    shapes += [
-        Dimension(side, -z1, side, -middle, away, format_length(stack.key_half_mm, cut.style), "vertical", "start"),
-        Dimension(side, -middle, side, -z0, away, format_length(stack.secured_half_mm, cut.style), "vertical", "end"),
-    ]
+    for z, size, name in ((z1, stack.key_half_mm, "key half"), (z0, stack.secured_half_mm, "secured half")):
+        shapes.append(Callout(cut.x, -(z + middle) / 2, f"{name} {format_length(size, cut.style)}", _side(cut)))
     return [*shapes, *_proud(cut)], []
 
 
@@ -166,7 +160,8 @@ def _cabinet(cut: Cut) -> Drawn:
 
 
 def _side(cut: Cut) -> Side:
-    return "right" if cut.toward_hinge > 0 else "left"
+    """Words stand beyond the lock edge; the leaf goes on at the other end."""
+    return "left" if cut.toward_hinge > 0 else "right"
 
 
 _PARTS: Final[dict[str, Callable[[Cut], Drawn]]] = {

@@ -7,7 +7,7 @@ from hwsched.calc.placement import Rect
 from hwsched.cases import Case, Fit, Leaf
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Callout, Circle, Drawing, Line, Shape, Text
-from hwsched.drawings.lock_place import LockPlace, lock_place
+from hwsched.drawings.lock_place import LockPlace, case_problem, lock_place
 from hwsched.drawings.symbols import box
 from hwsched.drawings.through_leaf import bore_outline, face_axes, thick_leaf
 from hwsched.drawings.unknown import known, positive, unknown_drawing
@@ -57,6 +57,9 @@ def edge_view(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> D
     place, problems_of_lock, needs = lock_place(case, leaf, length_style)
     if place is None:
         return unknown_drawing(TITLE, problems_of_lock or [f"unknown: needs {need}" for need in needs])
+    contradiction = case_problem(place, thickness, length_style)
+    if contradiction:
+        return unknown_drawing(TITLE, contradiction)
     # Somebody at the lock edge of a leaf hinged left (from the key side) has the key side on the left.
     view = _View(thickness, case.opening.hand in ("LH", "LHR"))
     low, high = _span(case, fit, leaf, place)
@@ -142,9 +145,9 @@ def _made(case: Case, fit: Fit, view: _View) -> list[Shape]:
     for axis in face_axes(fit, view.thickness_mm):
         start = (view.across(axis.start[2]), axis.start[1])
         end = (view.across(axis.end[2]), axis.end[1])
-        outline = bore_outline(start, end, axis.hole.diameter_mm)
-        if outline:
-            shapes += [Line(outline, "hidden", True, name=axis.hole.name), Line((start, end), "centre")]
+        corners = tuple((view.across(z), y) for z, y in bore_outline(axis, 1))
+        if corners:
+            shapes += [Line(corners, "hidden", True, name=axis.hole.name), Line((start, end), "centre")]
     for hole in fit.holes:
         if hole.face == "lock-edge" and hole.diameter_mm > 0 and hole.count == 1 and not hole.by_template:
             shapes.append(Circle(view.across(hole.x_mm), hole.y_mm, hole.diameter_mm, "new", "hole", hole.name))
@@ -156,7 +159,7 @@ def _made(case: Case, fit: Fit, view: _View) -> list[Shape]:
         x0, x1 = sorted((view.across(unit.x_mm), view.across(unit.x_mm + unit.width_mm)))
         rect = Rect(x0, unit.y_mm, x1, unit.y_mm + unit.height_mm)
         shapes.append(box(rect, "new", "new", "unit pocket"))
-        shapes.append(Callout((x0 + x1) / 2, rect.y1 - 10.0, f"Pocket for {label.lower()}", "right"))
+        shapes.append(Callout((x0 + x1) / 2, rect.y1 - 10.0, f"{label}, pocket", "right"))
     elif unit.face in ("secured", "key"):
         depth = part.number_of("depth_mm") if part is not None else None
         rect = _proud(view, unit.face, depth if positive(depth) else 0.0, unit.y_mm, unit.y_mm + unit.height_mm)

@@ -21,7 +21,9 @@ _FRAME_FACE_MM: Final = 50.0
 _POST_MM: Final = 70.0
 _HINGE_MM: Final = (12.0, 100.0)
 _FLOOR_MM: Final = 120.0
-CONVENTION_NOTE: Final = "By convention: frame, hinges, swing lines (they meet at the hinges; dashed where the leaf opens away from the viewer)."
+CONVENTION_NOTE: Final = (
+    "By convention: frame, hinges, swing lines. These meet at the hinges; dashed: the leaf opens away from the viewer."
+)
 
 
 def ground_shapes(case: Case, leaves: tuple[LeafOnSheet, ...], face: Face) -> list[Shape]:

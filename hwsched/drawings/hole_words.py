@@ -3,6 +3,9 @@
 from hwsched.cases import Hole
 from hwsched.quantities import LengthStyle, format_length
 
+_STEEP_DEG = 60.0
+"""Steeper than this a hole runs along the leaf, and its angle to the face is what a hand aims by."""
+
 
 def size_words(hole: Hole, style: LengthStyle) -> str:
     """Say what is made: diameter of a hole, sides of a pocket, and of how many.
@@ -32,6 +35,8 @@ def direction_words(hole: Hole) -> str:
         words.append(f"{abs(hole.up_deg):.3g}° {'up' if hole.up_deg > 0 else 'down'}")
     if abs(hole.edge_deg) >= 0.05:
         words.append(f"{abs(hole.edge_deg):.3g}° toward the {'lock' if hole.edge_deg > 0 else 'hinge'} edge")
+    if abs(hole.up_deg) > _STEEP_DEG:
+        words.append(f"{90 - abs(hole.up_deg):.3g}° to the leaf's face")
     return ", ".join(words) or "square"
 
 
@@ -42,6 +47,8 @@ def full_words(hole: Hole, style: LengthStyle) -> str:
         words.append(f"enlarges {format_length(hole.enlarges_mm, style)}")
     if hole.pilot_mm is not None:
         words.append(f"pilot {format_length(hole.pilot_mm, style)}")
+    if hole.from_depth_mm > 0:
+        words.append(f"begins {format_length(hole.from_depth_mm, style)} below the face")
     words.append("through" if hole.depth_mm is None else f"{format_length(hole.depth_mm, style)} deep")
     words.append(direction_words(hole))
     if hole.by_template:

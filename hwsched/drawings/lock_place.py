@@ -75,6 +75,17 @@ def lock_place(case: Case, leaf: Leaf, style: LengthStyle) -> tuple[LockPlace | 
     return LockPlace(item, x, y), (), ()
 
 
+def case_problem(place: LockPlace, thickness_mm: float, style: LengthStyle) -> tuple[str, ...]:
+    """Say when the surveyed case does not fit into the leaf's thickness: one of the two facts is wrong."""
+    through = place.case_across(thickness_mm)
+    if through is None or (through[0] >= -0.01 and through[1] <= thickness_mm + 0.01):
+        return ()
+    return (
+        f"a lock case {format_length(through[1] - through[0], style)} thick does not stand inside a leaf "
+        f"{format_length(thickness_mm, style)} thick: one of them is wrong",
+    )
+
+
 def _in_height(case: Case, leaf: Leaf, y: float) -> bool:
     low = leaf.undercut_mm if known(leaf.undercut_mm) else 0.0
     if case.opening.form == "cabinet" and not known(leaf.undercut_mm):

@@ -6,9 +6,10 @@ from hwsched.calc.placement import Rect
 from hwsched.cases import Case, Fit, Hole
 from hwsched.drawings.drawing import Callout, Circle, Line, Shape
 from hwsched.drawings.handing import Face
-from hwsched.drawings.hole_words import size_words
+from hwsched.drawings.hole_words import direction_words, size_words
 from hwsched.drawings.sheet import LeafOnSheet
 from hwsched.drawings.symbols import box
+from hwsched.drawings.through_leaf import face_axes
 from hwsched.drawings.unknown import known, positive
 from hwsched.quantities import LengthStyle
 from hwsched.rules.reading import leaf_name, unit_part
@@ -75,6 +76,8 @@ def _unit(case: Case, fit: Fit, face: Face, leaves: tuple[LeafOnSheet, ...]) -> 
 
 def _hole(hole: Hole, face: Face, leaf: LeafOnSheet, style: LengthStyle) -> list[Shape]:
     x, y = hole.x_mm, hole.y_mm
+    if hole.from_depth_mm > 0:
+        return _inside(hole, face, leaf, style)
     if hole.face != face:
         thick = leaf.leaf.thickness_mm
         if hole.depth_mm is not None or not positive(thick) or hole.diameter_mm <= 0:
@@ -100,4 +103,18 @@ def _hole(hole: Hole, face: Face, leaf: LeafOnSheet, style: LengthStyle) -> list
     if hole.face == face and hole.purpose != "fixing":
         number = f"Hole {hole.order}: " if hole.order else ""
         shapes.append(Callout(x, y, f"{number}{size_words(hole, style)}", "right" if leaf.lock_left else "left"))
+    return shapes
+
+
+def _inside(hole: Hole, face: Face, leaf: LeafOnSheet, style: LengthStyle) -> list[Shape]:
+    """Draw a hole that begins below its face, at the bottom of another one: its axis as a hidden line."""
+    axes = face_axes(Fit("fitted", holes=(hole,)), leaf.leaf.thickness_mm or 0.0)
+    if not axes or not positive(leaf.leaf.thickness_mm):
+        return []
+    (x0, y0, _), (x1, y1, _) = axes[0].start, axes[0].end
+    shapes: list[Shape] = [Line(((leaf.across(x0), y0), (leaf.across(x1), y1)), "hidden", name=hole.name)]
+    if hole.face == face:
+        number = f"Hole {hole.order}: " if hole.order else ""
+        words = f"{number}{size_words(hole, style)}, {direction_words(hole)}"
+        shapes.append(Callout(leaf.across(x1), y1, words, "right" if leaf.lock_left else "left"))
     return shapes

@@ -6,9 +6,9 @@ from hwsched.drawings.cylinder_section import Cut, cylinder_shapes
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Callout, Drawing, Line, Shape, Text
 from hwsched.drawings.handing import lock_edge_left
-from hwsched.drawings.lock_place import LockPlace, lock_place
+from hwsched.drawings.lock_place import LockPlace, case_problem, lock_place
 from hwsched.drawings.symbols import box
-from hwsched.drawings.through_leaf import face_axes, thick_leaf
+from hwsched.drawings.through_leaf import bore_outline, face_axes, thick_leaf
 from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import rectangle
@@ -45,6 +45,9 @@ def section(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> Dra
     place, problems_of_lock, needs = lock_place(case, leaf, length_style)
     if place is None:
         return unknown_drawing(TITLE, problems_of_lock or [f"unknown: needs {need}" for need in needs])
+    contradiction = case_problem(place, thick, length_style)
+    if contradiction:
+        return unknown_drawing(TITLE, contradiction)
     # Seen from above with the key side below, left and right are those of somebody on the key side.
     way = 1.0 if lock_edge_left(case.opening.hand, "key") else -1.0
     reach = _reach(leaf, fit, place)
@@ -72,8 +75,8 @@ def section(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> Dra
     shapes += [
         *stack_horizontal(low, -1.0, [(0.0, axis, format_length(place.x_mm, length_style))]),
         *stack_vertical(way * reach, way, [(-thick, 0.0, format_length(thick, length_style))]),
-        Text(way * reach, 0.0, "Secured side", "small", "right" if way > 0 else "left", dx=-way * 6.0, dy=2.0),
-        Text(way * reach, -thick, "Key side", "small", "right" if way > 0 else "left", dx=-way * 6.0, dy=-4.0),
+        Text(0.0, 0.0, "Secured side", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=1.0),
+        Text(0.0, -thick, "Key side", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=-2.8),
         Text(0.0, -thick / 2, "lock edge", "small", "centre", 90.0, dx=-way * 2.5 + 0.9),
     ]
     bounds = (min(0.0, way * reach), low, max(0.0, way * reach), top)
@@ -126,14 +129,9 @@ def _made(case: Case, fit: Fit, place: LockPlace, way: float, thick: float) -> t
     notes: list[str] = []
     for axis in face_axes(fit, thick):
         (ax, _, az), (bx, _, bz) = axis.start, axis.end
-        # Faces are level on this sheet: the bore is cut off along x.
-        half = axis.hole.diameter_mm / 2 * ((1 + ((bx - ax) / (bz - az)) ** 2) ** 0.5 if bz != az else 1.0)
-        corners = (
-            (way * (ax - half), -az),
-            (way * (ax + half), -az),
-            (way * (bx + half), -bz),
-            (way * (bx - half), -bz),
-        )
+        corners = tuple((way * x, -z) for z, x in bore_outline(axis, 0))
+        if not corners:
+            continue
         cut = abs(axis.start[1] - place.y_mm) <= axis.hole.diameter_mm / 2
         shapes.append(Line(corners, "new" if cut else "hidden", True, "hole" if cut else "none", axis.hole.name))
         shapes.append(Line(((way * ax, -az), (way * bx, -bz)), "centre"))
@@ -150,7 +148,7 @@ def _made(case: Case, fit: Fit, place: LockPlace, way: float, thick: float) -> t
             )
             words = label if cut else f"{label} ({'above' if unit.y_mm > place.y_mm else 'below'} this section)"
             shapes.append(
-                Callout((x0 + x1) / 2, low + depth * 0.7, words, "right" if way > 0 else "left", (x1 - x0, depth * 0.5))
+                Callout((x0 + x1) / 2, low + depth * 0.7, words, "left" if way > 0 else "right", (x1 - x0, depth * 0.5))
             )
         else:
             notes.append(f"{label} not drawn: needs its depth.")

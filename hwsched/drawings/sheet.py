@@ -11,6 +11,7 @@ from hwsched.drawings.handing import Face, lock_edge_left
 from hwsched.drawings.unknown import known, size_problem
 from hwsched.rules.reading import lock_item, lock_leaf
 from hwsched.rules.wording import label_of
+from hwsched.survey import LEAF
 
 MEETING_GAP_MM: Final = 3.0
 """Between the leaves of a pair; drawn by convention."""
@@ -116,5 +117,5 @@ def _standing(case: Case, leaf: Leaf, lock_left: bool, problems: list[str], note
         notes.append("How high the leaf hangs is not surveyed: only the part about the lock is drawn.")
         around = min(_SHOWN_AROUND_MM, height / 2)
         return LeafOnSheet(leaf, 0.0, width, middle - around, middle + around, lock_left, broken=True)
-    notes.append(f"{label_of('leaf.undercut_mm')} is not surveyed: the leaf is drawn down to the floor.")
+    notes.append(f"{LEAF.attribute('undercut_mm').label} is not surveyed: the leaf is drawn down to the floor.")
     return LeafOnSheet(leaf, 0.0, width, 0.0, height, lock_left)

@@ -10,7 +10,7 @@ from typing import Final
 from hwsched.calc.placement import Rect
 from hwsched.cases import Case, Fit, Hole
 from hwsched.drawings.conventions import LETTER_HEIGHT_MM, LINE_SPACING
-from hwsched.drawings.drawing import Callout, Circle, Drawing, Line, Shape, Text
+from hwsched.drawings.drawing import Anchor, Circle, Drawing, Line, Shape, Text
 from hwsched.drawings.handing import Face, lock_edge_left
 from hwsched.drawings.hole_words import full_words, size_words
 from hwsched.drawings.lock_place import LockPlace, face_diameter, lock_place
@@ -24,8 +24,8 @@ from hwsched.rules.wording import label_of
 INCH_MM: Final = 25.4
 CHECK_RULES: Final = ((100.0, 10.0, "100 mm"), (4 * INCH_MM, INCH_MM / 2, "4 in"))
 """Length, distance of its ticks, words."""
-_AROUND_MM = 18.0
-_LETTERS_A_LINE = 78
+_AROUND_MM = 12.0
+_LETTERS_A_LINE = 92
 FACE_WORDS = {"secured": "SECURED SIDE", "key": "KEY SIDE"}
 
 
@@ -70,14 +70,14 @@ def template(
         *_rows("Holds for: " + (", ".join(marks) if marks else "the opening of this packet only") + "."),
         *(row for hole in _listed(fit, face) for row in _rows("• " + full_words(hole, length_style))),
         *_rows(
-            f"{FACE_WORDS[face]}, hand {hand}. Backset {format_length(place.x_mm, length_style)} from the high side of a "
-            f"bevelled edge; cylinder {format_length(place.y_mm, length_style, 16)} above the floor. Measure both check "
-            "rules before use; print again without scaling if one is wrong. Compare with the door before drilling."
+            f"{FACE_WORDS[face]}, hand {hand}. Backset {format_length(place.x_mm, length_style)} from the high side of "
+            f"a bevelled edge; cylinder {format_length(place.y_mm, length_style, 16)} above the floor. Measure both "
+            "check rules first; print again without scaling if one is wrong. Compare with the door before you drill."
         ),
     ]
     foot, low = _foot(rect, words)
     x0, x1 = min(rect.x0, rect.x0), max(rect.x1, rect.x0 + CHECK_RULES[1][0])
-    return Drawing(title, tuple([*ground, *made, *foot]), (x0, low, x1, rect.y1))
+    return Drawing(title, (*ground, *made, *foot), (x0, low, x1, rect.y1))
 
 
 def _listed(fit: Fit, face: Face) -> list[Hole]:
@@ -92,17 +92,23 @@ def _holes(
         if hole.count > 1 or hole.by_template or not (known(hole.x_mm) and known(hole.y_mm)):
             continue
         y = hole.y_mm - place.y_mm
-        if hole.face == face:
-            x = way * hole.x_mm
-        else:
-            # On the folded part the distance from the fold is the distance from this face.
-            x = -way * (hole.x_mm if face == "secured" else thick - hole.x_mm)
+        # On the folded part the distance from the fold is the distance from this face.
+        folded = -way * (hole.x_mm if face == "secured" else thick - hole.x_mm)
+        x = way * hole.x_mm if hole.face == face else folded
         shapes += _mark(hole, x, y, way, style)
     return shapes
 
 
 def _mark(hole: Hole, x: float, y: float, way: float, style: LengthStyle) -> list[Shape]:
     shapes: list[Shape] = []
+    if hole.from_depth_mm > 0:
+        # It begins at the bottom of a hole that is marked already: only its words and the way it leans are added.
+        side: Anchor = "left" if way > 0 else "right"
+        words = f"then {_short(hole, style)}"
+        return [
+            Text(x + way * (hole.diameter_mm / 2 + 6.0), y, words, "label", side, dy=-4.5),
+            *_lean(hole, x, y, way),
+        ]
     if hole.diameter_mm > 0:
         shapes.append(Circle(x, y, hole.diameter_mm, "new", "none", hole.name))
         arm = hole.diameter_mm / 2 + 4.0
@@ -117,8 +123,14 @@ def _mark(hole: Hole, x: float, y: float, way: float, style: LengthStyle) -> lis
     shapes += [
         Line(((x - arm, y), (x + arm, y)), "thin", name="centre mark"),
         Line(((x, y - arm), (x, y + arm)), "thin", name="centre mark"),
-        Callout(x, y, _short(hole, style), "right" if way > 0 else "left", role="label"),
+        Text(x + way * (arm + 1.5), y, _short(hole, style), "label", "left" if way > 0 else "right", dy=1.2),
     ]
+    return [*shapes, *_lean(hole, x, y, way)]
+
+
+def _lean(hole: Hole, x: float, y: float, way: float) -> list[Shape]:
+    """Draw the arrow that shows to which side a hole leans."""
+    shapes: list[Shape] = []
     up, edge = tan(radians(hole.up_deg)), -way * tan(radians(hole.edge_deg))
     lean = hypot(up, edge)
     if lean > 1e-3 and hole.face != "lock-edge":
@@ -176,11 +188,11 @@ def _ground(
                       (shape.x + shape.diameter / 2, shape.y + shape.diameter / 2)]  # fmt: skip
         elif isinstance(shape, Line):
             marks += shape.points
-    reach = max(way * x for x, _ in marks) + _AROUND_MM
+    # The words beside the cylinder's centre need 34 mm.
+    reach = max(max(way * x for x, _ in marks) + _AROUND_MM, place.x_mm + 45.0)
     low, top = min(y for _, y in marks) - _AROUND_MM, max(y for _, y in marks) + _AROUND_MM
     x0, x1 = sorted((-way * thick, way * reach))
     rect = Rect(x0, low, x1, top)
-    side = "right" if way > 0 else "left"
     shapes += [
         box(rect, "thin", "none", "template"),
         Line(((0.0, low), (0.0, top)), "hidden", name="fold at the lock edge"),
@@ -189,7 +201,7 @@ def _ground(
         Line(((way * place.x_mm, low), (way * place.x_mm, top)), "centre", name="backset line"),
         Line(((way * place.x_mm - 9.0, 0.0), (way * place.x_mm + 9.0, 0.0)), "thin", name="cylinder centre"),
         Line(((way * place.x_mm, -9.0), (way * place.x_mm, 9.0)), "thin", name="cylinder centre"),
-        Callout(way * place.x_mm, 0.0, "Cylinder centre", "right" if side == "right" else "left", role="label"),
+        Text(way * (place.x_mm + 11.0), 0.0, "Cylinder centre", "label", "left" if way > 0 else "right", dy=-3.7),
         Text(way * reach, top, f"{FACE_WORDS[face]}, this way up ↑", "label", "right" if way > 0 else "left",
              dx=-way * 2.0, dy=-5.0),
         Text(-way * thick, top, "EDGE", "label", "left" if way > 0 else "right", dx=way * 2.0, dy=-5.0),

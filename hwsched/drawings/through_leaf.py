@@ -20,6 +20,10 @@ class Axis:
     hole: Hole
     start: Solid
     end: Solid
+    from_face: bool
+    """Starts in a face; else below it, at the bottom of another hole."""
+    into_face: bool
+    """Comes out of the other face."""
 
 
 def thick_leaf(case: Case) -> tuple[Leaf | None, float, tuple[str, ...]]:
@@ -32,7 +36,7 @@ def thick_leaf(case: Case) -> tuple[Leaf | None, float, tuple[str, ...]]:
 
 
 def face_axes(fit: Fit, thickness_mm: float) -> list[Axis]:
-    """Return the axes of all single holes that start in a face, in the order in which they are made.
+    """Return the axes of all single holes that start in a face or below it, in the order in which they are made.
 
     A hole that runs through ends in the other face; direction is proportional to normal + tan(up) y - tan(edge) x.
     """
@@ -43,26 +47,30 @@ def face_axes(fit: Fit, thickness_mm: float) -> list[Axis]:
         if not (known(hole.x_mm) and known(hole.y_mm)) or abs(hole.up_deg) >= 89 or abs(hole.edge_deg) >= 89:
             continue
         up, edge = tan(radians(hole.up_deg)), -tan(radians(hole.edge_deg))
-        through = thickness_mm
-        if hole.depth_mm is not None:
-            through = min(hole.depth_mm / sqrt(1 + up * up + edge * edge), thickness_mm)
-        z0, sign = (0.0, 1.0) if hole.face == "secured" else (thickness_mm, -1.0)
-        end = (hole.x_mm + edge * through, hole.y_mm + up * through, z0 + sign * through)
-        axes.append(Axis(hole, (hole.x_mm, hole.y_mm, z0), end))
+        left = thickness_mm - hole.from_depth_mm
+        deep = left if hole.depth_mm is None else min(hole.depth_mm / sqrt(1 + up * up + edge * edge), left)
+        sign = 1.0 if hole.face == "secured" else -1.0
+        z0 = hole.from_depth_mm if hole.face == "secured" else thickness_mm - hole.from_depth_mm
+        end = (hole.x_mm + edge * deep, hole.y_mm + up * deep, z0 + sign * deep)
+        axes.append(Axis(hole, (hole.x_mm, hole.y_mm, z0), end, hole.from_depth_mm <= 0, deep >= left - 1e-6))
     return axes
 
 
 Flat = tuple[float, float]
 
 
-def bore_outline(start: Flat, end: Flat, diameter_mm: float) -> tuple[Flat, ...]:
-    """Return the four corners of a bore between two faces in a view from the side.
+def bore_outline(axis: Axis, along: int) -> tuple[Flat, ...]:
+    """Return the corners of a bore in a view from the side: z first, then y (along 1) or x (along 0).
 
-    Its ends lie in the faces (lines of equal first coordinate), hence the walls are cut off there and not square.
+    An end in a face is cut off along the face, a blind end square to the axis.
     """
-    (ax, ay), (bx, by) = start, end
-    if ax == bx:
+    (ax, ay), (bx, by) = (axis.start[2], axis.start[along]), (axis.end[2], axis.end[along])
+    length = sqrt((bx - ax) ** 2 + (by - ay) ** 2)
+    if length == 0 or ax == bx:
         return ()
-    slope = (by - ay) / (bx - ax)
-    half = diameter_mm / 2 * sqrt(1 + slope * slope)
-    return ((ax, ay - half), (bx, by - half), (bx, by + half), (ax, ay + half))
+    half = axis.hole.diameter_mm / 2
+    square = (-(by - ay) / length * half, (bx - ax) / length * half)
+    level = (0.0, square[1] + square[0] ** 2 / square[1])
+    sx, sy = level if axis.from_face else square
+    ex, ey = level if axis.into_face else square
+    return ((ax - sx, ay - sy), (bx - ex, by - ey), (bx + ex, by + ey), (ax + sx, ay + sy))

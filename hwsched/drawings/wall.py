@@ -21,14 +21,14 @@ TITLES = {"key": "Wall, reader side", "secured": "Wall, unit side"}
 def wall(case: Case, fit: Fit, face: Face, style: LengthStyle) -> Drawing:
     """Draw the reader (key side) or the unit (secured side) of an opening without a leaf on its wall.
 
-    x counts from the reader's centre, to the right as its face is seen; the unit's side is seen from the other side.
+    x counts from the reader's centre, to the right as the unit's side is seen; the reader's side is its mirror image.
     """
     title = TITLES[face]
     lock = lock_item(case)
     height = lock.cylinder_height_mm if lock is not None else None
     if not positive(height):
         return unknown_drawing(title, [f"unknown: needs {label_of('existing_item.cylinder_height_mm')}"])
-    mirror = 1.0 if face == "key" else -1.0
+    mirror = 1.0 if face == "secured" else -1.0
     shapes: list[Shape] = []
     notes: list[str] = []
     rects: list[Rect] = []

@@ -1,19 +1,33 @@
 """Building a fit: slot by slot, refused early by the rules, the best complete chain taken."""
 
 from collections.abc import Iterable
-from dataclasses import replace
+from dataclasses import dataclass, field, replace
 
-from hwsched.cases import Case, Fit, Need, Refusal
-from hwsched.fitting.candidate import Judged, by_hand, cost_of, needs_of
-from hwsched.fitting.locks import lock_slot, nearest_first
-from hwsched.fitting.power import power_slot
+from hwsched.cases import Case, Fit, Refusal, Role, RunnerUp
+from hwsched.fitting.candidate import Judged, by_hand, cost_of, holes_in, needs_of, numbers_in, rank_of
+from hwsched.fitting.locks import chosen_by_hand, lock_slot, shape_of
+from hwsched.fitting.power import power_slot, undecided
 from hwsched.fitting.sundries import with_sundries
-from hwsched.fitting.units import unit_slot
+from hwsched.fitting.units import kept, unit_slot
+from hwsched.fitting.ways import ORDER
+from hwsched.rules.cable.lead_reaches import RULE as LEAD_REACHES
 from hwsched.rules.reading import LOCK_ROLES, lock_form
 from hwsched.rules.rule import Slot
 
-_LOCKS_TRIED = 6
-"""Cheapest locks with which units are tried; longer leads and other stacks come with dearer ones."""
+_RUNNERS_UP = 5
+_MAIN_ROLES = (*LOCK_ROLES, "unit", "lead-extension", "battery", "supply")
+
+
+@dataclass
+class _Search:
+    """What the search has found so far."""
+
+    complete: list[Fit] = field(default_factory=list)
+    refused: list[Refusal] = field(default_factory=list)
+    stopped: list[tuple[Slot, Judged]] = field(default_factory=list)
+    """Candidates that ended a chain, with the slot in which they did."""
+    needs: dict[str, Slot] = field(default_factory=dict)
+    """Facts of the survey that decide, with the slot that asks for them."""
 
 
 def fit(case: Case) -> Fit:
@@ -27,63 +41,101 @@ def fit(case: Case) -> Fit:
     Returns
     -------
     Fit
-        ``fitted`` with the best chain; ``unknown`` with the facts that are missing; ``not-fitted`` with what was
-        refused, nearest miss first. Equal cases have equal fits.
+        ``fitted`` with the best complete chain; ``unknown`` with the facts that are missing; ``not-fitted`` with all
+        refusals and the nearest miss. What a person chose is kept even where rules refuse it: the fit is then
+        ``fitted``, and `rules.check` says what is wrong. Equal cases have equal fits.
     """
-    if lock_form(case) is None:
+    if lock_form(case) is None and not chosen_by_hand(case):
         return Fit("unknown", needs=needs_of(("existing_item.lock_form",), "lock"))
+    search = _Search()
     slot = lock_slot(case)
-    kept = any(by_hand(case, role) for role in LOCK_ROLES)
-    locks = slot.good or (slot.others[:1] if kept else ())
-    if not locks:
-        return _stopped(slot.others, "lock", Fit("unknown"))
-    refused = list(_refusals(nearest_first(slot.others)))
-    best: tuple[tuple[int, float], Fit] | None = None
-    stopped: list[Judged] = []
-    for lock in locks[:_LOCKS_TRIED]:
-        units = unit_slot(case, lock.fit)
-        chosen = units.good or (units.others[:1] if by_hand(case, "unit") or case.placed is not None else ())
-        stopped += units.others
-        for unit in chosen:
-            powered = _powered(case, unit.fit)
-            if powered is None:
-                continue
-            rank = cost_of(case, powered)
-            if best is None or rank < best[0]:
-                best = (rank, powered)
-            break
-        if best is not None:
-            break
-    if best is None:
-        return _stopped(
-            tuple(stopped), "unit", Fit("unknown", parts=locks[0].fit.parts, stack=locks[0].fit.stack), refused
-        )
-    whole = with_sundries(case, best[1])
-    refused += _refusals(stopped)
-    return replace(whole, status="fitted", refused=_distinct(refused), cost=cost_of(case, whole)[1])
+    locks = slot.good
+    if not locks and chosen_by_hand(case):
+        locks = slot.others[:1]
+        for each in locks:
+            search.needs.update(dict.fromkeys(each.needs, "lock"))
+    else:
+        _stop(search, "lock", slot.others)
+    easy: set[tuple[object, ...]] = set()
+    for lock in locks:
+        # A lock of the same shape that ranks before this one, with lead enough for every unit, leaves it no chance.
+        shape = shape_of(case, lock.fit)
+        if shape in easy:
+            continue
+        if _with_units(case, lock, search):
+            easy.add(shape)
+    return _settled(case, search)
 
 
-def _powered(case: Case, base: Fit) -> Fit | None:
-    ways = power_slot(case, base)
-    if not ways:
-        return base
-    good = [way for way in ways if way.good]
-    return (good or ways)[0].fit
+def _with_units(case: Case, lock: Judged, search: _Search) -> bool:
+    """Go on from a lock; tells whether its lead sufficed for every unit."""
+    slot = unit_slot(case, lock.fit)
+    going = kept(case, slot)
+    search.needs.update(dict.fromkeys(slot.needs, "unit"))
+    _stop(search, "unit", (each for each in slot.others if each not in going))
+    for unit in going:
+        search.needs.update(dict.fromkeys(unit.needs, "unit"))
+        ways = power_slot(case, unit.fit)
+        good = [way for way in ways if way.good]
+        if not good and (unit.refusals or _fed_by_hand(case)):
+            good = list(ways[:1])
+            search.needs.update((need, "power") for way in good for need in way.needs)
+        _stop(search, "power", (way for way in ways if way not in good and not way.good))
+        if undecided(case):
+            search.needs.update(dict.fromkeys(undecided(case), "power"))
+        search.complete += [with_sundries(case, way.fit) for way in good[:1]]
+    short = any(refusal.rule == LEAD_REACHES.id for each in slot.others for refusal in each.refusals)
+    extended = any(each.fit.part("lead-extension") is not None for each in (*slot.good, *slot.others))
+    return not short and not extended
 
 
-def _stopped(others: tuple[Judged, ...], slot: Slot, partial: Fit, refused: Iterable[Refusal] = ()) -> Fit:
-    """Say why there is no chain: unknown where a candidate only lacks facts, else not fitted."""
-    lacking = [found for found in others if found.needs and not found.refusals]
-    every = _distinct([*refused, *_refusals(nearest_first(others))])
+def _fed_by_hand(case: Case) -> bool:
+    roles: tuple[Role, ...] = ("unit", "battery", "supply")
+    return any(by_hand(case, role) for role in roles)
+
+
+def _stop(search: _Search, slot: Slot, found: Iterable[Judged]) -> None:
+    for each in found:
+        search.stopped.append((slot, each))
+        search.refused += each.refusals
+
+
+def _settled(case: Case, search: _Search) -> Fit:
+    every = _distinct(search.refused)
+    if search.complete and not search.needs:
+        ranked = sorted(search.complete, key=lambda each: (rank_of(case, each), _order(each), numbers_in(each)))
+        best = ranked[0]
+        others = tuple(_runner_up(case, each) for each in ranked[1 : 1 + _RUNNERS_UP])
+        return replace(best, status="fitted", refused=every, cost=cost_of(case, best)[1], runners_up=others)
+    if search.needs:
+        needs = tuple(need for fact, slot in search.needs.items() for need in needs_of((fact,), slot))
+        return Fit("unknown", refused=every, needs=needs)
+    lacking = [(slot, each) for slot, each in search.stopped if each.needs and not each.refusals]
     if lacking:
-        fewest = min(lacking, key=lambda found: (len(found.needs), found.needs))
-        needs: tuple[Need, ...] = needs_of(fewest.needs, slot)
-        return replace(partial, status="unknown", needs=needs, refused=every)
-    return replace(partial, status="not-fitted", refused=every)
+        slot, fewest = min(lacking, key=lambda entry: (len(entry[1].needs), entry[1].needs))
+        return Fit("unknown", refused=every, needs=needs_of(fewest.needs, slot))
+    refused = [each for _, each in search.stopped if each.refusals]
+    nearest = min(refused, key=lambda each: (*each.miss(), numbers_in(each.fit)), default=None)
+    miss = _worst(nearest.refusals) if nearest is not None else None
+    return Fit("not-fitted", refused=every, nearest_miss=miss)
 
 
-def _refusals(found: Iterable[Judged]) -> list[Refusal]:
-    return [refusal for each in found for refusal in each.refusals]
+def _order(found: Fit) -> int:
+    return ORDER.get(found.placement.pattern, 9) if found.placement is not None else 9
+
+
+def _worst(refusals: tuple[Refusal, ...]) -> Refusal:
+    return max(refusals, key=lambda refusal: abs(refusal.values.get("short_mm", 0.0)))
+
+
+def _runner_up(case: Case, found: Fit) -> RunnerUp:
+    return RunnerUp(
+        tuple(part.part for part in found.parts if part.role in _MAIN_ROLES),
+        found.placement.pattern if found.placement is not None else "",
+        found.power,
+        cost_of(case, found)[1],
+        holes_in(found),
+    )
 
 
 def _distinct(refused: Iterable[Refusal]) -> tuple[Refusal, ...]:

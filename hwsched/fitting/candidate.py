@@ -1,9 +1,10 @@
 """A candidate: a partial fit, and what the rules of a slot say of it."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from math import inf
 
-from hwsched.cases import Case, Fit, FittedPart, Need, Part, Refusal
-from hwsched.cases.fit import Role
+from hwsched.cases import Case, Fit, FittedPart, Need, Part, Refusal, Role
 from hwsched.rules import judge, rules_in_slot, severity_of
 from hwsched.rules.rule import Slot
 from hwsched.rules.wording import label_of
@@ -30,9 +31,31 @@ class Judged:
         """Whether nothing speaks against it and nothing is missing."""
         return not self.refusals and not self.needs
 
+    @property
+    def surveyable(self) -> tuple[str, ...]:
+        """Missing facts of the survey, where it is only those that keep it from being good or bad."""
+        return () if self.refusals else tuple(need for need in self.needs if not need.startswith("part "))
 
-def judged(case: Case, fit: Fit, slot: Slot, part: str, role: Role) -> Judged:
-    """Let the rules of a slot judge a partial fit: an error refuses, a missing fact leaves it unknown."""
+    def miss(self) -> tuple[int, float]:
+        """Rank of a refused candidate: how many rules refuse it, and by how much at most it is short."""
+        short = [abs(refusal.values.get("short_mm", inf)) for refusal in self.refusals]
+        return len(self.refusals), max(short, default=inf)
+
+
+def judged(case: Case, fit: Fit, slot: Slot, part: str, role: Role, said: str = "") -> Judged:
+    """Let the rules of a slot judge a partial fit: an error refuses, a missing fact leaves it unknown.
+
+    Parameters
+    ----------
+    case, fit : Case, Fit
+        The case, and what is chosen so far.
+    slot : Slot
+        Whose rules speak.
+    part, role : str
+        The candidate that refusals name.
+    said : str
+        Put before every reason, such as the place that was tried.
+    """
     refusals: list[Refusal] = []
     needs: dict[str, None] = {}
     for rule in rules_in_slot(slot):
@@ -43,21 +66,22 @@ def judged(case: Case, fit: Fit, slot: Slot, part: str, role: Role) -> Judged:
                 if rule.severity == "error":
                     needs.update(dict.fromkeys(verdict.needs))
             elif severity_of(rule, verdict) == "error":
-                reason = f"{verdict.message} {verdict.cure or rule.cure}"
+                about = "" if verdict.about in ("", part) else f"{verdict.about}: "
+                reason = f"{said}{about}{verdict.message} {verdict.cure or rule.cure}"
                 refusals.append(Refusal(part, role, rule.id, reason, verdict.values))
     return Judged(fit, tuple(refusals), tuple(needs))
 
 
-def needs_of(facts: tuple[str, ...], slot: Slot) -> tuple[Need, ...]:
+def needs_of(facts: Iterable[str], slot: Slot) -> tuple[Need, ...]:
     """Put missing facts into needs."""
-    return tuple(Need(fact, label_of(fact), _BLOCKS[slot]) for fact in facts)
+    return tuple(Need(fact, label_of(fact), _BLOCKS[slot]) for fact in dict.fromkeys(facts))
 
 
 def fitted(case: Case, role: Role, part: Part, reason: str, quantity: float = 1.0) -> FittedPart:
     """Return a part in a role; by hand where a person chose it."""
-    by_hand = any(choice.role == role and choice.part == part.number for choice in case.chosen)
+    chosen = any(choice.role == role and choice.part == part.number for choice in case.chosen)
     return FittedPart(
-        role, part.number, part.kind, quantity, reason, part.description, "by-hand" if by_hand else "fitted"
+        role, part.number, part.kind, quantity, reason, part.description, "by-hand" if chosen else "fitted"
     )
 
 
@@ -68,9 +92,9 @@ def with_parts(fit: Fit, *parts: FittedPart) -> Fit:
 
 def offered(case: Case, role: Role, *kinds: str) -> tuple[Part, ...]:
     """Return the parts that may take a role: those chosen by hand, else all of the kinds that are not superseded."""
-    by_hand = [choice.part for choice in case.chosen if choice.role == role]
-    if by_hand:
-        return tuple(part for number in by_hand if (part := case.catalogue.get(number)) is not None)
+    chosen = [choice.part for choice in case.chosen if choice.role == role]
+    if chosen:
+        return tuple(part for number in chosen if (part := case.catalogue.get(number)) is not None)
     return tuple(part for part in case.catalogue.of_kind(*kinds) if not part.superseded_by)
 
 
@@ -79,13 +103,44 @@ def by_hand(case: Case, role: Role) -> bool:
     return any(choice.role == role for choice in case.chosen)
 
 
+def cheapest(parts: Iterable[Part]) -> Part | None:
+    """Return the part of least price, of equals the one whose number comes first; unpriced parts come last."""
+    return min(parts, key=lambda part: (price(part), part.number), default=None)
+
+
+def price(part: Part) -> float:
+    """Return a part's list price; infinite where it has none."""
+    return inf if part.list_price is None else part.list_price
+
+
 def cost_of(case: Case, fit: Fit) -> tuple[int, float]:
-    """Return how many parts have no price, and the sum of the others, in catalogue currency."""
+    """Return how many parts have no price, and the sum of the others, in catalogue currency; tools are not used up."""
     unpriced, total = 0, 0.0
     for fitted_part in fit.parts:
+        if fitted_part.role == "tool":
+            continue
         part = case.catalogue.get(fitted_part.part)
         if part is None or part.list_price is None:
             unpriced += 1
         else:
             total += part.list_price * fitted_part.quantity
     return unpriced, round(total, 6)
+
+
+def holes_in(fit: Fit) -> int:
+    """Return how many holes are made, fixing screws left out."""
+    return sum(hole.count for hole in fit.holes if hole.purpose != "fixing")
+
+
+def rank_of(case: Case, fit: Fit) -> tuple[float, ...]:
+    """Return what a project's preference compares: cost first or holes first, the other next."""
+    unpriced, cost = cost_of(case, fit)
+    holes = float(holes_in(fit))
+    if case.settings.prefer == "holes":
+        return holes, float(unpriced), cost
+    return float(unpriced), cost, holes
+
+
+def numbers_in(fit: Fit) -> tuple[str, ...]:
+    """Return the parts of a fit, which tell equals apart."""
+    return tuple(part.part for part in fit.parts)

@@ -42,7 +42,7 @@ class Surroundings:
 
 
 def surroundings(case: Case, fit: Fit, leaf: Leaf, face: str) -> Surroundings:
-    """Return what a unit keeps off on a face, each thing by the rule that guards it; a rule switched off guards none."""
+    """Return what a unit keeps off on a face, by the rule that guards each thing; a rule switched off guards none."""
     off = case.settings.rules_off
     found: list[KeepOut] = []
     needs: dict[str, None] = {}

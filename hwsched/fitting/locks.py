@@ -4,19 +4,17 @@ Geometry is calculated in `calc`, and whether a candidate will do is said by the
 """
 
 from collections import Counter
-from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from hwsched.calc.stack import StackCollar, StackCylinder, StackRing, cylinder_stack
+from hwsched.calc.calculator import InputError
+from hwsched.calc.stack import StackCollar, StackCylinder, StackFit, StackMiss, StackRing, cylinder_stack
 from hwsched.calc.tailpiece import tailpiece
-from hwsched.cases import Case, Fit, FittedPart, Item, Leaf, Part, Stack
-from hwsched.cases.fit import Role
-from hwsched.fitting.candidate import Judged, cost_of, fitted, judged, offered, with_parts
-from hwsched.quantities import MM_PER_INCH
+from hwsched.cases import Case, Fit, FittedPart, Item, Leaf, Part, Role, Stack
+from hwsched.fitting.candidate import Judged, fitted, judged, numbers_in, offered, rank_of, with_parts
 from hwsched.rules import limits_of
 from hwsched.rules.lock_and_cylinder.cylinder_flush import RULE as CYLINDER_FLUSH
 from hwsched.rules.lock_and_cylinder.tail_reach import RULE as TAIL_REACH
-from hwsched.rules.reading import KIND_OF_FORM, lock_form, lock_item, lock_leaf
+from hwsched.rules.reading import KIND_OF_FORM, LOCK_ROLES, lock_form, lock_item, lock_leaf
 from hwsched.rules.wording import length
 
 _ROLES: dict[str, Role] = {
@@ -28,7 +26,23 @@ _ROLES: dict[str, Role] = {
     "gate-lock": "lock",
     "fixed-reader": "reader",
 }
-_STACK_RINGS = 3
+_MOST_RINGS = 3
+"""Rings on one cylinder; our own."""
+_SHAPE = (
+    "connector",
+    "trim_diameter_mm",
+    "thread_diameter_mm",
+    "case_width_mm",
+    "case_height_mm",
+    "cross_bore_mm",
+    "hole_mm",
+    "depth_mm",
+    "body_length_mm",
+    "secured_half_mm",
+)
+"""Attributes of the lock on which the unit's place depends."""
+_REACH = ("lead_mm", "cam_offset_mm")
+"""Attributes on which, besides, depends how far its lead goes."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,132 +50,188 @@ class LockSlot:
     """All candidates of the lock's slot."""
 
     good: tuple[Judged, ...]
-    """Cheapest first."""
+    """Best first; of those that leave the unit the same, the best only."""
     others: tuple[Judged, ...]
+
+
+def chosen_by_hand(case: Case) -> bool:
+    """Tell whether a person chose the cylinder, lock or reader."""
+    return any(choice.role in LOCK_ROLES for choice in case.chosen)
 
 
 def lock_slot(case: Case) -> LockSlot:
     """Judge every cylinder, lock or reader that may take the existing lock's place."""
-    form = lock_form(case)
-    kind = KIND_OF_FORM.get(form or "")
-    if kind is None:
-        return LockSlot((), ())
-    role = _ROLES[kind]
-    leaf, lock = lock_leaf(case), lock_item(case)
     good: list[Judged] = []
     others: list[Judged] = []
-    for part in offered(case, role, kind):
-        for partial in _built(case, part, role, leaf, lock):
-            found = judged(case, partial, "lock", part.number, role)
-            (good if found.good else others).append(found)
-    good.sort(key=lambda found: (cost_of(case, found.fit), found.fit.parts[0].part))
-    return LockSlot(tuple(good), tuple(others))
+    for part, role in _offered(case):
+        partial = _built(case, part, role)
+        found = judged(case, partial, "lock", part.number, role)
+        (good if found.good else others).append(found)
+    good.sort(key=lambda found: (rank_of(case, found.fit), numbers_in(found.fit)))
+    first: dict[tuple[object, ...], Judged] = {}
+    for found in good:
+        first.setdefault((*shape_of(case, found.fit), *_reach_of(case, found.fit)), found)
+    return LockSlot(tuple(first.values()), tuple(others))
 
 
-def _built(case: Case, part: Part, role: Role, leaf: Leaf | None, lock: Item | None) -> Iterator[Fit]:
-    reason = f"the existing lock is of the form {lock_form(case)}"
+def _offered(case: Case) -> list[tuple[Part, Role]]:
+    for choice in case.chosen:
+        if choice.role in LOCK_ROLES and (part := case.catalogue.get(choice.part)) is not None:
+            role: Role = next((known for known in _ROLES.values() if known == choice.role), "cylinder")
+            return [(part, role)]
+    kind = KIND_OF_FORM.get(lock_form(case) or "")
+    if kind is None:
+        return []
+    return [(part, _ROLES[kind]) for part in case.catalogue.of_kind(kind) if not part.superseded_by]
+
+
+def shape_of(case: Case, fit: Fit) -> tuple[object, ...]:
+    """Return what of a lock decides where a unit can stand: equal for locks that leave a unit the same places."""
+    part = case.catalogue.get(fit.parts[0].part)
+    return tuple(part.attributes.get(name) for name in _SHAPE) if part is not None else ()
+
+
+def _reach_of(case: Case, fit: Fit) -> tuple[object, ...]:
+    part = case.catalogue.get(fit.parts[0].part)
+    turns = fit.stack.turns if fit.stack is not None else 0
+    return (turns, *(part.attributes.get(name) for name in _REACH)) if part is not None else ()
+
+
+def _built(case: Case, part: Part, role: Role) -> Fit:
+    leaf, lock = lock_leaf(case), lock_item(case)
+    reason = f"the existing lock is of the form {lock_form(case) or 'unknown'}"
     bare = Fit("unknown", parts=(fitted(case, role, part, reason),))
+    if leaf is None or lock is None:
+        return bare
     if part.kind == "mortise-cylinder":
-        yield _threaded(case, bare, part, leaf, lock)
-    elif part.kind == "rim-cylinder":
-        yield _rim(case, bare, part, leaf, lock)
-    elif part.kind == "euro-cylinder":
-        yield _euro(bare, part, leaf, lock)
-    else:
-        yield bare
-
-
-def _threaded(case: Case, bare: Fit, part: Part, leaf: Leaf | None, lock: Item | None) -> Fit:
-    with_cam = _cam(case, bare, part, lock)
-    long, offset = part.number_of("length_mm"), part.number_of("cam_offset_mm")
-    pitch = part.number_of("thread_pitch_mm")
-    thick = leaf.thickness_mm if leaf else None
-    trim = lock.trim_key_mm if lock else None
-    if long is None or offset is None or not pitch or thick is None or trim is None:
-        return with_cam
-    limits = limits_of(CYLINDER_FLUSH, case.settings)
-    collars = _of_height(offered(case, "collar", "collar"))
-    rings = _of_height(offered(case, "ring", "ring"))
-    case_offset = (lock.case_offset_mm or 0.0) if lock else 0.0
-    if abs(case_offset) >= thick / 2:
-        return with_cam
-    result = cylinder_stack(
-        thick,
-        trim,
-        [StackCylinder(part.number, long, offset)],
-        [StackCollar(each.number, height) for each, height in collars],
-        [StackRing(each.number, height) for each, height in rings if height > 0],
-        case_offset_mm=case_offset,
-        pitch_mm=pitch,
-        max_turns_beyond=int(limits["turns_beyond"]),
-        tolerance_mm=limits["tolerance_mm"],
-        max_rings=_STACK_RINGS,
-        max_fits=1,
-    )
-    found = result.fits[0] if result.fits else result.nearest_miss
-    if found is None:
-        return with_cam
-    stands = length(case, found.projection_mm)
-    added: list[FittedPart] = []
-    by_number = {each.number: each for each, _ in (*collars, *rings)}
-    if found.collar is not None:
-        added.append(fitted(case, "collar", by_number[found.collar], f"the head stands {stands} proud of the trim"))
-    for number, count in sorted(Counter(found.rings).items()):
-        reason = f"fills what the collar leaves under a head {stands} proud"
-        added.append(fitted(case, "ring", by_number[number], reason, count))
-    stack = Stack("threaded", found.projection_mm, found.gap_mm, found.turns, found.rings)
-    turns = f", cam plane {found.turns} turns beyond the centre" if found.turns else ", cam plane on the centre"
-    reason = f"{bare.parts[0].reason}; leaf {length(case, thick)} with {length(case, trim)} trim{turns}"
-    head = replace(bare.parts[0], reason=reason)
-    others = tuple(each for each in with_cam.parts if each.role != "cylinder")
-    return Fit("unknown", parts=(head, *others, *added), stack=stack)
-
-
-def _of_height(parts: tuple[Part, ...]) -> list[tuple[Part, float]]:
-    return [(part, height) for part in parts if (height := part.number_of("height_mm")) is not None]
-
-
-def _cam(case: Case, bare: Fit, part: Part, lock: Item | None) -> Fit:
-    wanted = lock.cam_form if lock else None
-    fixing = part.text_of("cam_fixing")
-    for role, kind, attribute in (("cam", "cam", "cam_form"), ("tailpiece", "tailpiece", "tail_form")):
-        for each in offered(case, role, kind):  # type: ignore[arg-type]
-            if each.text_of("fits") == fixing and each.text_of(attribute) == wanted:
-                reason = f"the lock's case needs {str(wanted).replace('-', ' ')}"
-                return with_parts(bare, fitted(case, role, each, reason))  # type: ignore[arg-type]
+        return _threaded(case, bare, part, leaf, lock)
+    if part.kind == "rim-cylinder":
+        return _rim(case, bare, part, leaf, lock)
+    if part.kind == "euro-cylinder":
+        return _euro(case, bare, part, leaf, lock)
     return bare
 
 
-def _rim(case: Case, bare: Fit, part: Part, leaf: Leaf | None, lock: Item | None) -> Fit:
-    thick = leaf.thickness_mm if leaf else None
-    trim = lock.trim_key_mm if lock else None
-    body, tail = part.number_of("body_length_mm"), part.number_of("tail_length_mm")
-    if thick is None or trim is None or body is None or tail is None:
+# --- threaded cylinders -------------------------------------------------------------------------------------------
+
+
+def _threaded(case: Case, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
+    with_cam = with_parts(bare, *_carried(case, part, lock))
+    thick, trim = leaf.thickness_mm, lock.trim_key_mm
+    if thick is None or trim is None:
+        return with_cam
+    found = _stack(case, part, thick, trim, lock.case_offset_mm or 0.0)
+    if found is None:
+        return with_cam
+    stands = length(case, found.projection_mm)
+    turns = f"{found.turns} turn(s) beyond the case's centre" if found.turns else "on the case's centre"
+    head = replace(
+        bare.parts[0],
+        reason=f"{bare.parts[0].reason}; in a leaf of {length(case, thick)} under {length(case, trim)} of trim its "
+        f"cam lies {turns} and its head stands {stands} proud",
+    )
+    added: list[FittedPart] = []
+    if found.collar is not None and (collar := case.catalogue.get(found.collar)) is not None:
+        added.append(fitted(case, "collar", collar, f"the head stands {stands} proud of the trim"))
+    for number, count in sorted(Counter(found.rings).items()):
+        ring = case.catalogue.get(number)
+        if ring is not None:
+            added.append(fitted(case, "ring", ring, f"fills what the collar leaves of {stands}", count))
+    short = found.distance_mm if isinstance(found, StackMiss) else 0.0
+    stack = Stack("threaded", found.projection_mm, found.gap_mm, found.turns, found.rings, short_mm=short)
+    return Fit("unknown", parts=(head, *with_cam.parts[1:], *added), stack=stack)
+
+
+def _stack(case: Case, part: Part, thick: float, trim: float, case_offset: float) -> StackFit | StackMiss | None:
+    long, offset, pitch = (part.number_of(name) for name in ("length_mm", "cam_offset_mm", "thread_pitch_mm"))
+    if long is None or offset is None or pitch is None:
+        return None
+    limits = limits_of(CYLINDER_FLUSH, case.settings)
+    try:
+        result = cylinder_stack(
+            thick,
+            trim,
+            [StackCylinder(part.number, long, offset)],
+            [StackCollar(each.number, high) for each, high in _heights(case, "collar")],
+            [StackRing(each.number, high) for each, high in _heights(case, "ring") if high > 0],
+            case_offset_mm=case_offset,
+            pitch_mm=pitch,
+            max_turns_beyond=int(limits["turns_beyond"]),
+            tolerance_mm=limits["tolerance_mm"],
+            max_rings=_MOST_RINGS,
+            max_fits=1,
+        )
+    except InputError:
+        return None
+    return result.fits[0] if result.fits else result.nearest_miss
+
+
+def _heights(case: Case, role: Role) -> list[tuple[Part, float]]:
+    return [(part, high) for part in offered(case, role, role) if (high := part.number_of("height_mm")) is not None]
+
+
+def _carried(case: Case, part: Part, lock: Item) -> list[FittedPart]:
+    """Return the cam, or the tailpiece conversion, that the lock's case needs and the cylinder takes."""
+    wanted, fixing = lock.cam_form, part.text_of("cam_fixing")
+    roles: tuple[tuple[Role, str], ...] = (("cam", "cam_form"), ("tailpiece", "tail_form"))
+    for role, attribute in roles:
+        chosen = any(choice.role == role for choice in case.chosen)
+        for each in offered(case, role, role):
+            if chosen or (wanted is not None and each.text_of("fits") == fixing and each.text_of(attribute) == wanted):
+                why = "chosen by hand" if chosen else f"the lock's case needs {str(wanted).replace('-', ' ')}"
+                return [fitted(case, role, each, why)]
+    return []
+
+
+# --- rim and euro-profile -----------------------------------------------------------------------------------------
+
+
+def _rim(case: Case, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
+    thick, trim, body = leaf.thickness_mm, lock.trim_key_mm, part.number_of("body_length_mm")
+    if thick is None or trim is None or body is None:
         return bare
     engagement = limits_of(TAIL_REACH, case.settings)["engagement_mm"]
-    step = part.number_of("tail_step_mm")
-    result = tailpiece(thick, body - trim, tail, engagement, break_off_mm=step)
-    return Fit("unknown", parts=bare.parts, stack=Stack("rim", trim, cut_off_mm=result.cut_off_mm))
-
-
-def _euro(bare: Fit, part: Part, leaf: Leaf | None, lock: Item | None) -> Fit:
-    thick = leaf.thickness_mm if leaf else None
-    trim = lock.trim_key_mm if lock else None
-    key, secured = part.number_of("key_half_mm"), part.number_of("secured_half_mm")
-    if thick is None or trim is None or key is None or secured is None:
-        return bare
-    offset = (lock.case_offset_mm or 0.0) if lock else 0.0
-    stands = key - (thick / 2 - offset + trim)
-    return Fit(
-        "unknown", parts=bare.parts, stack=Stack("euro-profile", stands, key_half_mm=key, secured_half_mm=secured)
+    needed = thick - (body - trim) + engagement
+    tails: list[tuple[float, float | None, Part | None]] = []
+    own = part.number_of("tail_length_mm")
+    if own is not None and part.text_of("tail_form") == lock.cam_form:
+        tails.append((own, part.number_of("tail_step_mm"), None))
+    chosen = any(choice.role == "tailpiece" for choice in case.chosen)
+    for each in offered(case, "tailpiece", "tailpiece"):
+        long = each.number_of("length_mm")
+        if long is not None and (
+            chosen or (each.text_of("fits") == "rim" and each.text_of("tail_form") == lock.cam_form)
+        ):
+            tails.append((long, each.number_of("step_mm"), each))
+    if not tails:
+        return replace(bare, stack=Stack("rim", trim))
+    reaching = [tail for tail in tails if tail[0] >= needed] or tails
+    long, step, extra = max(reaching, key=lambda t: t[2] is None and t[0] >= needed) if not chosen else tails[-1]
+    # Behind the leaf the tailpiece may go as far into the case as the case is deep.
+    deepest = lock.case_width_mm if lock.case_width_mm is not None and lock.case_width_mm > engagement else None
+    try:
+        cut = tailpiece(thick, body - trim, long, engagement, maximum_engagement_mm=deepest, break_off_mm=step)
+    except InputError:
+        return replace(bare, stack=Stack("rim", trim))
+    stack = Stack("rim", trim, cut_off_mm=cut.cut_off_mm, short_mm=cut.short_mm)
+    built = replace(bare, stack=stack)
+    if extra is None:
+        return built
+    return with_parts(
+        built, fitted(case, "tailpiece", extra, f"the lock's case needs {lock.cam_form}, {long:g} mm long")
     )
 
 
-def nearest_first(others: tuple[Judged, ...]) -> tuple[Judged, ...]:
-    """Sort refused candidates: those short of least first."""
-
-    def rank(found: Judged) -> tuple[int, float]:
-        short = [abs(refusal.values.get("short_mm", MM_PER_INCH * 40)) for refusal in found.refusals]
-        return len(found.refusals), max(short, default=0.0)
-
-    return tuple(sorted(others, key=rank))
+def _euro(case: Case, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
+    key, secured = part.number_of("key_half_mm"), part.number_of("secured_half_mm")
+    thick, trim = leaf.thickness_mm, lock.trim_key_mm
+    if key is None or secured is None or thick is None or trim is None:
+        return bare
+    stands = key - (thick / 2 - (lock.case_offset_mm or 0.0) + trim)
+    why = f"{bare.parts[0].reason}; {length(case, thick)} of leaf under {length(case, trim)} of trim"
+    head = replace(bare.parts[0], reason=why)
+    return Fit(
+        "unknown",
+        parts=(head,),
+        stack=Stack("euro-profile", stands, key_half_mm=key, secured_half_mm=secured, short_mm=max(0.0, -stands)),
+    )

@@ -4,40 +4,66 @@ from dataclasses import replace
 
 from hwsched.calc.battery import Battery, Drain, life
 from hwsched.calc.calculator import InputError
-from hwsched.calc.conductor import conductor
-from hwsched.cases import BatteryLife, Case, Fit, FittedPart, Part
-from hwsched.fitting.candidate import Judged, fitted, judged, offered, with_parts
-from hwsched.rules.reading import leafless, rated, unit_part
+from hwsched.calc.conductor import conductor, drop_v
+from hwsched.cases import BatteryLife, Case, Fit, FittedPart, Part, Role
+from hwsched.fitting.candidate import Judged, by_hand, cheapest, fitted, judged, offered, price, with_parts
+from hwsched.rules import limits_of
+from hwsched.rules.power.busy_on_supply import RULE as BUSY_ON_SUPPLY
+from hwsched.rules.power.busy_on_supply import electric_release
+from hwsched.rules.power.supply_drop import RULE as SUPPLY_DROP
+from hwsched.rules.power.supply_share import RULE as SUPPLY_SHARE
+from hwsched.rules.reading import leafless, rated, remains, unit_part
 
-SHARE = 0.8
-"""Share of a supply's rating that is used; trade articles, 75 to 80 %."""
-WASTE = 1.1
+_WASTE = 1.1
 """Allowance on a measured run; common practice."""
-_CONDUCTOR_C = 30.0
 
 
-def power_slot(case: Case, base: Fit) -> list[Judged]:
-    """Judge batteries and supply; the wished one first, else batteries first."""
+def power_slot(case: Case, base: Fit) -> tuple[Judged, ...]:
+    """Judge the ways to feed the unit, the preferred one first: as wished, else by how busy the opening is."""
     unit = unit_part(case, base)
     if unit is None:
-        return []
-    ways = []
-    for found in (_battery(case, base, unit), _supply(case, base, unit)):
-        if found is not None:
-            ways.append(judged(case, found, "power", unit.number, "battery" if found.power == "battery" else "supply"))
-    if case.opening.power_wish == "supply":
-        ways.sort(key=lambda way: way.fit.power != "supply")
-    return ways
+        return ()
+    found = []
+    for source in _sources(case):
+        partial = _battery(case, base, unit) if source == "battery" else _supply(case, base, unit)
+        role: Role = "battery" if source == "battery" else "supply"
+        found.append(judged(case, partial, "power", unit.number, role))
+    return tuple(found)
 
 
-def _battery(case: Case, base: Fit, unit: Part) -> Fit | None:
+def undecided(case: Case) -> tuple[str, ...]:
+    """Name what is missing to choose between batteries and a supply."""
+    if case.opening.power_wish in ("battery", "supply") or by_hand(case, "battery") or by_hand(case, "supply"):
+        return ()
+    if case.opening.operations_per_day is None and not electric_release(case):
+        return ("opening.operations_per_day",)
+    return ()
+
+
+def _sources(case: Case) -> tuple[str, ...]:
+    wish = case.opening.power_wish
+    if by_hand(case, "supply"):
+        return ("supply",)
+    if by_hand(case, "battery"):
+        return ("battery",)
+    if wish in ("battery", "supply"):
+        return (wish,)
+    most = limits_of(BUSY_ON_SUPPLY, case.settings)["operations"]
+    if (case.opening.operations_per_day or 0.0) > most or electric_release(case):
+        return ("supply", "battery")
+    return ("battery", "supply")
+
+
+# --- batteries ----------------------------------------------------------------------------------------------------
+
+
+def _battery(case: Case, base: Fit, unit: Part) -> Fit:
     cell, count = unit.text_of("cell"), unit.number_of("cells")
-    if not cell or not count:
-        return None
-    stocked = next((p for p in offered(case, "battery", "primary-battery") if p.text_of("designation") == cell), None)
     parts: list[FittedPart] = []
     pack: BatteryLife | None = None
-    if stocked is not None:
+    stock = offered(case, "battery", "primary-battery")
+    stocked = cheapest(part for part in stock if by_hand(case, "battery") or part.text_of("designation") == cell)
+    if stocked is not None and cell and count:
         parts.append(fitted(case, "battery", stocked, f"the unit takes {count:g} cells {cell} in series", count))
         pack = _life(case, unit, stocked)
     parts += _coin(case, unit)
@@ -46,24 +72,18 @@ def _battery(case: Case, base: Fit, unit: Part) -> Fit | None:
 
 def _coin(case: Case, unit: Part) -> list[FittedPart]:
     coin = unit.text_of("coin_cell")
-    stocked = next((p for p in offered(case, "coin-cell", "coin-cell") if p.text_of("designation") == coin), None)
+    stocked = cheapest(p for p in offered(case, "coin-cell", "coin-cell") if p.text_of("designation") == coin)
     return [fitted(case, "coin-cell", stocked, "keeps the unit's clock and memory")] if coin and stocked else []
 
 
 def _life(case: Case, unit: Part, cell: Part) -> BatteryLife | None:
-    numbers = [
-        cell.number_of("capacity_mah"),
-        cell.number_of("usable_share"),
-        cell.number_of("self_discharge_share"),
-        unit.number_of("standing_ua"),
-        unit.number_of("operation_ma"),
-        unit.number_of("operation_s"),
-        case.opening.operations_per_day,
-    ]
-    known = [number for number in numbers if number is not None]
-    if len(known) != len(numbers):
+    capacity, share, lost = (cell.number_of(name) for name in ("capacity_mah", "usable_share", "self_discharge_share"))
+    standing, drawn, seconds = (unit.number_of(name) for name in ("standing_ua", "operation_ma", "operation_s"))
+    operations = case.opening.operations_per_day
+    if capacity is None or share is None or lost is None or operations is None:
         return None
-    capacity, share, lost, standing, drawn, seconds, operations = known
+    if standing is None or drawn is None or seconds is None:
+        return None
     try:
         found = life(Battery(capacity, share, lost), Drain(standing, drawn, seconds), operations)
     except InputError:
@@ -71,64 +91,73 @@ def _life(case: Case, unit: Part, cell: Part) -> BatteryLife | None:
     return BatteryLife(found.days, found.mah_per_day, capacity, share)
 
 
-def _supply(case: Case, base: Fit, unit: Part) -> Fit | None:
+# --- supply -------------------------------------------------------------------------------------------------------
+
+
+def _supply(case: Case, base: Fit, unit: Part) -> Fit:
     low, high, draws = (unit.number_of(f"supply_{name}") for name in ("low_v", "high_v", "a"))
+    fed = replace(base, power="supply", battery=None)
     if low is None or high is None or draws is None:
-        return None
-    supply = _smallest(case, low, high, draws)
-    if supply is None:
-        return None
-    volts = supply.number_of("output_v") or 0.0
-    parts = [
-        fitted(
-            case, "supply", supply, f"the unit takes {low:g} to {high:g} V and {draws:g} A; {SHARE:.0%} of the rating is used"
-        )
-    ]  # fmt: skip
+        return fed
+    share = limits_of(SUPPLY_SHARE, case.settings)["share"]
+    source = _smallest(case, low, high, draws / share)
+    if source is None:
+        return fed
+    why = f"the unit takes {low:g} to {high:g} V and {draws:g} A; {share:.0%} of the rating is used"
+    parts = [fitted(case, "supply", source, why)]
     transfer = _transfer(case)
-    if transfer is not None and not leafless(case):
+    if transfer is not None:
         parts.append(fitted(case, "power-transfer", transfer, "carries the supply from the frame onto the leaf"))
-    run = case.opening.supply_distance_m
-    if run is not None:
-        least = volts * (1 - (supply.number_of("tolerance_share") or 0.0)) - low
-        wire = _wire(case, draws, run, least)
+    run, volts = case.opening.supply_distance_m, source.number_of("output_v")
+    if run is not None and volts is not None:
+        least = volts * (1 - (source.number_of("tolerance_share") or 0.0))
+        wire = _wire(case, draws, run, least - low)
         if wire is not None:
-            metres = round(run * WASTE, 2)
-            parts.append(
-                fitted(case, "wire", wire, f"{run:g} m one way and 10 % allowance; keeps {low:g} V at the unit", metres)
-            )
+            why = f"{run:g} m one way and {_WASTE - 1:.0%} allowance; keeps {low:g} V at the unit"
+            parts.append(fitted(case, "wire", wire, why, round(run * _WASTE, 2)))
     parts += _coin(case, unit)
-    return replace(with_parts(base, *parts), power="supply", battery=None)
+    return with_parts(fed, *parts)
 
 
-def _smallest(case: Case, low: float, high: float, draws: float) -> Part | None:
-    fitting = [
-        (part.number_of("output_a") or 0.0, part.number, part)
-        for part in offered(case, "supply", "power-supply")
-        if low <= (part.number_of("output_v") or 0.0) <= high and (part.number_of("output_a") or 0.0) * SHARE >= draws
+def _smallest(case: Case, low: float, high: float, needed_a: float) -> Part | None:
+    """Return the cheapest supply that serves; the one chosen by hand as it is; failing that the strongest that is."""
+    stock = offered(case, "supply", "power-supply")
+    if by_hand(case, "supply"):
+        return stock[0] if stock else None
+    right = [
+        part for part in stock if low <= (part.number_of("output_v") or -1.0) <= high and part.flag_of("regulated")
     ]
-    return min(fitting)[2] if fitting else None
+    serving = [part for part in right if (part.number_of("output_a") or 0.0) >= needed_a - 1e-9]
+    if serving:
+        return min(serving, key=lambda part: (not part.flag_of("class_2"), price(part), part.number))
+    return max(right or stock, key=lambda part: (part.number_of("output_a") or 0.0, part.number), default=None)
 
 
 def _transfer(case: Case) -> Part | None:
-    listed = rated(case) is not False
-    found = [
-        (part.list_price if part.list_price is not None else 1e9, part.number, part)
+    if leafless(case) or any(item.kind == "power-transfer" and remains(item) for item in case.items):
+        return None
+    must_be_listed = rated(case) is not False
+    return cheapest(
+        part
         for part in offered(case, "power-transfer", "power-transfer")
-        if not listed or part.flag_of("fire_listed")
-    ]
-    return min(found)[2] if found else None
+        if part.flag_of("fire_listed") or not must_be_listed
+    )
 
 
-def _wire(case: Case, amps: float, metres: float, drop_v: float) -> Part | None:
-    found = []
+def _wire(case: Case, amps: float, metres: float, drop_allowed_v: float) -> Part | None:
+    """Return the cheapest wire that leaves the unit its voltage; failing that the thickest."""
+    warm = limits_of(SUPPLY_DROP, case.settings)["temperature_c"]
+    resisting: list[tuple[float, Part]] = []
     for part in offered(case, "wire", "wire"):
-        gauge, stranding = part.text_of("gauge"), part.text_of("stranding") or "stranded"
+        gauge = part.text_of("gauge")
         if gauge is None:
             continue
         try:
-            ohm_per_km = conductor(gauge, stranding, _CONDUCTOR_C).resistance_ohm_per_km
+            found = conductor(gauge, part.text_of("stranding") or "stranded", warm)
         except InputError:
             continue
-        if 2 * metres / 1000 * ohm_per_km * amps <= drop_v:
-            found.append((part.list_price if part.list_price is not None else 1e9, part.number, part))
-    return min(found)[2] if found else None
+        resisting.append((found.resistance_ohm_per_km, part))
+    serving = [part for ohm, part in resisting if drop_v(metres, amps, ohm) <= drop_allowed_v + 1e-9]
+    if serving:
+        return cheapest(serving)
+    return min(resisting, key=lambda entry: (entry[0], entry[1].number))[1] if resisting else None

@@ -1,161 +1,231 @@
-"""What goes with lock, unit and power: fasteners with their pilots, gaskets, sleeves, credentials, jigs and bits."""
+"""What goes with lock, unit and power: gaskets, sleeves, keys, the lock's holes, jigs and bits, parts added by hand."""
 
 from dataclasses import replace
-from typing import Final
 
-from hwsched.cases import Case, Fit, FittedPart, Hole, Part
-from hwsched.fitting.candidate import fitted, offered, with_parts
-from hwsched.fitting.practice import distance_mm, screw_pilot_mm
+from hwsched.calc.bored_prep import PrepFound, PrepWork, bored_prep
+from hwsched.calc.calculator import InputError
+from hwsched.cases import Case, Fit, FittedPart, Hole, Part, Role
+from hwsched.fitting.candidate import cheapest, fitted, offered, with_parts
+from hwsched.fitting.fastening import lock_bolts, pilots
+from hwsched.rules import limits_of
+from hwsched.rules.lock_and_cylinder.bored_preparation import RULE as BORED_PREPARATION
 from hwsched.rules.lock_and_cylinder.bored_preparation import wanted_prep
-from hwsched.rules.reading import lock_item, lock_leaf, lock_part, unit_part
+from hwsched.rules.practice import consumables, credentials, distance_mm
+from hwsched.rules.reading import leaf_name, lock_item, lock_leaf, lock_part, unit_part
 
-_SLEEVES: Final = {"wood": "sleeve", "mineral-core": "sleeve", "composite": "sleeve", "aluminium": "sleeve",
-                   "hollow-metal": "grommet", "steel-gate": "grommet"}  # fmt: skip
-_TOOL_SLACK_MM: Final = 0.05
+_TOOL_SLACK_MM = 0.15
+"""How far a bit may be off a hole's size; number drills lie between the sixty-fourths."""
+_BORED_JIG = "jig for cross bore and edge bore"
 
 
 def with_sundries(case: Case, base: Fit) -> Fit:
-    """Add to a chosen chain what mounts, seals, opens and drills it."""
-    unit, leaf = unit_part(case, base), lock_leaf(case)
+    """Add to a chosen chain what mounts, seals, opens and drills it, and what a person added."""
+    leaf = lock_leaf(case)
     material = leaf.material if leaf is not None and leaf.material else ""
-    parts: list[FittedPart] = []
-    holes = list(base.holes)
-    if unit is not None:
-        parts += _mounting(case, unit)
-        screw = _screws(case, unit, material)
-        if screw is not None:
-            parts.append(screw)
-            holes += _pilots(base, unit, material, len(holes))
-        elif material == "glass":
-            parts += _bond(case)
-    holes += _bored(case, base, len(holes))
-    parts += _consumables(case, base, material)
-    keys = offered(case, "credential", "credential")
-    key = next((each for each in keys if each.text_of("form") == "electronic-key"), None)
-    if key is not None:
-        parts.append(fitted(case, "credential", key, "one key to commission and test the opening"))
-    held = replace(with_parts(base, *parts), holes=tuple(holes))
-    return with_parts(held, *_tools(case, held, material))
+    holes = [*base.holes, *_lock_holes(case, base)]
+    holes += pilots(case, base, 0)
+    numbered = tuple(replace(hole, order=i) for i, hole in enumerate(holes, start=1))
+    parts = [*lock_bolts(case, base), *_mounting(case, base), *_consumables(case, base, material)]
+    parts += _keys(case, base)
+    held = replace(with_parts(base, *parts), holes=numbered)
+    held = _with_tools(case, held, material)
+    return with_parts(held, *_added(case, held))
 
 
-def _mounting(case: Case, unit: Part) -> list[FittedPart]:
-    if case.opening.exposure != "exterior":
+def _mounting(case: Case, fit: Fit) -> list[FittedPart]:
+    unit = unit_part(case, fit)
+    if unit is None or case.opening.exposure != "exterior":
         return []
-    gaskets = (
+    gasket = cheapest(
         part
         for part in offered(case, "mounting", "mounting")
         if part.text_of("form") == "gasket" and part.text_of("for_part") == unit.number
     )
-    return [fitted(case, "mounting", part, "the opening is exterior") for part in list(gaskets)[:1]]
-
-
-def _screws(case: Case, unit: Part, material: str) -> FittedPart | None:
-    size, count = unit.text_of("screw_size"), unit.number_of("screws")
-    if not size or not count or not material:
-        return None
-    for part in offered(case, "fastener", "fastener"):
-        if part.text_of("size") == size and part.text_of("leaf_material") == material:
-            return fitted(
-                case, "fastener", part, f"the unit takes {count:g} screws {size}; the leaf is {material}", count
-            )
-    return None
-
-
-def _bond(case: Case) -> list[FittedPart]:
-    pads = (p for p in offered(case, "fastener", "fastener") if p.text_of("form") == "adhesive")
-    return [fitted(case, "fastener", pad, "glass is not drilled: the unit is bonded") for pad in list(pads)[:1]]
-
-
-def _pilots(fit: Fit, unit: Part, material: str, order: int) -> list[Hole]:
-    place, size, count = fit.placement, unit.text_of("screw_size"), unit.number_of("screws")
-    if place is None or not size or not count:
-        return []
-    pilot = screw_pilot_mm(material, size)
-    if pilot is None:
-        return []
-    face = "lock-edge" if place.face == "edge" else place.face
-    # Drilled through the plate itself, so the plate gives their place.
-    return [
-        Hole(
-            "pilots for the unit's screws, through its plate", place.leaf, face, round(place.x_mm + place.width_mm / 2, 3)
-            if place.face != "edge" else 0.0, round(place.y_mm + place.height_mm / 2, 3), pilot, depth_mm=19.05,
-            tool="twist-drill", order=order + 1, count=int(count),
-        )
-    ]  # fmt: skip
-
-
-def _bored(case: Case, fit: Fit, order: int) -> list[Hole]:
-    part, lock, leaf = lock_part(case, fit), lock_item(case), lock_leaf(case)
-    if part is None or part.kind != "bored-lever-lock" or lock is None or leaf is None:
-        return []
-    wanted = wanted_prep(part)
-    x, y = lock.backset_mm, lock.cylinder_height_mm
-    if wanted is None or x is None or y is None:
-        return []
-    found: list[Hole] = []
-    name = leaf.position or "single"
-    if lock.cross_bore_mm is not None and lock.cross_bore_mm < wanted.cross_bore_mm - 0.5:
-        found.append(
-            Hole("cross bore", name, "key", x, y, wanted.cross_bore_mm, from_cylinder_mm=(0.0, 0.0), tool="hole-saw",
-                 jig="jig for cross and edge bore", order=order + 1, enlarges_mm=lock.cross_bore_mm or None)
-        )  # fmt: skip
-    if lock.edge_bore_mm is not None and lock.edge_bore_mm < wanted.edge_bore_mm - 0.5:
-        found.append(
-            Hole("edge bore", name, "lock-edge", 0.0, y, wanted.edge_bore_mm, depth_mm=x, tool="hole-saw",
-                 jig="jig for cross and edge bore", order=order + 2, enlarges_mm=lock.edge_bore_mm or None)
-        )  # fmt: skip
-    bolt = part.number_of("bolt_hole_mm") or distance_mm("bolt-hole")
-    found.append(
-        Hole("bolt holes, square through", name, "key", x, y, bolt, from_cylinder_mm=(0.0, 0.0), tool="twist-drill",
-             jig="jig for cross and edge bore", order=order + 3, count=2)
-    )  # fmt: skip
-    return found
+    return [] if gasket is None else [fitted(case, "mounting", gasket, "the opening is exterior")]
 
 
 def _consumables(case: Case, fit: Fit, material: str) -> list[FittedPart]:
-    stock = offered(case, "consumable", "consumable")
-    wanted: list[tuple[str, str]] = []
-    if fit.holes and fit.cable is not None and (form := _SLEEVES.get(material)):
-        wanted.append((form, "the lead passes an edge that would chafe it"))
-    if fit.part("cam") is not None or fit.part("tailpiece") is not None:
-        wanted.append(("thread-lock", "screws of cam or tailpiece"))
-    if case.opening.exposure == "exterior":
-        wanted.append(("sealant", "the opening is exterior"))
+    applies = {
+        "lead hole": any(hole.purpose == "cable" for hole in fit.holes),
+        "cam": fit.part("cam") is not None or fit.part("tailpiece") is not None,
+        "exterior": case.opening.exposure == "exterior",
+        "bonded": material == "glass" and fit.part("unit") is not None,
+    }
     found = []
-    for form, reason in wanted:
-        part = next((each for each in stock if each.text_of("form") == form), None)
+    for wanted in consumables(material):
+        if not applies.get(wanted.when, False):
+            continue
+        part = cheapest(
+            each for each in offered(case, "consumable", "consumable") if each.text_of("form") == wanted.form
+        )
         if part is not None:
-            share = 0.05 if form in ("thread-lock", "sealant") else 1.0
-            found.append(fitted(case, "consumable", part, reason, share))
+            found.append(fitted(case, "consumable", part, wanted.reason, wanted.quantity))
     return found
 
 
-def _tools(case: Case, fit: Fit, material: str) -> list[FittedPart]:
-    stock = case.catalogue.of_kind("tool")
-    found: dict[str, FittedPart] = {}
+def _keys(case: Case, fit: Fit) -> list[FittedPart]:
+    unit = unit_part(case, fit)
+    if unit is None:
+        return []
+    found = []
+    for wanted in credentials():
+        key = cheapest(
+            part
+            for part in offered(case, "credential", "credential")
+            if part.text_of("form") == wanted.form and part.text_of("for_part") in (None, "", unit.number)
+        )
+        if key is not None:
+            found.append(fitted(case, "credential", key, wanted.reason, wanted.quantity))
+    return found
+
+
+# --- holes of the lock --------------------------------------------------------------------------------------------
+
+
+def _lock_holes(case: Case, fit: Fit) -> list[Hole]:
+    part, lock, leaf = lock_part(case, fit), lock_item(case), lock_leaf(case)
+    if part is None or lock is None or leaf is None or lock.backset_mm is None or lock.cylinder_height_mm is None:
+        return []
+    x, y, name = lock.backset_mm, lock.cylinder_height_mm, leaf_name(leaf)
+    if part.kind == "bored-lever-lock":
+        return _bored(case, part, name, x, y)
+    size = {"cabinet-lock": "thread_diameter_mm", "fixed-reader": "hole_mm"}.get(part.kind)
+    diameter = part.number_of(size) if size is not None else None
+    if diameter is None or leaf.material == "glass" or lock.disposition == "keep":
+        return []
+    what = "cabinet bolt" if part.kind == "cabinet-lock" else "reader"
+    return [
+        Hole(
+            f"hole for the {what}",
+            name,
+            "key",
+            x,
+            y,
+            diameter,
+            from_cylinder_mm=(0.0, 0.0),
+            tool="hole-saw",
+            purpose="function",
+        )
+    ]
+
+
+def _bored(case: Case, part: Part, name: str, x: float, y: float) -> list[Hole]:
+    wanted, lock, leaf = wanted_prep(part), lock_item(case), lock_leaf(case)
+    if wanted is None or lock is None or leaf is None:
+        return []
+    limits = limits_of(BORED_PREPARATION, case.settings)
+    found = PrepFound(leaf.thickness_mm, lock.cross_bore_mm, lock.edge_bore_mm, lock.backset_mm)
+    try:
+        work = bored_prep(wanted, found, tolerance_mm=limits["tolerance_mm"]).work
+    except InputError:
+        work = ()
+    holes = [_bore_hole(each, name, x, y, (leaf.thickness_mm or 0.0) / 2) for each in work if each.action != "deepen"]
+    bolt = part.number_of("bolt_hole_mm") or distance_mm("bored-bolt-hole")
+    holes.append(
+        Hole(
+            "through-bolt holes, square through",
+            name,
+            "key",
+            x,
+            y,
+            bolt,
+            from_cylinder_mm=(0.0, 0.0),
+            tool="twist-drill",
+            jig=_BORED_JIG,
+            count=2,
+            purpose="bolt",
+            by_template=True,
+        )
+    )
+    return holes
+
+
+def _bore_hole(work: PrepWork, name: str, x: float, y: float, middle: float) -> Hole:
+    edge = work.item == "edge bore"
+    return Hole(
+        work.item,
+        name,
+        "lock-edge" if edge else "key",
+        middle if edge else x,
+        y,
+        work.to_mm,
+        depth_mm=x if edge else None,
+        from_cylinder_mm=(0.0, 0.0),
+        tool="hole-saw",
+        jig=_BORED_JIG,
+        enlarges_mm=work.from_mm or None,
+        purpose="bore",
+    )
+
+
+# --- tools --------------------------------------------------------------------------------------------------------
+
+
+def _with_tools(case: Case, fit: Fit, material: str) -> Fit:
+    """Add jigs and bits for every hole, and name the jig with the hole."""
+    stock = [t for t in case.catalogue.of_kind("tool") if t.text_of("leaf_material") in (None, "", material)]
+    jigs = [tool for tool in stock if tool.text_of("form") == "drilling-jig"]
+    lead_jig = cheapest(jig for jig in jigs if jig.number_of("diameter_mm") is None)
+    bored_jig = cheapest(jig for jig in jigs if jig.number_of("diameter_mm") is not None)
+    tools: dict[str, FittedPart] = {}
+    holes = []
     for hole in fit.holes:
-        for diameter in (hole.diameter_mm, hole.pilot_mm):
-            if diameter is None:
-                continue
-            matching = [
-                tool
-                for tool in stock
-                if (size := tool.number_of("diameter_mm")) is not None
-                and abs(size - diameter) <= _TOOL_SLACK_MM
-                and tool.text_of("form") != "drilling-jig"
-                and tool.text_of("leaf_material") in (None, material)
-            ]
-            matching.sort(key=lambda tool: (tool.text_of("leaf_material") is None, tool.number))
-            if matching:
-                found.setdefault(matching[0].number, fitted(case, "tool", matching[0], f"for the {hole.name}"))
-        if hole.tool == "mortiser":
-            for tool in stock:
-                if tool.text_of("form") == "mortiser":
-                    found.setdefault(tool.number, fitted(case, "tool", tool, f"for the {hole.name}"))
-    if fit.holes:
-        jigs = [tool for tool in stock if tool.text_of("form") == "drilling-jig"]
-        bored = any(hole.jig for hole in fit.holes)
-        for jig in jigs:
-            if (jig.number_of("diameter_mm") is not None) == bored:
-                found.setdefault(jig.number, fitted(case, "tool", jig, "keeps the bit square"))
-    return list(found.values())
+        jig = None
+        if hole.purpose in ("cable", "channel") and not hole.by_template:
+            jig = lead_jig
+        elif hole.jig == _BORED_JIG:
+            jig = bored_jig
+        if jig is not None:
+            tools.setdefault(jig.number, fitted(case, "tool", jig, f"keeps the bit true: {hole.name}"))
+            hole = replace(hole, jig=jig.description or jig.number)
+        for tool in _bits(stock, hole):
+            tools.setdefault(tool.number, fitted(case, "tool", tool, f"for the {hole.name}"))
+        holes.append(hole)
+    return replace(with_parts(fit, *tools.values()), holes=tuple(holes))
+
+
+def _bits(stock: list[Part], hole: Hole) -> list[Part]:
+    if hole.purpose == "pocket":
+        mortiser = cheapest(tool for tool in stock if tool.text_of("form") == "mortiser")
+        return [] if mortiser is None else [mortiser]
+    found = []
+    for size, wanted in ((hole.diameter_mm, hole.tool), (hole.pilot_mm, "twist-drill")):
+        if size is None:
+            continue
+        near = [
+            tool
+            for tool in stock
+            if (has := tool.number_of("diameter_mm")) is not None
+            and abs(has - size) <= _TOOL_SLACK_MM
+            and tool.text_of("form") not in ("drilling-jig", "mortiser", "driver")
+        ]
+        near.sort(
+            key=lambda tool: (
+                tool.text_of("form") != wanted,
+                not tool.text_of("leaf_material"),
+                abs((tool.number_of("diameter_mm") or 0.0) - size),
+                tool.number,
+            )
+        )
+        found += near[:1]
+    return found
+
+
+def _added(case: Case, fit: Fit) -> list[FittedPart]:
+    """Return what a person chose for a role that the fit has not filled with it."""
+    held = {(part.role, part.part) for part in fit.parts}
+    found = []
+    for choice in case.chosen:
+        part = case.catalogue.get(choice.part)
+        role: Role | None = next((known for known in _ROLES if known == choice.role), None)
+        if part is None or role is None or (choice.role, choice.part) in held:
+            continue
+        found.append(fitted(case, role, part, "added by hand", choice.quantity))
+    return found
+
+
+_ROLES: tuple[Role, ...] = (
+    "cylinder", "lock", "reader", "cam", "tailpiece", "collar", "ring", "unit", "mounting", "lead-extension", "battery",
+    "coin-cell", "supply", "standby-battery", "power-transfer", "wire", "strike", "fastener", "tool", "consumable",
+    "credential",
+)  # fmt: skip

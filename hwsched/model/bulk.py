@@ -49,24 +49,37 @@ def execute_many(
     connection : Connection
         In its transaction.
     statement : Insert or Update or Delete
-        With one bound name per value.
+        With one bound name per value, and no value of its own.
     rows : sequence of mapping
         Values by bound name; each row has all of them.
     """
     if not rows:
         return
     compiled = statement.compile(dialect=connection.dialect)
-    names = list(compiled.binds)
     texts = [name for name, bind in compiled.binds.items() if isinstance(bind.type, JsonText)]
-    if texts:
-        rows = [{**row, **{name: _held(row[name]) for name in texts}} for row in rows]
     order = compiled.positiontup
     if order is None:
-        connection.exec_driver_sql(str(compiled), [{name: row[name] for name in names} for row in rows])
+        names = list(compiled.binds)
+        named = [{name: row[name] for name in names} for row in rows]
+        for values in named if texts else ():
+            for name in texts:
+                values[name] = _held(values[name])
+        connection.exec_driver_sql(str(compiled), named)
     elif len(order) == 1:
         connection.exec_driver_sql(str(compiled), [(row[order[0]],) for row in rows])
     else:
-        connection.exec_driver_sql(str(compiled), list(map(itemgetter(*order), rows)))
+        placed = list(map(itemgetter(*order), rows))
+        if texts:
+            places = [place for place, name in enumerate(order) if name in texts]
+            placed = [_with_texts(values, places) for values in placed]
+        connection.exec_driver_sql(str(compiled), placed)
+
+
+def _with_texts(values: tuple[Any, ...], places: Sequence[int]) -> tuple[Any, ...]:
+    held = list(values)
+    for place in places:
+        held[place] = _held(held[place])
+    return tuple(held)
 
 
 def _held(value: object) -> str | None:
@@ -102,10 +115,11 @@ def among(
         Ordered within each thousand identifiers only.
     """
     if ids is None:
-        yield from connection.execute(query)
+        # All at once: fetching row by row costs as much again as reading.
+        yield from connection.execute(query).all()
         return
     for chunk in chunks(ids):
-        yield from connection.execute(query.where(column.in_(chunk)))
+        yield from connection.execute(query.where(column.in_(chunk))).all()
 
 
 def rows_by_id(

@@ -38,7 +38,10 @@ class JsonText(TypeDecorator[Any]):
 
     def process_result_value(self, value: str | None, dialect: Dialect) -> object:
         """Read the value."""
-        return None if value is None else json.loads(value)
+        if value is None or value == "{}":
+            # Most rows have no fields of the project's own.
+            return None if value is None else {}
+        return json.loads(value)
 
 
 _TYPES: Final[Mapping[AttributeKind, type[TypeEngine[Any]]]] = {

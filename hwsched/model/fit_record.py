@@ -1,63 +1,171 @@
-"""A fit as text and back, without loss."""
+"""A fit as text and back, without loss.
+
+Written is what differs from a field's default: half the length. A default that changes, or a field that changes its
+meaning, needs another version of the case's key, so that older fits count as out of date.
+"""
 
 import dataclasses
+import json
 import types
 from collections.abc import Callable, Mapping
 from functools import cache
-from typing import Any, Literal, Union, cast, get_args, get_origin, get_type_hints
+from operator import attrgetter
+from typing import Any, Final, Literal, Union, cast, get_args, get_origin, get_type_hints
 
 from hwsched.cases import Fit
-from hwsched.model.columns import json_text
+
+_Convert = Callable[[Any], Any]
+
+
+class FitRecordError(ValueError):
+    """A stored fit that is none: an unknown field, a missing one, a value of another type."""
+
+
+# Fields stand in the order of their declaration: the same fit has the same text.
+_encode: Final = json.JSONEncoder(ensure_ascii=False, allow_nan=False, separators=(",", ":")).encode
 
 
 def fit_text(fit: Fit) -> str:
-    """Write a fit as canonical JSON."""
-    return json_text(_plain(fit))
+    """Write a fit as JSON.
+
+    Examples
+    --------
+    >>> fit_text(Fit("unknown"))
+    '{"status":"unknown"}'
+    """
+    return _encode(_writer(Fit)(fit))
 
 
-def fit_of(content: Mapping[str, Any]) -> Fit:
+def fit_of(content: object) -> Fit:
     """Read a fit from decoded JSON.
+
+    Parameters
+    ----------
+    content : object
+        As `fit_text` wrote it.
 
     Raises
     ------
-    KeyError, TypeError
-        For a field that a fit does not have, or a value of another form.
+    FitRecordError
+        For an unknown field, a missing one, or a value of another type.
+
+    Examples
+    --------
+    >>> fit_of({"status": "fitted", "cost": 12.5}).cost
+    12.5
     """
     return cast(Fit, _reader(Fit)(content))
 
 
-def _plain(value: Any) -> Any:
-    if dataclasses.is_dataclass(value) and not isinstance(value, type):
-        return {f.name: _plain(getattr(value, f.name)) for f in dataclasses.fields(value)}
-    if isinstance(value, tuple | list):
-        return [_plain(each) for each in value]
-    if isinstance(value, Mapping):
-        return {key: _plain(each) for key, each in value.items()}
-    return value
+def _plain(kind: Any) -> bool:
+    """Tell whether JSON takes values of this type as they are: numbers, texts, and tuples of them."""
+    if get_origin(kind) in (Union, types.UnionType, tuple):
+        return all(_plain(each) for each in get_args(kind) if each is not Ellipsis)
+    return get_origin(kind) is not Mapping and not dataclasses.is_dataclass(kind)
 
 
 @cache
-def _reader(kind: Any) -> Callable[[Any], Any]:
-    """Return what turns decoded JSON into a value of that type."""
+def _writer(kind: Any) -> _Convert:
+    """Return what turns a value of that type into what JSON holds."""
+    if dataclasses.is_dataclass(kind):
+        return _dataclass_writer(cast(type, kind))
+    if get_origin(kind) is Mapping and all(_plain(each) for each in get_args(kind)):
+        return dict
+    arguments = [each for each in get_args(kind) if each not in (Ellipsis, types.NoneType)]
+    inner = [_writer(each) for each in arguments if not _plain(each)]
+    if len(inner) != 1 or len(arguments) != 1:
+        raise TypeError(f"no way to write {kind}")
+    write = inner[0]
+    if get_origin(kind) is tuple:
+        return lambda value: [write(each) for each in value]
+    return lambda value: None if value is None else write(value)
+
+
+def _dataclass_writer(kind: type) -> _Convert:
+    hints = get_type_hints(kind)
+    fields = dataclasses.fields(kind)
+    names = [field.name for field in fields]
+    values_of = attrgetter(*names)
+    defaults = [_default(field) for field in fields]
+    writers = [None if _plain(hints[name]) else _writer(hints[name]) for name in names]
+
+    def write(value: Any) -> dict[str, Any]:
+        return {
+            name: held if writer is None else writer(held)
+            for name, held, default, writer in zip(names, values_of(value), defaults, writers, strict=True)
+            if held != default
+        }
+
+    return write
+
+
+def _default(field: dataclasses.Field[Any]) -> Any:
+    if field.default_factory is not dataclasses.MISSING:
+        return field.default_factory()
+    return field.default
+
+
+@cache
+def _reader(kind: Any) -> _Convert:
+    """Return what turns decoded JSON into a value of that type, or refuses it."""
     origin, arguments = get_origin(kind), get_args(kind)
     if dataclasses.is_dataclass(kind):
-        readers = {name: _reader(hint) for name, hint in get_type_hints(kind).items()}
-        make = cast(Callable[..., Any], kind)
-        return lambda value: make(**{name: readers[name](each) for name, each in value.items()})
+        return _dataclass_reader(cast(type, kind))
     if origin in (Union, types.UnionType):
-        inner = [_reader(each) for each in arguments if each is not type(None)]
-        if len(inner) == 1:
-            only = inner[0]
-            return lambda value: None if value is None else only(value)
-        return lambda value: value
+        return _union_reader(kind, arguments)
     if origin is tuple:
-        if len(arguments) == 2 and arguments[1] is Ellipsis:
-            each = _reader(arguments[0])
-            return lambda value: tuple([each(one) for one in value])
-        members = [_reader(one) for one in arguments]
-        return lambda value: tuple([read(one) for read, one in zip(members, value, strict=True)])
+        return _tuple_reader(kind, arguments)
+    if origin is Mapping:
+        read = _reader(arguments[1])
+        return lambda value: {key: read(each) for key, each in _checked(value, dict, kind).items()}
+    if origin is Literal:
+        return lambda value: value if value in arguments else _refuse(value, kind)
     if kind is float:
-        return float
-    if origin is Literal or kind in (str, int, bool):
-        return lambda value: value
-    return lambda value: value
+        return lambda value: float(value) if type(value) in (float, int) else _refuse(value, kind)
+    if kind in (str, int, bool):
+        return lambda value: _checked(value, kind, kind)
+    raise TypeError(f"no way to read {kind}")
+
+
+def _dataclass_reader(kind: type) -> _Convert:
+    readers = {name: _reader(hint) for name, hint in get_type_hints(kind).items()}
+
+    def read(content: Any) -> Any:
+        try:
+            return kind(**{name: readers[name](each) for name, each in _checked(content, dict, kind).items()})
+        except KeyError as error:
+            raise FitRecordError(f"{kind.__name__} has no field {error}") from error
+        except TypeError as error:
+            raise FitRecordError(str(error)) from error
+
+    return read
+
+
+def _union_reader(kind: Any, arguments: tuple[Any, ...]) -> _Convert:
+    inner = [_reader(each) for each in arguments if each is not types.NoneType]
+    if len(inner) != 1 or len(arguments) != 2:
+        raise TypeError(f"no way to read {kind}")
+    read = inner[0]
+    return lambda value: None if value is None else read(value)
+
+
+def _tuple_reader(kind: Any, arguments: tuple[Any, ...]) -> _Convert:
+    if arguments[-1] is Ellipsis:
+        read = _reader(arguments[0])
+        return lambda value: tuple([read(each) for each in _checked(value, list, kind)])
+    readers = [_reader(each) for each in arguments]
+
+    def read_members(value: Any) -> tuple[Any, ...]:
+        if type(value) is not list or len(value) != len(readers):
+            _refuse(value, kind)
+        return tuple([read(each) for read, each in zip(readers, value, strict=True)])
+
+    return read_members
+
+
+def _checked(value: Any, wanted: type, kind: Any) -> Any:
+    return value if type(value) is wanted else _refuse(value, kind)
+
+
+def _refuse(value: Any, kind: Any) -> Any:
+    raise FitRecordError(f"{value!r} is no {getattr(kind, '__name__', kind)}")

@@ -1,11 +1,11 @@
-"""Reading the journal: the steps that were taken, and where a fact came from."""
+"""Reading the journal: the steps that were taken, which are in force, and where a fact came from."""
 
 import json
-from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import Any
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, fields
+from typing import Any, Final
 
-from sqlalchemy import Connection, select
+from sqlalchemy import ColumnElement, Connection, select
 
 from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET
 
@@ -37,10 +37,24 @@ class Entry:
     entity: str
     row_id: str
     action: str
+    """insert, update or delete."""
     before: Mapping[str, Any] | None
     """Of an update only what differs; of a removal the whole row without its unknowns."""
     after: Mapping[str, Any] | None
+    """Of an update only what differs; of an insertion the whole row without its unknowns."""
     origin: str | None
+    """Where the values came from, such as a file's sheet and row."""
+
+
+@dataclass(frozen=True, slots=True)
+class RowChange(Entry):
+    """What happened to one row in one step, with who did it and when."""
+
+    when: str
+    who: str
+    verb: str
+    kind: str
+    """edit, undo or redo."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,11 +62,16 @@ class Stack:
     """Which edits are in force, and which can be done again."""
 
     done: tuple[int, ...]
-    """Edits in force, oldest first."""
+    """Edits in force in the order in which they came into force; undo takes the last."""
     undone: tuple[int, ...]
     """Edits that redo brings back, the next one last."""
     off: frozenset[int]
     """All edits that are taken back, those included that can no longer be done again."""
+    last: Mapping[int, int]
+    """Per edit, the change set that brought it into force or took it back last: itself, an undo or a redo."""
+
+
+_ENTRY: Final = tuple(CHANGE_ENTRY.c[field.name] for field in fields(Entry))
 
 
 def history(connection: Connection) -> list[ChangeSetInfo]:
@@ -68,49 +87,95 @@ def history(connection: Connection) -> list[ChangeSetInfo]:
 
 def stack(connection: Connection) -> Stack:
     """Work out from the headers which edits are in force; a new edit ends what could be done again."""
-    done: list[int] = []
-    undone: list[int] = []
+    done: dict[int, None] = {}
+    undone: dict[int, None] = {}
     off: set[int] = set()
+    last: dict[int, int] = {}
     query = select(CHANGE_SET.c.number, CHANGE_SET.c.kind, CHANGE_SET.c.target).order_by(CHANGE_SET.c.number)
     for number, kind, target in connection.execute(query):
         if kind == "edit":
-            done.append(number)
+            done[number] = None
             undone.clear()
-        elif kind == "undo":
-            done.remove(target)
-            undone.append(target)
+            last[number] = number
+            continue
+        last[target] = number
+        if kind == "undo":
+            del done[target]
+            undone[target] = None
             off.add(target)
         else:
-            undone.remove(target)
-            done.append(target)
+            del undone[target]
+            done[target] = None
             off.discard(target)
-    return Stack(tuple(done), tuple(undone), frozenset(off))
+    return Stack(tuple(done), tuple(undone), frozenset(off), last)
 
 
 def entries_of(connection: Connection, number: int) -> list[Entry]:
     """Return the entries of one change set, in the order in which they were made."""
-    query = select(CHANGE_ENTRY).where(CHANGE_ENTRY.c.change_set == number).order_by(CHANGE_ENTRY.c.sequence)
-    return [_entry(row) for row in connection.execute(query)]
+    query = select(*_ENTRY).where(CHANGE_ENTRY.c.change_set == number).order_by(CHANGE_ENTRY.c.sequence)
+    return [
+        Entry(change_set, sequence, entity, row_id, action, _plain(before), _plain(after), origin)
+        for change_set, sequence, entity, row_id, action, before, after, origin in connection.execute(query).all()
+    ]
 
 
-def changes_of(connection: Connection, row_id: str) -> list[Entry]:
-    """Return all that happened to one row, oldest first; the origins say where its facts came from."""
+def entries_among(connection: Connection, numbers: Iterable[int]) -> Iterable[Entry]:
+    """Return the entries of several change sets, one set after the other."""
+    for number in numbers:
+        yield from entries_of(connection, number)
+
+
+def changes_of(connection: Connection, row_id: str) -> list[RowChange]:
+    """Return all that happened to one row, oldest first: who, when, what, and from which file, sheet and row.
+
+    Parameters
+    ----------
+    connection : Connection
+        In a transaction.
+    row_id : str
+        Identifier of a row of any table; a stored fit shares its opening's.
+    """
+    return _changes(connection, CHANGE_ENTRY.c.row_id == row_id)
+
+
+def changes_of_opening(connection: Connection, opening_id: str) -> list[RowChange]:
+    """Return all that happened to an opening and to what belongs to it, oldest first."""
+    return _changes(connection, CHANGE_ENTRY.c.opening_id == opening_id)
+
+
+def source_of(connection: Connection, row_id: str, column: str) -> RowChange | None:
+    """Return the change that gave a fact its present value; None where it was never known.
+
+    Parameters
+    ----------
+    connection : Connection
+        In a transaction.
+    row_id : str
+        Of the opening, leaf, item or part.
+    column : str
+        Name of the fact.
+    """
+    found = None
+    for change in changes_of(connection, row_id):
+        if change.after is not None and column in change.after:
+            found = change
+    return found
+
+
+def _changes(connection: Connection, condition: ColumnElement[bool]) -> list[RowChange]:
     query = (
-        select(CHANGE_ENTRY)
-        .where(CHANGE_ENTRY.c.row_id == row_id)
+        select(*_ENTRY, CHANGE_SET.c.at, CHANGE_SET.c.who, CHANGE_SET.c.verb, CHANGE_SET.c.kind)
+        .join(CHANGE_SET, CHANGE_ENTRY.c.change_set == CHANGE_SET.c.number)
+        .where(condition)
         .order_by(CHANGE_ENTRY.c.change_set, CHANGE_ENTRY.c.sequence)
     )
-    return [_entry(row) for row in connection.execute(query)]
+    return [
+        RowChange(number, sequence, entity, row_id, action, _plain(before), _plain(after), origin, at, who, verb, kind)
+        for (
+            number, sequence, entity, row_id, action, before, after, origin, at, who, verb, kind,
+        ) in connection.execute(query).all()
+    ]  # fmt: skip
 
 
-def _entry(row: Any) -> Entry:
-    return Entry(
-        row.change_set,
-        row.sequence,
-        row.entity,
-        row.row_id,
-        row.action,
-        None if row.before is None else json.loads(row.before),
-        None if row.after is None else json.loads(row.after),
-        row.origin,
-    )
+def _plain(text: str | None) -> Mapping[str, Any] | None:
+    return None if text is None else json.loads(text)

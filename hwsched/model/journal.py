@@ -8,7 +8,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import UTC, datetime
 from typing import Any, Final, Literal
 
-from sqlalchemy import Connection, Table, bindparam, delete, func, insert, select, update
+from sqlalchemy import Connection, Table, bindparam, delete, func, insert, literal_column, select, update
 from sqlalchemy.exc import IntegrityError
 
 from hwsched.model.bulk import among, execute_many, new_ids, rows_by_id
@@ -74,6 +74,7 @@ class Change:
         self.added: list[str] = []
         """Identifiers of the rows that it inserted, in order."""
         self._part_ids: set[str] = set()
+        self._failed = False
         self._entries = 0
 
     def insert(self, table: Table, rows: Iterable[Mapping[str, Any]], origins: Origins = None) -> list[str]:
@@ -139,7 +140,8 @@ class Change:
         ids = [row_id for row_id, _ in wanted]
         if len(set(ids)) != len(ids):
             raise ValueError(f"{table.name}: a row is edited twice in one go")
-        belongs = _BELONGS.get(table.name)
+        entity = str(table.name)
+        belongs = _BELONGS.get(entity)
         names = [column.name for column in table.columns if column.name in named]
         read = names if belongs is None or belongs in names else [*names, belongs]
         current = rows_by_id(self.connection, table, [table.c[name] for name in read], ids)
@@ -159,7 +161,7 @@ class Change:
             opening_id = self._touch(table, row)
             new = {**row, **after}
             self._touch(table, new)
-            entries.append(_entry(table, row_id, opening_id, "update", before, after, _at(origins, index)))
+            entries.append(_entry(entity, row_id, opening_id, "update", before, after, _at(origins, index)))
             new["row_id"] = row_id
             written.append(new)
         self._write(entries)
@@ -189,21 +191,21 @@ class Change:
         wanted = list(dict.fromkeys(ids))
         for child, owner in OWNED[table.name]:
             self.delete(child, [row[0] for row in among(self.connection, select(child.c.id), owner, wanted)])
-        return self.take_out(table, wanted)
+        return len(self.take_out(table, wanted))
 
-    def take_out(self, table: Table, ids: Sequence[str]) -> int:
-        """Remove rows that nothing belongs to; as `delete` otherwise."""
+    def take_out(self, table: Table, ids: Sequence[str]) -> list[dict[str, Any]]:
+        """Remove rows that nothing belongs to; returns them without their unknowns; as `delete` otherwise."""
         names = [column.name for column in table.columns]
         found = rows_by_id(self.connection, table, list(table.columns), ids)
-        gone = [dict(zip(names, row[1:], strict=True)) for row in found.values()]
-        self._write(
-            [_entry(table, row["id"], self._touch(table, row), "delete", _known(row), None, None) for row in gone]
-        )
+        entity = str(table.name)
+        gone = [_known(dict(zip(names, row[1:], strict=True))) for row in found.values()]
+        self._write([_entry(entity, row["id"], self._touch(table, row), "delete", row, None, None) for row in gone])
         try:
-            execute_many(self.connection, delete(table).where(table.c.id == bindparam("row_id")), _row_ids(gone))
+            execute_many(self.connection, delete(table).where(table.c.id == bindparam("row_id")), _row_ids(gone, "id"))
         except IntegrityError as error:
-            raise StillUsedError(f"this {_said(table)} cannot be removed: others still stand on it") from error
-        return len(gone)
+            refusal = StillUsedError(f"this {_said(table)} cannot be removed: others still stand on it")
+            raise self._refused(refusal) from error
+        return gone
 
     def restore(self, table: Table, rows: Iterable[Mapping[str, Any]]) -> list[str]:
         """Insert rows that the journal kept when they went: under their identifiers, with a risen version.
@@ -219,6 +221,8 @@ class Change:
 
     def finish(self) -> None:
         """Write the header's last state. Without an entry there is no change set."""
+        if self._failed:
+            raise RuntimeError("a change set goes on after one of its edits was refused")
         if self.number is None:
             return
         query = select(PART.c.number)
@@ -232,7 +236,9 @@ class Change:
     def _insert(self, table: Table, rows: Sequence[Mapping[str, Any]], origins: Origins) -> list[str]:
         if not rows:
             return []
-        blank = BLANK[table.name]
+        # SQLAlchemy's own kind of text for names would be asked for an adapter at every row.
+        entity = str(table.name)
+        blank = BLANK[entity]
         made = new_ids(len(rows))
         full: list[dict[str, Any]] = []
         entries: list[dict[str, Any]] = []
@@ -244,12 +250,12 @@ class Change:
                 whole["id"] = made[index]
             full.append(whole)
             opening_id = self._touch(table, whole)
-            entries.append(_entry(table, whole["id"], opening_id, "insert", None, _known(whole), _at(origins, index)))
+            entries.append(_entry(entity, whole["id"], opening_id, "insert", None, _known(whole), _at(origins, index)))
         self._write(entries)
         try:
             execute_many(self.connection, insert(table), full)
         except IntegrityError as error:
-            raise _refusal(table, error) from error
+            raise self._refused(_refusal(table, error)) from error
         ids = [row["id"] for row in full]
         self.added += ids
         return ids
@@ -262,9 +268,11 @@ class Change:
         if len(rows) > 1:
             # Two rows may exchange what must be unique, such as their marks: step aside first.
             for name in _exchangeable(table, names):
-                execute_many(self.connection, update(table).where(here).values({name: table.c.id}), _row_ids(rows))
+                execute_many(
+                    self.connection, update(table).where(here).values({name: table.c.id}), _row_ids(rows, "row_id")
+                )
         values = {name: bindparam(f"new_{name}", type_=table.c[name].type) for name in names}
-        statement = update(table).where(here).values(**values, version=table.c.version + 1)
+        statement = update(table).where(here).values(**values, version=table.c.version + literal_column("1"))
         try:
             execute_many(
                 self.connection,
@@ -272,7 +280,12 @@ class Change:
                 [{"row_id": row["row_id"], **{f"new_{name}": row[name] for name in names}} for row in rows],
             )
         except IntegrityError as error:
-            raise _refusal(table, error) from error
+            raise self._refused(_refusal(table, error)) from error
+
+    def _refused(self, refusal: Exception) -> Exception:
+        # Rows and entries no longer agree: whoever swallows the refusal must not commit.
+        self._failed = True
+        return refusal
 
     def _touch(self, table: Table, row: Mapping[str, Any]) -> str | None:
         """Note what the row belongs to; returns its opening."""
@@ -312,7 +325,7 @@ class Change:
 
 
 def _entry(
-    table: Table,
+    entity: str,
     row_id: str,
     opening_id: str | None,
     action: Action,
@@ -321,7 +334,7 @@ def _entry(
     origin: str | None,
 ) -> dict[str, Any]:
     return {
-        "entity": table.name,
+        "entity": entity,
         "row_id": row_id,
         "opening_id": opening_id,
         "action": action,
@@ -339,8 +352,8 @@ def _known(row: Mapping[str, Any]) -> dict[str, Any]:
     return {name: value for name, value in row.items() if value is not None and value != {}}
 
 
-def _row_ids(rows: Iterable[Mapping[str, Any]]) -> list[dict[str, Any]]:
-    return [{"row_id": row.get("row_id") or row["id"]} for row in rows]
+def _row_ids(rows: Iterable[Mapping[str, Any]], name: str) -> list[dict[str, Any]]:
+    return [{"row_id": row[name]} for row in rows]
 
 
 def _said(table: Table) -> str:

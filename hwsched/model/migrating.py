@@ -58,27 +58,28 @@ def stamp(connection: Connection) -> None:
     connection.execute(_ALEMBIC_VERSION.insert().values(version_num=HEAD))
 
 
-def upgrade(connection: Connection, revision: str = HEAD) -> None:
+def upgrade(connection: Connection, revision: str | None = None) -> None:
     """Run the migrations up to a revision within the caller's transaction.
 
     Parameters
     ----------
     connection : Connection
         In a writing transaction; on SQLite with foreign keys off, since tables are made anew.
-    revision : str
-        Where to stop; the newest unless a test wants another.
+    revision : str, optional
+        Where to stop; the newest when left out.
     """
     # alembic takes a quarter of a second to load and is needed once in the life of a project's schema.
     from alembic import command  # noqa: PLC0415
 
-    configuration = _configuration()
-    configuration.attributes["connection"] = connection
-    command.upgrade(configuration, revision)
+    config = configuration()
+    config.attributes["connection"] = connection
+    command.upgrade(config, revision or HEAD)
 
 
-def _configuration() -> "Config":
+def configuration() -> "Config":
+    """Return alembic's configuration for our migrations; there is no file of its own."""
     from alembic.config import Config  # noqa: PLC0415
 
-    configuration = Config()
-    configuration.set_main_option("script_location", str(MIGRATIONS).replace("%", "%%"))
-    return configuration
+    config = Config()
+    config.set_main_option("script_location", str(MIGRATIONS).replace("%", "%%"))
+    return config

@@ -1,7 +1,7 @@
 """Finding or making the level on which an opening stands."""
 
 from hwsched.model.journal import Change
-from hwsched.model.queries import read_levels
+from hwsched.model.queries import natural, read_levels
 from hwsched.model.tables import BUILDING, LEVEL
 
 Place = tuple[str | None, str | None]
@@ -10,7 +10,10 @@ Place = tuple[str | None, str | None]
 def levels_for(change: Change, places: set[Place]) -> dict[Place, str | None]:
     """Return the level of each (building, level), made where it is missing; nothing known is no level."""
     known = read_levels(change.connection)
-    missing = sorted(place for place in places - known.keys() if place != (None, None))
+    unknown: Place = (None, None)
+    missing = sorted(
+        places - known.keys() - {unknown}, key=lambda place: (natural(place[0] or ""), natural(place[1] or ""))
+    )
     if missing:
         from_name = {building: None for building, _ in missing if building is not None}
         buildings = _buildings(change, list(from_name))

@@ -8,14 +8,16 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import Any, Final, Literal
+from typing import Any, Final, Literal, get_args
 
-from sqlalchemy import URL, Connection, Engine, create_engine, event, inspect, make_url, select
+from sqlalchemy import URL, Connection, Engine, Row, create_engine, event, inspect, make_url, select
 from sqlalchemy.exc import ArgumentError, DatabaseError, OperationalError
 
 from hwsched.model.bulk import new_ids
+from hwsched.model.catalogue_memory import CatalogueMemory
 from hwsched.model.errors import (
     BusyProjectError,
+    DamagedProjectError,
     ExistingProjectError,
     ForeignFileError,
     ProjectError,
@@ -27,9 +29,10 @@ from hwsched.model.migrating import is_current, revision_of, stamp, upgrade
 from hwsched.model.schema import APPLICATION_ID, SUFFIX
 from hwsched.model.sqlite_file import BUSY_MS, check_file, keep_copy, make_file, refusal_of
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
+from hwsched.quantities import LENGTH_STYLES, BareUnit
 
-LengthStyle = Literal["fraction", "decimal-inch", "mm"]
-BareUnit = Literal["in", "ft", "mm", "cm", "m"]
+BARE_UNITS: Final = get_args(BareUnit)
+"""Units that a length typed without one can have in a project."""
 
 _IMMEDIATE: Final = "hwsched_immediate"
 _LOCKED: Final = "55P03"  # PostgreSQL, appendix A: lock_not_available
@@ -47,19 +50,38 @@ class Project:
     """
 
     def __init__(self, engine: Engine, path: Path | None) -> None:
-        self._engine = engine
+        self.engine = engine
         self.path = path
+        self.catalogue = CatalogueMemory()
+        """Reads the catalogue, and only when it has changed: ``project.catalogue.read(connection)``."""
 
     @property
     def place(self) -> str:
         """Where it is, for people: the path, or the URL without its password."""
-        return str(self.path) if self.path else self._engine.url.render_as_string(hide_password=True)
+        return str(self.path) if self.path else self.engine.url.render_as_string(hide_password=True)
+
+    # Read anew each time: undo, another window or another machine may have changed them.
+
+    @property
+    def id(self) -> str:
+        """The project's identifier."""
+        return str(self._row().id)
 
     @property
     def title(self) -> str:
-        """The project's name as it is now."""
-        with self.reading() as connection:
-            return str(connection.scalar(select(PROJECT.c.name)))
+        """What people call the project."""
+        return str(self._row().name)
+
+    @property
+    def length_style(self) -> str:
+        """How lengths are shown: fraction, decimal-inch, mm."""
+        return str(self._row().length_style)
+
+    @property
+    def bare_unit(self) -> BareUnit | None:
+        """Unit of a length that is typed without one; None: it is asked about."""
+        found: BareUnit | None = self._row().bare_unit
+        return found
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
@@ -102,7 +124,7 @@ class Project:
 
     def close(self) -> None:
         """Let go of the file or server; the write-ahead log is taken into the file."""
-        self._engine.dispose()
+        self.engine.dispose()
 
     def __enter__(self) -> "Project":
         return self
@@ -110,10 +132,17 @@ class Project:
     def __exit__(self, *_: object) -> None:
         self.close()
 
+    def _row(self) -> Row[Any]:
+        with self.reading() as connection:
+            row = connection.execute(select(PROJECT)).first()
+        if row is None:
+            raise DamagedProjectError(f"{self.place} is damaged: it has lost its own row")
+        return row
+
     @contextmanager
     def _transaction(self, *, writing: bool) -> Iterator[Connection]:
         try:
-            with self._engine.connect() as fresh:
+            with self.engine.connect() as fresh:
                 if self.path:
                     connection = fresh.execution_options(**{_IMMEDIATE: writing})
                 else:
@@ -178,7 +207,7 @@ def open_project(target: str | Path) -> Project:
 
 
 def create_project(
-    target: str | Path, name: str, *, length_style: LengthStyle = "fraction", bare_unit: BareUnit | None = None
+    target: str | Path, name: str, *, length_style: str = "fraction", bare_unit: str | None = None
 ) -> Project:
     """Make a new project, whole or not at all; nothing is ever overwritten.
 
@@ -203,12 +232,16 @@ def create_project(
     ProjectError
         Where something stands there already or the place cannot be written.
     ValueRefusedError
-        For an empty name.
+        For an empty name, or a style or unit that there is not.
     """
     title = name.strip()
     if not title:
         raise ValueRefusedError("name", "a project needs a name")
-    row = {
+    if length_style not in LENGTH_STYLES:
+        raise ValueRefusedError("length style", f"'{length_style}'; accepted: {', '.join(LENGTH_STYLES)}")
+    if bare_unit is not None and bare_unit not in BARE_UNITS:
+        raise ValueRefusedError("bare unit", f"'{bare_unit}'; accepted: {', '.join(BARE_UNITS)}")
+    row: dict[str, Any] = {
         "id": new_ids(1)[0],
         "name": title,
         "created_at": datetime.now(UTC).isoformat(timespec="seconds"),

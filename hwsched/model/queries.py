@@ -181,10 +181,14 @@ def natural(mark: str) -> tuple[tuple[int, int, str], ...]:
             digits += character
             continue
         if digits:
-            parts.append((0, int(digits), digits))
+            # By length and then by text is by number, without making one of a thousand digits.
+            number = digits.lstrip("0")
+            parts.append((0, len(number), number))
             digits = ""
         if character:
             parts.append((1, 0, character.casefold()))
+    # What is left decides between marks such as 012 and 12, and ends before any longer mark.
+    parts.append((-1, 0, mark))
     return tuple(parts)
 
 

@@ -52,11 +52,14 @@ def check_file(path: Path) -> str:
     try:
         with closing(sqlite3.connect(_uri(path, "rw"), uri=True, timeout=BUSY_MS / 1000)) as database:
             if database.execute("PRAGMA application_id").fetchone()[0] != APPLICATION_ID:
-                raise ForeignFileError(f"{path} is a database, but of another program; it was left alone")
+                raise ForeignFileError(f"{path} is a database, but not a project of hwsched; it was left alone")
             found = database.execute("PRAGMA quick_check(1)").fetchone()[0]
             if found != "ok":
                 raise _damaged(path, str(found))
             row = database.execute("SELECT version_num FROM alembic_version").fetchone()
+    except UnicodeDecodeError as error:
+        # SQLite's own words quote the damaged page.
+        raise _damaged(path, "its schema cannot be read") from error
     except sqlite3.Error as error:
         if "no such table" in str(error):
             raise _damaged(path, str(error)) from error
@@ -79,14 +82,18 @@ def _check_outside(path: Path) -> None:
     except OSError as error:
         raise ProjectError(f"{path} cannot be read: {error.strerror or error}") from error
     if not head.startswith(_MAGIC):
-        raise ForeignFileError(f"{path} is not a project file; it was left alone")
+        raise ForeignFileError(f"{path} is not a project of hwsched; it was left alone")
     if len(head) < _HEADER_BYTES:
         raise _damaged(path, "it ends within its header")
-    if not os.access(path, os.W_OK):
+    if not _writable(path):
         raise ForbiddenProjectError(f"you have no permission to write {path}")
-    if not os.access(path.parent, os.W_OK):
+    if not _writable(path.parent):
         # The write-ahead log stands beside the file.
         raise ForbiddenProjectError(f"you have no permission to write in the folder of {path}")
+
+
+def _writable(path: Path) -> bool:
+    return os.access(path, os.W_OK, effective_ids=os.access in os.supports_effective_ids)
 
 
 def _damaged(path: Path, found: str) -> DamagedProjectError:
@@ -125,7 +132,7 @@ def make_file(path: Path, fill: Callable[[Path], None]) -> None:
     Parameters
     ----------
     path : Path
-        Name of the new file; nothing that stands there is overwritten.
+        Name of the new file, its folder made where it is missing; nothing that stands there is overwritten.
     fill : callable
         Makes the file at the path that it is given, and leaves it closed.
 
@@ -134,13 +141,15 @@ def make_file(path: Path, fill: Callable[[Path], None]) -> None:
     ExistingProjectError
         Where something has that name.
     ProjectError
-        Where the folder is missing or does not let us write.
+        Where the folder does not let us write.
     """
     if path.exists():
         raise ExistingProjectError(f"{path} is already there; it was left alone")
-    if not path.parent.is_dir():
-        raise MissingProjectError(f"there is no folder {path.parent}")
-    if not os.access(path.parent, os.W_OK):
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise ForbiddenProjectError(f"the folder {path.parent} cannot be made: {error.strerror or error}") from error
+    if not _writable(path.parent):
         raise ForbiddenProjectError(f"you have no permission to write in {path.parent}")
     draft = path.with_name(f".{path.name}.{token_hex(4)}.new")
     try:

@@ -17,8 +17,16 @@ class Changes:
     """Tables."""
     number: int | None = None
     """The change set; None when nothing changed and none was written."""
+    added: tuple[str, ...] = ()
+    """Identifiers of the rows that are new, in the order in which they were made."""
 
     @classmethod
     def of(cls, change: Change) -> "Changes":
         """Return what a finished change set touched."""
-        return cls(frozenset(change.openings), frozenset(change.parts), frozenset(change.entities), change.number)
+        return cls(
+            frozenset(change.openings),
+            frozenset(change.parts),
+            frozenset(change.entities),
+            change.number,
+            tuple(change.added),
+        )

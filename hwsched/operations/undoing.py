@@ -3,7 +3,7 @@
 from hwsched.model.history import ChangeSetInfo
 from hwsched.model.history import history as read_history
 from hwsched.model.project import Project
-from hwsched.model.reverting import apply_again, apply_backwards, check_undoable, last_done, last_undone, summary_of
+from hwsched.model.reverting import check_undoable, last_done, last_undone, revert, summary_of
 from hwsched.operations.changes import Changes
 
 
@@ -13,7 +13,7 @@ def undo(project: Project, *, who: str) -> Changes:
         number = last_done(change.connection)
         change.target = number
         change.summary = f"Take back step {number}: {summary_of(change.connection, number)}"
-        apply_backwards(change, number)
+        revert(change, number)
     return Changes.of(change)
 
 
@@ -23,7 +23,7 @@ def redo(project: Project, *, who: str) -> Changes:
         number = last_undone(change.connection)
         change.target = number
         change.summary = f"Do again step {number}: {summary_of(change.connection, number)}"
-        apply_again(change, number)
+        revert(change, number)
     return Changes.of(change)
 
 
@@ -38,7 +38,7 @@ def undo_one(project: Project, number: int, *, who: str) -> Changes:
     with project.change("undo", "Undo", who, kind="undo", target=number) as change:
         check_undoable(change.connection, number)
         change.summary = f"Take back step {number}: {summary_of(change.connection, number)}"
-        apply_backwards(change, number)
+        revert(change, number)
     return Changes.of(change)
 
 

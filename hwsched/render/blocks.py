@@ -1,5 +1,9 @@
-"""What stands on a page, without paper: text, tables, drawings, check boxes. Documents build it, renderers lay it out."""
+"""What stands on a page, without paper: text, tables, drawings, check boxes.
 
+Documents build it, renderers lay it out.
+"""
+
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -55,6 +59,8 @@ class Table:
     rows: tuple[tuple[Cell, ...], ...]
     title: str = ""
     """Also the sheet's name in a workbook."""
+    sheet: str = ""
+    """The sheet's name where tables with the same columns share one, each row then naming its table."""
     strong_rows: frozenset[int] = frozenset()
 
 
@@ -68,10 +74,13 @@ class Facts:
 
 @dataclass(frozen=True, slots=True)
 class Drawings:
-    """Views side by side at one scale, fitted into a height."""
+    """Views side by side, fitted into a height; where they would come out too small each gets a row of its own."""
 
     drawings: tuple[Drawing, ...]
     height_mm: float = 110.0
+    """Of a row."""
+    same_scale: bool = True
+    """False: each view gets the largest scale that fits, such as a section beside an edge view."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,6 +104,7 @@ class Section:
 
     blocks: tuple[Block, ...]
     mark: str = ""
+    landscape: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,5 +115,8 @@ class Document:
     project: str
     revision: str
     date: str
-    sections: tuple[Section, ...]
+    sections: Sequence[Section]
+    """Gone through once from the first to the last, so a large document may make each when it is asked for."""
     subtitle: str = ""
+    footer: str = ""
+    """One line under every page, such as whose decision the document does not replace."""

@@ -39,7 +39,7 @@ PaperFill = Fill | Literal["ink"]
 """ink: filled with the pen's own colour (arrow heads, dots)."""
 
 _COLUMN_GAP_MM = 3.0
-_COLUMN_WIDTH_MM = 34.0
+_COLUMN_WIDTH_MM = 26.0
 _HATCH_MM = 1.8
 _AIR_MM = 0.8
 

@@ -10,7 +10,8 @@ from typing import Final
 
 from hwsched.render.fonts import width_per_size
 
-_PIECES: Final = re.compile(r"[^-/,;:_.]*[-/,;:_.]+|[^-/,;:_.]+")
+_BREAK: Final = re.compile(r"(?<=[-/;:_])|(?<=[.,])(?!\d)")
+"""Where a long word may be broken; not inside 1.25."""
 
 
 @lru_cache(maxsize=50_000)
@@ -92,7 +93,7 @@ def _wrap_paragraph(paragraph: str, room: float, bold: bool, lines: list[str]) -
 def _break_word(word: str, room: float, bold: bool) -> list[str]:
     parts: list[str] = []
     line, used = "", 0.0
-    for piece in _PIECES.findall(word):
+    for piece in _BREAK.split(word):
         wide = width_per_size(piece, bold)
         if used + wide <= room:
             line, used = line + piece, used + wide

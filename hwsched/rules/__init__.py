@@ -3,11 +3,254 @@
 A rule checks a stored fit and, in its slot, is a constraint while a fit is built. Geometry belongs to `calc`.
 """
 
-from hwsched.cases import Case, Finding, Fit
-from hwsched.rules.judging import RuleError, findings_of, judge, limits_of, severity_of
+from hwsched.rules.accessibility import (
+    clear_width,
+    projection,
+    reach_height,
+)
+from hwsched.rules.battery import (
+    battery_cold,
+    battery_life,
+    cell_count,
+    cell_stocked,
+    coin_cell_stocked,
+)
+from hwsched.rules.cable import (
+    bend_radius,
+    connectors_mate,
+    lead_reaches,
+    wall_thickness_known,
+    way_for_lead,
+)
+from hwsched.rules.catalogue_and_stock import (
+    attribute_missing,
+    fastener_for_material,
+    kit_known,
+    part_known,
+    price_known,
+    superseded_part,
+    tool_known,
+)
+from hwsched.rules.commissioning import (
+    coin_cell_drain,
+    key_for_unit,
+    programming_key,
+)
+from hwsched.rules.documents import (
+    fit_complete,
+    heading_facts,
+)
+from hwsched.rules.egress import (
+    egress_width,
+    electromagnetic_lock,
+    free_inside,
+    one_motion,
+    panic_hardware,
+    stair_re_entry,
+)
+from hwsched.rules.fire_door import (
+    rated_cut,
+    rated_hole_allowed,
+    rated_hole_size,
+    rated_lock_listed,
+    rated_old_holes,
+    rated_power_listed,
+    rated_raceway,
+    rated_strike,
+    rated_undercut,
+    rated_unit_listed,
+)
+from hwsched.rules.holes import (
+    bore_enters,
+    bore_wall,
+    hole_clear_of_glass,
+    hole_edge_distance,
+    no_hole_in_glass,
+    pocket_length,
+    pocket_walls,
+    screw_length,
+)
+from hwsched.rules.judging import RuleError, check, judge, limits_of, severity_of
+from hwsched.rules.lock_and_cylinder import (
+    bored_preparation,
+    cabinet_grip,
+    cam_match,
+    collar_bore,
+    cylinder_flush,
+    cylinder_form,
+    cylinder_projection,
+    euro_projection,
+    gate_mounting,
+    gate_stile,
+    lock_function,
+    lock_weather,
+    reader_in_leaf,
+    tail_reach,
+    thread_pitch,
+    thumb_turn_kept,
+)
+from hwsched.rules.placement import (
+    closer_clear,
+    edge_unit_leaf,
+    exit_device_clear,
+    frame_stop_clear,
+    glazing_clear,
+    item_clear,
+    label_clear,
+    lever_clear,
+    plate_covers_hole,
+    plate_on_stile,
+    plate_within_leaf,
+    thumb_turn_clear,
+    trim_clear,
+    unit_for_glass,
+    unit_for_no_glass,
+    unit_on_secured_side,
+    unit_place_known,
+    unit_weather,
+)
+from hwsched.rules.power import (
+    busy_on_supply,
+    power_as_wished,
+    power_crosses_hinge,
+    supply_class_2,
+    supply_distance_known,
+    supply_drop,
+    supply_off_leaf,
+    supply_share,
+    supply_voltage,
+    unit_fed,
+)
 from hwsched.rules.rule import DEFERS, Limit, Limits, Rule, Slot, Verdict
+from hwsched.rules.survey import (
+    case_within_leaf,
+    items_apart,
+    items_on_leaf,
+    known_before_drill,
+    known_before_issue,
+    known_before_order,
+    leaf_count,
+    lock_within_leaf,
+    moved_item,
+)
 
-RULES: tuple[Rule, ...] = ()
+RULES: tuple[Rule, ...] = (
+    # survey
+    case_within_leaf.RULE,
+    items_apart.RULE,
+    items_on_leaf.RULE,
+    known_before_drill.RULE,
+    known_before_issue.RULE,
+    known_before_order.RULE,
+    leaf_count.RULE,
+    lock_within_leaf.RULE,
+    moved_item.RULE,
+    # lock and cylinder
+    bored_preparation.RULE,
+    cabinet_grip.RULE,
+    cam_match.RULE,
+    collar_bore.RULE,
+    cylinder_flush.RULE,
+    cylinder_form.RULE,
+    cylinder_projection.RULE,
+    euro_projection.RULE,
+    gate_mounting.RULE,
+    gate_stile.RULE,
+    lock_function.RULE,
+    lock_weather.RULE,
+    reader_in_leaf.RULE,
+    tail_reach.RULE,
+    thread_pitch.RULE,
+    thumb_turn_kept.RULE,
+    # placement
+    closer_clear.RULE,
+    edge_unit_leaf.RULE,
+    exit_device_clear.RULE,
+    frame_stop_clear.RULE,
+    glazing_clear.RULE,
+    item_clear.RULE,
+    label_clear.RULE,
+    lever_clear.RULE,
+    plate_covers_hole.RULE,
+    plate_on_stile.RULE,
+    plate_within_leaf.RULE,
+    thumb_turn_clear.RULE,
+    trim_clear.RULE,
+    unit_for_glass.RULE,
+    unit_for_no_glass.RULE,
+    unit_on_secured_side.RULE,
+    unit_place_known.RULE,
+    unit_weather.RULE,
+    # cable
+    bend_radius.RULE,
+    connectors_mate.RULE,
+    lead_reaches.RULE,
+    wall_thickness_known.RULE,
+    way_for_lead.RULE,
+    # holes
+    bore_enters.RULE,
+    bore_wall.RULE,
+    hole_clear_of_glass.RULE,
+    hole_edge_distance.RULE,
+    no_hole_in_glass.RULE,
+    pocket_length.RULE,
+    pocket_walls.RULE,
+    screw_length.RULE,
+    # fire door
+    rated_cut.RULE,
+    rated_hole_allowed.RULE,
+    rated_hole_size.RULE,
+    rated_lock_listed.RULE,
+    rated_old_holes.RULE,
+    rated_power_listed.RULE,
+    rated_raceway.RULE,
+    rated_strike.RULE,
+    rated_undercut.RULE,
+    rated_unit_listed.RULE,
+    # egress
+    egress_width.RULE,
+    electromagnetic_lock.RULE,
+    free_inside.RULE,
+    one_motion.RULE,
+    panic_hardware.RULE,
+    stair_re_entry.RULE,
+    # accessibility
+    clear_width.RULE,
+    projection.RULE,
+    reach_height.RULE,
+    # power
+    busy_on_supply.RULE,
+    power_as_wished.RULE,
+    power_crosses_hinge.RULE,
+    supply_class_2.RULE,
+    supply_distance_known.RULE,
+    supply_drop.RULE,
+    supply_off_leaf.RULE,
+    supply_share.RULE,
+    supply_voltage.RULE,
+    unit_fed.RULE,
+    # battery
+    battery_cold.RULE,
+    battery_life.RULE,
+    cell_count.RULE,
+    cell_stocked.RULE,
+    coin_cell_stocked.RULE,
+    # catalogue and stock
+    attribute_missing.RULE,
+    fastener_for_material.RULE,
+    kit_known.RULE,
+    part_known.RULE,
+    price_known.RULE,
+    superseded_part.RULE,
+    tool_known.RULE,
+    # documents
+    fit_complete.RULE,
+    heading_facts.RULE,
+    # commissioning
+    coin_cell_drain.RULE,
+    key_for_unit.RULE,
+    programming_key.RULE,
+)
 
 _IN_SLOT: dict[str, tuple[Rule, ...]] = {
     slot: tuple(rule for rule in RULES if rule.slot == slot) for slot in ("lock", "unit", "power", "whole")
@@ -22,29 +265,6 @@ def rules_in_slot(slot: Slot) -> tuple[Rule, ...]:
 def rule_named(rule_id: str) -> Rule | None:
     """Return the rule of that identifier."""
     return next((rule for rule in RULES if rule.id == rule_id), None)
-
-
-def check(case: Case, fit: Fit) -> tuple[Finding, ...]:
-    """Judge an opening and its fit by every rule that is not switched off.
-
-    Parameters
-    ----------
-    case : Case
-        Survey facts, catalogue and settings.
-    fit : Fit
-        As `hwsched.fitting.fit` built it, or as stored.
-
-    Returns
-    -------
-    tuple of Finding
-        Worst first; equal for equal cases. Waivers are not laid over yet.
-
-    Raises
-    ------
-    RuleError
-        When a rule falls over.
-    """
-    return findings_of(RULES, case, fit)
 
 
 __all__ = [

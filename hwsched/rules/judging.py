@@ -7,6 +7,7 @@ the rules; waivers are laid over findings by an operation.
 from collections.abc import Iterable, Mapping
 from typing import Final
 
+from hwsched import rules
 from hwsched.cases import SEVERITIES, Case, Finding, Fit, Settings, Severity
 from hwsched.rules.rule import DEFERS, Rule, Verdict
 
@@ -79,9 +80,32 @@ def finding_of(rule: Rule, verdict: Verdict) -> Finding:
 _RANK: Final = {severity: rank for rank, severity in enumerate(SEVERITIES)}
 
 
-def findings_of(rules: Iterable[Rule], case: Case, fit: Fit) -> tuple[Finding, ...]:
+def findings_of(members: Iterable[Rule], case: Case, fit: Fit) -> tuple[Finding, ...]:
     """Judge a case and its fit by some rules; findings worst first, then in the order of the rules."""
     off = case.settings.rules_off
-    found = [finding_of(rule, v) for rule in rules if rule.id not in off for v in judge(rule, case, fit)]
+    found = [finding_of(rule, v) for rule in members if rule.id not in off for v in judge(rule, case, fit)]
     found.sort(key=lambda finding: _RANK[finding.severity])
     return tuple(found)
+
+
+def check(case: Case, fit: Fit) -> tuple[Finding, ...]:
+    """Judge an opening and its fit by every rule that is not switched off.
+
+    Parameters
+    ----------
+    case : Case
+        Survey facts, catalogue and settings.
+    fit : Fit
+        As `hwsched.fitting.fit` built it, or as stored.
+
+    Returns
+    -------
+    tuple of Finding
+        Worst first; equal for equal cases. Waivers are not laid over yet.
+
+    Raises
+    ------
+    RuleError
+        When a rule falls over.
+    """
+    return findings_of(rules.RULES, case, fit)

@@ -60,7 +60,7 @@ def upgrade() -> None:
         sa.Column("name", sa.Text(), nullable=False),
         sa.Column("label", sa.Text(), nullable=False),
         sa.Column("kind", sa.Text(), nullable=False),
-        sa.Column("unit", sa.Text(), server_default=sa.text("('')"), nullable=False),
+        sa.Column("unit", sa.Text(), server_default=sa.text("''"), nullable=False),
         sa.Column("choices", sa.Text(), server_default=sa.text("'[]'"), nullable=False),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_own_field")),
         sa.UniqueConstraint("entity", "name", name=op.f("uq_own_field_entity_name")),

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.calc.bored_prep import Latch, PrepFound, PrepWanted, bored_prep
+from hwsched.calc.calculator import InputError
 from hwsched.cases import Case, Fit, Part
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
@@ -42,7 +43,11 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         lock.edge_bore_mm if lock is not None else None,
         lock.backset_mm if lock is not None else None,
     )
-    result = bored_prep(wanted, found, tolerance_mm=limits["tolerance_mm"], min_edge_wall_mm=limits["edge_wall_mm"])
+    try:
+        result = bored_prep(wanted, found, tolerance_mm=limits["tolerance_mm"], min_edge_wall_mm=limits["edge_wall_mm"])
+    except InputError as error:
+        yield Verdict(f"Preparation and leaf contradict each other: {error}.", about=part.number)
+        return
     for trouble in result.cannot:
         yield Verdict(
             f"The {trouble.item} is {length(case, trouble.off_mm)} off what the lock takes ({trouble.reason}).",
@@ -59,7 +64,7 @@ RULE = Rule(
     discipline="lock-and-cylinder",
     severity="error",
     basis="160 and 161 preparations, locksmiths' dictionary (LIST/ALOA); tolerance SDI 111-24",
-    cure="Take a lock with the leaf's backset and bores; a bore that is too small can be enlarged, one too large cannot.",
+    cure="Take a lock made for the leaf's backset, bores and thickness. A bore too small can be enlarged.",
     judge=_judge,
     slot="lock",
     limits=(

@@ -37,8 +37,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         )
     elif stack.gap_mm > allowed + TOUCH_MM:
         yield Verdict(
-            f"The cylinder's head stands {length(case, stack.gap_mm)} off its collar; {length(case, allowed)} is the most, "
-            f"{length(case, stack.gap_mm - allowed)} too much.",
+            f"The cylinder's head stands {length(case, stack.gap_mm)} off its collar; {length(case, allowed)} is the "
+            f"most, {length(case, stack.gap_mm - allowed)} too much.",
             "Take a shorter cylinder, a higher collar or a blocking ring.",
             values={"gap_mm": stack.gap_mm, "allowed_mm": allowed, "short_mm": stack.gap_mm - allowed},
             about=part.number,

@@ -16,9 +16,9 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if form is None:
         yield unknown(("existing_item.lock_form",), part.number)
     elif KIND_OF_FORM.get(form) != part.kind:
-        wanted = KIND_OF_FORM.get(form, form).replace("-", " ")
+        wanted, is_now = KIND_OF_FORM.get(form, form).replace("-", " "), part.kind.replace("-", " ")
         yield Verdict(
-            f"The existing lock is of the form {form} and takes a {wanted}; this part is a {part.kind.replace('-', ' ')}.",
+            f"The existing lock is of the form {form} and takes a {wanted}; this part is a {is_now}.",
             about=part.number,
         )
 

@@ -52,8 +52,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             )
         elif stands > allowed + TOUCH_MM:
             yield Verdict(
-                f"On the {side} side the cylinder stands {length(case, stands)} past its trim; {length(case, allowed)} is "
-                f"allowed, {length(case, stands - allowed)} too much.",
+                f"On the {side} side the cylinder stands {length(case, stands)} past its trim; {length(case, allowed)} "
+                f"is allowed, {length(case, stands - allowed)} too much.",
                 f"Take a cylinder whose {side} half is at least {length(case, stands - allowed)} shorter.",
                 values={"projection_mm": stands, "allowed_mm": allowed, "short_mm": stands - allowed},
                 about=part.number,

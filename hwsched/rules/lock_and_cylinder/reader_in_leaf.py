@@ -19,8 +19,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield unknown((f"part {part.number}.depth_mm" if depth is None else "leaf.thickness_mm",), part.number)
     elif depth > thickness + TOUCH_MM:
         yield Verdict(
-            f"The reader's body is {length(case, depth)} deep, the leaf {length(case, thickness)} thick: it would stand "
-            f"{length(case, depth - thickness)} out of the secured face.",
+            f"The reader's body is {length(case, depth)} deep, the leaf {length(case, thickness)} thick: it would "
+            f"stand {length(case, depth - thickness)} out of the secured face.",
             values={"depth_mm": depth, "leaf_mm": thickness, "short_mm": depth - thickness},
             about=part.number,
         )

@@ -33,9 +33,10 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield unknown(tuple(needs), part.number)
         return
     needed = thickness - (body - trim) + limits["engagement_mm"]
+    engagement = limits["engagement_mm"]
     if long < needed - TOUCH_MM:
         yield Verdict(
-            f"The tailpiece is {length(case, long)}; {length(case, needed)} reaches {length(case, limits['engagement_mm'])} "
+            f"The tailpiece is {length(case, long)}; {length(case, needed)} reaches {length(case, engagement)} "
             f"into the case, short by {length(case, needed - long)}.",
             values={"tail_mm": long, "needed_mm": needed, "short_mm": needed - long},
             about=part.number,

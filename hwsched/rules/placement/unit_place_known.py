@@ -10,9 +10,13 @@ from hwsched.rules.wording import unknown
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    if unit_part(case, fit) is None or leafless(case):
+    if unit_part(case, fit) is None:
         return
     leaf, lock = lock_leaf(case), lock_item(case)
+    if leafless(case):
+        if lock is None or lock.cylinder_height_mm is None:
+            yield unknown(("existing_item.cylinder_height_mm",), "unit")
+        return
     if leaf is None:
         yield unknown(("leaf.position",), "unit")
         return
@@ -23,7 +27,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         needs.append("existing_item.lock_form")
     else:
         facts = ["backset_mm", "cylinder_height_mm"]
-        if lock.lock_form == "mortise" or lock.lock_form == "euro-profile":
+        if lock.lock_form in ("mortise", "euro-profile") and leaf.material != "glass":
             facts += ["case_above_mm", "case_width_mm"]
         needs += [f"existing_item.{n}" for n in facts if getattr(lock, n) is None]
         if leaf.material == "glass" and lock_form(case) in ("mortise", "euro-profile"):

@@ -1,0 +1,15 @@
+"""Part kind: electromagnetic locks."""
+
+from hwsched.attributes import Attribute
+from hwsched.catalogue.kind import PartKind
+from hwsched.catalogue.traits.supplied_load import SUPPLIED_LOAD
+
+ELECTROMAGNETIC_LOCK = PartKind(
+    "electromagnetic-lock",
+    "Electromagnetic locks",
+    (
+        *SUPPLIED_LOAD,
+        Attribute("force_n", "Holding force", "number", "N", low=1, high=50000),
+    ),
+    note="Locks that hold by current alone; fail-safe by nature.",
+)

@@ -1,0 +1,27 @@
+"""Part kind: power supplies."""
+
+from hwsched.attributes import Attribute, Choice
+from hwsched.catalogue.kind import PartKind
+
+POWER_SUPPLY = PartKind(
+    "power-supply",
+    "Power supplies",
+    (
+        Attribute("output_v", "Output voltage", "number", "V", low=1, high=60, required=True),
+        Attribute("output_a", "Output current", "number", "A", low=0.01, high=100, required=True),
+        Attribute("tolerance_share", "Tolerance", "number", "share", low=0, high=0.5),
+        Attribute("class_2", "Class 2", "flag"),
+        Attribute("regulated", "Regulated", "flag"),
+        Attribute("standby_v", "Standby battery voltage", "number", "V", low=1, high=60),
+        Attribute(
+            "input",
+            "Fed by",
+            "choice",
+            choices=(
+                Choice("mains", "Mains"),
+                Choice("poe", "Power over Ethernet"),
+            ),
+        ),
+    ),
+    note="Low-voltage supplies; never on the leaf.",
+)

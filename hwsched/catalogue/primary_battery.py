@@ -1,0 +1,20 @@
+"""Part kind: primary cells."""
+
+from hwsched.attributes import Attribute
+from hwsched.catalogue.kind import PartKind
+from hwsched.catalogue.traits.place import TEMPERATURE_LOW
+
+PRIMARY_BATTERY = PartKind(
+    "primary-battery",
+    "Primary cells",
+    (
+        Attribute("designation", "Designation", required=True),
+        Attribute("voltage_v", "Voltage", "number", "V", low=0.5, high=24, required=True),
+        Attribute("capacity_mah", "Capacity", "number", "mAh", low=1, high=100000, required=True),
+        Attribute("usable_share", "Usable share", "number", "share", low=0.05, high=1, required=True),
+        Attribute("self_discharge_share", "Self-discharge a year", "number", "share", low=0, high=0.9, required=True),
+        Attribute("chemistry", "Chemistry"),
+        TEMPERATURE_LOW,
+    ),
+    note="Cells of a control unit's pack.",
+)

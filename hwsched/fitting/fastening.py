@@ -1,0 +1,89 @@
+"""What holds a unit or a lock: screws for the leaf's material, pads on glass, bolts of a gate lock; their pilots."""
+
+from collections.abc import Iterable
+from math import inf
+
+from hwsched.cases import Case, Fit, FittedPart, Hole, Part
+from hwsched.fitting.candidate import cheapest, fitted, offered
+from hwsched.rules import limits_of
+from hwsched.rules.holes.screw_length import RULE as SCREW_LENGTH
+from hwsched.rules.practice import distance_mm, lock_fasteners, screw_pilot_mm
+from hwsched.rules.reading import SKINNED, entry, leafless, lock_leaf, lock_part, unit_part
+
+_THROUGH = ("through-bolt", "machine-screw")
+"""Forms that are meant to pass the leaf."""
+
+
+def fastening(case: Case, unit: Part) -> list[FittedPart]:
+    """Return what holds a unit on its leaf: its screws, or a pad on glass."""
+    leaf = lock_leaf(case)
+    material = leaf.material if leaf is not None else None
+    if material is None or leafless(case):
+        return []
+    stock = [part for part in offered(case, "fastener", "fastener") if part.text_of("leaf_material") == material]
+    if material == "glass":
+        pad = cheapest(part for part in stock if part.text_of("form") == "adhesive")
+        return [] if pad is None else [fitted(case, "fastener", pad, "glass is not drilled: the unit is bonded")]
+    size, count = unit.text_of("screw_size"), unit.number_of("screws")
+    if not size or not count:
+        return []
+    right = [p for p in stock if p.text_of("size") == size and p.text_of("form") not in ("adhesive", None)]
+    thick = leaf.thickness_mm if leaf is not None else None
+    most = inf if thick is None else thick - limits_of(SCREW_LENGTH, case.settings)["left_mm"]
+    short = [p for p in right if p.text_of("form") in _THROUGH or (p.number_of("length_mm") or 0.0) <= most]
+    screw = cheapest(short or right)
+    if screw is None:
+        return []
+    reason = f"the unit takes {count:g} screws {size}; the leaf is {material.replace('-', ' ')}"
+    return [fitted(case, "fastener", screw, reason, count)]
+
+
+def lock_bolts(case: Case, fit: Fit) -> list[FittedPart]:
+    """Return the fasteners that the lock wants besides its own."""
+    part, leaf = lock_part(case, fit), lock_leaf(case)
+    if part is None or leaf is None:
+        return []
+    found = []
+    for wanted in lock_fasteners(part.kind, part.text_of("mounting") or ""):
+        bolt = cheapest(
+            each
+            for each in case.catalogue.of_kind("fastener")
+            if each.text_of("form") == wanted.form and each.text_of("leaf_material") == leaf.material
+        )
+        if bolt is not None:
+            found.append(fitted(case, "fastener", bolt, wanted.reason, wanted.quantity))
+    return found
+
+
+def pilots(case: Case, fit: Fit, order: int) -> Iterable[Hole]:
+    """Yield the pilots of the unit's screws; the unit itself is their template."""
+    unit, place, leaf = unit_part(case, fit), fit.placement, lock_leaf(case)
+    if unit is None or place is None or leaf is None or leaf.material is None or place.face == "wall":
+        return
+    size, count = unit.text_of("screw_size"), unit.number_of("screws")
+    screw = next((e for p in fit.parts if p.role == "fastener" and (e := entry(case, p)) and e.text_of("size")), None)
+    if not size or not count or screw is None or screw.text_of("form") == "adhesive":
+        return
+    pilot = screw_pilot_mm(leaf.material, size)
+    if pilot is None:
+        return
+    through = screw.text_of("form") in _THROUGH
+    depth = None if through else screw.number_of("length_mm")
+    if leaf.material in SKINNED and not through:
+        depth = distance_mm("skin-depth")
+    in_edge = place.face == "edge"
+    yield Hole(
+        f"pilots for the unit's screws {size}, through its plate",
+        place.leaf,
+        "lock-edge" if in_edge else place.face,
+        round(place.x_mm + place.width_mm / 2, 3),
+        round(place.y_mm + place.height_mm / 2, 3),
+        pilot,
+        depth_mm=depth,
+        tool="twist-drill",
+        jig="the unit's plate as template",
+        order=order,
+        count=int(count),
+        purpose="fixing",
+        by_template=True,
+    )

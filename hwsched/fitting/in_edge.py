@@ -1,0 +1,131 @@
+"""An in-edge unit: its pocket beside the lock's own, the way of the lead through the bridge, the service length."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from hwsched.calc.calculator import InputError
+from hwsched.calc.pocket import EdgeItem, PocketCase, PocketSpot, pocket
+from hwsched.cases import Case, Fit, Hole, Leaf, Part, Placement
+from hwsched.fitting.lead import with_cable
+from hwsched.fitting.ways import Point
+from hwsched.rules import limits_of
+from hwsched.rules.cavity import Cavity
+from hwsched.rules.edge import edge_items, lock_pocket_span
+from hwsched.rules.holes.pocket_length import RULE as POCKET_LENGTH
+from hwsched.rules.practice import distance_mm
+from hwsched.rules.reading import leaf_name, lock_part, stile_mm
+from hwsched.rules.wording import length
+
+
+def pockets(
+    case: Case, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: tuple[float, float]
+) -> Iterator[tuple[Fit, str]]:
+    """Yield partial fits with the unit in the edge, shortest lead first, each with what was tried."""
+    part, own, thick = lock_part(case, bare), lock_pocket_span(case), leaf.thickness_mm
+    long, deep, wide = (unit.number_of(f"pocket_{name}_mm") for name in ("length", "depth", "width"))
+    service, connector = unit.number_of("service_mm"), unit.number_of("connector_y_mm")
+    has_stile, stile = stile_mm(leaf)
+    depth = stile if has_stile else leaf.width_mm
+    if part is None or own is None or thick is None or long is None or deep is None or wide is None or depth is None:
+        return
+    if service is None or connector is None:
+        return
+    limits = limits_of(POCKET_LENGTH, case.settings)
+    low = span[0]
+    before = abs(at.lead_z - thick / 2)
+    try:
+        result = pocket(
+            PocketCase(
+                leaf_mm=thick,
+                leaf_height_mm=span[1] - low,
+                stile_mm=depth,
+                lock_y0=max(own[0] - low, 0.0),
+                lock_y1=own[1] - low,
+                length_mm=long,
+                depth_mm=deep,
+                width_mm=wide,
+                bridge_mm=limits["bridge_mm"],
+                hand_mm=service,
+                lead_from_y=min(max(at.y - low, own[0] - low), own[1] - low),
+                lead_before_mm=before,
+                connector_mm=connector,
+                edge_margin_mm=limits["edge_margin_mm"],
+                items=tuple(EdgeItem(i.name, i.y0 - low, i.y1 - low, i.clearance_mm) for i in edge_items(case)[0]),
+            )
+        )
+    except InputError:
+        return
+    for spot in result.spots:
+        yield _built(case, bare, unit, leaf, at, spot, (long, deep, wide), low), f"In the edge {spot.side} the lock: "
+
+
+def _built(
+    case: Case,
+    bare: Fit,
+    unit: Part,
+    leaf: Leaf,
+    at: Cavity,
+    spot: PocketSpot,
+    size: tuple[float, float, float],
+    low: float,
+) -> Fit:
+    long, deep, wide = size
+    service, connector = unit.number_of("service_mm") or 0.0, unit.number_of("connector_y_mm") or 0.0
+    y0, y1 = spot.y0 + low, spot.y1 + low
+    above = spot.side == "above"
+    enter = y0 if above else y1
+    middle = (leaf.thickness_mm or 0.0) / 2
+    inset = deep / 2
+    where = Placement(
+        leaf=leaf_name(leaf),
+        face="edge",
+        pattern="in-edge",
+        x_mm=round(middle - wide / 2, 4),
+        y_mm=round(y0, 4),
+        width_mm=wide,
+        height_mm=long,
+        hole_x_mm=round(middle, 4),
+        hole_y_mm=round(enter, 4),
+        clearances=(("lock's pocket", round(spot.bridge_mm, 3)),),
+    )
+    cut = Hole(
+        "pocket for the unit",
+        leaf_name(leaf),
+        "lock-edge",
+        round(middle, 3),
+        round((y0 + y1) / 2, 3),
+        0.0,
+        depth_mm=deep,
+        from_cylinder_mm=(round(-at.x, 3), round((y0 + y1) / 2 - at.y, 3)),
+        tool="mortiser",
+        order=1,
+        purpose="pocket",
+        width_mm=wide,
+        height_mm=long,
+    )
+    bridge = Hole(
+        "hole through the bridge for the lead, from pocket to pocket",
+        leaf_name(leaf),
+        "lock-edge",
+        round(middle, 3),
+        round(enter - spot.bridge_mm / 2 if above else enter + spot.bridge_mm / 2, 3),
+        distance_mm("bridge-hole"),
+        depth_mm=round(spot.bridge_mm, 3),
+        tool="twist-drill",
+        order=2,
+        purpose="channel",
+        by_template=True,
+    )
+    end: Point = (inset, enter + (connector if above else -connector), middle)
+    points: list[Point] = [(at.x, at.y, at.lead_z)]
+    for point in ((at.x, at.y, middle), (inset, enter, middle), end):
+        if max(abs(a - b) for a, b in zip(point, points[-1], strict=True)) > 1e-6:
+            points.append(point)
+    run = spot.lead_needed_mm - deep - service
+    segments = (
+        (f"from the cylinder to the unit's connector, {length(case, spot.bridge_mm)} of bridge", round(run, 3)),
+        ("whole depth of the pocket, since it is connected before it slides in", deep),
+        ("a hand's allowance", service),
+    )
+    base = replace(bare, placement=where, holes=(cut, bridge))
+    return with_cable(case, base, unit, points, spot.lead_needed_mm, deep + service, segments)

@@ -1,0 +1,266 @@
+"""A surface unit on the secured face: every place that the ways to the face allow, best first.
+
+Places are calculated in `calc.placement`; what a unit keeps off stands in `keepouts`; whether a place will do is said
+by the rules of the slot.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from hwsched.calc.calculator import InputError
+from hwsched.calc.placement import (
+    KeepOut,
+    Pattern,
+    Place,
+    PlacementCase,
+    Rect,
+    check_position,
+    nearest_clearance,
+    place,
+)
+from hwsched.cases import Alternative, Case, Fit, Leaf, Part, Placed, Placement
+from hwsched.fitting.keepouts import surroundings
+from hwsched.fitting.lead import with_lead
+from hwsched.fitting.ways import Way, holes_of, run_points, ways
+from hwsched.rules import limits_of
+from hwsched.rules.cavity import Cavity
+from hwsched.rules.clearances import window_of
+from hwsched.rules.placement.plate_on_stile import RULE as PLATE_ON_STILE
+from hwsched.rules.placement.plate_within_leaf import RULE as PLATE_WITHIN_LEAF
+from hwsched.rules.reading import leaf_name, stile_mm
+
+FACE = "secured"
+_NEIGHBOURS = 6
+
+
+@dataclass(frozen=True, slots=True)
+class Housing:
+    """What a unit covers: its plate, and its window where that reaches past the plate."""
+
+    size: tuple[float, float]
+    """Of the plate."""
+    window: Rect
+    connector: tuple[float, float]
+    left: float
+    """How far it reaches past the plate's left edge; 0 or negative."""
+    down: float
+    right: float
+    up: float
+
+
+@dataclass(frozen=True, slots=True)
+class _Question:
+    """One unit on one leaf."""
+
+    case: Case
+    bare: Fit
+    unit: Part
+    leaf: Leaf
+    at: Cavity
+    housing: Housing
+    low: float
+    """Leaf's lower end above the floor."""
+    asks: tuple[tuple[PlacementCase, tuple[Way, ...]], ...]
+    """Ways that share a window, and the place that is asked for."""
+
+
+def places(
+    case: Case, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: tuple[float, float]
+) -> Iterator[tuple[Fit, str]]:
+    """Yield partial fits with the unit placed, best place first, each with what was tried; the caller judges them.
+
+    Where nothing is free, what comes nearest is yielded, so that the rules say by how much it does not fit.
+    """
+    question = _question(case, bare, unit, leaf, at, span)
+    if question is None or not question.asks:
+        return
+    if case.placed is not None and case.placed.face == FACE:
+        yield _by_hand(question, case.placed), ""
+        return
+    found: list[tuple[Place, Way, PlacementCase]] = []
+    why: list[str] = []
+    for ask, group in question.asks:
+        result = place(ask)
+        by_name = {way.pattern: way for way in group}
+        found += [(each, by_name[each.pattern], ask) for each in result.alternatives]
+        if not result.feasible:
+            why += [result.reason] if result.reason not in why else []
+    found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
+    if not found:
+        yield _nearest(question), f"{' '.join(why)} At the nearest place: "
+        return
+    others = [_alternative(question, each) for each, _, _ in found]
+    for i, (each, way, ask) in enumerate(found):
+        rest = tuple(other for j, other in enumerate(others) if j != i)
+        yield _built(question, way, ask, each.plate, each.hole, rest), f"{way.pattern.capitalize()}: "
+
+
+def housing_of(unit: Part) -> Housing | None:
+    """Return what a surface unit covers; None while an attribute is missing."""
+    wide, high = unit.number_of("plate_width_mm"), unit.number_of("plate_height_mm")
+    cx, cy = unit.number_of("connector_x_mm"), unit.number_of("connector_y_mm")
+    window = window_of(unit)
+    if wide is None or high is None or cx is None or cy is None or window is None:
+        return None
+    return Housing(
+        (wide, high),
+        window,
+        (cx, cy),
+        min(0.0, window.x0),
+        min(0.0, window.y0),
+        max(wide, window.x1),
+        max(high, window.y1),
+    )
+
+
+def _question(case: Case, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: tuple[float, float]) -> _Question | None:
+    housing = housing_of(unit)
+    if housing is None or leaf.width_mm is None:
+        return None
+    low = span[0]
+    keepouts = [*surroundings(case, bare, leaf, FACE).keepouts]
+    has_stile, stile = stile_mm(leaf)
+    if has_stile and stile is not None and stile < leaf.width_mm and PLATE_ON_STILE.id not in case.settings.rules_off:
+        margin = limits_of(PLATE_ON_STILE, case.settings)["stile_margin_mm"]
+        keepouts.append(KeepOut("edge of the stile", Rect(stile, low, leaf.width_mm, span[1]), margin))
+    lowered = tuple(KeepOut(k.name, _lowered(k.rect, low), k.clearance_mm) for k in keepouts)
+    margin = limits_of(PLATE_WITHIN_LEAF, case.settings)["edge_margin_mm"]
+    asks = []
+    for group in _grouped(ways(case, bare, leaf, at, FACE), housing.window):
+        window = _window(group[0], housing)
+        ask = PlacementCase(
+            leaf_width_mm=leaf.width_mm,
+            leaf_height_mm=span[1] - low,
+            edge_margin_mm=margin,
+            plate_width_mm=housing.right - housing.left,
+            plate_height_mm=housing.up - housing.down,
+            window=Rect(
+                window.x0 - housing.left, window.y0 - housing.down, window.x1 - housing.left, window.y1 - housing.down
+            ),
+            connector=(housing.connector[0] - housing.left, housing.connector[1] - housing.down),
+            cylinder=(at.x, at.y - low),
+            keepouts=lowered,
+            patterns=tuple(Pattern(w.pattern, _lowered(w.hole, low), max(w.base_mm, 0.0), w.cost) for w in group),
+        )
+        asks.append((ask, group))
+    return _Question(case, bare, unit, leaf, at, housing, low, tuple(asks))
+
+
+def _grouped(found: tuple[Way, ...], window: Rect) -> list[tuple[Way, ...]]:
+    """Put the ways together whose plate is equally free; the trade fixes it above the hole in a narrow stile."""
+    fixed = [way for way in found if way.plate_above_mm is not None and window.y0 <= -way.plate_above_mm <= window.y1]
+    free = tuple(way for way in found if way not in fixed)
+    return ([free] if free else []) + [(way,) for way in fixed]
+
+
+def _window(way: Way, housing: Housing) -> Rect:
+    window = housing.window
+    if way.plate_above_mm is None or not window.y0 <= -way.plate_above_mm <= window.y1:
+        return window
+    return Rect(window.x0, -way.plate_above_mm, window.x1, -way.plate_above_mm)
+
+
+def _lowered(rect: Rect, by: float) -> Rect:
+    return Rect(rect.x0, rect.y0 - by, rect.x1, rect.y1 - by)
+
+
+def _corner(question: _Question, plate: tuple[float, float]) -> tuple[float, float]:
+    """Lower left corner of the plate above the floor, from that of the housing above the leaf's lower end."""
+    return plate[0] - question.housing.left, plate[1] - question.housing.down + question.low
+
+
+def _alternative(question: _Question, found: Place) -> Alternative:
+    x, y = _corner(question, found.plate)
+    return Alternative(found.pattern, round(x, 3), round(y, 3), round(found.cable_mm, 3), float(int(found.cost)))
+
+
+def _built(
+    question: _Question,
+    way: Way,
+    ask: PlacementCase,
+    plate: tuple[float, float],
+    hole: tuple[float, float],
+    others: tuple[Alternative, ...] = (),
+) -> Fit:
+    case, unit, leaf, at = question.case, question.unit, question.leaf, question.at
+    x, y = _corner(question, plate)
+    spot = (hole[0], hole[1] + question.low)
+    where = Placement(
+        leaf=leaf_name(leaf),
+        face=FACE,
+        pattern=way.pattern,
+        x_mm=round(x, 4),
+        y_mm=round(y, 4),
+        width_mm=question.housing.size[0],
+        height_mm=question.housing.size[1],
+        hole_x_mm=round(spot[0], 4),
+        hole_y_mm=round(spot[1], 4),
+        alternatives=others,
+        clearances=tuple((c.name, round(c.clearance_mm, 3)) for c in nearest_clearance(ask, plate)[:_NEIGHBOURS]),
+    )
+    holes = holes_of(case, question.bare, way, leaf, at, spot)
+    base = replace(question.bare, placement=where, holes=holes)
+    try:
+        points = run_points(way, leaf, at, spot, holes)
+    except InputError:
+        points = [(at.x, at.y, at.lead_z), (spot[0], spot[1], 0.0)]
+    names = ["", *(_stretch(way, i) for i in range(1, len(points)))]
+    end = (x + question.housing.connector[0], y + question.housing.connector[1], 0.0)
+    stretches = [*zip(names, points, strict=True), ("behind the plate to the connector", end)]
+    return with_lead(case, base, unit, stretches, unit.number_of("slack_mm") or 0.0)
+
+
+_STRETCHES = {
+    "square": ("through the hole opposite the cylinder",),
+    "hollow": ("into the leaf", "inside the leaf", "through the access hole"),
+    "channel": ("inside the lock's pocket", "through the channel", "through the access hole"),
+    "slanted": ("inside the cross bore", "through the slanted hole"),
+    "surface": ("inside the lock", "out of the lock", "along the face"),
+}
+
+
+def _stretch(way: Way, index: int) -> str:
+    names = _STRETCHES[way.kind]
+    return names[min(index, len(names)) - 1]
+
+
+def _by_hand(question: _Question, placed: Placed) -> Fit:
+    """Keep a place chosen by hand, with the way that serves it best; the rules say what is wrong with it."""
+    x, y = placed.x_mm + question.housing.left, placed.y_mm + question.housing.down - question.low
+    best: tuple[tuple[bool, bool, float, float], Way, PlacementCase, tuple[float, float]] | None = None
+    for ask, group in question.asks:
+        for way, pattern in zip(group, ask.patterns, strict=True):
+            found = check_position(ask, pattern, x, y)
+            hole = found.hole or _middle(pattern.hole)
+            cable = found.cable_mm if found.cable_mm is not None else 0.0
+            rank = (found.hole is None, way.pattern != placed.pattern, pattern.cost, cable)
+            if best is None or rank < best[0]:
+                best = (rank, way, ask, hole)
+    if best is None:
+        return question.bare
+    built = _built(question, best[1], best[2], (x, y), best[3])
+    if built.placement is None:
+        return built
+    return replace(built, placement=replace(built.placement, source="by-hand"))
+
+
+def _middle(rect: Rect) -> tuple[float, float]:
+    return (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
+
+
+def _nearest(question: _Question) -> Fit:
+    """Put the unit where least is in its way."""
+    best: tuple[float, Way, PlacementCase, tuple[float, float], tuple[float, float]] | None = None
+    for ask, group in question.asks:
+        window = ask.window
+        for way, pattern in zip(group, ask.patterns, strict=True):
+            for hole in dict.fromkeys(((pattern.hole.x0, pattern.hole.y0), (pattern.hole.x1, pattern.hole.y1))):
+                for across in dict.fromkeys((window.x0, (window.x0 + window.x1) / 2, window.x1)):
+                    for up in dict.fromkeys((window.y0, window.y1)):
+                        plate = (hole[0] - across, hole[1] - up)
+                        short = sum(max(0.0, c.required_mm - c.clearance_mm) for c in nearest_clearance(ask, plate))
+                        if best is None or short < best[0] - 1e-9:
+                            best = (short, way, ask, plate, hole)
+    if best is None:
+        return question.bare
+    return _built(question, best[1], best[2], best[3], best[4])

@@ -1,0 +1,276 @@
+"""The ways by which a lead can come to the face of a leaf, each with where its hole may be and how its run goes.
+
+What ways there are follows from `rules.cavity`; distances are practice. Where the unit then stands is in `surface`.
+"""
+
+from dataclasses import dataclass, replace
+from math import atan, cos, degrees, radians, tan
+from typing import Final, Literal
+
+from hwsched.calc.bore import Box, LeafSize, bore
+from hwsched.calc.calculator import InputError
+from hwsched.calc.channel import ChannelCase, channel
+from hwsched.calc.placement import Rect
+from hwsched.cases import Case, Fit, Hole, Leaf
+from hwsched.rules.bores import as_bore
+from hwsched.rules.cavity import Cavity, existing_hole_top, way_kinds
+from hwsched.rules.footprints import footprints
+from hwsched.rules.practice import LeadHole, angle_deg, distance_mm, lead_hole
+from hwsched.rules.reading import SKINNED, leaf_name, lock_item, lock_part
+
+STRAIGHT: Final = "straight"
+ABOVE: Final = "above"
+BELOW: Final = "below"
+BESIDE: Final = "beside"
+ORDER: Final = {STRAIGHT: 0, ABOVE: 1, BELOW: 2, BESIDE: 3, "in-edge": 4}
+"""Preference where all else is equal: straight behind the cylinder, above it, below it."""
+
+Kind = Literal["square", "hollow", "channel", "slanted", "surface"]
+Point = tuple[float, float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way to one side of the lock."""
+
+    pattern: str
+    kind: Kind
+    hole: Rect
+    """Where the access hole's centre may be, or where the lead may go under the plate; above the floor [mm]."""
+    base_mm: float
+    """Lead from the part to the hole nearest to the lock."""
+    drilled: int
+    """Holes that it costs."""
+    plate_above_mm: float | None = None
+    """Lower edge of the plate above the hole where the trade fixes it; None where the plate is free."""
+
+    @property
+    def cost(self) -> float:
+        """What decides before the lead's length does: holes, then the order of preference."""
+        return self.drilled + ORDER[self.pattern] / 100
+
+
+def ways(case: Case, fit: Fit, leaf: Leaf, at: Cavity, face: str) -> tuple[Way, ...]:
+    """List the ways from a lock whose part is chosen."""
+    found: list[Way] = []
+    for kind in way_kinds(case, fit):
+        if kind == "square":
+            found.append(Way(STRAIGHT, "square", Rect(at.x, at.y, at.x, at.y), at.lead_z, 1))
+        elif kind == "hollow":
+            found += _hollow(case, fit, leaf, at)
+        elif kind == "channel":
+            found += _channel(at)
+        elif kind == "slanted":
+            found += _slanted(leaf, at)
+        elif kind == "surface":
+            found += _surface(case, fit, leaf, at, face)
+    if _lower_end_unknown(case):
+        found = [way for way in found if way.pattern != BELOW or way.kind not in ("hollow", "channel")]
+    return tuple(found)
+
+
+def _lower_end_unknown(case: Case) -> bool:
+    """Tell whether the lock's case may reach farther down than the survey says."""
+    lock = lock_item(case)
+    return lock is None or (lock.lock_form in ("mortise", "euro-profile") and lock.case_height_mm is None)
+
+
+def _hollow(case: Case, fit: Fit, leaf: Leaf, at: Cavity) -> list[Way]:
+    size = lead_hole(leaf.material or "")
+    part = lock_part(case, fit)
+    if size is None or part is None:
+        return []
+    off = size.diameter_mm / 2 + distance_mm("hollow-gap")
+    room = distance_mm("hollow-room")
+    at_gate = part.kind == "gate-lock"
+    inside = (leaf.thickness_mm or 0.0) / 2 if at_gate else at.lead_z
+    own = 1 if at_gate else 0  # the hole behind the gate lock's case
+    low, above_edge = at.top + off, None
+    high = low + room
+    top = existing_hole_top(case, leaf)
+    if leaf.material == "aluminium" and top is not None and not at_gate:
+        practice = top + distance_mm("above-existing-hole")
+        low = max(low, practice)
+        high = low if leaf.construction == "narrow-stile" else low + room
+        if leaf.construction == "narrow-stile":
+            above_edge = distance_mm("plate-above-hole")
+    through = 2 * inside if at_gate else inside
+    above = Way(ABOVE, "hollow", Rect(at.x, low, at.x, high), low - at.y + through, 1 + own, above_edge)
+    down = at.bottom - off
+    below = Way(BELOW, "hollow", Rect(at.x, down - room, at.x, down), at.y - down + through, 1 + own)
+    return [above, below]
+
+
+def _channel(at: Cavity) -> list[Way]:
+    square, usual, room = (distance_mm(n) for n in ("channel-square", "above-cylinder", "channel-room"))
+    # Nearer to the pocket the second bore would have to be steeper than a jig holds it.
+    deeper = max(at.box.low[2] - square, square - at.box.high[2], 0.0)
+    drop = max(deeper / tan(radians(angle_deg("channel-steepest"))), square)
+    low = max(at.y + usual, at.top + drop)
+    high = min(at.y - usual, at.bottom - drop)
+    return [
+        Way(ABOVE, "channel", Rect(at.x, low, at.x, low + room), low - at.y + at.lead_z, 2),
+        Way(BELOW, "channel", Rect(at.x, high - room, at.x, high), at.y - high + at.lead_z, 2),
+    ]
+
+
+def _slanted(leaf: Leaf, at: Cavity) -> list[Way]:
+    """One bore at 45 degrees into the cross bore; its hole stands off by as much as the bore goes deep."""
+    thick = leaf.thickness_mm or 0.0
+    aside = thick / 2 * tan(radians(angle_deg("bored-edge")))
+    x = at.x - aside
+    steep = tan(radians(angle_deg("bored-up")))
+    near, far = thick / 4 * steep, thick * steep
+    reach = (near**2 + (thick / 4) ** 2) ** 0.5
+    return [
+        Way(ABOVE, "slanted", Rect(x, at.top + near, x, at.top + far), at.top - at.y + reach, 1),
+        Way(BELOW, "slanted", Rect(x, at.bottom - far, x, at.bottom - near), at.y - at.bottom + reach, 1),
+    ]
+
+
+def _surface(case: Case, fit: Fit, leaf: Leaf, at: Cavity, face: str) -> list[Way]:
+    """Along the face from where the lock ends: nothing is drilled."""
+    lock = next((f.rect for f in footprints(case, fit, face) if f.kind == "lock" and f.rect is not None), None)
+    if lock is None:
+        return []
+    room = distance_mm("surface-room")
+    own = 0
+    return [
+        Way(ABOVE, "surface", Rect(at.x, lock.y1, at.x, lock.y1 + room), lock.y1 - at.y + at.lead_z, own),
+        Way(BELOW, "surface", Rect(at.x, lock.y0 - room, at.x, lock.y0), at.y - lock.y0 + at.lead_z, own),
+        Way(BESIDE, "surface", Rect(lock.x1, at.y, lock.x1 + room, at.y), lock.x1 - at.x + at.lead_z, own),
+    ]
+
+
+def run_points(way: Way, leaf: Leaf, at: Cavity, hole: tuple[float, float], holes: tuple[Hole, ...]) -> list[Point]:
+    """Return the lead's way from the part to the access hole, without the stretch behind the plate."""
+    x, y = hole
+    start: Point = (at.x, at.y, at.lead_z)
+    if way.kind == "square":
+        return [start, (x, y, 0.0)]
+    if way.kind == "hollow":
+        inside = (leaf.thickness_mm or 0.0) / 2 if at.lead_z == 0.0 else at.lead_z
+        return [start, (at.x, at.y, inside), (x, y, inside), (x, y, 0.0)]
+    if way.kind == "surface":
+        edge = _nearest(way.hole, at)
+        return [start, (edge[0], edge[1], at.lead_z), (edge[0], edge[1], 0.0), (x, y, 0.0)]
+    last = holes[-1]
+    size = LeafSize(leaf.width_mm or 0.0, (leaf.height_mm or 0.0) + 1000.0, leaf.thickness_mm or 0.0)
+    entered = bore(as_bore(last, size, at.box))
+    if way.kind == "slanted":
+        return [start, entered.end, (x, y, 0.0)]
+    return [start, entered.end, (x, y, last.from_depth_mm), (x, y, 0.0)]
+
+
+def _nearest(rect: Rect, at: Cavity) -> tuple[float, float]:
+    return min(max(at.x, rect.x0), rect.x1), min(max(at.y, rect.y0), rect.y1)
+
+
+def holes_of(case: Case, fit: Fit, way: Way, leaf: Leaf, at: Cavity, hole: tuple[float, float]) -> tuple[Hole, ...]:
+    """Return the holes that a way costs, in the order in which they are made."""
+    size = lead_hole(leaf.material or "")
+    if size is None or way.kind == "surface":
+        return ()
+    relative = (round(hole[0] - at.x, 3), round(hole[1] - at.y, 3))
+    access = Hole(
+        "access hole for the lead",
+        leaf_name(leaf),
+        "secured",
+        hole[0],
+        hole[1],
+        size.diameter_mm,
+        size.pilot_mm,
+        distance_mm("skin-depth"),
+        from_cylinder_mm=relative,
+        tool=size.bit,
+        order=1,
+    )
+    if way.kind == "square":
+        return (replace(access, depth_mm=round(_to_pocket(at, leaf), 3)),)
+    if way.kind == "hollow":
+        return _hollow_holes(case, fit, leaf, at, access)
+    if way.kind == "slanted":
+        return (_slanted_hole(access, way, leaf, at),)
+    return _channel_holes(access, way, leaf, at, size)
+
+
+def _to_pocket(at: Cavity, leaf: Leaf) -> float:
+    """Depth of a square hole opposite the cylinder: to the lock's case, or the sheet alone before it."""
+    to_case = at.box.low[2]
+    if leaf.material in SKINNED:
+        return max(to_case, distance_mm("skin-depth"))
+    return to_case if to_case > 0 else at.lead_z
+
+
+def _hollow_holes(case: Case, fit: Fit, leaf: Leaf, at: Cavity, access: Hole) -> tuple[Hole, ...]:
+    part = lock_part(case, fit)
+    if part is None or part.kind != "gate-lock":
+        return (access,)
+    behind = replace(
+        access,
+        name="hole for the lead behind the lock's case",
+        x_mm=at.x,
+        y_mm=at.y,
+        diameter_mm=distance_mm("gate-back-hole"),
+        from_cylinder_mm=(0.0, 0.0),
+    )
+    return (behind, replace(access, order=2))
+
+
+def _slanted_hole(access: Hole, way: Way, leaf: Leaf, at: Cavity) -> Hole:
+    up = way.pattern == ABOVE
+    drop = access.y_mm - at.top if up else at.bottom - access.y_mm
+    steep = angle_deg("bored-up")
+    deep = drop / tan(radians(steep))
+    aside = degrees(atan((at.x - access.x_mm) / deep)) if deep > 0 else 0.0
+    long = (deep**2 + drop**2 + (at.x - access.x_mm) ** 2) ** 0.5
+    diameter = distance_mm("bored-diameter")
+    return replace(
+        access,
+        name="lead's hole into the cross bore",
+        diameter_mm=diameter,
+        pilot_mm=None,
+        depth_mm=round(long + 0.01, 3),
+        up_deg=-steep if up else steep,
+        edge_deg=round(-aside, 4),
+        tool="twist-drill",
+    )
+
+
+def _channel_holes(access: Hole, way: Way, leaf: Leaf, at: Cavity, size: LeadHole) -> tuple[Hole, ...]:
+    square, diameter = distance_mm("channel-square"), distance_mm("channel-diameter")
+    angle = _channel_angle(access, leaf, at, square, diameter)
+    down = way.pattern == ABOVE
+    drop = access.y_mm - at.top if down else at.bottom - access.y_mm
+    slanted = replace(
+        access,
+        name="channel for the lead into the lock's pocket",
+        diameter_mm=diameter,
+        pilot_mm=None,
+        depth_mm=round(max(drop, 1.0) / cos(radians(angle)) + 0.01, 3),
+        up_deg=-(90.0 - angle) if down else 90.0 - angle,
+        from_depth_mm=square,
+        purpose="channel",
+        tool="twist-drill",
+        order=2,
+    )
+    return replace(access, depth_mm=square), slanted
+
+
+def _channel_angle(access: Hole, leaf: Leaf, at: Cavity, square: float, diameter: float) -> float:
+    """Return the usual angle where it leads into the pocket, else the one that leads into its middle."""
+    usual = angle_deg("channel-angle")
+    size = LeafSize(leaf.width_mm or 0.0, max(at.top, access.y_mm) + 100.0, leaf.thickness_mm or 0.0)
+    pocket = Box(at.box.low, at.box.high)
+    try:
+        found = channel(
+            ChannelCase(size, "secured", access.x_mm, access.y_mm, pocket, square, usual, diameter)
+        ).angles_deg
+    except InputError:
+        return usual
+    if found is None:
+        return usual
+    low, high = found
+    if low <= usual <= high:
+        return usual
+    return round(min((low + high) / 2, max(low, angle_deg("channel-steepest"))), 2)

@@ -1,0 +1,119 @@
+"""What a fact may hold, seen to before it is written; and the conflicts of two people at one row.
+
+Reading what people type stands in `hwsched.attributes`; here values have their type already.
+"""
+
+import datetime as dt
+from math import isfinite
+from typing import Any
+
+from sqlalchemy import Table, select
+
+from hwsched.attributes import Attribute, Value, accepted_by, within_limits
+from hwsched.model.errors import ConflictError, MissingRowError, ValueRefusedError
+from hwsched.model.journal import Change
+from hwsched.model.tables import OPENING_TABLE
+
+
+def accepted(attribute: Attribute, value: object) -> Value:
+    """Return a value as it is held.
+
+    Parameters
+    ----------
+    attribute : Attribute
+        Declaration of the fact.
+    value : object
+        A value of its kind (lengths in mm, choices by their value); None or an empty text is unknown.
+
+    Returns
+    -------
+    Value
+        Numbers as float, whole numbers as int, texts without blanks around.
+
+    Raises
+    ------
+    ValueRefusedError
+        For another type, a number out of limits or not finite, a word that is no choice, an unknown mark.
+
+    Examples
+    --------
+    >>> accepted(Attribute("backset_mm", "Backset", "length", "mm", low=10), 70)
+    70.0
+    """
+    if isinstance(value, str):
+        value = value.strip() or None
+    if value is None:
+        if attribute.required:
+            raise ValueRefusedError(attribute.label, "cannot be unknown")
+        return None
+    held = _typed(attribute, value)
+    if held is None:
+        raise ValueRefusedError(attribute.label, f"{value!r} cannot be held; accepted: {accepted_by(attribute)}")
+    if isinstance(held, int | float) and not within_limits(attribute, held):
+        raise ValueRefusedError(attribute.label, f"{held:g} cannot be; accepted: {accepted_by(attribute)}")
+    return held
+
+
+def _typed(attribute: Attribute, value: object) -> Value:
+    """Return the value in its kind's own type; None where it is of another."""
+    kind = attribute.kind
+    if kind == "flag":
+        return value if isinstance(value, bool) else None
+    if kind in ("length", "number", "integer"):
+        if isinstance(value, bool) or not isinstance(value, int | float) or not isfinite(value):
+            return None
+        if kind != "integer":
+            return float(value)
+        return int(value) if value == int(value) else None
+    if not isinstance(value, str) or "\x00" in value:
+        return None
+    if kind == "choice":
+        return value if attribute.choice(value) else None
+    if kind == "date":
+        try:
+            return dt.date.fromisoformat(value).isoformat()
+        except ValueError:
+            return None
+    return value
+
+
+def check_version(change: Change, table: Table, row_id: str, expected: int | None) -> Any:
+    """See that a row is there, and as its editor saw it.
+
+    Parameters
+    ----------
+    change : Change
+        In whose transaction the row will be edited.
+    table : Table
+        The row's.
+    row_id : str
+        Its identifier.
+    expected : int or None
+        Version that the editor saw; None: it does not matter.
+
+    Returns
+    -------
+    Row
+        The whole row.
+
+    Raises
+    ------
+    MissingRowError, ConflictError
+        It is gone, or somebody else has changed it meanwhile.
+    """
+    what = str(table.name).replace("_", " ")
+    row = change.connection.execute(select(table).where(table.c.id == row_id)).first()
+    if row is None:
+        raise MissingRowError(f"this {what} is not in the project any more")
+    if expected is not None and row.version != expected:
+        raise ConflictError(f"somebody else changed this {what} meanwhile; look at it again", expected, row.version)
+    return row
+
+
+def mark_of(change: Change, opening_id: str) -> str:
+    """Return an opening's mark; raises MissingRowError."""
+    query = select(OPENING_TABLE.c.mark).where(OPENING_TABLE.c.id == opening_id)
+    mark = change.connection.execute(query).scalar()
+    if mark is None:
+        raise MissingRowError("this opening is not in the project any more")
+    return str(mark)

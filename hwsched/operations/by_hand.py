@@ -1,0 +1,123 @@
+"""Choices by hand: parts for roles, and the control unit's place. Every fit keeps them, and rules check them."""
+
+from math import isfinite
+from typing import Final, get_args
+
+from sqlalchemy import select
+
+from hwsched.cases.fit import Role
+from hwsched.model.errors import ValueRefusedError
+from hwsched.model.journal import Change
+from hwsched.model.project import Project
+from hwsched.model.tables import CHOSEN_PART, PART, PLACED_UNIT
+from hwsched.operations.accepting import mark_of
+from hwsched.operations.changes import Changes
+
+_ROLES: Final = get_args(Role)
+_FACES: Final = ("secured", "key", "edge", "wall")
+
+
+def choose_part(project: Project, opening_id: str, role: str, part: str, *, who: str, quantity: float = 1.0) -> Changes:
+    """Choose a part by hand for a role of an opening, in place of an earlier choice.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    opening_id : str
+        For which opening.
+    role : str
+        One of the roles of a fitted part.
+    part : str
+        A number of the catalogue.
+    who : str
+        For the journal.
+    quantity : float
+        More than none.
+
+    Raises
+    ------
+    ValueRefusedError, MissingRowError
+        And nothing is changed.
+    """
+    if role not in _ROLES:
+        raise ValueRefusedError("role", f"'{role}' is no role; accepted: {', '.join(_ROLES)}")
+    if not isfinite(quantity) or quantity <= 0:
+        raise ValueRefusedError("quantity", f"{quantity:g} cannot be; accepted: more than 0")
+    row = {"opening_id": opening_id, "role": role, "part": part, "quantity": quantity}
+    with project.change("choose-part", f"Choose {part} as {role}", who) as change:
+        change.summary = f"Choose {part} as {role} of {mark_of(change, opening_id)}"
+        if change.connection.execute(select(PART.c.id).where(PART.c.number == part)).first() is None:
+            raise ValueRefusedError("part", f"the catalogue has no part '{part}'")
+        held = _chosen(change, opening_id, role)
+        if len(held) == 1:
+            change.update(CHOSEN_PART, [(held[0], row)])
+        else:
+            change.delete(CHOSEN_PART, held)
+            change.insert(CHOSEN_PART, [row])
+    return Changes.of(change)
+
+
+def release_part(project: Project, opening_id: str, role: str, *, who: str) -> Changes:
+    """Leave a role of an opening to the fit again; raises MissingRowError."""
+    with project.change("release-part", f"Release {role}", who) as change:
+        change.summary = f"Leave the {role} of {mark_of(change, opening_id)} to the fit"
+        change.delete(CHOSEN_PART, _chosen(change, opening_id, role))
+    return Changes.of(change)
+
+
+def place_unit(
+    project: Project, opening_id: str, *, leaf: str, face: str, pattern: str, x_mm: float, y_mm: float, who: str
+) -> Changes:
+    """Place the control unit by hand.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    opening_id : str
+        For which opening.
+    leaf, face, pattern : str
+        On which leaf and face (secured, key, edge, wall), and in which relation to the cylinder.
+    x_mm, y_mm : float
+        Lower left corner of its plate, from the lock edge and above the floor [mm].
+    who : str
+        For the journal.
+
+    Raises
+    ------
+    ValueRefusedError, MissingRowError
+        And nothing is changed.
+    """
+    if face not in _FACES:
+        raise ValueRefusedError("face", f"'{face}' is no face; accepted: {', '.join(_FACES)}")
+    for name, value in (("x_mm", x_mm), ("y_mm", y_mm)):
+        if not isfinite(value):
+            raise ValueRefusedError(name, f"{value} is no length")
+    row = {"leaf": leaf, "face": face, "pattern": pattern, "x_mm": float(x_mm), "y_mm": float(y_mm)}
+    with project.change("place-unit", "Place the unit", who) as change:
+        change.summary = f"Place the unit of {mark_of(change, opening_id)}"
+        held = _placed(change, opening_id)
+        if held:
+            change.update(PLACED_UNIT, [(held[0], row)])
+        else:
+            change.insert(PLACED_UNIT, [{"opening_id": opening_id, **row}])
+    return Changes.of(change)
+
+
+def release_unit(project: Project, opening_id: str, *, who: str) -> Changes:
+    """Leave the unit's place to the fit again; raises MissingRowError."""
+    with project.change("release-unit", "Release the unit's place", who) as change:
+        change.summary = f"Leave the unit's place of {mark_of(change, opening_id)} to the fit"
+        change.delete(PLACED_UNIT, _placed(change, opening_id))
+    return Changes.of(change)
+
+
+def _chosen(change: Change, opening_id: str, role: str) -> list[str]:
+    query = select(CHOSEN_PART.c.id).where(CHOSEN_PART.c.opening_id == opening_id, CHOSEN_PART.c.role == role)
+    return list(change.connection.execute(query).scalars())
+
+
+def _placed(change: Change, opening_id: str) -> list[str]:
+    query = select(PLACED_UNIT.c.id).where(PLACED_UNIT.c.opening_id == opening_id)
+    return list(change.connection.execute(query).scalars())

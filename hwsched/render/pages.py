@@ -1,0 +1,212 @@
+"""Pages being filled from top to bottom: head, foot, page x of y, the place where the next block goes.
+
+How many pages there are is known only at the end, so "of y" is a small form that every page shows and that is written
+last.
+"""
+
+from collections.abc import Callable
+from typing import Any, Final
+
+from hwsched.render import print_style as style
+from hwsched.render.blocks import Document, Section
+from hwsched.render.fonts import width_per_size
+from hwsched.render.paint import Painter
+from hwsched.render.wrap import printable, wrap
+
+_HEAD: Final = 9.0
+_SUBHEAD: Final = 7.5
+_TOTAL: Final = "total-pages"
+
+
+class RenderCancelledError(Exception):
+    """Somebody asked to stop; nothing was written."""
+
+
+class Pages:
+    """The pages of one document on one canvas."""
+
+    def __init__(
+        self, canvas: Any, document: Document, paper: tuple[float, float], cancelled: Callable[[], bool] | None
+    ) -> None:
+        self.canvas = canvas
+        self.painter = Painter(canvas)
+        self.number = 0
+        """Pages begun."""
+        self.y = 0.0
+        """Top of what comes next [pt]."""
+        self._document = document
+        self._paper = paper
+        self._cancelled = cancelled
+        self._section: Section | None = None
+        self._sections = 0
+        self._sheet = 0
+        self._several = len(document.sections) > 1
+        self._size = paper
+        self._head: list[tuple[float, float, str, float, bool]] = []
+        self._body_top = 0.0
+        self._outlines = 0
+        self._fresh = False
+        # Room for "of y" is guessed from the number of sections; a longer number reaches into the margin only.
+        self._total_width = width_per_size("0" * len(str(2 * len(document.sections)))) * _SUBHEAD
+
+    @property
+    def left(self) -> float:
+        """Left end of the text area."""
+        return style.MARGIN
+
+    @property
+    def width(self) -> float:
+        """Width of the text area."""
+        return self._size[0] - 2 * style.MARGIN
+
+    @property
+    def room(self) -> float:
+        """What is left of the page."""
+        return self.y - style.BOTTOM
+
+    @property
+    def full(self) -> float:
+        """What a page holds."""
+        return self._body_top - style.BOTTOM
+
+    def begin_section(self, section: Section) -> None:
+        """Start a section on a page of its own."""
+        self.end_section()
+        self._section = section
+        self._sections += 1
+        self._sheet = 0
+        wide, tall = self._paper
+        self._size = (tall, wide) if section.landscape else (wide, tall)
+        self._compose_head(section)
+        self.new_page()
+
+    def end_section(self) -> None:
+        """Finish the page and write how many sheets the section has."""
+        if self._section is None:
+            return
+        self._finish_page()
+        if self._several and self._section.mark:
+            self._write_form(f"sheets-{self._sections}", str(self._sheet), _HEAD, True)
+        self._section = None
+
+    def finish(self) -> None:
+        """Finish the last page and write how many there are."""
+        self.end_section()
+        self._write_form(_TOTAL, str(self.number), _SUBHEAD, False)
+
+    def need(self, height: float) -> None:
+        """Start a new page unless so much room is left or the page is empty."""
+        if self.room < height and not self._fresh:
+            self.new_page()
+
+    def advance(self, height: float) -> None:
+        """Take room."""
+        self.y -= height
+        self._fresh = False
+
+    def new_page(self) -> None:
+        """Finish the page and begin another with head and foot."""
+        if self._cancelled is not None and self._cancelled():
+            raise RenderCancelledError
+        if self._sheet:
+            self._finish_page()
+        self.number += 1
+        self._sheet += 1
+        if self.canvas._pagesize != self._size:
+            self.canvas.setPageSize(self._size)
+        self._draw_head_and_foot()
+        self.y = self._body_top
+        self._fresh = True
+
+    def outline(self, text: str) -> None:
+        """Put an entry into the file's outline that leads to where the next block goes."""
+        key = f"entry-{self._outlines}"
+        self._outlines += 1
+        self.canvas.bookmarkPage(key, fit="XYZ", left=0, top=self.y + 4)
+        self.canvas.addOutlineEntry(printable(text).replace("\n", " "), key, 0)
+
+    def _finish_page(self) -> None:
+        self.canvas.showPage()
+        self.painter.forget()
+
+    def _compose_head(self, section: Section) -> None:
+        document = self._document
+        wide, tall = self._size
+        right_width = width_per_size(self._paged_words(99999)) * _SUBHEAD + self._total_width
+        mark = printable(section.mark).replace("\n", " ")
+        mark_lines = wrap(mark, self.width * 0.45, _HEAD, True) if mark else ()
+        mark_width = max((width_per_size(line, True) for line in mark_lines), default=0.0) * _HEAD
+        if mark and self._several:
+            mark_width += width_per_size("  sheet 00 of 00", True) * _HEAD
+        title = " · ".join(words for words in (document.title, document.subtitle) if words)
+        left_lines = wrap(document.project, self.width - mark_width - 12, _HEAD, True)
+        title_lines = wrap(title, self.width - right_width - 12, _SUBHEAD)
+        y = tall - style.TOP - _HEAD
+        rows: list[tuple[float, float, str, float, bool]] = []
+        for number in range(max(len(left_lines), len(mark_lines))):
+            if number < len(left_lines):
+                rows.append((style.MARGIN, y, left_lines[number], _HEAD, True))
+            if number < len(mark_lines):
+                line = mark_lines[number]
+                x = wide - style.MARGIN - mark_width
+                rows.append((x, y, line, _HEAD, True))
+            y -= _HEAD * style.LEADING
+        for number, line in enumerate(title_lines):
+            if number:
+                y -= _SUBHEAD * style.LEADING
+            rows.append((style.MARGIN, y, line, _SUBHEAD, False))
+        self._head = rows
+        self._mark_end = wide - style.MARGIN - mark_width + (
+            width_per_size(mark_lines[-1], True) * _HEAD if mark_lines else 0.0
+        )  # fmt: skip
+        self._mark_y = tall - style.TOP - _HEAD - max(len(mark_lines) - 1, 0) * _HEAD * style.LEADING
+        self._page_y = y
+        self._rule_y = y - 4.0
+        self._body_top = self._rule_y - 10.0
+
+    def _paged_words(self, number: int) -> str:
+        words = [printable(word).replace("\n", " ") for word in self._stamp()]
+        return " · ".join([*words, f"Page {number} of "])
+
+    def _stamp(self) -> list[str]:
+        document = self._document
+        revision = f"Revision {document.revision}" if document.revision else ""
+        return [word for word in (revision, document.date) if word]
+
+    def _draw_head_and_foot(self) -> None:
+        painter, canvas = self.painter, self.canvas
+        for bold in (True, False):
+            size = _HEAD if bold else _SUBHEAD
+            places = [(x, y, text) for x, y, text, _, strong in self._head if strong is bold]
+            painter.lines(places, size, bold, style.INK if bold else style.SOFT)
+        if self._section is not None and self._section.mark and self._several:
+            words = f"  sheet {self._sheet} of "
+            painter.lines([(self._mark_end, self._mark_y, words)], _HEAD, True, style.INK)
+            self._place_form(
+                f"sheets-{self._sections}", self._mark_end + width_per_size(words, True) * _HEAD, self._mark_y
+            )
+        words = self._paged_words(self.number)
+        end = self._size[0] - style.MARGIN - self._total_width
+        painter.lines([(end - width_per_size(words) * _SUBHEAD, self._page_y, words)], _SUBHEAD, False, style.SOFT)
+        self._place_form(_TOTAL, end, self._page_y)
+        painter.set_pen(style.STRONG_RULE)
+        canvas.line(style.MARGIN, self._rule_y, self._size[0] - style.MARGIN, self._rule_y)
+        if self._document.footer:
+            lines = wrap(self._document.footer, self.width, 6.5)
+            base = style.BOTTOM - 14.0
+            places = [(style.MARGIN, base - number * 8.0, line) for number, line in enumerate(lines[:3])]
+            painter.lines(places, 6.5, False, style.SOFT)
+
+    def _place_form(self, name: str, x: float, y: float) -> None:
+        canvas = self.canvas
+        canvas.saveState()
+        canvas.translate(x, y)
+        canvas.doForm(name)
+        canvas.restoreState()
+
+    def _write_form(self, name: str, text: str, size: float, bold: bool) -> None:
+        canvas = self.canvas
+        canvas.beginForm(name, 0, -size, 12 * size, 2 * size)
+        # A painter of its own: the form starts with the library's defaults.
+        Painter(canvas).lines([(0.0, 0.0, text)], size, bold, style.INK if bold else style.SOFT)
+        canvas.endForm()

@@ -1,0 +1,140 @@
+"""Documents as PDF: blocks laid out on pages, drawings to scale, the same bytes for the same document.
+
+Layout is our own (`pages`, `typeset`, `tables`, `views`): the PDF library's flow engine measures every word anew and
+costs several times what the drawing commands cost.
+"""
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any, Literal
+
+from reportlab import rl_config
+from reportlab.pdfgen.canvas import Canvas
+
+from hwsched.render import print_style as style
+from hwsched.render.atomic import replacing
+from hwsched.render.blocks import (
+    Block,
+    Bullets,
+    Document,
+    Drawings,
+    Facts,
+    Heading,
+    PageBreak,
+    Paragraph,
+    SignOff,
+    Table,
+)
+from hwsched.render.fonts import register
+from hwsched.render.pages import Pages, RenderCancelledError
+from hwsched.render.tables import first_height, set_table
+from hwsched.render.typeset import set_bullets, set_facts, set_heading, set_paragraph, set_sign_off, shown
+from hwsched.render.views import set_views, views_height
+
+__all__ = ["Paper", "RenderCancelledError", "lay_out", "new_canvas", "render_pdf"]
+
+Paper = Literal["letter", "a4"]
+
+# Streams are compressed anyway; the text coding on top of it costs a quarter of the time (facts: libraries, section 3).
+rl_config.useA85 = 0
+
+
+def new_canvas(path: Path, paper: Paper = "letter") -> Any:
+    """Return an empty canvas that writes the same bytes for the same commands."""
+    register()
+    return Canvas(str(path), pagesize=style.PAPERS[paper], invariant=1, pageCompression=1)
+
+
+def render_pdf(
+    document: Document,
+    path: Path,
+    paper: Paper = "letter",
+    progress: Callable[[int, int], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> None:
+    """Write a document as PDF; the file appears whole or not at all.
+
+    Parameters
+    ----------
+    document : Document
+        What to lay out.
+    path : Path
+        Where; an existing file is replaced when the new one is complete.
+    paper : {"letter", "a4"}
+        Sheet.
+    progress : callable, optional
+        Gets the sections done and how many there are.
+    cancelled : callable, optional
+        Asked at every page; True stops.
+
+    Raises
+    ------
+    RenderCancelledError
+        When ``cancelled`` said so; nothing was written.
+    OSError
+        When the folder cannot be written.
+    """
+    with replacing(Path(path)) as beside:
+        canvas = new_canvas(beside, paper)
+        lay_out(canvas, document, paper, progress, cancelled)
+        canvas.save()
+
+
+def lay_out(
+    canvas: Any,
+    document: Document,
+    paper: Paper = "letter",
+    progress: Callable[[int, int], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> int:
+    """Draw a document onto a canvas, which is not saved; returns how many pages it has."""
+    canvas.setTitle(shown(f"{document.title}, {document.project}"))
+    canvas.setSubject(shown(document.subtitle or document.title))
+    canvas.setCreator("hwsched")
+    canvas.setAuthor("")
+    pages = Pages(canvas, document, style.PAPERS[paper], cancelled)
+    total = len(document.sections)
+    for done, section in enumerate(document.sections, start=1):
+        pages.begin_section(section)
+        _set_blocks(pages, section.blocks)
+        if progress is not None:
+            progress(done, total)
+    pages.finish()
+    return pages.number
+
+
+def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
+    before: Block | None = None
+    heading = ""
+    for number, block in enumerate(blocks):
+        if isinstance(block, Heading):
+            if before is not None:
+                pages.advance(4.0) if pages.room > 20.0 else None
+            heading = block.text
+            set_heading(pages, block, _keep(blocks[number + 1] if number + 1 < len(blocks) else None))
+        elif isinstance(block, Paragraph):
+            set_paragraph(pages, block)
+        elif isinstance(block, Bullets):
+            set_bullets(pages, block)
+        elif isinstance(block, Table):
+            set_table(pages, block, block.title == heading)
+        elif isinstance(block, Facts):
+            set_facts(pages, block)
+        elif isinstance(block, Drawings):
+            set_views(pages, block)
+        elif isinstance(block, SignOff):
+            set_sign_off(pages, block)
+        else:
+            pages.new_page()
+        before = None if isinstance(block, PageBreak) else block
+
+
+def _keep(following: Block | None) -> float:
+    """Return how much of the next block a heading takes along [pt]."""
+    if isinstance(following, Table):
+        return first_height(following)
+    if isinstance(following, Drawings):
+        return views_height(following)
+    if isinstance(following, SignOff):
+        return 12.0 * style.MM * len(following.roles)
+    return 0.0 if following is None else 3 * style.BODY * style.LEADING

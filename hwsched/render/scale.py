@@ -1,0 +1,140 @@
+"""Which standard scale views get on paper, and what is said of it."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from hwsched.drawings.drawing import Drawing
+from hwsched.render.lower import OnPaper, lower
+
+DENOMINATORS: Final = (0.5, 1.0, 2.0, 2.5, 4.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 75.0, 100.0, 200.0)
+"""Scales 2:1 to 1:200: those of ISO 5455 (from memory) and what a scale rule of the trade has between them."""
+
+_TOO_SMALL: Final = 30.0
+"""Smaller than 1:30 a lock is a few millimetres: a view then gets a row of its own."""
+
+
+def scale_words(denominator: float) -> str:
+    """Say a scale.
+
+    Examples
+    --------
+    >>> scale_words(20), scale_words(2.5), scale_words(0.5)
+    ('1:20', '1:2.5', '2:1')
+    """
+    return f"{1 / denominator:g}:1" if denominator < 1 else f"1:{denominator:g}"
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """Views that stand side by side: at one scale with their floors on one level, else hung from one level."""
+
+    drawings: tuple[Drawing, ...]
+    views: tuple[OnPaper, ...]
+    denominator: float
+    """0 when each view has a scale of its own."""
+
+    @property
+    def tops(self) -> tuple[float, ...]:
+        """Level of each view from which its paper hangs, in its own paper mm."""
+        common = max((v.extent[3] for v, d in self._pairs if d.to_scale), default=0.0)
+        return tuple(common if drawing.to_scale and self.denominator else v.extent[3] for v, drawing in self._pairs)
+
+    @property
+    def tall(self) -> float:
+        """Height of the row [paper mm]."""
+        return max(top - view.extent[1] for top, view in zip(self.tops, self.views, strict=True))
+
+    @property
+    def _pairs(self) -> list[tuple[OnPaper, Drawing]]:
+        return list(zip(self.views, self.drawings, strict=True))
+
+    @property
+    def wide(self) -> float:
+        """Width of all views without gaps [paper mm]."""
+        return sum(view.extent[2] - view.extent[0] for view in self.views)
+
+
+def fit_row(
+    drawings: Sequence[Drawing], width_mm: float, height_mm: float, gap_mm: float = 6.0, most_mm: float | None = None
+) -> Row:
+    """Bring views to paper side by side at the largest standard scale at which they fit.
+
+    Parameters
+    ----------
+    drawings : sequence of Drawing
+        At least one; those that are not to scale do not decide.
+    width_mm, height_mm : float
+        Room on paper, texts and dimensions included.
+    gap_mm : float
+        Between two views.
+    most_mm : float, optional
+        Height that may be taken where words beside a view need more than ``height_mm`` at every scale.
+
+    Returns
+    -------
+    Row
+        With the smallest scale of all when nothing fits.
+    """
+    room = width_mm - gap_mm * (len(drawings) - 1)
+    wide = sum(d.bounds[2] - d.bounds[0] for d in drawings if d.to_scale)
+    tall = max((d.bounds[3] - d.bounds[1] for d in drawings if d.to_scale), default=0.0)
+    around_wide = around_tall = 0.0
+    for denominator in DENOMINATORS:
+        # Bringing to paper costs: first the things themselves must fit, with what stood around them at the last try.
+        fits = wide / denominator + around_wide <= room and tall / denominator + around_tall <= height_mm
+        if not fits and denominator < DENOMINATORS[-1]:
+            continue
+        row = Row(tuple(drawings), tuple(lower(drawing, 1.0 / denominator) for drawing in drawings), denominator)
+        if row.wide <= room and row.tall <= height_mm:
+            return row
+        around_wide = 0.9 * (row.wide - wide / denominator)
+        around_tall = 0.9 * (row.tall - tall / denominator)
+    if most_mm is not None and height_mm < most_mm and row.tall > height_mm:
+        return fit_row(drawings, width_mm, min(1.3 * height_mm, most_mm), gap_mm, most_mm)
+    return row
+
+
+def fit_views(
+    drawings: Sequence[Drawing],
+    width_mm: float,
+    height_mm: float,
+    *,
+    same_scale: bool = True,
+    gap_mm: float = 6.0,
+    most_mm: float | None = None,
+) -> tuple[Row, ...]:
+    """Arrange views: in one row, or in a row each where they would come out too small.
+
+    Parameters
+    ----------
+    drawings : sequence of Drawing
+        At least one.
+    width_mm, height_mm : float
+        Room of a row.
+    same_scale : bool
+        Whether all views get one scale; else each gets the largest that fits its share of the width.
+    gap_mm, most_mm : float
+        See `fit_row`.
+
+    Returns
+    -------
+    tuple of Row
+    """
+    if not same_scale and len(drawings) > 1:
+        share = (width_mm - gap_mm * (len(drawings) - 1)) / len(drawings)
+        alone = [fit_row([drawing], share, height_mm, gap_mm, most_mm) for drawing in drawings]
+        return (Row(tuple(drawings), tuple(each.views[0] for each in alone), 0.0),)
+    row = fit_row(drawings, width_mm, height_mm, gap_mm, most_mm)
+    if row.denominator <= _TOO_SMALL or len(drawings) == 1:
+        return (row,)
+    alone = [fit_row([drawing], width_mm, height_mm, gap_mm, most_mm) for drawing in drawings]
+    denominator = max((each.denominator for each in alone if each.drawings[0].to_scale), default=row.denominator)
+    if denominator >= row.denominator:
+        return (row,)
+    return tuple(
+        each
+        if each.denominator == denominator
+        else Row(each.drawings, (lower(each.drawings[0], 1.0 / denominator),), denominator)
+        for each in alone
+    )

@@ -1,0 +1,256 @@
+"""Documents as workbooks: a front sheet with what is said in words, and a sheet for every kind of table.
+
+Tables with the same columns share a sheet whose first column names the table, so that they can be filtered as one.
+Text stays text: what starts with = + - @ is a string with a text mark and no formula; numbers stay numbers.
+"""
+
+import datetime as dt
+import re
+import textwrap
+from collections.abc import Iterator
+from itertools import takewhile
+from pathlib import Path
+from typing import Any, Final
+
+from openpyxl import Workbook
+from openpyxl.cell import WriteOnlyCell
+from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
+from openpyxl.utils import get_column_letter
+
+from hwsched.render.atomic import replacing
+from hwsched.render.blocks import Bullets, Cell, Document, Facts, Heading, Paragraph, SignOff, Table
+from hwsched.render.wrap import printable
+
+_LONGEST_TEXT: Final = 32_000
+"""Characters; a cell holds 32,767, what is longer goes on in the row below."""
+_UNSAFE_NAME: Final = re.compile(r"[\[\]:*?/\\]")
+_WIDEST: Final = 60.0
+_ROW: Final = 150
+"""Characters that stand side by side on the front sheet."""
+_MADE: Final = dt.datetime(2000, 1, 1)
+"""Written as the time of making: the same document gives the same content."""
+
+_PLAIN: Final = Font(name="Calibri", size=10)
+_STRONG: Final = Font(name="Calibri", size=10, bold=True)
+_LARGE: Final = Font(name="Calibri", size=16, bold=True, color="214A45")
+_MIDDLE: Final = Font(name="Calibri", size=12, bold=True, color="214A45")
+_HEAD_FILL: Final = PatternFill("solid", fgColor="E5ECE9")
+_WARN_FILL: Final = PatternFill("solid", fgColor="FFE8E6")
+_LINE: Final = Border(bottom=Side(style="thin", color="9EA8AD"))
+_ALIGN: Final = {
+    "left": Alignment(vertical="top", wrap_text=True, horizontal="left"),
+    "right": Alignment(vertical="top", wrap_text=True, horizontal="right"),
+    "centre": Alignment(vertical="top", wrap_text=True, horizontal="center"),
+    "over": Alignment(vertical="top", wrap_text=False, horizontal="left"),
+}
+
+
+def render_xlsx(document: Document, path: Path) -> None:
+    """Write a document as a workbook; the file appears whole or not at all.
+
+    Parameters
+    ----------
+    document : Document
+        Drawings are left out; they are in the PDF.
+    path : Path
+        Where; an existing file is replaced when the new one is complete.
+
+    Raises
+    ------
+    OSError
+        When the folder cannot be written.
+    """
+    book = Workbook(write_only=True)
+    book.properties.creator = "hwsched"
+    book.properties.title = printable(document.title)
+    book.properties.created = book.properties.modified = _MADE
+    taken: set[str] = {"history"}
+    _front(book, document, taken)
+    for name, tables in _sheets(document):
+        _table_sheet(book, document, _sheet_name(name, taken), tables)
+    with replacing(Path(path)) as beside:
+        book.save(beside)
+
+
+def _blocks(document: Document) -> Iterator[tuple[str, Any]]:
+    for section in document.sections:
+        for block in section.blocks:
+            yield section.mark, block
+
+
+def _sheets(document: Document) -> list[tuple[str, list[Table]]]:
+    """Group tables by the sheet they ask for, else by their columns."""
+    groups: dict[tuple[str, tuple[str, ...]], list[Table]] = {}
+    for _, block in _blocks(document):
+        if isinstance(block, Table) and block.columns:
+            key = (block.sheet, tuple(column.title for column in block.columns))
+            groups.setdefault(key, []).append(block)
+    named = []
+    for (sheet, _), tables in groups.items():
+        shared = _beginning([table.title for table in tables])
+        name = sheet or (shared if len(shared) >= 3 else tables[0].title) or "Table"
+        named.append((name, tables))
+    return named
+
+
+def _beginning(titles: list[str]) -> str:
+    """Return how all titles begin, as far as whole words go."""
+    words = titles[0].split()
+    for title in titles[1:]:
+        pairs = zip(words, title.split(), strict=False)
+        words = [word for word, _ in takewhile(lambda pair: pair[0] == pair[1], pairs)]
+    return " ".join(words).strip(" ,;:.-–(/")
+
+
+def _sheet_name(title: str, taken: set[str]) -> str:
+    """Make a sheet's name: at most 31 characters, no sign that is not allowed, none twice in any case of letters."""
+    base = _UNSAFE_NAME.sub("-", printable(title).replace("\n", " ")).strip("' ")[:31].strip("' ") or "Table"
+    name, number = base, 1
+    while name.casefold() in taken:
+        number += 1
+        tail = f" {number}"
+        name = f"{base[: 31 - len(tail)].rstrip()}{tail}"
+    taken.add(name.casefold())
+    return name
+
+
+def _cell(sheet: Any, value: Cell, font: Font = _PLAIN, align: str = "left", fill: PatternFill | None = None) -> Any:
+    if isinstance(value, float) and value - value != 0:
+        value = str(value)
+    if not isinstance(value, str):
+        cell = WriteOnlyCell(sheet, value)
+    else:
+        cell = WriteOnlyCell(sheet, "")
+        # Setting the value would guess its type; a text is a text, whatever it starts with.
+        cell._value = printable(value)
+        cell.data_type = "s"
+        if value[:1] in ("=", "+", "-", "@"):
+            cell.quotePrefix = True
+    cell.font = font
+    cell.alignment = _ALIGN[align]
+    if fill is not None:
+        cell.fill = fill
+    return cell
+
+
+def _set_up(sheet: Any, document: Document, head_rows: int) -> None:
+    sheet.page_setup.orientation = "landscape"
+    sheet.page_setup.fitToWidth = 1
+    sheet.page_setup.fitToHeight = 0
+    sheet.sheet_properties.pageSetUpPr.fitToPage = True
+    sheet.page_margins.left = sheet.page_margins.right = 0.4
+    if head_rows:
+        sheet.print_title_rows = f"1:{head_rows}"
+        sheet.freeze_panes = f"A{head_rows + 1}"
+    project, title, stamp = (
+        printable(text).replace("\n", " ").replace("&", "&&")[:80]
+        for text in (document.project, document.title, f"Revision {document.revision}   {document.date}")
+    )
+    sheet.oddHeader.left.text = project
+    sheet.oddHeader.right.text = title
+    sheet.oddFooter.left.text = stamp
+    sheet.oddFooter.right.text = "Page &P of &N"
+
+
+def _front(book: Any, document: Document, taken: set[str]) -> None:
+    sheet = book.create_sheet(_sheet_name(document.title or "Front", taken))
+    _set_up(sheet, document, 0)
+    for letter, width in (("A", 28), ("B", 60), ("C", 28), ("D", 60)):
+        sheet.column_dimensions[letter].width = width
+    sheet.append([_cell(sheet, document.title, _LARGE, "over")])
+    if document.subtitle:
+        sheet.append([_cell(sheet, document.subtitle, align="over")])
+    for label, value in (("Project", document.project), ("Revision", document.revision), ("Date", document.date)):
+        sheet.append([_cell(sheet, label, _STRONG), _cell(sheet, value)])
+    for mark, block in _blocks(document):
+        _say(sheet, mark, block)
+    if document.footer:
+        sheet.append([])
+        sheet.append([_cell(sheet, document.footer, align="over")])
+
+
+def _say(sheet: Any, mark: str, block: Any) -> None:
+    """Put a block that is words onto the front sheet; tables are named, they stand on sheets of their own."""
+    if isinstance(block, Heading):
+        sheet.append([])
+        words = f"{mark}: {block.text}" if mark and mark not in block.text else block.text
+        sheet.append([_cell(sheet, words, _MIDDLE if block.level < 3 else _STRONG, "over")])
+    elif isinstance(block, Paragraph):
+        alarming = block.style in ("caution", "stop")
+        words = f"{block.style.upper()}: {block.text}" if alarming else block.text
+        fill = _WARN_FILL if block.style == "stop" else None
+        for line in _rows(words):
+            sheet.append([_cell(sheet, line, _STRONG if alarming else _PLAIN, "over", fill)])
+    elif isinstance(block, Bullets):
+        for number, item in enumerate(block.items, start=1):
+            for line in _rows(f"{number}. {item}" if block.numbered else f"• {item}"):
+                sheet.append([_cell(sheet, line, align="over")])
+    elif isinstance(block, Facts):
+        for label, value in block.pairs:
+            for part in _parts(value):
+                sheet.append([_cell(sheet, label, _STRONG), _cell(sheet, part)])
+    elif isinstance(block, SignOff):
+        for role in block.roles:
+            sheet.append([_cell(sheet, role, _STRONG), _cell(sheet, "Name, signature, date:")])
+
+
+def _rows(text: str) -> list[str]:
+    """Break words that run over the front sheet's columns into rows of a page's width."""
+    return [line for part in text.split("\n") for line in textwrap.wrap(part, _ROW) or [""]]
+
+
+def _parts(text: str) -> list[str]:
+    return [text[start : start + _LONGEST_TEXT] for start in range(0, len(text), _LONGEST_TEXT)] or [""]
+
+
+def _table_sheet(book: Any, document: Document, name: str, tables: list[Table]) -> None:
+    sheet = book.create_sheet(name)
+    several = len(tables) > 1
+    columns = tables[0].columns
+    titles = (["List"] if several else []) + [column.title for column in columns]
+    aligns = (["left"] if several else []) + [column.align for column in columns]
+    _set_up(sheet, document, 1)
+    for number, width in enumerate(_widths(tables, titles, several), start=1):
+        sheet.column_dimensions[get_column_letter(number)].width = width
+    head = [_cell(sheet, title, _STRONG, align, _HEAD_FILL) for title, align in zip(titles, aligns, strict=True)]
+    for cell in head:
+        cell.border = _LINE
+    sheet.append(head)
+    count = 1
+    for table in tables:
+        for number, row in enumerate(table.rows):
+            values: list[Cell] = [row[n] if n < len(row) else None for n in range(len(columns))]
+            if several:
+                values.insert(0, table.title)
+            font = _STRONG if number in table.strong_rows else _PLAIN
+            for line in _fitting(values):
+                sheet.append(
+                    [_cell(sheet, value, font, align) for value, align in zip(line, aligns, strict=True)]
+                )  # fmt: skip
+                count += 1
+    sheet.auto_filter.ref = f"A1:{get_column_letter(len(titles))}{count}"
+
+
+def _fitting(values: list[Cell]) -> list[list[Cell]]:
+    """Return a row as one or, where a text is longer than a cell holds, several rows."""
+    if not any(isinstance(value, str) and len(value) > _LONGEST_TEXT for value in values):
+        return [values]
+    pieces = [_parts(value) if isinstance(value, str) else [value] for value in values]
+    return [
+        [piece[number] if number < len(piece) else None for piece in pieces] for number in range(max(map(len, pieces)))
+    ]
+
+
+def _widths(tables: list[Table], titles: list[str], several: bool) -> list[float]:
+    longest = [float(len(title)) for title in titles]
+    for table in tables:
+        for row in table.rows:
+            cells = (table.title, *row) if several else row
+            for number, value in enumerate(cells[: len(longest)]):
+                if value is None:
+                    continue
+                text = value if isinstance(value, str) else f"{value}"
+                length = max((len(line) for line in text.split("\n")), default=0) if "\n" in text else len(text)
+                if length > longest[number]:
+                    longest[number] = float(length)
+    return [min(max(length + 2.0, 6.0), _WIDEST) for length in longest]

@@ -1,0 +1,42 @@
+"""Rule: an opening on an accessible route keeps its clear width."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.reading import leafless, lock_leaf
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(case)
+    if leaf is None or leafless(case) or not case.opening.accessible or case.opening.form == "cabinet":
+        return
+    if leaf.width_mm is None:
+        yield unknown(("leaf.width_mm",), "clear width")
+        return
+    clear = leaf.width_mm - limits["lost_mm"]
+    if clear < limits["clear_mm"] - TOUCH_MM:
+        yield Verdict(
+            f"About {length(case, clear)} are clear; {length(case, limits['clear_mm'])} is asked, short by "
+            f"{length(case, limits['clear_mm'] - clear)}.",
+            values={"clear_mm": clear, "needed_mm": limits["clear_mm"], "short_mm": limits["clear_mm"] - clear},
+            about="clear width",
+        )
+
+
+RULE = Rule(
+    id="clear-width",
+    title="Clear width on an accessible route",
+    discipline="accessibility",
+    severity="warning",
+    basis="ADA 2010, 404.2.3 (32 in from face of leaf to stop, open 90 degrees); about 2 in lost, FHA guidelines",
+    cure="Measure the clear width with the leaf at 90 degrees; mount nothing that narrows it.",
+    judge=_judge,
+    limits=(
+        Limit("clear_mm", 812.8, "Clear width.", "ADA 2010, 404.2.3"),
+        Limit("lost_mm", 50.8, "Lost to the open leaf and its hinge.", "FHA guidelines fig. 1, approximate"),
+    ),
+    defers=True,
+)

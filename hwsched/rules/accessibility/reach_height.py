@@ -1,0 +1,49 @@
+"""Rule: what people work stands within reach above the floor on an accessible route."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.reading import lock_item
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    lock = lock_item(case)
+    if case.opening.accessible is False or lock is None or case.opening.form == "cabinet":
+        return
+    height = lock.cylinder_height_mm
+    if height is None:
+        if case.opening.accessible:
+            yield unknown(("existing_item.cylinder_height_mm",), "cylinder")
+        return
+    low, high = limits["low_mm"], limits["high_mm"]
+    if low - TOUCH_MM <= height <= high + TOUCH_MM:
+        return
+    if case.opening.accessible is None:
+        yield unknown(("opening.accessible",), "cylinder")
+        return
+    short = max(low - height, height - high)
+    yield Verdict(
+        f"Cylinder or reader stand {length(case, height)} above the floor; the reach is {length(case, low)} to "
+        f"{length(case, high)}, off by {length(case, short)}.",
+        values={"height_mm": height, "low_mm": low, "high_mm": high, "short_mm": short},
+        about="cylinder",
+    )
+
+
+RULE = Rule(
+    id="reach-height",
+    title="Operable parts within reach",
+    discipline="accessibility",
+    severity="warning",
+    basis="ADA 2010, 404.2.7; IBC 1010.2.2 and 1010.2.3 (2021): 34 to 48 in; locks for security only at any height",
+    cure="Move the reader into reach, or have it confirmed that the lock serves security only.",
+    judge=_judge,
+    limits=(
+        Limit("low_mm", 863.6, "Lowest operable part.", "ADA 2010, 404.2.7"),
+        Limit("high_mm", 1219.2, "Highest operable part.", "ADA 2010, 404.2.7"),
+    ),
+    defers=True,
+)

@@ -1,0 +1,43 @@
+"""Rule: cells and unit stand the cold of the opening."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import in_role, unit_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(case, fit)
+    if unit is None or case.opening.exposure != "exterior":
+        return
+    cold = case.opening.temperature_low_c
+    if cold is None:
+        yield unknown(("opening.temperature_low_c",), unit.number)
+        return
+    for part in (unit, in_role(case, fit, "battery") if fit.power == "battery" else None):
+        if part is None:
+            continue
+        stands = part.number_of("temperature_low_c")
+        if stands is None:
+            yield unknown((f"part {part.number}.temperature_low_c",), part.number)
+        elif cold < stands:
+            yield Verdict(
+                f"The opening sees {cold:g} C; {part.number} is declared down to {stands:g} C, {stands - cold:g} K too "
+                "cold.",
+                values={"opening_c": cold, "part_c": stands},
+                about=part.number,
+            )
+
+
+RULE = Rule(
+    id="battery-cold",
+    title="Cells and unit in the cold",
+    discipline="battery",
+    severity="warning",
+    basis="the makers' declarations; alkaline cells keep 60 to 75 % at 0 C, 15 to 30 % at -20 C (from "
+    "memory, unverified)",
+    cure="Take lithium cells and a unit made for the cold, or place the unit inside.",
+    judge=_judge,
+)

@@ -1,0 +1,44 @@
+"""Rule: a battery pack lasts as long as the calendar of changes asks."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import in_role, unit_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+_CELL = ("capacity_mah", "usable_share", "self_discharge_share")
+_UNIT = ("standing_ua", "operation_ma", "operation_s")
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, cell = unit_part(case, fit), in_role(case, fit, "battery")
+    if fit.power != "battery" or unit is None or cell is None:
+        return
+    life = fit.battery
+    if life is None:
+        needs = [] if case.opening.operations_per_day is not None else ["opening.operations_per_day"]
+        needs += [f"part {cell.number}.{name}" for name in _CELL if cell.number_of(name) is None]
+        needs += [f"part {unit.number}.{name}" for name in _UNIT if unit.number_of(name) is None]
+        if needs:
+            yield unknown(tuple(needs), "battery")
+        return
+    if life.days < limits["days"]:
+        yield Verdict(
+            f"The pack lasts about {life.days:.0f} days at {life.mah_per_day:.2f} mAh a day; {limits['days']:g} days "
+            f"are asked, short by {limits['days'] - life.days:.0f}.",
+            values={"days": life.days, "needed_days": limits["days"], "mah_per_day": life.mah_per_day},
+            about="battery",
+        )
+
+
+RULE = Rule(
+    id="battery-life",
+    title="Life of the battery pack",
+    discipline="battery",
+    severity="warning",
+    basis="usable capacity over charge a day; cell capacities are data-sheet values (IEC 60086-2 gives tests, not mAh)",
+    cure="Feed the opening from a supply, or take cells of more capacity.",
+    judge=_judge,
+    limits=(Limit("days", 180.0, "Least time between changes.", "common practice of our own, editable"),),
+)

@@ -1,0 +1,31 @@
+"""Holes of a fit as the solids that `calc.bore` follows."""
+
+from math import radians, tan
+
+from hwsched.calc.bore import BoreCase, Box, LeafSize
+from hwsched.cases import Fit, Hole
+from hwsched.rules.clearances import ON_FACE
+
+
+def angled(fit: Fit) -> list[Hole]:
+    """Return the holes that start in a face and are not square to it."""
+    return [
+        hole
+        for hole in fit.holes
+        if hole.depth_mm is not None and hole.face in ON_FACE and (hole.up_deg or hole.edge_deg)
+    ]
+
+
+def as_bore(hole: Hole, leaf: LeafSize, target: Box | None = None) -> BoreCase:
+    """Return a hole that starts in a face, or below it, as a bore; it ends where it meets its target."""
+    inward = 1.0 if hole.face == "secured" else -1.0
+    z = hole.from_depth_mm if hole.face == "secured" else leaf.thickness_mm - hole.from_depth_mm
+    start = (hole.x_mm, hole.y_mm, z)
+    if hole.from_depth_mm > 0:
+        direction = (-tan(radians(hole.edge_deg)), tan(radians(hole.up_deg)), inward)
+        return BoreCase(
+            leaf, start, hole.diameter_mm, direction=direction, depth_mm=hole.depth_mm, through=True, target=target
+        )
+    return BoreCase(
+        leaf, start, hole.diameter_mm, hole.face, hole.up_deg, hole.edge_deg, depth_mm=hole.depth_mm, target=target
+    )

@@ -1,0 +1,38 @@
+"""Rule: every corner of the lead's way has room for its bend."""
+
+from collections.abc import Iterable
+
+from hwsched.calc.cable import route
+from hwsched.calc.calculator import InputError
+from hwsched.cases import Case, Fit
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if fit.cable is None or len(fit.cable.points_mm) < 3:
+        return
+    try:
+        way = route(fit.cable.points_mm, limits["radius_mm"])
+    except InputError as error:
+        yield Verdict(f"The lead's way cannot be followed: {error.message}.", severity="error", about="lead")
+        return
+    if way.tight_bends:
+        yield Verdict(
+            f"{len(way.tight_bends)} of the lead's bends have no room for a radius of "
+            f"{length(case, limits['radius_mm'])}; ease the edges there.",
+            values={"tight_bends": float(len(way.tight_bends)), "radius_mm": limits["radius_mm"]},
+            about="lead",
+        )
+
+
+RULE = Rule(
+    id="bend-radius",
+    title="Room for the lead's bends",
+    discipline="cable",
+    severity="note",
+    basis="four times the outside diameter, as ANSI/TIA-568.0-D has it for four-pair cable; the maker's radius decides",
+    cure="Round the edges of the holes, fit a sleeve, and pull the lead without a kink.",
+    judge=_judge,
+    limits=(Limit("radius_mm", 10.0, "Least bend radius of the lead.", "from memory, unverified: 4 x 2.5 mm"),),
+)

@@ -1,0 +1,39 @@
+"""Rule: every plug meets the socket that is made for it, from the lead to the unit."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import entry, lock_part, unit_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    lock, unit = lock_part(case, fit), unit_part(case, fit)
+    if lock is None or unit is None:
+        return
+    chain = [part for fitted in fit.parts if fitted.role == "lead-extension" if (part := entry(case, fitted))]
+    before = lock
+    for socket in (*chain, unit):
+        plug, takes = before.text_of("connector"), socket.text_of("mates_with")
+        if plug is None or takes is None:
+            missing = f"{before.number}.connector" if plug is None else f"{socket.number}.mates_with"
+            yield unknown((f"part {missing}",), socket.number)
+        elif plug != takes:
+            yield Verdict(
+                f"The plug {plug} of {before.number} does not go into it; it takes {takes}.",
+                about=socket.number,
+            )
+        before = socket
+
+
+RULE = Rule(
+    id="connectors-mate",
+    title="Plugs and sockets mate",
+    discipline="cable",
+    severity="error",
+    basis="the makers' declarations in the catalogue",
+    cure="Take a unit or an extension whose socket takes the plug.",
+    judge=_judge,
+    slot="unit",
+)

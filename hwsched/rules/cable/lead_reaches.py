@@ -1,0 +1,40 @@
+"""Rule: the lead, with its extension, reaches the unit with the slack that handling needs."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.reading import lock_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    lock, cable = lock_part(case, fit), fit.cable
+    if lock is None:
+        return
+    if lock.number_of("lead_mm") is None:
+        yield unknown((f"part {lock.number}.lead_mm",), lock.number)
+    elif cable is not None:
+        spare = cable.available_mm - cable.length_mm
+        if spare < limits["spare_mm"] - TOUCH_MM:
+            short = limits["spare_mm"] - spare
+            yield Verdict(
+                f"The lead needs {length(case, cable.length_mm)} (slack {length(case, cable.slack_mm)} included) and "
+                f"has {length(case, cable.available_mm)}: short by {length(case, short)}.",
+                values={"needed_mm": cable.length_mm, "available_mm": cable.available_mm, "short_mm": short},
+                about=lock.number,
+            )
+
+
+RULE = Rule(
+    id="lead-reaches",
+    title="Lead reaches the unit",
+    discipline="cable",
+    severity="error",
+    basis="common practice; a 9 in lead limits how far an in-edge unit can be",
+    cure="Take a lead extension whose plugs mate, a part with a longer lead, or a nearer place.",
+    judge=_judge,
+    slot="unit",
+    limits=(Limit("spare_mm", 0.0, "Lead that must be left over beyond bends and slack.", "common practice"),),
+)

@@ -1,0 +1,41 @@
+"""Rule: there is a fastener of the unit's size for the leaf's material."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import entry, leafless, lock_leaf, unit_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf = unit_part(case, fit), lock_leaf(case)
+    if unit is None or leafless(case) or leaf is None:
+        return
+    count, size = unit.number_of("screws"), unit.text_of("screw_size")
+    if leaf.material is None or (count is None and not size):
+        yield unknown(("leaf.material" if leaf.material is None else f"part {unit.number}.screws",), unit.number)
+        return
+    material = leaf.material.replace("-", " ")
+    if count == 0 and leaf.material != "glass":
+        return
+    fasteners = [part for fitted in fit.parts if fitted.role == "fastener" if (part := entry(case, fitted))]
+    for part in fasteners:
+        if part.text_of("leaf_material") not in (leaf.material, None):
+            yield Verdict(f"It is made for {part.text_of('leaf_material')}; the leaf is {material}.", about=part.number)
+    held = any(p.text_of("form") == "adhesive" or p.text_of("size") == size for p in fasteners)
+    if not held:
+        what = "bonding pad" if leaf.material == "glass" else f"screw {size or 'of known size'}"
+        yield Verdict(f"The catalogue has no {what} for a leaf of {material}.", about=unit.number)
+
+
+RULE = Rule(
+    id="fastener-for-material",
+    title="Fasteners for the leaf's material",
+    discipline="catalogue-and-stock",
+    severity="error",
+    basis="common practice: the leaf's material decides the fastener; #6 screws hold a surface unit on wood",
+    cure="Add the fastener to the catalogue.",
+    judge=_judge,
+    slot="unit",
+)

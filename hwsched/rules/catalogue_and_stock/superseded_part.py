@@ -1,0 +1,27 @@
+"""Rule: no part of the fit has a successor."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import entry
+from hwsched.rules.rule import Limits, Rule, Verdict
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    for fitted in fit.parts:
+        part = entry(case, fitted)
+        if part is not None and part.superseded_by:
+            successor = case.catalogue.get(part.superseded_by)
+            known = "" if successor is not None else ", which is not in the catalogue"
+            yield Verdict(f"{part.number} is superseded by {part.superseded_by}{known}.", about=part.number)
+
+
+RULE = Rule(
+    id="superseded-part",
+    title="Superseded part",
+    discipline="catalogue-and-stock",
+    severity="warning",
+    basis="the catalogue",
+    cure="Fit the opening again with the successor, or make sure that the old part is still to be had.",
+    judge=_judge,
+)

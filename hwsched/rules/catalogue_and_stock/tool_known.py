@@ -1,0 +1,39 @@
+"""Rule: the tools that the holes want are in the catalogue."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import entry
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    tools = [part for fitted in fit.parts if fitted.role == "tool" if (part := entry(case, fitted))]
+    for hole in fit.holes:
+        if hole.purpose == "pocket":
+            if not any(tool.text_of("form") == "mortiser" for tool in tools):
+                yield Verdict(f"No mortiser is in the catalogue for the {hole.name}.", about=hole.name)
+            continue
+        for size in (hole.diameter_mm, hole.pilot_mm):
+            if size is None or any(
+                abs((tool.number_of("diameter_mm") or 0.0) - size) <= limits["tolerance_mm"] for tool in tools
+            ):
+                continue
+            yield Verdict(
+                f"No bit of {length(case, size)} is in the catalogue for the {hole.name}.",
+                values={"diameter_mm": size},
+                about=hole.name,
+            )
+
+
+RULE = Rule(
+    id="tool-known",
+    title="Tools for the holes in the catalogue",
+    discipline="catalogue-and-stock",
+    severity="note",
+    basis="common practice",
+    cure="Add the bit to the catalogue, or see that the crew has it.",
+    judge=_judge,
+    limits=(Limit("tolerance_mm", 0.15, "How far a bit may be off the hole's size.", "from memory, unverified"),),
+)

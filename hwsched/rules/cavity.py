@@ -1,0 +1,142 @@
+"""The hollow in the leaf round the lock: where the lead starts, and what a bore for the lead must reach.
+
+Here belongs geometry that follows from the survey and the new lock. Whether a bore reaches is said by a rule, where
+it is drilled by the fitting.
+"""
+
+from dataclasses import dataclass
+
+from hwsched.calc.bore import Box
+from hwsched.cases import Case, Fit, Item, Leaf, Part
+from hwsched.rules.practice import distance_mm
+from hwsched.rules.reading import SKINNED, SOLID, lock_form, lock_item, lock_leaf, lock_part
+
+_SLIVER_MM = 3.0
+"""Half width of the box laid into a round bore: narrow, so that it keeps nearly the bore's whole height."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cavity:
+    """Heights above the floor; z from the secured face [mm]."""
+
+    x: float
+    """Centre of cylinder, cross bore or reader from the lock edge."""
+    y: float
+    lead_z: float
+    """Plane in which the lead leaves the new part."""
+    box: Box
+    """What a bore may enter; for a round bore a narrow box laid into it."""
+
+    @property
+    def top(self) -> float:
+        """Upper end."""
+        return self.box.high[1]
+
+    @property
+    def bottom(self) -> float:
+        """Lower end."""
+        return self.box.low[1]
+
+
+def way_kinds(case: Case, fit: Fit) -> tuple[str, ...]:
+    """Name the ways by which a lead can come from the lock to a face of its leaf.
+
+    square: through the face opposite the cylinder; hollow: inside a hollow leaf, then through its sheet; channel: by
+    two bores into the lock's pocket; slanted: by one bore into a bored lock's cross bore; surface: along the face.
+    """
+    leaf, form = lock_leaf(case), lock_form(case)
+    if leaf is None or form is None or leaf.material is None:
+        return ()
+    if leaf.material == "glass":
+        return ("surface",) if form in ("mortise", "euro-profile", "rim") else ()
+    if form == "cabinet":
+        return ("surface",)
+    if form == "gate":
+        return ("hollow",) if leaf.material in SKINNED else ("surface",)
+    inside = "hollow" if leaf.material in SKINNED else "channel" if leaf.material in SOLID else ""
+    if form == "bored":
+        return ("hollow",) if inside == "hollow" else ("slanted",)
+    kinds = [inside] if inside else []
+    if form in ("mortise", "reader") or (form == "euro-profile" and _half(lock_part(case, fit))):
+        kinds.insert(0, "square")
+    return tuple(kinds)
+
+
+def _half(part: Part | None) -> bool:
+    secured = part.number_of("secured_half_mm") if part is not None else None
+    return secured is not None and secured <= 10.0
+
+
+def cavity(case: Case, fit: Fit) -> Cavity | None:
+    """Return the hollow round the lock and the start of the lead; None while a fact is missing."""
+    leaf, lock, part = lock_leaf(case), lock_item(case), lock_part(case, fit)
+    if leaf is None or lock is None or part is None or leaf.thickness_mm is None:
+        return None
+    x, y, thick = lock.backset_mm, lock.cylinder_height_mm, leaf.thickness_mm
+    if x is None or y is None:
+        return None
+    lead_z = _lead_z(fit, lock, part, thick)
+    if lead_z is None:
+        return None
+    box = _box(lock, part, lead_z, x, y, thick)
+    return None if box is None else Cavity(x, y, lead_z, box)
+
+
+def _lead_z(fit: Fit, lock: Item, part: Part, thick: float) -> float | None:
+    middle = thick / 2 + (lock.case_offset_mm or 0.0)
+    if part.kind == "mortise-cylinder":
+        pitch, offset = part.number_of("thread_pitch_mm"), part.number_of("cam_offset_mm")
+        if pitch is None or offset is None:
+            return None
+        turns = fit.stack.turns if fit.stack is not None else 0
+        return min(max(middle + offset - turns * pitch, 0.0), thick)
+    if part.kind == "rim-cylinder":
+        body, trim = part.number_of("body_length_mm"), lock.trim_key_mm
+        return None if body is None or trim is None else min(max(thick - body + trim, 0.0), thick)
+    if part.kind == "fixed-reader":
+        depth = part.number_of("depth_mm")
+        return None if depth is None else max(thick - depth, 0.0)
+    if part.kind in ("cabinet-lock", "gate-lock"):
+        return 0.0
+    return middle
+
+
+def _box(lock: Item, part: Part, lead_z: float, x: float, y: float, thick: float) -> Box | None:
+    if part.kind in ("mortise-cylinder", "euro-cylinder"):
+        above, wide = lock.case_above_mm, lock.case_width_mm
+        if above is None or wide is None:
+            return None
+        # Without its height the case surely reaches down to the cylinder's lower edge.
+        high = lock.case_height_mm if lock.case_height_mm is not None else above + distance_mm("cylinder-hole") / 2
+        deep = max(lock.case_depth_mm or 0.0, x + distance_mm("cylinder-hole") / 2)
+        middle = thick / 2 + (lock.case_offset_mm or 0.0)
+        return Box((0.0, y + above - high, middle - wide / 2), (deep, y + above, middle + wide / 2))
+    if part.kind == "bored-lever-lock":
+        bores = [bore for bore in (lock.cross_bore_mm, part.number_of("cross_bore_mm")) if bore is not None]
+        return _round(x, y, max(bores), 0.0, thick) if bores else None
+    if part.kind == "rim-cylinder":
+        return _round(x, y, distance_mm("cylinder-hole"), 0.0, lead_z)
+    if part.kind == "fixed-reader":
+        hole = part.number_of("hole_mm")
+        return None if hole is None else _round(x, y, hole, 0.0, lead_z)
+    if part.kind == "gate-lock":
+        across, up = part.number_of("case_width_mm"), part.number_of("case_height_mm")
+        if across is None or up is None:
+            return None
+        return Box((x - across / 2, y - up / 2, 0.0), (x + across / 2, y + up / 2, thick))
+    thread = part.number_of("thread_diameter_mm")
+    return None if thread is None else _round(x, y, thread, 0.0, thick)
+
+
+def _round(x: float, y: float, diameter: float, z0: float, z1: float) -> Box:
+    half_wide = min(_SLIVER_MM, diameter / 4)
+    half_high = ((diameter / 2) ** 2 - half_wide**2) ** 0.5
+    return Box((x - half_wide, y - half_high, z0), (x + half_wide, y + half_high, z1))
+
+
+def existing_hole_top(case: Case, leaf: Leaf) -> float | None:
+    """Return the upper edge of the cylinder's or thumb turn's hole in the leaf above the floor [mm]."""
+    lock = lock_item(case)
+    if lock is None or lock.cylinder_height_mm is None:
+        return None
+    return lock.cylinder_height_mm + distance_mm("cylinder-hole") / 2

@@ -1,0 +1,28 @@
+"""Rule: there is a programming key with which the unit is commissioned."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import unit_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(case, fit)
+    if unit is None:
+        return
+    for part in case.catalogue.of_kind("credential"):
+        if part.text_of("form") == "programming-key" and part.text_of("for_part") in (None, "", unit.number):
+            return
+    yield Verdict("No programming key of the catalogue commissions this unit.", about=unit.number)
+
+
+RULE = Rule(
+    id="programming-key",
+    title="Programming key for the unit",
+    discipline="commissioning",
+    severity="note",
+    basis="common practice",
+    cure="Add the programming key to the catalogue, or note how the unit is commissioned.",
+    judge=_judge,
+)

@@ -1,0 +1,73 @@
+"""The lock edge of the leaf as a line: what stands in it, and what is left clear for an in-edge unit."""
+
+from hwsched.calc.pocket import EdgeItem
+from hwsched.cases import Case
+from hwsched.rules.footprints import face_of
+from hwsched.rules.reading import leaf_span_mm, lock_item, lock_leaf, on_leaf, remains
+
+_EDGE_KINDS = ("flush-bolt", "deadbolt", "lock")
+"""Items that take up the edge even where the survey names their faces."""
+
+
+def edge_items(case: Case) -> tuple[tuple[EdgeItem, ...], tuple[str, ...]]:
+    """Return what stays in the lock edge besides the converted lock, and the facts missing to place it."""
+    leaf, lock = lock_leaf(case), lock_item(case)
+    items: list[EdgeItem] = []
+    needs: list[str] = []
+    for item in case.items:
+        if item is lock or not remains(item) or (leaf is not None and not on_leaf(item, leaf)):
+            continue
+        if face_of(item) != "edge" and item.kind not in _EDGE_KINDS:
+            continue
+        if item.kind == "hinge":  # stands in the other edge
+            continue
+        if item.y_mm is None or item.height_mm is None:
+            needs += [f"existing_item.{n}" for n in ("y_mm", "height_mm") if getattr(item, n) is None]
+            continue
+        half = item.height_mm / 2
+        items.append(EdgeItem(item.kind or "item", item.y_mm - half, item.y_mm + half))
+    return tuple(items), tuple(dict.fromkeys(needs))
+
+
+def lock_pocket_span(case: Case) -> tuple[float, float] | None:
+    """Return the lower and upper end of the lock's own pocket in the edge above the floor [mm]; None while unknown."""
+    lock = lock_item(case)
+    if lock is None or lock.cylinder_height_mm is None:
+        return None
+    y = lock.cylinder_height_mm
+    if lock.lock_form == "bored":
+        bore = lock.cross_bore_mm
+        return None if bore is None else (y - bore / 2, y + bore / 2)
+    if lock.case_height_mm is None or lock.case_above_mm is None:
+        return None
+    return y + lock.case_above_mm - lock.case_height_mm, y + lock.case_above_mm
+
+
+def edge_needs(case: Case) -> tuple[str, ...]:
+    """Name the facts missing to know the clear edge."""
+    leaf, lock = lock_leaf(case), lock_item(case)
+    needs: list[str] = []
+    if leaf is None or leaf.height_mm is None:
+        needs.append("leaf.height_mm")
+    elif leaf_span_mm(case, leaf) is None:
+        needs.append("leaf.undercut_mm")
+    if lock is None:
+        needs.append("existing_item.lock_form")
+    elif lock_pocket_span(case) is None:
+        names = ("cross_bore_mm",) if lock.lock_form == "bored" else ("case_height_mm", "case_above_mm")
+        needs += [f"existing_item.{n}" for n in ("cylinder_height_mm", *names) if getattr(lock, n) is None]
+    return (*needs, *edge_items(case)[1])
+
+
+def clear_edge(case: Case, bridge_mm: float, edge_margin_mm: float) -> float:
+    """Return the longest clear stretch of the lock edge [mm], a bridge to the lock's pocket left; 0 while unknown."""
+    leaf, own = lock_leaf(case), lock_pocket_span(case)
+    span = leaf_span_mm(case, leaf) if leaf is not None else None
+    if own is None or span is None:
+        return 0.0
+    taken = sorted([(own[0] - bridge_mm, own[1] + bridge_mm), *((i.y0, i.y1) for i in edge_items(case)[0])])
+    longest, at = 0.0, span[0] + edge_margin_mm
+    for low, high in (*taken, (span[1] - edge_margin_mm, span[1])):
+        longest = max(longest, low - at)
+        at = max(at, high)
+    return longest

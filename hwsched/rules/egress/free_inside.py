@@ -1,0 +1,35 @@
+"""Rule: on an egress path no key is needed from inside."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import lock_item
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    lock = lock_item(case)
+    if lock is None or lock.function != "deadlock" or case.opening.egress == "none":
+        return
+    if case.opening.form in ("cabinet", "gate") and case.opening.egress is None:
+        return
+    if case.opening.egress is None or lock.thumb_turn is None:
+        fact = "opening.egress" if case.opening.egress is None else "existing_item.thumb_turn"
+        yield unknown((fact,), "lock")
+    elif not lock.thumb_turn:
+        yield Verdict(
+            "A deadlock without a thumb turn stands on an egress path: from inside it needs a key.", about="lock"
+        )
+
+
+RULE = Rule(
+    id="free-inside",
+    title="No key needed from inside",
+    discipline="egress",
+    severity="error",
+    basis="IBC 1010.2 (2021), text; NFPA 101, 7.2.1.5: readily openable from the egress side without a key",
+    cure="Replace the lock by one that opens freely from inside with power on, power off and battery dead.",
+    judge=_judge,
+    defers=True,
+)

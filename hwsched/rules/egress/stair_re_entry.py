@@ -1,0 +1,43 @@
+"""Rule: a lock on the stair side of a stair door needs re-entry, and the leaf stays latched."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import entry, leafless
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if leafless(case) or case.opening.form in ("cabinet", "gate") or case.opening.stair is False:
+        return
+    if case.opening.stair is None:
+        yield unknown(("opening.stair",), "stair")
+        return
+    yield Verdict(
+        "Stair door: a lock on the stair side needs a re-entry release that unlocks without unlatching, on the fire "
+        "alarm or from one place.",
+        about="stair",
+    )
+    for fitted in fit.parts:
+        part = entry(case, fitted)
+        if fitted.role == "strike" and part is not None and part.text_of("fail") == "fail-safe":
+            yield Verdict(
+                "A fail-safe strike unlatches the stair door and is no answer to re-entry.",
+                "Take a fail-safe lock or fail-safe trim that stays latched.",
+                about=fitted.part,
+                severity="error",
+            )
+
+
+RULE = Rule(
+    id="stair-re-entry",
+    title="Stair re-entry",
+    discipline="egress",
+    severity="warning",
+    basis="IBC 1010.2.7 (2021); NFPA 101, 7.2.1.5.8 (exceptions: four storeys or fewer, selected re-entry), secondary "
+    "copies",
+    cure="Have the release and its tie-in decided by the authority before ordering.",
+    judge=_judge,
+    defers=True,
+)

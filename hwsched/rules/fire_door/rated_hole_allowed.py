@@ -1,0 +1,33 @@
+"""Rule: holes in a rated leaf that are of the allowed class are named, so that the listing is read before drilling."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import rated
+from hwsched.rules.rule import Limits, Rule, Verdict
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if not rated(case):
+        return
+    made = [h for h in fit.holes if h.purpose in ("cable", "function", "bolt", "fixing") and h.diameter_mm <= 25.4]
+    made += [h for h in fit.holes if h.purpose == "function" and h.diameter_mm > 25.4]
+    if made:
+        yield Verdict(
+            f"{sum(h.count for h in made)} round hole(s) are made in a rated leaf; they are of the class that may be "
+            "prepared on site. Verify the listings before drilling.",
+            values={"holes": float(sum(h.count for h in made))},
+            about="holes",
+        )
+
+
+RULE = Rule(
+    id="rated-hole-allowed",
+    title="Allowed holes in a rated leaf: verify the listing",
+    discipline="fire-door",
+    severity="note",
+    basis="NFPA 80, 4.1.3 (to 2019) and 5.1.5.2 (2022), job-site preparation, secondary copies",
+    cure="Read the label and the door maker's listing, drill round and no more than shown, record every hole.",
+    judge=_judge,
+    defers=True,
+)

@@ -1,0 +1,44 @@
+"""Rule: an electric strike on a rated opening is fail-secure, so that the leaf stays latched."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import entry, rated, remains
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    carries = rated(case)
+    if carries is False:
+        return
+    for fitted in fit.parts:
+        if fitted.role != "strike":
+            continue
+        part = entry(case, fitted)
+        fail = part.text_of("fail") if part is not None else None
+        if carries is None or fail is None:
+            yield unknown(("opening.rating" if carries is None else f"part {fitted.part}.fail",), fitted.part)
+        elif fail != "fail-secure":
+            yield Verdict("A fail-safe electric strike on a rated opening lets go of the latch.", about=fitted.part)
+    if carries and any(item.kind == "electric-strike" and remains(item) for item in case.items):
+        yield Verdict(
+            "An electric strike that stays on this rated opening must be fail-secure; the survey does not record it.",
+            "Read the strike's label: fail-secure stays latched without power.",
+            about="electric strike",
+            severity="warning",
+            needs=("existing_item.item_notes",),
+        )
+
+
+RULE = Rule(
+    id="rated-strike",
+    title="Electric strike on a rated opening fail-secure",
+    discipline="fire-door",
+    severity="error",
+    basis="NFPA 80 commentary: positive latching; fail-safe strikes are not listed for it (secondary copies)",
+    cure="Take a fail-secure strike that is listed for the rating.",
+    judge=_judge,
+    slot="power",
+    defers=True,
+)

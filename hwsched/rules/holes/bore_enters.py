@@ -1,0 +1,42 @@
+"""Rule: an angled bore for the lead comes out in the lock's hollow and nowhere else."""
+
+from collections.abc import Iterable
+
+from hwsched.calc.bore import LeafSize, bore
+from hwsched.calc.calculator import InputError
+from hwsched.cases import Case, Fit
+from hwsched.rules.bores import angled, as_bore
+from hwsched.rules.cavity import cavity
+from hwsched.rules.reading import lock_leaf
+from hwsched.rules.rule import Limits, Rule, Verdict
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(case)
+    holes = angled(fit)
+    if leaf is None or not holes or leaf.width_mm is None or leaf.height_mm is None or leaf.thickness_mm is None:
+        return
+    found = cavity(case, fit)
+    if found is None:
+        return
+    top = leaf.height_mm + (leaf.undercut_mm or 0.0)
+    for hole in holes:
+        try:
+            reached = bore(as_bore(hole, LeafSize(leaf.width_mm, top, leaf.thickness_mm), found.box))
+        except InputError as error:
+            yield Verdict(f"The {hole.name} cannot be made: {error.message}.", about=hole.name)
+            continue
+        if not reached.enters_target:
+            yield Verdict(f"The {hole.name} misses the lock's hollow.", about=hole.name)
+
+
+RULE = Rule(
+    id="bore-enters",
+    title="Angled bore enters the lock's hollow",
+    discipline="holes",
+    severity="error",
+    basis="geometry; compound angles, Machinery's Handbook, 31st edition, p. 121 to 122",
+    cure="Take another place for the unit, where the bore leads into the lock's pocket.",
+    judge=_judge,
+    slot="unit",
+)

@@ -1,0 +1,50 @@
+"""Rule: an angled bore stays inside the leaf with enough wall."""
+
+from collections.abc import Iterable
+from dataclasses import replace
+
+from hwsched.calc.bore import LeafSize, bore
+from hwsched.calc.calculator import InputError
+from hwsched.cases import Case, Fit
+from hwsched.rules.bores import angled, as_bore
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.reading import lock_leaf
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(case)
+    if leaf is None or leaf.width_mm is None or leaf.thickness_mm is None:
+        return
+    for hole in angled(fit):
+        # Only its two faces and the lock edge can be near; the height is set so that top and bottom are not.
+        size = LeafSize(leaf.width_mm, 2 * (hole.depth_mm or 0.0) + 1000.0, leaf.thickness_mm)
+        middle = replace(hole, y_mm=size.height_mm / 2)
+        try:
+            found = bore(as_bore(middle, size))
+        except InputError as error:
+            yield Verdict(f"The bore for the {hole.name} cannot be made: {error.message}.", about=hole.name)
+            continue
+        wall = found.min_wall_mm
+        if found.exit is not None or wall < limits["wall_mm"] - TOUCH_MM:
+            wall = min(wall, 0.0) if found.exit is not None else wall
+            yield Verdict(
+                f"The bore for the {hole.name} leaves a wall of {length(case, wall)}; "
+                f"{length(case, limits['wall_mm'])} is needed.",
+                values={"wall_mm": wall, "needed_mm": limits["wall_mm"], "short_mm": limits["wall_mm"] - wall},
+                about=hole.name,
+            )
+
+
+RULE = Rule(
+    id="bore-wall",
+    title="Wall beside an angled bore",
+    discipline="holes",
+    severity="error",
+    basis="geometry; the least wall is common practice",
+    cure="Change the place of the access hole, or take the straight place.",
+    judge=_judge,
+    slot="unit",
+    limits=(Limit("wall_mm", 3.175, "Least wall between a bore and a face of the leaf.", "from memory, unverified"),),
+)

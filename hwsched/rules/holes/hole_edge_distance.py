@@ -1,0 +1,44 @@
+"""Rule: a hole leaves enough material to the lock edge and to the stile's inner edge."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import ON_FACE, TOUCH_MM
+from hwsched.rules.reading import lock_leaf, stile_mm
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(case)
+    if leaf is None:
+        return
+    stile = stile_mm(leaf)[1] if stile_mm(leaf)[0] else leaf.width_mm
+    for hole in fit.holes:
+        if hole.face not in ON_FACE or hole.by_template or hole.purpose == "bore":
+            continue
+        edge_gap = hole.x_mm - hole.diameter_mm / 2
+        sides = [("lock edge", edge_gap)]
+        if stile is not None:
+            sides.append(("stile's inner edge", stile - hole.x_mm - hole.diameter_mm / 2))
+        for name, wall in sides:
+            if wall < limits["wall_mm"] - TOUCH_MM:
+                yield Verdict(
+                    f"The hole for the {hole.name} leaves {length(case, wall)} to the {name}; "
+                    f"{length(case, limits['wall_mm'])} is needed.",
+                    values={"wall_mm": wall, "needed_mm": limits["wall_mm"], "short_mm": limits["wall_mm"] - wall},
+                    about=hole.name,
+                )
+
+
+RULE = Rule(
+    id="hole-edge-distance",
+    title="Material left beside a hole",
+    discipline="holes",
+    severity="error",
+    basis="wall left = backset - half the hole (locksmiths' dictionary); the least wall is common practice",
+    cure="Drill farther from the edge, or take a unit that needs a smaller hole.",
+    judge=_judge,
+    slot="unit",
+    limits=(Limit("wall_mm", 6.35, "Least material between a hole and the edge.", "from memory, unverified"),),
+)

@@ -1,0 +1,33 @@
+"""Rule: no hole is made in glass."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import lock_leaf
+from hwsched.rules.rule import Limits, Rule, Verdict
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(case)
+    if leaf is None or leaf.material != "glass":
+        return
+    made = [hole for hole in fit.holes if hole.face not in ("frame", "wall")]
+    if made:
+        yield Verdict(
+            f"{sum(hole.count for hole in made)} hole(s) would be made in glass: {made[0].name}.",
+            values={"holes": float(sum(hole.count for hole in made))},
+            about=made[0].name,
+        )
+
+
+RULE = Rule(
+    id="no-hole-in-glass",
+    title="No hole in glass",
+    discipline="holes",
+    severity="error",
+    basis="common practice: tempered glass bursts when it is drilled",
+    cure="Bond the unit to the glass and lead the cable along its surface, or mount beside the leaf.",
+    judge=_judge,
+    slot="unit",
+    defers=True,
+)

@@ -1,0 +1,52 @@
+"""Rule: the lock edge has the clear length that an in-edge unit's pocket wants, with a bridge to the lock's own."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.edge import clear_edge, edge_needs
+from hwsched.rules.reading import unit_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(case, fit)
+    if unit is None or unit.kind != "edge-unit":
+        return
+    needed = unit.number_of("pocket_length_mm")
+    needs = edge_needs(case)
+    if needed is None or needs:
+        yield unknown(needs or (f"part {unit.number}.pocket_length_mm",), unit.number)
+        return
+    longest = clear_edge(case, limits["bridge_mm"], limits["edge_margin_mm"])
+    if longest < needed - TOUCH_MM:
+        bridge = length(case, limits["bridge_mm"])
+        yield Verdict(
+            f"The longest clear stretch of the lock edge, {bridge} of bridge to the lock's pocket left, is "
+            f"{length(case, longest)}; the unit's pocket is {length(case, needed)}: short by "
+            f"{length(case, needed - longest)}.",
+            values={"clear_mm": longest, "needed_mm": needed, "short_mm": needed - longest},
+            about=unit.number,
+        )
+
+
+RULE = Rule(
+    id="pocket-length",
+    title="Clear edge for the in-edge unit",
+    discipline="holes",
+    severity="error",
+    basis="common practice: a usual unit wants 13 3/4 in of clear edge",
+    cure="Take a surface unit, or clear the edge of other hardware.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit("bridge_mm", 19.05, "Material left between the unit's pocket and the lock's.", "from memory, unverified"),
+        Limit(
+            "edge_margin_mm",
+            50.8,
+            "Least distance of the pocket from the leaf's top and bottom.",
+            "from memory, unverified",
+        ),
+    ),
+)

@@ -1,0 +1,58 @@
+"""Rule: a pocket in the leaf's edge leaves a wall on each side and fits the stile's depth."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.reading import lock_leaf, stile_mm, unit_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length, unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf = unit_part(case, fit), lock_leaf(case)
+    if unit is None or leaf is None or unit.kind != "edge-unit":
+        return
+    wide, deep = unit.number_of("pocket_width_mm"), unit.number_of("pocket_depth_mm")
+    has_stile, stile = stile_mm(leaf)
+    depth = stile if has_stile else leaf.width_mm
+    needs = [
+        name
+        for name, value in (
+            ("leaf.thickness_mm", leaf.thickness_mm),
+            ("leaf.stile_mm" if has_stile else "leaf.width_mm", depth),
+            (f"part {unit.number}.pocket_width_mm", wide),
+            (f"part {unit.number}.pocket_depth_mm", deep),
+        )
+        if value is None
+    ]
+    if leaf.thickness_mm is None or depth is None or wide is None or deep is None:
+        yield unknown(tuple(needs), unit.number)
+        return
+    for name, wall, wanted in (
+        ("each side", (leaf.thickness_mm - wide) / 2, limits["side_wall_mm"]),
+        ("its back", depth - deep, limits["back_wall_mm"]),
+    ):
+        if wall < wanted - TOUCH_MM:
+            yield Verdict(
+                f"The unit's pocket leaves {length(case, wall)} at {name}; {length(case, wanted)} is needed, short by "
+                f"{length(case, wanted - wall)}.",
+                values={"wall_mm": wall, "needed_mm": wanted, "short_mm": wanted - wall},
+                about=unit.number,
+            )
+
+
+RULE = Rule(
+    id="pocket-walls",
+    title="Walls of the in-edge unit's pocket",
+    discipline="holes",
+    severity="error",
+    basis="common practice: a usual unit wants 1 3/4 in depth and 11/16 in width",
+    cure="Take a surface unit.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit("side_wall_mm", 9.525, "Least wall on each side of the pocket.", "from memory, unverified"),
+        Limit("back_wall_mm", 6.35, "Least material behind the pocket.", "from memory, unverified"),
+    ),
+)

@@ -1,0 +1,37 @@
+"""Rule: a unit that stands in the weather is made for it."""
+
+from collections.abc import Iterable
+from typing import Final
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import unit_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+OPEN_FORMS: Final = ("gate", "turnstile")
+"""Forms of opening whose secured side is outside as well."""
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, exposure = unit_part(case, fit), case.opening.exposure
+    if unit is None or case.opening.form not in OPEN_FORMS or exposure == "interior":
+        return
+    made_for = unit.text_of("exposure")
+    if made_for == "exterior":
+        return
+    if exposure is None or made_for is None:
+        yield unknown(("opening.exposure" if exposure is None else f"part {unit.number}.exposure",), unit.number)
+    else:
+        yield Verdict("The unit stands in the weather on both sides; it is made for interior use.", about=unit.number)
+
+
+RULE = Rule(
+    id="unit-weather",
+    title="Unit made for the weather",
+    discipline="placement",
+    severity="error",
+    basis="common practice; the maker's declaration",
+    cure="Take the unit in its exterior version, or place it inside.",
+    judge=_judge,
+    slot="unit",
+)

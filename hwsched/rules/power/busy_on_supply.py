@@ -1,0 +1,48 @@
+"""Rule: a busy opening, or one with electric release, is better fed from a supply than from batteries."""
+
+from collections.abc import Iterable
+from typing import Final
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import remains
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+RELEASES: Final = ("electric-strike", "electromagnetic-lock")
+"""Existing items that draw power."""
+
+
+def electric_release(case: Case) -> bool:
+    """Tell whether something that draws power stays on the opening."""
+    return any(item.kind in RELEASES and remains(item) for item in case.items)
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if fit.power != "battery":
+        return
+    operations = case.opening.operations_per_day
+    if operations is None:
+        yield unknown(("opening.operations_per_day",), "battery")
+    elif operations > limits["operations"]:
+        yield Verdict(
+            f"{operations:g} operations a day on batteries; above {limits['operations']:g} a supply serves better.",
+            values={"operations": operations, "limit_operations": limits["operations"]},
+            about="battery",
+        )
+    if electric_release(case):
+        yield Verdict(
+            "An electric strike or electromagnetic lock stays here; it needs a supply anyway.", about="battery"
+        )
+
+
+RULE = Rule(
+    id="busy-on-supply",
+    title="Busy opening on a supply",
+    discipline="power",
+    severity="warning",
+    basis="common practice; the limit is from memory, unverified",
+    cure="Feed the unit from a 12 V DC supply, and survey the distance to it.",
+    judge=_judge,
+    slot="power",
+    limits=(Limit("operations", 200.0, "Operations a day that batteries are used for.", "from memory, unverified"),),
+)

@@ -1,0 +1,41 @@
+"""Rule: a supply on the frame reaches a unit on the leaf over a power transfer."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import in_role, leafless, remains, unit_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(case, fit)
+    if fit.power != "supply" or unit is None or leafless(case):
+        return
+    transfer = in_role(case, fit, "power-transfer")
+    if transfer is None:
+        if not any(item.kind == "power-transfer" and remains(item) for item in case.items):
+            yield Verdict("Nothing carries the supply from the frame onto the leaf.", about=unit.number)
+        return
+    conductors = transfer.number_of("conductors")
+    if conductors is None:
+        yield unknown((f"part {transfer.number}.conductors",), transfer.number)
+    elif conductors < limits["conductors"]:
+        yield Verdict(
+            f"It has {conductors:g} conductors; {limits['conductors']:g} are needed.",
+            values={"conductors": conductors, "needed_conductors": limits["conductors"]},
+            about=transfer.number,
+        )
+
+
+RULE = Rule(
+    id="power-crosses-hinge",
+    title="Power transfer onto the leaf",
+    discipline="power",
+    severity="error",
+    basis="common practice",
+    cure="Add a door loop or transfer hinge, listed where the opening is rated.",
+    judge=_judge,
+    slot="power",
+    limits=(Limit("conductors", 2.0, "Conductors that the unit needs.", "common practice"),),
+)

@@ -1,0 +1,24 @@
+"""Rule: for a supply the distance to it is known."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if fit.power == "supply" and case.opening.supply_distance_m is None:
+        yield unknown(("opening.supply_distance_m",), "supply")
+
+
+RULE = Rule(
+    id="supply-distance-known",
+    title="Distance to the supply known",
+    discipline="power",
+    severity="error",
+    basis="common practice",
+    cure="Measure the way along the cable route to the nearest place for a supply.",
+    judge=_judge,
+    slot="power",
+)

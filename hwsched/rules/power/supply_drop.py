@@ -1,0 +1,53 @@
+"""Rule: at the end of its wire the unit still finds its lowest voltage."""
+
+from collections.abc import Iterable
+
+from hwsched.calc.calculator import InputError
+from hwsched.calc.conductor import conductor, drop_v
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import in_role, unit_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, supply, wire = unit_part(case, fit), in_role(case, fit, "supply"), in_role(case, fit, "wire")
+    run = case.opening.supply_distance_m
+    if fit.power != "supply" or unit is None or supply is None or run is None:
+        return
+    if wire is None:
+        yield Verdict("No wire of the catalogue carries the unit's current this far.", about="wire")
+        return
+    volts, low, draws = supply.number_of("output_v"), unit.number_of("supply_low_v"), unit.number_of("supply_a")
+    gauge = wire.text_of("gauge")
+    if volts is None or low is None or draws is None or gauge is None:
+        fact = f"{supply.number}.output_v" if volts is None else f"{unit.number}.supply_low_v"
+        yield unknown((f"part {wire.number}.gauge" if gauge is None else f"part {fact}",), wire.number)
+        return
+    try:
+        ohm_per_km = conductor(gauge, wire.text_of("stranding") or "stranded", limits["temperature_c"])
+    except InputError as error:
+        yield Verdict(f"Its gauge {gauge} cannot be read: {error.message}.", about=wire.number)
+        return
+    least = volts * (1 - (supply.number_of("tolerance_share") or 0.0))
+    arrives = least - drop_v(run, draws, ohm_per_km.resistance_ohm_per_km)
+    if arrives < low - 1e-9:
+        yield Verdict(
+            f"After {run:g} m of {gauge} {arrives:.2f} V of {least:.2f} V arrive; the unit needs {low:g} V, short by "
+            f"{low - arrives:.2f} V.",
+            values={"arrives_v": arrives, "needed_v": low, "short_v": low - arrives, "run_m": run},
+            about=wire.number,
+        )
+
+
+RULE = Rule(
+    id="supply-drop",
+    title="Voltage at the end of the wire",
+    discipline="power",
+    severity="error",
+    basis="Vd = 2 L I R'; resistivity 1/58 at 20 C (IEC 60028), stranding factor 1.02 common practice",
+    cure="Take a thicker wire, a nearer supply, or a unit that takes a higher voltage.",
+    judge=_judge,
+    slot="power",
+    limits=(Limit("temperature_c", 30.0, "Temperature of the conductor.", "common practice; 75 C is NEC Table 8"),),
+)

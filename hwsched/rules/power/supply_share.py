@@ -1,0 +1,40 @@
+"""Rule: a supply is loaded to no more than a share of its rating."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import in_role, unit_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, supply = unit_part(case, fit), in_role(case, fit, "supply")
+    if fit.power != "supply" or unit is None or supply is None:
+        return
+    draws, rated = unit.number_of("supply_a"), supply.number_of("output_a")
+    if draws is None or rated is None:
+        fact = f"{unit.number}.supply_a" if draws is None else f"{supply.number}.output_a"
+        yield unknown((f"part {fact}",), supply.number)
+        return
+    usable = rated * limits["share"]
+    if draws > usable + 1e-9:
+        yield Verdict(
+            f"The unit draws {draws:g} A; {limits['share']:.0%} of the supply's {rated:g} A is {usable:g} A, short by "
+            f"{draws - usable:.3g} A.",
+            values={"load_a": draws, "usable_a": usable, "rated_a": rated},
+            about=supply.number,
+        )
+
+
+RULE = Rule(
+    id="supply-share",
+    title="Share of the supply's rating",
+    discipline="power",
+    severity="error",
+    basis="trade articles: no more than 75 to 80 % of the rating",
+    cure="Take a larger supply.",
+    judge=_judge,
+    slot="power",
+    limits=(Limit("share", 0.8, "Share of the rating that is used.", "trade articles, 75 to 80 %"),),
+)

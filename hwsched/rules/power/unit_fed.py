@@ -1,0 +1,31 @@
+"""Rule: something feeds the unit, in the way that it takes."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import unit_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(case, fit)
+    if unit is None:
+        return
+    if fit.power == "none":
+        yield Verdict("Nothing feeds the unit.", about=unit.number)
+    elif fit.power == "battery" and not unit.text_of("cell"):
+        yield Verdict("The unit takes no cells and needs a supply.", about=unit.number)
+    elif fit.power == "supply" and (unit.number_of("supply_low_v") is None or unit.number_of("supply_high_v") is None):
+        yield Verdict("The unit is not declared to take a remote supply.", about=unit.number)
+
+
+RULE = Rule(
+    id="unit-fed",
+    title="Unit fed in the way that it takes",
+    discipline="power",
+    severity="error",
+    basis="the maker's declaration in the catalogue",
+    cure="Take a unit for the source that the opening has, or the source that the unit takes.",
+    judge=_judge,
+    slot="power",
+)

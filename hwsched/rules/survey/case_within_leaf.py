@@ -1,0 +1,41 @@
+"""Rule: the leaf is thick enough for the lock's case that is said to stand in it."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.reading import lock_item, lock_leaf
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf, lock = lock_leaf(case), lock_item(case)
+    if leaf is None or lock is None or lock.lock_form not in ("mortise", "euro-profile") or leaf.material == "glass":
+        return
+    thickness, wide = leaf.thickness_mm, lock.case_width_mm
+    if thickness is None or wide is None:
+        return
+    needed = wide + 2 * abs(lock.case_offset_mm or 0.0) + 2 * limits["wall_mm"]
+    if thickness < needed - TOUCH_MM:
+        yield Verdict(
+            f"The lock's case of {length(case, wide)} wants a leaf of {length(case, needed)}; the leaf is said to be "
+            f"{length(case, thickness)}, short by {length(case, needed - thickness)}.",
+            values={"leaf_mm": thickness, "needed_mm": needed, "short_mm": needed - thickness},
+            about="lock",
+        )
+
+
+RULE = Rule(
+    id="case-within-leaf",
+    title="Leaf thick enough for the lock's case",
+    discipline="survey",
+    severity="error",
+    basis="86 preparation: 1 1/4 in case opening leaves 1/4 in each side of a 1 3/4 in leaf; the least is our own",
+    cure="Measure leaf thickness and case again: one of them is wrong.",
+    judge=_judge,
+    slot="lock",
+    limits=(
+        Limit("wall_mm", 0.8, "Least wall on each side of the case: the face sheet.", "ANSI/SDI A250.8, 20 gauge"),
+    ),
+)

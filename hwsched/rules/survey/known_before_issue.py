@@ -1,0 +1,28 @@
+"""Rule: what cautions depend on is known before a packet is issued."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import leafless
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    facts = ["accessible", "egress"]
+    if not leafless(case) and case.opening.form not in ("cabinet", "gate"):
+        facts += ["stair", "hand"]
+    needs = [f"opening.{n}" for n in facts if getattr(case.opening, n) is None]
+    if needs:
+        yield unknown(tuple(needs), "issue")
+
+
+RULE = Rule(
+    id="known-before-issue",
+    title="Known before a packet is issued",
+    discipline="survey",
+    severity="error",
+    basis="common practice: cautions follow from egress, stair, reach and hand",
+    cure="Ask or look; issue no packet before.",
+    judge=_judge,
+)

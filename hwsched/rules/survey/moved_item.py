@@ -1,0 +1,29 @@
+"""Rule: where an item is moved, its new place is thought of."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.footprints import face_of
+from hwsched.rules.rule import Limits, Rule, Verdict
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    moved = [i for i in case.items if i.disposition == "move" and face_of(i) in ("secured", "both", "edge")]
+    if moved:
+        kinds = ", ".join(sorted({(item.kind or "item").replace("-", " ") for item in moved}))
+        yield Verdict(
+            f"To be moved: {kinds}. The new place is not in the survey, so nothing keeps the unit off it.",
+            values={"items": float(len(moved))},
+            about=kinds,
+        )
+
+
+RULE = Rule(
+    id="moved-item",
+    title="New place of a moved item",
+    discipline="survey",
+    severity="warning",
+    basis="common practice",
+    cure="Record the item at its new place as one that stays.",
+    judge=_judge,
+)

@@ -1,0 +1,79 @@
+"""The integer solver as the program runs it: answers, limits, prices of a linear model."""
+
+import numpy as np
+import pytest
+
+from hwsched.calc.solver import Limits, Model, run
+
+
+def knapsack(count=30, whole=True):
+    """Most value within a weight: minimise minus the value."""
+    rng = np.random.default_rng(5)
+    value, weight = rng.uniform(1, 9, count), rng.uniform(1, 9, count)
+    return Model(
+        -value,
+        np.zeros(count),
+        np.ones(count),
+        np.full(count, whole),
+        np.array([-np.inf]),
+        np.array([weight.sum() / 3]),
+        np.array([0, count], dtype=np.int32),
+        np.arange(count, dtype=np.int32),
+        weight,
+    )
+
+
+def best_value(model):
+    """By counting in steps of weight of a thousandth."""
+    room = int(model.row_high[0] * 1000)
+    best = np.zeros(room + 1)
+    for value, weight in zip(-model.cost, np.ceil(model.value * 1000).astype(int), strict=True):
+        best[weight:] = np.maximum(best[weight:], best[:-weight] + value)
+    return best[-1]
+
+
+def test_whole_numbers():
+    model = knapsack()
+    found = run(model, Limits())
+    assert found.finished
+    assert found.objective == pytest.approx(found.bound)
+    assert -found.objective == pytest.approx(best_value(model), rel=1e-3)
+    assert model.value @ found.x <= model.row_high[0] + 1e-6
+
+
+def test_linear_model_has_prices():
+    model = knapsack(whole=False)
+    found = run(model, Limits())
+    assert found.objective <= run(knapsack(), Limits()).objective
+    # A pound more of room is worth the price of the row.
+    wider = Model(**{name: getattr(model, name) for name in model.__slots__} | {"row_high": model.row_high + 0.01})
+    assert run(wider, Limits()).objective - found.objective == pytest.approx(0.01 * found.row_price[0], rel=1e-6)
+    assert (found.reduced_cost[found.x < 1e-9] >= -1e-9).all()
+
+
+def test_infeasible():
+    model = knapsack()
+    found = run(Model(**{n: getattr(model, n) for n in model.__slots__} | {"row_low": model.row_high + 1e3}), Limits())
+    assert found.infeasible
+    assert found.x is None
+
+
+def test_a_target_that_suffices():
+    found = run(knapsack(), Limits(target=-1.0))
+    assert found.finished
+    assert found.objective <= -1.0
+
+
+def test_time_and_cancelling():
+    assert run(knapsack(), Limits(until=0.0)).x is None
+    assert not run(knapsack(), Limits(cancelled=lambda: True)).finished
+    assert run(knapsack(), Limits(cancelled=lambda: False)).finished
+
+
+def test_progress_and_a_start():
+    told = []
+    model = knapsack()
+    best = run(model, Limits())
+    again = run(model, Limits(progress=lambda step, gap: told.append((step, gap)), step="packing"), best.x)
+    assert again.objective == pytest.approx(best.objective)
+    assert told[0] == ("packing", None)

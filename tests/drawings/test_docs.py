@@ -1,0 +1,19 @@
+import doctest
+import importlib
+import pkgutil
+
+import pytest
+
+import hwsched.drawings
+import hwsched.render
+
+MODULES = [
+    f"{package.__name__}.{module.name}"
+    for package in (hwsched.drawings, hwsched.render)
+    for module in pkgutil.iter_modules(package.__path__)
+]
+
+
+@pytest.mark.parametrize("name", MODULES)
+def test_examples_in_docstrings_hold(name):
+    assert doctest.testmod(importlib.import_module(name)).failed == 0

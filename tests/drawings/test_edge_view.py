@@ -1,0 +1,76 @@
+from dataclasses import replace
+
+import pytest
+
+from hwsched.drawings import edge_view
+from hwsched.drawings.handing import HANDS
+from tests.drawings.measuring import dimensions, named, one, span, words
+from tests.drawings.openings import ALL, CASE, FIT, INCH, LEAF, LOCK, opening
+
+THICK = 1.75 * INCH
+
+
+@pytest.mark.parametrize("hand", HANDS)
+def test_the_unit_stands_proud_of_the_secured_face_on_the_side_that_the_hand_says(hand):
+    # Looking at the lock edge of a leaf hinged left from the key side, the key side is on the left.
+    x0, _, x1, _ = span(one(edge_view(opening(hand=hand), FIT), "unit"))
+    if hand in ("LH", "LHR"):
+        assert (x0, x1) == pytest.approx((THICK, THICK + 32.0))
+    else:
+        assert (x0, x1) == pytest.approx((-32.0, 0.0))
+
+
+@pytest.mark.parametrize("hand", HANDS)
+def test_a_case_off_centre_moves_toward_the_key_side(hand):
+    lock = replace(LOCK, case_offset_mm=5.0)
+    x0, _, x1, _ = span(one(edge_view(replace(opening(hand=hand), items=(lock,)), FIT), "lock case"))
+    middle = (x0 + x1) / 2
+    assert middle - THICK / 2 == pytest.approx(-5.0 if hand in ("LH", "LHR") else 5.0)
+    assert x1 - x0 == pytest.approx(25.4)
+
+
+def test_pocket_and_bridge_of_an_edge_unit_are_dimensioned():
+    case, fit = ALL["in-edge"]
+    drawing = edge_view(case, fit)
+    x0, y0, x1, y1 = span(one(drawing, "unit pocket"))
+    assert (x1 - x0, y1 - y0) == pytest.approx((17.5, 349.25))
+    top_of_case = 41 * INCH + 44.45
+    found = dict(dimensions(drawing))
+    assert found['13 3/4"'] == pytest.approx(349.25)  # clear edge length, issue 2 (common practice)
+    assert y0 - top_of_case in [pytest.approx(length, abs=0.01) for length in found.values()]
+
+
+def test_a_bore_in_the_edge_stands_at_its_distance_from_the_secured_face():
+    case, fit = ALL["in-edge"]
+    circle = one(edge_view(case, fit), "channel")
+    assert circle.x == pytest.approx(THICK - 22.2)
+
+
+def test_an_edge_bore_is_drawn_in_the_middle():
+    case, fit = ALL["bored"]
+    circle = one(edge_view(case, fit), "edge bore")
+    assert (circle.x, circle.diameter) == pytest.approx((THICK / 2, 25.4))
+
+
+@pytest.mark.parametrize(
+    ("case", "expected"),
+    [
+        (opening(hand=None), "Hand"),
+        (replace(CASE, leaves=(replace(LEAF, thickness_mm=None),)), "Leaf thickness"),
+        (replace(CASE, leaves=(replace(LEAF, thickness_mm=0.0),)), "no size"),
+        (replace(CASE, items=()), "existing lock"),
+        (ALL["reader"][0], "no leaf"),
+    ],
+)
+def test_unknown_facts_give_words(case, expected):
+    drawing = edge_view(case, FIT)
+    assert not drawing.to_scale
+    assert expected in words(drawing)
+
+
+def test_a_unit_of_unknown_depth_is_a_line():
+    part = replace(CASE.catalogue.parts["SU-W"], attributes={})
+    catalogue = type(CASE.catalogue)({**CASE.catalogue.parts, "SU-W": part}, "other")
+    drawing = edge_view(replace(CASE, catalogue=catalogue), FIT)
+    assert not named(drawing, "unit")
+    assert named(drawing, "unit, depth unknown")

@@ -1,0 +1,70 @@
+"""A project with something in every table, saved at each schema.
+
+`python -m tests.model.saved_projects` adds the newest. Run it once when a migration is added,
+and keep the file for ever: upgrading from it is tested from then on.
+"""
+
+import sqlite3
+import tempfile
+from contextlib import closing
+from pathlib import Path
+
+from hwsched.cases import Fit, Part
+from hwsched.model.catalogue_writing import write_parts
+from hwsched.model.project import Project, create_project
+from hwsched.model.schema import APPLICATION_ID, HEAD
+from hwsched.model.tables import IMPORT_MAPPING
+from hwsched.operations.by_hand import choose_part, place_unit
+from hwsched.operations.editing import add_item, add_opening, edit_facts
+from hwsched.operations.own_fields import define_field, set_own_value
+from hwsched.operations.storing_fits import store_fits
+from hwsched.operations.undoing import undo
+
+SAVED = Path(__file__).parent / "saved"
+WHO = "keeper"
+
+
+def fill(project: Project) -> None:
+    """Put something into every table."""
+    with project.change("import-catalogue", "Catalogue", WHO) as change:
+        write_parts(change, [Part("C-1", "mortise-cylinder", kit=(("S-1", 2.0),)), Part("U-1", "surface-unit")], "test")
+    _, opening = add_opening(
+        project, {"mark": "0012", "building": "Mill", "level": "1", "stair": True}, who=WHO, leaves=2
+    )
+    add_opening(project, {"mark": "9E4", "level": "roof"}, who=WHO)
+    _, item = add_item(project, opening, {"kind": "lock", "backset_mm": 69.85}, who=WHO)
+    choose_part(project, opening, "cylinder", "C-1", who=WHO)
+    place_unit(project, opening, leaf="active", face="secured", pattern="above", x_mm=20.0, y_mm=1100.0, who=WHO)
+    define_field(project, "existing_item", "key_group", "Key group", "choice", choices=("AA", "BB"), who=WHO)
+    set_own_value(project, "existing_item", item, "key_group", "AA", who=WHO)
+    with project.change("import-survey", "Mapping", WHO) as change:
+        change.insert(IMPORT_MAPPING, [{"fingerprint": "f", "name": "Doors", "mapping": {"Mark": "opening.mark"}}])
+    with project.change("fit", "Fit", WHO) as change:
+        store_fits(change, {opening: ("case", Fit("unknown"))})
+    edit_facts(project, "opening", opening, {"hand": "LHR"}, who=WHO)
+    edit_facts(project, "opening", opening, {"hand": "RH"}, who=WHO)
+    undo(project, who=WHO)
+
+
+def restore(dump: Path, target: Path) -> None:
+    """Make a project file of a saved dump."""
+    with closing(sqlite3.connect(target)) as database:
+        database.executescript(dump.read_text())
+        database.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+
+
+def save(dump: Path) -> None:
+    """Write the filled project as SQL."""
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "saved.hwsched"
+        with create_project(path, "Saved yard", length_style="mm", bare_unit="mm") as project:
+            fill(project)
+        with closing(sqlite3.connect(path)) as database:
+            dump.write_text("\n".join(database.iterdump()) + "\n")
+
+
+if __name__ == "__main__":
+    newest = SAVED / f"{HEAD}.sql"
+    if newest.exists():
+        raise SystemExit(f"{newest} is there already and must not change")
+    save(newest)

@@ -1,0 +1,212 @@
+"""Migrations: they end in the tables, and every saved project of an earlier schema comes up to date whole."""
+
+import shutil
+import sqlite3
+from contextlib import closing
+
+import pytest
+from alembic.autogenerate import compare_metadata
+from alembic.migration import MigrationContext
+from alembic.script import ScriptDirectory
+from sqlalchemy import create_engine, inspect
+
+from hwsched import paths
+from hwsched.model import errors, migrating, schema
+from hwsched.model.history import changes_of_opening, history
+from hwsched.model.project import create_project, open_project
+from hwsched.model.queries import opening_ids, read_cases, read_catalogue, read_fits, read_own_fields
+from hwsched.model.schema import HEAD, REVISIONS
+from hwsched.model.tables import JOURNALLED, METADATA
+from hwsched.operations.undoing import redo, undo
+from tests.model.saved_projects import SAVED, restore
+from tests.model.states import rows_of, state
+
+
+def shape(connection):
+    """All that a schema consists of, in no order."""
+    found = inspect(connection)
+    return {
+        name: {
+            "columns": {c["name"]: (str(c["type"]), c["nullable"], c["default"]) for c in found.get_columns(name)},
+            "key": found.get_pk_constraint(name),
+            "foreign": sorted(map(repr, found.get_foreign_keys(name))),
+            "unique": sorted(map(repr, found.get_unique_constraints(name))),
+            "indexes": sorted(map(repr, found.get_indexes(name))),
+        }
+        for name in found.get_table_names()
+    }
+
+
+def migrated(url, revision=HEAD):
+    engine = create_engine(url)
+    with engine.begin() as connection:
+        migrating.upgrade(connection, revision)
+    return engine
+
+
+def test_the_revisions_are_those_of_the_migrations():
+    script = ScriptDirectory.from_config(migrating.configuration())
+    assert [revision.revision for revision in script.walk_revisions()][::-1] == list(REVISIONS)
+
+
+def test_the_newest_migration_equals_the_tables(tmp_path):
+    engine = migrated(f"sqlite:///{tmp_path}/migrated.db")
+    with engine.connect() as connection:
+        context = MigrationContext.configure(connection, opts={"compare_type": True, "compare_server_default": True})
+        assert compare_metadata(context, METADATA) == []
+    engine.dispose()
+
+
+def test_a_new_project_equals_a_migrated_one(project, request, tmp_path):
+    """A new project is made from the declarations, since alembic takes ten times as long."""
+    backend = request.getfixturevalue("backend")
+    if backend == "sqlite":
+        engine = migrated(f"sqlite:///{tmp_path}/migrated.db")
+    else:
+        import psycopg
+
+        url = request.getfixturevalue("postgres_url")
+        with psycopg.connect(f"{url}/postgres", autocommit=True) as connection:
+            connection.execute("CREATE DATABASE migrated")
+        engine = migrated(f"{url}/migrated".replace("postgresql:", "postgresql+psycopg:"))
+    with engine.connect() as theirs, project.reading() as ours:
+        assert shape(ours) == shape(theirs)
+    engine.dispose()
+
+
+def test_every_schema_has_a_saved_project():
+    assert [path.stem for path in sorted(SAVED.glob("*.sql"))] == list(REVISIONS)
+
+
+@pytest.mark.parametrize("revision", REVISIONS)
+def test_a_saved_project_comes_up_to_date_whole(tmp_path, revision):
+    target = tmp_path / "saved.hwsched"
+    restore(SAVED / f"{revision}.sql", target)
+    with open_project(target) as project:
+        assert project.title == "Saved yard"
+        with project.reading() as connection:
+            assert migrating.revision_of(connection) == HEAD
+            marks = opening_ids(connection)
+            assert sorted(marks) == ["0012", "9E4"]
+            cases = {case.opening.mark: case for case in read_cases(connection)}
+            assert [case.opening.level for case in cases.values()] == ["roof", "1"]
+            first = cases["0012"]
+            assert (first.opening.building, first.opening.hand, first.opening.stair) == ("Mill", "LHR", True)
+            assert [leaf.position for leaf in first.leaves] == ["active", "inactive"]
+            assert [item.backset_mm for item in first.items] == [69.85]
+            assert (first.chosen[0].part, first.placed.y_mm if first.placed else None) == ("C-1", 1100.0)
+            assert read_catalogue(connection).parts["C-1"].kit == (("S-1", 2.0),)
+            assert read_fits(connection)[marks["0012"]].fit.status == "unknown"
+            assert [field.choices for field in read_own_fields(connection)] == [("AA", "BB")]
+            assert len(changes_of_opening(connection, marks["0012"])) > 5
+            assert connection.exec_driver_sql("PRAGMA foreign_key_check").all() == []
+        assert {table for table, _ in rows_of(project)} == set(JOURNALLED)
+        # Its journal still works: back to nothing and forth again.
+        before = state(project)
+        with project.reading() as connection:
+            steps = len([step for step in history(connection) if step.kind == "edit" and not step.undone])
+        for _ in range(steps):
+            undo(project, who="tester")
+        assert {table for table, _ in rows_of(project)} == {"project"}
+        for _ in range(steps):
+            redo(project, who="tester")
+        assert state(project) == before
+
+
+NEXT = """
+import sqlalchemy as sa
+from alembic import op
+revision = "next"
+down_revision = "{head}"
+branch_labels = None
+depends_on = None
+def upgrade():
+    with op.batch_alter_table("opening") as batch:
+        batch.add_column(sa.Column("sound_db", sa.Float()))
+        batch.alter_column("notes", new_column_name="remarks")
+    {more}
+"""
+
+
+@pytest.fixture
+def next_schema(tmp_path, monkeypatch):
+    """A program of the next version: one more migration; returns a function that writes it."""
+
+    def write(more="pass"):
+        folder = tmp_path / "next%20migrations"
+        shutil.copytree(paths.MIGRATIONS, folder, ignore=shutil.ignore_patterns("__pycache__"))
+        (folder / "versions" / "next.py").write_text(NEXT.format(head=HEAD, more=more))
+        monkeypatch.setattr(migrating, "MIGRATIONS", folder)
+        monkeypatch.setattr(migrating, "REVISIONS", (*schema.REVISIONS, "next"))
+        monkeypatch.setattr(migrating, "HEAD", "next")
+
+    return write
+
+
+def old_project(folder):
+    target = folder / "old.hwsched"
+    restore(SAVED / f"{HEAD}.sql", target)
+    return target
+
+
+def columns(target):
+    with closing(sqlite3.connect(target)) as database:
+        return {row[1] for row in database.execute("PRAGMA table_info(opening)")}
+
+
+def test_an_older_project_is_migrated_and_a_copy_kept(tmp_path, next_schema):
+    folder = tmp_path / "place"
+    folder.mkdir()
+    target = old_project(folder)
+    next_schema()
+    with open_project(target) as project, project.reading() as connection:
+        assert migrating.revision_of(connection) == "next"
+        assert connection.exec_driver_sql("SELECT count(*) FROM opening").scalar() == 2
+        assert connection.exec_driver_sql("PRAGMA foreign_keys").scalar() == 1
+    assert {"sound_db", "remarks"} <= columns(target)
+    copy = folder / f"old.before-{HEAD}.hwsched"
+    assert {path.name for path in folder.iterdir()} == {target.name, copy.name}
+    assert "notes" in columns(copy)
+    # Once is enough.
+    open_project(target).close()
+    assert {path.name for path in folder.iterdir()} == {target.name, copy.name}
+
+
+def test_an_earlier_copy_is_never_overwritten(tmp_path, next_schema):
+    target = old_project(tmp_path)
+    kept = tmp_path / f"old.before-{HEAD}.hwsched"
+    kept.write_bytes(b"precious")
+    next_schema()
+    open_project(target).close()
+    assert kept.read_bytes() == b"precious"
+    assert "notes" in columns(tmp_path / f"old.before-{HEAD}-2.hwsched")
+
+
+@pytest.mark.parametrize(
+    "more",
+    [
+        "raise RuntimeError('it went wrong')",
+        "op.execute('UPDATE leaf SET opening_id = 1')",
+    ],
+)
+def test_a_migration_that_fails_leaves_the_project_as_before(tmp_path, next_schema, more):
+    target = old_project(tmp_path)
+    next_schema(more)
+    with pytest.raises(errors.ProjectError, match="as before"):
+        open_project(target)
+    assert "notes" in columns(target)
+    assert "sound_db" not in columns(target)
+    assert "notes" in columns(tmp_path / f"old.before-{HEAD}.hwsched")
+
+
+@pytest.mark.slow
+def test_a_server_database_is_migrated_in_place(postgres_url, next_schema):
+    import psycopg
+
+    with psycopg.connect(f"{postgres_url}/postgres", autocommit=True) as connection:
+        connection.execute("CREATE DATABASE older")
+    create_project(f"{postgres_url}/older", "Older").close()
+    next_schema()
+    with open_project(f"{postgres_url}/older") as project, project.reading() as connection:
+        assert migrating.revision_of(connection) == "next"
+        assert "remarks" in {column["name"] for column in inspect(connection).get_columns("opening")}

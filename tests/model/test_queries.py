@@ -1,0 +1,265 @@
+"""Reading a project into plain values."""
+
+import json
+
+import pytest
+from sqlalchemy import select
+
+from hwsched.cases import Chosen, Fit, Leaf, Part, Placed, Settings
+from hwsched.model.catalogue_memory import CatalogueMemory
+from hwsched.model.catalogue_writing import write_parts
+from hwsched.model.placing import levels_for
+from hwsched.model.queries import (
+    latest_change,
+    natural,
+    opening_ids,
+    read_cases,
+    read_catalogue,
+    read_extra,
+    read_fits,
+    read_levels,
+    read_mapping,
+    read_own_fields,
+    read_settings,
+    read_versions,
+)
+from hwsched.model.tables import (
+    BUILDING,
+    CHOSEN_PART,
+    IMPORT_MAPPING,
+    ITEM_TABLE,
+    LEAF_TABLE,
+    LEVEL,
+    OPENING_TABLE,
+    OWN_FIELD,
+    PLACED_UNIT,
+    PROJECT,
+)
+from hwsched.operations.storing_fits import store_fits
+
+
+def change(project):
+    return project.change("test", "A test", "ann")
+
+
+@pytest.fixture
+def filled(project):
+    """Five openings on three places; returns their identifiers by mark."""
+    with change(project) as made:
+        places = [("Mill", "2"), ("Mill", "10"), (None, None), ("Mill", None), (None, "roof")]
+        levels = levels_for(made, set(places))
+        marks = ["M10", "M2", "9E4", "0012", "x/y"]
+        ids = made.insert(
+            OPENING_TABLE,
+            [
+                {"mark": mark, "level_id": levels[place], "hand": "LH"}
+                for mark, place in zip(marks, places, strict=True)
+            ],
+        )
+        made.insert(
+            LEAF_TABLE,
+            [
+                {"opening_id": ids[0], "ordinal": 1, "position": "inactive", "width_mm": 600.0},
+                {"opening_id": ids[0], "ordinal": 0, "position": "active", "width_mm": 914.4},
+            ],
+        )
+        made.insert(
+            ITEM_TABLE,
+            [
+                {"opening_id": ids[1], "ordinal": 2 - n, "kind": kind}
+                for n, kind in enumerate(["lock", "closer", "lite"])
+            ],
+        )
+        made.insert(CHOSEN_PART, [{"opening_id": ids[1], "role": "unit", "part": "U-1", "quantity": 2.0}])
+        place = {"leaf": "single", "face": "key", "pattern": "above", "x_mm": 1.5, "y_mm": 2.5}
+        made.insert(PLACED_UNIT, [{"opening_id": ids[1], **place}])
+    return dict(zip(marks, ids, strict=True))
+
+
+def test_cases_hold_every_fact(project, filled):
+    with project.reading() as connection:
+        cases = {case.opening.mark: case for case in read_cases(connection)}
+    pair, single = cases["M10"], cases["M2"]
+    assert (pair.opening.id, pair.opening.building, pair.opening.level, pair.opening.hand) == (
+        filled["M10"],
+        "Mill",
+        "2",
+        "LH",
+    )
+    assert [leaf.width_mm for leaf in pair.leaves] == [914.4, 600.0]
+    assert isinstance(pair.leaves[0], Leaf)
+    assert [item.kind for item in single.items] == ["lite", "closer", "lock"]
+    assert single.chosen == (Chosen("unit", "U-1", 2.0),)
+    assert single.placed == Placed("single", "key", "above", 1.5, 2.5)
+    assert (cases["9E4"].opening.building, cases["9E4"].opening.level) == (None, None)
+    assert (cases["x/y"].opening.building, cases["x/y"].opening.level) == (None, "roof")
+    assert (cases["0012"].leaves, cases["0012"].items, cases["0012"].placed) == ((), (), None)
+
+
+def test_cases_stand_in_the_order_of_places_and_marks(project, filled):
+    with project.reading() as connection:
+        assert [case.opening.mark for case in read_cases(connection)] == ["9E4", "x/y", "0012", "M10", "M2"]
+
+
+def test_some_cases_only(project, filled):
+    with project.reading() as connection:
+        cases = list(read_cases(connection, [filled["M2"], filled["M10"], "gone"]))
+        assert [case.opening.mark for case in cases] == ["M10", "M2"]
+        assert len(cases[1].items) == 3
+        assert list(read_cases(connection, [])) == []
+
+
+@pytest.mark.parametrize(
+    ("marks", "expected"),
+    [
+        (["M10", "M2", "M1a", "M1"], ["M1", "M1a", "M2", "M10"]),
+        (["12", "0012", "9"], ["9", "0012", "12"]),
+        (["b", "A", "a1", ""], ["", "A", "a1", "b"]),
+        (["2" * 5000, "1" * 5000, "٣"], ["1" * 5000, "2" * 5000, "٣"]),
+    ],
+)
+def test_marks_sort_as_people_count(marks, expected):
+    assert sorted(marks, key=natural) == expected
+
+
+def test_places_are_made_once(project):
+    places = {("Mill", "2"), ("Mill", None), ("Store", "2"), (None, "roof"), (None, None)}
+    with change(project) as made:
+        first = levels_for(made, places)
+    with change(project) as made:
+        assert levels_for(made, places) == first
+    assert made.number is None
+    assert first[None, None] is None
+    assert len(set(first.values())) == 5
+    with project.reading() as connection:
+        assert read_levels(connection) == {place: row_id for place, row_id in first.items() if row_id}
+        assert connection.execute(select(BUILDING.c.name).order_by(BUILDING.c.name)).scalars().all() == [
+            "Mill",
+            "Store",
+        ]
+        assert sorted(connection.execute(select(LEVEL.c.sort)).scalars()) == [0, 1, 2, 3]
+
+
+PARTS = [
+    Part("C-1", "mortise-cylinder", "Cylinder", "Own", "626", "EA", 10.5, "EUR", "C-2",
+         {"length_mm": 28.575}, (("S", 2.0),)),
+    Part("C-2", "mortise-cylinder", attributes={"fire_listed": True, "cam_fixing": "two-screw"}),
+]  # fmt: skip
+
+
+def test_a_catalogue_comes_back_whole(project):
+    with change(project) as made:
+        assert write_parts(made, PARTS, "catalogue.xlsx") == (2, 0)
+    with project.reading() as connection:
+        catalogue = read_catalogue(connection)
+    assert list(catalogue.parts.values()) == PARTS
+
+
+def test_a_catalogue_written_again_is_no_step(project):
+    with change(project) as made:
+        write_parts(made, PARTS, "catalogue.xlsx")
+    with change(project) as made:
+        assert write_parts(made, PARTS, "catalogue.xlsx") == (0, 0)
+    assert made.number is None
+
+
+def test_a_catalogue_changes_by_part_and_by_kit(project):
+    with change(project) as made:
+        write_parts(made, PARTS, "catalogue.xlsx")
+    keys = []
+    for other in (
+        Part("C-2", "mortise-cylinder", attributes={"fire_listed": False, "cam_fixing": "two-screw"}),
+        Part("C-2", "mortise-cylinder", kit=(("S", 1.0), ("T", 1.0))),
+        Part("C-2", "mortise-cylinder", kit=(("T", 2.0),)),
+    ):
+        with change(project) as made:
+            assert write_parts(made, [other], "other.xlsx") == (0, 1)
+        assert made.parts == {"C-2"}
+        with project.reading() as connection:
+            catalogue = read_catalogue(connection)
+        assert catalogue.parts["C-2"] == other
+        keys.append(catalogue.key)
+    assert len(set(keys)) == 3
+
+
+def test_the_catalogue_in_memory_is_read_again_after_a_change_only(project):
+    with change(project) as made:
+        write_parts(made, PARTS, "catalogue.xlsx")
+    memory = CatalogueMemory()
+    with project.reading() as connection:
+        first = memory.read(connection)
+        assert memory.read(connection) is first
+    with change(project) as made:
+        made.insert(OPENING_TABLE, [{"mark": "1"}])
+    with project.reading() as earlier:
+        assert memory.read(earlier) is first
+        with change(project) as made:
+            write_parts(made, [Part("C-3", "cam")], "more.xlsx")
+        with project.reading() as connection:
+            second = memory.read(connection)
+            assert "C-3" in second.parts
+        # The earlier transaction goes on seeing what it saw, and spoils nothing for others.
+        assert "C-3" not in memory.read(earlier).parts
+    with project.reading() as connection:
+        assert memory.read(connection) is second
+        assert project.catalogue.read(connection).key == second.key
+
+
+def test_settings(project):
+    with project.reading() as connection:
+        assert read_settings(connection) == Settings()
+    with change(project) as made:
+        held = {"limits": {"reach.low_mm": 864.0}, "rules_off": ["reach"], "prefer": "holes"}
+        made.update(PROJECT, [(project.id, {"length_style": "mm", "settings": held})])
+    with project.reading() as connection:
+        assert read_settings(connection) == Settings("mm", {"reach.low_mm": 864.0}, frozenset({"reach"}), "holes")
+
+
+def test_fits_are_stored_once_each(project, filled):
+    ids = list(filled.values())
+    one, two = Fit("fitted", cost=12.5), Fit("unknown")
+    with change(project) as made:
+        store_fits(made, {ids[0]: ("k1", one), ids[1]: ("k1", Fit("fitted", cost=12.5)), ids[2]: ("k2", two)})
+    assert made.openings == set(ids[:3])
+    with project.reading() as connection:
+        fits = read_fits(connection)
+        assert {opening: (stored.case_key, stored.fit) for opening, stored in fits.items()} == {
+            ids[0]: ("k1", one),
+            ids[1]: ("k1", one),
+            ids[2]: ("k2", two),
+        }
+        assert fits[ids[0]].fit is fits[ids[1]].fit
+        assert set(read_fits(connection, [ids[2], ids[4]])) == {ids[2]}
+        assert connection.exec_driver_sql("SELECT count(*) FROM fit_content").scalar() == 2
+        contents = connection.exec_driver_sql("SELECT status, content FROM fit_content").all()
+    assert all(json.loads(content)["status"] == status for status, content in contents)
+    with change(project) as made:
+        store_fits(made, {ids[0]: ("k1", one), ids[2]: ("k3", two)})
+    assert made.openings == {ids[2]}
+    with change(project) as made:
+        store_fits(made, {})
+    assert made.number is None
+
+
+def test_small_things(project, filled):
+    with change(project) as made:
+        made.insert(OWN_FIELD, [{"entity": "part", "name": "bin", "label": "Bin", "kind": "text"}])
+        made.insert(IMPORT_MAPPING, [{"fingerprint": "f", "mapping": {"A": "opening.mark"}}])
+        made.update(OPENING_TABLE, [(filled["M2"], {"extra": {"seal": "red"}})])
+    with project.reading() as connection:
+        assert latest_change(connection) == 2
+        assert opening_ids(connection) == filled
+        assert [(field.name, field.unit, field.choices) for field in read_own_fields(connection)] == [("bin", "", ())]
+        assert read_mapping(connection, "f") == {"A": "opening.mark"}
+        assert read_mapping(connection, "g") is None
+        assert read_extra(connection, OPENING_TABLE) == {filled["M2"]: {"seal": "red"}}
+        assert read_versions(connection, OPENING_TABLE, [filled["M2"], filled["M10"]]) == {
+            filled["M2"]: 2,
+            filled["M10"]: 1,
+        }
+
+
+def test_a_new_project_has_no_change(project):
+    with project.reading() as connection:
+        assert latest_change(connection) == 0
+        assert list(read_cases(connection)) == []

@@ -1,0 +1,327 @@
+"""Undo, redo, undo of one older step: what comes back, what is refused, and on which later steps it depends."""
+
+import pytest
+
+from hwsched.model import errors
+from hwsched.model.history import history, stack
+from hwsched.model.project import open_project
+from hwsched.model.tables import (
+    BUILDING,
+    CHANGE_ENTRY,
+    CHOSEN_PART,
+    KIT_CONTENT,
+    LEAF_TABLE,
+    LEVEL,
+    OPENING_TABLE,
+    PART,
+    PLACED_UNIT,
+)
+from hwsched.operations.undoing import redo, undo, undo_one
+from tests.model.states import rows_of, state
+
+
+class Steps:
+    """Edits of a project, each one step that returns its number."""
+
+    def __init__(self, project):
+        self.project = project
+
+    def insert(self, table, **row):
+        with self.project.change("insert", f"insert {table.name}", "ann") as change:
+            [row_id] = change.insert(table, [row])
+        return change.number, row_id
+
+    def update(self, table, row_id, **values):
+        with self.project.change("update", f"update {table.name}", "ann") as change:
+            change.update(table, [(row_id, values)])
+        return change.number
+
+    def delete(self, table, row_id):
+        with self.project.change("delete", f"delete {table.name}", "ann") as change:
+            change.delete(table, [row_id])
+        return change.number
+
+
+@pytest.fixture
+def steps(project):
+    return Steps(project)
+
+
+def refused(project, number):
+    """The later steps on which taking back a step founders; it changes nothing."""
+    before = state(project)
+    with pytest.raises(errors.NotUndoableError) as caught:
+        undo_one(project, number, who="ben")
+    assert state(project) == before
+    for step in caught.value.dependents:
+        assert str(step) in str(caught.value)
+    return list(caught.value.dependents)
+
+
+def test_there_and_back_across_closing(project, steps, empty_place):
+    _, opening = steps.insert(OPENING_TABLE, mark="0012", extra={"seal": "red"})
+    states = [state(project)]
+    steps.update(OPENING_TABLE, opening, hand="LH", extra={})
+    states.append(state(project))
+    steps.delete(OPENING_TABLE, opening)
+    states.append(state(project))
+    project.close()
+    with open_project(empty_place) as again:
+        for expected in (states[1], states[0]):
+            undo(again, who="ben")
+            assert state(again) == expected
+    with open_project(empty_place) as again:
+        for expected in states[1:]:
+            redo(again, who="cas")
+            assert state(again) == expected
+        with pytest.raises(errors.NothingToUndoError):
+            redo(again, who="cas")
+        with again.reading() as connection:
+            told = [(step.number, step.kind, step.target, step.undone) for step in history(connection)]
+    assert told == [
+        (1, "edit", None, False),
+        (2, "edit", None, False),
+        (3, "edit", None, False),
+        (4, "undo", 3, False),
+        (5, "undo", 2, False),
+        (6, "redo", 2, False),
+        (7, "redo", 3, False),
+    ]
+
+
+def test_versions_rise_there_and_back(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    seen = []
+
+    def look():
+        row = rows_of(project).get(("opening", opening))
+        if row:
+            seen.append(row["version"])
+
+    look()
+    steps.update(OPENING_TABLE, opening, hand="LH")
+    look()
+    undo(project, who="ben")
+    look()
+    undo(project, who="ben")
+    redo(project, who="ben")
+    look()
+    redo(project, who="ben")
+    look()
+    steps.delete(OPENING_TABLE, opening)
+    undo(project, who="ben")
+    look()
+    assert seen == [1, 2, 3, 4, 5, 6]
+
+
+def test_nothing_to_take_back(project):
+    with pytest.raises(errors.NothingToUndoError, match="take back"):
+        undo(project, who="ann")
+    with pytest.raises(errors.NothingToUndoError, match="do again"):
+        redo(project, who="ann")
+    with pytest.raises(errors.NotUndoableError, match="not an edit in force"):
+        undo_one(project, 1, who="ann")
+
+
+def test_a_new_edit_ends_what_could_be_done_again(project, steps):
+    steps.insert(OPENING_TABLE, mark="1")
+    undo(project, who="ann")
+    steps.insert(OPENING_TABLE, mark="1")
+    with pytest.raises(errors.NothingToUndoError):
+        redo(project, who="ann")
+    with project.reading() as connection:
+        assert [step.undone for step in history(connection)] == [True, False, False]
+
+
+def test_an_undo_says_what_it_touched(project, steps):
+    number, opening = steps.insert(OPENING_TABLE, mark="1")
+    changes = undo(project, who="ben")
+    assert (changes.openings, changes.entities, changes.number) == ({opening}, {"opening"}, number + 1)
+    with project.reading() as connection:
+        last = history(connection)[-1]
+    assert (last.who, last.summary) == ("ben", "Take back step 1: insert opening")
+
+
+def test_exchanged_marks_come_back(project, steps):
+    _, first = steps.insert(OPENING_TABLE, mark="1")
+    _, second = steps.insert(OPENING_TABLE, mark="2")
+    before = state(project)
+    with project.change("exchange", "exchange", "ann") as change:
+        change.update(OPENING_TABLE, [(first, {"mark": "2"}), (second, {"mark": "1"})])
+    after = state(project)
+    undo(project, who="ann")
+    assert state(project) == before
+    redo(project, who="ann")
+    assert state(project) == after
+
+
+def test_a_row_replaced_by_another_of_the_same_mark_comes_back(project, steps):
+    _, old = steps.insert(OPENING_TABLE, mark="1")
+    before = state(project)
+    with project.change("replace", "replace", "ann") as change:
+        change.delete(OPENING_TABLE, [old])
+        [new] = change.insert(OPENING_TABLE, [{"mark": "1"}])
+        change.update(OPENING_TABLE, [(new, {"hand": "LH"})])
+        change.update(OPENING_TABLE, [(new, {"hand": "RH"})])
+    after = state(project)
+    undo(project, who="ann")
+    assert state(project) == before
+    redo(project, who="ann")
+    assert state(project) == after
+
+
+def test_an_independent_older_step(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    hand = steps.update(OPENING_TABLE, opening, hand="LH")
+    steps.update(OPENING_TABLE, opening, rating="45")
+    steps.insert(OPENING_TABLE, mark="2")
+    undo_one(project, hand, who="ben")
+    row = rows_of(project)["opening", opening]
+    assert (row["hand"], row["rating"]) == (None, "45")
+    with project.reading() as connection:
+        found = stack(connection)
+    assert (found.done, found.undone) == ((1, 3, 4), (2,))
+    redo(project, who="ben")
+    assert rows_of(project)["opening", opening]["hand"] == "LH"
+    with project.reading() as connection:
+        assert stack(connection).done == (1, 3, 4, 2)
+
+
+def test_it_depends_on_a_later_step_at_the_same_fact(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    first = steps.update(OPENING_TABLE, opening, hand="LH")
+    second = steps.update(OPENING_TABLE, opening, hand="RH", rating="45")
+    steps.update(OPENING_TABLE, opening, rating="60")
+    assert refused(project, first) == [second]
+    undo(project, who="ann")
+    undo(project, who="ann")
+    undo_one(project, first, who="ann")
+    assert rows_of(project)["opening", opening]["hand"] is None
+
+
+def test_it_depends_on_everything_later_at_a_row_that_it_made(project, steps):
+    made, opening = steps.insert(OPENING_TABLE, mark="1")
+    edit = steps.update(OPENING_TABLE, opening, hand="LH")
+    leaf, _ = steps.insert(LEAF_TABLE, opening_id=opening)
+    steps.insert(OPENING_TABLE, mark="2")
+    assert refused(project, made) == [edit, leaf]
+
+
+def test_it_depends_on_rows_that_came_and_went_on_a_row_that_it_made(project, steps):
+    made, opening = steps.insert(OPENING_TABLE, mark="1")
+    came, leaf = steps.insert(LEAF_TABLE, opening_id=opening)
+    went = steps.delete(LEAF_TABLE, leaf)
+    assert refused(project, made) == [came, went]
+
+
+def test_it_depends_on_openings_that_stand_on_a_level_that_it_made(project, steps):
+    building, mill = steps.insert(BUILDING, name="Mill")
+    level, first = steps.insert(LEVEL, building_id=mill, name="1")
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    moved = steps.update(OPENING_TABLE, opening, level_id=first)
+    away = steps.update(OPENING_TABLE, opening, level_id=None)
+    assert refused(project, level) == [moved, away]
+    assert refused(project, building) == [level]
+
+
+def test_it_depends_on_the_removal_of_what_its_earlier_values_stand_on(project, steps):
+    _, level = steps.insert(LEVEL, name="1")
+    _, opening = steps.insert(OPENING_TABLE, mark="1", level_id=level)
+    away = steps.update(OPENING_TABLE, opening, level_id=None)
+    gone = steps.delete(LEVEL, level)
+    assert refused(project, away) == [gone]
+
+
+def test_a_removed_row_does_not_come_back_without_its_owner(project, steps):
+    _, part = steps.insert(PART, number="C-1", kind="cam")
+    _, kit = steps.insert(KIT_CONTENT, part_id=part, number="S-1", quantity=1.0)
+    unpacked = steps.delete(KIT_CONTENT, kit)
+    gone = steps.delete(PART, part)
+    assert refused(project, unpacked) == [gone]
+
+
+def test_a_mark_that_was_taken_meanwhile_is_not_taken_away(project, steps):
+    _, first = steps.insert(OPENING_TABLE, mark="1")
+    _, second = steps.insert(OPENING_TABLE, mark="2")
+    renamed = steps.update(OPENING_TABLE, first, mark="1a")
+    taken = steps.update(OPENING_TABLE, second, mark="1")
+    assert refused(project, renamed) == [taken]
+    removed = steps.delete(OPENING_TABLE, first)
+    again, _ = steps.insert(OPENING_TABLE, mark="1a")
+    assert refused(project, removed) == [again]
+
+
+def test_a_place_and_a_choice_that_were_made_anew_stay(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    place = {"opening_id": opening, "leaf": "single", "face": "key", "pattern": "above", "x_mm": 1.0, "y_mm": 2.0}
+    choice = {"opening_id": opening, "role": "unit", "part": "U", "quantity": 1.0}
+    _, placed = steps.insert(PLACED_UNIT, **place)
+    _, chosen = steps.insert(CHOSEN_PART, **choice)
+    unplaced = steps.delete(PLACED_UNIT, placed)
+    unchosen = steps.delete(CHOSEN_PART, chosen)
+    placed_again, _ = steps.insert(PLACED_UNIT, **place)
+    chosen_again, _ = steps.insert(CHOSEN_PART, **choice)
+    assert refused(project, unplaced) == [placed_again]
+    assert refused(project, unchosen) == [chosen_again]
+
+
+def test_what_only_the_database_sees_is_refused_too(project, steps):
+    """An update's entry holds one column of a group: that the group is taken again shows at the rows only."""
+    _, mill = steps.insert(BUILDING, name="Mill")
+    _, first = steps.insert(LEVEL, building_id=mill, name="1")
+    _, second = steps.insert(LEVEL, building_id=mill, name="2")
+    renamed = steps.update(LEVEL, first, name="ground")
+    steps.update(LEVEL, second, name="1")
+    assert refused(project, renamed) == []
+
+
+def test_steps_that_were_taken_back_do_not_count(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    first = steps.update(OPENING_TABLE, opening, hand="LH")
+    steps.update(OPENING_TABLE, opening, hand="RH")
+    undo(project, who="ann")
+    undo_one(project, first, who="ann")
+    assert rows_of(project)["opening", opening]["hand"] is None
+
+
+def test_a_step_done_again_counts_as_later_than_those_between(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    hand = steps.update(OPENING_TABLE, opening, hand="LH")
+    rating = steps.update(OPENING_TABLE, opening, rating="45")
+    undo_one(project, hand, who="ann")
+    redo(project, who="ann")
+    undo_one(project, rating, who="ann")
+    undo(project, who="ann")
+    row = rows_of(project)["opening", opening]
+    assert (row["hand"], row["rating"]) == (None, None)
+
+
+def test_what_went_past_the_journal_is_not_lost(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    steps.update(OPENING_TABLE, opening, hand="LH")
+    with project.writing() as connection:
+        connection.execute(OPENING_TABLE.update().values(hand="RHR"))
+    with pytest.raises(errors.NotUndoableError, match="changed since"):
+        undo(project, who="ann")
+    assert rows_of(project)["opening", opening]["hand"] == "RHR"
+
+
+def test_facts_that_this_version_does_not_know_are_not_dropped(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    steps.update(OPENING_TABLE, opening, hand="LH")
+    with project.writing() as connection:
+        connection.execute(CHANGE_ENTRY.update().values(before='{"old_fact":1}').where(CHANGE_ENTRY.c.change_set == 2))
+    with pytest.raises(errors.NotUndoableError, match="old_fact"):
+        undo(project, who="ann")
+
+
+def test_a_column_that_came_later_does_not_stand_in_the_way(project, steps):
+    """The entry of an insertion made before the column was there does not hold its default."""
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    with project.change("insert", "leaf", "ann") as change:
+        [leaf] = change.insert(LEAF_TABLE, [{"opening_id": opening, "ordinal": 0}])
+    with project.writing() as connection:
+        text = f'{{"id":"{leaf}","opening_id":"{opening}","version":1}}'
+        connection.execute(CHANGE_ENTRY.update().values(after=text).where(CHANGE_ENTRY.c.change_set == 2))
+    undo(project, who="ann")
+    assert ("leaf", leaf) not in rows_of(project)

@@ -1,0 +1,53 @@
+import pytest
+
+from hwsched.drawings import edge_view, elevation, section
+from hwsched.drawings.unknown import unknown_drawing
+from hwsched.render.scale import DENOMINATORS, fit_row, fit_views
+from tests.drawings.openings import ALL, CASE, FIT
+
+FACES = ("secured", "key")
+
+
+@pytest.mark.parametrize(
+    ("name", "room"),
+    [
+        (name, room)
+        for name in ALL
+        for room in ((188.0, 110.0), (120.0, 60.0), (260.0, 200.0))
+        if name != "pair" or room[0] > 180.0  # the words beside a pair alone are wider than the small room
+    ],
+)
+def test_views_fit_at_a_standard_scale_and_the_next_larger_does_not(name, room):
+    drawings = [elevation(*ALL[name], face) for face in FACES]
+    row = fit_row(drawings, *room)
+    assert row.denominator in DENOMINATORS
+    assert row.wide + 6.0 <= room[0]
+    assert row.tall <= room[1]
+    larger = DENOMINATORS[DENOMINATORS.index(row.denominator) - 1]
+    wide = sum(d.bounds[2] - d.bounds[0] for d in drawings) / larger
+    around = row.wide - sum(d.bounds[2] - d.bounds[0] for d in drawings) / row.denominator
+    tall = max(d.bounds[3] - d.bounds[1] for d in drawings) / larger
+    assert wide + around > (room[0] - 6.0) * 0.9 or tall > room[1] * 0.6
+
+
+def test_floors_of_views_at_one_scale_stand_on_one_level():
+    row = fit_row([elevation(CASE, FIT, face) for face in FACES], 188.0, 110.0)
+    assert len(set(row.tops)) == 1
+
+
+def test_a_pair_gets_a_row_for_each_face():
+    rows = fit_views([elevation(*ALL["pair"], face) for face in FACES], 188.0, 110.0)
+    assert len(rows) == 2
+    assert rows[0].denominator == rows[1].denominator <= 30.0
+
+
+def test_views_of_own_scale_share_the_width():
+    (row,) = fit_views([section(CASE, FIT), edge_view(CASE, FIT)], 188.0, 90.0, same_scale=False)
+    assert len({view.scale for view in row.views}) == 2
+    assert all(view.extent[2] - view.extent[0] <= 91.0 for view in row.views)
+
+
+def test_words_do_not_decide_the_scale():
+    alone = fit_row([elevation(CASE, FIT, "key")], 188.0, 110.0)
+    both = fit_row([elevation(CASE, FIT, "key"), unknown_drawing("x", ["unknown: needs y"])], 260.0, 110.0)
+    assert both.denominator == alone.denominator

@@ -1,0 +1,111 @@
+import openpyxl
+import pytest
+
+from hwsched.render.blocks import Column, Facts, Heading, Paragraph, Table
+from hwsched.render.xlsx import render_xlsx
+from tests.render.sample import COLUMNS, document, everything, rows
+
+
+def opened(doc, tmp_path):
+    render_xlsx(doc, tmp_path / "a.xlsx")
+    return openpyxl.load_workbook(tmp_path / "a.xlsx")
+
+
+def cells(sheet):
+    return [[cell.value for cell in row] for row in sheet.iter_rows()]
+
+
+def test_a_front_sheet_and_a_sheet_a_table(tmp_path):
+    book = opened(
+        document(Heading("What goes out"), Facts((("Openings", "12"),)), Table(COLUMNS, rows(3), "Parts")), tmp_path
+    )
+    assert book.sheetnames == ["Pick list", "Parts"]
+    front = [value for row in cells(book["Pick list"]) for value in row if value]
+    for words in ("Pick list", "Harbour Works", "B", "2025-03-01", "What goes out", "Openings", "12"):
+        assert words in front
+    assert cells(book["Parts"])[0][1:] == ["Mark", "Description", "Qty"]
+    assert cells(book["Parts"])[2][1:] == ["0001", "part number 1 for the test", 1]
+
+
+def test_numbers_stay_numbers_and_marks_stay_text(tmp_path):
+    sheet = opened(document(Table(COLUMNS, (("", "0012", "9E4", 2.5), ("", "3-4", 7, None)), "Parts")), tmp_path)[
+        "Parts"
+    ]
+    assert sheet["B2"].value == "0012"
+    assert sheet["C2"].value == "9E4"
+    assert (sheet["D2"].value, sheet["D2"].data_type) == (2.5, "n")
+    assert (sheet["C3"].value, sheet["C3"].data_type) == (7, "n")
+    assert sheet["D3"].value is None
+
+
+@pytest.mark.parametrize("text", ["=1+1", "+1", "-x", "@a", '=HYPERLINK("x")', "=", "-"])
+def test_what_could_be_a_formula_is_written_as_text(tmp_path, text):
+    doc = document(
+        Facts(((text, text),)), Paragraph(text), Table((Column(text),), ((text,),), text), title=text, project=text
+    )
+    book = opened(doc, tmp_path)
+    found = 0
+    for sheet in book:
+        for row in sheet.iter_rows():
+            for cell in row:
+                assert cell.data_type != "f"
+                if cell.value == text:
+                    assert cell.data_type == "s"
+                    assert cell.quotePrefix
+                    found += 1
+    assert found >= 4
+
+
+def test_tables_with_the_same_columns_share_a_sheet_that_names_them(tmp_path):
+    doc = document(*(Table(COLUMNS, rows(2), f"Heading {n}") for n in range(1, 4)))
+    book = opened(doc, tmp_path)
+    assert book.sheetnames == ["Pick list", "Heading"]
+    assert [row[0] for row in cells(book["Heading"])] == ["List"] + [f"Heading {n}" for n in (1, 1, 2, 2, 3, 3)]
+
+
+def test_a_table_may_name_its_sheet(tmp_path):
+    doc = document(Table(COLUMNS, rows(1), "a", sheet="Places"), Table(COLUMNS, rows(1), "b", sheet="Places"),
+                   Table(COLUMNS, rows(1), "All"))  # fmt: skip
+    assert opened(doc, tmp_path).sheetnames == ["Pick list", "Places", "All"]
+
+
+def test_sheet_names_are_allowed_and_different(tmp_path):
+    titles = ["A/b:c*d?[e]\\f", "x" * 40, "X" * 40, "history", "", "'quoted'"]
+    doc = document(*(Table((Column(f"C{n}"),), (("v",),), title) for n, title in enumerate(titles)))
+    names = opened(doc, tmp_path).sheetnames
+    assert len({name.casefold() for name in names}) == len(names) == 7
+    for name in names:
+        assert 0 < len(name) <= 31
+        assert not set(name) & set("[]:*?/\\")
+        assert name.casefold() != "history"
+
+
+def test_sheets_are_ready_to_print(tmp_path):
+    sheet = opened(document(Table(COLUMNS, rows(3), "Parts"), project="A & B"), tmp_path)["Parts"]
+    assert sheet.freeze_panes == "A2"
+    assert sheet.print_title_rows == "$1:$1"
+    assert sheet.page_setup.orientation == "landscape"
+    assert sheet.sheet_properties.pageSetUpPr.fitToPage
+    assert (sheet.page_setup.fitToWidth, sheet.page_setup.fitToHeight) == (1, 0)
+    assert sheet.oddFooter.right.text == "Page &P of &N"
+    assert sheet.oddHeader.left.text == "A && B"
+    assert sheet.auto_filter.ref == "A1:D4"
+    assert sheet.column_dimensions["C"].width > sheet.column_dimensions["B"].width
+
+
+def test_a_text_too_long_for_a_cell_goes_on_below(tmp_path):
+    text = "".join(f"{n:07d}" for n in range(10_000))
+    sheet = opened(document(Table(COLUMNS, ((None, "1", text, 1.0),), "Parts")), tmp_path)["Parts"]
+    assert "".join(row[2] for row in cells(sheet)[1:]) == text
+
+
+def test_controls_and_infinities_do_no_harm(tmp_path):
+    doc = document(Table(COLUMNS, (("a\x00", "b\x0b\ud800", float("nan"), float("inf")),), "P\x01"), project="p\x02")
+    assert cells(opened(doc, tmp_path)["P"])[1] == ["a ", "b \ufffd", "nan", "inf"]
+
+
+def test_everything_else_is_put_into_words(tmp_path):
+    front = [value for row in cells(opened(everything(), tmp_path)["Install packets"]) for value in row if value]
+    assert "STOP: DO NOT INSTALL. The lead is short." in front
+    assert "1. Take the cylinder out." in front
+    assert "• Drill" in front

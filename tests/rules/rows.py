@@ -1,0 +1,71 @@
+"""Rows of the tables that test rules: what a rule says of a case and its fit."""
+
+from dataclasses import dataclass, field
+
+from hwsched.cases import Case, Fit
+from hwsched.rules import judge, rule_named, severity_of
+
+
+@dataclass(frozen=True)
+class Row:
+    """One statement expected of a rule."""
+
+    rule: str
+    kind: str
+    """passes: it says nothing; speaks: it says something; boundary: at the limit, or where a fact is missing."""
+    case: Case
+    fit: Fit
+    says: int = 0
+    """How many verdicts."""
+    values: dict = field(default_factory=dict)
+    """Numbers expected in the first verdict."""
+    needs: tuple = ()
+    severity: str = ""
+    about: str = ""
+
+    def __str__(self):
+        return f"{self.rule}: {self.kind}"
+
+
+def passes(rule, case, fit):
+    return Row(rule, "passes", case, fit)
+
+
+def speaks(rule, case, fit, says=1, severity="", about="", **values):
+    return Row(rule, "speaks", case, fit, says, values, severity=severity, about=about)
+
+
+def boundary(rule, case, fit, says=0, severity="", **values):
+    return Row(rule, "boundary", case, fit, says, values, severity=severity)
+
+
+def unknown(rule, case, fit, *needs):
+    """Where a fact is missing nothing is passed in silence."""
+    return Row(rule, "boundary", case, fit, 1, needs=needs)
+
+
+def run(row):
+    """Judge a row and compare."""
+    rule = rule_named(row.rule)
+    assert rule is not None, f"no rule {row.rule}"
+    said = judge(rule, row.case, row.fit)
+    assert len(said) == row.says, [v.message for v in said]
+    if not said:
+        return
+    first = said[0]
+    assert first.message
+    assert first.message[0].isupper() or first.message[0].isdigit()
+    assert first.message.endswith(".")
+    assert first.cure or rule.cure
+    for name, value in row.values.items():
+        assert abs(first.values[name] - value) < 0.005, (name, first.values)
+    if row.needs:
+        assert first.needs == row.needs
+        assert first.message.startswith("Unknown: needs")
+        assert severity_of(rule, first) != "error"
+    elif row.kind == "speaks":
+        assert not first.needs
+    if row.severity:
+        assert severity_of(rule, first) == row.severity
+    if row.about:
+        assert first.about == row.about

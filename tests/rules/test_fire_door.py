@@ -1,0 +1,127 @@
+"""Rules of the fire door; the classifier table is that of shared/facts 4.1 (NFPA 80 as read in secondary copies)."""
+
+import pytest
+
+from hwsched.rules import DEFERS, RULES
+from hwsched.rules.judging import check
+from tests.rules.rows import boundary, passes, run, speaks, unknown
+from tests.rules.scenario import INCH, case, catalogue, fit, fp, hole, item, leaf, opening
+
+RATED = opening(rating="90")
+UNSURE = opening(rating=None)
+UNLISTED = {"fire_listed": False}
+
+
+def made(*holes):
+    return fit(holes=holes)
+
+
+ROWS = [
+    passes("rated-lock-listed", case(RATED), fit()),
+    speaks("rated-lock-listed", case(RATED, cat=catalogue(CYL=UNLISTED)), fit(), severity="error", rating_min=90.0),
+    boundary("rated-lock-listed", case(cat=catalogue(CYL=UNLISTED)), fit()),
+    unknown("rated-lock-listed", case(UNSURE), fit(), "opening.rating"),
+    unknown("rated-lock-listed", case(RATED, cat=catalogue(CYL={"fire_listed": None})), fit(), "part CYL.fire_listed"),
+    passes("rated-unit-listed", case(RATED), fit()),
+    speaks("rated-unit-listed", case(RATED, cat=catalogue(UNIT=UNLISTED)), fit(), severity="error", about="UNIT"),
+    boundary("rated-unit-listed", case(cat=catalogue(UNIT=UNLISTED)), fit()),
+    unknown("rated-unit-listed", case(UNSURE), fit(), "opening.rating"),
+    passes("rated-power-listed", case(RATED), fit(power="supply")),
+    speaks("rated-power-listed", case(RATED, cat=catalogue(LOOP=UNLISTED)), fit(power="supply"), about="LOOP"),
+    boundary("rated-power-listed", case(cat=catalogue(LOOP=UNLISTED)), fit(power="supply")),
+    passes("rated-hole-size", case(RATED), made(hole(12.7))),
+    speaks(
+        "rated-hole-size", case(RATED), made(hole(1.375 * INCH)), diameter_mm=34.925, allowed_mm=25.4, severity="error"
+    ),
+    boundary("rated-hole-size", case(RATED), made(hole(25.4))),
+    boundary("rated-hole-size", case(RATED), made(hole(1.25 * INCH, "function"))),
+    unknown("rated-hole-size", case(UNSURE), made(hole(1.375 * INCH)), "opening.rating"),
+    passes("rated-hole-allowed", case(), made(hole())),
+    speaks("rated-hole-allowed", case(RATED), made(hole(), hole(2.0, "fixing", count=4)), holes=5, severity="note"),
+    boundary("rated-hole-allowed", case(RATED), made(hole(30.0))),
+    passes("rated-cut", case(RATED), made(hole())),
+    speaks("rated-cut", case(RATED), made(hole(0.0, "pocket", width_mm=25.4, height_mm=50.8)), severity="error"),
+    speaks("rated-cut", case(RATED), made(hole(53.975, "bore"))),
+    boundary("rated-cut", case(), made(hole(53.975, "bore"))),
+    unknown("rated-cut", case(UNSURE), made(hole(53.975, "bore")), "opening.rating"),
+    passes("rated-raceway", case(RATED), made(hole())),
+    speaks("rated-raceway", case(RATED), made(hole(9.525, "channel", depth_mm=800.0)), severity="error"),
+    boundary("rated-raceway", case(), made(hole(9.525, "channel"))),
+    passes("rated-undercut", case(RATED, leaf(undercut_mm=10.0)), fit()),
+    speaks(
+        "rated-undercut", case(RATED, leaf(undercut_mm=0.875 * INCH)), fit(), undercut_mm=22.225, severity="warning"
+    ),
+    boundary("rated-undercut", case(RATED, leaf(undercut_mm=0.75 * INCH)), fit()),
+    boundary("rated-undercut", case(RATED, leaf(undercut_mm=25.0, material="hollow-metal")), fit()),
+    passes("rated-old-holes", case(RATED), fit()),
+    speaks("rated-old-holes", case(RATED, items=[item("viewer", disposition="remove")]), fit(), items=1),
+    boundary("rated-old-holes", case(RATED, items=[item("strike", face="frame", disposition="remove")]), fit()),
+    passes("rated-strike", case(RATED), fit(fp("strike", "STRIKE"))),
+    speaks(
+        "rated-strike",
+        case(RATED, cat=catalogue(STRIKE={"fail": "fail-safe"})),
+        fit(fp("strike", "STRIKE")),
+        severity="error",
+        about="STRIKE",
+    ),
+    boundary("rated-strike", case(cat=catalogue(STRIKE={"fail": "fail-safe"})), fit(fp("strike", "STRIKE"))),
+    unknown(
+        "rated-strike",
+        case(RATED, cat=catalogue(STRIKE={"fail": None})),
+        fit(fp("strike", "STRIKE")),
+        "part STRIKE.fail",
+    ),
+]
+
+
+@pytest.mark.parametrize("row", ROWS, ids=str)
+def test_rule(row):
+    run(row)
+
+
+ALLOWED, BOTH_LISTINGS, STOP = "allowed", "both listings", "stop"
+
+
+@pytest.mark.parametrize(
+    ("request_", "holes", "expected"),
+    [
+        (
+            "mortise function holes: 3/4 in spindle and 1-1/4 in cylinder",
+            (hole(0.75 * INCH, "function"), hole(1.25 * INCH, "function")),
+            ALLOWED,
+        ),
+        ("three 1 in round holes for surface fire-exit hardware", (hole(INCH, "bolt", count=3),), ALLOWED),
+        ("fastener holes for a protection plate", (hole(4.0, "fixing", count=8),), ALLOWED),
+        ("1/2 in round cable hole, surface controller", (hole(0.5 * INCH),), ALLOWED),
+        ("1-3/8 in round hole, surface electrified trim", (hole(1.375 * INCH),), BOTH_LISTINGS),
+        ("1 in x 2 in rectangular hole", (hole(0.0, "pocket", width_mm=INCH, height_mm=2 * INCH),), STOP),
+        ("new mortise pocket", (hole(0.0, "pocket", face="lock-edge", width_mm=31.75, height_mm=203.2),), STOP),
+        ("2-1/8 in bored-lock bore", (hole(2.125 * INCH, "bore"),), STOP),
+        ("edge-to-edge wire raceway", (hole(9.525, "channel", face="lock-edge", depth_mm=914.4),), STOP),
+    ],
+)
+def test_classifier(request_, holes, expected):
+    found = {f.rule: f for f in check(case(RATED), made(*holes)) if f.rule.startswith("rated-")}
+    errors = {rule for rule, finding in found.items() if finding.severity == "error"}
+    if expected == ALLOWED:
+        assert not errors, request_
+        assert "Verify the listings" in found["rated-hole-allowed"].message
+    elif expected == BOTH_LISTINGS:
+        assert errors == {"rated-hole-size"}
+        assert "only if both" in found["rated-hole-size"].message
+    else:
+        assert errors
+        assert all("stop" in found[rule].message for rule in errors)
+
+
+def test_a_strike_that_stays_is_asked_about():
+    found = check(case(RATED, items=[item("electric-strike", face="frame")]), fit())
+    assert [f.severity for f in found if f.rule == "rated-strike"] == ["warning"]
+
+
+def test_every_rule_on_safety_defers():
+    for rule in RULES:
+        if rule.discipline in ("fire-door", "egress", "accessibility"):
+            assert rule.defers, rule.id
+    (said,) = (f for f in check(case(RATED), made(hole(30.0))) if f.rule == "rated-hole-size")
+    assert said.cure.endswith(DEFERS)

@@ -1,0 +1,108 @@
+"""Rules of power and batteries."""
+
+import pytest
+
+from hwsched.cases import BatteryLife
+from tests.rules.rows import boundary, passes, run, speaks, unknown
+from tests.rules.scenario import case, catalogue, fit, fp, item, leaf, lock, opening
+
+SUPPLY = fit(power="supply")
+NEAR = opening(supply_distance_m=20.0)
+OUTSIDE = opening(exposure="exterior", temperature_low_c=-10.0)
+
+
+def days(number):
+    return fit(battery=BatteryLife(number, 6.44, 2500.0, 0.8))
+
+
+# 12 V less 5 % is 11.4 V; the unit takes 10 V: 1.4 V may be lost. 18 AWG stranded at 30 C:
+# 1000 / 58 / 0.8230 x (1 + 0.00393 x 10) x 1.02 = 22.21 ohm/km; 0.4 A: 2 x L x 0.4 x 22.21 / 1000 = 1.4 V at L = 78.8 m
+# (formula and constants: shared facts 1.1 and 1.2, IEC 60028 and ASTM B258).
+ROWS = [
+    passes("unit-fed", case(), fit()),
+    speaks("unit-fed", case(), fit(power="none"), severity="error"),
+    speaks("unit-fed", case(cat=catalogue(UNIT={"cell": None})), fit()),
+    speaks("unit-fed", case(cat=catalogue(UNIT={"supply_low_v": None})), SUPPLY),
+    boundary("unit-fed", case(cat=catalogue(UNIT={"cell": None})), SUPPLY),
+    passes("power-as-wished", case(opening(power_wish="battery")), fit()),
+    speaks("power-as-wished", case(opening(power_wish="supply")), fit(), severity="error"),
+    boundary("power-as-wished", case(opening(power_wish="any")), fit()),
+    passes("busy-on-supply", case(), fit()),
+    passes("busy-on-supply", case(opening(operations_per_day=900.0)), SUPPLY),
+    speaks("busy-on-supply", case(opening(operations_per_day=201.0)), fit(), operations=201, severity="warning"),
+    speaks("busy-on-supply", case(items=[item("electric-strike", face="frame")]), fit()),
+    boundary("busy-on-supply", case(opening(operations_per_day=200.0)), fit()),
+    unknown("busy-on-supply", case(opening(operations_per_day=None)), fit(), "opening.operations_per_day"),
+    passes("supply-voltage", case(), SUPPLY),
+    speaks("supply-voltage", case(cat=catalogue(PSU={"output_v": 24.0})), SUPPLY, supply_v=24.0, severity="error"),
+    speaks("supply-voltage", case(cat=catalogue(PSU={"regulated": False})), SUPPLY),
+    speaks("supply-voltage", case(), fit(power="supply", without=("supply",))),
+    boundary("supply-voltage", case(cat=catalogue(PSU={"output_v": 14.0})), SUPPLY),
+    unknown("supply-voltage", case(cat=catalogue(PSU={"regulated": None})), SUPPLY, "part PSU.regulated"),
+    # 2.5 A supply, 80 %: 2.0 A usable (shared facts 2.2).
+    passes("supply-share", case(), SUPPLY),
+    speaks("supply-share", case(cat=catalogue(UNIT={"supply_a": 2.1})), SUPPLY, usable_a=2.0, severity="error"),
+    boundary("supply-share", case(cat=catalogue(UNIT={"supply_a": 2.0})), SUPPLY),
+    unknown("supply-share", case(cat=catalogue(UNIT={"supply_a": None})), SUPPLY, "part UNIT.supply_a"),
+    # 24 V x 4 A = 96 VA passes, 24 V x 5 A = 120 VA fails (NEC Ch. 9 Table 11, commentary; shared facts 2.1).
+    passes("supply-class-2", case(cat=catalogue(PSU={"output_v": 24.0, "output_a": 4.0})), SUPPLY),
+    speaks(
+        "supply-class-2",
+        case(cat=catalogue(PSU={"output_v": 24.0, "output_a": 5.0})),
+        SUPPLY,
+        power_va=120.0,
+        severity="warning",
+    ),
+    speaks("supply-class-2", case(cat=catalogue(PSU={"class_2": False})), SUPPLY),
+    boundary("supply-class-2", case(cat=catalogue(PSU={"output_v": 25.0, "output_a": 4.0})), SUPPLY),
+    unknown("supply-class-2", case(cat=catalogue(PSU={"class_2": None})), SUPPLY, "part PSU.class_2"),
+    passes("supply-off-leaf", case(), fit()),
+    speaks("supply-off-leaf", case(), SUPPLY, severity="note"),
+    boundary("supply-off-leaf", case(opening(form="lift"), lk=lock("reader"), leaves=()), SUPPLY, says=1),
+    passes("supply-distance-known", case(NEAR), SUPPLY),
+    speaks("supply-distance-known", case(), SUPPLY),
+    boundary("supply-distance-known", case(), fit()),
+    passes("supply-drop", case(NEAR), SUPPLY),
+    speaks("supply-drop", case(opening(supply_distance_m=90.0)), SUPPLY, severity="error", run_m=90.0, arrives_v=9.801),
+    speaks("supply-drop", case(NEAR), fit(power="supply", without=("wire",))),
+    boundary("supply-drop", case(opening(supply_distance_m=78.7)), SUPPLY),
+    boundary("supply-drop", case(opening(supply_distance_m=78.9)), SUPPLY, says=1),
+    unknown("supply-drop", case(NEAR, cat=catalogue(WIRE={"gauge": None})), SUPPLY, "part WIRE.gauge"),
+    passes("power-crosses-hinge", case(), SUPPLY),
+    speaks("power-crosses-hinge", case(), fit(power="supply", without=("power-transfer",)), severity="error"),
+    speaks("power-crosses-hinge", case(cat=catalogue(LOOP={"conductors": 1})), SUPPLY, conductors=1),
+    boundary(
+        "power-crosses-hinge",
+        case(items=[item("power-transfer", face="edge")]),
+        fit(power="supply", without=("power-transfer",)),
+    ),
+    boundary("power-crosses-hinge", case(cat=catalogue(LOOP={"conductors": 2})), SUPPLY),
+    unknown("power-crosses-hinge", case(cat=catalogue(LOOP={"conductors": None})), SUPPLY, "part LOOP.conductors"),
+    passes("battery-life", case(), days(300.0)),
+    speaks("battery-life", case(), days(170.0), days=170.0, severity="warning"),
+    boundary("battery-life", case(), days(180.0)),
+    unknown("battery-life", case(opening(operations_per_day=None)), fit(battery=None), "opening.operations_per_day"),
+    passes("battery-cold", case(OUTSIDE), fit()),
+    speaks("battery-cold", case(opening(exposure="exterior", temperature_low_c=-25.0)), fit(), says=2, opening_c=-25.0),
+    boundary("battery-cold", case(opening(exposure="exterior", temperature_low_c=-20.0)), fit()),
+    unknown("battery-cold", case(opening(exposure="exterior")), fit(), "opening.temperature_low_c"),
+    passes("cell-stocked", case(), fit()),
+    speaks("cell-stocked", case(), fit(without=("battery",)), severity="error"),
+    boundary("cell-stocked", case(), fit(power="supply")),
+    passes("cell-count", case(), fit()),
+    speaks("cell-count", case(), fit(fp("battery", "CELL", 1)), cells=7, severity="error"),
+    speaks("cell-count", case(cat=catalogue(CELL={"designation": "AAA"})), fit()),
+    boundary("cell-count", case(cat=catalogue(UNIT={"cells": 7})), fit(fp("battery", "CELL", 1))),
+    unknown("cell-count", case(cat=catalogue(UNIT={"cells": None})), fit(), "part UNIT.cells"),
+    passes("coin-cell-stocked", case(), fit()),
+    speaks("coin-cell-stocked", case(), fit(without=("coin-cell",)), severity="warning"),
+    boundary("coin-cell-stocked", case(cat=catalogue(UNIT={"coin_cell": None})), fit(without=("coin-cell",))),
+]
+# Without a distance this rule can only name what is missing.
+ROWS = [row for row in ROWS if not (row.rule == "supply-distance-known" and row.kind == "speaks")]
+ROWS.append(unknown("supply-distance-known", case(lf=leaf()), SUPPLY, "opening.supply_distance_m"))
+
+
+@pytest.mark.parametrize("row", ROWS, ids=str)
+def test_rule(row):
+    run(row)

@@ -1,0 +1,158 @@
+"""The rulebook as a whole: table of contents, slots, limits, what is switched off, and that every rule is tested."""
+
+import importlib
+from collections import defaultdict
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+import hwsched.rules
+from hwsched.cases import DISCIPLINES, Fit, Item, Leaf, Opening, Settings
+from hwsched.rules import RULES, RuleError, Verdict, check, judge, limits_of, rule_named, rules_in_slot
+from hwsched.rules.judging import finding_of
+from hwsched.rules.wording import label_of
+from hwsched.survey import ENTITIES
+from tests.rules.rows import Row
+from tests.rules.scenario import case, fit, hole, opening
+
+TABLES = (
+    "test_lock_and_cylinder",
+    "test_placement",
+    "test_cable_and_holes",
+    "test_fire_door",
+    "test_egress_and_accessibility",
+    "test_power_and_battery",
+    "test_catalogue_documents_commissioning",
+    "test_survey",
+)
+# These can only name what is missing, so nothing else makes them speak.
+ONLY_UNKNOWN = {
+    "known-before-order",
+    "known-before-drill",
+    "known-before-issue",
+    "heading-facts",
+    "unit-place-known",
+    "supply-distance-known",
+    "wall-thickness-known",
+}
+
+
+def all_rows():
+    found = defaultdict(list)
+    for name in TABLES:
+        for row in importlib.import_module(f"tests.rules.{name}").ROWS:
+            assert isinstance(row, Row)
+            found[row.rule].append(row)
+    return found
+
+
+@pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
+def test_every_rule_is_tested_from_three_sides(rule):
+    rows = all_rows()[rule.id]
+    kinds = {row.kind for row in rows}
+    assert {"passes", "boundary"} <= kinds
+    if rule.id in ONLY_UNKNOWN:
+        assert any(row.needs for row in rows)
+    else:
+        assert "speaks" in kinds
+    for limit in rule.limits:
+        assert limit.name.rsplit("_", 1)[-1] in {
+            "mm",
+            "deg",
+            "c",
+            "va",
+            "days",
+            "share",
+            "beyond",
+            "holds",
+            "operations",
+            "conductors",
+        }, limit
+
+
+def test_every_rule_file_is_registered():
+    root = Path(hwsched.rules.__file__).parent
+    files = {path.stem.replace("_", "-") for path in root.glob("*/*.py") if path.stem != "__init__"}
+    assert files == {rule.id for rule in RULES}
+    assert {rule.discipline for rule in RULES} == set(DISCIPLINES)
+    assert len(RULES) >= 70
+
+
+def test_slots_part_the_rules():
+    slots = [rules_in_slot(slot) for slot in ("lock", "unit", "power", "whole")]
+    assert sum(map(len, slots)) == len(RULES)
+    assert all(rules_in_slot(slot) for slot in ("lock", "unit", "power"))
+
+
+def test_the_usual_opening_has_only_notes():
+    found = check(case(), fit())
+    assert {finding.severity for finding in found} <= {"note"}, found
+
+
+def test_findings_are_sorted_and_name_no_mark():
+    bad = case(opening(rating="90", mark="D-4711"))
+    found = check(bad, fit(holes=(hole(40.0),), power="none"))
+    order = [("error", "warning", "note").index(finding.severity) for finding in found]
+    assert order == sorted(order)
+    assert order[0] == 0
+    assert all("4711" not in f.message + f.cure for f in found)
+
+
+def test_limits_are_changed_by_the_project_and_only_there():
+    rule = rule_named("battery-life")
+    assert limits_of(rule, Settings()) == {"days": 180.0}
+    assert limits_of(rule, Settings(limits={"battery-life.days": 365.0, "battery-life.hours": 1.0})) == {"days": 365.0}
+    assert limits_of(rule, Settings()) == {"days": 180.0}
+
+
+def test_a_rule_switched_off_is_silent():
+    bad = case(opening(rating="90"))
+    holed = fit(holes=(hole(40.0),))
+    assert any(f.rule == "rated-hole-size" for f in check(bad, holed))
+    off = replace(bad, settings=Settings(rules_off=frozenset({"rated-hole-size"})))
+    assert not any(f.rule == "rated-hole-size" for f in check(off, holed))
+
+
+def test_a_missing_fact_is_one_step_milder_than_the_rule():
+    rule = rule_named("rated-hole-size")
+    finding = finding_of(rule, Verdict("Unknown: needs it.", needs=("opening.rating",)))
+    assert (rule.severity, finding.severity, finding.needs) == ("error", "warning", ("opening.rating",))
+
+
+def test_a_rule_that_falls_over_names_itself_and_the_facts():
+    def broken(case, fit, limits):
+        raise ZeroDivisionError("by nothing")
+
+    with pytest.raises(RuleError, match=r"rule battery-life failed: ZeroDivisionError.*thickness_mm=44.45"):
+        judge(replace(rule_named("battery-life"), judge=broken), case(), fit())
+
+
+def test_nothing_known_at_all_is_no_error_of_a_rule():
+    """A bare survey: every rule must cope, and nothing may pass in silence."""
+    bare = replace(case(), opening=Opening("o", "1"), leaves=(Leaf("l"),), items=(Item("k", kind="lock"),))
+    for given in (fit(), fit(power="supply"), Fit("unknown"), Fit("fitted")):
+        found = check(bare, given)
+        facts = {need for finding in found for need in finding.needs}
+        assert {"leaf.thickness_mm", "opening.rating", "existing_item.lock_form"} <= facts
+    for empty in (replace(bare, leaves=()), replace(bare, items=()), replace(bare, leaves=(), items=())):
+        check(empty, fit())
+
+
+def test_every_missing_fact_has_a_label():
+    for entity in ENTITIES:
+        for attribute in entity.attributes:
+            assert attribute.label in label_of(f"{entity.name}.{attribute.name}")
+    assert label_of("part CYL.lead_mm") == "part CYL.lead mm"
+
+
+def test_messages_follow_the_project_s_lengths():
+    inch = replace(case(), settings=Settings(length_style="fraction"))
+    (mm,) = (
+        f for f in check(case(), fit(cable=None, holes=(hole(40.0, x_mm=20.0),))) if f.rule == "hole-edge-distance"
+    )
+    (fraction,) = (
+        f for f in check(inch, fit(cable=None, holes=(hole(40.0, x_mm=20.0),))) if f.rule == "hole-edge-distance"
+    )
+    assert "6.4 mm" in mm.message
+    assert '1/4"' in fraction.message

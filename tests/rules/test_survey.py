@@ -1,0 +1,66 @@
+"""Rules of survey completeness and of facts that contradict each other."""
+
+import pytest
+
+from tests.rules.rows import boundary, passes, run, speaks, unknown
+from tests.rules.scenario import case, fit, item, leaf, lock, opening
+
+PAIR = opening(form="pair")
+ACTIVE, INACTIVE = leaf(position="active"), leaf(position="inactive")
+
+ROWS = [
+    passes("known-before-order", case(), fit()),
+    boundary("known-before-order", case(opening(form="lift", rating=None), lk=lock("reader"), leaves=()), fit()),
+    unknown("known-before-order", case(lk=lock(cam_form=None)), fit(), "existing_item.cam_form"),
+    unknown(
+        "known-before-order",
+        case(opening(rating=None), leaf(thickness_mm=None)),
+        fit(),
+        "opening.rating",
+        "leaf.thickness_mm",
+    ),
+    passes("known-before-drill", case(), fit()),
+    boundary("known-before-drill", case(items=[item("closer", x=None, face="key")]), fit()),
+    unknown("known-before-drill", case(items=[item("closer", x=None)]), fit(), "existing_item.x_mm"),
+    unknown("known-before-drill", case(lf=leaf(construction="narrow-stile")), fit(), "leaf.stile_mm"),
+    passes("known-before-issue", case(), fit()),
+    boundary("known-before-issue", case(opening(form="gate", stair=None, hand=None)), fit()),
+    unknown("known-before-issue", case(opening(egress=None)), fit(), "opening.egress"),
+    passes("lock-within-leaf", case(), fit()),
+    speaks("lock-within-leaf", case(lk=lock(cylinder_height_mm=2200.0)), fit(), cylinder_mm=2200.0, severity="error"),
+    speaks("lock-within-leaf", case(lf=leaf(width_mm=60.0)), fit(), backset_mm=69.85),
+    boundary("lock-within-leaf", case(lk=lock(cylinder_height_mm=2143.0)), fit()),
+    boundary("lock-within-leaf", case(lk=lock(cylinder_height_mm=2143.6)), fit(), says=1),
+    unknown("lock-within-leaf", case(opening(form="cabinet"), leaf(undercut_mm=None)), fit(), "leaf.undercut_mm"),
+    # 1 1/4 in case opening leaves 1/4 in each side of 1 3/4 in (86 preparation).
+    passes("case-within-leaf", case(lk=lock(case_width_mm=31.75)), fit()),
+    speaks("case-within-leaf", case(lf=leaf(thickness_mm=25.0)), fit(), short_mm=2.0, severity="error"),
+    speaks("case-within-leaf", case(lf=leaf(thickness_mm=30.0), lk=lock(case_offset_mm=-2.0)), fit(), short_mm=1.0),
+    boundary("case-within-leaf", case(lf=leaf(thickness_mm=27.0)), fit()),
+    boundary("case-within-leaf", case(lf=leaf(thickness_mm=12.7, material="glass")), fit()),
+    passes("items-apart", case(items=[item("closer"), item("lite", 500.0, 1300.0)]), fit()),
+    speaks(
+        "items-apart",
+        case(items=[item("closer"), item("lite", 500.0, 1420.0)]),
+        fit(),
+        overlap_mm=20.0,
+        severity="warning",
+    ),
+    boundary("items-apart", case(items=[item("closer"), item("lite", 500.0, 1500.0 - 100.0 + 6.35)]), fit()),
+    boundary("items-apart", case(items=[item("closer"), item("lite", 500.0, 1420.0, face="key")]), fit()),
+    passes("items-on-leaf", case(items=[item("closer")]), fit()),
+    speaks("items-on-leaf", case(items=[item("closer", x=950.0)]), fit(), off_mm=85.6, severity="warning"),
+    boundary("items-on-leaf", case(items=[item("closer", x=914.4 + 50.8 - 50.0)]), fit()),
+    passes("leaf-count", case(), fit()),
+    speaks("leaf-count", case(PAIR), fit(), leaves=1, needed_leaves=2, severity="warning"),
+    speaks("leaf-count", case(PAIR, leaves=(ACTIVE, ACTIVE)), fit()),
+    boundary("leaf-count", case(PAIR, leaves=(INACTIVE, ACTIVE)), fit()),
+    passes("moved-item", case(items=[item("pull")]), fit()),
+    speaks("moved-item", case(items=[item("pull", disposition="move")]), fit(), items=1, severity="warning"),
+    boundary("moved-item", case(items=[item("pull", face="key", disposition="move")]), fit()),
+]
+
+
+@pytest.mark.parametrize("row", ROWS, ids=str)
+def test_rule(row):
+    run(row)

@@ -120,7 +120,8 @@ def site(
     progress : callable
         Told the step in words and the gap left, from the solver's thread.
     cancelled : callable
-        Asked often; once it answers True the best answer found is given.
+        Once it answers True the best answer found is given. Asked between the solver's steps: mostly within a tenth of a
+        second, in large models now and then only after some seconds.
 
     Returns
     -------

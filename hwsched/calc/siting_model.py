@@ -33,6 +33,8 @@ _POLISH_SHARE: Final = 0.8
 _GROUP: Final = 5
 """Neighbouring supplies that are solved again together."""
 _GROUP_S: Final = 1.0
+_CLOSER_S: Final = 10.0
+"""Time for each model that is to better an answer in hand [s]."""
 _FAR_M: Final = 1e4
 _DIRECT_PAIRS: Final = 2000
 """Models up to this size are given to the solver whole."""
@@ -297,7 +299,8 @@ def _assign(pairs: Pairs, shares: Floats, limits: Limits) -> Plan | None:
     dear[len(pairs.opening) :] = False
     for high in (np.where(dear, 0.0, model.high), model.high):
         start = None if best is None else _columns(pairs, best)
-        found = run(replace(model, high=high), limits, start)
+        until = limits.until if best is None else min(limits.until, monotonic() + _CLOSER_S)
+        found = run(replace(model, high=high), replace(limits, until=until), start)
         if found.x is not None and (best is None or found.objective < best.wire_m):
             best = _read(pairs, found.x)
         if best is not None and _suffices(best, limits):

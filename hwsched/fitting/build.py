@@ -13,8 +13,11 @@ from hwsched.fitting.ways import ORDER
 from hwsched.rules.cable.lead_reaches import RULE as LEAD_REACHES
 from hwsched.rules.reading import LOCK_ROLES, lock_form
 from hwsched.rules.rule import Slot
+from hwsched.rules.trusted import trusted
 
 _RUNNERS_UP = 5
+_FARTHEST: dict[Slot, int] = {"power": 0, "unit": 1, "lock": 2, "whole": 3}
+"""The nearest miss is looked for where chains came farthest."""
 _MAIN_ROLES = (*LOCK_ROLES, "unit", "lead-extension", "battery", "supply")
 
 
@@ -45,6 +48,7 @@ def fit(case: Case) -> Fit:
         refusals and the nearest miss. What a person chose is kept even where rules refuse it: the fit is then
         ``fitted``, and `rules.check` says what is wrong. Equal cases have equal fits.
     """
+    case = trusted(case)
     if lock_form(case) is None and not chosen_by_hand(case):
         return Fit("unknown", needs=needs_of(("existing_item.lock_form",), "lock"))
     search = _Search()
@@ -114,8 +118,10 @@ def _settled(case: Case, search: _Search) -> Fit:
     if lacking:
         slot, fewest = min(lacking, key=lambda entry: (len(entry[1].needs), entry[1].needs))
         return Fit("unknown", refused=every, needs=needs_of(fewest.needs, slot))
-    refused = [each for _, each in search.stopped if each.refusals]
-    nearest = min(refused, key=lambda each: (*each.miss(), numbers_in(each.fit)), default=None)
+    refused = [(slot, each) for slot, each in search.stopped if each.refusals]
+    _, nearest = min(
+        refused, key=lambda entry: (_FARTHEST[entry[0]], *entry[1].miss(), numbers_in(entry[1].fit)), default=("", None)
+    )
     miss = _worst(nearest.refusals) if nearest is not None else None
     return Fit("not-fitted", refused=every, nearest_miss=miss)
 

@@ -5,6 +5,7 @@ by the rules of the slot.
 """
 
 from collections.abc import Iterator
+from contextlib import suppress
 from dataclasses import dataclass, replace
 
 from hwsched.calc.calculator import InputError
@@ -80,14 +81,21 @@ def places(
     found: list[tuple[Place, Way, PlacementCase]] = []
     why: list[str] = []
     for ask, group in question.asks:
-        result = place(ask)
+        try:
+            result = place(ask)
+        except InputError as error:
+            why.append(f"The place cannot be worked out: {error}.")
+            continue
         by_name = {way.pattern: way for way in group}
         found += [(each, by_name[each.pattern], ask) for each in result.alternatives]
         if not result.feasible:
             why += [result.reason] if result.reason not in why else []
     found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
     if not found:
-        yield _nearest(question), f"{' '.join(why)} At the nearest place: "
+        nearest = question.bare
+        with suppress(InputError):
+            nearest = _nearest(question)
+        yield nearest, f"{' '.join(why)} At the nearest place: "
         return
     others = [_alternative(question, each) for each, _, _ in found]
     for i, (each, way, ask) in enumerate(found):

@@ -4,9 +4,9 @@ Whether a candidate will do is said by the rules of the slot; where it can stand
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from hwsched.cases import Case, Fit, Part
+from hwsched.cases import Case, Fit, Part, Refusal
 from hwsched.fitting.at_wall import at_wall
 from hwsched.fitting.candidate import Judged, by_hand, fitted, judged, numbers_in, offered, rank_of, with_parts
 from hwsched.fitting.fastening import fastening
@@ -14,6 +14,7 @@ from hwsched.fitting.in_edge import pockets
 from hwsched.fitting.surface import places
 from hwsched.fitting.ways import ORDER
 from hwsched.rules.cavity import cavity
+from hwsched.rules.placement.unit_place_known import RULE as UNIT_PLACE_KNOWN
 from hwsched.rules.reading import leaf_span_mm, leafless, lock_leaf
 from hwsched.rules.wording import length
 
@@ -71,10 +72,18 @@ def _of_unit(case: Case, base: Fit, unit: Part) -> tuple[Judged | None, list[Jud
     refused: list[Judged] = []
     for partial, said in _placed(case, bare, unit):
         found = judged(case, partial, "unit", unit.number, "unit", said)
-        if found.good:
+        if found.good and found.fit.placement is not None:
             return found, refused
-        refused.append(found)
-    return None, refused or [first]
+        refused.append(_without_place(found, unit, said))
+    return None, refused or [_without_place(first, unit, "")]
+
+
+def _without_place(found: Judged, unit: Part, said: str) -> Judged:
+    """Refuse a candidate that no rule speaks against and that has no place all the same."""
+    if not found.good:
+        return found
+    reason = f"{said}its place on the leaf cannot be worked out from the facts and the part's attributes."
+    return replace(found, refusals=(Refusal(unit.number, "unit", UNIT_PLACE_KNOWN.id, reason),))
 
 
 def _order(fit: Fit) -> int:

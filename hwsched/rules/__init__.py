@@ -30,6 +30,7 @@ from hwsched.rules.catalogue_and_stock import (
     price_known,
     superseded_part,
     tool_known,
+    unit_window,
 )
 from hwsched.rules.commissioning import (
     coin_cell_drain,
@@ -124,6 +125,7 @@ from hwsched.rules.power import (
 from hwsched.rules.rule import DEFERS, Limit, Limits, Rule, Slot, Verdict
 from hwsched.rules.survey import (
     case_within_leaf,
+    fact_in_range,
     items_apart,
     items_on_leaf,
     known_before_drill,
@@ -137,6 +139,7 @@ from hwsched.rules.survey import (
 RULES: tuple[Rule, ...] = (
     # survey
     case_within_leaf.RULE,
+    fact_in_range.RULE,
     items_apart.RULE,
     items_on_leaf.RULE,
     known_before_drill.RULE,
@@ -243,6 +246,7 @@ RULES: tuple[Rule, ...] = (
     price_known.RULE,
     superseded_part.RULE,
     tool_known.RULE,
+    unit_window.RULE,
     # documents
     fit_complete.RULE,
     heading_facts.RULE,

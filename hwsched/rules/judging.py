@@ -10,6 +10,7 @@ from typing import Final
 from hwsched import rules
 from hwsched.cases import SEVERITIES, Case, Finding, Fit, Settings, Severity
 from hwsched.rules.rule import DEFERS, Rule, Verdict
+from hwsched.rules.trusted import trusted
 
 
 class RuleError(Exception):
@@ -82,8 +83,13 @@ _RANK: Final = {severity: rank for rank, severity in enumerate(SEVERITIES)}
 
 def findings_of(members: Iterable[Rule], case: Case, fit: Fit) -> tuple[Finding, ...]:
     """Judge a case and its fit by some rules; findings worst first, then in the order of the rules."""
-    off = case.settings.rules_off
-    found = [finding_of(rule, v) for rule in members if rule.id not in off for v in judge(rule, case, fit)]
+    off, sound = case.settings.rules_off, trusted(case)
+    found = [
+        finding_of(rule, verdict)
+        for rule in members
+        if rule.id not in off
+        for verdict in judge(rule, case if rule.sees_all else sound, fit)
+    ]
     found.sort(key=lambda finding: _RANK[finding.severity])
     return tuple(found)
 

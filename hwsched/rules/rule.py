@@ -70,6 +70,8 @@ class Rule:
     defers: bool = False
     """Touches safety or a code: the cure ends with the sentence that says who decides."""
 
+    sees_all: bool = False
+    """Judges the facts as surveyed, those included that cannot be true and are put aside for all other rules."""
     declared: Mapping[str, float] = field(init=False, repr=False, compare=False)
     """The limits by name, as declared."""
 

@@ -211,7 +211,7 @@ def test_a_fixed_pair_that_cannot_be():
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize(("seed", "amps"), [(1, 16.0), (3, 16.0), (7, 12.0)])
+@pytest.mark.parametrize(("seed", "amps"), [(1, 16.0), (3, 16.0), (7, 16.0), (9, 12.0)])
 def test_500_openings_by_40_places_to_a_stated_gap(seed, amps):
     problem = large(seed, amps=amps)
     told = []
@@ -223,6 +223,17 @@ def test_500_openings_by_40_places_to_a_stated_gap(seed, amps):
     assert (len(found.open) - 1) * amps < sum(o.amps for o in problem.openings)
     assert any("fewest" in step for step in told)
     assert any("least wire" in step for step in told)
+
+
+@pytest.mark.slow
+def test_supplies_that_are_all_but_full():
+    """418.45 A on 35 supplies of 12 A: 0.4 % is free."""
+    problem = large(7, amps=12.0)
+    found = site(problem, time_limit_s=25.0)
+    check(problem, found)
+    assert len(found.open) == 35
+    assert found.fewest_proven
+    assert found.gap <= 0.02
 
 
 @pytest.mark.slow

@@ -1,0 +1,217 @@
+"""Taking in a survey: preview as differences, then one change set with every row's origin."""
+
+import json
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import Any, Final
+
+from sqlalchemy import Table, select
+
+from hwsched.attributes import Attribute, Choice
+from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected
+from hwsched.exchange.survey_book import SurveyOptions, SurveyRead, read_survey
+from hwsched.exchange.survey_difference import OpeningChange, Preview, difference
+from hwsched.exchange.survey_mapping import RememberedMapping, SheetMapping
+from hwsched.model.journal import Change
+from hwsched.model.placing import levels_for
+from hwsched.model.project import Project
+from hwsched.model.queries import read_cases, read_extra, read_own_fields
+from hwsched.model.tables import IMPORT_MAPPING, ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
+from hwsched.operations.changes import Changes
+from hwsched.quantities import BARE_UNITS
+
+Problem = CellProblem | FileProblem
+_TABLES: Final[Mapping[str, Table]] = {"opening": OPENING_TABLE, "leaf": LEAF_TABLE, "existing_item": ITEM_TABLE}
+_PLACE: Final = ("building", "level")
+
+
+@dataclass(frozen=True, slots=True)
+class PreviewResult:
+    """What a file would change, and what is wrong with it."""
+
+    preview: Preview
+    problems: tuple[Problem, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ImportResult:
+    """What a file did change."""
+
+    changes: Changes
+    preview: Preview
+    problems: tuple[Problem, ...]
+
+
+def preview_survey(project: Project, path: Path, options: SurveyOptions) -> PreviewResult:
+    """Read a survey and say what it would change; nothing is written.
+
+    Raises
+    ------
+    InputRejected
+        When the file as a whole cannot be read.
+    """
+    read, preview = _look(project, path, options)
+    return PreviewResult(preview, read.problems)
+
+
+def import_survey(
+    project: Project,
+    path: Path,
+    options: SurveyOptions,
+    *,
+    who: str,
+    accept: str = "all",
+    progress: Callable[[int, int], None] | None = None,
+) -> ImportResult:
+    """Take in a survey as one change set; the same file twice changes nothing.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    path : Path
+        .xlsx, .xls, .ods or .csv.
+    options : SurveyOptions
+        What the file does not say.
+    who : str
+        For the journal.
+    accept : {"all", "good-rows"}
+        With "all" one refused cell refuses the file; with "good-rows" its opening is left out.
+    progress : callable, optional
+        Told how far it is.
+
+    Raises
+    ------
+    InputRejected
+        And nothing is changed.
+    """
+    read, preview = _look(project, path, options)
+    if progress is not None:
+        progress(1, 3)
+    if read.problems and (accept == "all" or not read.openings):
+        raise InputRejected(read.problems)
+    summary = f"Take in survey {path.name}: {len(preview.new)} new, {len(preview.changed)} changed"
+    with project.change("import-survey", summary, who) as change:
+        _write_new(change, preview)
+        if progress is not None:
+            progress(2, 3)
+        _write_changed(change, preview.changed)
+        for mapping in read.mapping:
+            _remember(change, mapping, options)
+    if progress is not None:
+        progress(3, 3)
+    return ImportResult(Changes.of(change), preview, read.problems)
+
+
+def _look(project: Project, path: Path, options: SurveyOptions) -> tuple[SurveyRead, Preview]:
+    with project.reading() as connection:
+        own: dict[str, list[Attribute]] = {}
+        for made in read_own_fields(connection):
+            attribute = Attribute(
+                made.name, made.label, made.kind, made.unit, tuple(Choice(word, word) for word in made.choices)
+            )  # type: ignore[arg-type]
+            own.setdefault(made.entity, []).append(attribute)
+        remembered = {
+            row.fingerprint: RememberedMapping(row.mapping.get("columns", {}), row.mapping.get("bare_unit", ""))
+            for row in connection.execute(select(IMPORT_MAPPING))
+        }
+        bare = next((unit for unit in BARE_UNITS if unit == project.bare_unit), None)
+        asked = replace(
+            options,
+            own_fields={**{name: tuple(found) for name, found in own.items()}, **options.own_fields},
+            remembered={**remembered, **options.remembered},
+            bare_unit=options.bare_unit or bare,
+        )
+        read = read_survey(path, asked)
+        extra = {**read_extra(connection, OPENING_TABLE), **read_extra(connection, ITEM_TABLE)} if own else {}
+        preview = difference(read, read_cases(connection, None, project.catalogue.read(connection)), extra)
+    return read, preview
+
+
+def _write_new(change: Change, preview: Preview) -> None:
+    if not preview.new:
+        return
+    places = {(o.facts.get("building"), o.facts.get("level")) for o in preview.new}
+    levels = levels_for(change, places)
+    rows = []
+    for opening in preview.new:
+        row = _row(opening.facts, OPENING_TABLE)
+        row["level_id"] = levels[row.pop("building", None), row.pop("level", None)]
+        rows.append(row)
+    ids = change.insert(OPENING_TABLE, rows, [opening.origin for opening in preview.new])
+    leaves, leaf_origins, items, item_origins = [], [], [], []
+    for opening_id, opening in zip(ids, preview.new, strict=True):
+        for ordinal, leaf in enumerate(opening.leaves):
+            leaves.append({"opening_id": opening_id, "ordinal": ordinal, **leaf.facts})
+            leaf_origins.append(leaf.origin)
+        for ordinal, item in enumerate(opening.items):
+            row = _row({**item.deduced, **item.facts}, ITEM_TABLE)
+            items.append({"opening_id": opening_id, "ordinal": ordinal, **row})
+            item_origins.append(item.origin)
+    change.insert(LEAF_TABLE, leaves, leaf_origins)
+    change.insert(ITEM_TABLE, items, item_origins)
+
+
+def _row(facts: Mapping[str, Any], table: Table) -> dict[str, Any]:
+    """Split facts into columns and the project's own fields."""
+    row = {name: value for name, value in facts.items() if name in table.c or name in _PLACE}
+    own = {name: value for name, value in facts.items() if name not in row}
+    if own:
+        row["extra"] = own
+    return row
+
+
+def _write_changed(change: Change, openings: tuple[OpeningChange, ...]) -> None:
+    edits: dict[str, dict[str, dict[str, Any]]] = {}
+    origins: dict[tuple[str, str], str] = {}
+    for opening in openings:
+        for fact in opening.facts:
+            edits.setdefault(fact.entity, {}).setdefault(fact.row_id, {})[fact.attribute] = fact.after
+            origins[fact.entity, fact.row_id] = fact.origin
+    _move(change, edits.get("opening", {}))
+    for entity, rows in edits.items():
+        table = _TABLES[entity]
+        told = []
+        for row_id, facts in rows.items():
+            row = _row(facts, table)
+            if "extra" in row:
+                held = change.connection.execute(select(table.c.extra).where(table.c.id == row_id)).scalar() or {}
+                row["extra"] = {**held, **row["extra"]}
+            told.append((row_id, row))
+        change.update(table, told, [origins[entity, row_id] for row_id in rows])
+    for opening in openings:
+        for number, leaf in enumerate(opening.new_leaves):
+            row = {"opening_id": opening.opening_id, "ordinal": 100 + number, **leaf.facts}
+            change.insert(LEAF_TABLE, [row], [leaf.origin])
+        for number, item in enumerate(opening.new_items):
+            row = _row({**item.deduced, **item.facts}, ITEM_TABLE)
+            row |= {"opening_id": opening.opening_id, "ordinal": 100 + number}
+            change.insert(ITEM_TABLE, [row], [item.origin])
+
+
+def _move(change: Change, rows: dict[str, dict[str, Any]]) -> None:
+    """Turn a changed building or level into the level's row."""
+    moved = {row_id: facts for row_id, facts in rows.items() if "building" in facts or "level" in facts}
+    if not moved:
+        return
+    before = {case.opening.id: case.opening for case in read_cases(change.connection, list(moved))}
+    for row_id, facts in moved.items():
+        held = before[row_id]
+        place = (facts.pop("building", held.building), facts.pop("level", held.level))
+        facts["level_id"] = levels_for(change, {place})[place]
+
+
+def _remember(change: Change, mapping: SheetMapping, options: SurveyOptions) -> None:
+    kept = mapping.remembered()
+    content = {"columns": dict(kept.columns), "bare_unit": options.bare_unit or ""}
+    row = change.connection.execute(
+        select(IMPORT_MAPPING).where(IMPORT_MAPPING.c.fingerprint == mapping.fingerprint)
+    ).first()
+    if row is None:
+        if change.number is not None:
+            change.insert(
+                IMPORT_MAPPING, [{"fingerprint": mapping.fingerprint, "name": mapping.sheet, "mapping": content}]
+            )
+    elif json.dumps(row.mapping, sort_keys=True) != json.dumps(content, sort_keys=True):
+        change.update(IMPORT_MAPPING, [(row.id, {"mapping": content})])

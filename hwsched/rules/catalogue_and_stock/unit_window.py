@@ -1,0 +1,40 @@
+"""Rule: a surface unit's plate and window are declared the right way round."""
+
+from collections.abc import Iterable
+
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import unit_part
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import unknown
+
+_NEEDED = ("plate_width_mm", "plate_height_mm", "connector_x_mm", "connector_y_mm")
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(case, fit)
+    if unit is None or unit.kind != "surface-unit":
+        return
+    x0, y0, x1, y1 = (unit.number_of(f"window_{corner}_mm") for corner in ("x0", "y0", "x1", "y1"))
+    lacking = [name for name in _NEEDED if unit.number_of(name) is None]
+    if x0 is None or y0 is None or x1 is None or y1 is None:
+        lacking.append("window_x0_mm")
+    if lacking:
+        yield unknown(tuple(f"part {unit.number}.{name}" for name in lacking), unit.number)
+    elif x0 is not None and x1 is not None and y0 is not None and y1 is not None and (x1 < x0 or y1 < y0):
+        yield Verdict(
+            f"Its window runs from {x0:g} to {x1:g} mm across and from {y0:g} to {y1:g} mm up.",
+            values={"x0_mm": x0, "x1_mm": x1, "y0_mm": y0, "y1_mm": y1},
+            about=unit.number,
+        )
+
+
+RULE = Rule(
+    id="unit-window",
+    title="Unit's plate and window declared",
+    discipline="catalogue-and-stock",
+    severity="error",
+    basis="the maker's drawing",
+    cure="Correct the unit's line in the catalogue.",
+    judge=_judge,
+    slot="unit",
+)

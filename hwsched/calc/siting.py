@@ -120,8 +120,8 @@ def site(
     progress : callable
         Told the step in words and the gap left, from the solver's thread.
     cancelled : callable
-        Once it answers True the best answer found is given. Asked between the solver's steps: mostly within a tenth of a
-        second, in large models now and then only after some seconds.
+        Once it answers True the best answer found is given. Asked between the solver's steps: mostly within a tenth of
+        a second, in large models now and then only after some seconds.
 
     Returns
     -------

@@ -3,7 +3,6 @@
 How rows become openings stands in `survey_rows`; what a header means in `survey_words`.
 """
 
-from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any, Final
@@ -223,7 +222,7 @@ def _bare(unit: str | None) -> BareUnit | None:
     return next((known for known in ("in", "ft", "mm", "cm", "m") if known == unit), None)
 
 
-def _size_facts(cell: object, bare: BareUnit | None, slot: str) -> Mapping[Target, Any]:  # type: ignore[misc]
+def _size_facts(cell: object, bare: BareUnit | None, slot: str) -> dict[Target, Any]:
     read = read_length(cell, bare)
     if isinstance(read, Size):
         return {Target("leaf", "width_mm", slot): read.width_mm, Target("leaf", "height_mm", slot): read.height_mm}

@@ -42,7 +42,7 @@ class SurveyedItem:
 
     facts: Facts
     deduced: Facts
-    """Facts that follow from others (the leaf of a single door's lock): they fill a gap and never change what is known."""
+    """Facts that follow from others (the leaf of a single door's lock): they fill gaps, never change what is known."""
     origin: str
     """File, sheet and row."""
 

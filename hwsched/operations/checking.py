@@ -95,7 +95,7 @@ def check_openings(
     wanted = None if ids is None else list(ids)
     with project.reading() as connection:
         fits = read_fits(connection, wanted)
-        cases = list(read_cases(connection, wanted))
+        cases = list(read_cases(connection, wanted, project.catalogue.read(connection)))
     checked = []
     for done, case in enumerate(cases, start=1):
         if cancelled is not None and cancelled():

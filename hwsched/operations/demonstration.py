@@ -64,8 +64,8 @@ def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] 
             Path(stale).unlink(missing_ok=True)
         os.replace(fresh, target)
     files = [path for kind in DOCUMENTS for path in issue(view, kind, folder, progress=progress)]
-    statuses = Counter(each.fit.status for each in fitted)
-    severities = Counter(f.severity for opening in view.openings for f in opening.findings)
+    statuses: Counter[str] = Counter(each.fit.status for each in fitted)
+    severities: Counter[str] = Counter(f.severity for opening in view.openings for f in opening.findings)
     held = sum(bool(opening.blocking) for opening in view.openings)
     lines = [
         f"Project      {target}",

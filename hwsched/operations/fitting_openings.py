@@ -42,7 +42,7 @@ def fit_openings(
     """
     wanted = None if ids is None else list(ids)
     with project.reading() as connection:
-        cases = list(read_cases(connection, wanted))
+        cases = list(read_cases(connection, wanted, project.catalogue.read(connection)))
         stored = read_fits(connection, wanted)
     known = {found.case_key: found.fit for found in stored.values()}
     fitted: list[Fitted] = []

@@ -1,7 +1,7 @@
 """Fields of a project's own on openings, existing items and parts: defining them, filling them, taking them away."""
 
 from collections.abc import Mapping
-from typing import Any, Final, get_args
+from typing import Any, Final, cast, get_args
 
 from sqlalchemy import Table, select
 
@@ -9,6 +9,7 @@ from hwsched.attributes import Attribute, AttributeKind, Choice, Unit
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
+from hwsched.model.queries import OwnField
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE, OWN_FIELD, PART
 from hwsched.operations.accepting import accepted, check_version
 from hwsched.operations.changes import Changes
@@ -126,6 +127,12 @@ def set_own_value(
         change.summary = f"Set {field.label}"
         change.update(table, [(row_id, {"extra": extra})], [f"edited by {who}"])
     return Changes.of(change)
+
+
+def attribute_of(field: OwnField) -> Attribute:
+    """Return a field of the project's own as a declared fact, for reading and showing."""
+    kind, unit = cast(AttributeKind, field.kind), cast(Unit, field.unit)
+    return Attribute(field.name, field.label, kind, unit, tuple(Choice(word, word) for word in field.choices))
 
 
 def _table(entity: str) -> Table:

@@ -8,7 +8,7 @@ from typing import Any, Final
 
 from sqlalchemy import Table, select
 
-from hwsched.attributes import Attribute, Choice
+from hwsched.attributes import Attribute
 from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected
 from hwsched.exchange.survey_book import SurveyOptions, SurveyRead, read_survey
 from hwsched.exchange.survey_difference import OpeningChange, Preview, difference
@@ -19,6 +19,7 @@ from hwsched.model.project import Project
 from hwsched.model.queries import read_cases, read_extra, read_own_fields
 from hwsched.model.tables import IMPORT_MAPPING, ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.operations.changes import Changes
+from hwsched.operations.own_fields import attribute_of
 from hwsched.quantities import BARE_UNITS
 
 Problem = CellProblem | FileProblem
@@ -108,9 +109,7 @@ def _look(project: Project, path: Path, options: SurveyOptions) -> tuple[SurveyR
     with project.reading() as connection:
         own: dict[str, list[Attribute]] = {}
         for made in read_own_fields(connection):
-            attribute = Attribute(
-                made.name, made.label, made.kind, made.unit, tuple(Choice(word, word) for word in made.choices)
-            )  # type: ignore[arg-type]
+            attribute = attribute_of(made)
             own.setdefault(made.entity, []).append(attribute)
         remembered = {
             row.fingerprint: RememberedMapping(row.mapping.get("columns", {}), row.mapping.get("bare_unit", ""))
@@ -132,12 +131,14 @@ def _look(project: Project, path: Path, options: SurveyOptions) -> tuple[SurveyR
 def _write_new(change: Change, preview: Preview) -> None:
     if not preview.new:
         return
-    places = {(o.facts.get("building"), o.facts.get("level")) for o in preview.new}
+    places = {_place_of(opening.facts) for opening in preview.new}
     levels = levels_for(change, places)
     rows = []
     for opening in preview.new:
         row = _row(opening.facts, OPENING_TABLE)
-        row["level_id"] = levels[row.pop("building", None), row.pop("level", None)]
+        row["level_id"] = levels[_place_of(opening.facts)]
+        for name in _PLACE:
+            row.pop(name, None)
         rows.append(row)
     ids = change.insert(OPENING_TABLE, rows, [opening.origin for opening in preview.new])
     leaves, leaf_origins, items, item_origins = [], [], [], []
@@ -151,6 +152,10 @@ def _write_new(change: Change, preview: Preview) -> None:
             item_origins.append(item.origin)
     change.insert(LEAF_TABLE, leaves, leaf_origins)
     change.insert(ITEM_TABLE, items, item_origins)
+
+
+def _place_of(facts: Mapping[str, Any]) -> tuple[str | None, str | None]:
+    return facts.get("building"), facts.get("level")
 
 
 def _row(facts: Mapping[str, Any], table: Table) -> dict[str, Any]:

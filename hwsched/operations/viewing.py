@@ -7,7 +7,7 @@ from hwsched.documents import OpeningView, ProjectView
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_catalogue, read_settings
 from hwsched.operations.checking import Checker, Progress, check_openings
-from hwsched.quantities import LENGTH_STYLES
+from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.rules import RULES
 
 
@@ -27,7 +27,7 @@ def project_view(
         settings = read_settings(connection)
         catalogue = read_catalogue(connection)
         change = latest_change(connection)
-    style = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
+    style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
     return ProjectView(
         title=project.title,
         revision=f"working state {change}",

@@ -93,8 +93,8 @@ LEAF = Entity(
             "mm",
             synonyms=("undercut", "uc"),
             low=0,
-            high=60,
-            note="From finished floor to the bottom of the leaf.",
+            high=2500,
+            note="From finished floor to the bottom of the leaf; for a gate or a cabinet too, however high it hangs.",
         ),
     ),
 )

@@ -10,6 +10,10 @@ TOOLS = (fp("tool", "BIT"), fp("tool", "DRILL"))
 MISS = Refusal("UNIT", "unit", "trim-clear", "The unit stands 2 mm from the trim.", {"short_mm": 2.0})
 
 ROWS = [
+    passes("unit-window", case(), fit()),
+    speaks("unit-window", case(cat=catalogue(UNIT={"window_x1_mm": 9.0})), fit(), severity="error", about="UNIT"),
+    boundary("unit-window", case(cat=catalogue(UNIT={"window_x1_mm": 10.0})), fit()),
+    unknown("unit-window", case(cat=catalogue(UNIT={"plate_width_mm": None})), fit(), "part UNIT.plate_width_mm"),
     passes("part-known", case(), fit()),
     speaks("part-known", case(), fit(fp("consumable", "GONE")), severity="error", about="GONE"),
     speaks("part-known", case(chosen=[chosen("unit", "GONE")]), fit()),

@@ -9,6 +9,10 @@ PAIR = opening(form="pair")
 ACTIVE, INACTIVE = leaf(position="active"), leaf(position="inactive")
 
 ROWS = [
+    passes("fact-in-range", case(), fit()),
+    speaks("fact-in-range", case(lf=leaf(thickness_mm=-1.0)), fit(), value=-1.0, about="leaf.thickness_mm"),
+    speaks("fact-in-range", case(lf=leaf(thickness_mm=float("nan"))), fit(), severity="error"),
+    boundary("fact-in-range", case(lf=leaf(thickness_mm=120.0)), fit()),
     passes("known-before-order", case(), fit()),
     boundary("known-before-order", case(opening(form="lift", rating=None), lk=lock("reader"), leaves=()), fit()),
     unknown("known-before-order", case(lk=lock(cam_form=None)), fit(), "existing_item.cam_form"),

@@ -1,0 +1,172 @@
+"""Power: a circuit in four states, siting against the bare solver, 10,000 openings' batteries and circuits.
+
+Every figure is a ratio of times measured in the same run.
+"""
+
+import random
+import time
+from datetime import date
+from statistics import median
+
+import highspy
+import numpy as np
+import openpyxl
+import pytest
+
+from hwsched.calc.battery import Battery, Drain, life_by_weekday
+from hwsched.calc.circuit_states import Device, Source, states
+from hwsched.calc.circuit_tree import Run, network
+from hwsched.calc.siting import Demand, Problem, SupplyPlace, site
+from tests.benchmarks.survey_workbook import write_survey
+
+pytestmark = pytest.mark.bench
+SOURCE = Source(27.0, 25.6, 21.0, 0.02, 0.05)
+
+
+def seconds(call, repeats=1):
+    times = []
+    for _ in range(repeats):
+        begin = time.perf_counter()
+        call()
+        times.append(time.perf_counter() - begin)
+    return median(times)
+
+
+def circuit(rng, nodes, amps=0.02, gauge="12 AWG"):
+    """Runs and devices of all kinds, one device a node."""
+    runs, devices = [], []
+    for i in range(1, nodes):
+        feeder = "supply" if i == 1 else f"n{rng.randrange(max(1, i - 8), i)}"
+        runs.append(Run(feeder, f"n{i}", rng.uniform(1, 4), gauge, "stranded"))
+        kind = rng.choice(("current", "power", "resistance"))
+        holding, peak, inrush = amps, 4 * amps, 10 * amps
+        if kind == "power":
+            holding, peak, inrush = (24 * x for x in (holding, peak, inrush))
+        elif kind == "resistance":
+            holding, peak, inrush = (24 / x for x in (holding, peak, inrush))
+        devices.append(Device(f"n{i}", kind, holding, peak, inrush, 14.0, 28.0))
+    return runs, devices
+
+
+def test_a_200_node_circuit_in_four_states_costs_under_10_solves():
+    runs, devices = circuit(random.Random(1), 200)
+    rng = np.random.default_rng(1)
+    matrix, right = rng.uniform(size=(200, 200)) + 200 * np.eye(200), rng.uniform(size=200)
+
+    def ours():
+        return states(network(runs, 60.0), devices, SOURCE, 5)
+
+    found = ours()
+    assert len(found) == 4
+    assert not any(s.solution.collapsed or s.low for s in found)
+    # In turns, so that a busy moment falls on both.
+    rounds = [(seconds(ours), seconds(lambda: np.linalg.solve(matrix, right))) for _ in range(200)]
+    mine, bare = median(r[0] for r in rounds), median(r[1] for r in rounds)
+    print(f"\n200 nodes, four states: {1000 * mine:.2f} ms; one solve {1000 * bare:.2f} ms; ratio {mine / bare:.1f}")
+    assert mine < 10 * bare
+
+
+def siting(seed, amps, maximum_m, openings=500, supplies=40):
+    rng = random.Random(seed)
+    places = [(rng.uniform(0, 100), rng.uniform(0, 60), rng.randrange(3)) for _ in range(supplies)]
+    doors = [(rng.uniform(0, 100), rng.uniform(0, 60), rng.randrange(3)) for _ in range(openings)]
+    drawn = [rng.choice((0.35, 0.5, 0.7, 0.95, 1.2, 1.3)) for _ in doors]
+    distances = [[abs(d[0] - p[0]) + abs(d[1] - p[1]) + 4 * abs(d[2] - p[2]) + 2 for p in places] for d in doors]
+    return Problem(
+        tuple(SupplyPlace(f"s{j}", amps) for j in range(supplies)),
+        tuple(Demand(f"o{i}", a) for i, a in enumerate(drawn)),
+        distances,
+        maximum_m,
+    )
+
+
+def bare_siting(problem, gap, limit_s):
+    """Count and wire by the solver alone: one model with a row a pair, solved for the count and then for the wire."""
+    amps = np.array([o.amps for o in problem.openings])
+    capacity = np.array([s.amps for s in problem.supplies])
+    distance = np.array(problem.distances_m)
+    opening, supply = np.nonzero(distance <= problem.maximum_m)
+    pairs, openings, supplies = len(opening), len(amps), len(capacity)
+    at, places = np.arange(pairs), np.arange(supplies)
+    last = openings + supplies + pairs
+    row = np.concatenate(
+        [opening, openings + supply, openings + places, openings + supplies + at, openings + supplies + at]
+        + [np.full(supplies, last)]
+    )
+    column = np.concatenate([at, at, pairs + places, at, pairs + supply, pairs + places])
+    value = np.concatenate(
+        [np.ones(pairs), amps[opening], -capacity, np.ones(pairs), -np.ones(pairs), np.ones(supplies)]
+    )
+    order = np.argsort(row, kind="stable")
+    lp = highspy.HighsLp()
+    lp.num_col_, lp.num_row_ = pairs + supplies, last + 1
+    lp.col_cost_ = np.concatenate([np.zeros(pairs), np.ones(supplies)])
+    lp.col_lower_, lp.col_upper_ = np.zeros(pairs + supplies), np.ones(pairs + supplies)
+    lp.row_lower_ = np.concatenate([np.ones(openings), np.full(supplies + pairs, -np.inf), [0.0]])
+    lp.row_upper_ = np.concatenate([np.ones(openings), np.zeros(supplies + pairs), [np.inf]])
+    lp.a_matrix_.format_ = highspy.MatrixFormat.kRowwise
+    lp.a_matrix_.start_ = np.searchsorted(row[order], np.arange(last + 2)).astype(np.int32)
+    lp.a_matrix_.index_, lp.a_matrix_.value_ = column[order].astype(np.int32), value[order]
+    lp.integrality_ = [highspy.HighsVarType.kInteger] * (pairs + supplies)
+    solver = highspy.Highs()
+    solver.silent()
+    solver.setOptionValue("threads", 2)
+    solver.setOptionValue("time_limit", float(limit_s))
+    solver.passModel(lp)
+    solver.run()
+    count = round(solver.getInfo().objective_function_value)
+    known = solver.getSolution()
+    wire = np.concatenate([distance[opening, supply], np.zeros(supplies)])
+    solver.changeColsCost(pairs + supplies, np.arange(pairs + supplies, dtype=np.int32), wire)
+    solver.changeRowBounds(last, float(count), float(count))
+    solver.setOptionValue("mip_rel_gap", gap)
+    solver.setSolution(known)
+    solver.run()
+    return count, solver.getInfo().objective_function_value
+
+
+@pytest.mark.parametrize(("seed", "amps", "maximum_m"), [(1, 12.0, 60.0), (9, 200.0, 35.0), (11, 40.0, 50.0)])
+def test_500_openings_by_40_places_against_the_bare_solver(seed, amps, maximum_m):
+    problem = siting(seed, amps, maximum_m)
+    begin = time.perf_counter()
+    found = site(problem, gap=0.01)
+    mine = time.perf_counter() - begin
+    begin = time.perf_counter()
+    # Where the bare solver takes longer than this, the ratio is only better than printed.
+    count, wire_m = bare_siting(problem, 0.01, 60)
+    bare = time.perf_counter() - begin
+    print(
+        f"\n500 x 40, {amps:g} A: {mine:.2f} s, gap {found.gap:.4f}, {len(found.open)} supplies, {found.wire_m:.0f} m; "
+        f"bare solver {bare:.2f} s, {count} supplies, {wire_m:.0f} m; ratio {mine / bare:.2f}"
+    )
+    assert found.gap <= 0.01
+    assert found.fewest_proven
+    assert len(found.open) <= count
+    assert mine <= 1.5 * bare
+
+
+def test_10_000_batteries_and_circuits_within_one_bare_reading(tmp_path):
+    path = write_survey(tmp_path / "survey.xlsx", 10_000)
+
+    def reading():
+        book = openpyxl.load_workbook(path, read_only=True, data_only=True)
+        count = sum(1 for _ in book.worksheets[0].iter_rows(values_only=True))
+        book.close()
+        assert count > 10_000
+
+    rng = random.Random(3)
+    batteries = [
+        (Battery(2500, 0.8, 0.03), Drain(rng.uniform(20, 90), 150, 4), [rng.randint(5, 60)] * 5 + [2, 0])
+        for _ in range(10_000)
+    ]
+    circuits = [circuit(rng, 9, 0.1, "18 AWG") for _ in range(1250)]
+
+    def ours():
+        lives = [life_by_weekday(*each, date(2025, 3, 1)).days for each in batteries]
+        proved = [states(network(runs, 60.0), devices, SOURCE, 2) for runs, devices in circuits]
+        assert len(lives) == sum(len(devices) for _, devices in circuits) == 10_000
+        assert len(proved) == 1250
+
+    bare, mine = seconds(reading), seconds(ours, 3)
+    print(f"\n10,000 batteries and circuits: {mine:.2f} s; bare reading {bare:.2f} s; ratio {mine / bare:.2f}")
+    assert mine <= bare

@@ -33,3 +33,5 @@ CALCULATORS: tuple[Calculator, ...] = (
     CIRCUIT,
     BATTERY_LIFE,
 )
+
+__all__ = ["CALCULATORS", "Calculator"]

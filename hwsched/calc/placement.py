@@ -125,7 +125,7 @@ class PositionCheck:
     ok: bool
     reasons: tuple[Shortfall, ...]
     hole: tuple[float, float] | None
-    """Access hole that serves best at this position, also when a keep-out forbids it; None when no hole can be reached."""
+    """Access hole that serves best here, also when a keep-out forbids it; None when no hole can be reached."""
     cable_mm: float | None
 
 

@@ -33,10 +33,12 @@ Index = QModelIndex | QPersistentModelIndex
 class _FactDelegate(QStyledItemDelegate):
     """Offers a drop-down for a choice, a line for the rest; commits text only."""
 
-    def createEditor(self, parent: QWidget, option: QStyleOptionViewItem, index: Index) -> QWidget | None:  # noqa: N802
+    def createEditor(  # type: ignore[override]  # noqa: N802 (None says: not for editing)
+        self, parent: QWidget, option: QStyleOptionViewItem, index: Index
+    ) -> QWidget | None:
         attribute = index.data(_ATTRIBUTE)
         if index.column() != 1 or not isinstance(attribute, Attribute):
-            return None  # type: ignore[return-value]
+            return None
         if attribute.kind in ("choice", "flag"):
             box = QComboBox(parent)
             box.addItem(_UNKNOWN)

@@ -27,7 +27,8 @@ class Places(QTreeWidget):
 
     def show_places(self, title: str, checked: Iterable[Checked]) -> None:
         """Show where these openings stand; what was chosen stays chosen."""
-        before = self.currentItem().data(0, _PLACE) if self.currentItem() else None
+        current_item = self.currentItem()
+        before = current_item.data(0, _PLACE) if current_item is not None else None
         counts: dict[str, dict[str, int]] = {}
         for each in checked:
             levels = counts.setdefault(each.case.opening.building or "", {})

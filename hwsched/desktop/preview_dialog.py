@@ -35,20 +35,21 @@ class PreviewDialog(QDialog):
         )
         head.setWordWrap(True)
         pages = QTabWidget()
-        changed = [
+        changed: list[tuple[str, ...]] = [
             (opening.mark, f"{fact.where} {fact.attribute}", _text(fact.before), _text(fact.after))
             for opening in preview.changed
             for fact in opening.facts
         ]
-        refused = [(problem.describe(),) for problem in problems]
-        for title, columns, rows in (
+        refused: list[tuple[str, ...]] = [(problem.describe(),) for problem in problems]
+        lists: tuple[tuple[str, tuple[str, ...], list[tuple[str, ...]]], ...] = (
             ("Refused", ("Cell and cure",), refused),
             ("New", ("Mark",), [(opening.mark,) for opening in preview.new]),
             ("Changed", ("Mark", "Fact", "Before", "After"), changed),
             ("Not in the file", ("Mark",), [(mark,) for mark in preview.missing]),
             ("Read as", ("How the file was read",), [(line,) for line in preview.assumptions]),
             ("Not read", ("Column without a meaning",), [(text,) for text in preview.unmapped]),
-        ):
+        )
+        for title, columns, rows in lists:
             if rows:
                 pages.addTab(_list(columns, rows), f"{title} {len(rows)}")
         self.good_rows = QCheckBox("Leave out the openings with refused cells and take in the rest")

@@ -76,7 +76,13 @@ class PrintDialog(QDialog):
     def answer(self) -> tuple[list[str], str, Path, str]:
         """Return documents' names, scope, folder and paper."""
         names = [name for name, box in self.boxes.items() if box.isChecked()]
-        return names, self.scopes.checkedButton().objectName(), Path(self.folder.text()), str(self.paper.currentData())
+        checked = self.scopes.checkedButton()
+        return (
+            names,
+            checked.objectName() if checked else "all",
+            Path(self.folder.text()),
+            str(self.paper.currentData()),
+        )
 
     def _allow(self) -> None:
         ready = any(box.isChecked() for box in self.boxes.values()) and bool(self.folder.text().strip())

@@ -144,8 +144,9 @@ def _index(project: ProjectView, heading_of: dict[str, str]) -> Table:
             )
         )
     columns = (
-        Column("Mark", 1.1), Column("Place", 1.7), Column("Location", 2.0), Column("Heading", 0.9), Column("Form", 1.0),
-        Column("Hand", 0.7), Column("Leaf size", 1.5), Column("Leaf", 1.3), Column("Rating", 0.9), Column("Status", 1.1),
+        Column("Mark", 1.1), Column("Place", 1.7), Column("Location", 2.0), Column("Heading", 0.9),
+        Column("Form", 1.0), Column("Hand", 0.7), Column("Leaf size", 1.5), Column("Leaf", 1.3), Column("Rating", 0.9),
+        Column("Status", 1.1),
     )  # fmt: skip
     return Table(columns, tuple(rows), title="Opening index")
 

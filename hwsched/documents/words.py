@@ -30,7 +30,7 @@ def length(mm: float | None, style: LengthStyle) -> str:
 
 
 def size(leaf: Leaf | None, style: LengthStyle) -> str:
-    """Width by height of a leaf."""
+    """Return width by height of a leaf."""
     if leaf is None:
         return "no leaf"
     if leaf.width_mm is None or leaf.height_mm is None:
@@ -40,7 +40,7 @@ def size(leaf: Leaf | None, style: LengthStyle) -> str:
 
 
 def choice(attribute: Attribute, value: str | None) -> str:
-    """The label of a choice."""
+    """Return the label of a choice."""
     if value is None:
         return UNKNOWN
     found = attribute.choice(value)
@@ -48,32 +48,32 @@ def choice(attribute: Attribute, value: str | None) -> str:
 
 
 def opening_word(name: str, value: str | None) -> str:
-    """The label of a choice of the opening."""
+    """Return the label of a choice of the opening."""
     return choice(OPENING.attribute(name), value)
 
 
 def leaf_word(name: str, value: str | None) -> str:
-    """The label of a choice of the leaf."""
+    """Return the label of a choice of the leaf."""
     return choice(LEAF.attribute(name), value)
 
 
 def item_word(name: str, value: str | None) -> str:
-    """The label of a choice of an existing item."""
+    """Return the label of a choice of an existing item."""
     return choice(ITEM.attribute(name), value)
 
 
 def yes_no(value: bool | None) -> str:
-    """Yes, no or unknown."""
+    """Return yes, no or unknown."""
     return UNKNOWN if value is None else ("yes" if value else "no")
 
 
 def place(building: str | None, level: str | None) -> str:
-    """Building and level in one phrase."""
+    """Put building and level into one phrase."""
     return " · ".join(part for part in (building, level) if part) or "place not given"
 
 
 def location(room_from: str | None, room_to: str | None) -> str:
-    """Room to room."""
+    """Return room to room."""
     if room_from and room_to:
         return f"{room_from} to {room_to}"
     return room_from or room_to or ""
@@ -85,5 +85,5 @@ def quantity(value: float) -> int | float:
 
 
 def status(fit: Fit | None) -> str:
-    """Status of a fit in words."""
+    """Put the status of a fit into words."""
     return "Not worked out" if fit is None else STATUS[fit.status]

@@ -21,7 +21,15 @@ from hwsched.quantities.readings import BareUnit
 __all__ = ["SurveyOptions", "SurveyRead", "read_survey"]
 
 _UNIT_WORDS: Final = {"in": "inches", "ft": "feet", "mm": "millimetres", "cm": "centimetres", "m": "metres"}
-_WATCHED: Final = frozenset({"width_mm", "height_mm", "thickness_mm", "backset_mm", "cylinder_height_mm"})
+_WATCHED: Final = frozenset(
+    {
+        ("leaf", "width_mm"),
+        ("leaf", "height_mm"),
+        ("leaf", "thickness_mm"),
+        ("existing_item", "backset_mm"),
+        ("existing_item", "cylinder_height_mm"),
+    }
+)
 """Facts whose bare numbers are compared with their column: a lost digit costs a door."""
 
 
@@ -138,7 +146,7 @@ def _read_column(sheet: _Sheet, column: MappedColumn, reader: CellReader, first:
     bare: list[tuple[int, float]] = []
     known: list[float] = []
     assumed: dict[str, int] = {}
-    watched = reader.attribute.kind == "length" and reader.attribute.name in _WATCHED
+    watched = (target.entity, target.attribute) in _WATCHED
     for place in range(first, len(grid.rows)):
         line = grid.rows[place]
         if index >= len(line):
@@ -176,11 +184,9 @@ def _read_column(sheet: _Sheet, column: MappedColumn, reader: CellReader, first:
 
 
 def _ask_about_strays(sheet: _Sheet, column: MappedColumn, bare: list[tuple[int, float]], known: list[float]) -> None:
-    places = {value: place for place, value in bare}
-    for index in suspicious_in_column(known):
-        value = known[index]
-        place = places.get(value)
-        if place is None:
+    strays = {known[index] for index in suspicious_in_column(known)}
+    for place, value in bare:
+        if value not in strays:
             continue
         text = str(sheet.grid.rows[place][column.index])
         sheet.problems.append(

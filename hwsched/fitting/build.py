@@ -60,6 +60,7 @@ def fit(case: Case) -> Fit:
             search.needs.update(dict.fromkeys(each.needs, "lock"))
     else:
         _stop(search, "lock", slot.others)
+        search.needs.update(dict.fromkeys(slot.needs, "lock"))
     easy: set[tuple[object, ...]] = set()
     for lock in locks:
         # A lock of the same shape that ranks before this one, with lead enough for every unit, leaves it no chance.

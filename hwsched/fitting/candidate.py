@@ -1,6 +1,6 @@
 """A candidate: a partial fit, and what the rules of a slot say of it."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from math import inf
 
@@ -144,3 +144,15 @@ def rank_of(case: Case, fit: Fit) -> tuple[float, ...]:
 def numbers_in(fit: Fit) -> tuple[str, ...]:
     """Return the parts of a fit, which tell equals apart."""
     return tuple(part.part for part in fit.parts)
+
+
+def missing_for_better(case: Case, good: Sequence[Judged], others: Iterable[Judged]) -> tuple[str, ...]:
+    """Name what the survey lacks to know whether a candidate would serve better than the best that is known to serve.
+
+    Without a good candidate nothing is named: then the search itself says what is missing.
+    """
+    if not good:
+        return ()
+    best = rank_of(case, good[0].fit)
+    better = [each.surveyable for each in others if each.surveyable and rank_of(case, each.fit) < best]
+    return min(better, key=lambda needs: (len(needs), needs), default=())

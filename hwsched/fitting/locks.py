@@ -10,7 +10,16 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.stack import StackCollar, StackCylinder, StackFit, StackMiss, StackRing, cylinder_stack
 from hwsched.calc.tailpiece import tailpiece
 from hwsched.cases import Case, Fit, FittedPart, Item, Leaf, Part, Role, Stack
-from hwsched.fitting.candidate import Judged, fitted, judged, numbers_in, offered, rank_of, with_parts
+from hwsched.fitting.candidate import (
+    Judged,
+    fitted,
+    judged,
+    missing_for_better,
+    numbers_in,
+    offered,
+    rank_of,
+    with_parts,
+)
 from hwsched.rules import limits_of
 from hwsched.rules.lock_and_cylinder.cylinder_flush import RULE as CYLINDER_FLUSH
 from hwsched.rules.lock_and_cylinder.tail_reach import RULE as TAIL_REACH
@@ -39,8 +48,9 @@ _SHAPE = (
     "depth_mm",
     "body_length_mm",
     "secured_half_mm",
+    "mounting",
 )
-"""Attributes of the lock on which the unit's place depends."""
+"""Attributes of the lock on which the unit's place, and what goes with it, depend."""
 _REACH = ("lead_mm", "cam_offset_mm")
 """Attributes on which, besides, depends how far its lead goes."""
 
@@ -52,6 +62,8 @@ class LockSlot:
     good: tuple[Judged, ...]
     """Best first; of those that leave the unit the same, the best only."""
     others: tuple[Judged, ...]
+    needs: tuple[str, ...]
+    """Facts of the survey without which a better candidate can be neither taken nor refused."""
 
 
 def chosen_by_hand(case: Case) -> bool:
@@ -71,7 +83,7 @@ def lock_slot(case: Case) -> LockSlot:
     first: dict[tuple[object, ...], Judged] = {}
     for found in good:
         first.setdefault((*shape_of(case, found.fit), *_reach_of(case, found.fit)), found)
-    return LockSlot(tuple(first.values()), tuple(others))
+    return LockSlot(tuple(first.values()), tuple(others), missing_for_better(case, good, others))
 
 
 def _offered(case: Case) -> list[tuple[Part, Role]]:

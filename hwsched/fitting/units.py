@@ -8,7 +8,17 @@ from dataclasses import dataclass, replace
 
 from hwsched.cases import Case, Fit, Part, Refusal
 from hwsched.fitting.at_wall import at_wall
-from hwsched.fitting.candidate import Judged, by_hand, fitted, judged, numbers_in, offered, rank_of, with_parts
+from hwsched.fitting.candidate import (
+    Judged,
+    by_hand,
+    fitted,
+    judged,
+    missing_for_better,
+    numbers_in,
+    offered,
+    rank_of,
+    with_parts,
+)
 from hwsched.fitting.fastening import fastening
 from hwsched.fitting.in_edge import pockets
 from hwsched.fitting.surface import places
@@ -34,15 +44,13 @@ def unit_slot(case: Case, base: Fit) -> UnitSlot:
     """Judge every control unit for an opening whose lock is chosen."""
     good: list[Judged] = []
     others: list[Judged] = []
-    lacking: list[Judged] = []
     for unit in offered(case, "unit", *_kinds(case)):
         best, refused = _of_unit(case, base, unit)
         if best is not None:
             good.append(best)
         others += refused
-        lacking += [each for each in refused if each.surveyable]
     good.sort(key=lambda found: (*rank_of(case, found.fit), _order(found.fit), numbers_in(found.fit)))
-    return UnitSlot(tuple(good), tuple(others), _missing(case, good, lacking))
+    return UnitSlot(tuple(good), tuple(others), missing_for_better(case, good, others))
 
 
 def _kinds(case: Case) -> tuple[str, ...]:
@@ -88,14 +96,6 @@ def _without_place(found: Judged, unit: Part, said: str) -> Judged:
 
 def _order(fit: Fit) -> int:
     return ORDER.get(fit.placement.pattern, 9) if fit.placement is not None else 9
-
-
-def _missing(case: Case, good: list[Judged], lacking: list[Judged]) -> tuple[str, ...]:
-    """Name what is missing to know whether a unit would serve better than the best that is known to serve."""
-    better = [each for each in lacking if not good or rank_of(case, each.fit) < rank_of(case, good[0].fit)]
-    if not better:
-        return ()
-    return min((each.surveyable for each in better), key=lambda needs: (len(needs), needs))
 
 
 def _why(case: Case, unit: Part) -> str:

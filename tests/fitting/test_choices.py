@@ -226,6 +226,15 @@ def test_a_place_by_hand_is_kept_and_checked():
 # --- ranking ------------------------------------------------------------------------------------------------------
 
 
+def test_a_fact_that_would_allow_a_cheaper_part_is_asked_for():
+    inside = part("CHEAP", "mortise-cylinder", 60.0, **{**stock().get("CYL").attributes, "exposure": "interior"})
+    cat = stock(add=(inside,))
+    assert roles(fit(door(cat=cat)))["cylinder"] == "CHEAP"
+    unsure = fit(door(opening(exposure=None), cat=cat))
+    assert (unsure.status, needs(unsure)) == ("unknown", ["opening.exposure"])
+    assert roles(fit(door(opening(exposure=None))))["cylinder"] == "CYL"
+
+
 def test_cheapest_first_then_by_number():
     twin = part("CYL0", "mortise-cylinder", 100.0, **dict(stock().get("CYL").attributes))
     found = fit(door(cat=stock(add=(twin,))))

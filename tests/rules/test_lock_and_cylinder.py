@@ -37,6 +37,7 @@ ROWS = [
     boundary("cylinder-flush", case(), threaded(turns=2)),
     boundary("cylinder-flush", case(), threaded(turns=3), says=1, turns=3),
     unknown("cylinder-flush", case(lf=leaf(thickness_mm=None)), fit(stack=None), "leaf.thickness_mm"),
+    speaks("cylinder-flush", case(lk=lock(case_offset_mm=25.0)), fit(stack=None), severity="error"),
     passes("cylinder-projection", case(), threaded()),
     speaks("cylinder-projection", case(), threaded(projection=13.0), projection_mm=13.0, severity="warning"),
     boundary("cylinder-projection", case(), threaded(projection=12.7)),

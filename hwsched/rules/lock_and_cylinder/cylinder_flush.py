@@ -26,6 +26,10 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         ]
         if needs:
             yield unknown(tuple(needs), part.number)
+        else:
+            yield Verdict(
+                "Leaf, case and cylinder contradict each other: no stack can be worked out.", about=part.number
+            )
         return
     allowed = limits["tolerance_mm"]
     if stack.gap_mm < -TOUCH_MM:

@@ -209,6 +209,7 @@ def sundries():
     parts = []
     for number, form, size, length, material, text in (
         ("FEN-W6", "wood-screw", "#6", 25.4, "wood", "Wood screw #6 × 1 in"),
+        ("FEN-W6S", "wood-screw", "#6", 12.7, "wood", "Wood screw #6 × 1/2 in"),
         ("FEN-W8", "wood-screw", "#8", 31.75, "wood", "Wood screw #8 × 1-1/4 in"),
         ("FEN-W6M", "wood-screw", "#6", 31.75, "mineral-core", "Wood screw #6 × 1-1/4 in for mineral core"),
         ("FEN-W8M", "wood-screw", "#8", 38.1, "mineral-core", "Wood screw #8 × 1-1/2 in for mineral core"),

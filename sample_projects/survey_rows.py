@@ -6,7 +6,7 @@ HEADERS = (
     "Thickness (in)", "Material", "Construction", "Stile (in)", "Lock type", "Function", "B/S", "Cyl AFF", "Case height",
     "Case depth", "Case thickness", "Top of case above cylinder", "Trim outside", "Trim inside", "TT", "Cross bore",
     "Edge bore", "Cam", "Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Proud",
-    "Keep/replace", "Remarks",
+    "Keep/replace", "Undercut", "Remarks",
 )  # fmt: skip
 
 MILL, ANNEXE, STORE = "Mill House", "Glass Annexe", "Boat Store"
@@ -193,8 +193,11 @@ def annexe(rng):
             "Mark": mark, "Bldg": ANNEXE, "Floor": "Ground", "Room from": "Foyer", "Room to": f"Show room {index + 1}", "Type": "single", "Hand": "RHR", "Label": "none",
             "Stair": "n", "Egress": "exit" if index == 0 else "no", "Accessible route": "y", "Int/Ext": "int", "Ops/day": 50, "Frame": "frameless", "Stop (in)": 0,
             "Size": "3-0 x 8-0", "Thickness (in)": "1/2", "Material": "glass", "Construction": "frameless glass",
-            **mortise(rng, **{"Function": "deadlock", "B/S": "2 3/4", "Case height": "6", "Case depth": "4 1/4", "Cam": "straight", "Trim outside": 0, "Trim inside": 0}),
-        }, *items(mark, ("pull", "both", "3", "42", "1 1/4", "24", "3", "keep"))]  # fmt: skip
+            **mortise(rng, **{"Function": "deadlock", "B/S": "2 3/4", "Case height": "6", "Case depth": "4 1/4", "Cam": "straight", "Trim outside": "1/2", "Trim inside": "1/2", "Cyl AFF": "40"}),
+            # The patch lock's own footprint was measured on all but one.
+            **(dict(zip(("Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Proud", "Keep/replace"),
+                        ("lock", "both", "2 3/4", "40", "4", "7", "1/2", "replace"), strict=True)) if index != 4 else {}),
+        }, *items(mark, ("pull", "both", "6", "42", "1 1/4", "24", "3", "keep"))]  # fmt: skip
     yield [{"Mark": "LIFT-1", "Bldg": ANNEXE, "Floor": "Ground", "Room from": "Foyer", "Room to": "Lift 1", "Type": "lift", "Label": "none", "Stair": "n", "Egress": "no",
             "Accessible route": "y", "Int/Ext": "int", "Ops/day": 300, "Power": "wired", "Distance to supply": 12, "Lock type": "reader only, no lock", "Cyl AFF": "42"}]  # fmt: skip
     yield [{"Mark": "TURN-1", "Bldg": ANNEXE, "Floor": "Ground", "Room from": "Street", "Room to": "Foyer", "Type": "turnstile", "Label": "none", "Stair": "n", "Egress": "yes",
@@ -239,7 +242,7 @@ def store(rng):
         yield [{
             "Mark": f"CAB-{index + 1}", "Bldg": STORE, "Floor": "Quay", "Room from": "Tool crib", "Room to": f"Cabinet {index + 1}", "Type": "cabinet", "Hand": "RHR", "Label": "none", "Stair": "n",
             "Egress": "no", "Accessible route": "n", "Int/Ext": "int", "Ops/day": 6, "Frame": "WD", "Stop (in)": 0, "Size": "18\" x 30\"" if index < 7 else "12\" x 9\"", "Thickness (in)": "3/4" if index != 8 else "1 1/2",
-            "Material": "WD", "Construction": "flush", "Lock type": "cam lock", "Function": "deadlock", "B/S": "1 1/4", "Cyl AFF": "34", "Cam": None,
+            "Material": "WD", "Construction": "flush", "Lock type": "cam lock", "Function": "deadlock", "B/S": "1 1/4", "Cyl AFF": "34", "Cam": None, "Undercut": "20" if index < 7 else "30",
         }]  # fmt: skip
     wrong = {
         "Mark": "9E4", "Bldg": STORE, "Floor": "Loft", "Room from": "Loft landing", "Room to": "Paint store", "Type": "SGL", "Hand": "LH", "Label": "45", "Stair": "n", "Egress": "no",

@@ -16,17 +16,20 @@ Index = QModelIndex | QPersistentModelIndex
 
 COLUMNS: Final = (
     "Mark",
-    "Building",
-    "Level",
+    "State",
+    "Findings",
     "Location",
     "Form",
     "Hand",
     "Rating",
     "Leaf",
     "Lock",
-    "State",
-    "Findings",
+    "Building",
+    "Level",
 )
+_STATE: Final = 1
+_BUILDING: Final = 9
+_LEVEL: Final = 10
 STATES: Final = ("Fitted", "Held", "Not fitted", "Unknown", "To be fitted")
 _FITS: Final = {"fitted": "Fitted", "not-fitted": "Not fitted", "unknown": "Unknown"}
 
@@ -57,16 +60,16 @@ def row_of(checked: Checked) -> tuple[str, ...]:
     findings = "  ".join(f"{n} {word}" for n, word in zip(counts, ("err", "warn", "note"), strict=True) if n)
     return (
         opening.mark,
-        opening.building or "",
-        opening.level or "",
+        state_of(checked),
+        findings,
         " to ".join(room for room in (opening.room_from, opening.room_to) if room),
         _word(OPENING, "form", opening.form),
         opening.hand or "?",
         _word(OPENING, "rating", opening.rating),
         _word(LEAF, "material", leaf.material) if leaf else "no leaf",
         _word(ITEM, "lock_form", lock.lock_form) if lock else "none",
-        state_of(checked),
-        findings,
+        opening.building or "",
+        opening.level or "",
     )
 
 
@@ -154,8 +157,8 @@ class Register(QAbstractTableModel):
         """Return a cell's text, or how its state is coloured."""
         if role == Qt.ItemDataRole.DisplayRole or role == Qt.ItemDataRole.ToolTipRole:
             return self._rows[self._shown[index.row()]][index.column()]
-        if role == Qt.ItemDataRole.ForegroundRole and index.column() == 9:
-            return state_colour(self._rows[self._shown[index.row()]][9])
+        if role == Qt.ItemDataRole.ForegroundRole and index.column() == _STATE:
+            return state_colour(self._rows[self._shown[index.row()]][_STATE])
         return None
 
     def sort(self, column: int, order: Qt.SortOrder = Qt.SortOrder.AscendingOrder) -> None:
@@ -172,10 +175,11 @@ class Register(QAbstractTableModel):
             texts = self._texts
             shown = [place for place in shown if all(word in texts[place] for word in words)]
         if self.state:
-            shown = [place for place in shown if self._rows[place][9] == self.state]
+            shown = [place for place in shown if self._rows[place][_STATE] == self.state]
         if self.place is not None:
             building, level = self.place
-            shown = [p for p in shown if self._rows[p][1] == building and (level is None or self._rows[p][2] == level)]
+            rows = self._rows
+            shown = [p for p in shown if rows[p][_BUILDING] == building and (level is None or rows[p][_LEVEL] == level)]
         if self._sort is not None:
             column, down = self._sort
             key: Callable[[int], Any] = (

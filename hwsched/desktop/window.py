@@ -119,7 +119,7 @@ class Window(QMainWindow):
         self.table.verticalHeader().hide()
         self.table.verticalHeader().setDefaultSectionSize(24)
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
-        for column, width in enumerate((76, 96, 62, 170, 84, 44, 72, 110, 130, 86, 130)):
+        for column, width in enumerate((70, 86, 124, 190, 84, 48, 74, 116, 150, 96, 70)):
             self.table.setColumnWidth(column, width)
         self.table.horizontalHeader().setStretchLastSection(True)
         self.table.selectionModel().selectionChanged.connect(self._on_selection)
@@ -135,7 +135,7 @@ class Window(QMainWindow):
         self.split.addWidget(self.places)
         self.split.addWidget(middle)
         self.split.addWidget(self.sheet)
-        self.split.setSizes([190, 580, 590])
+        self.split.setSizes([210, 560, 590])
         self.split.setStretchFactor(0, 0)
         self.split.setStretchFactor(1, 3)
         self.split.setStretchFactor(2, 3)

@@ -1,6 +1,7 @@
 """What goes with lock, unit and power: gaskets, sleeves, keys, the lock's holes, jigs and bits, parts added by hand."""
 
 from dataclasses import replace
+from typing import get_args
 
 from hwsched.calc.bored_prep import PrepFound, PrepWork, bored_prep
 from hwsched.calc.calculator import InputError
@@ -217,15 +218,8 @@ def _added(case: Case, fit: Fit) -> list[FittedPart]:
     found = []
     for choice in case.chosen:
         part = case.catalogue.get(choice.part)
-        role: Role | None = next((known for known in _ROLES if known == choice.role), None)
+        role: Role | None = next((known for known in get_args(Role) if known == choice.role), None)
         if part is None or role is None or (choice.role, choice.part) in held:
             continue
         found.append(fitted(case, role, part, "added by hand", choice.quantity))
     return found
-
-
-_ROLES: tuple[Role, ...] = (
-    "cylinder", "lock", "reader", "cam", "tailpiece", "collar", "ring", "unit", "mounting", "lead-extension", "battery",
-    "coin-cell", "supply", "standby-battery", "power-transfer", "wire", "strike", "fastener", "tool", "consumable",
-    "credential",
-)  # fmt: skip

@@ -165,14 +165,10 @@ def annexe(rng):
         if index == 9:
             row["Stile (in)"] = "1 3/8"
             row["B/S"] = "31/32"
-        yield [
-            row,
-            *items(
-                mark,
-                ("pull", "key", "2", "42", "1 1/4", "9", "2 1/2", "keep"),
-                ("push plate", "secured", "4", "58", "3", "9", "1/8", "keep"),
-            ),
-        ]
+        # Two leaves of the gallery stood open against a wall: nobody saw their thumb turn.
+        turn = ("thumb turn", "secured", row["B/S"], row["Cyl AFF"], "1 3/8", "1 3/8", "1", "keep")
+        pull = ("pull", "key", "2", "42", "1 1/4", "9", "2 1/2", "keep")
+        yield [row, *items(mark, pull, *([] if index in (14, 17) else [turn]))]
     for index in range(16):
         mark = f"E{index + 1}"
         thick = rng.choice(("40 mm", "40", "45mm", "4,5 cm", "54 mm"))

@@ -1,10 +1,12 @@
 """The installer's packet for one opening: drawing, holes, tools, box contents, steps, cautions, tests, sign-off."""
 
+from hwsched.cases import Hole
 from hwsched.documents import packet_steps, words
 from hwsched.documents.packet_steps import CAUTIONS, STEPS, TESTS, Situation
 from hwsched.documents.schedule import item_lines
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
-from hwsched.drawings import elevation
+from hwsched.drawings import elevation, face_detail
+from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import (
     TICK,
     Block,
@@ -42,12 +44,16 @@ def _blocks(project: ProjectView, view: OpeningView) -> list[Block]:
     if view.fit is None:
         return blocks
     situation = Situation(view.case, view.fit, view.lock_leaf, view.lock)
-    drawings = tuple(elevation(view.case, view.fit, face, project.length_style) for face in ("secured", "key"))
-    blocks.append(Drawings(drawings))
+    style = project.length_style
+    drawings = tuple(elevation(view.case, view.fit, face, style) for face in ("secured", "key"))
+    blocks.append(Drawings(drawings, height_mm=92.0))
     if view.fit.status == "fitted":
         blocks += _fit_lines(project, view)
         blocks += [Heading("Cautions", 2), *(Paragraph(t, "caution") for t in packet_steps.chosen(CAUTIONS, situation))]
         blocks.append(Paragraph(words.ADVICE, "small"))
+        if situation.leaf is not None:
+            detail = face_detail(view.case, view.fit, "secured", style)
+            blocks += [Heading("Where to drill and place", 2), Drawings((detail,), height_mm=105.0)]
         blocks += _holes(project, view)
         blocks += _box(project, view)
         blocks += [Heading("Steps", 2), Bullets(packet_steps.chosen(STEPS, situation), numbered=True)]
@@ -158,9 +164,9 @@ def _holes(project: ProjectView, view: OpeningView) -> list[Block]:
                 hole.order,
                 hole.name + (f" ×{hole.count}" if hole.count > 1 else ""),
                 hole.face,
-                words.length(hole.x_mm, style),
-                relative,
-                words.length(hole.diameter_mm, style),
+                "through the part as template" if hole.by_template else words.length(hole.x_mm, style),
+                "-" if hole.by_template else relative,
+                _size(hole, style),
                 words.length(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
                 "through" if hole.depth_mm is None else words.length(hole.depth_mm, style),
                 angle,
@@ -173,6 +179,12 @@ def _holes(project: ProjectView, view: OpeningView) -> list[Block]:
         Column("Depth", 0.8), Column("Angle", 1.0), Column("Tool", 1.6),
     )  # fmt: skip
     return [Heading("Holes", 2), Table(columns, tuple(rows), title="Holes")]
+
+
+def _size(hole: Hole, style: LengthStyle) -> str:
+    if hole.width_mm is not None and hole.height_mm is not None:
+        return f"{words.length(hole.width_mm, style)} × {words.length(hole.height_mm, style)}"
+    return words.length(hole.diameter_mm, style)
 
 
 def _box(project: ProjectView, view: OpeningView) -> list[Block]:
@@ -197,7 +209,8 @@ def _box(project: ProjectView, view: OpeningView) -> list[Block]:
         Heading("Box contents", 2), Table(columns, tuple(rows), title="Box contents", strong_rows=frozenset(strong)),
     ]  # fmt: skip
     tools = [f"{part.description or part.part} ({part.part})" for part in fit.parts if part.role == "tool"]
-    tools += sorted({hole.tool for hole in fit.holes if hole.tool and hole.tool not in " ".join(tools)})
+    held = {entry.text_of("form") for part in fit.parts if (entry := project.catalogue.get(part.part)) is not None}
+    tools += sorted({hole.tool for hole in fit.holes if hole.tool and hole.tool not in held})
     if tools:
         blocks += [Heading("Tools", 2), Bullets(tuple(tools))]
     return blocks

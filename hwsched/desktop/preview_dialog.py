@@ -34,7 +34,7 @@ class PreviewDialog(QDialog):
             f"{len(preview.missing)} in the project but not in the file, {len(problems)} cells refused."
         )
         head.setWordWrap(True)
-        pages = QTabWidget()
+        self.pages = pages = QTabWidget()
         changed: list[tuple[str, ...]] = [
             (opening.mark, f"{fact.where} {fact.attribute}", _text(fact.before), _text(fact.after))
             for opening in preview.changed

@@ -1,0 +1,113 @@
+"""The command line as people and machines call it: exit statuses, JSON, help without heavy libraries."""
+
+import json
+import subprocess
+import sys
+
+import pytest
+
+from hwsched.calc import CALCULATORS
+from hwsched.cli import VERBS
+from hwsched.cli.command import run
+
+
+def test_help_lists_every_command(capsys):
+    assert run(["--help"]) == 0
+    shown = capsys.readouterr().out
+    for verb in VERBS:
+        assert verb.name in shown
+
+
+@pytest.mark.parametrize("verb", VERBS, ids=lambda verb: verb.name)
+def test_every_command_explains_itself(verb, capsys):
+    assert run([*verb.name.split(), "--help"]) == 0
+    assert "usage" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("words", [[], ["nonsense"], ["import"], ["fit"], ["print", "poem", "x.hwsched"]])
+def test_wrong_usage_is_2(words, capsys):
+    assert run(words) == 2
+
+
+def test_help_loads_neither_qt_nor_solvers_nor_spreadsheets():
+    code = (
+        "import sys; sys.argv = ['hwsched', '--help']\n"
+        "from hwsched.__main__ import main\nmain()\n"
+        "heavy = {'PySide6', 'highspy', 'numpy', 'openpyxl', 'python_calamine', 'sqlalchemy', 'reportlab', 'pint'}\n"
+        "sys.exit(bool(heavy & {name.split('.')[0] for name in sys.modules}))"
+    )
+    assert subprocess.run([sys.executable, "-c", code], capture_output=True, check=False).returncode == 0
+
+
+def test_a_project_that_cannot_be_opened_is_4(tmp_path, capsys):
+    assert run(["check", str(tmp_path / "none.hwsched")]) == 4
+    assert "none.hwsched" in capsys.readouterr().err
+
+
+def test_new_import_fit_check_print_undo(tmp_path, capsys, sample_folder):
+    from hwsched.paths import SAMPLE
+
+    project = str(tmp_path / "p.hwsched")
+    assert run(["new", project, "--name", "P", "--bare-unit", "in"]) == 0
+    assert run(["import", "catalogue", project, str(SAMPLE / "catalogue.xlsx")]) == 0
+    assert run(["import", "survey", project, str(SAMPLE / "survey.xlsx")]) == 3
+    refused = capsys.readouterr().err
+    assert "(Thickness (in)): read '6/8'" in refused
+    assert "(Hand): read 'sideways'" in refused
+    assert "Nothing was changed" in refused
+    assert run(["import", "survey", project, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows"]) == 0
+    capsys.readouterr()
+    assert run(["import", "survey", project, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows", "--json"]) == 0
+    again = json.loads(capsys.readouterr().out)
+    assert (again["new"], again["changed"], again["change_set"]) == ([], [], None)
+    assert run(["fit", project, "--json", "--mark", "M004"]) == 0
+    fitted = json.loads(capsys.readouterr().out)
+    assert set(fitted[0]) >= {"opening", "status", "parts", "placement", "cable", "holes", "refused", "needs"}
+    assert run(["check", project, "--json", "--mark", "M004"]) == 0
+    for finding in json.loads(capsys.readouterr().out):
+        assert set(finding) >= {
+            "opening", "rule", "discipline", "severity", "message", "basis", "cure", "values", "waived",
+        }  # fmt: skip
+    assert run(["fit", project]) == 0
+    assert run(["check", project, "--fail-on", "error"]) == 1
+    assert run(["print", "schedule", project, "--to", str(tmp_path / "out"), "--format", "xlsx"]) == 0
+    assert (tmp_path / "out" / "schedule.xlsx").is_file()
+    assert run(["print", "packets", project, "--to", str(tmp_path / "out"), "--mark", "B/1"]) == 0
+    assert [path.name for path in (tmp_path / "out" / "packets").iterdir()] == ["B_1.pdf"]
+    for _ in range(4):
+        assert run(["undo", project]) == 0
+    assert run(["undo", project]) == 3
+    capsys.readouterr()
+    assert run(["history", project, "--json"]) == 0
+    assert len(json.loads(capsys.readouterr().out)) == 8
+
+
+def test_the_survey_form_is_written_and_read_back(tmp_path, capsys):
+    form, project = str(tmp_path / "form.xlsx"), str(tmp_path / "p.hwsched")
+    assert run(["survey-form", form]) == 0
+    assert run(["new", project]) == 0
+    capsys.readouterr()
+    assert run(["import", "survey", project, form, "--preview", "--json"]) == 0
+    shown = json.loads(capsys.readouterr().out)
+    assert (shown["new"], shown["problems"], shown["unmapped"]) == ([], [], [])
+
+
+@pytest.mark.parametrize("calculator", CALCULATORS, ids=lambda calculator: calculator.name)
+def test_calculators_answer_lines_in_order(calculator):
+    lines = [json.dumps(calculator.example), "not json", json.dumps({}), json.dumps(calculator.example)]
+    done = subprocess.run(
+        [sys.executable, "-m", "hwsched", "calc", calculator.name],
+        input="\n".join(lines), capture_output=True, text=True, check=False,
+    )  # fmt: skip
+    answers = [json.loads(line) for line in done.stdout.splitlines()]
+    assert done.returncode == 3
+    assert answers[0] == answers[3]
+    assert "error" not in answers[0]
+    assert set(answers[1]["error"]) == set(answers[2]["error"]) == {"field", "message"}
+
+
+def test_a_calculator_describes_its_fields(capsys):
+    assert run(["calc", "--help", "placement"]) == 0
+    shown = capsys.readouterr().out
+    for word in ("keepouts", "blocked_by", "example"):
+        assert word in shown

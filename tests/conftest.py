@@ -1,0 +1,21 @@
+"""The sample, worked out once a worker and copied for each test that needs it."""
+
+import shutil
+
+import pytest
+
+from hwsched.operations.demonstration import demonstrate
+
+
+@pytest.fixture(scope="session")
+def sample_folder(tmp_path_factory):
+    """Folder of a finished demonstration: project, schedule, pick list, packets."""
+    folder = tmp_path_factory.mktemp("sample")
+    demonstrate(folder, who="tests")
+    return folder
+
+
+@pytest.fixture
+def sample_file(sample_folder, tmp_path):
+    """A copy of the sample's project file."""
+    return shutil.copy(sample_folder / "quayside-works.hwsched", tmp_path / "sample.hwsched")

@@ -1,0 +1,147 @@
+"""The desktop by real clicks and keys: open, search, choose, edit, undo, fit, print."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLineEdit
+
+from hwsched.desktop.register import COLUMNS, Register
+from hwsched.desktop.window import Window
+from hwsched.operations.checking import Checked
+
+
+@pytest.fixture
+def window(qtbot, sample_file):
+    shown = Window("tester")
+    qtbot.addWidget(shown)
+    shown.show()
+    shown.open_project(str(sample_file))
+    qtbot.waitUntil(lambda: not shown.jobs.busy and shown.register.total() > 100, timeout=20000)
+    yield shown
+    shown.close()
+
+
+def choose(window, mark):
+    for row in range(window.register.rowCount()):
+        if window.register.data(window.register.index(row, 0)) == mark:
+            window.table.selectRow(row)
+            return row
+    raise AssertionError(mark)
+
+
+def fact_cell(window, label):
+    items = window.sheet.facts.findItems(label, Qt.MatchFlag.MatchExactly | Qt.MatchFlag.MatchRecursive, 0)
+    assert items
+    return items[0]
+
+
+def test_nothing_open_offers_three_ways_to_begin(qtbot):
+    shown = Window("tester")
+    qtbot.addWidget(shown)
+    shown.show()
+    assert shown.stack.currentWidget() is shown.welcome
+    assert not shown.act_fit.isEnabled()
+    shown.close()
+
+
+def test_search_state_and_place_narrow_the_register(window, qtbot):
+    total = window.register.total()
+    qtbot.keyClicks(window.search, "glass annexe gallery")
+    qtbot.waitUntil(lambda: window.register.rowCount() < total, timeout=3000)
+    assert window.count.text() == f"{window.register.rowCount()} of {total}"
+    window.search.clear()
+    qtbot.waitUntil(lambda: window.register.rowCount() == total, timeout=3000)
+    window.state.setCurrentText("Unknown")
+    qtbot.waitUntil(lambda: 0 < window.register.rowCount() < total, timeout=3000)
+    assert {window.register.data(window.register.index(r, 1)) for r in range(window.register.rowCount())} == {"Unknown"}
+    window.state.setCurrentIndex(0)
+    building = window.places.topLevelItem(0).child(0)
+    window.places.setCurrentItem(building)
+    assert window.register.rowCount() == int(building.text(1))
+
+
+def test_the_chosen_opening_shows_facts_parts_findings_and_drawing(window):
+    choose(window, "M004")
+    assert window.sheet.title.text().startswith("M004")
+    assert window.sheet.parts.rowCount() > 3
+    assert fact_cell(window, "Backset").text(1)
+    image = window.sheet.view.grab().toImage()
+    colours = {image.pixel(x, y) for x in range(0, image.width(), 5) for y in range(0, image.height(), 5)}
+    assert len(colours) > 8
+
+
+def test_an_edit_is_checked_at_once_and_undone(window, qtbot):
+    choose(window, "M004")
+    before = window.sheet.state.text()
+    assert "Fitted" in before
+    item = fact_cell(window, "Leaf thickness")
+    window.sheet.pages.setCurrentWidget(window.sheet.facts)
+    window.sheet.facts.editItem(item, 1)
+    editor = window.sheet.facts.findChild(QLineEdit)
+    editor.clear()
+    qtbot.keyClicks(editor, "3 1/2")
+    qtbot.keyClick(editor, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: window.sheet.state.text() != before, timeout=5000)
+    assert fact_cell(window, "Leaf thickness").text(1) == '3 1/2"'
+    window.act_undo.trigger()
+    assert fact_cell(window, "Leaf thickness").text(1) == '1 3/4"'
+    assert window.sheet.state.text() == before
+
+
+def test_a_wrong_value_is_refused_with_its_cure_and_nothing_changes(window, qtbot):
+    choose(window, "M004")
+    shown = fact_cell(window, "Leaf thickness").text(1)
+    window.sheet.edited.emit("leaf", "x", "thickness_mm", "thick")
+    assert "thick" in window.told.text()
+    window.told.close()
+    assert fact_cell(window, "Leaf thickness").text(1) == shown
+
+
+def test_fit_and_print_run_off_the_screens_thread(window, qtbot, tmp_path):
+    qtbot.keyClicks(window.search, "M00")
+    qtbot.waitUntil(lambda: 0 < window.register.rowCount() < 40, timeout=3000)
+    window.act_fit.trigger()
+    assert window.jobs.busy
+    assert not window.act_fit.isEnabled()
+    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
+    choose(window, "M004")
+    window.print_documents(["packets", "pick-list"], "chosen", tmp_path, "a4")
+    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
+    assert (tmp_path / "packets" / "M004.pdf").is_file()
+    assert (tmp_path / "pick-list.xlsx").is_file()
+
+
+def test_a_survey_is_previewed_before_it_is_taken_in(window, qtbot):
+    from hwsched.paths import SAMPLE
+
+    window.take_survey(SAMPLE / "survey.xlsx")
+    qtbot.waitUntil(lambda: hasattr(window, "preview") and window.preview.isVisible(), timeout=20000)
+    assert not window.preview.take.isEnabled()
+    titles = {window.preview.pages.tabText(n) for n in range(window.preview.pages.count())}
+    assert any(title.startswith("Refused") for title in titles)
+    window.preview.reject()
+
+
+def test_the_register_stays_in_step_with_its_columns(window):
+    row = [window.register.data(window.register.index(0, column)) for column in range(len(COLUMNS))]
+    assert all(isinstance(text, str) for text in row)
+    window.table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
+    marks = [window.register.data(window.register.index(r, 0)) for r in range(window.register.rowCount())]
+    assert marks.index("A-02") < marks.index("A-10")
+
+
+def test_ten_thousand_openings_are_filtered_without_asking_for_every_cell(window, qtbot):
+    one = next(iter(window.workspace.checked.values()))
+    register = Register()
+    register.load([Checked(one.case, one.fit, one.findings)] * 10_000)
+    calls = 0
+    real = register.data
+
+    def counted(*arguments):
+        nonlocal calls
+        calls += 1
+        return real(*arguments)
+
+    register.data = counted
+    register.narrow(words=one.case.opening.mark)
+    assert register.rowCount() == 10_000
+    assert calls == 0

@@ -1,0 +1,142 @@
+"""What is on the pages: empty project, sample, an opening that may not be installed, totals that agree."""
+
+from dataclasses import replace
+
+import pytest
+from pypdf import PdfReader
+
+from hwsched.cases import Catalogue, Finding
+from hwsched.documents import DOCUMENTS, ProjectView
+from hwsched.documents.packet import PACKET
+from hwsched.documents.pick_list import PICK_LIST, quantities
+from hwsched.documents.schedule import SCHEDULE, headings, item_lines
+from hwsched.model.project import open_project
+from hwsched.operations.viewing import project_view
+from hwsched.render.blocks import Facts, Paragraph, Table
+from hwsched.render.pdf import render_pdf
+
+
+@pytest.fixture(scope="module")
+def view(sample_folder):
+    project = open_project(sample_folder / "quayside-works.hwsched")
+    try:
+        return project_view(project)
+    finally:
+        project.close()
+
+
+def blocks(document):
+    return [block for section in document.sections for block in section.blocks]
+
+
+def words(document):
+    found = []
+    for block in blocks(document):
+        if isinstance(block, Paragraph):
+            found.append(block.text)
+        elif isinstance(block, Table):
+            found += [str(cell) for row in block.rows for cell in row]
+        elif isinstance(block, Facts):
+            found += [value for _, value in block.pairs]
+    return "\n".join(found)
+
+
+@pytest.mark.parametrize("kind", DOCUMENTS, ids=lambda kind: kind.name)
+def test_an_empty_project_gives_a_page_that_says_so(kind, tmp_path):
+    empty = ProjectView("Empty", "working state 0", "2026-01-01", "mm", (), Catalogue({}, ""))
+    if kind.per_opening:
+        with pytest.raises(ValueError, match="one opening"):
+            kind.build(empty, None)
+        return
+    render_pdf(kind.build(empty, None), tmp_path / "empty.pdf")
+    assert len(PdfReader(tmp_path / "empty.pdf").pages) >= 1
+
+
+def test_every_opening_stands_in_the_index_once(view):
+    index = next(b for b in blocks(SCHEDULE.build(view, None)) if isinstance(b, Table) and b.title == "Opening index")
+    assert [row[0] for row in index.rows] == [opening.mark for opening in view.openings]
+
+
+def test_openings_under_a_heading_take_identical_hardware(view):
+    seen = set()
+    for group in headings(view.openings):
+        for opening in group.openings:
+            assert item_lines(opening.fit.parts) == item_lines(group.openings[0].fit.parts) or [
+                (p.role, p.part, p.quantity) for p in item_lines(opening.fit.parts)
+            ] == [(p.role, p.part, p.quantity) for p in group.parts]
+            assert opening.case.opening.hand == group.openings[0].case.opening.hand
+            assert opening.mark not in seen
+            seen.add(opening.mark)
+    assert seen == {o.mark for o in view.openings if o.fit is not None and o.fit.status == "fitted"}
+
+
+def test_unresolved_findings_are_listed_not_hidden(view):
+    text = words(SCHEDULE.build(view, None))
+    for opening in view.openings:
+        for finding in opening.findings:
+            assert finding.message in text
+
+
+def test_totals_of_the_pick_list_are_what_its_places_hold(view):
+    document = PICK_LIST.build(view, None)
+    totals = next(b for b in blocks(document) if isinstance(b, Table) and b.title == "Totals")
+    total = {row[1]: row[3] for row in totals.rows if row[0]}
+    counted = {}
+    for opening in view.openings:
+        if opening.ready:
+            for part in item_lines(opening.fit.parts):
+                counted[part.part] = counted.get(part.part, 0) + part.quantity
+    assert total == pytest.approx(counted, abs=1e-3)
+    places = quantities(view.openings)
+    assert sum(line.quantity for lines in places.values() for line in lines.values()) == pytest.approx(
+        sum(counted.values())
+    )
+
+
+def test_held_openings_are_not_picked(view):
+    picked = {mark for lines in quantities(view.openings).values() for line in lines.values() for mark in line.marks}
+    assert picked == {opening.mark for opening in view.openings if opening.ready}
+
+
+def test_an_opening_with_an_open_error_says_on_its_face_that_it_may_not_be_installed(view):
+    good = next(opening for opening in view.openings if opening.ready)
+    error = Finding("made-up", "egress", "error", "The door would lock people in.", "common practice", "Do not.")
+    stopped = PACKET.build(view, replace(good, findings=(error,)))
+    first = next(block for block in blocks(stopped) if isinstance(block, Paragraph))
+    assert first.style == "stop"
+    assert "DO NOT INSTALL" in first.text
+    assert error.message in first.text
+    waived = PACKET.build(view, replace(good, findings=(replace(error, waived=True),)))
+    assert "DO NOT INSTALL" not in words(waived)
+
+
+def test_an_unknown_opening_says_what_is_missing(view):
+    unknown = next(o for o in view.openings if o.fit is not None and o.fit.status == "unknown")
+    assert unknown.fit.needs[0].label in words(PACKET.build(view, unknown))
+
+
+@pytest.mark.parametrize(("condition", "caution"), [("rated", "NFPA 80"), ("egress", "one ordinary movement")])
+def test_cautions_follow_the_opening(view, condition, caution):
+    for opening in view.openings:
+        if opening.fit is None or opening.fit.status != "fitted":
+            continue
+        needs = opening.case.opening.rating != "none" if condition == "rated" else opening.case.opening.egress != "none"
+        shown = [
+            b.text for b in blocks(PACKET.build(view, opening)) if isinstance(b, Paragraph) and b.style == "caution"
+        ]
+        assert any(caution in text for text in shown) == needs
+
+
+def test_box_contents_are_what_was_fitted(view):
+    for opening in view.openings[:60]:
+        if opening.fit is None or opening.fit.status != "fitted":
+            continue
+        box = next(b for b in blocks(PACKET.build(view, opening)) if isinstance(b, Table) and b.title == "Box contents")
+        assert {row[3] for row in box.rows if row[0]} == {part.part for part in item_lines(opening.fit.parts)}
+
+
+def test_pages_carry_project_mark_and_page_of_pages(sample_folder):
+    reader = PdfReader(sample_folder / "packets" / "M004.pdf")
+    text = " ".join(reader.pages[1].extract_text().split())
+    for word in ("Quayside Works", "M004", f"Page 2 of {len(reader.pages)}", "working state"):
+        assert word in text

@@ -7,11 +7,11 @@ wrong cells that the import must name and leave out. Run from the repository: ``
 import random
 from pathlib import Path
 
-from hwsched.exchange.catalogue_book import write_catalogue
 from openpyxl import Workbook
 from openpyxl.styles import Font
 
 from hwsched.cases import Part
+from hwsched.exchange.catalogue_book import write_catalogue
 
 HERE = Path(__file__).parent
 INCH = 25.4

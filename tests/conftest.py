@@ -1,8 +1,11 @@
 """The sample, worked out once a worker and copied for each test that needs it."""
 
+import os
 import shutil
 
 import pytest
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from hwsched.operations.demonstration import demonstrate
 

@@ -90,8 +90,14 @@ def bare_siting(problem, gap, limit_s):
     at, places = np.arange(pairs), np.arange(supplies)
     last = openings + supplies + pairs
     row = np.concatenate(
-        [opening, openings + supply, openings + places, openings + supplies + at, openings + supplies + at]
-        + [np.full(supplies, last)]
+        [
+            opening,
+            openings + supply,
+            openings + places,
+            openings + supplies + at,
+            openings + supplies + at,
+            np.full(supplies, last),
+        ]
     )
     column = np.concatenate([at, at, pairs + places, at, pairs + supply, pairs + places])
     value = np.concatenate(

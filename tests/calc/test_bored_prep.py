@@ -177,7 +177,7 @@ def test_agrees_with_outlines():
         data = oracle.random_case(rng)
         try:
             cannot, work, needs, left_over = oracle.judge(data)
-        except oracle.TooNear:
+        except oracle.TooNearError:
             continue
         compared += 1
         out = BORED_PREP.run(data)

@@ -24,8 +24,9 @@ def value_of(attribute):
 
 def part_of(kind, number):
     return Part(
-        number, kind.name, description=f"=A {kind.label}", supplier="+Somebody", finish="626", unit="EA", list_price=12.5,
-        currency="USD", attributes={attribute.name: value_of(attribute) for attribute in kind.attributes},
+        number, kind.name, description=f"=A {kind.label}", supplier="+Somebody", finish="626", unit="EA",
+        list_price=12.5, currency="USD",
+        attributes={attribute.name: value_of(attribute) for attribute in kind.attributes},
     )  # fmt: skip
 
 

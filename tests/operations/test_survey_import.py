@@ -129,8 +129,17 @@ def test_a_filled_in_form_comes_in_without_problems(project, tmp_path):
     write_survey_form(path)
     book = load_workbook(path)
     titles = {str(cell.value).split(" [")[0]: cell.column for cell in book["Openings"][1]}
-    values = {"Mark": "0012", "Building": "Mill", "Opening form": "Single door", "Hand": "LH", "Leaf width": 36,
-              "Leaf thickness": "1 3/4", "Leaf material": "Hollow metal", "Lock form": "Mortise, threaded cylinder", "Backset": 2.75}  # fmt: skip
+    values = {
+        "Mark": "0012",
+        "Building": "Mill",
+        "Opening form": "Single door",
+        "Hand": "LH",
+        "Leaf width": 36,
+        "Leaf thickness": "1 3/4",
+        "Leaf material": "Hollow metal",
+        "Lock form": "Mortise, threaded cylinder",
+        "Backset": 2.75,
+    }
     for title, value in values.items():
         book["Openings"].cell(2, titles[title]).value = value
     items = {str(cell.value).split(" [")[0]: cell.column for cell in book["Existing items"][1]}

@@ -8,7 +8,7 @@ RING = np.linspace(0, 2 * np.pi, 720, endpoint=False)
 CIRCLE = np.stack([np.cos(RING), np.sin(RING)], axis=1)
 
 
-class TooNear(Exception):
+class TooNearError(Exception):
     """A size within the sampling's error of a limit: either answer is right."""
 
 
@@ -68,9 +68,9 @@ def _outline(hole):
 
 
 def _clear(value, limit, error=0.02):
-    """True when a value is over a limit; TooNear when sampling cannot tell."""
+    """True when a value is over a limit; TooNearError when sampling cannot tell."""
     if abs(value - limit) < error:
-        raise TooNear
+        raise TooNearError
     return value > limit
 
 

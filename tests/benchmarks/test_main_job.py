@@ -1,0 +1,99 @@
+"""The main job on 10,000 openings, as ratios to openpyxl's bare reading of the same workbook, all in one run."""
+
+import resource
+import subprocess
+import sys
+import time
+
+import pytest
+from openpyxl import load_workbook
+
+from hwsched.exchange.survey_book import SurveyOptions
+from hwsched.model.project import create_project
+from hwsched.operations.catalogue_import import import_catalogue
+from hwsched.operations.checking import Checker, check_openings, look_again
+from hwsched.operations.editing import edit_facts
+from hwsched.operations.fitting_openings import fit_openings
+from hwsched.operations.survey_import import import_survey
+from hwsched.paths import SAMPLE
+from tests.benchmarks.survey_workbook import write_survey
+
+pytestmark = pytest.mark.bench
+
+
+def clocked(work):
+    start = time.perf_counter()
+    found = work()
+    return time.perf_counter() - start, found
+
+
+@pytest.fixture(scope="module")
+def job(tmp_path_factory):
+    folder = tmp_path_factory.mktemp("bench")
+    path = folder / "survey.xlsx"
+    write_survey(path)
+
+    def bare():
+        book = load_workbook(path, read_only=True)
+        for row in book.active.iter_rows(values_only=True):
+            len(row)
+        book.close()
+
+    bare_s = min(clocked(bare)[0] for _ in range(2))
+    project = create_project(folder / "p.hwsched", "P", bare_unit="in")
+    import_catalogue(project, SAMPLE / "catalogue.xlsx", who="b")
+    import_s, _ = clocked(lambda: import_survey(project, path, SurveyOptions(), who="b"))
+    fit_s, (_, fitted) = clocked(lambda: fit_openings(project, who="b"))
+    check_s, checked = clocked(lambda: check_openings(project))
+    yield bare_s, import_s, fit_s, check_s, project, fitted, checked
+    project.close()
+
+
+def test_import_takes_no_longer_than_bare_reading(job):
+    print(f"\nR {job[0]:.2f} s; import {job[1] / job[0]:.2f} R (at most 1)")
+    assert job[1] <= job[0]
+
+
+def test_fit_and_check_within_five_readings(job):
+    print(f"\nfit {job[2] / job[0]:.2f} R, check {job[3] / job[0]:.2f} R (together at most 5; check alone at most 2)")
+    assert job[2] + job[3] <= 5 * job[0]
+    assert job[3] <= 2 * job[0]
+    assert sum(each.fit.status == "fitted" for each in job[5]) > 1000
+
+
+def test_memory_stays_under_600_mb(job):
+    peak_mb = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
+    print(f"\npeak {peak_mb:.0f} MB, the bare reading and the test itself included")
+    assert peak_mb < 600
+
+
+def test_one_edit_to_findings_within_a_two_hundredth(job):
+    bare_s, project, checked = job[0], job[4], job[6]
+    checker = Checker()
+    check_openings(project, [checked[0].case.opening.id], checker=checker)
+    times = []
+    for number in range(9):
+        case = checked[number * 40].case
+        edit = {"thickness_mm": 44.45 + number / 10}
+
+        def once(case=case, edit=edit):
+            edit_facts(project, "leaf", case.leaves[0].id, edit, who="b")
+            return look_again(project, [case.opening.id], checker=checker)
+
+        times.append(clocked(once)[0])
+    median = sorted(times)[len(times) // 2]
+    print(f"\none edit to findings: R/{bare_s / median:.0f} (at least R/200)")
+    assert median <= bare_s / 200
+
+
+def test_help_within_three_bare_interpreters():
+    def run(*words):
+        return min(
+            clocked(lambda: subprocess.run([sys.executable, *words], capture_output=True, check=True))[0]
+            for _ in range(9)
+        )
+
+    run("-m", "hwsched", "--help")
+    ratio = run("-m", "hwsched", "--help") / run("-c", "pass")
+    print(f"\nhelp: {ratio:.2f} bare interpreters (at most 3)")
+    assert ratio <= 3

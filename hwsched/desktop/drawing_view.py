@@ -11,7 +11,7 @@ from hwsched.drawings.drawing import Drawing
 from hwsched.render.lower import Bow, Disc, Letters, OnPaper, Stroke, lower
 from hwsched.render.screen import DARK, LIGHT, Colour, Look
 
-_PX_PER_MM = 3.4
+_PX_PER_MM = 3.0
 """Screen pixels for one paper millimetre: letters of 2.5 mm are then as high as ordinary screen text."""
 _GAP_MM = 6.0
 

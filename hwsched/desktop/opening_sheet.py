@@ -86,6 +86,7 @@ class OpeningSheet(QWidget):
         split = QSplitter(Qt.Orientation.Vertical)
         split.addWidget(self.view)
         split.addWidget(self.pages)
+        split.setSizes([340, 340])
         split.setStretchFactor(0, 3)
         split.setStretchFactor(1, 2)
         layout = QVBoxLayout(self)

@@ -2,15 +2,22 @@
 
 from hwsched.cli.calc import CALC
 from hwsched.cli.check import CHECK
+from hwsched.cli.choose import CHOOSE
 from hwsched.cli.demo import DEMO
 from hwsched.cli.desktop import DESKTOP
+from hwsched.cli.edit import EDIT
+from hwsched.cli.field import FIELD
 from hwsched.cli.fit import FIT
 from hwsched.cli.history import HISTORY
 from hwsched.cli.import_catalogue import IMPORT_CATALOGUE
 from hwsched.cli.import_survey import IMPORT_SURVEY
 from hwsched.cli.new import NEW
+from hwsched.cli.place import PLACE
 from hwsched.cli.print import PRINT
 from hwsched.cli.redo import REDO
+from hwsched.cli.release import RELEASE
+from hwsched.cli.rules import RULES_VERB
+from hwsched.cli.settings import SETTINGS
 from hwsched.cli.survey_form import SURVEY_FORM
 from hwsched.cli.undo import UNDO
 from hwsched.cli.verb import Verb
@@ -21,12 +28,19 @@ VERBS: tuple[Verb, ...] = (
     IMPORT_SURVEY,
     IMPORT_CATALOGUE,
     SURVEY_FORM,
+    EDIT,
+    FIELD,
+    SETTINGS,
+    CHOOSE,
+    PLACE,
+    RELEASE,
     FIT,
     CHECK,
     PRINT,
     UNDO,
     REDO,
     HISTORY,
+    RULES_VERB,
     CALC,
     DESKTOP,
 )

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.cases import Fit
+from hwsched.cases import Fit, FittedPart
 from hwsched.desktop.drawing_view import DrawingView
 from hwsched.desktop.facts_form import FactsForm
 from hwsched.desktop.register import state_of
@@ -55,6 +55,8 @@ class OpeningSheet(QWidget):
     """Everything about one opening."""
 
     edited = Signal(str, str, str, str)
+    wants_part = Signal(str, str)
+    """Role and catalogue number of the part that a person wants to choose otherwise."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -71,6 +73,8 @@ class OpeningSheet(QWidget):
         self.facts = FactsForm()
         self.facts.edited.connect(self.edited)
         self.parts = _Lines(("Role", "Part", "Qty", "What", "Reason"), 3)
+        self.parts.setToolTip("Double-click a part to choose another by hand")
+        self.parts.cellDoubleClicked.connect(self._ask_part)
         self.holes = _Lines(("Hole", "Face", "From edge", "Diameter", "Pilot", "Depth", "Tool"), 6)
         self.findings = _Lines(("Severity", "Finding", "Cure", "Basis"), 1)
         self.refused = _Lines(("Part", "Rule", "Why not"), 2)
@@ -112,7 +116,10 @@ class OpeningSheet(QWidget):
         fit = checked.fit or Fit("unknown")
         self.view.show_drawings([elevation(checked.case, fit, face, style) for face in ("secured", "key")])
         self.parts.show_rows(
-            [(p.role, p.part, f"{p.quantity:g}", p.description, p.reason) for p in fit.parts]
+            [
+                (p.role, p.part, f"{p.quantity:g}", p.description, _reason(p))
+                for p in fit.parts
+            ]
         )  # fmt: skip
         self.holes.show_rows(
             [
@@ -138,6 +145,15 @@ class OpeningSheet(QWidget):
             zip(("Survey", "Parts", "Holes", "Findings", "Refused"), counts, strict=True)
         ):
             self.pages.setTabText(page, name if count is None else f"{name} {count}")
+
+    def _ask_part(self, row: int, _column: int) -> None:
+        role, part = self.parts.item(row, 0), self.parts.item(row, 1)
+        if role is not None and part is not None:
+            self.wants_part.emit(role.text(), part.text())
+
+
+def _reason(part: FittedPart) -> str:
+    return f"chosen by hand; {part.reason}" if part.source == "by-hand" else part.reason
 
 
 def _sentence(checked: Checked, style: LengthStyle) -> str:

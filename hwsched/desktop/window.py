@@ -38,9 +38,11 @@ from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.survey_book import SurveyOptions
 from hwsched.model.errors import ChangeError, ProjectError
 from hwsched.model.project import Project, create_project, open_project
+from hwsched.operations.by_hand import choose_part, release_part
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import check_openings
+from hwsched.operations.choosing import parts_like
 from hwsched.operations.demonstration import demonstrate
 from hwsched.operations.editing import edit_fact_text
 from hwsched.operations.fitting_openings import fit_openings
@@ -50,6 +52,7 @@ from hwsched.operations.undoing import redo, undo
 from hwsched.operations.viewing import project_view
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 
+LEAVE_TO_FIT = "(leave it to the fit)"
 SURVEYS = "Surveys (*.xlsx *.xls *.ods *.csv)"
 WORKBOOKS = "Workbooks (*.xlsx)"
 PROJECTS = "Projects (*.hwsched)"
@@ -125,6 +128,7 @@ class Window(QMainWindow):
         self.table.selectionModel().selectionChanged.connect(self._on_selection)
         self.places.chosen.connect(self._on_place)
         self.sheet.edited.connect(self._on_edited)
+        self.sheet.wants_part.connect(self.ask_part)
 
         middle = QWidget()
         layout = QVBoxLayout(middle)
@@ -413,6 +417,28 @@ class Window(QMainWindow):
         self._guarded(
             lambda: self._after(edit_fact_text(workspace.project, entity, row, attribute, text, who=workspace.who))
         )
+
+    def ask_part(self, role: str, number: str) -> None:
+        """Ask which part of the same kind shall take a role of the chosen opening, or leave it to the fit."""
+        workspace, opening = self.workspace, self.chosen
+        if workspace is None or opening is None or self.jobs.busy:
+            return
+        offered = {f"{each}  {text}": each for each, text in parts_like(workspace.project, number)}
+        words = [LEAVE_TO_FIT, *offered]
+        at = next((place for place, word in enumerate(words) if offered.get(word) == number), 0)
+        word, given = QInputDialog.getItem(self, "Choose by hand", f"Part for the role {role}:", words, at, False)
+        if given:
+            self.choose_part(opening, role, offered.get(word))
+
+    def choose_part(self, opening: str, role: str, part: str | None) -> None:
+        """Choose a part by hand for a role, or leave it to the fit; the opening is looked at anew at once."""
+        workspace = self.workspace
+        if workspace is None:
+            return
+        if part is None:
+            self._guarded(lambda: self._after(release_part(workspace.project, opening, role, who=workspace.who)))
+        else:
+            self._guarded(lambda: self._after(choose_part(workspace.project, opening, role, part, who=workspace.who)))
 
     # --- following ----------------------------------------------------------------------------------------------
 

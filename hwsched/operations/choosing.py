@@ -2,9 +2,10 @@
 
 from collections.abc import Iterable
 
-from hwsched.model.errors import MissingRowError
+from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
-from hwsched.model.queries import opening_ids
+from hwsched.model.queries import opening_ids, read_cases
+from hwsched.quantities import BARE_UNITS, LengthError, parse_length
 
 
 def openings_of_marks(project: Project, marks: Iterable[str]) -> list[str]:
@@ -22,3 +23,65 @@ def openings_of_marks(project: Project, marks: Iterable[str]) -> list[str]:
     if missing:
         raise MissingRowError(f"no opening has the mark {', '.join(missing)}")
     return [known[mark] for mark in wanted]
+
+
+def row_of(project: Project, mark: str, where: str) -> tuple[str, str]:
+    """Find what a person names on an opening.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    mark : str
+        The opening's mark.
+    where : str
+        ``opening``; ``leaf`` (the lock's leaf) or ``leaf:inactive``; ``lock``; ``item:2`` (the second existing item).
+
+    Returns
+    -------
+    tuple of str
+        Entity and identifier of the row.
+
+    Raises
+    ------
+    MissingRowError
+        When there is none; says what there is.
+    """
+    opening_id = openings_of_marks(project, [mark])[0]
+    with project.reading() as connection:
+        case = next(iter(read_cases(connection, [opening_id], project.catalogue.read(connection))))
+    rows = {"opening": ("opening", opening_id)}
+    for leaf in case.leaves:
+        rows[f"leaf:{leaf.position or 'single'}"] = ("leaf", leaf.id)
+        if leaf.position != "inactive":
+            rows.setdefault("leaf", ("leaf", leaf.id))
+    for number, item in enumerate(case.items, start=1):
+        rows[f"item:{number}"] = ("existing_item", item.id)
+        if item.kind == "lock":
+            rows.setdefault("lock", ("existing_item", item.id))
+    if where not in rows:
+        raise MissingRowError(f"{mark} has no {where}; it has {', '.join(rows)}")
+    return rows[where]
+
+
+def parts_like(project: Project, number: str) -> list[tuple[str, str]]:
+    """Return number and description of all parts of the same kind as one."""
+    with project.reading() as connection:
+        catalogue = project.catalogue.read(connection)
+    part = catalogue.get(number)
+    return [] if part is None else [(each.number, each.description) for each in catalogue.of_kind(part.kind)]
+
+
+def typed_length_mm(project: Project, field: str, text: str) -> float:
+    """Read a length that a person typed; a bare number takes the project's unit.
+
+    Raises
+    ------
+    ValueRefusedError
+        When it cannot be read; says what is accepted.
+    """
+    bare = next((unit for unit in BARE_UNITS if unit == project.bare_unit), None)
+    try:
+        return parse_length(text, bare)
+    except LengthError as error:
+        raise ValueRefusedError(field, error.message) from error

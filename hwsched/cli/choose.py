@@ -1,0 +1,35 @@
+"""`hwsched choose`: chooses a part by hand; every fit keeps it, every check judges it."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+
+    add_project(parser)
+    parser.add_argument("mark", help="the opening")
+    parser.add_argument("role", help="such as cylinder, unit, collar")
+    parser.add_argument("part", help="catalogue number")
+    parser.add_argument("--quantity", type=float, default=1.0)
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.operations.by_hand import choose_part
+    from hwsched.operations.choosing import openings_of_marks
+
+    with opened(arguments) as project:
+        opening = openings_of_marks(project, [arguments.mark])[0]
+        changes = choose_part(
+            project, opening, arguments.role, arguments.part, who=who(arguments), quantity=arguments.quantity
+        )
+    return tell_step(arguments, "Chosen", changes)
+
+
+CHOOSE = Verb("choose", "Choose a part by hand for an opening.", _arguments, _run)

@@ -199,6 +199,9 @@ def channel(case: ChannelCase) -> ChannelResult:
         *(f"Square bore: {text}" for text in square.problems),
         *(f"Slanted bore: {text}" for text in slanted.problems),
     ]
+    clear = _entry_clear(case, slanted, down)
+    if slanted.enters_target and clear is None:
+        problems.append(f"The slanted bore enters the pocket by its side, not by its {'top' if down else 'bottom'}.")
     return ChannelResult(
         not problems,
         square,
@@ -206,7 +209,7 @@ def channel(case: ChannelCase) -> ChannelResult:
         slanted.enters_target,
         slanted.length_mm,
         abs(slanted.entry[2] - start[2]) if slanted.entry else None,
-        _entry_clear(case, slanted, down),
+        clear,
         _angles(case, start[2], down),
         degrees(turn_rad(start, knee, slanted.end)),
         tuple(path),
@@ -376,7 +379,7 @@ CHANNEL = Calculator(
         Field("tight_bends", "list", "Indices of path where the bend radius has no room."),
         Field("min_wall_mm", "number", "Least wall of both bores to the leaf's planes."),
         Field("hits", "list", "Indices of avoid that either bore runs into."),
-        Field("problems", "list", "Sentences: wall, target missed, hits."),
+        Field("problems", "list", "Sentences: wall, target missed, entry by the pocket's side, hits."),
     ),
     example={
         "leaf": {"width_mm": 900, "height_mm": 2100, "thickness_mm": 44.45},

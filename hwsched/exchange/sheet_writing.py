@@ -9,6 +9,7 @@ from openpyxl.comments import Comment
 from openpyxl.styles import Alignment, Font, PatternFill
 from openpyxl.utils import get_column_letter
 from openpyxl.worksheet.datavalidation import DataValidation
+from openpyxl.worksheet.properties import PageSetupProperties
 from openpyxl.worksheet.worksheet import Worksheet
 
 from hwsched.attributes import Attribute
@@ -69,6 +70,10 @@ def write_header(
             sheet.add_data_validation(validation)
     sheet.row_dimensions[row].height = 46
     sheet.freeze_panes = sheet.cell(row + 1, 2)
+    sheet.page_setup.orientation = "landscape"
+    sheet.page_setup.fitToHeight = 0
+    sheet.sheet_properties.pageSetUpPr = PageSetupProperties(fitToPage=True)
+    sheet.print_title_rows = f"{row}:{row}"
 
 
 def write_cell(sheet: Worksheet, row: int, column: int, value: Any) -> None:

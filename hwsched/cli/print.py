@@ -1,4 +1,4 @@
-"""`hwsched print schedule|pick-list|packets`: issues documents."""
+"""`hwsched print schedule|pick-list|packets|templates`: issues documents and true-size templates."""
 
 from __future__ import annotations
 
@@ -11,9 +11,9 @@ if TYPE_CHECKING:
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.cli.session import add_common, add_marks
-    from hwsched.documents import DOCUMENTS
+    from hwsched.operations.issuing import PRINTS
 
-    parser.add_argument("document", choices=[kind.name for kind in DOCUMENTS], help="what to print")
+    parser.add_argument("document", choices=[name for name, _, _ in PRINTS], help="what to print")
     parser.add_argument("project", help="project file (.hwsched) or database URL")
     add_common(parser)
     add_marks(parser)
@@ -26,22 +26,25 @@ def _run(arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
     from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar
-    from hwsched.operations.issuing import document_kind, issue
+    from hwsched.operations.issuing import issue_by_name
     from hwsched.operations.viewing import project_view
 
-    kind = document_kind(arguments.document)
     with opened(arguments) as project:
         view = project_view(project, chosen_openings(project, arguments.marks))
     with progress_bar("Print", arguments.json) as progress:
-        files = issue(view, kind, Path(arguments.to), arguments.format, paper=arguments.paper, progress=progress)
+        files = issue_by_name(
+            view, arguments.document, Path(arguments.to), arguments.format, paper=arguments.paper, progress=progress
+        )
     if arguments.json:
         print_json([str(path) for path in files])
-    elif kind.per_opening:
-        print(f"Wrote {len(files)} files into {Path(arguments.to) / kind.name}")
+    elif len(files) > 4:
+        print(f"Wrote {len(files)} files into {files[0].parent}")
     else:
         for path in files:
             print(f"Wrote {path}")
     return DONE
 
 
-PRINT = Verb("print", "Print the schedule, the pick list or the install packets.", _arguments, _run)
+PRINT = Verb(
+    "print", "Print the schedule, the pick list, the install packets or true-size templates.", _arguments, _run
+)

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.documents import DOCUMENTS
+from hwsched.operations.issuing import PRINTS
 
 
 class PrintDialog(QDialog):
@@ -29,11 +29,11 @@ class PrintDialog(QDialog):
         self.setWindowTitle("Print")
         self.boxes = {}
         documents = QVBoxLayout()
-        for kind in DOCUMENTS:
-            box = QCheckBox(f"{kind.title} ({', '.join(kind.formats)})")
-            box.setChecked(not kind.per_opening)
+        for name, title, formats in PRINTS:
+            box = QCheckBox(f"{title} ({', '.join(formats)})")
+            box.setChecked("xlsx" in formats)
             box.toggled.connect(self._allow)
-            self.boxes[kind.name] = box
+            self.boxes[name] = box
             documents.addWidget(box)
         self.scopes = QButtonGroup(self)
         scopes = QVBoxLayout()

@@ -46,7 +46,7 @@ from hwsched.operations.choosing import parts_like
 from hwsched.operations.demonstration import demonstrate
 from hwsched.operations.editing import edit_fact_text
 from hwsched.operations.fitting_openings import fit_openings
-from hwsched.operations.issuing import document_kind, issue
+from hwsched.operations.issuing import issue_by_name
 from hwsched.operations.survey_import import import_survey, preview_survey
 from hwsched.operations.undoing import redo, undo
 from hwsched.operations.viewing import project_view
@@ -377,8 +377,7 @@ class Window(QMainWindow):
             view = project_view(workspace.project, ids, checker=workspace.checker)
             written: list[Path] = []
             for name in names:
-                kind = document_kind(name)
-                written += issue(view, kind, folder, paper=paper, progress=progress, cancelled=cancelled)
+                written += issue_by_name(view, name, folder, paper=paper, progress=progress, cancelled=cancelled)
             return written
 
         def then(written: list[Path]) -> None:

@@ -5,7 +5,7 @@ from hwsched.documents import packet_steps, words
 from hwsched.documents.packet_steps import CAUTIONS, STEPS, TESTS, Situation
 from hwsched.documents.schedule import item_lines
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
-from hwsched.drawings import elevation, face_detail
+from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import (
     TICK,
@@ -28,13 +28,13 @@ def build(project: ProjectView, view: OpeningView | None) -> Document:
     """Build the packet of one opening; raises ValueError without one."""
     if view is None:
         raise ValueError("a packet is the document of one opening")
-    section = Section(tuple(_blocks(project, view)), mark=view.mark)
+    page = Section(tuple(_blocks(project, view)), mark=view.mark)
     return Document(
         "Install packet",
         project.title,
         project.revision,
         project.date,
-        (section,),
+        (page,),
         subtitle=words.place(view.case.opening.building, view.case.opening.level),
     )
 
@@ -53,7 +53,14 @@ def _blocks(project: ProjectView, view: OpeningView) -> list[Block]:
         blocks.append(Paragraph(words.ADVICE, "small"))
         if situation.leaf is not None:
             detail = face_detail(view.case, view.fit, "secured", style)
-            blocks += [Heading("Where to drill and place", 2), Drawings((detail,), height_mm=105.0)]
+            cuts = (section(view.case, view.fit, style), edge_view(view.case, view.fit, style))
+            blocks += [
+                Heading("Where to drill and place", 2),
+                Drawings((detail,), height_mm=105.0),
+                Drawings(cuts, height_mm=95.0, same_scale=False),
+            ]
+            if any(hole.up_deg or hole.edge_deg for hole in view.fit.holes):
+                blocks.append(Drawings((bore_detail(view.case, view.fit, style),), height_mm=90.0))
         blocks += _holes(project, view)
         blocks += _box(project, view)
         blocks += [Heading("Steps", 2), Bullets(packet_steps.chosen(STEPS, situation), numbered=True)]

@@ -2,10 +2,12 @@
 
 from collections.abc import Callable, Iterable, Sequence
 from pathlib import Path
+from typing import Final
 
 from hwsched.documents import DOCUMENTS, DocumentKind, OpeningView, ProjectView
 from hwsched.documents.view import Format
 from hwsched.model.errors import ValueRefusedError
+from hwsched.operations.issuing_templates import issue_templates
 from hwsched.render.blocks import Document
 from hwsched.render.file_names import safe_file_name
 from hwsched.render.pdf import render_pdf
@@ -13,6 +15,31 @@ from hwsched.render.xlsx import render_xlsx
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
+
+
+TEMPLATES: Final = "templates"
+PRINTS: Final[tuple[tuple[str, str, tuple[Format, ...]], ...]] = (
+    *((kind.name, kind.title, kind.formats) for kind in DOCUMENTS),
+    (TEMPLATES, "True-size templates", ("pdf",)),
+)
+"""Name, title and formats of everything that is printed."""
+
+
+def issue_by_name(
+    view: ProjectView,
+    name: str,
+    folder: Path,
+    formats: Sequence[Format] | None = None,
+    *,
+    paper: str = "letter",
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
+) -> list[Path]:
+    """Write a document, or the true-size templates; see `issue` for parameters and errors."""
+    if name == TEMPLATES:
+        return issue_templates(view, folder, paper=paper, progress=progress, cancelled=cancelled)
+    kind = document_kind(name)
+    return issue(view, kind, folder, formats, paper=paper, progress=progress, cancelled=cancelled)
 
 
 def document_kind(name: str) -> DocumentKind:

@@ -1,0 +1,63 @@
+"""Issuing true-size templates: one for all openings that share it, in one file at 1:1."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+from hwsched.documents import ProjectView
+from hwsched.drawings import template
+from hwsched.drawings.drawing import Drawing
+from hwsched.model.errors import ValueRefusedError
+from hwsched.render.true_size import render_true_size
+
+
+def templates(view: ProjectView) -> list[Drawing]:
+    """Return the templates of openings that are fitted and drilled; openings alike share one that names their marks."""
+    style = view.length_style
+    groups: dict[tuple[object, ...], list[int]] = {}
+    for place, opening in enumerate(view.openings):
+        fit = opening.fit
+        if fit is None or fit.status != "fitted" or not fit.holes or opening.lock_leaf is None:
+            continue
+        drawn = template(opening.case, fit, "secured", (), style)
+        groups.setdefault((drawn.shapes, drawn.bounds, drawn.notes), []).append(place)
+    found = []
+    for places in groups.values():
+        first = view.openings[places[0]]
+        marks = [view.openings[place].mark for place in places]
+        if first.fit is not None:
+            found.append(template(first.case, first.fit, "secured", marks, style))
+    return found
+
+
+def issue_templates(
+    view: ProjectView,
+    folder: Path,
+    *,
+    paper: str = "letter",
+    progress: Callable[[int, int], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> list[Path]:
+    """Write the templates of a project view into one PDF at 1:1.
+
+    Raises
+    ------
+    ValueRefusedError
+        When no opening has a hole to be drilled, or the folder cannot be written.
+    """
+    drawings = templates(view)
+    if not drawings:
+        raise ValueRefusedError("templates", "no opening is fitted with a hole to be drilled")
+    path = folder / "templates.pdf"
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        render_true_size(
+            drawings,
+            path,
+            "a4" if paper == "a4" else "letter",
+            heading=f"{view.title} · {view.revision} · {view.date}",
+            progress=progress,
+            cancelled=cancelled,
+        )
+    except OSError as error:
+        raise ValueRefusedError("folder", f"{folder} cannot be written: {error.strerror or error}") from error
+    return [path]

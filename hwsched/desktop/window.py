@@ -26,6 +26,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.calculators import CalculatorsDialog
 from hwsched.desktop.jobs import Cancelled, Jobs, Progress
 from hwsched.desktop.opening_sheet import OpeningSheet
 from hwsched.desktop.places import Places
@@ -169,6 +170,7 @@ class Window(QMainWindow):
         self.act_fit = action("Fit", "Work out parts, place, cable, power and holes", self.fit, "F5")
         self.act_check = action("Check", "Let every rule speak again", self.check, "F6")
         self.act_print = action("Print", "Schedule, pick list, install packets", self.ask_print, standard.Print)
+        self.act_calculators = action("Calculators", "Work out one number by itself", self.show_calculators, "F9")
         self.act_undo = action("Undo", "Take back the last step", self.undo, standard.Undo)
         self.act_redo = action("Redo", "Do again what was taken back", self.redo, standard.Redo)
         quit_ = action("Quit", "Close the desktop", self.close, standard.Quit)
@@ -182,6 +184,8 @@ class Window(QMainWindow):
         work.addActions([self.act_fit, self.act_check, self.act_print])
         work.addSeparator()
         work.addActions([self.act_undo, self.act_redo])
+        work.addSeparator()
+        work.addAction(self.act_calculators)
         bar = self.addToolBar("Work")
         bar.setObjectName("work")
         bar.setMovable(False)
@@ -384,6 +388,12 @@ class Window(QMainWindow):
             self.statusBar().showMessage(f"{len(written)} files written into {folder}", 15000)
 
         self.jobs.run("Printing", work, then)
+
+    def show_calculators(self) -> None:
+        """Show the calculators; they need no project."""
+        self.calculators = CalculatorsDialog(self)
+        self.calculators.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.calculators.show()
 
     def undo(self) -> None:
         """Take back the last step."""

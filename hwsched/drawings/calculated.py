@@ -1,0 +1,136 @@
+"""Small drawings of what a calculator was asked and answered, for its form in the desktop.
+
+Input and output are the JSON objects of the calculator; what cannot be drawn has no drawing.
+"""
+
+from collections.abc import Callable, Mapping
+from typing import Any, Final
+
+from hwsched.drawings.drawing import Circle, Drawing, Line, Shape, Text
+
+Asked = Mapping[str, Any]
+
+
+def calculated(name: str, asked: Asked, answered: Asked) -> Drawing | None:
+    """Draw a calculation.
+
+    Parameters
+    ----------
+    name : str
+        The calculator.
+    asked, answered : mapping
+        Its input, and an output without error.
+
+    Returns
+    -------
+    Drawing or None
+        None where the calculator has nothing to draw.
+    """
+    draw = _DRAWN.get(name)
+    if draw is None:
+        return None
+    shapes, bounds = draw(asked, answered)
+    return Drawing(name, tuple(shapes), bounds)
+
+
+def _rectangle(x0: float, y0: float, x1: float, y1: float, **look: Any) -> Line:
+    return Line(((x0, y0), (x1, y0), (x1, y1), (x0, y1)), closed=True, **look)
+
+
+Bounds = tuple[float, float, float, float]
+
+
+def _placement(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
+    leaf = asked["leaf"]
+    wide, high = float(leaf["width_mm"]), float(leaf["height_mm"])
+    shapes: list[Shape] = [_rectangle(0, 0, wide, high, fill="leaf", name="leaf")]
+    for keepout in asked["keepouts"]:
+        c = float(keepout["clearance_mm"])
+        box = [float(keepout[key]) for key in ("x0", "y0", "x1", "y1")]
+        shapes.append(_rectangle(box[0] - c, box[1] - c, box[2] + c, box[3] + c, pen="keepout", name="clearance"))
+        shapes.append(_rectangle(*box, pen="existing", fill="existing", name=str(keepout["name"])))
+    cylinder = asked["cylinder"]
+    shapes.append(Circle(float(cylinder["x"]), float(cylinder["y"]), 33, "outline", "metal", "cylinder"))
+    best = answered.get("best")
+    if best:
+        plate, hole, size = best["plate"], best["hole"], asked["plate"]
+        x, y = float(plate["x"]), float(plate["y"])
+        shapes.append(
+            _rectangle(x, y, x + size["width_mm"], y + size["height_mm"], pen="new", fill="new", name="plate")
+        )
+        shapes.append(Circle(float(hole["x"]), float(hole["y"]), 13, "outline", "hole", "access hole"))
+        ends = ((cylinder["x"], cylinder["y"]), (hole["x"], hole["y"]),
+                (x + asked["connector"]["x"], y + asked["connector"]["y"]))  # fmt: skip
+        shapes.append(Line(tuple((float(a), float(b)) for a, b in ends), "hidden", name="cable"))
+    return shapes, (0, 0, wide, high)
+
+
+def _cable(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
+    points = [(float(p[0]), float(p[1])) for p in asked["points_mm"]]
+    shapes: list[Shape] = [Line(tuple(points), "new", name="cable")]
+    tight = set(answered.get("tight_bends", ()))
+    for place, (x, y) in enumerate(points):
+        shapes.append(Circle(x, y, 4, "warning" if place in tight else "outline", "hole", f"point {place}"))
+    return shapes, _around(points)
+
+
+def _stack(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
+    thick, trim = float(asked["leaf_mm"]), float(asked["trim_mm"])
+    middle = thick / 2 + float(asked.get("case_offset_mm") or 0.0)
+    shapes: list[Shape] = [
+        _rectangle(-60, 0, 60, thick, fill="leaf", name="leaf"),
+        _rectangle(-30, thick, 30, thick + trim, pen="existing", fill="existing", name="trim"),
+        Line(((-60, middle), (60, middle)), "centre", name="case's centre"),
+    ]
+    top = thick + trim
+    fits = answered.get("fits") or []
+    if fits:
+        best = fits[0]
+        cylinder = next(each for each in asked["cylinders"] if each["part"] == best["cylinder"])
+        head = thick + trim + float(best["projection_mm"])
+        shapes.append(
+            _rectangle(-14.6, head - float(cylinder["length_mm"]), 14.6, head, pen="new", fill="metal", name="shell")
+        )
+        shapes.append(
+            _rectangle(
+                -20, thick + trim, 20, head - float(best["gap_mm"]), pen="new", fill="new", name="collar and rings"
+            )
+        )
+        top = head
+    return shapes, (-60, 0, 60, top)
+
+
+def _bore(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
+    leaf, start = asked["leaf"], asked["start"]
+    thick = float(leaf["thickness_mm"])
+    direction, long = answered["direction"], float(answered["length_mm"])
+    end = [float(s) + float(d) * long for s, d in zip(start, direction, strict=True)]
+    y0, y1 = min(start[1], end[1]) - 40, max(start[1], end[1]) + 40
+    shapes: list[Shape] = [
+        _rectangle(0, y0, thick, y1, fill="leaf", name="leaf from the side"),
+        Line(((float(start[2]), float(start[1])), (end[2], end[1])), "new", name="bore's axis"),
+        Text(thick / 2, y1, "secured face left, key face right", "small", "centre"),
+    ]
+    target = asked.get("target")
+    if target:
+        low, high = target["min"], target["max"]
+        shapes.insert(
+            1,
+            _rectangle(
+                low[2], max(low[1], y0), high[2], min(high[1], y1), pen="existing", fill="existing", name="target"
+            ),
+        )
+    return shapes, (0, y0, thick, y1)
+
+
+def _around(points: list[tuple[float, float]]) -> Bounds:
+    xs, ys = [x for x, _ in points], [y for _, y in points]
+    return min(xs) - 5, min(ys) - 5, max(xs) + 5, max(ys) + 5
+
+
+_DRAWN: Final[Mapping[str, Callable[[Asked, Asked], tuple[list[Shape], Bounds]]]] = {
+    "placement": _placement,
+    "cable": _cable,
+    "cylinder-stack": _stack,
+    "bore": _bore,
+}

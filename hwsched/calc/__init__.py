@@ -15,7 +15,9 @@ from hwsched.calc.euro import EURO_HALVES
 from hwsched.calc.length import LENGTH
 from hwsched.calc.placement import PLACEMENT
 from hwsched.calc.pocket import POCKET
+from hwsched.calc.siting import SITING
 from hwsched.calc.stack import CYLINDER_STACK
+from hwsched.calc.standby import STANDBY
 from hwsched.calc.tailpiece import TAILPIECE
 
 CALCULATORS: tuple[Calculator, ...] = (
@@ -32,6 +34,8 @@ CALCULATORS: tuple[Calculator, ...] = (
     CONDUCTOR,
     CIRCUIT,
     BATTERY_LIFE,
+    STANDBY,
+    SITING,
 )
 
 __all__ = ["CALCULATORS", "Calculator"]

@@ -1,6 +1,6 @@
 """Which opening hangs on which supply, and where the supplies go: fewest supplies, then least wire.
 
-Here belong what is asked, what is refused and how the answer is told. The integer program stands in `siting_model`,
+Here belong what is asked, what is refused and how the answer is told. The integer program stands in `siting_plan`,
 estimated distances in `cable_distance`.
 """
 
@@ -12,7 +12,8 @@ from typing import Any, Final
 import numpy as np
 
 from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number
-from hwsched.calc.siting_model import NoPlan, Pairs, Plan, plan, shortage
+from hwsched.calc.siting_model import Pairs, Plan, shortage
+from hwsched.calc.siting_plan import NoPlan, plan
 from hwsched.calc.solver import Cancelled, Limits, Progress
 
 _TOUCH: Final = 1e-9

@@ -3,8 +3,19 @@
 import math
 from collections.abc import Sequence
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, QPalette, QPen, QPolygonF
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPalette,
+    QPen,
+    QPolygonF,
+)
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from hwsched.drawings.drawing import Drawing
@@ -21,7 +32,11 @@ def _colour(colour: Colour) -> QColor:
 
 
 class DrawingView(QWidget):
-    """Views side by side, as large as fits."""
+    """Views side by side, as large as fits; a shape that may be moved is dragged with the mouse."""
+
+    dragged = Signal(float, float)
+    """How far the shape was moved so far, right and up [mm of the thing drawn]."""
+    dropped = Signal(float, float)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -29,6 +44,11 @@ class DrawingView(QWidget):
         self._lowered: tuple[OnPaper, ...] = ()
         self._size = QSize()
         self._empty = "Choose an opening in the register."
+        self._movable = ""
+        self._origins: list[tuple[float, float]] = []
+        self._factor = 1.0
+        self._scale = 0.0
+        self._grip: tuple[QPointF, float] | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumSize(220, 200)
 
@@ -42,6 +62,42 @@ class DrawingView(QWidget):
         self._empty = empty or self._empty
         self._lowered = ()
         self.update()
+
+    def set_movable(self, name: str) -> None:
+        """Name the shape that may be dragged; empty for none."""
+        self._movable = name
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+        """Take hold of the movable shape when the mouse is pressed in it."""
+        for page, (left, top) in zip(self._lowered, self._origins, strict=False):
+            x, y = (event.position().x() - left) / self._factor, (top - event.position().y()) / self._factor
+            for shape in page.primitives:
+                if isinstance(shape, Stroke) and self._movable and shape.name == self._movable:
+                    xs, ys = [p[0] for p in shape.points], [p[1] for p in shape.points]
+                    if min(xs) - 1 <= x <= max(xs) + 1 and min(ys) - 1 <= y <= max(ys) + 1:
+                        self._grip = (event.position(), self._factor * page.scale)
+                        self.setCursor(Qt.CursorShape.ClosedHandCursor)
+                        return
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+        """Tell how far the shape is dragged."""
+        if self._grip is not None:
+            self.dragged.emit(*self._moved(event))
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+        """Let go of the shape."""
+        if self._grip is not None:
+            moved = self._moved(event)
+            self._grip = None
+            self.unsetCursor()
+            self.dropped.emit(*moved)
+
+    def _moved(self, event: QMouseEvent) -> tuple[float, float]:
+        if self._grip is None:
+            return 0.0, 0.0
+        start, px_per_mm = self._grip
+        way = event.position() - start
+        return way.x() / px_per_mm, -way.y() / px_per_mm
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
         """Paint."""
@@ -64,10 +120,12 @@ class DrawingView(QWidget):
         )
         factor = _PX_PER_MM * shrink
         x_px = (self.width() - total * factor) / 2
+        self._factor, self._origins = factor, []
         for page, width in zip(self._lowered, widths, strict=True):
             painter.save()
             top = (self.height() - (page.extent[3] - page.extent[1]) * factor) / 2
-            painter.translate(x_px - page.extent[0] * factor, top + page.extent[3] * factor)
+            self._origins.append((x_px - page.extent[0] * factor, top + page.extent[3] * factor))
+            painter.translate(*self._origins[-1])
             painter.scale(factor, factor)
             _paint(painter, page, look)
             painter.restore()
@@ -77,6 +135,10 @@ class DrawingView(QWidget):
     def _fit(self) -> None:
         """Find the scale at which all views fill the widget; texts keep their size, so it is found by a few tries."""
         if self._lowered and self._size == self.size():
+            return
+        if self._grip is not None and self._scale:
+            # While a shape is dragged the views keep their scale, so that it stays under the mouse.
+            self._lowered = tuple(lower(drawing, self._scale) for drawing in self._drawings)
             return
         self._size = self.size()
         wide, tall = self.width() / _PX_PER_MM - 2 * _GAP_MM, self.height() / _PX_PER_MM - 8
@@ -91,6 +153,7 @@ class DrawingView(QWidget):
                 break
             scale *= max(0.5, 0.97 * min(wide / need_w, tall / need_h))
         self._lowered = pages
+        self._scale = scale
 
 
 def _paint(painter: QPainter, page: OnPaper, look: Look) -> None:

@@ -19,6 +19,7 @@ from hwsched.desktop.drawing_view import DrawingView
 from hwsched.desktop.facts_form import FactsForm
 from hwsched.desktop.register import state_of
 from hwsched.drawings import elevation
+from hwsched.drawings.handing import lock_edge_left
 from hwsched.operations.checking import Checked
 from hwsched.quantities import LengthStyle, format_length
 
@@ -55,6 +56,9 @@ class OpeningSheet(QWidget):
     """Everything about one opening."""
 
     edited = Signal(str, str, str, str)
+    unit_dragged = Signal(float, float)
+    """New lower left corner of the unit's plate while it is dragged, in leaf coordinates [mm]."""
+    unit_dropped = Signal(float, float)
     wants_part = Signal(str, str)
     """Role and catalogue number of the part that a person wants to choose otherwise."""
 
@@ -70,6 +74,10 @@ class OpeningSheet(QWidget):
         self.state = QLabel()
         self.state.setWordWrap(True)
         self.view = DrawingView()
+        self.view.set_movable("unit")
+        self.view.dragged.connect(self._on_dragged)
+        self.view.dropped.connect(self._on_dropped)
+        self._checked: Checked | None = None
         self.facts = FactsForm()
         self.facts.edited.connect(self.edited)
         self.parts = _Lines(("Role", "Part", "Qty", "What", "Reason"), 3)
@@ -100,8 +108,35 @@ class OpeningSheet(QWidget):
         layout.addWidget(split, 1)
         self.show_opening(None, "fraction")
 
+    def show_tried(self, tried: Checked, style: LengthStyle, words: str) -> None:
+        """Show where a dragged unit would stand, and what would follow."""
+        self.state.setText(words)
+        fit = tried.fit or Fit("unknown")
+        self.view.show_drawings([elevation(tried.case, fit, face, style) for face in ("secured", "key")])
+
+    def _on_dragged(self, right: float, up: float) -> None:
+        corner = self._corner(right, up)
+        if corner is not None:
+            self.unit_dragged.emit(*corner)
+
+    def _on_dropped(self, right: float, up: float) -> None:
+        corner = self._corner(right, up)
+        if corner is not None:
+            self.unit_dropped.emit(*corner)
+
+    def _corner(self, right: float, up: float) -> tuple[float, float] | None:
+        checked = self._checked
+        place = checked.fit.placement if checked is not None and checked.fit is not None else None
+        hand = checked.case.opening.hand if checked is not None else None
+        if place is None or hand is None or place.face != "secured":
+            return None
+        # Seen from the secured side x runs from the lock edge to the right or to the left, as the hand has it.
+        sign = 1.0 if lock_edge_left(hand, "secured") else -1.0
+        return place.x_mm + sign * right, place.y_mm + up
+
     def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
         """Show an opening, or what to do to see one."""
+        self._checked = checked
         self.facts.show_opening(checked, style)
         self.pages.setVisible(checked is not None)
         if checked is None:

@@ -39,19 +39,20 @@ from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.survey_book import SurveyOptions
 from hwsched.model.errors import ChangeError, ProjectError
 from hwsched.model.project import Project, create_project, open_project
-from hwsched.operations.by_hand import choose_part, release_part
+from hwsched.operations.by_hand import choose_part, place_unit, release_part, release_unit
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.changes import Changes
-from hwsched.operations.checking import check_openings
+from hwsched.operations.checking import Checked, check_openings
 from hwsched.operations.choosing import parts_like
 from hwsched.operations.demonstration import demonstrate
 from hwsched.operations.editing import edit_fact_text
 from hwsched.operations.fitting_openings import fit_openings
 from hwsched.operations.issuing import issue_by_name
 from hwsched.operations.survey_import import import_survey, preview_survey
+from hwsched.operations.trying import against_place, with_unit_at
 from hwsched.operations.undoing import redo, undo
 from hwsched.operations.viewing import project_view
-from hwsched.quantities import LENGTH_STYLES, LengthStyle
+from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 
 LEAVE_TO_FIT = "(leave it to the fit)"
 SURVEYS = "Surveys (*.xlsx *.xls *.ods *.csv)"
@@ -130,6 +131,8 @@ class Window(QMainWindow):
         self.places.chosen.connect(self._on_place)
         self.sheet.edited.connect(self._on_edited)
         self.sheet.wants_part.connect(self.ask_part)
+        self.sheet.unit_dragged.connect(self._on_unit_dragged)
+        self.sheet.unit_dropped.connect(self.move_unit)
 
         middle = QWidget()
         layout = QVBoxLayout(middle)
@@ -171,6 +174,9 @@ class Window(QMainWindow):
         self.act_check = action("Check", "Let every rule speak again", self.check, "F6")
         self.act_print = action("Print", "Schedule, pick list, install packets", self.ask_print, standard.Print)
         self.act_calculators = action("Calculators", "Work out one number by itself", self.show_calculators, "F9")
+        self.act_release = action(
+            "Release unit", "Leave the place of the chosen opening's unit to the fit again", self.release_unit
+        )
         self.act_undo = action("Undo", "Take back the last step", self.undo, standard.Undo)
         self.act_redo = action("Redo", "Do again what was taken back", self.redo, standard.Redo)
         quit_ = action("Quit", "Close the desktop", self.close, standard.Quit)
@@ -185,7 +191,7 @@ class Window(QMainWindow):
         work.addSeparator()
         work.addActions([self.act_undo, self.act_redo])
         work.addSeparator()
-        work.addAction(self.act_calculators)
+        work.addActions([self.act_release, self.act_calculators])
         bar = self.addToolBar("Work")
         bar.setObjectName("work")
         bar.setMovable(False)
@@ -215,7 +221,7 @@ class Window(QMainWindow):
         filled = open_ and self.workspace is not None and bool(self.workspace.checked)
         for made in (self.act_new, self.act_open):
             made.setEnabled(idle)
-        for made in (self.act_survey, self.act_catalogue, self.act_undo, self.act_redo):
+        for made in (self.act_survey, self.act_catalogue, self.act_undo, self.act_redo, self.act_release):
             made.setEnabled(open_)
         for made in (self.act_fit, self.act_check, self.act_print):
             made.setEnabled(filled)
@@ -448,6 +454,60 @@ class Window(QMainWindow):
             self._guarded(lambda: self._after(release_part(workspace.project, opening, role, who=workspace.who)))
         else:
             self._guarded(lambda: self._after(choose_part(workspace.project, opening, role, part, who=workspace.who)))
+
+    def _on_unit_dragged(self, x_mm: float, y_mm: float) -> None:
+        workspace = self.workspace
+        checked = workspace.checked.get(self.chosen) if workspace is not None and self.chosen else None
+        if workspace is None or checked is None or self.jobs.busy:
+            return
+        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker)
+        self.sheet.show_tried(tried, self.style_of_lengths, self._said_of(tried))
+
+    def _said_of(self, tried: Checked) -> str:
+        style, fit_ = self.style_of_lengths, tried.fit
+        against = against_place(tried)
+        words = ["Does not fit here: " + against[0].message if against else "Fits here"]
+        if fit_ is not None and fit_.cable is not None:
+            words.append(f"lead {format_length(fit_.cable.available_mm - fit_.cable.length_mm, style)} to spare")
+        if fit_ is not None and fit_.placement is not None and fit_.placement.clearances:
+            name, free = fit_.placement.clearances[0]
+            words.append(f"{format_length(free, style)} to {name}" if free >= 0 else f"overlaps {name}")
+        return " · ".join(words)
+
+    def move_unit(self, x_mm: float, y_mm: float) -> None:
+        """Place the unit of the chosen opening by hand; a place that does not fit is refused with its reason."""
+        workspace = self.workspace
+        checked = workspace.checked.get(self.chosen) if workspace is not None and self.chosen else None
+        if workspace is None or checked is None or self.jobs.busy:
+            return
+        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker)
+        against = against_place(tried)
+        place = tried.fit.placement if tried.fit is not None else None
+        if against or place is None:
+            self._show_sheet()
+            reason = against[0].message if against else "There is no place for the unit here."
+            self.sheet.state.setText(f"Refused, the unit stays where it was: {reason}")
+            return
+        self._guarded(
+            lambda: self._after(
+                place_unit(
+                    workspace.project,
+                    checked.case.opening.id,
+                    leaf=place.leaf,
+                    face=place.face,
+                    pattern=place.pattern,
+                    x_mm=round(x_mm, 2),
+                    y_mm=round(y_mm, 2),
+                    who=workspace.who,
+                )
+            )
+        )
+
+    def release_unit(self) -> None:
+        """Leave the place of the chosen opening's unit to the fit again."""
+        workspace, opening = self.workspace, self.chosen
+        if workspace is not None and opening is not None and not self.jobs.busy:
+            self._guarded(lambda: self._after(release_unit(workspace.project, opening, who=workspace.who)))
 
     # --- following ----------------------------------------------------------------------------------------------
 

@@ -1,6 +1,5 @@
 """Taking in a survey: preview as differences, then one change set with every row's origin."""
 
-import json
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -120,7 +119,7 @@ def _look(project: Project, path: Path, options: SurveyOptions) -> tuple[SurveyR
             options,
             own_fields={**{name: tuple(found) for name, found in own.items()}, **options.own_fields},
             remembered={**remembered, **options.remembered},
-            bare_unit=options.bare_unit or bare,
+            usual_unit=options.usual_unit or bare,
         )
         read = read_survey(path, asked)
         extra = {**read_extra(connection, OPENING_TABLE), **read_extra(connection, ITEM_TABLE)} if own else {}
@@ -177,46 +176,57 @@ def _write_changed(change: Change, openings: tuple[OpeningChange, ...]) -> None:
     _move(change, edits.get("opening", {}))
     for entity, rows in edits.items():
         table = _TABLES[entity]
-        told = []
-        for row_id, facts in rows.items():
-            row = _row(facts, table)
-            if "extra" in row:
-                held = change.connection.execute(select(table.c.extra).where(table.c.id == row_id)).scalar() or {}
-                row["extra"] = {**held, **row["extra"]}
-            told.append((row_id, row))
-        change.update(table, told, [origins[entity, row_id] for row_id in rows])
-    for opening in openings:
-        for number, leaf in enumerate(opening.new_leaves):
-            row = {"opening_id": opening.opening_id, "ordinal": 100 + number, **leaf.facts}
-            change.insert(LEAF_TABLE, [row], [leaf.origin])
-        for number, item in enumerate(opening.new_items):
-            row = _row({**item.deduced, **item.facts}, ITEM_TABLE)
-            row |= {"opening_id": opening.opening_id, "ordinal": 100 + number}
-            change.insert(ITEM_TABLE, [row], [item.origin])
+        told = {row_id: _row(facts, table) for row_id, facts in rows.items()}
+        own = [row_id for row_id, row in told.items() if "extra" in row]
+        held = read_extra(change.connection, table, own) if own else {}
+        for row_id in own:
+            told[row_id]["extra"] = {**held.get(row_id, {}), **told[row_id]["extra"]}
+        change.update(table, told.items(), [origins[entity, row_id] for row_id in told])
+    leaves = [(o.opening_id, o.leaves + n, leaf) for o in openings for n, leaf in enumerate(o.new_leaves)]
+    change.insert(
+        LEAF_TABLE,
+        [{"opening_id": opening_id, "ordinal": ordinal, **leaf.facts} for opening_id, ordinal, leaf in leaves],
+        [leaf.origin for _, _, leaf in leaves],
+    )
+    items = [(o.opening_id, o.items + n, item) for o in openings for n, item in enumerate(o.new_items)]
+    change.insert(
+        ITEM_TABLE,
+        [
+            {"opening_id": opening_id, "ordinal": ordinal, **_row({**item.deduced, **item.facts}, ITEM_TABLE)}
+            for opening_id, ordinal, item in items
+        ],
+        [item.origin for _, _, item in items],
+    )
 
 
 def _move(change: Change, rows: dict[str, dict[str, Any]]) -> None:
-    """Turn a changed building or level into the level's row."""
+    """Turn changed buildings and levels into the levels' rows."""
     moved = {row_id: facts for row_id, facts in rows.items() if "building" in facts or "level" in facts}
     if not moved:
         return
-    before = {case.opening.id: case.opening for case in read_cases(change.connection, list(moved))}
-    for row_id, facts in moved.items():
-        held = before[row_id]
-        place = (facts.pop("building", held.building), facts.pop("level", held.level))
-        facts["level_id"] = levels_for(change, {place})[place]
+    places = {
+        case.opening.id: (
+            moved[case.opening.id].pop("building", case.opening.building),
+            moved[case.opening.id].pop("level", case.opening.level),
+        )
+        for case in read_cases(change.connection, list(moved))
+    }
+    levels = levels_for(change, set(places.values()))
+    for row_id, place in places.items():
+        moved[row_id]["level_id"] = levels[place]
 
 
 def _remember(change: Change, mapping: SheetMapping, options: SurveyOptions) -> None:
-    kept = mapping.remembered()
-    content = {"columns": dict(kept.columns), "bare_unit": options.bare_unit or ""}
+    """Keep how a header was read; an import that changes nothing else keeps it only where the user said it anew."""
     row = change.connection.execute(
         select(IMPORT_MAPPING).where(IMPORT_MAPPING.c.fingerprint == mapping.fingerprint)
     ).first()
+    kept = mapping.remembered(options.bare_unit or (row.mapping.get("bare_unit", "") if row else ""))
+    content = {"columns": dict(kept.columns), "bare_unit": kept.bare_unit}
     if row is None:
-        if change.number is not None:
+        if change.number is not None or options.columns:
             change.insert(
                 IMPORT_MAPPING, [{"fingerprint": mapping.fingerprint, "name": mapping.sheet, "mapping": content}]
             )
-    elif json.dumps(row.mapping, sort_keys=True) != json.dumps(content, sort_keys=True):
+    elif dict(row.mapping) != content and (change.number is not None or options.columns or options.bare_unit):
         change.update(IMPORT_MAPPING, [(row.id, {"mapping": content})])

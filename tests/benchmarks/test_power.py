@@ -152,7 +152,8 @@ def test_500_openings_by_40_places_against_the_bare_solver(seed, amps, maximum_m
 
 
 def test_10_000_batteries_and_circuits_within_one_bare_reading(tmp_path):
-    path = write_survey(tmp_path / "survey.xlsx", 10_000)
+    path = tmp_path / "survey.xlsx"
+    write_survey(path, 10_000)
 
     def reading():
         book = openpyxl.load_workbook(path, read_only=True, data_only=True)

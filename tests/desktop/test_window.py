@@ -145,3 +145,61 @@ def test_ten_thousand_openings_are_filtered_without_asking_for_every_cell(window
     register.narrow(words=one.case.opening.mark)
     assert register.rowCount() == 10_000
     assert calls == 0
+
+
+def drag(qtbot, window, right_mm, up_mm):
+    """Drag the unit by the mouse; returns what is said while it is held."""
+    from PySide6.QtCore import QPoint
+    from PySide6.QtTest import QTest
+
+    view = window.sheet.view
+    view.grab()
+    page, (left, top) = view._lowered[0], view._origins[0]
+    unit = next(shape for shape in page.primitives if getattr(shape, "name", "") == "unit")
+    x = sum(point[0] for point in unit.points) / len(unit.points)
+    y = sum(point[1] for point in unit.points) / len(unit.points)
+    start = QPoint(round(left + x * view._factor), round(top - y * view._factor))
+    px = view._factor * page.scale
+    end = start + QPoint(round(right_mm * px), round(-up_mm * px))
+    QTest.mousePress(view, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, start)
+    QTest.mouseMove(view, end)
+    said = window.sheet.state.text()
+    QTest.mouseRelease(view, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, end)
+    return said
+
+
+def test_the_unit_is_dragged_to_a_place_that_fits_and_released(window, qtbot):
+    choose(window, "M004")
+    before = window.workspace.checked[window.chosen].fit.placement
+    said = drag(qtbot, window, 0, 25)
+    assert said.startswith("Fits here")
+    assert "to spare" in said
+    after = window.workspace.checked[window.chosen].fit.placement
+    assert after.source == "by-hand"
+    assert after.y_mm == pytest.approx(before.y_mm + 25, abs=12)
+    window.act_undo.trigger()
+    assert window.workspace.checked[window.chosen].fit.placement == before
+
+
+def test_a_place_that_does_not_fit_is_refused_with_the_reason(window, qtbot):
+    choose(window, "M004")
+    before = window.workspace.checked[window.chosen].fit.placement
+    said = drag(qtbot, window, 0, -60)
+    assert said.startswith("Does not fit here")
+    assert window.sheet.state.text().startswith("Refused, the unit stays where it was")
+    assert window.workspace.checked[window.chosen].fit.placement == before
+
+
+def test_the_calculators_answer_their_examples_and_name_wrong_fields(qtbot):
+    from hwsched.calc import CALCULATORS
+    from hwsched.desktop.calculators import CalculatorsDialog
+
+    dialog = CalculatorsDialog()
+    qtbot.addWidget(dialog)
+    for row, calculator in enumerate(CALCULATORS):
+        dialog.names.setCurrentRow(row)
+        assert "Basis:" in dialog.answer.toPlainText(), calculator.name
+    dialog.names.setCurrentRow([c.name for c in CALCULATORS].index("cylinder-stack"))
+    dialog.fields["leaf_mm"].setText("-3")
+    dialog.work_out()
+    assert dialog.answer.toPlainText().startswith("leaf_mm:")

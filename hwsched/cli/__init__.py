@@ -5,6 +5,7 @@ from hwsched.cli.check import CHECK
 from hwsched.cli.choose import CHOOSE
 from hwsched.cli.demo import DEMO
 from hwsched.cli.desktop import DESKTOP
+from hwsched.cli.draw import DRAW
 from hwsched.cli.edit import EDIT
 from hwsched.cli.field import FIELD
 from hwsched.cli.fit import FIT
@@ -37,6 +38,7 @@ VERBS: tuple[Verb, ...] = (
     FIT,
     CHECK,
     PRINT,
+    DRAW,
     UNDO,
     REDO,
     HISTORY,

@@ -111,8 +111,14 @@ class OpeningSheet(QWidget):
     def show_tried(self, tried: Checked, style: LengthStyle, words: str) -> None:
         """Show where a dragged unit would stand, and what would follow."""
         self.state.setText(words)
+        self._show_findings(tried)
         fit = tried.fit or Fit("unknown")
         self.view.show_drawings([elevation(tried.case, fit, face, style) for face in ("secured", "key")])
+
+    def _show_findings(self, checked: Checked) -> None:
+        self.findings.show_rows(
+            [(f.severity + (" (waived)" if f.waived else ""), f.message, f.cure, f.basis) for f in checked.findings]
+        )
 
     def _on_dragged(self, right: float, up: float) -> None:
         corner = self._corner(right, up)
@@ -170,9 +176,7 @@ class OpeningSheet(QWidget):
                 for h in fit.holes
             ]
         )
-        self.findings.show_rows(
-            [(f.severity + (" (waived)" if f.waived else ""), f.message, f.cure, f.basis) for f in checked.findings]
-        )
+        self._show_findings(checked)
         needs = [("", "unknown", f"needs {need.label}: {need.blocks}") for need in fit.needs]
         self.refused.show_rows([*needs, *((r.part, r.rule, r.reason) for r in fit.refused)])
         counts = (None, len(fit.parts), len(fit.holes), len(checked.findings), len(needs) + len(fit.refused))

@@ -116,3 +116,33 @@ def test_no_two_marks_share_a_file(project, tmp_path):
     files = issue(project_view(project, [c.opening.id for c in cases]), document_kind("packets"), tmp_path)
     assert len({str(path).casefold() for path in files}) == 4
     assert all(path.parent == tmp_path / "packets" and path.is_file() for path in files)
+
+
+def test_templates_hold_for_openings_alike_and_name_their_marks(project, tmp_path):
+    from pypdf import PdfReader
+
+    from hwsched.operations.issuing import issue_by_name
+    from hwsched.operations.issuing_templates import templates
+
+    view = project_view(project)
+    drawn = templates(view)
+    drilled = [o for o in view.openings if o.fit and o.fit.status == "fitted" and o.fit.holes and o.lock_leaf]
+    assert 1 < len(drawn) < len(drilled)
+    (path,) = issue_by_name(view, "templates", tmp_path)
+    text = " ".join(page.extract_text() for page in PdfReader(path).pages)
+    assert all(opening.mark in text for opening in drilled)
+    with pytest.raises(ValueRefusedError, match="no opening"):
+        issue_by_name(project_view(project, []), "templates", tmp_path)
+
+
+@pytest.mark.parametrize("dark", [False, True])
+def test_every_view_is_drawn_as_svg(project, tmp_path, dark):
+    from xml.etree import ElementTree
+
+    from hwsched.operations.drawing_views import VIEWS, draw
+
+    for view in VIEWS:
+        path = draw(project, "M006", view, tmp_path / f"{view}.svg", dark=dark)
+        assert ElementTree.parse(path).getroot().tag.endswith("svg")
+    with pytest.raises(ValueRefusedError, match="section"):
+        draw(project, "M006", "ceiling", tmp_path / "x.svg")

@@ -1,0 +1,38 @@
+"""`hwsched draw`: one view of an opening as SVG."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+    from hwsched.operations.drawing_views import VIEWS
+
+    add_project(parser)
+    parser.add_argument("mark", help="the opening")
+    parser.add_argument("view", choices=list(VIEWS))
+    parser.add_argument("file", help="file to write, ending .svg")
+    parser.add_argument("--dark", action="store_true", help="for a dark screen")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from pathlib import Path
+
+    from hwsched.cli.session import opened, print_json
+    from hwsched.operations.drawing_views import draw
+
+    with opened(arguments) as project:
+        path = draw(project, arguments.mark, arguments.view, Path(arguments.file), dark=arguments.dark)
+    if arguments.json:
+        print_json({"file": str(path)})
+    else:
+        print(f"Wrote {path}")
+    return DONE
+
+
+DRAW = Verb("draw", "Draw one view of an opening as SVG.", _arguments, _run)

@@ -1,0 +1,32 @@
+"""Writes the contributor guide's section on calculators from their declarations: ``python -m tests.house.guide``."""
+
+from pathlib import Path
+
+from hwsched.calc import CALCULATORS
+
+GUIDE = Path(__file__).parents[2] / "DEVELOPERS.md"
+BEGIN, END = "<!-- calculators: written by tests/house/guide.py -->\n", "<!-- end of calculators -->\n"
+
+
+def section() -> str:
+    lines = []
+    for calculator in CALCULATORS:
+        lines += [f"### `{calculator.name}`: {calculator.title}", "", f"Basis: {calculator.basis}.", ""]
+        for title, fields in (("In", calculator.inputs), ("Out", calculator.outputs)):
+            lines.append(f"{title}:")
+            lines.append("")
+            for field in fields:
+                choices = f", one of {', '.join(field.choices)}" if field.choices else ""
+                default = f", default {field.default}" if field.default else ""
+                lines.append(f"- `{field.name}` ({field.kind}{choices}{default}): {field.text}")
+            lines.append("")
+    return "\n".join(lines) + "\n"
+
+
+def written(text: str) -> str:
+    before, rest = text.split(BEGIN)
+    return before + BEGIN + "\n" + section() + END + rest.split(END)[1]
+
+
+if __name__ == "__main__":
+    GUIDE.write_text(written(GUIDE.read_text(encoding="utf-8")), encoding="utf-8")

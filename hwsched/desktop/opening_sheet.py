@@ -31,6 +31,7 @@ class _Lines(QTableWidget):
         super().__init__(0, len(titles))
         self.setHorizontalHeaderLabels(list(titles))
         self.verticalHeader().hide()
+        self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
         self.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
         self.setWordWrap(True)
@@ -49,7 +50,6 @@ class _Lines(QTableWidget):
                 cell.setToolTip(text)
                 cell.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
                 self.setItem(r, c, cell)
-        self.resizeRowsToContents()
 
 
 class OpeningSheet(QWidget):

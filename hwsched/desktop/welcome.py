@@ -28,6 +28,8 @@ class Welcome(QWidget):
         words.setWordWrap(True)
         words.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         words.setFixedWidth(460)
+        # A wrapped label under an alignment gets the height of one line only, unless it is told.
+        words.setMinimumHeight(words.heightForWidth(460))
         layout = QVBoxLayout(self)
         layout.addStretch(2)
         layout.addWidget(title)

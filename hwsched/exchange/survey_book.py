@@ -1,47 +1,28 @@
-"""Reading a survey file into plain values: which sheets, which header, which cells.
+"""Reading a survey file into plain values: which sheets are openings, which are lists of items, and what they say.
 
-How rows become openings stands in `survey_rows`; what a header means in `survey_words`.
+What a header means stands in `survey_words`, how cells are read in `survey_columns`, how rows become openings in
+`survey_rows` and `survey_openings`.
 """
 
-from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Any, Final
+from typing import Final
 
-from hwsched.attributes import CellError, CellReader
-from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected, column_letter, problem_of
-from hwsched.exchange.survey_facts import Assumption, SurveyOptions, SurveyRead, UnmappedColumn
+from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected, column_letter
+from hwsched.exchange.survey_columns import read_columns
+from hwsched.exchange.survey_facts import Assumption, SurveyedOpening, SurveyOptions, SurveyRead, UnmappedColumn
 from hwsched.exchange.survey_grid import Grid, read_grids
 from hwsched.exchange.survey_header import Header, find_header, map_columns
-from hwsched.exchange.survey_mapping import MappedColumn, RememberedMapping, SheetMapping, Target
-from hwsched.exchange.survey_rows import RowFacts, gather
+from hwsched.exchange.survey_mapping import SheetMapping
+from hwsched.exchange.survey_openings import Taken, finish
+from hwsched.exchange.survey_rows import gather
+from hwsched.exchange.survey_sheet import SheetFacts, unread
 from hwsched.exchange.survey_words import Vocabulary
-from hwsched.quantities import LengthError, One, Pair, PairSize, Size, read_length, suspicious_in_column
-from hwsched.quantities.readings import BareUnit
+from hwsched.quantities import BARE_UNITS, BareUnit
 
 __all__ = ["SurveyOptions", "SurveyRead", "read_survey"]
 
-_UNIT_WORDS: Final = {"in": "inches", "ft": "feet", "mm": "millimetres", "cm": "centimetres", "m": "metres"}
-_WATCHED: Final = frozenset(
-    {
-        ("leaf", "width_mm"),
-        ("leaf", "height_mm"),
-        ("leaf", "thickness_mm"),
-        ("existing_item", "backset_mm"),
-        ("existing_item", "cylinder_height_mm"),
-    }
-)
-"""Facts whose bare numbers are compared with their column: a lost digit costs a door."""
-
-
-@dataclass
-class _Sheet:
-    """What is found while a sheet is read."""
-
-    grid: Grid
-    mapping: SheetMapping
-    rows: dict[int, RowFacts] = field(default_factory=dict)
-    problems: list[CellProblem] = field(default_factory=list)
-    assumptions: list[Assumption] = field(default_factory=list)
+_FEWEST_FACTS: Final = 2
+"""Facts beside the mark with which a sheet that is not the best one is worth speaking of."""
 
 
 def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
@@ -64,196 +45,127 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
     InputRejected
         Where the file as a whole cannot be read, or no sheet has a header with marks.
     """
-    grids = read_grids(path)
+    grids = read_grids(path, options.sheet)
     vocabulary = Vocabulary(options.own_fields)
-    chosen = _choose(grids, vocabulary, options, path.name)
-    sheets: list[_Sheet] = []
+    mains, lists, passed_over, other_sheets = _choose(grids, vocabulary, options, path.name)
+    sheets: list[tuple[SheetFacts, bool]] = []
+    mappings: list[SheetMapping] = []
     problems: list[CellProblem | FileProblem] = []
     unmapped: list[UnmappedColumn] = []
-    for grid, header in chosen:
+    for grid, header in (*mains, *lists):
         remembered = options.remembered.get(header.fingerprint)
         mapping, wrong = map_columns(grid, header, vocabulary, options.columns, remembered)
-        problems += wrong
+        mappings.append(mapping)
         if wrong:
+            problems += wrong
             continue
-        sheet = _read_sheet(grid, mapping, vocabulary, options, remembered)
-        sheets.append(sheet)
-        unmapped += _unmapped(grid, header, mapping, remembered)
-    gathered = gather([(sheet.grid, sheet.rows) for sheet in sheets], [p for s in sheets for p in s.problems])
-    problems += gathered.problems
-    names = {grid.sheet for grid, _ in chosen}
+        of_memory = next((unit for unit in BARE_UNITS if remembered and unit == remembered.bare_unit), None)
+        bare: BareUnit | None = options.bare_unit or of_memory or options.usual_unit
+        sheet = read_columns(grid, mapping, vocabulary, bare, as_typed=options.as_typed)
+        sheets.append((sheet, (grid, header) in mains))
+        unmapped += _unmapped(sheet, mapping)
+        passed_over += sheet.passed_over
+    openings, rejected, of_rows, assumed = _openings(sheets, passed_over, only_named=options.sheet is not None)
+    problems += [problem for sheet, _ in sheets for problem in sheet.problems]
+    problems += of_rows
+    if not openings and not rejected and not problems:
+        rows = "has no row below its header"
+        problems.append(FileProblem(path.name, rows, mains[0][0].sheet, "rows with a mark and facts"))
     return SurveyRead(
         file=path.name,
-        openings=gathered.openings,
-        rejected=gathered.rejected,
-        mapping=tuple(sheet.mapping for sheet in sheets),
-        assumptions=tuple(a for sheet in sheets for a in sheet.assumptions),
+        openings=openings,
+        rejected=rejected,
+        mapping=tuple(mappings),
+        assumptions=(*(a for sheet, _ in sheets for a in sheet.assumptions), *assumed),
         problems=tuple(problems),
         unmapped=tuple(unmapped),
-        passed_over=tuple(f"sheet {grid.sheet}: no openings in it" for grid in grids if grid.sheet not in names),
+        passed_over=tuple(passed_over),
+        other_sheets=other_sheets,
     )
 
 
-def _choose(grids: list[Grid], vocabulary: Vocabulary, options: SurveyOptions, file: str) -> list[tuple[Grid, Header]]:
+Found = tuple[Grid, Header]
+
+
+def _choose(
+    grids: list[Grid], vocabulary: Vocabulary, options: SurveyOptions, file: str
+) -> tuple[list[Found], list[Found], list[str], tuple[str, ...]]:
+    """Choose the sheets: of openings the one whose header names most, and those of the same header; all lists of items.
+
+    Returns
+    -------
+    tuple
+        Sheets of openings, lists of items, what is passed over, and sheets without openings.
+    """
+    found = {grid.sheet: header for grid in grids if (header := find_header(grid, vocabulary, options.columns))}
+    marked = [(grid, found[grid.sheet]) for grid in grids if grid.sheet in found and found[grid.sheet].has_mark]
+    lists = [each for each in marked if each[1].is_items() and each[0].sheet != options.sheet]
+    mains = [each for each in marked if each not in lists]
     if options.sheet is not None:
-        named = [grid for grid in grids if grid.sheet == options.sheet]
-        if not named:
-            sheets = ", ".join(grid.sheet for grid in grids)
-            raise InputRejected(
-                [FileProblem(file, f"has no sheet {options.sheet}", accepted=f"one of its sheets: {sheets}")]
-            )
-        grids = named
-    found = [(grid, header) for grid in grids if (header := find_header(grid, vocabulary, options.columns)) is not None]
-    marked = [(grid, header) for grid, header in found if header.has_mark]
-    mains = sorted((each for each in marked if not each[1].is_items()), key=lambda each: -len(each[1].targets))
+        mains = [each for each in mains if each[0].sheet == options.sheet]
+    if not mains and options.sheet is None:
+        # A file of items alone tells of openings too, if only their marks.
+        mains, lists = lists, []
     if not mains:
-        what = "no sheet has a header row with a column of marks" if grids else "holds no sheet"
-        accepted = "a header row within the first 30, such as Mark, Level, Width, Height, Thickness"
-        raise InputRejected([FileProblem(file, what, accepted=accepted)])
-    return [mains[0], *(each for each in marked if each[1].is_items())]
+        raise InputRejected([_no_header(file, grids, found, options)])
+    best = max(mains, key=lambda each: len(each[1].targets))
+    alike = [each for each in mains if each[1].fingerprint == best[1].fingerprint]
+    read = {grid.sheet for grid, _ in (*alike, *lists)}
+    passed_over = []
+    others = []
+    for grid in grids:
+        if grid.sheet in read or grid.sheet == options.sheet:
+            continue
+        header = found.get(grid.sheet)
+        if header is not None and header.has_mark and len(header.targets) > _FEWEST_FACTS:
+            passed_over.append(f"sheet {grid.sheet}: looks like openings too; not read, its header is another one")
+        elif any(any(row) for row in grid.rows):
+            others.append(grid.sheet)
+    return alike, lists, passed_over, tuple(others)
 
 
-def _read_sheet(
-    grid: Grid,
-    mapping: SheetMapping,
-    vocabulary: Vocabulary,
-    options: SurveyOptions,
-    remembered: RememberedMapping | None,
-) -> _Sheet:
-    sheet = _Sheet(grid, mapping)
-    bare = options.bare_unit or (remembered.bare_unit if remembered and remembered.bare_unit else None)
-    first = mapping.header_row
-    for column in mapping.columns:
-        attribute = vocabulary.attribute(column.target)
-        unit = column.unit or (bare if attribute is None or attribute.kind == "length" else None)
-        if attribute is None:
-            _read_sizes(sheet, column, unit)
-            continue
-        _read_column(sheet, column, CellReader(attribute, unit), first, options.as_typed)
-    for (row, index), message in grid.doubtful.items():
-        known = next((c for c in mapping.columns if c.index == index), None)
-        if known is not None and row >= first:
-            sheet.problems.append(
-                CellProblem(grid.file, grid.sheet, row + 1, column_letter(index), known.header, "", message)
-            )
-    return sheet
+def _no_header(file: str, grids: list[Grid], found: dict[str, Header], options: SurveyOptions) -> FileProblem:
+    accepted = "a header row among the first 30 filled rows, such as Mark, Level, Width, Height, Thickness"
+    if options.sheet is not None:
+        grids = [grid for grid in grids if grid.sheet == options.sheet]
+    if not any(any(row) for grid in grids for row in grid.rows):
+        return FileProblem(file, "holds nothing", options.sheet or "", accepted)
+    without_mark = next((grid.sheet for grid in grids if grid.sheet in found), None)
+    if without_mark is not None:
+        row = found[without_mark].last + 1
+        message = f"row {row} looks like a header, but has no column of marks"
+        return FileProblem(file, message, without_mark, "a column headed Mark, Door no or Opening")
+    return FileProblem(file, "no row looks like a header with a column of marks", options.sheet or "", accepted)
 
 
-def _read_column(sheet: _Sheet, column: MappedColumn, reader: CellReader, first: int, as_typed: bool) -> None:
-    index, target, rows = column.index, column.target, sheet.rows
-    grid = sheet.grid
-    read = reader.read
-    bare: list[tuple[int, float]] = []
-    known: list[float] = []
-    assumed: dict[str, int] = {}
-    watched = (target.entity, target.attribute) in _WATCHED
-    for place in range(first, len(grid.rows)):
-        line = grid.rows[place]
-        if index >= len(line):
-            continue
-        cell = line[index]
-        if cell == "" or cell is None:
-            continue
-        try:
-            found = read(cell)
-        except CellError as error:
-            sheet.problems.append(
-                problem_of(error, file=grid.file, sheet=grid.sheet, row=place + 1, column=index, header=column.header)
-            )
-            rows.setdefault(place, {})
-            continue
-        value = found.value
-        if found.assumed_unit is not None:
-            assumed[found.assumed_unit] = assumed.get(found.assumed_unit, 0) + 1
-        if value is None:
-            continue
-        if watched and isinstance(value, float):
-            known.append(value)
-            if found.assumed_unit is not None:
-                bare.append((place, value))
-        facts = rows.get(place)
-        if facts is None:
-            rows[place] = {target: value}
+def _openings(
+    sheets: list[tuple[SheetFacts, bool]], passed_over: list[str], *, only_named: bool
+) -> tuple[tuple[SurveyedOpening, ...], tuple[str, ...], list[CellProblem], list[Assumption]]:
+    drafts, problems, skipped = gather(sheets, only_named=only_named)
+    if skipped:
+        passed_over.append(f"{skipped} rows in lists of items: their openings stand on another sheet")
+    taken = Taken()
+    openings: list[SurveyedOpening] = []
+    rejected: list[str] = []
+    for draft in drafts:
+        opening = finish(draft, taken, problems)
+        if draft.bad:
+            rejected.append(draft.mark)
         else:
-            facts[target] = value
-    for unit, count in assumed.items():
-        text = f"numbers without a unit taken as {_UNIT_WORDS.get(unit, unit)}"
-        sheet.assumptions.append(Assumption(grid.sheet, column_letter(index), column.header, text, count))
-    if bare and not as_typed:
-        _ask_about_strays(sheet, column, bare, known)
+            openings.append(opening)
+    name = sheets[0][0].grid.sheet if sheets else ""
+    assumed = [Assumption(name, "", "", text, count) for text, count in taken.lines()]
+    return tuple(openings), tuple(rejected), problems, assumed
 
 
-def _ask_about_strays(sheet: _Sheet, column: MappedColumn, bare: list[tuple[int, float]], known: list[float]) -> None:
-    strays = {known[index] for index in suspicious_in_column(known)}
-    for place, value in bare:
-        if value not in strays:
-            continue
-        text = str(sheet.grid.rows[place][column.index])
-        sheet.problems.append(
-            CellProblem(
-                sheet.grid.file, sheet.grid.sheet, place + 1, column_letter(column.index), column.header, text,
-                "stands far apart from the rest of its column: perhaps a digit was lost, or a unit is missing",
-                "the number as measured, with its unit",
-            )
-        )  # fmt: skip
-
-
-def _read_sizes(sheet: _Sheet, column: MappedColumn, unit: str | None) -> None:
-    grid = sheet.grid
-    bare = _bare(unit)
-    slot = column.target.slot
-    memo: dict[object, dict[Target, Any]] = {}
-    for place in range(sheet.mapping.header_row, len(grid.rows)):
-        line = grid.rows[place]
-        cell = line[column.index] if column.index < len(line) else ""
-        if cell == "" or cell is None:
-            continue
-        facts = memo.get(cell)
-        if facts is None:
-            try:
-                facts = memo[cell] = _size_facts(cell, bare, slot)
-            except LengthError as error:
-                sheet.problems.append(
-                    CellProblem(
-                        grid.file, grid.sheet, place + 1, column_letter(column.index), column.header, str(cell),
-                        error.message, "width by height, such as 3-0 x 7-0, 36\" x 84\", 910 x 2110 mm",
-                    )
-                )  # fmt: skip
-                sheet.rows.setdefault(place, {})
-                continue
-        sheet.rows.setdefault(place, {}).update(facts)
-
-
-def _bare(unit: str | None) -> BareUnit | None:
-    return next((known for known in ("in", "ft", "mm", "cm", "m") if known == unit), None)
-
-
-def _size_facts(cell: object, bare: BareUnit | None, slot: str) -> dict[Target, Any]:
-    read = read_length(cell, bare)
-    if isinstance(read, Size):
-        return {Target("leaf", "width_mm", slot): read.width_mm, Target("leaf", "height_mm", slot): read.height_mm}
-    if isinstance(read, PairSize):
-        return {
-            Target("leaf", name, leaf): value
-            for leaf in ("active", "inactive")
-            for name, value in (("width_mm", read.width_mm), ("height_mm", read.height_mm))
-        }
-    if isinstance(read, Pair):
-        return {Target("leaf", "width_mm", leaf): read.leaf_mm for leaf in ("active", "inactive")}
-    if isinstance(read, One):
-        raise LengthError(str(cell), "is one length, and a size has two", "width by height")
-    raise LengthError(str(cell), "is a range, and a size has two lengths", "width by height")
-
-
-def _unmapped(
-    grid: Grid, header: Header, mapping: SheetMapping, remembered: RememberedMapping | None
-) -> list[UnmappedColumn]:
+def _unmapped(sheet: SheetFacts, mapping: SheetMapping) -> list[UnmappedColumn]:
     taken = {column.index for column in mapping.columns}
+    width = max((len(mapping.headers), *(len(sheet.grid.rows[row]) for row in sheet.rows)), default=0)
+    filled = unread(sheet, [index for index in range(width) if index not in taken])
     found = []
-    for index, text in enumerate(header.texts):
-        if index in taken:
-            continue
-        filled = sum(1 for row in grid.rows[mapping.header_row :] if index < len(row) and row[index] not in ("", None))
-        if text or filled:
-            found.append(UnmappedColumn(grid.sheet, column_letter(index), text, filled, remembered is not None))
+    for index, count in filled.items():
+        header = mapping.headers[index] if index < len(mapping.headers) else ""
+        if header or count:
+            left_out = index in mapping.left_out
+            found.append(UnmappedColumn(sheet.grid.sheet, column_letter(index), header, count, left_out))
     return found

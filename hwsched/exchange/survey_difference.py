@@ -1,19 +1,24 @@
 """What a survey file would change in a project: new, changed, unchanged, missing from the file.
 
-A blank cell leaves a known fact alone; it never erases one.
+A blank cell leaves a known fact alone, and so does ``?``: nothing that a file leaves out is ever erased or removed.
+Here belongs which leaf and which item of the file is which of the project's.
 """
 
-from collections import defaultdict
-from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
-from typing import Any
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any, Final
 
+from hwsched.attributes import show_value
 from hwsched.cases import Case, Item, Leaf, Opening
 from hwsched.exchange.survey_facts import SurveyedItem, SurveyedLeaf, SurveyedOpening, SurveyRead
+from hwsched.survey import ENTITIES
 
 _OPENING = frozenset(Opening.__slots__)
 _LEAF = frozenset(Leaf.__slots__)
 _ITEM = frozenset(Item.__slots__)
+_SHOWN: Final = 50
+"""Changed openings that a preview lists for people; the rest is counted."""
+_DECLARED: Final = {(entity.name, a.name): a for entity in ENTITIES for a in entity.attributes}
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +34,19 @@ class FactChange:
     after: Any
     origin: str
 
+    @property
+    def label(self) -> str:
+        """Return what people call the fact."""
+        declared = _DECLARED.get((self.entity, self.attribute))
+        return declared.label if declared else self.attribute.replace("_", " ")
+
+    def shown(self, value: Any) -> str:
+        """Return a value of the fact for people."""
+        declared = _DECLARED.get((self.entity, self.attribute))
+        if value is None:
+            return "unknown"
+        return show_value(declared, value) if declared else str(value)
+
 
 @dataclass(frozen=True, slots=True)
 class OpeningChange:
@@ -39,6 +57,10 @@ class OpeningChange:
     facts: tuple[FactChange, ...]
     new_leaves: tuple[SurveyedLeaf, ...] = ()
     new_items: tuple[SurveyedItem, ...] = ()
+    leaves: int = 0
+    """Leaves that the project knows of it."""
+    items: int = 0
+    """Existing items that the project knows of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +74,11 @@ class Preview:
     """Marks in the project that the file does not name; they stay."""
     assumptions: tuple[str, ...] = ()
     unmapped: tuple[str, ...] = ()
-    own: Mapping[str, frozenset[str]] = field(default_factory=dict)
+    """Columns that are not read, sheets that look like openings, rows."""
+    kept: tuple[str, ...] = ()
+    """Leaves and items of openings in the file that the file does not name; they stay."""
+    other_sheets: tuple[str, ...] = ()
+    """Names of the sheets without openings."""
 
     def describe(self) -> list[str]:
         """Return the preview in lines for people."""
@@ -62,16 +88,31 @@ class Preview:
         ]
         lines += [f"read as: {line}" for line in self.assumptions]
         lines += [f"not read: {line}" for line in self.unmapped]
-        for opening in self.changed[:50]:
-            for change in opening.facts:
-                lines.append(f"{opening.mark}: {change.where} {change.attribute}: {change.before} -> {change.after}")
+        lines += [f"not read: sheet {name}, no openings in it" for name in self.other_sheets]
+        lines += _first("not in the file, kept: ", self.kept)
+        for opening in self.changed[:_SHOWN]:
+            lines += [
+                f"{opening.mark}: {change.where}, {change.label}: {change.shown(change.before)} -> "
+                f"{change.shown(change.after)}"
+                for change in opening.facts
+            ]
             lines += [f"{opening.mark}: new leaf {leaf.position}" for leaf in opening.new_leaves]
             lines += [f"{opening.mark}: new item {item.facts.get('kind', '')}" for item in opening.new_items]
+        if len(self.changed) > _SHOWN:
+            lines.append(f"and {len(self.changed) - _SHOWN} more changed openings")
         return lines
+
+
+def _first(head: str, lines: Sequence[str]) -> list[str]:
+    rest = [f"{head}{len(lines) - _SHOWN} more"] if len(lines) > _SHOWN else []
+    return [f"{head}{line}" for line in lines[:_SHOWN]] + rest
 
 
 def difference(read: SurveyRead, cases: Iterable[Case], extra: Mapping[str, Mapping[str, Any]]) -> Preview:
     """Compare what was read with a project's openings, matched by mark.
+
+    Leaves are matched by position, existing items by kind, leaf, face and their order; an item whose leaf or face one
+    side does not know is matched by what both know.
 
     Parameters
     ----------
@@ -81,62 +122,124 @@ def difference(read: SurveyRead, cases: Iterable[Case], extra: Mapping[str, Mapp
         The project's openings.
     extra : mapping
         Values of the project's own fields by row.
+
+    Returns
+    -------
+    Preview
+        Nothing is written.
     """
     known = {case.opening.mark: case for case in cases}
     new: list[SurveyedOpening] = []
     changed: list[OpeningChange] = []
     unchanged: list[str] = []
+    kept: list[str] = []
     for opening in read.openings:
         case = known.get(opening.mark)
         if case is None:
             new.append(opening)
             continue
-        change = _compare(opening, case, extra)
+        change = _compare(opening, case, extra, kept)
         if change.facts or change.new_leaves or change.new_items:
             changed.append(change)
         else:
             unchanged.append(opening.mark)
     named = {opening.mark for opening in read.openings} | set(read.rejected)
+    not_read = [
+        f"sheet {u.sheet}, column {u.column} ({u.header or 'no header'}): {u.filled} cells"
+        + (", left out as asked" if u.left_out else "")
+        for u in read.unmapped
+    ]
     return Preview(
         tuple(new),
         tuple(changed),
         tuple(unchanged),
         tuple(mark for mark in known if mark not in named),
         tuple(assumption.describe() for assumption in read.assumptions),
-        tuple(
-            f"sheet {u.sheet}, column {u.column} ({u.header or 'no header'}): {u.filled} cells" for u in read.unmapped
-        ),
+        (*not_read, *read.passed_over),
+        tuple(kept),
+        read.other_sheets,
     )
 
 
-def _compare(opening: SurveyedOpening, case: Case, extra: Mapping[str, Mapping[str, Any]]) -> OpeningChange:
+def _compare(
+    opening: SurveyedOpening, case: Case, extra: Mapping[str, Mapping[str, Any]], kept: list[str]
+) -> OpeningChange:
     held = case.opening
     facts = _facts("opening", held.id, "Opening", opening.facts, held, _OPENING, extra, opening.origin)
-    leaves = {leaf.position: leaf for leaf in case.leaves}
     new_leaves: list[SurveyedLeaf] = []
+    leaves = list(case.leaves)
     for leaf in opening.leaves:
-        known = leaves.get(leaf.position)
+        known = _leaf_for(leaf, opening, leaves)
         if known is None:
             new_leaves.append(leaf)
-        else:
-            facts += _facts("leaf", known.id, f"Leaf {leaf.position}", leaf.facts, known, _LEAF, extra, leaf.origin)
-    waiting: dict[tuple[Any, Any], list[Item]] = defaultdict(list)
-    for item in case.items:
-        waiting[item.kind, item.face].append(item)
+            continue
+        leaves.remove(known)
+        where = f"Leaf {known.position or leaf.position}"
+        facts += _facts("leaf", known.id, where, leaf.facts, known, _LEAF, extra, leaf.origin)
+    kept += [f"{opening.mark}, leaf {leaf.position or 'of unknown position'}" for leaf in leaves if opening.leaves]
     new_items: list[SurveyedItem] = []
-    for surveyed in opening.items:
-        kind, face = surveyed.facts.get("kind"), surveyed.facts.get("face")
-        match = waiting.get((kind, face)) or next(
-            (w for key, w in waiting.items() if key[0] == kind and face is None), None
-        )
-        if not match:
+    matches, unmatched = _match_items(opening.items, case.items)
+    for surveyed, item in matches:
+        if item is None:
             new_items.append(surveyed)
             continue
-        known_item = match.pop(0)
-        told = {**{n: v for n, v in surveyed.deduced.items() if getattr(known_item, n) is None}, **surveyed.facts}
-        where = str(kind or "item").replace("-", " ").capitalize()
-        facts += _facts("existing_item", known_item.id, where, told, known_item, _ITEM, extra, surveyed.origin)
-    return OpeningChange(opening.mark, held.id, tuple(facts), tuple(new_leaves), tuple(new_items))
+        told = {n: v for n, v in surveyed.deduced.items() if getattr(item, n) is None} | dict(surveyed.facts)
+        facts += _facts("existing_item", item.id, _named(item.kind), told, item, _ITEM, extra, surveyed.origin)
+    if opening.items:
+        kept += [f"{opening.mark}, {_named(item.kind).lower()} {item.face or ''}".rstrip() for item in unmatched]
+    return OpeningChange(
+        opening.mark, held.id, tuple(facts), tuple(new_leaves), tuple(new_items), len(case.leaves), len(case.items)
+    )
+
+
+def _named(kind: str | None) -> str:
+    return str(kind or "item").replace("-", " ").capitalize()
+
+
+def _leaf_for(leaf: SurveyedLeaf, opening: SurveyedOpening, leaves: list[Leaf]) -> Leaf | None:
+    """Return which of the project's leaves a leaf of the file is; a single leaf may turn out to be the active one."""
+    named = next((known for known in leaves if known.position == leaf.position), None)
+    if named is not None:
+        return named
+    positions = {each.position for each in opening.leaves}
+    others = {"active": "single", "single": "active"}
+    other = others.get(leaf.position, "")
+    if other in positions:
+        return None
+    return next((known for known in leaves if known.position in (other, None)), None)
+
+
+def _match_items(
+    surveyed: Sequence[SurveyedItem], items: Sequence[Item]
+) -> tuple[list[tuple[SurveyedItem, Item | None]], list[Item]]:
+    """Match items in the order of the file, the surest matches first."""
+    left = list(items)
+    found: dict[int, Item] = {}
+    for fits in _WAYS:
+        for index, each in enumerate(surveyed):
+            if index in found or not left:
+                continue
+            leaf, face = each.facts.get("leaf", each.deduced.get("leaf")), each.facts.get("face")
+            kind = each.facts.get("kind")
+            match = next((item for item in left if item.kind == kind and fits(leaf, face, item)), None)
+            if match is not None:
+                found[index] = match
+                left = [item for item in left if item is not match]
+    return [(each, found.get(index)) for index, each in enumerate(surveyed)], left
+
+
+def _either(one: object, other: object) -> bool:
+    return one == other or one is None or other is None
+
+
+_WAYS: Final[tuple[Callable[[object, object, Item], bool], ...]] = (
+    lambda leaf, face, item: item.leaf == leaf and item.face == face,
+    lambda leaf, face, item: _either(item.leaf, leaf) and item.face == face,
+    lambda leaf, face, item: item.leaf == leaf and _either(item.face, face),
+    lambda leaf, face, item: _either(item.leaf, leaf) and _either(item.face, face),
+    # A single door that turned out to be a pair, or the other way round.
+    lambda leaf, face, item: {item.leaf, leaf} == {"single", "active"} and _either(item.face, face),
+)
 
 
 def _facts(
@@ -150,9 +253,8 @@ def _facts(
     origin: str,
 ) -> list[FactChange]:
     found = []
-    own = extra.get(row_id, {})
     for name, value in told.items():
-        before = getattr(held, name) if name in declared else own.get(name)
+        before = getattr(held, name) if name in declared else extra.get(row_id, {}).get(name)
         if before != value:
             found.append(FactChange(entity, row_id, where, name, before, value, origin))
     return found

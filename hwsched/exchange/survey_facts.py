@@ -25,7 +25,9 @@ class SurveyOptions:
     sheet: str | None = None
     """Name of the sheet; None takes the sheet whose header fits best, and others like it."""
     bare_unit: BareUnit | None = None
-    """Unit of numbers without one, in columns whose header names none; None refuses such numbers."""
+    """Unit of lengths without one, in columns whose header names none; None: as at the last import, else the usual."""
+    usual_unit: BareUnit | None = None
+    """The project's unit for such lengths; None refuses them."""
     columns: Mapping[str, str] = field(default_factory=dict)
     """Target by header (or ``column F``), such as ``leaf.width_mm``; empty text leaves the column out."""
     own_fields: Mapping[str, tuple[Attribute, ...]] = field(default_factory=dict)
@@ -119,4 +121,6 @@ class SurveyRead:
     problems: tuple[CellProblem | FileProblem, ...]
     unmapped: tuple[UnmappedColumn, ...]
     passed_over: tuple[str, ...]
-    """Sheets and rows that were not read, each with the reason."""
+    """Rows, and sheets that look like openings, that were not read, each with the reason."""
+    other_sheets: tuple[str, ...] = ()
+    """Names of the sheets without anything like openings."""

@@ -1,20 +1,31 @@
-"""A survey file as grids of cells, whatever its format: .xlsx, .xls, .ods, .csv."""
+"""A survey file as grids of cells, whatever its format: .xlsx, .xls, .ods, .csv.
+
+Here belongs what differs between the formats. Safe reading of .xlsx stands in `workbook`, which sheets are wanted in
+`survey_book`.
+"""
 
 import csv
 import io
+import zipfile
+from codecs import BOM_UTF16_BE, BOM_UTF16_LE
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Final
 
-from python_calamine import CalamineError, CalamineWorkbook
+from python_calamine import CalamineError, CalamineSheet, CalamineWorkbook, PasswordError, SheetVisibleEnum
 
 from hwsched.exchange.problems import FileProblem, InputRejected
-from hwsched.exchange.workbook import open_book
+from hwsched.exchange.workbook import MOST_CELLS, open_book
 
 Rows = list[list[object]]
 _SHEETS: Final = (".xlsx", ".xlsm")
 _OTHER_SHEETS: Final = (".xls", ".ods")
 _MOST_BYTES: Final = 200_000_000
+_MOST_UNPACKED: Final = 1_000_000_000
+_DELIMITERS: Final = ",;\t|"
+_LONGEST_NOTE: Final = 5_000
+"""Characters over several lines that a person types into one cell; beyond, a quotation mark was never closed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,61 +41,133 @@ class Grid:
     """Why cells that come back empty are not empty."""
 
 
-def read_grids(path: Path) -> list[Grid]:
-    """Read all sheets of a survey file.
+def read_grids(path: Path, named: str | None = None) -> list[Grid]:
+    """Read the sheets of a survey file.
+
+    Parameters
+    ----------
+    path : Path
+        .xlsx, .xlsm, .xls, .ods or .csv.
+    named : str, optional
+        A sheet that is read even where it is hidden.
+
+    Returns
+    -------
+    list of Grid
+        Visible sheets in the file's order; rows and columns are those of the sheet.
 
     Raises
     ------
     InputRejected
-        For a file that is missing, damaged, of another kind, or larger than what is read.
+        For a file that is missing, damaged, of another kind, or larger than what is read; for a sheet that is missing.
     """
     ending = path.suffix.casefold()
     if not path.is_file():
-        raise InputRejected([FileProblem(path.name, "is not there", accepted="the path of a survey file")])
+        raise _rejected(path, "is not there", "the path of a survey file")
     if ending == ".csv":
         return [_csv_grid(path)]
-    if ending in _OTHER_SHEETS:
-        return _other_grids(path)
-    if ending not in _SHEETS:
-        raise InputRejected(
-            [FileProblem(path.name, f"ends with {ending or 'nothing'}", accepted=".xlsx, .xls, .ods, .csv")]
-        )
+    if ending not in (*_SHEETS, *_OTHER_SHEETS):
+        raise _rejected(path, f"ends with {ending or 'nothing'}", ".xlsx, .xls, .ods, .csv")
+    grids = _other_grids(path, named) if ending in _OTHER_SHEETS else _xlsx_grids(path, named)
+    if named is not None and all(grid.sheet != named for grid in grids):
+        sheets = ", ".join(grid.sheet for grid in grids)
+        raise _rejected(path, f"has no sheet {named}", f"one of its sheets: {sheets}")
+    return grids
+
+
+def _rejected(path: Path, message: str, accepted: str) -> InputRejected:
+    return InputRejected([FileProblem(path.name, message, accepted=accepted)])
+
+
+def _xlsx_grids(path: Path, named: str | None) -> list[Grid]:
     book = open_book(path)
     grids = []
     for sheet in book.sheet_names:
-        if sheet in book.hidden:
+        if sheet in book.hidden and sheet != named:
             continue
         merged = frozenset(((m.first_row, m.first_column), (m.last_row, m.last_column)) for m in book.merged(sheet))
         grids.append(Grid(path.name, sheet, book.rows(sheet), merged, book.doubtful(sheet)))
     return grids
 
 
-def _other_grids(path: Path) -> list[Grid]:
+def _other_grids(path: Path, named: str | None) -> list[Grid]:
     try:
-        book = CalamineWorkbook.from_path(str(path))
-        return [
-            Grid(path.name, name, [list(r) for r in book.get_sheet_by_name(name).to_python(skip_empty_area=False)])
-            for name in book.sheet_names
-        ]
-    except (CalamineError, OSError, ValueError) as error:
-        raise InputRejected(
-            [FileProblem(path.name, f"cannot be read: {error}", accepted="a file saved again as .xlsx")]
-        ) from None
+        size = path.stat().st_size
+        if zipfile.is_zipfile(path):
+            with zipfile.ZipFile(path) as archive:
+                size = max(size, sum(info.file_size for info in archive.infolist()) * _MOST_BYTES // _MOST_UNPACKED)
+        if size > _MOST_BYTES:
+            raise _rejected(path, "is larger than what is read", "a smaller file")
+        with CalamineWorkbook.from_path(str(path)) as book:
+            return [
+                _other_grid(path, book.get_sheet_by_name(sheet.name))
+                for sheet in book.sheets_metadata
+                if sheet.visible == SheetVisibleEnum.Visible or sheet.name == named
+            ]
+    except PasswordError:
+        raise _rejected(path, "is protected by a password", "a workbook saved without one") from None
+    except (CalamineError, OSError, ValueError, zipfile.BadZipFile) as error:
+        raise _rejected(path, f"cannot be read: {error}", "a file saved again as .xlsx") from None
+    except BaseException as error:
+        # A panic of the reader is no Exception, and must not end the program.
+        if type(error).__name__ == "PanicException":
+            raise _rejected(path, "cannot be read: it is damaged", "a file saved again as .xlsx") from None
+        raise
+
+
+def _other_grid(path: Path, sheet: CalamineSheet) -> Grid:
+    if sheet.total_height * sheet.total_width > MOST_CELLS:
+        message = f"spans {sheet.total_height:,} rows and {sheet.total_width:,} columns"
+        accepted = "the same table, after rows and columns far from it were deleted"
+        raise InputRejected([FileProblem(path.name, message, sheet.name, accepted)])
+    rows: Rows = [list(row) for row in sheet.to_python(skip_empty_area=False)]
+    return Grid(path.name, sheet.name, rows, frozenset(sheet.merged_cell_ranges or ()))
 
 
 def _csv_grid(path: Path) -> Grid:
     if path.stat().st_size > _MOST_BYTES:
-        raise InputRejected([FileProblem(path.name, "is larger than 200 MB", accepted="a smaller file")])
+        raise _rejected(path, "is larger than 200 MB", "a smaller file")
+    text = _decoded(path)
+    delimiter = ""
+    if text[:4].casefold() == "sep=" and text[4:5] in tuple(_DELIMITERS):
+        # Spreadsheet programs write such a first line; it stays as an empty row, so that rows keep their numbers.
+        delimiter, text = text[4], text[5:]
+    rows: Rows = []
+    try:
+        for row in _csv_rows(text, delimiter or _delimiter(text)):
+            rows.append(list(row))
+            if any(len(cell) > _LONGEST_NOTE and "\n" in cell for cell in row):
+                raise csv.Error("a quotation mark is opened and not closed")
+    except csv.Error as error:
+        raise _rejected(path, f"cannot be read from row {len(rows)} on: {error}", "comma-separated text") from None
+    return Grid(path.name, path.stem, rows)
+
+
+def _decoded(path: Path) -> str:
     data = path.read_bytes()
     try:
-        text = data.decode("utf-8-sig")
+        text = data.decode("utf-16" if data.startswith((BOM_UTF16_LE, BOM_UTF16_BE)) else "utf-8-sig")
     except UnicodeDecodeError:
+        # What spreadsheet programs of western Europe and America wrote before they wrote UTF-8.
         text = data.decode("cp1252", "replace")
     if "\x00" in text:
-        raise InputRejected([FileProblem(path.name, "is no text", accepted="comma-separated text")])
-    try:
-        dialect: type[csv.Dialect] | csv.Dialect = csv.Sniffer().sniff(text[:8192], ",;\t|")
-    except csv.Error:
-        dialect = csv.excel
-    rows: Rows = [list(row) for row in csv.reader(io.StringIO(text), dialect)]
-    return Grid(path.name, path.stem[:31], rows)
+        raise _rejected(path, "is no text", "comma-separated text")
+    return text
+
+
+def _csv_rows(text: str, delimiter: str) -> Iterator[list[str]]:
+    # No guessing of quotation marks: 3'-0" and 36" would be taken for some.
+    return csv.reader(io.StringIO(text, newline=""), delimiter=delimiter)
+
+
+def _delimiter(text: str) -> str:
+    """Return the mark that cuts the first lines into most cells, the same number in most lines."""
+    head = "\n".join(text[:65536].splitlines()[:40])
+    best, most = ",", 0
+    for mark in _DELIMITERS:
+        widths = [len(row) for row in _csv_rows(head, mark) if any(row)]
+        usual = max(set(widths), key=lambda width: (widths.count(width), width), default=1)
+        cells = widths.count(usual) * (usual - 1)
+        if cells > most:
+            best, most = mark, cells
+    return best

@@ -20,12 +20,19 @@ from hwsched.exchange.survey_mapping import (
     plain_word,
     target_of,
 )
-from hwsched.exchange.survey_words import Meaning, Vocabulary, split_unit
+from hwsched.exchange.survey_words import Meaning, Vocabulary, is_unit, split_unit
+from hwsched.quantities import BARE_UNITS
 
 _ROWS_SEARCHED: Final = 30
 """Filled rows from the top among which the header is looked for."""
 MARK: Final = Target("opening", "mark")
 _ITEM_KIND: Final = Target("existing_item", "kind")
+_NO_LENGTHS: Final = frozenset({"kg", "lbf", "V", "VA", "W", "deg", "degF", "%"})
+"""Units that a header of a length cannot mean; (min) or (c) may as well be a remark."""
+_OF_LISTS: Final = frozenset({"mark", "building", "level", "room_from", "room_to", "notes", "position"})
+"""Facts that a list of items repeats so that a person finds the opening."""
+_OF_ITEM: Final = {"position": "leaf", "width_mm": "width_mm", "height_mm": "height_mm", "notes": "item_notes"}
+"""What Leaf, Width, Height and Notes mean where a row is an item."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,9 +62,20 @@ class Header:
         return fingerprint_of(self.texts)
 
     def is_items(self) -> bool:
-        """Tell whether the sheet lists existing items, one a row, and says nothing of leaves."""
-        targets = self.targets
-        return _ITEM_KIND in targets and not any(t.attribute in ("thickness_mm", "material", "form") for t in targets)
+        """Tell whether the sheet lists existing items, one a row, and says nothing of openings and leaves.
+
+        Width and Height behind the item are the item's; Leaf says on which leaf it is, wherever it stands.
+        """
+        kind = next((i for i, m in enumerate(self.meanings) if m.target == _ITEM_KIND), None)
+        if kind is None:
+            return False
+        for index, meaning in enumerate(self.meanings):
+            target = meaning.target
+            if target is None or target.entity == "existing_item" or target.attribute in _OF_LISTS:
+                continue
+            if target.entity == "opening" or target.slot or target.attribute not in _OF_ITEM or index < kind:
+                return False
+        return True
 
 
 def find_header(grid: Grid, vocabulary: Vocabulary, columns: Mapping[str, str] | None = None) -> Header | None:
@@ -83,7 +101,9 @@ def find_header(grid: Grid, vocabulary: Vocabulary, columns: Mapping[str, str] |
     for index in filled[:_ROWS_SEARCHED]:
         for header in _candidates(grid, index, vocabulary):
             named = len(header.targets) + sum(plain_word(text) in given for text in header.texts)
+            # A row that adds nothing but leaves, kinds or units still belongs to the header.
             grouped = header.first != header.last and any(m.target and m.target.slot for m in header.meanings)
+            grouped = grouped or (header.first != header.last and _adds_units(grid, header.last))
             key = (header.has_mark, named, grouped, -index)
             if named >= 2 and (best is None or key > best[0]):
                 best = key, header
@@ -96,10 +116,20 @@ def _candidates(grid: Grid, index: int, vocabulary: Vocabulary) -> list[Header]:
     headers = [Header(index, index, tuple(texts), tuple(vocabulary.meaning(text) for text in texts))]
     if any(below) and any(texts):
         parents = _parents(grid, index, texts, below)
-        joined = tuple(f"{p} {c}".strip() if p != c else c for p, c in zip(parents, below, strict=True))
+        joined = tuple(map(_joined, parents, below))
         meanings = tuple(vocabulary.meaning(c, p) for p, c in zip(parents, below, strict=True))
         headers.append(Header(index, index + 1, joined, meanings))
     return headers
+
+
+def _adds_units(grid: Grid, row: int) -> bool:
+    """Tell whether a row holds nothing but units of the names above it."""
+    return all(is_unit(text) for cell in grid.rows[row] if (text := _text(cell)))
+
+
+def _joined(parent: str, child: str) -> str:
+    """Name a column below a heading: Frame and Material are Frame Material, Leaf and Leaf width are Leaf width."""
+    return child if child and plain_word(parent) in plain_word(child) else f"{parent} {child}".strip()
 
 
 def _parents(grid: Grid, index: int, texts: Sequence[str], below: Sequence[str]) -> list[str]:
@@ -156,10 +186,13 @@ def map_columns(
     meanings = _of_items(header) if header.is_items() else list(header.meanings)
     problems: list[CellProblem] = []
     found: list[MappedColumn] = []
+    left_out: list[int] = []
     for index, (key, text, meaning) in enumerate(zip(header_keys(header.texts), header.texts, meanings, strict=True)):
         said = by_user.get(plain_word(f"column {column_letter(index)}"), by_user.get(key, by_memory.get(key)))
         target = meaning.target
-        if said is not None and key:
+        if said == "":
+            left_out.append(index)
+        if said is not None:
             target = _checked_target(said, vocabulary) if said else None
             if said and target is None:
                 message = f"is to be taken as '{said}', which is no fact of a survey"
@@ -169,7 +202,11 @@ def map_columns(
             found.append(MappedColumn(index, text, target, unit))
     found = _items_beside_items(found)
     problems += _claimed_twice(grid, header, found, vocabulary)
-    mapping = SheetMapping(grid.sheet, header.last + 1, tuple(found), header.fingerprint, header.texts)
+    found, odd = _without_odd_units(grid, header, found, vocabulary)
+    problems += odd
+    mapping = SheetMapping(
+        grid.sheet, header.last + 1, tuple(found), header.fingerprint, header.texts, frozenset(left_out)
+    )
     return mapping, problems
 
 
@@ -179,10 +216,6 @@ def _checked_target(text: str, vocabulary: Vocabulary) -> Target | None:
     except ValueError:
         return None
     return target if vocabulary.knows(target) else None
-
-
-_OF_ITEM: Final = {"position": "leaf", "width_mm": "width_mm", "height_mm": "height_mm", "notes": "item_notes"}
-"""What Leaf, Width, Height and Notes mean where a row is an item."""
 
 
 def _as_item(target: Target) -> Target | None:
@@ -244,6 +277,28 @@ def _claimed_twice(grid: Grid, header: Header, found: list[MappedColumn], vocabu
             _header_problem(grid, header, column.index, message, "one column; rename or leave out the other")
         )
     return problems
+
+
+def _without_odd_units(
+    grid: Grid, header: Header, found: list[MappedColumn], vocabulary: Vocabulary
+) -> tuple[list[MappedColumn], list[CellProblem]]:
+    """Name the columns of lengths whose header carries the unit of something else; pass over what may be a remark."""
+    problems: list[CellProblem] = []
+    kept = list(found)
+    for place, column in enumerate(found):
+        attribute = vocabulary.attribute(column.target)
+        is_length = attribute is None or attribute.kind == "length"
+        if (
+            not column.unit
+            or column.unit in BARE_UNITS
+            or not (is_length or (attribute and attribute.kind == "choice"))
+        ):
+            continue
+        kept[place] = replace(column, unit="")
+        if is_length and column.unit in _NO_LENGTHS:
+            message = f"is a length, but the header gives it in {column.unit}"
+            problems.append(_header_problem(grid, header, column.index, message, ", ".join(BARE_UNITS)))
+    return kept, problems
 
 
 def _header_problem(grid: Grid, header: Header, index: int, message: str, accepted: str) -> CellProblem:

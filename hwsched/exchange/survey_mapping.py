@@ -97,13 +97,22 @@ class SheetMapping:
     fingerprint: str
     headers: tuple[str, ...]
     """All headers of the sheet, mapped or not."""
-    bare_unit: str = ""
+    left_out: frozenset[int] = frozenset()
+    """Columns, from 0, that the user leaves out on purpose, now or at an earlier import."""
 
-    def remembered(self) -> RememberedMapping:
-        """Return what a project keeps of it."""
-        carried = {column.index: column.target.text() for column in self.columns}
+    def remembered(self, bare_unit: str = "") -> RememberedMapping:
+        """Return what a project keeps of it.
+
+        A column without a meaning is not kept, so that it is read once there is a fact or a field of that name.
+
+        Parameters
+        ----------
+        bare_unit : str
+            Unit that the user asked for; empty where none was.
+        """
+        said = dict.fromkeys(self.left_out, "") | {column.index: column.target.text() for column in self.columns}
         keys = header_keys(self.headers)
-        return RememberedMapping({key: carried.get(i, "") for i, key in enumerate(keys) if key}, self.bare_unit)
+        return RememberedMapping({keys[i]: said[i] for i in sorted(said) if keys[i]}, bare_unit)
 
 
 def header_keys(headers: Iterable[str]) -> list[str]:

@@ -1,206 +1,147 @@
 """How rows become openings: one row an opening, or several that carry its leaves and existing items.
 
-A row without a mark goes on with the row above it. A row with a mark that stood before joins its opening when it
-brings a leaf or an item; one that brings neither is a second opening under the same mark, and refused.
+A row without a mark goes on with the row directly above it. A row with a mark that stood before joins its opening when
+it brings a leaf or an item; one that brings neither is a second opening under the same mark, and refused. What the rows
+of one opening say must agree. How leaves and items follow from the rows gathered here stands in `survey_openings`.
 """
 
-from collections.abc import Iterable
-from dataclasses import dataclass, field
-from typing import Any, Final
+from collections.abc import Iterable, Iterator
+from typing import Any
 
 from hwsched.exchange.problems import CellProblem
-from hwsched.exchange.survey_facts import SurveyedItem, SurveyedLeaf, SurveyedOpening
-from hwsched.exchange.survey_grid import Grid
-from hwsched.exchange.survey_mapping import Target
-from hwsched.exchange.survey_words import LOCK_FACTS
-
-RowFacts = dict[Target, Any]
-_MARK: Final = Target("opening", "mark")
-_KIND: Final = Target("existing_item", "kind")
-_POSITION: Final = Target("leaf", "position")
-_LEAFLESS: Final = ("lift", "turnstile")
+from hwsched.exchange.survey_row import Row, rows_of
+from hwsched.exchange.survey_row_items import take_items
+from hwsched.exchange.survey_sheet import SheetFacts
+from hwsched.exchange.survey_told import Draft, Place, Told, row_problem, tell
 
 
-@dataclass(frozen=True, slots=True)
-class Gathered:
-    """Openings and what kept others out."""
-
-    openings: tuple[SurveyedOpening, ...]
-    rejected: tuple[str, ...]
-    problems: tuple[CellProblem, ...]
-
-
-@dataclass
-class _Draft:
-    """An opening while its rows come in."""
-
-    mark: str
-    origin: str
-    row: int
-    facts: dict[str, Any] = field(default_factory=dict)
-    leaves: dict[str, tuple[dict[str, Any], str]] = field(default_factory=dict)
-    items: list[tuple[dict[str, Any], str]] = field(default_factory=list)
-    bad: bool = False
-
-
-def gather(sheets: Iterable[tuple[Grid, dict[int, RowFacts]]], problems: list[CellProblem]) -> Gathered:
+def gather(
+    sheets: Iterable[tuple[SheetFacts, bool]], *, only_named: bool = False
+) -> tuple[list[Draft], list[CellProblem], int]:
     """Gather the rows of sheets into openings.
 
     Parameters
     ----------
-    sheets : iterable
-        Each grid with the facts read from its rows, by row from 0; the sheet of openings first.
-    problems : list of CellProblem
-        Cells that were refused; the opening of their row is kept out.
+    sheets : iterable of (SheetFacts, bool)
+        With True for a sheet of openings, False for a list of items; those of openings first.
+    only_named : bool
+        In the lists of items pass over marks that the sheet of openings does not have, since not all were read.
 
     Returns
     -------
-    Gathered
-        In the order of the file.
+    tuple
+        Drafts in the order of the file, problems, and the number of rows passed over.
     """
-    drafts: dict[str, _Draft] = {}
-    found = list(problems)
-    bad_rows = {(problem.sheet, problem.row - 1) for problem in problems}
-    for grid, rows in sheets:
-        current: _Draft | None = None
-        own = not any(key for key in drafts)
-        for place in sorted(set(rows) | {row for sheet, row in bad_rows if sheet == grid.sheet}):
-            facts = rows.get(place, {})
-            current = _take(grid, place, facts, drafts, current, found, own)
-            if current is not None and (grid.sheet, place) in bad_rows:
-                current.bad = True
-    openings = tuple(_finished(draft) for draft in drafts.values() if not draft.bad)
-    rejected = tuple(draft.mark for draft in drafts.values() if draft.bad)
-    return Gathered(openings, rejected, tuple(found))
+    gathering = _Gathering(only_named)
+    for sheet, makes in sheets:
+        gathering.current, gathering.lost = None, False
+        for entry, row in rows_of(sheet):
+            gathering.take(sheet, entry, row, makes=makes)
+    return list(gathering.drafts.values()), gathering.problems, gathering.skipped
 
 
-def _take(
-    grid: Grid,
-    place: int,
-    facts: RowFacts,
-    drafts: dict[str, _Draft],
-    current: _Draft | None,
-    problems: list[CellProblem],
-    own: bool,
-) -> _Draft | None:
-    origin = f"{grid.file}, {grid.sheet}, row {place + 1}"
-    mark = facts.get(_MARK)
-    if mark is None:
-        if current is None:
-            if facts:
-                problems.append(_row_problem(grid, place, "has no mark", "the mark of an opening"))
-            return None
-        _join(current, facts, origin, grid, place, problems, again=True)
-        return current
-    draft = drafts.get(mark)
-    if draft is None:
-        if not own:
-            problems.append(
-                _row_problem(
-                    grid, place, f"names the mark {mark}, which the sheet of openings does not have", "its mark"
-                )
-            )
-            return None
-        draft = drafts[mark] = _Draft(mark, origin, place)
-        _join(draft, facts, origin, grid, place, problems, again=False)
-        return draft
-    _join(draft, facts, origin, grid, place, problems, again=True)
-    return draft
+class _Gathering:
+    """Openings so far, and the one with which a row without a mark goes on."""
 
+    def __init__(self, only_named: bool) -> None:
+        self.drafts: dict[str, Draft] = {}
+        self.problems: list[CellProblem] = []
+        self.skipped = 0
+        self.current: Draft | None = None
+        self.lost = False
+        """Whether the rows come after a mark that is refused or not read: they are its, and fall with it."""
+        self._only_named = only_named
 
-def _join(
-    draft: _Draft, facts: RowFacts, origin: str, grid: Grid, place: int, problems: list[CellProblem], *, again: bool
-) -> None:
-    opening: dict[str, Any] = {}
-    leaves: dict[str, dict[str, Any]] = {}
-    items: dict[str, dict[str, Any]] = {}
-    lock: dict[str, Any] = {}
-    item: dict[str, Any] = {}
-    for target, value in facts.items():
-        if target.entity == "opening":
-            opening[target.attribute] = value
-        elif target.entity == "leaf":
-            if target.attribute != "position":
-                leaves.setdefault(target.slot, {})[target.attribute] = value
-        elif target.slot:
-            items.setdefault(target.slot, {"kind": target.slot})[target.attribute] = value
-        elif target.attribute in LOCK_FACTS:
-            lock[target.attribute] = value
-        else:
-            item[target.attribute] = value
-    position = facts.get(_POSITION)
-    if again:
-        _compare(draft, opening, grid, place, problems)
-        brings = item or lock or items or (position is not None and position not in draft.leaves)
-        if not brings:
-            message = f"is a second row of the mark {draft.mark}, which stands in row {draft.row + 1} already"
-            accepted = "another mark, or a leaf or an existing item in this row"
-            problems.append(_row_problem(grid, place, message, accepted))
-            draft.bad = True
+    def take(self, sheet: SheetFacts, entry: int, row: Row, *, makes: bool) -> None:
+        """Take the next row."""
+        again = True
+        if row.mark is not None:
+            self.current = self.drafts.get(row.mark)
+            self.lost = self.current is None and not makes
+            if self.lost:
+                self._without_opening(row)
+                return
+            if self.current is None:
+                self.current = self.drafts[row.mark] = Draft(row.mark, Told(row.place))
+                again = False
+        elif entry in sheet.no_mark:
+            self.current, self.lost = None, True
+        elif entry in sheet.apart:
+            self.current, self.lost = None, False
+        if self.current is None:
+            if not self.lost and row.holds_facts:
+                self.problems.append(row_problem(row.place, "has no mark", "the mark of an opening"))
             return
-    draft.facts.update(opening)
-    _join_leaves(draft, leaves, position, origin)
-    if lock and (not item.get("kind") or item.get("kind") == "lock"):
-        draft.items.append(({**item, **lock, "kind": "lock"}, origin))
+        found = list(_join(self.current, row, again=again))
+        if entry in sheet.bad:
+            # What the row lacks may be what its refused cell says.
+            found = []
+            self.current.bad = True
+        self.problems += found
+        self.current.bad = self.current.bad or bool(found)
+
+    def _without_opening(self, row: Row) -> None:
+        if self._only_named:
+            self.skipped += 1
+            return
+        message = f"names the mark {row.mark}, which the sheet of openings does not have"
+        self.problems.append(row_problem(row.place, message, "the mark of an opening"))
+
+
+def _join(draft: Draft, row: Row, *, again: bool) -> Iterator[CellProblem]:
+    """Take a row into its opening; yields what does not fit."""
+    if again:
+        _settle_notes(draft, row)
+        if (problem := _brings_nothing(draft, row)) is not None:
+            yield problem
+            return
+        yield from tell(draft.told, row.opening, "opening", row.place)
     else:
-        if lock:
-            draft.items.append(({**lock, "kind": "lock"}, origin))
-        if item:
-            draft.items.append((item, origin))
-    draft.items += [(found, origin) for found in items.values()]
+        draft.told.facts = row.opening
+        draft.told.rows.append((row.place, row.opening))
+    if row.two_leaves:
+        draft.two_leaves = draft.two_leaves or row.place
+    if row.position is not None:
+        draft.typed.add(row.position)
+    if row.leaf or row.position is not None:
+        yield from _tell_leaf(draft, row.position or "", row.leaf, row.place)
+    for slot, facts in row.leaf_slots.items():
+        yield from _tell_leaf(draft, slot, facts, row.place)
+    yield from take_items(draft, row, again=again)
 
 
-def _compare(draft: _Draft, opening: dict[str, Any], grid: Grid, place: int, problems: list[CellProblem]) -> None:
-    for name, value in opening.items():
-        before = draft.facts.get(name)
-        if name != "mark" and before is not None and before != value:
-            message = f"says {name.replace('_', ' ')} {value}, row {draft.row + 1} of the same mark says {before}"
-            problems.append(_row_problem(grid, place, message, "the same in both rows, or only in one"))
-            draft.bad = True
+def _settle_notes(draft: Draft, row: Row) -> None:
+    """Give a remark in a row of its own to the item of that row, or join it to the opening's."""
+    note = row.opening.get("notes")
+    held = draft.told.facts.get("notes")
+    if note is None or note == held:
+        return
+    if row.item.get("kind") is not None and "item_notes" not in row.item:
+        row.item["item_notes"] = note
+        row.opening = {name: value for name, value in row.opening.items() if name != "notes"}
+    elif held is not None:
+        draft.told.facts["notes"] = row.opening["notes"] = f"{held}; {note}"
 
 
-def _join_leaves(draft: _Draft, leaves: dict[str, dict[str, Any]], position: str | None, origin: str) -> None:
-    pair = draft.facts.get("form") == "pair" or {"active", "inactive"} & (leaves.keys() | draft.leaves.keys())
-    plain = leaves.pop("", {})
-    if position is not None or plain:
-        name = position or ("active" if pair else "single")
-        _add_leaf(draft, name, plain, origin)
-    for name, facts in leaves.items():
-        _add_leaf(draft, name, facts, origin)
+def _brings_nothing(draft: Draft, row: Row) -> CellProblem | None:
+    """Say so where a further row of a mark names neither a leaf nor an item that was not there."""
+    own = bool(row.opening.keys() - {"notes", "building", "level"} or row.leaf)
+    new_leaf = row.position is not None and row.position not in draft.typed
+    new_lock = bool(row.lock) and not own and (row.position or "") not in draft.locks
+    if row.item or row.item_slots or new_leaf or new_lock:
+        return None
+    first = draft.told.place
+    where = f"row {first.row}" if first.sheet == row.place.sheet else f"sheet {first.sheet}, row {first.row}"
+    message = f"is a second row of the mark {draft.mark}, which stands in {where} already"
+    if row.leaf and "pair" in (draft.told.facts.get("form"), row.opening.get("form")):
+        message += ", and does not say which leaf of the pair it is"
+        return row_problem(row.place, message, "Active or Inactive in a column Leaf, in both rows")
+    return row_problem(row.place, message, "another mark, or a leaf or an existing item in this row")
 
 
-def _add_leaf(draft: _Draft, name: str, facts: dict[str, Any], origin: str) -> None:
-    held = draft.leaves.get(name)
-    if held is None:
-        draft.leaves[name] = (dict(facts), origin)
+def _tell_leaf(draft: Draft, position: str, facts: dict[str, Any], place: Place) -> Iterator[CellProblem]:
+    told = draft.leaves.get(position)
+    if told is None:
+        draft.leaves[position] = Told(place, facts, [(place, facts)])
     else:
-        held[0].update(facts)
-
-
-def _finished(draft: _Draft) -> SurveyedOpening:
-    form = draft.facts.get("form")
-    leaves = dict(draft.leaves)
-    if form == "pair":
-        if "single" in leaves:
-            leaves["active"] = leaves.pop("single")
-        for name in ("active", "inactive"):
-            leaves.setdefault(name, ({}, draft.origin))
-    elif not leaves and form not in _LEAFLESS:
-        leaves["single"] = ({}, draft.origin)
-    order = {"single": 0, "active": 1, "inactive": 2}
-    named = sorted(leaves.items(), key=lambda entry: order.get(entry[0], 3))
-    main = next((name for name, _ in named if name != "inactive"), None)
-    return SurveyedOpening(
-        draft.mark,
-        {**draft.facts, "mark": draft.mark},
-        tuple(SurveyedLeaf(name, {**facts, "position": name}, origin) for name, (facts, origin) in named),
-        tuple(
-            SurveyedItem(facts, {"leaf": main} if main and "leaf" not in facts else {}, origin)
-            for facts, origin in draft.items
-        ),
-        draft.origin,
-    )
-
-
-def _row_problem(grid: Grid, place: int, message: str, accepted: str) -> CellProblem:
-    return CellProblem(grid.file, grid.sheet, place + 1, "", "", "", message, accepted)
+        yield from tell(told, facts, "leaf", place)

@@ -10,7 +10,9 @@ from dataclasses import dataclass
 from typing import Final
 
 from hwsched.attributes import Attribute
+from hwsched.attributes import split_unit as split_bracketed_unit
 from hwsched.exchange.survey_mapping import Target, plain_word
+from hwsched.quantities import BARE_UNITS
 from hwsched.survey import ENTITIES, ITEM, LEAF, OPENING
 from hwsched.survey.item import KINDS
 
@@ -38,16 +40,6 @@ LOCK_FACTS: Final = frozenset(
 """Facts of an existing item that on an opening's own row describe its lock."""
 
 _SIZE_WORDS = ("size", "door size", "leaf size", "nominal size", "w x h", "width x height", "leaf w x h", "dimensions")
-_UNITS: Final = {
-    "in": "in", "in.": "in", "ins": "in", "inch": "in", "inches": "in", '"': "in", "''": "in", "”": "in", "″": "in",
-    "ft": "ft", "ft.": "ft", "foot": "ft", "feet": "ft", "'": "ft", "’": "ft", "′": "ft",
-    "mm": "mm", "millimetre": "mm", "millimetres": "mm", "millimeter": "mm", "millimeters": "mm",
-    "cm": "cm", "centimetre": "cm", "centimetres": "cm", "centimeter": "cm", "centimeters": "cm",
-    "m": "m", "metre": "m", "metres": "m", "meter": "m", "meters": "m",
-    "°c": "degC", "c": "degC", "deg c": "degC", "celsius": "degC", "degc": "degC",
-    "°f": "degF", "f": "degF", "deg f": "degF", "fahrenheit": "degF", "degf": "degF",
-    "/day": "", "per day": "", "a day": "", "min": "", "minutes": "",
-}  # fmt: skip
 _BRACKETED = re.compile(r"^(.*?)\s*[(\[{]\s*([^()\[\]{}]*?)\s*[)\]}]\s*$")
 # After a comma or "in" any unit; as a last word only what can be nothing else ("Trim in" is the inner trim).
 _TRAILING = re.compile(
@@ -107,6 +99,7 @@ class Vocabulary:
 
     def __init__(self, own_fields: Mapping[str, tuple[Attribute, ...]] | None = None) -> None:
         own_fields = own_fields or {}
+        self._known: dict[tuple[str, str], Meaning] = {}
         self._attributes: dict[tuple[str, str], Attribute] = {}
         self._within: dict[str, dict[str, Target]] = {}
         for entity in ENTITIES:
@@ -158,7 +151,15 @@ class Vocabulary:
         >>> Vocabulary().meaning("Material", "Frame").target.attribute
         'frame_material'
         """
+        known = self._known.get((child, parent))
+        if known is None:
+            known = self._known[child, parent] = self._meaning(child, parent)
+        return known
+
+    def _meaning(self, child: str, parent: str) -> Meaning:
         parent_name, parent_unit = split_unit(parent)
+        if parent and is_unit(child):
+            child = f"({child.strip('()[] ')})"
         for name, unit in _readings(child):
             target = self._target(plain_word(name), plain_word(parent_name))
             if target is not None:
@@ -167,7 +168,7 @@ class Vocabulary:
 
     def _target(self, word: str, parent: str) -> Target | None:
         if not word:
-            return self._anywhere.get(parent) if parent else None
+            return self._anywhere.get(parent) or self._target_with_prefix(parent) if parent else None
         if parent:
             return self._target_below(word, parent)
         return self._anywhere.get(word) or self._target_with_prefix(word)
@@ -218,14 +219,26 @@ def split_unit(header: str) -> tuple[str, str]:
     >>> split_unit("Thickness (in)"), split_unit("Width, mm"), split_unit("Trim in")
     (('Thickness', 'in'), ('Width', 'mm'), ('Trim in', ''))
     """
-    bracketed = _BRACKETED.match(header)
-    if bracketed and bracketed[2].casefold() in _UNITS:
-        return bracketed[1], _UNITS[bracketed[2].casefold()]
+    name, unit = split_bracketed_unit(header)
+    if unit:
+        return name, unit
     trailing = _TRAILING.match(header.strip())
     if trailing:
         name, unit = (trailing[1], trailing[2]) if trailing[2] else (trailing[3], trailing[4])
-        return name, _UNITS[unit.casefold()]
+        return name, split_bracketed_unit(f"({unit})")[1]
     return header, ""
+
+
+def is_unit(text: str) -> bool:
+    """Tell whether a text is a unit of lengths and nothing else, in brackets or not.
+
+    Examples
+    --------
+    >>> is_unit("(mm)"), is_unit("in."), is_unit("W")
+    (True, True, False)
+    """
+    name, unit = split_bracketed_unit(f"({text.strip('()[] ')})")
+    return not name and unit in BARE_UNITS
 
 
 def _readings(header: str) -> Iterable[tuple[str, str]]:

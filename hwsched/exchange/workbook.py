@@ -13,7 +13,14 @@ from pathlib import Path
 from typing import Final
 from xml.parsers import expat
 
-from python_calamine import CalamineError, CalamineWorkbook, PasswordError, SheetTypeEnum, SheetVisibleEnum
+from python_calamine import (
+    CalamineError,
+    CalamineSheet,
+    CalamineWorkbook,
+    PasswordError,
+    SheetTypeEnum,
+    SheetVisibleEnum,
+)
 
 from hwsched.exchange.container import Container
 from hwsched.exchange.problems import column_letter
@@ -67,6 +74,7 @@ class Book:
         for part in (*container.related_parts("/sharedStrings"), *container.related_parts("/styles")):
             self._check(part)
         self._padded = self._padded_styles()
+        self._last: CalamineSheet | None = None
         self._glances: dict[str, Glance] = {}
         self._inspections: dict[str, Inspection] = {}
         try:
@@ -129,9 +137,7 @@ class Book:
         """
         self._refuse_too_large(sheet)
         try:
-            rows: list[list[object]] = [
-                list(row) for row in self._book.get_sheet_by_name(sheet).to_python(skip_empty_area=False)
-            ]
+            rows: list[list[object]] = [list(row) for row in self._parsed(sheet).to_python(skip_empty_area=False)]
         except BaseException as error:
             raise self._not_readable(error, sheet) from None
         if self._padded:
@@ -168,12 +174,18 @@ class Book:
         """Return the merged cells of a sheet, in the order of their first cells."""
         self._refuse_too_large(sheet)
         try:
-            ranges = self._book.get_sheet_by_name(sheet).merged_cell_ranges or []
+            ranges = self._parsed(sheet).merged_cell_ranges or []
         except BaseException as error:
             raise self._not_readable(error, sheet) from None
         return tuple(
             sorted((Merged(*first, *last) for first, last in ranges), key=lambda m: (m.first_row, m.first_column))
         )
+
+    def _parsed(self, sheet: str) -> CalamineSheet:
+        # Cells and merged ranges are asked for one after the other: one parsing serves both.
+        if self._last is None or self._last.name != sheet:
+            self._last = self._book.get_sheet_by_name(sheet)
+        return self._last
 
     def _part(self, sheet: str) -> str:
         if sheet not in self.sheet_names:

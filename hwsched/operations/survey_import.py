@@ -1,6 +1,8 @@
 """Taking in a survey: preview as differences, then one change set with every row's origin."""
 
-from collections.abc import Callable, Mapping
+import gc
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any, Final
@@ -51,7 +53,8 @@ def preview_survey(project: Project, path: Path, options: SurveyOptions) -> Prev
     InputRejected
         When the file as a whole cannot be read.
     """
-    read, preview = _look(project, path, options)
+    with _collector_paused():
+        read, preview = _look(project, path, options)
     return PreviewResult(preview, read.problems)
 
 
@@ -86,22 +89,33 @@ def import_survey(
     InputRejected
         And nothing is changed.
     """
-    read, preview = _look(project, path, options)
-    if progress is not None:
-        progress(1, 3)
-    if read.problems and (accept == "all" or not read.openings):
-        raise InputRejected(read.problems)
-    summary = f"Take in survey {path.name}: {len(preview.new)} new, {len(preview.changed)} changed"
-    with project.change("import-survey", summary, who) as change:
-        _write_new(change, preview)
-        if progress is not None:
-            progress(2, 3)
-        _write_changed(change, preview.changed)
-        for mapping in read.mapping:
-            _remember(change, mapping, options)
-    if progress is not None:
-        progress(3, 3)
+    told = progress or (lambda _done, _total: None)
+    with _collector_paused():
+        read, preview = _look(project, path, options)
+        told(1, 3)
+        if read.problems and (accept == "all" or not read.openings):
+            raise InputRejected(read.problems)
+        summary = f"Take in survey {path.name}: {len(preview.new)} new, {len(preview.changed)} changed"
+        with project.change("import-survey", summary, who) as change:
+            _write_new(change, preview)
+            told(2, 3)
+            _write_changed(change, preview.changed)
+            for mapping in read.mapping:
+                _remember(change, mapping, options)
+    told(3, 3)
     return ImportResult(Changes.of(change), preview, read.problems)
+
+
+@contextmanager
+def _collector_paused() -> Iterator[None]:
+    """Hold the garbage collector while many plain values are made: it finds nothing and costs a quarter of the time."""
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            gc.enable()
 
 
 def _look(project: Project, path: Path, options: SurveyOptions) -> tuple[SurveyRead, Preview]:

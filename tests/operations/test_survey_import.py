@@ -128,7 +128,7 @@ def test_a_filled_in_form_comes_in_without_problems(project, tmp_path):
     path = tmp_path / "form.xlsx"
     write_survey_form(path)
     book = load_workbook(path)
-    titles = {str(cell.value).split(" [")[0]: cell.column for cell in book["Openings"][1]}
+    titles = {str(cell.value).split(" [")[0]: cell.column for cell in book["Openings"][2]}
     values = {
         "Mark": "0012",
         "Building": "Mill",
@@ -141,10 +141,10 @@ def test_a_filled_in_form_comes_in_without_problems(project, tmp_path):
         "Backset": 2.75,
     }
     for title, value in values.items():
-        book["Openings"].cell(2, titles[title]).value = value
-    items = {str(cell.value).split(" [")[0]: cell.column for cell in book["Existing items"][1]}
+        book["Openings"].cell(3, titles[title]).value = value
+    items = {str(cell.value).split(" [")[0]: cell.column for cell in book["Existing items"][2]}
     for title, value in {"Mark": "0012", "Item": "Closer", "Face": "Secured side", "From lock edge": 30}.items():
-        book["Existing items"].cell(2, items[title]).value = value
+        book["Existing items"].cell(3, items[title]).value = value
     book.save(path)
     done = import_survey(project, path, SurveyOptions(), who="t")
     assert done.problems == ()

@@ -9,6 +9,7 @@ from typing import Any, Final
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QColor, QPalette
 
+from hwsched.model.queries import natural
 from hwsched.operations.checking import Checked
 from hwsched.survey import ITEM, LEAF, OPENING
 
@@ -183,26 +184,11 @@ class Register(QAbstractTableModel):
         if self._sort is not None:
             column, down = self._sort
             key: Callable[[int], Any] = (
-                (lambda p: _natural(self._rows[p][0])) if column == 0 else (lambda p: self._rows[p][column])
+                (lambda p: natural(self._rows[p][0])) if column == 0 else (lambda p: self._rows[p][column])
             )
             shown = sorted(shown, key=key, reverse=down)
         self._shown = list(shown)
         self._place_of = {self._ids[place]: row for row, place in enumerate(self._shown)}
-
-
-def _natural(mark: str) -> tuple[tuple[int, int, str], ...]:
-    parts: list[tuple[int, int, str]] = []
-    digits = ""
-    for character in [*mark, ""]:
-        if character.isdecimal():
-            digits += character
-            continue
-        if digits:
-            parts.append((0, int(digits), digits))
-            digits = ""
-        if character:
-            parts.append((1, 0, character.casefold()))
-    return tuple(parts)
 
 
 def state_colour(state: str) -> QColor | None:

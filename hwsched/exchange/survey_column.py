@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from hwsched.attributes import as_text
+from hwsched.exchange.survey_facts import agree
 from hwsched.exchange.survey_mapping import MappedColumn, Target
 from hwsched.exchange.survey_sheet import SheetFacts, assume, refuse
 from hwsched.quantities import BARE_UNITS, SHORTHAND, BareUnit
@@ -16,8 +17,6 @@ _UNIT_WORDS: Final = {
     "in": "inches", "ft": "feet", "mm": "millimetres", "cm": "centimetres", "m": "metres",
     "degC": "degrees Celsius", "degF": "degrees Fahrenheit",
 }  # fmt: skip
-_SAME_MM: Final = 0.5
-"""Two columns that give one length in two spellings agree when rounding alone stands between them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,16 +51,10 @@ def keep(reading: Column, target: Target, values: list[Any]) -> None:
     for entry, value in enumerate(values):
         if value is None:
             continue
-        if before[entry] is not None and not _agree(before[entry], value):
+        if before[entry] is not None and not agree(target.attribute, before[entry], value):
             message = "does not agree with what another column of this row says of the same fact"
             refuse(sheet, entry, column, reading.cells[entry], message, "the same in both, or only in one")
         before[entry] = value
-
-
-def _agree(one: object, other: object) -> bool:
-    if isinstance(one, float) and isinstance(other, float):
-        return abs(one - other) <= _SAME_MM
-    return one == other
 
 
 def say_assumed(reading: Column, assumed: Mapping[object, str], counts: Mapping[Any, int]) -> None:

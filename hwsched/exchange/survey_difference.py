@@ -10,7 +10,7 @@ from typing import Any, Final
 
 from hwsched.attributes import show_value
 from hwsched.cases import Case, Item, Leaf, Opening
-from hwsched.exchange.survey_facts import SurveyedItem, SurveyedLeaf, SurveyedOpening, SurveyRead
+from hwsched.exchange.survey_facts import SurveyedItem, SurveyedLeaf, SurveyedOpening, SurveyRead, is_same
 from hwsched.survey import ENTITIES
 
 _OPENING = frozenset(Opening.__slots__)
@@ -255,6 +255,6 @@ def _facts(
     found = []
     for name, value in told.items():
         before = getattr(held, name) if name in declared else extra.get(row_id, {}).get(name)
-        if before != value:
+        if before != value and not is_same(before, value):
             found.append(FactChange(entity, row_id, where, name, before, value, origin))
     return found

@@ -6,6 +6,8 @@ the other `survey_` modules.
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from math import isclose
+from typing import Final
 
 from hwsched.attributes import Attribute
 from hwsched.exchange.problems import CellProblem, FileProblem
@@ -16,6 +18,37 @@ Value = str | float | int | bool
 """A known fact; what is unknown is left out."""
 Facts = Mapping[str, Value]
 """Facts by attribute name; facts of a project's own by their field's name."""
+
+
+_NANOMETRE: Final = 1e-6
+_SPELLING_MM: Final = 0.5
+"""1 3/4 in and 44.5 mm are one measure in two spellings."""
+
+
+def is_same(one: object, other: object) -> bool:
+    """Tell whether two values are the same but for what computers leave behind the twelfth digit or the nanometre.
+
+    Examples
+    --------
+    >>> is_same(876.0, 876.0000000000001), is_same(876.0, 876.1), is_same("1", 1)
+    (True, False, False)
+    """
+    if isinstance(one, float) and isinstance(other, float | int):
+        return isclose(one, other, rel_tol=1e-12, abs_tol=_NANOMETRE)
+    return one == other
+
+
+def agree(name: str, one: object, other: object) -> bool:
+    """Tell whether two cells of one file say the same of a fact; lengths may be rounded as their units are.
+
+    Examples
+    --------
+    >>> agree("thickness_mm", 44.45, 44.5), agree("thickness_mm", 44.45, 45.0), agree("hand", "LH", "RH")
+    (True, False, False)
+    """
+    if name.endswith("_mm") and isinstance(one, float) and isinstance(other, float):
+        return abs(one - other) <= _SPELLING_MM
+    return is_same(one, other)
 
 
 @dataclass(frozen=True, slots=True)

@@ -115,6 +115,7 @@ def _candidates(grid: Grid, index: int, vocabulary: Vocabulary) -> list[Header]:
     below = [_text(cell) for cell in grid.rows[index + 1]] if index + 1 < len(grid.rows) else []
     headers = [Header(index, index, tuple(texts), tuple(vocabulary.meaning(text) for text in texts))]
     if any(below) and any(texts):
+        below += [""] * (len(texts) - len(below))
         parents = _parents(grid, index, texts, below)
         joined = tuple(map(_joined, parents, below))
         meanings = tuple(vocabulary.meaning(c, p) for p, c in zip(parents, below, strict=True))

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from hwsched.exchange.problems import CellProblem
-from hwsched.exchange.survey_facts import SurveyedItem, SurveyedLeaf, SurveyedOpening
+from hwsched.exchange.survey_facts import SurveyedItem, SurveyedLeaf, SurveyedOpening, agree
 from hwsched.exchange.survey_told import Draft, Place, Told, contradiction, row_problem, tell
 
 _LEAFLESS: Final = ("lift", "turnstile")
@@ -132,7 +132,7 @@ def _pair_leaves(draft: Draft, taken: Taken, problems: list[CellProblem]) -> tup
         told = draft.leaves.get(name) or Told(shared.place if shared else draft.told.place)
         facts = dict(told.facts)
         for attribute, value in (shared.facts if shared else {}).items():
-            if facts.setdefault(attribute, value) != value and shared is not None:
+            if not agree(attribute, facts.setdefault(attribute, value), value) and shared is not None:
                 problems.append(contradiction(shared, attribute, facts[attribute], "leaf", told.place_of(attribute)))
         found.append(_leaf(name, facts, told.place))
     return tuple(found)

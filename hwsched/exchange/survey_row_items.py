@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from typing import Any, Final
 
 from hwsched.exchange.problems import CellProblem
+from hwsched.exchange.survey_facts import agree
 from hwsched.exchange.survey_row import Row
 from hwsched.exchange.survey_told import Draft, Told, row_problem, tell
 
@@ -45,7 +46,7 @@ def take_items(draft: Draft, row: Row, *, again: bool) -> Iterator[CellProblem]:
         return
     facts = {**row.item, **row.lock}
     if kind == "lock" and (told := _lock_to_complete(draft, facts, position)) is not None:
-        told.add(row.place, facts)
+        told.add(row.place, {name: value for name, value in facts.items() if name not in told.facts})
         return
     if again and (same := _same_again(draft, facts, position)) is not None:
         message = f"is the same existing item as in row {same.place.row}, at the same place"
@@ -75,7 +76,7 @@ def _lock_to_complete(draft: Draft, facts: dict[str, Any], position: str) -> Tol
         (told,) = draft.locks.values()
     if told is None or any(name in told.facts for name in ("face", "x_mm", "y_mm")):
         return None
-    return told if all(told.facts.get(name, value) == value for name, value in facts.items()) else None
+    return told if all(agree(name, told.facts.get(name, value), value) for name, value in facts.items()) else None
 
 
 def _same_again(draft: Draft, facts: dict[str, Any], position: str) -> Told | None:

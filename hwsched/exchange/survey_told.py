@@ -6,6 +6,7 @@ from typing import Any, Final
 
 from hwsched.attributes import Attribute
 from hwsched.exchange.problems import CellProblem
+from hwsched.exchange.survey_facts import agree
 from hwsched.survey import ITEM, LEAF, OPENING
 
 _ENTITIES: Final = {"opening": OPENING, "leaf": LEAF, "item": ITEM}
@@ -70,7 +71,7 @@ def tell(told: Told, facts: dict[str, Any], entity: str, place: Place) -> Iterat
     """Add facts; yields those that contradict what an earlier row says."""
     held = told.facts
     for name, value in facts.items():
-        if held.get(name, value) != value:
+        if name in held and not agree(name, held[name], value):
             yield contradiction(told, name, value, entity, place)
     told.add(place, {name: value for name, value in facts.items() if name not in held})
 

@@ -215,13 +215,12 @@ def _match_items(
     """Match items in the order of the file, the surest matches first."""
     left = list(items)
     found: dict[int, Item] = {}
-    for fits in _WAYS:
+    for way in _WAYS:
         for index, each in enumerate(surveyed):
             if index in found or not left:
                 continue
-            leaf, face = each.facts.get("leaf", each.deduced.get("leaf")), each.facts.get("face")
             kind = each.facts.get("kind")
-            match = next((item for item in left if item.kind == kind and fits(leaf, face, item)), None)
+            match = next((item for item in left if item.kind == kind and all(fits(each, item) for fits in way)), None)
             if match is not None:
                 found[index] = match
                 left = [item for item in left if item is not match]
@@ -232,14 +231,39 @@ def _either(one: object, other: object) -> bool:
     return one == other or one is None or other is None
 
 
-_WAYS: Final[tuple[Callable[[object, object, Item], bool], ...]] = (
-    lambda leaf, face, item: item.leaf == leaf and item.face == face,
-    lambda leaf, face, item: _either(item.leaf, leaf) and item.face == face,
-    lambda leaf, face, item: item.leaf == leaf and _either(item.face, face),
-    lambda leaf, face, item: _either(item.leaf, leaf) and _either(item.face, face),
-    # A single door that turned out to be a pair, or the other way round.
-    lambda leaf, face, item: {item.leaf, leaf} == {"single", "active"} and _either(item.face, face),
+def _leaf_of(surveyed: SurveyedItem) -> object:
+    return surveyed.facts.get("leaf", surveyed.deduced.get("leaf"))
+
+
+def _same_leaf(surveyed: SurveyedItem, item: Item) -> bool:
+    return item.leaf == _leaf_of(surveyed)
+
+
+def _same_face(surveyed: SurveyedItem, item: Item) -> bool:
+    return item.face == surveyed.facts.get("face")
+
+
+def _possible_leaf(surveyed: SurveyedItem, item: Item) -> bool:
+    return _either(item.leaf, _leaf_of(surveyed))
+
+
+def _possible_face(surveyed: SurveyedItem, item: Item) -> bool:
+    return _either(item.face, surveyed.facts.get("face"))
+
+
+def _leaf_renamed(surveyed: SurveyedItem, item: Item) -> bool:
+    """Tell whether a single door turned out to be a pair or the other way round, or the file only deduces the leaf."""
+    return {item.leaf, _leaf_of(surveyed)} == {"single", "active"} or "leaf" not in surveyed.facts
+
+
+_WAYS: Final[tuple[tuple[Callable[[SurveyedItem, Item], bool], ...], ...]] = (
+    (_same_leaf, _same_face),
+    (_possible_leaf, _same_face),
+    (_same_leaf, _possible_face),
+    (_possible_leaf, _possible_face),
+    (_leaf_renamed, _possible_face),
 )
+"""What must hold for an item of the file to be one of the project's of the same kind, the surest way first."""
 
 
 def _facts(

@@ -1,7 +1,13 @@
 """Rows that belong together, and rows that do not."""
 
-import pytest
+import csv
 
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from hwsched.exchange.problems import InputRejected
+from hwsched.exchange.survey_book import SurveyOptions, read_survey
 from tests.exchange.surveys import one, read, said
 
 DOOR = ["Mark", "Type", "Width", "Height", "Lock type", "Backset"]
@@ -133,3 +139,44 @@ def test_remarks_of_further_rows_are_kept(tmp_path):
 def test_marks_alone_are_openings_of_which_nothing_is_known(tmp_path):
     found = read(tmp_path, ["Mark", "Width"], ["1", None], ["2", None])
     assert [dict(opening.facts) for opening in found.openings] == [{"mark": "1"}, {"mark": "2"}]
+
+
+def test_one_measure_in_two_spellings_is_no_contradiction(tmp_path):
+    header = ["Mark", "Thickness", "Item"]
+    opening = one(read(tmp_path, header, ["1", "1 3/4", "closer"], ["1", "44.5 mm", "viewer"]))
+    assert opening.leaves[0].facts["thickness_mm"] == pytest.approx(44.45)
+    assert "says leaf thickness 45 mm" in said(
+        read(tmp_path, header, ["1", "1 3/4", "closer"], ["1", "45 mm", "viewer"])
+    )
+
+
+CELLS = st.sampled_from(
+    ["", " ", "?", "-", "1", "2", "A1", "36", '36"', "3-0 x 7-0", "2(3'-0\")", "pair", "single", "active", "inactive",
+     "LH", "closer", "lock", "in", "both", "mortise", "yes", "nonsense", "=1+1", "\u200b", "Mark", "Width"]
+)  # fmt: skip
+
+
+@settings(max_examples=200, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(
+    header=st.permutations(["Mark", "Type", "Leaf", "Width", "Size", "Lock type", "Item", "Face", "On leaf", "X"]),
+    rows=st.lists(st.lists(CELLS, min_size=1, max_size=11), max_size=8),
+)
+def test_whatever_is_typed_is_read_or_named(tmp_path, header, rows):
+    path = tmp_path / "s.csv"
+    with path.open("w", newline="", encoding="utf-8") as file:
+        csv.writer(file).writerows([header, *rows])
+    try:
+        found = read_survey(path, SurveyOptions(bare_unit="in"))
+    except InputRejected:
+        return
+    marks = [opening.mark for opening in found.openings]
+    assert len(set(marks)) == len(marks)
+    assert not set(marks) & set(found.rejected)
+    # Nobody is left out without a word.
+    assert bool(found.problems) >= bool(found.rejected)
+    for opening in found.openings:
+        positions = [leaf.position for leaf in opening.leaves]
+        assert positions in ([], ["single"], ["active", "inactive"])
+        assert (opening.facts.get("form") == "pair") == (positions == ["active", "inactive"])
+        assert all(item.facts["kind"] for item in opening.items)
+        assert all(item.facts.get("leaf") in (None, *positions) for item in opening.items)

@@ -19,6 +19,16 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", help="survey as .xlsx, .xls, .ods or .csv")
     parser.add_argument("--sheet", help="sheet that holds the openings (default: the one that looks like it)")
     parser.add_argument("--bare-unit", choices=BARE_UNITS, help="unit of numbers where neither cell nor header has one")
+    parser.add_argument(
+        "--column",
+        action="append",
+        default=[],
+        metavar="HEADER=FACT",
+        help="what a column means, such as 'Nominal=leaf.width_mm'; an empty fact leaves it out; may be repeated",
+    )
+    parser.add_argument(
+        "--as-typed", action="store_true", help="take numbers that stand far apart from their column without asking"
+    )
     parser.add_argument("--preview", action="store_true", help="say what would change, write nothing")
     parser.add_argument(
         "--accept",
@@ -35,7 +45,12 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.exchange.survey_book import SurveyOptions
     from hwsched.operations.survey_import import import_survey, preview_survey
 
-    options = SurveyOptions(sheet=arguments.sheet, bare_unit=arguments.bare_unit)
+    columns = {
+        header.strip(): fact.strip() for header, _, fact in (entry.rpartition("=") for entry in arguments.column)
+    }
+    options = SurveyOptions(
+        sheet=arguments.sheet, bare_unit=arguments.bare_unit, columns=columns, as_typed=arguments.as_typed
+    )
     with opened(arguments) as project:
         path = Path(arguments.file)
         if arguments.preview:
@@ -65,6 +80,7 @@ def _run(arguments: argparse.Namespace) -> int:
                 "missing": list(preview.missing),
                 "assumptions": list(preview.assumptions),
                 "unmapped": list(preview.unmapped),
+                "kept": list(preview.kept),
                 "problems": [problem.describe() for problem in problems],
                 "change_set": number,
             }

@@ -1,4 +1,4 @@
-"""`hwsched survey-form`: writes a blank survey workbook for the surveyor."""
+"""`hwsched survey-form`: writes the surveyor's workbook, blank or filled for a return visit."""
 
 from __future__ import annotations
 
@@ -10,25 +10,43 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_marks
     from hwsched.quantities import BARE_UNITS
 
     parser.add_argument("file", help="workbook to write, ending .xlsx")
-    parser.add_argument("--bare-unit", choices=BARE_UNITS, default="in", help="unit that the form asks for")
+    parser.add_argument("--project", help="with the fields of this project's own; needed for --mark")
+    add_marks(parser)
+    parser.add_argument(
+        "--bare-unit", choices=BARE_UNITS, help="unit that the form asks for (default: the project's, or in)"
+    )
     parser.add_argument("--json", action="store_true", help="print JSON for machines")
 
 
 def _run(arguments: argparse.Namespace) -> int:
+    import sys
     from pathlib import Path
 
-    from hwsched.cli.session import print_json
+    from hwsched.cli.session import chosen_openings, opened, print_json
+    from hwsched.cli.verb import WRONG_USAGE
     from hwsched.exchange.survey_form import write_survey_form
+    from hwsched.operations.survey_forms import write_form
 
-    write_survey_form(Path(arguments.file), bare_unit=arguments.bare_unit)
-    if arguments.json:
-        print_json({"file": arguments.file})
+    path = Path(arguments.file)
+    filled = 0
+    if arguments.project:
+        with opened(arguments) as project:
+            ids = chosen_openings(project, arguments.marks)
+            filled = write_form(project, path, ids=ids, bare_unit=arguments.bare_unit)
+    elif arguments.marks:
+        print("hwsched survey-form: --mark needs --project", file=sys.stderr)
+        return WRONG_USAGE
     else:
-        print(f"Wrote {arguments.file}")
+        write_survey_form(path, bare_unit=arguments.bare_unit or "in")
+    if arguments.json:
+        print_json({"file": arguments.file, "openings": filled})
+    else:
+        print(f"Wrote {arguments.file}" + (f" with {filled} openings filled in" if filled else ""))
     return DONE
 
 
-SURVEY_FORM = Verb("survey-form", "Write a blank survey workbook for the surveyor.", _arguments, _run)
+SURVEY_FORM = Verb("survey-form", "Write the surveyor's workbook, blank or for a return visit.", _arguments, _run)

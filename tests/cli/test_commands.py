@@ -112,3 +112,28 @@ def test_a_calculator_describes_its_fields(capsys):
     shown = capsys.readouterr().out
     for word in ("keepouts", "blocked_by", "example"):
         assert word in shown
+
+
+def test_a_form_for_a_return_visit_comes_back_unchanged(tmp_path, capsys, sample_file):
+    form = str(tmp_path / "again.xlsx")
+    assert run(["survey-form", form, "--project", str(sample_file), "--mark", "M004", "--mark", "A-15"]) == 0
+    assert run(["survey-form", form, "--mark", "M004"]) == 2
+    capsys.readouterr()
+    assert run(["import", "survey", str(sample_file), form, "--preview", "--json"]) == 0
+    shown = json.loads(capsys.readouterr().out)
+    assert (shown["new"], shown["changed"], shown["unchanged"]) == ([], [], 2)
+
+
+def test_a_column_is_given_its_meaning(tmp_path, capsys):
+    from openpyxl import Workbook
+
+    book = Workbook()
+    book.active.append(["Mark", "Hand", "Nominal"])
+    book.active.append(["1", "LH", "36 in"])
+    book.save(tmp_path / "s.xlsx")
+    project = str(tmp_path / "p.hwsched")
+    assert run(["new", project]) == 0
+    capsys.readouterr()
+    words = ["import", "survey", project, str(tmp_path / "s.xlsx"), "--column", "Nominal=leaf.width_mm", "--json"]
+    assert run(words) == 0
+    assert json.loads(capsys.readouterr().out)["unmapped"] == []

@@ -123,6 +123,94 @@ def _bore(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
     return shapes, (0, y0, thick, y1)
 
 
+def _euro(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
+    thick, key, secured = (float(asked[name]) for name in ("leaf_mm", "key_trim_mm", "secured_trim_mm"))
+    screw = thick / 2 + float(asked.get("screw_offset_mm") or 0.0)
+    shapes: list[Shape] = [
+        _rectangle(-50, 0, 50, thick, fill="leaf", name="leaf"),
+        _rectangle(-20, -secured, 20, 0, pen="existing", fill="existing", name="trim, secured side"),
+        _rectangle(-20, thick, 20, thick + key, pen="existing", fill="existing", name="trim, key side"),
+        Line(((-50, screw), (50, screw)), "centre", name="fixing screw"),
+    ]
+    best = answered.get("best")
+    low, high = -secured, thick + key
+    if best:
+        low, high = min(low, screw - float(best["b_mm"])), max(high, screw + float(best["a_mm"]))
+        ends = (screw - float(best["b_mm"]), screw + float(best["a_mm"]))
+        shapes.append(_rectangle(-8.5, ends[0], 8.5, ends[1], pen="new", fill="new", name="cylinder"))
+    return shapes, (-50, low, 50, high)
+
+
+def _tailpiece(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
+    thick, back = float(asked["leaf_mm"]), float(asked["cylinder_back_mm"])
+    gap, left = float(asked.get("case_gap_mm") or 0.0), float(answered["left_mm"])
+    start = thick - back
+    supplied = float(asked["tailpiece_mm"])
+    shapes: list[Shape] = [
+        _rectangle(-45, 0, 45, thick, fill="leaf", name="leaf"),
+        _rectangle(-30, -gap - 40, 30, -gap, pen="existing", fill="existing", name="lock's case"),
+        _rectangle(-15, start, 15, thick + 5, pen="new", fill="metal", name="cylinder"),
+        _rectangle(-3, start - left, 3, start, pen="new", fill="new", name="tailpiece"),
+        _rectangle(-3, start - supplied, 3, start - left, pen="hidden", name="cut off"),
+    ]
+    return shapes, (-45, min(-gap - 40, start - supplied), 45, thick + 5)
+
+
+def _bored(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
+    wanted, found = asked["wanted"], asked["found"]
+    backset = answered.get("backset_mm") or found.get("backset_mm") or 70.0
+    shapes: list[Shape] = [
+        _rectangle(0, -80, backset + 70, 80, fill="leaf", name="leaf's face"),
+        Circle(backset, 0, float(wanted["cross_bore_mm"]), "new", "hole", "cross bore wanted"),
+    ]
+    if found.get("cross_bore_mm"):
+        shapes.append(Circle(backset, 0, float(found["cross_bore_mm"]), "hidden", name="cross bore found"))
+    edge = float(wanted["edge_bore_mm"]) / 2
+    for up in (edge, -edge):
+        shapes.append(Line(((0, up), (backset, up)), "hidden", name="edge bore"))
+    for hole in wanted.get("bolt_holes") or ():
+        shapes.append(Circle(backset + hole["x_mm"], hole["y_mm"], hole["diameter_mm"], "new", "hole", "bolt hole"))
+    return shapes, (0, -80, backset + 70, 80)
+
+
+def _pocket(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
+    thick, high = float(asked["leaf_mm"]), float(asked["leaf_height_mm"])
+    middle = thick / 2 + float(asked.get("offset_mm") or 0.0)
+    wide = float(asked["pocket"]["width_mm"])
+    lock = asked["lock"]
+    shapes: list[Shape] = [
+        _rectangle(0, 0, thick, high, fill="leaf", name="lock edge"),
+        _rectangle(
+            thick * 0.2, lock["y0"], thick * 0.8, lock["y1"], pen="existing", fill="existing", name="lock's pocket"
+        ),
+    ]
+    for item in asked.get("items") or ():
+        box = (thick * 0.2, item["y0"], thick * 0.8, item["y1"])
+        shapes.append(_rectangle(*box, pen="existing", fill="existing", name=str(item["name"])))
+    best = answered.get("best")
+    if best:
+        box = (middle - wide / 2, best["y0"], middle + wide / 2, best["y1"])
+        shapes.append(_rectangle(*box, pen="new", fill="new", name="unit's pocket"))
+    return shapes, (0, 0, thick, high)
+
+
+def _channel(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
+    thick = float(asked["leaf"]["thickness_mm"])
+    case, cylinder = asked["case"], asked["cylinder"]
+    top = float(cylinder["y"]) + float(case["top_above_mm"])
+    middle = thick / 2 + float(case.get("offset_mm") or 0.0)
+    path = [(float(point[2]), float(point[1])) for point in answered["path"]]
+    low, high = min(top - 60, *(y for _, y in path)) - 10, max(top, *(y for _, y in path)) + 30
+    half = float(case["width_mm"]) / 2
+    shapes: list[Shape] = [
+        _rectangle(0, low, thick, high, fill="leaf", name="leaf from the side"),
+        _rectangle(middle - half, low, middle + half, top, pen="existing", fill="existing", name="lock's pocket"),
+        Line(tuple(path), "new", name="channel"),
+        Text(thick / 2, high, "secured face left, key face right", "small", "centre"),
+    ]
+    return shapes, (0, low, thick, high)
+
+
 def _around(points: list[tuple[float, float]]) -> Bounds:
     xs, ys = [x for x, _ in points], [y for _, y in points]
     return min(xs) - 5, min(ys) - 5, max(xs) + 5, max(ys) + 5
@@ -133,4 +221,9 @@ _DRAWN: Final[Mapping[str, Callable[[Asked, Asked], tuple[list[Shape], Bounds]]]
     "cable": _cable,
     "cylinder-stack": _stack,
     "bore": _bore,
+    "euro-halves": _euro,
+    "tailpiece": _tailpiece,
+    "bored-prep": _bored,
+    "pocket": _pocket,
+    "channel": _channel,
 }

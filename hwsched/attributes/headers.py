@@ -11,6 +11,7 @@ from hwsched.quantities import plain_text
 
 _BETWEEN_DIGITS: Final = re.compile(r"(?<=[0-9])[\s\W_]+(?=[0-9])")
 _MARKS: Final = re.compile(r"[\W_]+")
+# After casefolding: the micro sign has become a mu.
 _UNITS: Final[dict[str, str]] = {
     "mm": "mm", "millimetre": "mm", "millimetres": "mm", "millimeter": "mm", "millimeters": "mm",
     "cm": "cm", "centimetre": "cm", "centimetres": "cm", "centimeter": "cm", "centimeters": "cm",
@@ -18,7 +19,7 @@ _UNITS: Final[dict[str, str]] = {
     "in": "in", "in.": "in", "ins": "in", "inch": "in", "inches": "in", '"': "in", "''": "in",
     "ft": "ft", "ft.": "ft", "foot": "ft", "feet": "ft", "'": "ft",
     "v": "V", "volt": "V", "volts": "V", "vdc": "V", "v dc": "V",
-    "a": "A", "amp": "A", "amps": "A", "ma": "mA", "ua": "uA", "µa": "uA",
+    "a": "A", "amp": "A", "amps": "A", "ma": "mA", "ua": "uA", "\u03bca": "uA",
     "mah": "mAh", "ah": "Ah", "w": "W", "ohm": "ohm", "ohms": "ohm", "ω": "ohm",
     "°c": "degC", "c": "degC", "degc": "degC", "deg c": "degC", "celsius": "degC",
     "°f": "degF", "f": "degF", "degf": "degF", "deg f": "degF", "fahrenheit": "degF",

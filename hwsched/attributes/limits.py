@@ -21,6 +21,8 @@ NOT_APPLICABLE: Final = frozenset({"n/a", "na", "n.a.", "n.a", "not applicable",
 LENGTH_EXAMPLES: Final = '70 mm, 1 3/4", 3\'-0"'
 
 
+_ABSURD_MM: Final = 1e9
+"""From a thousand kilometres on a slip is shown with few digits."""
 _ROUNDING: Final = 1e-9
 """Share by which a value may pass a limit, for what conversion leaves behind the twelfth digit."""
 
@@ -84,6 +86,8 @@ def _limits(attribute: Attribute) -> str:
 
 def shown_length(mm: float) -> str:
     """Return a length in both systems, since the reader of a message may think in either."""
+    if abs(mm) >= _ABSURD_MM:
+        return f"{mm:g} mm"
     return f"{format_length(mm, 'mm')} ({format_length(mm, 'fraction', 16)})"
 
 

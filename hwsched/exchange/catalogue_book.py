@@ -1,33 +1,31 @@
-"""The catalogue workbook: a sheet a part kind, generated from the kind's declaration, and the kit contents."""
+"""The catalogue workbook read back: parts, their kit contents, and every cell that is refused.
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+Here belongs what rows mean and what parts say of each other. A sheet as rows stands in `catalogue_rows`, writing in
+`catalogue_sheets`.
+"""
+
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from pathlib import Path
-from typing import Any, Final
+from typing import Final
 
-from openpyxl import Workbook
-from openpyxl.styles import Alignment, Font
-from openpyxl.worksheet.worksheet import Worksheet
-
-from hwsched.attributes import Attribute, CellError, CellReader, normal, split_unit
+from hwsched.attributes import Attribute, Value, normal
 from hwsched.cases import Part
 from hwsched.catalogue import KINDS, PartKind
-from hwsched.catalogue.traits.entry import ENTRY, NUMBER
-from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected, column_letter, problem_of
-from hwsched.exchange.sheet_writing import save, write_cell, write_header
-from hwsched.exchange.workbook import Book, open_book
+from hwsched.catalogue.traits.entry import ENTRY
+from hwsched.catalogue.validation import problems_of
+from hwsched.exchange.catalogue_rows import Table, read_table
+from hwsched.exchange.catalogue_sheets import ABOUT_SHEET, KIT, KIT_SHEET, write_catalogue
+from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected
+from hwsched.exchange.workbook import open_book
 
-KIT_SHEET: Final = "Kit contents"
-_KIT: Final = (
-    Attribute("number", "Part number", synonyms=NUMBER.synonyms, required=True, note="The part whose box it is."),
-    Attribute("contained", "Contains", synonyms=("contained", "contained number", "contents"), required=True),
-    Attribute("quantity", "Quantity", "number", synonyms=("qty",), low=0.0001, high=100000, required=True),
-)
-_ABOUT: Final = (
-    "One sheet a part kind; one row a part. Darker headers must be filled in, every header has a note.",
-    'A length without a unit takes the unit of its header; other units can be written: 1 3/4", 44.5 mm.',
-    "Part numbers are text, stand once in the whole book, and are what documents and kits refer to.",
-)
+__all__ = ["KIT_SHEET", "CatalogueRead", "read_catalogue", "write_catalogue"]
+
+_UNIT: Final = "EA"
+"""Order unit of a part where none is written; the header's note says so."""
+_LIKE_A_KIND: Final = 3
+"""Columns of every part that a sheet must have to be taken for one of parts: a list of names and numbers is none."""
+_UNKNOWN: Final = "is no part of this book"
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,64 +33,46 @@ class CatalogueRead:
     """What a catalogue workbook holds."""
 
     parts: tuple[Part, ...]
-    """Those without a problem."""
+    """Those without a problem, in the book's order; unknown attributes are left out."""
     problems: tuple[CellProblem, ...]
+    extra: Mapping[str, Mapping[str, Value]] = field(default_factory=dict)
+    """Values of the project's own fields by part number."""
 
 
-@dataclass
+@dataclass(slots=True)
 class _Reading:
+    own_fields: Sequence[Attribute]
+    known: Collection[str]
     parts: dict[str, Part] = field(default_factory=dict)
-    where: dict[str, tuple[str, int]] = field(default_factory=dict)
-    kits: dict[str, list[tuple[str, float]]] = field(default_factory=dict)
+    where: dict[str, tuple[Table, int]] = field(default_factory=dict)
+    """Sheet and row from 0, by part number."""
+    extra: dict[str, dict[str, Value]] = field(default_factory=dict)
+    kits: dict[str, dict[str, tuple[float, int]]] = field(default_factory=dict)
+    """Quantity and row from 0 of what is contained, by part number."""
+    boxes: dict[str, tuple[Table, int]] = field(default_factory=dict)
+    """Sheet and row from 0 of the first line of a kit, by part number."""
     problems: list[CellProblem] = field(default_factory=list)
     bad: set[str] = field(default_factory=set)
 
-
-def write_catalogue(path: Path, parts: Iterable[Part]) -> None:
-    """Write parts as a catalogue workbook, lengths in mm; an older file is replaced whole."""
-    by_kind: dict[str, list[Part]] = {}
-    for part in parts:
-        by_kind.setdefault(part.kind, []).append(part)
-    book = Workbook()
-    about = book.active
-    assert about is not None
-    about.title = "About"
-    about.column_dimensions["A"].width = 110
-    about.cell(1, 1, "Catalogue").font = Font(bold=True, size=14)
-    for row, line in enumerate(_ABOUT, start=3):
-        about.cell(row, 1, line).alignment = Alignment(wrap_text=True)
-    lists = book.create_sheet("Words")
-    lists.sheet_state = "hidden"
-    kits: list[tuple[str, str, float]] = []
-    for kind in KINDS:
-        sheet = book.create_sheet(kind.label)
-        columns = (*ENTRY, *kind.attributes)
-        write_header(sheet, 1, columns, "mm", lists)
-        for row, part in enumerate(sorted(by_kind.get(kind.name, ()), key=lambda p: p.number), start=2):
-            for column, attribute in enumerate(columns, start=1):
-                write_cell(sheet, row, column, _cell(part, attribute, column <= len(ENTRY)))
-            kits += [(part.number, number, quantity) for number, quantity in part.kit]
-    _write_kits(book.create_sheet(KIT_SHEET), lists, kits)
-    save(book, path)
+    def refuse(self, number: str, problem: CellProblem) -> None:
+        """Keep a problem, and leave out the part that it concerns."""
+        self.problems.append(problem)
+        self.bad.add(number)
 
 
-def _cell(part: Part, attribute: Attribute, common: bool) -> Any:
-    value = getattr(part, attribute.name) if common else part.attributes.get(attribute.name)
-    if isinstance(value, str):
-        choice = attribute.choice(value)
-        return choice.label if choice else (value or None)
-    return value
-
-
-def _write_kits(sheet: Worksheet, lists: Worksheet, kits: Sequence[tuple[str, str, float]]) -> None:
-    write_header(sheet, 1, _KIT, "mm", lists)
-    for row, line in enumerate(kits, start=2):
-        for column, value in enumerate(line, start=1):
-            write_cell(sheet, row, column, value)
-
-
-def read_catalogue(path: Path) -> CatalogueRead:
+def read_catalogue(
+    path: Path, *, own_fields: Sequence[Attribute] = (), known: Collection[str] = frozenset()
+) -> CatalogueRead:
     """Read a catalogue workbook.
+
+    Parameters
+    ----------
+    path : Path
+        An .xlsx file; it is left alone.
+    own_fields : sequence of Attribute
+        Fields of the project's own on parts, which sheets may carry as further columns.
+    known : collection of str
+        Part numbers outside the book to which kits and successors may refer.
 
     Returns
     -------
@@ -104,166 +84,145 @@ def read_catalogue(path: Path) -> CatalogueRead:
     InputRejected
         When the file cannot be read, or has no sheet of a part kind.
     """
-    if not path.is_file():
-        raise InputRejected([FileProblem(path.name, "is not there", accepted="the path of a catalogue workbook")])
     book = open_book(path)
-    by_sheet = {normal(name): kind for kind in KINDS for name in (kind.label, kind.name)}
-    known = [(name, by_sheet[normal(name)]) for name in book.sheet_names if normal(name) in by_sheet]
-    if not known:
+    sheets = {normal(name): name for name in reversed(book.sheet_names)}
+    by_word = {normal(word): kind for kind in KINDS for word in (kind.label, kind.name)}
+    if not any(word in sheets for word in by_word):
         labels = ", ".join(kind.label for kind in KINDS)
-        raise InputRejected([FileProblem(path.name, "has no sheet of a part kind", accepted=f"sheets named {labels}")])
-    reading = _Reading()
-    for sheet, kind in known:
-        _read_kind(book, sheet, kind, reading)
-    kit_sheet = next((name for name in book.sheet_names if normal(name) == normal(KIT_SHEET)), None)
-    if kit_sheet is not None:
-        _read_kits(book, kit_sheet, reading)
-    _check_references(book.file, reading)
-    parts = tuple(
-        _with_kit(part, reading.kits.get(number, []))
-        for number, part in reading.parts.items()
-        if number not in reading.bad
+        raise InputRejected([FileProblem(book.file, "has no sheet of a part kind", accepted=f"sheets named {labels}")])
+    reading = _Reading(own_fields, known)
+    for sheet in book.sheet_names:
+        kind = by_word.get(normal(sheet))
+        if kind is not None:
+            _read_kind(read_table(book, sheet, (*ENTRY, *kind.attributes, *own_fields)), kind, reading)
+        elif sheet not in book.hidden and normal(sheet) not in (normal(KIT_SHEET), normal(ABOUT_SHEET)):
+            _refuse_lost_parts(read_table(book, sheet, ENTRY), reading)
+    for sheet in book.sheet_names:
+        if normal(sheet) == normal(KIT_SHEET):
+            _read_kits(read_table(book, sheet, KIT), reading)
+    _check_successors(reading)
+    _check_circles(reading)
+    return CatalogueRead(
+        tuple(_with_kit(part, reading) for number, part in reading.parts.items() if number not in reading.bad),
+        tuple(reading.problems),
+        {number: extra for number, extra in reading.extra.items() if extra and number not in reading.bad},
     )
-    return CatalogueRead(parts, tuple(reading.problems))
 
 
-def _with_kit(part: Part, kit: list[tuple[str, float]]) -> Part:
-    return Part(
-        part.number, part.kind, part.description, part.supplier, part.finish, part.unit, part.list_price, part.currency,
-        part.superseded_by, part.attributes, tuple(sorted(kit)),
-    )  # fmt: skip
+def _with_kit(part: Part, reading: _Reading) -> Part:
+    kit = reading.kits.get(part.number, {})
+    return replace(part, kit=tuple((number, quantity) for number, (quantity, _) in sorted(kit.items())))
 
 
-def _table(
-    book: Book, sheet: str, attributes: Sequence[Attribute], reading: _Reading
-) -> list[tuple[int, dict[str, Any], bool]]:
-    """Read the rows of a sheet: its row from 0, values by attribute, and whether a cell was refused."""
-    rows = book.rows(sheet)
-    head = next((n for n, row in enumerate(rows[:30]) if sum(bool(c) for c in row) >= 2), None)
-    if head is None:
-        return []
-    words = {
-        normal(word): attribute for attribute in reversed(attributes)
-        for word in (*reversed(attribute.synonyms), attribute.name, attribute.label)
-    }  # fmt: skip
-    readers: dict[int, CellReader] = {}
-    for column, cell in enumerate(rows[head]):
-        text = str(cell).strip()
-        name, unit = split_unit(text)
-        found = words.get(normal(text)) or words.get(normal(name))
-        if found is None or any(reader.attribute is found for reader in readers.values()):
-            if text:
-                message = "is no column of this sheet" if found is None else "stands twice"
-                accepted = ", ".join(a.label for a in attributes)
-                reading.problems.append(
-                    CellProblem(book.file, sheet, head + 1, column_letter(column), text, text, message, accepted)
-                )
-            continue
-        bare = (unit or "mm") if found.kind == "length" else (unit or None)
-        readers[column] = CellReader(found, bare)
-    missing = [a.label for a in attributes if a.required and all(r.attribute is not a for r in readers.values())]
-    if missing and any(any(row) for row in rows[head + 1 :]):
-        reading.problems.append(
-            CellProblem(
-                book.file, sheet, head + 1, "", "", "", f"has no column {', '.join(missing)}", "all darker columns"
-            )
-        )
-        return []
-    return _rows(book, sheet, rows, head, readers, reading)
+def _refuse_lost_parts(table: Table, reading: _Reading) -> None:
+    """Say so where a sheet under another name looks like one of parts: it would be passed over in silence."""
+    if "number" in table.headers and len(table.headers) >= _LIKE_A_KIND and (table.rows or table.problems):
+        message = "holds part numbers, but its name is none of a part kind's sheet"
+        accepted = ", ".join(kind.label for kind in KINDS)
+        reading.problems.append(table.problem(table.header_row, "number", table.sheet, message, accepted))
 
 
-def _rows(
-    book: Book,
-    sheet: str,
-    rows: list[list[object]],
-    head: int,
-    readers: dict[int, CellReader],
-    reading: _Reading,
-) -> list[tuple[int, dict[str, Any], bool]]:
-    doubtful = book.doubtful(sheet)
-    found = []
-    for place in range(head + 1, len(rows)):
-        row = rows[place]
-        if not any(cell not in ("", None) for cell in row) and not any((place, c) in doubtful for c in readers):
-            continue
-        values: dict[str, Any] = {}
-        bad = False
-        for column, reader in readers.items():
-            cell = row[column] if column < len(row) else ""
-            title = str(rows[head][column])
-            if (place, column) in doubtful:
-                problem = CellProblem(
-                    book.file, sheet, place + 1, column_letter(column), title, "", doubtful[place, column]
-                )
-                reading.problems.append(problem)
-                bad = True
-                continue
-            try:
-                values[reader.attribute.name] = value = reader(cell)
-                if value is None and reader.attribute.required:
-                    raise CellError("", "must be filled in", reader.attribute.note or reader.attribute.label)
-            except CellError as error:
-                reading.problems.append(
-                    problem_of(error, file=book.file, sheet=sheet, row=place + 1, column=column, header=title)
-                )
-                bad = True
-        found.append((place, values, bad))
-    return found
-
-
-def _read_kind(book: Book, sheet: str, kind: PartKind, reading: _Reading) -> None:
-    for place, values, bad in _table(book, sheet, (*ENTRY, *kind.attributes), reading):
-        number = values.get("number")
+def _read_kind(table: Table, kind: PartKind, reading: _Reading) -> None:
+    reading.problems += table.problems
+    for row in table.rows:
+        number = row.values.get("number")
         if not isinstance(number, str) or not number:
-            continue
+            continue  # named already: a part number must be filled in
         if number in reading.where:
-            other, row = reading.where[number]
-            message = f"stands in sheet {other}, row {row + 1} already"
-            problem = CellProblem(book.file, sheet, place + 1, "", NUMBER.label, number, message, "a number of its own")
-            reading.problems.append(problem)
-            reading.bad.add(number)
+            other, place = reading.where[number]
+            message = f"stands in sheet {other.sheet}, row {place + 1} already"
+            reading.refuse(number, table.problem(row.place, "number", number, message, "a number of its own"))
             continue
-        reading.where[number] = (sheet, place)
-        if bad:
+        reading.where[number] = table, row.place
+        values = row.values
+        attributes = {a.name: value for a in kind.attributes if (value := values.get(a.name)) not in (None, "")}
+        reading.extra[number] = {
+            a.name: value for a in reading.own_fields if (value := values.get(a.name)) not in (None, "")
+        }
+        if row.refused:
             reading.bad.add(number)
+        else:
+            for problem in problems_of(attributes, kind):
+                read = values.get(problem.attribute)
+                reading.refuse(
+                    number, table.problem(row.place, problem.attribute, read, problem.message, problem.accepted)
+                )
+        price = values.get("list_price")
         reading.parts[number] = Part(
             number=number,
             kind=kind.name,
-            description=values.get("description") or "",
-            supplier=values.get("supplier") or "",
-            finish=values.get("finish") or "",
-            unit=values.get("unit") or "EA",
-            list_price=values.get("list_price"),
-            currency=values.get("currency") or "",
-            superseded_by=values.get("superseded_by") or "",
-            attributes={a.name: v for a in kind.attributes if (v := values.get(a.name)) is not None},
+            description=_text(values, "description"),
+            supplier=_text(values, "supplier"),
+            finish=_text(values, "finish"),
+            unit=_text(values, "unit") or _UNIT,
+            list_price=float(price) if isinstance(price, int | float) else None,
+            currency=_text(values, "currency"),
+            superseded_by=_text(values, "superseded_by"),
+            attributes=attributes,
         )
 
 
-def _read_kits(book: Book, sheet: str, reading: _Reading) -> None:
-    for place, values, bad in _table(book, sheet, _KIT, reading):
-        number, contained, quantity = values.get("number"), values.get("contained"), values.get("quantity")
-        for name, value in (("Part number", number), ("Contains", contained)):
-            if value is not None and value not in reading.parts:
-                message = "is no part of this book"
-                problem = CellProblem(book.file, sheet, place + 1, "", name, str(value), message, "a part number of it")
-                reading.problems.append(problem)
-                bad = True
-        if bad:
-            if number is not None:
-                reading.bad.add(str(number))
-            continue
-        reading.kits.setdefault(str(number), []).append((str(contained), float(quantity or 0)))
+def _text(values: Mapping[str, Value], name: str) -> str:
+    value = values.get(name)
+    return value if isinstance(value, str) else ""
 
 
-def _check_references(file: str, reading: _Reading) -> None:
-    for number, part in reading.parts.items():
-        if part.superseded_by and part.superseded_by not in reading.parts:
-            sheet, place = reading.where[number]
-            message = "is no part of this book"
-            reading.problems.append(
-                CellProblem(
-                    file, sheet, place + 1, "", "Superseded by", part.superseded_by, message, "a part number of it"
-                )
-            )
+def _read_kits(table: Table, reading: _Reading) -> None:
+    reading.problems += table.problems
+    for row in table.rows:
+        number, contained = _text(row.values, "number"), _text(row.values, "contained")
+        quantity = row.values.get("quantity")
+        if row.refused:
             reading.bad.add(number)
+            continue
+        kit = reading.kits.setdefault(number, {})
+        if number not in reading.parts:
+            reading.refuse(number, table.problem(row.place, "number", number, _UNKNOWN, "a part number of it"))
+        elif contained not in reading.parts and contained not in reading.known:
+            reading.refuse(number, table.problem(row.place, "contained", contained, _UNKNOWN, "a part number of it"))
+        elif contained in kit:
+            message = f"is named for {number} in row {kit[contained][1] + 1} already"
+            reading.refuse(number, table.problem(row.place, "contained", contained, message, "one row with the sum"))
+        elif isinstance(quantity, int | float):
+            kit[contained] = float(quantity), row.place
+            reading.boxes.setdefault(number, (table, row.place))
+
+
+def _check_successors(reading: _Reading) -> None:
+    for number, part in reading.parts.items():
+        successor = part.superseded_by
+        if successor and successor not in reading.parts and successor not in reading.known:
+            table, place = reading.where[number]
+            problem = table.problem(place, "superseded_by", successor, _UNKNOWN, "a part number of it")
+            reading.refuse(number, problem)
+
+
+def _check_circles(reading: _Reading) -> None:
+    """Refuse kits that contain themselves and parts that succeed themselves, directly or through others."""
+    kits = {number: list(kit) for number, kit in reading.kits.items()}
+    for number in _in_circles(kits):
+        table, place = reading.boxes[number]
+        message = "contains itself, directly or through what it contains"
+        reading.refuse(number, table.problem(place, "number", number, message, "a kit without itself in it"))
+    successors = {number: [part.superseded_by] for number, part in reading.parts.items() if part.superseded_by}
+    for number in _in_circles(successors):
+        table, place = reading.where[number]
+        message = "is superseded by itself, directly or through its successors"
+        successor = reading.parts[number].superseded_by
+        reading.refuse(number, table.problem(place, "superseded_by", successor, message, "a later part"))
+
+
+def _in_circles(links: Mapping[str, Iterable[str]]) -> list[str]:
+    """Return the numbers from which links lead back to themselves."""
+    found = []
+    for start in links:
+        seen: set[str] = set()
+        ahead = list(links[start])
+        while ahead and start not in seen:
+            number = ahead.pop()
+            if number not in seen:
+                seen.add(number)
+                ahead += links.get(number, ())
+        if start in seen:
+            found.append(start)
+    return found

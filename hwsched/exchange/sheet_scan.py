@@ -81,9 +81,11 @@ def glance(chunks: Iterable[bytes]) -> Glance:
     seen = Glance()
     columns: set[bytes] = set()
     named = cells = 0
-    for i, text in enumerate(_between_tags(chunks)):
+    plain = False
+    for text in _between_tags(chunks):
         # Where elements carry a prefix, what is looked for below is not found.
-        seen.odd = seen.odd or (i == 0 and b"<sheetData" not in text) or any(mark in text for mark in _OTHER_CELLS)
+        plain = plain or b"<sheetData" in text
+        seen.odd = seen.odd or any(mark in text for mark in _OTHER_CELLS)
         found = _LETTERS.findall(text)
         columns.update(found)
         named += len(found)
@@ -93,7 +95,7 @@ def glance(chunks: Iterable[bytes]) -> Glance:
         seen.formulas = seen.formulas or any(mark in text for mark in _FORMULA)
         seen.errors = seen.errors or _ERROR in text
     seen.columns = max((column_index(letters.decode()) + 1 for letters in columns), default=0)
-    seen.odd = seen.odd or named != cells
+    seen.odd = seen.odd or not plain or named != cells
     return seen
 
 

@@ -12,7 +12,7 @@ from openpyxl.worksheet.datavalidation import DataValidation
 from openpyxl.worksheet.properties import PageSetupProperties
 from openpyxl.worksheet.worksheet import Worksheet
 
-from hwsched.attributes import Attribute
+from hwsched.attributes import Attribute, accepted_by
 from hwsched.render.atomic import replacing
 from hwsched.render.cell_text import safe_text
 
@@ -54,9 +54,8 @@ def write_header(
         cell.font = Font(bold=True)
         cell.fill = _NEEDED if attribute.required else _HEAD
         cell.alignment = Alignment(wrap_text=True, vertical="top")
-        note = attribute.note or _hint(attribute)
-        if note:
-            cell.comment = Comment(safe_text(note), "hwsched", height=110, width=260)
+        note = _note(attribute)
+        cell.comment = Comment(safe_text(note), "hwsched", height=60 + len(note) // 2, width=260)
         letter = get_column_letter(column)
         sheet.column_dimensions[letter].width = min(max(len(attribute.label) * 0.8 + 4, 11), 26)
         words = [c.label for c in attribute.choices] if attribute.kind == "choice" else []
@@ -85,8 +84,10 @@ def write_cell(sheet: Worksheet, row: int, column: int, value: Any) -> None:
         cell.number_format = "@"
     elif isinstance(value, bool):
         cell.value = "yes" if value else "no"
-    else:
+    elif value is not None:
         cell.value = value
+        # A style of its own: without one the cell takes its column's, and as text a number is shown with all digits.
+        cell.alignment = Alignment(horizontal="right")
 
 
 def save(book: Workbook, path: Path) -> None:
@@ -95,10 +96,12 @@ def save(book: Workbook, path: Path) -> None:
         book.save(partial)
 
 
-def _hint(attribute: Attribute) -> str:
-    if attribute.kind == "choice":
-        return "One of: " + ", ".join(choice.label for choice in attribute.choices)
-    return "yes or no" if attribute.kind == "flag" else ""
+def _note(attribute: Attribute) -> str:
+    """Return what stands behind a header: what it means, what is accepted, and whether it may stay empty."""
+    accepted = accepted_by(attribute)
+    accepted = f"One of: {accepted}." if attribute.kind == "choice" else f"{accepted[:1].upper()}{accepted[1:]}."
+    needed = "Must be filled in." if attribute.required else ""
+    return "\n".join(line for line in (attribute.note, accepted, needed) if line)
 
 
 def _listed(lists: Worksheet, words: list[str]) -> str:

@@ -7,6 +7,7 @@ from hwsched.cli.demo import DEMO
 from hwsched.cli.desktop import DESKTOP
 from hwsched.cli.draw import DRAW
 from hwsched.cli.edit import EDIT
+from hwsched.cli.export_catalogue import EXPORT_CATALOGUE
 from hwsched.cli.field import FIELD
 from hwsched.cli.fit import FIT
 from hwsched.cli.history import HISTORY
@@ -28,6 +29,7 @@ VERBS: tuple[Verb, ...] = (
     NEW,
     IMPORT_SURVEY,
     IMPORT_CATALOGUE,
+    EXPORT_CATALOGUE,
     SURVEY_FORM,
     EDIT,
     FIELD,

@@ -109,8 +109,9 @@ def _supply(case: Case, base: Fit, unit: Part) -> Fit:
     if transfer is not None:
         parts.append(fitted(case, "power-transfer", transfer, "carries the supply from the frame onto the leaf"))
     run, volts = case.opening.supply_distance_m, source.number_of("output_v")
-    if run is not None and volts is not None:
-        least = volts * (1 - (source.number_of("tolerance_share") or 0.0))
+    tolerance = source.number_of("tolerance_share")
+    if run is not None and volts is not None and tolerance is not None:
+        least = volts * (1 - tolerance)
         wire = _wire(case, draws, run, least - low)
         if wire is not None:
             why = f"{run:g} m one way and {_WASTE - 1:.0%} allowance; keeps {low:g} V at the unit"

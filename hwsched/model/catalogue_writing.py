@@ -1,6 +1,6 @@
 """Writing parts and their kit contents through the journal, in bulk. Reading them stands in the queries."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 from sqlalchemy import select
@@ -26,7 +26,9 @@ def part_row(part: Part) -> dict[str, Any]:
     }
 
 
-def write_parts(change: Change, parts: Iterable[Part], origin: str) -> tuple[int, int]:
+def write_parts(
+    change: Change, parts: Iterable[Part], origin: str, extra: Mapping[str, Mapping[str, Any]] | None = None
+) -> tuple[int, int]:
     """Add parts that are new by their number and change those that are known; none is removed.
 
     Parameters
@@ -37,6 +39,8 @@ def write_parts(change: Change, parts: Iterable[Part], origin: str) -> tuple[int
         Each number once.
     origin : str
         Where they came from, for the journal.
+    extra : mapping, optional
+        Values of the project's own fields by part number; what it does not name stays.
 
     Returns
     -------
@@ -44,16 +48,23 @@ def write_parts(change: Change, parts: Iterable[Part], origin: str) -> tuple[int
         How many were added, how many changed.
     """
     wanted = list(parts)
-    held = {row.number: row.id for row in change.connection.execute(select(PART.c.number, PART.c.id))}
+    own = extra or {}
+    held: dict[str, str] = {}
+    values: dict[str, Mapping[str, Any]] = {}
+    for row in change.connection.execute(select(PART.c.number, PART.c.id, PART.c.extra)):
+        held[row.number], values[row.number] = row.id, row.extra
+
+    def whole(part: Part) -> dict[str, Any]:
+        told = own.get(part.number)
+        return part_row(part) | ({"extra": {**values.get(part.number, {}), **told}} if told else {})
+
     fresh = [part for part in wanted if part.number not in held]
-    ids = change.insert(PART, [part_row(part) for part in fresh], [origin] * len(fresh))
-    changed = set(
-        change.update(
-            PART,
-            [(held[part.number], part_row(part)) for part in wanted if part.number in held],
-            [origin] * (len(wanted) - len(fresh)),
-        )
-    )
+    ids = change.insert(PART, [whole(part) for part in fresh], [origin] * len(fresh))
+    known = [(held[part.number], whole(part)) for part in wanted if part.number in held]
+    plain = [(row_id, row) for row_id, row in known if "extra" not in row]
+    told = [(row_id, row) for row_id, row in known if "extra" in row]
+    changed = set(change.update(PART, plain, [origin] * len(plain)))
+    changed |= set(change.update(PART, told, [origin] * len(told)))
     held.update(zip((part.number for part in fresh), ids, strict=True))
     changed |= _write_kits(change, wanted, held, origin)
     return len(fresh), len(changed - set(ids))

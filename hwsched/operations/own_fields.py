@@ -1,6 +1,6 @@
 """Fields of a project's own on openings, existing items and parts: defining them, filling them, taking them away."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from typing import Any, Final, cast, get_args
 
 from sqlalchemy import Table, select
@@ -133,6 +133,11 @@ def attribute_of(field: OwnField) -> Attribute:
     """Return a field of the project's own as a declared fact, for reading and showing."""
     kind, unit = cast(AttributeKind, field.kind), cast(Unit, field.unit)
     return Attribute(field.name, field.label, kind, unit, tuple(Choice(word, word) for word in field.choices))
+
+
+def own_attributes(fields: Iterable[OwnField], entity: str) -> tuple[Attribute, ...]:
+    """Return the project's own fields of one entity as declared facts."""
+    return tuple(attribute_of(field) for field in fields if field.entity == entity)
 
 
 def _table(entity: str) -> Table:

@@ -124,6 +124,7 @@ from hwsched.rules.power import (
 )
 from hwsched.rules.rule import DEFERS, Limit, Limits, Rule, Slot, Verdict
 from hwsched.rules.survey import (
+    case_offset_taken,
     case_within_leaf,
     fact_in_range,
     items_apart,
@@ -138,6 +139,7 @@ from hwsched.rules.survey import (
 
 RULES: tuple[Rule, ...] = (
     # survey
+    case_offset_taken.RULE,
     case_within_leaf.RULE,
     fact_in_range.RULE,
     items_apart.RULE,

@@ -195,7 +195,8 @@ def test_a_part_added_by_hand_is_kept():
 
 
 def test_a_supply_chosen_by_hand_is_checked():
-    strong = part("PSU24", "power-supply", 90.0, output_v=24.0, output_a=4.0, class_2=True, regulated=True)
+    volts = {"output_v": 24.0, "output_a": 4.0, "tolerance_share": 0.05}
+    strong = part("PSU24", "power-supply", 90.0, class_2=True, regulated=True, **volts)
     case = door(opening(supply_distance_m=5.0), cat=stock(add=(strong,)), chosen=[Chosen("supply", "PSU24")])
     found = fit(case)
     assert (found.power, roles(found)["supply"]) == ("supply", "PSU24")

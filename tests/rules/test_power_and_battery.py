@@ -67,6 +67,9 @@ ROWS = [
     speaks("supply-drop", case(NEAR), fit(power="supply", without=("wire",))),
     boundary("supply-drop", case(opening(supply_distance_m=78.7)), SUPPLY),
     boundary("supply-drop", case(opening(supply_distance_m=78.9)), SUPPLY, says=1),
+    unknown(
+        "supply-drop", case(NEAR, cat=catalogue(PSU={"tolerance_share": None})), SUPPLY, "part PSU.tolerance_share"
+    ),
     unknown("supply-drop", case(NEAR, cat=catalogue(WIRE={"gauge": None})), SUPPLY, "part WIRE.gauge"),
     passes("power-crosses-hinge", case(), SUPPLY),
     speaks("power-crosses-hinge", case(), fit(power="supply", without=("power-transfer",)), severity="error"),

@@ -42,6 +42,10 @@ ROWS = [
     speaks("case-within-leaf", case(lf=leaf(thickness_mm=30.0), lk=lock(case_offset_mm=-2.0)), fit(), short_mm=1.0),
     boundary("case-within-leaf", case(lf=leaf(thickness_mm=27.0)), fit()),
     boundary("case-within-leaf", case(lf=leaf(thickness_mm=12.7, material="glass")), fit()),
+    passes("case-offset-taken", case(lk=lock(case_offset_mm=1.5)), fit()),
+    boundary("case-offset-taken", case(lk=lock(case_offset_mm=0.0)), fit()),
+    boundary("case-offset-taken", case(lk=lock("rim")), fit()),
+    speaks("case-offset-taken", case(lk=lock(case_offset_mm=None)), fit(), severity="note"),
     passes("items-apart", case(items=[item("closer"), item("lite", 500.0, 1300.0)]), fit()),
     speaks(
         "items-apart",

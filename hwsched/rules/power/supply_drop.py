@@ -15,6 +15,10 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     run = case.opening.supply_distance_m
     if fit.power != "supply" or unit is None or supply is None or run is None:
         return
+    tolerance = supply.number_of("tolerance_share")
+    if tolerance is None:
+        yield unknown((f"part {supply.number}.tolerance_share",), supply.number)
+        return
     if wire is None:
         yield Verdict("No wire of the catalogue carries the unit's current this far.", about="wire")
         return
@@ -29,7 +33,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     except InputError as error:
         yield Verdict(f"Its gauge {gauge} cannot be read: {error.message}.", about=wire.number)
         return
-    least = volts * (1 - (supply.number_of("tolerance_share") or 0.0))
+    least = volts * (1 - tolerance)
     arrives = least - drop_v(run, draws, ohm_per_km.resistance_ohm_per_km)
     if arrives < low - 1e-9:
         yield Verdict(

@@ -1,5 +1,6 @@
 """The command line: one verb a file; the tuple below is their table of contents. No calculation and no query here."""
 
+from hwsched.cli.add import ADD
 from hwsched.cli.calc import CALC
 from hwsched.cli.check import CHECK
 from hwsched.cli.choose import CHOOSE
@@ -18,6 +19,7 @@ from hwsched.cli.place import PLACE
 from hwsched.cli.print import PRINT
 from hwsched.cli.redo import REDO
 from hwsched.cli.release import RELEASE
+from hwsched.cli.remove import REMOVE
 from hwsched.cli.rules import RULES_VERB
 from hwsched.cli.settings import SETTINGS
 from hwsched.cli.survey_form import SURVEY_FORM
@@ -31,7 +33,9 @@ VERBS: tuple[Verb, ...] = (
     IMPORT_CATALOGUE,
     EXPORT_CATALOGUE,
     SURVEY_FORM,
+    ADD,
     EDIT,
+    REMOVE,
     FIELD,
     SETTINGS,
     CHOOSE,

@@ -31,7 +31,7 @@ def run(words: Sequence[str]) -> int:
     )
     verb.arguments(parser)
     try:
-        arguments = parser.parse_args(list(words[len(verb.name.split()) :]))
+        arguments = parser.parse_intermixed_args(list(words[len(verb.name.split()) :]))
     except SystemExit as stop:
         return stop.code if isinstance(stop.code, int) else WRONG_USAGE
     return _guarded(verb, arguments)

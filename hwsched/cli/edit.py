@@ -15,18 +15,18 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     parser.add_argument("mark", help="the opening")
     parser.add_argument("where", help="opening, leaf, leaf:inactive, lock, or item:2 for the second existing item")
-    parser.add_argument("fact", help="such as hand, thickness_mm, backset_mm")
+    parser.add_argument("fact", help="such as hand, thickness_mm, or a field of the project's own")
     parser.add_argument("value", help="as typed in a survey; empty text means unknown")
 
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, tell_step, who
     from hwsched.operations.choosing import row_of
-    from hwsched.operations.editing import edit_fact_text
+    from hwsched.operations.typing_in import type_in
 
     with opened(arguments) as project:
         entity, row = row_of(project, arguments.mark, arguments.where)
-        changes = edit_fact_text(project, entity, row, arguments.fact, arguments.value, who=who(arguments))
+        changes = type_in(project, entity, row, arguments.fact, arguments.value, who=who(arguments))
     return tell_step(arguments, "Edited", changes)
 
 

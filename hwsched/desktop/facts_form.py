@@ -99,6 +99,7 @@ class FactsForm(QTreeWidget):
             return
         case = checked.case
         self._section("Opening", OPENING.name, case.opening.id, OPENING.attributes, case.opening)
+        self._own_lines(checked, case.opening.id)
         for leaf in case.leaves:
             word = LEAF.attribute("position").choice(leaf.position or "")
             title = f"Leaf, {word.label.lower()}" if word and leaf.position != "single" else "Leaf"
@@ -108,6 +109,7 @@ class FactsForm(QTreeWidget):
             word = kinds.choice(item.kind or "")
             attributes = tuple(a for a in ITEM.attributes if item.kind == "lock" or a.name not in _LOCK_FACTS)
             self._section(word.label if word else "Existing item", ITEM.name, item.id, attributes, item)
+            self._own_lines(checked, item.id)
         self.expandAll()
         self.verticalScrollBar().setValue(at)
 
@@ -128,12 +130,21 @@ class FactsForm(QTreeWidget):
         section.setFlags(Qt.ItemFlag.ItemIsEnabled)
         self.addTopLevelItem(section)
         for attribute in attributes:
-            value = getattr(values, attribute.name)
-            line = QTreeWidgetItem([attribute.label, show_value(attribute, value, self._style, unknown=_UNKNOWN)])
-            line.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemIsEditable)
-            for role, data in ((_ATTRIBUTE, attribute), (_ROW, row), (_ENTITY, entity)):
-                line.setData(1, role, data)
-            if attribute.note:
-                line.setToolTip(0, attribute.note)
-                line.setToolTip(1, attribute.note)
-            section.addChild(line)
+            self._line(section, entity, row, attribute, getattr(values, attribute.name))
+
+    def _own_lines(self, checked: Checked, row: str) -> None:
+        """Add the project's own fields of a row to the section just made."""
+        section = self.topLevelItem(self.topLevelItemCount() - 1)
+        for own in checked.own:
+            if own.row_id == row and section is not None:
+                self._line(section, own.entity, row, own.attribute, own.value)
+
+    def _line(self, section: QTreeWidgetItem, entity: str, row: str, attribute: Attribute, value: Any) -> None:
+        line = QTreeWidgetItem([attribute.label, show_value(attribute, value, self._style, unknown=_UNKNOWN)])
+        line.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemIsEditable)
+        for role, data in ((_ATTRIBUTE, attribute), (_ROW, row), (_ENTITY, entity)):
+            line.setData(1, role, data)
+        if attribute.note:
+            line.setToolTip(0, attribute.note)
+            line.setToolTip(1, attribute.note)
+        section.addChild(line)

@@ -95,7 +95,7 @@ class Register(QAbstractTableModel):
         everything = list(checked)
         self._ids = [each.case.opening.id for each in everything]
         self._rows = [row_of(each) for each in everything]
-        self._texts = ["\n".join(row).casefold() for row in self._rows]
+        self._texts = [_searched(row, each) for row, each in zip(self._rows, everything, strict=True)]
         self._choose()
         self.endResetModel()
 
@@ -107,7 +107,7 @@ class Register(QAbstractTableModel):
             if place is None:
                 continue
             self._rows[place] = row_of(each)
-            self._texts[place] = "\n".join(self._rows[place]).casefold()
+            self._texts[place] = _searched(self._rows[place], each)
             shown = self._place_of.get(each.case.opening.id)
             if shown is not None:
                 self.dataChanged.emit(self.index(shown, 0), self.index(shown, len(COLUMNS) - 1))
@@ -189,6 +189,12 @@ class Register(QAbstractTableModel):
             shown = sorted(shown, key=key, reverse=down)
         self._shown = list(shown)
         self._place_of = {self._ids[place]: row for row, place in enumerate(self._shown)}
+
+
+def _searched(row: tuple[str, ...], checked: Checked) -> str:
+    """Return the text in which a search looks: the shown cells and the project's own fields."""
+    own = (f"{each.attribute.label} {each.value}" for each in checked.own if each.value is not None)
+    return "\n".join((*row, *own)).casefold()
 
 
 def state_colour(state: str) -> QColor | None:

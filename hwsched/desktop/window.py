@@ -27,12 +27,14 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.calculators import CalculatorsDialog
+from hwsched.desktop.history_dialog import HistoryDialog
 from hwsched.desktop.jobs import Cancelled, Jobs, Progress
 from hwsched.desktop.opening_sheet import OpeningSheet
 from hwsched.desktop.places import Places
 from hwsched.desktop.preview_dialog import PreviewDialog
 from hwsched.desktop.print_dialog import PrintDialog
 from hwsched.desktop.register import STATES, Register
+from hwsched.desktop.settings_dialog import SettingsDialog
 from hwsched.desktop.welcome import Welcome
 from hwsched.desktop.workspace import Workspace
 from hwsched.exchange.problems import InputRejected
@@ -40,19 +42,26 @@ from hwsched.exchange.survey_book import SurveyOptions
 from hwsched.model.errors import ChangeError, ProjectError
 from hwsched.model.project import Project, create_project, open_project
 from hwsched.operations.by_hand import choose_part, place_unit, release_part, release_unit
+from hwsched.operations.catalogue_export import export_catalogue
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Checked, check_openings
 from hwsched.operations.choosing import parts_like
 from hwsched.operations.demonstration import demonstrate
-from hwsched.operations.editing import edit_fact_text
+from hwsched.operations.editing import add_item, add_opening, remove
 from hwsched.operations.fitting_openings import fit_openings
 from hwsched.operations.issuing import issue_by_name
+from hwsched.operations.own_fields import define_field
+from hwsched.operations.reading_settings import settings_of
+from hwsched.operations.settings import set_settings
+from hwsched.operations.survey_forms import write_form
 from hwsched.operations.survey_import import import_survey, preview_survey
 from hwsched.operations.trying import against_place, with_unit_at
-from hwsched.operations.undoing import redo, undo
+from hwsched.operations.typing_in import type_in
+from hwsched.operations.undoing import history, redo, undo, undo_one
 from hwsched.operations.viewing import project_view
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
+from hwsched.survey import ITEM
 
 LEAVE_TO_FIT = "(leave it to the fit)"
 SURVEYS = "Surveys (*.xlsx *.xls *.ods *.csv)"
@@ -179,15 +188,29 @@ class Window(QMainWindow):
         )
         self.act_undo = action("Undo", "Take back the last step", self.undo, standard.Undo)
         self.act_redo = action("Redo", "Do again what was taken back", self.redo, standard.Redo)
+        self.act_form = action("Write survey form", "Write a blank workbook for the surveyor", self.ask_form)
+        self.act_export = action("Write catalogue", "Write the catalogue as a workbook", self.ask_export)
+        self.act_settings = action("Settings and rules", "Units, limits, rules switched off", self.ask_settings)
+        self.act_field = action("New field of our own", "Define a field of the project's own", self.ask_field)
+        self.act_history = action("History", "Who changed what, and when", self.show_history, "Ctrl+H")
+        self.act_add = action("Add opening", "Add an opening by hand", self.ask_opening)
+        self.act_item = action("Add existing item", "Add an existing item to the chosen opening", self.ask_item)
+        self.act_remove = action("Remove opening", "Remove the chosen opening with all its facts", self.remove_opening)
         quit_ = action("Quit", "Close the desktop", self.close, standard.Quit)
         project = self.menuBar().addMenu("&Project")
         project.addActions([self.act_new, self.act_open])
         project.addSeparator()
         project.addActions([self.act_survey, self.act_catalogue])
         project.addSeparator()
+        project.addActions([self.act_form, self.act_export])
+        project.addSeparator()
+        project.addActions([self.act_settings, self.act_field, self.act_history])
+        project.addSeparator()
         project.addAction(quit_)
         work = self.menuBar().addMenu("&Work")
         work.addActions([self.act_fit, self.act_check, self.act_print])
+        work.addSeparator()
+        work.addActions([self.act_add, self.act_item, self.act_remove])
         work.addSeparator()
         work.addActions([self.act_undo, self.act_redo])
         work.addSeparator()
@@ -221,9 +244,13 @@ class Window(QMainWindow):
         filled = open_ and self.workspace is not None and bool(self.workspace.checked)
         for made in (self.act_new, self.act_open):
             made.setEnabled(idle)
-        for made in (self.act_survey, self.act_catalogue, self.act_undo, self.act_redo, self.act_release):
+        for made in (
+            *(self.act_survey, self.act_catalogue, self.act_form, self.act_export),
+            *(self.act_settings, self.act_field, self.act_history, self.act_add),
+            *(self.act_undo, self.act_redo),
+        ):
             made.setEnabled(open_)
-        for made in (self.act_fit, self.act_check, self.act_print):
+        for made in (self.act_fit, self.act_check, self.act_print, self.act_item, self.act_remove, self.act_release):
             made.setEnabled(filled)
         self.sheet.facts.setEnabled(open_)
 
@@ -395,6 +422,137 @@ class Window(QMainWindow):
 
         self.jobs.run("Printing", work, then)
 
+    def ask_form(self) -> None:
+        """Ask for a file and write the survey form."""
+        path, _ = QFileDialog.getSaveFileName(self, "Write survey form", "survey-form.xlsx", WORKBOOKS)
+        workspace = self.workspace
+        if path and workspace is not None:
+            self._guarded(lambda: self._wrote(path, write_form(workspace.project, Path(path))))
+
+    def ask_export(self) -> None:
+        """Ask for a file and write the catalogue."""
+        path, _ = QFileDialog.getSaveFileName(self, "Write catalogue", "catalogue.xlsx", WORKBOOKS)
+        workspace = self.workspace
+        if path and workspace is not None:
+            self._guarded(lambda: self._wrote(path, export_catalogue(workspace.project, Path(path))))
+
+    def _wrote(self, path: str, _count: int) -> None:
+        self.statusBar().showMessage(f"Wrote {path}", 8000)
+
+    def ask_settings(self) -> None:
+        """Ask what the project decides."""
+        if self.workspace is None:
+            return
+        project = self.workspace.project
+        self.settings = SettingsDialog(project.title, settings_of(project), self)
+        self.settings.accepted.connect(self._on_settings)
+        self.settings.open()
+
+    def _on_settings(self) -> None:
+        workspace = self.workspace
+        if workspace is None:
+            return
+        try:
+            name, lengths, prefer, limits, off = self.settings.answer()
+        except ValueError as error:
+            self._tell(ChangeError(str(error)))
+            return
+
+        def act() -> None:
+            set_settings(
+                workspace.project, who=workspace.who, name=name, length_style=lengths, prefer=prefer,
+                limits=limits or None, rules_off=off or None,
+            )  # fmt: skip
+            self._after_settings()
+
+        self._guarded(act)
+
+    def _after_settings(self) -> None:
+        if self.workspace is None:
+            return
+        style = self.workspace.project.length_style
+        self.style_of_lengths = next((s for s in LENGTH_STYLES if s == style), "fraction")
+        self.setWindowTitle(f"{self.workspace.project.title} - hwsched")
+        self._reload("Checking")
+
+    def ask_field(self) -> None:
+        """Ask for the name of a text field on openings, and define it."""
+        label, given = QInputDialog.getText(self, "New field", "Label of the field on openings:")
+        if given and label.strip():
+            self.define_field(label.strip())
+
+    def define_field(self, label: str) -> None:
+        """Define a text field of the project's own on openings."""
+        workspace = self.workspace
+        if workspace is None:
+            return
+        name = "_".join("".join(c if c.isalnum() else " " for c in label.casefold()).split())
+
+        def act() -> None:
+            define_field(workspace.project, "opening", name, label, "text", who=workspace.who)
+            self._reload("Reading the project")
+
+        self._guarded(act)
+
+    def show_history(self) -> None:
+        """Show the steps of the journal."""
+        if self.workspace is None:
+            return
+        self.history = HistoryDialog(history(self.workspace.project), self)
+        self.history.wants_back.connect(self.take_back)
+        self.history.show()
+
+    def take_back(self, number: int) -> None:
+        """Take back one older step; one on which later ones depend is refused, with their numbers."""
+        workspace = self.workspace
+        if workspace is None or self.jobs.busy:
+            return
+
+        def act() -> None:
+            self._after(undo_one(workspace.project, number, who=workspace.who))
+            self.history.show_steps(history(workspace.project))
+
+        self._guarded(act)
+
+    def ask_opening(self) -> None:
+        """Ask for a mark and add an opening."""
+        mark, given = QInputDialog.getText(self, "Add opening", "Mark of the new opening:")
+        if given and mark.strip():
+            self.add_opening(mark.strip())
+
+    def add_opening(self, mark: str) -> None:
+        """Add an opening with one leaf; its facts are then typed into the sheet."""
+        workspace = self.workspace
+        if workspace is None or self.jobs.busy:
+            return
+
+        def act() -> None:
+            changes, self.chosen = add_opening(workspace.project, {"mark": mark}, who=workspace.who)
+            self._after(changes)
+
+        self._guarded(act)
+
+    def ask_item(self) -> None:
+        """Ask what was found and add it to the chosen opening."""
+        kinds = {choice.label: choice.value for choice in ITEM.attribute("kind").choices}
+        label, given = QInputDialog.getItem(self, "Add existing item", "What was found:", list(kinds), 0, False)
+        if given:
+            self.add_item(kinds[label])
+
+    def add_item(self, kind: str) -> None:
+        """Add an existing item of a kind to the chosen opening."""
+        workspace, opening = self.workspace, self.chosen
+        if workspace is None or opening is None or self.jobs.busy:
+            return
+        self._guarded(lambda: self._after(add_item(workspace.project, opening, {"kind": kind}, who=workspace.who)[0]))
+
+    def remove_opening(self) -> None:
+        """Remove the chosen opening; undo brings it back."""
+        workspace, opening = self.workspace, self.chosen
+        if workspace is None or opening is None or self.jobs.busy:
+            return
+        self._guarded(lambda: self._after(remove(workspace.project, "opening", opening, who=workspace.who)))
+
     def show_calculators(self) -> None:
         """Show the calculators; they need no project."""
         self.calculators = CalculatorsDialog(self)
@@ -419,7 +577,9 @@ class Window(QMainWindow):
         """Read anew what an edit touched: a handful here and now, more in the background."""
         if self.workspace is None:
             return
-        if len(changes.openings) > 20 or changes.parts:
+        if changes.entities & {"project", "own_field"}:
+            self._after_settings()
+        elif len(changes.openings) > 20 or changes.parts:
             self._reload("Checking")
         else:
             self.workspace.refresh(changes.openings)
@@ -429,9 +589,7 @@ class Window(QMainWindow):
         workspace = self.workspace
         if workspace is None or self.jobs.busy:
             return
-        self._guarded(
-            lambda: self._after(edit_fact_text(workspace.project, entity, row, attribute, text, who=workspace.who))
-        )
+        self._guarded(lambda: self._after(type_in(workspace.project, entity, row, attribute, text, who=workspace.who)))
 
     def ask_part(self, role: str, number: str) -> None:
         """Ask which part of the same kind shall take a role of the chosen opening, or leave it to the fit."""

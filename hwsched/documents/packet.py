@@ -113,6 +113,7 @@ def _facts(project: ProjectView, view: OpeningView) -> Facts:
             ("Backset", words.length(lock.backset_mm, style)),
             ("Cylinder above floor", words.length(lock.cylinder_height_mm, style)),
         ]
+    pairs += [(label, text or words.UNKNOWN) for label, text in view.own]
     return Facts(tuple(pairs))
 
 

@@ -141,14 +141,16 @@ def _index(project: ProjectView, heading_of: dict[str, str]) -> Table:
                 words.leaf_word("material", leaf.material) if leaf else "no leaf",
                 words.opening_word("rating", opening.rating),
                 words.status(view.fit) + (" · held" if view.blocking else ""),
+                *(text for _, text in view.own),
             )
         )
+    own = tuple(Column(label, 1.0) for label, _ in project.openings[0].own) if project.openings else ()
     columns = (
         Column("Mark", 1.1), Column("Place", 1.7), Column("Location", 2.0), Column("Heading", 0.9),
         Column("Form", 1.0), Column("Hand", 0.7), Column("Leaf size", 1.5), Column("Leaf", 1.3), Column("Rating", 0.9),
         Column("Status", 1.1),
     )  # fmt: skip
-    return Table(columns, tuple(rows), title="Opening index")
+    return Table((*columns, *own), tuple(rows), title="Opening index")
 
 
 def _heading_blocks(project: ProjectView, group: HeadingGroup) -> list[Block]:

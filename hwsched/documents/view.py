@@ -22,6 +22,8 @@ class OpeningView:
     fit: Fit | None
     """None: not fitted yet, or the survey has changed since."""
     findings: tuple[Finding, ...]
+    own: tuple[tuple[str, str], ...] = ()
+    """Label and shown value of the project's own fields of the opening; empty text where nothing is known."""
 
     @property
     def mark(self) -> str:

@@ -1,14 +1,20 @@
 """Checking: the stored fits of openings judged by every rule, openings alike judged once."""
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
+from sqlalchemy import Connection
+
+from hwsched.attributes import Attribute, Value
 from hwsched.cases import SEVERITIES, Case, Finding, Fit, Severity
 from hwsched.cases.case_key import case_key
 from hwsched.fitting import fit
 from hwsched.model.project import Project
-from hwsched.model.queries import StoredFit, read_cases, read_fits
+from hwsched.model.queries import StoredFit, read_cases, read_extra, read_fits, read_own_fields
+from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
+from hwsched.operations.own_fields import own_attributes
 from hwsched.rules.judging import check
+from hwsched.survey import ITEM, OPENING
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
@@ -25,6 +31,16 @@ NOT_FITTED = Finding(
 
 
 @dataclass(frozen=True, slots=True)
+class OwnValue:
+    """What a field of the project's own holds on an opening or an existing item; None where it is empty."""
+
+    entity: str
+    row_id: str
+    attribute: Attribute
+    value: Value
+
+
+@dataclass(frozen=True, slots=True)
 class Checked:
     """One opening with its fit and what the rules say."""
 
@@ -34,6 +50,8 @@ class Checked:
     findings: tuple[Finding, ...]
     stored: bool = True
     """False for a fit that was worked out on the spot and is not stored."""
+    own: tuple[OwnValue, ...] = ()
+    """Fields of the project's own, those of the opening first."""
 
 
 @dataclass
@@ -96,14 +114,36 @@ def check_openings(
     with project.reading() as connection:
         fits = read_fits(connection, wanted)
         cases = list(read_cases(connection, wanted, project.catalogue.read(connection)))
+        own = _own_values(connection, cases, wanted)
     checked = []
     for done, case in enumerate(cases, start=1):
         if cancelled is not None and cancelled():
             break
-        checked.append(judge(case, fits.get(case.opening.id)))
+        judged = judge(case, fits.get(case.opening.id))
+        checked.append(replace(judged, own=own[case.opening.id]) if own else judged)
         if progress is not None and (done % 64 == 0 or done == len(cases)):
             progress(done, len(cases))
     return checked
+
+
+def _own_values(connection: Connection, cases: list[Case], ids: list[str] | None) -> dict[str, tuple[OwnValue, ...]]:
+    """Return the project's own fields by opening; empty when the project has none."""
+    fields = read_own_fields(connection)
+    of_openings, of_items = own_attributes(fields, OPENING.name), own_attributes(fields, ITEM.name)
+    if not of_openings and not of_items:
+        return {}
+    openings = read_extra(connection, OPENING_TABLE, ids)
+    items = read_extra(connection, ITEM_TABLE)
+    found = {}
+    for case in cases:
+        rows = [(OPENING.name, case.opening.id, of_openings, openings)]
+        rows += [(ITEM.name, item.id, of_items, items) for item in case.items]
+        found[case.opening.id] = tuple(
+            OwnValue(entity, row_id, attribute, held.get(row_id, {}).get(attribute.name))
+            for entity, row_id, attributes, held in rows
+            for attribute in attributes
+        )
+    return found
 
 
 def worst(checked: Iterable[Checked]) -> Severity | None:
@@ -133,9 +173,8 @@ def look_again(project: Project, ids: Iterable[str], *, checker: Checker) -> lis
     for each in check_openings(project, ids, checker=checker):
         if each.fit is None:
             fresh = fit(each.case)
-            looked.append(
-                Checked(each.case, fresh, checker.findings(case_key(each.case), each.case, fresh), stored=False)
-            )
+            findings = checker.findings(case_key(each.case), each.case, fresh)
+            looked.append(replace(each, fit=fresh, findings=findings, stored=False))
         else:
             looked.append(each)
     return looked

@@ -8,7 +8,7 @@ from typing import Any, Final, cast
 
 from sqlalchemy import Table, select
 
-from hwsched.attributes import Attribute, CellError, read_value
+from hwsched.attributes import Attribute, CellError, Value, read_value
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.placing import levels_for
@@ -94,13 +94,29 @@ def edit_fact_text(
     MissingRowError, ConflictError, DuplicateValueError
         As `edit_facts`.
     """
-    declared = _attribute(_declared(entity)[0], attribute)
+    facts = typed_facts(project, entity, {attribute: text})
+    return edit_facts(project, entity, row_id, facts, who=who, expected_version=expected_version)
+
+
+def typed_facts(project: Project, entity: str, texts: Mapping[str, str]) -> dict[str, Any]:
+    """Read facts that a person typed; empty text means unknown.
+
+    Raises
+    ------
+    ValueRefusedError
+        For a fact that there is not, or a text that cannot be read as it; says what is accepted.
+    """
+    declared = _declared(entity)[0]
+    return {name: typed_value(project, _attribute(declared, name), text) for name, text in texts.items()}
+
+
+def typed_value(project: Project, attribute: Attribute, text: str) -> Value:
+    """Read one value that a person typed; raises ValueRefusedError."""
     try:
-        read = read_value(declared, text, bare_unit=project.bare_unit)
+        return read_value(attribute, text, bare_unit=project.bare_unit).value
     except CellError as error:
         wanted = f"; accepted: {error.accepted}" if error.accepted else ""
-        raise ValueRefusedError(declared.label, f"'{text}' {error.message}{wanted}") from error
-    return edit_facts(project, entity, row_id, {attribute: read.value}, who=who, expected_version=expected_version)
+        raise ValueRefusedError(attribute.label, f"'{text}' {error.message}{wanted}") from error
 
 
 def add_opening(project: Project, facts: Mapping[str, Any], *, who: str, leaves: int = 1) -> tuple[Changes, str]:

@@ -3,12 +3,14 @@
 from collections.abc import Iterable
 from datetime import UTC, datetime
 
+from hwsched.attributes import show_value
 from hwsched.documents import OpeningView, ProjectView
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_catalogue, read_settings
-from hwsched.operations.checking import Checker, Progress, check_openings
+from hwsched.operations.checking import Checked, Checker, Progress, check_openings
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.rules import RULES
+from hwsched.survey import OPENING
 
 
 def project_view(
@@ -33,8 +35,17 @@ def project_view(
         revision=f"working state {change}",
         date=datetime.now(UTC).date().isoformat(),
         length_style=style,
-        openings=tuple(OpeningView(each.case, each.fit, each.findings) for each in checked),
+        openings=tuple(OpeningView(each.case, each.fit, each.findings, _own(each, style)) for each in checked),
         catalogue=catalogue,
         rules_off=tuple(sorted(settings.rules_off)),
         rules_run=sum(rule.id not in settings.rules_off for rule in RULES),
+    )
+
+
+def _own(checked: Checked, style: LengthStyle) -> tuple[tuple[str, str], ...]:
+    """Put the project's own fields of an opening into words."""
+    return tuple(
+        (own.attribute.label, show_value(own.attribute, own.value, style))
+        for own in checked.own
+        if own.entity == OPENING.name
     )

@@ -137,3 +137,31 @@ def test_a_column_is_given_its_meaning(tmp_path, capsys):
     words = ["import", "survey", project, str(tmp_path / "s.xlsx"), "--column", "Nominal=leaf.width_mm", "--json"]
     assert run(words) == 0
     assert json.loads(capsys.readouterr().out)["unmapped"] == []
+
+
+def test_adding_removing_and_fields_of_our_own(tmp_path, capsys):
+    project = str(tmp_path / "p.hwsched")
+    assert run(["new", project, "--bare-unit", "in"]) == 0
+    assert run(["add", project, "101", "hand=LH", "building=Mill"]) == 0
+    assert run(["add", project, "101", "--item", "kind=lock", "lock_form=mortise", "backset_mm=2 3/4"]) == 0
+    assert run(["field", project, "opening", "key_group", "Key group"]) == 0
+    assert run(["edit", project, "101", "opening", "key_group", "AA1"]) == 0
+    assert run(["edit", project, "101", "leaf", "thickness_mm", "1 3/4"]) == 0
+    assert run(["edit", project, "101", "leaf", "thickness_mm", "thick"]) == 3
+    assert run(["edit", project, "101", "roof", "thickness_mm", "1"]) == 3
+    assert "it has opening, leaf" in capsys.readouterr().err
+    assert run(["remove", project, "101", "lock"]) == 0
+    assert run(["field", project, "opening", "key_group", "--remove"]) == 0
+    assert run(["remove", project, "101"]) == 0
+    assert run(["undo", project]) == 0
+    capsys.readouterr()
+    assert run(["check", project, "--json"]) == 0
+    assert {finding["opening"] for finding in json.loads(capsys.readouterr().out)} == {"101"}
+
+
+def test_the_catalogue_is_exported(tmp_path, capsys, sample_file):
+    path = tmp_path / "c.xlsx"
+    assert run(["export", "catalogue", str(sample_file), str(path)]) == 0
+    assert run(["import", "catalogue", str(sample_file), str(path)]) == 0
+    assert "0 new, 0 changed" in capsys.readouterr().out
+    assert run(["export", "catalogue", str(sample_file), str(tmp_path / "c.txt")]) == 3

@@ -203,3 +203,82 @@ def test_the_calculators_answer_their_examples_and_name_wrong_fields(qtbot):
     dialog.fields["leaf_mm"].setText("-3")
     dialog.work_out()
     assert dialog.answer.toPlainText().startswith("leaf_mm:")
+
+
+def test_an_opening_and_an_item_are_added_removed_and_brought_back(window, qtbot):
+    total = window.register.total()
+    window.add_opening("NEW-1")
+    assert window.register.total() == total + 1
+    assert window.sheet.title.text().startswith("NEW-1")
+    window.add_item("closer")
+    assert window.sheet.facts.findItems("Closer", Qt.MatchFlag.MatchExactly, 0)
+    window.remove_opening()
+    assert window.register.total() == total
+    window.act_undo.trigger()
+    assert window.register.total() == total + 1
+    window.add_opening("NEW-1")
+    assert "already" in window.told.text()
+    window.told.close()
+
+
+def test_a_field_of_our_own_is_defined_typed_searched_and_printed(window, qtbot, tmp_path):
+    from openpyxl import load_workbook
+
+    window.define_field("Key group")
+    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
+    choose(window, "M004")
+    assert fact_cell(window, "Key group").text(1) == "?"
+    window.sheet.edited.emit("opening", window.chosen, "key_group", "AA1-north")
+    assert fact_cell(window, "Key group").text(1) == "AA1-north"
+    qtbot.keyClicks(window.search, "aa1-north")
+    qtbot.waitUntil(lambda: window.register.rowCount() == 1, timeout=3000)
+    window.print_documents(["schedule"], "shown", tmp_path, "letter")
+    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
+    texts = [str(c.value) for sheet in load_workbook(tmp_path / "schedule.xlsx") for row in sheet for c in row]
+    assert "Key group" in texts
+    assert "AA1-north" in texts
+
+
+def test_a_rule_is_switched_off_and_a_limit_changed_in_the_settings(window, qtbot):
+
+    window.ask_settings()
+    dialog = window.settings
+    rule = dialog.rules.findItems("coin-cell-drain", Qt.MatchFlag.MatchContains | Qt.MatchFlag.MatchRecursive, 0)[0]
+    rule.setCheckState(0, Qt.CheckState.Unchecked)
+    trim = dialog.rules.findItems("trim-clear", Qt.MatchFlag.MatchContains | Qt.MatchFlag.MatchRecursive, 0)[0]
+    trim.child(0).setText(1, "wide")
+    with pytest.raises(ValueError, match="trim-clear"):
+        dialog.answer()
+    trim.child(0).setText(1, "9")
+    dialog.accept()
+    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
+    settings = next(iter(window.workspace.checked.values())).case.settings
+    assert settings.rules_off == {"coin-cell-drain"}
+    assert settings.limits == {"trim-clear.clearance_mm": 9.0}
+    window.act_undo.trigger()
+    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
+    assert not next(iter(window.workspace.checked.values())).case.settings.rules_off
+
+
+def test_history_takes_back_an_older_step_or_says_why_not(window, qtbot):
+    choose(window, "M004")
+    window.sheet.edited.emit("opening", window.chosen, "notes", "first")
+    window.sheet.edited.emit("opening", window.chosen, "wave", "2")
+    window.show_history()
+    numbers = [window.history.list.topLevelItem(n).text(0) for n in range(2)]
+    window.take_back(int(numbers[1]))
+    assert fact_cell(window, "Notes").text(1) == "?"
+    assert fact_cell(window, "Wave").text(1) == "2"
+    window.take_back(2)
+    assert "depend" in window.told.text()
+    window.told.close()
+    window.history.close()
+
+
+def test_forms_and_catalogue_are_written(window, tmp_path, monkeypatch):
+    from PySide6.QtWidgets import QFileDialog
+
+    for ask, name in ((window.ask_form, "form.xlsx"), (window.ask_export, "cat.xlsx")):
+        monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_, name=name: (str(tmp_path / name), ""))
+        ask()
+        assert (tmp_path / name).is_file()

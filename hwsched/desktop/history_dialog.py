@@ -39,7 +39,7 @@ class HistoryDialog(QDialog):
         self.list.clear()
         for step in reversed(steps):
             state = "taken back" if step.undone else ""
-            item = QTreeWidgetItem([str(step.number), step.when, step.who, step.summary, state])
+            item = QTreeWidgetItem([str(step.number), step.when[:19].replace("T", " "), step.who, step.summary, state])
             item.setData(0, _NUMBER, step.number if step.kind == "edit" and not step.undone else None)
             self.list.addTopLevelItem(item)
 

@@ -1,0 +1,295 @@
+"""The window's frame: the open project, the views that follow it, jobs, and telling what went wrong."""
+
+from collections.abc import Callable
+from typing import Any
+
+from PySide6.QtCore import QItemSelection, Qt, QTimer
+from PySide6.QtGui import QCloseEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QComboBox,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QLineEdit,
+    QMainWindow,
+    QMessageBox,
+    QProgressBar,
+    QPushButton,
+    QSplitter,
+    QStackedWidget,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hwsched.desktop.jobs import Cancelled, Jobs, Progress
+from hwsched.desktop.opening_sheet import OpeningSheet
+from hwsched.desktop.places import Places
+from hwsched.desktop.register import STATES, Register
+from hwsched.desktop.welcome import Welcome
+from hwsched.desktop.workspace import Workspace
+from hwsched.exchange.problems import InputRejected
+from hwsched.model.errors import ChangeError, ProjectError
+from hwsched.model.project import Project, create_project, open_project
+from hwsched.operations.changes import Changes
+from hwsched.operations.checking import check_openings
+from hwsched.quantities import LENGTH_STYLES, LengthStyle
+
+
+class Frame(QMainWindow):
+    """Shows one project at a time; what can be done with it is added by the classes above.
+
+    Parameters
+    ----------
+    who : str
+        Person at work, for the journal.
+    """
+
+    def __init__(self, who: str) -> None:
+        super().__init__()
+        self.who = who
+        self.workspace: Workspace | None = None
+        self.chosen: str | None = None
+        self.style_of_lengths: LengthStyle = "fraction"
+        self.jobs = Jobs(self)
+        self.jobs.started.connect(self._on_job_started)
+        self.jobs.progressed.connect(self._on_job_progress)
+        self.jobs.ended.connect(self._on_job_ended)
+        self.jobs.failed.connect(self._tell)
+        self.register = Register(self)
+        self.places = Places()
+        self.sheet = OpeningSheet()
+        self.welcome = Welcome()
+        self._build_views()
+        self._build_status()
+        self._search_timer = QTimer(self)
+        self._search_timer.setSingleShot(True)
+        self._search_timer.setInterval(120)
+        self._search_timer.timeout.connect(self._search_now)
+        self.setWindowTitle("hwsched")
+        self.resize(1360, 740)
+
+    def _build_views(self) -> None:
+        self.search = QLineEdit()
+        self.search.setPlaceholderText("Find: mark, room, lock, hand ...")
+        self.search.setClearButtonEnabled(True)
+        self.search.textChanged.connect(lambda: self._search_timer.start())
+        self.state = QComboBox()
+        self.state.addItem("Any state", "")
+        for state in STATES:
+            self.state.addItem(state, state)
+        self.state.currentIndexChanged.connect(self._on_state)
+        self.count = QLabel()
+        bar = QHBoxLayout()
+        bar.addWidget(self.search, 1)
+        bar.addWidget(self.state)
+        bar.addWidget(self.count)
+
+        self.table = QTableView()
+        self.table.setModel(self.register)
+        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.table.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+        self.table.setAlternatingRowColors(True)
+        self.table.setShowGrid(False)
+        self.table.setSortingEnabled(True)
+        self.table.horizontalHeader().setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
+        self.table.verticalHeader().hide()
+        self.table.verticalHeader().setDefaultSectionSize(24)
+        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        for column, width in enumerate((70, 86, 124, 190, 84, 48, 74, 116, 150, 96, 70)):
+            self.table.setColumnWidth(column, width)
+        self.table.horizontalHeader().setStretchLastSection(True)
+        self.table.selectionModel().selectionChanged.connect(self._on_selection)
+        self.places.chosen.connect(self._on_place)
+
+        middle = QWidget()
+        layout = QVBoxLayout(middle)
+        layout.setContentsMargins(4, 6, 4, 4)
+        layout.addLayout(bar)
+        layout.addWidget(self.table, 1)
+        self.split = QSplitter(Qt.Orientation.Horizontal)
+        self.split.addWidget(self.places)
+        self.split.addWidget(middle)
+        self.split.addWidget(self.sheet)
+        self.split.setSizes([210, 560, 590])
+        self.split.setStretchFactor(0, 0)
+        self.split.setStretchFactor(1, 3)
+        self.split.setStretchFactor(2, 3)
+        self.stack = QStackedWidget()
+        self.stack.addWidget(self.welcome)
+        self.stack.addWidget(self.split)
+        self.setCentralWidget(self.stack)
+
+    def _build_status(self) -> None:
+        self.bar = QProgressBar()
+        self.bar.setMaximumWidth(220)
+        self.stop = QPushButton("Cancel")
+        self.stop.clicked.connect(self.jobs.cancel)
+        self.statusBar().addPermanentWidget(self.bar)
+        self.statusBar().addPermanentWidget(self.stop)
+        self.bar.hide()
+        self.stop.hide()
+
+    def _enable(self) -> None:
+        """Let what is possible at present be done; actions are added by the window."""
+        self.sheet.facts.setEnabled(not self.jobs.busy and self.workspace is not None)
+
+    def new_project(self, target: str, name: str) -> None:
+        """Make a project and show it."""
+        self._guarded(lambda: self._show(create_project(target, name, length_style="fraction", bare_unit="in")))
+
+    def open_project(self, target: str) -> None:
+        """Open a project and show it."""
+        self._guarded(lambda: self._show(open_project(target)))
+
+    def _show(self, project: Project) -> None:
+        if self.workspace is not None:
+            self.workspace.close()
+            self.workspace.deleteLater()
+        self.workspace = Workspace(project, self.who, self)
+        self.workspace.reloaded.connect(self._on_reloaded)
+        self.workspace.touched.connect(self._on_touched)
+        style = project.length_style
+        self.style_of_lengths = next((s for s in LENGTH_STYLES if s == style), "fraction")
+        self.chosen = None
+        self.setWindowTitle(f"{project.title} - hwsched")
+        self.stack.setCurrentWidget(self.split)
+        self._reload("Reading the project")
+
+    def _reload(self, title: str) -> None:
+        workspace = self.workspace
+        if workspace is None:
+            return
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            return check_openings(
+                workspace.project, checker=workspace.checker, progress=progress, cancelled=cancelled
+            )  # fmt: skip
+
+        self.jobs.run(title, work, workspace.take)
+
+    def _after(self, changes: Changes) -> None:
+        """Read anew what an edit touched: a handful here and now, more in the background."""
+        if self.workspace is None:
+            return
+        if changes.entities & {"project", "own_field"}:
+            self._after_settings()
+        elif len(changes.openings) > 20 or changes.parts:
+            self._reload("Checking")
+        else:
+            self.workspace.refresh(changes.openings)
+
+    def _after_settings(self) -> None:
+        if self.workspace is None:
+            return
+        style = self.workspace.project.length_style
+        self.style_of_lengths = next((s for s in LENGTH_STYLES if s == style), "fraction")
+        self.setWindowTitle(f"{self.workspace.project.title} - hwsched")
+        self._reload("Checking")
+
+    def _on_reloaded(self) -> None:
+        if self.workspace is None:
+            return
+        checked = list(self.workspace.checked.values())
+        self.register.load(checked)
+        self.places.show_places(self.workspace.project.title, checked)
+        self._show_count()
+        self._select(self.chosen)
+        self._enable()
+
+    def _on_touched(self, ids: frozenset[str]) -> None:
+        if self.workspace is None:
+            return
+        self.register.renew(self.workspace.checked[each] for each in ids)
+        if self.chosen in ids:
+            self._show_sheet()
+
+    def _on_place(self, place: object) -> None:
+        self.register.narrow(place=place)
+        self._show_count()
+
+    def _on_state(self, _index: int) -> None:
+        self.register.narrow(state=self.state.currentData())
+        self._show_count()
+
+    def _search_now(self) -> None:
+        self.register.narrow(words=self.search.text())
+        self._show_count()
+
+    def _show_count(self) -> None:
+        shown, total = self.register.rowCount(), self.register.total()
+        text = f"{total} openings" if shown == total else f"{shown} of {total}"
+        if total == 0:
+            text = "No openings yet: take in a survey"
+        self.count.setText(text)
+
+    def _chosen_ids(self) -> list[str]:
+        rows = sorted({index.row() for index in self.table.selectionModel().selectedRows()})
+        return [found for found in (self.register.id_at(row) for row in rows) if found is not None]
+
+    def _on_selection(self, _now: QItemSelection, _before: QItemSelection) -> None:
+        rows = self.table.selectionModel().selectedRows()
+        self.chosen = self.register.id_at(rows[0].row()) if rows else None
+        self._show_sheet()
+
+    def _select(self, opening_id: str | None) -> None:
+        row = self.register.row_of_id(opening_id) if opening_id is not None else None
+        if row is None and self.register.rowCount():
+            row = 0
+        if row is None:
+            self.chosen = None
+            self._show_sheet()
+        else:
+            self.table.selectRow(row)
+            self.chosen = self.register.id_at(row)
+            self._show_sheet()
+
+    def _show_sheet(self) -> None:
+        checked = self.workspace.checked.get(self.chosen) if self.workspace and self.chosen else None
+        self.sheet.show_opening(checked, self.style_of_lengths)
+
+    def _on_job_started(self, title: str) -> None:
+        self.statusBar().showMessage(title + " ...")
+        self.bar.setRange(0, 0)
+        self.bar.show()
+        self.stop.show()
+        self._enable()
+
+    def _on_job_progress(self, done: int, total: int) -> None:
+        self.bar.setRange(0, max(total, 1))
+        self.bar.setValue(done)
+
+    def _on_job_ended(self) -> None:
+        self.statusBar().clearMessage()
+        self.bar.hide()
+        self.stop.hide()
+        self._enable()
+
+    def _guarded(self, act: Callable[[], Any]) -> None:
+        try:
+            act()
+        except (ProjectError, ChangeError, InputRejected) as error:
+            self._tell(error)
+
+    def _tell(self, error: Exception) -> None:
+        """Say in words what went wrong; nothing was changed. A bug is shown with its kind, not swallowed."""
+        known = isinstance(error, ProjectError | ChangeError | InputRejected)
+        text = str(error) if known else f"{type(error).__name__}: {error}"
+        lines = text.splitlines() or [text]
+        box = QMessageBox(QMessageBox.Icon.Warning, "Not done", "\n".join(lines[:12]), parent=self)
+        box.setInformativeText("Nothing was changed.")
+        if len(lines) > 12:
+            box.setDetailedText(text)
+        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.told = box
+        box.open()
+        self._show_sheet()
+
+    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
+        """Stop what is running and close the project."""
+        self.jobs.wait()
+        if self.workspace is not None:
+            self.workspace.close()
+            self.workspace = None
+        super().closeEvent(event)

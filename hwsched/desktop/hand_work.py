@@ -1,0 +1,144 @@
+"""What a person does to one opening by hand: facts, parts, the unit's place, adding and removing."""
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import (
+    QInputDialog,
+)
+
+from hwsched.desktop.frame import Frame
+from hwsched.operations.by_hand import choose_part, place_unit, release_part, release_unit
+from hwsched.operations.checking import Checked
+from hwsched.operations.choosing import parts_like
+from hwsched.operations.editing import add_item, add_opening, remove
+from hwsched.operations.trying import against_place, with_unit_at
+from hwsched.operations.typing_in import type_in
+from hwsched.quantities import format_length
+from hwsched.survey import ITEM
+
+LEAVE_TO_FIT = "(leave it to the fit)"
+
+
+class HandWork(Frame):
+    """Edits of the chosen opening, each one step of the journal."""
+
+    def choose_part(self, opening: str, role: str, part: str | None) -> None:
+        """Choose a part by hand for a role, or leave it to the fit; the opening is looked at anew at once."""
+        workspace = self.workspace
+        if workspace is None:
+            return
+        if part is None:
+            self._guarded(lambda: self._after(release_part(workspace.project, opening, role, who=workspace.who)))
+        else:
+            self._guarded(lambda: self._after(choose_part(workspace.project, opening, role, part, who=workspace.who)))
+
+    def ask_part(self, role: str, number: str) -> None:
+        """Ask which part of the same kind shall take a role of the chosen opening, or leave it to the fit."""
+        workspace, opening = self.workspace, self.chosen
+        if workspace is None or opening is None or self.jobs.busy:
+            return
+        offered = {f"{each}  {text}": each for each, text in parts_like(workspace.project, number)}
+        words = [LEAVE_TO_FIT, *offered]
+        at = next((place for place, word in enumerate(words) if offered.get(word) == number), 0)
+        word, given = QInputDialog.getItem(self, "Choose by hand", f"Part for the role {role}:", words, at, False)
+        if given:
+            self.choose_part(opening, role, offered.get(word))
+
+    def _on_unit_dragged(self, x_mm: float, y_mm: float) -> None:
+        workspace = self.workspace
+        checked = workspace.checked.get(self.chosen) if workspace is not None and self.chosen else None
+        if workspace is None or checked is None or self.jobs.busy:
+            return
+        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker)
+        self.sheet.show_tried(tried, self.style_of_lengths, self._said_of(tried))
+
+    def _said_of(self, tried: Checked) -> str:
+        style, fit_ = self.style_of_lengths, tried.fit
+        against = against_place(tried)
+        words = ["Does not fit here: " + against[0].message if against else "Fits here"]
+        if fit_ is not None and fit_.cable is not None:
+            words.append(f"lead {format_length(fit_.cable.available_mm - fit_.cable.length_mm, style)} to spare")
+        if fit_ is not None and fit_.placement is not None and fit_.placement.clearances:
+            name, free = fit_.placement.clearances[0]
+            words.append(f"{format_length(free, style)} to {name}" if free >= 0 else f"overlaps {name}")
+        return " · ".join(words)
+
+    def move_unit(self, x_mm: float, y_mm: float) -> None:
+        """Place the unit of the chosen opening by hand; a place that does not fit is refused with its reason."""
+        workspace = self.workspace
+        checked = workspace.checked.get(self.chosen) if workspace is not None and self.chosen else None
+        if workspace is None or checked is None or self.jobs.busy:
+            return
+        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker)
+        against = against_place(tried)
+        place = tried.fit.placement if tried.fit is not None else None
+        if against or place is None:
+            self._show_sheet()
+            reason = against[0].message if against else "There is no place for the unit here."
+            self.sheet.state.setText(f"Refused, the unit stays where it was: {reason}")
+            return
+        self._guarded(
+            lambda: self._after(
+                place_unit(
+                    workspace.project,
+                    checked.case.opening.id,
+                    leaf=place.leaf,
+                    face=place.face,
+                    pattern=place.pattern,
+                    x_mm=round(x_mm, 2),
+                    y_mm=round(y_mm, 2),
+                    who=workspace.who,
+                )
+            )
+        )
+
+    def release_unit(self) -> None:
+        """Leave the place of the chosen opening's unit to the fit again."""
+        workspace, opening = self.workspace, self.chosen
+        if workspace is not None and opening is not None and not self.jobs.busy:
+            self._guarded(lambda: self._after(release_unit(workspace.project, opening, who=workspace.who)))
+
+    @Slot(str, str, str, str)
+    def _on_edited(self, entity: str, row: str, attribute: str, text: str) -> None:
+        workspace = self.workspace
+        if workspace is None or self.jobs.busy:
+            return
+        self._guarded(lambda: self._after(type_in(workspace.project, entity, row, attribute, text, who=workspace.who)))
+
+    def ask_opening(self) -> None:
+        """Ask for a mark and add an opening."""
+        mark, given = QInputDialog.getText(self, "Add opening", "Mark of the new opening:")
+        if given and mark.strip():
+            self.add_opening(mark.strip())
+
+    def add_opening(self, mark: str) -> None:
+        """Add an opening with one leaf; its facts are then typed into the sheet."""
+        workspace = self.workspace
+        if workspace is None or self.jobs.busy:
+            return
+
+        def act() -> None:
+            changes, self.chosen = add_opening(workspace.project, {"mark": mark}, who=workspace.who)
+            self._after(changes)
+
+        self._guarded(act)
+
+    def ask_item(self) -> None:
+        """Ask what was found and add it to the chosen opening."""
+        kinds = {choice.label: choice.value for choice in ITEM.attribute("kind").choices}
+        label, given = QInputDialog.getItem(self, "Add existing item", "What was found:", list(kinds), 0, False)
+        if given:
+            self.add_item(kinds[label])
+
+    def add_item(self, kind: str) -> None:
+        """Add an existing item of a kind to the chosen opening."""
+        workspace, opening = self.workspace, self.chosen
+        if workspace is None or opening is None or self.jobs.busy:
+            return
+        self._guarded(lambda: self._after(add_item(workspace.project, opening, {"kind": kind}, who=workspace.who)[0]))
+
+    def remove_opening(self) -> None:
+        """Remove the chosen opening; undo brings it back."""
+        workspace, opening = self.workspace, self.chosen
+        if workspace is None or opening is None or self.jobs.busy:
+            return
+        self._guarded(lambda: self._after(remove(workspace.project, "opening", opening, who=workspace.who)))

@@ -1,0 +1,269 @@
+"""What a person does with the project as a whole: taking in, working out, printing, settings, history."""
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QInputDialog,
+)
+
+from hwsched.desktop.hand_work import HandWork
+from hwsched.desktop.history_dialog import HistoryDialog
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.preview_dialog import PreviewDialog
+from hwsched.desktop.print_dialog import PrintDialog
+from hwsched.desktop.settings_dialog import SettingsDialog
+from hwsched.exchange.survey_book import SurveyOptions
+from hwsched.model.errors import ChangeError
+from hwsched.operations.catalogue_export import export_catalogue
+from hwsched.operations.catalogue_import import import_catalogue
+from hwsched.operations.changes import Changes
+from hwsched.operations.checking import check_openings
+from hwsched.operations.demonstration import demonstrate
+from hwsched.operations.fitting_openings import fit_openings
+from hwsched.operations.issuing import issue_by_name
+from hwsched.operations.own_fields import define_field
+from hwsched.operations.reading_settings import settings_of
+from hwsched.operations.settings import set_settings
+from hwsched.operations.survey_forms import write_form
+from hwsched.operations.survey_import import import_survey, preview_survey
+from hwsched.operations.undoing import history, redo, undo, undo_one
+from hwsched.operations.viewing import project_view
+
+SURVEYS = "Surveys (*.xlsx *.xls *.ods *.csv)"
+WORKBOOKS = "Workbooks (*.xlsx)"
+PROJECTS = "Projects (*.hwsched)"
+
+
+class ProjectWork(HandWork):
+    """Verbs of the project, the long ones off the screen's thread."""
+
+    def ask_new(self) -> None:
+        """Ask for a place and a title, and make a project there."""
+        path, _ = QFileDialog.getSaveFileName(self, "New project", "", PROJECTS)
+        if not path:
+            return
+        target = Path(path).with_suffix(".hwsched")
+        name, given = QInputDialog.getText(self, "New project", "Title of the project:", text=target.stem)
+        if given:
+            self.new_project(str(target), name.strip() or target.stem)
+
+    def ask_open(self) -> None:
+        """Ask for a project file and open it."""
+        path, _ = QFileDialog.getOpenFileName(self, "Open project", "", PROJECTS)
+        if path:
+            self.open_project(path)
+
+    def ask_sample(self) -> None:
+        """Ask for a folder and run the main job on the sample there."""
+        folder = QFileDialog.getExistingDirectory(self, "Folder for the sample")
+        if folder:
+            self.run_sample(Path(folder))
+
+    def run_sample(self, folder: Path) -> None:
+        """Run the main job on the sample, then open its project."""
+
+        def work(progress: Progress, _cancelled: Cancelled) -> Any:
+            return demonstrate(folder, who=self.who, progress=progress)
+
+        self.jobs.run("Working out the sample", work, lambda shown: self.open_project(str(shown.project)))
+
+    def ask_survey(self) -> None:
+        """Ask for a survey and take it in after a preview."""
+        path, _ = QFileDialog.getOpenFileName(self, "Take in survey", "", SURVEYS)
+        if path:
+            self.take_survey(Path(path))
+
+    def take_survey(self, path: Path) -> None:
+        """Preview a survey; on the person's word take it in."""
+        workspace = self.workspace
+        if workspace is None:
+            return
+        options = SurveyOptions()
+        self.jobs.run(
+            f"Reading {path.name}",
+            lambda _progress, _cancelled: preview_survey(workspace.project, path, options),
+            lambda seen: self._on_preview(path, options, seen),
+        )
+
+    def _on_preview(self, path: Path, options: SurveyOptions, seen: Any) -> None:
+        dialog = PreviewDialog(path.name, seen, self)
+        self.preview = dialog
+        dialog.accepted.connect(lambda: self._take_in(path, options, dialog.accept_mode()))
+        dialog.open()
+
+    def _take_in(self, path: Path, options: SurveyOptions, accept: str) -> None:
+        workspace = self.workspace
+        if workspace is None:
+            return
+
+        def work(progress: Progress, _cancelled: Cancelled) -> Any:
+            return import_survey(
+                workspace.project, path, options, who=workspace.who, accept=accept, progress=progress
+            )  # fmt: skip
+
+        self.jobs.run(f"Taking in {path.name}", work, lambda _done: self._reload("Checking"))
+
+    def ask_catalogue(self) -> None:
+        """Ask for a catalogue and take it in."""
+        path, _ = QFileDialog.getOpenFileName(self, "Take in catalogue", "", WORKBOOKS)
+        if path:
+            self.take_catalogue(Path(path))
+
+    def take_catalogue(self, path: Path) -> None:
+        """Take in a catalogue."""
+        workspace = self.workspace
+        if workspace is None:
+            return
+
+        def then(done: Any) -> None:
+            self.statusBar().showMessage(f"{done.parts} parts read: {done.added} new, {done.changed} changed", 8000)
+            self._reload("Checking")
+
+        self.jobs.run(
+            f"Taking in {path.name}",
+            lambda _progress, _cancelled: import_catalogue(workspace.project, path, who=workspace.who),
+            then,
+        )
+
+    def fit(self) -> None:
+        """Fit the openings that are shown, and read them anew."""
+        workspace = self.workspace
+        if workspace is None:
+            return
+        ids = self.register.shown_ids()
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            fit_openings(workspace.project, ids, who=workspace.who, progress=progress, cancelled=cancelled)
+            return check_openings(workspace.project, checker=workspace.checker, progress=progress)
+
+        self.jobs.run(f"Fitting {len(ids)} openings", work, workspace.take)
+
+    def check(self) -> None:
+        """Read and check everything anew."""
+        self._reload("Checking")
+
+    def ask_print(self) -> None:
+        """Ask what to print and where to."""
+        dialog = PrintDialog(len(self.register.shown_ids()), len(self._chosen_ids()), self)
+        dialog.accepted.connect(lambda: self.print_documents(*dialog.answer()))
+        dialog.open()
+
+    def print_documents(self, names: list[str], scope: str, folder: Path, paper: str) -> None:
+        """Issue documents of all, the shown or the chosen openings."""
+        workspace = self.workspace
+        if workspace is None:
+            return
+        ids = {"all": None, "shown": self.register.shown_ids(), "chosen": self._chosen_ids()}[scope]
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            view = project_view(workspace.project, ids, checker=workspace.checker)
+            written: list[Path] = []
+            for name in names:
+                written += issue_by_name(view, name, folder, paper=paper, progress=progress, cancelled=cancelled)
+            return written
+
+        def then(written: list[Path]) -> None:
+            self.statusBar().showMessage(f"{len(written)} files written into {folder}", 15000)
+
+        self.jobs.run("Printing", work, then)
+
+    def ask_form(self) -> None:
+        """Ask for a file and write the survey form."""
+        path, _ = QFileDialog.getSaveFileName(self, "Write survey form", "survey-form.xlsx", WORKBOOKS)
+        workspace = self.workspace
+        if path and workspace is not None:
+            self._guarded(lambda: self._wrote(path, write_form(workspace.project, Path(path))))
+
+    def ask_export(self) -> None:
+        """Ask for a file and write the catalogue."""
+        path, _ = QFileDialog.getSaveFileName(self, "Write catalogue", "catalogue.xlsx", WORKBOOKS)
+        workspace = self.workspace
+        if path and workspace is not None:
+            self._guarded(lambda: self._wrote(path, export_catalogue(workspace.project, Path(path))))
+
+    def _wrote(self, path: str, _count: int) -> None:
+        self.statusBar().showMessage(f"Wrote {path}", 8000)
+
+    def ask_settings(self) -> None:
+        """Ask what the project decides."""
+        if self.workspace is None:
+            return
+        project = self.workspace.project
+        self.settings = SettingsDialog(project.title, settings_of(project), self)
+        self.settings.accepted.connect(self._on_settings)
+        self.settings.open()
+
+    def _on_settings(self) -> None:
+        workspace = self.workspace
+        if workspace is None:
+            return
+        try:
+            name, lengths, prefer, limits, off = self.settings.answer()
+        except ValueError as error:
+            self._tell(ChangeError(str(error)))
+            return
+
+        def act() -> None:
+            set_settings(
+                workspace.project, who=workspace.who, name=name, length_style=lengths, prefer=prefer,
+                limits=limits or None, rules_off=off or None,
+            )  # fmt: skip
+            self._after_settings()
+
+        self._guarded(act)
+
+    def ask_field(self) -> None:
+        """Ask for the name of a text field on openings, and define it."""
+        label, given = QInputDialog.getText(self, "New field", "Label of the field on openings:")
+        if given and label.strip():
+            self.define_field(label.strip())
+
+    def define_field(self, label: str) -> None:
+        """Define a text field of the project's own on openings."""
+        workspace = self.workspace
+        if workspace is None:
+            return
+        name = "_".join("".join(c if c.isalnum() else " " for c in label.casefold()).split())
+
+        def act() -> None:
+            define_field(workspace.project, "opening", name, label, "text", who=workspace.who)
+            self._reload("Reading the project")
+
+        self._guarded(act)
+
+    def show_history(self) -> None:
+        """Show the steps of the journal."""
+        if self.workspace is None:
+            return
+        self.history = HistoryDialog(history(self.workspace.project), self)
+        self.history.wants_back.connect(self.take_back)
+        self.history.show()
+
+    def take_back(self, number: int) -> None:
+        """Take back one older step; one on which later ones depend is refused, with their numbers."""
+        workspace = self.workspace
+        if workspace is None or self.jobs.busy:
+            return
+
+        def act() -> None:
+            self._after(undo_one(workspace.project, number, who=workspace.who))
+            self.history.show_steps(history(workspace.project))
+
+        self._guarded(act)
+
+    def undo(self) -> None:
+        """Take back the last step."""
+        self._step(undo)
+
+    def redo(self) -> None:
+        """Do again what was taken back."""
+        self._step(redo)
+
+    def _step(self, verb: Callable[..., Changes]) -> None:
+        workspace = self.workspace
+        if workspace is None or self.jobs.busy:
+            return
+        self._guarded(lambda: self._after(verb(workspace.project, who=workspace.who)))

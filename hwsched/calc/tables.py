@@ -1,4 +1,4 @@
-"""Reads the tables of `resources/power`: the one module of `calc` that opens files.
+"""Reads the tables of `resources` (those of `power` by default): the one module of `calc` that opens files.
 
 Everything else in `calc` takes plain values and opens nothing. The tables are constants of the program (published
 limits, defaults with their source), read once and kept. Here belongs only the reading; what a table means stands in
@@ -44,13 +44,15 @@ class Row:
 
 
 @lru_cache(maxsize=64)
-def rows(table: str) -> tuple[Row, ...]:
-    """Rows of a table of `resources/power`.
+def rows(table: str, folder: str = "power") -> tuple[Row, ...]:
+    """Rows of a table of `resources`.
 
     Parameters
     ----------
     table : str
         Name of the file without its ending, such as ``nec_table_8``.
+    folder : str
+        Of `resources`, in which it stands.
 
     Returns
     -------
@@ -69,7 +71,7 @@ def rows(table: str) -> tuple[Row, ...]:
     >>> rows("iec_60228")[0].number("class_1_2_ohm_per_km")
     36.0
     """
-    with (RESOURCES / "power" / f"{table}.csv").open(encoding="utf-8", newline="") as file:
+    with (RESOURCES / folder / f"{table}.csv").open(encoding="utf-8", newline="") as file:
         heading, *lines = csv.reader(file)
     wrong = next((i for i, line in enumerate(lines, start=2) if len(line) != len(heading)), None)
     if wrong is not None:

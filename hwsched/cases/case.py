@@ -23,6 +23,10 @@ class Part:
     attributes: Mapping[str, str | float | int | bool | None] = field(default_factory=dict)
     kit: tuple[tuple[str, float], ...] = ()
     """Part numbers and quantities in its box."""
+    stock: float | None = None
+    """On hand; None where nobody has counted."""
+    preferred: int | None = None
+    """Rank among parts that serve alike, 1 first; None: no preference."""
 
     def number_of(self, name: str) -> float | None:
         """Return a numeric attribute, None when unknown."""
@@ -41,13 +45,17 @@ class Part:
 
 
 class Catalogue:
-    """All parts of a project, by number and by kind. Immutable once built; ``key`` changes when any part does."""
+    """All parts of a project, by number and by kind.
 
-    __slots__ = ("_by_kind", "key", "parts")
+    Immutable once built; ``key`` changes when any part does, ``ranks`` when stock or preference does.
+    """
 
-    def __init__(self, parts: Mapping[str, Part], key: str) -> None:
+    __slots__ = ("_by_kind", "key", "parts", "ranks")
+
+    def __init__(self, parts: Mapping[str, Part], key: str, ranks: str = "") -> None:
         self.parts = parts
         self.key = key
+        self.ranks = ranks
         by_kind: dict[str, list[Part]] = {}
         for part in parts.values():
             by_kind.setdefault(part.kind, []).append(part)
@@ -64,11 +72,21 @@ class Catalogue:
 
 @dataclass(frozen=True, slots=True)
 class Chosen:
-    """A part chosen by hand for a role; kept and checked."""
+    """A part chosen for a role, by hand or by the opening's hardware set; kept and checked."""
 
     role: str
     part: str
     quantity: float = 1.0
+    source: str = "by-hand"
+    """by-hand or set."""
+
+
+@dataclass(frozen=True, slots=True)
+class Feed:
+    """The supply on whose circuit an opening hangs."""
+
+    part: str | None
+    """Its catalogue number; None while it is not chosen."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +110,7 @@ class Settings:
     """Changed limits, ``rule-id.limit`` to value."""
     rules_off: frozenset[str] = frozenset()
     prefer: str = "cost"
-    """What ranks the alternatives first: cost, holes."""
+    """What ranks the alternatives first: cost, holes, stock, preferred."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,3 +124,5 @@ class Case:
     settings: Settings = Settings()
     chosen: tuple[Chosen, ...] = ()
     placed: Placed | None = None
+    feed: Feed | None = None
+    """None: the opening hangs on no circuit."""

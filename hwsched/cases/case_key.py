@@ -15,12 +15,20 @@ from hwsched.cases.facts import Item, Leaf, Opening
 VERSION: Final = 1
 """Raised when the meaning of a stored fit changes, so that older ones count as out of date."""
 _IGNORED: Final = frozenset(
-    {"id", "mark", "building", "level", "room_from", "room_to", "wave", "priority", "notes", "item_notes"}
+    {
+        *("id", "mark", "building", "level", "room_from", "room_to", "wave", "priority", "notes", "item_notes"),
+        *("plan_x_m", "plan_y_m", "rise_m", "difficulty", "installed_on"),
+    }
 )
+_LATER: Final = ("operations_day_off", "fail")
+"""Facts that came after the first fits were stored: they enter the key only where they are known, so that a fit of a
+project that knows nothing of them still belongs to its facts."""
 
 
 def _getter(kind: type[Any]) -> "attrgetter[tuple[Any, ...]]":
-    return attrgetter(*(field.name for field in fields(kind) if field.name not in _IGNORED))
+    return attrgetter(
+        *(field.name for field in fields(kind) if field.name not in _IGNORED and field.name not in _LATER)
+    )
 
 
 _OPENING: Final = _getter(Opening)
@@ -31,6 +39,17 @@ _encode: Final = json.JSONEncoder(separators=(",", ":"), ensure_ascii=True).enco
 
 def _settings(settings: Settings) -> tuple[Any, ...]:
     return (sorted(settings.limits.items()), sorted(settings.rules_off), settings.prefer, settings.length_style)
+
+
+def survey_key(case: Case) -> str:
+    """Return the key of what was surveyed and chosen by hand at an opening: catalogue and settings left out.
+
+    Returns
+    -------
+    str
+        64 hexadecimal digits; equal for openings alike.
+    """
+    return hashlib.sha256(_encode((_surveyed(case), _by_hand(case), _later(case))).encode()).hexdigest()
 
 
 def case_key(case: Case) -> str:
@@ -46,16 +65,43 @@ def case_key(case: Case) -> str:
     str
         64 hexadecimal digits: SHA-256 over the facts that matter in canonical JSON.
     """
+    later = _later(case)
     content = (
         VERSION,
-        _OPENING(case.opening),
-        [_LEAF(leaf) for leaf in case.leaves],
-        [_ITEM(item) for item in case.items],
+        *_surveyed(case),
         case.catalogue.key,
         _settings(case.settings),
-        [(chosen.role, chosen.part, chosen.quantity) for chosen in case.chosen],
-        None
-        if case.placed is None
-        else (case.placed.leaf, case.placed.face, case.placed.pattern, case.placed.x_mm, case.placed.y_mm),
+        *_by_hand(case),
+        *([later] if later else []),
     )
     return hashlib.sha256(_encode(content).encode()).hexdigest()
+
+
+def _surveyed(case: Case) -> tuple[Any, ...]:
+    return _OPENING(case.opening), [_LEAF(leaf) for leaf in case.leaves], [_ITEM(item) for item in case.items]
+
+
+def _by_hand(case: Case) -> tuple[Any, ...]:
+    placed = case.placed
+    return (
+        [(chosen.role, chosen.part, chosen.quantity) for chosen in case.chosen],
+        None if placed is None else (placed.leaf, placed.face, placed.pattern, placed.x_mm, placed.y_mm),
+    )
+
+
+def _later(case: Case) -> dict[str, Any]:
+    """Return what came into cases later, as far as it is known."""
+    found: dict[str, Any] = {}
+    if case.opening.operations_day_off is not None:
+        found["operations_day_off"] = case.opening.operations_day_off
+    fails = [item.fail for item in case.items]
+    if any(fails):
+        found["fail"] = fails
+    if case.feed is not None:
+        found["feed"] = case.feed.part
+    if case.settings.prefer in ("stock", "preferred"):
+        found["ranks"] = case.catalogue.ranks
+    sources = [chosen.source for chosen in case.chosen]
+    if any(source != "by-hand" for source in sources):
+        found["sources"] = sources
+    return found

@@ -22,12 +22,18 @@ class Opening:
     exposure: str | None = None
     temperature_low_c: float | None = None
     operations_per_day: float | None = None
+    operations_day_off: float | None = None
     power_wish: str | None = None
     supply_distance_m: float | None = None
+    plan_x_m: float | None = None
+    plan_y_m: float | None = None
+    rise_m: float | None = None
     frame_material: str | None = None
     frame_stop_mm: float | None = None
     wave: str | None = None
     priority: int | None = None
+    difficulty: float | None = None
+    installed_on: str | None = None
     notes: str | None = None
 
 
@@ -75,4 +81,5 @@ class Item:
     cross_bore_mm: float | None = None
     edge_bore_mm: float | None = None
     cam_form: str | None = None
+    fail: str | None = None
     item_notes: str | None = None

@@ -168,6 +168,8 @@ class BatteryLife:
     mah_per_day: float
     capacity_mah: float
     usable_share: float
+    cold_share: float = 1.0
+    """Share of the usable charge that is left at the lowest temperature of the opening."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,6 +2,7 @@
 
 from hwsched.attributes import Attribute, Choice
 from hwsched.catalogue.kind import PartKind
+from hwsched.catalogue.traits.drawing_power import TERMINALS
 
 POWER_SUPPLY = PartKind(
     "power-supply",
@@ -22,6 +23,22 @@ POWER_SUPPLY = PartKind(
                 Choice("poe", "Power over Ethernet"),
             ),
         ),
+        Attribute(
+            "current",
+            "Output",
+            "choice",
+            choices=(Choice("dc", "DC"), Choice("ac", "AC")),
+            note="Empty: reckoned as DC.",
+        ),
+        Attribute(
+            "limiting",
+            "Limited by",
+            "choice",
+            choices=(Choice("inherent", "Its own design"), Choice("overcurrent-device", "An overcurrent device")),
+            note="Which column of the power-limited tables holds.",
+        ),
+        Attribute("inside_ohm", "Resistance inside", "number", "ohm", low=0, high=10),
+        *TERMINALS,
     ),
     note="Low-voltage supplies; never on the leaf.",
 )

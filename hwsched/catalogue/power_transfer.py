@@ -21,6 +21,9 @@ POWER_TRANSFER = PartKind(
         Attribute("conductors", "Conductors", "integer", low=1, high=24, required=True),
         Attribute("gauge", "Gauge", required=True),
         Attribute("length_mm", "Length", "length", "mm", low=10, high=5000),
+        Attribute(
+            "conductor_names", "Names of its conductors", note="Colours or numbers, plus first, such as red, black."
+        ),
         FIRE_LISTED,
     ),
     note="What carries wires from the frame onto the leaf.",

@@ -11,17 +11,25 @@ from hwsched.cli.edit import EDIT
 from hwsched.cli.export_catalogue import EXPORT_CATALOGUE
 from hwsched.cli.field import FIELD
 from hwsched.cli.fit import FIT
+from hwsched.cli.hang import HANG
 from hwsched.cli.history import HISTORY
 from hwsched.cli.import_catalogue import IMPORT_CATALOGUE
+from hwsched.cli.import_power import IMPORT_POWER
 from hwsched.cli.import_survey import IMPORT_SURVEY
+from hwsched.cli.lay import LAY
+from hwsched.cli.level import LEVEL_VERB
+from hwsched.cli.lift import LIFT
 from hwsched.cli.new import NEW
 from hwsched.cli.place import PLACE
+from hwsched.cli.power import POWER
 from hwsched.cli.print import PRINT
 from hwsched.cli.redo import REDO
 from hwsched.cli.release import RELEASE
 from hwsched.cli.remove import REMOVE
+from hwsched.cli.route import ROUTE
 from hwsched.cli.rules import RULES_VERB
 from hwsched.cli.settings import SETTINGS
+from hwsched.cli.site import SITE
 from hwsched.cli.survey_form import SURVEY_FORM
 from hwsched.cli.undo import UNDO
 from hwsched.cli.verb import Verb
@@ -31,6 +39,7 @@ VERBS: tuple[Verb, ...] = (
     NEW,
     IMPORT_SURVEY,
     IMPORT_CATALOGUE,
+    IMPORT_POWER,
     EXPORT_CATALOGUE,
     SURVEY_FORM,
     ADD,
@@ -41,6 +50,13 @@ VERBS: tuple[Verb, ...] = (
     CHOOSE,
     PLACE,
     RELEASE,
+    LEVEL_VERB,
+    LAY,
+    LIFT,
+    HANG,
+    ROUTE,
+    SITE,
+    POWER,
     FIT,
     CHECK,
     PRINT,

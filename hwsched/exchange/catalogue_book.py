@@ -147,7 +147,7 @@ def _read_kind(table: Table, kind: PartKind, reading: _Reading) -> None:
                 reading.refuse(
                     number, table.problem(row.place, problem.attribute, read, problem.message, problem.accepted)
                 )
-        price = values.get("list_price")
+        price, stock, preferred = (values.get(name) for name in ("list_price", "stock", "preferred"))
         reading.parts[number] = Part(
             number=number,
             kind=kind.name,
@@ -158,6 +158,8 @@ def _read_kind(table: Table, kind: PartKind, reading: _Reading) -> None:
             list_price=float(price) if isinstance(price, int | float) else None,
             currency=_text(values, "currency"),
             superseded_by=_text(values, "superseded_by"),
+            stock=float(stock) if isinstance(stock, int | float) else None,
+            preferred=int(preferred) if isinstance(preferred, int) else None,
             attributes=attributes,
         )
 

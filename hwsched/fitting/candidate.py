@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from math import inf
 
-from hwsched.cases import Case, Fit, FittedPart, Need, Part, Refusal, Role
+from hwsched.cases import Case, Fit, FittedPart, Need, Part, Refusal, Role, Source
 from hwsched.rules import judge, rules_in_slot, severity_of
 from hwsched.rules.rule import Slot
 from hwsched.rules.wording import label_of
@@ -78,11 +78,10 @@ def needs_of(facts: Iterable[str], slot: Slot) -> tuple[Need, ...]:
 
 
 def fitted(case: Case, role: Role, part: Part, reason: str, quantity: float = 1.0) -> FittedPart:
-    """Return a part in a role; by hand where a person chose it."""
-    chosen = any(choice.role == role and choice.part == part.number for choice in case.chosen)
-    return FittedPart(
-        role, part.number, part.kind, quantity, reason, part.description, "by-hand" if chosen else "fitted"
-    )
+    """Return a part in a role; by hand or of the set where a person chose it so."""
+    chosen = next((c for c in case.chosen if c.role == role and c.part == part.number), None)
+    source: Source = "fitted" if chosen is None else "set" if chosen.source == "set" else "by-hand"
+    return FittedPart(role, part.number, part.kind, quantity, reason, part.description, source)
 
 
 def with_parts(fit: Fit, *parts: FittedPart) -> Fit:

@@ -2,8 +2,9 @@
 
 from dataclasses import replace
 
-from hwsched.calc.battery import Battery, Drain, life
+from hwsched.calc.battery import Battery, Drain, life_by_weekday
 from hwsched.calc.calculator import InputError
+from hwsched.calc.cells import capacity_share
 from hwsched.calc.conductor import conductor, drop_v
 from hwsched.cases import BatteryLife, Case, Fit, FittedPart, Part, Role
 from hwsched.fitting.candidate import Judged, by_hand, cheapest, fitted, judged, offered, price, with_parts
@@ -23,6 +24,7 @@ def power_slot(case: Case, base: Fit) -> tuple[Judged, ...]:
     unit = unit_part(case, base)
     if unit is None:
         return ()
+    base = with_parts(base, *_strikes(case))
     found = []
     for source in _sources(case):
         partial = _battery(case, base, unit) if source == "battery" else _supply(case, base, unit)
@@ -33,7 +35,12 @@ def power_slot(case: Case, base: Fit) -> tuple[Judged, ...]:
 
 def undecided(case: Case) -> tuple[str, ...]:
     """Name what is missing to choose between batteries and a supply."""
-    if case.opening.power_wish in ("battery", "supply") or by_hand(case, "battery") or by_hand(case, "supply"):
+    if (
+        case.feed is not None
+        or case.opening.power_wish in ("battery", "supply")
+        or by_hand(case, "battery")
+        or by_hand(case, "supply")
+    ):
         return ()
     if case.opening.operations_per_day is None and not electric_release(case):
         return ("opening.operations_per_day",)
@@ -42,7 +49,7 @@ def undecided(case: Case) -> tuple[str, ...]:
 
 def _sources(case: Case) -> tuple[str, ...]:
     wish = case.opening.power_wish
-    if by_hand(case, "supply"):
+    if case.feed is not None or by_hand(case, "supply"):
         return ("supply",)
     if by_hand(case, "battery"):
         return ("battery",)
@@ -84,11 +91,21 @@ def _life(case: Case, unit: Part, cell: Part) -> BatteryLife | None:
         return None
     if standing is None or drawn is None or seconds is None:
         return None
+    cold = _cold_share(cell, case.opening.temperature_low_c)
+    off = case.opening.operations_day_off
+    week = (operations,) * 5 + (operations if off is None else off,) * 2
     try:
-        found = life(Battery(capacity, share, lost), Drain(standing, drawn, seconds), operations)
+        found = life_by_weekday(Battery(capacity, share, lost, cold), Drain(standing, drawn, seconds), week, None)
     except InputError:
         return None
-    return BatteryLife(found.days, found.mah_per_day, capacity, share)
+    return BatteryLife(found.days, found.mah_per_day, capacity, share, cold)
+
+
+def _cold_share(cell: Part, lowest_c: float | None) -> float:
+    """Share of the cell's charge that is left in the cold; 1 where neither is known, and a rule then speaks of it."""
+    chemistry = cell.text_of("chemistry")
+    found = capacity_share(chemistry, lowest_c) if chemistry is not None and lowest_c is not None else None
+    return 1.0 if found is None else found[0]
 
 
 # --- supply -------------------------------------------------------------------------------------------------------
@@ -99,15 +116,15 @@ def _supply(case: Case, base: Fit, unit: Part) -> Fit:
     fed = replace(base, power="supply", battery=None)
     if low is None or high is None or draws is None:
         return fed
+    if case.feed is not None:
+        # Supply and wire belong to the circuit: they are counted once for all that hang on it.
+        return with_parts(fed, *_onto_leaf(case), *_coin(case, unit))
     share = limits_of(SUPPLY_SHARE, case.settings)["share"]
     source = _smallest(case, low, high, draws / share)
     if source is None:
         return fed
     why = f"the unit takes {low:g} to {high:g} V and {draws:g} A; {share:.0%} of the rating is used"
-    parts = [fitted(case, "supply", source, why)]
-    transfer = _transfer(case)
-    if transfer is not None:
-        parts.append(fitted(case, "power-transfer", transfer, "carries the supply from the frame onto the leaf"))
+    parts = [fitted(case, "supply", source, why), *_onto_leaf(case)]
     run, volts = case.opening.supply_distance_m, source.number_of("output_v")
     tolerance = source.number_of("tolerance_share")
     if run is not None and volts is not None and tolerance is not None:
@@ -132,6 +149,22 @@ def _smallest(case: Case, low: float, high: float, needed_a: float) -> Part | No
     if serving:
         return min(serving, key=lambda part: (not part.flag_of("class_2"), price(part), part.number))
     return max(right or stock, key=lambda part: (part.number_of("output_a") or 0.0, part.number), default=None)
+
+
+def _strikes(case: Case) -> list[FittedPart]:
+    """Return what was chosen by hand, or by the hardware set, to let go of the latch from the frame."""
+    return [
+        fitted(case, "strike", part, "chosen by hand", choice.quantity)
+        for choice in case.chosen
+        if choice.role == "strike" and (part := case.catalogue.get(choice.part)) is not None
+    ]
+
+
+def _onto_leaf(case: Case) -> list[FittedPart]:
+    transfer = _transfer(case)
+    if transfer is None:
+        return []
+    return [fitted(case, "power-transfer", transfer, "carries the supply from the frame onto the leaf")]
 
 
 def _transfer(case: Case) -> Part | None:

@@ -11,8 +11,9 @@ from hwsched.model.tables import KIT_CONTENT, PART
 
 
 def part_row(part: Part) -> dict[str, Any]:
-    """Return a part as its row; empty texts are held as unknown."""
-    return {
+    """Return a part as its row; empty texts are held as unknown, stock and preference that are not told are kept."""
+    told = {"stock": part.stock, "preferred": part.preferred}
+    return {name: value for name, value in told.items() if value is not None} | {
         "number": part.number,
         "kind": part.kind,
         "description": part.description or None,

@@ -28,6 +28,10 @@ _BELONGS: Final[Mapping[str, str]] = {
     "existing_item": "opening_id",
     "chosen_part": "opening_id",
     "placed_unit": "opening_id",
+    "run": "opening_id",
+    "route": "opening_id",
+    "waiver": "opening_id",
+    "issued_packet": "opening_id",
     "part": "number",
     "kit_content": "part_id",
 }
@@ -293,8 +297,10 @@ class Change:
         if belongs is None:
             return None
         if table.name in _OF_OPENINGS:
-            opening_id: str = row[belongs]
-            self.openings.add(opening_id)
+            # A run may end at a junction, a waiver may speak of the whole project.
+            opening_id: str | None = row.get(belongs)
+            if opening_id is not None:
+                self.openings.add(opening_id)
             return opening_id
         (self.parts if belongs == "number" else self._part_ids).add(row[belongs])
         return None
@@ -373,6 +379,9 @@ _TAKEN: Final[Mapping[str, str]] = {
     "opening": "an opening with this mark is already in the project",
     "part": "a part with this catalogue number is already in the project",
     "building": "a building with this name is already in the project",
+    "supply": "a supply with this name is already in the project",
+    "circuit": "a circuit with this name is already on this supply",
+    "hardware_set": "a hardware set with this name is already in the project",
     "own_field": "a field with this name is already in the project",
 }
 

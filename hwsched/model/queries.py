@@ -9,7 +9,7 @@ from typing import Any, Final
 
 from sqlalchemy import Connection, Select, func, select
 
-from hwsched.cases import Case, Catalogue, Chosen, Fit, Item, Leaf, Opening, Part, Placed, Settings
+from hwsched.cases import Case, Catalogue, Chosen, Feed, Fit, Item, Leaf, Opening, Part, Placed, Settings
 from hwsched.model.bulk import among
 from hwsched.model.columns import json_text
 from hwsched.model.fit_record import fit_of
@@ -17,6 +17,7 @@ from hwsched.model.tables import (
     BUILDING,
     CHANGE_SET,
     CHOSEN_PART,
+    CIRCUIT_TABLE,
     FIT_CONTENT,
     IMPORT_MAPPING,
     ITEM_TABLE,
@@ -29,9 +30,14 @@ from hwsched.model.tables import (
     PART,
     PLACED_UNIT,
     PROJECT,
+    RUN_TABLE,
+    SET_LINE,
+    SUPPLY_TABLE,
 )
 
 _OPENING_FACTS: Final = [f.name for f in fields(Opening) if f.name not in ("building", "level")]
+_PART_FACTS: Final = [f.name for f in fields(Part) if f.name not in ("stock", "preferred")]
+"""What decides whether a part fits; stock changes daily and only ranks."""
 _LEAF_FACTS: Final = [f.name for f in fields(Leaf)]
 _ITEM_FACTS: Final = [f.name for f in fields(Item)]
 
@@ -85,7 +91,7 @@ def read_catalogue(connection: Connection) -> Catalogue:
     for part_id, number, quantity in connection.execute(kit_query.order_by(KIT_CONTENT.c.number)):
         kits[part_id].append((number, quantity))
     parts: dict[str, Part] = {}
-    digest = hashlib.sha256()
+    digest, ranks = hashlib.sha256(), hashlib.sha256()
     for row in connection.execute(select(PART).order_by(PART.c.number)):
         part = Part(
             number=row.number,
@@ -97,12 +103,16 @@ def read_catalogue(connection: Connection) -> Catalogue:
             list_price=row.list_price,
             currency=row.currency or "",
             superseded_by=row.superseded_by or "",
+            stock=row.stock,
+            preferred=row.preferred,
             attributes=row.attributes,
             kit=tuple(kits.get(row.id, ())),
         )
         parts[part.number] = part
-        digest.update(json_text([getattr(part, f.name) for f in fields(part)]).encode())
-    return Catalogue(parts, digest.hexdigest())
+        digest.update(json_text([getattr(part, name) for name in _PART_FACTS]).encode())
+        if part.stock is not None or part.preferred is not None:
+            ranks.update(json_text([part.number, part.stock, part.preferred]).encode())
+    return Catalogue(parts, digest.hexdigest(), ranks.hexdigest())
 
 
 def read_cases(
@@ -129,12 +139,18 @@ def read_cases(
     )
     for opening_id, role, part, quantity in among(connection, query, CHOSEN_PART.c.opening_id, ids):
         chosen[opening_id].append(Chosen(role, part, quantity))
+    of_sets = _set_lines(connection, ids)
+    feeds = _feeds(connection, ids)
     placed = {
         row.opening_id: Placed(row.leaf, row.face, row.pattern, row.x_mm, row.y_mm)
         for row in among(connection, select(PLACED_UNIT), PLACED_UNIT.c.opening_id, ids)
     }
     for opening in _openings(connection, ids):
         own = chosen.get(opening.id, [])
+        if opening.id in of_sets:
+            # What was chosen for the opening itself goes before its set's line of that role.
+            roles = {choice.role for choice in own}
+            own = [*own, *(line for line in of_sets[opening.id] if line.role not in roles)]
         own.sort(key=lambda choice: (choice.role, choice.part))
         yield Case(
             opening,
@@ -144,7 +160,35 @@ def read_cases(
             settings,
             tuple(own),
             placed.get(opening.id),
+            feeds.get(opening.id),
         )
+
+
+def _set_lines(connection: Connection, ids: Collection[str] | None) -> dict[str, tuple[Chosen, ...]]:
+    """Return the lines of each opening's hardware set."""
+    lines: dict[str, list[Chosen]] = defaultdict(list)
+    for set_id, role, part, quantity in connection.execute(
+        select(SET_LINE.c.set_id, SET_LINE.c.role, SET_LINE.c.part, SET_LINE.c.quantity)
+    ):
+        lines[set_id].append(Chosen(role, part, quantity, "set"))
+    if not lines:
+        return {}
+    query = select(OPENING_TABLE.c.id, OPENING_TABLE.c.set_id).where(OPENING_TABLE.c.set_id.is_not(None))
+    return {
+        opening_id: tuple(lines.get(set_id, ()))
+        for opening_id, set_id in among(connection, query, OPENING_TABLE.c.id, ids)
+    }
+
+
+def _feeds(connection: Connection, ids: Collection[str] | None) -> dict[str, Feed]:
+    """Return the supply of each opening that hangs on a circuit."""
+    query = (
+        select(RUN_TABLE.c.opening_id, SUPPLY_TABLE.c.part)
+        .join(CIRCUIT_TABLE, RUN_TABLE.c.circuit_id == CIRCUIT_TABLE.c.id)
+        .join(SUPPLY_TABLE, CIRCUIT_TABLE.c.supply_id == SUPPLY_TABLE.c.id)
+        .where(RUN_TABLE.c.opening_id.is_not(None))
+    )
+    return {opening: Feed(part) for opening, part in among(connection, query, RUN_TABLE.c.opening_id, ids)}
 
 
 def _openings(connection: Connection, ids: Collection[str] | None) -> list[Opening]:

@@ -7,10 +7,10 @@ unknown. Adding a fact costs its declaration and a migration; the columns below 
 from collections.abc import Mapping
 from typing import Any, Final
 
-from sqlalchemy import Column, Float, ForeignKey, Index, Integer, MetaData, Table, Text, UniqueConstraint, text
+from sqlalchemy import Boolean, Column, Float, ForeignKey, Index, Integer, MetaData, Table, Text, UniqueConstraint, text
 
 from hwsched.model.columns import JsonText, fact_columns
-from hwsched.survey import ITEM, LEAF, OPENING
+from hwsched.survey import CIRCUIT, ITEM, LEAF, OPENING, RUN, SUPPLY
 
 METADATA: Final = MetaData(
     # Fixed names, so that a later migration can name what it drops on every database.
@@ -59,13 +59,31 @@ LEVEL: Final = _journalled(
     Column("building_id", Text, ForeignKey("building.id"), index=True),
     Column("name", Text),
     Column("sort", Integer, nullable=False, server_default=text("0"), info={"blank": 0}),
+    Column("height_m", Float),
     UniqueConstraint("building_id", "name"),
 )
-"""A level of a building; name null: the level is not known yet; building null: only the level's name is."""
+"""A level of a building; name null: the level is not known yet; building null: only the level's name is. Height: of its
+floor over a common zero of the building."""
+
+HARDWARE_SET: Final = _journalled(
+    "hardware_set", Column("name", Text, nullable=False), Column("notes", Text), UniqueConstraint("name")
+)
+"""A named list of parts that a group of openings shares."""
+
+SET_LINE: Final = _journalled(
+    "set_line",
+    _owner("set_id", "hardware_set"),
+    Column("role", Text, nullable=False),
+    Column("part", Text, nullable=False),
+    Column("quantity", Float, nullable=False),
+    UniqueConstraint("set_id", "role", "part"),
+)
+"""Parts of a set by role. Part is a catalogue number, as in a choice by hand."""
 
 OPENING_TABLE: Final = _journalled(
     "opening",
     Column("level_id", Text, ForeignKey("level.id"), index=True),
+    Column("set_id", Text, ForeignKey("hardware_set.id"), index=True),
     *fact_columns(OPENING.attributes, without=("building", "level")),
     _mapping("extra"),
     UniqueConstraint("mark"),
@@ -102,6 +120,8 @@ PART: Final = _journalled(
     Column("list_price", Float),
     Column("currency", Text),
     Column("superseded_by", Text),
+    Column("stock", Float),
+    Column("preferred", Integer),
     _mapping("attributes"),
     _mapping("extra"),
     UniqueConstraint("number"),
@@ -158,6 +178,66 @@ IMPORT_MAPPING: Final = _journalled(
 )
 """How a header row was read the last time, by the fingerprint of that row."""
 
+SUPPLY_TABLE: Final = _journalled(
+    "supply",
+    Column("level_id", Text, ForeignKey("level.id"), index=True),
+    *fact_columns(SUPPLY.attributes, without=("building", "level")),
+    UniqueConstraint("name"),
+)
+"""Supplies that are laid, and places where one may stand."""
+
+CIRCUIT_TABLE: Final = _journalled(
+    "circuit",
+    _owner("supply_id", "supply"),
+    *fact_columns(CIRCUIT.attributes),
+    UniqueConstraint("supply_id", "name"),
+)
+
+RUN_TABLE: Final = _journalled(
+    "run",
+    _owner("circuit_id", "circuit"),
+    Column("opening_id", Text, ForeignKey("opening.id"), info={"owner": "opening"}, index=True),
+    *fact_columns(RUN.attributes),
+    Index(None, "circuit_id"),
+)
+"""Runs of a circuit. Nodes: "supply", a junction's name, or an opening's identifier; the opening at the far end stands
+in a column of its own too, so that its run goes with it."""
+
+ROUTE: Final = _journalled(
+    "route",
+    _owner("opening_id", "opening"),
+    _owner("supply_id", "supply"),
+    Column("length_m", Float),
+    Column("pinned", Boolean, nullable=False, server_default=text("false"), info={"blank": False}),
+    UniqueConstraint("opening_id", "supply_id"),
+)
+"""Measured cable routes between openings and supplies, and pairs that the siting must keep."""
+
+WAIVER: Final = _journalled(
+    "waiver",
+    Column("opening_id", Text, ForeignKey("opening.id"), info={"owner": "opening"}, index=True),
+    Column("rule", Text, nullable=False),
+    Column("about", Text, nullable=False, server_default=text("''"), info={"blank": ""}),
+    Column("scope", Text, nullable=False),
+    Column("facts", Text, nullable=False),
+    Column("person", Text, nullable=False),
+    Column("reason", Text, nullable=False),
+    Column("given_on", Text, nullable=False),
+    Column("until", Text),
+)
+"""Accepted findings. Scope: opening, alike, project; opening: the one it was given at, null for the project; facts:
+hash of what it was given for."""
+
+ISSUED_PACKET: Final = _journalled(
+    "issued_packet",
+    _owner("opening_id", "opening"),
+    Column("at", Text, nullable=False),
+    Column("by", Text, nullable=False),
+    Column("case_key", Text, nullable=False),
+    UniqueConstraint("opening_id"),
+)
+"""The last packet that went out for an opening, and the key of the case that it showed."""
+
 FIT_CONTENT: Final = Table(
     "fit_content",
     METADATA,
@@ -213,6 +293,8 @@ JOURNALLED: Final[Mapping[str, Table]] = {
         PROJECT,
         BUILDING,
         LEVEL,
+        HARDWARE_SET,
+        SET_LINE,
         OPENING_TABLE,
         LEAF_TABLE,
         ITEM_TABLE,
@@ -223,6 +305,12 @@ JOURNALLED: Final[Mapping[str, Table]] = {
         OWN_FIELD,
         IMPORT_MAPPING,
         OPENING_FIT,
+        SUPPLY_TABLE,
+        CIRCUIT_TABLE,
+        RUN_TABLE,
+        ROUTE,
+        WAIVER,
+        ISSUED_PACKET,
     )
 }
 """Tables that change through the journal only; owners stand before what they own."""

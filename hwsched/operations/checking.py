@@ -9,12 +9,15 @@ from hwsched.attributes import Attribute, Value
 from hwsched.cases import SEVERITIES, Case, Finding, Fit, Severity
 from hwsched.cases.case_key import case_key
 from hwsched.fitting import fit
+from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, read_cases, read_extra, read_fits, read_own_fields
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
 from hwsched.operations.own_fields import own_attributes
+from hwsched.operations.powering import read_work
 from hwsched.rules.judging import check
 from hwsched.survey import ITEM, OPENING
+from hwsched.wiring import Fed
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
@@ -109,7 +112,18 @@ def check_openings(
     list of Checked
         In the order of the project's openings.
     """
-    judge = (checker or Checker()).judge
+    made = _judged(project, ids, checker or Checker(), progress, cancelled)
+    return _with_power(project, made)
+
+
+def _judged(
+    project: Project,
+    ids: Iterable[str] | None,
+    checker: Checker,
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
+) -> list[Checked]:
+    """Judge openings one by one, without what their circuits say of them."""
     wanted = None if ids is None else list(ids)
     with project.reading() as connection:
         fits = read_fits(connection, wanted)
@@ -119,11 +133,32 @@ def check_openings(
     for done, case in enumerate(cases, start=1):
         if cancelled is not None and cancelled():
             break
-        judged = judge(case, fits.get(case.opening.id))
+        judged = checker.judge(case, fits.get(case.opening.id))
         checked.append(replace(judged, own=own[case.opening.id]) if own else judged)
         if progress is not None and (done % 64 == 0 or done == len(cases)):
             progress(done, len(cases))
     return checked
+
+
+def _with_power(project: Project, checked: list[Checked]) -> list[Checked]:
+    """Add what the rules of circuits say of the openings that hang on one."""
+    if not any(each.case.feed is not None for each in checked):
+        return checked
+    known = {each.case.opening.id: Fed(each.case, each.fit) for each in checked}
+    with project.reading() as connection:
+        catalogue, facts = project.catalogue.read(connection), read_power(connection)
+        work = read_work(connection, catalogue, facts, known, list(known))
+    said = work.by_opening()
+    return [
+        replace(each, findings=_worst_first((*each.findings, *said[each.case.opening.id])))
+        if each.case.opening.id in said
+        else each
+        for each in checked
+    ]
+
+
+def _worst_first(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+    return tuple(sorted(findings, key=lambda finding: SEVERITIES.index(finding.severity)))
 
 
 def _own_values(connection: Connection, cases: list[Case], ids: list[str] | None) -> dict[str, tuple[OwnValue, ...]]:
@@ -170,11 +205,11 @@ def look_again(project: Project, ids: Iterable[str], *, checker: Checker) -> lis
         With ``stored`` false where the fit was worked out here.
     """
     looked = []
-    for each in check_openings(project, ids, checker=checker):
+    for each in _judged(project, ids, checker):
         if each.fit is None:
             fresh = fit(each.case)
             findings = checker.findings(case_key(each.case), each.case, fresh)
             looked.append(replace(each, fit=fresh, findings=findings, stored=False))
         else:
             looked.append(each)
-    return looked
+    return _with_power(project, looked)

@@ -16,6 +16,7 @@ from hwsched.model.project import Project
 from hwsched.model.tables import BUILDING, ITEM_TABLE, LEAF_TABLE, LEVEL, OPENING_TABLE
 from hwsched.operations.accepting import accepted, check_version, mark_of
 from hwsched.operations.changes import Changes
+from hwsched.operations.hanging import take_off
 from hwsched.survey import ITEM, LEAF, OPENING, Entity
 
 _TABLES: Final[Mapping[str, tuple[Entity, Table]]] = {
@@ -207,6 +208,9 @@ def remove(project: Project, entity: str, row_id: str, *, who: str, expected_ver
         mark = mark_of(change, row_id if entity == OPENING.name else row.opening_id)
         of = "" if entity == OPENING.name else "of "
         change.summary = f"Remove {declared.label.lower()} {of}{mark}"
+        if entity == OPENING.name:
+            # What hangs beyond it on its circuit stays fed.
+            take_off(change, [row_id])
         change.delete(table, [row_id])
     return Changes.of(change)
 

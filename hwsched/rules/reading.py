@@ -138,6 +138,13 @@ def unit_part(case: Case, fit: Fit) -> Part | None:
     return in_role(case, fit, "unit")
 
 
+def supply_part(case: Case, fit: Fit) -> Part | None:
+    """Return the supply that feeds the opening: of the circuit on which it hangs, else its own."""
+    if case.feed is not None:
+        return case.catalogue.get(case.feed.part) if case.feed.part is not None else None
+    return in_role(case, fit, "supply")
+
+
 def part_fact(part: Part, name: str) -> str:
     """Name a missing attribute of a part, as needs name it."""
     return f"part {part.number}.{name}"

@@ -7,7 +7,11 @@ from hwsched.survey.entity import Entity
 from hwsched.survey.item import ITEM
 from hwsched.survey.leaf import LEAF
 from hwsched.survey.opening import OPENING
+from hwsched.survey.power import CIRCUIT, RUN, SUPPLY
 
 ENTITIES: tuple[Entity, ...] = (OPENING, LEAF, ITEM)
+"""What the survey of an opening consists of."""
+LAID: tuple[Entity, ...] = (SUPPLY, CIRCUIT, RUN)
+"""What is laid to feed openings."""
 
-__all__ = ["ENTITIES", "ITEM", "LEAF", "OPENING", "Entity"]
+__all__ = ["CIRCUIT", "ENTITIES", "ITEM", "LAID", "LEAF", "OPENING", "RUN", "SUPPLY", "Entity"]

@@ -240,6 +240,17 @@ ITEM = Entity(
             synonyms=("cam", "tailpiece", "cam type"),
             note="The form that the lock's case needs.",
         ),
+        Attribute(
+            "fail",
+            "Without power",
+            "choice",
+            choices=(
+                Choice("fail-safe", "Fail-safe, unlocked", ("fail safe", "fs", "unlocked")),
+                Choice("fail-secure", "Fail-secure, locked", ("fail secure", "fse", "locked")),
+            ),
+            synonyms=("fail mode", "fail safe/secure"),
+            note="Of an electric strike or lock, from its label.",
+        ),
         Attribute("item_notes", "Item notes", synonyms=("item remarks",)),
     ),
 )

@@ -24,6 +24,8 @@ def path(tmp_path):
 def value_of(attribute, turn):
     if attribute.choices:
         return attribute.choices[turn % len(attribute.choices)].value
+    if attribute.kind == "date":
+        return f"2026-{turn % 12 + 1:02}-{turn % 28 + 1:02}"
     if attribute.kind == "flag":
         return turn % 2 == 0
     if attribute.kind in ("length", "number", "integer"):

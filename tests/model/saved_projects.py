@@ -13,7 +13,18 @@ from hwsched.cases import Fit, Part
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import Project, create_project
 from hwsched.model.schema import APPLICATION_ID, HEAD
-from hwsched.model.tables import IMPORT_MAPPING
+from hwsched.model.tables import (
+    CIRCUIT_TABLE,
+    HARDWARE_SET,
+    IMPORT_MAPPING,
+    ISSUED_PACKET,
+    OPENING_TABLE,
+    ROUTE,
+    RUN_TABLE,
+    SET_LINE,
+    SUPPLY_TABLE,
+    WAIVER,
+)
 from hwsched.operations.by_hand import choose_part, place_unit
 from hwsched.operations.editing import add_item, add_opening, edit_facts
 from hwsched.operations.own_fields import define_field, set_own_value
@@ -41,9 +52,28 @@ def fill(project: Project) -> None:
         change.insert(IMPORT_MAPPING, [{"fingerprint": "f", "name": "Doors", "mapping": {"Mark": "opening.mark"}}])
     with project.change("fit", "Fit", WHO) as change:
         store_fits(change, {opening: ("case", Fit("unknown"))})
+    fill_power_and_sets(project, opening)
     edit_facts(project, "opening", opening, {"hand": "LHR"}, who=WHO)
     edit_facts(project, "opening", opening, {"hand": "RH"}, who=WHO)
     undo(project, who=WHO)
+
+
+def fill_power_and_sets(project: Project, opening: str) -> None:
+    """Put something into every table that came with revision 0002."""
+    with project.change("lay-supply", "Power", WHO) as change:
+        supply = change.insert(SUPPLY_TABLE, [{"name": "Closet", "use": "laid", "x_m": 2.5}])[0]
+        circuit = change.insert(CIRCUIT_TABLE, [{"supply_id": supply, "name": "A", "alarm": "drops"}])[0]
+        ends = {"from_node": "J1", "to_node": opening, "opening_id": opening, "length_m": 4.0}
+        change.insert(RUN_TABLE, [{"circuit_id": circuit, "from_node": "supply", "to_node": "J1"}])
+        change.insert(RUN_TABLE, [{"circuit_id": circuit, **ends, "gauge": "18 AWG", "stranding": "solid"}])
+        change.insert(ROUTE, [{"opening_id": opening, "supply_id": supply, "length_m": 6.0, "pinned": True}])
+    with project.change("make-set", "Sets, waivers, packets", WHO) as change:
+        kept = change.insert(HARDWARE_SET, [{"name": "HS-1"}])[0]
+        change.insert(SET_LINE, [{"set_id": kept, "role": "unit", "part": "U-1", "quantity": 1.0}])
+        change.update(OPENING_TABLE, [(opening, {"set_id": kept})])
+        given = {"scope": "opening", "facts": "f", "person": WHO, "reason": "seen", "given_on": "2026-01-02"}
+        change.insert(WAIVER, [{"opening_id": opening, "rule": "hand-known", **given}])
+        change.insert(ISSUED_PACKET, [{"opening_id": opening, "at": "2026-01-02", "by": WHO, "case_key": "case"}])
 
 
 def restore(dump: Path, target: Path) -> None:

@@ -21,6 +21,14 @@ from hwsched.operations.undoing import redo, undo
 from tests.model.saved_projects import SAVED, restore
 from tests.model.states import rows_of, state
 
+LATER = {
+    "0001": {
+        *("supply", "circuit", "run", "route"),
+        *("hardware_set", "set_line", "waiver", "issued_packet"),
+    }
+}
+"""Tables that an earlier schema did not have, so that its saved project has nothing in them."""
+
 
 def shape(connection):
     """All that a schema consists of, in no order."""
@@ -100,7 +108,7 @@ def test_a_saved_project_comes_up_to_date_whole(tmp_path, revision):
             assert [field.choices for field in read_own_fields(connection)] == [("AA", "BB")]
             assert len(changes_of_opening(connection, marks["0012"])) > 5
             assert connection.exec_driver_sql("PRAGMA foreign_key_check").all() == []
-        assert {table for table, _ in rows_of(project)} == set(JOURNALLED)
+        assert {table for table, _ in rows_of(project)} == set(JOURNALLED) - LATER.get(revision, set())
         # Its journal still works: back to nothing and forth again.
         before = state(project)
         with project.reading() as connection:

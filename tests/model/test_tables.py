@@ -18,12 +18,20 @@ from hwsched.model.tables import (
     PART,
     REFERENCES,
 )
-from hwsched.survey import ENTITIES
+from hwsched.survey import ENTITIES, LAID
 
-TYPES = {"text": Text, "length": Float, "number": Float, "integer": Integer, "choice": Text, "flag": Boolean}
+TYPES = {
+    "text": Text,
+    "length": Float,
+    "number": Float,
+    "integer": Integer,
+    "choice": Text,
+    "flag": Boolean,
+    "date": Text,
+}
 
 
-@pytest.mark.parametrize("entity", ENTITIES, ids=lambda entity: entity.name)
+@pytest.mark.parametrize("entity", ENTITIES + LAID, ids=lambda entity: entity.name)
 def test_every_declared_fact_is_a_column_of_its_type(entity):
     table = JOURNALLED[entity.name]
     for attribute in entity.attributes:
@@ -58,7 +66,8 @@ def test_a_blank_row_has_a_value_for_every_column_that_cannot_be_unknown_by_itse
                     if isinstance(column.type, JsonText)
                     else BLANK[name][column.name]
                 )
-                assert str(held) == str(column.server_default.arg).strip("'")
+                said = str(held).lower() if isinstance(held, bool) else str(held)
+                assert said == str(column.server_default.arg).strip("'")
 
 
 def test_owners_stand_before_what_they_own():

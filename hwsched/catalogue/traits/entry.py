@@ -38,6 +38,18 @@ SUPERSEDED_BY: Final = Attribute(
     synonyms=("replaced by", "successor"),
     note="Number of the part that follows this one; it must be in the catalogue.",
 )
+STOCK: Final = Attribute(
+    "stock", "In stock", "number", synonyms=("on hand", "stock"), low=0, note="Order units on hand when it was counted."
+)
+PREFERRED: Final = Attribute(
+    "preferred",
+    "Preferred",
+    "integer",
+    synonyms=("preference", "preferred rank"),
+    low=1,
+    high=99,
+    note="Rank among parts that serve alike, 1 first; empty: no preference.",
+)
 
 ENTRY: Final[tuple[Attribute, ...]] = (
     NUMBER,
@@ -48,5 +60,7 @@ ENTRY: Final[tuple[Attribute, ...]] = (
     LIST_PRICE,
     CURRENCY,
     SUPERSEDED_BY,
+    STOCK,
+    PREFERRED,
 )
 """In the order of the columns."""

@@ -3,6 +3,7 @@
 from typing import Final
 
 from hwsched.attributes import Attribute, Choice
+from hwsched.catalogue.traits.drawing_power import DRAWS, TERMINALS
 
 SUPPLIED_LOAD: Final[tuple[Attribute, ...]] = (
     Attribute(
@@ -36,6 +37,27 @@ SUPPLIED_LOAD: Final[tuple[Attribute, ...]] = (
         high=60,
         note="Greatest at switching on; empty where it is not declared.",
     ),
+    Attribute(
+        "rest_a",
+        "Current at rest",
+        "number",
+        "A",
+        synonyms=("rest current", "standing current"),
+        low=0,
+        high=20,
+        note="While nobody operates it. Empty: reckoned as the holding current.",
+    ),
+    Attribute(
+        "current",
+        "Current",
+        "choice",
+        choices=(Choice("dc", "DC"), Choice("ac", "AC"), Choice("either", "AC or DC")),
+        note="Empty: reckoned as DC.",
+    ),
+    Attribute("supply_low_v", "Lowest voltage", "number", "V", low=0, high=60, note="At its terminals."),
+    Attribute("supply_high_v", "Highest voltage", "number", "V", low=0, high=60),
+    DRAWS,
+    *TERMINALS,
 )
 
 FAIL: Final = Attribute(

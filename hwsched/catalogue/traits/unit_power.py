@@ -3,6 +3,7 @@
 from typing import Final
 
 from hwsched.attributes import Attribute
+from hwsched.catalogue.traits.drawing_power import DRAWS, TERMINALS
 
 UNIT_POWER: Final[tuple[Attribute, ...]] = (
     Attribute(
@@ -86,4 +87,26 @@ UNIT_POWER: Final[tuple[Attribute, ...]] = (
         high=20,
         note="Held while it is operated, drawn from the supply.",
     ),
+    Attribute(
+        "supply_rest_a",
+        "Supply current at rest",
+        "number",
+        "A",
+        synonyms=("rest current from supply", "idle current"),
+        low=0,
+        high=20,
+        note="Drawn from the supply while nobody operates it. Empty: reckoned as the supply current.",
+    ),
+    Attribute(
+        "supply_inrush_a",
+        "Supply inrush",
+        "number",
+        "A",
+        synonyms=("inrush from supply",),
+        low=0,
+        high=60,
+        note="Greatest at the start of an operation; empty where it is not declared.",
+    ),
+    DRAWS,
+    *TERMINALS,
 )

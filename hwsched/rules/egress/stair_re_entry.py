@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.cases import Case, Fit
-from hwsched.rules.reading import entry, leafless
+from hwsched.rules.reading import entry, leafless, remains
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
 
@@ -26,6 +26,14 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
                 "A fail-safe strike unlatches the stair door and is no answer to re-entry.",
                 "Take a fail-safe lock or fail-safe trim that stays latched.",
                 about=fitted.part,
+                severity="error",
+            )
+    for item in case.items:
+        if item.kind == "electric-strike" and remains(item) and item.fail == "fail-safe":
+            yield Verdict(
+                "The fail-safe strike that stays unlatches the stair door and is no answer to re-entry.",
+                "Take a fail-safe lock or fail-safe trim that stays latched.",
+                about="electric strike",
                 severity="error",
             )
 

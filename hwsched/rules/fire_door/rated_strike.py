@@ -21,13 +21,21 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             yield unknown(("opening.rating" if carries is None else f"part {fitted.part}.fail",), fitted.part)
         elif fail != "fail-secure":
             yield Verdict("A fail-safe electric strike on a rated opening lets go of the latch.", about=fitted.part)
-    if carries and any(item.kind == "electric-strike" and remains(item) for item in case.items):
+    for item in case.items:
+        if not carries or item.kind != "electric-strike" or not remains(item) or item.fail == "fail-secure":
+            continue
+        if item.fail == "fail-safe":
+            yield Verdict(
+                "The fail-safe electric strike that stays on this rated opening lets go of the latch.",
+                about="electric strike",
+            )
+            continue
         yield Verdict(
             "An electric strike that stays on this rated opening must be fail-secure; the survey does not record it.",
             "Read the strike's label: fail-secure stays latched without power.",
             about="electric strike",
             severity="warning",
-            needs=("existing_item.item_notes",),
+            needs=("existing_item.fail",),
         )
 
 

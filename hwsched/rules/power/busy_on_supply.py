@@ -13,7 +13,9 @@ RELEASES: Final = ("electric-strike", "electromagnetic-lock")
 
 
 def electric_release(case: Case) -> bool:
-    """Tell whether something that draws power stays on the opening."""
+    """Tell whether something that draws power to let go stays on the opening, or is chosen for it."""
+    if any(chosen.role == "strike" for chosen in case.chosen):
+        return True
     return any(item.kind in RELEASES and remains(item) for item in case.items)
 
 
@@ -31,7 +33,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         )
     if electric_release(case):
         yield Verdict(
-            "An electric strike or electromagnetic lock stays here; it needs a supply anyway.", about="battery"
+            "An electric strike or electromagnetic lock is on this opening; it needs a supply anyway.", about="battery"
         )
 
 

@@ -3,13 +3,13 @@
 from collections.abc import Iterable
 
 from hwsched.cases import Case, Fit
-from hwsched.rules.reading import in_role
+from hwsched.rules.reading import supply_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    supply = in_role(case, fit, "supply")
+    supply = supply_part(case, fit)
     if fit.power != "supply" or supply is None:
         return
     marked = supply.flag_of("class_2")

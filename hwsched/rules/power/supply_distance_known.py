@@ -8,7 +8,7 @@ from hwsched.rules.wording import unknown
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    if fit.power == "supply" and case.opening.supply_distance_m is None:
+    if fit.power == "supply" and case.feed is None and case.opening.supply_distance_m is None:
         yield unknown(("opening.supply_distance_m",), "supply")
 
 

@@ -13,7 +13,7 @@ from hwsched.rules.wording import unknown
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, supply, wire = unit_part(case, fit), in_role(case, fit, "supply"), in_role(case, fit, "wire")
     run = case.opening.supply_distance_m
-    if fit.power != "supply" or unit is None or supply is None or run is None:
+    if fit.power != "supply" or case.feed is not None or unit is None or supply is None or run is None:
         return
     tolerance = supply.number_of("tolerance_share")
     if tolerance is None:

@@ -10,7 +10,7 @@ from hwsched.rules.wording import unknown
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, supply = unit_part(case, fit), in_role(case, fit, "supply")
-    if fit.power != "supply" or unit is None or supply is None:
+    if fit.power != "supply" or case.feed is not None or unit is None or supply is None:
         return
     draws, rated = unit.number_of("supply_a"), supply.number_of("output_a")
     if draws is None or rated is None:

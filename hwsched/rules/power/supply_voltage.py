@@ -3,14 +3,17 @@
 from collections.abc import Iterable
 
 from hwsched.cases import Case, Fit
-from hwsched.rules.reading import in_role, unit_part
+from hwsched.rules.reading import supply_part, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, supply = unit_part(case, fit), in_role(case, fit, "supply")
+    unit, supply = unit_part(case, fit), supply_part(case, fit)
     if fit.power != "supply" or unit is None:
+        return
+    if supply is None and case.feed is not None:
+        # The rules of circuits say that its supply is not chosen yet.
         return
     if supply is None:
         yield Verdict("No supply of the catalogue feeds this unit.", about=unit.number)

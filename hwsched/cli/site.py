@@ -1,0 +1,69 @@
+"""`hwsched site`: proposes where the supplies of a building go, and lays it when accepted."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+
+    add_project(parser)
+    parser.add_argument("building")
+    parser.add_argument("--wire", metavar="PART", help="catalogue number; default: the cheapest that reaches all")
+    parser.add_argument("--gap", type=float, metavar="SHARE", help="of the wire that may stay unproven")
+    parser.add_argument("--seconds", type=float, default=300.0, help="give the answer found by then (default: 300)")
+    parser.add_argument("--accept", action="store_true", help="lay what is proposed, and fit its openings again")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.cli.session import opened, print_json, who
+    from hwsched.operations.fitting_openings import fit_openings
+    from hwsched.operations.siting import accept_siting, propose_siting
+
+    with opened(arguments) as project:
+        found = propose_siting(
+            project, arguments.building, wire=arguments.wire, gap=arguments.gap, time_limit_s=arguments.seconds
+        )
+        change_set = None
+        if arguments.accept:
+            change_set = accept_siting(project, found, who=who(arguments)).number
+            fit_openings(project, list(found.siting.pairs), who=who(arguments))
+    names, siting = found.names, found.siting
+    if arguments.json:
+        print_json(
+            {
+                "building": found.building,
+                "open": [names[each] for each in siting.open],
+                "pairs": {names[opening]: names[supply] for opening, supply in siting.pairs.items()},
+                "lengths_m": {names[opening]: length for opening, length in found.lengths_m.items()},
+                "wire": found.wire,
+                "wire_m": siting.wire_m,
+                "optimal": True if siting.optimal else siting.gap,
+                "left_out": list(found.left_out),
+                "change_set": change_set,
+            }
+        )
+        return DONE
+    proven = "proven least" if siting.optimal else f"within {siting.gap:.2%} of the least"
+    print(
+        f"{found.building}: {len(siting.open)} supplies for {len(siting.pairs)} openings, {siting.wire_m:.1f} m of "
+        f"{found.wire}, {proven}; {found.measured} routes measured, the others estimated"
+    )
+    for supply in siting.open:
+        hung = sorted(names[o] for o, s in siting.pairs.items() if s == supply)
+        print(f"  {names[supply]}: {', '.join(hung)}")
+    for line in found.left_out:
+        print(f"  left out: {line}")
+    if change_set is None:
+        print("Nothing is laid yet; --accept lays it.")
+    else:
+        print(f"Laid: change set {change_set} written.")
+    return DONE
+
+
+SITE = Verb("site", "Propose where the supplies of a building go.", _arguments, _run)

@@ -1,0 +1,145 @@
+"""How supplies, circuits and runs are written on drawings: conductors, lengths, voltages, states.
+
+Words only; where they stand is the drawings' affair.
+"""
+
+import math
+from collections.abc import Iterable
+from typing import Final
+
+from hwsched.cases.power import WorkedCircuit, WorkedNode, WorkedRun, WorkedSupply
+from hwsched.quantities import LengthStyle
+
+METRES_PER_FOOT: Final = 0.3048
+"""Exact (international foot)."""
+
+STATE_WORDS: Final = {
+    "normal": "mains normal",
+    "lowest-mains": "lowest mains",
+    "standby-end": "end of standby",
+    "peak": "peak",
+}
+_STRANDING: Final = {"stranded": "str", "solid": "sol"}
+STRANDING_NOTE: Final = "str: stranded, sol: solid; 2 × : so many conductors in parallel, each way."
+
+
+def state_words(state: str) -> str:
+    """Say a state of a circuit."""
+    return STATE_WORDS.get(state, state)
+
+
+def run_length_words(length_m: float, style: LengthStyle) -> str:
+    """Write the length of a run: metres where the project shows millimetres, else feet.
+
+    Examples
+    --------
+    >>> run_length_words(23.5, "mm"), run_length_words(23.5, "fraction"), run_length_words(0.45, "fraction")
+    ('23.5 m', '77 ft', '1.5 ft')
+    """
+    if not math.isfinite(length_m):
+        return "length unknown"
+    if style == "mm":
+        return f"{_short(length_m)} m"
+    feet = length_m / METRES_PER_FOOT
+    return f"{feet:.0f} ft" if feet >= 10 else f"{_short(feet)} ft"
+
+
+def conductor_words(run: WorkedRun) -> str:
+    """Write the conductor of a run: gauge, stranding, how many in parallel.
+
+    Examples
+    --------
+    >>> conductor_words(WorkedRun("r", "", "", "a", "b", 3.0, "18 AWG", "stranded", 2, "", 0.1, {}, {}, {}))
+    '2 × 18 AWG str'
+    """
+    several = f"{run.parallel} × " if run.parallel > 1 else ""
+    stranding = _STRANDING.get(run.stranding, run.stranding)
+    return f"{several}{run.gauge or 'gauge unknown'} {stranding}".strip()
+
+
+def volts_words(volts: float | None) -> str:
+    """Write a voltage to a tenth, and to a hundredth where a tenth would hide it."""
+    if volts is None or not math.isfinite(volts):
+        return "unknown"
+    return f"{volts:.1f} V" if abs(volts) >= 1 else f"{volts:.2f} V"
+
+
+def worst_of(node: WorkedNode) -> tuple[float, str] | None:
+    """Return the lowest voltage of a node and the state in which it is so low; None where nothing was solved."""
+    if not node.volts:
+        return None
+    state = min(node.volts, key=lambda name: node.volts[name])
+    return node.volts[state], state
+
+
+def is_low(node: WorkedNode) -> bool:
+    """Tell whether a node lies under its minimum in some state."""
+    margin = node.margin_v
+    return margin is not None and margin < 0
+
+
+def low_words(node: WorkedNode) -> tuple[str, ...]:
+    """Say in two lines how low a node is, with as many digits as show it."""
+    lowest, least = node.lowest_v, node.minimum_v
+    if lowest is None or least is None:
+        return ()
+    digits = next((count for count in (1, 2) if least - lowest >= 10.0**-count), 3)
+    return f"has {lowest:.{digits}f} V", f"needs {least:.{digits}f} V"
+
+
+def limiter_words(circuit: WorkedCircuit) -> str:
+    """Say the fuse or limiter of a circuit: as laid, else as proposed."""
+    laid = circuit.circuit.limiter_a
+    if laid is not None:
+        return f"{laid:g} A"
+    return f"{circuit.limiter_a:g} A proposed" if circuit.limiter_a is not None else "limiter not chosen"
+
+
+def rating_words(supply: WorkedSupply) -> str:
+    """Say output voltage and current of a supply."""
+    volts = f"{supply.output_v:g} V" if supply.output_v is not None else "volts unknown"
+    return f"{volts}, {supply.rated_a:g} A" if supply.rated_a is not None else f"{volts}, amps unknown"
+
+
+def share_words(supply: WorkedSupply) -> str:
+    """Say how much of a supply's rating is held."""
+    share = supply.share
+    return f"{share:.0%} of rating" if share is not None else "share of rating unknown"
+
+
+def collapse_words(circuit: WorkedCircuit) -> tuple[str, ...]:
+    """Say for each state without a solution that there is none, and why."""
+    return tuple(
+        f"{circuit.circuit.name}: no solution in state {state_words(state)}: {_sentence(why)}"
+        for state, why in circuit.collapsed.items()
+    )
+
+
+def problem_words(circuit: WorkedCircuit) -> tuple[str, ...]:
+    """Say why a circuit, or a part of it, was not worked out; names what is needed unless the message does."""
+    found = []
+    for problem in circuit.problems:
+        needs = [need for need in problem.needs if need not in problem.message]
+        needed = f"; unknown: needs {', '.join(needs)}" if needs else ""
+        found.append(f"{circuit.circuit.name}: {_sentence(problem.message + needed)}")
+    return tuple(found)
+
+
+def shortened(notes: Iterable[str], most: int, where: str) -> tuple[str, ...]:
+    """Keep the first notes and say how many more stand elsewhere.
+
+    Examples
+    --------
+    >>> shortened(["a", "b", "c"], 2, "See the power schedule.")
+    ('a', 'and 2 more. See the power schedule.')
+    """
+    held = tuple(notes)
+    return held if len(held) <= most else (*held[: most - 1], f"and {len(held) - most + 1} more. {where}")
+
+
+def _sentence(text: str) -> str:
+    return text if text.endswith((".", "!", "?")) else f"{text}."
+
+
+def _short(number: float) -> str:
+    return f"{number:.1f}".removesuffix(".0")

@@ -1,0 +1,40 @@
+"""Rule: on the fire alarm a rated opening stays latched."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.reading import rated
+from hwsched.rules.rule import Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in worked.circuits:
+        if circuit.circuit.alarm != "drops":
+            continue
+        for device in circuit.devices:
+            case = cases.get(device.opening_id)
+            carries = rated(case) if case is not None else None
+            if device.role != "strike" or device.fail != "fail-safe" or carries is False:
+                continue
+            yield CircuitVerdict(
+                f"{device.part} is a fail-safe strike: on the fire alarm the rated opening loses its latch."
+                if carries
+                else f"Unknown: whether the opening is rated; {device.part} lets go of its latch on the fire alarm.",
+                about=device.part,
+                needs=() if carries else ("opening.rating",),
+                circuit_id=circuit.circuit.id,
+                opening_ids=(device.opening_id,),
+            )
+
+
+RULE = CircuitRule(
+    id="alarm-latching",
+    title="Rated opening latched on the fire alarm",
+    discipline="fire-door",
+    severity="error",
+    basis="NFPA 80 commentary: positive latching; fail-safe strikes are not listed for it (secondary copies)",
+    cure="Take a fail-secure strike that is listed for the rating, or an electrified lock that stays latched.",
+    judge=_judge,
+    defers=True,
+)

@@ -1,0 +1,62 @@
+"""Rule: what happens to a circuit on the fire alarm is decided, and people still get out."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.power import Device, WorkedCircuit, WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.rule import Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in worked.circuits:
+        for device in circuit.devices:
+            if device.fail:
+                case = cases.get(device.opening_id)
+                egress = case.opening.egress if case is not None else None
+                yield from _of_device(circuit, device, egress, case is not None and case.opening.stair is True)
+
+
+def _of_device(circuit: WorkedCircuit, device: Device, egress: str | None, stair: bool) -> Iterable[CircuitVerdict]:
+    alarm = circuit.circuit.alarm
+    if alarm is None:
+        yield _said(
+            circuit, device, f"Unknown: whether {device.part} loses power on the fire alarm.", ("circuit.alarm",)
+        )
+        return
+    free = device.fail == "fail-safe"
+    lets = "lets go" if free else "stays locked"
+    if alarm == "drops":
+        yield _said(circuit, device, f"{device.part} loses power on the fire alarm and {lets}: {device.fail}.")
+        if stair and not free:
+            yield _said(
+                circuit,
+                device,
+                "Stair door: without power it stays locked on the stair side, so re-entry is not given.",
+            )
+    elif free and egress != "none":
+        yield _said(
+            circuit,
+            device,
+            f"{device.part} keeps its power on the fire alarm and holds the opening shut, which is "
+            f"{'on an egress path' if egress else 'not known to be off an egress path'}.",
+        )
+    elif free:
+        yield _said(circuit, device, f"{device.part} keeps its power on the fire alarm and holds the opening shut.")
+
+
+def _said(circuit: WorkedCircuit, device: Device, text: str, needs: tuple[str, ...] = ()) -> CircuitVerdict:
+    return CircuitVerdict(
+        text, about=device.part, needs=needs, circuit_id=circuit.circuit.id, opening_ids=(device.opening_id,)
+    )
+
+
+RULE = CircuitRule(
+    id="alarm-release",
+    title="Release on the fire alarm",
+    discipline="egress",
+    severity="warning",
+    basis="IBC 1010.2.7, 1010.2.11 and 1010.2.12 (2021); NFPA 101, 7.2.1.6.2 and 7.2.1.5.8, secondary copies",
+    cure="Have the tie-in with the fire alarm decided by the authority, and say what the circuit does.",
+    judge=_judge,
+    defers=True,
+)

@@ -1,0 +1,26 @@
+"""Rule: low-voltage wiring keeps apart from mains, and no mains goes onto a leaf."""
+
+from collections.abc import Iterable
+
+from hwsched.calc.power_limits import caution
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.rule import Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    yield CircuitVerdict(f"{caution('mains-on-leaf')} {caution('separation')}", about=worked.supply.name)
+    if len(worked.circuits) > 1:
+        yield CircuitVerdict(caution("parallel-outputs"), about=worked.supply.name)
+
+
+RULE = CircuitRule(
+    id="circuit-apart",
+    title="Wiring apart from mains",
+    discipline="power",
+    severity="note",
+    basis="common practice; NEC 725.124 and 725.136, secondary copies",
+    cure="Leave the mains connection to licensed work.",
+    judge=_judge,
+    defers=True,
+)

@@ -1,0 +1,32 @@
+"""Rule: the loads of constant power on a circuit have a solution."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.rule import Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in worked.circuits:
+        for state, why in circuit.collapsed.items():
+            said = state.replace("-", " ")
+            yield CircuitVerdict(
+                f"Circuit {circuit.circuit.name} collapses in the state {said}: its constant-power loads draw more the "
+                "lower the voltage, and no voltage satisfies them.",
+                values={"source_v": circuit.source_v[state]},
+                about=why and f"circuit {circuit.circuit.name}",
+                circuit_id=circuit.circuit.id,
+                opening_ids=circuit.openings,
+            )
+
+
+RULE = CircuitRule(
+    id="circuit-collapse",
+    title="Voltage collapse",
+    discipline="power",
+    severity="error",
+    basis="circuit theory: constant-power loads beyond what a resistance can carry have no solution",
+    cure="Thicker or shorter runs, fewer loads on the circuit, or a higher supply voltage.",
+    judge=_judge,
+)

@@ -1,0 +1,34 @@
+"""Rule: no load finds more than its highest voltage."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.rule import Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in worked.circuits:
+        for node in circuit.nodes:
+            highest = max(node.volts.values(), default=None)
+            if node.maximum_v is None or highest is None or highest <= node.maximum_v + 1e-9:
+                continue
+            yield CircuitVerdict(
+                f"{node.name} finds {highest:.2f} V; it takes {node.maximum_v:g} V at most, "
+                f"{highest - node.maximum_v:.2f} V too much.",
+                values={"arrives_v": highest, "allowed_v": node.maximum_v},
+                about=f"circuit {circuit.circuit.name}",
+                circuit_id=circuit.circuit.id,
+                opening_ids=() if node.opening_id is None else (node.opening_id,),
+            )
+
+
+RULE = CircuitRule(
+    id="circuit-high-voltage",
+    title="Highest voltage at every load",
+    discipline="power",
+    severity="error",
+    basis="the makers' declarations; node voltages (Kirchhoff)",
+    cure="Take a supply of a lower voltage, or a load that takes this one.",
+    judge=_judge,
+)

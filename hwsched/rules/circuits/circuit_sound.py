@@ -1,0 +1,25 @@
+"""Rule: the runs of a circuit are a tree from its supply, each with a conductor and a length."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict, of_problem
+from hwsched.rules.rule import Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in worked.circuits:
+        for problem in circuit.problems:
+            if problem.kind == "unsound":
+                yield of_problem(problem, circuit, worked.openings)
+
+
+RULE = CircuitRule(
+    id="circuit-sound",
+    title="Runs of a circuit sound",
+    discipline="power",
+    severity="error",
+    basis="circuit theory: without a tree from the supply nothing can be worked out",
+    cure="Mend the run that is named: every node fed by one run, lengths above zero, conductors of the catalogue.",
+    judge=_judge,
+)

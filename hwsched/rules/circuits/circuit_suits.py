@@ -1,0 +1,28 @@
+"""Rule: a load hangs on a supply of its voltage and its kind of current."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict, of_problem
+from hwsched.rules.rule import Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    for problem in worked.problems:
+        if problem.kind == "mismatch":
+            yield of_problem(problem, None, worked.openings)
+    for circuit in worked.circuits:
+        for problem in circuit.problems:
+            if problem.kind == "mismatch":
+                yield of_problem(problem, circuit, worked.openings)
+
+
+RULE = CircuitRule(
+    id="circuit-suits",
+    title="Supply suits its loads",
+    discipline="power",
+    severity="error",
+    basis="the makers' declarations; a default window of 85 to 110 % of nominal is NFPA 72 (secondary copy)",
+    cure="Hang the load on a supply of its voltage and its kind of current.",
+    judge=_judge,
+)

@@ -1,0 +1,57 @@
+"""Rule: every load finds its lowest voltage in every state of its circuit."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.power import WorkedCircuit, WorkedNode, WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.rule import Limit, Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in worked.circuits:
+        for node in circuit.nodes:
+            margin = node.margin_v
+            if margin is not None and margin < -1e-9:
+                yield _short(circuit, node, margin)
+
+
+def _short(circuit: WorkedCircuit, node: WorkedNode, margin: float) -> CircuitVerdict:
+    state, volts = min(node.volts.items(), key=lambda pair: pair[1])
+    said = state.replace("-", " ")
+    works = [mend.text for mend in circuit.mends.get(node.node, ()) if mend.works]
+    cure = f"Any of these would do: {'; '.join(works)}." if works else ""
+    return CircuitVerdict(
+        f"{node.name} finds {volts:.2f} V in the state {said} ({circuit.source_v[state]:g} V at the supply, "
+        f"{node.distance_m:.1f} m); it needs {node.minimum_v:g} V, short by {-margin:.2f} V.",
+        cure,
+        values={"arrives_v": volts, "needed_v": node.minimum_v or 0.0, "short_v": -margin, "run_m": node.distance_m},
+        about=f"circuit {circuit.circuit.name}",
+        circuit_id=circuit.circuit.id,
+        opening_ids=() if node.opening_id is None else (node.opening_id,),
+    )
+
+
+RULE = CircuitRule(
+    id="circuit-voltage",
+    title="Lowest voltage at every load",
+    discipline="power",
+    severity="error",
+    basis="node voltages (Kirchhoff); conductors by IEC 60028, at the highest temperature, the lowest source voltage "
+    "and the worst operations at one time (common practice)",
+    cure="Thicker conductor, a second run, a nearer supply, or a higher supply voltage.",
+    judge=_judge,
+    limits=(
+        Limit(
+            "temperature_c",
+            30.0,
+            "Of conductors where the circuit does not say.",
+            "common practice; 75 C is NEC Table 8",
+        ),
+        Limit(
+            "at_once",
+            2.0,
+            "Operations at one time where the circuit does not say.",
+            "common practice of our own, editable",
+        ),
+    ),
+)

@@ -1,0 +1,30 @@
+"""Rule: every coil on a circuit has its suppressor, and the right one."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.rule import Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in worked.circuits:
+        for device in circuit.devices:
+            if device.suppression:
+                yield CircuitVerdict(
+                    f"{device.part} at {device.mark} has a coil. {device.suppression}",
+                    about=device.part,
+                    circuit_id=circuit.circuit.id,
+                    opening_ids=(device.opening_id,),
+                )
+
+
+RULE = CircuitRule(
+    id="coil-suppression",
+    title="Suppression of coils",
+    discipline="power",
+    severity="note",
+    basis="access-controller installation manual; general electronics references",
+    cure="Fit what is named at the coil's terminals, unless the product has it inside.",
+    judge=_judge,
+)

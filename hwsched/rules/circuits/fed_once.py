@@ -1,0 +1,32 @@
+"""Rule: an opening hangs on one run of one circuit."""
+
+from collections import Counter
+from collections.abc import Iterable
+
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.rule import Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    counts = Counter(opening for circuit in worked.circuits for opening in circuit.openings)
+    for circuit in worked.circuits:
+        for opening, mark in zip(circuit.openings, circuit.marks, strict=True):
+            if counts[opening] > 1:
+                yield CircuitVerdict(
+                    f"{mark} hangs on {counts[opening]} circuits of {worked.supply.name}.",
+                    about=mark,
+                    circuit_id=circuit.circuit.id,
+                    opening_ids=(opening,),
+                )
+
+
+RULE = CircuitRule(
+    id="fed-once",
+    title="Fed once",
+    discipline="power",
+    severity="error",
+    basis="NEC 725.124, secondary copy: outputs of two sources are not joined unless listed for it",
+    cure="Take one of the runs away.",
+    judge=_judge,
+)

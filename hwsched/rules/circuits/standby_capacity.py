@@ -1,0 +1,54 @@
+"""Rule: the standby battery holds the hours that are asked."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.rule import Limit, Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    supply, found = worked.supply, worked.standby
+    if supply.standby_hours is None or supply.standby_hours == 0 or found is None:
+        return
+    if supply.temperature_c is None:
+        yield CircuitVerdict(
+            "Unknown: needs the lowest temperature at the battery; 25 C is reckoned.",
+            "Fill in the lowest temperature at the battery.",
+            about=supply.name,
+            needs=("supply.temperature_c",),
+        )
+    size = f"; the next size is {found.size_ah:g} Ah" if found.size_ah is not None else "; no size suffices"
+    asked = f"{found.hours:g} h at {found.load_a:.3g} A need {found.needed_ah:.2f} Ah"
+    values = {"needed_ah": found.needed_ah, "load_a": found.load_a, "hours_h": found.hours}
+    if found.held_ah is None:
+        yield CircuitVerdict(f"{asked}{size}. No standby battery is laid.", values=values, about=supply.name)
+    elif found.held_ah < found.needed_ah - 1e-9:
+        yield CircuitVerdict(
+            f"{asked}; {found.held_ah:g} Ah are laid, short by {found.needed_ah - found.held_ah:.2f} Ah{size}.",
+            values={**values, "held_ah": found.held_ah},
+            about=supply.battery or "",
+        )
+
+
+RULE = CircuitRule(
+    id="standby-capacity",
+    title="Standby capacity",
+    discipline="power",
+    severity="error",
+    basis="sum of current and time with margin (form used with NFPA 72, 1.20 to 1.25), ageing 1.25 and temperature "
+    "(beside IEEE 485, from memory)",
+    cure="Lay a larger standby battery, or ask for fewer hours.",
+    judge=_judge,
+    limits=(
+        Limit("margin", 1.25, "Factor over the sum of current and time.", "NFPA 72 commentary, recent editions"),
+        Limit("ageing", 1.25, "Factor for a battery used until 80 % of its rating.", "IEEE 485 / 1188, from memory"),
+        Limit(
+            "end_share",
+            0.875,
+            "End voltage, share of nominal, where the battery does not say.",
+            "common practice: 1.75 V a lead-acid cell of 2 V",
+        ),
+    ),
+    defers=True,
+)

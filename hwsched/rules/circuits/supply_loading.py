@@ -1,0 +1,38 @@
+"""Rule: all loads held at once use no more than a share of the supply."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.rule import Limit, Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    held, rated = worked.holding_a, worked.rated_a
+    if held is None or rated is None:
+        return
+    usable = rated * limits["share"]
+    if held <= usable + 1e-9:
+        return
+    over = held > rated + 1e-9
+    what = "its rating" if over else "that"
+    yield CircuitVerdict(
+        f"Everything held at once draws {held:.3g} A; {limits['share']:.0%} of {worked.supply.name}'s {rated:g} A is "
+        f"{usable:.3g} A, and {what} is exceeded by {held - (rated if over else usable):.3g} A.",
+        values={"load_a": held, "usable_a": usable, "rated_a": rated},
+        about=worked.supply.part or "",
+        severity="error" if over else None,
+        opening_ids=worked.openings if over else (),
+    )
+
+
+RULE = CircuitRule(
+    id="supply-loading",
+    title="Share of the supply that is used",
+    discipline="power",
+    severity="warning",
+    basis="trade articles: no more than 75 to 80 % of the rating; above the rating it is an error",
+    cure="Take a larger supply, or hang some openings on another one.",
+    judge=_judge,
+    limits=(Limit("share", 0.8, "Share of the rating that is used.", "trade articles, 75 to 80 %"),),
+)

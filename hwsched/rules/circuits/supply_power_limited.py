@@ -1,0 +1,41 @@
+"""Rule: a supply that is declared as power-limited keeps the limits of its class."""
+
+from collections.abc import Iterable
+
+from hwsched.calc.power_limits import class_2_limit, excesses, limited_power_source_limit
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.rule import Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    volts, amps = worked.output_v, worked.rated_a
+    if volts is None or amps is None:
+        return
+    for name, limit in (
+        ("Class 2", class_2_limit(volts, "inherent")),
+        ("limited power source", limited_power_source_limit(volts, "inherent")),
+    ):
+        if limit is None:
+            yield CircuitVerdict(f"{volts:g} V is above what a {name} can have.", about=worked.supply.part or "")
+            continue
+        for excess in excesses(limit, volts, amps):
+            what = "VA" if excess.quantity.endswith("va") else "A"
+            yield CircuitVerdict(
+                f"{excess.quantity.replace('-', ' ')} is {excess.value:g} {what}; a {name} of {volts:g} V has "
+                f"{excess.limit:g} {what} at most.",
+                values={"value": excess.value, "limit": excess.limit},
+                about=worked.supply.part or "",
+            )
+
+
+RULE = CircuitRule(
+    id="supply-power-limited",
+    title="Supply within the power-limited classes",
+    discipline="power",
+    severity="note",
+    basis="NEC Chapter 9 Tables 11(A) and 11(B) (in part from memory); IEC 60950-1 Tables 2B and 2C",
+    cure="Read the supply's own marking; take one marked as Class 2 or limited power source where the wiring needs it.",
+    judge=_judge,
+    defers=True,
+)

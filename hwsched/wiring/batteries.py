@@ -1,0 +1,102 @@
+"""When batteries are due: every opening on batteries with its life and the day of the next change."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date
+
+from hwsched.calc.battery import Battery, Drain, change_on, life_by_weekday
+from hwsched.calc.calculator import InputError
+from hwsched.calc.cells import capacity_share
+from hwsched.calc.tables import rows
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import in_role, unit_part
+
+
+@dataclass(frozen=True, slots=True)
+class Due:
+    """Batteries of one opening."""
+
+    opening_id: str
+    mark: str
+    place: tuple[str | None, str | None]
+    """Building and level."""
+    cell: str
+    designation: str
+    count: float
+    operations: float | None
+    """A day, on a working day."""
+    days: float | None
+    """Life by charge; None while a fact is missing."""
+    mah_per_day: float | None
+    cold_share: float
+    installed_on: date | None
+    due_on: date | None
+    """None while the installation date or the life is unknown."""
+    limited_by: str
+    """charge, or shelf life."""
+    needs: tuple[str, ...]
+    unverified: bool
+    """Whether a value behind it comes from memory."""
+
+
+def dues(openings: Iterable[tuple[Case, Fit | None]]) -> tuple[Due, ...]:
+    """Return the battery openings, the one that lasts least first; unknown lives stand at the end.
+
+    Notes
+    -----
+    Day by day from the installation date, working days and days off apart; the shelf life of the cell's chemistry ends
+    it where that comes first. Source of each value: `hwsched.calc.battery` and the tables that it reads.
+    """
+    found = [due for case, fit in openings if fit is not None and fit.power == "battery" and (due := _due(case, fit))]
+    return tuple(sorted(found, key=lambda due: (due.days is None, due.days or 0.0, due.mark)))
+
+
+def _due(case: Case, fit: Fit) -> Due | None:
+    fitted, cell, unit = fit.part("battery"), in_role(case, fit, "battery"), unit_part(case, fit)
+    if fitted is None or cell is None or unit is None:
+        return None
+    opening = case.opening
+    facts = {
+        f"part {cell.number}.{name}": cell.number_of(name)
+        for name in ("capacity_mah", "usable_share", "self_discharge_share")
+    }
+    facts |= {
+        f"part {unit.number}.{name}": unit.number_of(name) for name in ("standing_ua", "operation_ma", "operation_s")
+    }
+    facts["opening.operations_per_day"] = opening.operations_per_day
+    needs = [name for name, value in facts.items() if value is None]
+    installed = date.fromisoformat(opening.installed_on) if opening.installed_on else None
+    chemistry, unverified, shelf = cell.text_of("chemistry"), False, None
+    for row in rows("self_discharge"):
+        if row.text("chemistry") == chemistry:
+            shelf, unverified = row.optional_number("shelf_life_years"), not row.verified
+    cold = 1.0
+    if chemistry is not None and opening.temperature_low_c is not None:
+        share = capacity_share(chemistry, opening.temperature_low_c)
+        if share is not None:
+            cold, unverified = share[0], unverified or not share[1]
+    days = mah = due_on = None
+    limited_by = ""
+    if not needs:
+        capacity, usable, lost, standing, drawn, seconds, day = (value or 0.0 for value in facts.values())
+        off = day if opening.operations_day_off is None else opening.operations_day_off
+        try:
+            life = life_by_weekday(
+                Battery(capacity, usable, lost, cold),
+                Drain(standing, drawn, seconds),
+                (day,) * 5 + (off,) * 2,
+                installed,
+            )
+            days, mah = life.days, life.mah_per_day
+            if installed is None:
+                needs.append("opening.installed_on")
+            else:
+                change = change_on(installed, life.days, shelf)
+                due_on, limited_by = (change.on, change.limited_by) if change is not None else (None, "")
+        except InputError as error:
+            needs.append(error.field)
+    return Due(
+        opening.id, opening.mark, (opening.building, opening.level), cell.number, cell.text_of("designation") or "",
+        fitted.quantity, opening.operations_per_day, days, mah, cold, installed, due_on, limited_by, tuple(needs),
+        unverified,
+    )  # fmt: skip

@@ -1,0 +1,344 @@
+"""One circuit: its tree of runs with the transfers at the leaves, and the voltages in every state."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from math import fsum
+from typing import TYPE_CHECKING, Final
+
+from hwsched.calc import circuit_cures, circuit_states, circuit_tree
+from hwsched.calc.calculator import InputError
+from hwsched.calc.circuit import Load
+from hwsched.calc.power_limits import class_2_limit
+from hwsched.calc.supply_practice import limiter_a, worst_inrush_a
+from hwsched.cases import Catalogue, Part, Settings
+from hwsched.cases.power import Circuit, Device, Mend, Problem, Run, Supply, WorkedCircuit, WorkedNode, WorkedRun
+from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
+from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY
+from hwsched.rules.judging import limits_of
+from hwsched.wiring.devices import amps, unsuited
+
+if TYPE_CHECKING:
+    from hwsched.wiring.work import Fed
+
+SUPPLY: Final = circuit_tree.SUPPLY
+_MOST_MENDED: Final = 3
+"""Nodes of a circuit for which cures are tried: the lowest ones; the others hang on the same runs."""
+
+Devices = Mapping[str, tuple[tuple[Device, ...], tuple[Problem, ...]]]
+
+
+@dataclass(frozen=True, slots=True)
+class Feeding:
+    """A supply as its circuits see it."""
+
+    supply: Supply
+    part: Part | None
+    source: circuit_states.Source | None
+    """None while a fact of it is missing."""
+    catalogue: Catalogue
+    settings: Settings
+
+    @classmethod
+    def of(
+        cls, supply: Supply, part: Part | None, battery: Part | None, catalogue: Catalogue, settings: Settings
+    ) -> "Feeding":
+        """Read a supply from the catalogue."""
+        volts = part.number_of("output_v") if part is not None and part.kind == "power-supply" else None
+        tolerance = part.number_of("tolerance_share") if part is not None else None
+        if part is None or volts is None or tolerance is None:
+            return cls(supply, part, None, catalogue, settings)
+        end_v = battery_ohm = None
+        if battery is not None:
+            count = supply.batteries or 1
+            one_v = battery.number_of("end_v")
+            if one_v is None and (nominal := battery.number_of("voltage_v")) is not None:
+                one_v = nominal * limits_of(STANDBY_CAPACITY, settings)["end_share"]
+            end_v = None if one_v is None else one_v * count
+            battery_ohm = (battery.number_of("inside_ohm") or 0.0) * count
+        source = circuit_states.Source(
+            volts, volts * (1 - tolerance), end_v, part.number_of("inside_ohm") or 0.0, battery_ohm or 0.0
+        )
+        return cls(supply, part, source, catalogue, settings)
+
+    @property
+    def current(self) -> str:
+        """Kind of current that it gives."""
+        return (self.part.text_of("current") if self.part is not None else None) or "dc"
+
+    def run(self, circuit: Circuit, run: Run, names: Mapping[str, str]) -> "_Laid | Problem":
+        """Return a run with its conductor, or what is missing of it."""
+        ends = f"the run from {names.get(run.from_node, run.from_node)} to {names.get(run.to_node, run.to_node)}"
+        about = names.get(run.to_node, run.to_node)
+        where = run.opening_id or ""
+        if run.length_m is None:
+            return Problem("unknown", f"the length of {ends} is unknown", ("run.length_m",), where, about)
+        gauge, stranding, number = run.gauge, run.stranding, ""
+        if gauge is None:
+            number = run.wire or circuit.wire or ""
+            if not number:
+                return Problem("unknown", f"the wire of {ends} is unknown", ("run.wire",), where, about)
+            wire = self.catalogue.get(number)
+            if wire is None or wire.kind != "wire":
+                return Problem(
+                    "unsound", f"{number}, the wire of {ends}, is no wire of the catalogue", (), where, about
+                )
+            gauge, stranding = wire.text_of("gauge"), wire.text_of("stranding")
+            if gauge is None or stranding is None:
+                fact = f"part {number}.{'gauge' if gauge is None else 'stranding'}"
+                return Problem("unknown", f"the conductor of {number} is unknown", (fact,), where, about)
+        if stranding is None:
+            return Problem(
+                "unknown", f"whether {gauge} of {ends} is stranded is unknown", ("run.stranding",), where, about
+            )
+        made = circuit_tree.Run(
+            run.from_node, run.to_node, run.length_m, gauge, stranding, run.parallel or 1, run.extra_ohm or 0.0
+        )
+        return _Laid(made, run.id, number, False)
+
+
+@dataclass(frozen=True, slots=True)
+class _Laid:
+    run: circuit_tree.Run
+    run_id: str
+    part: str
+    transfer: bool
+
+
+def leaf_node(opening_id: str) -> str:
+    """Name the node on the leaf, beyond the opening's power transfer."""
+    return f"{opening_id}/leaf"
+
+
+def work_circuit(
+    circuit: Circuit, feeding: Feeding, runs: Sequence[Run], devices: Devices, fed: "Mapping[str, Fed]"
+) -> WorkedCircuit:
+    """Solve a circuit in its states, or say why it cannot be.
+
+    Parameters
+    ----------
+    circuit : Circuit
+        As laid.
+    feeding : Feeding
+        Its supply.
+    runs : sequence of Run
+        In any order.
+    devices : mapping
+        By opening: what hangs there, and what is unknown of it.
+    fed : mapping
+        Openings that it feeds.
+    """
+    limits = limits_of(CIRCUIT_VOLTAGE, feeding.settings)
+    names = {opening: each.case.opening.mark for opening, each in fed.items()}
+    openings = tuple(run.opening_id for run in runs if run.opening_id in fed and run.opening_id is not None)
+    openings = tuple(dict.fromkeys(openings))
+    problems: list[Problem] = []
+    laid: list[_Laid] = []
+    for run in runs:
+        found = feeding.run(circuit, run, names)
+        if isinstance(found, _Laid):
+            laid.append(found)
+        else:
+            problems.append(found)
+    hung: list[Device] = []
+    place: dict[str, str] = {}
+    for opening in openings:
+        own, missing = devices[opening]
+        problems += missing
+        transfer = _transfer(fed[opening], problems)
+        if transfer is not None:
+            laid.append(transfer)
+        for device in own:
+            hung.append(device)
+            if device.role == "unit" and transfer is not None:
+                place[f"{opening}/{device.part}"] = leaf_node(opening)
+    marks = tuple(names[opening] for opening in openings)
+    wire = _said_wire(laid)
+    bare = WorkedCircuit(
+        circuit, feeding.supply, devices=tuple(hung), problems=tuple(problems), openings=openings, marks=marks,
+        wire=wire,
+    )  # fmt: skip
+    source = feeding.source
+    if source is not None:
+        for device in hung:
+            why = unsuited(device, feeding.catalogue.get(device.part), source.normal_v, feeding.current)
+            if why is not None:
+                text = f"{device.part} at {device.mark} cannot hang on {feeding.supply.name}: {why}"
+                problems.append(Problem("mismatch", text, (), device.opening_id, device.part))
+    warm = limits["temperature_c"] if circuit.temperature_c is None else circuit.temperature_c
+    at_once = round(limits["at_once"]) if circuit.at_once is None else circuit.at_once
+    try:
+        tree = circuit_tree.network([each.run for each in laid], warm)
+        lost = next((run for run in runs if run.to_node not in tree.position), None)
+        if lost is not None and not problems:
+            raise InputError("runs[0].from", f"{names.get(lost.to_node, lost.to_node)} is not fed from the supply")
+    except InputError as error:
+        problems.append(_unsound(error, laid, names))
+        return replace(bare, problems=tuple(problems))
+    stuck = [problem for problem in problems if problem.kind in ("unknown", "unsound")]
+    if stuck or source is None or feeding.current != "dc":
+        return replace(bare, problems=tuple(problems))
+    solved = [
+        circuit_states.Device(
+            place.get(f"{d.opening_id}/{d.part}", d.opening_id), d.kind, d.holding, d.peak, d.inrush,
+            d.minimum_v, d.maximum_v, d.mark,
+        )
+        for d in hung
+    ]  # fmt: skip
+    states = circuit_states.states(tree, solved, source, at_once)
+    nodes = _nodes(tree, states, hung, place, names, laid)
+    holding = fsum(max(amps(d, d.holding, source.normal_v), amps(d, d.peak, source.normal_v)) for d in hung)
+    resting = [amps(d, d.holding, source.normal_v) for d in hung]
+    first = [amps(d, d.peak if d.inrush is None else d.inrush, source.normal_v) for d in hung]
+    worked_runs = tuple(_run(each, i, tree, states, names) for i, each in enumerate(laid))
+    low = sorted((n for n in nodes if n.margin_v is not None and n.margin_v < -1e-9), key=lambda n: n.margin_v or 0.0)
+    rated = feeding.part.number_of("output_a") if feeding.part else None
+    peak = states[-1]
+    return replace(
+        bare,
+        source_v={state.name: state.source_v for state in states},
+        nodes=nodes,
+        runs=worked_runs,
+        current_a={s.name: s.solution.source_a for s in states if s.solution.source_a is not None},
+        collapsed={s.name: s.solution.reason or "" for s in states if s.solution.collapsed},
+        operating=tuple(hung[i].mark for i in peak.operating),
+        holding_a=holding,
+        inrush_a=worst_inrush_a(resting, first, at_once),
+        limiter_a=circuit.limiter_a if circuit.limiter_a is not None else _limiter(holding, rated, source.normal_v),
+        problems=tuple(problems),
+        mends={
+            node.node: _mends(node, laid, solved, peak, source, warm, names)
+            for node in low[:_MOST_MENDED]
+        },
+    )  # fmt: skip
+
+
+def _transfer(fed: "Fed", problems: list[Problem]) -> _Laid | None:
+    """Return the power transfer of an opening as a run from the frame onto the leaf."""
+    fitted = fed.fit.part("power-transfer") if fed.fit is not None else None
+    part = fed.case.catalogue.get(fitted.part) if fitted is not None else None
+    if part is None:
+        return None
+    opening = fed.case.opening
+    gauge, length = part.text_of("gauge"), part.number_of("length_mm")
+    if gauge is None or length is None:
+        fact = f"part {part.number}.{'gauge' if gauge is None else 'length_mm'}"
+        text = f"the resistance of {part.number} at {opening.mark} is unknown"
+        problems.append(Problem("unknown", text, (fact,), opening.id, part.number))
+        return None
+    run = circuit_tree.Run(opening.id, leaf_node(opening.id), length / 1000, gauge, "stranded")
+    return _Laid(run, "", part.number, True)
+
+
+def _unsound(error: InputError, laid: Sequence[_Laid], names: Mapping[str, str]) -> Problem:
+    """Say which run is wrong, in the names that people gave."""
+    message, about, opening = error.message, "", ""
+    for name, mark in names.items():
+        message = message.replace(repr(name), mark).replace(name, mark)
+    if error.field.startswith("runs["):
+        index, _, field = error.field[5:].partition("].")
+        run = laid[int(index)].run
+        ends = [names.get(node, node) for node in (run.from_node, run.to_node)]
+        about = ends[1]
+        opening = run.to_node if run.to_node in names else ""
+        message = f"run from {ends[0]} to {ends[1]}, {field}: {message}"
+    return Problem("unsound", message, (), opening, about)
+
+
+def _said_wire(laid: Sequence[_Laid]) -> str:
+    return ", ".join(dict.fromkeys(f"{each.run.gauge} {each.run.stranding}" for each in laid if not each.transfer))
+
+
+def _nodes(
+    tree: circuit_tree.Network,
+    states: Sequence[circuit_states.State],
+    devices: Sequence[Device],
+    place: Mapping[str, str],
+    names: Mapping[str, str],
+    laid: Sequence[_Laid],
+) -> tuple[WorkedNode, ...]:
+    windows: dict[str, tuple[float, float]] = {}
+    for device in devices:
+        node = place.get(f"{device.opening_id}/{device.part}", device.opening_id)
+        low, high = windows.get(node, (0.0, float("inf")))
+        windows[node] = max(low, device.minimum_v), min(high, device.maximum_v)
+    distance = [0.0]
+    for i in range(1, len(tree.names)):
+        distance.append(distance[tree.feeder[i]] + laid[tree.run[i]].run.length_m)
+    found = []
+    for i, node in enumerate(tree.names):
+        opening = node.removesuffix("/leaf")
+        volts = {s.name: s.solution.volts[node] for s in states if not s.solution.collapsed}
+        peak = states[-1]
+        if node in peak.others_low and "peak" in volts:
+            volts["peak"] = min(volts["peak"], peak.others_low[node])
+        window = windows.get(node)
+        name = names.get(opening, node) + (" (leaf)" if node != opening else "")
+        found.append(
+            WorkedNode(
+                node, name, opening if opening in names else None, distance[i], volts,
+                window[0] if window else None, window[1] if window else None,
+            )
+        )  # fmt: skip
+    return tuple(found)
+
+
+def _run(
+    each: _Laid,
+    index: int,
+    tree: circuit_tree.Network,
+    states: Sequence[circuit_states.State],
+    names: Mapping[str, str],
+) -> WorkedRun:
+    run = each.run
+    at = tree.run.index(index)
+    ohm = tree.ohm[at]
+    amperes = {s.name: abs(s.solution.run_a[index]) for s in states if not s.solution.collapsed}
+    far = run.to_node.removesuffix("/leaf")
+    to_name = names.get(far, far) + (" (leaf)" if each.transfer else "")
+    return WorkedRun(
+        each.run_id, names.get(run.from_node, run.from_node), to_name, run.from_node, run.to_node, run.length_m,
+        run.gauge, run.stranding, run.conductors_in_parallel, each.part, ohm, amperes,
+        {name: a * ohm for name, a in amperes.items()}, {name: a * a * ohm for name, a in amperes.items()},
+        each.transfer,
+    )  # fmt: skip
+
+
+def _limiter(holding_a: float, rated_a: float | None, volts: float) -> float | None:
+    if rated_a is None:
+        return None
+    limit = class_2_limit(volts, "overcurrent-device")
+    allowed = limit.overcurrent_a if limit is not None and limit.overcurrent_a is not None else rated_a
+    return limiter_a(holding_a, min(rated_a, allowed))
+
+
+def _mends(
+    node: WorkedNode,
+    laid: Sequence[_Laid],
+    solved: Sequence[circuit_states.Device],
+    peak: circuit_states.State,
+    source: circuit_states.Source,
+    warm: float,
+    names: Mapping[str, str],
+) -> tuple[Mend, ...]:
+    """Try every kind of cure at a node, in the peak state."""
+    loads = []
+    for i, device in enumerate(solved):
+        first = device.peak if device.inrush is None else device.inrush
+        value = first if i in peak.operating or device.node == node.node else device.holding
+        kind = device.kind
+        if kind == "resistance" and value == float("inf"):
+            kind, value = "current", 0.0
+        loads.append(Load(device.node, kind, value, device.minimum_v, device.maximum_v))
+    ohm = source.battery_ohm if source.battery_end_v == peak.source_v else source.ohm
+    circuit = circuit_cures.Circuit(tuple(each.run for each in laid), tuple(loads), peak.source_v, ohm, warm)
+    try:
+        found = circuit_cures.cures(circuit, node.node)
+    except InputError:
+        return ()
+    return tuple(Mend(cure.kind, cure.works, _renamed(cure.text, names)) for cure in found)
+
+
+def _renamed(text: str, names: Mapping[str, str]) -> str:
+    for name, mark in names.items():
+        text = text.replace(f"'{name}/leaf'", f"{mark} (leaf)").replace(f"'{name}'", mark)
+    return text.replace("'supply'", "the supply").replace("'", "")

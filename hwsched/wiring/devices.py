@@ -1,0 +1,139 @@
+"""The devices of an opening that a circuit feeds, read from its fit and the catalogue."""
+
+from hwsched.calc.supply_practice import mismatch, operating_window_v
+from hwsched.calc.suppression import suppressor_for
+from hwsched.cases import Case, Fit, Part
+from hwsched.cases.power import Device, Problem
+from hwsched.rules.reading import entry, part_fact
+
+_COILS = {
+    "electric-strike": "electric-strike",
+    "electromagnetic-lock": "electromagnetic-lock",
+    "electrified-lock": "electrified-lock",
+}
+"""Part kinds with a coil, and what they are in the table of suppressors."""
+
+
+def devices_of(case: Case, fit: Fit | None) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
+    """Return what an opening hangs on its circuit, and what is not known of it.
+
+    Parameters
+    ----------
+    case : Case
+        The opening.
+    fit : Fit or None
+        Its fit; None where there is none for its facts as they stand.
+    """
+    opening = case.opening
+    if fit is None or fit.status != "fitted":
+        why = "it is not fitted for the facts as they stand" if fit is None else f"its fit is {fit.status}"
+        text = f"what {opening.mark} draws is unknown: {why}"
+        return (), (Problem("unknown", text, ("opening.fit",), opening.id),)
+    devices: list[Device] = []
+    problems: list[Problem] = []
+    for fitted in fit.parts:
+        part = entry(case, fitted)
+        if part is None or fitted.role not in ("unit", "strike", "lock"):
+            continue
+        if part.kind in ("surface-unit", "edge-unit"):
+            found = _unit(opening.id, opening.mark, part)
+        elif part.kind in _COILS:
+            found = _coil(opening.id, opening.mark, fitted.role, part)
+        else:
+            continue
+        if isinstance(found, Device):
+            devices.append(found)
+        else:
+            problems.append(found)
+    return tuple(devices), tuple(problems)
+
+
+def unsuited(device: Device, part: Part | None, supply_v: float, supply_current: str) -> str | None:
+    """Say why a device cannot hang on a supply: wrong voltage, or wrong kind of current; None where it can."""
+    current = (part.text_of("current") if part is not None else None) or "dc"
+    return mismatch(supply_v, supply_current, device.minimum_v, device.maximum_v, current)
+
+
+def amps(device: Device, value: float, volts: float) -> float:
+    """Turn what a device draws into amperes at a voltage."""
+    if device.kind == "power":
+        return value / volts
+    if device.kind == "resistance":
+        return 0.0 if value == float("inf") else volts / value
+    return value
+
+
+def _unit(opening_id: str, mark: str, part: Part) -> Device | Problem:
+    low, high, held = (part.number_of(name) for name in ("supply_low_v", "supply_high_v", "supply_a"))
+    if low is None or high is None or held is None:
+        name = "supply_a" if low is not None and high is not None else "supply_low_v"
+        return _missing(opening_id, mark, part, name)
+    rest, inrush = part.number_of("supply_rest_a"), part.number_of("supply_inrush_a")
+    assumed = []
+    if rest is None:
+        assumed.append("current at rest taken as the supply current")
+    rated_v = (low + high) / 2
+    kind = _kind(part, assumed)
+    holding, peak, first = (_value(kind, amount, rated_v) for amount in (held if rest is None else rest, held, inrush))
+    return Device(
+        opening_id, mark, part.number, "unit", kind, _sure(holding), _sure(peak), first, low, high,
+        _terminals(part), assumed=tuple(assumed),
+    )  # fmt: skip
+
+
+def _coil(opening_id: str, mark: str, role: str, part: Part) -> Device | Problem:
+    rated_v, held = part.number_of("supply_v"), part.number_of("holding_a")
+    if rated_v is None or held is None:
+        return _missing(opening_id, mark, part, "supply_v" if rated_v is None else "holding_a")
+    assumed: list[str] = []
+    low, high = part.number_of("supply_low_v"), part.number_of("supply_high_v")
+    if low is None or high is None:
+        window = operating_window_v(rated_v)
+        low, high = window[0] if low is None else low, window[1] if high is None else high
+        assumed.append(f"operating window taken as {low:g} to {high:g} V")
+    fail = part.text_of("fail") or ("fail-safe" if part.kind == "electromagnetic-lock" else "")
+    rest = part.number_of("rest_a")
+    if rest is None and fail == "fail-secure":
+        # It is energised to release only: that is what fail-secure means.
+        rest = 0.0
+    if rest is None:
+        rest = held
+    kind = _kind(part, assumed)
+    holding, peak, first = (_value(kind, amount, rated_v) for amount in (rest, held, part.number_of("inrush_a")))
+    suppressor = suppressor_for(_COILS[part.kind])
+    return Device(
+        opening_id, mark, part.number, role, kind, _sure(holding), _sure(peak), first, low, high, _terminals(part),
+        suppressor.text if suppressor else "", fail, tuple(assumed),
+    )  # fmt: skip
+
+
+def _missing(opening_id: str, mark: str, part: Part, name: str) -> Problem:
+    fact = part_fact(part, name)
+    text = f"what {part.number} at {mark} draws is unknown: the catalogue does not say {fact}"
+    return Problem("unknown", text, (fact,), opening_id, part.number)
+
+
+def _kind(part: Part, assumed: list[str]) -> str:
+    found = part.text_of("draws")
+    if found is None:
+        assumed.append("taken as a constant current")
+    return found or "current"
+
+
+def _value(kind: str, amount: float | None, rated_v: float) -> float | None:
+    """Turn a current at the rated voltage into the unit of its kind: A, W or ohm."""
+    if amount is None:
+        return None
+    if kind == "power":
+        return amount * rated_v
+    if kind == "resistance":
+        return rated_v / amount if amount > 0 else float("inf")
+    return amount
+
+
+def _sure(value: float | None) -> float:
+    return 0.0 if value is None else value
+
+
+def _terminals(part: Part) -> tuple[str, str]:
+    return part.text_of("terminal_plus") or "", part.text_of("terminal_minus") or ""

@@ -1,0 +1,58 @@
+"""The standby battery of a supply: what it must hold for the hours asked."""
+
+from collections.abc import Mapping
+from math import fsum
+
+from hwsched.calc import standby as sizing_of
+from hwsched.calc.supply_practice import duty_equivalent_a
+from hwsched.calc.tables import rows
+from hwsched.cases import Case, Catalogue, Settings
+from hwsched.cases.power import Standby, WorkedSupply
+from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY
+from hwsched.rules.judging import limits_of
+from hwsched.wiring.devices import amps
+
+
+def work_standby(
+    worked: WorkedSupply, cases: Mapping[str, Case], catalogue: Catalogue, settings: Settings
+) -> Standby | None:
+    """Size the standby battery of a supply; None where no hours are asked or a load is unknown.
+
+    Notes
+    -----
+    Load: what is drawn at rest, and operations by their charge (current, time and number a day). Capacity: sum of
+    current and time, by margin, ageing and temperature; source of each in `hwsched.calc.standby`.
+    """
+    supply = worked.supply
+    if not supply.standby_hours or worked.holding_a is None or worked.output_v is None:
+        return None
+    limits = limits_of(STANDBY_CAPACITY, settings)
+    loads = []
+    for circuit in worked.circuits:
+        for device in circuit.devices:
+            rest = amps(device, device.holding, worked.output_v)
+            loads.append(rest)
+            case = cases.get(device.opening_id)
+            part = catalogue.get(device.part)
+            seconds = part.number_of("operation_s") if part is not None else None
+            day = case.opening.operations_per_day if case is not None else None
+            if seconds and day:
+                added = max(0.0, amps(device, device.peak, worked.output_v) - rest)
+                loads.append(duty_equivalent_a(added, seconds, min(day / 24, 3600 / seconds)))
+    load_a = fsum(loads)
+    battery = catalogue.get(supply.battery) if supply.battery else None
+    volts = battery.number_of("voltage_v") if battery is not None else None
+    sizes = sorted(
+        capacity
+        for part in catalogue.of_kind("standby-battery")
+        if (capacity := part.number_of("capacity_ah")) is not None
+        and (volts is None or part.number_of("voltage_v") == volts)
+    ) or [row.number("size_ah") for row in rows("standby_sizes")]
+    needed = sizing_of.sizing(
+        [sizing_of.Phase(load_a, supply.standby_hours)], limits["margin"], sizes, limits["ageing"], supply.temperature_c
+    )
+    held = battery.number_of("capacity_ah") if battery is not None else None
+    return Standby(
+        supply.standby_hours, load_a, limits["margin"], limits["ageing"], supply.temperature_c, needed.needed_ah,
+        needed.size_ah, held,
+    )  # fmt: skip

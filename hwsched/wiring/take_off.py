@@ -1,0 +1,96 @@
+"""Wire take-off: how much of which wire, how many reels, transfers and boxes, by building."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from math import ceil
+
+from hwsched.cases import Catalogue
+from hwsched.cases.power import WorkedRun, WorkedSupply
+
+WASTE = 1.1
+"""Allowance on measured and estimated runs; common practice."""
+
+
+@dataclass(frozen=True, slots=True)
+class WireLine:
+    """One wire in one building."""
+
+    building: str
+    part: str
+    """Catalogue number; empty where runs name a gauge only."""
+    gauge: str
+    stranding: str
+    length_m: float
+    """Of the runs, conductors in parallel counted [m]."""
+    with_waste_m: float
+    reel_m: float | None
+    reels: int | None
+    """Whole reels; None where the catalogue does not say how long one is."""
+    runs: int
+
+
+@dataclass(frozen=True, slots=True)
+class DeviceLine:
+    """Transfers or boxes in one building."""
+
+    building: str
+    part: str
+    text: str
+    quantity: int
+
+
+def wire_lines(supplies: tuple[WorkedSupply, ...], catalogue: Catalogue, waste: float = WASTE) -> tuple[WireLine, ...]:
+    """Add up the runs by building and conductor.
+
+    Parameters
+    ----------
+    supplies : tuple of WorkedSupply
+        With their circuits.
+    catalogue : Catalogue
+        Says how long a reel is.
+    waste : float
+        Factor, 1 or more.
+    """
+    totals: dict[tuple[str, str, str, str], tuple[float, int]] = {}
+    for supply in supplies:
+        for circuit in supply.circuits:
+            for run in circuit.runs:
+                if run.transfer:
+                    continue
+                key = (supply.supply.building or "", run.part, run.gauge, run.stranding)
+                length, count = totals.get(key, (0.0, 0))
+                totals[key] = length + run.length_m * run.parallel, count + 1
+    lines = []
+    for (building, number, gauge, stranding), (length, count) in sorted(totals.items()):
+        part = catalogue.get(number) if number else None
+        reel = part.number_of("reel_m") if part is not None else None
+        needed = length * waste
+        reels = ceil(needed / reel - 1e-9) if reel else None
+        lines.append(WireLine(building, number, gauge, stranding, length, needed, reel, reels, count))
+    return tuple(lines)
+
+
+def device_lines(supplies: tuple[WorkedSupply, ...]) -> tuple[DeviceLine, ...]:
+    """Count transfers at the leaves, and a junction box at every place where runs meet."""
+    counts: dict[tuple[str, str, str], int] = {}
+    for supply in supplies:
+        building = supply.supply.building or ""
+        for circuit in supply.circuits:
+            joints: Mapping[str, int] = _ends(circuit.runs)
+            for run in circuit.runs:
+                if run.transfer:
+                    key = (building, run.part, "power transfer")
+                    counts[key] = counts.get(key, 0) + 1
+            boxes = sum(count > 1 for node, count in joints.items() if node != "supply")
+            if boxes:
+                counts[building, "", "junction box"] = counts.get((building, "", "junction box"), 0) + boxes
+    return tuple(DeviceLine(building, part, text, n) for (building, part, text), n in sorted(counts.items()))
+
+
+def _ends(runs: tuple[WorkedRun, ...]) -> dict[str, int]:
+    ends: dict[str, int] = {}
+    for run in runs:
+        if not run.transfer:
+            for node in (run.from_node, run.to_node):
+                ends[node] = ends.get(node, 0) + 1
+    return ends

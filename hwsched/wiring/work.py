@@ -1,0 +1,144 @@
+"""Working out supplies and their circuits: trees, voltages in every state, shares, standby, and what the rules say."""
+
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass, replace
+from math import fsum
+
+from hwsched.cases import Case, Catalogue, Fit, Part, Settings
+from hwsched.cases.power import (
+    Circuit,
+    Device,
+    PowerFacts,
+    PowerWork,
+    Problem,
+    Run,
+    Supply,
+    WorkedCircuit,
+    WorkedSupply,
+)
+from hwsched.rules.circuit_judging import judge_supply
+from hwsched.wiring.circuits import Feeding, work_circuit
+from hwsched.wiring.devices import amps, devices_of
+from hwsched.wiring.standby import work_standby
+
+
+@dataclass(frozen=True, slots=True)
+class Fed:
+    """An opening that a circuit feeds: its facts and its fit."""
+
+    case: Case
+    fit: Fit | None
+
+
+def work_out(
+    facts: PowerFacts,
+    openings: Mapping[str, Fed],
+    catalogue: Catalogue,
+    settings: Settings,
+    only: Collection[str] | None = None,
+) -> PowerWork:
+    """Work out the power of a project.
+
+    Parameters
+    ----------
+    facts : PowerFacts
+        All that is laid.
+    openings : mapping
+        By identifier; those that hang on a circuit are needed.
+    catalogue : Catalogue
+        Supplies, wires, batteries.
+    settings : Settings
+        Limits of the rules.
+    only : collection of str, optional
+        Supplies to work out, by identifier; all when left out.
+
+    Returns
+    -------
+    PowerWork
+        Supplies in the order of the facts, with what the rules say of them.
+    """
+    circuits: dict[str, list[Circuit]] = {}
+    for circuit in facts.circuits:
+        circuits.setdefault(circuit.supply_id, []).append(circuit)
+    runs: dict[str, list[Run]] = {}
+    for run in facts.runs:
+        runs.setdefault(run.circuit_id, []).append(run)
+    worked = [
+        _supply(supply, circuits.get(supply.id, []), runs, openings, catalogue, settings)
+        for supply in facts.supplies
+        if only is None or supply.id in only
+    ]
+    cases = {opening_id: fed.case for opening_id, fed in openings.items()}
+    findings = [found for supply in worked for found in judge_supply(supply, cases, settings)]
+    return PowerWork(tuple(worked), tuple(findings))
+
+
+def _supply(
+    supply: Supply,
+    circuits: list[Circuit],
+    runs: Mapping[str, list[Run]],
+    openings: Mapping[str, Fed],
+    catalogue: Catalogue,
+    settings: Settings,
+) -> WorkedSupply:
+    part = catalogue.get(supply.part) if supply.part else None
+    problems = list(_part_problems(supply, part)) if circuits else []
+    battery = catalogue.get(supply.battery) if supply.battery else None
+    feeding = Feeding.of(supply, part, battery, catalogue, settings)
+    devices: dict[str, tuple[tuple[Device, ...], tuple[Problem, ...]]] = {}
+    for circuit in circuits:
+        for run in runs.get(circuit.id, ()):
+            if run.opening_id is not None and run.opening_id in openings:
+                fed = openings[run.opening_id]
+                devices[run.opening_id] = devices_of(fed.case, fed.fit)
+    worked = tuple(
+        work_circuit(
+            circuit,
+            feeding,
+            runs.get(circuit.id, []),
+            devices,
+            {
+                run.opening_id: openings[run.opening_id]
+                for run in runs.get(circuit.id, ())
+                if run.opening_id is not None and run.opening_id in openings
+            },
+        )
+        for circuit in circuits
+    )
+    complete = not problems and not any(each.problems for each in worked if each.holding_a is None)
+    holding = fsum(c.holding_a for c in worked if c.holding_a is not None) if complete else None
+    found = WorkedSupply(
+        supply,
+        worked,
+        part.number_of("output_v") if part else None,
+        part.number_of("output_a") if part else None,
+        feeding.source.lowest_v if feeding.source else None,
+        feeding.source.battery_end_v if feeding.source else None,
+        holding,
+        fsum(max(c.current_a.values(), default=0.0) for c in worked) if complete else None,
+        problems=tuple(problems),
+    )
+    return replace(found, standby=work_standby(found, openings_cases(openings, worked), catalogue, settings))
+
+
+def openings_cases(openings: Mapping[str, Fed], circuits: tuple[WorkedCircuit, ...]) -> dict[str, Case]:
+    """Return the cases of the openings on some circuits."""
+    return {each: openings[each].case for circuit in circuits for each in circuit.openings if each in openings}
+
+
+def _part_problems(supply: Supply, part: Part | None) -> list[Problem]:
+    if supply.part is None:
+        return [Problem("unknown", f"no power supply is chosen for {supply.name}", ("supply.part",), about=supply.name)]
+    if part is None or part.kind != "power-supply":
+        what = "is not in the catalogue" if part is None else f"is no power supply but a {part.kind}"
+        return [Problem("mismatch", f"{supply.part} of {supply.name} {what}", about=supply.part)]
+    if part.number_of("tolerance_share") is None:
+        fact = f"part {part.number}.tolerance_share"
+        text = f"how low {part.number} falls is unknown: the catalogue does not say its tolerance"
+        return [Problem("unknown", text, (fact,), about=part.number)]
+    return []
+
+
+def held_a(devices: Collection[Device], volts: float) -> float:
+    """Sum what devices draw when all are held at once [A]."""
+    return fsum(max(amps(d, d.holding, volts), amps(d, d.peak, volts)) for d in devices)

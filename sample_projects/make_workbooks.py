@@ -144,7 +144,13 @@ def stack_parts():
 def units():
     """Return control units, what covers them and what connects to them."""
     battery = {"standing_ua": 45.0, "operation_ma": 120.0, "operation_s": 3.0}
-    feed = {"supply_low_v": 9.0, "supply_high_v": 14.0, "supply_a": 0.35}
+    feed = {
+        "supply_low_v": 9.0,
+        "supply_high_v": 14.0,
+        "supply_a": 0.35,
+        "terminal_plus": "+12 V",
+        "terminal_minus": "0 V",
+    }
     return [
         part("ARC-UW", "surface-unit", "Control unit, wide surface housing", 265, kit=[("ARC-HW", 1)], housing="wide",
              plate_width_mm=76.0, plate_height_mm=152.0, depth_mm=32.0, window_x0_mm=12.0, window_y0_mm=14.0,
@@ -183,24 +189,24 @@ def power():
     """Return cells, supplies, wire and electric release."""
     return [
         part("ROP-AAL", "primary-battery", "AA alkaline cell", 0.9, supplier=POWER, designation="AA-L", voltage_v=1.5, capacity_mah=2200.0, usable_share=0.8, self_discharge_share=0.03, chemistry="alkaline", temperature_low_c=-10.0),
-        part("ROP-AAF", "primary-battery", "AA lithium iron disulfide cell", 2.6, supplier=POWER, designation="AA-F", voltage_v=1.5, capacity_mah=3000.0, usable_share=0.85, self_discharge_share=0.015, chemistry="lithium", temperature_low_c=-35.0),
+        part("ROP-AAF", "primary-battery", "AA lithium iron disulfide cell", 2.6, supplier=POWER, designation="AA-F", voltage_v=1.5, capacity_mah=3000.0, usable_share=0.85, self_discharge_share=0.015, chemistry="lithium-iron-disulfide", temperature_low_c=-35.0),
         part("ROP-C32", "coin-cell", "Coin backup cell, 20 mm", 1.2, supplier=POWER, designation="C32", voltage_v=3.0, capacity_mah=220.0),
-        part("ROP-S12A", "power-supply", "Supply 12 V DC regulated, 2.5 A, Class 2", 84, supplier=POWER, output_v=12.0, output_a=2.5, tolerance_share=0.05, class_2=True, regulated=True, standby_v=12.0, input="mains"),
-        part("ROP-S12B", "power-supply", "Supply 12 V DC regulated, 5 A, Class 2", 119, supplier=POWER, output_v=12.0, output_a=5.0, tolerance_share=0.05, class_2=True, regulated=True, standby_v=12.0, input="mains"),
-        part("ROP-S24A", "power-supply", "Supply 24 V DC regulated, 4 A, Class 2", 126, supplier=POWER, output_v=24.0, output_a=4.0, tolerance_share=0.05, class_2=True, regulated=True, standby_v=24.0, input="mains"),
-        part("ROP-A7", "standby-battery", "Standby battery 12 V, 7 Ah", 32, supplier=POWER, voltage_v=12.0, capacity_ah=7.0, hours_rate=20.0),
-        part("ROP-A12", "standby-battery", "Standby battery 12 V, 12 Ah", 46, supplier=POWER, voltage_v=12.0, capacity_ah=12.0, hours_rate=20.0),
-        part("ROP-A18", "standby-battery", "Standby battery 12 V, 18 Ah", 61, supplier=POWER, voltage_v=12.0, capacity_ah=18.0, hours_rate=20.0),
-        part("ROP-D4", "power-transfer", "Door loop, 4 conductors, 18 in", 38, supplier=POWER, form="door-loop", conductors=4, gauge="22 AWG", length_mm=457.2, fire_listed=False),
-        part("ROP-H4", "power-transfer", "Transfer hinge, 4 conductors", 142, supplier=POWER, form="transfer-hinge", conductors=4, gauge="24 AWG", length_mm=900.0, fire_listed=True),
+        part("ROP-S12A", "power-supply", "Supply 12 V DC regulated, 2.5 A, Class 2", 84, supplier=POWER, output_v=12.0, output_a=2.5, tolerance_share=0.05, class_2=True, regulated=True, current="dc", terminal_plus="V+", terminal_minus="V-", standby_v=12.0, input="mains"),
+        part("ROP-S12B", "power-supply", "Supply 12 V DC regulated, 5 A, Class 2", 119, supplier=POWER, output_v=12.0, output_a=5.0, tolerance_share=0.05, class_2=True, regulated=True, current="dc", terminal_plus="V+", terminal_minus="V-", standby_v=12.0, input="mains"),
+        part("ROP-S24A", "power-supply", "Supply 24 V DC regulated, 4 A, Class 2", 126, supplier=POWER, output_v=24.0, output_a=4.0, tolerance_share=0.05, class_2=True, regulated=True, current="dc", terminal_plus="V+", terminal_minus="V-", standby_v=24.0, input="mains"),
+        part("ROP-A7", "standby-battery", "Standby battery 12 V, 7 Ah", 32, supplier=POWER, voltage_v=12.0, capacity_ah=7.0, end_v=10.5, hours_rate=20.0),
+        part("ROP-A12", "standby-battery", "Standby battery 12 V, 12 Ah", 46, supplier=POWER, voltage_v=12.0, capacity_ah=12.0, end_v=10.5, hours_rate=20.0),
+        part("ROP-A18", "standby-battery", "Standby battery 12 V, 18 Ah", 61, supplier=POWER, voltage_v=12.0, capacity_ah=18.0, end_v=10.5, hours_rate=20.0),
+        part("ROP-D4", "power-transfer", "Door loop, 4 conductors, 18 in", 38, supplier=POWER, form="door-loop", conductors=4, gauge="22 AWG", length_mm=457.2, conductor_names="red, black", fire_listed=False),
+        part("ROP-H4", "power-transfer", "Transfer hinge, 4 conductors", 142, supplier=POWER, form="transfer-hinge", conductors=4, gauge="24 AWG", length_mm=900.0, conductor_names="1, 2", fire_listed=True),
         part("ROP-W18", "wire", "Wire 18 AWG, 2 conductors, stranded", 0.62, supplier=POWER, unit="M", gauge="18 AWG", conductors=2, stranding="stranded", jacket="CL2", outside_diameter_mm=5.2, reel_m=152.0),
         part("ROP-W16", "wire", "Wire 16 AWG, 2 conductors, stranded", 0.86, supplier=POWER, unit="M", gauge="16 AWG", conductors=2, stranding="stranded", jacket="CL2", outside_diameter_mm=6.1, reel_m=152.0),
         part("ROP-W18P", "wire", "Wire 18 AWG, 2 conductors, plenum", 1.05, supplier=POWER, unit="M", gauge="18 AWG", conductors=2, stranding="stranded", jacket="CL2P", outside_diameter_mm=4.9, reel_m=152.0),
-        part("ROP-K1", "electric-strike", "Electric strike 12 V DC, fail-secure", 155, supplier=POWER, supply_v=12.0, holding_a=0.35, inrush_a=1.0, fail="fail-secure", fire_listed=True),
+        part("ROP-K1", "electric-strike", "Electric strike 12 V DC, fail-secure", 155, supplier=POWER, supply_v=12.0, holding_a=0.35, inrush_a=1.0, fail="fail-secure", fire_listed=True, current="dc", terminal_plus="A", terminal_minus="B"),
         part("ROP-K2", "electric-strike", "Electric strike 12 V DC, fail-safe", 149, supplier=POWER, supply_v=12.0, holding_a=0.35, inrush_a=0.5, fail="fail-safe", fire_listed=False),
         part("ROP-E6", "electromagnetic-lock", "Electromagnetic lock 600 lbf, 12 V DC", 188, supplier=POWER, supply_v=12.0, holding_a=0.5, inrush_a=0.5, force_n=2669.0),
-        part("ROP-X1", "electrified-lock", "Electrified mortise lock, fail-secure", 410, supplier=POWER, form="mortise", supply_v=12.0, holding_a=0.4, inrush_a=0.8, fail="fail-secure", fire_listed=True),
-        part("ROP-X2", "electrified-lock", "Electrified exit device, fail-secure", 890, supplier=POWER, form="exit-device", supply_v=24.0, holding_a=0.4, inrush_a=1.6, fail="fail-secure", fire_listed=True),
+        part("ROP-X1", "electrified-lock", "Electrified mortise lock, fail-secure", 410, supplier=POWER, form="mortise", supply_v=12.0, holding_a=0.4, inrush_a=0.8, fail="fail-secure", fire_listed=True, current="dc", terminal_plus="A", terminal_minus="B"),
+        part("ROP-X2", "electrified-lock", "Electrified exit device, fail-secure", 890, supplier=POWER, form="exit-device", supply_v=24.0, holding_a=0.4, inrush_a=1.6, fail="fail-secure", fire_listed=True, current="dc", terminal_plus="A", terminal_minus="B"),
     ]  # fmt: skip
 
 
@@ -272,6 +278,41 @@ def _inches(sixteenths):
     return (f"{int(whole)}-" if whole else "") + f"{int(top)}/{int(bottom)}"
 
 
+LEVELS = (("Mill House", "Ground", 0.0), ("Mill House", "1", 4.2), ("Mill House", "2", 8.0), ("Mill House", "3", 11.8),
+          ("Glass Annexe", "Ground", 0.0))  # fmt: skip
+PLACES = (("M016", 31.5, 6.0, 1.2), ("M116", 31.5, 6.0, 1.2), ("M216", 31.5, 6.0, 1.2), ("M316", 31.5, 6.0, 1.2),
+          ("LIFT-1", 4.0, 11.0, 1.5), ("TURN-1", 2.0, 1.5, 1.0))  # fmt: skip
+SUPPLIES = (
+    ("MILL-G", "Mill House", "Ground", "Meter closet", 22.0, 3.0, 1.0, "ROP-S12A", "candidate", "ROP-A7", 4, 10),
+    ("MILL-1", "Mill House", "1", "Store under the stair", 24.0, 5.0, 1.5, "ROP-S12A", "candidate", "ROP-A7", 4, 10),
+    ("MILL-3", "Mill House", "3", "Roof closet", 20.0, 2.0, 1.0, "ROP-S12B", "candidate", "ROP-A12", 4, 5),
+    ("GLASS-G", "Glass Annexe", "Ground", "Porter's desk", 6.0, 5.0, 1.0, "ROP-S12A", "candidate", "ROP-A7", 2, 15),
+)  # fmt: skip
+ROUTES = (("LIFT-1", "GLASS-G", 12.0), ("TURN-1", "GLASS-G", 9.0))
+
+
+def write_power(path, workbook_class, font_class):
+    """Write the power workbook: levels, places on the plan, where a supply may stand, measured routes."""
+    book = workbook_class()
+    book.remove(book.active)
+    for title, headers, rows in (
+        ("Levels", ("Building", "Level", "Height of the floor [m]"), LEVELS),
+        ("Places", ("Mark", "Along the plan [m]", "Across the plan [m]", "Up to the cable way [m]"), PLACES),
+        ("Supplies", ("Name", "Building", "Level", "Where it stands", "Along the plan [m]", "Across the plan [m]",
+                      "Up to the cable way [m]", "Power supply", "Use", "Standby battery", "Standby asked [h]",
+                      "Lowest at the battery [°C]"), SUPPLIES),
+        ("Routes", ("Mark", "Supply", "Length, one way [m]"), ROUTES),
+    ):  # fmt: skip
+        sheet = book.create_sheet(title)
+        sheet.append(headers)
+        for cell in sheet[1]:
+            cell.font = font_class(bold=True)
+        for row in rows:
+            sheet.append(row)
+        sheet.freeze_panes = "A2"
+    book.save(path)
+
+
 def catalogue():
     """Return every part of the sample catalogue."""
     return cylinders() + stack_parts() + units() + power() + sundries()
@@ -283,4 +324,5 @@ if __name__ == "__main__":
     parts = catalogue()
     write_catalogue(HERE / "catalogue.xlsx", parts)
     count = write_survey(HERE / "survey.xlsx", random.Random(20261125), Workbook, Font)
+    write_power(HERE / "power.xlsx", Workbook, Font)
     print(f"{len(parts)} parts, {count} openings")

@@ -88,10 +88,6 @@ def solve(pools: Sequence[Pool], price: int, most: int | None, limits: Limits, s
     bits = sorted({bit for pool in pools for _, mask in pool.offers for bit in _bits(mask)})
     model = _model(pools, bits, price, most, scale)
     found = run(model, limits, _columns(pools, bits, start))
-    if found.x is not None and float(model.cost @ found.x) > found.objective + WHOLE * max(1.0, abs(found.objective)):
-        # Where its preparation settles the whole model, the solver (HiGHS 1.16) gives the objective of the answer with
-        # the columns of the start.
-        found = run(model, limits)
     bound = max(0.0, found.bound / scale) if found.bound < inf else 0.0
     if found.x is None:
         return start, bound

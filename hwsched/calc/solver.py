@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 THREADS: Final = 2
 """The same for every model: the solver keeps one pool of threads a process, and refuses another number."""
 _SEED: Final = 1
+_TOUCH: Final = 1e-6
 
 Progress = Callable[[str, float | None], None]
 """Called with the step in words, and the gap that is left where one is known."""
@@ -123,7 +124,18 @@ def run(model: Model, limits: Limits, start: Floats | None = None) -> Outcome:
         # Another part of the process used another number of threads.
         highspy.Highs.resetGlobalScheduler(True)
         highs.run()
-    return _outcome(highs, bool(model.whole.any()))
+    found = _outcome(highs, bool(model.whole.any()))
+    if start is not None and found.x is not None and _stale(model, found):
+        # Where its preparation settles the whole model, the solver (HiGHS 1.16) gives the objective of the answer with
+        # the columns of the start.
+        return run(model, limits)
+    return found
+
+
+def _stale(model: Model, found: Outcome) -> bool:
+    return found.x is not None and float(model.cost @ found.x) > found.objective + _TOUCH * max(
+        1.0, abs(found.objective)
+    )
 
 
 def _as_lp(model: Model) -> highspy.HighsLp:

@@ -13,7 +13,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.cli.session import add_project
 
     add_project(parser)
-    parser.add_argument("file", help="power workbook as .xlsx: sheets Levels, Supplies, Circuits, Runs, Routes")
+    parser.add_argument("file", help="power workbook as .xlsx: sheets Levels, Places, Supplies, Circuits, Runs, Routes")
 
 
 def _run(arguments: argparse.Namespace) -> int:

@@ -35,8 +35,9 @@ def _run(arguments: argparse.Namespace) -> int:
             for node in circuit.nodes:
                 if node.minimum_v is not None and node.lowest_v is not None:
                     print(f"    {node.name:<24} {node.lowest_v:6.2f} V at worst, needs {node.minimum_v:g} V")
+    names = {supply.supply.id: supply.supply.name for supply in work.supplies}
     for each in work.findings:
-        print(f"{each.finding.severity}: {each.finding.rule}: {each.finding.message}")
+        print(f"{names[each.supply_id]}: {each.finding.severity}: {each.finding.rule}: {each.finding.message}")
         print(f"    cure: {each.finding.cure}")
     if not work.supplies:
         print("Nothing is laid yet.")

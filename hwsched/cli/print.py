@@ -1,4 +1,4 @@
-"""`hwsched print schedule|pick-list|packets|templates`: issues documents and true-size templates."""
+"""`hwsched print`: issues documents and true-size templates."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_common(parser)
     add_marks(parser)
     parser.add_argument("--to", default=".", metavar="DIR", help="folder to write into (default: here)")
-    parser.add_argument("--format", action="append", choices=("pdf", "xlsx"), help="default: all that it has")
+    parser.add_argument("--format", action="append", choices=("pdf", "xlsx", "ics"), help="default: all that it has")
     parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
 
 
@@ -45,6 +45,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-PRINT = Verb(
-    "print", "Print the schedule, the pick list, the install packets or true-size templates.", _arguments, _run
-)
+PRINT = Verb("print", "Print a document: schedules, lists, packets, true-size templates.", _arguments, _run)

@@ -19,9 +19,9 @@ def _run(arguments: argparse.Namespace) -> int:
 
     from hwsched.cases import DISCIPLINES
     from hwsched.cli.session import print_json
-    from hwsched.rules import RULES
+    from hwsched.rules import RULEBOOK
 
-    chosen = [rule for rule in RULES if arguments.id in (None, rule.id)]
+    chosen = [rule for rule in RULEBOOK if arguments.id in (None, rule.id)]
     if not chosen:
         print(f"hwsched rules: there is no rule '{arguments.id}'", file=sys.stderr)
         return WRONG_USAGE

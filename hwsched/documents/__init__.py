@@ -1,10 +1,20 @@
 """What is on a page: one file a document; the tuple below is their table of contents. No paper, no file, no query."""
 
+from hwsched.documents.battery_calendar import BATTERY_CALENDAR
 from hwsched.documents.packet import PACKET
 from hwsched.documents.pick_list import PICK_LIST
+from hwsched.documents.power_schedule import POWER_SCHEDULE
 from hwsched.documents.schedule import SCHEDULE
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.documents.wire_list import WIRE_LIST
 
-DOCUMENTS: tuple[DocumentKind, ...] = (SCHEDULE, PICK_LIST, PACKET)
+DOCUMENTS: tuple[DocumentKind, ...] = (
+    SCHEDULE,
+    PICK_LIST,
+    PACKET,
+    POWER_SCHEDULE,
+    WIRE_LIST,
+    BATTERY_CALENDAR,
+)
 
 __all__ = ["DOCUMENTS", "DocumentKind", "OpeningView", "ProjectView"]

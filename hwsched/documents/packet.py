@@ -2,6 +2,7 @@
 
 from hwsched.cases import Hole
 from hwsched.documents import packet_steps, words
+from hwsched.documents.packet_power import power_blocks
 from hwsched.documents.packet_steps import CAUTIONS, STEPS, TESTS, Situation
 from hwsched.documents.schedule import item_lines
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
@@ -28,13 +29,16 @@ def build(project: ProjectView, view: OpeningView | None) -> Document:
     """Build the packet of one opening; raises ValueError without one."""
     if view is None:
         raise ValueError("a packet is the document of one opening")
-    page = Section(tuple(_blocks(project, view)), mark=view.mark)
+    pages = [Section(tuple(_blocks(project, view)), mark=view.mark)]
+    power = power_blocks(project, view)
+    if power:
+        pages.append(Section(tuple(power), mark=view.mark, landscape=True))
     return Document(
         "Install packet",
         project.title,
         project.revision,
         project.date,
-        (page,),
+        tuple(pages),
         subtitle=words.place(view.case.opening.building, view.case.opening.level),
     )
 

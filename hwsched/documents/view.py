@@ -3,15 +3,16 @@
 Operations assemble it; documents only read it.
 """
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 from typing import Literal
 
 from hwsched.cases import Case, Catalogue, Finding, Fit, Item, Leaf
+from hwsched.cases.power import PowerWork
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Document
 
-Format = Literal["pdf", "xlsx"]
+Format = Literal["pdf", "xlsx", "ics"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,6 +65,15 @@ class ProjectView:
     catalogue: Catalogue
     rules_off: tuple[str, ...] = ()
     rules_run: int = 0
+    power: PowerWork = field(default_factory=PowerWork)
+    """What is laid, worked out."""
+    level_heights: Mapping[tuple[str | None, str | None], float | None] = field(default_factory=dict)
+    """Height of each level's floor [m], by building and level."""
+
+    @property
+    def marks(self) -> Mapping[str, str]:
+        """Return the mark of each opening by its identifier."""
+        return {view.case.opening.id: view.mark for view in self.openings}
 
 
 @dataclass(frozen=True, slots=True)

@@ -117,4 +117,6 @@ class Drawing:
     notes: tuple[str, ...] = ()
     """What a reader must know: what was not drawn and which fact it needs, what is drawn by convention only."""
     to_scale: bool = True
-    """False for a drawing that only says what is unknown: no scale is stated for it."""
+    """False for a drawing that only says what is unknown, and for a schematic: no scale is stated for it."""
+    schematic: bool = False
+    """Drawn in paper millimetres, letters and all: it is set as it is."""

@@ -7,7 +7,8 @@ import math
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.cases.power import WorkedCircuit, WorkedNode, WorkedRun, WorkedSupply
+from hwsched.cases.power import Device, WorkedCircuit, WorkedNode, WorkedRun, WorkedSupply
+from hwsched.drawings.text_room import broken
 from hwsched.quantities import LengthStyle
 
 METRES_PER_FOOT: Final = 0.3048
@@ -57,13 +58,6 @@ def conductor_words(run: WorkedRun) -> str:
     return f"{several}{run.gauge or 'gauge unknown'} {stranding}".strip()
 
 
-def volts_words(volts: float | None) -> str:
-    """Write a voltage to a tenth, and to a hundredth where a tenth would hide it."""
-    if volts is None or not math.isfinite(volts):
-        return "unknown"
-    return f"{volts:.1f} V" if abs(volts) >= 1 else f"{volts:.2f} V"
-
-
 def worst_of(node: WorkedNode) -> tuple[float, str] | None:
     """Return the lowest voltage of a node and the state in which it is so low; None where nothing was solved."""
     if not node.volts:
@@ -83,8 +77,43 @@ def low_words(node: WorkedNode) -> tuple[str, ...]:
     lowest, least = node.lowest_v, node.minimum_v
     if lowest is None or least is None:
         return ()
-    digits = next((count for count in (1, 2) if least - lowest >= 10.0**-count), 3)
+    digits = next((count for count in range(1, 6) if least - lowest >= 10.0**-count), 6)
     return f"has {lowest:.{digits}f} V", f"needs {least:.{digits}f} V"
+
+
+def worst_words(node: WorkedNode | None) -> tuple[str, ...]:
+    """Say the lowest voltage of a place, and in which state it is so low."""
+    worst = None if node is None else worst_of(node)
+    if worst is None:
+        return ("volts unknown",)
+    digits = 2 if node is not None and is_low(node) else 1
+    return f"{worst[0]:.{digits}f} V at worst", f"({state_words(worst[1])})"
+
+
+def narrow_volts_words(node: WorkedNode | None, width_mm: float) -> tuple[str, ...]:
+    """Say the same in lines no wider than so much paper."""
+    volts, *state = worst_words(node)
+    parts = [volts.removesuffix(" at worst"), "at worst", *state] if state else [volts]
+    return tuple(line for part in parts for line in broken(part, width_mm))
+
+
+def device_words(device: Device, node: WorkedNode | None, width_mm: float) -> tuple[str, ...]:
+    """Say what a device is, what it needs and gets, and what to fit across its coil, in lines of a width."""
+    worst = None if node is None else worst_of(node)
+    texts = [
+        f"{device.role.capitalize()} {device.part}" + (f", {device.fail}" if device.fail else ""),
+        f"works from {device.minimum_v:g} to {device.maximum_v:g} V",
+    ]
+    if worst is None:
+        texts.append("volts unknown")
+    else:
+        low = worst[0] < device.minimum_v
+        texts.append(f"gets {worst[0]:.{2 if low else 1}f} V at worst" + (": TOO LOW" if low else ""))
+    if device.suppression:
+        texts.append(f"S: {device.suppression}")
+    if device.assumed:
+        texts.append(f"By common practice: {'; '.join(device.assumed)}")
+    return tuple(line for text in texts for line in broken(text, width_mm))
 
 
 def limiter_words(circuit: WorkedCircuit) -> str:

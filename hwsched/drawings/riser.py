@@ -88,7 +88,9 @@ def risers(work: PowerWork, building: str, levels: Levels, style: LengthStyle) -
         notes = _notes(plan, supplies, [words for index in plan.supplies for words in loose[index]])
         sheet = plan.sheet
         bounds = (0.0, -sheet.tall_mm, WIDE_MM, 0.0)
-        found.append(Drawing(sheet_title, tuple(_shapes(sheet, supplies)), bounds, notes, to_scale=False))
+        found.append(
+            Drawing(sheet_title, tuple(_shapes(sheet, supplies)), bounds, notes, to_scale=False, schematic=True)
+        )
     return tuple(found)
 
 

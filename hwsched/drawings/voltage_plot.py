@@ -32,6 +32,7 @@ _TOP: Final = 112.0
 _NAMES: Final = 118.0
 """Where the names of openings begin, over the plot."""
 _NAME_STEP: Final = 3.4
+_NAME_MM: Final = 34.0
 _KEY_X: Final = 204.0
 _WIDE: Final = 250.0
 _CAP: Final = 1.8
@@ -77,7 +78,7 @@ def voltage_plot(supply: WorkedSupply, circuit: WorkedCircuit, style: LengthStyl
     shapes = [*plot.axes(), *plot.limits(), *plot.curves(), *plot.names(), *plot.key()]
     said = ["Distance is measured along the runs, one way.", *plot.notes]
     bounds = (0.0, 0.0, _WIDE, plot.top)
-    return Drawing(title, tuple(shapes), bounds, (" ".join(said), *notes), to_scale=False)
+    return Drawing(title, tuple(shapes), bounds, (" ".join(said), *notes), to_scale=False, schematic=True)
 
 
 def _others(circuit: WorkedCircuit) -> set[str]:
@@ -228,19 +229,19 @@ class _Plot:
         if len(openings) > _MOST_NAMES:
             shown = [node for node in openings if is_low(node)][:_MOST_NAMES]
             self.notes.append(f"{len(openings)} openings: only {len(shown)} that are low are named.")
-        places = _spread([self._x(node.distance_m) for node in shown], _NAME_STEP, _LEFT, _RIGHT)
+        words: list[tuple[float, str, bool]] = []
+        for node in shown:
+            text = f"{node.name}: {node.lowest_v:.2f} V, needs {node.minimum_v:g} V" if is_low(node) else node.name
+            for number, line in enumerate(broken(text, _NAME_MM) or ("",)):
+                words.append((self._x(node.distance_m), line, number == 0))
+        places = _spread([x for x, _, _ in words], _NAME_STEP, _LEFT, _WIDE)
         shapes: list[Shape] = []
-        for node, place in zip(shown, places, strict=True):
-            x = self._x(node.distance_m)
-            low = is_low(node)
-            shapes.append(
-                Line(
-                    ((x, _TOP), (x, _TOP + 1.0), (place, _NAMES - 1.5), (place, _NAMES - 0.7)), "dimension", name="name"
-                )
-            )
-            words = f"{node.name}: {node.lowest_v:.2f} V, needs {node.minimum_v:g} V" if low else node.name
-            shapes.append(Text(place + 0.9, _NAMES, words, "small", "left", 90.0))
-            self.top = max(self.top, _NAMES + text_room_mm(words))
+        for (x, line, first), place in zip(words, places, strict=True):
+            if first:
+                points = ((x, _TOP), (x, _TOP + 1.0), (place, _NAMES - 1.5), (place, _NAMES - 0.7))
+                shapes.append(Line(points, "dimension", name="name"))
+            shapes.append(Text(place + 0.9, _NAMES, line, "small", "left", 90.0))
+            self.top = max(self.top, _NAMES + text_room_mm(line))
         return shapes
 
     def key(self) -> list[Shape]:

@@ -13,14 +13,15 @@ from hwsched.drawings.power_words import (
     STRANDING_NOTE,
     collapse_words,
     conductor_words,
+    device_words,
     is_low,
     limiter_words,
+    narrow_volts_words,
     problem_words,
     rating_words,
     run_length_words,
     shortened,
-    state_words,
-    worst_of,
+    worst_words,
 )
 from hwsched.drawings.symbols import box
 from hwsched.drawings.text_room import broken, line_step_mm, lines_tall_mm, text_room_mm, widest_mm
@@ -95,7 +96,9 @@ def wiring_sheet(
     wires = f"Wires bear the circuit's name, the number of the run and the pole, such as {sheet.wire(1)}+."
     leads = "From the opening's terminals to a device: its own leads, or wire as its sheet says."
     said = ["Schematic, not to scale.", wires, STRANDING_NOTE, leads, *sheet.notes]
-    return Drawing(title, tuple(sheet.shapes), bounds, (" ".join(said), CAUTION_NOTE, *notes), to_scale=False)
+    return Drawing(
+        title, tuple(sheet.shapes), bounds, (" ".join(said), CAUTION_NOTE, *notes), to_scale=False, schematic=True
+    )
 
 
 class _Sheet:
@@ -210,7 +213,7 @@ class _Sheet:
             self.shapes.append(Text(x + _BLOCK / 2, y + up + (0.8 if up > 0 else -0.8 - _CAP), pole, "small", "centre"))
         words = broken(name, 30.0)
         self._over(x + _BLOCK / 2, y + tall, words)
-        self._under(x + _BLOCK / 2, y - tall, volts or _volts(node))
+        self._under(x + _BLOCK / 2, y - tall, volts or worst_words(node))
         self._x = x + _BLOCK
 
     def _skipped(self, hops: Sequence[Hop]) -> None:
@@ -235,9 +238,9 @@ class _Sheet:
         self._run(last, wide)
         low = last.node if way.transfer is None else way.transfer.node
         where = "frame end" if way.transfer is not None else "at the opening"
-        self._block(f"{mark}, {where}", last.node, "opening", _narrow_volts(last.node))
+        self._block(f"{mark}, {where}", last.node, "opening", narrow_volts_words(last.node, _BLOCK))
         frame_x, y = self._x, self._y
-        under = y - _HALF - _RIM - lines_tall_mm(len(_narrow_volts(last.node))) - 4.0
+        under = y - _HALF - _RIM - lines_tall_mm(len(narrow_volts_words(last.node, _BLOCK))) - 4.0
         if way.transfer is not None:
             under = min(under, self._leaf(way, mark, frame_x + bus))
             begin = under - 3.0
@@ -278,8 +281,8 @@ class _Sheet:
         self._line(x + _TRANSFER, y + _HALF, edge + 4.0, y + _HALF, pen)
         self._line(x + _TRANSFER, y - _HALF, edge + 4.0, y - _HALF, pen)
         self._x = edge + 4.0
-        self._block("leaf end", transfer.node, "leaf", _narrow_volts(transfer.node))
-        low = y - _HALF - _RIM - lines_tall_mm(len(_narrow_volts(transfer.node))) - 3.0
+        self._block("leaf end", transfer.node, "leaf", narrow_volts_words(transfer.node, _BLOCK))
+        low = y - _HALF - _RIM - lines_tall_mm(len(narrow_volts_words(transfer.node, _BLOCK))) - 3.0
         if way.on_leaf:
             low = min(low, self._devices(way.on_leaf, self._x, y, transfer.node, True))
         else:
@@ -301,7 +304,7 @@ class _Sheet:
         lows: list[float] = []
         top = y + (_HALF + 2.0 if straight else 0.0)
         for number, device in enumerate(devices):
-            words = _device_words(device, node)
+            words = device_words(device, node, _WORDS)
             tall = max(2 * _HALF + 8.0, lines_tall_mm(len(words)) + 2.0)
             middle = y if straight and number == 0 else top - tall / 2
             if number == 0 and straight:
@@ -379,37 +382,3 @@ class _Sheet:
     def _under(self, x: float, y: float, lines: Sequence[str]) -> None:
         for number, line in enumerate(lines):
             self.shapes.append(Text(x, y - 1.6 - _CAP - number * line_step_mm(), line, "small", "centre"))
-
-
-def _volts(node: WorkedNode | None) -> tuple[str, ...]:
-    worst = None if node is None else worst_of(node)
-    if worst is None:
-        return ("volts unknown",)
-    digits = 2 if node is not None and is_low(node) else 1
-    return f"{worst[0]:.{digits}f} V at worst", f"({state_words(worst[1])})"
-
-
-def _narrow_volts(node: WorkedNode | None) -> tuple[str, ...]:
-    """Return the same in lines no wider than a block: wires go down beside it."""
-    return tuple(line for text in _volts(node) for part in text.split(" at ") for line in broken(
-        part if part != "worst" else "at worst", _BLOCK
-    ))  # fmt: skip
-
-
-def _device_words(device: Device, node: WorkedNode | None) -> tuple[str, ...]:
-    worst = None if node is None else worst_of(node)
-    texts = [
-        f"{device.role.capitalize()} {device.part}" + (f", {device.fail}" if device.fail else ""),
-        f"works from {device.minimum_v:g} to {device.maximum_v:g} V",
-    ]
-    if worst is None:
-        texts.append("volts unknown")
-    else:
-        low = worst[0] < device.minimum_v
-        digits = 2 if low else 1
-        texts.append(f"gets {worst[0]:.{digits}f} V at worst" + (": TOO LOW" if low else ""))
-    if device.suppression:
-        texts.append(f"S: {device.suppression}")
-    if device.assumed:
-        texts.append(f"By common practice: {'; '.join(device.assumed)}")
-    return tuple(line for text in texts for line in broken(text, _WORDS))

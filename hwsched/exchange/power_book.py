@@ -12,7 +12,7 @@ from hwsched.attributes import Attribute, Value, normal
 from hwsched.exchange.catalogue_rows import Table, read_table
 from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected
 from hwsched.exchange.workbook import open_book
-from hwsched.survey import CIRCUIT, RUN, SUPPLY
+from hwsched.survey import CIRCUIT, OPENING, RUN, SUPPLY
 
 _OF_SUPPLY: Final = Attribute("supply", "Supply", required=True, note="Name of the supply.")
 _LEVEL: Final = (
@@ -26,8 +26,13 @@ _ROUTE: Final = (
     Attribute("length_m", "Length, one way", "number", "m", note="Measured along the cable route."),
     Attribute("pinned", "Must hang on it", "flag"),
 )
+_PLACE: Final = (
+    Attribute("mark", "Mark", required=True),
+    *(OPENING.attribute(name) for name in ("plan_x_m", "plan_y_m", "rise_m")),
+)
 SHEETS: Final[Mapping[str, tuple[str, Sequence[Attribute]]]] = {
     "levels": ("Levels", _LEVEL),
+    "places": ("Places", _PLACE),
     "supplies": ("Supplies", SUPPLY.attributes),
     "circuits": ("Circuits", (_OF_SUPPLY, *CIRCUIT.attributes)),
     "runs": ("Runs", (_OF_SUPPLY, Attribute("circuit", "Circuit", required=True), *RUN.attributes)),

@@ -292,7 +292,11 @@ def _file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
         # Python's module must not begin transactions by itself: it would leave schema changes outside.
         connection.isolation_level = None
         connection.execute(f"PRAGMA busy_timeout = {BUSY_MS}")
-        connection.execute("PRAGMA journal_mode = WAL")
+        try:
+            connection.execute("PRAGMA journal_mode = WAL")
+        except UnicodeDecodeError as error:
+            # A damaged schema can be no text at all, and Python's module then cannot even say so.
+            raise DamagedProjectError(f"{path} is damaged: it cannot be read any more; take the last copy") from error
         connection.execute(f"PRAGMA foreign_keys = {'ON' if foreign_keys else 'OFF'}")
 
     @event.listens_for(engine, "begin")

@@ -11,11 +11,14 @@ from hwsched.cases import SEVERITIES
 from hwsched.documents import DOCUMENTS
 from hwsched.exchange.problems import CellProblem, FileProblem
 from hwsched.exchange.survey_book import SurveyOptions
-from hwsched.model.project import create_project
+from hwsched.model.project import Project, create_project
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.checking import Checker
 from hwsched.operations.fitting_openings import fit_openings
 from hwsched.operations.issuing import issue
+from hwsched.operations.power_import import import_power
+from hwsched.operations.powering import power_work
+from hwsched.operations.siting import accept_siting, propose_siting
 from hwsched.operations.survey_import import import_survey
 from hwsched.operations.viewing import project_view
 from hwsched.paths import SAMPLE
@@ -57,6 +60,13 @@ def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] 
                 project, SAMPLE / "survey.xlsx", SurveyOptions(bare_unit="in"), who=who, accept="good-rows"
             )
             _, fitted = fit_openings(project, who=who, progress=progress)
+            power = import_power(project, SAMPLE / "power.xlsx", who=who)
+            sited = []
+            for building in _with_places(project):
+                proposal = propose_siting(project, building)
+                accept_siting(project, proposal, who=who)
+                sited.append(proposal)
+            _, fitted = fit_openings(project, who=who)
             view = project_view(project, checker=Checker())
         finally:
             project.close()
@@ -74,6 +84,8 @@ def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] 
         *(f"  left out:  {problem.describe()}" for problem in survey.problems),
         "Fit          " + ", ".join(f"{statuses.get(s, 0)} {s}" for s in ("fitted", "not-fitted", "unknown")),
         "Check        " + ", ".join(f"{severities.get(s, 0)} {s}" for s in SEVERITIES) + f"; {held} openings held",
+        f"Power        {power.rows['supplies']} places for supplies from {SAMPLE / 'power.xlsx'}; "
+        + ", ".join(f"{len(p.siting.pairs)} openings of {p.building} on {len(p.siting.open)}" for p in sited),
         *(f"Printed      {path}" for path in files if path.parent == folder),
         f"Printed      {sum(path.parent != folder for path in files)} packets in {folder / 'packets'}",
         "",
@@ -81,3 +93,8 @@ def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] 
         f"then open the desktop: hwsched desktop {target}",
     ]
     return Shown(target, tuple(files), statuses, severities, tuple(survey.problems), tuple(lines))
+
+
+def _with_places(project: Project) -> list[str]:
+    """Return the buildings that have a place for a supply."""
+    return list(dict.fromkeys(s.supply.building for s in power_work(project).supplies if s.supply.building))

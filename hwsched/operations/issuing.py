@@ -10,6 +10,7 @@ from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.issuing_templates import issue_templates
 from hwsched.render.blocks import Document
 from hwsched.render.file_names import safe_file_name
+from hwsched.render.ics import render_ics
 from hwsched.render.pdf import render_pdf
 from hwsched.render.xlsx import render_xlsx
 
@@ -130,6 +131,8 @@ def _write(document: Document, stem: Path, format_: Format, paper: str) -> Path:
     path = stem.with_name(f"{stem.name}.{format_}")
     if format_ == "pdf":
         render_pdf(document, path, "a4" if paper == "a4" else "letter")
+    elif format_ == "ics":
+        render_ics(document, path)
     else:
         render_xlsx(document, path)
     return path

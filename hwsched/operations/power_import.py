@@ -13,7 +13,7 @@ from hwsched.model.errors import ChangeError
 from hwsched.model.journal import Change
 from hwsched.model.placing import levels_for
 from hwsched.model.project import Project
-from hwsched.model.tables import CIRCUIT_TABLE, ROUTE, RUN_TABLE, SUPPLY_TABLE
+from hwsched.model.tables import CIRCUIT_TABLE, OPENING_TABLE, ROUTE, RUN_TABLE, SUPPLY_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.hanging import set_height
 from hwsched.operations.laying import check_parts, check_run, insert_run, insert_supply, marks_of
@@ -54,6 +54,7 @@ def import_power(project: Project, path: Path, *, who: str) -> PowerImport:
     problems: list[CellProblem] = []
     takers: Mapping[str, Callable[[Change, PowerRow], None]] = {
         "levels": _level,
+        "places": _place,
         "supplies": _supply,
         "circuits": _circuit,
         "runs": _run,
@@ -105,6 +106,14 @@ def _level(change: Change, row: PowerRow) -> None:
     levels_for(change, {place})
     height = values["height_m"]
     set_height(change, *place, float(height) if isinstance(height, int | float) else None, row.where)
+
+
+def _place(change: Change, row: PowerRow) -> None:
+    values = dict(row.values)
+    opening = marks_of(change).get(str(values.pop("mark")))
+    if opening is None:
+        raise CellRefusedError("mark", "is no opening of the project")
+    change.update(OPENING_TABLE, [(opening, values)], [row.where])
 
 
 def _supply(change: Change, row: PowerRow) -> None:

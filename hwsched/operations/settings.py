@@ -11,7 +11,7 @@ from hwsched.model.project import BARE_UNITS, Project
 from hwsched.model.tables import PROJECT
 from hwsched.operations.changes import Changes
 from hwsched.quantities import LENGTH_STYLES
-from hwsched.rules import RULES
+from hwsched.rules import RULEBOOK
 
 PREFERENCES: Final = ("cost", "holes")
 """What ranks the alternatives of a fit first."""
@@ -63,7 +63,7 @@ def set_settings(
         _one_of("preference", prefer, PREFERENCES)
     _check_limits(limits or {})
     for rule in rules_off or {}:
-        _one_of("rule", rule, [each.id for each in RULES])
+        _one_of("rule", rule, [each.id for each in RULEBOOK])
     with project.change("set-settings", "Change settings", who) as change:
         row = change.connection.execute(select(PROJECT)).one()
         held = dict(row.settings)
@@ -93,7 +93,7 @@ def _one_of(what: str, word: str, words: tuple[str, ...] | list[str]) -> str:
 
 
 def _check_limits(limits: Mapping[str, float | None]) -> None:
-    known = [f"{rule.id}.{limit.name}" for rule in RULES for limit in rule.limits]
+    known = [f"{rule.id}.{limit.name}" for rule in RULEBOOK for limit in rule.limits]
     for name, value in limits.items():
         _one_of("limit", name, known)
         if value is not None and not isfinite(value):

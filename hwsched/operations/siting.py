@@ -139,11 +139,26 @@ def accept_siting(project: Project, proposal: Proposal, *, who: str) -> Changes:
         circuits = {c.supply_id: c.id for c in facts.circuits if c.name == CIRCUIT_NAME}
         for supply_id in siting.open:
             if supply_id not in circuits:
-                row = {"supply_id": supply_id, "name": CIRCUIT_NAME, "wire": proposal.wire}
+                limiter = _limiter_of(proposal.after, supply_id)
+                row = {"supply_id": supply_id, "name": CIRCUIT_NAME, "wire": proposal.wire, "limiter_a": limiter}
                 circuits[supply_id] = change.insert(CIRCUIT_TABLE, [row])[0]
             hung = {o: proposal.lengths_m[o] for o, s in siting.pairs.items() if s == supply_id}
             hang_on(change, circuits[supply_id], hung, wire=proposal.wire)
     return Changes.of(change)
+
+
+def _limiter_of(work: PowerWork, supply_id: str) -> float | None:
+    """Return the limiter that carries the circuit which a siting lays."""
+    return next(
+        (
+            circuit.limiter_a
+            for supply in work.supplies
+            if supply.supply.id == supply_id
+            for circuit in supply.circuits
+            if circuit.circuit.name == CIRCUIT_NAME
+        ),
+        None,
+    )
 
 
 def _opened(facts: PowerFacts, siting: Siting) -> list[Supply]:

@@ -5,12 +5,15 @@ from datetime import UTC, datetime
 
 from hwsched.attributes import show_value
 from hwsched.documents import OpeningView, ProjectView
+from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_catalogue, read_settings
 from hwsched.operations.checking import Checked, Checker, Progress, check_openings
+from hwsched.operations.powering import read_work
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
-from hwsched.rules import RULES
+from hwsched.rules import RULEBOOK
 from hwsched.survey import OPENING
+from hwsched.wiring import Fed
 
 
 def project_view(
@@ -29,6 +32,9 @@ def project_view(
         settings = read_settings(connection)
         catalogue = read_catalogue(connection)
         change = latest_change(connection)
+        heights = level_heights(connection)
+        known = {each.case.opening.id: Fed(each.case, each.fit) for each in checked}
+        work = read_work(connection, catalogue, read_power(connection), known)
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
     return ProjectView(
         title=project.title,
@@ -38,7 +44,9 @@ def project_view(
         openings=tuple(OpeningView(each.case, each.fit, each.findings, _own(each, style)) for each in checked),
         catalogue=catalogue,
         rules_off=tuple(sorted(settings.rules_off)),
-        rules_run=sum(rule.id not in settings.rules_off for rule in RULES),
+        rules_run=sum(rule.id not in settings.rules_off for rule in RULEBOOK),
+        power=work,
+        level_heights=heights,
     )
 
 

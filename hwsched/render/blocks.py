@@ -5,6 +5,7 @@ Documents build it, renderers lay it out.
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 from typing import Literal
 
 from hwsched.drawings.drawing import Drawing
@@ -108,6 +109,18 @@ class Section:
 
 
 @dataclass(frozen=True, slots=True)
+class Event:
+    """Something that is due on a day, for a calendar."""
+
+    key: str
+    """Stays the same from one issue to the next, so that a calendar changes what it has in place of adding."""
+    day: date
+    title: str
+    text: str = ""
+    place: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Document:
     """One document, ready to be laid out."""
 
@@ -120,3 +133,5 @@ class Document:
     subtitle: str = ""
     footer: str = ""
     """One line under every page, such as whose decision the document does not replace."""
+    events: tuple[Event, ...] = ()
+    """What of it belongs into a calendar."""

@@ -76,6 +76,8 @@ def fit_row(
     Row
         With the smallest scale of all when nothing fits.
     """
+    if all(drawing.schematic for drawing in drawings):
+        return Row(tuple(drawings), tuple(lower(drawing, 1.0) for drawing in drawings), 1.0)
     room = width_mm - gap_mm * (len(drawings) - 1)
     wide = sum(d.bounds[2] - d.bounds[0] for d in drawings if d.to_scale)
     tall = max((d.bounds[3] - d.bounds[1] for d in drawings if d.to_scale), default=0.0)

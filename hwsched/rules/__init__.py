@@ -32,6 +32,8 @@ from hwsched.rules.catalogue_and_stock import (
     tool_known,
     unit_window,
 )
+from hwsched.rules.circuit_rule import CircuitRule
+from hwsched.rules.circuits import CIRCUIT_RULES
 from hwsched.rules.commissioning import (
     coin_cell_drain,
     key_for_unit,
@@ -258,6 +260,9 @@ RULES: tuple[Rule, ...] = (
     programming_key.RULE,
 )
 
+RULEBOOK: tuple[Rule | CircuitRule, ...] = (*RULES, *CIRCUIT_RULES)
+"""All of it: rules of openings, then rules of supplies and circuits."""
+
 _IN_SLOT: dict[str, tuple[Rule, ...]] = {
     slot: tuple(rule for rule in RULES if rule.slot == slot) for slot in ("lock", "unit", "power", "whole")
 }
@@ -269,13 +274,21 @@ def rules_in_slot(slot: Slot) -> tuple[Rule, ...]:
 
 
 def rule_named(rule_id: str) -> Rule | None:
-    """Return the rule of that identifier."""
+    """Return the rule of openings of that identifier."""
     return next((rule for rule in RULES if rule.id == rule_id), None)
 
 
+def in_rulebook(rule_id: str) -> Rule | CircuitRule | None:
+    """Return the rule of that identifier, of openings or of circuits."""
+    return next((rule for rule in RULEBOOK if rule.id == rule_id), None)
+
+
 __all__ = [
+    "CIRCUIT_RULES",
     "DEFERS",
+    "RULEBOOK",
     "RULES",
+    "CircuitRule",
     "Limit",
     "Limits",
     "Rule",
@@ -283,6 +296,7 @@ __all__ = [
     "Slot",
     "Verdict",
     "check",
+    "in_rulebook",
     "judge",
     "limits_of",
     "rule_named",

@@ -96,7 +96,7 @@ def test_own_hours():
     assert labour([Task("lay-wire", 10)], labour_table({"lay-wire": 0})).hours == 0
     assert labour_table({"lay-wire": 1})["lay-wire", ANY].unit == "m"
     assert [row.task for row in labour_table({"survey-visit": 1}).values()] == [row.task for row in TABLE.values()]
-    assert TABLE == labour_table()
+    assert labour_table() == TABLE
     assert list(labour_table({"take-down-ceiling": 1}))[-1] == ("take-down-ceiling", ANY)
 
 

@@ -85,7 +85,8 @@ def test_each_opening_has_its_least_voltage_and_the_low_one_is_marked():
         (bar, *_) = named(drawing, f"least of {mark}")
         assert bar.pen == ("warning" if mark == "255A" else "outline")
     assert named(drawing, "255A is low")
-    assert f"255A: {circuit.node_of('id-255A').lowest_v:.2f} V, needs 10 V" in words(drawing)
+    low = f"255A: {circuit.node_of('id-255A').lowest_v:.2f} V, needs 10 V"
+    assert low in words(drawing).replace(" | ", " ")
     assert "under its least voltage" in words(drawing).replace(" | ", " ")
     assert "under its least" not in words(voltage_plot(*PAIRS[0]))
 
@@ -108,6 +109,17 @@ def test_many_openings_are_not_all_named():
     drawing = voltage_plot(WorkedSupply(supply), solved(Circuit("c", "s", "C"), supply, ways, current=0.0051))
     assert overlaps(drawing) == []
     assert "120 openings: only" in words(drawing)
+
+
+def test_long_marks_stay_on_the_page():
+    supply, circuit = LOW
+    nodes = tuple(
+        replace(node, name=f"{node.name} pair at the loading dock behind the boiler room") for node in circuit.nodes
+    )
+    drawing = voltage_plot(supply, replace(circuit, nodes=nodes))
+    assert overlaps(drawing) == []
+    assert wide_and_tall(drawing)[0] <= LETTER_MM[0] + 1e-6
+    assert wide_and_tall(drawing)[1] <= LETTER_MM[1] - 20.0
 
 
 def test_what_cannot_be_drawn_is_said():

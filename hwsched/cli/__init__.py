@@ -4,14 +4,17 @@ from hwsched.cli.add import ADD
 from hwsched.cli.calc import CALC
 from hwsched.cli.check import CHECK
 from hwsched.cli.choose import CHOOSE
+from hwsched.cli.cost import COST
 from hwsched.cli.demo import DEMO
 from hwsched.cli.desktop import DESKTOP
 from hwsched.cli.draw import DRAW
 from hwsched.cli.edit import EDIT
 from hwsched.cli.export_catalogue import EXPORT_CATALOGUE
+from hwsched.cli.fewest_kinds import FEWEST_KINDS
 from hwsched.cli.field import FIELD
 from hwsched.cli.fit import FIT
 from hwsched.cli.hang import HANG
+from hwsched.cli.hardware_set import HARDWARE_SET
 from hwsched.cli.history import HISTORY
 from hwsched.cli.import_catalogue import IMPORT_CATALOGUE
 from hwsched.cli.import_power import IMPORT_POWER
@@ -19,6 +22,7 @@ from hwsched.cli.import_survey import IMPORT_SURVEY
 from hwsched.cli.lay import LAY
 from hwsched.cli.level import LEVEL_VERB
 from hwsched.cli.lift import LIFT
+from hwsched.cli.missing import MISSING
 from hwsched.cli.new import NEW
 from hwsched.cli.place import PLACE
 from hwsched.cli.power import POWER
@@ -30,9 +34,15 @@ from hwsched.cli.route import ROUTE
 from hwsched.cli.rules import RULES_VERB
 from hwsched.cli.settings import SETTINGS
 from hwsched.cli.site import SITE
+from hwsched.cli.successors import SUCCESSORS
 from hwsched.cli.survey_form import SURVEY_FORM
+from hwsched.cli.terms import TERMS
 from hwsched.cli.undo import UNDO
 from hwsched.cli.verb import Verb
+from hwsched.cli.waive import WAIVE
+from hwsched.cli.waivers import WAIVERS
+from hwsched.cli.what_if import WHAT_IF
+from hwsched.cli.why import WHY
 
 VERBS: tuple[Verb, ...] = (
     DEMO,
@@ -57,8 +67,18 @@ VERBS: tuple[Verb, ...] = (
     ROUTE,
     SITE,
     POWER,
+    HARDWARE_SET,
     FIT,
     CHECK,
+    WHY,
+    WAIVE,
+    WAIVERS,
+    MISSING,
+    WHAT_IF,
+    SUCCESSORS,
+    FEWEST_KINDS,
+    COST,
+    TERMS,
     PRINT,
     DRAW,
     UNDO,

@@ -19,14 +19,16 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_marks(parser)
     parser.add_argument("--to", default=".", metavar="DIR", help="folder to write into (default: here)")
     parser.add_argument("--format", action="append", choices=("pdf", "xlsx", "ics"), help="default: all that it has")
+    parser.add_argument("--issue", action="store_true", help="packets: write down that those that are ready went out")
     parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
 
 
 def _run(arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar
+    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, who
     from hwsched.operations.issuing import issue_by_name
+    from hwsched.operations.packets_out import write_down_packets
     from hwsched.operations.viewing import project_view
 
     with opened(arguments) as project:
@@ -35,6 +37,9 @@ def _run(arguments: argparse.Namespace) -> int:
         files = issue_by_name(
             view, arguments.document, Path(arguments.to), arguments.format, paper=arguments.paper, progress=progress
         )
+    if arguments.issue and arguments.document == "packets":
+        with opened(arguments) as project:
+            write_down_packets(project, view, who=who(arguments))
     if arguments.json:
         print_json([str(path) for path in files])
     elif len(files) > 4:

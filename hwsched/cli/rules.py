@@ -20,6 +20,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cases import DISCIPLINES
     from hwsched.cli.session import print_json
     from hwsched.rules import RULEBOOK
+    from hwsched.rules.page import page_of
 
     chosen = [rule for rule in RULEBOOK if arguments.id in (None, rule.id)]
     if not chosen:
@@ -47,11 +48,7 @@ def _run(arguments: argparse.Namespace) -> int:
         for rule in chosen:
             print(f"{rule.id:<28} {rule.severity:<8} {DISCIPLINES[rule.discipline]}: {rule.title}")
     else:
-        rule = chosen[0]
-        print(f"{rule.id}: {rule.title}\n{DISCIPLINES[rule.discipline]}, {rule.severity}\nbasis: {rule.basis}")
-        for limit in rule.limits:
-            print(f"limit {limit.name} = {limit.value:g}: {limit.text} ({limit.source})")
-        print(f"cure: {rule.cure}")
+        print(page_of(chosen[0]))
     return DONE
 
 

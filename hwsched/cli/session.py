@@ -86,6 +86,16 @@ def chosen_openings(project: Project, marks: list[str]) -> list[str] | None:
     return openings_of_marks(project, marks)
 
 
+def asked_openings(project: Project, arguments: argparse.Namespace) -> list[str] | None:
+    """Return the openings of ``--mark`` and ``--building``; None for all."""
+    ids = chosen_openings(project, arguments.marks)
+    if not arguments.building:
+        return ids
+    from hwsched.operations.choosing import openings_of_building
+
+    return [*(ids or []), *openings_of_building(project, arguments.building)]
+
+
 def tell_step(arguments: argparse.Namespace, what: str, changes: Changes) -> int:
     """Say which step was taken back or done again."""
     if arguments.json:

@@ -9,6 +9,7 @@ from typing import Literal
 
 from hwsched.cases import Case, Catalogue, Finding, Fit, Item, Leaf
 from hwsched.cases.power import PowerWork
+from hwsched.cases.terms import CostTerms
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Document
 
@@ -25,6 +26,9 @@ class OpeningView:
     findings: tuple[Finding, ...]
     own: tuple[tuple[str, str], ...] = ()
     """Label and shown value of the project's own fields of the opening; empty text where nothing is known."""
+
+    set_name: str = ""
+    """Name of its hardware set; empty where it has none."""
 
     @property
     def mark(self) -> str:
@@ -67,6 +71,7 @@ class ProjectView:
     rules_run: int = 0
     power: PowerWork = field(default_factory=PowerWork)
     """What is laid, worked out."""
+    terms: CostTerms = field(default_factory=CostTerms)
     level_heights: Mapping[tuple[str | None, str | None], float | None] = field(default_factory=dict)
     """Height of each level's floor [m], by building and level."""
 

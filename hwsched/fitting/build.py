@@ -51,6 +51,34 @@ def fit(case: Case) -> Fit:
     case = trusted(case)
     if lock_form(case) is None and not chosen_by_hand(case):
         return Fit("unknown", needs=needs_of(("existing_item.lock_form",), "lock"))
+    return _settled(case, _searched(case, every=False))
+
+
+def alternatives(case: Case) -> tuple[Fit, ...]:
+    """Work out every complete chain of an opening, best first.
+
+    Parameters
+    ----------
+    case : Case
+        As for `fit`.
+
+    Returns
+    -------
+    tuple of Fit
+        Each ``fitted``, without refusals and runners-up; empty where the fit is unknown or nothing fits. The first is
+        what `fit` takes.
+    """
+    case = trusted(case)
+    if lock_form(case) is None and not chosen_by_hand(case):
+        return ()
+    search = _searched(case, every=True)
+    if search.needs:
+        return ()
+    return tuple(replace(each, status="fitted", cost=cost_of(case, each)[1]) for each in _ranked(case, search))
+
+
+def _searched(case: Case, *, every: bool) -> _Search:
+    """Search slot by slot; ``every``: also what has no chance to be the best."""
     search = _Search()
     slot = lock_slot(case)
     locks = slot.good
@@ -67,9 +95,9 @@ def fit(case: Case) -> Fit:
         shape = shape_of(case, lock.fit)
         if shape in easy:
             continue
-        if _with_units(case, lock, search):
+        if _with_units(case, lock, search) and not every:
             easy.add(shape)
-    return _settled(case, search)
+    return search
 
 
 def _with_units(case: Case, lock: Judged, search: _Search) -> bool:
@@ -108,7 +136,7 @@ def _stop(search: _Search, slot: Slot, found: Iterable[Judged]) -> None:
 def _settled(case: Case, search: _Search) -> Fit:
     every = _distinct(search.refused)
     if search.complete and not search.needs:
-        ranked = sorted(search.complete, key=lambda each: (rank_of(case, each), _order(each), numbers_in(each)))
+        ranked = _ranked(case, search)
         best = ranked[0]
         others = tuple(_runner_up(case, each) for each in ranked[1 : 1 + _RUNNERS_UP])
         return replace(best, status="fitted", refused=every, cost=cost_of(case, best)[1], runners_up=others)
@@ -125,6 +153,10 @@ def _settled(case: Case, search: _Search) -> Fit:
     )
     miss = _worst(nearest.refusals) if nearest is not None else None
     return Fit("not-fitted", refused=every, nearest_miss=miss)
+
+
+def _ranked(case: Case, search: _Search) -> list[Fit]:
+    return sorted(search.complete, key=lambda each: (rank_of(case, each), _order(each), numbers_in(each)))
 
 
 def _order(found: Fit) -> int:

@@ -9,6 +9,8 @@ from hwsched.rules import judge, rules_in_slot, severity_of
 from hwsched.rules.rule import Slot
 from hwsched.rules.wording import label_of
 
+_UNRANKED = 100
+"""What a part without preference counts; ranks go up to 99."""
 _BLOCKS = {
     "lock": "the choice of cylinder or lock",
     "unit": "the control unit and its place",
@@ -132,12 +134,34 @@ def holes_in(fit: Fit) -> int:
 
 
 def rank_of(case: Case, fit: Fit) -> tuple[float, ...]:
-    """Return what a project's preference compares: cost first or holes first, the other next."""
+    """Return what a project's preference compares first, then cost and holes."""
     unpriced, cost = cost_of(case, fit)
     holes = float(holes_in(fit))
     if case.settings.prefer == "holes":
         return holes, float(unpriced), cost
+    if case.settings.prefer == "stock":
+        return *_out_of_stock(case, fit), float(unpriced), cost, holes
+    if case.settings.prefer == "preferred":
+        return _liking(case, fit), float(unpriced), cost, holes
     return float(unpriced), cost, holes
+
+
+def _out_of_stock(case: Case, fit: Fit) -> tuple[float, float]:
+    """Count the parts of which too few are on hand, then those that nobody has counted."""
+    short = uncounted = 0
+    for fitted_part in fit.parts:
+        part = case.catalogue.get(fitted_part.part)
+        if fitted_part.role == "tool" or part is None:
+            continue
+        short += part.stock is not None and part.stock < fitted_part.quantity
+        uncounted += part.stock is None
+    return float(short), float(uncounted)
+
+
+def _liking(case: Case, fit: Fit) -> float:
+    """Sum the ranks of the parts; one without a rank counts as the last."""
+    parts = [case.catalogue.get(each.part) for each in fit.parts if each.role != "tool"]
+    return float(sum(part.preferred or _UNRANKED for part in parts if part is not None))
 
 
 def numbers_in(fit: Fit) -> tuple[str, ...]:

@@ -10,6 +10,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, Select, func, select
 
 from hwsched.cases import Case, Catalogue, Chosen, Feed, Fit, Item, Leaf, Opening, Part, Placed, Settings
+from hwsched.cases.terms import CostTerms
 from hwsched.model.bulk import among
 from hwsched.model.columns import json_text
 from hwsched.model.fit_record import fit_of
@@ -19,6 +20,7 @@ from hwsched.model.tables import (
     CHOSEN_PART,
     CIRCUIT_TABLE,
     FIT_CONTENT,
+    HARDWARE_SET,
     IMPORT_MAPPING,
     ITEM_TABLE,
     KIT_CONTENT,
@@ -82,6 +84,20 @@ def read_settings(connection: Connection) -> Settings:
         rules_off=frozenset(held.get("rules_off", ())),
         prefer=held.get("prefer", "cost"),
     )
+
+
+def read_terms(connection: Connection) -> CostTerms:
+    """Return what the project pays."""
+    held: Mapping[str, Any] = connection.execute(select(PROJECT.c.settings)).scalar_one().get("terms", {})
+    return CostTerms(**held)
+
+
+def read_set_names(connection: Connection) -> dict[str, str]:
+    """Return the name of each opening's hardware set."""
+    query = select(OPENING_TABLE.c.id, HARDWARE_SET.c.name).join(
+        HARDWARE_SET, OPENING_TABLE.c.set_id == HARDWARE_SET.c.id
+    )
+    return {row[0]: row[1] for row in connection.execute(query)}
 
 
 def read_catalogue(connection: Connection) -> Catalogue:

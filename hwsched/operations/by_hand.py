@@ -1,10 +1,12 @@
 """Choices by hand: parts for roles, and the control unit's place. Every fit keeps them, and rules check them."""
 
+from collections.abc import Mapping, Sequence
 from math import isfinite
 from typing import Final, get_args
 
 from sqlalchemy import select
 
+from hwsched.cases import Chosen
 from hwsched.cases.fit import Role
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.journal import Change
@@ -13,7 +15,8 @@ from hwsched.model.tables import CHOSEN_PART, PART, PLACED_UNIT
 from hwsched.operations.accepting import mark_of
 from hwsched.operations.changes import Changes
 
-_ROLES: Final = get_args(Role)
+ROLES: Final = get_args(Role)
+"""Of a fitted part."""
 _FACES: Final = ("secured", "key", "edge", "wall")
 
 
@@ -40,8 +43,8 @@ def choose_part(project: Project, opening_id: str, role: str, part: str, *, who:
     ValueRefusedError, MissingRowError
         And nothing is changed.
     """
-    if role not in _ROLES:
-        raise ValueRefusedError("role", f"'{role}' is no role; accepted: {', '.join(_ROLES)}")
+    if role not in ROLES:
+        raise ValueRefusedError("role", f"'{role}' is no role; accepted: {', '.join(ROLES)}")
     if not isfinite(quantity) or quantity <= 0:
         raise ValueRefusedError("quantity", f"{quantity:g} cannot be; accepted: more than 0")
     row = {"opening_id": opening_id, "role": role, "part": part, "quantity": quantity}
@@ -56,6 +59,28 @@ def choose_part(project: Project, opening_id: str, role: str, part: str, *, who:
             change.delete(CHOSEN_PART, held)
             change.insert(CHOSEN_PART, [row])
     return Changes.of(change)
+
+
+def write_choices(change: Change, choices: Mapping[str, Sequence[Chosen]]) -> None:
+    """Choose parts for roles of many openings, in place of earlier choices of those roles; raises ValueRefusedError."""
+    known = set(change.connection.execute(select(PART.c.number)).scalars())
+    held: dict[tuple[str, str], list[str]] = {}
+    query = select(CHOSEN_PART.c.id, CHOSEN_PART.c.opening_id, CHOSEN_PART.c.role)
+    for row in change.connection.execute(query):
+        held.setdefault((row.opening_id, row.role), []).append(row.id)
+    gone: list[str] = []
+    rows = []
+    for opening_id, wanted in choices.items():
+        for role in dict.fromkeys(choice.role for choice in wanted):
+            gone += held.get((opening_id, role), [])
+        for choice in wanted:
+            if choice.part not in known:
+                raise ValueRefusedError("part", f"the catalogue has no part '{choice.part}'")
+            rows.append(
+                {"opening_id": opening_id, "role": choice.role, "part": choice.part, "quantity": choice.quantity}
+            )
+    change.delete(CHOSEN_PART, gone)
+    change.insert(CHOSEN_PART, rows)
 
 
 def release_part(project: Project, opening_id: str, role: str, *, who: str) -> Changes:

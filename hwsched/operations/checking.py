@@ -2,35 +2,30 @@
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
+from datetime import date
 
 from sqlalchemy import Connection
 
 from hwsched.attributes import Attribute, Value
 from hwsched.cases import SEVERITIES, Case, Finding, Fit, Severity
 from hwsched.cases.case_key import case_key
+from hwsched.cases.record import Record
 from hwsched.fitting import fit
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, read_cases, read_extra, read_fits, read_own_fields
+from hwsched.model.record_queries import read_packets, read_waivers
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
 from hwsched.operations.own_fields import own_attributes
 from hwsched.operations.powering import read_work
+from hwsched.operations.waivers import Laid, WaiverBook
 from hwsched.rules.judging import check
+from hwsched.rules.record_judging import judge_record
 from hwsched.survey import ITEM, OPENING
 from hwsched.wiring import Fed
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
-
-NOT_FITTED = Finding(
-    rule="fit-out-of-date",
-    discipline="documents",
-    severity="warning",
-    message="No fit is stored for the facts as they stand: it was never made, or something has changed since.",
-    basis="common practice",
-    cure="Fit the opening again.",
-)
-"""Only storage knows it, so it stands here and not among the rules of one case."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +74,7 @@ class Checker:
         if found is None:
             if fit is None:
                 surveyed = check(case, Fit("unknown"))
-                found = (NOT_FITTED, *(f for f in surveyed if f.discipline == "survey"))
+                found = tuple(f for f in surveyed if f.discipline == "survey")
             else:
                 found = check(case, fit)
             self._known[memory] = found
@@ -93,6 +88,7 @@ def check_openings(
     checker: Checker | None = None,
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
+    today: date | None = None,
 ) -> list[Checked]:
     """Check openings of a project by their stored fits.
 
@@ -106,6 +102,8 @@ def check_openings(
         Remembers earlier judgements.
     progress, cancelled : callable, optional
         Told how far it is; asked whether to stop.
+    today : date, optional
+        Against which waivers end; the day it is when left out.
 
     Returns
     -------
@@ -113,7 +111,7 @@ def check_openings(
         In the order of the project's openings.
     """
     made = _judged(project, ids, checker or Checker(), progress, cancelled)
-    return _with_power(project, made)
+    return _with_records(project, _with_power(project, made), today or date.today())
 
 
 def _judged(
@@ -157,6 +155,42 @@ def _with_power(project: Project, checked: list[Checked]) -> list[Checked]:
     ]
 
 
+def _with_records(project: Project, checked: list[Checked], today: date) -> list[Checked]:
+    """Lay waivers over the findings, and add what the rules of records say."""
+    if not checked:
+        return checked
+    with project.reading() as connection:
+        waivers = read_waivers(connection)
+        packets = read_packets(connection, [each.case.opening.id for each in checked])
+    settings = checked[0].case.settings
+    book = WaiverBook.of(waivers, settings, today) if waivers else None
+    made = []
+    for each in checked:
+        laid = book.lay(each.case, each.findings) if book is not None else Laid(each.findings)
+        packet = packets.get(each.case.opening.id)
+        if each.fit is not None and packet is None and book is None:
+            made.append(each)
+            continue
+        record = Record(
+            each.case,
+            case_key(each.case) if packet is not None else "",
+            each.fit,
+            laid.findings,
+            today,
+            packet,
+            tuple(laid.past),
+            tuple(laid.lapsed),
+            tuple(laid.unneeded),
+        )
+        said = judge_record(record, settings)
+        if book is not None and said:
+            said = book.lay(each.case, said).findings
+        if said or laid.findings is not each.findings:
+            each = replace(each, findings=_worst_first((*said, *laid.findings)))
+        made.append(each)
+    return made
+
+
 def _worst_first(findings: Iterable[Finding]) -> tuple[Finding, ...]:
     return tuple(sorted(findings, key=lambda finding: SEVERITIES.index(finding.severity)))
 
@@ -187,7 +221,7 @@ def worst(checked: Iterable[Checked]) -> Severity | None:
     return next((severity for severity in SEVERITIES if severity in found), None)
 
 
-def look_again(project: Project, ids: Iterable[str], *, checker: Checker) -> list[Checked]:
+def look_again(project: Project, ids: Iterable[str], *, checker: Checker, today: date | None = None) -> list[Checked]:
     """Check openings after an edit, working out anew what no longer belongs to the facts; nothing is stored.
 
     Parameters
@@ -198,6 +232,8 @@ def look_again(project: Project, ids: Iterable[str], *, checker: Checker) -> lis
         Openings to look at; those that are gone are left out.
     checker : Checker
         Remembers earlier judgements.
+    today : date, optional
+        Against which waivers end.
 
     Returns
     -------
@@ -212,4 +248,4 @@ def look_again(project: Project, ids: Iterable[str], *, checker: Checker) -> lis
             looked.append(replace(each, fit=fresh, findings=findings, stored=False))
         else:
             looked.append(each)
-    return _with_power(project, looked)
+    return _with_records(project, _with_power(project, looked), today or date.today())

@@ -25,6 +25,22 @@ def openings_of_marks(project: Project, marks: Iterable[str]) -> list[str]:
     return [known[mark] for mark in wanted]
 
 
+def openings_of_building(project: Project, building: str) -> list[str]:
+    """Return the openings of a building; raises MissingRowError where it has none."""
+    with project.reading() as connection:
+        cases = read_cases(connection, None, project.catalogue.read(connection))
+        found = [case.opening.id for case in cases if case.opening.building == building]
+    if not found:
+        raise MissingRowError(f"no opening stands in {building}")
+    return found
+
+
+def marks_by_id(project: Project) -> dict[str, str]:
+    """Return identifier to mark of every opening."""
+    with project.reading() as connection:
+        return {opening_id: mark for mark, opening_id in opening_ids(connection).items()}
+
+
 def row_of(project: Project, mark: str, where: str) -> tuple[str, str]:
     """Find what a person names on an opening.
 

@@ -13,7 +13,7 @@ from hwsched.operations.changes import Changes
 from hwsched.quantities import LENGTH_STYLES
 from hwsched.rules import RULEBOOK
 
-PREFERENCES: Final = ("cost", "holes")
+PREFERENCES: Final = ("cost", "holes", "stock", "preferred")
 """What ranks the alternatives of a fit first."""
 
 
@@ -44,7 +44,7 @@ def set_settings(
         ``rule-id.limit`` to value in the unit of the limit's name; None goes back to the rule's own.
     rules_off : mapping, optional
         Rule to whether it is off.
-    prefer : {"cost", "holes"}, optional
+    prefer : {"cost", "holes", "stock", "preferred"}, optional
         What ranks the alternatives of a fit first.
 
     Raises
@@ -61,7 +61,7 @@ def set_settings(
         values["bare_unit"] = _one_of("bare unit", bare_unit, BARE_UNITS) if bare_unit else None
     if prefer is not None:
         _one_of("preference", prefer, PREFERENCES)
-    _check_limits(limits or {})
+    check_limits(limits or {})
     for rule in rules_off or {}:
         _one_of("rule", rule, [each.id for each in RULEBOOK])
     with project.change("set-settings", "Change settings", who) as change:
@@ -92,7 +92,8 @@ def _one_of(what: str, word: str, words: tuple[str, ...] | list[str]) -> str:
     return word
 
 
-def _check_limits(limits: Mapping[str, float | None]) -> None:
+def check_limits(limits: Mapping[str, float | None]) -> None:
+    """Refuse limits that no rule has, and values that are none; raises ValueRefusedError."""
     known = [f"{rule.id}.{limit.name}" for rule in RULEBOOK for limit in rule.limits]
     for name, value in limits.items():
         _one_of("limit", name, known)

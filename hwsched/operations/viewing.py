@@ -7,7 +7,7 @@ from hwsched.attributes import show_value
 from hwsched.documents import OpeningView, ProjectView
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import latest_change, read_catalogue, read_settings
+from hwsched.model.queries import latest_change, read_catalogue, read_set_names, read_settings, read_terms
 from hwsched.operations.checking import Checked, Checker, Progress, check_openings
 from hwsched.operations.powering import read_work
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
@@ -33,6 +33,7 @@ def project_view(
         catalogue = read_catalogue(connection)
         change = latest_change(connection)
         heights = level_heights(connection)
+        terms, sets = read_terms(connection), read_set_names(connection)
         known = {each.case.opening.id: Fed(each.case, each.fit) for each in checked}
         work = read_work(connection, catalogue, read_power(connection), known)
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
@@ -41,11 +42,15 @@ def project_view(
         revision=f"working state {change}",
         date=datetime.now(UTC).date().isoformat(),
         length_style=style,
-        openings=tuple(OpeningView(each.case, each.fit, each.findings, _own(each, style)) for each in checked),
+        openings=tuple(
+            OpeningView(each.case, each.fit, each.findings, _own(each, style), sets.get(each.case.opening.id, ""))
+            for each in checked
+        ),
         catalogue=catalogue,
         rules_off=tuple(sorted(settings.rules_off)),
         rules_run=sum(rule.id not in settings.rules_off for rule in RULEBOOK),
         power=work,
+        terms=terms,
         level_heights=heights,
     )
 

@@ -124,6 +124,8 @@ from hwsched.rules.power import (
     supply_voltage,
     unit_fed,
 )
+from hwsched.rules.record_rule import RecordRule
+from hwsched.rules.records import RECORD_RULES
 from hwsched.rules.rule import DEFERS, Limit, Limits, Rule, Slot, Verdict
 from hwsched.rules.survey import (
     case_offset_taken,
@@ -260,8 +262,8 @@ RULES: tuple[Rule, ...] = (
     programming_key.RULE,
 )
 
-RULEBOOK: tuple[Rule | CircuitRule, ...] = (*RULES, *CIRCUIT_RULES)
-"""All of it: rules of openings, then rules of supplies and circuits."""
+RULEBOOK: tuple[Rule | CircuitRule | RecordRule, ...] = (*RULES, *CIRCUIT_RULES, *RECORD_RULES)
+"""All of it: rules of openings, of supplies and circuits, of records."""
 
 _IN_SLOT: dict[str, tuple[Rule, ...]] = {
     slot: tuple(rule for rule in RULES if rule.slot == slot) for slot in ("lock", "unit", "power", "whole")
@@ -278,19 +280,21 @@ def rule_named(rule_id: str) -> Rule | None:
     return next((rule for rule in RULES if rule.id == rule_id), None)
 
 
-def in_rulebook(rule_id: str) -> Rule | CircuitRule | None:
-    """Return the rule of that identifier, of openings or of circuits."""
+def in_rulebook(rule_id: str) -> Rule | CircuitRule | RecordRule | None:
+    """Return the rule of that identifier, whatever it judges."""
     return next((rule for rule in RULEBOOK if rule.id == rule_id), None)
 
 
 __all__ = [
     "CIRCUIT_RULES",
     "DEFERS",
+    "RECORD_RULES",
     "RULEBOOK",
     "RULES",
     "CircuitRule",
     "Limit",
     "Limits",
+    "RecordRule",
     "Rule",
     "RuleError",
     "Slot",

@@ -10,6 +10,7 @@ from typing import Final
 from hwsched import rules
 from hwsched.cases import SEVERITIES, Case, Finding, Fit, Settings, Severity
 from hwsched.rules.circuit_rule import CircuitRule
+from hwsched.rules.record_rule import RecordRule
 from hwsched.rules.rule import DEFERS, Rule, Verdict
 from hwsched.rules.trusted import trusted
 
@@ -18,7 +19,7 @@ class RuleError(Exception):
     """A rule that fell over: a bug of the rule, never a statement on the opening."""
 
 
-def limits_of(rule: Rule | CircuitRule, settings: Settings) -> Mapping[str, float]:
+def limits_of(rule: Rule | CircuitRule | RecordRule, settings: Settings) -> Mapping[str, float]:
     """Return a rule's limits with the project's changes.
 
     Parameters
@@ -54,7 +55,7 @@ def judge(rule: Rule, case: Case, fit: Fit) -> tuple[Verdict, ...]:
         raise RuleError(f"rule {rule.id} failed: {error!r}; facts: {facts}") from error
 
 
-def severity_of(rule: Rule | CircuitRule, verdict: Verdict) -> Severity:
+def severity_of(rule: Rule | CircuitRule | RecordRule, verdict: Verdict) -> Severity:
     """Return the verdict's severity: its own, else the rule's, one step milder where facts are missing."""
     if verdict.severity is not None:
         return verdict.severity

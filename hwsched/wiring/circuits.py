@@ -5,17 +5,18 @@ from dataclasses import dataclass, replace
 from math import fsum
 from typing import TYPE_CHECKING, Final
 
-from hwsched.calc import circuit_cures, circuit_states, circuit_tree
+from hwsched.calc import circuit_states, circuit_tree
 from hwsched.calc.calculator import InputError
-from hwsched.calc.circuit import Load
 from hwsched.calc.power_limits import class_2_limit
 from hwsched.calc.supply_practice import limiter_a, worst_inrush_a
 from hwsched.cases import Catalogue, Part, Settings
-from hwsched.cases.power import Circuit, Device, Mend, Problem, Run, Supply, WorkedCircuit, WorkedNode, WorkedRun
+from hwsched.cases.power import Circuit, Device, Problem, Run, Supply, WorkedCircuit, WorkedNode, WorkedRun
+from hwsched.rules.circuits.circuit_limiter import RULE as CIRCUIT_LIMITER
 from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
 from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY
 from hwsched.rules.judging import limits_of
-from hwsched.wiring.devices import amps, unsuited
+from hwsched.wiring.devices import amps, on_leaf, unsuited
+from hwsched.wiring.mending import Solved, mends
 
 if TYPE_CHECKING:
     from hwsched.wiring.work import Fed
@@ -149,7 +150,7 @@ def work_circuit(
             laid.append(transfer)
         for device in own:
             hung.append(device)
-            if device.role == "unit" and transfer is not None:
+            if transfer is not None and on_leaf(device, feeding.catalogue.get(device.part)):
                 place[f"{opening}/{device.part}"] = leaf_node(opening)
     marks = tuple(names[opening] for opening in openings)
     wire = _said_wire(laid)
@@ -166,14 +167,17 @@ def work_circuit(
                 problems.append(Problem("mismatch", text, (), device.opening_id, device.part))
     warm = limits["temperature_c"] if circuit.temperature_c is None else circuit.temperature_c
     at_once = round(limits["at_once"]) if circuit.at_once is None else circuit.at_once
+    whole = len([each for each in laid if not each.transfer]) == len(runs)
+    # Where something of a run is unknown, it is still seen that all of them are a tree.
+    tried = [each.run for each in laid] if whole else [_shape(run) for run in runs]
     try:
-        tree = circuit_tree.network([each.run for each in laid], warm)
-        lost = next((run for run in runs if run.to_node not in tree.position), None)
-        if lost is not None and not problems:
-            raise InputError("runs[0].from", f"{names.get(lost.to_node, lost.to_node)} is not fed from the supply")
+        tree = circuit_tree.network(tried, warm)
     except InputError as error:
-        problems.append(_unsound(error, laid, names))
+        problems.append(_unsound(error, tried, names))
         return replace(bare, problems=tuple(problems))
+    if source is not None and feeding.current != "dc" and not problems:
+        text = f"the voltages of circuit {circuit.name} are not worked out: {feeding.supply.name} gives AC"
+        problems.append(Problem("unknown", text, about=feeding.supply.name))
     stuck = [problem for problem in problems if problem.kind in ("unknown", "unsound")]
     if stuck or source is None or feeding.current != "dc":
         return replace(bare, problems=tuple(problems))
@@ -184,7 +188,11 @@ def work_circuit(
         )
         for d in hung
     ]  # fmt: skip
-    states = circuit_states.states(tree, solved, source, at_once)
+    try:
+        states = circuit_states.states(tree, solved, source, at_once)
+    except InputError as error:
+        problems.append(_untaken(error, circuit, hung))
+        return replace(bare, problems=tuple(problems))
     nodes = _nodes(tree, states, hung, place, names, laid)
     holding = fsum(max(amps(d, d.holding, source.normal_v), amps(d, d.peak, source.normal_v)) for d in hung)
     resting = [amps(d, d.holding, source.normal_v) for d in hung]
@@ -192,7 +200,10 @@ def work_circuit(
     worked_runs = tuple(_run(each, i, tree, states, names) for i, each in enumerate(laid))
     low = sorted((n for n in nodes if n.margin_v is not None and n.margin_v < -1e-9), key=lambda n: n.margin_v or 0.0)
     rated = feeding.part.number_of("output_a") if feeding.part else None
-    peak = states[-1]
+    limiter = circuit.limiter_a
+    if limiter is None:
+        limiter = _limiter(holding, rated, source.normal_v, limits_of(CIRCUIT_LIMITER, feeding.settings)["margin"])
+    facts = Solved([each.run for each in laid], tree, solved, states, source, at_once, warm, names)
     return replace(
         bare,
         source_v={state.name: state.source_v for state in states},
@@ -200,15 +211,12 @@ def work_circuit(
         runs=worked_runs,
         current_a={s.name: s.solution.source_a for s in states if s.solution.source_a is not None},
         collapsed={s.name: s.solution.reason or "" for s in states if s.solution.collapsed},
-        operating=tuple(hung[i].mark for i in peak.operating),
+        operating=tuple(hung[i].mark for i in states[-1].operating),
         holding_a=holding,
         inrush_a=worst_inrush_a(resting, first, at_once),
-        limiter_a=circuit.limiter_a if circuit.limiter_a is not None else _limiter(holding, rated, source.normal_v),
+        limiter_a=limiter,
         problems=tuple(problems),
-        mends={
-            node.node: _mends(node, laid, solved, peak, source, warm, names)
-            for node in low[:_MOST_MENDED]
-        },
+        mends={node.node: mends(node, facts) for node in low[:_MOST_MENDED]},
     )  # fmt: skip
 
 
@@ -229,19 +237,37 @@ def _transfer(fed: "Fed", problems: list[Problem]) -> _Laid | None:
     return _Laid(run, "", part.number, True)
 
 
-def _unsound(error: InputError, laid: Sequence[_Laid], names: Mapping[str, str]) -> Problem:
+def _shape(run: Run) -> circuit_tree.Run:
+    """Return a run with its ends only."""
+    return circuit_tree.Run(run.from_node, run.to_node, 1.0, "18 AWG", "solid")
+
+
+def _unsound(error: InputError, runs: Sequence[circuit_tree.Run], names: Mapping[str, str]) -> Problem:
     """Say which run is wrong, in the names that people gave."""
     message, about, opening = error.message, "", ""
-    for name, mark in names.items():
-        message = message.replace(repr(name), mark).replace(name, mark)
+    for node in {node for run in runs for node in (run.from_node, run.to_node)}:
+        message = message.replace(repr(node), names.get(node, node))
     if error.field.startswith("runs["):
         index, _, field = error.field[5:].partition("].")
-        run = laid[int(index)].run
+        run = runs[int(index)]
         ends = [names.get(node, node) for node in (run.from_node, run.to_node)]
         about = ends[1]
         opening = run.to_node if run.to_node in names else ""
         message = f"run from {ends[0]} to {ends[1]}, {field}: {message}"
+    else:
+        message = f"{error.field.replace('_', ' ')}: {message}"
     return Problem("unsound", message, (), opening, about)
+
+
+def _untaken(error: InputError, circuit: Circuit, devices: Sequence[Device]) -> Problem:
+    """Say which value of a device, or of the circuit, cannot be taken."""
+    index, _, field = error.field.removeprefix("loads[").partition("].")
+    if index.isdigit():
+        device = devices[int(index)]
+        text = f"what {device.part} at {device.mark} draws cannot be taken: {field} {error.message}"
+        return Problem("unsound", text, (), device.opening_id, device.part)
+    text = f"{error.field.replace('_', ' ')} of circuit {circuit.name}: {error.message}"
+    return Problem("unsound", text, (), "", f"circuit {circuit.name}")
 
 
 def _said_wire(laid: Sequence[_Laid]) -> str:
@@ -303,42 +329,9 @@ def _run(
     )  # fmt: skip
 
 
-def _limiter(holding_a: float, rated_a: float | None, volts: float) -> float | None:
+def _limiter(holding_a: float, rated_a: float | None, volts: float, margin: float) -> float | None:
     if rated_a is None:
         return None
     limit = class_2_limit(volts, "overcurrent-device")
     allowed = limit.overcurrent_a if limit is not None and limit.overcurrent_a is not None else rated_a
-    return limiter_a(holding_a, min(rated_a, allowed))
-
-
-def _mends(
-    node: WorkedNode,
-    laid: Sequence[_Laid],
-    solved: Sequence[circuit_states.Device],
-    peak: circuit_states.State,
-    source: circuit_states.Source,
-    warm: float,
-    names: Mapping[str, str],
-) -> tuple[Mend, ...]:
-    """Try every kind of cure at a node, in the peak state."""
-    loads = []
-    for i, device in enumerate(solved):
-        first = device.peak if device.inrush is None else device.inrush
-        value = first if i in peak.operating or device.node == node.node else device.holding
-        kind = device.kind
-        if kind == "resistance" and value == float("inf"):
-            kind, value = "current", 0.0
-        loads.append(Load(device.node, kind, value, device.minimum_v, device.maximum_v))
-    ohm = source.battery_ohm if source.battery_end_v == peak.source_v else source.ohm
-    circuit = circuit_cures.Circuit(tuple(each.run for each in laid), tuple(loads), peak.source_v, ohm, warm)
-    try:
-        found = circuit_cures.cures(circuit, node.node)
-    except InputError:
-        return ()
-    return tuple(Mend(cure.kind, cure.works, _renamed(cure.text, names)) for cure in found)
-
-
-def _renamed(text: str, names: Mapping[str, str]) -> str:
-    for name, mark in names.items():
-        text = text.replace(f"'{name}/leaf'", f"{mark} (leaf)").replace(f"'{name}'", mark)
-    return text.replace("'supply'", "the supply").replace("'", "")
+    return limiter_a(holding_a, min(rated_a, allowed), margin=max(margin, 1.0))

@@ -42,7 +42,8 @@ def devices_of(case: Case, fit: Fit | None) -> tuple[tuple[Device, ...], tuple[P
         else:
             continue
         if isinstance(found, Device):
-            devices.append(found)
+            # Two strikes of a pair are two devices.
+            devices += [found] * max(1, round(fitted.quantity))
         else:
             problems.append(found)
     return tuple(devices), tuple(problems)
@@ -52,6 +53,11 @@ def unsuited(device: Device, part: Part | None, supply_v: float, supply_current:
     """Say why a device cannot hang on a supply: wrong voltage, or wrong kind of current; None where it can."""
     current = (part.text_of("current") if part is not None else None) or "dc"
     return mismatch(supply_v, supply_current, device.minimum_v, device.maximum_v, current)
+
+
+def on_leaf(device: Device, part: Part | None) -> bool:
+    """Tell whether a device sits on the leaf, beyond the opening's power transfer."""
+    return device.role in ("unit", "lock") or (part is not None and part.kind == "electrified-lock")
 
 
 def amps(device: Device, value: float, volts: float) -> float:

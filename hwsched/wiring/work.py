@@ -4,6 +4,7 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass, replace
 from math import fsum
 
+from hwsched.calc.calculator import InputError
 from hwsched.cases import Case, Catalogue, Fit, Part, Settings
 from hwsched.cases.power import (
     Circuit,
@@ -18,7 +19,7 @@ from hwsched.cases.power import (
 )
 from hwsched.rules.circuit_judging import judge_supply
 from hwsched.wiring.circuits import Feeding, work_circuit
-from hwsched.wiring.devices import amps, devices_of
+from hwsched.wiring.devices import devices_of
 from hwsched.wiring.standby import work_standby
 
 
@@ -82,8 +83,8 @@ def _supply(
     settings: Settings,
 ) -> WorkedSupply:
     part = catalogue.get(supply.part) if supply.part else None
-    problems = list(_part_problems(supply, part)) if circuits else []
     battery = catalogue.get(supply.battery) if supply.battery else None
+    problems = [*_part_problems(supply, part), *_battery_problems(supply, battery)] if circuits else []
     feeding = Feeding.of(supply, part, battery, catalogue, settings)
     devices: dict[str, tuple[tuple[Device, ...], tuple[Problem, ...]]] = {}
     for circuit in circuits:
@@ -118,7 +119,12 @@ def _supply(
         fsum(max(c.current_a.values(), default=0.0) for c in worked) if complete else None,
         problems=tuple(problems),
     )
-    return replace(found, standby=work_standby(found, openings_cases(openings, worked), catalogue, settings))
+    try:
+        return replace(found, standby=work_standby(found, openings_cases(openings, worked), catalogue, settings))
+    except InputError as error:
+        text = f"the standby battery of {supply.name} cannot be sized: {error.field} {error.message}"
+        problem = Problem("unknown", text, (f"standby-capacity.{error.field}",), about=supply.name)
+        return replace(found, problems=(*found.problems, problem))
 
 
 def openings_cases(openings: Mapping[str, Fed], circuits: tuple[WorkedCircuit, ...]) -> dict[str, Case]:
@@ -139,6 +145,8 @@ def _part_problems(supply: Supply, part: Part | None) -> list[Problem]:
     return []
 
 
-def held_a(devices: Collection[Device], volts: float) -> float:
-    """Sum what devices draw when all are held at once [A]."""
-    return fsum(max(amps(d, d.holding, volts), amps(d, d.peak, volts)) for d in devices)
+def _battery_problems(supply: Supply, battery: Part | None) -> list[Problem]:
+    if supply.battery is None or (battery is not None and battery.kind == "standby-battery"):
+        return []
+    what = "is not in the catalogue" if battery is None else f"is no standby battery but a {battery.kind}"
+    return [Problem("mismatch", f"{supply.battery} of {supply.name} {what}", about=supply.battery)]

@@ -12,7 +12,7 @@ def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[Circu
     for circuit in worked.circuits:
         if circuit.circuit.alarm != "drops":
             continue
-        for device in circuit.devices:
+        for device in dict.fromkeys(circuit.devices):
             case = cases.get(device.opening_id)
             carries = rated(case) if case is not None else None
             if device.role != "strike" or device.fail != "fail-safe" or carries is False:

@@ -9,7 +9,7 @@ from hwsched.rules.rule import Limits
 
 def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
     for circuit in worked.circuits:
-        for device in circuit.devices:
+        for device in dict.fromkeys(circuit.devices):
             if device.fail:
                 case = cases.get(device.opening_id)
                 egress = case.opening.egress if case is not None else None

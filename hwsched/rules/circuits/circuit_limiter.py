@@ -10,7 +10,7 @@ from hwsched.rules.rule import Limit, Limits
 def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
     for circuit in worked.circuits:
         held = circuit.holding_a
-        if held is None:
+        if held is None or not circuit.devices:
             continue
         if circuit.limiter_a is None:
             text = f"No limiter that carries {limits['margin'] * held:.3g} A is allowed on this supply."

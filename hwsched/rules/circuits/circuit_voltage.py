@@ -20,9 +20,12 @@ def _short(circuit: WorkedCircuit, node: WorkedNode, margin: float) -> CircuitVe
     said = state.replace("-", " ")
     works = [mend.text for mend in circuit.mends.get(node.node, ()) if mend.works]
     cure = f"Any of these would do: {'; '.join(works)}." if works else ""
+    where = f"in the state {said} ({circuit.source_v[state]:g} V at the supply, {node.distance_m:.1f} m)"
     return CircuitVerdict(
-        f"{node.name} finds {volts:.2f} V in the state {said} ({circuit.source_v[state]:g} V at the supply, "
-        f"{node.distance_m:.1f} m); it needs {node.minimum_v:g} V, short by {-margin:.2f} V.",
+        f"{node.name} finds {volts:.2f} V {where}; it needs {node.minimum_v:g} V, short by {-margin:.2f} V."
+        if volts >= 0
+        else f"{node.name} finds no voltage {where}: the currents cannot be carried that far; it needs "
+        f"{node.minimum_v:g} V, short by {-margin:.2f} V.",
         cure,
         values={"arrives_v": volts, "needed_v": node.minimum_v or 0.0, "short_v": -margin, "run_m": node.distance_m},
         about=f"circuit {circuit.circuit.name}",

@@ -9,7 +9,7 @@ from hwsched.rules.rule import Limits
 
 def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
     for circuit in worked.circuits:
-        for device in circuit.devices:
+        for device in dict.fromkeys(circuit.devices):
             if device.suppression:
                 yield CircuitVerdict(
                     f"{device.part} at {device.mark} has a coil. {device.suppression}",

@@ -1,0 +1,63 @@
+"""`hwsched fewest-kinds`: as few different parts as serve, traded against cost."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+
+    add_project(parser)
+    parser.add_argument("--mark", dest="marks", action="append", default=[], help="only this opening; may be repeated")
+    parser.add_argument("--building", help="only the openings of this building")
+    parser.add_argument("--price", metavar="AMOUNT", help="what one more different part is worth")
+    parser.add_argument("--most", type=int, metavar="N", help="at most so many different parts, at least cost")
+    parser.add_argument("--seconds", type=float, default=60.0, help="give the best found by then (default: 60)")
+    parser.add_argument("--accept", action="store_true", help="choose the parts, and fit the openings again")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.cli.session import asked_openings, opened, print_json, who
+    from hwsched.operations.fewest_kinds import accept_fewest, fewest_kinds
+    from hwsched.operations.fitting_openings import fit_openings
+
+    with opened(arguments) as project:
+        ids = asked_openings(project, arguments)
+        found = fewest_kinds(
+            project, ids, price_per_kind=arguments.price, most=arguments.most, time_limit_s=arguments.seconds
+        )
+        change_set = None
+        if arguments.accept and found.choices:
+            change_set = accept_fewest(project, found, who=who(arguments)).number
+            fit_openings(project, list(found.choices), who=who(arguments))
+    if arguments.json:
+        print_json(
+            {
+                "openings": found.openings,
+                "before": list(found.before_kinds),
+                "after": list(found.after_kinds),
+                "cost_before": found.before_cost,
+                "cost_after": found.after_cost,
+                "optimal": True if found.gap == 0 else found.gap,
+                "changed": [found.marks[each] for each in found.choices],
+                "left_out": list(found.left_out),
+                "change_set": change_set,
+            }
+        )
+        return DONE
+    proven = "proven best" if found.gap == 0 else f"within {found.gap:.2%} of the best"
+    print(f"{len(found.before_kinds)} different parts -> {len(found.after_kinds)}, {proven}")
+    print(f"list price {found.before_cost:.2f} -> {found.after_cost:.2f}; {len(found.choices)} openings change")
+    for opening, lines in found.choices.items():
+        print(f"  {found.marks[opening]}: {', '.join(f'{line.role} {line.part}' for line in lines)}")
+    if change_set is None:
+        print("Nothing is changed yet; --accept makes it so.")
+    return DONE
+
+
+FEWEST_KINDS = Verb("fewest-kinds", "Choose parts so that few different ones are needed.", _arguments, _run)

@@ -1,0 +1,48 @@
+"""`hwsched waivers`: all waivers with person, reason and last day."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+
+    add_project(parser)
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.cli.session import opened, print_json
+    from hwsched.operations.choosing import marks_by_id
+    from hwsched.operations.waiving import waivers
+
+    with opened(arguments) as project:
+        found, marks = waivers(project), marks_by_id(project)
+    rows = [
+        {
+            "rule": each.rule,
+            "about": each.about,
+            "scope": each.scope,
+            "mark": marks.get(each.opening_id or "", ""),
+            "person": each.person,
+            "reason": each.reason,
+            "given_on": each.given_on.isoformat(),
+            "until": each.until.isoformat() if each.until else None,
+        }
+        for each in found
+    ]
+    if arguments.json:
+        print_json(rows)
+        return DONE
+    for each, row in zip(found, rows, strict=True):
+        print(f"{row['mark'] or 'project'}: {each.rule} {each.about} ({each.scope}): {each.words}")
+    if not rows:
+        print("No waiver is given.")
+    return DONE
+
+
+WAIVERS = Verb("waivers", "List the waivers.", _arguments, _run)

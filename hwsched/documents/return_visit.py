@@ -1,0 +1,71 @@
+"""The return-visit sheet: which facts are missing, most useful first, and per building what to find at each opening."""
+
+from hwsched.documents import words
+from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
+from hwsched.rules.missing import missing_facts, needs_of
+from hwsched.rules.wording import label_of
+
+
+def to_visit(project: ProjectView) -> tuple[OpeningView, ...]:
+    """Return the openings that need a fact of the survey."""
+    return tuple(
+        view
+        for view in project.openings
+        if any(not fact.startswith("part ") for fact in needs_of(view.fit, view.findings))
+    )
+
+
+def build(project: ProjectView, _: OpeningView | None = None) -> Document:
+    """Build the return-visit sheet of a project."""
+    found = missing_facts((view.mark, view.fit, view.findings) for view in project.openings)
+    visited = to_visit(project)
+    blocks: list[Block] = [
+        Heading("What is missing"),
+        Facts((("Openings to visit", str(len(visited))), ("Facts that are missing", str(len(found))))),
+    ]
+    if found:
+        rows = tuple(
+            (
+                fact.label, "catalogue" if fact.of_catalogue else "survey", len(fact.alone), len(fact.needed),
+                ", ".join(fact.needed[:12]) + (f" and {len(fact.needed) - 12} more" if len(fact.needed) > 12 else ""),
+            )
+            for fact in found
+        )  # fmt: skip
+        columns = (
+            Column("Fact", 2.4), Column("Of the", 0.8), Column("Unblocks", 0.8, "right"),
+            Column("Needed by", 0.8, "right"),
+            Column("Openings", 3.0),
+        )  # fmt: skip
+        blocks.append(Table(columns, rows, title="Missing facts"))
+        blocks.append(
+            Paragraph("Unblocks: openings that need this fact and nothing else. The first line is worth most.", "small")
+        )
+    else:
+        blocks.append(Paragraph("Nothing is missing."))
+    sections = [Section(tuple(blocks))]
+    for building in dict.fromkeys(view.case.opening.building for view in visited):
+        here = [view for view in visited if view.case.opening.building == building]
+        sections.append(Section((Heading(building or "No building given"), _table(here, building or "No building"))))
+    return Document(
+        "Return visit", project.title, project.revision, project.date, tuple(sections),
+        subtitle=f"{len(visited)} openings",
+    )  # fmt: skip
+
+
+def _table(views: list[OpeningView], building: str) -> Table:
+    rows: list[tuple[Cell, ...]] = []
+    for view in views:
+        opening = view.case.opening
+        facts = [fact for fact in needs_of(view.fit, view.findings) if not fact.startswith("part ")]
+        for number, fact in enumerate(facts):
+            where = words.location(opening.room_from, opening.room_to) if number == 0 else ""
+            mark, level = (view.mark, opening.level or "") if number == 0 else ("", "")
+            rows.append((mark, level, where, label_of(fact), "." * 30))
+    columns = (
+        Column("Mark", 1.0), Column("Level", 0.8), Column("Location", 1.8), Column("Find", 2.4), Column("Found", 2.0),
+    )  # fmt: skip
+    return Table(columns, tuple(rows), title=building)
+
+
+RETURN_VISIT = DocumentKind("return-visit", "Return visit", ("pdf",), False, build)

@@ -1,0 +1,84 @@
+"""What openings cost by their fits: parts at list price less discount, and labour with difficulty and learning."""
+
+from collections.abc import Iterable
+
+from hwsched.calc.cost import Cost, Job, Line, Terms, cost_of, exact, product
+from hwsched.calc.labour import LabourTable, labour, labour_table, unit_share
+from hwsched.cases import Case, Catalogue, Fit
+from hwsched.cases.case_key import survey_key
+from hwsched.cases.terms import CostTerms
+from hwsched.fitting.tasks import tasks_of
+
+
+def terms_of(terms: CostTerms, catalogue: Catalogue) -> Terms:
+    """Return the terms in which lines are priced: without a currency of its own a project takes that of its parts.
+
+    Raises
+    ------
+    InputError
+        For a number that cannot be.
+    """
+    currencies = {part.currency for part in catalogue.parts.values() if part.currency}
+    currency = terms.currency or (currencies.pop() if len(currencies) == 1 else "")
+    return Terms(currency, dict(terms.discounts), dict(terms.rates), terms.labour_per_hour)
+
+
+def hours_of(terms: CostTerms) -> LabourTable:
+    """Return the labour table with a project's own hours in it; raises InputError."""
+    own: dict[str | tuple[str, str], str] = {}
+    for name, hours in terms.hours.items():
+        task, _, material = name.partition("/")
+        own[(task, material) if material else task] = hours
+    return labour_table(dict(own))
+
+
+def price_openings(
+    openings: Iterable[tuple[Case, Fit | None]], catalogue: Catalogue, terms: CostTerms
+) -> dict[str, Cost]:
+    """Price openings in the order of their work.
+
+    Parameters
+    ----------
+    openings : iterable of (Case, Fit or None)
+        Those that are not fitted have no price and are left out.
+    catalogue : Catalogue
+        List prices, suppliers, currencies.
+    terms : CostTerms
+        What the project pays.
+
+    Returns
+    -------
+    dict
+        Opening to its cost; nothing is rounded. Tools are not used up, so not counted. The n-th of openings alike takes
+        the share of the learning curve.
+
+    Raises
+    ------
+    InputError
+        For a number of the terms that cannot be.
+    """
+    priced, table, rate = (
+        terms_of(terms, catalogue),
+        hours_of(terms),
+        float(exact(terms.learning_rate, "learning rate")),
+    )
+    done: dict[str, int] = {}
+    found = {}
+    for case, fit in openings:
+        if fit is None or fit.status != "fitted":
+            continue
+        work = labour(tasks_of(case, fit), table, case.opening.difficulty or 1)
+        alike = survey_key(case)
+        done[alike] = number = done.get(alike, 0) + 1
+        hours = work.hours if rate == 1.0 else product(work.hours, exact(unit_share(number, rate), "share"))
+        lines = [line_of(each.part, each.quantity, catalogue) for each in fit.parts if each.role != "tool"]
+        found[case.opening.id] = cost_of(Job(lines, hours, work.needs), priced)
+    return found
+
+
+def line_of(number: str, quantity: float, catalogue: Catalogue) -> Line:
+    """Return a part as a line to be priced."""
+    part = catalogue.get(number)
+    if part is None:
+        return Line(number, quantity, None, "", "")
+    return Line(number, quantity, part.list_price, part.currency, part.supplier)

@@ -1,0 +1,49 @@
+"""The work that a fit asks for, as tasks of the labour table. What a task takes stands in `hwsched.calc.labour`."""
+
+from collections import Counter
+
+from hwsched.calc.labour import Task
+from hwsched.cases import Case, Fit
+from hwsched.rules.reading import in_role, leafless, lock_form, lock_leaf
+
+_MOUNTED = {"secured": "mount-unit-surface", "key": "mount-unit-surface", "edge": "mount-unit-edge"}
+
+
+def tasks_of(case: Case, fit: Fit) -> tuple[Task, ...]:
+    """Return the tasks of one opening; its wire only where it has a supply of its own.
+
+    Parameters
+    ----------
+    case, fit : Case, Fit
+        An opening that is fitted.
+    """
+    leaf = lock_leaf(case)
+    material = leaf.material if leaf is not None else None
+    counts: Counter[str] = Counter()
+    form = lock_form(case)
+    if form is not None:
+        counts[f"fit-{form}"] = 1
+        if form != "reader":
+            counts["take-off-cylinder"] = 1
+    for hole in fit.holes:
+        if hole.purpose == "pocket":
+            counts["cut-edge-pocket"] += hole.count
+        elif hole.purpose == "channel":
+            counts["drill-channel"] += hole.count
+        elif hole.purpose == "cable":
+            counts["drill-compound-bore" if hole.up_deg or hole.edge_deg else "drill-access-hole"] += hole.count
+    if fit.placement is not None:
+        glass = material == "glass" and fit.placement.face in ("secured", "key")
+        counts["bond-to-glass" if glass else _MOUNTED.get(fit.placement.face, "mount-unit-wall")] += 1
+    transfer = in_role(case, fit, "power-transfer")
+    if transfer is not None:
+        counts["fit-transfer-hinge" if transfer.text_of("form") == "transfer-hinge" else "fit-door-loop"] += 1
+    tasks = [Task(name, count, material if not leafless(case) else "any") for name, count in counts.items()]
+    if fit.power == "supply":
+        tasks.append(Task("connect-opening"))
+        if fit.part("supply") is not None:
+            tasks.append(Task("mount-supply"))
+        wire = fit.part("wire")
+        if wire is not None:
+            tasks.append(Task("lay-wire", wire.quantity))
+    return (*tasks, Task("programme-and-test"), Task("clean-up"))

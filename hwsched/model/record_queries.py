@@ -1,0 +1,39 @@
+"""Reading what is on record of openings: waivers, packets that went out."""
+
+from collections.abc import Collection
+from datetime import date
+
+from sqlalchemy import Connection, select
+
+from hwsched.cases.record import Packet, Waiver
+from hwsched.model.bulk import among
+from hwsched.model.tables import ISSUED_PACKET, WAIVER
+
+
+def read_waivers(connection: Connection) -> list[Waiver]:
+    """Return all waivers, oldest first."""
+    query = select(WAIVER).order_by(WAIVER.c.given_on, WAIVER.c.id)
+    return [
+        Waiver(
+            row.id,
+            row.rule,
+            row.about,
+            row.scope,
+            row.opening_id,
+            row.facts,
+            row.person,
+            row.reason,
+            date.fromisoformat(row.given_on),
+            date.fromisoformat(row.until) if row.until else None,
+        )
+        for row in connection.execute(query)
+    ]
+
+
+def read_packets(connection: Connection, ids: Collection[str] | None = None) -> dict[str, Packet]:
+    """Return the last packet that went out by opening."""
+    query = select(ISSUED_PACKET.c.opening_id, ISSUED_PACKET.c.at, ISSUED_PACKET.c.by, ISSUED_PACKET.c.case_key)
+    return {
+        opening: Packet(at, by, key)
+        for opening, at, by, key in among(connection, query, ISSUED_PACKET.c.opening_id, ids)
+    }

@@ -1,0 +1,94 @@
+"""What a project pays: its currency, discounts, exchange rates, price and hours of labour."""
+
+from collections.abc import Mapping
+from dataclasses import asdict
+
+from sqlalchemy import select
+
+from hwsched.calc.calculator import InputError
+from hwsched.calc.cost import Terms, exact
+from hwsched.calc.labour import unit_share
+from hwsched.cases.terms import CostTerms
+from hwsched.fitting.costing import hours_of
+from hwsched.model.errors import ValueRefusedError
+from hwsched.model.project import Project
+from hwsched.model.queries import read_terms
+from hwsched.model.tables import PROJECT
+from hwsched.operations.changes import Changes
+
+
+def set_terms(
+    project: Project,
+    *,
+    who: str,
+    currency: str | None = None,
+    labour_per_hour: str | None = None,
+    learning_rate: str | None = None,
+    discounts: Mapping[str, str | None] | None = None,
+    rates: Mapping[str, str | None] | None = None,
+    hours: Mapping[str, str | None] | None = None,
+) -> Changes:
+    """Change what the project pays; what is left out stays, and None takes an entry away.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    who : str
+        For the journal.
+    currency : str, optional
+        Three letters (ISO 4217); "" for that of the parts.
+    labour_per_hour : str, optional
+        As a decimal number; "" for unknown.
+    learning_rate : str, optional
+        Above 0 to 1; 1: nothing is learnt.
+    discounts : mapping, optional
+        Supplier to the share that it takes off, 0 to 1.
+    rates : mapping, optional
+        Currency to what one unit of it is worth in the project's.
+    hours : mapping, optional
+        Task, or ``task/leaf material``, to hours for one.
+
+    Raises
+    ------
+    ValueRefusedError
+        Names the number that cannot be; nothing is changed.
+    """
+    with project.change("set-terms", "Change what the project pays", who) as change:
+        held = asdict(read_terms(change.connection))
+        if currency is not None:
+            held["currency"] = _currency(currency)
+        if labour_per_hour is not None:
+            held["labour_per_hour"] = labour_per_hour.strip() or None
+        if learning_rate is not None:
+            held["learning_rate"] = learning_rate.strip() or "1"
+        for name, given in (("discounts", discounts), ("rates", rates), ("hours", hours)):
+            merged = {**held[name], **(given or {})}
+            held[name] = {key: value for key, value in merged.items() if value is not None}
+        held["rates"] = {_currency(key): value for key, value in held["rates"].items()}
+        _check(CostTerms(**held))
+        row = change.connection.execute(select(PROJECT)).one()
+        change.update(PROJECT, [(row.id, {"settings": {**row.settings, "terms": held}})])
+    return Changes.of(change)
+
+
+def _currency(text: str) -> str:
+    code = text.strip().upper()
+    if code and not (len(code) == 3 and code.isascii() and code.isalpha()):
+        raise ValueRefusedError("currency", f"'{text}' is none; accepted: three letters such as USD (ISO 4217)")
+    return code
+
+
+def _check(terms: CostTerms) -> None:
+    try:
+        for supplier, share in terms.discounts.items():
+            exact(share, f"discount of {supplier}", at_most=1)
+        for currency, rate in terms.rates.items():
+            exact(rate, f"rate of {currency}", above=0)
+        if terms.labour_per_hour is not None:
+            exact(terms.labour_per_hour, "labour an hour")
+        unit_share(2, float(exact(terms.learning_rate, "learning rate", above=0, at_most=1)))
+        hours_of(terms)
+        Terms(terms.currency, dict(terms.discounts), dict(terms.rates), terms.labour_per_hour)
+    except InputError as error:
+        raise ValueRefusedError(error.field, error.message) from error

@@ -1,0 +1,161 @@
+"""The warehouse's wish: as few different parts as serve, over a building or the project, traded against cost."""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from time import monotonic
+
+from hwsched.calc.calculator import InputError
+from hwsched.calc.cost import exact
+from hwsched.calc.fewest_kinds import Alternative, Choice, Group, at_most, choose, fewest
+from hwsched.calc.solver import Limits
+from hwsched.cases import Case, Chosen, Fit
+from hwsched.cases.case_key import case_key
+from hwsched.fitting import alternatives
+from hwsched.model.errors import ValueRefusedError
+from hwsched.model.project import Project
+from hwsched.model.queries import read_cases
+from hwsched.operations.changes import Changes
+from hwsched.operations.hardware_sets import Line, lines_of
+from hwsched.operations.what_if import choose_many
+
+
+@dataclass(frozen=True, slots=True)
+class FewestKinds:
+    """A choice of alternatives, before it is accepted."""
+
+    before_kinds: tuple[str, ...]
+    """Different parts as every opening would choose for itself."""
+    after_kinds: tuple[str, ...]
+    before_cost: float
+    after_cost: float
+    gap: float
+    """0 where it is proven that nothing is better."""
+    choices: Mapping[str, tuple[Line, ...]]
+    """Opening to the parts to choose, where they differ from its own choice."""
+    marks: Mapping[str, str]
+    openings: int
+    """That have an alternative at all."""
+    left_out: tuple[str, ...]
+    """Marks of those that have none, or whose parts have no price."""
+
+
+def fewest_kinds(
+    project: Project,
+    ids: Sequence[str] | None = None,
+    *,
+    price_per_kind: str | None = None,
+    most: int | None = None,
+    time_limit_s: float = 60.0,
+    progress: Callable[[str, float | None], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> FewestKinds:
+    """Choose among the openings' alternatives so that few different parts are needed.
+
+    Parameters
+    ----------
+    project : Project
+        Open project; it is only read.
+    ids : sequence of str, optional
+        Openings; all when left out.
+    price_per_kind : str, optional
+        What one more different part is worth, in the catalogue's currency: least of cost and so much a part.
+    most : int, optional
+        At most so many different parts, at least cost. Without both: the fewest of all, then least cost.
+    time_limit_s : float
+        The best found by then is given, with its gap [s].
+    progress, cancelled : callable, optional
+        Told the step and the gap; asked whether to stop.
+
+    Returns
+    -------
+    FewestKinds
+        Exact by integer programming; the gap says what is proven.
+
+    Raises
+    ------
+    ValueRefusedError
+        Where no choice keeps the limit, or nothing was found in time.
+    """
+    with project.reading() as connection:
+        cases = list(read_cases(connection, None if ids is None else list(ids), project.catalogue.read(connection)))
+    groups: dict[str, tuple[list[Case], tuple[Fit, ...]]] = {}
+    left_out: list[str] = []
+    for done, case in enumerate(cases):
+        if cancelled is not None and cancelled():
+            raise ValueRefusedError("fewest kinds", "stopped before anything was found")
+        if progress is not None and done % 16 == 0:
+            progress(f"alternatives of opening {done + 1} of {len(cases)}", None)
+        key = case_key(case)
+        if key not in groups:
+            groups[key] = ([], _priced(case, alternatives(case)))
+        if groups[key][1]:
+            groups[key][0].append(case)
+        else:
+            left_out.append(case.opening.mark)
+    asked = [
+        Group(key, len(here), [Alternative(exact(f.cost, "cost"), _kinds(f)) for f in found])
+        for key, (here, found) in groups.items()
+        if here
+    ]
+    if not asked:
+        raise ValueRefusedError("fewest kinds", "no opening has an alternative whose parts are all priced")
+    limits = Limits(until=monotonic() + time_limit_s, cancelled=cancelled, progress=progress)
+    try:
+        if most is not None:
+            choice = at_most(asked, most, limits)
+        elif price_per_kind is not None:
+            choice = choose(asked, price_per_kind, limits)
+        else:
+            choice = fewest(asked, limits)
+    except InputError as error:
+        raise ValueRefusedError(error.field, error.message) from error
+    return _told(groups, choice, left_out)
+
+
+def accept_fewest(project: Project, found: FewestKinds, *, who: str) -> Changes:
+    """Choose the parts by hand at the openings whose choice differs; raises ValueRefusedError."""
+    choices = {
+        opening: tuple(Chosen(line.role, line.part, line.quantity) for line in lines)
+        for opening, lines in found.choices.items()
+    }
+    summary = f"Choose parts of {len(choices)} openings for {len(found.after_kinds)} different parts in all"
+    return choose_many(project, choices, who=who, summary=summary)
+
+
+def _told(
+    groups: Mapping[str, tuple[list[Case], tuple[Fit, ...]]], choice: Choice, left_out: Sequence[str]
+) -> FewestKinds:
+    choices: dict[str, tuple[Line, ...]] = {}
+    marks: dict[str, str] = {}
+    before: set[str] = set()
+    cost = 0.0
+    held = [(here, found) for here, found in groups.values() if here]
+    for (here, found), number in zip(held, choice.chosen, strict=True):
+        before |= set(_kinds(found[0]))
+        cost += found[0].cost * len(here)
+        for case in here:
+            marks[case.opening.id] = case.opening.mark
+            if _kinds(found[number]) != _kinds(found[0]):
+                choices[case.opening.id] = lines_of(found[number])
+    return FewestKinds(
+        tuple(sorted(before)), choice.kinds, cost, float(choice.cost), choice.gap, choices, marks, len(marks),
+        tuple(left_out),
+    )  # fmt: skip
+
+
+def _priced(case: Case, found: Sequence[Fit]) -> tuple[Fit, ...]:
+    """Keep alternatives of which every part has a price: without it no cost can be compared."""
+    return tuple(
+        each
+        for each in found
+        if all(
+            (part := case.catalogue.get(fitted.part)) is not None and part.list_price is not None
+            for fitted in each.parts
+            if fitted.role != "tool"
+        )
+    )
+
+
+def _kinds(found: Fit) -> tuple[str, ...]:
+    """Different parts of a fit that are ordered: tools are there already."""
+    return tuple(sorted({part.part for part in found.parts if part.role != "tool"}))

@@ -1,0 +1,295 @@
+"""What if: openings worked out under another catalogue, limit, preference or choice, compared before it is accepted."""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+
+from hwsched.attributes import Attribute
+from hwsched.calc.cost import Cost
+from hwsched.cases import Case, Catalogue, Chosen, Finding, Fit, Settings
+from hwsched.cases.case_key import case_key
+from hwsched.exchange.catalogue_book import read_catalogue as read_book
+from hwsched.exchange.problems import InputRejected
+from hwsched.fitting import fit
+from hwsched.fitting.candidate import holes_in
+from hwsched.fitting.costing import price_openings
+from hwsched.model.errors import ValueRefusedError
+from hwsched.model.project import Project
+from hwsched.model.queries import read_cases, read_own_fields, read_terms
+from hwsched.operations.by_hand import ROLES, write_choices
+from hwsched.operations.catalogue_import import import_catalogue
+from hwsched.operations.changes import Changes
+from hwsched.operations.fitting_openings import fit_openings
+from hwsched.operations.hardware_sets import effect_between
+from hwsched.operations.own_fields import own_attributes
+from hwsched.operations.settings import PREFERENCES, check_limits, set_settings
+from hwsched.rules import RULEBOOK
+from hwsched.rules.judging import check
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """What is asked; what is left out stays as it is."""
+
+    catalogue: Path | None = None
+    """A catalogue workbook, taken in over the project's own."""
+    limits: Mapping[str, float | None] = field(default_factory=dict)
+    """``rule-id.limit`` to value; None goes back to the rule's own."""
+    rules_off: Mapping[str, bool] = field(default_factory=dict)
+    prefer: str | None = None
+    choices: tuple[Chosen, ...] = ()
+    """Parts chosen for the openings that are asked about."""
+
+
+@dataclass(frozen=True, slots=True)
+class Difference:
+    """What would be different at one opening."""
+
+    opening_id: str
+    mark: str
+    before: str
+    """Status of its fit."""
+    after: str
+    gone: tuple[str, ...]
+    new: tuple[str, ...]
+    """Parts with their roles."""
+    cost_before: Cost | None
+    cost_after: Cost | None
+    holes_before: int
+    holes_after: int
+    findings_gone: tuple[Finding, ...]
+    findings_new: tuple[Finding, ...]
+    why: str = ""
+    """Why it no longer fits, where it does not."""
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """What would be different."""
+
+    question: Question
+    asked: tuple[str, ...]
+    """Openings that were looked at."""
+    differences: tuple[Difference, ...]
+    """Openings that would change, in the project's order."""
+
+
+def what_if(
+    project: Project,
+    question: Question,
+    ids: Sequence[str] | None = None,
+    *,
+    progress: Callable[[int, int], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> Answer:
+    """Work out openings as they are and as they would be; nothing is stored.
+
+    Parameters
+    ----------
+    project : Project
+        Open project; it is only read.
+    question : Question
+        What is asked.
+    ids : sequence of str, optional
+        Openings, such as one or those of a building; all when left out.
+    progress, cancelled : callable, optional
+        Told how far it is; asked whether to stop.
+
+    Raises
+    ------
+    ValueRefusedError, InputRejected
+        For what is asked that cannot be.
+    """
+    _check(question)
+    with project.reading() as connection:
+        catalogue = project.catalogue.read(connection)
+        cases = list(read_cases(connection, None if ids is None else list(ids), catalogue))
+        own = own_attributes(read_own_fields(connection), "part")
+        terms = read_terms(connection)
+    other = _catalogue(catalogue, question.catalogue, own)
+    known: dict[tuple[str, str], tuple[Fit, tuple[Finding, ...]]] = {}
+    rows: list[tuple[Case, Case, Fit, Fit, tuple[Finding, ...], tuple[Finding, ...]]] = []
+    for done, case in enumerate(cases, start=1):
+        if cancelled is not None and cancelled():
+            break
+        asked = _asked(case, question, other)
+        before, said = _worked(case, known)
+        after, would_say = _worked(asked, known)
+        rows.append((case, asked, before, after, said, would_say))
+        if progress is not None and (done % 16 == 0 or done == len(cases)):
+            progress(done, len(cases))
+    costs = price_openings(((row[0], row[2]) for row in rows), catalogue, terms)
+    would_cost = price_openings(((row[1], row[3]) for row in rows), other, terms)
+    found = []
+    for case, _, before, after, said, would_say in rows:
+        effect = effect_between(case.opening.mark, before, after)
+        gone = tuple(f for f in said if f not in would_say)
+        new = tuple(f for f in would_say if f not in said)
+        here, there = costs.get(case.opening.id), would_cost.get(case.opening.id)
+        if effect is None and not gone and not new and here == there and holes_in(before) == holes_in(after):
+            continue
+        found.append(
+            Difference(
+                case.opening.id,
+                case.opening.mark,
+                before.status,
+                after.status,
+                effect.gone if effect else (),
+                effect.new if effect else (),
+                here,
+                there,
+                holes_in(before),
+                holes_in(after),
+                gone,
+                new,
+                effect.why if effect else "",
+            )
+        )
+    return Answer(question, tuple(row[0].opening.id for row in rows), tuple(found))
+
+
+def accept_answer(project: Project, answer: Answer, *, who: str) -> list[Changes]:
+    """Make it so: catalogue, settings and choices of the question as steps of the journal, then the fits.
+
+    Raises
+    ------
+    InputRejected, ValueRefusedError
+        As the verbs that do it.
+    """
+    question, made = answer.question, []
+    if question.catalogue is not None:
+        made.append(import_catalogue(project, question.catalogue, who=who).changes)
+    if question.limits or question.rules_off or question.prefer is not None:
+        made.append(
+            set_settings(project, who=who, limits=question.limits, rules_off=question.rules_off, prefer=question.prefer)
+        )
+    if question.choices:
+        from_question = dict.fromkeys(answer.asked, question.choices)
+        made.append(choose_many(project, from_question, who=who, summary="Choose as asked in a what-if"))
+    made.append(fit_openings(project, answer.asked, who=who)[0])
+    return [changes for changes in made if changes.number is not None]
+
+
+def successors(project: Project) -> tuple[Difference, ...]:
+    """Work out every opening that uses a superseded part with its successor in its place.
+
+    Returns
+    -------
+    tuple of Difference
+        One an opening; those where the successor does not fit say why.
+    """
+    with project.reading() as connection:
+        catalogue = project.catalogue.read(connection)
+        cases = list(read_cases(connection, None, catalogue))
+        terms = read_terms(connection)
+    known: dict[tuple[str, str], tuple[Fit, tuple[Finding, ...]]] = {}
+    found = []
+    for case in cases:
+        chosen = tuple(
+            replace(choice, part=_last(catalogue, choice.part)) if _superseded(catalogue, choice.part) else choice
+            for choice in case.chosen
+        )
+        before, said = _worked(case, known)
+        used = [part for part in before.parts if _superseded(catalogue, part.part)]
+        if not used and chosen == case.chosen:
+            continue
+        roles = {choice.role for choice in chosen}
+        forced = tuple(
+            Chosen(part.role, _last(catalogue, part.part), part.quantity)
+            for part in used
+            if part.role in ROLES and part.role not in roles
+        )
+        after, would_say = _worked(replace(case, chosen=(*chosen, *forced)), known)
+        effect = effect_between(case.opening.mark, before, after)
+        costs = price_openings([(case, before)], catalogue, terms), price_openings([(case, after)], catalogue, terms)
+        new = tuple(f for f in would_say if f not in said)
+        worse = [f.message for f in new if f.severity == "error"]
+        found.append(
+            Difference(
+                case.opening.id,
+                case.opening.mark,
+                before.status,
+                after.status,
+                effect.gone if effect else (),
+                effect.new if effect else (),
+                costs[0].get(case.opening.id),
+                costs[1].get(case.opening.id),
+                holes_in(before),
+                holes_in(after),
+                tuple(f for f in said if f not in would_say),
+                new,
+                (effect.why if effect else "") or " ".join(worse),
+            )
+        )
+    return tuple(found)
+
+
+def choose_many(project: Project, choices: Mapping[str, Sequence[Chosen]], *, who: str, summary: str) -> Changes:
+    """Choose parts for many openings as one step; other roles stay as they are."""
+    with project.change("choose-parts", summary, who) as change:
+        write_choices(change, choices)
+    return Changes.of(change)
+
+
+def _check(question: Question) -> None:
+    if question.prefer is not None and question.prefer not in PREFERENCES:
+        raise ValueRefusedError("preference", f"there is no '{question.prefer}'; accepted: {', '.join(PREFERENCES)}")
+    check_limits(question.limits)
+    ids = {rule.id for rule in RULEBOOK}
+    for rule in question.rules_off:
+        if rule not in ids:
+            raise ValueRefusedError("rule", f"there is no '{rule}'")
+    for choice in question.choices:
+        if choice.role not in ROLES:
+            raise ValueRefusedError("role", f"'{choice.role}' is no role; accepted: {', '.join(ROLES)}")
+
+
+def _catalogue(catalogue: Catalogue, path: Path | None, own: Sequence[Attribute]) -> Catalogue:
+    if path is None:
+        return catalogue
+    read = read_book(path, own_fields=own, known=frozenset(catalogue.parts))
+    if read.problems:
+        raise InputRejected(read.problems)
+    parts = {**catalogue.parts, **{part.number: part for part in read.parts}}
+    return Catalogue(parts, f"what-if {path}", catalogue.ranks)
+
+
+def _asked(case: Case, question: Question, catalogue: Catalogue) -> Case:
+    settings = case.settings
+    limits = {name: value for name, value in {**settings.limits, **question.limits}.items() if value is not None}
+    off = {**dict.fromkeys(settings.rules_off, True), **question.rules_off}
+    changed = Settings(
+        settings.length_style,
+        limits,
+        frozenset(rule for rule, is_off in off.items() if is_off),
+        settings.prefer if question.prefer is None else question.prefer,
+    )
+    roles = {choice.role for choice in question.choices}
+    chosen = (*(choice for choice in case.chosen if choice.role not in roles), *question.choices)
+    ordered = tuple(sorted(chosen, key=lambda choice: (choice.role, choice.part)))
+    return replace(case, settings=changed, catalogue=catalogue, chosen=ordered)
+
+
+def _worked(
+    case: Case, known: dict[tuple[str, str], tuple[Fit, tuple[Finding, ...]]]
+) -> tuple[Fit, tuple[Finding, ...]]:
+    key = (case_key(case), case.catalogue.key)
+    found = known.get(key)
+    if found is None:
+        made = fit(case)
+        found = known[key] = (made, check(case, made))
+    return found
+
+
+def _superseded(catalogue: Catalogue, number: str) -> bool:
+    part = catalogue.get(number)
+    return part is not None and bool(part.superseded_by)
+
+
+def _last(catalogue: Catalogue, number: str) -> str:
+    """Follow successors to the last one; a circle ends where it began."""
+    seen = {number}
+    while (part := catalogue.get(number)) is not None and part.superseded_by and part.superseded_by not in seen:
+        number = part.superseded_by
+        seen.add(number)
+    return number

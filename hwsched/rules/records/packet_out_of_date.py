@@ -1,0 +1,24 @@
+"""Rule: the packet that went out shows the opening as it stands."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.record import Record
+from hwsched.rules.record_rule import RecordRule
+from hwsched.rules.rule import Verdict
+
+
+def _judge(record: Record) -> Iterable[Verdict]:
+    packet = record.packet
+    if packet is not None and packet.case_key != record.case_key:
+        yield Verdict(f"The packet of {packet.at} ({packet.by}) is older than the facts: something has changed since.")
+
+
+RULE = RecordRule(
+    id="packet-out-of-date",
+    title="Issued packet as the opening stands",
+    discipline="documents",
+    severity="warning",
+    basis="common practice",
+    cure="Issue the packet again, and take the old one back from the site.",
+    judge=_judge,
+)

@@ -1,0 +1,27 @@
+"""Rule: a waiver holds for the facts that it was given for, and for no others."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.record import Record
+from hwsched.rules.record_rule import RecordRule
+from hwsched.rules.rule import Verdict
+
+
+def _judge(record: Record) -> Iterable[Verdict]:
+    for waiver in record.lapsed:
+        yield Verdict(
+            f"The waiver of {waiver.rule} has lapsed: the facts that it was given for have changed. It was given by "
+            f"{waiver.words}.",
+            about=waiver.rule,
+        )
+
+
+RULE = RecordRule(
+    id="waiver-lapsed",
+    title="Waiver lapsed",
+    discipline="documents",
+    severity="warning",
+    basis="common practice",
+    cure="Look at the finding again: mend it, or give the waiver anew.",
+    judge=_judge,
+)

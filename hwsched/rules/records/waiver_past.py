@@ -1,0 +1,29 @@
+"""Rule: no waiver is past its last day."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.record import Record
+from hwsched.rules.record_rule import RecordRule
+from hwsched.rules.rule import Verdict
+
+
+def _judge(record: Record) -> Iterable[Verdict]:
+    for waiver in record.past:
+        until = waiver.until.isoformat() if waiver.until else ""
+        days = (record.today - waiver.until).days if waiver.until else 0
+        yield Verdict(
+            f"The waiver of {waiver.rule} ended on {until}, {days} days ago; it was given by {waiver.words}.",
+            values={"days": float(days)},
+            about=waiver.rule,
+        )
+
+
+RULE = RecordRule(
+    id="waiver-past",
+    title="Waiver past its last day",
+    discipline="documents",
+    severity="warning",
+    basis="common practice",
+    cure="Mend what it was given for, or give it again.",
+    judge=_judge,
+)

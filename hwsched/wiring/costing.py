@@ -1,0 +1,30 @@
+"""What supplies cost with their batteries, wire and the work of laying them, by building."""
+
+from hwsched.calc.cost import Cost, Job, cost_of
+from hwsched.calc.labour import Task, labour
+from hwsched.cases import Catalogue
+from hwsched.cases.power import WorkedSupply
+from hwsched.cases.terms import CostTerms
+from hwsched.fitting.costing import hours_of, line_of, terms_of
+from hwsched.wiring.take_off import wire_lines
+
+
+def price_supplies(supplies: tuple[WorkedSupply, ...], catalogue: Catalogue, terms: CostTerms) -> dict[str, Cost]:
+    """Return building to the cost of its supplies and wire; raises InputError for a number that cannot be."""
+    priced, table = terms_of(terms, catalogue), hours_of(terms)
+    used = tuple(supply for supply in supplies if supply.circuits and supply.openings)
+    found = {}
+    for building in dict.fromkeys(supply.supply.building or "" for supply in used):
+        here = tuple(supply for supply in used if (supply.supply.building or "") == building)
+        lines, tasks = [], [Task("mount-supply", len(here))]
+        for supply in here:
+            if supply.supply.part:
+                lines.append(line_of(supply.supply.part, 1, catalogue))
+            if supply.supply.battery:
+                lines.append(line_of(supply.supply.battery, supply.supply.batteries or 1, catalogue))
+        for wire in wire_lines(here, catalogue):
+            lines.append(line_of(wire.part or wire.gauge, wire.with_waste_m, catalogue))
+            tasks.append(Task("lay-wire", wire.length_m))
+        work = labour(tasks, table)
+        found[building] = cost_of(Job(lines, work.hours, work.needs), priced)
+    return found

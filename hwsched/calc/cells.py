@@ -9,6 +9,9 @@ from itertools import pairwise
 from hwsched.calc.calculator import InputError, check_number
 from hwsched.calc.tables import row, rows
 
+_WARM_C = 20.0
+"""Temperature for which capacities are stated [°C]."""
+
 
 @dataclass(frozen=True, slots=True)
 class Cell:
@@ -109,6 +112,26 @@ def capacity_share(chemistry: str, temperature_c: float) -> tuple[float, bool] |
             share = cold + (warm - cold) * (temperature_c - cold_c) / (warm_c - cold_c)
             return share, cold_ok and warm_ok
     return None
+
+
+def cold_share(chemistry: str | None, lowest_c: float | None) -> float | None:
+    """Share of a cell's charge that is counted on at the lowest temperature of its place.
+
+    Returns
+    -------
+    float or None
+        1 where the place is at 20 °C or above, or no temperature is known; None where the cell's chemistry or its table
+        does not say how much is left.
+
+    Examples
+    --------
+    >>> cold_share("alkaline", None), cold_share("alkaline", 0), cold_share(None, -10)
+    (1.0, 0.6, None)
+    """
+    if lowest_c is None or lowest_c >= _WARM_C:
+        return 1.0
+    found = capacity_share(chemistry, lowest_c) if chemistry is not None else None
+    return None if found is None else found[0]
 
 
 def end_voltage_per_cell_v(unit_minimum_v: float, cells_in_series: int) -> float:

@@ -29,8 +29,9 @@ from hwsched.catalogue.surface_unit import SURFACE_UNIT
 from hwsched.catalogue.tailpiece import TAILPIECE
 from hwsched.catalogue.tool import TOOL
 from hwsched.catalogue.wire import WIRE
+from hwsched.outside import members
 
-KINDS: tuple[PartKind, ...] = (
+OWN_KINDS: tuple[PartKind, ...] = (
     MORTISE_CYLINDER,
     RIM_CYLINDER,
     EURO_CYLINDER,
@@ -60,6 +61,9 @@ KINDS: tuple[PartKind, ...] = (
     CONSUMABLE,
     CREDENTIAL,
 )
+
+KINDS: tuple[PartKind, ...] = (*OWN_KINDS, *members("hwsched.part_kinds", PartKind, lambda kind: kind.name, OWN_KINDS))
+"""Our own, then those of packages from outside."""
 
 _BY_NAME = {kind.name: kind for kind in KINDS}
 

@@ -21,6 +21,18 @@ EPILOG = (
 
 def run(words: Sequence[str]) -> int:
     """Run one command line; returns the exit status."""
+    try:
+        return _run(words)
+    except Exception as error:
+        from hwsched.outside import OutsideError
+
+        if not isinstance(error, OutsideError):
+            raise
+        print(f"hwsched: {error}", file=sys.stderr)
+        return CANNOT_OPEN
+
+
+def _run(words: Sequence[str]) -> int:
     verb = _verb_of(words)
     if verb is None:
         return _overview(words)

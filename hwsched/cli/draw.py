@@ -11,11 +11,11 @@ if TYPE_CHECKING:
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.cli.session import add_project
-    from hwsched.operations.drawing_views import VIEWS
+    from hwsched.operations.drawing_views import POWER_VIEWS, VIEWS
 
     add_project(parser)
-    parser.add_argument("mark", help="the opening")
-    parser.add_argument("view", choices=list(VIEWS))
+    parser.add_argument("mark", help="the opening; for riser a building, for voltages SUPPLY/CIRCUIT")
+    parser.add_argument("view", choices=[*VIEWS, *POWER_VIEWS])
     parser.add_argument("file", help="file to write, ending .svg")
     parser.add_argument("--dark", action="store_true", help="for a dark screen")
 
@@ -35,4 +35,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-DRAW = Verb("draw", "Draw one view of an opening as SVG.", _arguments, _run)
+DRAW = Verb("draw", "Draw one view of an opening, or of what feeds it, as SVG.", _arguments, _run)

@@ -4,14 +4,15 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
 from hwsched.cases import Case, Fit, Refusal, Role, RunnerUp
-from hwsched.fitting.candidate import Judged, by_hand, cost_of, holes_in, needs_of, numbers_in, rank_of
+from hwsched.fitting.candidate import Judged, by_hand, cost_of, holes_in, judged, needs_of, numbers_in, rank_of
 from hwsched.fitting.locks import chosen_by_hand, lock_slot, shape_of
 from hwsched.fitting.power import power_slot, undecided
 from hwsched.fitting.sundries import with_sundries
 from hwsched.fitting.units import kept, unit_slot
 from hwsched.fitting.ways import ORDER
+from hwsched.rules import RULES
 from hwsched.rules.cable.lead_reaches import RULE as LEAD_REACHES
-from hwsched.rules.reading import LOCK_ROLES, lock_form
+from hwsched.rules.reading import LOCK_ROLES, in_role, lock_form
 from hwsched.rules.rule import Slot
 from hwsched.rules.trusted import trusted
 
@@ -19,6 +20,9 @@ _RUNNERS_UP = 5
 _FARTHEST: dict[Slot, int] = {"power": 0, "unit": 1, "lock": 2, "whole": 3}
 """The nearest miss is looked for where chains came farthest."""
 _MAIN_ROLES = (*LOCK_ROLES, "unit", "lead-extension", "battery", "supply")
+
+
+_OF_BORES = tuple(rule for rule in RULES if rule.slot != "whole" and rule.discipline in ("fire-door", "holes"))
 
 
 @dataclass
@@ -109,6 +113,11 @@ def _with_units(case: Case, lock: Judged, search: _Search) -> bool:
     for unit in going:
         search.needs.update(dict.fromkeys(unit.needs, "unit"))
         ways = power_slot(case, unit.fit)
+        late = _late(case, with_sundries(case, ways[0].fit)) if ways else None
+        if late is not None and late.refusals and not chosen_by_hand(case):
+            # No way to feed it mends what the lock's own bores may not be.
+            _stop(search, "unit", [late])
+            continue
         good = [way for way in ways if way.good]
         if not good and (unit.refusals or _fed_by_hand(case)):
             good = list(ways[:1])
@@ -120,6 +129,15 @@ def _with_units(case: Case, lock: Judged, search: _Search) -> bool:
     short = any(refusal.rule == LEAD_REACHES.id for each in slot.others for refusal in each.refusals)
     extended = any(each.fit.part("lead-extension") is not None for each in (*slot.good, *slot.others))
     return not short and not extended
+
+
+def _late(case: Case, done: Fit) -> Judged:
+    """Let the rules of holes and labels speak of the lock's own bores, that a chain gets last."""
+    lock = in_role(case, done, *LOCK_ROLES)
+    if lock is None or all(hole.purpose not in ("bore", "function", "bolt") for hole in done.holes):
+        return Judged(done, (), ())
+    role = next(part.role for part in done.parts if part.role in LOCK_ROLES)
+    return judged(case, done, "lock", lock.number, role, rules=_OF_BORES)
 
 
 def _fed_by_hand(case: Case) -> bool:

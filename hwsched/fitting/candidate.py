@@ -6,7 +6,7 @@ from math import inf
 
 from hwsched.cases import Case, Fit, FittedPart, Need, Part, Refusal, Role, Source
 from hwsched.rules import judge, rules_in_slot, severity_of
-from hwsched.rules.rule import Slot
+from hwsched.rules.rule import Rule, Slot
 from hwsched.rules.wording import label_of
 
 _UNRANKED = 100
@@ -44,7 +44,9 @@ class Judged:
         return len(self.refusals), max(short, default=inf)
 
 
-def judged(case: Case, fit: Fit, slot: Slot, part: str, role: Role, said: str = "") -> Judged:
+def judged(
+    case: Case, fit: Fit, slot: Slot, part: str, role: Role, said: str = "", rules: Sequence[Rule] | None = None
+) -> Judged:
     """Let the rules of a slot judge a partial fit: an error refuses, a missing fact leaves it unknown.
 
     Parameters
@@ -57,10 +59,12 @@ def judged(case: Case, fit: Fit, slot: Slot, part: str, role: Role, said: str = 
         The candidate that refusals name.
     said : str
         Put before every reason, such as the place that was tried.
+    rules : sequence of Rule, optional
+        Those that speak in place of the slot's.
     """
     refusals: list[Refusal] = []
     needs: dict[str, None] = {}
-    for rule in rules_in_slot(slot):
+    for rule in rules_in_slot(slot) if rules is None else rules:
         if rule.id in case.settings.rules_off:
             continue
         for verdict in judge(rule, case, fit):

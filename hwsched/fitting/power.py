@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from hwsched.calc.battery import Battery, Drain, life_by_weekday
 from hwsched.calc.calculator import InputError
-from hwsched.calc.cells import capacity_share
+from hwsched.calc.cells import cold_share
 from hwsched.calc.conductor import conductor, drop_v
 from hwsched.cases import BatteryLife, Case, Fit, FittedPart, Part, Role
 from hwsched.fitting.candidate import Judged, by_hand, cheapest, fitted, judged, offered, price, with_parts
@@ -91,7 +91,9 @@ def _life(case: Case, unit: Part, cell: Part) -> BatteryLife | None:
         return None
     if standing is None or drawn is None or seconds is None:
         return None
-    cold = _cold_share(cell, case.opening.temperature_low_c)
+    cold = cold_share(cell.text_of("chemistry"), case.opening.temperature_low_c)
+    if cold is None:
+        return None
     off = case.opening.operations_day_off
     week = (operations,) * 5 + (operations if off is None else off,) * 2
     try:
@@ -99,13 +101,6 @@ def _life(case: Case, unit: Part, cell: Part) -> BatteryLife | None:
     except InputError:
         return None
     return BatteryLife(found.days, found.mah_per_day, capacity, share, cold)
-
-
-def _cold_share(cell: Part, lowest_c: float | None) -> float:
-    """Share of the cell's charge that is left in the cold; 1 where neither is known, and a rule then speaks of it."""
-    chemistry = cell.text_of("chemistry")
-    found = capacity_share(chemistry, lowest_c) if chemistry is not None and lowest_c is not None else None
-    return 1.0 if found is None else found[0]
 
 
 # --- supply -------------------------------------------------------------------------------------------------------

@@ -1,16 +1,22 @@
 """Drawing one view of an opening into a file: SVG for a screen, light or dark."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import Final
 
 from hwsched.cases import Case, Fit
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section, template
 from hwsched.drawings.drawing import Drawing
-from hwsched.model.errors import ValueRefusedError
+from hwsched.drawings.riser import risers
+from hwsched.drawings.voltage_plot import voltage_plot
+from hwsched.drawings.wiring_sheet import wiring_sheet
+from hwsched.model.errors import MissingRowError, ValueRefusedError
+from hwsched.model.power_queries import level_heights
 from hwsched.model.project import Project
+from hwsched.model.queries import read_cases
 from hwsched.operations.checking import Checker, look_again
 from hwsched.operations.choosing import openings_of_marks
+from hwsched.operations.powering import power_work
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.render.atomic import replacing
 from hwsched.render.screen import DARK, LIGHT
@@ -26,29 +32,71 @@ VIEWS: Final[Mapping[str, Callable[[Case, Fit, LengthStyle], Drawing]]] = {
     "template": lambda case, fit, style: template(case, fit, "secured", (case.opening.mark,), style),
 }
 
+POWER_VIEWS: Final = ("riser", "wiring", "voltages")
+"""Views of what feeds openings: of a building, of an opening (by its mark), of a circuit (as SUPPLY/CIRCUIT)."""
+
 SCALE: Final = 1 / 8
 """Letters keep their paper size, so this decides how large the opening is beside them."""
 
 
 def draw(project: Project, mark: str, view: str, path: Path, *, dark: bool = False) -> Path:
-    """Write one view of an opening as SVG; the file appears whole or not at all.
+    """Write one view of an opening, or of what feeds openings, as SVG; the file appears whole or not at all.
+
+    A riser that takes several sheets is written as several files: ``name.svg``, ``name-2.svg``.
 
     Raises
     ------
     MissingRowError, ValueRefusedError
         For an unknown mark or view, or a folder that cannot be written.
     """
+    if view in POWER_VIEWS:
+        texts = [render_svg(drawing, 1.0, DARK if dark else LIGHT) for drawing in _power(project, mark, view)]
+        for number, text in enumerate(texts, start=1):
+            _write(path if number == 1 else path.with_name(f"{path.stem}-{number}{path.suffix}"), text)
+        return path
     made = VIEWS.get(view)
     if made is None:
-        raise ValueRefusedError("view", f"there is no '{view}'; accepted: {', '.join(VIEWS)}")
+        raise ValueRefusedError("view", f"there is no '{view}'; accepted: {', '.join((*VIEWS, *POWER_VIEWS))}")
     opening = openings_of_marks(project, [mark])[0]
     (checked,) = look_again(project, [opening], checker=Checker())
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == project.length_style), "fraction")
     text = render_svg(made(checked.case, checked.fit or Fit("unknown"), style), SCALE, DARK if dark else LIGHT)
+    _write(path, text)
+    return path
+
+
+def _write(path: Path, text: str) -> None:
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
         with replacing(path) as partial:
             partial.write_text(text, encoding="utf-8")
     except OSError as error:
         raise ValueRefusedError("file", f"{path} cannot be written: {error.strerror or error}") from error
-    return path
+
+
+def _power(project: Project, name: str, view: str) -> Sequence[Drawing]:
+    """Draw what feeds openings; raises MissingRowError where nothing of that name is laid."""
+    style: LengthStyle = next((s for s in LENGTH_STYLES if s == project.length_style), "fraction")
+    work = power_work(project)
+    if view == "riser":
+        if all(supply.supply.building != name for supply in work.supplies):
+            raise MissingRowError(f"no supply stands in {name}")
+        with project.reading() as connection:
+            heights = level_heights(connection)
+            cases = read_cases(connection, None, project.catalogue.read(connection))
+            levels = {
+                case.opening.id: (case.opening.level or "", heights.get((case.opening.building, case.opening.level)))
+                for case in cases
+            }
+        return risers(work, name, levels, style)
+    if view == "voltages":
+        for supply in work.supplies:
+            for circuit in supply.circuits:
+                if f"{supply.supply.name}/{circuit.circuit.name}" == name:
+                    return [voltage_plot(supply, circuit, style)]
+        raise MissingRowError(f"no circuit {name} is laid; a circuit is named SUPPLY/CIRCUIT")
+    opening = openings_of_marks(project, [name])[0]
+    found = work.circuit_of(opening)
+    if found is None:
+        raise MissingRowError(f"{name} hangs on no circuit")
+    return [wiring_sheet(*found, opening)]

@@ -1,4 +1,4 @@
-"""The return visit: the sheet as PDF, and per building a survey workbook, filled as far as known, to be imported back."""
+"""The return visit: the sheet as PDF, and per building a survey workbook, as far as known, to be imported back."""
 
 from pathlib import Path
 

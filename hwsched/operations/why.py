@@ -16,7 +16,7 @@ from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.rules import RULES, in_rulebook, limits_of, rule_named
 from hwsched.rules.rule import Slot
 from hwsched.rules.tracing import Traced, UsedFact, traced
-from hwsched.survey import ENTITIES
+from hwsched.survey import ENTITIES, ITEM
 
 PLACE, HOLES = "place", "holes"
 """What can be asked about besides the roles of parts and the rules."""
@@ -244,9 +244,15 @@ class _Teller:
             entity = _ENTITIES[fact.entity]
             attribute = entity.attribute(fact.attribute)
             origin = self._origin(fact.row_id, fact.attribute)
-            what = f"{entity.label}: {attribute.label} {show_value(attribute, fact.value, self.style)}"
+            what = f"{self._named(fact)}: {attribute.label} {show_value(attribute, fact.value, self.style)}"
             lines[f"{what}{f' ({origin})' if origin else ''}"] = None
         return tuple(lines)
+
+    def _named(self, fact: UsedFact) -> str:
+        """Name what a fact belongs to: an existing item by its kind."""
+        item = next((item for item in self.case.items if item.id == fact.row_id), None)
+        kind = ITEM.attribute("kind").choice(item.kind) if item is not None and item.kind else None
+        return kind.label if kind is not None else _ENTITIES[fact.entity].label
 
     def _origin(self, row_id: str, attribute: str) -> str:
         if row_id not in self._origins:

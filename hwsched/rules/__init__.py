@@ -3,6 +3,7 @@
 A rule checks a stored fit and, in its slot, is a constraint while a fit is built. Geometry belongs to `calc`.
 """
 
+from hwsched.outside import members
 from hwsched.rules.accessibility import (
     clear_width,
     projection,
@@ -141,7 +142,7 @@ from hwsched.rules.survey import (
     moved_item,
 )
 
-RULES: tuple[Rule, ...] = (
+OWN_RULES: tuple[Rule, ...] = (
     # survey
     case_offset_taken.RULE,
     case_within_leaf.RULE,
@@ -261,6 +262,9 @@ RULES: tuple[Rule, ...] = (
     key_for_unit.RULE,
     programming_key.RULE,
 )
+
+RULES: tuple[Rule, ...] = (*OWN_RULES, *members("hwsched.rules", Rule, lambda rule: rule.id, OWN_RULES))
+"""Rules of openings: our own, then those of packages from outside."""
 
 RULEBOOK: tuple[Rule | CircuitRule | RecordRule, ...] = (*RULES, *CIRCUIT_RULES, *RECORD_RULES)
 """All of it: rules of openings, of supplies and circuits, of records."""

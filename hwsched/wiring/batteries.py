@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
+from typing import Final
 
 from hwsched.calc.battery import Battery, Drain, change_on, life_by_weekday
 from hwsched.calc.calculator import InputError
@@ -10,6 +11,9 @@ from hwsched.calc.cells import capacity_share
 from hwsched.calc.tables import rows
 from hwsched.cases import Case, Fit
 from hwsched.rules.reading import in_role, unit_part
+
+STATED_AT_C: Final = 20.0
+"""Temperature for which capacities of cells are stated (IEC 60086) [degC]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,11 +74,15 @@ def _due(case: Case, fit: Fit) -> Due | None:
     for row in rows("self_discharge"):
         if row.text("chemistry") == chemistry:
             shelf, unverified = row.optional_number("shelf_life_years"), not row.verified
-    cold = 1.0
-    if chemistry is not None and opening.temperature_low_c is not None:
-        share = capacity_share(chemistry, opening.temperature_low_c)
+    cold, lowest_c = 1.0, opening.temperature_low_c
+    if lowest_c is not None and lowest_c < STATED_AT_C:
+        share = capacity_share(chemistry, lowest_c) if chemistry is not None else None
         if share is not None:
             cold, unverified = share[0], unverified or not share[1]
+        else:
+            # A life as if it were warm would be too long.
+            at = f"capacity_mah at {lowest_c:g} C" if chemistry is not None else "chemistry"
+            needs.append(f"part {cell.number}.{at}")
     days = mah = due_on = None
     limited_by = ""
     if not needs:

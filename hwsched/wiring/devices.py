@@ -72,8 +72,8 @@ def amps(device: Device, value: float, volts: float) -> float:
 def _unit(opening_id: str, mark: str, part: Part) -> Device | Problem:
     low, high, held = (part.number_of(name) for name in ("supply_low_v", "supply_high_v", "supply_a"))
     if low is None or high is None or held is None:
-        name = "supply_a" if low is not None and high is not None else "supply_low_v"
-        return _missing(opening_id, mark, part, name)
+        facts = (("supply_low_v", low), ("supply_high_v", high), ("supply_a", held))
+        return _missing(opening_id, mark, part, next(name for name, value in facts if value is None))
     rest, inrush = part.number_of("supply_rest_a"), part.number_of("supply_inrush_a")
     assumed = []
     if rest is None:

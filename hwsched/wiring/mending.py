@@ -64,7 +64,8 @@ def mends(node: WorkedNode, solved: Solved) -> tuple[Mend, ...]:
     ohm = source.battery_ohm if source.battery_end_v == peak.source_v else source.ohm
     circuit = circuit_cures.Circuit(tuple(solved.runs), tuple(loads), peak.source_v, ohm, solved.warm_c)
     try:
-        found = circuit_cures.cures(circuit, node.node)
+        higher = [volts for volts in circuit_cures.NOMINAL_V if volts > source.normal_v]
+        found = circuit_cures.cures(circuit, node.node, nominal_v=higher)
     except InputError:
         return ()
     made: dict[str, Mend] = {}

@@ -84,7 +84,10 @@ def _supply(
 ) -> WorkedSupply:
     part = catalogue.get(supply.part) if supply.part else None
     battery = catalogue.get(supply.battery) if supply.battery else None
-    problems = [*_part_problems(supply, part), *_battery_problems(supply, battery)] if circuits else []
+    of_battery = _battery_problems(supply, battery)
+    of_part = _part_problems(supply, part)
+    if of_battery:
+        battery = None
     feeding = Feeding.of(supply, part, battery, catalogue, settings)
     devices: dict[str, tuple[tuple[Device, ...], tuple[Problem, ...]]] = {}
     for circuit in circuits:
@@ -106,7 +109,7 @@ def _supply(
         )
         for circuit in circuits
     )
-    complete = not problems and not any(each.problems for each in worked if each.holding_a is None)
+    complete = not (circuits and of_part) and not any(each.problems for each in worked if each.holding_a is None)
     holding = fsum(c.holding_a for c in worked if c.holding_a is not None) if complete else None
     found = WorkedSupply(
         supply,
@@ -117,7 +120,7 @@ def _supply(
         feeding.source.battery_end_v if feeding.source else None,
         holding,
         fsum(max(c.current_a.values(), default=0.0) for c in worked) if complete else None,
-        problems=tuple(problems),
+        problems=(*of_part, *of_battery) if circuits else (),
     )
     try:
         return replace(found, standby=work_standby(found, openings_cases(openings, worked), catalogue, settings))

@@ -1,6 +1,7 @@
 """The rulebook as a whole: table of contents, slots, limits, what is switched off, and that every rule is tested."""
 
 import importlib
+import re
 from collections import defaultdict
 from dataclasses import replace
 from pathlib import Path
@@ -8,8 +9,8 @@ from pathlib import Path
 import pytest
 
 import hwsched.rules
-from hwsched.cases import DISCIPLINES, Fit, Item, Leaf, Opening, Settings
-from hwsched.rules import RULES, RuleError, Verdict, check, judge, limits_of, rule_named, rules_in_slot
+from hwsched.cases import DISCIPLINES, SEVERITIES, Fit, Item, Leaf, Opening, Settings
+from hwsched.rules import RULEBOOK, RULES, RuleError, Verdict, check, judge, limits_of, rule_named, rules_in_slot
 from hwsched.rules.circuits import CIRCUIT_RULES
 from hwsched.rules.judging import finding_of
 from hwsched.rules.wording import label_of
@@ -27,6 +28,10 @@ TABLES = (
     "test_catalogue_documents_commissioning",
     "test_survey",
 )
+LIMIT_SUFFIXES = {
+    "mm", "deg", "c", "va", "a", "ohm", "days", "share", "beyond", "holds", "operations", "conductors", "once", "margin",
+    "ageing",
+}  # fmt: skip
 # These can only name what is missing, so nothing else makes them speak.
 ONLY_UNKNOWN = {
     "known-before-order",
@@ -57,19 +62,27 @@ def test_every_rule_is_tested_from_three_sides(rule):
         assert any(row.needs for row in rows)
     else:
         assert "speaks" in kinds
+
+
+@pytest.mark.parametrize("rule", RULEBOOK, ids=lambda rule: rule.id)
+def test_every_rule_of_the_book_says_what_it_is(rule):
+    assert re.fullmatch(r"[a-z0-9]+(-[a-z0-9]+)+", rule.id)
+    assert rule.discipline in DISCIPLINES
+    assert rule.severity in SEVERITIES
+    for text in (rule.title, rule.basis):
+        assert text.strip() == text != ""
+        assert not text.endswith(".")
+    assert rule.cure.endswith(".")
+    assert rule_named(rule.id) is rule
+    assert dict(rule.declared) == {limit.name: limit.value for limit in rule.limits}
     for limit in rule.limits:
-        assert limit.name.rsplit("_", 1)[-1] in {
-            "mm",
-            "deg",
-            "c",
-            "va",
-            "days",
-            "share",
-            "beyond",
-            "holds",
-            "operations",
-            "conductors",
-        }, limit
+        assert limit.name.rsplit("_", 1)[-1] in LIMIT_SUFFIXES, limit
+        assert limit.text.endswith(".")
+        assert limit.basis
+
+
+def test_no_two_rules_share_an_id():
+    assert len({rule.id for rule in RULEBOOK}) == len(RULEBOOK)
 
 
 def test_every_rule_file_is_registered():

@@ -1,20 +1,19 @@
 """Small circuits of invented openings, laid piece by piece; the parts are those of `tests.rules.scenario`."""
 
-from dataclasses import replace
-
 from hwsched.cases import Settings
 from hwsched.cases.power import Circuit, PowerFacts, Run, Supply
 from hwsched.wiring import Fed, work_out
-from tests.rules.scenario import case, catalogue, fit, fp, opening
+from tests.rules.scenario import case, catalogue, fit, fp, opening, part
 
 LOOP_MM = 500.0
-FED = {"LOOP": {"length_mm": LOOP_MM}, "WIRE": {"reel_m": 100.0}}
+USUAL = {"LOOP": {"length_mm": LOOP_MM}, "WIRE": {"reel_m": 100.0}}
 """What circuits need beside the usual parts."""
+BATTERY = part("BAT", "standby-battery", voltage_v=12.0, capacity_ah=7.0, end_v=10.5)
 
 
-def parts(*, drop=(), add=(), **changed):
+def parts(*, drop=(), add=(BATTERY,), **changed):
     """The usual parts with what circuits need, changed attribute by attribute."""
-    merged = {name: {**FED.get(name, {}), **changed.get(name, {})} for name in {**FED, **changed}}
+    merged = {name: {**USUAL.get(name, {}), **changed.get(name, {})} for name in {**USUAL, **changed}}
     return catalogue(drop=drop, add=add, **merged)
 
 
@@ -23,47 +22,49 @@ def fed(name, cat, *more, without=("power-transfer",), **facts):
     return Fed(case(opening(id=name, mark=name.upper(), **facts), cat=cat), fit(*more, power="supply", without=without))
 
 
-def strike(number="STRIKE"):
-    return fp("strike", number)
+def only(name, cat, number="STRIKE", quantity=1.0, **facts):
+    """An opening with a strike and no unit."""
+    return fed(name, cat, fp("strike", number, quantity), without=("unit", "power-transfer"), **facts)
 
 
 def supply(name="s", **facts):
-    return Supply(name, name.upper(), **{"part": "PSU", "use": "laid", **facts})
+    return Supply(name, f"PS-{name}", **{"part": "PSU", "use": "laid", **facts})
 
 
 def circuit(name="c", of="s", **facts):
     return Circuit(name, of, name.upper(), **{"wire": "WIRE", **facts})
 
 
-def run(begin, end, length_m, of="c", **facts):
+def run(begin, end, length_m=10.0, of="c", **facts):
     """A run; its far end is an opening unless it begins with J."""
-    return Run(
-        f"{of}:{begin}-{end}", of, begin, end, **{"opening_id": None if end[0] == "J" else end, "length_m": length_m, **facts}
-    )
+    there = None if end[0] == "J" else end
+    return Run(f"{of}:{begin}-{end}", of, begin, end, **{"opening_id": there, "length_m": length_m, **facts})
 
 
-def work(runs, openings, cat, *, supplies=None, circuits=None, settings=None, only=None):
+def work(runs, openings, cat, *, supplies=None, circuits=None, settings=None, wanted=None):
     """Work out what is laid."""
     facts = PowerFacts(tuple(supplies or (supply(),)), tuple(circuits or (circuit(),)), tuple(runs))
-    return work_out(facts, openings, cat, settings or Settings(length_style="mm"), only)
+    return work_out(facts, openings, cat, settings or Settings(length_style="mm"), wanted)
 
 
-def alone(runs, cat=None, *, names=None, openings=None, **more):
-    """Work out one circuit of openings that are all alike; returns supply and circuit."""
+def alone(runs, cat=None, *, openings=None, **more):
+    """Work out the runs of one circuit, whose openings are all alike unless they are given."""
     cat = cat or parts()
-    names = names or [r.to_node for r in runs if r.opening_id]
-    found = work(runs, openings or {n: fed(n, cat) for n in names}, cat, **more)
-    return found, found.supplies[0].circuits[0]
+    openings = openings or {r.opening_id: fed(r.opening_id, cat) for r in runs if r.opening_id}
+    return work(runs, openings, cat, **more)
 
 
-def volts(worked, node, state):
-    """Voltage of a node in a state."""
-    return next(n for n in worked.nodes if n.node == node).volts[state]
+def only_circuit(found):
+    """Return the circuit of a work that has just one."""
+    ((one,),) = (supply.circuits for supply in found.supplies)
+    return one
 
 
-def said(work, rule):
-    """Findings of a rule."""
-    return [each for each in work.findings if each.finding.rule == rule]
+def volts(worked, node, state="normal"):
+    """Return the voltage of a node in a state."""
+    return next(each for each in worked.nodes if each.node == node).volts[state]
 
 
-__all__ = ["alone", "circuit", "fed", "parts", "replace", "run", "said", "strike", "supply", "volts", "work"]
+def said(found, rule):
+    """Return what a rule says."""
+    return [each.finding for each in found.findings if each.finding.rule == rule]

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.calc.cells import cold_share
 from hwsched.cases import Case, Fit
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
@@ -20,6 +21,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         needs = [] if case.opening.operations_per_day is not None else ["opening.operations_per_day"]
         needs += [f"part {cell.number}.{name}" for name in _CELL if cell.number_of(name) is None]
         needs += [f"part {unit.number}.{name}" for name in _UNIT if unit.number_of(name) is None]
+        if cold_share(cell.text_of("chemistry"), case.opening.temperature_low_c) is None:
+            needs.append(f"part {cell.number}.chemistry")
         if needs:
             yield unknown(tuple(needs), "battery")
         return

@@ -1,11 +1,19 @@
 """Rule: a supply that is declared as power-limited keeps the limits of its class."""
 
 from collections.abc import Iterable
+from typing import Final
 
 from hwsched.calc.power_limits import class_2_limit, excesses, limited_power_source_limit
 from hwsched.cases.power import WorkedSupply
 from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
 from hwsched.rules.rule import Limits
+
+_SAID: Final = {
+    "nameplate-a": "The rated current",
+    "nameplate-va": "The rated power",
+    "output-a": "The current under load",
+    "output-va": "The power under load",
+}
 
 
 def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
@@ -13,17 +21,18 @@ def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[Circu
     if volts is None or amps is None:
         return
     for name, limit in (
-        ("Class 2", class_2_limit(volts, "inherent")),
+        ("Class 2 supply", class_2_limit(volts, "inherent")),
         ("limited power source", limited_power_source_limit(volts, "inherent")),
     ):
         if limit is None:
             yield CircuitVerdict(f"{volts:g} V is above what a {name} can have.", about=worked.supply.part or "")
             continue
-        for excess in excesses(limit, volts, amps):
+        # Under load it gives what it is rated for, at the least.
+        for excess in excesses(limit, volts, amps, most_a=amps):
             what = "VA" if excess.quantity.endswith("va") else "A"
             yield CircuitVerdict(
-                f"{excess.quantity.replace('-', ' ')} is {excess.value:g} {what}; a {name} of {volts:g} V has "
-                f"{excess.limit:g} {what} at most.",
+                f"{_SAID[excess.quantity]} is {excess.value:.4g} {what}; a {name} of {volts:g} V has "
+                f"{excess.limit:.4g} {what} at most.",
                 values={"value": excess.value, "limit": excess.limit},
                 about=worked.supply.part or "",
             )

@@ -1,0 +1,71 @@
+"""Members of families that come from other packages, by Python entry points.
+
+Here belongs finding and loading them. What a member is, each family says itself.
+"""
+
+from collections.abc import Callable, Iterable
+from functools import cache
+from importlib.metadata import EntryPoint, entry_points
+from typing import TypeVar
+
+Member = TypeVar("Member")
+
+
+class OutsideError(Exception):
+    """A package from outside that cannot be taken in; it is named, with what is wrong."""
+
+
+@cache
+def _points(group: str) -> tuple[EntryPoint, ...]:
+    return tuple(
+        sorted(entry_points(group=group), key=lambda point: (point.dist.name if point.dist else "", point.name))
+    )
+
+
+def members(
+    group: str, kind: type[Member], name_of: Callable[[Member], str], own: Iterable[Member]
+) -> tuple[Member, ...]:
+    """Load what other packages add to a family.
+
+    Parameters
+    ----------
+    group : str
+        Entry point group, such as ``hwsched.rules``.
+    kind : type
+        What each member must be; an entry point gives one, or a tuple of them.
+    name_of : callable
+        Its identifier, that no two share.
+    own : iterable
+        Members of this package.
+
+    Returns
+    -------
+    tuple
+        In the order of the packages' names; empty where nothing is installed.
+
+    Raises
+    ------
+    OutsideError
+        Names the package and the entry point that cannot be loaded, is of another kind, or takes a name twice.
+    """
+    points = _points(group)
+    if not points:
+        return ()
+    taken = {name_of(member): "hwsched" for member in own}
+    found: list[Member] = []
+    for point in points:
+        package = point.dist.name if point.dist else "a package"
+        where = f"{package}, entry point {point.name} of {group}"
+        try:
+            given = point.load()
+        except Exception as error:
+            raise OutsideError(f"{where} cannot be loaded: {error!r}; mend or remove the package") from error
+        for member in given if isinstance(given, tuple) else (given,):
+            if not isinstance(member, kind):
+                raise OutsideError(f"{where} gives {member!r}; accepted: a {kind.__name__} or a tuple of them")
+            name = name_of(member)
+            if name in taken:
+                raise OutsideError(f"{where}: '{name}' is taken already by {taken[name]}; give it another name")
+            taken[name] = package
+            found.append(member)
+    return tuple(found)

@@ -1,0 +1,83 @@
+"""Rules and part kinds from another package: the guide's worked example is built, installed and used."""
+
+import json
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from openpyxl import Workbook
+
+PACK = Path(__file__).parent / "example_pack"
+GUIDE = Path(__file__).parents[2] / "DEVELOPERS.md"
+
+
+@pytest.fixture(scope="module")
+def installed(tmp_path_factory):
+    """Folder into which pip has installed the example."""
+    target = tmp_path_factory.mktemp("site")
+    command = [sys.executable, "-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--no-deps"]
+    command += ["--no-build-isolation", "--no-index", "--target", str(target), str(PACK)]
+    subprocess.run(command, check=True, capture_output=True, text=True)
+    return target
+
+
+def run(site, *arguments):
+    environment = {**os.environ, "PYTHONPATH": str(site)}
+    return subprocess.run(
+        [sys.executable, "-m", "hwsched", *map(str, arguments)], env=environment, capture_output=True, text=True
+    )
+
+
+def test_the_guide_shows_the_example_as_it_is():
+    guide = GUIDE.read_text(encoding="utf-8")
+    for name in ("pyproject.toml", "quay_rules/salt_air.py", "quay_rules/rain_hood.py"):
+        assert (PACK / name).read_text(encoding="utf-8") in guide
+
+
+def test_an_installed_rule_is_in_the_rulebook_and_speaks(installed, tmp_path, sample_file):
+    told = run(installed, "rules", "quay-rain-hood", "--json")
+    assert told.returncode == 0, told.stderr
+    (rule,) = json.loads(told.stdout)
+    assert (rule["id"], rule["limits"][0]["value"]) == ("quay-rain-hood", 40.0)
+    plain = json.loads(run("", "check", sample_file, "--json").stdout)
+    assert not [f for f in plain if f["rule"] == "quay-rain-hood"]
+    found = json.loads(run(installed, "check", sample_file, "--json").stdout)
+    spoken = [f for f in found if f["rule"] == "quay-rain-hood"]
+    assert spoken
+    assert spoken[0]["values"] == {"needed_mm": 40.0, "overhang_mm": 0.0}
+    assert run(installed, "settings", sample_file, "--rule-off", "quay-rain-hood").returncode == 0
+    found = json.loads(run(installed, "check", sample_file, "--json").stdout)
+    assert not [f for f in found if f["rule"] == "quay-rain-hood"]
+
+
+def test_an_installed_kind_has_its_sheet(installed, tmp_path, sample_file):
+    book = Workbook()
+    sheet = book.active
+    sheet.title = "Rain hoods"
+    sheet.append(["Part number", "Description", "Overhang [mm]"])
+    sheet.append(["QR-50", "Rain hood, 50 mm", 50])
+    book.save(tmp_path / "hoods.xlsx")
+    without = run("", "import", "catalogue", sample_file, tmp_path / "hoods.xlsx")
+    assert without.returncode != 0
+    assert "Rain hoods" in without.stderr or "part kind" in without.stderr
+    with_it = run(installed, "import", "catalogue", sample_file, tmp_path / "hoods.xlsx", "--json")
+    assert with_it.returncode == 0, with_it.stderr
+    assert json.loads(with_it.stdout)["added"] == 1
+
+
+def test_a_package_that_cannot_be_taken_in_is_named(tmp_path):
+    info = tmp_path / "broken_pack-1.0.dist-info"
+    info.mkdir()
+    (info / "METADATA").write_text("Metadata-Version: 2.1\nName: broken-pack\nVersion: 1.0\n")
+    for value, said in (
+        ("no_such_module:RULE", "cannot be loaded"),
+        ("json:dumps", "accepted: a Rule"),
+        ("hwsched.rules.power.supply_drop:RULE", "'supply-drop' is taken already by hwsched"),
+    ):
+        (info / "entry_points.txt").write_text(f"[hwsched.rules]\nbad = {value}\n")
+        told = run(tmp_path, "rules")
+        assert told.returncode != 0
+        assert "broken-pack, entry point bad of hwsched.rules" in told.stderr
+        assert said in told.stderr

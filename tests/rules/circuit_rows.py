@@ -1,0 +1,65 @@
+"""Rows of the table that tests rules of supplies and circuits: what a rule says of a supply with its circuits."""
+
+from dataclasses import dataclass, field
+
+from hwsched.cases import Settings
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_judging import judge
+from hwsched.rules.circuits import CIRCUIT_RULES
+from hwsched.rules.judging import severity_of
+
+BY_ID = {rule.id: rule for rule in CIRCUIT_RULES}
+
+
+@dataclass(frozen=True)
+class CircuitRow:
+    """One statement expected of a rule."""
+
+    rule: str
+    kind: str
+    """passes: it says nothing; speaks: it says something; boundary: at the limit, or where a fact is missing."""
+    worked: WorkedSupply
+    cases: dict
+    says: int = 0
+    values: dict = field(default_factory=dict)
+    needs: tuple = ()
+    severity: str = ""
+    about: str = ""
+    openings: tuple | None = None
+    """Openings that the first verdict concerns."""
+    words: tuple = ()
+
+    def __str__(self):
+        return f"{self.rule}: {self.kind}"
+
+
+def run_row(row):
+    """Judge a row and compare."""
+    rule = BY_ID[row.rule]
+    verdicts = judge(rule, row.worked, row.cases, Settings())
+    assert len(verdicts) == row.says, [v.message for v in verdicts]
+    for verdict in verdicts:
+        assert verdict.message[0].isupper() or verdict.message[0].isdigit()
+        assert verdict.message.endswith(".")
+        assert verdict.cure or rule.cure
+        assert set(verdict.opening_ids) <= set(row.worked.openings)
+        assert verdict.circuit_id in {"", *(c.circuit.id for c in row.worked.circuits)}
+    if not verdicts:
+        return
+    first = verdicts[0]
+    for name, value in row.values.items():
+        assert abs(first.values[name] - value) < 0.005, (name, first.values)
+    if row.needs:
+        assert first.needs == row.needs
+        assert first.message.startswith("Unknown:")
+        assert severity_of(rule, first) != "error"
+    elif row.kind == "speaks":
+        assert not first.needs
+    if row.severity:
+        assert severity_of(rule, first) == row.severity
+    if row.about:
+        assert first.about == row.about
+    if row.openings is not None:
+        assert first.opening_ids == row.openings
+    for word in row.words:
+        assert word in first.message

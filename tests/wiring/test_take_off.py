@@ -1,0 +1,65 @@
+"""Wire take-off: lengths with waste, whole reels, conductors in parallel, transfers and boxes; by building."""
+
+import pytest
+
+from hwsched.wiring.take_off import device_lines, wire_lines
+from tests.rules.scenario import part
+from tests.wiring.laid import alone, circuit, fed, parts, run, supply, work
+
+
+def lines_of(runs, cat=None, **more):
+    cat = cat or parts()
+    found = alone(runs, cat, **more)
+    return wire_lines(found.supplies, cat), device_lines(found.supplies)
+
+
+def test_reels_are_whole_ones():
+    # 10 % allowance (common practice): 60 + 30 = 90 m, 99 m with waste: one reel of 100 m; 91 m need 100.1 m: two.
+    ((line,), _) = lines_of([run("supply", "a", 60.0), run("a", "b", 30.0)])
+    assert (line.part, line.gauge, line.stranding, line.runs, line.reels) == ("WIRE", "18 AWG", "stranded", 2, 1)
+    assert (line.length_m, line.with_waste_m) == pytest.approx((90.0, 99.0))
+    assert lines_of([run("supply", "a", 91.0)])[0][0].reels == 2
+    # 1000 / 11 m is a whole reel to the last millimetre.
+    assert lines_of([run("supply", "a", 1000 / 11)])[0][0].reels == 1
+
+
+def test_a_reel_of_unknown_length_gives_no_number():
+    ((line,), _) = lines_of([run("supply", "a")], parts(WIRE={"reel_m": None}))
+    assert (line.reel_m, line.reels) == (None, None)
+
+
+def test_conductors_in_parallel_take_as_many_times_the_wire():
+    ((line,), _) = lines_of([run("supply", "a", 20.0, parallel=3)])
+    assert (line.length_m, line.runs) == (60.0, 1)
+
+
+def test_by_building_wire_and_gauge():
+    cat = parts(add=(part("THIN", "wire", gauge="22 AWG", conductors=2, stranding="solid", reel_m=50.0),))
+    runs = [run("supply", "a"), run("a", "b", wire="THIN"), run("b", "c", gauge="1.0 mm2", stranding="solid"),
+            run("supply", "d", 5.0, "other")]  # fmt: skip
+    found = work(
+        runs, {n: fed(n, cat) for n in "abcd"}, cat,
+        supplies=[supply(building="Main"), supply("t", building="Annex")], circuits=[circuit(), circuit("other", "t")],
+    )  # fmt: skip
+    assert [(line.building, line.part, line.gauge, line.length_m) for line in wire_lines(found.supplies, cat)] == [
+        ("Annex", "WIRE", "18 AWG", 5.0),
+        ("Main", "", "1.0 mm2", 10.0),
+        ("Main", "THIN", "22 AWG", 10.0),
+        ("Main", "WIRE", "18 AWG", 10.0),
+    ]
+
+
+def test_transfers_and_boxes():
+    cat = parts()
+    runs = [run("supply", "J1"), run("J1", "a"), run("J1", "b"), run("b", "c")]
+    given = {"a": fed("a", cat, without=()), "b": fed("b", cat, without=()), "c": fed("c", cat)}
+    wires, devices = lines_of(runs, cat, openings=given)
+    # Wire is joined at J1 and at b, where it goes on; door loops at a and b, no wire of a reel.
+    assert [(each.part, each.text, each.quantity) for each in devices] == [
+        ("", "junction box", 2), ("LOOP", "power transfer", 2),
+    ]  # fmt: skip
+    assert wires[0].length_m == 40.0
+
+
+def test_nothing_laid_takes_nothing():
+    assert lines_of([]) == ((), ())

@@ -47,7 +47,7 @@ def power_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
         row: tuple[Cell, ...] = tuple(volts(node, state) for state in states)
         columns = tuple(Column(f"{STATES[state]} [V]", 1.0, "right") for state in states)
         blocks.append(Table((*columns, Column("Measured [V]", 1.2)), ((*row, "........"),), title="Volts at the unit"))
-    blocks.append(Drawings((wiring_sheet(supply, circuit, opening_id),), height_mm=110.0))
+    blocks.append(Drawings((wiring_sheet(supply, circuit, opening_id, project.length_style),), height_mm=110.0))
     blocks.append(Paragraph(f"{caution('mains-on-leaf')} {caution('separation')}", "caution"))
     return blocks
 

@@ -12,7 +12,7 @@ from typing import Final
 from hwsched.attributes import Attribute, Value, normal
 from hwsched.cases import Part
 from hwsched.catalogue import KINDS, PartKind
-from hwsched.catalogue.traits.entry import ENTRY
+from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
 from hwsched.catalogue.validation import problems_of
 from hwsched.exchange.catalogue_rows import Table, read_table
 from hwsched.exchange.catalogue_sheets import ABOUT_SHEET, KIT, KIT_SHEET, write_catalogue
@@ -94,7 +94,7 @@ def read_catalogue(
     for sheet in book.sheet_names:
         kind = by_word.get(normal(sheet))
         if kind is not None:
-            _read_kind(read_table(book, sheet, (*ENTRY, *kind.attributes, *own_fields)), kind, reading)
+            _read_kind(read_table(book, sheet, (*ENTRY, *kind.attributes, *ON_HAND, *own_fields)), kind, reading)
         elif sheet not in book.hidden and normal(sheet) not in (normal(KIT_SHEET), normal(ABOUT_SHEET)):
             _refuse_lost_parts(read_table(book, sheet, ENTRY), reading)
     for sheet in book.sheet_names:

@@ -17,7 +17,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 from hwsched.attributes import Attribute, CellError, Value, accepted_by, read_value
 from hwsched.cases import Part
 from hwsched.catalogue import KINDS
-from hwsched.catalogue.traits.entry import ENTRY, NUMBER
+from hwsched.catalogue.traits.entry import ENTRY, NUMBER, ON_HAND
 from hwsched.exchange.sheet_writing import header, save, write_cell, write_header
 from hwsched.quantities import MM_PER_INCH, LengthStyle, format_length
 from hwsched.render.cell_text import safe_text
@@ -93,7 +93,7 @@ def write_catalogue(
     kits: list[tuple[str, str, float]] = []
     for kind in KINDS:
         sheet = book.create_sheet(kind.label)
-        columns = (*ENTRY, *kind.attributes, *own_fields)
+        columns = (*ENTRY, *kind.attributes, *ON_HAND, *own_fields)
         write_header(sheet, 1, columns, unit, lists)
         _keep_as_typed(sheet, columns)
         found = sorted(by_kind[kind.name], key=lambda part: part.number)
@@ -124,7 +124,7 @@ def _keep_as_typed(sheet: Worksheet, columns: Sequence[Attribute]) -> None:
 
 
 def _values(part: Part, columns: Sequence[Attribute], extra: Mapping[str, Value]) -> dict[str, Value]:
-    values: dict[str, Value] = {attribute.name: getattr(part, attribute.name) for attribute in ENTRY}
+    values: dict[str, Value] = {attribute.name: getattr(part, attribute.name) for attribute in (*ENTRY, *ON_HAND)}
     values |= part.attributes
     values |= extra
     lost = [name for name, value in values.items() if value is not None and all(a.name != name for a in columns)]

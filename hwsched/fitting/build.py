@@ -7,7 +7,7 @@ from hwsched.cases import Case, Fit, Refusal, Role, RunnerUp
 from hwsched.fitting.candidate import Judged, by_hand, cost_of, holes_in, judged, needs_of, numbers_in, rank_of
 from hwsched.fitting.locks import chosen_by_hand, lock_slot, shape_of
 from hwsched.fitting.power import power_slot, undecided
-from hwsched.fitting.sundries import with_sundries
+from hwsched.fitting.sundries import lock_holes, with_sundries
 from hwsched.fitting.units import kept, unit_slot
 from hwsched.fitting.ways import ORDER
 from hwsched.rules import RULES
@@ -112,12 +112,12 @@ def _with_units(case: Case, lock: Judged, search: _Search) -> bool:
     _stop(search, "unit", (each for each in slot.others if each not in going))
     for unit in going:
         search.needs.update(dict.fromkeys(unit.needs, "unit"))
-        ways = power_slot(case, unit.fit)
-        late = _late(case, with_sundries(case, ways[0].fit)) if ways else None
-        if late is not None and late.refusals and not chosen_by_hand(case):
+        late = _late(case, unit.fit)
+        if late.refusals and not chosen_by_hand(case):
             # No way to feed it mends what the lock's own bores may not be.
             _stop(search, "unit", [late])
             continue
+        ways = power_slot(case, unit.fit)
         good = [way for way in ways if way.good]
         if not good and (unit.refusals or _fed_by_hand(case)):
             good = list(ways[:1])
@@ -131,13 +131,13 @@ def _with_units(case: Case, lock: Judged, search: _Search) -> bool:
     return not short and not extended
 
 
-def _late(case: Case, done: Fit) -> Judged:
+def _late(case: Case, unit: Fit) -> Judged:
     """Let the rules of holes and labels speak of the lock's own bores, that a chain gets last."""
-    lock = in_role(case, done, *LOCK_ROLES)
-    if lock is None or all(hole.purpose not in ("bore", "function", "bolt") for hole in done.holes):
-        return Judged(done, (), ())
-    role = next(part.role for part in done.parts if part.role in LOCK_ROLES)
-    return judged(case, done, "lock", lock.number, role, rules=_OF_BORES)
+    lock, holes = in_role(case, unit, *LOCK_ROLES), lock_holes(case, unit)
+    if lock is None or not holes:
+        return Judged(unit, (), ())
+    role = next(part.role for part in unit.parts if part.role in LOCK_ROLES)
+    return judged(case, replace(unit, holes=(*unit.holes, *holes)), "lock", lock.number, role, rules=_OF_BORES)
 
 
 def _fed_by_hand(case: Case) -> bool:

@@ -23,7 +23,7 @@ def with_sundries(case: Case, base: Fit) -> Fit:
     """Add to a chosen chain what mounts, seals, opens and drills it, and what a person added."""
     leaf = lock_leaf(case)
     material = leaf.material if leaf is not None and leaf.material else ""
-    holes = [*base.holes, *_lock_holes(case, base)]
+    holes = [*base.holes, *lock_holes(case, base)]
     holes += pilots(case, base, 0)
     numbered = tuple(replace(hole, order=i) for i, hole in enumerate(holes, start=1))
     parts = [*lock_bolts(case, base), *_mounting(case, base), *_consumables(case, base, material)]
@@ -83,7 +83,8 @@ def _keys(case: Case, fit: Fit) -> list[FittedPart]:
 # --- holes of the lock --------------------------------------------------------------------------------------------
 
 
-def _lock_holes(case: Case, fit: Fit) -> list[Hole]:
+def lock_holes(case: Case, fit: Fit) -> list[Hole]:
+    """Return the bores and through-holes that the new lock itself needs, still without numbers."""
     part, lock, leaf = lock_part(case, fit), lock_item(case), lock_leaf(case)
     if part is None or lock is None or leaf is None or lock.backset_mm is None or lock.cylinder_height_mm is None:
         return []

@@ -99,4 +99,4 @@ def _power(project: Project, name: str, view: str) -> Sequence[Drawing]:
     found = work.circuit_of(opening)
     if found is None:
         raise MissingRowError(f"{name} hangs on no circuit")
-    return [wiring_sheet(*found, opening)]
+    return [wiring_sheet(*found, opening, style)]

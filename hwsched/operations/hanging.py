@@ -3,7 +3,7 @@
 Supplies, circuits and runs themselves are laid in `laying`.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from math import isfinite
 from typing import Any
 
@@ -165,21 +165,43 @@ def set_height(change: Change, building: str, level: str, height_m: float | None
 
 def take_off(change: Change, opening_ids: Sequence[str]) -> None:
     """Take openings off their circuits; wire that went on past one to others stays, with the lengths added."""
+    runs = change.connection.execute(select(RUN_TABLE)).all()
+    moved = beyond(runs, opening_ids)
+    change.update(RUN_TABLE, [(row, {"from_node": at, "length_m": length}) for row, (at, length) in moved.items()])
     wanted = set(opening_ids)
-    runs = {row.id: row for row in change.connection.execute(select(RUN_TABLE))}
-    ending = {row.to_node: row for row in runs.values() if row.opening_id in wanted}
-    beyond: list[tuple[str, dict[str, Any]]] = []
-    for row in runs.values():
-        if row.from_node not in ending or row.opening_id in wanted:
+    change.delete(RUN_TABLE, [row.id for row in runs if row.opening_id in wanted])
+
+
+def beyond(runs: Iterable[Any], opening_ids: Iterable[str]) -> dict[str, tuple[str, float | None]]:
+    """Say where wire that went on past openings begins once they are taken off, and how long it is then [m].
+
+    Parameters
+    ----------
+    runs : iterable
+        Rows or runs of all circuits.
+    opening_ids : iterable of str
+        Openings that are taken off.
+
+    Returns
+    -------
+    dict
+        Run to its new first node and its length; None while a length is unknown.
+    """
+    wanted = set(opening_ids)
+    runs = list(runs)
+    ending = {run.to_node: run for run in runs if run.opening_id in wanted}
+    found: dict[str, tuple[str, float | None]] = {}
+    for run in runs:
+        if run.from_node not in ending or run.opening_id in wanted:
             continue
-        length, at = row.length_m, row.from_node
-        while at in ending:
+        length, at, seen = run.length_m, run.from_node, set[str]()
+        while at in ending and at not in seen:
+            seen.add(at)
             near = ending[at]
             length = None if length is None or near.length_m is None else length + near.length_m
             at = near.from_node
-        beyond.append((row.id, {"from_node": at, "length_m": length}))
-    change.update(RUN_TABLE, beyond)
-    change.delete(RUN_TABLE, [row.id for row in ending.values()])
+        found[run.id] = at, length
+    return found
 
 
 def _lengths(change: Change, project: Project, supply: Supply, opening_ids: Sequence[str]) -> dict[str, float | None]:

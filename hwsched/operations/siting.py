@@ -1,15 +1,17 @@
 """Where supplies go: the siting of a building's supplies proposed, compared with what stands, and accepted."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import fsum
 
+from sqlalchemy import Connection
+
 from hwsched.calc.calculator import InputError
-from hwsched.calc.conductor import conductor, longest_run_m
+from hwsched.calc.conductor import conductor, loop_ohm
 from hwsched.calc.siting import DEFAULT_TIME_S, Demand, NoSitingError, Problem, Siting, SupplyPlace, site
-from hwsched.cases import Case, Catalogue, Feed, Part, Settings
+from hwsched.cases import Case, Catalogue, Feed, Fit, Part, Settings
 from hwsched.cases.case_key import case_key
-from hwsched.cases.power import Circuit, Device, PowerFacts, PowerWork, Run, Supply
+from hwsched.cases.power import Circuit, PowerFacts, PowerWork, Run, Supply
 from hwsched.fitting import fit
 from hwsched.model.bulk import new_ids
 from hwsched.model.errors import ValueRefusedError
@@ -18,17 +20,19 @@ from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, latest_change, read_cases, read_fits, read_settings
 from hwsched.model.tables import CIRCUIT_TABLE, SUPPLY_TABLE
 from hwsched.operations.changes import Changes
-from hwsched.operations.hanging import hang_on
+from hwsched.operations.hanging import beyond, hang_on
 from hwsched.operations.powering import read_work
-from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
-from hwsched.rules.circuits.supply_loading import RULE as SUPPLY_LOADING
-from hwsched.rules.judging import limits_of
+from hwsched.operations.siting_reach import Demanded, Place, held_a, place_of, reach_m, suits
 from hwsched.wiring import Fed, work_out
-from hwsched.wiring.devices import amps, devices_of
+from hwsched.wiring.circuits import transfer_run
+from hwsched.wiring.devices import devices_of
 from hwsched.wiring.distances import Heights, distance
 
 CIRCUIT_NAME = "S"
 """Name of the circuit that a siting lays at each supply that it uses."""
+_WARMEST_TRANSFER_C = 75.0
+"""Of the conductors of a power transfer, for its little share of the drop: on the safe side."""
+_TOUCH_M = 1e-9
 
 Progress = Callable[[str, float | None], None]
 Cancelled = Callable[[], bool]
@@ -98,23 +102,25 @@ def propose_siting(
         cases = [case for case in read_cases(connection, None, catalogue) if case.opening.building == building]
         fits = read_fits(connection, [case.opening.id for case in cases])
         before = read_work(connection, catalogue, facts, {}, None)
-    supplies = [supply for supply in facts.supplies if supply.building == building]
+        supplies = [supply for supply in facts.supplies if supply.building == building]
+        others = _others(connection, facts, {s.id for s in supplies}, {case.opening.id for case in cases}, catalogue)
     if not supplies:
         raise ValueRefusedError("building", f"{building} has no supply and no place for one; lay one first")
-    sources = [_source(supply, catalogue, settings) for supply in supplies]
-    fed, devices, left_out = _demands(cases, fits, facts)
-    if not devices:
+    laid = {c.supply_id: c for c in facts.circuits if c.name == CIRCUIT_NAME}
+    places = [place_of(supply, laid.get(supply.id), catalogue, settings) for supply in supplies]
+    fed, demanded, left_out, kept = _demands(cases, fits, facts)
+    if not demanded:
         why = "; ".join(left_out[:3]) or "none of its openings is fed from a supply"
         raise ValueRefusedError("building", f"{building} has nothing to feed: {why}")
     found = _cheapest(
-        catalogue, supplies, sources, fed, devices, heights, facts, settings, wire,
+        catalogue, supplies, places, fed, demanded, heights, facts, wire,
         (gap, time_limit_s, progress, cancelled),
     )  # fmt: skip
     siting, lengths, measured, used = found
     names = {supply.id: supply.name for supply in supplies}
     names |= {opening: each.case.opening.mark for opening, each in fed.items()}
-    after = _after(facts, fed, siting, lengths, used, catalogue, settings)
     here = [s.id for s in supplies]
+    after = _after(facts, {**others, **kept, **fed}, siting, lengths, used, catalogue, settings, here)
     return Proposal(
         building, siting, lengths, measured, used, tuple(left_out), names, _only(before, here), _only(after, here),
         _wire_of(before, here), state,
@@ -165,59 +171,70 @@ def _opened(facts: PowerFacts, siting: Siting) -> list[Supply]:
     return [supply for supply in facts.supplies if supply.id in siting.open]
 
 
-@dataclass(frozen=True, slots=True)
-class _Source:
-    amps: float
-    lowest_v: float
+def _others(
+    connection: Connection, facts: PowerFacts, supplies: Collection[str], known: Collection[str], catalogue: Catalogue
+) -> dict[str, Fed]:
+    """Return the openings of other buildings that hang on these supplies."""
+    ids = [each for each, circuit in facts.fed().items() if circuit.supply_id in supplies and each not in known]
+    fits = read_fits(connection, ids)
+    return {
+        case.opening.id: Fed(case, _sound(case, fits.get(case.opening.id)))
+        for case in (read_cases(connection, ids, catalogue) if ids else ())
+    }
 
 
-def _source(supply: Supply, catalogue: Catalogue, settings: Settings) -> _Source:
-    part = catalogue.get(supply.part) if supply.part is not None else None
-    if part is None:
-        raise ValueRefusedError(supply.name, "unknown: needs the power supply that stands or may stand there")
-    volts, rated, tolerance = (part.number_of(name) for name in ("output_v", "output_a", "tolerance_share"))
-    if volts is None or rated is None or tolerance is None:
-        missing = "output_v" if volts is None else "output_a" if rated is None else "tolerance_share"
-        raise ValueRefusedError(supply.name, f"unknown: needs part {part.number}.{missing}")
-    return _Source(rated * limits_of(SUPPLY_LOADING, settings)["share"], volts * (1 - tolerance))
+def _sound(case: Case, stored: StoredFit | None) -> Fit | None:
+    return stored.fit if stored is not None and stored.case_key == case_key(case) else None
 
 
 def _demands(
     cases: Sequence[Case], fits: Mapping[str, StoredFit], facts: PowerFacts
-) -> tuple[dict[str, Fed], dict[str, tuple[Device, ...]], list[str]]:
-    """Return the openings to feed, as they are once they hang on a circuit, and why others were left out."""
+) -> tuple[dict[str, Fed], dict[str, Demanded], list[str], dict[str, Fed]]:
+    """Return the openings to feed, as they are once they hang on a circuit, what they draw, why others were left out,
+    and those of them that stay on their circuits.
+    """
     fed: dict[str, Fed] = {}
-    devices: dict[str, tuple[Device, ...]] = {}
+    demanded: dict[str, Demanded] = {}
     left_out: list[str] = []
+    kept: dict[str, Fed] = {}
     on_circuit = facts.fed()
     for case in cases:
-        stored = fits.get(case.opening.id)
-        sound = stored is not None and stored.case_key == case_key(case)
-        if case.opening.id not in on_circuit and stored is not None and sound and stored.fit.power != "supply":
+        opening = case.opening
+        stored = _sound(case, fits.get(opening.id))
+        hangs = opening.id in on_circuit
+        if hangs:
+            kept[opening.id] = Fed(case, stored)
+        # What wishes a supply is asked even where its fit waits for the distance that the siting finds.
+        elif stored is not None and stored.power != "supply" and opening.power_wish != "supply":
             continue
-        if case.opening.id not in on_circuit and not sound:
-            left_out.append(f"{case.opening.mark} is not fitted for the facts as they stand")
+        elif stored is None:
+            left_out.append(f"{opening.mark} is not fitted for the facts as they stand")
             continue
         hung = case if case.feed is not None else replace(case, feed=Feed(None))
-        fitted = stored.fit if stored is not None and sound and hung is case else fit(hung)
-        own, problems = devices_of(hung, fitted)
-        if problems or not own:
-            left_out += [problem.message for problem in problems] or [f"{case.opening.mark} has nothing to feed"]
+        each = Fed(hung, stored if stored is not None and hung is case else fit(hung))
+        own, problems = devices_of(hung, each.fit)
+        missing = list(problems)
+        transfer = transfer_run(each, missing)
+        if missing or not own:
+            left_out += [problem.message for problem in missing] or [f"{opening.mark} has nothing to feed"]
             continue
-        fed[case.opening.id] = Fed(hung, fitted)
-        devices[case.opening.id] = own
-    return fed, devices, left_out
+        ohm = 0.0
+        if transfer is not None:
+            loop = conductor(transfer.gauge, transfer.stranding, _WARMEST_TRANSFER_C)
+            ohm = loop_ohm(transfer.length_m, loop.resistance_ohm_per_km)
+        fed[opening.id] = each
+        demanded[opening.id] = Demanded(own, ohm)
+    return fed, demanded, left_out, kept
 
 
 def _cheapest(
     catalogue: Catalogue,
     supplies: Sequence[Supply],
-    sources: Sequence[_Source],
+    places: Sequence[Place],
     fed: Mapping[str, Fed],
-    devices: Mapping[str, tuple[Device, ...]],
+    demanded: Mapping[str, Demanded],
     heights: Heights,
     facts: PowerFacts,
-    settings: Settings,
     wire: str | None,
     how: tuple[float | None, float, Progress | None, Cancelled | None],
 ) -> tuple[Siting, dict[str, float], int, str]:
@@ -239,27 +256,41 @@ def _cheapest(
     pinned = {r.opening_id: r.supply_id for r in facts.routes if r.pinned and r.opening_id in fed}
     must = tuple(supply.id for supply in supplies if supply.use == "must")
     gap, time_limit_s, progress, cancelled = how
-    warm = limits_of(CIRCUIT_VOLTAGE, settings)["temperature_c"]
+    suiting = {o: [suits(demanded[o], place, catalogue) for place in places] for o in fed}
+    for opening, each in fed.items():
+        if not any(suiting[opening]):
+            raise ValueRefusedError(
+                each.case.opening.mark, "no supply or place has the voltage and the kind of current that it takes"
+            )
+    drawn = {
+        o: max(held_a(demanded[o], place.normal_v) for place, right in zip(places, suiting[o], strict=True) if right)
+        for o in fed
+    }
     names = {supply.id: supply.name for supply in supplies}
     names |= {opening: each.case.opening.mark for opening, each in fed.items()}
-    last: InputError | None = None
+    refused: tuple[float, InputError] | None = None
     for part in wires:
-        ohm = conductor(part.text_of("gauge") or "", part.text_of("stranding") or "stranded", warm)
+        gauge, stranding = part.text_of("gauge") or "", part.text_of("stranding") or "stranded"
+        ohms = [conductor(gauge, stranding, place.warm_c).resistance_ohm_per_km for place in places]
         distances = [
             [
-                entry[0] if entry is not None and entry[0] <= _reach(devices[o], s, ohm.resistance_ohm_per_km) else None
-                for entry, s in zip(row, sources, strict=True)
+                entry[0]
+                if entry is not None and right and entry[0] <= reach_m(demanded[o], place, catalogue, ohm) + _TOUCH_M
+                else None
+                for entry, place, right, ohm in zip(row, places, suiting[o], ohms, strict=True)
             ]
             for o, row in zip(fed, lengths, strict=True)
         ]
-        places = tuple(SupplyPlace(s.id, source.amps) for s, source in zip(supplies, sources, strict=True))
-        demands = tuple(Demand(o, fsum(_held(d) for d in devices[o])) for o in fed)
+        sites = tuple(SupplyPlace(s.id, place.amps) for s, place in zip(supplies, places, strict=True))
+        demands = tuple(Demand(o, drawn[o]) for o in fed)
         try:
             siting = site(
-                Problem(places, demands, distances, None, must, pinned), gap, time_limit_s, progress, cancelled
+                Problem(sites, demands, distances, None, must, pinned), gap, time_limit_s, progress, cancelled
             )
         except NoSitingError as error:
-            last = error
+            # What the thickest wire cannot do is said; a thinner one only reaches less.
+            if refused is None or ohms[0] < refused[0]:
+                refused = ohms[0], error
             continue
         except InputError as error:
             raise ValueRefusedError("siting", _named(error.message, names)) from error
@@ -267,7 +298,7 @@ def _cheapest(
         chosen = {o: lengths[i][at[siting.pairs[o]]] for i, o in enumerate(fed)}
         runs = {o: entry[0] for o, entry in chosen.items() if entry is not None}
         return siting, runs, sum(entry is not None and entry[1] for entry in chosen.values()), part.number
-    raise ValueRefusedError("siting", _named(last.message if last else "no wire is in the catalogue", names))
+    raise ValueRefusedError("siting", _named(refused[1].message if refused else "no wire is there", names))
 
 
 def _wires(catalogue: Catalogue, wire: str | None) -> list[Part]:
@@ -282,20 +313,6 @@ def _wires(catalogue: Catalogue, wire: str | None) -> list[Part]:
     return sorted(found, key=lambda part: (part.list_price is None, part.list_price or 0.0, part.number))
 
 
-def _held(device: Device) -> float:
-    volts = (device.minimum_v + device.maximum_v) / 2
-    return max(amps(device, device.holding, volts), amps(device, device.peak, volts))
-
-
-def _reach(devices: Sequence[Device], source: _Source, ohm_per_km: float) -> float:
-    """Longest run on which all devices of an opening keep their lowest voltage, everything held or starting [m]."""
-    least = max(device.minimum_v for device in devices)
-    drawn = fsum(max(_held(d), amps(d, d.inrush, d.minimum_v) if d.inrush is not None else 0.0) for d in devices)
-    if source.lowest_v <= least:
-        return 0.0
-    return longest_run_m(source.lowest_v, least, drawn, ohm_per_km) if drawn > 0 else float("inf")
-
-
 def _after(
     facts: PowerFacts,
     fed: Mapping[str, Fed],
@@ -304,6 +321,7 @@ def _after(
     wire: str,
     catalogue: Catalogue,
     settings: Settings,
+    here: Collection[str],
 ) -> PowerWork:
     """Work out what would stand if the siting were accepted."""
     circuits = {c.supply_id: c for c in facts.circuits if c.name == CIRCUIT_NAME}
@@ -314,13 +332,24 @@ def _after(
         if supply_id not in circuits
     ]
     circuits |= {circuit.supply_id: circuit for circuit in fresh}
-    kept = tuple(run for run in facts.runs if run.opening_id not in siting.pairs)
+    moved = beyond(facts.runs, siting.pairs)
+    kept = tuple(
+        replace(run, from_node=moved[run.id][0], length_m=moved[run.id][1]) if run.id in moved else run
+        for run in facts.runs
+        if run.opening_id not in siting.pairs
+    )
     runs = tuple(
         Run(made[len(siting.open) + i], circuits[s].id, "supply", o, o, lengths[o], wire)
         for i, (o, s) in enumerate(siting.pairs.items())
     )
-    laid = PowerFacts(facts.supplies, (*facts.circuits, *fresh), (*kept, *runs), facts.routes)
-    return work_out(laid, fed, catalogue, settings, set(siting.open))
+
+    def worked(laid: Sequence[Circuit]) -> PowerWork:
+        all_laid = PowerFacts(facts.supplies, (*facts.circuits, *laid), (*kept, *runs), facts.routes)
+        return work_out(all_laid, fed, catalogue, settings, set(here))
+
+    # The limiter that is laid with a new circuit is the one that carries it, which is known once it is worked out.
+    first = worked(fresh)
+    return worked([replace(c, limiter_a=_limiter_of(first, c.supply_id)) for c in fresh])
 
 
 def _only(work: PowerWork, supplies: Sequence[str]) -> PowerWork:

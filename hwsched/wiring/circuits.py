@@ -145,9 +145,11 @@ def work_circuit(
     for opening in openings:
         own, missing = devices[opening]
         problems += missing
-        transfer = _transfer(fed[opening], problems)
+        transfer = transfer_run(fed[opening], problems)
         if transfer is not None:
-            laid.append(transfer)
+            fitted = fed[opening].fit
+            through = fitted.part("power-transfer") if fitted is not None else None
+            laid.append(_Laid(transfer, "", through.part if through is not None else "", True))
         for device in own:
             hung.append(device)
             if transfer is not None and on_leaf(device, feeding.catalogue.get(device.part)):
@@ -220,8 +222,16 @@ def work_circuit(
     )  # fmt: skip
 
 
-def _transfer(fed: "Fed", problems: list[Problem]) -> _Laid | None:
-    """Return the power transfer of an opening as a run from the frame onto the leaf."""
+def transfer_run(fed: "Fed", problems: list[Problem]) -> circuit_tree.Run | None:
+    """Return the power transfer of an opening as a run from the frame onto the leaf; None where it has none.
+
+    Parameters
+    ----------
+    fed : Fed
+        The opening.
+    problems : list of Problem
+        Takes what is unknown of it.
+    """
     fitted = fed.fit.part("power-transfer") if fed.fit is not None else None
     part = fed.case.catalogue.get(fitted.part) if fitted is not None else None
     if part is None:
@@ -233,8 +243,7 @@ def _transfer(fed: "Fed", problems: list[Problem]) -> _Laid | None:
         text = f"the resistance of {part.number} at {opening.mark} is unknown"
         problems.append(Problem("unknown", text, (fact,), opening.id, part.number))
         return None
-    run = circuit_tree.Run(opening.id, leaf_node(opening.id), length / 1000, gauge, "stranded")
-    return _Laid(run, "", part.number, True)
+    return circuit_tree.Run(opening.id, leaf_node(opening.id), length / 1000, gauge, "stranded")
 
 
 def _shape(run: Run) -> circuit_tree.Run:

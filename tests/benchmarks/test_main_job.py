@@ -4,11 +4,14 @@ import resource
 import subprocess
 import sys
 import time
+from dataclasses import replace
 
 import pytest
 from openpyxl import load_workbook
 
+from hwsched.cases import Catalogue
 from hwsched.exchange.survey_book import SurveyOptions
+from hwsched.fitting import alternatives, fit
 from hwsched.model.project import create_project
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.checking import Checker, check_openings, look_again
@@ -84,6 +87,27 @@ def test_one_edit_to_findings_within_a_two_hundredth(job):
     median = sorted(times)[len(times) // 2]
     print(f"\none edit to findings: R/{bare_s / median:.0f} (at least R/200)")
     assert median <= bare_s / 200
+
+
+def test_alternatives_against_1000_parts_within_a_twentieth(job):
+    """Alternatives of one opening: every complete chain, against a catalogue of 1,000 parts."""
+    bare_s, checked = job[0], job[6]
+    own = checked[0].case.catalogue
+    parts = dict(own.parts)
+    copies = list(own.parts.values())
+    number = 0
+    while len(parts) < 1000:
+        part = copies[number % len(copies)]
+        name = f"{part.number}-{number}"
+        parts[name] = replace(part, number=name, list_price=(part.list_price or 1.0) + number / 100)
+        number += 1
+    large = Catalogue(parts, "large")
+    cases = [replace(checked[place * 37].case, catalogue=large) for place in range(9)]
+    times = sorted(clocked(lambda case=case: alternatives(case))[0] for case in cases)
+    fits = sorted(clocked(lambda case=case: fit(case))[0] for case in cases)
+    assert any(alternatives(case) for case in cases)
+    print(f"\nalternatives against 1,000 parts: R/{bare_s / times[4]:.0f}; best alone R/{bare_s / fits[4]:.0f} (R/20)")
+    assert times[4] <= bare_s / 20
 
 
 def test_help_within_three_bare_interpreters():

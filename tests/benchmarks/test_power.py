@@ -17,6 +17,12 @@ from hwsched.calc.battery import Battery, Drain, life_by_weekday
 from hwsched.calc.circuit_states import Device, Source, states
 from hwsched.calc.circuit_tree import Run, network
 from hwsched.calc.siting import Demand, Problem, SupplyPlace, site
+from hwsched.cases import Case, Catalogue, Feed, Fit, FittedPart, Opening, Settings
+from hwsched.cases import power as laid
+from hwsched.exchange.catalogue_book import read_catalogue
+from hwsched.paths import SAMPLE
+from hwsched.wiring import Fed, work_out
+from hwsched.wiring.batteries import dues
 from tests.benchmarks.survey_workbook import write_survey
 
 pytestmark = pytest.mark.bench
@@ -176,4 +182,54 @@ def test_10_000_batteries_and_circuits_within_one_bare_reading(tmp_path):
 
     bare, mine = seconds(reading), seconds(ours, 3)
     print(f"\n10,000 batteries and circuits: {mine:.2f} s; bare reading {bare:.2f} s; ratio {mine / bare:.2f}")
+    assert mine <= bare
+
+
+def test_10_000_openings_on_batteries_and_circuits_of_a_project(tmp_path):
+    """As the program does it: devices read from fits, trees with transfers, four states, rules, calendar."""
+    path = tmp_path / "survey.xlsx"
+    write_survey(path, 10_000)
+
+    def reading():
+        book = openpyxl.load_workbook(path, read_only=True, data_only=True)
+        count = sum(1 for _ in book.worksheets[0].iter_rows(values_only=True))
+        book.close()
+        assert count > 10_000
+
+    parts = {part.number: part for part in read_catalogue(SAMPLE / "catalogue.xlsx").parts}
+    catalogue = Catalogue(parts, "sample")
+    unit = parts["ARC-UW"]
+    rng = random.Random(5)
+    fed, battery, runs, supplies, circuits = {}, [], [], [], []
+    pack = (
+        FittedPart("unit", unit.number, unit.kind, 1, ""),
+        FittedPart("battery", "ROP-AAL", "primary-battery", 6, ""),
+    )
+    wired = (pack[0], FittedPart("power-transfer", "ROP-D4", "power-transfer", 1, ""))
+    for number in range(10_000):
+        opening = Opening(f"o{number}", f"M{number}", operations_per_day=float(rng.randint(5, 60)))
+        if number % 2:
+            battery.append((Case(opening, (), (), catalogue), Fit("fitted", pack, power="battery")))
+            continue
+        case = Case(opening, (), (), catalogue, feed=Feed("ROP-S12B"))
+        fed[opening.id] = Fed(case, Fit("fitted", wired, power="supply"))
+    for place, opening_id in enumerate(fed):
+        if place % 8 == 0:
+            supplies.append(laid.Supply(f"s{place}", f"S{place}", "B", part="ROP-S12B"))
+            circuits.append(laid.Circuit(f"c{place}", f"s{place}", "A", "ROP-W18", limiter_a=3.5))
+            runs.append(laid.Run(f"j{place}", f"c{place}", "supply", "J", None, 12.0))
+        circuit_id = circuits[-1].id
+        runs.append(laid.Run(f"r{place}", circuit_id, "J", opening_id, opening_id, rng.uniform(4, 15)))
+    facts = laid.PowerFacts(tuple(supplies), tuple(circuits), tuple(runs))
+
+    def ours():
+        work = work_out(facts, fed, catalogue, Settings())
+        assert sum(len(supply.openings) for supply in work.supplies) == 5_000
+        assert all(circuit.nodes for supply in work.supplies for circuit in supply.circuits)
+        assert len(dues(battery)) == 5_000
+
+    bare, mine = seconds(reading), seconds(ours, 3)
+    print(
+        f"\n10,000 openings' batteries and circuits: {mine:.2f} s; bare reading {bare:.2f} s; ratio {mine / bare:.2f}"
+    )
     assert mine <= bare

@@ -11,7 +11,7 @@ from hwsched.attributes import normal
 from hwsched.attributes.values import choice_words
 from hwsched.cases import Part
 from hwsched.catalogue import KINDS, PartKind, kind_of
-from hwsched.catalogue.traits.entry import ENTRY
+from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
 from hwsched.survey.item import CAM_FORMS
 from hwsched.survey.leaf import MATERIALS
 
@@ -89,7 +89,7 @@ def test_sheets_can_be_told_apart_and_be_named():
 
 def test_the_columns_of_every_sheet_are_the_fields_of_a_part():
     fields = set(Part.__slots__) - {"kind", "attributes", "kit"}
-    assert {attribute.name for attribute in ENTRY} == fields
+    assert {attribute.name for attribute in (*ENTRY, *ON_HAND)} == fields
 
 
 @pytest.mark.parametrize("kind", KINDS, ids=lambda kind: kind.name)
@@ -101,13 +101,13 @@ class TestEveryKind:
         assert kind.note.endswith(".")
 
     def test_headers_are_understood_in_one_way(self, kind):
-        labels = [normal(a.label) for a in (*ENTRY, *kind.attributes)]
+        labels = [normal(a.label) for a in (*ENTRY, *kind.attributes, *ON_HAND)]
         assert len(labels) == len(set(labels))
-        names = [a.name for a in (*ENTRY, *kind.attributes)]
+        names = [a.name for a in (*ENTRY, *kind.attributes, *ON_HAND)]
         assert len(names) == len(set(names))
         # A synonym or name may be another's label, which wins; no two attributes may claim it otherwise.
         claims = {}
-        for attribute in (*ENTRY, *kind.attributes):
+        for attribute in (*ENTRY, *kind.attributes, *ON_HAND):
             for word in {normal(w) for w in (attribute.name, *attribute.synonyms)} - set(labels):
                 assert claims.setdefault(word, attribute.name) == attribute.name
 

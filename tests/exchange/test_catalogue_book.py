@@ -10,7 +10,7 @@ from openpyxl import Workbook, load_workbook
 from hwsched.attributes import Attribute, Choice
 from hwsched.cases import Part
 from hwsched.catalogue import KINDS, kind_of
-from hwsched.catalogue.traits.entry import ENTRY
+from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
 from hwsched.exchange.catalogue_book import KIT_SHEET, read_catalogue, write_catalogue
 from hwsched.exchange.problems import InputRejected, column_letter
 from hwsched.paths import SAMPLE
@@ -208,10 +208,10 @@ def test_sheets_follow_from_the_declaration(path):
     assert book["Words"].sheet_state == "hidden"
     for kind in KINDS:
         sheet = book[kind.label]
-        assert len([c for c in sheet[1] if c.value]) == len(ENTRY) + len(kind.attributes)
+        assert len([c for c in sheet[1] if c.value]) == len(ENTRY) + len(kind.attributes) + len(ON_HAND)
         assert all(cell.comment for cell in sheet[1])
         assert sheet.freeze_panes == "B2"
-        lists = sum(a.kind in ("choice", "flag") for a in (*ENTRY, *kind.attributes))
+        lists = sum(a.kind in ("choice", "flag") for a in (*ENTRY, *kind.attributes, *ON_HAND))
         assert len(sheet.data_validations.dataValidation) == lists
     assert read_catalogue(path).parts == ()
     assert read_catalogue(path).problems == ()

@@ -60,7 +60,8 @@ ENTRY: Final[tuple[Attribute, ...]] = (
     LIST_PRICE,
     CURRENCY,
     SUPERSEDED_BY,
-    STOCK,
-    PREFERRED,
 )
 """In the order of the columns."""
+
+ON_HAND: Final[tuple[Attribute, ...]] = (STOCK, PREFERRED)
+"""What ranks parts that fit; these columns stand after those of the kind."""

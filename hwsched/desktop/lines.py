@@ -1,0 +1,107 @@
+"""Small read-only tables, and a page of one with its actions below it. What the lines say is for whoever fills them."""
+
+from collections.abc import Collection, Sequence
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QSizePolicy,
+    QTableWidget,
+    QTableWidgetItem,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+
+class Lines(QTableWidget):
+    """A small read-only table.
+
+    Parameters
+    ----------
+    titles : sequence of str
+        Of the columns.
+    stretch : int
+        From this column on they share what is left of the width.
+    narrow : mapping of column to width, optional
+        Columns that keep a width and wrap [px].
+    """
+
+    def __init__(self, titles: Sequence[str], stretch: int, narrow: dict[int, int] | None = None) -> None:
+        super().__init__(0, len(titles))
+        self.setHorizontalHeaderLabels(list(titles))
+        self.verticalHeader().hide()
+        self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
+        self.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
+        self.setWordWrap(True)
+        self.setAlternatingRowColors(True)
+        self.setShowGrid(False)
+        header = self.horizontalHeader()
+        for column in range(len(titles)):
+            mode = QHeaderView.ResizeMode.Stretch if column >= stretch else QHeaderView.ResizeMode.ResizeToContents
+            header.setSectionResizeMode(column, mode)
+        for column, width in (narrow or {}).items():
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
+            self.setColumnWidth(column, width)
+
+    def show_rows(self, rows: Sequence[Sequence[str]], *, aside: Collection[int] = ()) -> None:
+        """Show these lines; those set aside are slanted."""
+        self.setRowCount(len(rows))
+        for r, row in enumerate(rows):
+            for c, text in enumerate(row):
+                cell = QTableWidgetItem(text)
+                cell.setToolTip(text)
+                cell.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
+                if r in aside:
+                    font = cell.font()
+                    font.setItalic(True)
+                    cell.setFont(font)
+                self.setItem(r, c, cell)
+
+    def chosen_row(self) -> int:
+        """Return the selected line; -1 where there is none."""
+        rows = self.selectionModel().selectedRows()
+        return rows[0].row() if rows else -1
+
+
+class LinesPage(QWidget):
+    """A table with its actions as buttons below and as its context menu, and a line of words."""
+
+    def __init__(self, table: Lines) -> None:
+        super().__init__()
+        self.table = table
+        table.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        table.itemSelectionChanged.connect(self.enable)
+        self._row = QHBoxLayout()
+        self._row.setContentsMargins(4, 0, 4, 4)
+        self.note = QLabel()
+        self.note.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.note.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self._row.addWidget(self.note, 1)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(4)
+        layout.addWidget(table, 1)
+        layout.addLayout(self._row)
+
+    def offer(self, text: str, tip: str) -> QAction:
+        """Add an action, as a button and to the context menu."""
+        made = QAction(text, self)
+        made.setToolTip(tip)
+        self.table.addAction(made)
+        button = QToolButton()
+        button.setDefaultAction(made)
+        self._row.insertWidget(self._row.count() - 1, button)
+        return made
+
+    def say(self, text: str) -> None:
+        """Show a line of words beside the buttons."""
+        self.note.setText(text)
+        self.note.setToolTip(text)
+
+    def enable(self) -> None:
+        """Let what is possible with the selected line be done."""

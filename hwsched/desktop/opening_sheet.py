@@ -1,55 +1,20 @@
 """The sheet of the chosen opening: both faces drawn, facts, parts, findings, and what was refused."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import (
-    QHeaderView,
-    QLabel,
-    QSplitter,
-    QTableWidget,
-    QTableWidgetItem,
-    QTabWidget,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
-from hwsched.cases import Fit, FittedPart
+from hwsched.cases import Fit
 from hwsched.desktop.drawing_view import DrawingView
 from hwsched.desktop.facts_form import FactsForm
 from hwsched.desktop.register import state_of
+from hwsched.desktop.set_book import OpeningSet
+from hwsched.desktop.sheet_pages import FindingsPage, HolesPage, PartsPage, RefusedPage
 from hwsched.drawings import elevation
 from hwsched.drawings.handing import lock_edge_left
 from hwsched.operations.checking import Checked
 from hwsched.quantities import LengthStyle, format_length
-
-
-class _Lines(QTableWidget):
-    """A small read-only table."""
-
-    def __init__(self, titles: Sequence[str], stretch: int) -> None:
-        super().__init__(0, len(titles))
-        self.setHorizontalHeaderLabels(list(titles))
-        self.verticalHeader().hide()
-        self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
-        self.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
-        self.setWordWrap(True)
-        self.setAlternatingRowColors(True)
-        self.setShowGrid(False)
-        header = self.horizontalHeader()
-        for column in range(len(titles)):
-            mode = QHeaderView.ResizeMode.Stretch if column >= stretch else QHeaderView.ResizeMode.ResizeToContents
-            header.setSectionResizeMode(column, mode)
-
-    def show_rows(self, rows: Sequence[Sequence[str]]) -> None:
-        self.setRowCount(len(rows))
-        for r, row in enumerate(rows):
-            for c, text in enumerate(row):
-                cell = QTableWidgetItem(text)
-                cell.setToolTip(text)
-                cell.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
-                self.setItem(r, c, cell)
 
 
 class OpeningSheet(QWidget):
@@ -80,19 +45,20 @@ class OpeningSheet(QWidget):
         self._checked: Checked | None = None
         self.facts = FactsForm()
         self.facts.edited.connect(self.edited)
-        self.parts = _Lines(("Role", "Part", "Qty", "What", "Reason"), 3)
-        self.parts.setToolTip("Double-click a part to choose another by hand")
-        self.parts.cellDoubleClicked.connect(self._ask_part)
-        self.holes = _Lines(("Hole", "Face", "From edge", "Diameter", "Pilot", "Depth", "Tool"), 6)
-        self.findings = _Lines(("Severity", "Finding", "Cure", "Basis"), 1)
-        self.refused = _Lines(("Part", "Rule", "Why not"), 2)
+        self.sets: Mapping[str, OpeningSet] = {}
+        """Hardware set of each opening that has one."""
+        self.parts_page, self.holes_page = PartsPage(), HolesPage()
+        self.findings_page, self.refused_page = FindingsPage(), RefusedPage()
+        self.parts, self.holes = self.parts_page.table, self.holes_page.table
+        self.findings, self.refused = self.findings_page.table, self.refused_page.table
+        self.parts_page.wants_part.connect(self.wants_part)
         self.pages = QTabWidget()
         for page, name in (
             (self.facts, "Survey"),
-            (self.parts, "Parts"),
-            (self.holes, "Holes"),
-            (self.findings, "Findings"),
-            (self.refused, "Refused"),
+            (self.parts_page, "Parts"),
+            (self.holes_page, "Holes"),
+            (self.findings_page, "Findings"),
+            (self.refused_page, "Refused"),
         ):
             self.pages.addTab(page, name)
         split = QSplitter(Qt.Orientation.Vertical)
@@ -116,9 +82,7 @@ class OpeningSheet(QWidget):
         self.view.show_drawings([elevation(tried.case, fit, face, style) for face in ("secured", "key")])
 
     def _show_findings(self, checked: Checked) -> None:
-        self.findings.show_rows(
-            [(f.severity + (" (waived)" if f.waived else ""), f.message, f.cure, f.basis) for f in checked.findings]
-        )
+        self.findings_page.show_findings(checked.findings)
 
     def _on_dragged(self, right: float, up: float) -> None:
         corner = self._corner(right, up)
@@ -156,43 +120,13 @@ class OpeningSheet(QWidget):
         self.state.setText(_sentence(checked, style))
         fit = checked.fit or Fit("unknown")
         self.view.show_drawings([elevation(checked.case, fit, face, style) for face in ("secured", "key")])
-        self.parts.show_rows(
-            [
-                (p.role, p.part, f"{p.quantity:g}", p.description, _reason(p))
-                for p in fit.parts
-            ]
-        )  # fmt: skip
-        self.holes.show_rows(
-            [
-                (
-                    h.name + (f" ×{h.count}" if h.count > 1 else ""),
-                    h.face,
-                    format_length(h.x_mm, style),
-                    format_length(h.diameter_mm, style),
-                    "" if h.pilot_mm is None else format_length(h.pilot_mm, style),
-                    "through" if h.depth_mm is None else format_length(h.depth_mm, style),
-                    h.tool,
-                )
-                for h in fit.holes
-            ]
-        )
+        self.parts_page.show_fit(fit, self.sets.get(opening.id))
+        self.holes_page.show_fit(fit, style)
         self._show_findings(checked)
-        needs = [("", "unknown", f"needs {need.label}: {need.blocks}") for need in fit.needs]
-        self.refused.show_rows([*needs, *((r.part, r.rule, r.reason) for r in fit.refused)])
-        counts = (None, len(fit.parts), len(fit.holes), len(checked.findings), len(needs) + len(fit.refused))
-        for page, (name, count) in enumerate(
-            zip(("Survey", "Parts", "Holes", "Findings", "Refused"), counts, strict=True)
-        ):
-            self.pages.setTabText(page, name if count is None else f"{name} {count}")
-
-    def _ask_part(self, row: int, _column: int) -> None:
-        role, part = self.parts.item(row, 0), self.parts.item(row, 1)
-        if role is not None and part is not None:
-            self.wants_part.emit(role.text(), part.text())
-
-
-def _reason(part: FittedPart) -> str:
-    return f"chosen by hand; {part.reason}" if part.source == "by-hand" else part.reason
+        refused = self.refused_page.show_fit(fit)
+        titles = ("Survey", f"Parts {len(fit.parts)}", f"Holes {len(fit.holes)}", self.findings_page.title())
+        for page, text in enumerate((*titles, f"Refused {refused}")):
+            self.pages.setTabText(page, text)
 
 
 def _sentence(checked: Checked, style: LengthStyle) -> str:

@@ -3,12 +3,13 @@
 Rows are plain tuples and a list of positions; a proxy that asks Python for every cell would take seconds.
 """
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import Any, Final
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QColor, QPalette
 
+from hwsched.desktop.set_book import OpeningSet
 from hwsched.model.queries import natural
 from hwsched.operations.checking import Checked
 from hwsched.survey import ITEM, LEAF, OPENING
@@ -19,6 +20,7 @@ COLUMNS: Final = (
     "Mark",
     "State",
     "Findings",
+    "Set",
     "Location",
     "Form",
     "Hand",
@@ -29,8 +31,8 @@ COLUMNS: Final = (
     "Level",
 )
 _STATE: Final = 1
-_BUILDING: Final = 9
-_LEVEL: Final = 10
+_BUILDING: Final = 10
+_LEVEL: Final = 11
 STATES: Final = ("Fitted", "Held", "Not fitted", "Unknown", "To be fitted")
 _FITS: Final = {"fitted": "Fitted", "not-fitted": "Not fitted", "unknown": "Unknown"}
 
@@ -51,18 +53,20 @@ def state_of(checked: Checked) -> str:
     return _FITS[checked.fit.status]
 
 
-def row_of(checked: Checked) -> tuple[str, ...]:
+def row_of(checked: Checked, of_set: OpeningSet | None = None) -> tuple[str, ...]:
     """Return the texts of one opening, in the order of COLUMNS."""
     case = checked.case
     opening = case.opening
     leaf = next((leaf for leaf in case.leaves if leaf.position != "inactive"), None)
     lock = next((item for item in case.items if item.kind == "lock"), None)
     counts = [sum(f.severity == s and not f.waived for f in checked.findings) for s in ("error", "warning", "note")]
-    findings = "  ".join(f"{n} {word}" for n, word in zip(counts, ("err", "warn", "note"), strict=True) if n)
+    counts.append(sum(f.waived for f in checked.findings))
+    findings = "  ".join(f"{n} {word}" for n, word in zip(counts, ("err", "warn", "note", "waived"), strict=True) if n)
     return (
         opening.mark,
         state_of(checked),
         findings,
+        of_set.name if of_set is not None else "",
         " to ".join(room for room in (opening.room_from, opening.room_to) if room),
         _word(OPENING, "form", opening.form),
         opening.hand or "?",
@@ -87,6 +91,8 @@ class Register(QAbstractTableModel):
         self.words = ""
         self.state = ""
         self.place: tuple[str, str | None] | None = None
+        self.sets: Mapping[str, OpeningSet] = {}
+        """Hardware set of each opening that has one."""
         self._sort: tuple[int, bool] | None = None
 
     def load(self, checked: Iterable[Checked]) -> None:
@@ -94,7 +100,7 @@ class Register(QAbstractTableModel):
         self.beginResetModel()
         everything = list(checked)
         self._ids = [each.case.opening.id for each in everything]
-        self._rows = [row_of(each) for each in everything]
+        self._rows = [self._row(each) for each in everything]
         self._texts = [_searched(row, each) for row, each in zip(self._rows, everything, strict=True)]
         self._choose()
         self.endResetModel()
@@ -106,11 +112,14 @@ class Register(QAbstractTableModel):
             place = places.get(each.case.opening.id)
             if place is None:
                 continue
-            self._rows[place] = row_of(each)
+            self._rows[place] = self._row(each)
             self._texts[place] = _searched(self._rows[place], each)
             shown = self._place_of.get(each.case.opening.id)
             if shown is not None:
                 self.dataChanged.emit(self.index(shown, 0), self.index(shown, len(COLUMNS) - 1))
+
+    def _row(self, checked: Checked) -> tuple[str, ...]:
+        return row_of(checked, self.sets.get(checked.case.opening.id))
 
     def narrow(self, *, words: str | None = None, state: str | None = None, place: Any = ...) -> None:
         """Change the search, the state or the place; what is left out stays as it is."""

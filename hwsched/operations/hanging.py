@@ -5,7 +5,7 @@ Supplies, circuits and runs themselves are laid in `laying`.
 
 from collections.abc import Iterable, Mapping, Sequence
 from math import isfinite
-from typing import Any
+from typing import Any, Final
 
 from sqlalchemy import select
 
@@ -15,12 +15,15 @@ from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import read_cases
+from hwsched.model.queries import natural, read_cases
 from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, OPENING_TABLE, ROUTE, RUN_TABLE, SUPPLY_TABLE
 from hwsched.operations.accepting import check_version, mark_of
 from hwsched.operations.changes import Changes
-from hwsched.operations.laying import checked_length, marks_of
+from hwsched.operations.laying import checked_length, marks_of, node_of
 from hwsched.wiring.distances import distance
+
+_LOWEST_M: Final = -200.0
+_HIGHEST_M: Final = 1000.0
 
 
 def hang(
@@ -61,7 +64,8 @@ def hang(
         supply = next(s for s in read_power(change.connection).supplies if s.id == circuit.supply_id)
         named = mark_of(change, opening_ids[0]) if len(opening_ids) == 1 else f"{len(opening_ids)} openings"
         change.summary = f"Hang {named} on circuit {circuit.name} of {supply.name}"
-        begin = marks_of(change).get(from_node, from_node)
+        begin = node_of(marks_of(change), from_node)
+        _check_begin(change, circuit, begin, from_node, opening_ids)
         lengths = (
             dict.fromkeys(opening_ids, length_m)
             if length_m is not None or begin != AT_SUPPLY
@@ -69,6 +73,20 @@ def hang(
         )
         hang_on(change, circuit_id, {each: lengths[each] for each in opening_ids}, begin)
     return Changes.of(change)
+
+
+def _check_begin(change: Change, circuit: Any, begin: str, said: str, opening_ids: Sequence[str]) -> None:
+    """See that runs begin at the supply or at a node that stays on the circuit."""
+    if begin == AT_SUPPLY:
+        return
+    if begin in opening_ids:
+        raise ValueRefusedError("From", f"{said} cannot be fed from itself")
+    query = select(RUN_TABLE.c.to_node).where(RUN_TABLE.c.circuit_id == circuit.id)
+    nodes = set(change.connection.execute(query).scalars())
+    if begin not in nodes:
+        named = {row_id: mark for mark, row_id in marks_of(change).items()}
+        there = ", ".join([AT_SUPPLY, *sorted((named.get(node, node) for node in nodes), key=natural)])
+        raise ValueRefusedError("From", f"circuit {circuit.name} has no {said}; accepted: {there}")
 
 
 def hang_on(
@@ -125,15 +143,15 @@ def set_route(
         values["length_m"] = checked_length(length_m)
     if pinned is not None:
         values["pinned"] = pinned
+    if not values:
+        raise ValueRefusedError("Length, one way", "give how long the route is, or whether the siting keeps the pair")
     with project.change("set-route", "Set a cable route", who) as change:
         supply = check_version(change, SUPPLY_TABLE, supply_id, None)
         change.summary = f"Set the cable route from {supply.name} to {mark_of(change, opening_id)}"
         query = select(ROUTE.c.id).where(ROUTE.c.opening_id == opening_id, ROUTE.c.supply_id == supply_id)
         held = change.connection.execute(query).scalar()
         if pinned:
-            others = select(ROUTE.c.id).where(ROUTE.c.opening_id == opening_id, ROUTE.c.supply_id != supply_id)
-            loose = list(change.connection.execute(others).scalars())
-            change.update(ROUTE, [(each, {"pinned": False}) for each in loose])
+            loosen(change, opening_id, supply_id)
         if held is None:
             change.insert(ROUTE, [{"opening_id": opening_id, "supply_id": supply_id, **values}])
         else:
@@ -141,10 +159,17 @@ def set_route(
     return Changes.of(change)
 
 
+def loosen(change: Change, opening_id: str, supply_id: str) -> None:
+    """Part an opening from all supplies but one: it can be kept at one only."""
+    others = select(ROUTE.c.id).where(ROUTE.c.opening_id == opening_id, ROUTE.c.supply_id != supply_id)
+    change.update(ROUTE, [(each, {"pinned": False}) for each in change.connection.execute(others).scalars().all()])
+
+
 def set_level_height(project: Project, building: str, level: str, height_m: float | None, *, who: str) -> Changes:
     """Say how high a level's floor lies over the building's zero [m]; raises MissingRowError, ValueRefusedError."""
-    if height_m is not None and not isfinite(height_m):
-        raise ValueRefusedError("height", f"{height_m} is no height")
+    if height_m is not None and not (isfinite(height_m) and _LOWEST_M <= height_m <= _HIGHEST_M):
+        accepted = f"{_LOWEST_M:g} to {_HIGHEST_M:g} m"
+        raise ValueRefusedError("Height of the floor", f"{height_m:g} m cannot be; accepted: {accepted}")
     with project.change("set-level-height", f"Set the height of level {level} of {building}", who) as change:
         set_height(change, building, level, height_m)
     return Changes.of(change)

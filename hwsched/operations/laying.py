@@ -78,7 +78,7 @@ def insert_supply(change: Change, held: Mapping[str, Any], origin: str | None = 
     row = dict(held)
     place = (row.pop("building", None), row.pop("level", None))
     row["level_id"] = levels_for(change, {place})[place]
-    row.setdefault("use", "laid")
+    row["use"] = row.get("use") or "laid"
     return change.insert(SUPPLY_TABLE, [row], [origin])[0]
 
 
@@ -127,9 +127,9 @@ def insert_run(change: Change, circuit_id: str, held: Mapping[str, Any], origin:
     """Write a run whose facts are accepted, its ends as people name them."""
     marks = marks_of(change)
     row: dict[str, Any] = {**held, "circuit_id": circuit_id}
-    row["from_node"] = marks.get(held["from_node"], held["from_node"])
-    row["to_node"] = marks.get(held["to_node"], held["to_node"])
-    row["opening_id"] = marks.get(held["to_node"])
+    for end in ("from_node", "to_node"):
+        row[end] = node_of(marks, held[end])
+    row["opening_id"] = row["to_node"] if row["to_node"] in marks.values() else None
     check_run(change, row, None, held)
     return change.insert(RUN_TABLE, [row], [origin])[0]
 
@@ -146,6 +146,8 @@ def edit_laid(
     """Set facts of a supply, circuit or run; raises as the verb that lays it, and ConflictError."""
     declared, table = _declared(entity)
     held = _held(declared, values, partial=True)
+    if entity != RUN.name:
+        _check_name(held.get("name"), declared.label)
     labels = ", ".join(declared.attribute(name).label.lower() for name in held)
     with project.change("edit-laid", f"Edit {labels}", who) as change:
         row = check_version(change, table, row_id, expected_version)
@@ -158,10 +160,12 @@ def edit_laid(
             held["level_id"] = levels_for(change, {wanted})[wanted]
         if entity == RUN.name:
             marks = marks_of(change)
-            said = {**row._mapping, **held}
+            named = {row_id: mark for mark, row_id in marks.items()}
+            ends = {end: named.get(row._mapping[end], row._mapping[end]) for end in ("from_node", "to_node")}
+            said = {**ends, **held}
             for end in ("from_node", "to_node"):
                 if end in held:
-                    held[end] = marks.get(held[end], held[end])
+                    held[end] = node_of(marks, held[end])
             if "to_node" in held:
                 held["opening_id"] = held["to_node"] if held["to_node"] in marks.values() else None
             check_run(change, {**row._mapping, **held}, row_id, said)
@@ -241,7 +245,7 @@ def run_to(project: Project, circuit_id: str, node: str) -> tuple[str, str]:
     with project.reading() as connection:
         marks = {row.mark: row.id for row in connection.execute(select(OPENING_TABLE.c.mark, OPENING_TABLE.c.id))}
         for run in read_power(connection).runs:
-            if run.circuit_id == circuit_id and run.to_node == marks.get(node, node):
+            if run.circuit_id == circuit_id and run.to_node == node_of(marks, node):
                 return RUN.name, run.id
     raise MissingRowError(f"no run of this circuit ends at {node}")
 
@@ -330,6 +334,11 @@ def check_run(change: Change, row: Mapping[str, Any], row_id: str | None, said: 
 def marks_of(change: Change) -> dict[str, str]:
     """Return mark to identifier of every opening."""
     return {row.mark: row.id for row in change.connection.execute(select(OPENING_TABLE.c.mark, OPENING_TABLE.c.id))}
+
+
+def node_of(marks: Mapping[str, str], said: str) -> str:
+    """Return the node that a person names: the supply goes before a mark, and a mark before a junction."""
+    return said if said == AT_SUPPLY else marks.get(said, said)
 
 
 def _name_of(change: Change, table: Table, row_id: str) -> str:

@@ -7,7 +7,7 @@ from math import fsum
 from sqlalchemy import Connection
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.conductor import conductor, loop_ohm
+from hwsched.calc.conductor import conductor
 from hwsched.calc.siting import DEFAULT_TIME_S, Demand, NoSitingError, Problem, Siting, SupplyPlace, site
 from hwsched.cases import Case, Catalogue, Feed, Fit, Part, Settings
 from hwsched.cases.case_key import case_key
@@ -30,8 +30,6 @@ from hwsched.wiring.distances import Heights, distance
 
 CIRCUIT_NAME = "S"
 """Name of the circuit that a siting lays at each supply that it uses."""
-_WARMEST_TRANSFER_C = 75.0
-"""Of the conductors of a power transfer, for its little share of the drop: on the safe side."""
 _TOUCH_M = 1e-9
 
 Progress = Callable[[str, float | None], None]
@@ -190,9 +188,7 @@ def _sound(case: Case, stored: StoredFit | None) -> Fit | None:
 def _demands(
     cases: Sequence[Case], fits: Mapping[str, StoredFit], facts: PowerFacts
 ) -> tuple[dict[str, Fed], dict[str, Demanded], list[str], dict[str, Fed]]:
-    """Return the openings to feed, as they are once they hang on a circuit, what they draw, why others were left out,
-    and those of them that stay on their circuits.
-    """
+    """Return what to feed as it is once it hangs, what it draws, why others were left out, and what hangs already."""
     fed: dict[str, Fed] = {}
     demanded: dict[str, Demanded] = {}
     left_out: list[str] = []
@@ -218,12 +214,8 @@ def _demands(
         if missing or not own:
             left_out += [problem.message for problem in missing] or [f"{opening.mark} has nothing to feed"]
             continue
-        ohm = 0.0
-        if transfer is not None:
-            loop = conductor(transfer.gauge, transfer.stranding, _WARMEST_TRANSFER_C)
-            ohm = loop_ohm(transfer.length_m, loop.resistance_ohm_per_km)
         fed[opening.id] = each
-        demanded[opening.id] = Demanded(own, ohm)
+        demanded[opening.id] = Demanded(own, transfer)
     return fed, demanded, left_out, kept
 
 

@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import fsum
 
-from hwsched.calc.conductor import longest_run_m
+from hwsched.calc.circuit_tree import Run
+from hwsched.calc.conductor import conductor, longest_run_m, loop_ohm
 from hwsched.cases import Catalogue, Settings
 from hwsched.cases.power import Circuit, Device, Supply
 from hwsched.model.errors import ValueRefusedError
@@ -38,8 +39,8 @@ class Demanded:
     """What an opening hangs on its circuit."""
 
     devices: tuple[Device, ...]
-    transfer_ohm: float
-    """Of the power transfer at its leaf, out and back; 0 where it has none [ohm]."""
+    transfer: Run | None
+    """Of its power transfer, from the frame onto the leaf."""
 
 
 def place_of(supply: Supply, circuit: Circuit | None, catalogue: Catalogue, settings: Settings) -> Place:
@@ -90,12 +91,18 @@ def reach_m(demanded: Demanded, place: Place, catalogue: Catalogue, ohm_per_km: 
     """Longest run of its own on which all devices of an opening keep their lowest voltage, all of them starting [m]."""
     frame = [(d, _most_a(d, place)) for d in demanded.devices if not on_leaf(d, catalogue.get(d.part))]
     leaf = [(d, _most_a(d, place)) for d in demanded.devices if on_leaf(d, catalogue.get(d.part))]
-    lost = demanded.transfer_ohm * fsum(drawn for _, drawn in leaf)
+    lost = _transfer_ohm(demanded.transfer, place.warm_c) * fsum(drawn for _, drawn in leaf)
     least = max([*(d.minimum_v for d, _ in frame), *(d.minimum_v + lost for d, _ in leaf)])
     drawn = fsum(each for _, each in (*frame, *leaf))
     if place.least_v <= least:
         return 0.0
     return longest_run_m(place.least_v, least, drawn, ohm_per_km) if drawn > 0 else float("inf")
+
+
+def _transfer_ohm(transfer: Run | None, warm_c: float) -> float:
+    if transfer is None:
+        return 0.0
+    return loop_ohm(transfer.length_m, conductor(transfer.gauge, transfer.stranding, warm_c).resistance_ohm_per_km)
 
 
 def _most_a(device: Device, place: Place) -> float:

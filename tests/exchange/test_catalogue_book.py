@@ -431,7 +431,7 @@ class TestOwnFields:
     def test_without_their_declaration_they_are_named(self, path):
         write_catalogue(path, [part_of(COLLAR, "C1")], own_fields=OWN, extra={"C1": {"shelf": "A-12"}})
         (found,) = said(path)
-        assert "column L (Shelf): read 'Shelf'; is no column of this sheet" in found
+        assert "column N (Shelf): read 'Shelf'; is no column of this sheet" in found
 
 
 class TestWritingRefuses:

@@ -18,7 +18,7 @@ RULES = tuple(
 
 @pytest.fixture(autouse=True)
 def two_rules(monkeypatch):
-    monkeypatch.setattr(settings, "RULES", RULES)
+    monkeypatch.setattr(settings, "RULEBOOK", RULES)
 
 
 def held(project):

@@ -1,0 +1,144 @@
+"""A window beside the main one, for one kind of work on the open project; it follows the project's changes."""
+
+from collections.abc import Callable, Sequence
+from typing import Any
+
+from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
+
+from hwsched.desktop.jobs import Jobs, Work
+from hwsched.desktop.workspace import Workspace
+from hwsched.operations.changes import Changes
+
+Edit = Callable[[Callable[[], Changes]], bool]
+"""Makes an edit, tells what went wrong, lets all views follow; returns whether it was made."""
+
+
+class Desk(QObject):
+    """What a window beside the main one may see and do of it.
+
+    Parameters
+    ----------
+    workspace : Workspace
+        The open project.
+    jobs : Jobs
+        Work off the screen's thread.
+    edit : callable
+        Makes an edit.
+    chosen : callable
+        Returns the openings selected in the register.
+    select : callable
+        Selects openings in the register.
+    show_rule : callable
+        Shows a rule in the rulebook.
+    reload : callable
+        Reads and checks everything anew, after a job that wrote.
+    """
+
+    selected = Signal()
+    """Other openings are selected in the register."""
+
+    def __init__(
+        self,
+        workspace: Workspace,
+        jobs: Jobs,
+        parent: QObject,
+        *,
+        edit: Edit,
+        chosen: Callable[[], list[str]],
+        select: Callable[[Sequence[str]], None],
+        show_rule: Callable[[str], None],
+        reload: Callable[[], None],
+    ) -> None:
+        super().__init__(parent)
+        self.workspace, self.jobs = workspace, jobs
+        self.edit, self.chosen, self.select = edit, chosen, select
+        self.show_rule, self.reload = show_rule, reload
+
+
+class ToolWindow(QDialog):
+    """Body above, one row with progress and buttons below; closing it stops its own job."""
+
+    def __init__(self, desk: Desk, title: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(title)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.desk = desk
+        self._working = False
+        self.told = QLabel()
+        self.told.setWordWrap(True)
+        self.bar = QProgressBar()
+        self.bar.setMaximumWidth(200)
+        self.stop = self.button("Cancel", desk.jobs.cancel)
+        self.foot = QHBoxLayout()
+        self.foot.addWidget(self.told, 1)
+        self.foot.addWidget(self.bar)
+        self.foot.addWidget(self.stop)
+        self.bar.hide()
+        self.stop.hide()
+        self.body = QVBoxLayout()
+        layout = QVBoxLayout(self)
+        layout.addLayout(self.body, 1)
+        layout.addLayout(self.foot)
+        desk.jobs.started.connect(self._on_started)
+        desk.jobs.progressed.connect(self._on_progress)
+        desk.jobs.ended.connect(self._on_ended)
+        desk.workspace.reloaded.connect(self.follow)
+        desk.workspace.touched.connect(self._on_touched)
+        desk.selected.connect(self.enable)
+
+    def button(self, text: str, slot: Callable[[], Any], tip: str = "") -> QPushButton:
+        """Make a button that Return in a field does not press."""
+        made = QPushButton(text)
+        made.setAutoDefault(False)
+        made.setToolTip(tip)
+        made.clicked.connect(lambda _checked=False: slot())
+        return made
+
+    @property
+    def idle(self) -> bool:
+        """Whether no job is running, of this window or any other."""
+        return not self.desk.jobs.busy
+
+    def run(self, title: str, work: Work, then: Callable[[Any], None]) -> bool:
+        """Start a job of this window."""
+        self._working = self.idle
+        if not self.desk.jobs.run(title, work, then):
+            return False
+        self.told.setText(title)
+        self.bar.setRange(0, 0)
+        self.bar.show()
+        self.stop.show()
+        return True
+
+    def enable(self) -> None:
+        """Let what is possible at present be done."""
+
+    def follow(self) -> None:
+        """Show the project as it now stands."""
+        self.enable()
+
+    def done(self, result: int) -> None:
+        """Stop the window's own job with the window."""
+        if self._working:
+            self.desk.jobs.wait()
+        super().done(result)
+
+    def _on_touched(self, _ids: object) -> None:
+        self.follow()
+
+    def _on_started(self, _title: str) -> None:
+        self.enable()
+
+    def _on_progress(self, done: int, total: int) -> None:
+        if self._working:
+            self.bar.setRange(0, max(total, 1))
+            self.bar.setValue(done)
+
+    def _on_ended(self) -> None:
+        if self._working:
+            self._working = False
+            self.told.clear()
+            self.bar.hide()
+            self.stop.hide()
+        self.enable()

@@ -52,6 +52,8 @@ class OpeningSheet(QWidget):
         self.parts, self.holes = self.parts_page.table, self.holes_page.table
         self.findings, self.refused = self.findings_page.table, self.refused_page.table
         self.parts_page.wants_part.connect(self.wants_part)
+        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        self.view.addAction(self.parts_page.act_place)
         self.pages = QTabWidget()
         for page, name in (
             (self.facts, "Survey"),

@@ -100,9 +100,9 @@ def _table(found: Mapping[str, Cost], title: str, label: str) -> Table:
         )
     )  # fmt: skip
     columns = (
-        Column(label, 2.0), Column("Hours", 0.8, "right"), Column("Parts", 1.0, "right"),
-        Column("Labour", 1.0, "right"),
-        Column("Total", 1.0, "right"), Column("", 1.0),
+        Column(label, 2.0), Column("Hours", 0.8, "right", 2), Column("Parts", 1.0, "right", 2),
+        Column("Labour", 1.0, "right", 2),
+        Column("Total", 1.0, "right", 2), Column("", 1.0),
     )  # fmt: skip
     return Table(columns, tuple(rows), title=title, strong_rows=frozenset({len(rows) - 1}))
 

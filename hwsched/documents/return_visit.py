@@ -58,12 +58,14 @@ def _table(views: list[OpeningView], building: str) -> Table:
     for view in views:
         opening = view.case.opening
         facts = [fact for fact in needs_of(view.fit, view.findings) if not fact.startswith("part ")]
+        abouts = {fact: f.about for f in view.findings for fact in f.needs if f.about}
         for number, fact in enumerate(facts):
             where = words.location(opening.room_from, opening.room_to) if number == 0 else ""
             mark, level = (view.mark, opening.level or "") if number == 0 else ("", "")
-            rows.append((mark, level, where, label_of(fact), "." * 30))
+            rows.append((mark, level, where, label_of(fact), abouts.get(fact, ""), "." * 30))
     columns = (
-        Column("Mark", 1.0), Column("Level", 0.8), Column("Location", 1.8), Column("Find", 2.4), Column("Found", 2.0),
+        Column("Mark", 1.0), Column("Level", 0.8), Column("Location", 1.8), Column("Find", 2.2),
+        Column("Of", 1.0), Column("Found", 1.8),
     )  # fmt: skip
     return Table(columns, tuple(rows), title=building)
 

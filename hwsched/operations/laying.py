@@ -155,7 +155,7 @@ def edit_laid(
         change.summary = f"Edit {labels} of {name}"
         check_parts(change, held)
         if entity == SUPPLY.name and {"building", "level"} & held.keys():
-            place = _place_of(change, row.level_id)
+            place = place_of(change, row.level_id)
             wanted = (held.pop("building", place[0]), held.pop("level", place[1]))
             held["level_id"] = levels_for(change, {wanted})[wanted]
         if entity == RUN.name:
@@ -345,7 +345,8 @@ def _name_of(change: Change, table: Table, row_id: str) -> str:
     return str(change.connection.execute(select(table.c.name).where(table.c.id == row_id)).scalar())
 
 
-def _place_of(change: Change, level_id: str | None) -> tuple[str | None, str | None]:
+def place_of(change: Change, level_id: str | None) -> tuple[str | None, str | None]:
+    """Return building and level of a level's row."""
     query = (
         select(BUILDING.c.name, LEVEL.c.name)
         .select_from(LEVEL)

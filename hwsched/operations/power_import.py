@@ -1,13 +1,13 @@
 """Taking in a power workbook: what is new by its name is laid, what is known is changed, as one change set or none."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
+from typing import Any, Final
 
 from sqlalchemy import select
 
-from hwsched.exchange.power_book import PowerRow, read_power_book
+from hwsched.exchange.power_book import PowerRead, PowerRow, read_power_book
 from hwsched.exchange.problems import CellProblem, InputRejected
 from hwsched.model.errors import ChangeError
 from hwsched.model.journal import Change
@@ -15,8 +15,8 @@ from hwsched.model.placing import levels_for
 from hwsched.model.project import Project
 from hwsched.model.tables import CIRCUIT_TABLE, OPENING_TABLE, ROUTE, RUN_TABLE, SUPPLY_TABLE
 from hwsched.operations.changes import Changes
-from hwsched.operations.hanging import set_height
-from hwsched.operations.laying import check_parts, check_run, insert_run, insert_supply, marks_of, node_of
+from hwsched.operations.hanging import loosen, set_height
+from hwsched.operations.laying import check_parts, check_run, insert_run, insert_supply, marks_of, node_of, place_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +51,7 @@ def import_power(project: Project, path: Path, *, who: str) -> PowerImport:
     """
     read = read_power_book(path)
     counts = {name: len(rows) for name, rows in read.rows.items()}
-    problems: list[CellProblem] = []
+    problems: list[CellProblem] = list(_twice(read))
     takers: Mapping[str, Callable[[Change, PowerRow], None]] = {
         "levels": _level,
         "places": _place,
@@ -77,6 +77,33 @@ def import_power(project: Project, path: Path, *, who: str) -> PowerImport:
     except _RefusedError:
         raise InputRejected(problems) from None
     return PowerImport(Changes.of(change), counts)
+
+
+_KEYS: Final[Mapping[str, tuple[str, ...]]] = {
+    "levels": ("building", "level"),
+    "places": ("mark",),
+    "supplies": ("name",),
+    "circuits": ("supply", "name"),
+    "routes": ("mark", "supply"),
+}
+"""What a row of a sheet is known by; runs are refused as fed twice."""
+
+
+def _twice(read: PowerRead) -> Iterator[CellProblem]:
+    """Yield the rows that say something of what an earlier row of their sheet speaks of."""
+    for sheet, columns in _KEYS.items():
+        first: dict[tuple[object, ...], PowerRow] = {}
+        for row in read.rows[sheet]:
+            before = first.setdefault(tuple(row.values[name] for name in columns), row)
+            if before is not row:
+                yield row.refuse(columns[-1], f"stands in row {before.place + 1} already", "one row each")
+    kept: dict[object, PowerRow] = {}
+    for row in read.rows["routes"]:
+        if row.values.get("pinned"):
+            before = kept.setdefault(row.values["mark"], row)
+            if before is not row:
+                message = f"{row.values['mark']} is kept at {before.values['supply']} by row {before.place + 1}"
+                yield row.refuse("pinned", message, "one supply that an opening must hang on")
 
 
 class CellRefusedError(Exception):
@@ -120,20 +147,26 @@ def _supply(change: Change, row: PowerRow) -> None:
     values: dict[str, Any] = dict(row.values)
     if "/" in str(values["name"]):
         raise CellRefusedError("name", "names have no /, it parts supply and circuit")
-    held = change.connection.execute(select(SUPPLY_TABLE.c.id).where(SUPPLY_TABLE.c.name == values["name"])).scalar()
+    query = select(SUPPLY_TABLE.c.id, SUPPLY_TABLE.c.level_id).where(SUPPLY_TABLE.c.name == values["name"])
+    held = change.connection.execute(query).first()
     if held is None:
         insert_supply(change, values, row.where)
         return
     check_parts(change, values)
+    if "use" in values:
+        values["use"] = values["use"] or "laid"
     if {"building", "level"} & values.keys():
-        place = (values.pop("building", None), values.pop("level", None))
+        known = place_of(change, held.level_id)
+        place = (values.pop("building", known[0]), values.pop("level", known[1]))
         values["level_id"] = levels_for(change, {place})[place]
-    change.update(SUPPLY_TABLE, [(held, values)], [row.where])
+    change.update(SUPPLY_TABLE, [(held.id, values)], [row.where])
 
 
 def _circuit(change: Change, row: PowerRow) -> None:
     values: dict[str, Any] = dict(row.values)
     supply_id = _supply_id(change, values.pop("supply"))
+    if "/" in str(values["name"]):
+        raise CellRefusedError("name", "names have no /, it parts supply and circuit")
     check_parts(change, values)
     held = _circuit_id(change, supply_id, values["name"])
     if held is None:
@@ -172,7 +205,10 @@ def _route(change: Change, row: PowerRow) -> None:
     length = values.get("length_m")
     if length is not None and not length > 0:
         raise CellRefusedError("length_m", "cannot be", "more than 0 m")
-    values["pinned"] = bool(values.get("pinned"))
+    if "pinned" in values:
+        values["pinned"] = bool(values["pinned"])
+        if values["pinned"]:
+            loosen(change, opening, supply_id)
     query = select(ROUTE.c.id).where(ROUTE.c.opening_id == opening, ROUTE.c.supply_id == supply_id)
     held = change.connection.execute(query).scalar()
     if held is None:

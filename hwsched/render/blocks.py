@@ -45,6 +45,8 @@ class Column:
     width: float = 1.0
     """Share of the table's width."""
     align: Literal["left", "right", "centre"] = "left"
+    digits: int | None = None
+    """Decimal places at which numbers are shown, such as 2 for money; None: as many as say something."""
 
 
 Cell = str | float | int | None

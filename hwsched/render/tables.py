@@ -32,7 +32,7 @@ class _Row(NamedTuple):
         return max((len(lines) for lines in self.lines), default=1)
 
 
-def cell_text(value: Cell) -> str:
+def cell_text(value: Cell, digits: int | None = None) -> str:
     """Return what a cell shows; numbers without zeros that say nothing.
 
     Examples
@@ -42,6 +42,8 @@ def cell_text(value: Cell) -> str:
     """
     if value is None:
         return ""
+    if digits is not None and isinstance(value, int | float) and value - value == 0:
+        return f"{value:.{digits}f}"
     if isinstance(value, float):
         return f"{value:.3f}".rstrip("0").rstrip(".") if value - value == 0 else str(value)
     return str(value)
@@ -66,7 +68,10 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
     """
     if not table.columns:
         return
-    texts = [[cell_text(row[n]) if n < len(row) else "" for n in range(len(table.columns))] for row in table.rows]
+    texts = [
+        [cell_text(row[n], table.columns[n].digits) if n < len(row) else "" for n in range(len(table.columns))]
+        for row in table.rows
+    ]
     widths = column_widths(table, texts, pages.width)
     head = _Row(
         tuple(
@@ -185,7 +190,9 @@ def column_widths(table: Table, texts: list[list[str]], total: float) -> list[fl
     heads, words = [], []
     for number, column in enumerate(table.columns):
         numbers = (
-            cell_text(row[number]) for row in table.rows if number < len(row) and not isinstance(row[number], str)
+            cell_text(row[number], column.digits)
+            for row in table.rows
+            if number < len(row) and not isinstance(row[number], str)
         )
         digits = max((width_per_size(text, True) for text in numbers), default=0.0) * style.TABLE
         title = _widest_word(printable(column.title), True) * style.TABLE_HEAD

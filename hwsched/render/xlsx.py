@@ -209,6 +209,7 @@ def _table_sheet(book: Any, document: Document, name: str, tables: list[Table]) 
     columns = tables[0].columns
     titles = (["List"] if several else []) + [column.title for column in columns]
     aligns = (["left"] if several else []) + [column.align for column in columns]
+    digits = ([None] if several else []) + [column.digits for column in columns]
     _set_up(sheet, document, 1)
     for number, width in enumerate(_widths(tables, titles, several), start=1):
         sheet.column_dimensions[get_column_letter(number)].width = width
@@ -224,9 +225,11 @@ def _table_sheet(book: Any, document: Document, name: str, tables: list[Table]) 
                 values.insert(0, table.title)
             font = _STRONG if number in table.strong_rows else _PLAIN
             for line in _fitting(values):
-                sheet.append(
-                    [_cell(sheet, value, font, align) for value, align in zip(line, aligns, strict=True)]
-                )  # fmt: skip
+                cells = [_cell(sheet, value, font, align) for value, align in zip(line, aligns, strict=True)]
+                for cell, value, places in zip(cells, line, digits, strict=True):
+                    if places is not None and isinstance(value, int | float):
+                        cell.number_format = f"#,##0.{'0' * places}" if places else "#,##0"
+                sheet.append(cells)
                 count += 1
     sheet.auto_filter.ref = f"A1:{get_column_letter(len(titles))}{count}"
 

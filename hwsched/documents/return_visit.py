@@ -4,7 +4,11 @@ from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.missing import missing_facts, needs_of
+from hwsched.rules.reading import remains
 from hwsched.rules.wording import label_of
+from hwsched.survey import ITEM
+
+_OF_ANY_ITEM = ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm", "projection_mm", "disposition", "fail")
 
 
 def to_visit(project: ProjectView) -> tuple[OpeningView, ...]:
@@ -58,16 +62,27 @@ def _table(views: list[OpeningView], building: str) -> Table:
     for view in views:
         opening = view.case.opening
         facts = [fact for fact in needs_of(view.fit, view.findings) if not fact.startswith("part ")]
-        abouts = {fact: f.about for f in view.findings for fact in f.needs if f.about}
         for number, fact in enumerate(facts):
             where = words.location(opening.room_from, opening.room_to) if number == 0 else ""
             mark, level = (view.mark, opening.level or "") if number == 0 else ("", "")
-            rows.append((mark, level, where, label_of(fact), abouts.get(fact, ""), "." * 30))
+            rows.append((mark, level, where, label_of(fact), _whose(view, fact), "." * 30))
     columns = (
         Column("Mark", 1.0), Column("Level", 0.8), Column("Location", 1.8), Column("Find", 2.2),
         Column("Of", 1.0), Column("Found", 1.8),
     )  # fmt: skip
     return Table(columns, tuple(rows), title=building)
+
+
+def _whose(view: OpeningView, fact: str) -> str:
+    """Name the existing items that stay and of which the fact is unknown; nothing where it is not one of theirs."""
+    entity, _, attribute = fact.partition(".")
+    if entity != ITEM.name:
+        return ""
+    items = [item for item in view.case.items if remains(item) and getattr(item, attribute, 0) is None]
+    if attribute not in _OF_ANY_ITEM:
+        # What only a lock has is asked of no other item.
+        items = [item for item in items if item.lock_form is not None or item.kind == "lock"]
+    return ", ".join(dict.fromkeys(words.item_word("kind", item.kind) for item in items))
 
 
 RETURN_VISIT = DocumentKind("return-visit", "Return visit", ("pdf",), False, build)

@@ -40,6 +40,8 @@ class Pages:
         self._section: Section | None = None
         self._sections = 0
         self._sheet = 0
+        self._going_on = False
+        """A section of the same mark begins: its page before is finished already."""
         self._several = len(document.sections) > 1
         self._size = paper
         self._head: list[tuple[float, float, str, float, bool]] = []
@@ -70,11 +72,15 @@ class Pages:
         return self._body_top - style.BOTTOM
 
     def begin_section(self, section: Section) -> None:
-        """Start a section on a page of its own."""
-        self.end_section()
+        """Start a section on a page of its own; one of the same mark goes on with its sheets."""
+        if self._section is not None and section.mark and section.mark == self._section.mark:
+            self._finish_page()
+            self._going_on = True
+        else:
+            self.end_section()
+            self._sections += 1
+            self._sheet = 0
         self._section = section
-        self._sections += 1
-        self._sheet = 0
         wide, tall = self._paper
         self._size = (tall, wide) if section.landscape else (wide, tall)
         self._compose_head(section)
@@ -108,8 +114,9 @@ class Pages:
         """Finish the page and begin another with head and foot."""
         if self._cancelled is not None and self._cancelled():
             raise RenderCancelledError
-        if self._sheet:
+        if self._sheet and not self._going_on:
             self._finish_page()
+        self._going_on = False
         self.number += 1
         self._sheet += 1
         if self.canvas._pagesize != self._size:

@@ -1,4 +1,5 @@
-"""The pages of the opening's sheet that list something: parts, holes, findings, refusals, each with what to ask of it."""
+"""The pages of the opening's sheet that list something: parts, holes, findings, refusals, each with what to ask of "
+"it."""
 
 from collections.abc import Sequence
 

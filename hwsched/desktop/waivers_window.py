@@ -27,7 +27,7 @@ class WaiversWindow(ToolWindow):
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.header().setStretchLastSection(True)
         self.list.itemSelectionChanged.connect(self.enable)
-        self.list.itemDoubleClicked.connect(self._show_opening)
+        self.list.itemActivated.connect(self._show_opening)
         self.back = self.button("Take back the selected", self.take_back, "Their findings count again")
         self.rule = self.button("Show rule", self._show_rule)
         self.body.addWidget(self.list)

@@ -19,7 +19,7 @@ from hwsched.model.tables import CHOSEN_PART, HARDWARE_SET, OPENING_TABLE, PART,
 from hwsched.operations.accepting import check_version
 from hwsched.operations.by_hand import ROLES
 from hwsched.operations.changes import Changes
-from hwsched.operations.checking import check_openings
+from hwsched.operations.checking import Cancelled, Progress, check_openings
 
 PROPOSED_ROLES = ("cylinder", "lock", "reader", "cam", "tailpiece", "unit", "lead-extension", "strike")
 """Roles of the lines of a proposed set: what a specifier names; the rest follows from them in each opening's fit."""
@@ -176,7 +176,14 @@ def assign_set(project: Project, set_id: str | None, openings: Sequence[str], *,
     return Changes.of(change)
 
 
-def propose_sets(project: Project, ids: Iterable[str] | None = None, *, at_least: int = 2) -> tuple[Proposed, ...]:
+def propose_sets(
+    project: Project,
+    ids: Iterable[str] | None = None,
+    *,
+    at_least: int = 2,
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
+) -> tuple[Proposed, ...]:
     """Group openings whose fits take the same parts, hand and rating apart; the largest group first.
 
     Parameters
@@ -187,11 +194,13 @@ def propose_sets(project: Project, ids: Iterable[str] | None = None, *, at_least
         Among which openings; all when left out. Those that have a set already are left out.
     at_least : int
         Openings of a group.
+    progress, cancelled : callable, optional
+        Told how far it is; asked whether to stop: then only what was read so far is grouped.
     """
     taken = {opening for each in hardware_sets(project) for opening in each.openings}
     names = {each.name for each in hardware_sets(project)}
     groups: dict[tuple[Line, ...], list[Case]] = {}
-    for each in check_openings(project, ids):
+    for each in check_openings(project, ids, progress=progress, cancelled=cancelled):
         if each.fit is None or each.fit.status != "fitted" or each.case.opening.id in taken:
             continue
         lines = tuple(sorted(lines_of(each.fit), key=lambda line: (line.role, line.part)))
@@ -219,8 +228,18 @@ def accept_sets(project: Project, proposed: Sequence[Proposed], *, who: str) -> 
     return Changes.of(change)
 
 
-def effect_of_lines(project: Project, set_id: str, lines: Iterable[Line]) -> tuple[SetEffect, ...]:
-    """Work out which openings a changed set changes, before it is accepted; those that stay are left out."""
+def effect_of_lines(
+    project: Project,
+    set_id: str,
+    lines: Iterable[Line],
+    *,
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
+) -> tuple[SetEffect, ...]:
+    """Work out which openings a changed set changes, before it is accepted; those that stay are left out.
+
+    Told to stop, it gives those found so far. Raises MissingRowError.
+    """
     found = next((each for each in hardware_sets(project) if each.id == set_id), None)
     if found is None:
         raise MissingRowError("this hardware set is not in the project any more")
@@ -228,7 +247,9 @@ def effect_of_lines(project: Project, set_id: str, lines: Iterable[Line]) -> tup
     with project.reading() as connection:
         cases = list(read_cases(connection, found.openings, project.catalogue.read(connection)))
     effects = []
-    for case in cases:
+    for done, case in enumerate(cases, start=1):
+        if cancelled is not None and cancelled():
+            break
         own = tuple(choice for choice in case.chosen if choice.source != "set")
         roles = {choice.role for choice in own}
         fresh = (*own, *(choice for choice in wanted if choice.role not in roles))
@@ -236,6 +257,8 @@ def effect_of_lines(project: Project, set_id: str, lines: Iterable[Line]) -> tup
         effect = effect_between(case.opening.mark, fit(case), fit(changed))
         if effect is not None:
             effects.append(effect)
+        if progress is not None:
+            progress(done, len(cases))
     return tuple(effects)
 
 

@@ -7,9 +7,9 @@ from typing import Any, Final
 
 from sqlalchemy import select
 
-from hwsched.exchange.power_book import PowerRead, PowerRow, read_power_book
+from hwsched.exchange.power_book import SHEETS, PowerRead, PowerRow, read_power_book
 from hwsched.exchange.problems import CellProblem, InputRejected
-from hwsched.model.errors import ChangeError
+from hwsched.model.errors import ChangeError, ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.placing import levels_for
 from hwsched.model.project import Project
@@ -69,7 +69,9 @@ def import_power(project: Project, path: Path, *, who: str) -> PowerImport:
                     except CellRefusedError as error:
                         problems.append(row.refuse(error.column, error.message, error.accepted))
                     except ChangeError as error:
-                        problems.append(row.refuse(_column_of(row, error), str(error)))
+                        column = _column_of(name, error)
+                        said_of_it = error.message if column and isinstance(error, ValueRefusedError) else str(error)
+                        problems.append(row.refuse(column, said_of_it))
             said = ", ".join(f"{count} {name}" for name, count in counts.items() if count)
             change.summary = f"Import power {path.name}: {said}"
             if problems:
@@ -120,11 +122,11 @@ class CellRefusedError(Exception):
         self.column, self.message, self.accepted = column, message, accepted
 
 
-def _column_of(row: PowerRow, error: ChangeError) -> str:
-    """Find the column that a refusal speaks of, by the label or name that it begins with."""
-    text = str(error).casefold()
-    named = [name for name, (_, header) in row.table.headers.items() if text.startswith((header.casefold(), name))]
-    return max(named, key=len, default="")
+def _column_of(sheet: str, error: ChangeError) -> str:
+    """Find the column of a sheet that a refusal speaks of."""
+    if not isinstance(error, ValueRefusedError):
+        return ""
+    return next((each.name for each in SHEETS[sheet][1] if error.field in (each.label, each.name)), "")
 
 
 def _level(change: Change, row: PowerRow) -> None:

@@ -170,8 +170,20 @@ def accept_answer(project: Project, answer: Answer, *, who: str) -> list[Changes
     return [changes for changes in made if changes.number is not None]
 
 
-def successors(project: Project) -> tuple[Difference, ...]:
+def successors(
+    project: Project,
+    *,
+    progress: Callable[[int, int], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> tuple[Difference, ...]:
     """Work out every opening that uses a superseded part with its successor in its place.
+
+    Parameters
+    ----------
+    project : Project
+        Open project; it is only read.
+    progress, cancelled : callable, optional
+        Told how far it is; asked whether to stop: then only those looked at so far are given.
 
     Returns
     -------
@@ -184,7 +196,11 @@ def successors(project: Project) -> tuple[Difference, ...]:
         terms = read_terms(connection)
     known: dict[tuple[str, str], tuple[Fit, tuple[Finding, ...]]] = {}
     found = []
-    for case in cases:
+    for done, case in enumerate(cases, start=1):
+        if cancelled is not None and cancelled():
+            break
+        if progress is not None and (done % 16 == 0 or done == len(cases)):
+            progress(done, len(cases))
         chosen = tuple(
             replace(choice, part=_last(catalogue, choice.part)) if _superseded(catalogue, choice.part) else choice
             for choice in case.chosen

@@ -38,6 +38,7 @@ from hwsched.rules.circuits import CIRCUIT_RULES
 from hwsched.rules.commissioning import (
     coin_cell_drain,
     key_for_unit,
+    programmed_before_work,
     programming_key,
 )
 from hwsched.rules.documents import (
@@ -45,6 +46,7 @@ from hwsched.rules.documents import (
     heading_facts,
 )
 from hwsched.rules.egress import (
+    delayed_egress,
     egress_width,
     electromagnetic_lock,
     free_inside,
@@ -220,6 +222,7 @@ OWN_RULES: tuple[Rule, ...] = (
     # egress
     egress_width.RULE,
     electromagnetic_lock.RULE,
+    delayed_egress.RULE,
     free_inside.RULE,
     one_motion.RULE,
     panic_hardware.RULE,
@@ -260,6 +263,7 @@ OWN_RULES: tuple[Rule, ...] = (
     # commissioning
     coin_cell_drain.RULE,
     key_for_unit.RULE,
+    programmed_before_work.RULE,
     programming_key.RULE,
 )
 

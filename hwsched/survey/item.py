@@ -23,6 +23,7 @@ KINDS = (
     Choice("strike", "Strike", ("strike plate",)),
     Choice("electric-strike", "Electric strike", ("e-strike",)),
     Choice("electromagnetic-lock", "Electromagnetic lock", ("maglock", "magnetic lock", "em lock")),
+    Choice("delayed-egress", "Delayed egress lock", ("delayed egress", "delayed exit")),
     Choice("power-transfer", "Power transfer", ("door loop", "transfer hinge", "ept")),
     Choice("astragal", "Astragal", ("meeting stile cover",)),
     Choice("other", "Other", ("misc",)),

@@ -17,7 +17,6 @@ from tests.rules.scenario import leaf, lock, opening
 from tests.wiring.laid import parts
 
 WHO = "ann"
-_PLACE = ("id", "building", "level")
 
 
 def given(row, table, without=()):
@@ -28,8 +27,13 @@ def given(row, table, without=()):
 
 def write_catalogue(project, **changed):
     """Write the usual parts, changed attribute by attribute."""
+    more_parts(project, *parts(**changed).parts.values())
+
+
+def more_parts(project, *more):
+    """Write parts."""
     with project.change("import-catalogue", "Parts", WHO) as change:
-        write_parts(change, parts(**changed).parts.values(), "test")
+        write_parts(change, more, "test")
 
 
 def door(project, mark, **facts):

@@ -61,6 +61,10 @@ ROWS = [
     passes("programming-key", case(), fit()),
     speaks("programming-key", case(cat=catalogue(drop=("PROG",))), fit(), severity="note"),
     boundary("programming-key", case(cat=catalogue(PROG={"for_part": "UNIT"})), fit()),
+    # A key and its unit programmed before work starts (common practice).
+    passes("programmed-before-work", case(), Fit("unknown")),
+    speaks("programmed-before-work", case(), fit(), severity="note", about="UNIT"),
+    boundary("programmed-before-work", case(), Fit("fitted", parts=(fp("unit", "UNIT"),)), says=1),
     # A key put in while only the coin cell is fitted drains it (common practice).
     passes("coin-cell-drain", case(cat=catalogue(UNIT={"coin_cell": None})), fit()),
     speaks("coin-cell-drain", case(), fit(), severity="note"),

@@ -33,6 +33,20 @@ ROWS = [
     speaks("panic-hardware", case(PANIC), fit(), severity="error"),
     boundary("panic-hardware", case(PANIC, items=[item("exit-device", disposition="remove")]), fit(), says=1),
     boundary("panic-hardware", case(PANIC, lk=lock("rim", function="exit")), fit()),
+    # 15 s after a push of 15 lbf held for at most 3 s (NFPA 101, 7.2.1.6.1).
+    passes("delayed-egress", case(EGRESS), fit()),
+    speaks(
+        "delayed-egress",
+        case(EGRESS, items=[item("delayed-egress")]),
+        fit(),
+        severity="warning",
+        delay_s=15.0,
+        force_n=66.7,
+        push_s=3.0,
+    ),
+    boundary("delayed-egress", case(EGRESS, items=[item("delayed-egress", disposition="remove")]), fit()),
+    boundary("delayed-egress", case(opening(egress="none"), items=[item("delayed-egress")]), fit()),
+    unknown("delayed-egress", case(opening(egress=None), items=[item("delayed-egress")]), fit(), "opening.egress"),
     passes("electromagnetic-lock", case(EGRESS), fit()),
     speaks(
         "electromagnetic-lock",

@@ -41,6 +41,8 @@ TABLES = (
     "test_survey",
 )
 LIMIT_SUFFIXES = {
+    "s",
+    "n",
     "mm", "deg", "c", "va", "a", "ohm", "days", "share", "beyond", "holds", "operations", "conductors", "once",
     "margin", "ageing",
 }  # fmt: skip

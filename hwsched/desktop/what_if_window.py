@@ -1,0 +1,125 @@
+"""What if: openings worked out under another catalogue, limit, preference or choice, compared before it is accepted."""
+
+from typing import Any
+
+from PySide6.QtWidgets import QFormLayout, QLabel, QTreeWidgetItem, QWidget
+
+from hwsched.desktop.differences import Differences, summary
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.question_form import QuestionForm
+from hwsched.desktop.scope_box import ScopeBox
+from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.operations.what_if import Answer, accept_answer, successors, what_if
+
+
+class WhatIfWindow(ToolWindow):
+    """A question, its differences, and whether to make it so."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "What if?", parent)
+        self.resize(1080, 620)
+        self.answer: Answer | None = None
+        self.scope = ScopeBox(desk)
+        self.question = QuestionForm(desk.workspace)
+        self.question.changed.connect(self._forget)
+        self.scope.currentIndexChanged.connect(self._forget)
+        form = QFormLayout()
+        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
+        form.addRow("For", self.scope)
+        form.addRow("What if", self.question)
+        self.said = QLabel()
+        self.said.setWordWrap(True)
+        self.differences = Differences()
+        self.differences.itemActivated.connect(self._show_opening)
+        self.work = self.button("Work out", self.work_out, "Nothing is changed by it")
+        self.last = self.button("Successors", self.work_successors, "Every superseded part with its successor instead")
+        self.take = self.button("Accept", self.accept_it, "Make it so, and fit the openings")
+        self.leave = self.button("Leave", self.close, "Nothing is changed")
+        self.body.addLayout(form)
+        self.body.addWidget(self.said)
+        self.body.addWidget(self.differences, 1)
+        for each in (self.last, self.work, self.take, self.leave):
+            self.foot.addWidget(each)
+        self._forget()
+
+    def follow(self) -> None:
+        """An answer for a project that has changed since is not accepted."""
+        self.scope.follow()
+        if self.answer is not None:
+            self.answer = None
+            self.said.setText("The project has changed since this was worked out. Work it out again.")
+        self.enable()
+
+    def enable(self) -> None:
+        """Something must be asked, and worked out, before it is accepted."""
+        idle = self.idle
+        self.work.setEnabled(idle and bool(self.question.asked) and bool(self.scope.ids()))
+        self.last.setEnabled(idle and bool(self.desk.workspace.checked))
+        self.take.setEnabled(idle and self.answer is not None)
+
+    def work_out(self) -> None:
+        """Compare the openings as they are and as they would be."""
+        project, asked, ids = self.desk.workspace.project, self.question.question(), self.scope.ids()
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            found = what_if(project, asked, ids, progress=progress, cancelled=cancelled)
+            return None if cancelled() else found
+
+        self.run(f"Working out {len(ids)} openings", work, self._on_answer)
+
+    def _on_answer(self, answer: Answer | None) -> None:
+        if answer is None:
+            self.said.setText("Stopped before all openings were compared. Nothing is changed.")
+            return
+        self.answer = answer
+        self.differences.show_differences(answer.differences)
+        self.said.setText(f"{summary(answer.differences, len(answer.asked))}. Nothing is changed yet.")
+        self.enable()
+
+    def work_successors(self) -> None:
+        """Look where the successors of superseded parts fit."""
+        project = self.desk.workspace.project
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            found = successors(project, progress=progress, cancelled=cancelled)
+            return None if cancelled() else found
+
+        self.run("Trying successors", work, self._on_successors)
+
+    def _on_successors(self, found: Any) -> None:
+        self._forget()
+        if found is None:
+            self.said.setText("Stopped.")
+            return
+        self.differences.show_differences(found)
+        lost = sum(each.after != "fitted" or bool(each.why) for each in found)
+        words = f"{len(found)} openings use a superseded part; at {lost} of them the successor does not fit."
+        self.said.setText(words if found else "No opening uses a superseded part.")
+
+    def accept_it(self) -> None:
+        """Make it so: catalogue, settings, choices, then the fits; each a step that undo takes back."""
+        answer, workspace = self.answer, self.desk.workspace
+        if answer is None:
+            return
+
+        def work(_progress: Progress, _cancelled: Cancelled) -> Any:
+            return accept_answer(workspace.project, answer, who=workspace.who)
+
+        def then(steps: Any) -> None:
+            self.answer = None
+            self.desk.reload()
+            count = f"{len(steps)} steps" if len(steps) != 1 else "one step"
+            self.said.setText(f"Accepted, as {count} of the journal. Undo takes them back one by one.")
+
+        self.run("Making it so", work, then)
+
+    def _forget(self) -> None:
+        self.answer = None
+        self.differences.clear()
+        self.said.setText("Put a question together; nothing is changed before you accept.")
+        self.enable()
+
+    def _show_opening(self, item: QTreeWidgetItem) -> None:
+        opening = self.differences.opening_of(item)
+        if opening:
+            self.desk.select([opening])

@@ -251,6 +251,8 @@ class Standby:
     """Next standard size; None where none suffices."""
     held_ah: float | None
     """Of the battery that is laid; None where none is."""
+    peukert: str = ""
+    """Form and numbers of Peukert's law, where it is asked for."""
 
 
 @dataclass(frozen=True, slots=True)

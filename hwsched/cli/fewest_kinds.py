@@ -22,15 +22,21 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import asked_openings, opened, print_json, who
+    from hwsched.cli.session import asked_openings, opened, print_json, told_steps, who
     from hwsched.operations.fewest_kinds import accept_fewest, fewest_kinds
     from hwsched.operations.fitting_openings import fit_openings
 
     with opened(arguments) as project:
         ids = asked_openings(project, arguments)
-        found = fewest_kinds(
-            project, ids, price_per_kind=arguments.price, most=arguments.most, time_limit_s=arguments.seconds
-        )
+        with told_steps(arguments.json) as progress:
+            found = fewest_kinds(
+                project,
+                ids,
+                price_per_kind=arguments.price,
+                most=arguments.most,
+                time_limit_s=arguments.seconds,
+                progress=progress,
+            )
         change_set = None
         if arguments.accept and found.choices:
             change_set = accept_fewest(project, found, who=who(arguments)).number

@@ -72,6 +72,20 @@ def progress_bar(title: str, quiet: bool) -> Iterator[Callable[[int, int], None]
         yield advance
 
 
+@contextmanager
+def told_steps(quiet: bool) -> Iterator[Callable[[str, float | None], None]]:
+    """Tell a person at a terminal the step and the gap that is left; yields the function that is told them."""
+    if quiet or not sys.stderr.isatty():
+        yield lambda step, gap: None
+        return
+    try:
+        yield lambda step, gap: print(
+            f"\r\x1b[K{step}" + ("" if gap is None else f", gap {gap:.2%}"), end="", file=sys.stderr, flush=True
+        )
+    finally:
+        print("\r\x1b[K", end="", file=sys.stderr, flush=True)
+
+
 def add_marks(parser: argparse.ArgumentParser) -> None:
     """Add the choice of openings."""
     parser.add_argument("--mark", dest="marks", action="append", default=[], help="only this opening; may be repeated")

@@ -21,14 +21,20 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, print_json, who
+    from hwsched.cli.session import opened, print_json, told_steps, who
     from hwsched.operations.fitting_openings import fit_openings
     from hwsched.operations.siting import accept_siting, propose_siting
 
     with opened(arguments) as project:
-        found = propose_siting(
-            project, arguments.building, wire=arguments.wire, gap=arguments.gap, time_limit_s=arguments.seconds
-        )
+        with told_steps(arguments.json) as progress:
+            found = propose_siting(
+                project,
+                arguments.building,
+                wire=arguments.wire,
+                gap=arguments.gap,
+                time_limit_s=arguments.seconds,
+                progress=progress,
+            )
         change_set = None
         if arguments.accept:
             change_set = accept_siting(project, found, who=who(arguments)).number

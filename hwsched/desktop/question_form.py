@@ -37,8 +37,15 @@ class Asked:
 
     kind: int
     name: str
-    value: float | bool | None
+    """File, preference, limit, rule or role."""
+    value: float | bool | str | None
+    """Of the limit (None: its own), whether the rule is off, or the part."""
     words: str
+
+    @property
+    def place(self) -> tuple[int, str]:
+        """What a later change of the same replaces: there is one catalogue and one preference."""
+        return self.kind, "" if self.kind in (CATALOGUE, PREFER) else self.name
 
 
 class QuestionForm(QWidget):
@@ -48,6 +55,7 @@ class QuestionForm(QWidget):
 
     def __init__(self, workspace: Workspace, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._workspace = workspace
         self._settings: Settings = settings_of(workspace.project)
         self.asked: list[Asked] = []
         self.kind = QComboBox()
@@ -60,7 +68,6 @@ class QuestionForm(QWidget):
         browse.setAutoDefault(False)
         browse.clicked.connect(self._browse)
         self.prefer = QComboBox()
-        self.prefer.addItems([each for each in PREFERENCES if each != self._settings.prefer])
         self.limit = _search_box()
         for rule in RULEBOOK:
             for limit in rule.limits:
@@ -72,9 +79,7 @@ class QuestionForm(QWidget):
         self.limit.currentIndexChanged.connect(self._show_limit)
         self._show_limit()
         self.rule = _search_box()
-        for rule in RULEBOOK:
-            off = rule.id in self._settings.rules_off
-            self.rule.addItem(f"{rule.id}: {rule.title} ({'off now' if off else 'on now'})", rule.id)
+        self._fill()
         self.role = QComboBox()
         self.role.addItems(list(ROLES))
         self.part = PartBox(part_names(catalogue_of(workspace)))
@@ -107,17 +112,25 @@ class QuestionForm(QWidget):
         layout.addLayout(top)
         layout.addLayout(below)
 
+    def follow(self) -> None:
+        """Offer what differs from the settings as they now stand."""
+        self._settings = settings_of(self._workspace.project)
+        self._fill()
+
+    def _fill(self) -> None:
+        for box in (self.prefer, self.rule):
+            box.clear()
+        self.prefer.addItems([each for each in PREFERENCES if each != self._settings.prefer])
+        for rule in RULEBOOK:
+            off = rule.id in self._settings.rules_off
+            self.rule.addItem(f"{rule.id}: {rule.title} ({'off now' if off else 'on now'})", rule.id)
+
     def add(self) -> None:
         """Add the change that is put together to the question, in place of an earlier one of the same."""
         made = self._made()
         if made is None:
             return
-        same = (made.kind, made.name if made.kind not in (CATALOGUE, PREFER) else "")
-        self.asked = [
-            each
-            for each in self.asked
-            if (each.kind, each.name if each.kind not in (CATALOGUE, PREFER) else "") != same
-        ]
+        self.asked = [each for each in self.asked if each.place != made.place]
         self.asked.append(made)
         self._show()
 
@@ -130,15 +143,23 @@ class QuestionForm(QWidget):
 
     def question(self) -> Question:
         """Return what is asked."""
-        catalogues = [Path(each.name) for each in self.asked if each.kind == CATALOGUE]
-        preferences = [each.name for each in self.asked if each.kind == PREFER]
-        return Question(
-            catalogues[-1] if catalogues else None,
-            {each.name: each.value for each in self.asked if each.kind == LIMIT},
-            {each.name: bool(each.value) for each in self.asked if each.kind == SWITCH},
-            preferences[-1] if preferences else None,
-            tuple(Chosen(each.name, each.words.split()[-1]) for each in self.asked if each.kind == PART),
-        )
+        catalogue: Path | None = None
+        prefer: str | None = None
+        limits: dict[str, float | None] = {}
+        off: dict[str, bool] = {}
+        parts: list[Chosen] = []
+        for each in self.asked:
+            if each.kind == CATALOGUE:
+                catalogue = Path(each.name)
+            elif each.kind == PREFER:
+                prefer = each.name
+            elif isinstance(each.value, bool):
+                off[each.name] = each.value
+            elif isinstance(each.value, str):
+                parts.append(Chosen(each.name, each.value))
+            else:
+                limits[each.name] = each.value
+        return Question(catalogue, limits, off, prefer, tuple(parts))
 
     def _made(self) -> Asked | None:
         kind = self.kind.currentIndex()
@@ -157,7 +178,7 @@ class QuestionForm(QWidget):
             off = rule not in self._settings.rules_off
             return Asked(kind, rule, off, f"{rule} {'off' if off else 'on'}")
         part, role = self.part.number(), self.role.currentText()
-        return Asked(kind, role, None, f"{role} {part}") if part else None
+        return Asked(kind, role, part, f"{role} {part}") if part else None
 
     def _limit_asked(self) -> Asked | None:
         name, text = self.limit.currentText().strip(), self.value.text().strip().replace(",", ".")
@@ -207,7 +228,7 @@ def _in_row(widgets: tuple[QWidget, ...]) -> QWidget:
     row.setContentsMargins(0, 0, 0, 0)
     for place, each in enumerate(widgets):
         stretch = (
-            1 if len(widgets) == 1 or isinstance(each, QLineEdit | QComboBox) and each.maximumWidth() > 1000 else 0
+            1 if len(widgets) == 1 or (isinstance(each, QLineEdit | QComboBox) and each.maximumWidth() > 1000) else 0
         )
         row.addWidget(each, stretch + (place == 1 and isinstance(each, PartBox)))
     return made

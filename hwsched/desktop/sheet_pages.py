@@ -1,5 +1,6 @@
 """The pages of the opening's sheet that list something: parts, holes, findings, refusals, each with what to ask of "
-"it."""
+"it.
+"""
 
 from collections.abc import Sequence
 

@@ -45,6 +45,7 @@ class WhatIfWindow(ToolWindow):
     def follow(self) -> None:
         """An answer for a project that has changed since is not accepted."""
         self.scope.follow()
+        self.question.follow()
         if self.answer is not None:
             self.answer = None
             self.said.setText("The project has changed since this was worked out. Work it out again.")

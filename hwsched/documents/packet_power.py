@@ -39,7 +39,7 @@ def power_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
     if node is not None and node.minimum_v is not None:
         pairs.append(("Needs at the unit", f"{node.minimum_v:g} to {node.maximum_v:g} V"))
     blocks: list[Block] = [Heading("Power"), Facts(tuple(pairs))]
-    for problem in circuit.problems:
+    for problem in (*supply.problems, *circuit.problems):
         if problem.opening_id in ("", opening_id):
             blocks.append(Paragraph(f"Not worked out: {problem.message}.", "caution"))
     if node is not None and node.volts:

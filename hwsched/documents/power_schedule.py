@@ -102,6 +102,7 @@ def _supply(project: ProjectView, worked: WorkedSupply) -> list[Block]:
         held = "none laid" if standby.held_ah is None else f"{standby.held_ah:g} Ah laid"
         pairs += [
             ("Standby", f"{standby.hours:g} h at {standby.load_a:.3f} A: {standby.needed_ah:.2f} Ah, {size}; {held}"),
+            *([("Peukert", standby.peukert)] if standby.peukert else []),
             ("Battery at its end", said(worked.battery_end_v, "V")),
         ]
     blocks: list[Block] = [Heading(f"Supply {supply.name}"), Facts(tuple(pairs))]
@@ -116,14 +117,14 @@ def _circuit(worked: WorkedSupply, circuit: WorkedCircuit) -> list[Block]:
     pairs = (
         ("Openings", str(len(circuit.openings))),
         ("Conductor", circuit.wire or words.UNKNOWN),
-        ("Fuse or limiter", said(circuit.limiter_a, "A") + ("" if circuit.circuit.limiter_a else " (proposed)")),
+        ("Fuse or limiter", _limiter(circuit)),
         ("Current held", said(circuit.holding_a, "A", 3)),
         ("First moment", said(circuit.inrush_a, "A", 3)),
         ("On the fire alarm", alarm),
         ("Operating at peak", ", ".join(circuit.operating) or "none"),
     )
     blocks: list[Block] = [Heading(f"Circuit {name_of(circuit)}", 2), Facts(pairs)]
-    for problem in circuit.problems:
+    for problem in (*worked.problems, *circuit.problems):
         blocks.append(Paragraph(f"Not worked out: {problem.message}.", "caution"))
     states = states_of(circuit)
     for state, why in circuit.collapsed.items():
@@ -152,6 +153,12 @@ def _circuit(worked: WorkedSupply, circuit: WorkedCircuit) -> list[Block]:
         )  # fmt: skip
         blocks.append(Table(columns, tuple(rows), title=f"Circuit {name_of(circuit)}"))
     return blocks
+
+
+def _limiter(circuit: WorkedCircuit) -> str:
+    if circuit.limiter_a is None or circuit.circuit.limiter_a is not None:
+        return said(circuit.limiter_a, "A")
+    return f"{said(circuit.limiter_a, 'A')} (proposed, none is laid)"
 
 
 def _findings(found: list[PowerFinding]) -> list[Block]:

@@ -29,7 +29,7 @@ def _take_off(project: ProjectView) -> list[Block]:
         for supply in supplies
         for circuit in supply.circuits
         if not circuit.runs
-        for problem in circuit.problems
+        for problem in (*supply.problems, *circuit.problems)
     ]
     if unknown:
         blocks.append(Paragraph(f"Left out, since it is not worked out: {'; '.join(unknown)}.", "caution"))

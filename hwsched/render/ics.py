@@ -30,13 +30,16 @@ def calendar_text(document: Document) -> str:
     Notes
     -----
     RFC 5545: lines end in CR LF and are folded at 75 octets (3.1); text is escaped (3.3.11); an all-day event has
-    dates, its end is the day after (3.6.1); the product identifier and the version are required (3.7.3, 3.7.4).
+    dates, its end is the day after (3.6.1); the product identifier and the version are required (3.7.3, 3.7.4). At
+    least one component is required (3.6): where nothing is due, a journal entry says so and stands on no day of work.
     """
     stamp = _stamp(document.date)
     lines = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//hwsched//documents//EN", "CALSCALE:GREGORIAN"]
     lines += [f"X-WR-CALNAME:{escaped(f'{document.project}: {document.title}')}"]
     for event in document.events:
         lines += _event(event, stamp)
+    if not document.events:
+        lines += _nothing(document, stamp)
     lines.append("END:VCALENDAR")
     return "".join(f"{folded(line)}\r\n" for line in lines)
 
@@ -49,7 +52,7 @@ def escaped(text: str) -> str:
     >>> escaped("12 cells, AA; both\\ends")
     '12 cells\\, AA\\; both\\\\ends'
     """
-    plain = "".join(c for c in text if c in "\n\t" or ord(c) >= 32)
+    plain = "".join(c for c in text if c in "\n\t" or (ord(c) >= 32 and ord(c) != 127))
     for what, by in (("\\", "\\\\"), (";", "\\;"), (",", "\\,"), ("\n", "\\n")):
         plain = plain.replace(what, by)
     return plain
@@ -82,6 +85,17 @@ def _event(event: Event, stamp: str) -> list[str]:
     if event.text:
         lines.append(f"DESCRIPTION:{escaped(event.text)}")
     return [*lines, "TRANSP:TRANSPARENT", "END:VEVENT"]
+
+
+def _nothing(document: Document, stamp: str) -> list[str]:
+    return [
+        "BEGIN:VJOURNAL",
+        f"UID:{escaped(document.title.lower().replace(' ', '-'))}-nothing-due@hwsched",
+        f"DTSTAMP:{stamp}",
+        f"DTSTART;VALUE=DATE:{stamp[:8]}",
+        f"SUMMARY:{escaped(f'{document.project}: nothing is due on a known day')}",
+        "END:VJOURNAL",
+    ]
 
 
 def _stamp(day: str) -> str:

@@ -48,11 +48,21 @@ def work_standby(
         if (capacity := part.number_of("capacity_ah")) is not None
         and (volts is None or part.number_of("voltage_v") == volts)
     ) or [row.number("size_ah") for row in rows("standby_sizes")]
+    peukert = None
+    if limits["peukert"] > 1.0:
+        hours = battery.number_of("hours_rate") if battery is not None else None
+        peukert = sizing_of.Peukert(hours or limits["rated_hours"], limits["peukert"])
     needed = sizing_of.sizing(
-        [sizing_of.Phase(load_a, supply.standby_hours)], limits["margin"], sizes, limits["ageing"], supply.temperature_c
+        [sizing_of.Phase(load_a, supply.standby_hours)],
+        limits["margin"],
+        sizes,
+        limits["ageing"],
+        supply.temperature_c,
+        peukert,
     )
     held = battery.number_of("capacity_ah") if battery is not None else None
     return Standby(
         supply.standby_hours, load_a, limits["margin"], limits["ageing"], supply.temperature_c, needed.needed_ah,
-        needed.size_ah, held,
+        needed.size_ah, held, "" if peukert is None else f"Peukert, {sizing_of.STATED_HOURS_FORM} form, exponent "
+        f"{peukert.exponent:g} at {peukert.rated_hours:g} h",
     )  # fmt: skip

@@ -44,7 +44,7 @@ LIMIT_SUFFIXES = {
     "s",
     "n",
     "mm", "deg", "c", "va", "a", "ohm", "days", "share", "beyond", "holds", "operations", "conductors", "once",
-    "margin", "ageing",
+    "margin", "ageing", "peukert", "hours",
 }  # fmt: skip
 # These can only name what is missing, so nothing else makes them speak.
 ONLY_UNKNOWN = {

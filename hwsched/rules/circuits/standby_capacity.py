@@ -19,7 +19,8 @@ def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[Circu
             needs=("supply.temperature_c",),
         )
     size = f"; the next size is {found.size_ah:g} Ah" if found.size_ah is not None else "; no size suffices"
-    asked = f"{found.hours:g} h at {found.load_a:.3g} A need {found.needed_ah:.2f} Ah"
+    by = f" ({found.peukert})" if found.peukert else ""
+    asked = f"{found.hours:g} h at {found.load_a:.3g} A need {found.needed_ah:.2f} Ah{by}"
     values = {"needed_ah": found.needed_ah, "load_a": found.load_a, "hours_h": found.hours}
     if found.held_ah is None:
         yield CircuitVerdict(f"{asked}{size}. No standby battery is laid.", values=values, about=supply.name)
@@ -43,6 +44,8 @@ RULE = CircuitRule(
     limits=(
         Limit("margin", 1.25, "Factor over the sum of current and time.", "NFPA 72 commentary, recent editions"),
         Limit("ageing", 1.25, "Factor for a battery used until 80 % of its rating.", "IEEE 485 / 1188, from memory"),
+        Limit("peukert", 1.0, "Exponent of Peukert's law, stated-hours form; 1: not asked.", "lead-acid 1.1 to 1.4"),
+        Limit("rated_hours", 20.0, "Hours of the rating, where the battery does not say.", "common practice"),
         Limit(
             "end_share",
             0.875,

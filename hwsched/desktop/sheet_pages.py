@@ -1,6 +1,4 @@
-"""The pages of the opening's sheet that list something: parts, holes, findings, refusals, each with what to ask of "
-"it.
-"""
+"""The lists of the opening's sheet: parts, holes, findings and refusals, each with what can be asked of it."""
 
 from collections.abc import Sequence
 

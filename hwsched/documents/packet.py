@@ -254,7 +254,12 @@ def _findings(view: OpeningView) -> list[Block]:
     if not view.findings:
         return []
     rows = tuple(
-        (words.SEVERITY[f.severity] + (" (waived)" if f.waived else ""), f.message, f.cure, f.basis)
+        (
+            words.SEVERITY[f.severity] + (" (waived)" if f.waived else ""),
+            f.message + (f" Waived by {f.waived_by}." if f.waived else ""),
+            f.cure,
+            f.basis,
+        )
         for f in view.findings
     )
     columns = (Column("Severity", 0.8), Column("Finding", 3.6), Column("Cure", 2.6), Column("Basis", 1.8))

@@ -158,6 +158,7 @@ def _heading_blocks(project: ProjectView, group: HeadingGroup) -> list[Block]:
     opening, leaf = first.case.opening, first.lock_leaf
     lock = first.lock
     count = len(group.openings)
+    sets = list(dict.fromkeys(view.set_name for view in group.openings if view.set_name))
     facts = (
         ("Openings", f"{count}: " + ", ".join(view.mark for view in group.openings)),
         ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
@@ -170,6 +171,7 @@ def _heading_blocks(project: ProjectView, group: HeadingGroup) -> list[Block]:
         ("Frame", words.opening_word("frame_material", opening.frame_material)),
         ("Fire rating", words.opening_word("rating", opening.rating)),
         ("Existing lock", words.item_word("lock_form", lock.lock_form) if lock else "none found"),
+        *([("Hardware set", ", ".join(sets))] if sets else []),
     )
     rows = tuple(
         (

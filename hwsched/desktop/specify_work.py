@@ -1,0 +1,34 @@
+"""What a specifier does over many openings: hardware sets, what-if, fewest different parts, missing facts, cost."""
+
+from hwsched.desktop.cost_window import CostWindow
+from hwsched.desktop.fewest_window import FewestWindow
+from hwsched.desktop.finding_work import FindingWork
+from hwsched.desktop.missing_window import MissingWindow
+from hwsched.desktop.sets_window import SetsWindow
+from hwsched.desktop.what_if_window import WhatIfWindow
+
+
+class SpecifyWork(FindingWork):
+    """Windows beside the main one, each for one kind of work."""
+
+    def show_sets(self) -> None:
+        """Show the hardware sets."""
+        self.tool(SetsWindow, lambda desk: SetsWindow(desk, self))
+
+    def show_what_if(self) -> None:
+        """Show what would be different."""
+        self.tool(WhatIfWindow, lambda desk: WhatIfWindow(desk, self))
+
+    def show_fewest(self) -> None:
+        """Show how few different parts would serve."""
+        self.tool(FewestWindow, lambda desk: FewestWindow(desk, self))
+
+    def show_missing(self) -> None:
+        """Show the facts that are missing."""
+        self.tool(MissingWindow, lambda desk: MissingWindow(desk, self))
+
+    def show_cost(self) -> None:
+        """Show what the project costs, and reckon it."""
+        window = self.tool(CostWindow, lambda desk: CostWindow(desk, self))
+        if window is not None:
+            window.reckon()

@@ -1,0 +1,279 @@
+"""Power schedule, wire list, battery calendar and the power page of a packet: empty, the sample, 300 openings."""
+
+import random
+from dataclasses import replace
+from datetime import date
+from math import fsum
+
+import pytest
+from openpyxl import load_workbook
+from pypdf import PdfReader
+
+from hwsched.cases import Catalogue
+from hwsched.cases.power import PowerWork
+from hwsched.documents import OpeningView, ProjectView
+from hwsched.documents.battery_calendar import BATTERY_CALENDAR
+from hwsched.documents.packet import PACKET
+from hwsched.documents.packet_power import power_blocks
+from hwsched.documents.power_schedule import POWER_SCHEDULE
+from hwsched.documents.wire_list import WIRE_LIST
+from hwsched.model.project import open_project
+from hwsched.operations.viewing import project_view
+from hwsched.render.blocks import Drawings, Facts, Heading, Paragraph, Table
+from hwsched.render.ics import calendar_text
+from hwsched.render.pdf import render_pdf
+from hwsched.render.xlsx import render_xlsx
+from hwsched.wiring import Fed
+from tests.rules.scenario import case, fit, opening
+from tests.wiring.laid import circuit, fed, parts, run, supply, work
+
+NEW = (POWER_SCHEDULE, WIRE_LIST, BATTERY_CALENDAR)
+
+
+def blocks(document):
+    return [block for section in document.sections for block in section.blocks]
+
+
+def table(document, title):
+    return next(b for b in blocks(document) if isinstance(b, Table) and b.title == title)
+
+
+def texts(found):
+    words = []
+    for block in found:
+        if isinstance(block, Paragraph | Heading):
+            words.append(block.text)
+        elif isinstance(block, Facts):
+            words += [f"{name}: {value}" for name, value in block.pairs]
+        elif isinstance(block, Table):
+            words += [str(cell) for row in block.rows for cell in row]
+    return "\n".join(words)
+
+
+def view_of(power, openings, cat):
+    views = tuple(OpeningView(each.case, each.fit, power.of_opening(name)) for name, each in openings.items())
+    return ProjectView("Yard", "working state 3", "2026-01-05", "mm", views, cat, power=power)
+
+
+def yard(runs, cat=None, openings=None, **more):
+    """A project of what hangs on these runs."""
+    cat = cat or parts()
+    openings = openings or {r.opening_id: fed(r.opening_id, cat, without=()) for r in runs if r.opening_id}
+    return view_of(work(runs, openings, cat, **more), openings, cat)
+
+
+EMPTY = ProjectView("Empty", "working state 0", "2026-01-01", "mm", (), Catalogue({}, ""))
+
+
+@pytest.fixture(scope="module")
+def sample(sample_folder):
+    project = open_project(sample_folder / "quayside-works.hwsched")
+    try:
+        return project_view(project)
+    finally:
+        project.close()
+
+
+@pytest.fixture(scope="module")
+def large():
+    """300 openings of three buildings on 30 circuits of 15 supplies, in chains and trees; ten of them on batteries."""
+    rng = random.Random(8)
+    cat = parts(PSU={"output_a": 8.0}, UNIT={"supply_rest_a": 0.02})
+    supplies, circuits, runs, openings = [], [], [], {}
+    for s in range(15):
+        level = str(1 + s % 4)
+        supplies.append(supply(f"s{s}", building=f"Building {s % 3}", level=level, standby_hours=4.0, battery="BAT",
+                               temperature_c=15.0))  # fmt: skip
+        for c in range(2):
+            name = f"s{s}c{c}"
+            circuits.append(circuit(name, f"s{s}", limiter_a=2.0, alarm="drops"))
+            nodes = ["supply"]
+            for i in range(10):
+                mark = f"o{s:02}{c}{i}"
+                begin = rng.choice(nodes[-2:])
+                if i == 4:
+                    runs.append(run(begin, f"J{name}", 5.0, name))
+                    begin = f"J{name}"
+                runs.append(run(begin, mark, rng.uniform(2, 12), name))
+                nodes.append(mark)
+                openings[mark] = fed(mark, cat, without=(), building=f"Building {s % 3}", level=level)
+    for i in range(10):
+        openings[f"b{i}"] = Fed(
+            case(opening(id=f"b{i}", mark=f"B{i}", installed_on="2025-03-01", operations_per_day=10.0 + i), cat=cat),
+            fit(),
+        )
+    return view_of(work(runs, openings, cat, supplies=supplies, circuits=circuits), openings, cat)
+
+
+@pytest.mark.parametrize("kind", NEW, ids=lambda kind: kind.name)
+@pytest.mark.parametrize("which", ["empty", "sample", "large"])
+def test_every_document_is_written_in_all_its_forms(kind, which, request, tmp_path):
+    view = EMPTY if which == "empty" else request.getfixturevalue(which)
+    document = kind.build(view, None)
+    render_pdf(document, tmp_path / "d.pdf")
+    pages = PdfReader(tmp_path / "d.pdf").pages
+    shown = " ".join(" ".join(page.extract_text() for page in pages).split())
+    assert document.title in shown
+    assert f"Page 1 of {len(pages)}" in shown
+    render_xlsx(document, tmp_path / "d.xlsx")
+    assert load_workbook(tmp_path / "d.xlsx").sheetnames
+    if "ics" in kind.formats:
+        assert calendar_text(document).count("BEGIN:VEVENT") == len(document.events)
+
+
+def test_nothing_laid_is_said():
+    assert "no supply has a circuit" in texts(blocks(POWER_SCHEDULE.build(EMPTY, None)))
+    assert "No run is laid yet" in texts(blocks(WIRE_LIST.build(EMPTY, None)))
+    assert "No opening runs on batteries" in texts(blocks(BATTERY_CALENDAR.build(EMPTY, None)))
+
+
+@pytest.mark.parametrize("which", ["sample", "large"])
+def test_the_schedule_has_every_load_with_its_volts(which, request):
+    view = request.getfixturevalue(which)
+    document = POWER_SCHEDULE.build(view, None)
+    rows = {}
+    for block in blocks(document):
+        if isinstance(block, Table) and (block.title or "").startswith("Circuit "):
+            for row in block.rows:
+                rows[block.title.removeprefix("Circuit "), row[0]] = row
+    expected = 0
+    for worked in view.power.supplies:
+        for each in worked.circuits:
+            for node in each.nodes:
+                if node.minimum_v is None:
+                    continue
+                row = rows[f"{worked.supply.name}/{each.circuit.name}", node.name]
+                states = [
+                    state for state in ("normal", "lowest-mains", "standby-end", "peak") if state in each.source_v
+                ]
+                assert list(row[3 : 3 + len(states)]) == [round(node.volts[state], 2) for state in states]
+                assert row[-1] == ("LOW" if node.margin_v < 0 else "")
+                expected += 1
+    assert len(rows) == expected > 0
+    summary = table(document, "Supplies")
+    assert [row[6] for row in summary.rows] == [len(s.openings) for s in view.power.supplies if s.circuits]
+
+
+def test_every_finding_stands_in_the_schedule(large):
+    shown = texts(blocks(POWER_SCHEDULE.build(large, None)))
+    assert large.power.findings
+    for each in large.power.findings:
+        assert each.finding.message in shown
+
+
+@pytest.mark.parametrize("which", ["sample", "large"])
+def test_the_wire_list_adds_up(which, request):
+    view = request.getfixturevalue(which)
+    document = WIRE_LIST.build(view, None)
+    laid = [r for s in view.power.supplies for c in s.circuits for r in c.runs]
+    listed = [row for b in blocks(document) if isinstance(b, Table) and b.title.startswith("Runs") for row in b.rows]
+    assert len(listed) == len(laid)
+    wires = table(document, "Wire")
+    assert fsum(row[4] for row in wires.rows) == pytest.approx(
+        fsum(r.length_m * r.parallel for r in laid if not r.transfer), abs=0.06 * len(wires.rows)
+    )
+    assert sum(row[3] for row in wires.rows) == sum(not r.transfer for r in laid)
+    others = table(document, "Transfers and boxes")
+    assert sum(row[3] for row in others.rows if row[2] == "power transfer") == sum(r.transfer for r in laid)
+
+
+def test_the_calendar_has_an_event_a_battery_opening(large):
+    document = BATTERY_CALENDAR.build(large, None)
+    assert len(document.events) == 10
+    weakest = table(document, "Weakest first")
+    assert [row[0] for row in weakest.rows] == [f"B{i}" for i in range(9, -1, -1)]
+    days = [row[5] for row in weakest.rows]
+    assert days == sorted(days)
+    by_mark = {event.title.split()[3].rstrip(":"): event.day for event in document.events}
+    # 1.44 + 10 x 0.16667 + 0.20534 = 3.31201 mAh a day; 2000 / 3.31201 = 603.86 days after 2025-03-01.
+    assert by_mark["B0"] == date(2026, 10, 25)
+    assert len({event.key for event in document.events}) == 10
+    shown = texts(blocks(document))
+    assert "never mix old and new" in shown
+    assert "unverified" in shown
+
+
+def test_a_calendar_without_days_says_what_it_needs():
+    cat = parts()
+    openings = {"a": Fed(case(opening(id="a", mark="A"), cat=cat), fit())}
+    document = BATTERY_CALENDAR.build(view_of(PowerWork(), openings, cat), None)
+    assert document.events == ()
+    assert table(document, "Without a day").rows == (("A", "opening.installed_on"),)
+
+
+def test_what_is_not_worked_out_is_said_on_every_document():
+    for runs, cat, more, word in (
+        ([run("supply", "a", None)], None, {}, "the length of the run from supply to A is unknown"),
+        ([run("supply", "a")], None, {"supplies": [supply(part=None)]}, "no power supply is chosen for PS-s"),
+        ([run("supply", "a")], parts(PSU={"tolerance_share": None}), {}, "does not say its tolerance"),
+        ([run("J1", "a")], None, {}, "J1 is not fed from the supply"),
+    ):
+        view = yard(runs, cat, **more)
+        assert word in texts(blocks(POWER_SCHEDULE.build(view, None)))
+        assert word in texts(blocks(WIRE_LIST.build(view, None)))
+        assert word in texts(power_blocks(view, view.openings[0]))
+
+
+def test_collapse_is_said_on_the_schedule():
+    view = yard([run("supply", "a", 300.0)], parts(UNIT={"draws": "power"}))
+    stops = [b.text for b in blocks(POWER_SCHEDULE.build(view, None)) if isinstance(b, Paragraph) and b.style == "stop"]
+    assert len(stops) == 3
+    assert "no voltage satisfies" in stops[0]
+
+
+def test_a_limiter_that_is_only_proposed_is_called_so():
+    shown = texts(blocks(POWER_SCHEDULE.build(yard([run("supply", "a")]), None)))
+    assert "Fuse or limiter: 0.50 A (proposed, none is laid)" in shown
+    shown = texts(blocks(POWER_SCHEDULE.build(yard([run("supply", "a")], circuits=[circuit(limiter_a=1.0)]), None)))
+    assert "Fuse or limiter: 1.00 A\n" in shown
+    shown = texts(blocks(POWER_SCHEDULE.build(yard([run("supply", "a", None)]), None)))
+    assert "proposed" not in shown
+
+
+def test_wired_openings_on_no_circuit_are_listed():
+    cat = parts()
+    openings = {"a": fed("a", cat, without=()), "b": fed("b", cat, without=())}
+    view = view_of(work([run("supply", "a")], openings, cat), openings, cat)
+    assert "On no circuit yet: B." in texts(blocks(POWER_SCHEDULE.build(view, None)))
+
+
+def test_the_power_page_of_an_opening_on_a_circuit():
+    view = yard([run("supply", "a", 30.0), run("a", "b", 5.0)], supplies=[supply(building="Main", place="Closet")])
+    second = view.openings[1]
+    found = power_blocks(view, second)
+    shown = texts(found)
+    for word in ("Supply: PS-s, PSU", "It stands: Main · Closet", "Circuit: PS-s/C", "Needs at the unit: 10 to 14 V"):
+        assert word in shown
+    volts = next(b for b in found if isinstance(b, Table))
+    node = next(n for n in view.power.supplies[0].circuits[0].nodes if n.node == "b/leaf")
+    assert list(volts.rows[0][:3]) == [round(node.volts[s], 2) for s in ("normal", "lowest-mains", "peak")]
+    assert volts.rows[0][3] == "........"
+    assert sum(isinstance(b, Drawings) for b in found) == 1
+    assert "Never bring mains" in shown
+
+
+def test_the_power_page_of_others():
+    cat = parts()
+    own = {"a": fed("a", cat, without=())}
+    view = view_of(PowerWork(), own, cat)
+    assert "hangs on no circuit" in texts(power_blocks(view, view.openings[0]))
+    for power, word in (("battery", "Cells: 6 × AA"), ("none", "")):
+        openings = {"a": Fed(case(opening(id="a", mark="A"), cat=cat), fit(power=power))}
+        view = view_of(PowerWork(), openings, cat)
+        found = power_blocks(view, view.openings[0])
+        assert word in texts(found)
+        assert bool(found) == (power == "battery")
+    assert power_blocks(view, replace(view.openings[0], fit=None)) == []
+
+
+@pytest.mark.parametrize("which", ["sample", "large"])
+def test_packets_carry_their_power_page(which, request, tmp_path):
+    view = request.getfixturevalue(which)
+    on_circuits = [o for o in view.openings if view.power.circuit_of(o.case.opening.id)]
+    assert on_circuits
+    for each in on_circuits[:: max(1, len(on_circuits) // 3)]:
+        render_pdf(PACKET.build(view, each), tmp_path / "p.pdf")
+        shown = " ".join(" ".join(p.extract_text() for p in PdfReader(tmp_path / "p.pdf").pages).split())
+        worked, its_circuit = view.power.circuit_of(each.case.opening.id)
+        assert f"{worked.supply.name}/{its_circuit.circuit.name}" in shown
+        assert "Never bring mains onto the leaf" in shown

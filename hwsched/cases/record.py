@@ -53,6 +53,7 @@ class Packet:
     at: str
     by: str
     case_key: str
+    """Hash of what it showed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +62,7 @@ class Record:
 
     case: Case
     case_key: str
+    """Hash of what a packet would show now; empty where none went out or nothing is fitted."""
     fit: Fit | None
     """None: nothing is stored for the facts as they stand."""
     findings: tuple[Finding, ...]

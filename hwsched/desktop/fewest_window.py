@@ -49,8 +49,8 @@ class FewestWindow(ToolWindow):
         self.most.setRange(1, 9999)
         self.most.setValue(20)
         self.most.setSuffix(" different parts")
-        for each in (self.fewest, self.by_price, self.by_most):
-            self.wish.addButton(each)
+        for wish in (self.fewest, self.by_price, self.by_most):
+            self.wish.addButton(wish)
         self.wish.buttonToggled.connect(lambda *_: self._forget())
         self.price.textChanged.connect(self._forget)
         self.most.valueChanged.connect(self._forget)
@@ -85,7 +85,7 @@ class FewestWindow(ToolWindow):
         self._forget()
 
     def follow(self) -> None:
-        """An answer for a project that has changed since is not accepted."""
+        """Forget an answer that was for the project as it was before."""
         self.scope.follow()
         if self.found is not None:
             self.found = None
@@ -183,7 +183,7 @@ class FewestWindow(ToolWindow):
         for opening, lines in found.choices.items():
             now = checked[opening].fit if opening in checked else None
             roles = {line.role: line.part for line in lines}
-            held = {part.role: part.part for part in now.parts} if now is not None else {}
+            held: dict[str, str] = {part.role: part.part for part in now.parts} if now is not None else {}
             other = {role: part for role, part in roles.items() if held.get(role) != part}
             was = ", ".join(f"{role} {held[role]}" for role in other if role in held)
             will = ", ".join(f"{role} {part}" for role, part in other.items())

@@ -92,7 +92,9 @@ class FindingWork(ProjectWork):
                 box.blockSignals(True)
             self.search.clear()
             self.state.setCurrentIndex(0)
-            self.places.setCurrentItem(self.places.topLevelItem(0))
+            root = self.places.topLevelItem(0)
+            if root is not None:
+                self.places.setCurrentItem(root)
             for box in (self.search, self.state, self.places):
                 box.blockSignals(False)
             self.register.narrow(words="", state="", place=None)
@@ -194,6 +196,7 @@ class FindingWork(ProjectWork):
 
     def _show(self, project: Project) -> None:
         self._close_tools()
+        self.desk = None
         super()._show(project)
         if self.workspace is not None:
             self.desk = Desk(

@@ -97,7 +97,7 @@ class Frame(QMainWindow):
         self.table.verticalHeader().hide()
         self.table.verticalHeader().setDefaultSectionSize(24)
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
-        for column, width in enumerate((70, 86, 124, 190, 84, 48, 74, 116, 150, 96, 70)):
+        for column, width in enumerate((70, 86, 140, 72, 190, 84, 48, 74, 116, 150, 96, 70)):
             self.table.setColumnWidth(column, width)
         self.table.horizontalHeader().setStretchLastSection(True)
         self.table.selectionModel().selectionChanged.connect(self._on_selection)

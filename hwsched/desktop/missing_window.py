@@ -62,7 +62,7 @@ class MissingWindow(ToolWindow):
         self.enable()
 
     def enable(self) -> None:
-        """The visit is written from the project as it is stored."""
+        """Offer the visit where something is missing."""
         self.write.setEnabled(self.idle and self.list.topLevelItemCount() > 0)
 
     def select(self, item: QTreeWidgetItem) -> None:

@@ -1,6 +1,7 @@
 """Asks what to print, for which openings, and where to."""
 
 from pathlib import Path
+from typing import Final
 
 from PySide6.QtWidgets import (
     QButtonGroup,
@@ -18,7 +19,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.documents.packet import PACKET
+from hwsched.documents.view import Format
 from hwsched.operations.issuing import PRINTS
+
+_FORMATS: Final = {"pdf": "PDF", "xlsx": "Workbook", "ics": "iCalendar"}
 
 
 class PrintDialog(QDialog):
@@ -32,7 +37,6 @@ class PrintDialog(QDialog):
         for name, title, formats in PRINTS:
             box = QCheckBox(f"{title} ({', '.join(formats)})")
             box.setChecked("xlsx" in formats)
-            box.toggled.connect(self._allow)
             self.boxes[name] = box
             documents.addWidget(box)
         self.scopes = QButtonGroup(self)
@@ -50,7 +54,6 @@ class PrintDialog(QDialog):
             scopes.addWidget(button)
         self.folder = QLineEdit(str(Path.home()))
         self.folder.setMinimumWidth(320)
-        self.folder.textChanged.connect(self._allow)
         browse = QPushButton("Choose")
         browse.clicked.connect(self._browse)
         where = QHBoxLayout()
@@ -59,8 +62,20 @@ class PrintDialog(QDialog):
         self.paper = QComboBox()
         self.paper.addItem("Letter", "letter")
         self.paper.addItem("A4", "a4")
+        self.formats: dict[Format, QCheckBox] = {}
+        kinds = QHBoxLayout()
+        for format_ in dict.fromkeys(format_ for _, _, each in PRINTS for format_ in each):
+            box = QCheckBox(_FORMATS.get(format_, format_.upper()))
+            box.setChecked(True)
+            self.formats[format_] = box
+            kinds.addWidget(box)
+        kinds.addStretch(1)
+        self.went_out = QCheckBox("Write down that these packets went out")
+        self.went_out.setToolTip("Of the openings that are ready; a later change then says that the packet is older")
         form = QFormLayout()
         form.addRow("Documents", documents)
+        form.addRow("", self.went_out)
+        form.addRow("Formats", kinds)
         form.addRow("Openings", scopes)
         form.addRow("Folder", where)
         form.addRow("Paper", self.paper)
@@ -71,21 +86,31 @@ class PrintDialog(QDialog):
         layout = QVBoxLayout(self)
         layout.addLayout(form)
         layout.addWidget(self.buttons)
+        self.folder.textChanged.connect(self._allow)
+        for box in (*self.boxes.values(), *self.formats.values()):
+            box.toggled.connect(self._allow)
         self._allow()
 
-    def answer(self) -> tuple[list[str], str, Path, str]:
-        """Return documents' names, scope, folder and paper."""
-        names = [name for name, box in self.boxes.items() if box.isChecked()]
+    def answer(self) -> tuple[list[str], str, Path, str, frozenset[Format], bool]:
+        """Return documents' names, scope, folder, paper, formats, and whether packets are written down as out."""
+        names = [name for name, box in self.boxes.items() if box.isChecked() and box.isEnabled()]
         checked = self.scopes.checkedButton()
         return (
             names,
             checked.objectName() if checked else "all",
             Path(self.folder.text()),
             str(self.paper.currentData()),
+            frozenset(format_ for format_, box in self.formats.items() if box.isChecked()),
+            self.went_out.isEnabled() and self.went_out.isChecked(),
         )
 
     def _allow(self) -> None:
-        ready = any(box.isChecked() for box in self.boxes.values()) and bool(self.folder.text().strip())
+        wanted = {format_ for format_, box in self.formats.items() if box.isChecked()}
+        for name, _, formats in PRINTS:
+            self.boxes[name].setEnabled(not wanted.isdisjoint(formats))
+        ready = any(b.isChecked() and b.isEnabled() for b in self.boxes.values()) and bool(self.folder.text().strip())
+        packets = self.boxes[PACKET.name]
+        self.went_out.setEnabled(packets.isChecked() and packets.isEnabled())
         self.buttons.button(QDialogButtonBox.StandardButton.Ok).setEnabled(ready)
 
     def _browse(self) -> None:

@@ -15,6 +15,8 @@ from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.preview_dialog import PreviewDialog
 from hwsched.desktop.print_dialog import PrintDialog
 from hwsched.desktop.settings_dialog import SettingsDialog
+from hwsched.documents.packet import PACKET
+from hwsched.documents.view import Format
 from hwsched.exchange.survey_book import SurveyOptions
 from hwsched.model.errors import ChangeError
 from hwsched.operations.catalogue_export import export_catalogue
@@ -23,8 +25,9 @@ from hwsched.operations.changes import Changes
 from hwsched.operations.checking import check_openings
 from hwsched.operations.demonstration import demonstrate
 from hwsched.operations.fitting_openings import fit_openings
-from hwsched.operations.issuing import issue_by_name
+from hwsched.operations.issuing import PRINTS, issue_by_name
 from hwsched.operations.own_fields import define_field
+from hwsched.operations.packets_out import write_down_packets
 from hwsched.operations.reading_settings import settings_of
 from hwsched.operations.settings import set_settings
 from hwsched.operations.survey_forms import write_form
@@ -151,8 +154,16 @@ class ProjectWork(HandWork):
         dialog.accepted.connect(lambda: self.print_documents(*dialog.answer()))
         dialog.open()
 
-    def print_documents(self, names: list[str], scope: str, folder: Path, paper: str) -> None:
-        """Issue documents of all, the shown or the chosen openings."""
+    def print_documents(
+        self,
+        names: list[str],
+        scope: str,
+        folder: Path,
+        paper: str,
+        formats: frozenset[Format] | None = None,
+        went_out: bool = False,
+    ) -> None:
+        """Issue documents of all, the shown or the chosen openings; on wish write down that the packets went out."""
         workspace = self.workspace
         if workspace is None:
             return
@@ -161,11 +172,20 @@ class ProjectWork(HandWork):
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             view = project_view(workspace.project, ids, checker=workspace.checker)
             written: list[Path] = []
-            for name in names:
-                written += issue_by_name(view, name, folder, paper=paper, progress=progress, cancelled=cancelled)
-            return written
+            for name, _, has in PRINTS:
+                wanted = [each for each in has if formats is None or each in formats]
+                if name in names and wanted:
+                    written += issue_by_name(
+                        view, name, folder, wanted, paper=paper, progress=progress, cancelled=cancelled
+                    )  # fmt: skip
+            if went_out and PACKET.name in names and not cancelled():
+                return written, write_down_packets(workspace.project, view, who=workspace.who)
+            return written, None
 
-        def then(written: list[Path]) -> None:
+        def then(done: tuple[list[Path], Changes | None]) -> None:
+            written, changes = done
+            if changes is not None:
+                self._after(changes)
             self.statusBar().showMessage(f"{len(written)} files written into {folder}", 15000)
 
         self.jobs.run("Printing", work, then)

@@ -125,8 +125,9 @@ class SetsWindow(ToolWindow):
             self.list.addTopLevelItem(item)
             if before is not None and each.id == before.id:
                 self.list.setCurrentItem(item)
-        if self.list.currentItem() is None and self._sets:
-            self.list.setCurrentItem(self.list.topLevelItem(0))
+        first = self.list.topLevelItem(0)
+        if self.list.currentItem() is None and first is not None:
+            self.list.setCurrentItem(first)
         self.list.blockSignals(False)
         now = self.chosen()
         self._show(keep_lines=changing and now is not None and before is not None and now.id == before.id)

@@ -17,8 +17,9 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.cases import DISCIPLINES, Settings
+from hwsched.operations.settings import PREFERENCES
 from hwsched.quantities import LENGTH_STYLES
-from hwsched.rules import RULES
+from hwsched.rules import RULEBOOK
 
 _RULE: Final = int(Qt.ItemDataRole.UserRole)
 _LIMIT: Final = _RULE + 1
@@ -38,12 +39,12 @@ class SettingsDialog(QDialog):
         self.lengths.addItems(list(LENGTH_STYLES))
         self.lengths.setCurrentText(settings.length_style)
         self.prefer = QComboBox()
-        self.prefer.addItems(["cost", "holes"])
+        self.prefer.addItems(list(PREFERENCES))
         self.prefer.setCurrentText(settings.prefer)
         form = QFormLayout()
         form.addRow("Title", self.name)
         form.addRow("Lengths", self.lengths)
-        form.addRow("Prefer least", self.prefer)
+        form.addRow("Rank first by", self.prefer)
         self.rules = QTreeWidget()
         self.rules.setHeaderLabels(["Rule or limit", "Value", "Basis"])
         self.rules.setAlternatingRowColors(True)
@@ -63,7 +64,7 @@ class SettingsDialog(QDialog):
 
     def _fill(self) -> None:
         branches: dict[str, QTreeWidgetItem] = {}
-        for rule in RULES:
+        for rule in RULEBOOK:
             branch = branches.get(rule.discipline)
             if branch is None:
                 branch = branches[rule.discipline] = QTreeWidgetItem([DISCIPLINES[rule.discipline]])

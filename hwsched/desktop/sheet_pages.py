@@ -100,7 +100,7 @@ class HolesPage(LinesPage):
         self.enable()
 
     def enable(self) -> None:
-        """A hole must be selected."""
+        """Let a selected hole be asked about."""
         self.act_why.setEnabled(self.table.chosen_row() >= 0)
 
     def _ask(self) -> None:

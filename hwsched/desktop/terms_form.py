@@ -1,6 +1,6 @@
 """What the project pays, as a form: currency, labour, discounts by supplier, exchange rates, own hours."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Signal
@@ -92,10 +92,13 @@ class TermsForm(QWidget):
         self.currency.setText(terms.currency)
         self.labour.setText(terms.labour_per_hour or "")
         self.learning.setText(terms.learning_rate)
-        _fill(self.discounts, [((name,), name, terms.discounts.get(name, "")) for name in _all(suppliers, terms.discounts)])
+        _fill(
+            self.discounts,
+            [((name,), name, terms.discounts.get(name, "")) for name in _all(suppliers, terms.discounts)],
+        )
         others = [name for name in _all(currencies, terms.rates) if name != terms.currency]
         _fill(self.rates, [((name,), name, terms.rates.get(name, "")) for name in others])
-        rows = []
+        rows: list[tuple[tuple[str, ...], str, str]] = []
         for (task, material), row in hours.items():
             key = task if material == "any" else f"{task}/{material}"
             held = terms.hours.get(key, "")
@@ -146,7 +149,7 @@ def _titled(title: str, table: QTableWidget) -> QGroupBox:
     return box
 
 
-def _fill(table: QTableWidget, rows: list[tuple[tuple[str, ...], str, str]]) -> None:
+def _fill(table: QTableWidget, rows: Sequence[tuple[tuple[str, ...], str, str]]) -> None:
     table.blockSignals(True)
     table.setRowCount(len(rows))
     last = table.columnCount() - 1

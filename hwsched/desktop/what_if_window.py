@@ -43,7 +43,7 @@ class WhatIfWindow(ToolWindow):
         self._forget()
 
     def follow(self) -> None:
-        """An answer for a project that has changed since is not accepted."""
+        """Forget an answer that was for the project as it was before."""
         self.scope.follow()
         self.question.follow()
         if self.answer is not None:

@@ -45,7 +45,7 @@ class WhyWindow(ToolWindow):
         self.copy = self.button("Copy", self.copy_text, "The selected lines, or the whole chain")
         self.foot.addWidget(self.rule)
         self.foot.addWidget(self.copy)
-        QShortcut(QKeySequence(QKeySequence.StandardKey.Copy), self, activated=self.copy_text)
+        QShortcut(QKeySequence.StandardKey.Copy, self, self.copy_text)
 
     def ask(self, mark: str, about: str, line: str = "") -> None:
         """Tell about one thing of an opening, and point at the line that begins so.

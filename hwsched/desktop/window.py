@@ -1,7 +1,7 @@
 """The main window: places on the left, the register in the middle, the chosen opening's sheet on the right.
 
-Here belong menus and tool bar, and which action is possible when; what the actions do stands in `project_work` and
-`hand_work`.
+Here belong menus and tool bar, and which action is possible when; what the actions do stands in `project_work`,
+`hand_work`, `finding_work` and `specify_work`.
 """
 
 from collections.abc import Callable
@@ -11,10 +11,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence
 
 from hwsched.desktop.calculators import CalculatorsDialog
-from hwsched.desktop.project_work import ProjectWork
+from hwsched.desktop.specify_work import SpecifyWork
 
 
-class Window(ProjectWork):
+class Window(SpecifyWork):
     """The desktop of one project at a time.
 
     Parameters
@@ -67,6 +67,13 @@ class Window(ProjectWork):
         self.act_add = action("Add opening", "Add an opening by hand", self.ask_opening)
         self.act_item = action("Add existing item", "Add an existing item to the chosen opening", self.ask_item)
         self.act_remove = action("Remove opening", "Remove the chosen opening with all its facts", self.remove_opening)
+        self.act_sets = action("Hardware sets", "Make, propose, change and give hardware sets", self.show_sets)
+        self.act_what_if = action("What if?", "Compare before anything is changed", self.show_what_if)
+        self.act_fewest = action("Fewest different parts", "Few different parts, against cost", self.show_fewest)
+        self.act_cost = action("Cost", "Totals, and the terms that the project pays", self.show_cost)
+        self.act_rulebook = action("Rulebook", "Every rule, its limits in force, off or on", self.show_rulebook)
+        self.act_waivers = action("Waivers", "Who accepted which finding, and why", self.show_waivers)
+        self.act_missing = action("Missing facts", "Ranked by what they unblock; return visit", self.show_missing)
         quit_ = action("Quit", "Close the desktop", self.close, standard.Quit)
         project = self.menuBar().addMenu("&Project")
         project.addActions([self.act_new, self.act_open])
@@ -86,6 +93,10 @@ class Window(ProjectWork):
         work.addActions([self.act_undo, self.act_redo])
         work.addSeparator()
         work.addActions([self.act_release, self.act_calculators])
+        specify = self.menuBar().addMenu("&Specify")
+        specify.addActions([self.act_sets, self.act_what_if, self.act_fewest, self.act_cost])
+        findings = self.menuBar().addMenu("&Findings")
+        findings.addActions([self.act_rulebook, self.act_waivers, self.act_missing])
         bar = self.addToolBar("Work")
         bar.setObjectName("work")
         bar.setMovable(False)
@@ -110,6 +121,8 @@ class Window(ProjectWork):
             *(self.act_survey, self.act_catalogue, self.act_form, self.act_export),
             *(self.act_settings, self.act_field, self.act_history, self.act_add),
             *(self.act_undo, self.act_redo),
+            *(self.act_sets, self.act_what_if, self.act_fewest, self.act_cost),
+            *(self.act_rulebook, self.act_waivers, self.act_missing),
         ):
             made.setEnabled(open_)
         for made in (self.act_fit, self.act_check, self.act_print, self.act_item, self.act_remove, self.act_release):

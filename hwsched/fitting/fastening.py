@@ -7,8 +7,8 @@ from hwsched.cases import Case, Fit, FittedPart, Hole, Part
 from hwsched.fitting.candidate import cheapest, fitted, offered
 from hwsched.rules import limits_of
 from hwsched.rules.holes.screw_length import RULE as SCREW_LENGTH
-from hwsched.rules.practice import distance_mm, lock_fasteners, screw_pilot_mm
-from hwsched.rules.reading import SKINNED, entry, leafless, lock_leaf, lock_part, unit_part
+from hwsched.rules.practice import clearance_hole_mm, distance_mm, lock_fasteners, screw_pilot_mm
+from hwsched.rules.reading import SKINNED, entry, leaf_name, leafless, lock_item, lock_leaf, lock_part, unit_part
 
 _THROUGH = ("through-bolt", "machine-screw")
 """Forms that are meant to pass the leaf."""
@@ -53,6 +53,31 @@ def lock_bolts(case: Case, fit: Fit) -> list[FittedPart]:
         if bolt is not None:
             found.append(fitted(case, "fastener", bolt, wanted.reason, wanted.quantity))
     return found
+
+
+def bolt_holes(case: Case, fit: Fit) -> Iterable[Hole]:
+    """Yield the holes of the bolts that hold a gate lock, through the gate; the lock's case is their template."""
+    part, lock, leaf = lock_part(case, fit), lock_item(case), lock_leaf(case)
+    if part is None or lock is None or leaf is None or lock.backset_mm is None or lock.cylinder_height_mm is None:
+        return
+    for bolt in lock_bolts(case, fit):
+        held = case.catalogue.get(bolt.part)
+        diameter = clearance_hole_mm(held.text_of("size") or "") if held is not None else None
+        if diameter is None or held is None:
+            continue
+        yield Hole(
+            f"holes for the lock's bolts {held.text_of('size')}, through its case",
+            leaf_name(leaf),
+            "key",
+            lock.backset_mm,
+            lock.cylinder_height_mm,
+            diameter,
+            tool="twist-drill",
+            jig="the lock's case as template",
+            count=int(bolt.quantity),
+            purpose="bolt",
+            by_template=True,
+        )
 
 
 def pilots(case: Case, fit: Fit, order: int) -> Iterable[Hole]:

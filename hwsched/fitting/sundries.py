@@ -7,7 +7,7 @@ from hwsched.calc.bored_prep import PrepFound, PrepWork, bored_prep
 from hwsched.calc.calculator import InputError
 from hwsched.cases import Case, Fit, FittedPart, Hole, Part, Role
 from hwsched.fitting.candidate import cheapest, fitted, offered, with_parts
-from hwsched.fitting.fastening import lock_bolts, pilots
+from hwsched.fitting.fastening import bolt_holes, lock_bolts, pilots
 from hwsched.rules import limits_of
 from hwsched.rules.lock_and_cylinder.bored_preparation import RULE as BORED_PREPARATION
 from hwsched.rules.lock_and_cylinder.bored_preparation import wanted_prep
@@ -23,7 +23,7 @@ def with_sundries(case: Case, base: Fit) -> Fit:
     """Add to a chosen chain what mounts, seals, opens and drills it, and what a person added."""
     leaf = lock_leaf(case)
     material = leaf.material if leaf is not None and leaf.material else ""
-    holes = [*base.holes, *lock_holes(case, base)]
+    holes = [*base.holes, *lock_holes(case, base), *bolt_holes(case, base)]
     holes += pilots(case, base, 0)
     numbered = tuple(replace(hole, order=i) for i, hole in enumerate(holes, start=1))
     parts = [*lock_bolts(case, base), *_mounting(case, base), *_consumables(case, base, material)]

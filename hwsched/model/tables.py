@@ -236,7 +236,7 @@ ISSUED_PACKET: Final = _journalled(
     Column("case_key", Text, nullable=False),
     UniqueConstraint("opening_id"),
 )
-"""The last packet that went out for an opening, and the key of the case that it showed."""
+"""The last packet that went out for an opening; case_key: hash of what it showed."""
 
 FIT_CONTENT: Final = Table(
     "fit_content",

@@ -17,6 +17,7 @@ from hwsched.model.queries import StoredFit, read_cases, read_extra, read_fits, 
 from hwsched.model.record_queries import read_packets, read_waivers
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
 from hwsched.operations.own_fields import own_attributes
+from hwsched.operations.packet_key import packet_key
 from hwsched.operations.powering import read_work
 from hwsched.operations.waivers import Laid, WaiverBook
 from hwsched.rules.judging import check
@@ -173,7 +174,7 @@ def _with_records(project: Project, checked: list[Checked], today: date) -> list
             continue
         record = Record(
             each.case,
-            case_key(each.case) if packet is not None else "",
+            packet_key(each.case, each.fit) if packet is not None else "",
             each.fit,
             laid.findings,
             today,

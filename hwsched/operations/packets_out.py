@@ -5,11 +5,11 @@ from datetime import date
 
 from sqlalchemy import select
 
-from hwsched.cases.case_key import case_key
 from hwsched.documents import ProjectView
 from hwsched.model.project import Project
 from hwsched.model.tables import ISSUED_PACKET
 from hwsched.operations.changes import Changes
+from hwsched.operations.packet_key import packet_key
 
 
 def write_down_packets(
@@ -33,7 +33,7 @@ def write_down_packets(
     wanted = None if only is None else set(only)
     day = (today or date.today()).isoformat()
     out = {
-        each.case.opening.id: {"at": day, "by": who, "case_key": case_key(each.case)}
+        each.case.opening.id: {"at": day, "by": who, "case_key": packet_key(each.case, each.fit)}
         for each in view.openings
         if each.ready and (wanted is None or each.case.opening.id in wanted)
     }

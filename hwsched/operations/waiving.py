@@ -11,7 +11,7 @@ from hwsched.model.record_queries import read_waivers
 from hwsched.model.tables import WAIVER
 from hwsched.operations.accepting import check_version, mark_of
 from hwsched.operations.changes import Changes
-from hwsched.operations.checking import check_openings
+from hwsched.operations.checking import Checker, look_again
 from hwsched.operations.waivers import facts_of, facts_of_rule
 from hwsched.rules import in_rulebook
 
@@ -123,7 +123,8 @@ def waivers_of(project: Project, rule: str, opening_id: str | None) -> list[Waiv
 
 
 def _at_opening(project: Project, opening_id: str, rule: str, about: str | None, today: date) -> list[dict[str, str]]:
-    checked = check_openings(project, [opening_id], today=today)
+    # As the sheet shows it: a fit that is worked out but not stored yet has findings too.
+    checked = look_again(project, [opening_id], checker=Checker(), today=today)
     if not checked:
         raise MissingRowError("this opening is not in the project any more")
     case = checked[0].case

@@ -78,6 +78,15 @@ def screw_pilot_mm(leaf_material: str, size: str) -> float | None:
 
 
 @cache
+def clearance_hole_mm(size: str) -> float | None:
+    """Return the hole through which a bolt of that size passes [mm]; None where the table has none."""
+    for row in rows("clearance_holes"):
+        if row["size"] == size:
+            return float(row["diameter_mm"])
+    return None
+
+
+@cache
 def consumables(leaf_material: str) -> tuple[Wanted, ...]:
     """Return what may go with an opening whose leaf is of that material."""
     return tuple(

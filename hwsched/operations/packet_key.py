@@ -1,0 +1,38 @@
+"""What a packet shows, as a hash: two packets of an opening are alike when their keys are."""
+
+import hashlib
+from dataclasses import replace
+
+from hwsched.cases import Case, Fit
+from hwsched.cases.case_key import survey_key
+from hwsched.model.fit_record import fit_text
+
+
+def packet_key(case: Case, fit: Fit | None) -> str:
+    """Return the key of what the packet of an opening shows.
+
+    Surveyed facts, parts, place, cable and holes count; who chose a part, what was refused and what else would fit do
+    not:
+    they are not what is drilled and fitted.
+
+    Parameters
+    ----------
+    case, fit : Case, Fit or None
+        Fit None where none is stored for the facts as they stand.
+
+    Returns
+    -------
+    str
+        64 hexadecimal digits; empty without a fit.
+    """
+    if fit is None:
+        return ""
+    shown = replace(
+        fit,
+        parts=tuple(replace(part, source="fitted", reason="") for part in fit.parts),
+        refused=(),
+        runners_up=(),
+        cost=0.0,
+    )
+    facts = survey_key(replace(case, chosen=(), placed=None, feed=None))
+    return hashlib.sha256(f"{facts} {fit_text(shown)}".encode()).hexdigest()

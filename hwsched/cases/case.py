@@ -47,15 +47,17 @@ class Part:
 class Catalogue:
     """All parts of a project, by number and by kind.
 
-    Immutable once built; ``key`` changes when any part does, ``ranks`` when stock or preference does.
+    Immutable once built; ``key`` changes when any part does, ``ranks`` when stock or preference does; ``ranked`` names
+    the kinds in which some part is preferred.
     """
 
-    __slots__ = ("_by_kind", "key", "parts", "ranks")
+    __slots__ = ("_by_kind", "key", "parts", "ranked", "ranks")
 
     def __init__(self, parts: Mapping[str, Part], key: str, ranks: str = "") -> None:
         self.parts = parts
         self.key = key
         self.ranks = ranks
+        self.ranked = frozenset(part.kind for part in parts.values() if part.preferred)
         by_kind: dict[str, list[Part]] = {}
         for part in parts.values():
             by_kind.setdefault(part.kind, []).append(part)

@@ -66,6 +66,8 @@ def case_key(case: Case) -> str:
         64 hexadecimal digits: SHA-256 over the facts that matter in canonical JSON.
     """
     later = _later(case)
+    if case.settings.prefer in ("stock", "preferred"):
+        later["ranks"] = case.catalogue.ranks
     content = (
         VERSION,
         *_surveyed(case),
@@ -90,7 +92,7 @@ def _by_hand(case: Case) -> tuple[Any, ...]:
 
 
 def _later(case: Case) -> dict[str, Any]:
-    """Return what came into cases later, as far as it is known."""
+    """Return what of survey and choices came into cases later, as far as it is known."""
     found: dict[str, Any] = {}
     if case.opening.operations_day_off is not None:
         found["operations_day_off"] = case.opening.operations_day_off
@@ -99,8 +101,6 @@ def _later(case: Case) -> dict[str, Any]:
         found["fail"] = fails
     if case.feed is not None:
         found["feed"] = case.feed.part
-    if case.settings.prefer in ("stock", "preferred"):
-        found["ranks"] = case.catalogue.ranks
     sources = [chosen.source for chosen in case.chosen]
     if any(source != "by-hand" for source in sources):
         found["sources"] = sources

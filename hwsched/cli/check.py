@@ -43,7 +43,9 @@ def _run(arguments: argparse.Namespace) -> int:
                 print(f"{each.case.opening.mark}: {finding.severity}{waived}: {finding.rule}: {finding.message}")
                 print(f"    cure: {finding.cure}")
         counts = Counter(f.severity for each in checked for f in each.findings if not f.waived)
-        print(f"{len(checked)} openings: " + ", ".join(f"{counts.get(s, 0)} {s}" for s in SEVERITIES))
+        waived_too = sum(f.waived for each in checked for f in each.findings)
+        total = ", ".join(f"{counts.get(s, 0)} {s}" for s in SEVERITIES)
+        print(f"{len(checked)} openings: {total}" + (f", {waived_too} waived" if waived_too else ""))
     found = worst(checked)
     limit = arguments.fail_on
     if limit and found and SEVERITIES.index(found) <= SEVERITIES.index(limit):

@@ -30,8 +30,13 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened
 
     act, needs_name = _ACTIONS[arguments.action]
-    if needs_name and not arguments.name:
-        print(f"hwsched set {arguments.action}: needs the name of a set", file=sys.stderr)
+    lacks = "the name of a set" if needs_name and not arguments.name else ""
+    if not lacks and arguments.action == "assign" and not arguments.items:
+        lacks = "the marks of openings"
+    if arguments.action == "free" and not arguments.name:
+        lacks = "the marks of openings"
+    if lacks:
+        print(f"hwsched set {arguments.action}: needs {lacks}", file=sys.stderr)
         return WRONG_USAGE
     with opened(arguments) as project:
         return act(project, arguments)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from hwsched.cli.verb import DONE, Verb
+from hwsched.cli.verb import DONE, WRONG_USAGE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -24,6 +24,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
+    import sys
     from pathlib import Path
 
     from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, who
@@ -31,13 +32,16 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.operations.packets_out import write_down_packets
     from hwsched.operations.viewing import project_view
 
+    if arguments.issue and arguments.document != "packets":
+        print("hwsched print: --issue goes with packets", file=sys.stderr)
+        return WRONG_USAGE
     with opened(arguments) as project:
         view = project_view(project, chosen_openings(project, arguments.marks))
     with progress_bar("Print", arguments.json) as progress:
         files = issue_by_name(
             view, arguments.document, Path(arguments.to), arguments.format, paper=arguments.paper, progress=progress
         )
-    if arguments.issue and arguments.document == "packets":
+    if arguments.issue:
         with opened(arguments) as project:
             write_down_packets(project, view, who=who(arguments))
     if arguments.json:

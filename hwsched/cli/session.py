@@ -114,6 +114,8 @@ def tell_step(arguments: argparse.Namespace, what: str, changes: Changes) -> int
     """Say which step was taken back or done again."""
     if arguments.json:
         print_json({"change_set": changes.number, "openings": len(changes.openings)})
+    elif changes.number is None:
+        print("Nothing to change.")
     else:
         print(f"{what}: {len(changes.openings)} openings touched; change set {changes.number} written.")
     return 0

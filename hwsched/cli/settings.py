@@ -11,12 +11,13 @@ if TYPE_CHECKING:
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.cli.session import add_project
+    from hwsched.operations.settings import PREFERENCES
     from hwsched.quantities import LENGTH_STYLES
 
     add_project(parser)
     parser.add_argument("--name", help="title of the project")
     parser.add_argument("--lengths", choices=LENGTH_STYLES, help="how lengths are shown")
-    parser.add_argument("--prefer", choices=("cost", "holes"), help="what ranks alternatives first")
+    parser.add_argument("--prefer", choices=PREFERENCES, help="what ranks alternatives first")
     parser.add_argument(
         "--rule-off", action="append", default=[], metavar="ID", help="switch a rule off; may be repeated"
     )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from hwsched.cli.verb import DONE, Verb
+from hwsched.cli.verb import DONE, WRONG_USAGE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -28,6 +28,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
+    import sys
     from pathlib import Path
 
     from hwsched.cases import Chosen
@@ -37,9 +38,12 @@ def _run(arguments: argparse.Namespace) -> int:
 
     limits: dict[str, float | None] = {}
     for entry in arguments.limit:
-        name, _, value = entry.partition("=")
+        name, equals, value = entry.partition("=")
+        if not equals:
+            print(f"hwsched what-if: '{entry}' is not of the form RULE.LIMIT=VALUE", file=sys.stderr)
+            return WRONG_USAGE
         try:
-            limits[name] = float(value) if value else None
+            limits[name] = float(value) if value.strip() else None
         except ValueError:
             raise ValueRefusedError(name, f"'{value}' is no number") from None
     choices = tuple(Chosen(*entry.partition("=")[::2]) for entry in arguments.choose)

@@ -95,7 +95,7 @@ class CostWindow(ToolWindow):
             self.said.setText(f"unknown: {found}. Set it among the terms.")
         else:
             for way, _ in _WAYS:
-                _show(self.tables[way], found[way])
+                _show(self.tables[way], found[way], labour=view.terms.labour_per_hour is not None)
             self._show_unknown(combined(found["building"].values()))
         self.enable()
 
@@ -104,17 +104,21 @@ class CostWindow(ToolWindow):
         self.unknown.clear()
         for each in whole.unknown:
             item = QTreeWidgetItem([each.about, f"{each.quantity:f}", ", ".join(each.needs)])
-            item.setTextAlignment(1, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            item.setTextAlignment(1, Qt.AlignmentFlag.AlignCenter)
             self.unknown.addTopLevelItem(item)
         self.pages.setTabText(self.pages.indexOf(self.unknown), f"Not counted {len(whole.unknown)}")
         if view is None:
             return
+        if not any(each.fit is not None and each.fit.status == "fitted" for each in view.openings):
+            self.said.setText("No opening is fitted yet, so nothing is priced.")
+            return
         left = sum(each.fit is None or each.fit.status != "fitted" for each in view.openings)
         currency = terms_of(view.terms, view.catalogue).currency or "currency unknown"
+        labour = "unknown" if view.terms.labour_per_hour is None else f"{rounded(whole.labour):,}"
         words = [
             f"Total of what is known: {rounded(whole.total):,} {currency}",
             f"parts {rounded(whole.parts):,}",
-            f"labour {rounded(whole.labour):,} for {rounded(whole.hours, 1):,} h",
+            f"labour {labour} for {rounded(whole.hours, 1):,} h",
         ]
         if whole.at_list:
             words.append(f"{len(whole.at_list)} parts stand at list price, without a discount")
@@ -144,17 +148,20 @@ class CostWindow(ToolWindow):
             self._fresh = False
 
 
-def _show(table: QTreeWidget, found: Any) -> None:
+def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:
     table.clear()
     rows = [*found.items(), ("Total", combined(found.values()))] if found else []
     for key, cost in rows:
         unknown = "" if cost.complete else f"{len(cost.unknown)} unknown"
         amounts = [f"{rounded(each):,}" for each in (cost.hours, cost.parts, cost.labour, cost.total)]
+        if not labour and cost.hours:
+            amounts[2] = "unknown"
         item = QTreeWidgetItem([key, *amounts, unknown])
         item.setToolTip(0, key)
         item.setToolTip(5, "\n".join(each.text for each in cost.unknown[:20]))
         for column in range(1, 5):
             item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        item.setTextAlignment(5, Qt.AlignmentFlag.AlignCenter)
         if key == "Total":
             for column in range(6):
                 font = item.font(column)
@@ -171,6 +178,10 @@ def _tree(titles: list[str]) -> QTreeWidget:
     made.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
     for column in range(len(titles)):
         made.setColumnWidth(column, 260 if column == 0 else 120)
+    if len(titles) == 3:
+        made.headerItem().setTextAlignment(1, Qt.AlignmentFlag.AlignCenter)
+        return made
     for column in range(1, len(titles) - 1):
         made.headerItem().setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+    made.headerItem().setTextAlignment(len(titles) - 1, Qt.AlignmentFlag.AlignCenter)
     return made

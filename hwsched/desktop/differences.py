@@ -28,6 +28,8 @@ class Differences(QTreeWidget):
         self.setAlternatingRowColors(True)
         self.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.header().setStretchLastSection(True)
+        for column in _NUMBERS:
+            self.headerItem().setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
         for column, width in enumerate((110, 130, 180, 180, 170, 70, 90)):
             self.setColumnWidth(column, width)
 
@@ -64,7 +66,7 @@ class Differences(QTreeWidget):
         for column, text in enumerate(texts):
             line.setToolTip(column, text)
         for column in _NUMBERS:
-            line.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            line.setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
         if each.after != "fitted" or each.why:
             colour = state_colour("Not fitted")
             line.setForeground(1, colour if colour is not None else QColor())

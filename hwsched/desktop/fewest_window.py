@@ -162,7 +162,7 @@ class FewestWindow(ToolWindow):
     def _forget(self) -> None:
         self.found = None
         self.list.clear()
-        self.said.setText("")
+        self.said.setText("Nothing is changed before you accept.")
         self.enable()
 
     def _show(self, found: FewestKinds) -> None:

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from datetime import date
 from typing import TypeVar
 
 from PySide6.QtCore import QItemSelection, QItemSelectionModel, Qt
@@ -19,7 +20,8 @@ from hwsched.model.project import Project
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Checked
 from hwsched.operations.hardware_sets import hardware_sets
-from hwsched.operations.waivers import facts_of
+from hwsched.operations.reading_settings import settings_of
+from hwsched.operations.waivers import WaiverBook, facts_of
 from hwsched.operations.waiving import unwaive, waive, waivers
 from hwsched.operations.why import HOLES
 from hwsched.rules import in_rulebook
@@ -104,8 +106,7 @@ class FindingWork(ProjectWork):
         begin = 0
         for place, row in enumerate(rows):
             if place + 1 == len(rows) or rows[place + 1] != row + 1:
-                first = self.register.index(rows[begin], 0)
-                chosen.append(QItemSelection(first, self.register.index(row, last)).first())
+                chosen.select(self.register.index(rows[begin], 0), self.register.index(row, last))
                 begin = place + 1
         flags = QItemSelectionModel.SelectionFlag.ClearAndSelect | QItemSelectionModel.SelectionFlag.Rows
         self.table.selectionModel().select(chosen, flags)
@@ -217,12 +218,8 @@ class FindingWork(ProjectWork):
             return
         touched = set(changes.openings)
         if "waiver" in changes.entities:
-            rules = {each.rule for each in waivers(workspace.project)}
-            touched |= {
-                id_
-                for id_, each in workspace.checked.items()
-                if any(finding.waived or finding.rule in rules for finding in each.findings)
-            }
+            book = WaiverBook.of(waivers(workspace.project), settings_of(workspace.project), date.today())
+            touched |= {id_ for id_, each in workspace.checked.items() if _waived_otherwise(each, book)}
         if changes.entities & {"hardware_set", "set_line", "opening"}:
             before = set(self.register.sets)
             self._read_sets()
@@ -247,3 +244,10 @@ class FindingWork(ProjectWork):
         """Close the windows beside this one first."""
         self._close_tools()
         super().closeEvent(event)
+
+
+def _waived_otherwise(checked: Checked, book: WaiverBook) -> bool:
+    """Tell whether other findings of an opening are waived than its sheet shows."""
+    bare = [replace(each, waived=False, waived_by="") if each.waived else each for each in checked.findings]
+    laid = book.lay(checked.case, bare).findings
+    return [each.waived_by for each in laid] != [each.waived_by for each in checked.findings]

@@ -1,6 +1,7 @@
 """Small read-only tables, and a page of one with its actions below it. What the lines say is for whoever fills them."""
 
 from collections.abc import Collection, Sequence
+from typing import Final
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction
@@ -15,6 +16,8 @@ from PySide6.QtWidgets import (
     QVBoxLayout,
     QWidget,
 )
+
+_LONGEST: Final = 40
 
 
 class Lines(QTableWidget):
@@ -92,6 +95,8 @@ class LinesPage(QWidget):
         """Add an action, as a button and to the context menu."""
         made = QAction(text, self)
         made.setToolTip(tip)
+        # Left to itself a button leaves out the dots that say: something is asked first.
+        made.setIconText(text)
         self.table.addAction(made)
         button = QToolButton()
         button.setDefaultAction(made)
@@ -99,8 +104,8 @@ class LinesPage(QWidget):
         return made
 
     def say(self, text: str) -> None:
-        """Show a line of words beside the buttons."""
-        self.note.setText(text)
+        """Show a line of words beside the buttons; a long one is cut, its tip has the whole."""
+        self.note.setText(text if len(text) <= _LONGEST else f"{text[: _LONGEST - 1]}…")
         self.note.setToolTip(text)
 
     def enable(self) -> None:

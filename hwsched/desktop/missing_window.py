@@ -52,7 +52,7 @@ class MissingWindow(ToolWindow):
             item.setData(0, _MARKS, list(fact.needed))
             item.setToolTip(4, some + more)
             for column in (2, 3):
-                item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+                item.setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
             self.list.addTopLevelItem(item)
         waiting = sum(each.fit is None for each in checked)
         words = "" if found else "Nothing is missing."

@@ -33,12 +33,19 @@ class PrintDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle("Print")
         self.boxes = {}
+        self.went_out = QCheckBox("Write down that these packets went out")
+        self.went_out.setToolTip("Of the openings that are ready; a later change then says that the packet is older")
         documents = QVBoxLayout()
         for name, title, formats in PRINTS:
             box = QCheckBox(f"{title} ({', '.join(formats)})")
             box.setChecked("xlsx" in formats)
             self.boxes[name] = box
             documents.addWidget(box)
+            if name == PACKET.name:
+                indented = QHBoxLayout()
+                indented.addSpacing(24)
+                indented.addWidget(self.went_out)
+                documents.addLayout(indented)
         self.scopes = QButtonGroup(self)
         scopes = QVBoxLayout()
         for key, text, count in (
@@ -70,11 +77,8 @@ class PrintDialog(QDialog):
             self.formats[format_] = box
             kinds.addWidget(box)
         kinds.addStretch(1)
-        self.went_out = QCheckBox("Write down that these packets went out")
-        self.went_out.setToolTip("Of the openings that are ready; a later change then says that the packet is older")
         form = QFormLayout()
         form.addRow("Documents", documents)
-        form.addRow("", self.went_out)
         form.addRow("Formats", kinds)
         form.addRow("Openings", scopes)
         form.addRow("Folder", where)

@@ -50,7 +50,7 @@ class RulebookWindow(ToolWindow):
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.list.header().setSectionResizeMode(2, QHeaderView.ResizeMode.Interactive)
-        self.list.setColumnWidth(2, 130)
+        self.list.setColumnWidth(2, 110)
         self.list.currentItemChanged.connect(lambda *_: self._show())
         self.page = QPlainTextEdit()
         self.page.setReadOnly(True)
@@ -82,7 +82,7 @@ class RulebookWindow(ToolWindow):
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(left)
         split.addWidget(right)
-        split.setSizes([540, 540])
+        split.setSizes([600, 480])
         self.body.addWidget(split)
         for each in (self.set, self.own, self.switch):
             self.foot.addWidget(each)
@@ -243,6 +243,11 @@ class RulebookWindow(ToolWindow):
                 field.returnPressed.connect(self.set_limits)
                 lines.addRow(limit.name, field)
                 self.limits[limit.name] = field
+        # Return in a field comes here: the field must outlive its own key.
+        before = self.form_area.takeWidget()
+        if before is not None:
+            before.hide()
+            before.deleteLater()
         self.form_area.setWidget(form)
         self.form_area.setVisible(bool(self.limits))
         self.form_area.setMaximumHeight(min(form.sizeHint().height() + 8, 190))

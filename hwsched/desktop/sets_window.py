@@ -49,6 +49,8 @@ class SetsWindow(ToolWindow):
         self._seen: tuple[str, tuple[Line, ...]] | None = None
         self.names = part_names(catalogue_of(desk.workspace))
         self.list = _tree(["Set", "Openings", "By hand instead"])
+        self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.list.header().setStretchLastSection(False)
         self.list.currentItemChanged.connect(lambda *_: self._show())
         self.new = self.button("New…", self.ask_new, "Of what the selected openings have alike, or by hand")
         self.propose = self.button("Propose…", self.ask_proposals, "Groups of openings that take the same parts")
@@ -121,7 +123,7 @@ class SetsWindow(ToolWindow):
             item.setData(0, _ID, each.id)
             item.setToolTip(0, each.notes or each.name)
             for column in (1, 2):
-                item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+                item.setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
             self.list.addTopLevelItem(item)
             if before is not None and each.id == before.id:
                 self.list.setCurrentItem(item)

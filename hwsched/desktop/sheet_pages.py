@@ -46,8 +46,8 @@ class PartsPage(LinesPage):
                 font = cell.font()
                 font.setBold(True)
                 cell.setFont(font)
-        words = f"Set {of_set.name}" if of_set is not None else ""
-        self.say(f"{words}, {len(own)} by hand instead" if own else words)
+        words = f"set {of_set.name}" if of_set is not None else ""
+        self.say(f"{len(own)} by hand instead of {words}" if own else words)
         self.enable()
 
     def enable(self) -> None:

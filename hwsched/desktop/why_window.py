@@ -2,9 +2,10 @@
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTreeWidget, QTreeWidgetItem, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.wrapping import WrappingTree
 from hwsched.model.errors import ChangeError
 from hwsched.operations.why import HOLES, PLACE, Why, as_lines, why
 from hwsched.rules import in_rulebook
@@ -29,11 +30,9 @@ class WhyWindow(ToolWindow):
         font = self.headline.font()
         font.setBold(True)
         self.headline.setFont(font)
-        self.tree = QTreeWidget()
-        self.tree.setHeaderHidden(True)
-        self.tree.setWordWrap(True)
+        self.tree = WrappingTree()
         self.tree.setAlternatingRowColors(True)
-        self.tree.setSelectionMode(QTreeWidget.SelectionMode.ExtendedSelection)
+        self.tree.setSelectionMode(WrappingTree.SelectionMode.ExtendedSelection)
         self.tree.itemSelectionChanged.connect(self.enable)
         row = QHBoxLayout()
         row.addWidget(self.about)

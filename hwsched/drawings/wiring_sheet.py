@@ -93,7 +93,8 @@ def wiring_sheet(
     sheet.supply(supply)
     sheet.way(way, mark)
     bounds = (0.0, sheet.bottom, _WIDE, 0.0)
-    wires = f"Wires bear the circuit's name, the number of the run and the pole, such as {sheet.wire(1)}+."
+    prefix = "" if sheet.wire(1) == "1" else "the circuit's name, "
+    wires = f"Wires bear {prefix}the number of the run in its circuit and the pole, such as {sheet.wire(1)}+."
     leads = "From the opening's terminals to a device: its own leads, or wire as its sheet says."
     said = ["Schematic, not to scale.", wires, STRANDING_NOTE, leads, *sheet.notes]
     return Drawing(

@@ -163,9 +163,15 @@ def _out_of_stock(case: Case, fit: Fit) -> tuple[float, float]:
 
 
 def _liking(case: Case, fit: Fit) -> float:
-    """Sum the ranks of the parts; one without a rank counts as the last."""
-    parts = [case.catalogue.get(each.part) for each in fit.parts if each.role != "tool"]
-    return float(sum(part.preferred or _UNRANKED for part in parts if part is not None))
+    """Sum the ranks of the parts; one without a rank counts as the last, where any of its kind has one.
+
+    Of kinds in which nobody prefers anything no part counts: what goes with a preferred part must not outweigh it.
+    """
+    total = 0
+    for part in (case.catalogue.get(each.part) for each in fit.parts if each.role != "tool"):
+        if part is not None and part.kind in case.catalogue.ranked:
+            total += part.preferred or _UNRANKED
+    return float(total)
 
 
 def numbers_in(fit: Fit) -> tuple[str, ...]:

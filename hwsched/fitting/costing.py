@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from hwsched.calc.cost import Cost, Job, Line, Terms, cost_of, exact, product
+from hwsched.calc.cost import LABOUR, ZERO, Cost, Job, Line, Terms, Unknown, combined, cost_of, exact, product
 from hwsched.calc.labour import LabourTable, labour, labour_table, unit_share
 from hwsched.cases import Case, Catalogue, Fit
 from hwsched.cases.case_key import survey_key
@@ -12,6 +12,8 @@ from hwsched.fitting.tasks import tasks_of
 
 def terms_of(terms: CostTerms, catalogue: Catalogue) -> Terms:
     """Return the terms in which lines are priced: without a currency of its own a project takes that of its parts.
+
+    Where parts have several, or none, the currency stays empty: unknown.
 
     Raises
     ------
@@ -72,13 +74,27 @@ def price_openings(
         done[alike] = number = done.get(alike, 0) + 1
         hours = work.hours if rate == 1.0 else product(work.hours, exact(unit_share(number, rate), "share"))
         lines = [line_of(each.part, each.quantity, catalogue) for each in fit.parts if each.role != "tool"]
-        found[case.opening.id] = cost_of(Job(lines, hours, work.needs), priced)
+        found[case.opening.id] = cost_in(Job(lines, hours, work.needs), priced)
     return found
+
+
+def cost_in(job: Job, terms: Terms) -> Cost:
+    """Price a job; while it is not known in which currency, everything of it is unknown. Raises InputError."""
+    if terms.currency:
+        return cost_of(job, terms)
+    needs = ("currency of the project",)
+    hours = exact(job.hours, "hours")
+    unknown = [Unknown(line.number, exact(line.quantity, f"quantity of {line.number}"), needs) for line in job.lines]
+    if hours:
+        unknown.append(Unknown(LABOUR, hours, needs))
+    if job.needs:
+        unknown.append(Unknown(LABOUR, ZERO, job.needs))
+    return combined([Cost(hours=hours, unknown=tuple(unknown))])
 
 
 def line_of(number: str, quantity: float, catalogue: Catalogue) -> Line:
     """Return a part as a line to be priced."""
     part = catalogue.get(number)
     if part is None:
-        return Line(number, quantity, None, "", "")
-    return Line(number, quantity, part.list_price, part.currency, part.supplier)
+        return Line(number, quantity, None, None, None)
+    return Line(number, quantity, part.list_price, part.currency or None, part.supplier or None)

@@ -19,9 +19,11 @@ from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
 from hwsched.operations.own_fields import own_attributes
 from hwsched.operations.packet_key import packet_key
 from hwsched.operations.powering import read_work
-from hwsched.operations.waivers import Laid, WaiverBook
+from hwsched.operations.waivers import WaiverBook
+from hwsched.rules import in_rulebook
 from hwsched.rules.judging import check
 from hwsched.rules.record_judging import judge_record
+from hwsched.rules.records import OF_WAIVERS, RECORD_RULES
 from hwsched.survey import ITEM, OPENING
 from hwsched.wiring import Fed
 
@@ -167,29 +169,34 @@ def _with_records(project: Project, checked: list[Checked], today: date) -> list
     book = WaiverBook.of(waivers, settings, today) if waivers else None
     made = []
     for each in checked:
-        laid = book.lay(each.case, each.findings) if book is not None else Laid(each.findings)
         packet = packets.get(each.case.opening.id)
         if each.fit is not None and packet is None and book is None:
             made.append(each)
             continue
-        record = Record(
-            each.case,
-            packet_key(each.case, each.fit) if packet is not None else "",
-            each.fit,
-            laid.findings,
-            today,
-            packet,
-            tuple(laid.past),
-            tuple(laid.lapsed),
-            tuple(laid.unneeded),
-        )
-        said = judge_record(record, settings)
-        if book is not None and said:
-            said = book.lay(each.case, said).findings
-        if said or laid.findings is not each.findings:
-            each = replace(each, findings=_worst_first((*said, *laid.findings)))
-        made.append(each)
+        shown = packet_key(each.case, each.fit) if packet is not None else ""
+        record = Record(each.case, shown, each.fit, each.findings, today, packet)
+        findings = (*judge_record(record, settings), *each.findings)
+        if book is not None:
+            # What is said of fit and packet can be waived too; what is said of waivers cannot.
+            laid = book.lay(each.case, findings)
+            unneeded = [waiver for waiver in laid.unneeded if each.fit is not None or _judged_without_fit(waiver.rule)]
+            of_waivers = replace(
+                record,
+                findings=laid.findings,
+                past=tuple(laid.past),
+                lapsed=tuple(laid.lapsed),
+                unneeded=tuple(unneeded),
+            )
+            said = (finding for finding in judge_record(of_waivers, settings) if finding.rule in OF_WAIVERS)
+            findings = (*said, *laid.findings)
+        made.append(replace(each, findings=_worst_first(findings)))
     return made
+
+
+def _judged_without_fit(rule_id: str) -> bool:
+    """Tell whether a rule speaks of an opening without a fit; of others nobody knows what they would say."""
+    rule = in_rulebook(rule_id)
+    return rule is None or rule.discipline == "survey" or rule in RECORD_RULES
 
 
 def _worst_first(findings: Iterable[Finding]) -> tuple[Finding, ...]:

@@ -6,8 +6,8 @@ from dataclasses import asdict
 from sqlalchemy import select
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.cost import Terms, exact
-from hwsched.calc.labour import unit_share
+from hwsched.calc.cost import Job, Terms, cost_of, exact
+from hwsched.calc.labour import labour_table, unit_share
 from hwsched.cases.terms import CostTerms
 from hwsched.fitting.costing import hours_of
 from hwsched.model.errors import ValueRefusedError
@@ -15,6 +15,7 @@ from hwsched.model.project import Project
 from hwsched.model.queries import read_terms
 from hwsched.model.tables import PROJECT
 from hwsched.operations.changes import Changes
+from hwsched.survey import LEAF
 
 
 def set_terms(
@@ -41,13 +42,13 @@ def set_terms(
     labour_per_hour : str, optional
         As a decimal number; "" for unknown.
     learning_rate : str, optional
-        Above 0 to 1; 1: nothing is learnt.
+        0.5 to 1; 1: nothing is learnt.
     discounts : mapping, optional
         Supplier to the share that it takes off, 0 to 1.
     rates : mapping, optional
         Currency to what one unit of it is worth in the project's.
     hours : mapping, optional
-        Task, or ``task/leaf material``, to hours for one.
+        Task of the labour table, or ``task/leaf material``, to hours for one.
 
     Raises
     ------
@@ -62,20 +63,20 @@ def set_terms(
             held["labour_per_hour"] = labour_per_hour.strip() or None
         if learning_rate is not None:
             held["learning_rate"] = learning_rate.strip() or "1"
-        for name, given in (("discounts", discounts), ("rates", rates), ("hours", hours)):
+        of_currency = {_currency(key, "rate"): value for key, value in (rates or {}).items()}
+        for name, given in (("discounts", discounts), ("rates", of_currency), ("hours", hours)):
             merged = {**held[name], **(given or {})}
             held[name] = {key: value for key, value in merged.items() if value is not None}
-        held["rates"] = {_currency(key): value for key, value in held["rates"].items()}
         _check(CostTerms(**held))
         row = change.connection.execute(select(PROJECT)).one()
         change.update(PROJECT, [(row.id, {"settings": {**row.settings, "terms": held}})])
     return Changes.of(change)
 
 
-def _currency(text: str) -> str:
+def _currency(text: str, of: str = "") -> str:
     code = text.strip().upper()
-    if code and not (len(code) == 3 and code.isascii() and code.isalpha()):
-        raise ValueRefusedError("currency", f"'{text}' is none; accepted: three letters such as USD (ISO 4217)")
+    if (code or of) and not (len(code) == 3 and code.isascii() and code.isalpha()):
+        raise ValueRefusedError(of or "currency", f"'{text}' is none; accepted: three letters such as USD (ISO 4217)")
     return code
 
 
@@ -89,6 +90,17 @@ def _check(terms: CostTerms) -> None:
             exact(terms.labour_per_hour, "labour an hour")
         unit_share(2, float(exact(terms.learning_rate, "learning rate", above=0, at_most=1)))
         hours_of(terms)
-        Terms(terms.currency, dict(terms.discounts), dict(terms.rates), terms.labour_per_hour)
+        if terms.currency:
+            cost_of(Job(), Terms(terms.currency, dict(terms.discounts), dict(terms.rates), terms.labour_per_hour))
     except InputError as error:
         raise ValueRefusedError(error.field, error.message) from error
+    known = {task for task, _ in labour_table()}
+    materials = {choice.value for choice in LEAF.attribute("material").choices}
+    for name in terms.hours:
+        task, slash, material = name.partition("/")
+        if task not in known:
+            raise ValueRefusedError("hours", f"there is no task '{task}'; accepted: {', '.join(sorted(known))}")
+        if slash and material not in materials:
+            raise ValueRefusedError(
+                "hours", f"there is no leaf material '{material}'; accepted: {', '.join(sorted(materials))}"
+            )

@@ -114,7 +114,8 @@ def typed_facts(project: Project, entity: str, texts: Mapping[str, str]) -> dict
 def typed_value(project: Project, attribute: Attribute, text: str) -> Value:
     """Read one value that a person typed; raises ValueRefusedError."""
     try:
-        return read_value(attribute, text, bare_unit=project.bare_unit).value
+        # The project's unit is that of lengths; another number without a unit is in the fact's own.
+        return read_value(attribute, text, bare_unit=project.bare_unit if attribute.kind == "length" else None).value
     except CellError as error:
         wanted = f"; accepted: {error.accepted}" if error.accepted else ""
         raise ValueRefusedError(attribute.label, f"'{text}' {error.message}{wanted}") from error

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import isfinite
 
-from sqlalchemy import select
+from sqlalchemy import Connection, select
 
 from hwsched.cases import Case, Chosen, Fit
 from hwsched.fitting import fit
@@ -120,7 +120,7 @@ def make_set(
     if not title:
         raise ValueRefusedError("name", "a hardware set needs a name")
     with project.change("make-set", f"Make hardware set {title}", who) as change:
-        held = _accepted(change, lines)
+        held = _accepted(change.connection, lines)
         set_id = _insert(change, title, held, notes)
         change.update(OPENING_TABLE, [(each, {"set_id": set_id}) for each in openings])
     return Changes.of(change), set_id
@@ -131,7 +131,7 @@ def change_set_lines(project: Project, set_id: str, lines: Iterable[Line], *, wh
     with project.change("change-set", "Change a hardware set", who) as change:
         row = check_version(change, HARDWARE_SET, set_id, None)
         change.summary = f"Change hardware set {row.name}"
-        wanted = {(line.role, line.part): line for line in _accepted(change, lines)}
+        wanted = {(line.role, line.part): line for line in _accepted(change.connection, lines)}
         held = {
             (each.role, each.part): each
             for each in change.connection.execute(select(SET_LINE).where(SET_LINE.c.set_id == set_id))
@@ -223,7 +223,7 @@ def accept_sets(project: Project, proposed: Sequence[Proposed], *, who: str) -> 
     """Make proposed sets and give them to their openings, as one step; raises as `make_set`."""
     with project.change("accept-sets", f"Make {len(proposed)} proposed hardware sets", who) as change:
         for each in proposed:
-            set_id = _insert(change, each.name, _accepted(change, each.lines), "")
+            set_id = _insert(change, each.name, _accepted(change.connection, each.lines), "")
             change.update(OPENING_TABLE, [(opening, {"set_id": set_id}) for opening in each.openings])
     return Changes.of(change)
 
@@ -238,13 +238,13 @@ def effect_of_lines(
 ) -> tuple[SetEffect, ...]:
     """Work out which openings a changed set changes, before it is accepted; those that stay are left out.
 
-    Told to stop, it gives those found so far. Raises MissingRowError.
+    Told to stop, it gives those found so far. Raises MissingRowError, and ValueRefusedError as `change_set_lines` would.
     """
     found = next((each for each in hardware_sets(project) if each.id == set_id), None)
     if found is None:
         raise MissingRowError("this hardware set is not in the project any more")
-    wanted = [Chosen(line.role, line.part, line.quantity, "set") for line in lines]
     with project.reading() as connection:
+        wanted = [Chosen(line.role, line.part, line.quantity, "set") for line in _accepted(connection, lines)]
         cases = list(read_cases(connection, found.openings, project.catalogue.read(connection)))
     effects = []
     for done, case in enumerate(cases, start=1):
@@ -292,8 +292,8 @@ def _insert(change: Change, name: str, lines: Sequence[Line], notes: str) -> str
     return set_id
 
 
-def _accepted(change: Change, lines: Iterable[Line]) -> list[Line]:
-    known = set(change.connection.execute(select(PART.c.number)).scalars())
+def _accepted(connection: Connection, lines: Iterable[Line]) -> list[Line]:
+    known = set(connection.execute(select(PART.c.number)).scalars())
     held: dict[tuple[str, str], Line] = {}
     for line in lines:
         if line.role not in ROLES:

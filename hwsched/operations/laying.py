@@ -189,7 +189,8 @@ def typed_laid(entity: str, texts: Mapping[str, str]) -> dict[str, Any]:
             known = ", ".join(each.name for each in declared.attributes)
             raise ValueRefusedError(name, f"{declared.label.lower()} has no such fact; accepted: {known}") from None
         try:
-            found[name] = read_value(attribute, text, bare_unit="mm").value
+            # A number without a unit is in the fact's own; what is laid has no length in millimetres.
+            found[name] = read_value(attribute, text, bare_unit="mm" if attribute.kind == "length" else None).value
         except CellError as error:
             wanted = f"; accepted: {error.accepted}" if error.accepted else ""
             raise ValueRefusedError(attribute.label, f"'{text}' {error.message}{wanted}") from error

@@ -1,7 +1,7 @@
 """Laying waivers over findings: which hold, which have lapsed, which are past, which nothing needs any more."""
 
 import hashlib
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 
@@ -11,6 +11,7 @@ from hwsched.cases.record import Waiver
 from hwsched.model.columns import json_text
 from hwsched.rules import in_rulebook
 from hwsched.rules.judging import limits_of
+from hwsched.rules.records import OF_WAIVERS
 
 
 def facts_of(case: Case, finding: Finding) -> str:
@@ -46,6 +47,10 @@ class WaiverBook:
     by_facts: dict[str, list[Waiver]]
     by_rule: dict[str, list[Waiver]]
     """Those for the whole project that hold."""
+    ended: dict[str, list[Waiver]]
+    """Those for the whole project whose last day is over."""
+    outdated: dict[str, list[Waiver]]
+    """Those for the whole project that were given for other limits."""
     at_opening: dict[str, list[Waiver]]
     rules: frozenset[str]
     """Rules of which something is waived."""
@@ -53,45 +58,66 @@ class WaiverBook:
 
     @classmethod
     def of(cls, waivers: Iterable[Waiver], settings: Settings, today: date) -> "WaiverBook":
-        """Sort waivers by what they are found by."""
+        """Sort waivers by what they are found by; those of rules that are off wait until they are on again."""
         by_facts: dict[str, list[Waiver]] = {}
         by_rule: dict[str, list[Waiver]] = {}
+        ended: dict[str, list[Waiver]] = {}
+        outdated: dict[str, list[Waiver]] = {}
         at_opening: dict[str, list[Waiver]] = {}
         for waiver in waivers:
+            if waiver.rule in settings.rules_off:
+                continue
             if waiver.scope == "project":
-                if not waiver.past(today) and waiver.facts == facts_of_rule(waiver.rule, settings):
-                    by_rule.setdefault(waiver.rule, []).append(waiver)
+                same = waiver.facts == facts_of_rule(waiver.rule, settings)
+                held = outdated if not same else ended if waiver.past(today) else by_rule
+                held.setdefault(waiver.rule, []).append(waiver)
                 continue
             by_facts.setdefault(waiver.facts, []).append(waiver)
             if waiver.opening_id is not None:
                 at_opening.setdefault(waiver.opening_id, []).append(waiver)
-        rules = {waiver.rule for found in by_facts.values() for waiver in found} | by_rule.keys()
-        return cls(by_facts, by_rule, at_opening, frozenset(rules), today)
+        rules = {waiver.rule for found in by_facts.values() for waiver in found}
+        rules |= by_rule.keys() | ended.keys() | outdated.keys()
+        return cls(by_facts, by_rule, ended, outdated, at_opening, frozenset(rules), today)
 
     def lay(self, case: Case, findings: Sequence[Finding]) -> Laid:
-        """Lay the waivers over the findings of one opening; none is hidden."""
+        """Lay the waivers over the findings of one opening; none is hidden.
+
+        A waiver that has ended or lapsed asks again only while its finding stands open: once it is given anew, nothing
+        needs the old one. Those of the whole project are never told to be unneeded, since one opening cannot know.
+        """
         opening_id = case.opening.id
         laid = Laid(())
         used: set[str] = set()
+        open_: set[tuple[str, str]] = set()
         out = []
         for finding in findings:
             if finding.rule not in self.rules:
                 out.append(finding)
                 continue
-            holds = [w for w in self.by_rule.get(finding.rule, ()) if w.about in ("", finding.about)]
+            holds = _of(self.by_rule, finding)
+            past = _of(self.ended, finding)
             for waiver in self.by_facts.get(facts_of(case, finding), ()):
                 if waiver.scope == "opening" and waiver.opening_id != opening_id:
                     continue
-                used.add(waiver.id)
                 if waiver.past(self.today):
-                    laid.past.append(waiver)
+                    past.append(waiver)
                 else:
+                    used.add(waiver.id)
                     holds.append(waiver)
-            out.append(replace(finding, waived=True, waived_by=holds[-1].words) if holds else finding)
-        standing = {(finding.rule, finding.about) for finding in findings}
+            if holds:
+                out.append(replace(finding, waived=True, waived_by=holds[-1].words))
+                continue
+            out.append(finding)
+            open_.add((finding.rule, finding.about))
+            used |= {waiver.id for waiver in past}
+            laid.past += [waiver for waiver in past if waiver not in laid.past]
+            laid.lapsed += [waiver for waiver in _of(self.outdated, finding) if waiver not in laid.lapsed]
         for waiver in self.at_opening.get(opening_id, ()):
-            if waiver.id not in used:
-                same = (waiver.rule, waiver.about) in standing
-                (laid.lapsed if same else laid.unneeded).append(waiver)
+            if waiver.id not in used and waiver.rule not in OF_WAIVERS:
+                (laid.lapsed if (waiver.rule, waiver.about) in open_ else laid.unneeded).append(waiver)
         laid.findings = tuple(out)
         return laid
+
+
+def _of(held: Mapping[str, Sequence[Waiver]], finding: Finding) -> list[Waiver]:
+    return [waiver for waiver in held.get(finding.rule, ()) if waiver.about in ("", finding.about)]

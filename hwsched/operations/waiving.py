@@ -14,6 +14,7 @@ from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Checker, look_again
 from hwsched.operations.waivers import facts_of, facts_of_rule
 from hwsched.rules import in_rulebook
+from hwsched.rules.records import OF_WAIVERS
 
 
 def waive(
@@ -63,6 +64,8 @@ def waive(
     last = _day(until)
     if in_rulebook(rule) is None:
         raise ValueRefusedError("rule", f"there is no '{rule}'")
+    if rule in OF_WAIVERS:
+        raise ValueRefusedError("rule", f"{rule} speaks of a waiver: take that waiver back, or give it anew")
     if scope not in SCOPES:
         raise ValueRefusedError("scope", f"there is no '{scope}'; accepted: {', '.join(SCOPES)}")
     for name, text in (("person", person), ("reason", reason)):
@@ -131,7 +134,8 @@ def _at_opening(project: Project, opening_id: str, rule: str, about: str | None,
     found = [f for f in checked[0].findings if f.rule == rule and not f.waived and (about is None or f.about == about)]
     if not found:
         raise ValueRefusedError("rule", f"{case.opening.mark} has no open finding of {rule}")
-    return [{"opening_id": opening_id, "about": f.about, "facts": facts_of(case, f)} for f in found]
+    wanted = dict.fromkeys((f.about, facts_of(case, f)) for f in found)
+    return [{"opening_id": opening_id, "about": each, "facts": facts} for each, facts in wanted]
 
 
 def _day(text: str | None) -> date | None:

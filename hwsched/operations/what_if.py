@@ -8,14 +8,16 @@ from hwsched.attributes import Attribute
 from hwsched.calc.cost import Cost
 from hwsched.cases import Case, Catalogue, Chosen, Finding, Fit, Settings
 from hwsched.cases.case_key import case_key
+from hwsched.cases.power import PowerFacts
 from hwsched.exchange.catalogue_book import read_catalogue as read_book
 from hwsched.exchange.problems import InputRejected
 from hwsched.fitting import fit
 from hwsched.fitting.candidate import holes_in
 from hwsched.fitting.costing import price_openings
 from hwsched.model.errors import ValueRefusedError
+from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import read_cases, read_own_fields, read_terms
+from hwsched.model.queries import read_cases, read_fits, read_own_fields, read_terms
 from hwsched.operations.by_hand import ROLES, write_choices
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.changes import Changes
@@ -25,6 +27,10 @@ from hwsched.operations.own_fields import own_attributes
 from hwsched.operations.settings import PREFERENCES, check_limits, set_settings
 from hwsched.rules import RULEBOOK
 from hwsched.rules.judging import check
+from hwsched.wiring import Fed, work_out
+
+_Known = dict[tuple[str, str], tuple[Fit, tuple[Finding, ...]]]
+"""Fits and findings of cases that were worked out already."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,9 +111,13 @@ def what_if(
         catalogue = project.catalogue.read(connection)
         cases = list(read_cases(connection, None if ids is None else list(ids), catalogue))
         own = own_attributes(read_own_fields(connection), "part")
-        terms = read_terms(connection)
+        terms, laid = read_terms(connection), read_power(connection)
+        beside = list(read_cases(connection, _beside(laid, cases), catalogue))
     other = _catalogue(catalogue, question.catalogue, own)
-    known: dict[tuple[str, str], tuple[Fit, tuple[Finding, ...]]] = {}
+    for choice in question.choices:
+        if other.get(choice.part) is None:
+            raise ValueRefusedError("part", f"the catalogue has no part '{choice.part}'")
+    known: _Known = {}
     rows: list[tuple[Case, Case, Fit, Fit, tuple[Finding, ...], tuple[Finding, ...]]] = []
     for done, case in enumerate(cases, start=1):
         if cancelled is not None and cancelled():
@@ -118,10 +128,17 @@ def what_if(
         rows.append((case, asked, before, after, said, would_say))
         if progress is not None and (done % 16 == 0 or done == len(cases)):
             progress(done, len(cases))
+    neighbours = [(case, _asked(case, replace(question, choices=()), other)) for case in beside]
+    circuits = (
+        _of_circuits(laid, [(row[0], row[2]) for row in rows], [case for case, _ in neighbours], known),
+        _of_circuits(laid, [(row[1], row[3]) for row in rows], [case for _, case in neighbours], known),
+    )
     costs = price_openings(((row[0], row[2]) for row in rows), catalogue, terms)
     would_cost = price_openings(((row[1], row[3]) for row in rows), other, terms)
     found = []
-    for case, _, before, after, said, would_say in rows:
+    for case, _, before, after, alone, would_alone in rows:
+        said = (*alone, *circuits[0].get(case.opening.id, ()))
+        would_say = (*would_alone, *circuits[1].get(case.opening.id, ()))
         effect = effect_between(case.opening.mark, before, after)
         gone = tuple(f for f in said if f not in would_say)
         new = tuple(f for f in would_say if f not in said)
@@ -193,29 +210,24 @@ def successors(
     with project.reading() as connection:
         catalogue = project.catalogue.read(connection)
         cases = list(read_cases(connection, None, catalogue))
+        stored = read_fits(connection)
         terms = read_terms(connection)
-    known: dict[tuple[str, str], tuple[Fit, tuple[Finding, ...]]] = {}
+    known: _Known = {}
     found = []
     for done, case in enumerate(cases, start=1):
         if cancelled is not None and cancelled():
             break
         if progress is not None and (done % 16 == 0 or done == len(cases)):
             progress(done, len(cases))
+        held = _with_held(case, stored[case.opening.id].fit) if case.opening.id in stored else case
         chosen = tuple(
             replace(choice, part=_last(catalogue, choice.part)) if _superseded(catalogue, choice.part) else choice
-            for choice in case.chosen
+            for choice in held.chosen
         )
-        before, said = _worked(case, known)
-        used = [part for part in before.parts if _superseded(catalogue, part.part)]
-        if not used and chosen == case.chosen:
+        if chosen == held.chosen:
             continue
-        roles = {choice.role for choice in chosen}
-        forced = tuple(
-            Chosen(part.role, _last(catalogue, part.part), part.quantity)
-            for part in used
-            if part.role in ROLES and part.role not in roles
-        )
-        after, would_say = _worked(replace(case, chosen=(*chosen, *forced)), known)
+        before, said = _worked(held, known)
+        after, would_say = _worked(replace(case, chosen=chosen), known)
         effect = effect_between(case.opening.mark, before, after)
         costs = price_openings([(case, before)], catalogue, terms), price_openings([(case, after)], catalogue, terms)
         new = tuple(f for f in would_say if f not in said)
@@ -266,8 +278,39 @@ def _catalogue(catalogue: Catalogue, path: Path | None, own: Sequence[Attribute]
     read = read_book(path, own_fields=own, known=frozenset(catalogue.parts))
     if read.problems:
         raise InputRejected(read.problems)
-    parts = {**catalogue.parts, **{part.number: part for part in read.parts}}
-    return Catalogue(parts, f"what-if {path}", catalogue.ranks)
+    parts = dict(catalogue.parts)
+    for part in read.parts:
+        held = parts.get(part.number)
+        if held is not None:
+            # As when it is taken in: stock and preference that it does not tell are kept.
+            part = replace(
+                part,
+                stock=held.stock if part.stock is None else part.stock,
+                preferred=held.preferred if part.preferred is None else part.preferred,
+            )
+        parts[part.number] = replace(part, kit=tuple(sorted(part.kit)))
+    return Catalogue(parts, f"what-if {path}", f"what-if {path}")
+
+
+def _beside(laid: PowerFacts, cases: Sequence[Case]) -> list[str]:
+    """Return the openings that are not asked about and hang on a supply of one that is."""
+    fed, asked = laid.fed(), {case.opening.id for case in cases}
+    supplies = {fed[each].supply_id for each in asked if each in fed}
+    return [each for each, circuit in fed.items() if circuit.supply_id in supplies and each not in asked]
+
+
+def _of_circuits(
+    laid: PowerFacts, worked: Sequence[tuple[Case, Fit]], beside: Sequence[Case], known: _Known
+) -> Mapping[str, Sequence[Finding]]:
+    """Return what the rules of circuits say of openings by their fits."""
+    if not any(case.feed is not None for case, _ in worked):
+        return {}
+    openings = {case.opening.id: Fed(case, found) for case, found in worked}
+    openings |= {case.opening.id: Fed(case, _worked(case, known)[0]) for case in beside}
+    case = worked[0][0]
+    fed = laid.fed()
+    supplies = {fed[each].supply_id for each in openings if each in fed}
+    return work_out(laid, openings, case.catalogue, case.settings, supplies).by_opening()
 
 
 def _asked(case: Case, question: Question, catalogue: Catalogue) -> Case:
@@ -286,15 +329,24 @@ def _asked(case: Case, question: Question, catalogue: Catalogue) -> Case:
     return replace(case, settings=changed, catalogue=catalogue, chosen=ordered)
 
 
-def _worked(
-    case: Case, known: dict[tuple[str, str], tuple[Fit, tuple[Finding, ...]]]
-) -> tuple[Fit, tuple[Finding, ...]]:
+def _worked(case: Case, known: _Known) -> tuple[Fit, tuple[Finding, ...]]:
     key = (case_key(case), case.catalogue.key)
     found = known.get(key)
     if found is None:
         made = fit(case)
         found = known[key] = (made, check(case, made))
     return found
+
+
+def _with_held(case: Case, found: Fit) -> Case:
+    """Return the case with the superseded parts of its stored fit chosen: a new fit would take none that is not.
+
+    Of a role that holds one, all parts are chosen, so that those beside it stay.
+    """
+    roles = {choice.role for choice in case.chosen}
+    stale = {part.role for part in found.parts if _superseded(case.catalogue, part.part)} - roles
+    held = tuple(Chosen(part.role, part.part, part.quantity) for part in found.parts if part.role in stale)
+    return replace(case, chosen=(*case.chosen, *held))
 
 
 def _superseded(catalogue: Catalogue, number: str) -> bool:

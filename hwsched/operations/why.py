@@ -2,13 +2,14 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from typing import Any
 
 from sqlalchemy import Connection
 
 from hwsched.attributes import show_value
 from hwsched.cases import Case, Finding, Fit, Hole
 from hwsched.model.errors import ValueRefusedError
-from hwsched.model.history import changes_of
+from hwsched.model.history import RowChange, changes_of
 from hwsched.model.project import Project
 from hwsched.operations.checking import Checked, Checker, look_again
 from hwsched.operations.choosing import openings_of_marks
@@ -256,15 +257,23 @@ class _Teller:
 
     def _origin(self, row_id: str, attribute: str) -> str:
         if row_id not in self._origins:
-            found: dict[str, str] = {}
-            for change in changes_of(self.connection, row_id):
-                for name in change.after or ():
-                    found[name] = change.origin or f"step {change.change_set}, {change.who}"
-            self._origins[row_id] = found
+            self._origins[row_id] = _origins(changes_of(self.connection, row_id))
         return self._origins[row_id].get(attribute, "")
 
     def _length(self, mm: float) -> str:
         return format_length(mm, self.style)
+
+
+def _origins(changes: Iterable[RowChange]) -> dict[str, str]:
+    """Return where the values of a row came from; an undo or redo brings back a value with its origin."""
+    held: dict[str, list[tuple[Any, str]]] = {}
+    for change in changes:
+        for name, value in (change.after or {}).items():
+            known = held.setdefault(name, [])
+            step = f"step {change.change_set}, {change.who}"
+            back = None if change.kind == "edit" else next((o for v, o in reversed(known) if v == value), None)
+            known.append((value, back or change.origin or step))
+    return {name: known[-1][1] for name, known in held.items()}
 
 
 def as_lines(told: Sequence[Why]) -> list[str]:

@@ -1,11 +1,11 @@
 """What supplies cost with their batteries, wire and the work of laying them, by building."""
 
-from hwsched.calc.cost import Cost, Job, cost_of
+from hwsched.calc.cost import Cost, Job
 from hwsched.calc.labour import Task, labour
 from hwsched.cases import Catalogue
 from hwsched.cases.power import WorkedSupply
 from hwsched.cases.terms import CostTerms
-from hwsched.fitting.costing import hours_of, line_of, terms_of
+from hwsched.fitting.costing import cost_in, hours_of, line_of, terms_of
 from hwsched.wiring.take_off import wire_lines
 
 
@@ -26,5 +26,5 @@ def price_supplies(supplies: tuple[WorkedSupply, ...], catalogue: Catalogue, ter
             lines.append(line_of(wire.part or wire.gauge, wire.with_waste_m, catalogue))
             tasks.append(Task("lay-wire", wire.length_m))
         work = labour(tasks, table)
-        found[building] = cost_of(Job(lines, work.hours, work.needs), priced)
+        found[building] = cost_in(Job(lines, work.hours, work.needs), priced)
     return found

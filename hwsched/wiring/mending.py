@@ -82,6 +82,8 @@ def mends(node: WorkedNode, solved: Solved) -> tuple[Mend, ...]:
                 does = "a supply of" if cure.kind == "nominal-voltage" else "an output of"
                 text = f"{does} {normal_v:g} V (now {source.normal_v:g} V): {least_v:.2f} V at {node.name}"
                 text += f", {node.minimum_v:g} V needed"
+                if cure.kind == "nominal-voltage" and source.battery_end_v is not None:
+                    text += ", with a standby battery to match"
             text += against
         made.setdefault(text, Mend(cure.kind, works, text))
     return tuple(made.values())
@@ -97,7 +99,9 @@ def _proved(
         by = circuit.source_v / solved.states[-1].source_v
     elif cure.kind == "nominal-voltage":
         by = circuit.source_v / source.normal_v
-    end_v = None if source.battery_end_v is None else source.battery_end_v * by
+    # A battery ends where it ends, however the output is set; another supply has one to match.
+    alike = by if cure.kind == "nominal-voltage" else 1.0
+    end_v = None if source.battery_end_v is None else source.battery_end_v * alike
     raised = replace(source, normal_v=source.normal_v * by, lowest_v=source.lowest_v * by, battery_end_v=end_v)
     devices = [replace(d, node=load.node) for d, load in zip(solved.devices, circuit.loads, strict=True)]
     at = next(

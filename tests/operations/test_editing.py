@@ -202,3 +202,15 @@ def test_removing_an_item(project, opening):
 def test_there_is_nothing_else_to_edit(project):
     with pytest.raises(errors.ValueRefusedError, match="change_set"):
         edit_facts(project, "change_set", "1", {}, who="ann")
+
+
+def test_a_bare_number_is_in_the_fact_s_own_unit_and_only_a_length_in_the_project_s(project):
+    """The project's unit, inches here, is that of lengths; metres, degrees and plain numbers have their own."""
+    opening = add_opening(project, {"mark": "B-1"}, who="ann")[1]
+    for name, text in (("plan_x_m", "12"), ("temperature_low_c", "5"), ("operations_per_day", "40")):
+        edit_fact_text(project, "opening", opening, name, text, who="ann")
+    edit_fact_text(project, "opening", opening, "frame_stop_mm", "2", who="ann")
+    with project.reading() as connection:
+        (found,) = (c.opening for c in read_cases(connection) if c.opening.id == opening)
+    assert (found.plan_x_m, found.temperature_low_c, found.operations_per_day) == (12.0, 5.0, 40.0)
+    assert found.frame_stop_mm == pytest.approx(50.8)

@@ -248,9 +248,17 @@ def test_names_are_checked_when_they_are_edited(project, laid):
 
 
 def test_typed_facts(project):
-    assert typed_laid("supply", {"x_m": "3 ft", "standby_hours": "4 h", "use": "possible", "notes": ""}) == {
-        "x_m": pytest.approx(0.9144), "standby_hours": 4.0, "use": "candidate", "notes": None,
+    texts = {"x_m": "3 ft", "standby_hours": "4 h", "use": "possible", "notes": "", "y_m": "12", "rise_m": "2.5"}
+    assert typed_laid("supply", texts) == {
+        "x_m": pytest.approx(0.9144), "standby_hours": 4.0, "use": "candidate", "notes": None, "y_m": 12.0,
+        "rise_m": 2.5,
     }  # fmt: skip
+    # Bare numbers are in the fact's own unit.
+    assert typed_laid("supply", {"standby_hours": "4", "temperature_c": "5"}) == {
+        "standby_hours": 4.0, "temperature_c": 5.0,
+    }  # fmt: skip
+    assert typed_laid("run", {"length_m": "30", "extra_ohm": "0.1"}) == {"length_m": 30.0, "extra_ohm": 0.1}
+    assert typed_laid("circuit", {"limiter_a": "2"}) == {"limiter_a": 2.0}
     for entity, texts, word in (
         ("run", {"length_m": "long"}, "Length, one way"),
         ("run", {"colour": "red"}, "no such fact; accepted: from_node"),

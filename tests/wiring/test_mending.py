@@ -16,6 +16,7 @@ CASES = {
     "resistance": ({"UNIT": {"draws": "resistance"}}, RUNS, {}),
     "battery": ({}, [run("supply", "a", 30.0), run("a", "b", 20.0)], {"supplies": [supply(battery="BAT")]}),
     "wide window": ({"UNIT": WIDE}, RUNS, {}),
+    "wide window and battery": ({"UNIT": WIDE}, RUNS, {"supplies": [supply(battery="BAT")]}),
     "narrow window": ({"UNIT": {"supply_high_v": 12.3}}, RUNS, {}),
 }
 
@@ -56,7 +57,8 @@ def laid(mend, node, runs, changed, more):
         return [replace(r, length_m=r.length_m * share) if r in path else r for r in runs], changed
     assert mend.kind in ("source-voltage", "nominal-voltage")
     output = float(re.search(r"of (\S+) V \(now", mend.text)[1])
-    scaled = {"BAT": {"end_v": 10.5 * output / 12.0}} if more.get("supplies") else {}
+    matched = more.get("supplies") and mend.kind == "nominal-voltage"
+    scaled = {"BAT": {"end_v": 10.5 * output / 12.0}} if matched else {}
     return runs, {**changed, "PSU": {"output_v": output}, **scaled}
 
 
@@ -117,6 +119,16 @@ def test_a_nominal_voltage_counts_from_its_lowest():
     # 22.8 - 2 x 90 x 0.4 x 0.022207 = 21.20 V (as in test_work)
     assert told == pytest.approx(22.8 - 1.5989, abs=0.006)
     assert nominal.works
+
+
+def test_a_higher_output_does_not_mend_what_the_battery_ends_at():
+    battery = {"supplies": [supply(battery="BAT")]}
+    worked = only_circuit(alone([run("supply", "a", 60.0)], parts(UNIT=WIDE), **battery))
+    by_kind = {mend.kind: mend for mend in worked.mends["a"]}
+    assert not by_kind["source-voltage"].works
+    assert "in the state standby end" in by_kind["source-voltage"].text
+    assert by_kind["nominal-voltage"].works
+    assert by_kind["nominal-voltage"].text.endswith("with a standby battery to match")
 
 
 def test_nothing_low_nothing_mended():

@@ -16,5 +16,7 @@ RECORD_RULES: tuple[RecordRule, ...] = (
     waiver_past.RULE,
     waiver_unneeded.RULE,
 )
+OF_WAIVERS = frozenset({waiver_lapsed.RULE.id, waiver_past.RULE.id, waiver_unneeded.RULE.id})
+"""Those that speak of waivers, so that nothing of them can be waived: taking back or giving anew mends them."""
 
-__all__ = ["RECORD_RULES"]
+__all__ = ["OF_WAIVERS", "RECORD_RULES"]

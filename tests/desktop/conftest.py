@@ -1,0 +1,53 @@
+"""A window on the sample, and the watch for what a test leaves behind: windows, threads, timers."""
+
+import gc
+
+import pytest
+from PySide6.QtCore import QCoreApplication, QEvent, QThread, QTimer
+from PySide6.QtWidgets import QApplication
+from shiboken6 import isValid
+
+from hwsched.desktop.window import Window
+
+
+@pytest.fixture(autouse=True)
+def nothing_left_behind(qapp):
+    yield
+    qapp.processEvents()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    open_ = [each for each in QApplication.topLevelWidgets() if each.isVisible()]
+    assert not open_, [(type(each).__name__, each.windowTitle()) for each in open_]
+    alive = [each for each in gc.get_objects() if isinstance(each, QThread | QTimer) and isValid(each)]
+    assert not [each for each in alive if isinstance(each, QThread) and each.isRunning()]
+    assert not [each for each in alive if isinstance(each, QTimer) and each.isActive()]
+
+
+@pytest.fixture
+def at_work(qtbot, sample_file):
+    shown = Window("tester")
+    qtbot.addWidget(shown)
+    shown.show()
+    shown.open_project(str(sample_file))
+    idle(qtbot, shown)
+    assert shown.register.total() > 100
+    yield shown
+    idle(qtbot, shown)
+    shown.close()
+
+
+def idle(qtbot, window):
+    """Wait until no job is running, those that follow one another included."""
+    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=30000)
+
+
+def choose(window, *marks):
+    """Select openings in the register by their marks."""
+    ids = [id_ for id_, each in window.workspace.checked.items() if each.case.opening.mark in marks]
+    assert len(ids) == len(marks)
+    window.select_openings(ids)
+    return ids
+
+
+def checked_of(window, mark):
+    """Return an opening as the views see it."""
+    return next(each for each in window.workspace.checked.values() if each.case.opening.mark == mark)

@@ -1,0 +1,169 @@
+"""Missing facts, cost with its terms, and what is printed, by real clicks and keys."""
+
+from decimal import Decimal
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog
+
+from hwsched.desktop.cost_window import CostWindow
+from hwsched.desktop.missing_window import MissingWindow
+from hwsched.desktop.print_dialog import PrintDialog
+from hwsched.operations.issuing import PRINTS
+from tests.desktop.conftest import checked_of, choose, idle
+
+LEFT = Qt.MouseButton.LeftButton
+
+
+def test_missing_facts_select_their_openings_and_the_return_visit_is_written(at_work, qtbot, tmp_path, monkeypatch):
+    qtbot.keyClicks(at_work.search, "glass annexe")
+    qtbot.waitUntil(lambda: at_work.register.rowCount() < at_work.register.total(), timeout=3000)
+    at_work.act_missing.trigger()
+    missing = at_work.tools[MissingWindow]
+    first = missing.list.topLevelItem(0)
+    counts = [int(missing.list.topLevelItem(n).text(2)) for n in range(missing.list.topLevelItemCount())]
+    assert counts == sorted(counts, reverse=True)
+    marks = set(first.text(4).split(", "))
+    where = missing.list.visualItemRect(first).center()
+    qtbot.mouseClick(missing.list.viewport(), LEFT, pos=where)
+    qtbot.mouseDClick(missing.list.viewport(), LEFT, pos=where)
+    chosen = {at_work.workspace.checked[each].case.opening.mark for each in at_work._chosen_ids()}
+    assert chosen == marks
+    assert len(chosen) == int(first.text(3))
+    assert at_work.search.text() == ""
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(tmp_path))
+    qtbot.mouseClick(missing.write, LEFT)
+    idle(qtbot, at_work)
+    assert (tmp_path / "return-visit.pdf").is_file()
+    assert len(list(tmp_path.glob("return-visit *.xlsx"))) >= 2
+    assert f"{len(list(tmp_path.iterdir()))} files written" in missing.told.text()
+    missing.close()
+
+
+@pytest.fixture
+def cost(at_work, qtbot):
+    at_work.act_cost.trigger()
+    window = at_work.tools[CostWindow]
+    idle(qtbot, at_work)
+    yield window
+    window.close()
+
+
+def total(table):
+    line = table.topLevelItem(table.topLevelItemCount() - 1)
+    assert line.text(0) == "Total"
+    return [line.text(column).replace(",", "") for column in range(1, 5)]
+
+
+def test_totals_agree_by_building_set_and_opening_and_follow_the_terms(at_work, qtbot, cost):
+    by = {way: total(table) for way, table in cost.tables.items()}
+    assert by["building"] == by["set"] == by["opening"]
+    assert by["building"][2] == "unknown"
+    assert "labour unknown" in cost.said.text()
+    parts = Decimal(by["building"][1])
+    cost.pages.setCurrentWidget(cost.terms)
+    qtbot.keyClicks(cost.terms.labour, "80")
+    for row in range(cost.terms.discounts.rowCount()):
+        cost.terms.discounts.item(row, 1).setText("0,5")
+    qtbot.mouseClick(cost.set, LEFT)
+    idle(qtbot, at_work)
+    hours, after, labour, whole = total(cost.tables["building"])
+    # Every part has one of the suppliers: each pays half. Hours are rounded for show, to a hundredth.
+    assert Decimal(after) == pytest.approx(parts / 2, abs=Decimal("0.01"))
+    assert Decimal(labour) == pytest.approx(Decimal(hours) * 80, abs=Decimal("0.5"))
+    assert Decimal(whole) == pytest.approx(Decimal(after) + Decimal(labour), abs=Decimal("0.02"))
+    assert not cost.set.isEnabled()
+    at_work.act_undo.trigger()
+    idle(qtbot, at_work)
+    assert "changed since" in cost.said.text()
+    qtbot.mouseClick(cost.again, LEFT)
+    idle(qtbot, at_work)
+    assert total(cost.tables["building"]) == by["building"]
+
+
+def test_own_hours_rates_and_currency_are_typed_and_a_wrong_number_is_refused(at_work, qtbot, cost):
+    cost.pages.setCurrentWidget(cost.terms)
+    before = Decimal(total(cost.tables["building"])[0])
+    cost.terms.hours.item(0, 3).setText("1.25")
+    cost.terms.rates.item(0, 1).setText("0.9")
+    cost.terms.currency.setText("eur")
+    qtbot.mouseClick(cost.set, LEFT)
+    idle(qtbot, at_work)
+    assert "EUR" in cost.said.text()
+    assert Decimal(total(cost.tables["building"])[0]) != before
+    cost.terms.hours.item(0, 3).setText("an hour")
+    qtbot.mouseClick(cost.set, LEFT)
+    assert "hours" in at_work.told.text()
+    at_work.told.close()
+    cost.terms.hours.item(0, 3).setText("")
+    qtbot.mouseClick(cost.set, LEFT)
+    idle(qtbot, at_work)
+    assert Decimal(total(cost.tables["building"])[0]) == before
+
+
+def test_every_document_is_offered_with_its_formats(qtbot):
+    dialog = PrintDialog(3, 0)
+    qtbot.addWidget(dialog)
+    assert list(dialog.boxes) == [name for name, _, _ in PRINTS]
+    assert "ics" in dialog.boxes["battery-calendar"].text()
+    assert not dialog.went_out.isEnabled()
+    dialog.boxes["packets"].click()
+    assert dialog.went_out.isEnabled()
+    dialog.went_out.click()
+    assert dialog.answer()[5]
+    dialog.formats["pdf"].click()
+    assert not dialog.boxes["packets"].isEnabled()
+    assert not dialog.answer()[5]
+    assert "packets" not in dialog.answer()[0]
+    assert dialog.answer()[4] == {"xlsx", "ics"}
+    dialog.close()
+
+
+def test_a_calendar_is_written_and_packets_are_written_down_as_out(at_work, qtbot, tmp_path):
+    choose(at_work, "M004", "M005")
+    at_work.print_documents(
+        ["battery-calendar", "packets"], "chosen", tmp_path, "letter", frozenset({"ics", "pdf"}), went_out=True
+    )
+    idle(qtbot, at_work)
+    assert (tmp_path / "battery-calendar.ics").is_file()
+    assert not (tmp_path / "battery-calendar.xlsx").exists()
+    assert (tmp_path / "packets" / "M004.pdf").is_file()
+    choose(at_work, "M004")
+    assert not any(f.discipline == "documents" for f in checked_of(at_work, "M004").findings)
+    at_work.sheet.edited.emit("opening", at_work.chosen, "wave", "7")
+    at_work.choose_part(at_work.chosen, "unit", "ARC-UN")
+    assert any(f.discipline == "documents" for f in checked_of(at_work, "M004").findings)
+
+
+def test_the_settings_hold_the_whole_rulebook_and_every_preference(at_work):
+    from hwsched.operations.settings import PREFERENCES
+    from hwsched.rules import RULEBOOK
+
+    at_work.ask_settings()
+    dialog = at_work.settings
+    tree = dialog.rules
+    count = sum(tree.topLevelItem(n).childCount() for n in range(tree.topLevelItemCount()))
+    assert count == len(RULEBOOK)
+    assert [dialog.prefer.itemText(n) for n in range(dialog.prefer.count())] == list(PREFERENCES)
+    dialog.reject()
+
+
+def test_an_empty_project_opens_every_window(qtbot, tmp_path):
+    from hwsched.desktop.window import Window
+
+    window = Window("tester")
+    qtbot.addWidget(window)
+    window.show()
+    window.new_project(str(tmp_path / "empty.hwsched"), "Empty")
+    idle(qtbot, window)
+    for action in (
+        *(window.act_sets, window.act_what_if, window.act_fewest, window.act_cost),
+        *(window.act_rulebook, window.act_waivers, window.act_missing),
+    ):
+        action.trigger()
+        idle(qtbot, window)
+    assert len(window.tools) == 7
+    assert "nothing is priced" in window.tools[CostWindow].said.text()
+    assert not window.tools[MissingWindow].write.isEnabled()
+    window.close()
+    assert not window.tools

@@ -1,0 +1,154 @@
+"""Hardware sets by real clicks and keys: proposed, made, given, changed after a look, overridden, removed."""
+
+import pytest
+from PySide6.QtCore import Qt
+
+from hwsched.desktop.register import COLUMNS
+from hwsched.desktop.sets_window import SetsWindow
+from hwsched.operations.hardware_sets import hardware_sets, set_named
+from tests.desktop.conftest import checked_of, choose, idle
+
+LEFT = Qt.MouseButton.LeftButton
+SET = COLUMNS.index("Set")
+
+
+@pytest.fixture
+def sets(at_work):
+    at_work.act_sets.trigger()
+    window = at_work.tools[SetsWindow]
+    yield window
+    window.close()
+
+
+def set_in_register(window, mark):
+    row = window.register.row_of_id(checked_of(window, mark).case.opening.id)
+    return window.register.data(window.register.index(row, SET))
+
+
+def make(qtbot, window, sets, name, *marks):
+    choose(window, *marks)
+    qtbot.mouseClick(sets.new, LEFT)
+    dialog = sets.new_set
+    assert not dialog.ok.isEnabled()
+    qtbot.keyClicks(dialog.name, name)
+    qtbot.mouseClick(dialog.ok, LEFT)
+    idle(qtbot, window)
+
+
+def test_a_set_is_made_of_what_selected_openings_have_alike_and_shown_in_the_register(at_work, qtbot, sets):
+    make(qtbot, at_work, sets, "Corridor", "M004", "M005")
+    made = set_named(at_work.workspace.project, "Corridor")
+    assert made.marks == ("M004", "M005")
+    alike = {
+        (line.role, line.part)
+        for line in made.lines
+    }  # fmt: skip
+    for mark in ("M004", "M005"):
+        assert alike <= {(part.role, part.part) for part in checked_of(at_work, mark).fit.parts}
+        assert set_in_register(at_work, mark) == "Corridor"
+    assert sets.heading.text() == "Corridor"
+    assert sets.pages.tabText(0) == "Openings 2"
+    qtbot.keyClicks(at_work.search, "corridor m004")
+    at_work.act_undo.trigger()
+    idle(qtbot, at_work)
+    assert not hardware_sets(at_work.workspace.project)
+    assert sets.list.topLevelItemCount() == 0
+    at_work.search.clear()
+    at_work._search_timer.stop()
+    at_work._search_now()
+    assert set_in_register(at_work, "M004") == ""
+
+
+def test_a_set_is_made_by_hand_and_a_name_twice_is_refused(at_work, qtbot, sets):
+    at_work.table.clearSelection()
+    for expected in (1, 1):
+        qtbot.mouseClick(sets.new, LEFT)
+        dialog = sets.new_set
+        assert not dialog.give.isEnabled()
+        qtbot.keyClicks(dialog.name, "By hand")
+        qtbot.mouseClick(dialog.lines.add, LEFT)
+        dialog.lines.table.cellWidget(0, 0).setCurrentText("unit")
+        part = dialog.lines.table.cellWidget(0, 1)
+        qtbot.keyClicks(part.lineEdit(), "ARC-UN")
+        qtbot.mouseClick(dialog.ok, LEFT)
+        assert len(hardware_sets(at_work.workspace.project)) == expected
+        if dialog is not None and at_work.__dict__.get("told") is not None:
+            at_work.told.close()
+            dialog.reject()
+    (line,) = set_named(at_work.workspace.project, "By hand").lines
+    assert (line.role, line.part, line.quantity) == ("unit", "ARC-UN", 1.0)
+
+
+def test_changed_lines_are_looked_at_before_they_are_accepted(at_work, qtbot, sets):
+    make(qtbot, at_work, sets, "Corridor", "M004", "M005")
+    rows = {sets.lines.table.cellWidget(r, 0).currentText(): r for r in range(sets.lines.table.rowCount())}
+    assert not sets.look.isEnabled()
+    box = sets.lines.table.cellWidget(rows["unit"], 1)
+    box.lineEdit().selectAll()
+    qtbot.keyClicks(box.lineEdit(), "ARC-UN")
+    assert not sets.take.isEnabled()
+    qtbot.mouseClick(sets.look, LEFT)
+    idle(qtbot, at_work)
+    assert {sets.effects.topLevelItem(n).text(0) for n in range(2)} == {"M004", "M005"}
+    assert "ARC-UW" in sets.effects.topLevelItem(0).text(2)
+    assert "ARC-UN" in sets.effects.topLevelItem(0).text(3)
+    assert {line.part for line in set_named(at_work.workspace.project, "Corridor").lines} >= {"ARC-UW"}
+    qtbot.mouseClick(sets.take, LEFT)
+    idle(qtbot, at_work)
+    assert {line.part for line in set_named(at_work.workspace.project, "Corridor").lines} >= {"ARC-UN"}
+    assert "ARC-UN" in {part.part for part in checked_of(at_work, "M004").fit.parts}
+    at_work.act_undo.trigger()
+    idle(qtbot, at_work)
+    assert "ARC-UW" in {part.part for part in checked_of(at_work, "M004").fit.parts}
+    assert sets.lines.table.cellWidget(rows["unit"], 1).number() == "ARC-UW"
+
+
+def test_a_line_is_overridden_visibly_and_openings_are_given_and_freed(at_work, qtbot, sets):
+    make(qtbot, at_work, sets, "Corridor", "M004", "M005")
+    choose(at_work, "M004")
+    at_work.choose_part(at_work.chosen, "unit", "ARC-UN")
+    page = at_work.sheet.parts_page
+    words = {page.table.item(r, 0).text(): page.table.item(r, 3).text() for r in range(page.table.rowCount())}
+    assert words["unit"] == "by hand instead of set"
+    assert words["cylinder"] == "set"
+    assert "fit" in words.values()
+    assert page.note.text() == "1 by hand instead of set Corridor"
+    assert sets.members.topLevelItem(0).text(1) == "unit"
+    assert sets.list.topLevelItem(0).text(2) == "1"
+    choose(at_work, "M006")
+    assert sets.give.text() == "Give the set to 1 opening selected"
+    qtbot.mouseClick(sets.give, LEFT)
+    assert set_in_register(at_work, "M006") == "Corridor"
+    choose(at_work, "M004", "M006")
+    qtbot.mouseClick(sets.free, LEFT)
+    assert set_named(at_work.workspace.project, "Corridor").marks == ("M005",)
+    assert set_in_register(at_work, "M006") == ""
+
+
+def test_proposed_sets_are_chosen_renamed_and_made_as_one_step(at_work, qtbot, sets):
+    qtbot.mouseClick(sets.propose, LEFT)
+    idle(qtbot, at_work)
+    dialog = sets.proposed
+    count = dialog.list.topLevelItemCount()
+    assert count > 5
+    for row in range(2, count):
+        dialog.list.topLevelItem(row).setCheckState(0, Qt.CheckState.Unchecked)
+    dialog.list.topLevelItem(0).setText(0, "  Mill   corridors ")
+    assert dialog.ok.text() == "Make 2 sets"
+    qtbot.mouseClick(dialog.ok, LEFT)
+    idle(qtbot, at_work)
+    assert {each.name for each in hardware_sets(at_work.workspace.project)} == {"Mill corridors", "HS-02"}
+    at_work.act_undo.trigger()
+    idle(qtbot, at_work)
+    assert not hardware_sets(at_work.workspace.project)
+
+
+def test_a_set_is_removed_after_a_question(at_work, qtbot, sets):
+    make(qtbot, at_work, sets, "Corridor", "M004")
+    qtbot.mouseClick(sets.remove, LEFT)
+    sets.sure.reject()
+    assert hardware_sets(at_work.workspace.project)
+    qtbot.mouseClick(sets.remove, LEFT)
+    sets.sure.accept()
+    assert not hardware_sets(at_work.workspace.project)
+    assert set_in_register(at_work, "M004") == ""

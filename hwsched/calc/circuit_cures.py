@@ -28,7 +28,8 @@ KINDS: Final = (
     "nominal-voltage",
 )
 _MOST_PARALLEL: Final = 4
-_HALVINGS: Final = 50
+_HALVINGS: Final = 26
+"""Of a length or voltage that is searched: to a part in fifty millions, far below what is printed."""
 _TOLERANCE_V: Final = 1e-9
 
 

@@ -26,9 +26,18 @@ def _facts() -> list[str]:
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, tell_step, who
+    from hwsched.model.errors import ValueRefusedError
     from hwsched.operations import laying
     from hwsched.operations.laying import laid_named, typed_laid
 
+    for entry in arguments.facts:
+        if "=" not in entry:
+            raise ValueRefusedError(
+                "fact", f"'{entry}' cannot be read; accepted: FACT=VALUE, nothing after = for unknown"
+            )
+    if (arguments.what == "supply") == ("/" in arguments.name):
+        accepted = "SUPPLY" if arguments.what == "supply" else "SUPPLY/CIRCUIT"
+        raise ValueRefusedError("name", f"'{arguments.name}' names no {arguments.what}; accepted: {accepted}")
     texts = dict(entry.partition("=")[::2] for entry in arguments.facts)
     facts = typed_laid(arguments.what, texts)
     supply, _, circuit = arguments.name.partition("/")

@@ -37,7 +37,11 @@ class Differences(QTreeWidget):
         """Show these."""
         self.clear()
         for each in differences[:_MOST]:
-            self.addTopLevelItem(self._line(each))
+            line = self._line(each)
+            self.addTopLevelItem(line)
+            # Qt spans what is in a tree already, nothing before.
+            for at in range(line.childCount()):
+                self.setFirstColumnSpanned(at, self.indexFromItem(line), True)
         if len(differences) > _MOST:
             self.addTopLevelItem(QTreeWidgetItem([f"and {len(differences) - _MOST} more"]))
 
@@ -47,7 +51,10 @@ class Differences(QTreeWidget):
         return str((parent if parent is not None else item).data(0, _ID) or "")
 
     def _line(self, each: Difference) -> QTreeWidgetItem:
-        fit = each.after if each.before == each.after else f"{each.before} → {each.after}"
+        # A fit of which an error says something new is held, as the register has it.
+        held = each.after == "fitted" and any(finding.severity == "error" for finding in each.findings_new)
+        after = "held" if held else each.after
+        fit = after if each.before == after else f"{each.before} → {after}"
         holes = f"{each.holes_after}" if each.holes_before == each.holes_after else _to(each)
         findings = "  ".join(
             text
@@ -67,7 +74,7 @@ class Differences(QTreeWidget):
             line.setToolTip(column, text)
         for column in _NUMBERS:
             line.setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
-        if each.after != "fitted" or each.why:
+        if after != "fitted" or each.why:
             colour = state_colour("Not fitted")
             line.setForeground(1, colour if colour is not None else QColor())
         if each.why:
@@ -84,7 +91,6 @@ class Differences(QTreeWidget):
         below = QTreeWidgetItem([text])
         below.setToolTip(0, text)
         line.addChild(below)
-        below.setFirstColumnSpanned(True)
 
 
 def _to(each: Difference) -> str:

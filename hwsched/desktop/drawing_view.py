@@ -138,7 +138,7 @@ class DrawingView(QWidget):
             return
         if self._grip is not None and self._scale:
             # While a shape is dragged the views keep their scale, so that it stays under the mouse.
-            self._lowered = tuple(lower(drawing, self._scale) for drawing in self._drawings)
+            self._lowered = tuple(lower(drawing, _scale_of(drawing, self._scale)) for drawing in self._drawings)
             return
         self._size = self.size()
         wide, tall = self.width() / _PX_PER_MM - 2 * _GAP_MM, self.height() / _PX_PER_MM - 8
@@ -146,7 +146,7 @@ class DrawingView(QWidget):
         up = max(max(d.bounds[3] - d.bounds[1], 1.0) for d in self._drawings)
         scale = max(min(wide / across, tall / up), 1e-4)
         for _ in range(6):
-            pages = tuple(lower(drawing, scale) for drawing in self._drawings)
+            pages = tuple(lower(drawing, _scale_of(drawing, scale)) for drawing in self._drawings)
             need_w = sum(p.extent[2] - p.extent[0] for p in pages) + _GAP_MM * (len(pages) - 1)
             need_h = max(p.extent[3] - p.extent[1] for p in pages)
             if need_w <= wide and need_h <= tall:
@@ -154,6 +154,11 @@ class DrawingView(QWidget):
             scale *= max(0.5, 0.97 * min(wide / need_w, tall / need_h))
         self._lowered = pages
         self._scale = scale
+
+
+def _scale_of(drawing: Drawing, scale: float) -> float:
+    """Return the scale of a drawing among others: a schematic is set as it is, and shrunk letters and all."""
+    return 1.0 if drawing.schematic else scale
 
 
 def _paint(painter: QPainter, page: OnPaper, look: Look) -> None:

@@ -129,7 +129,7 @@ class FindingWork(ProjectWork):
         )
         everywhere = sum(any(f.rule == finding.rule for f in c.findings) for c in self.workspace.checked.values())
         mark = checked.case.opening.mark
-        dialog = WaiveDialog(mark, replace(finding, waived=False), self.who, max(alike, 1), everywhere, self)
+        dialog = WaiveDialog(mark, finding, self.who, max(alike, 1), everywhere, self)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         opening = checked.case.opening.id
         dialog.wants_waiver.connect(lambda said: self._waive(opening, finding.rule, said))
@@ -167,7 +167,8 @@ class FindingWork(ProjectWork):
             and (each.scope == "project" or each.facts == facts)
             and (each.scope != "opening" or each.opening_id == opening)
         ]
-        self.edit(lambda: unwaive(workspace.project, ids, who=workspace.who))
+        if ids:
+            self.edit(lambda: unwaive(workspace.project, ids, who=workspace.who))
 
     def show_waivers(self) -> None:
         """Show all waivers."""

@@ -34,7 +34,11 @@ from hwsched.model.errors import ChangeError, ProjectError
 from hwsched.model.project import Project, create_project, open_project
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import check_openings
+from hwsched.operations.powering import hung_together, power_facts
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
+
+_LAID = {"supply", "circuit", "run", "route", "level"}
+"""What feeds openings: it touches all that hang there, though no row of theirs changes."""
 
 
 class Frame(QMainWindow):
@@ -177,6 +181,10 @@ class Frame(QMainWindow):
             self._after_settings()
         elif len(changes.openings) > 20 or changes.parts:
             self._reload("Checking")
+        elif changes.entities & _LAID:
+            project = self.workspace.project
+            every = changes.entities & {"supply", "circuit", "level"}
+            self.workspace.refresh(hung_together(project, power_facts(project).fed() if every else changes.openings))
         else:
             self.workspace.refresh(changes.openings)
 

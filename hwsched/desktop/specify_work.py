@@ -4,6 +4,7 @@ from hwsched.desktop.cost_window import CostWindow
 from hwsched.desktop.fewest_window import FewestWindow
 from hwsched.desktop.finding_work import FindingWork
 from hwsched.desktop.missing_window import MissingWindow
+from hwsched.desktop.power_window import PowerWindow
 from hwsched.desktop.sets_window import SetsWindow
 from hwsched.desktop.what_if_window import WhatIfWindow
 
@@ -14,6 +15,10 @@ class SpecifyWork(FindingWork):
     def show_sets(self) -> None:
         """Show the hardware sets."""
         self.tool(SetsWindow, lambda desk: SetsWindow(desk, self))
+
+    def show_power(self) -> None:
+        """Show supplies and circuits."""
+        self.tool(PowerWindow, lambda desk: PowerWindow(desk, self))
 
     def show_what_if(self) -> None:
         """Show what would be different."""

@@ -1,7 +1,7 @@
 """Why an opening has what it has: the chain of facts, rules and numbers as a tree, to be read and copied."""
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QGuiApplication, QKeySequence, QShortcut
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.tool_window import Desk, ToolWindow
@@ -32,6 +32,7 @@ class WhyWindow(ToolWindow):
         self.headline.setFont(font)
         self.tree = WrappingTree()
         self.tree.setAlternatingRowColors(True)
+        self.tree.wants_copy.connect(self.copy_text)
         self.tree.setSelectionMode(WrappingTree.SelectionMode.ExtendedSelection)
         self.tree.itemSelectionChanged.connect(self.enable)
         row = QHBoxLayout()
@@ -44,7 +45,6 @@ class WhyWindow(ToolWindow):
         self.copy = self.button("Copy", self.copy_text, "The selected lines, or the whole chain")
         self.foot.addWidget(self.rule)
         self.foot.addWidget(self.copy)
-        QShortcut(QKeySequence.StandardKey.Copy, self, self.copy_text)
 
     def ask(self, mark: str, about: str, line: str = "") -> None:
         """Tell about one thing of an opening, and point at the line that begins so.

@@ -68,6 +68,9 @@ class Window(SpecifyWork):
         self.act_item = action("Add existing item", "Add an existing item to the chosen opening", self.ask_item)
         self.act_remove = action("Remove opening", "Remove the chosen opening with all its facts", self.remove_opening)
         self.act_sets = action("Hardware sets", "Make, propose, change and give hardware sets", self.show_sets)
+        self.act_power = action(
+            "Supplies and circuits", "Lay them, see volts, site supplies", self.show_power, "Ctrl+Shift+P"
+        )
         self.act_what_if = action("What if?", "Compare before anything is changed", self.show_what_if)
         self.act_fewest = action("Fewest different parts", "Few different parts, against cost", self.show_fewest)
         self.act_cost = action("Cost", "Totals, and the terms that the project pays", self.show_cost)
@@ -94,7 +97,7 @@ class Window(SpecifyWork):
         work.addSeparator()
         work.addActions([self.act_release, self.act_calculators])
         specify = self.menuBar().addMenu("&Specify")
-        specify.addActions([self.act_sets, self.act_what_if, self.act_fewest, self.act_cost])
+        specify.addActions([self.act_power, self.act_sets, self.act_what_if, self.act_fewest, self.act_cost])
         findings = self.menuBar().addMenu("&Findings")
         findings.addActions([self.act_rulebook, self.act_waivers, self.act_missing])
         bar = self.addToolBar("Work")
@@ -121,7 +124,7 @@ class Window(SpecifyWork):
             *(self.act_survey, self.act_catalogue, self.act_form, self.act_export),
             *(self.act_settings, self.act_field, self.act_history, self.act_add),
             *(self.act_undo, self.act_redo),
-            *(self.act_sets, self.act_what_if, self.act_fewest, self.act_cost),
+            *(self.act_power, self.act_sets, self.act_what_if, self.act_fewest, self.act_cost),
             *(self.act_rulebook, self.act_waivers, self.act_missing),
         ):
             made.setEnabled(open_)

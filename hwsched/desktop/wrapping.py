@@ -1,6 +1,7 @@
 """Lines of a tree that wrap: Qt's own tree cuts them off where the column ends."""
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize, Qt
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem, QTreeWidget, QWidget
 
 _MARGIN = 10
@@ -25,6 +26,9 @@ class _Wrapping(QStyledItemDelegate):
 class WrappingTree(QTreeWidget):
     """A tree of one column whose lines are as high as their words need."""
 
+    wants_copy = Signal()
+    """The keys for copying were pressed; Qt's own tree copies one line only."""
+
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setHeaderHidden(True)
@@ -32,3 +36,11 @@ class WrappingTree(QTreeWidget):
         self.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.setItemDelegate(_Wrapping(self))
         self.header().sectionResized.connect(lambda *_: self.scheduleDelayedItemsLayout())
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Leave copying to whoever knows all that is to be copied."""
+        if event.matches(QKeySequence.StandardKey.Copy):
+            self.wants_copy.emit()
+            event.accept()
+        else:
+            super().keyPressEvent(event)

@@ -11,12 +11,10 @@ from hwsched.drawings.riser import risers
 from hwsched.drawings.voltage_plot import voltage_plot
 from hwsched.drawings.wiring_sheet import wiring_sheet
 from hwsched.model.errors import MissingRowError, ValueRefusedError
-from hwsched.model.power_queries import level_heights
 from hwsched.model.project import Project
-from hwsched.model.queries import read_cases
 from hwsched.operations.checking import Checker, look_again
 from hwsched.operations.choosing import openings_of_marks
-from hwsched.operations.powering import power_work
+from hwsched.operations.powering import opening_levels, power_work
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.render.atomic import replacing
 from hwsched.render.screen import DARK, LIGHT
@@ -81,13 +79,7 @@ def _power(project: Project, name: str, view: str) -> Sequence[Drawing]:
     if view == "riser":
         if all(supply.supply.building != name for supply in work.supplies):
             raise MissingRowError(f"no supply stands in {name}")
-        with project.reading() as connection:
-            heights = level_heights(connection)
-            cases = read_cases(connection, None, project.catalogue.read(connection))
-            levels = {
-                case.opening.id: (case.opening.level or "", heights.get((case.opening.building, case.opening.level)))
-                for case in cases
-            }
+        levels = opening_levels(project)
         return risers(work, name, levels, style)
     if view == "voltages":
         for supply in work.supplies:

@@ -19,7 +19,7 @@ from hwsched.model.queries import natural, read_cases
 from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, OPENING_TABLE, ROUTE, RUN_TABLE, SUPPLY_TABLE
 from hwsched.operations.accepting import check_version, mark_of
 from hwsched.operations.changes import Changes
-from hwsched.operations.laying import checked_length, marks_of, node_of
+from hwsched.operations.laying import begin_of, checked_length, marks_of
 from hwsched.wiring.distances import distance
 
 _LOWEST_M: Final = -200.0
@@ -64,7 +64,7 @@ def hang(
         supply = next(s for s in read_power(change.connection).supplies if s.id == circuit.supply_id)
         named = mark_of(change, opening_ids[0]) if len(opening_ids) == 1 else f"{len(opening_ids)} openings"
         change.summary = f"Hang {named} on circuit {circuit.name} of {supply.name}"
-        begin = node_of(marks_of(change), from_node)
+        begin = begin_of(change, marks_of(change), circuit_id, from_node)
         _check_begin(change, circuit, begin, from_node, opening_ids)
         lengths = (
             dict.fromkeys(opening_ids, length_m)

@@ -238,7 +238,7 @@ def effect_of_lines(
 ) -> tuple[SetEffect, ...]:
     """Work out which openings a changed set changes, before it is accepted; those that stay are left out.
 
-    Told to stop, it gives those found so far. Raises MissingRowError, and ValueRefusedError as `change_set_lines` would.
+    Told to stop, it gives those found so far. Raises MissingRowError, and ValueRefusedError as `make_set` does.
     """
     found = next((each for each in hardware_sets(project) if each.id == set_id), None)
     if found is None:

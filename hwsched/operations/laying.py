@@ -127,8 +127,8 @@ def insert_run(change: Change, circuit_id: str, held: Mapping[str, Any], origin:
     """Write a run whose facts are accepted, its ends as people name them."""
     marks = marks_of(change)
     row: dict[str, Any] = {**held, "circuit_id": circuit_id}
-    for end in ("from_node", "to_node"):
-        row[end] = node_of(marks, held[end])
+    row["from_node"] = begin_of(change, marks, circuit_id, held["from_node"])
+    row["to_node"] = node_of(marks, held["to_node"])
     row["opening_id"] = row["to_node"] if row["to_node"] in marks.values() else None
     check_run(change, row, None, held)
     return change.insert(RUN_TABLE, [row], [origin])[0]
@@ -165,7 +165,10 @@ def edit_laid(
             said = {**ends, **held}
             for end in ("from_node", "to_node"):
                 if end in held:
-                    held[end] = node_of(marks, held[end])
+                    at_begin = end == "from_node"
+                    held[end] = (
+                        begin_of(change, marks, row.circuit_id, held[end]) if at_begin else node_of(marks, held[end])
+                    )
             if "to_node" in held:
                 held["opening_id"] = held["to_node"] if held["to_node"] in marks.values() else None
             check_run(change, {**row._mapping, **held}, row_id, said)
@@ -340,6 +343,12 @@ def marks_of(change: Change) -> dict[str, str]:
 def node_of(marks: Mapping[str, str], said: str) -> str:
     """Return the node that a person names: the supply goes before a mark, and a mark before a junction."""
     return said if said == AT_SUPPLY else marks.get(said, said)
+
+
+def begin_of(change: Change, marks: Mapping[str, str], circuit_id: str, said: str) -> str:
+    """Return the node of a circuit that a person names; its own junction goes before an opening marked like it."""
+    query = select(RUN_TABLE.c.id).where(RUN_TABLE.c.circuit_id == circuit_id, RUN_TABLE.c.to_node == said)
+    return said if change.connection.execute(query).first() is not None else node_of(marks, said)
 
 
 def _name_of(change: Change, table: Table, row_id: str) -> str:

@@ -16,7 +16,16 @@ from hwsched.model.project import Project
 from hwsched.model.tables import CIRCUIT_TABLE, OPENING_TABLE, ROUTE, RUN_TABLE, SUPPLY_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.hanging import loosen, set_height
-from hwsched.operations.laying import check_parts, check_run, insert_run, insert_supply, marks_of, node_of, place_of
+from hwsched.operations.laying import (
+    begin_of,
+    check_parts,
+    check_run,
+    insert_run,
+    insert_supply,
+    marks_of,
+    node_of,
+    place_of,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,7 +193,7 @@ def _run(change: Change, row: PowerRow) -> None:
     if circuit_id is None:
         raise CellRefusedError("circuit", f"is no circuit of {supply}", "a circuit of sheet Circuits")
     marks = marks_of(change)
-    ends = [node_of(marks, values[end]) for end in ("from_node", "to_node")]
+    ends = [begin_of(change, marks, circuit_id, values["from_node"]), node_of(marks, values["to_node"])]
     query = select(RUN_TABLE).where(
         RUN_TABLE.c.circuit_id == circuit_id, RUN_TABLE.c.from_node == ends[0], RUN_TABLE.c.to_node == ends[1]
     )

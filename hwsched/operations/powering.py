@@ -4,17 +4,19 @@ from collections.abc import Collection, Mapping
 
 from sqlalchemy import Connection
 
+from hwsched.calc.circuit_tree import SUPPLY as AT_SUPPLY
 from hwsched.cases import Catalogue
 from hwsched.cases.case_key import case_key
 from hwsched.cases.power import PowerFacts, PowerWork
-from hwsched.model.power_queries import read_power
+from hwsched.fitting import fit
+from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import read_cases, read_fits, read_settings
 from hwsched.wiring import Fed, work_out
 
 
 def power_work(project: Project, ids: Collection[str] | None = None) -> PowerWork:
-    """Work out the supplies of a project.
+    """Work out the supplies of a project; what hangs at an opening whose fit is out of date is fitted on the spot.
 
     Parameters
     ----------
@@ -24,7 +26,32 @@ def power_work(project: Project, ids: Collection[str] | None = None) -> PowerWor
         Only the supplies that feed one of these openings; all when left out.
     """
     with project.reading() as connection:
-        return read_work(connection, project.catalogue.read(connection), read_power(connection), {}, ids)
+        catalogue, facts = project.catalogue.read(connection), read_power(connection)
+        return read_work(connection, catalogue, facts, {}, ids, fresh=True)
+
+
+def power_facts(project: Project) -> PowerFacts:
+    """Return all that is laid."""
+    with project.reading() as connection:
+        return read_power(connection)
+
+
+def opening_levels(project: Project) -> dict[str, tuple[str, float | None]]:
+    """Return level and height of its floor [m] of every opening, by identifier."""
+    with project.reading() as connection:
+        heights = level_heights(connection)
+        cases = read_cases(connection, None, project.catalogue.read(connection))
+        return {
+            case.opening.id: (case.opening.level or "", heights.get((case.opening.building, case.opening.level)))
+            for case in cases
+        }
+
+
+def hung_together(project: Project, openings: Collection[str]) -> set[str]:
+    """Return openings with all that hang on the same supplies: what touches one can touch the others."""
+    fed = power_facts(project).fed()
+    supplies = {fed[each].supply_id for each in openings if each in fed}
+    return {*openings, *(each for each, circuit in fed.items() if circuit.supply_id in supplies)}
 
 
 def read_work(
@@ -33,6 +60,8 @@ def read_work(
     facts: PowerFacts,
     known: Mapping[str, Fed],
     ids: Collection[str] | None = None,
+    *,
+    fresh: bool = False,
 ) -> PowerWork:
     """Work out supplies from what a connection sees.
 
@@ -46,6 +75,8 @@ def read_work(
         Openings that are read already, with the fits that count; the others are read here.
     ids : collection of str, optional
         As in `power_work`.
+    fresh : bool
+        Whether openings whose stored fit does not belong to their facts are fitted here; else they count as not fitted.
     """
     fed = facts.fed()
     if not facts.circuits:
@@ -54,6 +85,11 @@ def read_work(
     if supplies is not None and not supplies:
         return PowerWork()
     wanted = [each for each, circuit in fed.items() if supplies is None or circuit.supply_id in supplies]
+    # And openings that runs begin at without hanging there: they are only named; what is no opening is not found.
+    here = {circuit.id for circuit in facts.circuits if supplies is None or circuit.supply_id in supplies}
+    junctions = {run.to_node for run in facts.runs if run.opening_id is None}
+    begins = {run.from_node for run in facts.runs if run.circuit_id in here}
+    wanted += sorted(begins - junctions - set(wanted) - {AT_SUPPLY})
     openings = {each: known[each] for each in wanted if each in known}
     missing = [each for each in wanted if each not in known]
     if missing:
@@ -61,5 +97,6 @@ def read_work(
         for case in read_cases(connection, missing, catalogue):
             stored = fits.get(case.opening.id)
             sound = stored is not None and stored.case_key == case_key(case)
-            openings[case.opening.id] = Fed(case, stored.fit if stored is not None and sound else None)
+            held = stored.fit if stored is not None and sound else None
+            openings[case.opening.id] = Fed(case, fit(case) if held is None and fresh else held)
     return work_out(facts, openings, catalogue, read_settings(connection), supplies)

@@ -1,9 +1,11 @@
 """Assembling what documents are built from: a project's openings with fits and findings, as plain values."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import UTC, datetime
 
 from hwsched.attributes import show_value
+from hwsched.cases.power import PowerWork
 from hwsched.documents import OpeningView, ProjectView
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
@@ -35,7 +37,7 @@ def project_view(
         heights = level_heights(connection)
         terms, sets = read_terms(connection), read_set_names(connection)
         known = {each.case.opening.id: Fed(each.case, each.fit) for each in checked}
-        work = read_work(connection, catalogue, read_power(connection), known)
+        work = _waived(read_work(connection, catalogue, read_power(connection), known), checked)
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
     return ProjectView(
         title=project.title,
@@ -53,6 +55,23 @@ def project_view(
         terms=terms,
         level_heights=heights,
     )
+
+
+def _waived(work: PowerWork, checked: Iterable[Checked]) -> PowerWork:
+    """Mark what the rules of circuits say as waived, where it is waived at all openings that it concerns."""
+    laid = {
+        (each.case.opening.id, finding.rule, finding.about, finding.message): finding
+        for each in checked
+        for finding in each.findings
+        if finding.waived
+    }
+    found = []
+    for each in work.findings:
+        said = each.finding
+        held = [laid.get((opening, said.rule, said.about, said.message)) for opening in each.opening_ids]
+        waived = [finding for finding in held if finding is not None]
+        found.append(replace(each, finding=waived[0]) if waived and len(waived) == len(held) else each)
+    return replace(work, findings=tuple(found))
 
 
 def _own(checked: Checked, style: LengthStyle) -> tuple[tuple[str, str], ...]:

@@ -84,7 +84,7 @@ def _supply(
 ) -> WorkedSupply:
     part = catalogue.get(supply.part) if supply.part else None
     battery = catalogue.get(supply.battery) if supply.battery else None
-    of_battery = _battery_problems(supply, battery)
+    of_battery = _battery_problems(supply, part, battery)
     of_part = _part_problems(supply, part)
     if of_battery:
         battery = None
@@ -102,9 +102,11 @@ def _supply(
             runs.get(circuit.id, []),
             devices,
             {
-                run.opening_id: openings[run.opening_id]
+                # Where a run begins too: an opening that hangs elsewhere, or on nothing, is named by its mark.
+                each: openings[each]
                 for run in runs.get(circuit.id, ())
-                if run.opening_id is not None and run.opening_id in openings
+                for each in (run.opening_id, run.from_node)
+                if each is not None and each in openings
             },
         )
         for circuit in circuits
@@ -148,8 +150,16 @@ def _part_problems(supply: Supply, part: Part | None) -> list[Problem]:
     return []
 
 
-def _battery_problems(supply: Supply, battery: Part | None) -> list[Problem]:
-    if supply.battery is None or (battery is not None and battery.kind == "standby-battery"):
+def _battery_problems(supply: Supply, part: Part | None, battery: Part | None) -> list[Problem]:
+    if supply.battery is None:
         return []
-    what = "is not in the catalogue" if battery is None else f"is no standby battery but a {battery.kind}"
-    return [Problem("mismatch", f"{supply.battery} of {supply.name} {what}", about=supply.battery)]
+    if battery is None or battery.kind != "standby-battery":
+        what = "is not in the catalogue" if battery is None else f"is no standby battery but a {battery.kind}"
+        return [Problem("mismatch", f"{supply.battery} of {supply.name} {what}", about=supply.battery)]
+    wanted = part.number_of("standby_v") if part is not None else None
+    each = battery.number_of("voltage_v")
+    count = supply.batteries or 1
+    if wanted is None or each is None or abs(each * count - wanted) < 0.5:
+        return []
+    text = f"{count} × {battery.number} give {each * count:g} V; {supply.name} takes a battery of {wanted:g} V"
+    return [Problem("mismatch", text, about=battery.number)]

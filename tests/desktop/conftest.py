@@ -30,9 +30,8 @@ def at_work(qtbot, sample_file):
     shown.open_project(str(sample_file))
     idle(qtbot, shown)
     assert shown.register.total() > 100
-    yield shown
-    idle(qtbot, shown)
-    shown.close()
+    # qtbot closes it, and with it the windows beside it.
+    return shown
 
 
 def idle(qtbot, window):

@@ -183,6 +183,12 @@ def test_why_tells_the_chain_and_copies_it(at_work, qtbot, page):
     assert text.startswith("M004:")
     assert wanted in text
     assert window.rule.isEnabled() == (page == "finding")
+    window.tree.setFocus()
+    window.tree.setCurrentItem(window.tree.topLevelItem(0))
+    qtbot.keyClick(window.tree, Qt.Key.Key_Down, Qt.KeyboardModifier.ShiftModifier)
+    assert len(window.tree.selectedItems()) == 2
+    qtbot.keyClick(window.tree, Qt.Key.Key_C, Qt.KeyboardModifier.ControlModifier)
+    assert QGuiApplication.clipboard().text().splitlines() == [item.text(0) for item in window.tree.selectedItems()]
     window.close()
 
 

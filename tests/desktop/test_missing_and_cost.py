@@ -16,6 +16,7 @@ LEFT = Qt.MouseButton.LeftButton
 
 
 def test_missing_facts_select_their_openings_and_the_return_visit_is_written(at_work, qtbot, tmp_path, monkeypatch):
+    folder = tmp_path / "visit"
     qtbot.keyClicks(at_work.search, "glass annexe")
     qtbot.waitUntil(lambda: at_work.register.rowCount() < at_work.register.total(), timeout=3000)
     at_work.act_missing.trigger()
@@ -31,12 +32,12 @@ def test_missing_facts_select_their_openings_and_the_return_visit_is_written(at_
     assert chosen == marks
     assert len(chosen) == int(first.text(3))
     assert at_work.search.text() == ""
-    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(tmp_path))
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(folder))
     qtbot.mouseClick(missing.write, LEFT)
     idle(qtbot, at_work)
-    assert (tmp_path / "return-visit.pdf").is_file()
-    assert len(list(tmp_path.glob("return-visit *.xlsx"))) >= 2
-    assert f"{len(list(tmp_path.iterdir()))} files written" in missing.told.text()
+    assert (folder / "return-visit.pdf").is_file()
+    assert len(list(folder.glob("return-visit *.xlsx"))) >= 2
+    assert f"{len(list(folder.iterdir()))} files written" in missing.told.text()
     missing.close()
 
 
@@ -45,8 +46,7 @@ def cost(at_work, qtbot):
     at_work.act_cost.trigger()
     window = at_work.tools[CostWindow]
     idle(qtbot, at_work)
-    yield window
-    window.close()
+    return window
 
 
 def total(table):
@@ -84,18 +84,18 @@ def test_totals_agree_by_building_set_and_opening_and_follow_the_terms(at_work, 
 def test_own_hours_rates_and_currency_are_typed_and_a_wrong_number_is_refused(at_work, qtbot, cost):
     cost.pages.setCurrentWidget(cost.terms)
     before = Decimal(total(cost.tables["building"])[0])
-    cost.terms.hours.item(0, 3).setText("1.25")
+    cost.terms.hours.item(2, 3).setText("1.25")
     cost.terms.rates.item(0, 1).setText("0.9")
     cost.terms.currency.setText("eur")
     qtbot.mouseClick(cost.set, LEFT)
     idle(qtbot, at_work)
     assert "EUR" in cost.said.text()
     assert Decimal(total(cost.tables["building"])[0]) != before
-    cost.terms.hours.item(0, 3).setText("an hour")
+    cost.terms.hours.item(2, 3).setText("an hour")
     qtbot.mouseClick(cost.set, LEFT)
     assert "hours" in at_work.told.text()
     at_work.told.close()
-    cost.terms.hours.item(0, 3).setText("")
+    cost.terms.hours.item(2, 3).setText("")
     qtbot.mouseClick(cost.set, LEFT)
     idle(qtbot, at_work)
     assert Decimal(total(cost.tables["building"])[0]) == before

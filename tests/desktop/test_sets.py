@@ -15,9 +15,7 @@ SET = COLUMNS.index("Set")
 @pytest.fixture
 def sets(at_work):
     at_work.act_sets.trigger()
-    window = at_work.tools[SetsWindow]
-    yield window
-    window.close()
+    return at_work.tools[SetsWindow]
 
 
 def set_in_register(window, mark):

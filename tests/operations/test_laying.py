@@ -293,6 +293,26 @@ def test_a_node_that_nothing_feeds_is_found(project, laid):
     assert "J7 is not fed" in finding.message
 
 
+def test_a_run_that_begins_where_nothing_hangs_is_named_by_its_mark(project, laid):
+    lay_run(project, laid["C1"], {"from_node": "2", "to_node": "1", "length_m": 5}, who=WHO)
+    fitted(project)
+    for work in (power_work(project), power_work(project, [laid["1"]])):
+        (finding,) = [f.finding for f in work.findings if f.finding.rule == "circuit-sound"]
+        assert finding.message == "Run from 2 to 1, from: node 2 is not fed from the supply."
+
+
+def test_a_junction_stays_one_though_an_opening_gets_its_name(project, laid):
+    lay_run(project, laid["C1"], {"from_node": "supply", "to_node": "J1", "length_m": 5}, who=WHO)
+    doors(project, ["J1"])
+    lay_run(project, laid["C1"], {"from_node": "J1", "to_node": "1", "length_m": 5}, who=WHO)
+    hang(project, laid["C1"], [laid["2"]], who=WHO, from_node="J1", length_m=2)
+    fitted(project)
+    assert {(r.from_node, r.opening_id) for r in power(project).runs} == {
+        ("supply", None), ("J1", laid["1"]), ("J1", laid["2"]),
+    }  # fmt: skip
+    assert not [f for f in power_work(project).findings if f.finding.rule == "circuit-sound"]
+
+
 def test_volts_of_what_is_laid(project, laid):
     lay_run(project, laid["C1"], {"from_node": "supply", "to_node": "J1", "length_m": 20}, who=WHO)
     lay_run(project, laid["C1"], {"from_node": "J1", "to_node": "1", "length_m": 10}, who=WHO)

@@ -1,0 +1,170 @@
+"""The place for power by real clicks, keys and drops: laid, hung, dragged, sited, taken back."""
+
+import pytest
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QDropEvent
+from PySide6.QtWidgets import QTreeWidgetItemIterator
+
+from hwsched.desktop.power_tree import LOOSE
+from hwsched.desktop.power_window import PowerWindow
+from hwsched.desktop.window import Window
+from hwsched.operations.powering import power_facts, power_work
+from hwsched.paths import SAMPLE
+from tests.desktop.conftest import checked_of, idle
+
+LEFT = Qt.MouseButton.LeftButton
+
+
+@pytest.fixture
+def power(at_work):
+    at_work.act_power.trigger()
+    window = at_work.tools[PowerWindow]
+    yield window
+    window.close()
+
+
+def line(window, text):
+    lines = QTreeWidgetItemIterator(window.tree)
+    while lines.value():
+        if lines.value().text(0).split(" · ")[0] == text:
+            return lines.value()
+        lines += 1
+    raise AssertionError(f"no line {text}")
+
+
+def drop(qtbot, at_work, window, mark, target):
+    """Drag an opening and let it go on a line."""
+    window.tree.clearSelection()
+    window.tree.setCurrentItem(line(window, mark))
+    place = QPointF(window.tree.visualItemRect(target).center())
+    data = window.tree.mimeData(window.tree.selectedItems())
+    event = QDropEvent(place, Qt.DropAction.MoveAction, data, LEFT, Qt.KeyboardModifier.NoModifier)
+    window.tree.dropEvent(event)
+    idle(qtbot, at_work)
+
+
+def fill(qtbot, dialog, **texts):
+    for name, text in texts.items():
+        field = dialog.fields[name]
+        if hasattr(field, "setEditText"):
+            field.setEditText(text)
+        else:
+            qtbot.keyClicks(field, text)
+    dialog.accept()
+
+
+def test_what_the_sample_has_laid_is_shown_with_its_volts(power):
+    assert line(power, "MILL-1").text(4) == "56% used"
+    row = line(power, "M116")
+    assert row.text(2).endswith("V")
+    assert float(row.text(4).removesuffix(" V")) > 1
+    power.tree.setCurrentItem(row)
+    for page in range(power.pages.count()):
+        power.pages.setCurrentIndex(page)
+        assert not power.grab().isNull()
+    assert power.form.topLevelItem(0).text(0) == "Run supply to M116"
+
+
+def test_supply_and_circuit_are_laid_and_an_opening_is_dragged_onto_them(at_work, qtbot, power):
+    qtbot.mouseClick(power.add_supply, LEFT)
+    fill(qtbot, power.asked, name="NEW", building="Mill House", level="1", part="ROP-S12A")
+    idle(qtbot, at_work)
+    power.tree.setCurrentItem(line(power, "NEW"))
+    qtbot.mouseClick(power.add_circuit, LEFT)
+    fill(qtbot, power.asked, name="A", wire="ROP-W16")
+    idle(qtbot, at_work)
+    target = line(power, "NEW").child(0)
+    before = line(power, "M116").text(2)
+    drop(qtbot, at_work, power, "M116", target)
+    (run,) = [r for r in power_facts(at_work.workspace.project).runs if r.opening_id and r.length_m is None]
+    power.form.edited.emit("run", run.id, "length_m", "40")
+    idle(qtbot, at_work)
+    assert line(power, "M116").parent().text(0) == "Circuit A"
+    assert line(power, "M116").text(1) == "40.0 m"
+    assert line(power, "M116").text(2) not in ("", before)
+    for _ in range(2):
+        at_work.act_undo.trigger()
+        idle(qtbot, at_work)
+    assert line(power, "M116").text(2) == before
+    assert line(power, "M116").parent().text(0) == "Circuit S"
+
+
+def test_an_opening_is_dragged_off_its_circuit_and_stands_among_the_loose(at_work, qtbot, power):
+    power.tree.setCurrentItem(line(power, "M216"))
+    qtbot.mouseClick(power.take_away, LEFT)
+    idle(qtbot, at_work)
+    assert line(power, "M216").parent().text(0) == LOOSE
+    assert checked_of(at_work, "M216").case.feed is None
+    drop(qtbot, at_work, power, "M216", line(power, "M016"))
+    assert line(power, "M216").parent().text(0) == "Circuit S"
+
+
+def test_a_long_run_of_thin_wire_is_marked_low_and_says_its_cures(at_work, qtbot, power):
+    run = next(
+        r for r in power_facts(at_work.workspace.project).runs
+        if r.opening_id == checked_of(at_work, "M316").case.opening.id
+    )  # fmt: skip
+    power.form.edited.emit("run", run.id, "length_m", "400")
+    idle(qtbot, at_work)
+    assert line(power, "M316").text(4).startswith("LOW by")
+    power.tree.setCurrentItem(line(power, "M316"))
+    texts = [power.found.item(r, c).text() for r in range(power.found.rowCount()) for c in (1, 2)]
+    assert any("short by" in text for text in texts)
+    assert any("Any of these would do" in text for text in texts)
+    assert any(f.rule == "circuit-voltage" for f in checked_of(at_work, "M316").findings)
+
+
+def test_siting_is_compared_and_accepted(at_work, qtbot, power):
+    for mark in ("M016", "M116"):
+        power.tree.setCurrentItem(line(power, mark))
+        qtbot.mouseClick(power.take_away, LEFT)
+        idle(qtbot, at_work)
+    at_work.fit()
+    idle(qtbot, at_work)
+    qtbot.mouseClick(power.site, LEFT)
+    siting = power.siting
+    siting.building.setCurrentText("Mill House")
+    assert not siting.take.isEnabled()
+    qtbot.mouseClick(siting.work, LEFT)
+    idle(qtbot, at_work)
+    assert siting.list.topLevelItem(4).text(2) == "4"
+    assert "proven least" in siting.said.text()
+    qtbot.mouseClick(siting.take, LEFT)
+    idle(qtbot, at_work)
+    assert line(power, "M016").parent().text(0) == "Circuit S"
+    work = power_work(at_work.workspace.project)
+    assert sum(len(supply.openings) for supply in work.supplies if supply.supply.building == "Mill House") == 4
+    siting.close()
+
+
+def test_what_cannot_be_is_said_and_changes_nothing(at_work, qtbot, power):
+    before = len(power.facts.supplies)
+    power.lay("supply", "", {"name": "MILL-1"})
+    assert "already in the project" in at_work.told.text()
+    at_work.told.close()
+    power.lay("supply", "", {"name": "X", "part": "NOWHERE"})
+    assert "NOWHERE" in at_work.told.text()
+    at_work.told.close()
+    assert len(power_facts(at_work.workspace.project).supplies) == before
+
+
+def test_an_empty_project_says_what_to_do_first(qtbot, tmp_path):
+    shown = Window("tester")
+    qtbot.addWidget(shown)
+    shown.show()
+    shown.new_project(str(tmp_path / "empty.hwsched"), "Empty")
+    idle(qtbot, shown)
+    shown.act_power.trigger()
+    window = shown.tools[PowerWindow]
+    assert window.told.text().startswith("Nothing is laid yet")
+    assert not window.site.isEnabled()
+    for page in range(window.pages.count()):
+        window.pages.setCurrentIndex(page)
+        assert not window.grab().isNull()
+    window.take_in(SAMPLE / "power.xlsx")
+    idle(qtbot, shown)
+    # The workbook names openings that an empty project has not: nothing is half done.
+    assert "is no opening of the project" in shown.told.text()
+    shown.told.close()
+    assert not power_facts(shown.workspace.project).supplies
+    shown.close()

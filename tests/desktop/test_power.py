@@ -4,6 +4,7 @@ import pytest
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QDropEvent
 from PySide6.QtWidgets import QTreeWidgetItemIterator
+from shiboken6 import isValid
 
 from hwsched.desktop.power_tree import LOOSE
 from hwsched.desktop.power_window import PowerWindow
@@ -20,7 +21,9 @@ def power(at_work):
     at_work.act_power.trigger()
     window = at_work.tools[PowerWindow]
     yield window
-    window.close()
+    # The main window, closed before the fixtures, takes it along.
+    if isValid(window):
+        window.close()
 
 
 def line(window, text):

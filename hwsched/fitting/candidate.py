@@ -90,6 +90,12 @@ def fitted(case: Case, role: Role, part: Part, reason: str, quantity: float = 1.
     return FittedPart(role, part.number, part.kind, quantity, reason, part.description, source)
 
 
+def chosen_by(case: Case, role: Role) -> str:
+    """Say who chose the part of a role: a person for this opening, or its hardware set."""
+    of_set = any(choice.role == role and choice.source == "set" for choice in case.chosen)
+    return "a line of its hardware set" if of_set else "chosen by hand"
+
+
 def with_parts(fit: Fit, *parts: FittedPart) -> Fit:
     """Add parts to a partial fit."""
     return replace(fit, parts=(*fit.parts, *parts))

@@ -5,7 +5,7 @@ from math import dist
 
 from hwsched.calc.cable import route
 from hwsched.cases import CablePath, Case, Fit, Part
-from hwsched.fitting.candidate import fitted, offered, price, with_parts
+from hwsched.fitting.candidate import chosen_by, fitted, offered, price, with_parts
 from hwsched.fitting.ways import Point
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import lock_part
@@ -55,7 +55,7 @@ def with_cable(
             available += longer.number_of("length_mm") or 0.0
             reason = f"the lead of {length(case, lead)} is {length(case, needed_mm - lead)} short"
             if needed_mm <= lead:
-                reason = "chosen by hand"
+                reason = chosen_by(case, "lead-extension")
             extended = with_parts(bare, fitted(case, "lead-extension", longer, reason))
     path = CablePath(tuple(points), round(needed_mm, 3), available, slack_mm, segments)
     return _with_path(extended, path)

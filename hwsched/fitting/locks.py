@@ -190,7 +190,7 @@ def _carried(case: Case, part: Part, lock: Item) -> list[FittedPart]:
         chosen = any(choice.role == role for choice in case.chosen)
         for each in offered(case, role, role):
             if chosen or (wanted is not None and each.text_of("fits") == fixing and each.text_of(attribute) == wanted):
-                why = "chosen by hand" if chosen else f"the lock's case needs {str(wanted).replace('-', ' ')}"
+                why = chosen_by(case, role) if chosen else f"the lock's case needs {str(wanted).replace('-', ' ')}"
                 return [fitted(case, role, each, why)]
     return []
 

@@ -7,7 +7,7 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.cells import cold_share
 from hwsched.calc.conductor import conductor, drop_v
 from hwsched.cases import BatteryLife, Case, Fit, FittedPart, Part, Role
-from hwsched.fitting.candidate import Judged, by_hand, cheapest, fitted, judged, offered, price, with_parts
+from hwsched.fitting.candidate import Judged, by_hand, cheapest, chosen_by, fitted, judged, offered, price, with_parts
 from hwsched.rules import limits_of
 from hwsched.rules.power.busy_on_supply import RULE as BUSY_ON_SUPPLY
 from hwsched.rules.power.busy_on_supply import electric_release
@@ -149,7 +149,7 @@ def _smallest(case: Case, low: float, high: float, needed_a: float) -> Part | No
 def _strikes(case: Case) -> list[FittedPart]:
     """Return what was chosen by hand, or by the hardware set, to let go of the latch from the frame."""
     return [
-        fitted(case, "strike", part, "chosen by hand", choice.quantity)
+        fitted(case, "strike", part, chosen_by(case, "strike"), choice.quantity)
         for choice in case.chosen
         if choice.role == "strike" and (part := case.catalogue.get(choice.part)) is not None
     ]

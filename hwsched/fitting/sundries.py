@@ -6,7 +6,7 @@ from typing import get_args
 from hwsched.calc.bored_prep import PrepFound, PrepWork, bored_prep
 from hwsched.calc.calculator import InputError
 from hwsched.cases import Case, Fit, FittedPart, Hole, Part, Role
-from hwsched.fitting.candidate import cheapest, fitted, offered, with_parts
+from hwsched.fitting.candidate import cheapest, chosen_by, fitted, offered, with_parts
 from hwsched.fitting.fastening import bolt_holes, lock_bolts, pilots
 from hwsched.rules import limits_of
 from hwsched.rules.lock_and_cylinder.bored_preparation import RULE as BORED_PREPARATION
@@ -222,5 +222,5 @@ def _added(case: Case, fit: Fit) -> list[FittedPart]:
         role: Role | None = next((known for known in get_args(Role) if known == choice.role), None)
         if part is None or role is None or (choice.role, choice.part) in held:
             continue
-        found.append(fitted(case, role, part, "added by hand", choice.quantity))
+        found.append(fitted(case, role, part, chosen_by(case, role), choice.quantity))
     return found

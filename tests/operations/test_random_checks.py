@@ -217,7 +217,11 @@ class Walk:
                 assert each.findings == before.findings
 
     def back(self, _):
-        undo(self.project, who=WHO)
+        for _ in range(self.random.randint(1, 3)):
+            undo(self.project, who=WHO)
+            self.holds()
+        if self.random.random() < 0.5:
+            redo(self.project, who=WHO)
 
     def again(self, _):
         redo(self.project, who=WHO)

@@ -12,6 +12,7 @@ from hwsched.calc.tailpiece import tailpiece
 from hwsched.cases import Case, Fit, FittedPart, Item, Leaf, Part, Role, Stack
 from hwsched.fitting.candidate import (
     Judged,
+    chosen_by,
     fitted,
     judged,
     missing_for_better,

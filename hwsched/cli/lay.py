@@ -37,7 +37,7 @@ def _run(arguments: argparse.Namespace) -> int:
             )
     if (arguments.what == "supply") == ("/" in arguments.name):
         accepted = "SUPPLY" if arguments.what == "supply" else "SUPPLY/CIRCUIT"
-        raise ValueRefusedError("name", f"'{arguments.name}' names no {arguments.what}; accepted: {accepted}")
+        raise ValueRefusedError("name", f"'{arguments.name}' names no {'supply' if arguments.what == 'supply' else 'circuit'}; accepted: {accepted}")
     texts = dict(entry.partition("=")[::2] for entry in arguments.facts)
     facts = typed_laid(arguments.what, texts)
     supply, _, circuit = arguments.name.partition("/")

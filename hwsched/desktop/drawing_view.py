@@ -127,7 +127,7 @@ class DrawingView(QWidget):
             self._origins.append((x_px - page.extent[0] * factor, top + page.extent[3] * factor))
             painter.translate(*self._origins[-1])
             painter.scale(factor, factor)
-            _paint(painter, page, look)
+            paint_page(painter, page, look)
             painter.restore()
             x_px += (width + _GAP_MM) * factor
         painter.end()
@@ -161,7 +161,8 @@ def _scale_of(drawing: Drawing, scale: float) -> float:
     return 1.0 if drawing.schematic else scale
 
 
-def _paint(painter: QPainter, page: OnPaper, look: Look) -> None:
+def paint_page(painter: QPainter, page: OnPaper, look: Look) -> None:
+    """Paint what was brought to paper, a painter's unit being a paper millimetre."""
     for shape in page.primitives:
         if isinstance(shape, Letters):
             _letters(painter, shape, look)

@@ -19,9 +19,9 @@ from hwsched.operations.checking import Checked
 from hwsched.quantities import LengthStyle
 from hwsched.survey import ITEM, LEAF, OPENING
 
-_ATTRIBUTE: Final = int(Qt.ItemDataRole.UserRole)
-_ROW: Final = _ATTRIBUTE + 1
-_ENTITY: Final = _ATTRIBUTE + 2
+ATTRIBUTE: Final = int(Qt.ItemDataRole.UserRole)
+_ROW: Final = ATTRIBUTE + 1
+_ENTITY: Final = ATTRIBUTE + 2
 _UNKNOWN: Final = "?"
 _LOCK_FACTS: Final = frozenset(
     a.name for a in ITEM.attributes if a.name not in ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm")
@@ -30,13 +30,14 @@ _LOCK_FACTS: Final = frozenset(
 Index = QModelIndex | QPersistentModelIndex
 
 
-class _FactDelegate(QStyledItemDelegate):
+class FactDelegate(QStyledItemDelegate):
     """Offers a drop-down for a choice, a line for the rest; commits text only."""
 
     def createEditor(  # type: ignore[override]  # noqa: N802 (None says: not for editing)
         self, parent: QWidget, option: QStyleOptionViewItem, index: Index
     ) -> QWidget | None:
-        attribute = index.data(_ATTRIBUTE)
+        """Return a box for a choice, a line for the rest."""
+        attribute = index.data(ATTRIBUTE)
         if index.column() != 1 or not isinstance(attribute, Attribute):
             return None
         if attribute.kind in ("choice", "flag"):
@@ -48,6 +49,7 @@ class _FactDelegate(QStyledItemDelegate):
         return QLineEdit(parent)
 
     def setEditorData(self, editor: QWidget, index: Index) -> None:  # noqa: N802
+        """Put in what stands there; nothing for what is unknown."""
         text = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
         if isinstance(editor, QComboBox):
             editor.setCurrentText(text)
@@ -56,6 +58,7 @@ class _FactDelegate(QStyledItemDelegate):
             editor.selectAll()
 
     def setModelData(self, editor: QWidget, model: QAbstractItemModel, index: Index) -> None:  # noqa: N802
+        """Hand over what was typed or picked."""
         text = editor.currentText() if isinstance(editor, QComboBox) else ""
         if isinstance(editor, QLineEdit):
             text = editor.text().strip()
@@ -80,7 +83,7 @@ class FactsForm(QTreeWidget):
         super().__init__(parent)
         self.setColumnCount(2)
         self.setHeaderLabels(["Fact", "As surveyed"])
-        self.setItemDelegate(_FactDelegate(self))
+        self.setItemDelegate(FactDelegate(self))
         self.setAlternatingRowColors(True)
         self.setEditTriggers(
             QTreeWidget.EditTrigger.DoubleClicked
@@ -115,7 +118,7 @@ class FactsForm(QTreeWidget):
 
     def commit(self, index: Index, text: str) -> None:
         """Tell what was typed into a cell, if it differs from what stood there."""
-        attribute = index.data(_ATTRIBUTE)
+        attribute = index.data(ATTRIBUTE)
         shown = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
         typed = "" if text == _UNKNOWN else text
         if isinstance(attribute, Attribute) and typed != ("" if shown == _UNKNOWN else shown):
@@ -142,7 +145,7 @@ class FactsForm(QTreeWidget):
     def _line(self, section: QTreeWidgetItem, entity: str, row: str, attribute: Attribute, value: Any) -> None:
         line = QTreeWidgetItem([attribute.label, show_value(attribute, value, self._style, unknown=_UNKNOWN)])
         line.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemIsEditable)
-        for role, data in ((_ATTRIBUTE, attribute), (_ROW, row), (_ENTITY, entity)):
+        for role, data in ((ATTRIBUTE, attribute), (_ROW, row), (_ENTITY, entity)):
             line.setData(1, role, data)
         if attribute.note:
             line.setToolTip(0, attribute.note)

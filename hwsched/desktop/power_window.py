@@ -1,34 +1,23 @@
-"""The place for power: supplies and circuits are laid, volts are seen at every opening, openings are dragged."""
+"""The place for power: supplies, circuits and what hangs on them are laid, dragged, judged, drawn and sited."""
 
 from collections.abc import Callable
+from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import Final
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction
-from PySide6.QtWidgets import (
-    QFileDialog,
-    QHBoxLayout,
-    QInputDialog,
-    QMenu,
-    QSplitter,
-    QTabWidget,
-    QTreeWidgetItem,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QAction, QKeySequence, QShortcut
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QMenu, QSplitter, QTreeWidgetItem, QWidget
 
-from hwsched.cases.power import PowerFacts, PowerWork
-from hwsched.desktop.drawing_view import DrawingView
-from hwsched.desktop.laid_form import LaidForm, NewLaid
-from hwsched.desktop.lines import Lines
+from hwsched.cases import Catalogue
+from hwsched.desktop.jobs import Jobs
+from hwsched.desktop.laid_form import NewLaid, parts_offered
+from hwsched.desktop.move_dialog import MoveDialog
 from hwsched.desktop.part_box import catalogue_of
-from hwsched.desktop.power_tree import PowerTree
+from hwsched.desktop.power_sheet import Laid, PowerSheet
+from hwsched.desktop.power_tree import ID, KIND, PowerTree
 from hwsched.desktop.siting_window import SitingWindow
 from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.drawings.riser import risers
-from hwsched.drawings.voltage_plot import voltage_plot
-from hwsched.drawings.wiring_sheet import wiring_sheet
 from hwsched.operations import hanging, laying
 from hwsched.operations.changes import Changes
 from hwsched.operations.power_import import import_power
@@ -36,10 +25,17 @@ from hwsched.operations.powering import opening_levels, power_facts, power_work
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.survey import CIRCUIT, RUN, SUPPLY
 
-_FIRST = (
+_FIRST: Final = (
     "Nothing is laid yet. Add a supply, then a circuit of it, and drag openings onto the circuit; or take in a power "
     "workbook; or name places for supplies and let them be sited."
 )
+_FIRST_OF_ALL: Final = (
+    "Nothing is laid yet, and there are no openings. First take in a survey in the main window and run Fit: openings "
+    "that want a supply then stand here. Supplies can be laid already, or come with a power workbook."
+)
+_MANY: Final = 150
+"""From so many runs on they are worked out off the screen's thread: that takes longer than a person notices."""
+_ENTITIES: Final = {each.name: each for each in (SUPPLY, CIRCUIT, RUN)}
 
 
 class PowerWindow(ToolWindow):
@@ -47,128 +43,170 @@ class PowerWindow(ToolWindow):
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Supplies and circuits", parent)
-        self.resize(1240, 660)
-        self.work = PowerWork()
-        self.facts = PowerFacts()
+        self.resize(1330, 690)
+        self.laid = Laid()
         self.siting: SitingWindow | None = None
+        self._reading = Jobs(self)
+        self._reading.failed.connect(lambda error: self.told.setText(f"Could not be worked out: {error}"))
+        self._again = False
         self.tree = PowerTree()
         self.tree.moved.connect(self.carry)
+        self.tree.itemSelectionChanged.connect(self.enable)
         self.tree.currentItemChanged.connect(lambda *_: self._show_chosen())
+        self.tree.itemActivated.connect(self._show_in_register)
         self.tree.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
         self.tree.customContextMenuRequested.connect(self._menu)
-        self.form = LaidForm()
+        self.sheet = PowerSheet()
+        self.form, self.found, self.pages = self.sheet.form, self.sheet.found, self.sheet.pages
         self.form.edited.connect(self._edit_fact)
-        self.found = Lines(("Severity", "Finding", "Cure"), 1, {0: 70})
-        self.riser, self.wiring, self.plot = DrawingView(), DrawingView(), DrawingView()
-        self.pages = QTabWidget()
-        for page, title in (
-            (self.form, "Facts"), (self.found, "Findings"), (self.riser, "Riser"), (self.wiring, "Wiring"),
-            (self.plot, "Voltages"),
-        ):  # fmt: skip
-            self.pages.addTab(page, title)
-        self.pages.currentChanged.connect(lambda _index: self._draw())
-        self.add_supply = self.button("Add supply…", lambda: self.ask_new("supply"))
+        self.sheet.found_page.wants_rule.connect(desk.show_rule)
+        self.add_supply = self.button("Add supply…", lambda: self.ask_new("supply"), "A supply, or a place for one")
         self.add_circuit = self.button("Add circuit…", lambda: self.ask_new("circuit"), "Of the chosen supply")
         self.add_run = self.button("Add run…", lambda: self.ask_new("run"), "Of the chosen circuit")
-        self.move_to = self.button("Move to circuit…", self.ask_move, "The selected openings")
-        self.take_away = self.button("Take away", self.take_chosen_away, "The chosen supply, circuit or run")
-        self.read = self.button("Take in workbook…", self.ask_workbook)
+        self.move_to = self.button("Move to circuit…", self.ask_move, "The selected openings (or drag them)")
+        self.take_away = self.button(
+            "Take away", self.take_chosen_away, "The chosen supply, circuit or junction; openings off their circuit"
+        )
+        self.read = self.button("Take in workbook…", self.ask_workbook, "Levels, supplies, circuits, runs, routes")
         self.site = self.button("Site supplies…", self.show_siting, "Fewest supplies, then least wire")
+        QShortcut(QKeySequence.StandardKey.Delete, self.tree, self._delete, context=_ONLY_THERE)
         row = QHBoxLayout()
         for each in (
             self.add_supply, self.add_circuit, self.add_run, self.move_to, self.take_away, self.read, self.site,
         ):  # fmt: skip
             row.addWidget(each)
         row.addStretch(1)
-        left = QWidget()
-        column = QVBoxLayout(left)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self.tree, 1)
         split = QSplitter(Qt.Orientation.Horizontal)
-        split.addWidget(left)
-        split.addWidget(self.pages)
-        split.setSizes([600, 640])
+        split.addWidget(self.tree)
+        split.addWidget(self.sheet)
+        split.setSizes([570, 760])
+        split.setStretchFactor(0, 2)
+        split.setStretchFactor(1, 3)
         self.body.addLayout(row)
         self.body.addWidget(split, 1)
+        desk.workspace.changed.connect(lambda _changes: self.follow())
         self.follow()
 
     def follow(self) -> None:
         """Work out anew what is laid, and show it."""
-        self.facts = power_facts(self.desk.workspace.project)
-        self.work = power_work(self.desk.workspace.project)
-        fed = self.facts.fed()
-        loose = {
-            id_: each.case.opening.mark
-            for id_, each in self.desk.workspace.checked.items()
-            if id_ not in fed and each.fit is not None and each.fit.power == "supply"
-        }
-        self.tree.blockSignals(True)
-        self.tree.show_work(self.work, loose)
-        self.tree.blockSignals(False)
-        self.told.setText("" if self.work.supplies else _FIRST)
-        self._show_chosen()
+        workspace = self.desk.workspace
+        project, checked = workspace.project, dict(workspace.checked)
+        catalogue, style = self._catalogue(), _style(project.length_style)
+        facts = power_facts(project)
+
+        def read() -> Laid:
+            return Laid(facts, power_work(project), cache(lambda: opening_levels(project)), checked, catalogue, style)
+
+        if len(facts.runs) < _MANY:
+            self._take(read())
+        elif not self._reading.run("", lambda _progress, _cancelled: read(), self._take):
+            self._again = True
 
     def enable(self) -> None:
         """Let what is possible with the chosen line be done."""
         kind, _ = self.tree.chosen()
+        idle = self.idle
         for each in (self.add_supply, self.read):
-            each.setEnabled(self.idle)
-        self.add_circuit.setEnabled(self.idle and kind in ("supply", "circuit"))
-        self.add_run.setEnabled(self.idle and kind in ("circuit", "opening") and bool(self._circuit_id()))
-        self.move_to.setEnabled(self.idle and bool(self.tree.chosen_openings()) and bool(self.facts.circuits))
-        self.take_away.setEnabled(self.idle and kind in ("supply", "circuit", "opening"))
-        self.site.setEnabled(self.idle and bool(self._buildings()))
+            each.setEnabled(idle)
+        self.add_circuit.setEnabled(idle and bool(self.tree.above("supply")))
+        self.add_run.setEnabled(idle and bool(self.tree.above("circuit")))
+        openings = self.tree.chosen_openings()
+        self.move_to.setEnabled(idle and bool(openings) and bool(self.laid.facts.circuits))
+        fed = self.laid.facts.fed()
+        self.take_away.setEnabled(idle and (kind in _ENTITIES or any(each in fed for each in openings)))
+        self.site.setEnabled(idle and bool(self.laid.buildings()))
+        self.tree.setDragEnabled(idle)
+        self.form.setEditTriggers(_EDITS if idle else PowerTree.EditTrigger.NoEditTriggers)
 
-    def carry(self, openings: list[str], circuit_id: str) -> None:
-        """Hang openings on a circuit, or take them off every one."""
+    @property
+    def facts(self) -> object:
+        """All that is laid."""
+        return self.laid.facts
+
+    def carry(self, openings: list[str], circuit_id: str, begin: str = "supply", length: str = "") -> bool:
+        """Hang openings on a circuit, or take them off every one; returns whether it was done."""
         project, who = self.desk.workspace.project, self.desk.workspace.who
-        if circuit_id:
-            self._do(lambda: hanging.hang(project, circuit_id, openings, who=who))
-        else:
-            self._do(lambda: hanging.unhang(project, openings, who=who))
+
+        def act() -> Changes:
+            if not circuit_id:
+                return hanging.unhang(project, openings, who=who)
+            metres = laying.typed_laid("run", {"length_m": length})["length_m"] if length else None
+            return hanging.hang(project, circuit_id, openings, who=who, from_node=begin, length_m=metres)
+
+        fed = self.laid.facts.fed()
+        if not circuit_id and not any(each in fed for each in openings):
+            return False
+        return self._do(act)
 
     def ask_new(self, kind: str) -> None:
         """Ask for the facts of a new supply, circuit or run, and lay it."""
-        entity = {"supply": SUPPLY, "circuit": CIRCUIT, "run": RUN}[kind]
-        owner = {"supply": "", "circuit": self._supply_id(), "run": self._circuit_id()}[kind]
+        owner = {"supply": "", "circuit": self.tree.above("supply"), "run": self.tree.above("circuit")}[kind]
         about = {"supply": "", "circuit": "Of supply ", "run": "Of circuit "}[kind] + self._name(owner)
-        dialog = NewLaid(entity, about, catalogue_of(self.desk.workspace), self)
-        dialog.accepted.connect(lambda: self.lay(kind, owner, dialog.texts()))
+        offers, given = dict(parts_offered(self.laid.catalogue)), dict[str, str]()
+        if kind == "supply":
+            about = "One that is laid, or a place where one may stand. What is left empty is unknown."
+            places = [each.case.opening for each in self.laid.checked.values()]
+            offers["building"] = sorted({each.building for each in places if each.building})
+            offers["level"] = sorted({each.level for each in places if each.level})
+            given["building"] = self._building() or ""
+        elif kind == "run":
+            fed = self.laid.facts.fed()
+            offers["from_node"] = self.laid.nodes(owner)
+            offers["to_node"] = [mark for id_, mark in self.laid.marks().items() if id_ not in fed]
+            given["from_node"] = "supply"
+        dialog = NewLaid(_ENTITIES[kind], about, offers, lambda texts: self.lay(kind, owner, texts), given, self)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.asked = dialog
         dialog.open()
 
-    def lay(self, kind: str, owner: str, texts: dict[str, str]) -> None:
-        """Lay a supply, a circuit of a supply, or a run of a circuit from what was typed."""
+    def lay(self, kind: str, owner: str, texts: dict[str, str]) -> bool:
+        """Lay a supply, a circuit of a supply, or a run of a circuit from what was typed; tells whether it was."""
         project, who = self.desk.workspace.project, self.desk.workspace.who
+        made: list[str] = []
 
         def act() -> Changes:
             facts = laying.typed_laid(kind, texts)
             if kind == "supply":
-                return laying.lay_supply(project, facts, who=who)[0]
-            lay: Callable[..., Any] = laying.lay_circuit if kind == "circuit" else laying.lay_run
-            changes: Changes = lay(project, owner, facts, who=who)[0]
+                changes, row = laying.lay_supply(project, facts, who=who)
+            elif kind == "circuit":
+                changes, row = laying.lay_circuit(project, owner, facts, who=who)
+            else:
+                changes, row = laying.lay_run(project, owner, facts, who=who)
+            made.append(row)
             return changes
 
-        self._do(act)
+        if not self._do(act):
+            return False
+        self.tree.choose((kind, made[0]))
+        return True
 
     def ask_move(self) -> None:
         """Ask for a circuit and move the selected openings onto it."""
-        names = {self._name(circuit.id): circuit.id for circuit in self.facts.circuits}
-        names["(off every circuit)"] = ""
-        name, sure = QInputDialog.getItem(self, "Move to circuit", "Circuit", list(names), 0, False)
-        if sure:
-            self.carry(self.tree.chosen_openings(), names[name])
+        openings, marks = self.tree.chosen_openings(), self.laid.marks()
+        named = ", ".join(marks.get(each, each) for each in openings[:8])
+        about = named if len(openings) <= 8 else f"{named} and {len(openings) - 8} more"
+        circuits = {circuit.id: self._name(circuit.id) for circuit in self.laid.facts.circuits}
+        dialog = MoveDialog(
+            about, circuits, self.laid.nodes,
+            lambda circuit, begin, length: self.carry(openings, circuit, begin, length),
+            self.tree.above("circuit"), self,
+        )  # fmt: skip
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.asked_where = dialog
+        dialog.open()
 
     def take_chosen_away(self) -> None:
-        """Take away the chosen supply or circuit, or take the chosen openings off theirs."""
+        """Take away the chosen supply, circuit or junction, or take the selected openings off their circuits."""
         kind, identifier = self.tree.chosen()
         project, who = self.desk.workspace.project, self.desk.workspace.who
         if kind == "opening":
-            openings = self.tree.chosen_openings()
-            self._do(lambda: hanging.unhang(project, openings, who=who))
-        elif kind in ("supply", "circuit"):
-            self._do(lambda: laying.lift(project, kind, identifier, who=who))
+            done = self.carry(self.tree.chosen_openings(), "")
+        elif kind in _ENTITIES:
+            done = self._do(lambda: laying.lift(project, kind, identifier, who=who))
+        else:
+            return
+        if done and self.laid.work.supplies:
+            self.told.setText("Taken away. Undo brings it back.")
 
     def ask_workbook(self) -> None:
         """Ask for a power workbook and take it in."""
@@ -179,131 +217,135 @@ class PowerWindow(ToolWindow):
     def take_in(self, path: Path) -> None:
         """Take in a power workbook."""
         project, who = self.desk.workspace.project, self.desk.workspace.who
-        self._do(lambda: import_power(project, path, who=who).changes)
+        self.run(
+            f"Taking in {path.name}",
+            lambda _progress, _cancelled: import_power(project, path, who=who),
+            lambda _done: self.desk.reload(),
+        )
 
     def show_siting(self) -> None:
         """Show the siting of supplies; one window of it at a time."""
         if self.siting is None:
-            self.siting = SitingWindow(self.desk, self._buildings(), self)
+            self.siting = SitingWindow(self.desk, self.laid.buildings(), self.laid.catalogue, self._building(), self)
             self.siting.finished.connect(self._forget_siting)
         self.siting.show()
         self.siting.raise_()
+        self.siting.activateWindow()
 
     def done(self, result: int) -> None:
-        """Close the siting with it."""
+        """Close the siting with it, and wait for what is being read."""
         if self.siting is not None:
             self.siting.close()
+        self._reading.wait()
         super().done(result)
+
+    def _on_touched(self, _ids: object) -> None:
+        """Wait for the change itself, which follows."""
+
+    def _take(self, laid: Laid) -> None:
+        if self._again:
+            self._again = False
+            self.follow()
+            return
+        self.laid = laid
+        fed = laid.facts.fed()
+        loose = {
+            id_: each.case.opening.mark
+            for id_, each in laid.checked.items()
+            if id_ not in fed
+            and ((each.fit is not None and each.fit.power == "supply") or each.case.opening.power_wish == "supply")
+        }
+        first = "" if laid.work.supplies else _FIRST if laid.checked else _FIRST_OF_ALL
+        self.tree.words = first
+        self.tree.blockSignals(True)
+        self.tree.show_work(laid.work, loose, laid.facts.runs, laid.marks())
+        self.tree.blockSignals(False)
+        self.told.setText(first)
+        self._show_chosen()
+
+    def _catalogue(self) -> Catalogue:
+        return catalogue_of(self.desk.workspace)
 
     def _forget_siting(self) -> None:
         self.siting = None
 
-    def _do(self, act: Callable[[], Changes]) -> None:
-        if self.desk.edit(act) and self.idle:
-            self.follow()
+    def _do(self, act: Callable[[], Changes]) -> bool:
+        if not self.idle:
+            self.told.setText("Not done: something else is being worked out. Try again when it is ready.")
+            return False
+        return self.desk.edit(act)
 
     def _edit_fact(self, entity: str, row: str, attribute: str, text: str) -> None:
         project, who = self.desk.workspace.project, self.desk.workspace.who
         self._do(lambda: laying.edit_laid_text(project, entity, row, {attribute: text}, who=who))
 
-    def _menu(self, at: Any) -> None:
+    def _delete(self) -> None:
+        if self.take_away.isEnabled():
+            self.take_chosen_away()
+
+    def _menu(self, at: QPoint) -> None:
         menu = QMenu(self)
-        move = QAction("Move to circuit…", menu)
-        move.triggered.connect(lambda _checked=False: self.ask_move())
-        move.setEnabled(self.move_to.isEnabled())
-        away = QAction("Take away", menu)
-        away.triggered.connect(lambda _checked=False: self.take_chosen_away())
-        away.setEnabled(self.take_away.isEnabled())
-        menu.addActions([move, away])
+        for button in (self.add_circuit, self.add_run, self.move_to, self.take_away):
+            made = menu.addAction(button.text())
+            made.setEnabled(button.isEnabled())
+            made.triggered.connect(button.click)
+        keep = self._keep(menu)
+        if keep is not None:
+            menu.addAction(keep)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         menu.popup(self.tree.viewport().mapToGlobal(at))
 
+    def _keep(self, menu: QMenu) -> QAction | None:
+        """Return the action by which the siting is told to leave the chosen opening on its supply."""
+        kind, opening = self.tree.chosen()
+        supply = self.tree.above("supply")
+        if kind != "opening" or not supply:
+            return None
+        project, who = self.desk.workspace.project, self.desk.workspace.who
+        routes = self.laid.facts.routes
+        pinned = any(each.pinned for each in routes if (each.opening_id, each.supply_id) == (opening, supply))
+        made = QAction(f"Siting keeps it at {self._name(supply)}", menu)
+        made.setCheckable(True)
+        made.setChecked(pinned)
+        made.setEnabled(self.idle)
+        made.triggered.connect(
+            lambda on: self._do(lambda: hanging.set_route(project, opening, supply, who=who, pinned=bool(on)))
+        )
+        return made
+
+    def _show_in_register(self, item: QTreeWidgetItem) -> None:
+        if item.data(0, KIND) == "opening":
+            self.desk.select([str(item.data(0, ID))])
+
     def _show_chosen(self) -> None:
-        kind, identifier = self.tree.chosen()
-        marks = {id_: each.case.opening.mark for id_, each in self.desk.workspace.checked.items()}
-        entries: list[tuple[str, Any, str, Any, dict[str, str]]] = []
-        for supply in self.facts.supplies:
-            if kind == "supply" and supply.id == identifier:
-                entries.append((f"Supply {supply.name}", SUPPLY, supply.id, supply, {}))
-        for circuit in self.facts.circuits:
-            if kind == "circuit" and circuit.id == identifier:
-                entries.append((f"Circuit {self._name(circuit.id)}", CIRCUIT, circuit.id, circuit, {}))
-        for run in self.facts.runs:
-            mine = {"circuit": run.circuit_id, "opening": run.opening_id}.get(kind)
-            if mine is not None and mine == identifier:
-                ends = f"{marks.get(run.from_node, run.from_node)} to {marks.get(run.to_node, run.to_node)}"
-                entries.append((f"Run {ends}", RUN, run.id, run, marks))
-        self.form.show_laid(entries)
-        self._show_findings(kind, identifier)
-        self._draw()
+        self.sheet.show_chosen(self.laid, self.tree.chosen(), self.tree.above("circuit"), self._building())
         self.enable()
 
-    def _show_findings(self, kind: str, identifier: str) -> None:
-        rows = []
-        for each in self.work.findings:
-            mine = {"supply": each.supply_id == identifier, "circuit": each.circuit_id == identifier}
-            if mine.get(kind, kind == "opening" and identifier in each.opening_ids) or kind in ("", "place"):
-                rows.append((each.finding.severity, each.finding.message, each.finding.cure))
-        self.found.show_rows(rows)
-        self.pages.setTabText(1, f"Findings {len(rows)}" if rows else "Findings")
-
-    def _draw(self) -> None:
-        page = self.pages.currentWidget()
-        style = self._style()
-        opening = self.tree.chosen()[1] if self.tree.chosen()[0] == "opening" else ""
-        if page is self.riser:
-            building = self._building()
-            levels = opening_levels(self.desk.workspace.project)
-            drawn = risers(self.work, building, levels, style) if building is not None else ()
-            self.riser.show_drawings(drawn[:1], "Choose a building, supply or circuit.")
-        elif page is self.wiring:
-            held = self.work.circuit_of(opening) if opening else None
-            sheets = [wiring_sheet(*held, opening, style)] if held is not None else []
-            self.wiring.show_drawings(sheets, "Choose an opening on a circuit.")
-        elif page is self.plot:
-            circuit_id = self._circuit_id()
-            plots = [
-                voltage_plot(supply, circuit, style)
-                for supply in self.work.supplies
-                for circuit in supply.circuits
-                if circuit.circuit.id == circuit_id
-            ]
-            self.plot.show_drawings(plots, "Choose a circuit.")
-
-    def _style(self) -> LengthStyle:
-        held = self.desk.workspace.project.length_style
-        return next((style for style in LENGTH_STYLES if style == held), "fraction")
-
-    def _chain(self) -> list[QTreeWidgetItem]:
-        item, found = self.tree.currentItem(), []
-        while item is not None:
-            found.append(item)
-            item = item.parent()
-        return found
-
-    def _of_kind(self, kind: str) -> str:
-        from_chain = (item for item in self._chain() if item.data(0, Qt.ItemDataRole.UserRole) == kind)
-        item = next(from_chain, None)
-        return str(item.data(0, int(Qt.ItemDataRole.UserRole) + 1)) if item is not None else ""
-
-    def _supply_id(self) -> str:
-        return self._of_kind("supply")
-
-    def _circuit_id(self) -> str:
-        return self._of_kind("circuit")
-
     def _building(self) -> str | None:
-        supply = next((s for s in self.facts.supplies if s.id == self._supply_id()), None)
+        """Return the building of what is chosen, else the first in which something is laid."""
+        supply = self.laid.supply(self.tree.above("supply"))
         if supply is not None:
-            return supply.building or ""
-        place = self._of_kind("place")
-        return place or (self._buildings()[0] if self._buildings() else None)
-
-    def _buildings(self) -> list[str]:
-        return list(dict.fromkeys(s.building for s in self.facts.supplies if s.building))
+            return supply.supply.building or ""
+        kind, identifier = self.tree.chosen()
+        if kind == "opening" and identifier in self.laid.checked:
+            return self.laid.checked[identifier].case.opening.building
+        place, held = self.tree.above("place"), self.laid.buildings()
+        if place:
+            return place if place in held else ""
+        return held[0] if held else "" if self.laid.work.supplies else None
 
     def _name(self, identifier: str) -> str:
-        names = {supply.id: supply.name for supply in self.facts.supplies}
-        for circuit in self.facts.circuits:
+        names = {supply.id: supply.name for supply in self.laid.facts.supplies}
+        for circuit in self.laid.facts.circuits:
             names[circuit.id] = f"{names.get(circuit.supply_id, '')}/{circuit.name}"
         return names.get(identifier, "")
+
+
+_EDITS: Final = (
+    PowerTree.EditTrigger.DoubleClicked | PowerTree.EditTrigger.EditKeyPressed | PowerTree.EditTrigger.AnyKeyPressed
+)
+_ONLY_THERE: Final = Qt.ShortcutContext.WidgetShortcut
+
+
+def _style(held: str) -> LengthStyle:
+    return next((style for style in LENGTH_STYLES if style == held), "fraction")

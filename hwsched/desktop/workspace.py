@@ -19,6 +19,8 @@ class Workspace(QObject):
         Person at work, for the journal.
     """
 
+    changed = Signal(object)
+    """An edit was made, and what it touched was read anew: its Changes."""
     reloaded = Signal()
     """All openings were read anew."""
     touched = Signal(object)

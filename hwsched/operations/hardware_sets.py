@@ -20,6 +20,7 @@ from hwsched.operations.accepting import check_version
 from hwsched.operations.by_hand import ROLES
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Cancelled, Progress, check_openings
+from hwsched.rules.judging import check
 
 PROPOSED_ROLES = ("cylinder", "lock", "reader", "cam", "tailpiece", "unit", "lead-extension", "strike")
 """Roles of the lines of a proposed set: what a specifier names; the rest follows from them in each opening's fit."""
@@ -254,9 +255,13 @@ def effect_of_lines(
         roles = {choice.role for choice in own}
         fresh = (*own, *(choice for choice in wanted if choice.role not in roles))
         changed = replace(case, chosen=tuple(sorted(fresh, key=lambda choice: (choice.role, choice.part))))
-        effect = effect_between(case.opening.mark, fit(case), fit(changed))
+        before, after = fit(case), fit(changed)
+        effect = effect_between(case.opening.mark, before, after)
         if effect is not None:
-            effects.append(effect)
+            # What a set names is kept though rules refuse it: what they say then is why it does not fit.
+            said = {finding.message for finding in check(case, before)}
+            new = [f.message for f in check(changed, after) if f.severity == "error" and f.message not in said]
+            effects.append(effect if effect.why else replace(effect, why=" ".join(new)))
         if progress is not None:
             progress(done, len(cases))
     return tuple(effects)

@@ -15,8 +15,8 @@ from hwsched.model.queries import read_cases, read_fits, read_settings
 from hwsched.wiring import Fed, work_out
 
 
-def power_work(project: Project, ids: Collection[str] | None = None) -> PowerWork:
-    """Work out the supplies of a project; what hangs at an opening whose fit is out of date is fitted on the spot.
+def power_work(project: Project, ids: Collection[str] | None = None, *, fresh: bool = True) -> PowerWork:
+    """Work out the supplies of a project.
 
     Parameters
     ----------
@@ -24,10 +24,13 @@ def power_work(project: Project, ids: Collection[str] | None = None) -> PowerWor
         Open project; it is only read.
     ids : collection of str, optional
         Only the supplies that feed one of these openings; all when left out.
+    fresh : bool
+        Whether an opening whose stored fit is out of date is fitted on the spot; else it counts as not fitted, as in a
+        check.
     """
     with project.reading() as connection:
         catalogue, facts = project.catalogue.read(connection), read_power(connection)
-        return read_work(connection, catalogue, facts, {}, ids, fresh=True)
+        return read_work(connection, catalogue, facts, {}, ids, fresh=fresh)
 
 
 def power_facts(project: Project) -> PowerFacts:

@@ -104,14 +104,14 @@ def test_one_check_equals_the_whole_check(tmp_path, seed):
         for _ in range(STEPS):
             taken.add(walk.step())
             whole = seen(check_openings(project))
-            work = power_work(project)
+            work = power_work(project, fresh=False)
             for opening, (fit, findings) in whole.items():
                 (alone,) = check_openings(project, [opening], checker=Checker())
                 assert (alone.fit, alone.findings) == (fit, findings)
                 # What the rules of circuits say of it is among its findings, and a part of the work says the same.
                 of_work = work.of_opening(opening)
                 assert {f.rule for f in of_work} <= {f.rule for f in findings}
-                assert power_work(project, [opening]).of_opening(opening) == of_work
+                assert power_work(project, [opening], fresh=False).of_opening(opening) == of_work
                 spoken |= {f.rule for f in of_work}
             pair = rng.sample(list(whole), min(2, len(whole)))
             assert seen(check_openings(project, pair)) == {each: whole[each] for each in whole if each in pair}

@@ -1,0 +1,81 @@
+"""Asks onto which circuit openings are moved, where their runs begin, and how long they are."""
+
+from collections.abc import Callable, Mapping
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+
+Move = Callable[[str, str, str], bool]
+"""Moves to a circuit (empty: off every one), from a node, with a length as typed; returns whether it was done."""
+
+
+class MoveDialog(QDialog):
+    """A circuit, a node of it, a length.
+
+    Parameters
+    ----------
+    about : str
+        Which openings.
+    circuits : mapping
+        Names by identifier.
+    nodes : callable
+        Returns where runs of a circuit may begin, as people name it.
+    move : callable
+        Moves them; the dialog stays open where that was refused.
+    at : str
+        Circuit that is offered first.
+    """
+
+    def __init__(
+        self,
+        about: str,
+        circuits: Mapping[str, str],
+        nodes: Callable[[str], list[str]],
+        move: Move,
+        at: str = "",
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Move to circuit")
+        self._nodes, self._move = nodes, move
+        heading = QLabel(about)
+        heading.setTextFormat(Qt.TextFormat.PlainText)
+        heading.setWordWrap(True)
+        self.circuit = QComboBox()
+        for identifier, name in circuits.items():
+            self.circuit.addItem(name, identifier)
+        self.circuit.addItem("Off every circuit", "")
+        self.circuit.setCurrentIndex(max(self.circuit.findData(at), 0))
+        self.begin = QComboBox()
+        self.begin.setToolTip("The supply, a junction of the circuit, or an opening on it")
+        self.length = QLineEdit()
+        self.length.setPlaceholderText("as measured; from the supply, else as estimated")
+        self.length.setToolTip("Of each run, one way; empty: as measured, or estimated from level, plan and rise")
+        form = QFormLayout()
+        form.addRow("Circuit", self.circuit)
+        form.addRow("Runs begin at", self.begin)
+        form.addRow("Length, one way [m]", self.length)
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
+        buttons.accepted.connect(self.accept)
+        buttons.rejected.connect(self.reject)
+        self.ok = buttons.button(QDialogButtonBox.StandardButton.Ok)
+        self.ok.setText("Move")
+        layout = QVBoxLayout(self)
+        layout.addWidget(heading)
+        layout.addLayout(form)
+        layout.addWidget(buttons)
+        self.circuit.currentIndexChanged.connect(lambda _index: self._offer_nodes())
+        self.resize(460, self.sizeHint().height())
+        self._offer_nodes()
+
+    def accept(self) -> None:
+        """Move them; stay open where that was refused."""
+        if self._move(str(self.circuit.currentData()), self.begin.currentText(), self.length.text().strip()):
+            super().accept()
+
+    def _offer_nodes(self) -> None:
+        circuit = str(self.circuit.currentData())
+        self.begin.clear()
+        self.begin.addItems(self._nodes(circuit) if circuit else [])
+        for field in (self.begin, self.length):
+            field.setEnabled(bool(circuit))

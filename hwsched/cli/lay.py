@@ -36,8 +36,8 @@ def _run(arguments: argparse.Namespace) -> int:
                 "fact", f"'{entry}' cannot be read; accepted: FACT=VALUE, nothing after = for unknown"
             )
     if (arguments.what == "supply") == ("/" in arguments.name):
-        accepted = "SUPPLY" if arguments.what == "supply" else "SUPPLY/CIRCUIT"
-        raise ValueRefusedError("name", f"'{arguments.name}' names no {'supply' if arguments.what == 'supply' else 'circuit'}; accepted: {accepted}")
+        kind, accepted = ("supply", "SUPPLY") if arguments.what == "supply" else ("circuit", "SUPPLY/CIRCUIT")
+        raise ValueRefusedError("name", f"'{arguments.name}' names no {kind}; accepted: {accepted}")
     texts = dict(entry.partition("=")[::2] for entry in arguments.facts)
     facts = typed_laid(arguments.what, texts)
     supply, _, circuit = arguments.name.partition("/")

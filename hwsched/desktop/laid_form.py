@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.attributes import Attribute
+from hwsched.attributes import Attribute, shown_unit
 from hwsched.cases import Catalogue
 from hwsched.desktop.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
 from hwsched.survey import Entity
@@ -168,15 +168,11 @@ class NewLaid(QDialog):
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         for attribute in entity.attributes:
-            unit = f" [{attribute.unit}]" if attribute.unit else ""
+            unit = f" [{shown_unit(attribute)}]" if attribute.unit else ""
             field = self._field(attribute, offers.get(attribute.name))
             field.setToolTip(attribute.note)
             form.addRow(attribute.label + unit + (" *" if attribute.required else ""), field)
             self.fields[attribute.name] = field
-        for name, text in (given or {}).items():
-            line = self.fields[name]
-            if isinstance(line, QLineEdit):
-                line.setText(text)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
@@ -188,6 +184,10 @@ class NewLaid(QDialog):
         layout.addWidget(heading)
         layout.addLayout(form)
         layout.addWidget(buttons)
+        for name, text in (given or {}).items():
+            line = self.fields[name]
+            if isinstance(line, QLineEdit):
+                line.setText(text)
         self.resize(480, self.sizeHint().height())
         self._enable()
 

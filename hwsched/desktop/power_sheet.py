@@ -23,6 +23,7 @@ from hwsched.quantities import LengthStyle
 from hwsched.survey import CIRCUIT, RUN, SUPPLY, Entity
 
 _OF_POWER: Final = frozenset({"power", "battery"})
+_LONGEST: Final = 20
 
 Entry = tuple[str, Entity, str, Any, Mapping[str, str]]
 
@@ -146,7 +147,7 @@ class PowerSheet(QWidget):
         split = QSplitter(Qt.Orientation.Vertical)
         split.addWidget(self.form)
         split.addWidget(self.pages)
-        split.setSizes([210, 380])
+        split.setSizes([190, 400])
         split.setStretchFactor(0, 1)
         split.setStretchFactor(1, 3)
         layout = QVBoxLayout(self)
@@ -196,7 +197,7 @@ class PowerSheet(QWidget):
         run = laid.run(self._key)
         if run is None:
             return []
-        ends = f"{marks.get(run.from_node, run.from_node)} to {marks.get(run.to_node, run.to_node)}"
+        ends = " to ".join(_short(marks.get(end, end)) for end in (run.from_node, run.to_node))
         return [(f"Run {ends}", RUN, run.id, run, marks)]
 
     def _words(self) -> tuple[str, str]:
@@ -266,3 +267,8 @@ class PowerSheet(QWidget):
             circuit = laid.circuit(self._circuit)
             plots = [voltage_plot(*circuit, laid.style)] if circuit is not None else []
             self.plot.show_drawings(plots, "Choose a circuit, or an opening on one, to see the voltage along it.")
+
+
+def _short(name: str) -> str:
+    """Cut a long name of a node: the whole stands among the facts."""
+    return name if len(name) <= _LONGEST else f"{name[: _LONGEST - 1]}…"

@@ -9,11 +9,10 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAction, QKeySequence, QShortcut
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QMenu, QSplitter, QTreeWidgetItem, QWidget
 
-from hwsched.cases import Catalogue
+from hwsched.cases.power import PowerFacts
 from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.laid_form import NewLaid, parts_offered
 from hwsched.desktop.move_dialog import MoveDialog
-from hwsched.desktop.part_box import catalogue_of
 from hwsched.desktop.power_sheet import Laid, PowerSheet
 from hwsched.desktop.power_tree import ID, KIND, PowerTree
 from hwsched.desktop.siting_window import SitingWindow
@@ -21,7 +20,7 @@ from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations import hanging, laying
 from hwsched.operations.changes import Changes
 from hwsched.operations.power_import import import_power
-from hwsched.operations.powering import opening_levels, power_facts, power_work
+from hwsched.operations.powering import opening_levels, power_facts, power_work, project_catalogue
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.survey import CIRCUIT, RUN, SUPPLY
 
@@ -79,7 +78,7 @@ class PowerWindow(ToolWindow):
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(self.tree)
         split.addWidget(self.sheet)
-        split.setSizes([570, 760])
+        split.setSizes([610, 720])
         split.setStretchFactor(0, 2)
         split.setStretchFactor(1, 3)
         self.body.addLayout(row)
@@ -91,7 +90,7 @@ class PowerWindow(ToolWindow):
         """Work out anew what is laid, and show it."""
         workspace = self.desk.workspace
         project, checked = workspace.project, dict(workspace.checked)
-        catalogue, style = self._catalogue(), _style(project.length_style)
+        catalogue, style = project_catalogue(project), _style(project.length_style)
         facts = power_facts(project)
 
         def read() -> Laid:
@@ -119,7 +118,7 @@ class PowerWindow(ToolWindow):
         self.form.setEditTriggers(_EDITS if idle else PowerTree.EditTrigger.NoEditTriggers)
 
     @property
-    def facts(self) -> object:
+    def facts(self) -> PowerFacts:
         """All that is laid."""
         return self.laid.facts
 
@@ -148,7 +147,7 @@ class PowerWindow(ToolWindow):
             places = [each.case.opening for each in self.laid.checked.values()]
             offers["building"] = sorted({each.building for each in places if each.building})
             offers["level"] = sorted({each.level for each in places if each.level})
-            given["building"] = self._building() or ""
+            given["building"] = (self._building() or "") if self.tree.chosen()[0] else ""
         elif kind == "run":
             fed = self.laid.facts.fed()
             offers["from_node"] = self.laid.nodes(owner)
@@ -262,9 +261,6 @@ class PowerWindow(ToolWindow):
         self.tree.blockSignals(False)
         self.told.setText(first)
         self._show_chosen()
-
-    def _catalogue(self) -> Catalogue:
-        return catalogue_of(self.desk.workspace)
 
     def _forget_siting(self) -> None:
         self.siting = None

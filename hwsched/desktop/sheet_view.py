@@ -94,6 +94,22 @@ class _Canvas(QWidget):
 _WRAPPED: Final = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
 
 
+class _Title(QLabel):
+    """A line that ends in dots where it is too long for the place; its tip has the whole."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+        """Paint."""
+        painter = QPainter(self)
+        text = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, self.width())
+        painter.drawText(self.rect(), int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter), text)
+        painter.end()
+
+
 class SheetView(QWidget):
     """Sheets with their title; as wide as the place, or larger, with Ctrl and the wheel or the buttons."""
 
@@ -103,9 +119,7 @@ class SheetView(QWidget):
         self._at = 0
         self._px: float | None = None
         """Screen pixels for one paper millimetre; None: as wide as the place."""
-        self.title = QLabel()
-        self.title.setTextFormat(Qt.TextFormat.PlainText)
-        self.title.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.title = _Title()
         self.canvas = _Canvas()
         self.canvas.zoomed.connect(self.zoom)
         self.area = QScrollArea()

@@ -1,51 +1,89 @@
 """Siting of a building's supplies: asked for, compared with what stands, accepted or left."""
 
-from collections import Counter
-from typing import Any
+from typing import Any, Final
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QFormLayout, QLabel, QSpinBox, QTreeWidget, QTreeWidgetItem, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFormLayout,
+    QHeaderView,
+    QLabel,
+    QSpinBox,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QWidget,
+)
 
-from hwsched.cases import SEVERITIES
-from hwsched.cases.power import PowerWork
+from hwsched.cases import SEVERITIES, Catalogue
 from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.part_box import catalogue_of
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.model.errors import ChangeError, ProjectError
 from hwsched.operations.fitting_openings import fit_openings
 from hwsched.operations.siting import Proposal, accept_siting, propose_siting
+from hwsched.operations.siting_comparison import Comparison, Standing, compare_siting
+
+_NOTHING_YET: Final = "Fewest supplies first, then least wire. Nothing is changed before you accept."
 
 
 class SitingWindow(ToolWindow):
-    """Which building, which wire, for how long to look; before and after."""
+    """Which building, which wire, for how long to look; before and after.
+
+    Parameters
+    ----------
+    desk : Desk
+        What may be seen and done of the main window.
+    buildings : list of str
+        In which a supply, or a place for one, is laid.
+    catalogue : Catalogue
+        Its wires are offered.
+    building : str or None
+        That is offered first.
+    """
 
     stepped = Signal(str)
     """What the search is at, from its own thread."""
 
-    def __init__(self, desk: Desk, buildings: list[str], parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        desk: Desk,
+        buildings: list[str],
+        catalogue: Catalogue,
+        building: str | None = None,
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(desk, "Site supplies", parent)
-        self.resize(820, 560)
+        self.resize(900, 600)
         self.found: Proposal | None = None
         self.building = QComboBox()
         self.building.addItems(buildings)
+        self.building.setCurrentIndex(max(self.building.findText(building or ""), 0))
         self.wire = QComboBox()
+        self.wire.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.wire.addItem("The cheapest that reaches every opening", None)
-        for part in catalogue_of(desk.workspace).of_kind("wire"):
+        for part in catalogue.of_kind("wire"):
             self.wire.addItem(f"{part.number}  {part.description}", part.number)
         self.seconds = QSpinBox()
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
+        self.seconds.setMaximumWidth(120)
         form = QFormLayout()
+        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         form.addRow("Building", self.building)
         form.addRow("Wire", self.wire)
         form.addRow("Look for at most", self.seconds)
-        self.said = QLabel("Fewest supplies first, then least wire. Nothing is changed before you accept.")
+        self.said = QLabel(_NOTHING_YET)
         self.said.setWordWrap(True)
+        self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.list = QTreeWidget()
-        self.list.setHeaderLabels(["What", "Before", "After"])
+        self.list.setHeaderLabels(["What", "Before", "After", "Run", "Volts at worst"])
         self.list.setAlternatingRowColors(True)
-        for column, width in enumerate((250, 250)):
-            self.list.setColumnWidth(column, width)
+        header = self.list.header()
+        header.setStretchLastSection(False)
+        for column in range(5):
+            stretch = column in (1, 2)
+            mode = QHeaderView.ResizeMode.Stretch if stretch else QHeaderView.ResizeMode.ResizeToContents
+            header.setSectionResizeMode(column, mode)
         self.work = self.button("Look", self.look, "Nothing is changed by it")
         self.take = self.button("Accept", self.accept_it, "Lay the circuits and runs, and fit the openings")
         self.leave = self.button("Leave", self.close, "Nothing is changed")
@@ -55,14 +93,17 @@ class SitingWindow(ToolWindow):
         for each in (self.work, self.take, self.leave):
             self.foot.addWidget(each)
         self.stepped.connect(self.told.setText)
-        self.building.currentIndexChanged.connect(self._forget)
-        self.wire.currentIndexChanged.connect(self._forget)
+        self.building.currentIndexChanged.connect(lambda _index: self._forget())
+        self.wire.currentIndexChanged.connect(lambda _index: self._forget())
+        desk.workspace.changed.connect(lambda _changes: self.follow())
         self.enable()
 
     def enable(self) -> None:
         """There must be a building with a place for a supply."""
         self.work.setEnabled(self.idle and self.building.count() > 0)
         self.take.setEnabled(self.idle and self.found is not None)
+        for field in (self.building, self.wire, self.seconds):
+            field.setEnabled(self.idle)
 
     def follow(self) -> None:
         """Forget an answer that was for the project as it was before."""
@@ -80,84 +121,129 @@ class SitingWindow(ToolWindow):
             self.stepped.emit(step if gap is None else f"{step}, gap {gap:.2%}")
 
         def work(_progress: Progress, cancelled: Cancelled) -> Any:
-            return propose_siting(
-                project, building, wire=wire, time_limit_s=seconds, progress=tell, cancelled=cancelled
-            )
+            try:
+                return propose_siting(
+                    project, building, wire=wire, time_limit_s=seconds, progress=tell, cancelled=cancelled
+                )
+            except ChangeError:
+                # Stopped before anything was found: whoever stopped it knows.
+                if cancelled():
+                    return None
+                raise
 
+        self._forget()
         self.run("Siting supplies", work, self._on_found)
 
     def accept_it(self) -> None:
-        """Lay what is proposed as one step, then fit its openings."""
+        """Lay what is proposed as one step, then fit its openings as another."""
         found, workspace = self.found, self.desk.workspace
         if found is None:
             return
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             accept_siting(workspace.project, found, who=workspace.who)
-            return fit_openings(
-                workspace.project, list(found.siting.pairs), who=workspace.who, progress=progress, cancelled=cancelled
-            )
+            try:
+                fit_openings(
+                    workspace.project, list(found.siting.pairs), who=workspace.who, progress=progress,
+                    cancelled=cancelled,
+                )  # fmt: skip
+            except (ChangeError, ProjectError) as error:
+                # What was laid stands: that must not be told as if nothing had happened.
+                return f"Laid, but its openings could not be fitted: {error}"
+            return "Laid. Fitting was stopped: run Fit." if cancelled() else ""
 
-        def then(_fitted: Any) -> None:
+        def then(said: str) -> None:
             self._forget()
             self.desk.reload()
-            self.said.setText("Accepted. Undo takes the fits back, then what was laid.")
+            self.said.setText(said or "Accepted. Undo takes the fits back, then what was laid.")
 
         self.run("Laying circuits", work, then)
 
-    def _on_found(self, found: Proposal) -> None:
+    def _on_found(self, found: Proposal | None) -> None:
+        if found is None:
+            self.said.setText("Stopped before a siting was found. Nothing is changed.")
+            return
         self.found = found
-        siting = found.siting
+        siting, compared = found.siting, compare_siting(found)
         proven = "proven least" if siting.optimal else f"within {siting.gap:.2%} of the least"
+        moves = sum(each.moves for each in compared.openings)
+        measured = f"{found.measured} routes measured" if found.measured else "no route measured"
+        others = ", the others estimated" if 0 < found.measured < len(siting.pairs) else ""
+        estimated = others or (": all are estimated" if not found.measured else "")
         left = f" Left out: {'; '.join(found.left_out[:3])}." if found.left_out else ""
+        more = f" And {len(found.left_out) - 3} more." if len(found.left_out) > 3 else ""
         self.said.setText(
-            f"{len(siting.open)} supplies for {len(siting.pairs)} openings, {siting.wire_m:.1f} m of {found.wire}, "
-            f"{proven}; {found.measured} routes measured, the others estimated.{left} Nothing is changed yet."
+            f"{_count(len(siting.open), 'supply', 'supplies')} for "
+            f"{_count(len(siting.pairs), 'opening', 'openings')}, {siting.wire_m:.1f} m of {found.wire}, {proven}; "
+            f"{measured}{estimated}. {_count(moves, 'opening moves', 'openings move')}.{left}{more} "
+            "Nothing is changed yet."
         )
-        self._show(found)
+        self.said.setToolTip("\n".join(found.left_out))
+        self._show(compared)
         self.enable()
 
-    def _show(self, found: Proposal) -> None:
+    def _show(self, compared: Comparison) -> None:
         self.list.clear()
-        before, after = found.before, found.after
-        rows = [
-            ("Supplies in use", str(_used(before)), str(_used(after))),
-            ("Wire", f"{found.before_wire_m:.1f} m", f"{found.siting.wire_m:.1f} m"),
-            ("Least room above a lowest voltage", _room(before), _room(after)),
-            ("Findings", _findings(before), _findings(after)),
-        ]
-        for row in rows:
-            self.list.addTopLevelItem(QTreeWidgetItem(list(row)))
-        was = {opening: supply.supply.name for supply in before.supplies for opening in supply.openings}
-        moves = QTreeWidgetItem(["Openings", str(len(was)), str(len(found.siting.pairs))])
-        for opening, supply in found.siting.pairs.items():
-            length = found.lengths_m[opening]
-            now = f"{found.names[supply]}, {length:.1f} m"
-            moves.addChild(QTreeWidgetItem([found.names[opening], was.get(opening, "on no circuit"), now]))
-        self.list.addTopLevelItem(moves)
-        moves.setExpanded(True)
+        for title, words in (
+            ("Supplies in use", _supplies),
+            ("Wire", lambda side: f"{side.wire_m:.1f} m"),
+            ("Least room in volts", _room),
+            ("Findings", _findings),
+            ("Openings fed", lambda side: str(side.openings)),
+        ):
+            row = QTreeWidgetItem([title, words(compared.before), words(compared.after)])
+            for column in (1, 2):
+                row.setToolTip(column, row.text(column))
+            self.list.addTopLevelItem(row)
+        groups = (
+            ("Openings that move", [each for each in compared.openings if each.moves]),
+            ("Openings that stay", [each for each in compared.openings if not each.moves]),
+        )
+        for title, openings in groups:
+            if not openings:
+                continue
+            group = QTreeWidgetItem([f"{title}: {len(openings)}"])
+            group.setFirstColumnSpanned(True)
+            self.list.addTopLevelItem(group)
+            for each in openings:
+                now = "" if each.after_v is None else f"{each.after_v:.2f} V"
+                volts = f"{each.before_v:.2f} V → {now}" if each.before_v is not None and now else now or "unknown"
+                line = [each.mark, each.before or "on no circuit", each.after, f"{each.length_m:.1f} m", volts]
+                item = QTreeWidgetItem(line)
+                for column in (0, 1, 2):
+                    item.setToolTip(column, item.text(column))
+                for column in (3, 4):
+                    item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+                group.addChild(item)
+            group.setFirstColumnSpanned(True)
+            group.setExpanded(title.endswith("move"))
 
     def _forget(self) -> None:
+        if self.found is not None:
+            self.said.setText(_NOTHING_YET)
         self.found = None
         self.list.clear()
         self.enable()
 
 
-def _used(work: PowerWork) -> int:
-    return sum(bool(supply.openings) for supply in work.supplies)
+def _count(number: int, one: str, more: str) -> str:
+    return f"{number} {one if number == 1 else more}"
 
 
-def _room(work: PowerWork) -> str:
-    rooms = [
-        node.margin_v
-        for supply in work.supplies
-        for circuit in supply.circuits
-        for node in circuit.nodes
-        if node.margin_v is not None
-    ]
-    return f"{min(rooms):.2f} V" if rooms else "nothing hangs there"
+def _supplies(side: Standing) -> str:
+    return f"{len(side.supplies)}: {', '.join(side.supplies)}" if side.supplies else "none"
 
 
-def _findings(work: PowerWork) -> str:
-    counts = Counter(each.finding.severity for each in work.findings)
-    return ", ".join(f"{counts[severity]} {severity}" for severity in SEVERITIES if counts[severity]) or "none"
+def _room(side: Standing) -> str:
+    if side.room_v is None:
+        return "nothing hangs there"
+    return (
+        f"{side.room_v:.2f} V at {side.room_at}"
+        if side.room_v >= 0
+        else f"LOW by {-side.room_v:.2f} V at {side.room_at}"
+    )
+
+
+def _findings(side: Standing) -> str:
+    held = [f"{side.findings[severity]} {severity}" for severity in SEVERITIES if side.findings.get(severity)]
+    return ", ".join(held) or "none"

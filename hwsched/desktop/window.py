@@ -11,7 +11,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence
 
 from hwsched.desktop.calculators import CalculatorsDialog
+from hwsched.desktop.power_window import PowerWindow
 from hwsched.desktop.specify_work import SpecifyWork
+from hwsched.operations.changes import Changes
 
 
 class Window(SpecifyWork):
@@ -130,6 +132,19 @@ class Window(SpecifyWork):
             made.setEnabled(open_)
         for made in (self.act_fit, self.act_check, self.act_print, self.act_item, self.act_remove, self.act_release):
             made.setEnabled(filled)
+
+    def show_power(self) -> None:
+        """Show supplies and circuits; undo and redo work there too."""
+        super().show_power()
+        window = self.tools.get(PowerWindow)
+        if window is not None:
+            window.addActions([self.act_undo, self.act_redo])
+
+    def _after(self, changes: Changes) -> None:
+        """Tell of every edit, those too that touch no opening."""
+        super()._after(changes)
+        if self.workspace is not None:
+            self.workspace.changed.emit(changes)
 
     def show_calculators(self) -> None:
         """Show the calculators; they need no project."""

@@ -11,6 +11,8 @@ from hwsched.rules.wording import label_of
 
 _UNRANKED = 100
 """What a part without preference counts; ranks go up to 99."""
+_UNITS = ("surface-unit", "edge-unit")
+"""Kinds that serve alike; parts of any other kind serve alike only among themselves."""
 _BLOCKS = {
     "lock": "the choice of cylinder or lock",
     "unit": "the control unit and its place",
@@ -169,13 +171,13 @@ def _out_of_stock(case: Case, fit: Fit) -> tuple[float, float]:
 
 
 def _liking(case: Case, fit: Fit) -> float:
-    """Sum the ranks of the parts; one without a rank counts as the last, where any of its kind has one.
+    """Sum the ranks of the parts; one without a rank counts as the last, where any that serves alike has one.
 
-    Of kinds in which nobody prefers anything no part counts: what goes with a preferred part must not outweigh it.
+    Among parts of which nobody prefers any none counts: what goes with a preferred part must not outweigh it.
     """
     total = 0
     for part in (case.catalogue.get(each.part) for each in fit.parts if each.role != "tool"):
-        if part is not None and part.kind in case.catalogue.ranked:
+        if part is not None and not case.catalogue.ranked.isdisjoint(_UNITS if part.kind in _UNITS else (part.kind,)):
             total += part.preferred or _UNRANKED
     return float(total)
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from hwsched.calc.cost import LABOUR, ZERO, Cost, Job, Line, Terms, Unknown, combined, cost_of, exact, product
+from hwsched.calc.cost import LABOUR, ZERO, Cost, Exact, Job, Line, Terms, Unknown, combined, cost_of, exact, product
 from hwsched.calc.labour import LabourTable, labour, labour_table, unit_share
 from hwsched.cases import Case, Catalogue, Fit
 from hwsched.cases.case_key import survey_key
@@ -92,7 +92,7 @@ def cost_in(job: Job, terms: Terms) -> Cost:
     return combined([Cost(hours=hours, unknown=tuple(unknown))])
 
 
-def line_of(number: str, quantity: float, catalogue: Catalogue) -> Line:
+def line_of(number: str, quantity: Exact, catalogue: Catalogue) -> Line:
     """Return a part as a line to be priced."""
     part = catalogue.get(number)
     if part is None:

@@ -39,6 +39,12 @@ def power_facts(project: Project) -> PowerFacts:
         return read_power(connection)
 
 
+def project_catalogue(project: Project) -> Catalogue:
+    """Return the project's catalogue, also while there is no opening yet."""
+    with project.reading() as connection:
+        return project.catalogue.read(connection)
+
+
 def opening_levels(project: Project) -> dict[str, tuple[str, float | None]]:
     """Return level and height of its floor [m] of every opening, by identifier."""
     with project.reading() as connection:

@@ -1,12 +1,12 @@
 """What supplies cost with their batteries, wire and the work of laying them, by building."""
 
-from hwsched.calc.cost import Cost, Job
+from hwsched.calc.cost import Cost, Job, exact, product
 from hwsched.calc.labour import Task, labour
 from hwsched.cases import Catalogue
 from hwsched.cases.power import WorkedSupply
 from hwsched.cases.terms import CostTerms
 from hwsched.fitting.costing import cost_in, hours_of, line_of, terms_of
-from hwsched.wiring.take_off import wire_lines
+from hwsched.wiring.take_off import WASTE, wire_lines
 
 
 def price_supplies(supplies: tuple[WorkedSupply, ...], catalogue: Catalogue, terms: CostTerms) -> dict[str, Cost]:
@@ -23,7 +23,8 @@ def price_supplies(supplies: tuple[WorkedSupply, ...], catalogue: Catalogue, ter
             if supply.supply.battery:
                 lines.append(line_of(supply.supply.battery, supply.supply.batteries or 1, catalogue))
         for wire in wire_lines(here, catalogue):
-            lines.append(line_of(wire.part or wire.gauge, wire.with_waste_m, catalogue))
+            needed = product(exact(wire.length_m, "length of wire"), exact(WASTE, "waste"))
+            lines.append(line_of(wire.part or wire.gauge, needed, catalogue))
             tasks.append(Task("lay-wire", wire.length_m))
         work = labour(tasks, table)
         found[building] = cost_in(Job(lines, work.hours, work.needs), priced)

@@ -1,0 +1,71 @@
+"""Watching what a rule reads never changes what it says; what it is told to have read is a fact of the case."""
+
+from dataclasses import replace
+
+import pytest
+
+from hwsched.cases import Fit, Item, Leaf, Opening
+from hwsched.cases.case_key import _IGNORED, case_key
+from hwsched.model.project import open_project
+from hwsched.operations.checking import check_openings
+from hwsched.rules import RULES, judge, rule_named
+from hwsched.rules.tracing import traced
+from hwsched.rules.trusted import trusted
+from tests.rules.scenario import case, fit, item, leaf, opening
+
+
+@pytest.fixture(scope="module")
+def checked(sample_folder):
+    """The sample's openings, of those alike one."""
+    with open_project(sample_folder / "quayside-works.hwsched") as project:
+        return list({case_key(each.case): each for each in check_openings(project)}.values())
+
+
+@pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
+def test_the_verdicts_stay_and_the_facts_are_facts(rule, checked):
+    for each in checked:
+        found = traced(rule, each.case, each.fit)
+        seen = each.case if rule.sees_all else trusted(each.case)
+        assert found.rule is rule
+        assert found.verdicts == judge(rule, seen, each.fit)
+        rows = {row.id: row for row in (seen.opening, *seen.leaves, *seen.items)}
+        kinds = {"opening": Opening, "leaf": Leaf, "existing_item": Item}
+        for fact in found.facts:
+            assert type(rows[fact.row_id]) is kinds[fact.entity]
+            assert getattr(rows[fact.row_id], fact.attribute) == fact.value
+        assert len(set(map(str, found.facts))) == len(found.facts)
+
+
+@pytest.mark.parametrize("rule", [rule for rule in RULES if not rule.sees_all], ids=lambda rule: rule.id)
+def test_no_rule_reads_what_is_left_out_of_the_case_s_key(rule, checked):
+    """Openings alike share what was said of one of them, so no rule may look at what tells them apart."""
+    for each in checked:
+        read = {fact.attribute for fact in traced(rule, each.case, each.fit).facts}
+        assert not read & _IGNORED
+
+
+def test_by_hand():
+    """Clear width: is it accessible, of what form, how wide; off such a route the width is not asked for."""
+    wide = traced(rule_named("clear-width"), case(opening(accessible=True)), fit())
+    assert {(f.entity, f.attribute, f.value) for f in wide.facts} >= {
+        ("opening", "accessible", True), ("leaf", "width_mm", 914.4),
+    }  # fmt: skip
+    other = traced(rule_named("clear-width"), case(opening(accessible=False)), fit())
+    assert "width_mm" not in {f.attribute for f in other.facts}
+
+
+def test_each_leaf_and_item_by_itself():
+    two = case(leaves=(leaf(position="active"), replace(leaf(position="inactive"), id="l2")), items=[item("closer")])
+    read = {fact.row_id for rule in RULES for fact in traced(rule, two, fit()).facts}
+    assert read == {"o", "l", "l2", "k", "i-closer"}
+
+
+def test_what_cannot_be_true_is_shown_only_to_the_rule_that_names_it():
+    wrong = case(lf=leaf(thickness_mm=-5.0))
+    (told,) = [f for f in traced(rule_named("fact-in-range"), wrong, fit()).facts if f.attribute == "thickness_mm"]
+    assert told.value == -5.0
+    for rule in RULES:
+        if not rule.sees_all:
+            assert all(
+                f.value is None for f in traced(rule, wrong, Fit("unknown")).facts if f.attribute == "thickness_mm"
+            )

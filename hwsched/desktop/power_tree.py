@@ -8,6 +8,7 @@ from PySide6.QtGui import QBrush, QColor, QDragMoveEvent, QDropEvent, QPainter, 
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
 from hwsched.cases.power import PowerWork, Run, WorkedCircuit, WorkedNode, WorkedSupply
+from hwsched.model.queries import natural
 
 KIND: Final = int(Qt.ItemDataRole.UserRole)
 ID: Final = KIND + 1
@@ -75,7 +76,7 @@ class PowerTree(QTreeWidget):
                 top.addChild(_item(mark, "opening", opening))
         heavy = {each.supply_id: each.finding.severity for each in work.findings if each.finding.rule == _LOADING}
         of_circuit: dict[str, list[Run]] = {}
-        for run in runs:
+        for run in sorted(runs, key=lambda run: natural(marks.get(run.to_node, run.to_node))):
             of_circuit.setdefault(run.circuit_id, []).append(run)
         places: dict[str, QTreeWidgetItem] = {}
         for supply in work.supplies:

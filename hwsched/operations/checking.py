@@ -141,14 +141,14 @@ def _judged(
     return checked
 
 
-def _with_power(project: Project, checked: list[Checked]) -> list[Checked]:
-    """Add what the rules of circuits say of the openings that hang on one."""
+def _with_power(project: Project, checked: list[Checked], *, fresh: bool = False) -> list[Checked]:
+    """Add what the rules of circuits say of the openings that hang on one; fresh: neighbours are fitted anew too."""
     if not any(each.case.feed is not None for each in checked):
         return checked
     known = {each.case.opening.id: Fed(each.case, each.fit) for each in checked}
     with project.reading() as connection:
         catalogue, facts = project.catalogue.read(connection), read_power(connection)
-        work = read_work(connection, catalogue, facts, known, list(known))
+        work = read_work(connection, catalogue, facts, known, list(known), fresh=fresh)
     said = work.by_opening()
     return [
         replace(each, findings=_worst_first((*each.findings, *said[each.case.opening.id])))
@@ -256,4 +256,4 @@ def look_again(project: Project, ids: Iterable[str], *, checker: Checker, today:
             looked.append(replace(each, fit=fresh, findings=findings, stored=False))
         else:
             looked.append(each)
-    return _with_records(project, _with_power(project, looked), today or date.today())
+    return _with_records(project, _with_power(project, looked, fresh=True), today or date.today())

@@ -11,9 +11,8 @@ from hwsched.model.fit_record import fit_text
 def packet_key(case: Case, fit: Fit | None) -> str:
     """Return the key of what the packet of an opening shows.
 
-    Surveyed facts, parts, place, cable and holes count; who chose a part, what was refused and what else would fit do
-    not:
-    they are not what is drilled and fitted.
+    Mark and place, surveyed facts, parts, the unit's place, cable and holes count; who chose a part, what was refused and
+    what else would fit do not: they are not what is drilled and fitted.
 
     Parameters
     ----------
@@ -35,4 +34,6 @@ def packet_key(case: Case, fit: Fit | None) -> str:
         cost=0.0,
     )
     facts = survey_key(replace(case, chosen=(), placed=None, feed=None))
-    return hashlib.sha256(f"{facts} {fit_text(shown)}".encode()).hexdigest()
+    opening = case.opening
+    named = [opening.mark, opening.building, opening.level, opening.room_from, opening.room_to]
+    return hashlib.sha256(f"{facts} {named} {fit_text(shown)}".encode()).hexdigest()

@@ -19,7 +19,9 @@ def facts_of(case: Case, finding: Finding) -> str:
 
     Equal for openings alike; a catalogue or a setting changes it only through what the finding says.
     """
-    said = [survey_key(case), finding.rule, finding.about, finding.message]
+    # Its numbers, not its words, where it has some: how lengths are shown must not wake a waiver.
+    numbers = sorted(finding.values.items())
+    said = [survey_key(case), finding.rule, finding.about, numbers or finding.message, list(finding.needs)]
     return hashlib.sha256(json_text(said).encode()).hexdigest()
 
 

@@ -11,7 +11,8 @@ from hwsched.model.fit_record import fit_text
 def packet_key(case: Case, fit: Fit | None) -> str:
     """Return the key of what the packet of an opening shows.
 
-    Mark and place, surveyed facts, parts, the unit's place, cable and holes count; who chose a part, what was refused and
+    Mark and place, surveyed facts, parts, the unit's place, cable and holes count; who chose a part, what was refused
+    and
     what else would fit do not: they are not what is drilled and fitted.
 
     Parameters

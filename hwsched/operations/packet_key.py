@@ -12,8 +12,7 @@ def packet_key(case: Case, fit: Fit | None) -> str:
     """Return the key of what the packet of an opening shows.
 
     Mark and place, surveyed facts, parts, the unit's place, cable and holes count; who chose a part, what was refused
-    and
-    what else would fit do not: they are not what is drilled and fitted.
+    and what else would fit do not: they are not what is drilled and fitted.
 
     Parameters
     ----------

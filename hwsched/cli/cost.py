@@ -17,7 +17,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.calc.cost import combined, rounded
+    from hwsched.calc.cost import Cost, combined, rounded
     from hwsched.cli.session import opened, print_json
     from hwsched.documents.cost_estimate import totals
     from hwsched.operations.viewing import project_view
@@ -40,14 +40,18 @@ def _run(arguments: argparse.Namespace) -> int:
         ]
         print_json({"rows": rows, "total": f"{whole.total:f}", "unknown": [u.text for u in whole.unknown]})
         return DONE
+
+    def work(cost: Cost) -> str:
+        return "unknown" if view.terms.labour_per_hour is None else str(rounded(cost.labour))
+
     for key, cost in found.items():
         print(
-            f"{key:<32} {rounded(cost.hours, 1):>9} h {rounded(cost.parts):>12} {rounded(cost.labour):>12} "
+            f"{key:<32} {rounded(cost.hours, 1):>9} h {rounded(cost.parts):>12} {work(cost):>12} "
             f"{rounded(cost.total):>12}"
         )
     print(
         f"{'total of what is known':<32} {rounded(whole.hours, 1):>9} h {rounded(whole.parts):>12} "
-        f"{rounded(whole.labour):>12} {rounded(whole.total):>12}"
+        f"{work(whole):>12} {rounded(whole.total):>12}"
     )
     for unknown in whole.unknown:
         print(f"not counted: {unknown.text}")

@@ -1,6 +1,7 @@
 """The cost estimate: parts, labour and what is unknown, by building, hardware set and opening."""
 
 from collections.abc import Mapping
+from decimal import Decimal
 
 from hwsched.calc.cost import Cost, by_key, combined, rounded
 from hwsched.documents import words
@@ -48,7 +49,10 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
             (
                 ("Currency", currency or words.UNKNOWN),
                 ("Parts", _money(whole.parts)),
-                ("Labour", f"{_money(whole.labour)} for {rounded(whole.hours, 1)} h"),
+                (
+                    "Labour",
+                    f"{words.UNKNOWN if labour is None else _money(whole.labour)} for {rounded(whole.hours, 1)} h",
+                ),
                 ("Total of what is known", _money(whole.total)),
                 ("Labour an hour", labour or words.UNKNOWN),
                 ("Learning rate", project.terms.learning_rate),
@@ -76,18 +80,21 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
             "small",
         )
     )
-    sections = [Section((*blocks, Heading("By building", 2), _table(by_building, "By building", "Building")))]
+    sections = [Section((*blocks, Heading("By building", 2), _table(by_building, "By building", "Building", labour)))]
     for key, title, label in (("set", "By hardware set", "Hardware set"), ("opening", "By opening", "Opening")):
-        sections.append(Section((Heading(title), _table(totals(project, key), title, label))))
+        sections.append(Section((Heading(title), _table(totals(project, key), title, label, labour))))
     return Document(
         "Cost estimate", project.title, project.revision, project.date, tuple(sections), subtitle=currency or ""
     )
 
 
-def _table(found: Mapping[str, Cost], title: str, label: str) -> Table:
+def _table(found: Mapping[str, Cost], title: str, label: str, labour: str | None) -> Table:
+    def work(cost: Cost) -> Cell:
+        return words.UNKNOWN if labour is None else float(rounded(cost.labour))
+
     rows: list[tuple[Cell, ...]] = [
         (
-            key, float(rounded(cost.hours, 2)), float(rounded(cost.parts)), float(rounded(cost.labour)),
+            key, float(rounded(cost.hours, 2)), float(rounded(cost.parts)), work(cost),
             float(rounded(cost.total)), "" if cost.complete else f"{len(cost.unknown)} unknown",
         )
         for key, cost in found.items()
@@ -95,7 +102,7 @@ def _table(found: Mapping[str, Cost], title: str, label: str) -> Table:
     whole = combined(found.values())
     rows.append(
         (
-            "Total", float(rounded(whole.hours, 2)), float(rounded(whole.parts)), float(rounded(whole.labour)),
+            "Total", float(rounded(whole.hours, 2)), float(rounded(whole.parts)), work(whole),
             float(rounded(whole.total)), "",
         )
     )  # fmt: skip
@@ -107,8 +114,8 @@ def _table(found: Mapping[str, Cost], title: str, label: str) -> Table:
     return Table(columns, tuple(rows), title=title, strong_rows=frozenset({len(rows) - 1}))
 
 
-def _money(amount: object) -> str:
-    return f"{rounded(amount):,}"  # type: ignore[arg-type]
+def _money(amount: Decimal) -> str:
+    return f"{rounded(amount):,}"
 
 
 COST_ESTIMATE = DocumentKind("cost-estimate", "Cost estimate", ("pdf", "xlsx"), False, build)

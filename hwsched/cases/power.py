@@ -270,6 +270,10 @@ class WorkedSupply:
     peak_a: float | None = None
     standby: Standby | None = None
     problems: tuple[Problem, ...] = ()
+    class_2: bool | None = None
+    """Whether the catalogue declares it as Class 2; None where it does not say."""
+    limiting: str = "inherent"
+    """What limits it, as the tables of power-limited sources have it: inherent, overcurrent-device."""
 
     @property
     def share(self) -> float | None:

@@ -123,6 +123,8 @@ def _supply(
         holding,
         fsum(max(c.current_a.values(), default=0.0) for c in worked) if complete else None,
         problems=(*of_part, *of_battery) if circuits else (),
+        class_2=part.flag_of("class_2") if part else None,
+        limiting=(part.text_of("limiting") if part else None) or "inherent",
     )
     try:
         return replace(found, standby=work_standby(found, openings_cases(openings, worked), catalogue, settings))

@@ -135,6 +135,11 @@ ROWS = [
     row("supply-power-limited", "boundary", ONE, parts(PSU={"output_v": 24.0, "output_a": 100 / 24})),
     row("supply-power-limited", "boundary", ONE, parts(PSU={"output_v": 25.0, "output_a": 4.0})),
     row("supply-power-limited", "boundary", ONE, supplies=[supply(part=None)]),
+    row("supply-power-limited", "boundary", ONE,
+        parts(PSU={"output_v": 61.0, "output_a": 1.0, "class_2": False}), says=1, words=("limited power source",)),
+    # Limited by an overcurrent device: 250 VA may flow under load (IEC 60950-1 Table 2C).
+    row("supply-power-limited", "boundary", ONE,
+        parts(PSU={"output_v": 24.0, "output_a": 4.0, "limiting": "overcurrent-device"})),
     # 0.4 A for 24 h, margin and ageing 1.25 each: 15 Ah (shared facts 2.5).
     row("standby-capacity", "passes", ONE, FULL,
         supplies=[supply(standby_hours=24.0, battery="BAT", temperature_c=25.0)]),

@@ -21,9 +21,12 @@ def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[Circu
     if volts is None or amps is None:
         return
     for name, limit in (
-        ("Class 2 supply", class_2_limit(volts, "inherent")),
-        ("limited power source", limited_power_source_limit(volts, "inherent")),
+        ("Class 2 supply", class_2_limit(volts, worked.limiting)),
+        ("limited power source", limited_power_source_limit(volts, worked.limiting)),
     ):
+        if worked.class_2 is False and name.startswith("Class 2"):
+            # It is not declared as one: that is said of every opening that hangs there.
+            continue
         if limit is None:
             yield CircuitVerdict(f"{volts:g} V is above what a {name} can have.", about=worked.supply.part or "")
             continue

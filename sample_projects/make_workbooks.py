@@ -143,7 +143,7 @@ def stack_parts():
 
 def units():
     """Return control units, what covers them and what connects to them."""
-    battery = {"standing_ua": 45.0, "operation_ma": 120.0, "operation_s": 3.0}
+    battery = {"standing_ua": 45.0, "operation_ma": 120.0, "operation_s": 3.0, "pack_low_v": 5.4}
     feed = {
         "supply_low_v": 9.0,
         "supply_high_v": 14.0,
@@ -188,8 +188,8 @@ def units():
 def power():
     """Return cells, supplies, wire and electric release."""
     return [
-        part("ROP-AAL", "primary-battery", "AA alkaline cell", 0.9, supplier=POWER, designation="AA-L", voltage_v=1.5, capacity_mah=2200.0, usable_share=0.8, self_discharge_share=0.03, chemistry="alkaline", temperature_low_c=-10.0),
-        part("ROP-AAF", "primary-battery", "AA lithium iron disulfide cell", 2.6, supplier=POWER, designation="AA-F", voltage_v=1.5, capacity_mah=3000.0, usable_share=0.85, self_discharge_share=0.015, chemistry="lithium-iron-disulfide", temperature_low_c=-35.0),
+        part("ROP-AAL", "primary-battery", "AA alkaline cell", 0.9, supplier=POWER, designation="AA-L", voltage_v=1.5, capacity_mah=2200.0, usable_share=0.8, self_discharge_share=0.03, chemistry="alkaline", end_v=0.9, temperature_low_c=-10.0),
+        part("ROP-AAF", "primary-battery", "AA lithium iron disulfide cell", 2.6, supplier=POWER, designation="AA-F", voltage_v=1.5, capacity_mah=3000.0, usable_share=0.85, self_discharge_share=0.015, chemistry="lithium-iron-disulfide", end_v=0.9, temperature_low_c=-35.0),
         part("ROP-C32", "coin-cell", "Coin backup cell, 20 mm", 1.2, supplier=POWER, designation="C32", voltage_v=3.0, capacity_mah=220.0),
         part("ROP-S12A", "power-supply", "Supply 12 V DC regulated, 2.5 A, Class 2", 84, supplier=POWER, output_v=12.0, output_a=2.5, tolerance_share=0.05, class_2=True, regulated=True, current="dc", terminal_plus="V+", terminal_minus="V-", standby_v=12.0, input="mains"),
         part("ROP-S12B", "power-supply", "Supply 12 V DC regulated, 5 A, Class 2", 119, supplier=POWER, output_v=12.0, output_a=5.0, tolerance_share=0.05, class_2=True, regulated=True, current="dc", terminal_plus="V+", terminal_minus="V-", standby_v=12.0, input="mains"),

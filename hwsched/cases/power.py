@@ -270,6 +270,8 @@ class WorkedSupply:
     peak_a: float | None = None
     standby: Standby | None = None
     problems: tuple[Problem, ...] = ()
+    assumed: tuple[str, ...] = ()
+    """What of it was taken by common practice, since nothing is stated."""
     class_2: bool | None = None
     """Whether the catalogue declares it as Class 2; None where it does not say."""
     limiting: str = "inherent"

@@ -13,6 +13,7 @@ PRIMARY_BATTERY = PartKind(
         Attribute("capacity_mah", "Capacity", "number", "mAh", low=1, high=100000, required=True),
         Attribute("usable_share", "Usable share", "number", "share", low=0.05, high=1, required=True),
         Attribute("self_discharge_share", "Self-discharge a year", "number", "share", low=0, high=0.9, required=True),
+        Attribute("end_v", "Capacity down to", "number", "V", low=0.1, high=24, note="A cell, by its data sheet."),
         Attribute("chemistry", "Chemistry"),
         TEMPERATURE_LOW,
     ),

@@ -11,6 +11,7 @@ from hwsched.rules.accessibility import (
 )
 from hwsched.rules.battery import (
     battery_cold,
+    battery_end_voltage,
     battery_life,
     cell_count,
     cell_stocked,
@@ -245,6 +246,7 @@ OWN_RULES: tuple[Rule, ...] = (
     # battery
     battery_cold.RULE,
     battery_life.RULE,
+    battery_end_voltage.RULE,
     cell_count.RULE,
     cell_stocked.RULE,
     coin_cell_stocked.RULE,

@@ -123,6 +123,7 @@ def _supply(
         holding,
         fsum(max(c.current_a.values(), default=0.0) for c in worked) if complete else None,
         problems=(*of_part, *of_battery) if circuits else (),
+        assumed=_assumed(supply, part, battery),
         class_2=part.flag_of("class_2") if part else None,
         limiting=(part.text_of("limiting") if part else None) or "inherent",
     )
@@ -150,6 +151,20 @@ def _part_problems(supply: Supply, part: Part | None) -> list[Problem]:
         text = f"how low {part.number} falls is unknown: the catalogue does not say its tolerance"
         return [Problem("unknown", text, (fact,), about=part.number)]
     return []
+
+
+def _assumed(supply: Supply, part: Part | None, battery: Part | None) -> tuple[str, ...]:
+    """Say what of a supply and its battery is reckoned with though nothing is stated."""
+    taken = []
+    if part is not None and part.number_of("inside_ohm") is None:
+        taken.append(f"no resistance inside {part.number} beyond its tolerance")
+    if battery is not None and battery.number_of("inside_ohm") is None:
+        taken.append(f"no resistance inside {battery.number}")
+    if battery is not None and battery.number_of("end_v") is None:
+        taken.append(f"the end voltage of {battery.number} as the rule standby-capacity has it")
+    if battery is not None and supply.batteries is None:
+        taken.append("one battery")
+    return tuple(taken)
 
 
 def _battery_problems(supply: Supply, part: Part | None, battery: Part | None) -> list[Problem]:

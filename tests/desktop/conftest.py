@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
+from hwsched.desktop.power_window import PowerWindow
 from hwsched.desktop.window import Window
 
 
@@ -32,6 +33,17 @@ def at_work(qtbot, sample_file):
     assert shown.register.total() > 100
     # qtbot closes it, and with it the windows beside it.
     return shown
+
+
+@pytest.fixture
+def power(at_work):
+    """The place for power, open on the sample."""
+    at_work.act_power.trigger()
+    window = at_work.tools[PowerWindow]
+    yield window
+    # The main window, closed before the fixtures, takes it along.
+    if isValid(window):
+        window.close()
 
 
 def idle(qtbot, window):

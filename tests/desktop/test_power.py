@@ -1,10 +1,8 @@
 """The place for power by real clicks, keys and drops: laid, hung, dragged, sited, taken back."""
 
-import pytest
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QDropEvent
 from PySide6.QtWidgets import QTreeWidgetItemIterator
-from shiboken6 import isValid
 
 from hwsched.desktop.power_tree import LOOSE
 from hwsched.desktop.power_window import PowerWindow
@@ -14,16 +12,6 @@ from hwsched.paths import SAMPLE
 from tests.desktop.conftest import checked_of, idle
 
 LEFT = Qt.MouseButton.LeftButton
-
-
-@pytest.fixture
-def power(at_work):
-    at_work.act_power.trigger()
-    window = at_work.tools[PowerWindow]
-    yield window
-    # The main window, closed before the fixtures, takes it along.
-    if isValid(window):
-        window.close()
 
 
 def line(window, text):

@@ -5,7 +5,6 @@ from PySide6.QtCore import QMimeData, QPointF, Qt
 from PySide6.QtGui import QColor, QDragMoveEvent, QDropEvent, QPalette
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit
-from shiboken6 import isValid
 
 from hwsched.desktop import power_window
 from hwsched.desktop.power_tree import LOOSE
@@ -20,15 +19,6 @@ from tests.desktop.conftest import checked_of, idle
 
 LEFT = Qt.MouseButton.LeftButton
 NONE = Qt.KeyboardModifier.NoModifier
-
-
-@pytest.fixture
-def power(at_work):
-    at_work.act_power.trigger()
-    window = at_work.tools[PowerWindow]
-    yield window
-    if isValid(window):
-        window.close()
 
 
 def line(window, text):

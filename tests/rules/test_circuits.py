@@ -49,12 +49,21 @@ LIMITED = [circuit(limiter_a=1.0)]
 TWO_CIRCUITS = [circuit(), circuit("d")]
 
 
+TOLD = parts(PSU={"inside_ohm": 0.0}, UNIT={"draws": "current", "supply_rest_a": 0.2})
+"""Of these parts everything is stated."""
+
+
 def loaded(amps, **more):
     """A unit that holds so much."""
     return parts(UNIT={"supply_a": amps}, **more)
 
 
 ROWS = [
+    row("circuit-assumed", "passes", ONE, TOLD, circuits=[circuit(temperature_c=30.0, at_once=1)]),
+    row("circuit-assumed", "speaks", ONE, TOLD, circuits=[circuit(temperature_c=30.0, at_once=None)], says=1,
+        severity="note", concerns=(), words=("operations at one time on C",)),
+    row("circuit-assumed", "boundary", ONE, TOLD, circuits=[circuit(temperature_c=None, at_once=1)], says=1,
+        words=("conductors of C",)),
     row("circuit-sound", "passes", CHAIN),
     row("circuit-sound", "speaks", [run("J1", "a")], says=1, severity="error", about="A", concerns=("a",)),
     row("circuit-sound", "speaks", [run("a", "b"), run("b", "a")], says=1, words=("closes a loop",)),

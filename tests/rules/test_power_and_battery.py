@@ -82,6 +82,24 @@ ROWS = [
     boundary("power-crosses-hinge", case(cat=catalogue(LOOP={"conductors": 2})), SUPPLY),
     unknown("power-crosses-hinge", case(cat=catalogue(LOOP={"conductors": None})), SUPPLY, "part LOOP.conductors"),
     passes("battery-life", case(), days(300.0)),
+    # Six cells in series share 5.4 V: 0.9 V a cell (common practice); IEC 60086 states capacity to an end voltage.
+    passes(
+        "battery-end-voltage",
+        case(cat=catalogue(UNIT={"pack_low_v": 5.4, "cells": 6}, CELL={"end_v": 0.9})),
+        days(300.0),
+    ),
+    speaks(
+        "battery-end-voltage",
+        case(cat=catalogue(UNIT={"pack_low_v": 6.6, "cells": 6}, CELL={"end_v": 0.9})),
+        days(300.0),
+        severity="warning",
+        end_v=0.9,
+        needed_v=1.1,
+    ),
+    boundary("battery-end-voltage", case(), days(300.0)),
+    unknown(
+        "battery-end-voltage", case(cat=catalogue(UNIT={"pack_low_v": 5.4, "cells": 6})), days(300.0), "part CELL.end_v"
+    ),
     speaks("battery-life", case(), days(170.0), days=170.0, severity="warning"),
     boundary("battery-life", case(), days(180.0)),
     unknown("battery-life", case(opening(operations_per_day=None)), fit(battery=None), "opening.operations_per_day"),

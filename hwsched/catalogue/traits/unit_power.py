@@ -21,6 +21,16 @@ UNIT_POWER: Final[tuple[Attribute, ...]] = (
         high=24,
     ),
     Attribute(
+        "pack_low_v",
+        "Lowest pack voltage",
+        "number",
+        "V",
+        synonyms=("cut-off voltage", "lowest battery voltage"),
+        low=0.1,
+        high=60,
+        note="At which the unit stops working; shared by its cells in series.",
+    ),
+    Attribute(
         "coin_cell",
         "Backup coin cell",
         synonyms=("coin cell", "backup cell"),

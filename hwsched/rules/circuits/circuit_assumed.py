@@ -1,0 +1,34 @@
+"""Rule: what was taken by common practice in working out a supply is said."""
+
+from collections.abc import Iterable
+
+from hwsched.cases.power import WorkedSupply
+from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.rule import Limits
+
+
+def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
+    taken = list(worked.assumed)
+    for circuit in worked.circuits:
+        name = circuit.circuit.name
+        if circuit.circuit.temperature_c is None:
+            taken.append(f"conductors of {name} at the temperature of the rule circuit-voltage")
+        if circuit.circuit.at_once is None:
+            taken.append(f"operations at one time on {name} as the rule circuit-voltage has them")
+        taken += [f"{device.part}: {each}" for device in circuit.devices for each in device.assumed]
+    if taken:
+        yield CircuitVerdict(
+            f"Taken by common practice, since nothing is stated: {'; '.join(dict.fromkeys(taken))}.",
+            about=worked.supply.name,
+        )
+
+
+RULE = CircuitRule(
+    id="circuit-assumed",
+    title="What was taken by common practice",
+    discipline="power",
+    severity="note",
+    basis="common practice",
+    cure="State it where it is known: on the supply, on the circuit, or in the catalogue.",
+    judge=_judge,
+)

@@ -33,6 +33,7 @@ from hwsched.cli.remove import REMOVE
 from hwsched.cli.route import ROUTE
 from hwsched.cli.rules import RULES_VERB
 from hwsched.cli.settings import SETTINGS
+from hwsched.cli.show import SHOW
 from hwsched.cli.site import SITE
 from hwsched.cli.successors import SUCCESSORS
 from hwsched.cli.survey_form import SURVEY_FORM
@@ -70,6 +71,7 @@ VERBS: tuple[Verb, ...] = (
     HARDWARE_SET,
     FIT,
     CHECK,
+    SHOW,
     WHY,
     WAIVE,
     WAIVERS,

@@ -1,0 +1,110 @@
+"""`hwsched show`: what a machine reads of openings."""
+
+import json
+from math import cos, isclose, radians, sqrt, tan
+
+import pytest
+from jsonschema import Draft202012Validator
+
+from hwsched.cases import Catalogue, Hole, Leaf, Opening
+from hwsched.cases.case import Case
+from hwsched.cli.command import run
+from hwsched.operations.showing import hole_record, show_schema
+
+
+@pytest.fixture
+def shown(sample_file, capsys):
+    def show(*marks):
+        assert run(["show", str(sample_file), *marks, "--json"]) == 0
+        return json.loads(capsys.readouterr().out)
+
+    return show
+
+
+def test_the_whole_sample_is_as_its_schema_says(shown):
+    told = shown()
+    Draft202012Validator(show_schema()).validate(told)
+    assert (told["ok"], told["problems"], told["change_set"], told["version"]) == (True, [], None, 1)
+    assert len(told["result"]["openings"]) == 167
+
+
+def test_the_schema_refuses_what_is_not_of_its_shape(shown):
+    told = shown("M004")
+    del told["result"]["openings"][0]["lock_points"][0]["status"]
+    assert list(Draft202012Validator(show_schema()).iter_errors(told))
+
+
+def test_facts_are_the_survey_in_mm(shown):
+    # Survey row of M004: leaf 3'-0" by 7'-0" = 914.4 by 2133.6 mm, 1 3/4 in = 44.45 mm thick.
+    opening = shown("M004")["result"]["openings"][0]
+    assert opening["mark"] == opening["facts"]["mark"] == "M004"
+    assert [leaf["width_mm"] for leaf in opening["leaves"]] == [914.4]
+    assert isclose(opening["leaves"][0]["thickness_mm"], 44.45)
+    assert {item["kind"] for item in opening["existing_items"]} >= {"lock"}
+
+
+def test_only_the_marks_that_are_asked_come_and_an_unknown_one_is_refused(shown, sample_file, capsys):
+    assert {each["mark"] for each in shown("M004", "B/1")["result"]["openings"]} == {"B/1", "M004"}
+    assert run(["show", str(sample_file), "M004x"]) == 3
+    assert "M004x" in capsys.readouterr().err
+
+
+def test_what_is_shown_for_people_names_status_parts_and_findings(sample_file, capsys):
+    assert run(["show", str(sample_file), "M004"]) == 0
+    told = capsys.readouterr().out
+    assert "M004" in told
+    assert "unit" in told
+
+
+def test_the_schema_is_printed(capsys):
+    assert run(["show", "--schema"]) == 0
+    assert json.loads(capsys.readouterr().out) == json.loads(json.dumps(show_schema()))
+
+
+def test_without_a_project_it_is_refused(capsys):
+    assert run(["show"]) == 3
+    assert "project" in capsys.readouterr().err
+
+
+@pytest.fixture
+def door():
+    return Case(Opening("o", "M1"), (Leaf("l", "single", thickness_mm=45.0),), (), Catalogue({}, ""))
+
+
+@pytest.mark.parametrize(
+    ("face", "start", "direction"),
+    [
+        # x from the lock edge, y up, z from the inside face: a hole from the inside goes toward +z, from the key side
+        # toward -z from the leaf's thickness; one in the lock edge goes toward +x, its own x counting from the inside.
+        ("secured", [60.0, 1000.0, 0.0], [0, 0, 1]),
+        ("key", [60.0, 1000.0, 45.0], [0, 0, -1]),
+        ("lock-edge", [0.0, 1000.0, 60.0], [1, 0, 0]),
+        ("wall", [60.0, 1000.0, 0.0], [0, 0, 1]),
+        ("frame", [0.0, 1000.0, 60.0], [-1, 0, 0]),
+    ],
+)
+def test_a_square_hole_goes_straight_in(door, face, start, direction):
+    made = hole_record(door, Hole("h", "single", face, 60.0, 1000.0, 10.0))
+    assert list(made.start_mm) == start
+    assert list(made.direction) == direction
+
+
+def test_a_leaning_hole_has_its_angles():
+    # 45 degrees up, 15 toward the lock edge (x falls): for every mm in, tan 45 = 1 up and tan 15 = 0.268 to the edge.
+    case = Case(Opening("o", "M1"), (Leaf("l", "single", thickness_mm=45.0),), (), Catalogue({}, ""))
+    x, y, z = hole_record(case, Hole("h", "single", "secured", 60.0, 900.0, 8.0, up_deg=45.0, edge_deg=15.0)).direction
+    assert isclose(y / z, tan(radians(45)))
+    assert isclose(x / z, -tan(radians(15)))
+    assert isclose(sqrt(x * x + y * y + z * z), 1.0)
+    assert isclose(z, 1 / sqrt(1 + 1 + tan(radians(15)) ** 2))
+    assert z < cos(radians(45))
+
+
+def test_a_channel_starts_below_its_face(door):
+    made = hole_record(door, Hole("c", "single", "key", 60.0, 900.0, 9.5, up_deg=70.0, from_depth_mm=9.5))
+    assert made.start_mm == (60.0, 900.0, 35.5)
+
+
+def test_the_start_of_a_hole_from_the_key_side_is_unknown_without_a_thickness():
+    case = Case(Opening("o", "M1"), (Leaf("l", "single"),), (), Catalogue({}, ""))
+    assert hole_record(case, Hole("h", "single", "key", 60.0, 900.0, 8.0)).start_mm == (60.0, 900.0, None)

@@ -1,0 +1,18 @@
+"""Writes the JSON Schemas that travel with the package: ``python -m tests.house.schemas``."""
+
+import json
+
+from hwsched.operations.showing import show_schema
+from hwsched.paths import RESOURCES
+
+SCHEMAS = {RESOURCES / "schemas" / "show.json": show_schema}
+
+
+def text(schema: dict) -> str:
+    return json.dumps(schema, indent=1, ensure_ascii=False, sort_keys=True) + "\n"
+
+
+if __name__ == "__main__":
+    for path, make in SCHEMAS.items():
+        path.parent.mkdir(exist_ok=True)
+        path.write_text(text(make()), encoding="utf-8")

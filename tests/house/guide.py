@@ -1,17 +1,17 @@
-"""Writes the contributor guide's section on calculators from their declarations: ``python -m tests.house.guide``."""
+"""Writes the handbook's page on calculators from their declarations: ``python -m tests.house.guide``."""
 
 from pathlib import Path
 
 from hwsched.calc import CALCULATORS
 
-GUIDE = Path(__file__).parents[2] / "DEVELOPERS.md"
+GUIDE = Path(__file__).parents[2] / "resources" / "handbook" / "calculators.md"
 BEGIN, END = "<!-- calculators: written by tests/house/guide.py -->\n", "<!-- end of calculators -->\n"
 
 
 def section() -> str:
     lines = []
     for calculator in CALCULATORS:
-        lines += [f"### `{calculator.name}`: {calculator.title}", "", f"Basis: {calculator.basis}.", ""]
+        lines += [f"## `{calculator.name}`: {calculator.title}", "", f"Basis: {calculator.basis}.", ""]
         for title, fields in (("In", calculator.inputs), ("Out", calculator.outputs)):
             lines.append(f"{title}:")
             lines.append("")

@@ -1,6 +1,7 @@
 """Circuit against ngspice: 500 random trees of each kind of load, volts equal to 1 mV."""
 
 import random
+import shutil
 
 import pytest
 
@@ -13,6 +14,7 @@ AT_ONCE = 125
 
 
 @pytest.mark.slow
+@pytest.mark.skipif(shutil.which("ngspice") is None, reason="ngspice is not installed; .ci/setup test installs it")
 @pytest.mark.parametrize("kind", ["current", "power", "resistance", "mixed"])
 def test_against_ngspice(kind, tmp_path):
     rng = random.Random(f"trees of {kind}")

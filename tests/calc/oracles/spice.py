@@ -25,7 +25,8 @@ def volts(cases: list[dict], folder: Path) -> list[dict[str, float]]:
     source's voltage: from zero the program may settle on the solution of low voltage.
     """
     program = shutil.which("ngspice")
-    assert program, "ngspice is missing: .ci/setup test installs it"
+    if program is None:
+        raise RuntimeError("ngspice is missing: .ci/setup test installs it")
     lines, hints, prints, nodes = [], [], [], []
     for k, case in enumerate(cases):
         names = {"supply": f"c{k}x0"}

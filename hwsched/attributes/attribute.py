@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 from typing import Literal
 
-AttributeKind = Literal["text", "length", "number", "integer", "choice", "flag", "date"]
+AttributeKind = Literal["text", "length", "number", "integer", "choice", "flag", "date", "money"]
 """Kind of value held: text as str, length as float [mm], number as float in the attribute's unit, integer as int,
-choice as the Choice.value str, flag as bool, date as ISO text. None always means unknown."""
+choice as the Choice.value str, flag as bool, date as ISO text, money as exact Decimal. None always means unknown."""
 
 Unit = Literal[
     "", "mm", "m", "kg", "V", "A", "mA", "uA", "mAh", "Ah", "W", "ohm", "degC", "s", "h", "N", "deg", "share"

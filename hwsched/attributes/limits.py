@@ -4,13 +4,14 @@ Here belongs what reading and checking share: the text of a cell, limits, and th
 """
 
 import datetime as dt
+from decimal import Decimal
 from typing import Final
 
 from hwsched.attributes.attribute import Attribute
 from hwsched.attributes.cell_error import CellError
 from hwsched.quantities import format_length
 
-Value = str | float | int | bool | None
+Value = str | float | int | bool | Decimal | None
 """What an attribute holds; None is unknown."""
 Found = tuple[Value, str | None, bool]
 """The value, the unit assumed, and whether the cell said "about"."""
@@ -46,8 +47,10 @@ def as_text(cell: object) -> str:
     return "" if cell is None else str(cell)
 
 
-def within_limits(attribute: Attribute, value: float) -> bool:
+def within_limits(attribute: Attribute, value: float | Decimal) -> bool:
     """Tell whether a number lies within the limits that its attribute declares."""
+    if isinstance(value, Decimal):
+        return (attribute.low is None or value >= attribute.low) and (attribute.high is None or value <= attribute.high)
     room = _ROUNDING * max(1.0, abs(value))
     return (attribute.low is None or value >= attribute.low - room) and (
         attribute.high is None or value <= attribute.high + room
@@ -70,6 +73,7 @@ def accepted_by(attribute: Attribute) -> str:
         "date": "a date such as 2031-12-24",
         "length": f"a length such as {LENGTH_EXAMPLES}",
         "integer": "a whole number",
+        "money": "an amount such as 12.50",
         "number": f"a number [{attribute.unit}]" if attribute.unit else "a number",
     }
     return kinds[attribute.kind] + _limits(attribute)

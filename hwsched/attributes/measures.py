@@ -6,6 +6,7 @@ Here belongs what has a size. Words, choices, yes-or-no and dates stand in `valu
 import datetime as dt
 import re
 from collections.abc import Callable
+from decimal import Decimal
 from math import isfinite
 from typing import Final, NoReturn, cast
 
@@ -34,7 +35,8 @@ from hwsched.quantities import (
     plain_text,
     read_length,
 )
-from hwsched.quantities.numerals import NUMERAL, read_numeral
+from hwsched.quantities.money import MoneyError, exact_decimal
+from hwsched.quantities.numerals import NUMERAL, plain_numeral, read_numeral
 from hwsched.quantities.readings import Refusal
 
 Reader = Callable[[object], Found]
@@ -217,6 +219,48 @@ def integer_reader(attribute: Attribute, bare_unit: str | None) -> Reader:
         return int(value), unit, about
 
     return read
+
+
+def money_reader(attribute: Attribute, bare_unit: str | None) -> Reader:
+    """Return the reader of amounts of money, exact: a number of the spreadsheet by its shortest text."""
+
+    def read(cell: object) -> Found:
+        if isinstance(cell, str) and cell.casefold() in NOT_APPLICABLE:
+            return None, None, False
+        _refuse_none(attribute, cell)
+        _refuse_dates_and_flags(attribute, cell)
+        if bare_unit is not None:
+            raise CellError(as_text(cell), f"is no amount of money in {bare_unit}", accepted_by(attribute))
+        if isinstance(cell, str):
+            match = _NUMBER.fullmatch(plain_text(cell))
+            if match is None:
+                raise CellError(as_text(cell), "is no amount of money", accepted_by(attribute))
+            try:
+                written = plain_numeral(match[2].lower())
+            except Refusal as refusal:
+                raise _refused(attribute, cell, refusal.problem, refusal.suggestion) from None
+            amount = _amount(attribute, cell, f"-{written}" if match[1] == "-" else written)
+        else:
+            amount = _amount(attribute, cell, cell)
+        return _checked_amount(attribute, cell, amount), None, False
+
+    return read
+
+
+def _amount(attribute: Attribute, cell: object, number: object) -> Decimal:
+    try:
+        return exact_decimal(number)
+    except MoneyError:
+        message = "is no amount of money, or one of more digits than can be"
+        raise CellError(as_text(cell)[:40], message, accepted_by(attribute)) from None
+
+
+def _checked_amount(attribute: Attribute, cell: object, amount: Decimal) -> Decimal:
+    if not within_limits(attribute, amount):
+        low = attribute.low is not None and amount < attribute.low
+        message = f"{amount:f} is {'less' if low else 'more'} than can be true"
+        raise CellError(as_text(cell), message, accepted_by(attribute))
+    return abs(amount) if amount == 0 else amount
 
 
 def _refuse_dates_and_flags(attribute: Attribute, cell: object) -> None:

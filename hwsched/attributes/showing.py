@@ -3,11 +3,13 @@
 Here belongs the wording of one value. What is exchanged exactly stands with the exchange formats.
 """
 
+from decimal import Decimal
 from typing import Final
 
 from hwsched.attributes.attribute import Attribute
 from hwsched.attributes.limits import Value
 from hwsched.quantities import LengthStyle, format_length
+from hwsched.quantities.money import decimal_text
 
 _SHOWN_UNITS: Final[dict[str, str]] = {"uA": "µA", "ohm": "Ω", "degC": "°C", "deg": "°"}
 
@@ -66,6 +68,8 @@ def show_value(
     if isinstance(value, str):
         choice = attribute.choice(value)
         return choice.label if choice else value
+    if isinstance(value, Decimal):
+        return decimal_text(value)
     if attribute.kind == "length":
         return format_length(float(value), length_style, with_unit=with_unit)
     number = float(value) * 100 if attribute.unit == "share" else float(value)

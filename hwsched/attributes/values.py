@@ -13,7 +13,7 @@ from hwsched.attributes.attribute import Attribute
 from hwsched.attributes.cell_error import CellError
 from hwsched.attributes.headers import normal
 from hwsched.attributes.limits import NOT_APPLICABLE, Found, accepted_by, as_text, date_error
-from hwsched.attributes.measures import Reader, integer_reader, length_reader, number_reader
+from hwsched.attributes.measures import Reader, integer_reader, length_reader, money_reader, number_reader
 from hwsched.quantities import plain_text
 
 _YES: Final = frozenset({"yes", "y", "true", "t", "x", "1", "on", "✓", "✔", "☑", "☒", "√", "●"})
@@ -164,4 +164,5 @@ _READERS: Final[dict[str, Callable[[Attribute, str | None], Reader]]] = {
     "choice": _choice,
     "flag": _flag,
     "date": _date,
+    "money": money_reader,
 }

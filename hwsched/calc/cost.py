@@ -1,31 +1,20 @@
 """What openings cost: list price, discount by supplier, currency, labour; nothing rounded before the end.
 
-Here belong money and the exact numbers it is reckoned in. Hours of work stand in `labour`, quantities of parts with
-whoever counts them. A price, currency or rate that is missing makes a line "unknown: needs ..."; it never counts as 0
-without being said.
-
-How nothing is rounded: every number is taken as the decimal number that is written (a float by its shortest text, so
-0.1 is one tenth) and is added and multiplied as `Decimal` in a context that raises an error rather than round.
-Nothing is divided. Only `rounded` rounds, for print.
+Here belong terms and jobs priced by them. Exact numbers and currencies stand in `hwsched.quantities.money`, hours of
+work in `labour`, quantities of parts with whoever counts them. A price, currency or rate that is missing makes a line
+"unknown: needs ..."; it never counts as 0 without being said.
 """
 
 from collections.abc import Hashable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from decimal import ROUND_HALF_UP, Clamped, Context, Decimal, FloatOperation, Inexact, InvalidOperation, Overflow
+from decimal import Decimal
 from typing import Final, TypeVar
 
 from hwsched.calc.calculator import InputError
+from hwsched.quantities.money import ONE, ZERO, Exact, Exchange, MoneyError, exact_decimal, less, product, summed
 
-Exact = Decimal | int | str | float
-"""A number as it is written."""
 Key = TypeVar("Key", bound=Hashable)
 
-ZERO: Final = Decimal(0)
-_ONE: Final = Decimal(1)
-_LARGEST: Final = Decimal(10) ** 12
-_MOST_PLACES: Final = 100
-"""Decimal places that a number may have: a product of all factors still fits the context without rounding."""
-_EXACTLY: Final = Context(prec=1000, traps=[Inexact, InvalidOperation, Overflow, Clamped, FloatOperation])
 LABOUR: Final = "labour"
 """What an unknown is about where it is no part."""
 
@@ -46,17 +35,10 @@ def exact(value: Exact, field: str, *, above: Exact | None = None, at_most: Exac
     >>> exact(0.1, "price") + exact("0.2", "price")
     Decimal('0.3')
     """
-    if isinstance(value, bool) or not isinstance(value, Decimal | int | str | float):
-        raise InputError(field, f"must be a number, got {value!r}")
     try:
-        number = value if isinstance(value, Decimal) else Decimal(str(value))
-    except (InvalidOperation, ValueError):
-        raise InputError(field, f"must be a number, got {value!r}") from None
-    if not number.is_finite():
-        raise InputError(field, f"must be a finite number, got {value}")
-    places = number.as_tuple().exponent
-    if number > _LARGEST or (isinstance(places, int) and -places > _MOST_PLACES):
-        raise InputError(field, f"is too large or has too many decimal places: {value}")
+        number = exact_decimal(value)
+    except MoneyError as error:
+        raise InputError(field, str(error)) from None
     if number < 0:
         raise InputError(field, f"must be at least 0, got {value}")
     if above is not None and not number > Decimal(str(above)):
@@ -64,56 +46,6 @@ def exact(value: Exact, field: str, *, above: Exact | None = None, at_most: Exac
     if at_most is not None and number > Decimal(str(at_most)):
         raise InputError(field, f"must be at most {at_most}, got {value}")
     return number
-
-
-def product(*factors: Decimal) -> Decimal:
-    """Multiply without rounding; raises `decimal.Inexact` where that cannot be.
-
-    Examples
-    --------
-    >>> product(Decimal("1.00000000000000000001"), Decimal("1.00000000000000000001"))
-    Decimal('1.0000000000000000000200000000000000000001')
-    """
-    result = _ONE
-    for factor in factors:
-        result = _EXACTLY.multiply(result, factor)
-    return result
-
-
-def summed(amounts: Iterable[Decimal]) -> Decimal:
-    """Add without rounding; raises `decimal.Inexact` where that cannot be.
-
-    Examples
-    --------
-    >>> summed([Decimal("1e12"), Decimal("1e-30")])
-    Decimal('1000000000000.000000000000000000000000000001')
-    """
-    result = ZERO
-    for amount in amounts:
-        result = _EXACTLY.add(result, amount)
-    return result
-
-
-def rounded(amount: Decimal, places: int = 2) -> Decimal:
-    """Round an amount for print, halves up (common practice of invoices).
-
-    Rounded parts need not add up to the rounded total: a page that shows both says so.
-
-    Parameters
-    ----------
-    amount : Decimal
-        In any currency.
-    places : int
-        Decimal places, 0 to 10.
-
-    Examples
-    --------
-    >>> rounded(Decimal("12.345"))
-    Decimal('12.35')
-    """
-    if not 0 <= places <= 10:
-        raise InputError("places", f"must be 0 to 10, got {places}")
-    return amount.quantize(_ONE.scaleb(-places), rounding=ROUND_HALF_UP, context=Context(prec=1000))
 
 
 @dataclass(frozen=True, slots=True)
@@ -195,7 +127,7 @@ class Cost:
     @property
     def total(self) -> Decimal:
         """Parts and labour [project's currency]; of what is known."""
-        return _EXACTLY.add(self.parts, self.labour)
+        return summed((self.parts, self.labour))
 
     @property
     def complete(self) -> bool:
@@ -309,22 +241,24 @@ def _check_terms(terms: Terms) -> None:
 
 def _price(line: Line, terms: Terms) -> Decimal | tuple[str, ...]:
     """Price of one in the project's currency, or what is missing for it."""
-    needs = []
-    if line.list_price is None:
-        needs.append("list price")
-    if line.currency is None:
-        needs.append("currency")
-    elif line.currency != terms.currency and line.currency not in terms.rates:
-        needs.append(f"exchange rate {line.currency} to {terms.currency}")
-    if line.list_price is None or line.currency is None or needs:
-        return tuple(needs)
+    exchange = _exchange(line, terms)
+    factor = exchange.factor(line.currency or "")
+    needs = () if factor is not None else (exchange.missing(line.currency or ""),)
+    if line.list_price is None or factor is None:
+        return ("list price", *needs) if line.list_price is None else needs
     price = exact(line.list_price, f"list price of {line.number}")
     if line.supplier is not None and line.supplier in terms.discounts:
         discount = exact(terms.discounts[line.supplier], f"discount of {line.supplier}", at_most=1)
-        price = product(price, _EXACTLY.subtract(_ONE, discount))
-    if line.currency != terms.currency:
-        price = product(price, exact(terms.rates[line.currency], f"rate of {line.currency}", above=0))
-    return price
+        price = product(price, less(ONE, discount))
+    return product(price, factor)
+
+
+def _exchange(line: Line, terms: Terms) -> Exchange:
+    if line.currency is None or line.currency == terms.currency or line.currency not in terms.rates:
+        return Exchange(terms.currency)
+    return Exchange(
+        terms.currency, {line.currency: exact(terms.rates[line.currency], f"rate of {line.currency}", above=0)}
+    )
 
 
 def _merged(unknown: Iterable[Unknown]) -> tuple[Unknown, ...]:

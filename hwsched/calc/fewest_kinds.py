@@ -14,9 +14,10 @@ from time import monotonic
 from typing import Final
 
 from hwsched.calc.calculator import InputError, check_number
-from hwsched.calc.cost import Exact, exact, product
+from hwsched.calc.cost import exact
 from hwsched.calc.kinds_model import WHOLE, Pool, first_offers, rank, reduced, solve
 from hwsched.calc.solver import Limits
+from hwsched.quantities.money import Exact, product
 
 _UNTIL_PROVEN: Final = Limits()
 _NO_GAP: Final = 1e-9

@@ -11,8 +11,9 @@ from math import fsum, log2
 from typing import Final, Literal, get_args
 
 from hwsched.calc.calculator import InputError, check_number
-from hwsched.calc.cost import Exact, exact, product, summed
+from hwsched.calc.cost import exact
 from hwsched.calc.tables import rows
+from hwsched.quantities.money import Exact, product, summed
 
 ANY: Final = "any"
 """Leaf material of a row that holds for every material."""

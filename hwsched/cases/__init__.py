@@ -3,7 +3,7 @@
 Plain values only: no database, no file, no screen. Nothing here calculates.
 """
 
-from hwsched.cases.case import Case, Catalogue, Chosen, Feed, Part, Placed, Settings
+from hwsched.cases.case import Case, Catalogue, Chosen, Feed, Part, Placed, Settings, exchange_of
 from hwsched.cases.facts import Item, Leaf, Opening
 from hwsched.cases.finding import DISCIPLINES, SEVERITIES, Discipline, Finding, Severity
 from hwsched.cases.fit import (
@@ -55,4 +55,5 @@ __all__ = [
     "Source",
     "Stack",
     "Status",
+    "exchange_of",
 ]

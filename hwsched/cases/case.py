@@ -2,8 +2,10 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from decimal import Decimal
 
 from hwsched.cases.facts import Item, Leaf, Opening
+from hwsched.quantities.money import Exchange, Money, exact_decimal
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,7 +19,8 @@ class Part:
     supplier: str = ""
     finish: str = ""
     unit: str = "EA"
-    list_price: float | None = None
+    list_price: Decimal | None = None
+    """Of one order unit, exact: a number of another type is taken as it is written. None where it is not known."""
     currency: str = ""
     superseded_by: str = ""
     attributes: Mapping[str, str | float | int | bool | None] = field(default_factory=dict)
@@ -27,6 +30,16 @@ class Part:
     """On hand; None where nobody has counted."""
     preferred: int | None = None
     """Rank among parts that serve alike, 1 first; None: no preference."""
+
+    def __post_init__(self) -> None:
+        # No price may come in as a float, whoever makes the part: sums would be off by what binary digits leave out.
+        if self.list_price is not None and type(self.list_price) is not Decimal:
+            object.__setattr__(self, "list_price", exact_decimal(self.list_price))
+
+    @property
+    def price(self) -> Money | None:
+        """List price with its currency; None where it is not known."""
+        return None if self.list_price is None else Money(self.list_price, self.currency)
 
     def number_of(self, name: str) -> float | None:
         """Return a numeric attribute, None when unknown."""
@@ -48,16 +61,18 @@ class Catalogue:
     """All parts of a project, by number and by kind.
 
     Immutable once built; ``key`` changes when any part does, ``ranks`` when stock or preference does; ``ranked`` names
-    the kinds in which some part is preferred.
+    the kinds in which some part is preferred, ``currencies`` those in which parts are priced, in order.
     """
 
-    __slots__ = ("_by_kind", "key", "parts", "ranked", "ranks")
+    __slots__ = ("_by_kind", "currencies", "key", "parts", "ranked", "ranks")
 
     def __init__(self, parts: Mapping[str, Part], key: str, ranks: str = "") -> None:
         self.parts = parts
         self.key = key
         self.ranks = ranks
         self.ranked = frozenset(part.kind for part in parts.values() if part.preferred)
+        told = {part.currency for part in parts.values() if part.list_price is not None}
+        self.currencies = tuple(sorted(currency for currency in told if currency))
         by_kind: dict[str, list[Part]] = {}
         for part in parts.values():
             by_kind.setdefault(part.kind, []).append(part)
@@ -113,6 +128,10 @@ class Settings:
     rules_off: frozenset[str] = frozenset()
     prefer: str = "cost"
     """What ranks the alternatives first: cost, holes, stock, preferred."""
+    currency: str = ""
+    """Of the project; empty while nobody has told."""
+    rates: Mapping[str, Decimal] = field(default_factory=dict)
+    """Currency to what one unit of it is worth in the project's."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,3 +147,20 @@ class Case:
     placed: Placed | None = None
     feed: Feed | None = None
     """None: the opening hangs on no circuit."""
+
+    @property
+    def exchange(self) -> Exchange:
+        """In which currency costs are compared, and by which rates."""
+        return exchange_of(self.catalogue, self.settings)
+
+
+def exchange_of(catalogue: Catalogue, settings: Settings) -> Exchange:
+    """Return in which currency costs are compared, and by which rates.
+
+    Where all parts are priced in one currency it is that one, whatever the project pays in: no rate can change which of
+    them is cheaper. Else it is the project's.
+    """
+    told = catalogue.currencies
+    if len(told) < 2:
+        return Exchange(told[0] if told else "")
+    return Exchange(settings.currency or None, settings.rates)

@@ -11,6 +11,7 @@ from typing import Any, Final
 
 from hwsched.cases.case import Case, Settings
 from hwsched.cases.facts import Item, Leaf, Opening
+from hwsched.quantities.money import decimal_text
 
 VERSION: Final = 1
 """Raised when the meaning of a stored fit changes, so that older ones count as out of date."""
@@ -68,6 +69,10 @@ def case_key(case: Case) -> str:
     later = _later(case)
     if case.settings.prefer in ("stock", "preferred"):
         later["ranks"] = case.catalogue.ranks
+    if len(case.catalogue.currencies) > 1:
+        # Only where parts are priced in several currencies do rates decide which is cheaper.
+        rates = {c: decimal_text(rate) for c, rate in case.settings.rates.items() if c in case.catalogue.currencies}
+        later["exchange"] = (case.settings.currency, sorted(rates.items()))
     content = (
         VERSION,
         *_surveyed(case),

@@ -6,6 +6,7 @@ the key face (leaf thickness); all mm and degrees.
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from decimal import Decimal
 from typing import Literal
 
 Status = Literal["fitted", "not-fitted", "unknown"]
@@ -192,8 +193,11 @@ class RunnerUp:
     """Its main parts: lock or cylinder, unit, and what feeds it."""
     pattern: str
     power: str
-    cost: float
+    cost: Decimal
+    """As of the fit."""
     holes: int
+    cost_needs: tuple[str, ...] = ()
+    """As of the fit."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -221,8 +225,12 @@ class Fit:
     battery: BatteryLife | None = None
     refused: tuple[Refusal, ...] = ()
     needs: tuple[Need, ...] = ()
-    cost: float = 0.0
-    """Sum of list prices of the parts, tools left out, in the catalogue's currency."""
+    cost: Decimal = Decimal(0)
+    """Sum of list prices of the parts, tools left out, exact; of those that can be told in its currency."""
+    currency: str = ""
+    """Of the cost; empty where parts tell none."""
+    cost_needs: tuple[str, ...] = ()
+    """What is missing to know the whole cost, such as ``list price (C-1)`` or ``exchange rate EUR to USD``."""
     nearest_miss: Refusal | None = None
     """When nothing fits: the refusal that was least short."""
     runners_up: tuple[RunnerUp, ...] = ()

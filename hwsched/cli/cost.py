@@ -17,10 +17,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.calc.cost import Cost, combined, rounded
+    from hwsched.calc.cost import Cost, combined
     from hwsched.cli.session import opened, print_json
     from hwsched.documents.cost_estimate import totals
     from hwsched.operations.viewing import project_view
+    from hwsched.quantities.money import rounded
 
     with opened(arguments) as project:
         view = project_view(project)

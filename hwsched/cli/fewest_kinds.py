@@ -25,6 +25,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import asked_openings, opened, print_json, told_steps, who
     from hwsched.operations.fewest_kinds import accept_fewest, fewest_kinds
     from hwsched.operations.fitting_openings import fit_openings
+    from hwsched.quantities.money import Money
 
     with opened(arguments) as project:
         ids = asked_openings(project, arguments)
@@ -47,8 +48,9 @@ def _run(arguments: argparse.Namespace) -> int:
                 "openings": found.openings,
                 "before": list(found.before_kinds),
                 "after": list(found.after_kinds),
-                "cost_before": found.before_cost,
-                "cost_after": found.after_cost,
+                "cost_before": f"{found.before_cost:f}",
+                "cost_after": f"{found.after_cost:f}",
+                "currency": found.currency,
                 "optimal": True if found.gap == 0 else found.gap,
                 "changed": [found.marks[each] for each in found.choices],
                 "left_out": list(found.left_out),
@@ -58,7 +60,8 @@ def _run(arguments: argparse.Namespace) -> int:
         return DONE
     proven = "proven best" if found.gap == 0 else f"within {found.gap:.2%} of the best"
     print(f"{len(found.before_kinds)} different parts -> {len(found.after_kinds)}, {proven}")
-    print(f"list price {found.before_cost:.2f} -> {found.after_cost:.2f}; {len(found.choices)} openings change")
+    before, after = (Money(cost, found.currency).shown() for cost in (found.before_cost, found.after_cost))
+    print(f"list price {before} -> {after}; {len(found.choices)} openings change")
     for opening, lines in found.choices.items():
         print(f"  {found.marks[opening]}: {', '.join(f'{line.role} {line.part}' for line in lines)}")
     if change_set is None:

@@ -70,7 +70,9 @@ def as_json(fitted: Fitted) -> dict[str, Any]:
             for r in fit.refused
         ],
         "needs": [{"fact": need.fact, "label": need.label, "blocks": need.blocks} for need in fit.needs],
-        "cost": fit.cost,
+        "cost": f"{fit.cost:f}",
+        "currency": fit.currency,
+        "cost_needs": list(fit.cost_needs),
     }
 
 

@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QLabel, QTabWidget, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.cost import Cost, combined, rounded
+from hwsched.calc.cost import Cost, combined
 from hwsched.calc.labour import labour_table
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.terms_form import TermsForm
@@ -18,6 +18,7 @@ from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Checker
 from hwsched.operations.cost_terms import set_terms
 from hwsched.operations.viewing import project_view
+from hwsched.quantities.money import rounded
 
 _WAYS: Final = (("building", "Building"), ("set", "Hardware set"), ("opening", "Opening"))
 

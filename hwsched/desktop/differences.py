@@ -8,10 +8,11 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
-from hwsched.calc.cost import Cost, rounded, summed
+from hwsched.calc.cost import Cost
 from hwsched.cases import Finding
 from hwsched.desktop.register import state_colour
 from hwsched.operations.what_if import Difference
+from hwsched.quantities.money import rounded, summed
 
 _ID: Final = int(Qt.ItemDataRole.UserRole)
 _MOST: Final = 2000

@@ -23,6 +23,7 @@ from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.fewest_kinds import FewestKinds, accept_fewest, fewest_kinds
 from hwsched.operations.fitting_openings import fit_openings
+from hwsched.quantities.money import Money
 
 
 class FewestWindow(ToolWindow):
@@ -134,7 +135,7 @@ class FewestWindow(ToolWindow):
         )
         self.said.setText(
             f"{found.openings} openings: {len(found.before_kinds)} different parts → {len(found.after_kinds)}, "
-            f"{proven}. List price {found.before_cost:,.2f} → {found.after_cost:,.2f}. "
+            f"{proven}. List price {_prices(found)[0]} → {_prices(found)[1]}. "
             f"{len(found.choices)} openings would change.{left} Nothing is changed yet."
         )
         self._show(found)
@@ -175,7 +176,7 @@ class FewestWindow(ToolWindow):
             parts.addChild(QTreeWidgetItem(["no longer needed", number, ""]))
         for number in new:
             parts.addChild(QTreeWidgetItem(["needed now", "", number]))
-        cost = QTreeWidgetItem(["List price", f"{found.before_cost:,.2f}", f"{found.after_cost:,.2f}"])
+        cost = QTreeWidgetItem(["List price", *_prices(found)])
         self.list.addTopLevelItem(cost)
         checked = self.desk.workspace.checked
         changed = QTreeWidgetItem(["Openings that change", "", str(len(found.choices))])
@@ -206,3 +207,7 @@ def _row(*widgets: QWidget) -> QHBoxLayout:
         row.addWidget(each)
     row.addStretch(1)
     return row
+
+
+def _prices(found: FewestKinds) -> tuple[str, str]:
+    return Money(found.before_cost, found.currency).shown(), Money(found.after_cost, found.currency).shown()

@@ -3,10 +3,11 @@
 from collections.abc import Mapping
 from decimal import Decimal
 
-from hwsched.calc.cost import Cost, by_key, combined, rounded
+from hwsched.calc.cost import Cost, by_key, combined
 from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.fitting.costing import price_openings, terms_of
+from hwsched.quantities.money import rounded
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.wiring.costing import price_supplies
 

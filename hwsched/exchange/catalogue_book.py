@@ -6,6 +6,7 @@ Here belongs what rows mean and what parts say of each other. A sheet as rows st
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from decimal import Decimal
 from pathlib import Path
 from typing import Final
 
@@ -135,7 +136,11 @@ def _read_kind(table: Table, kind: PartKind, reading: _Reading) -> None:
             continue
         reading.where[number] = table, row.place
         values = row.values
-        attributes = {a.name: value for a in kind.attributes if (value := values.get(a.name)) not in (None, "")}
+        attributes = {
+            a.name: value
+            for a in kind.attributes
+            if (value := values.get(a.name)) not in (None, "") and not isinstance(value, Decimal)
+        }
         reading.extra[number] = {
             a.name: value for a in reading.own_fields if (value := values.get(a.name)) not in (None, "")
         }
@@ -155,7 +160,7 @@ def _read_kind(table: Table, kind: PartKind, reading: _Reading) -> None:
             supplier=_text(values, "supplier"),
             finish=_text(values, "finish"),
             unit=_text(values, "unit") or _UNIT,
-            list_price=float(price) if isinstance(price, int | float) else None,
+            list_price=price if isinstance(price, Decimal) else None,
             currency=_text(values, "currency"),
             superseded_by=_text(values, "superseded_by"),
             stock=float(stock) if isinstance(stock, int | float) else None,

@@ -5,6 +5,7 @@ drop-down lists stand in `sheet_writing`.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
+from decimal import Decimal
 from pathlib import Path
 from typing import Final
 
@@ -20,6 +21,7 @@ from hwsched.catalogue import KINDS
 from hwsched.catalogue.traits.entry import ENTRY, NUMBER, ON_HAND
 from hwsched.exchange.sheet_writing import header, save, write_cell, write_header
 from hwsched.quantities import MM_PER_INCH, LengthStyle, format_length
+from hwsched.quantities.money import decimal_text
 from hwsched.render.cell_text import safe_text
 
 KIT_SHEET: Final = "Kit contents"
@@ -170,6 +172,8 @@ def _spellings(attribute: Attribute, value: Value, length_style: LengthStyle) ->
         return [choice.label] if choice else [value]
     if value is None:
         return []
+    if isinstance(value, Decimal):
+        return [float(value), decimal_text(value)]
     in_mm = f"{float(value)!r} mm"
     if attribute.kind == "length" and length_style == "fraction":
         return [format_length(float(value), "fraction"), in_mm]

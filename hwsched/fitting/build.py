@@ -4,7 +4,18 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
 from hwsched.cases import Case, Fit, Refusal, Role, RunnerUp
-from hwsched.fitting.candidate import Judged, by_hand, cost_of, holes_in, judged, needs_of, numbers_in, rank_of
+from hwsched.fitting.candidate import (
+    Judged,
+    by_hand,
+    cost_needs,
+    cost_of,
+    holes_in,
+    judged,
+    needs_of,
+    numbers_in,
+    priced,
+    rank_of,
+)
 from hwsched.fitting.locks import chosen_by_hand, lock_slot, shape_of
 from hwsched.fitting.power import power_slot, undecided
 from hwsched.fitting.sundries import lock_holes, with_sundries
@@ -78,7 +89,7 @@ def alternatives(case: Case) -> tuple[Fit, ...]:
     search = _searched(case, every=True)
     if search.needs:
         return ()
-    return tuple(replace(each, status="fitted", cost=cost_of(case, each)[1]) for each in _ranked(case, search))
+    return tuple(priced(case, replace(each, status="fitted")) for each in _ranked(case, search))
 
 
 def _searched(case: Case, *, every: bool) -> _Search:
@@ -157,7 +168,7 @@ def _settled(case: Case, search: _Search) -> Fit:
         ranked = _ranked(case, search)
         best = ranked[0]
         others = tuple(_runner_up(case, each) for each in ranked[1 : 1 + _RUNNERS_UP])
-        return replace(best, status="fitted", refused=every, cost=cost_of(case, best)[1], runners_up=others)
+        return priced(case, replace(best, status="fitted", refused=every, runners_up=others))
     if search.needs:
         needs = tuple(need for fact, slot in search.needs.items() for need in needs_of((fact,), slot))
         return Fit("unknown", refused=every, needs=needs)
@@ -192,6 +203,7 @@ def _runner_up(case: Case, found: Fit) -> RunnerUp:
         found.power,
         cost_of(case, found)[1],
         holes_in(found),
+        cost_needs(case, found),
     )
 
 

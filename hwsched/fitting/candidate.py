@@ -2,9 +2,11 @@
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
+from decimal import Decimal
 from math import inf
 
 from hwsched.cases import Case, Fit, FittedPart, Need, Part, Refusal, Role, Source
+from hwsched.quantities.money import ZERO, Exchange, exact_decimal, product, summed
 from hwsched.rules import judge, rules_in_slot, severity_of
 from hwsched.rules.rule import Rule, Slot
 from hwsched.rules.wording import label_of
@@ -116,28 +118,62 @@ def by_hand(case: Case, role: Role) -> bool:
     return any(choice.role == role for choice in case.chosen)
 
 
-def cheapest(parts: Iterable[Part]) -> Part | None:
-    """Return the part of least price, of equals the one whose number comes first; unpriced parts come last."""
-    return min(parts, key=lambda part: (price(part), part.number), default=None)
+def cheapest(case: Case, parts: Iterable[Part]) -> Part | None:
+    """Return the part of least price, of equals the one whose number comes first; those of unknown worth come last."""
+    exchange = case.exchange
+    return min(parts, key=lambda part: (worth(part, exchange), part.number), default=None)
 
 
-def price(part: Part) -> float:
-    """Return a part's list price; infinite where it has none."""
-    return inf if part.list_price is None else part.list_price
+def worth(part: Part, exchange: Exchange) -> tuple[bool, Decimal]:
+    """Return what parts are ranked by: whether its price cannot be told, and the price in the exchange's currency."""
+    if part.list_price is None:
+        return True, ZERO
+    if part.currency == exchange.currency:
+        return False, part.list_price
+    factor = exchange.factor(part.currency)
+    return (True, ZERO) if factor is None else (False, product(part.list_price, factor))
 
 
-def cost_of(case: Case, fit: Fit) -> tuple[int, float]:
-    """Return how many parts have no price, and the sum of the others, in catalogue currency; tools are not used up."""
-    unpriced, total = 0, 0.0
+def cost_of(case: Case, fit: Fit) -> tuple[int, Decimal]:
+    """Return how many parts have no price that can be told, and the exact sum of the others; tools are not used up.
+
+    Told in the currency of `Case.exchange`: prices in another one are converted by the project's rates, never added.
+    """
+    exchange = case.exchange
+    unknown, amounts = 0, []
+    for fitted_part in fit.parts:
+        if fitted_part.role == "tool":
+            continue
+        part = case.catalogue.get(fitted_part.part)
+        lacking, amount = (True, ZERO) if part is None else worth(part, exchange)
+        if lacking:
+            unknown += 1
+        else:
+            quantity = fitted_part.quantity
+            amounts.append(amount if quantity == 1.0 else product(amount, exact_decimal(quantity)))
+    return unknown, summed(amounts)
+
+
+def priced(case: Case, fit: Fit) -> Fit:
+    """Write into a fit what it costs, in which currency, and what is missing to know the whole."""
+    return replace(
+        fit, cost=cost_of(case, fit)[1], currency=case.exchange.currency or "", cost_needs=cost_needs(case, fit)
+    )
+
+
+def cost_needs(case: Case, fit: Fit) -> tuple[str, ...]:
+    """Name what is missing to tell the price of every part, each need once, in the order of the parts."""
+    exchange = case.exchange
+    needs: dict[str, None] = {}
     for fitted_part in fit.parts:
         if fitted_part.role == "tool":
             continue
         part = case.catalogue.get(fitted_part.part)
         if part is None or part.list_price is None:
-            unpriced += 1
-        else:
-            total += part.list_price * fitted_part.quantity
-    return unpriced, round(total, 6)
+            needs[f"list price ({fitted_part.part})"] = None
+        elif missing := exchange.missing(part.currency):
+            needs[missing if part.currency else f"{missing} ({part.number})"] = None
+    return tuple(needs)
 
 
 def holes_in(fit: Fit) -> int:
@@ -145,8 +181,11 @@ def holes_in(fit: Fit) -> int:
     return sum(hole.count for hole in fit.holes if hole.purpose != "fixing")
 
 
-def rank_of(case: Case, fit: Fit) -> tuple[float, ...]:
-    """Return what a project's preference compares first, then cost and holes."""
+def rank_of(case: Case, fit: Fit) -> tuple[float | Decimal, ...]:
+    """Return what a project's preference compares first, then cost and holes.
+
+    A cost that cannot be told whole comes after every one that can: what is missing is said in the fit's cost.
+    """
     unpriced, cost = cost_of(case, fit)
     holes = float(holes_in(fit))
     if case.settings.prefer == "holes":

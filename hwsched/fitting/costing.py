@@ -2,12 +2,13 @@
 
 from collections.abc import Iterable
 
-from hwsched.calc.cost import LABOUR, ZERO, Cost, Exact, Job, Line, Terms, Unknown, combined, cost_of, exact, product
+from hwsched.calc.cost import LABOUR, Cost, Job, Line, Terms, Unknown, combined, cost_of, exact
 from hwsched.calc.labour import LabourTable, labour, labour_table, unit_share
 from hwsched.cases import Case, Catalogue, Fit
 from hwsched.cases.case_key import survey_key
 from hwsched.cases.terms import CostTerms
 from hwsched.fitting.tasks import tasks_of
+from hwsched.quantities.money import ZERO, Exact, product
 
 
 def terms_of(terms: CostTerms, catalogue: Catalogue) -> Terms:

@@ -22,7 +22,7 @@ def fastening(case: Case, unit: Part) -> list[FittedPart]:
         return []
     stock = [part for part in offered(case, "fastener", "fastener") if part.text_of("leaf_material") == material]
     if material == "glass":
-        pad = cheapest(part for part in stock if part.text_of("form") == "adhesive")
+        pad = cheapest(case, [part for part in stock if part.text_of("form") == "adhesive"])
         return [] if pad is None else [fitted(case, "fastener", pad, "glass is not drilled: the unit is bonded")]
     size, count = unit.text_of("screw_size"), unit.number_of("screws")
     if not size or not count:
@@ -31,7 +31,7 @@ def fastening(case: Case, unit: Part) -> list[FittedPart]:
     thick = leaf.thickness_mm if leaf is not None else None
     most = inf if thick is None else thick - limits_of(SCREW_LENGTH, case.settings)["left_mm"]
     short = [p for p in right if p.text_of("form") in _THROUGH or (p.number_of("length_mm") or 0.0) <= most]
-    screw = cheapest(short or right)
+    screw = cheapest(case, short or right)
     if screw is None:
         return []
     reason = f"the unit takes {count:g} screws {size}; the leaf is {material.replace('-', ' ')}"
@@ -46,9 +46,12 @@ def lock_bolts(case: Case, fit: Fit) -> list[FittedPart]:
     found = []
     for wanted in lock_fasteners(part.kind, part.text_of("mounting") or ""):
         bolt = cheapest(
-            each
-            for each in case.catalogue.of_kind("fastener")
-            if each.text_of("form") == wanted.form and each.text_of("leaf_material") == leaf.material
+            case,
+            [
+                each
+                for each in case.catalogue.of_kind("fastener")
+                if each.text_of("form") == wanted.form and each.text_of("leaf_material") == leaf.material
+            ],
         )
         if bolt is not None:
             found.append(fitted(case, "fastener", bolt, wanted.reason, wanted.quantity))

@@ -5,7 +5,7 @@ from math import dist
 
 from hwsched.calc.cable import route
 from hwsched.cases import CablePath, Case, Fit, Part
-from hwsched.fitting.candidate import chosen_by, fitted, offered, price, with_parts
+from hwsched.fitting.candidate import chosen_by, fitted, offered, with_parts, worth
 from hwsched.fitting.ways import Point
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import lock_part
@@ -91,7 +91,9 @@ def _extension(case: Case, part: Part, unit: Part, short_mm: float) -> Part | No
         for each in offered(case, "lead-extension", "lead-extension")
         if each.text_of("mates_with") == plug and each.text_of("connector") == socket
     ]
-    reaching = [(price(each), mm, each.number, each) for mm, each in mating if mm >= short_mm - _APART_MM]
+    reaching = [
+        (worth(each, case.exchange), mm, each.number, each) for mm, each in mating if mm >= short_mm - _APART_MM
+    ]
     if reaching:
         return min(reaching, key=lambda entry: entry[:3])[3]
     return max(mating, key=lambda entry: (entry[0], entry[1].number))[1] if mating else None

@@ -7,7 +7,7 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.cells import cold_share
 from hwsched.calc.conductor import conductor, drop_v
 from hwsched.cases import BatteryLife, Case, Fit, FittedPart, Part, Role
-from hwsched.fitting.candidate import Judged, by_hand, cheapest, chosen_by, fitted, judged, offered, price, with_parts
+from hwsched.fitting.candidate import Judged, by_hand, cheapest, chosen_by, fitted, judged, offered, with_parts, worth
 from hwsched.rules import limits_of
 from hwsched.rules.power.busy_on_supply import RULE as BUSY_ON_SUPPLY
 from hwsched.rules.power.busy_on_supply import electric_release
@@ -69,7 +69,9 @@ def _battery(case: Case, base: Fit, unit: Part) -> Fit:
     parts: list[FittedPart] = []
     pack: BatteryLife | None = None
     stock = offered(case, "battery", "primary-battery")
-    stocked = cheapest(part for part in stock if by_hand(case, "battery") or part.text_of("designation") == cell)
+    stocked = cheapest(
+        case, [part for part in stock if by_hand(case, "battery") or part.text_of("designation") == cell]
+    )
     if stocked is not None and cell and count:
         parts.append(fitted(case, "battery", stocked, f"the unit takes {count:g} cells {cell} in series", count))
         pack = _life(case, unit, stocked)
@@ -79,7 +81,7 @@ def _battery(case: Case, base: Fit, unit: Part) -> Fit:
 
 def _coin(case: Case, unit: Part) -> list[FittedPart]:
     coin = unit.text_of("coin_cell")
-    stocked = cheapest(p for p in offered(case, "coin-cell", "coin-cell") if p.text_of("designation") == coin)
+    stocked = cheapest(case, [p for p in offered(case, "coin-cell", "coin-cell") if p.text_of("designation") == coin])
     return [fitted(case, "coin-cell", stocked, "keeps the unit's clock and memory")] if coin and stocked else []
 
 
@@ -142,7 +144,7 @@ def _smallest(case: Case, low: float, high: float, needed_a: float) -> Part | No
     ]
     serving = [part for part in right if (part.number_of("output_a") or 0.0) >= needed_a - 1e-9]
     if serving:
-        return min(serving, key=lambda part: (not part.flag_of("class_2"), price(part), part.number))
+        return min(serving, key=lambda part: (not part.flag_of("class_2"), worth(part, case.exchange), part.number))
     return max(right or stock, key=lambda part: (part.number_of("output_a") or 0.0, part.number), default=None)
 
 
@@ -167,9 +169,12 @@ def _transfer(case: Case) -> Part | None:
         return None
     must_be_listed = rated(case) is not False
     return cheapest(
-        part
-        for part in offered(case, "power-transfer", "power-transfer")
-        if part.flag_of("fire_listed") or not must_be_listed
+        case,
+        [
+            part
+            for part in offered(case, "power-transfer", "power-transfer")
+            if part.flag_of("fire_listed") or not must_be_listed
+        ],
     )
 
 
@@ -188,5 +193,5 @@ def _wire(case: Case, amps: float, metres: float, drop_allowed_v: float) -> Part
         resisting.append((found.resistance_ohm_per_km, part))
     serving = [part for ohm, part in resisting if drop_v(metres, amps, ohm) <= drop_allowed_v + 1e-9]
     if serving:
-        return cheapest(serving)
+        return cheapest(case, serving)
     return min(resisting, key=lambda entry: (entry[0], entry[1].number))[1] if resisting else None

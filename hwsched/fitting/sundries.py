@@ -38,9 +38,12 @@ def _mounting(case: Case, fit: Fit) -> list[FittedPart]:
     if unit is None or case.opening.exposure != "exterior":
         return []
     gasket = cheapest(
-        part
-        for part in offered(case, "mounting", "mounting")
-        if part.text_of("form") == "gasket" and part.text_of("for_part") == unit.number
+        case,
+        [
+            part
+            for part in offered(case, "mounting", "mounting")
+            if part.text_of("form") == "gasket" and part.text_of("for_part") == unit.number
+        ],
     )
     return [] if gasket is None else [fitted(case, "mounting", gasket, "the opening is exterior")]
 
@@ -57,7 +60,7 @@ def _consumables(case: Case, fit: Fit, material: str) -> list[FittedPart]:
         if not applies.get(wanted.when, False):
             continue
         part = cheapest(
-            each for each in offered(case, "consumable", "consumable") if each.text_of("form") == wanted.form
+            case, [each for each in offered(case, "consumable", "consumable") if each.text_of("form") == wanted.form]
         )
         if part is not None:
             found.append(fitted(case, "consumable", part, wanted.reason, wanted.quantity))
@@ -71,9 +74,12 @@ def _keys(case: Case, fit: Fit) -> list[FittedPart]:
     found = []
     for wanted in credentials():
         key = cheapest(
-            part
-            for part in offered(case, "credential", "credential")
-            if part.text_of("form") == wanted.form and part.text_of("for_part") in (None, "", unit.number)
+            case,
+            [
+                part
+                for part in offered(case, "credential", "credential")
+                if part.text_of("form") == wanted.form and part.text_of("for_part") in (None, "", unit.number)
+            ],
         )
         if key is not None:
             found.append(fitted(case, "credential", key, wanted.reason, wanted.quantity))
@@ -167,8 +173,8 @@ def _with_tools(case: Case, fit: Fit, material: str) -> Fit:
     """Add jigs and bits for every hole, and name the jig with the hole."""
     stock = [t for t in case.catalogue.of_kind("tool") if t.text_of("leaf_material") in (None, "", material)]
     jigs = [tool for tool in stock if tool.text_of("form") == "drilling-jig"]
-    lead_jig = cheapest(jig for jig in jigs if jig.number_of("diameter_mm") is None)
-    bored_jig = cheapest(jig for jig in jigs if jig.number_of("diameter_mm") is not None)
+    lead_jig = cheapest(case, [jig for jig in jigs if jig.number_of("diameter_mm") is None])
+    bored_jig = cheapest(case, [jig for jig in jigs if jig.number_of("diameter_mm") is not None])
     tools: dict[str, FittedPart] = {}
     holes = []
     for hole in fit.holes:
@@ -180,15 +186,15 @@ def _with_tools(case: Case, fit: Fit, material: str) -> Fit:
         if jig is not None:
             tools.setdefault(jig.number, fitted(case, "tool", jig, f"keeps the bit true: {hole.name}"))
             hole = replace(hole, jig=jig.description or jig.number)
-        for tool in _bits(stock, hole):
+        for tool in _bits(case, stock, hole):
             tools.setdefault(tool.number, fitted(case, "tool", tool, f"for the {hole.name}"))
         holes.append(hole)
     return replace(with_parts(fit, *tools.values()), holes=tuple(holes))
 
 
-def _bits(stock: list[Part], hole: Hole) -> list[Part]:
+def _bits(case: Case, stock: list[Part], hole: Hole) -> list[Part]:
     if hole.purpose == "pocket":
-        mortiser = cheapest(tool for tool in stock if tool.text_of("form") == "mortiser")
+        mortiser = cheapest(case, [tool for tool in stock if tool.text_of("form") == "mortiser"])
         return [] if mortiser is None else [mortiser]
     found = []
     for size, wanted in ((hole.diameter_mm, hole.tool), (hole.pilot_mm, "twist-drill")):

@@ -5,14 +5,15 @@ Statements are built by SQLAlchemy and run on the driver directly: half the time
 """
 
 import os
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from operator import itemgetter
 from typing import Any, Final
 
 from sqlalchemy import Column, ColumnElement, Connection, Delete, Insert, Select, Table, Update, select
 
-from hwsched.model.columns import JsonText, json_text
+from hwsched.model.columns import ExactText, JsonText, json_text
 
+_TextOf = Callable[[object], str]
 _CHUNK: Final = 1000
 """Identifiers a statement; far below what any of the databases takes."""
 
@@ -56,34 +57,42 @@ def execute_many(
     if not rows:
         return
     compiled = statement.compile(dialect=connection.dialect)
-    texts = [name for name, bind in compiled.binds.items() if isinstance(bind.type, JsonText)]
+    texts = {
+        name: ExactText.text if isinstance(bind.type, ExactText) else _json
+        for name, bind in compiled.binds.items()
+        if isinstance(bind.type, JsonText | ExactText)
+    }
     order = compiled.positiontup
     if order is None:
         names = list(compiled.binds)
         named = [{name: row[name] for name in names} for row in rows]
         for values in named if texts else ():
-            for name in texts:
-                values[name] = _held(values[name])
+            for name, text_of in texts.items():
+                values[name] = _held(values[name], text_of)
         connection.exec_driver_sql(str(compiled), named)
     elif len(order) == 1:
         connection.exec_driver_sql(str(compiled), [(row[order[0]],) for row in rows])
     else:
         placed = list(map(itemgetter(*order), rows))
         if texts:
-            places = [place for place, name in enumerate(order) if name in texts]
+            places = [(place, texts[name]) for place, name in enumerate(order) if name in texts]
             placed = [_with_texts(values, places) for values in placed]
         connection.exec_driver_sql(str(compiled), placed)
 
 
-def _with_texts(values: tuple[Any, ...], places: Sequence[int]) -> tuple[Any, ...]:
+def _with_texts(values: tuple[Any, ...], places: Sequence[tuple[int, _TextOf]]) -> tuple[Any, ...]:
     held = list(values)
-    for place in places:
-        held[place] = _held(held[place])
+    for place, text_of in places:
+        held[place] = _held(held[place], text_of)
     return tuple(held)
 
 
-def _held(value: object) -> str | None:
-    return None if value is None else "{}" if value == {} else json_text(value)
+def _held(value: object, text_of: _TextOf) -> str | None:
+    return None if value is None else text_of(value)
+
+
+def _json(value: object) -> str:
+    return "{}" if value == {} else json_text(value)
 
 
 def chunks(ids: Iterable[str]) -> Iterator[list[str]]:

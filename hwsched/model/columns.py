@@ -5,18 +5,29 @@ What the columns are stands in `tables`; which facts there are in `hwsched.surve
 
 import json
 from collections.abc import Iterable, Mapping
+from decimal import Decimal
 from typing import Any, Final
 
 from sqlalchemy import Boolean, Column, Dialect, Float, Integer, Text, TypeDecorator
 from sqlalchemy.types import TypeEngine
 
 from hwsched.attributes import Attribute, AttributeKind
+from hwsched.quantities.money import decimal_text
 
-_encode = json.JSONEncoder(ensure_ascii=False, allow_nan=False, sort_keys=True, separators=(",", ":")).encode
+
+def _plain(value: object) -> str:
+    if isinstance(value, Decimal):
+        return decimal_text(value)
+    raise TypeError(f"{value!r} is no plain value")
+
+
+_encode = json.JSONEncoder(
+    ensure_ascii=False, allow_nan=False, sort_keys=True, separators=(",", ":"), default=_plain
+).encode
 
 
 def json_text(value: object) -> str:
-    """Write a plain value as canonical JSON: keys sorted, no blanks, no NaN.
+    """Write a plain value as canonical JSON: keys sorted, no blanks, no NaN; exact decimals as text.
 
     Examples
     --------
@@ -44,6 +55,31 @@ class JsonText(TypeDecorator[Any]):
         return json.loads(value)
 
 
+class ExactText(TypeDecorator[Decimal]):
+    """An exact decimal held as text, the same on every database: no digit is lost, and none is added.
+
+    A float is refused: it would have lost digits already.
+    """
+
+    impl = Text
+    cache_ok = True
+
+    def process_bind_param(self, value: Decimal | None, dialect: Dialect) -> str | None:
+        """Write the decimal; None stays null."""
+        return None if value is None else self.text(value)
+
+    def process_result_value(self, value: str | None, dialect: Dialect) -> Decimal | None:
+        """Read the decimal."""
+        return None if value is None else Decimal(value)
+
+    @staticmethod
+    def text(value: object) -> str:
+        """Return what is held; raises TypeError for anything but a decimal."""
+        if not isinstance(value, Decimal):
+            raise TypeError(f"{value!r} is no exact decimal")
+        return decimal_text(value)
+
+
 _TYPES: Final[Mapping[AttributeKind, type[TypeEngine[Any]]]] = {
     "text": Text,
     "length": Float,
@@ -52,6 +88,7 @@ _TYPES: Final[Mapping[AttributeKind, type[TypeEngine[Any]]]] = {
     "choice": Text,
     "flag": Boolean,
     "date": Text,
+    "money": ExactText,
 }
 
 

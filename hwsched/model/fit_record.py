@@ -8,11 +8,13 @@ import dataclasses
 import json
 import types
 from collections.abc import Callable, Mapping
+from decimal import Decimal
 from functools import cache
 from operator import attrgetter
 from typing import Any, Final, Literal, Union, cast, get_args, get_origin, get_type_hints
 
 from hwsched.cases import Fit
+from hwsched.quantities.money import MoneyError, decimal_text, exact_decimal
 
 _Convert = Callable[[Any], Any]
 
@@ -51,8 +53,8 @@ def fit_of(content: object) -> Fit:
 
     Examples
     --------
-    >>> fit_of({"status": "fitted", "cost": 12.5}).cost
-    12.5
+    >>> fit_of({"status": "fitted", "cost": "12.5"}).cost
+    Decimal('12.5')
     """
     return cast(Fit, _reader(Fit)(content))
 
@@ -61,7 +63,7 @@ def _plain(kind: Any) -> bool:
     """Tell whether JSON takes values of this type as they are: numbers, texts, and tuples of them."""
     if get_origin(kind) in (Union, types.UnionType, tuple):
         return all(_plain(each) for each in get_args(kind) if each is not Ellipsis)
-    return get_origin(kind) is not Mapping and not dataclasses.is_dataclass(kind)
+    return get_origin(kind) is not Mapping and kind is not Decimal and not dataclasses.is_dataclass(kind)
 
 
 @cache
@@ -69,6 +71,8 @@ def _writer(kind: Any) -> _Convert:
     """Return what turns a value of that type into what JSON holds."""
     if dataclasses.is_dataclass(kind):
         return _dataclass_writer(cast(type, kind))
+    if kind is Decimal:
+        return lambda value: decimal_text(exact_decimal(value))
     if get_origin(kind) is Mapping and all(_plain(each) for each in get_args(kind)):
         return dict
     arguments = [each for each in get_args(kind) if each not in (Ellipsis, types.NoneType)]
@@ -122,9 +126,19 @@ def _reader(kind: Any) -> _Convert:
         return lambda value: value if value in arguments else _refuse(value, kind)
     if kind is float:
         return lambda value: float(value) if type(value) in (float, int) else _refuse(value, kind)
+    if kind is Decimal:
+        return _decimal
     if kind in (str, int, bool):
         return lambda value: _checked(value, kind, kind)
     raise TypeError(f"no way to read {kind}")
+
+
+def _decimal(value: Any) -> Decimal:
+    # Earlier versions wrote floats, which are taken by their shortest text.
+    try:
+        return exact_decimal(value)
+    except MoneyError:
+        return cast(Decimal, _refuse(value, Decimal))
 
 
 def _dataclass_reader(kind: type) -> _Convert:

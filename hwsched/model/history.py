@@ -3,11 +3,12 @@
 import json
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, fields
+from decimal import Decimal
 from typing import Any, Final
 
 from sqlalchemy import ColumnElement, Connection, select
 
-from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET
+from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, EXACT
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,7 +115,7 @@ def entries_of(connection: Connection, number: int) -> list[Entry]:
     """Return the entries of one change set, in the order in which they were made."""
     query = select(*_ENTRY).where(CHANGE_ENTRY.c.change_set == number).order_by(CHANGE_ENTRY.c.sequence)
     return [
-        Entry(change_set, sequence, entity, row_id, action, _plain(before), _plain(after), origin)
+        Entry(change_set, sequence, entity, row_id, action, _plain(entity, before), _plain(entity, after), origin)
         for change_set, sequence, entity, row_id, action, before, after, origin in connection.execute(query).all()
     ]
 
@@ -170,12 +171,22 @@ def _changes(connection: Connection, condition: ColumnElement[bool]) -> list[Row
         .order_by(CHANGE_ENTRY.c.change_set, CHANGE_ENTRY.c.sequence)
     )
     return [
-        RowChange(number, sequence, entity, row_id, action, _plain(before), _plain(after), origin, at, who, verb, kind)
+        RowChange(
+            number, sequence, entity, row_id, action, _plain(entity, before), _plain(entity, after), origin,
+            at, who, verb, kind,
+        )
         for (
             number, sequence, entity, row_id, action, before, after, origin, at, who, verb, kind,
         ) in connection.execute(query).all()
     ]  # fmt: skip
 
 
-def _plain(text: str | None) -> Mapping[str, Any] | None:
-    return None if text is None else json.loads(text)
+def _plain(entity: str, text: str | None) -> Mapping[str, Any] | None:
+    if text is None:
+        return None
+    values: dict[str, Any] = json.loads(text)
+    for name in EXACT.get(entity, ()):
+        # An earlier schema held floats, which are taken by their shortest text.
+        if values.get(name) is not None:
+            values[name] = Decimal(str(values[name]))
+    return values

@@ -36,6 +36,7 @@ from hwsched.model.tables import (
     SET_LINE,
     SUPPLY_TABLE,
 )
+from hwsched.quantities.money import exact_decimal
 
 _OPENING_FACTS: Final = [f.name for f in fields(Opening) if f.name not in ("building", "level")]
 _PART_FACTS: Final = [f.name for f in fields(Part) if f.name not in ("stock", "preferred")]
@@ -78,11 +79,14 @@ def read_settings(connection: Connection) -> Settings:
     """Return what the project decides."""
     row = connection.execute(select(PROJECT.c.length_style, PROJECT.c.settings)).one()
     held: Mapping[str, Any] = row.settings
+    terms: Mapping[str, Any] = held.get("terms", {})
     return Settings(
         length_style=row.length_style,
         limits=held.get("limits", {}),
         rules_off=frozenset(held.get("rules_off", ())),
         prefer=held.get("prefer", "cost"),
+        currency=terms.get("currency", ""),
+        rates={currency: exact_decimal(rate) for currency, rate in terms.get("rates", {}).items()},
     )
 
 

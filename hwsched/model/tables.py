@@ -9,7 +9,7 @@ from typing import Any, Final
 
 from sqlalchemy import Boolean, Column, Float, ForeignKey, Index, Integer, MetaData, Table, Text, UniqueConstraint, text
 
-from hwsched.model.columns import JsonText, fact_columns
+from hwsched.model.columns import ExactText, JsonText, fact_columns
 from hwsched.survey import CIRCUIT, ITEM, LEAF, OPENING, RUN, SUPPLY
 
 METADATA: Final = MetaData(
@@ -117,7 +117,7 @@ PART: Final = _journalled(
     Column("supplier", Text),
     Column("finish", Text),
     Column("unit", Text),
-    Column("list_price", Float),
+    Column("list_price", ExactText),
     Column("currency", Text),
     Column("superseded_by", Text),
     Column("stock", Float),
@@ -348,3 +348,10 @@ BLANK: Final[Mapping[str, Mapping[str, Any]]] = {
     name: {column.name: column.info.get("blank") for column in table.columns} for name, table in JOURNALLED.items()
 }
 """Per table, a row of which nothing is known yet."""
+
+EXACT: Final[Mapping[str, tuple[str, ...]]] = {
+    name: columns
+    for name, table in JOURNALLED.items()
+    if (columns := tuple(column.name for column in table.columns if isinstance(column.type, ExactText)))
+}
+"""Per table that has any, its columns of exact decimals, which the journal holds as text."""

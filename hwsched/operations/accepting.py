@@ -4,6 +4,7 @@ Reading what people type stands in `hwsched.attributes`; here values have their 
 """
 
 import datetime as dt
+from decimal import Decimal
 from math import isfinite
 from typing import Any
 
@@ -13,6 +14,7 @@ from hwsched.attributes import Attribute, Value, accepted_by, within_limits
 from hwsched.model.errors import ConflictError, MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.tables import OPENING_TABLE
+from hwsched.quantities.money import MoneyError, exact_decimal
 
 
 def accepted(attribute: Attribute, value: object) -> Value:
@@ -49,7 +51,7 @@ def accepted(attribute: Attribute, value: object) -> Value:
     held = _typed(attribute, value)
     if held is None:
         raise ValueRefusedError(attribute.label, f"{value!r} cannot be held; accepted: {accepted_by(attribute)}")
-    if isinstance(held, int | float) and not within_limits(attribute, held):
+    if isinstance(held, int | float | Decimal) and not within_limits(attribute, held):
         raise ValueRefusedError(attribute.label, f"{held:g} cannot be; accepted: {accepted_by(attribute)}")
     return held
 
@@ -65,6 +67,11 @@ def _typed(attribute: Attribute, value: object) -> Value:
         if kind != "integer":
             return float(value)
         return int(value) if value == int(value) else None
+    if kind == "money":
+        try:
+            return None if isinstance(value, str) else exact_decimal(value)
+        except MoneyError:
+            return None
     if not isinstance(value, str) or "\x00" in value:
         return None
     if kind == "choice":

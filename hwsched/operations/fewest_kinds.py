@@ -1,11 +1,11 @@
 """The warehouse's wish: as few different parts as serve, over a building or the project, traded against cost."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from decimal import Decimal
 from time import monotonic
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.cost import exact
 from hwsched.calc.fewest_kinds import Alternative, Choice, Group, at_most, choose, fewest
 from hwsched.calc.solver import Limits
 from hwsched.cases import Case, Chosen, Fit
@@ -17,6 +17,7 @@ from hwsched.model.queries import read_cases
 from hwsched.operations.changes import Changes
 from hwsched.operations.hardware_sets import Line, lines_of
 from hwsched.operations.what_if import choose_many
+from hwsched.quantities.money import ZERO, product, summed
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,8 +27,10 @@ class FewestKinds:
     before_kinds: tuple[str, ...]
     """Different parts as every opening would choose for itself."""
     after_kinds: tuple[str, ...]
-    before_cost: float
-    after_cost: float
+    before_cost: Decimal
+    after_cost: Decimal
+    currency: str
+    """Of the costs; empty where the parts tell none."""
     gap: float
     """0 where it is proven that nothing is better."""
     choices: Mapping[str, tuple[Line, ...]]
@@ -36,7 +39,7 @@ class FewestKinds:
     openings: int
     """That have an alternative at all."""
     left_out: tuple[str, ...]
-    """Marks of those that have none, or whose parts have no price."""
+    """Marks of those that have none, or whose parts have no price that can be told in one currency."""
 
 
 def fewest_kinds(
@@ -80,6 +83,7 @@ def fewest_kinds(
         cases = list(read_cases(connection, None if ids is None else list(ids), project.catalogue.read(connection)))
     groups: dict[str, tuple[list[Case], tuple[Fit, ...]]] = {}
     left_out: list[str] = []
+    unpriced: dict[str, None] = {}
     for done, case in enumerate(cases):
         if cancelled is not None and cancelled():
             raise ValueRefusedError("fewest kinds", "stopped before anything was found")
@@ -87,18 +91,20 @@ def fewest_kinds(
             progress(f"alternatives of opening {done + 1} of {len(cases)}", None)
         key = case_key(case)
         if key not in groups:
-            groups[key] = ([], _priced(case, alternatives(case)))
+            found = alternatives(case)
+            groups[key] = ([], tuple(each for each in found if not each.cost_needs))
+            unpriced.update((need, None) for each in found for need in each.cost_needs)
         if groups[key][1]:
             groups[key][0].append(case)
         else:
             left_out.append(case.opening.mark)
     asked = [
-        Group(key, len(here), [Alternative(exact(f.cost, "cost"), _kinds(f)) for f in found])
-        for key, (here, found) in groups.items()
+        Group(key, len(here), [Alternative(each.cost, _kinds(each)) for each in ways])
+        for key, (here, ways) in groups.items()
         if here
     ]
     if not asked:
-        raise ValueRefusedError("fewest kinds", "no opening has an alternative whose parts are all priced")
+        raise ValueRefusedError("fewest kinds", _unpriced(unpriced))
     limits = Limits(until=monotonic() + time_limit_s, cancelled=cancelled, progress=progress)
     try:
         if most is not None:
@@ -128,32 +134,27 @@ def _told(
     choices: dict[str, tuple[Line, ...]] = {}
     marks: dict[str, str] = {}
     before: set[str] = set()
-    cost = 0.0
+    cost = ZERO
+    currency = ""
     held = [(here, found) for here, found in groups.values() if here]
     for (here, found), number in zip(held, choice.chosen, strict=True):
         before |= set(_kinds(found[0]))
-        cost += found[0].cost * len(here)
+        cost = summed((cost, product(found[0].cost, Decimal(len(here)))))
+        currency = found[0].currency
         for case in here:
             marks[case.opening.id] = case.opening.mark
             if _kinds(found[number]) != _kinds(found[0]):
                 choices[case.opening.id] = lines_of(found[number])
     return FewestKinds(
-        tuple(sorted(before)), choice.kinds, cost, float(choice.cost), choice.gap, choices, marks, len(marks),
+        tuple(sorted(before)), choice.kinds, cost, choice.cost, currency, choice.gap, choices, marks, len(marks),
         tuple(left_out),
     )  # fmt: skip
 
 
-def _priced(case: Case, found: Sequence[Fit]) -> tuple[Fit, ...]:
-    """Keep alternatives of which every part has a price: without it no cost can be compared."""
-    return tuple(
-        each
-        for each in found
-        if all(
-            (part := case.catalogue.get(fitted.part)) is not None and part.list_price is not None
-            for fitted in each.parts
-            if fitted.role != "tool"
-        )
-    )
+def _unpriced(needs: Iterable[str]) -> str:
+    """Say why there is nothing to compare: without every price in one currency no cost can be."""
+    said = f"; unknown: needs {', '.join(needs)}" if needs else ""
+    return f"no opening has an alternative whose parts are all priced{said}"
 
 
 def _kinds(found: Fit) -> tuple[str, ...]:

@@ -6,6 +6,7 @@ from dataclasses import replace
 from hwsched.cases import Case, Fit
 from hwsched.cases.case_key import survey_key
 from hwsched.model.fit_record import fit_text
+from hwsched.quantities.money import ZERO
 
 
 def packet_key(case: Case, fit: Fit | None) -> str:
@@ -31,7 +32,9 @@ def packet_key(case: Case, fit: Fit | None) -> str:
         parts=tuple(replace(part, source="fitted", reason="") for part in fit.parts),
         refused=(),
         runners_up=(),
-        cost=0.0,
+        cost=ZERO,
+        currency="",
+        cost_needs=(),
     )
     facts = survey_key(replace(case, chosen=(), placed=None, feed=None))
     opening = case.opening

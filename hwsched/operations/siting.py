@@ -9,10 +9,11 @@ from sqlalchemy import Connection
 from hwsched.calc.calculator import InputError
 from hwsched.calc.conductor import conductor
 from hwsched.calc.siting import DEFAULT_TIME_S, Demand, NoSitingError, Problem, Siting, SupplyPlace, site
-from hwsched.cases import Case, Catalogue, Feed, Fit, Part, Settings
+from hwsched.cases import Case, Catalogue, Feed, Fit, Part, Settings, exchange_of
 from hwsched.cases.case_key import case_key
 from hwsched.cases.power import Circuit, PowerFacts, PowerWork, Run, Supply
 from hwsched.fitting import fit
+from hwsched.fitting.candidate import worth
 from hwsched.model.bulk import new_ids
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.power_queries import level_heights, read_power
@@ -111,7 +112,7 @@ def propose_siting(
         why = "; ".join(left_out[:3]) or "none of its openings is fed from a supply"
         raise ValueRefusedError("building", f"{building} has nothing to feed: {why}")
     found = _cheapest(
-        catalogue, supplies, places, fed, demanded, heights, facts, wire,
+        catalogue, supplies, places, fed, demanded, heights, facts, _wires(catalogue, settings, wire),
         (gap, time_limit_s, progress, cancelled),
     )  # fmt: skip
     siting, lengths, measured, used = found
@@ -227,11 +228,10 @@ def _cheapest(
     demanded: Mapping[str, Demanded],
     heights: Heights,
     facts: PowerFacts,
-    wire: str | None,
+    wires: Sequence[Part],
     how: tuple[float | None, float, Progress | None, Cancelled | None],
 ) -> tuple[Siting, dict[str, float], int, str]:
     """Solve with the cheapest wire for which there is a siting."""
-    wires = _wires(catalogue, wire)
     routes = {(route.opening_id, route.supply_id): route for route in facts.routes}
     lengths: list[list[tuple[float, bool] | None]] = []
     for opening, each in fed.items():
@@ -293,7 +293,7 @@ def _cheapest(
     raise ValueRefusedError("siting", _named(refused[1].message if refused else "no wire is there", names))
 
 
-def _wires(catalogue: Catalogue, wire: str | None) -> list[Part]:
+def _wires(catalogue: Catalogue, settings: Settings, wire: str | None) -> list[Part]:
     if wire is not None:
         part = catalogue.get(wire)
         if part is None or part.kind != "wire":
@@ -302,7 +302,8 @@ def _wires(catalogue: Catalogue, wire: str | None) -> list[Part]:
     found = [p for p in catalogue.of_kind("wire") if p.text_of("gauge") is not None and not p.superseded_by]
     if not found:
         raise ValueRefusedError("wire", "the catalogue has no wire")
-    return sorted(found, key=lambda part: (part.list_price is None, part.list_price or 0.0, part.number))
+    exchange = exchange_of(catalogue, settings)
+    return sorted(found, key=lambda part: (worth(part, exchange), part.number))
 
 
 def _after(

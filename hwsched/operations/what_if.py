@@ -6,7 +6,7 @@ from pathlib import Path
 
 from hwsched.attributes import Attribute
 from hwsched.calc.cost import Cost
-from hwsched.cases import Case, Catalogue, Chosen, Finding, Fit, Settings
+from hwsched.cases import Case, Catalogue, Chosen, Finding, Fit
 from hwsched.cases.case_key import case_key
 from hwsched.cases.power import PowerFacts
 from hwsched.exchange.catalogue_book import read_catalogue as read_book
@@ -317,11 +317,11 @@ def _asked(case: Case, question: Question, catalogue: Catalogue) -> Case:
     settings = case.settings
     limits = {name: value for name, value in {**settings.limits, **question.limits}.items() if value is not None}
     off = {**dict.fromkeys(settings.rules_off, True), **question.rules_off}
-    changed = Settings(
-        settings.length_style,
-        limits,
-        frozenset(rule for rule, is_off in off.items() if is_off),
-        settings.prefer if question.prefer is None else question.prefer,
+    changed = replace(
+        settings,
+        limits=limits,
+        rules_off=frozenset(rule for rule, is_off in off.items() if is_off),
+        prefer=settings.prefer if question.prefer is None else question.prefer,
     )
     roles = {choice.role for choice in question.choices}
     chosen = (*(choice for choice in case.chosen if choice.role not in roles), *question.choices)

@@ -7,13 +7,14 @@ from typing import Any
 from sqlalchemy import Connection
 
 from hwsched.attributes import show_value
-from hwsched.cases import Case, Finding, Fit, Hole
+from hwsched.cases import Case, Finding, Fit, Hole, RunnerUp
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.history import RowChange, changes_of
 from hwsched.model.project import Project
 from hwsched.operations.checking import Checked, Checker, look_again
 from hwsched.operations.choosing import openings_of_marks
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
+from hwsched.quantities.money import Money
 from hwsched.rules import RULES, in_rulebook, limits_of, rule_named
 from hwsched.rules.rule import Slot
 from hwsched.rules.tracing import Traced, UsedFact, traced
@@ -160,10 +161,15 @@ class _Teller:
         if not self.fit.runners_up:
             return []
         lines = tuple(
-            f"{', '.join(each.parts)}: cost {each.cost:.2f}, {each.holes} holes, {each.power}"
+            f"{', '.join(each.parts)}: cost {self._cost(each)}, {each.holes} holes, {each.power}"
             for each in self.fit.runners_up
         )
         return [Reason(f"Ranked by {self.case.settings.prefer}; runners-up", lines)]
+
+    def _cost(self, runner_up: RunnerUp) -> str:
+        if runner_up.cost_needs:
+            return f"unknown: needs {', '.join(runner_up.cost_needs)}"
+        return Money(runner_up.cost, self.fit.currency).shown()
 
     def _place(self) -> Why:
         place = self.fit.placement

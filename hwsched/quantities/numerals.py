@@ -47,22 +47,33 @@ def read_numeral(token: str, three_digits: ThreeDigits = "ask") -> float:
     >>> read_numeral("1,000", "thousands")
     1000.0
     """
+    return float(plain_numeral(token, three_digits))
+
+
+def plain_numeral(token: str, three_digits: ThreeDigits = "ask") -> str:
+    """Write a number token with a decimal point and nothing else, so that no digit is lost; as `read_numeral`.
+
+    Examples
+    --------
+    >>> plain_numeral("1,234.50"), plain_numeral("98,5")
+    ('1234.50', '98.5')
+    """
     if _SIMPLE.fullmatch(token):
-        return float(token)
+        return token
     one_comma = _ONE_COMMA.fullmatch(token)
     if one_comma:
         whole, rest = one_comma[1], one_comma[2]
         grouped = len(rest) == 3 and 1 <= len(whole) <= 3 and whole[0] != "0"
         if grouped and three_digits == "thousands":
-            return float(whole + rest)
+            return whole + rest
         if grouped and three_digits == "ask":
             raise Refusal(
                 f"the comma can be a decimal comma ({whole}.{rest}) or mark thousands ({whole}{rest})",
                 f"write {whole}.{rest} or {whole}{rest}",
             )
-        return float(f"{whole or '0'}.{rest}")
+        return f"{whole or '0'}.{rest}"
     if _COMMA_GROUPS.fullmatch(token):
-        return float(token.replace(",", ""))
+        return token.replace(",", "")
     if _POINT_GROUPS.fullmatch(token):
-        return float(token.replace(".", "").replace(",", "."))
+        return token.replace(".", "").replace(",", ".")
     raise Refusal("points and commas in it make no number", "write one decimal point or comma, such as 98.5")

@@ -1,11 +1,12 @@
 """What supplies cost with their batteries, wire and the work of laying them, by building."""
 
-from hwsched.calc.cost import Cost, Job, exact, product
+from hwsched.calc.cost import Cost, Job, exact
 from hwsched.calc.labour import Task, labour
 from hwsched.cases import Catalogue
 from hwsched.cases.power import WorkedSupply
 from hwsched.cases.terms import CostTerms
 from hwsched.fitting.costing import cost_in, hours_of, line_of, terms_of
+from hwsched.quantities.money import product
 from hwsched.wiring.take_off import WASTE, wire_lines
 
 

@@ -1,6 +1,7 @@
 """One cell is read to the value that its attribute holds, or refused by saying what was read and what is accepted."""
 
 import datetime as dt
+from decimal import Decimal
 
 import pytest
 from hypothesis import given
@@ -27,7 +28,8 @@ RATING = Attribute(
         Choice("90", "90 min", ("b label", "1 1/2 h", "1-1/2 hr", "1.5 h")),
     ),
 )
-EVERY = (TEXT, LENGTH, SIGNED, NUMBER, INTEGER, FLAG, DATE, RATING)
+PRICE = Attribute("list_price", "List price", "money", low=0)
+EVERY = (TEXT, LENGTH, SIGNED, NUMBER, INTEGER, FLAG, DATE, RATING, PRICE)
 
 
 def value(attribute, cell, bare_unit=None):
@@ -345,6 +347,35 @@ class TestDate:
         assert "2031" in refusal(DATE, cell).accepted
 
 
+class TestMoney:
+    @pytest.mark.parametrize(
+        ("cell", "amount"),
+        [
+            (12.1, "12.1"),
+            (12, "12"),
+            ("12.10", "12.1"),
+            ("1,234.50", "1234.5"),
+            ("98,5", "98.5"),
+            ("0.12345678901234567890123", "0.12345678901234567890123"),
+            ("+3", "3"),
+            (-0.0, "0"),
+        ],
+    )
+    def test_exact(self, cell, amount):
+        read = value(PRICE, cell)
+        assert (type(read), read) == (Decimal, Decimal(amount))
+
+    @pytest.mark.parametrize("cell", ["none", "~12", "12 EUR", "1,000", "-1", -1, True, "1e13", 1e300, float("nan")])
+    def test_refused(self, cell):
+        assert refusal(PRICE, cell).accepted
+
+    def test_a_header_with_a_unit_is_none_of_money(self):
+        assert "no amount of money in mm" in refusal(PRICE, 12.1, "mm").message
+
+    def test_not_applicable_is_unknown(self):
+        assert value(PRICE, "n/a") is None
+
+
 class TestReader:
     def test_it_remembers_and_stays_right(self):
         read = reader_of(LENGTH, "in")
@@ -367,7 +398,7 @@ class TestReader:
                 read = value(attribute, cell, "mm" if attribute.kind == "length" else None)
             except CellError:
                 continue
-            kinds = {"length": float, "number": float, "integer": int, "flag": bool}
+            kinds = {"length": float, "number": float, "integer": int, "flag": bool, "money": Decimal}
             assert read is None or isinstance(read, kinds.get(attribute.kind, str))
 
 

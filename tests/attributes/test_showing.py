@@ -1,5 +1,7 @@
 """What is shown is what was held, and reads back."""
 
+from decimal import Decimal
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -29,6 +31,7 @@ FORM = Attribute("form", "Form", "choice", choices=(Choice("mortise", "Mortise, 
         (Attribute("a", "A", "number"), 12.0, "mm", "12"),
         (Attribute("a", "A", "integer"), 4, "mm", "4"),
         (Attribute("a", "A", "date"), "2031-03-04", "mm", "2031-03-04"),
+        (Attribute("list_price", "List price", "money"), Decimal("12.10"), "mm", "12.1"),
         (LENGTH, None, "mm", ""),
     ],
 )

@@ -21,10 +21,8 @@ from hwsched.calc.cost import (
     combined,
     cost_of,
     exact,
-    product,
-    rounded,
-    summed,
 )
+from hwsched.quantities.money import MoneyError, product, rounded, summed
 
 TERMS = Terms("USD", {"North": "0.35", "South": 0}, {"EUR": "1.08", "GBP": 1.27}, 85)
 
@@ -150,7 +148,7 @@ def test_rounding_is_for_print():
     ]
     assert rounded(Decimal("1234.5"), 0) == 1235
     assert rounded(Decimal("1e30")) == Decimal("1e30")
-    with pytest.raises(InputError, match="places"):
+    with pytest.raises(MoneyError, match="places"):
         rounded(Decimal(1), -1)
 
 

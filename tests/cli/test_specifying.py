@@ -2,6 +2,7 @@
 
 import json
 from dataclasses import replace
+from decimal import Decimal
 
 import pytest
 from pypdf import PdfReader
@@ -215,11 +216,13 @@ def test_fewest_kinds(yard, capsys):
     before = rows(yard)
     answer = answered(capsys, "fewest-kinds", yard)
     assert set(answer) == {
-        "openings", "before", "after", "cost_before", "cost_after", "optimal", "changed", "left_out", "change_set",
+        "openings", "before", "after", "cost_before", "cost_after", "currency", "optimal", "changed", "left_out",
+        "change_set",
     }  # fmt: skip
     # 1 and 3 take what 2 must have: 50 more each, one part fewer.
     assert (answer["changed"], answer["optimal"], answer["change_set"]) == (["1", "3"], True, None)
-    assert answer["cost_after"] - answer["cost_before"] == pytest.approx(100)
+    assert Decimal(answer["cost_after"]) - Decimal(answer["cost_before"]) == 100
+    assert answer["currency"] == "USD"
     assert len(answer["before"]) - len(answer["after"]) == 1
     assert answered(capsys, "fewest-kinds", yard, "--price", "99")["changed"] == []
     shown = told(capsys, "fewest-kinds", yard, "--price", "101", "--building", "Main")

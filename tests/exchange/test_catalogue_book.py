@@ -2,6 +2,7 @@
 
 import datetime as dt
 from dataclasses import replace
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
@@ -188,6 +189,47 @@ def test_numbers_come_back_to_their_last_digit(path):
     part = part_of(kind, "P1", list_price=0.1 + 0.2, attributes={"output_v": 0.1 + 11.0 + 0.2, "output_a": 10 / 3})
     write_catalogue(path, [part])
     assert read_catalogue(path).parts == (part,)
+
+
+def priced(path, *cells):
+    """Prices read from a sheet whose cells hold these."""
+    write_catalogue(path, [part_of(COLLAR, f"C{n:02d}", list_price=None) for n in range(len(cells))])
+    column = column_of(COLLAR, "list_price")
+
+    def change(book):
+        for row, cell in enumerate(cells, start=2):
+            book[COLLAR.label].cell(row, column, cell)
+
+    edit(path, change)
+    return read_catalogue(path)
+
+
+def test_prices_are_exact(path):
+    """Numbers of the spreadsheet by their shortest text, text digit for digit."""
+    read = priced(path, 12.1, 0.1 + 0.2, 12, "12.10", "1,234.5", "0.1234567890123456789012345", "98,5", 0)
+    assert read.problems == ()
+    assert [part.list_price for part in read.parts] == [
+        Decimal(text)
+        for text in (
+            "12.1", "0.3000000000000000", "12", "12.1", "1234.5", "0.1234567890123456789012345", "98.5", "0",
+        )
+    ]  # fmt: skip
+    assert all(type(part.list_price) is Decimal for part in read.parts)
+
+
+@pytest.mark.parametrize("cell", ["dear", "1e13", 1e13, "0." + "1" * 101, -1, "-0.01", True, "12.50 USD", "1,000"])
+def test_a_price_that_cannot_be_is_named(path, cell):
+    read = priced(path, cell)
+    assert read.parts == ()
+    assert [(p.row, p.header) for p in read.problems] == [(2, "List price")]
+    assert read.problems[0].accepted
+
+
+def test_prices_come_back_to_their_last_digit(path):
+    prices = ["12.1", "0.30000000000000004", "0.1234567890123456789012345", "999999999999.99", "0.00", "1E+3"]
+    parts = [part_of(COLLAR, f"C{n}", list_price=Decimal(price)) for n, price in enumerate(prices)]
+    write_catalogue(path, parts)
+    assert read_catalogue(path).parts == tuple(parts)
 
 
 def test_part_numbers_stay_as_they_are(path):

@@ -1,6 +1,7 @@
 """Unknowns, choices by hand, places by hand, power, extensions, ranking and what is remembered of the rest."""
 
 from dataclasses import replace
+from decimal import Decimal
 
 import pytest
 
@@ -293,9 +294,9 @@ def test_a_rule_switched_off_builds_differently():
 
 def test_cost_leaves_tools_out():
     found = fit(door())
-    expected = 0.0
+    expected = Decimal(0)
     for fitted in found.parts:
         if fitted.role != "tool":
-            expected += stock().get(fitted.part).list_price * fitted.quantity
-    assert found.cost == pytest.approx(expected)
+            expected += stock().get(fitted.part).list_price * Decimal(str(fitted.quantity))
+    assert (found.cost, found.currency, found.cost_needs) == (expected, "USD", ())
     assert any(p.role == "tool" for p in found.parts)

@@ -1,6 +1,7 @@
 """What ranks alternatives first: cost, holes, stock, preference; by hand on two units that serve alike."""
 
 from dataclasses import replace
+from decimal import Decimal
 
 import pytest
 
@@ -48,6 +49,80 @@ def test_cost():
     assert unit("cost", cat(UNIT={"list_price": 210.0})) == "U-B"
     # A part without a price comes after all that have one.
     assert unit("cost", cat(UNIT={"list_price": None})) == "U-B"
+
+
+EUROS = {"currency": "EUR"}
+
+
+def in_terms(parts, currency="", prefer="cost", **rates):
+    """The fit in a project of that currency and those rates."""
+    settings = Settings(
+        length_style="mm", prefer=prefer, currency=currency, rates={c: Decimal(r) for c, r in rates.items()}
+    )
+    return fit(case(opening(power_wish="battery"), cat=parts, settings=settings))
+
+
+def test_prices_in_two_currencies_are_compared_by_the_projects_rates():
+    """210 EUR against 200 USD: at 1.08 dollars 226.80, at 0.9 dollars 189; the rest of the parts is in USD."""
+    mixed = cat(U_B=EUROS)
+    for rate, number, in_usd in (("1.08", "UNIT", "200"), ("0.9", "U-B", "189")):
+        found = in_terms(mixed, "USD", EUR=rate)
+        assert found.part("unit").part == number
+        rest = in_terms(cat(UNIT={"list_price": 0}), "USD").cost
+        assert (found.cost, found.currency, found.cost_needs) == (rest + Decimal(in_usd), "USD", ())
+    # In euros the same parts are cheaper, and the cost is told in euros: 200 USD at 0.95 are 190 EUR.
+    found = in_terms(mixed, "EUR", USD="0.95")
+    assert (found.part("unit").part, found.currency) == ("UNIT", "EUR")
+    assert found.cost == (rest + 200) * Decimal("0.95")
+
+
+def test_without_the_rate_the_cost_is_unknown_and_comes_after_what_is_known():
+    mixed = cat(UNIT={**EUROS, "list_price": 1})
+    found = in_terms(mixed, "USD")
+    assert (found.part("unit").part, found.cost_needs) == ("U-B", ())
+    other = next(each for each in found.runners_up if "UNIT" in each.parts)
+    assert other.cost_needs == ("exchange rate EUR to USD",)
+    only = in_terms(Catalogue({n: p for n, p in mixed.parts.items() if n not in ("U-B", "EDGE")}, "test"), "USD")
+    assert (only.part("unit").part, only.cost_needs) == ("UNIT", ("exchange rate EUR to USD",))
+    # A project that has not told its currency knows none of the sums.
+    assert in_terms(mixed).cost_needs == ("currency of the project",)
+
+
+def test_a_part_without_a_currency_among_priced_ones_is_unknown():
+    found = in_terms(cat(UNIT={"currency": "", "list_price": 1}))
+    assert found.part("unit").part == "U-B"
+    assert {need for each in found.runners_up if "UNIT" in each.parts for need in each.cost_needs} == {
+        "currency (UNIT)"
+    }
+
+
+def test_in_one_currency_neither_rate_nor_currency_of_the_project_matters():
+    usual = case(opening(power_wish="battery"), cat=cat())
+    told = replace(usual, settings=replace(usual.settings, currency="EUR", rates={"USD": Decimal("0.9")}))
+    assert fit(told) == fit(usual)
+    assert case_key(told) == case_key(usual)
+    # Where parts have two, both matter; a rate of a third currency does not.
+    mixed = replace(usual, catalogue=cat(U_B=EUROS))
+    keys = [
+        case_key(replace(mixed, settings=replace(mixed.settings, currency=currency, rates=rates)))
+        for currency, rates in (
+            ("", {}),
+            ("USD", {}),
+            ("USD", {"EUR": Decimal("1.08")}),
+            ("USD", {"EUR": Decimal("1.09")}),
+        )
+    ]
+    assert len(set(keys)) == 4
+    third = replace(mixed.settings, currency="USD", rates={"EUR": Decimal("1.080"), "SEK": Decimal(1)})
+    assert case_key(replace(mixed, settings=third)) == keys[2]
+
+
+def test_the_last_digit_of_a_price_decides_and_is_in_the_cost():
+    tiny = Decimal("0.000000000001")
+    assert in_terms(cat(UNIT={"list_price": 210 + tiny})).part("unit").part == "U-B"
+    found = in_terms(cat(UNIT={"list_price": 210 - tiny}))
+    assert found.part("unit").part == "UNIT"
+    assert found.cost == in_terms(cat(UNIT={"list_price": 209})).cost + 1 - tiny
 
 
 def test_stock():

@@ -7,6 +7,7 @@ and keep the file for ever: upgrading from it is tested from then on.
 import sqlite3
 import tempfile
 from contextlib import closing
+from decimal import Decimal
 from pathlib import Path
 
 from hwsched.cases import Fit, Part
@@ -37,8 +38,9 @@ WHO = "keeper"
 
 def fill(project: Project) -> None:
     """Put something into every table."""
+    cylinder = Part("C-1", "mortise-cylinder", list_price=Decimal("12.10"), currency="USD", kit=(("S-1", 2.0),))
     with project.change("import-catalogue", "Catalogue", WHO) as change:
-        write_parts(change, [Part("C-1", "mortise-cylinder", kit=(("S-1", 2.0),)), Part("U-1", "surface-unit")], "test")
+        write_parts(change, [cylinder, Part("U-1", "surface-unit")], "test")
     _, opening = add_opening(
         project, {"mark": "0012", "building": "Mill", "level": "1", "stair": True}, who=WHO, leaves=2
     )

@@ -2,6 +2,7 @@
 
 import dataclasses
 import json
+from decimal import Decimal
 from types import MappingProxyType
 
 import pytest
@@ -18,12 +19,14 @@ from hwsched.cases import (
     Need,
     Placement,
     Refusal,
+    RunnerUp,
     Stack,
 )
 from hwsched.model.fit_record import FitRecordError, fit_of, fit_text
 
 NUMBERS = st.floats(allow_nan=False, allow_infinity=False)
 st.register_type_strategy(float, NUMBERS)
+st.register_type_strategy(Decimal, st.decimals(0, 10**9, places=6).map(lambda d: d.normalize()))
 
 RICH = Fit(
     "fitted",
@@ -46,7 +49,8 @@ RICH = Fit(
     battery=BatteryLife(400.5, 2.5, 1500.0, 0.7),
     refused=(Refusal("C-2", "cylinder", "stack-recessed", "short", MappingProxyType({"short_mm": 3.2, "k": 2.0})),),
     needs=(Need("leaf.thickness_mm", "Leaf thickness", "the cylinder"),),
-    cost=123.45,
+    cost=Decimal("123.45"), currency="USD", cost_needs=("list price (X)",),
+    runners_up=(RunnerUp(("C-9",), "above", "battery", Decimal("0.1"), 2, ("exchange rate EUR to USD",)),),
 )  # fmt: skip
 
 
@@ -63,7 +67,12 @@ def test_any_fit_comes_back_whole(fit):
 def test_its_text_is_the_same_for_the_same_fit_and_says_no_default():
     assert fit_text(dataclasses.replace(RICH)) == fit_text(RICH)
     assert fit_text(Fit("unknown")) == '{"status":"unknown"}'
-    assert fit_text(Fit("fitted", cost=2)) == '{"status":"fitted","cost":2}'
+    assert fit_text(Fit("fitted", cost=Decimal("2.50"))) == '{"status":"fitted","cost":"2.5"}'
+
+
+def test_a_cost_that_an_earlier_version_wrote_as_a_float_is_taken_as_it_is_written():
+    assert fit_of({"status": "fitted", "cost": 12.1}).cost == Decimal("12.1")
+    assert fit_of({"status": "fitted", "cost": 300}).cost == Decimal(300)
 
 
 def test_a_stored_text_keeps_its_meaning():
@@ -94,7 +103,7 @@ HOLE = {"name": "cable", "leaf": "single", "face": "key", "x_mm": 70.0, "y_mm": 
         (None, "Fit"),
         ({"status": "perhaps"}, "perhaps"),
         ({"status": "fitted", "colour": "red"}, "colour"),
-        ({"status": "fitted", "cost": "12"}, "12"),
+        ({"status": "fitted", "cost": "dear"}, "dear"),
         ({"status": "fitted", "cost": True}, "True"),
         ({"status": "fitted", "parts": {}}, "tuple"),
         ({"status": "fitted", "parts": [7]}, "7"),
@@ -111,5 +120,7 @@ def test_what_is_no_fit_is_refused(content, word):
 
 
 def test_what_is_no_number_is_not_written():
+    with pytest.raises(ValueError, match="finite"):
+        fit_text(Fit("fitted", cost=Decimal("Infinity")))
     with pytest.raises(ValueError, match="JSON"):
-        fit_text(Fit("fitted", cost=float("inf")))
+        fit_text(Fit("fitted", battery=BatteryLife(float("inf"), 1.0, 1.0, 1.0)))

@@ -6,7 +6,7 @@ import pytest
 from sqlalchemy import Boolean, Float, Integer, Text
 
 from hwsched.cases import Item, Leaf, Opening, Part
-from hwsched.model.columns import JsonText, json_text
+from hwsched.model.columns import ExactText, JsonText, json_text
 from hwsched.model.tables import (
     BLANK,
     ITEM_TABLE,
@@ -28,6 +28,7 @@ TYPES = {
     "choice": Text,
     "flag": Boolean,
     "date": Text,
+    "money": ExactText,
 }
 
 

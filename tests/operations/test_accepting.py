@@ -1,5 +1,7 @@
 """What a fact may hold."""
 
+from decimal import Decimal
+
 import pytest
 
 from hwsched.attributes import Attribute, Choice
@@ -14,6 +16,7 @@ KINDS = {
     "flag": Attribute("stair", "Stair door", "flag"),
     "choice": Attribute("hand", "Hand", "choice", choices=(Choice("LH", "LH"), Choice("RH", "RH"))),
     "date": Attribute("due", "Due", "date"),
+    "money": Attribute("list_price", "List price", "money", low=0),
 }
 
 
@@ -33,6 +36,9 @@ KINDS = {
         ("flag", False, False),
         ("choice", "LH", "LH"),
         ("date", "2031-12-24", "2031-12-24"),
+        ("money", 12.1, Decimal("12.1")),
+        ("money", 3, Decimal(3)),
+        ("money", Decimal("0.10"), Decimal("0.1")),
         *((kind, None, None) for kind in KINDS),
     ],
 )
@@ -61,6 +67,10 @@ def test_what_is_held(kind, value, held):
         ("choice", "lh"),
         ("choice", 7),
         ("date", "24.12.2031"),
+        ("money", "12.10"),
+        ("money", -0.01),
+        ("money", True),
+        ("money", float("inf")),
         ("date", "2031-02-30"),
     ],
 )

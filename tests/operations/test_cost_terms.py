@@ -5,7 +5,7 @@ from decimal import Decimal
 
 import pytest
 
-from hwsched.calc.cost import combined, rounded
+from hwsched.calc.cost import combined
 from hwsched.calc.labour import series_share
 from hwsched.cases.terms import CostTerms
 from hwsched.documents.cost_estimate import COST_ESTIMATE, NO_SET, totals
@@ -23,6 +23,7 @@ from hwsched.operations.undoing import undo
 from hwsched.operations.viewing import project_view
 from hwsched.operations.what_if import Question, what_if
 from hwsched.paths import SAMPLE
+from hwsched.quantities.money import rounded
 from hwsched.wiring.costing import price_supplies
 from tests.model.states import state
 from tests.operations.exact import id_of, small
@@ -62,6 +63,9 @@ def usual_terms(project):
     set_terms(
         project, who=WHO, currency="usd", labour_per_hour="80", discounts={"North": "0.35"}, rates={"eur": "1.08"}
     )
+    # Parts have two currencies: which of them is cheaper hangs on the rate, so the fits are out of date.
+    assert totals(project_view(project), "opening") == {}
+    fit_openings(project, who=WHO)
 
 
 def test_a_worked_example(yard):
@@ -82,6 +86,9 @@ def test_a_worked_example(yard):
         assert found[mark].complete
         assert "CAM" in found[mark].at_list
         assert "UNIT" not in found[mark].at_list
+    # Ranked is by list price: 100 EUR at 1.08 for the cylinder, 200 for the unit, 37.40 for the rest.
+    fits = [view.fit for view in project_view(yard).openings]
+    assert {(fit.cost, fit.currency, fit.cost_needs) for fit in fits} == {(Decimal("345.4"), "USD", ())}
 
 
 def test_learning_falls_with_every_opening_alike(yard):
@@ -228,7 +235,8 @@ def test_what_is_left_out_stays_and_none_takes_away(yard):
     set_terms(yard, who=WHO, labour_per_hour="", currency="", learning_rate="")
     assert terms(yard) == CostTerms("", {"South": "0.1"}, {}, None, {}, "1")
     assert set_terms(yard, who=WHO).number is None
-    for _ in range(4):
+    # The fits that followed the first of them too.
+    for _ in range(5):
         undo(yard, who=WHO)
     assert state(yard) == before
 

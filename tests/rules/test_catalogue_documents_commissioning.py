@@ -1,13 +1,17 @@
 """Rules of catalogue and stock, documents, credentials and commissioning."""
 
+from decimal import Decimal
+
 import pytest
 
-from hwsched.cases import Fit, Need, Refusal
+from hwsched.cases import Fit, Need, Refusal, Settings
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import case, catalogue, chosen, fit, fp, hole, leaf, lock, opening, part
 
 TOOLS = (fp("tool", "BIT"), fp("tool", "DRILL"))
 MISS = Refusal("UNIT", "unit", "trim-clear", "The unit stands 2 mm from the trim.", {"short_mm": 2.0})
+
+IN_EUROS = catalogue(UNIT={"currency": "EUR"})
 
 ROWS = [
     passes("unit-window", case(), fit()),
@@ -25,7 +29,10 @@ ROWS = [
     boundary("superseded-part", case(cat=catalogue(EDGE={"superseded_by": "NEW"})), fit()),
     passes("price-known", case(), fit()),
     speaks("price-known", case(cat=catalogue(UNIT={"list_price": None})), fit(), parts=1, severity="note"),
-    speaks("price-known", case(cat=catalogue(UNIT={"currency": "EUR"})), fit(), severity="warning"),
+    speaks("price-known", case(cat=catalogue(UNIT={"currency": "EUR"})), fit(), severity="warning", about="currency"),
+    speaks("price-known", case(cat=IN_EUROS, settings=Settings(currency="USD")), fit(), severity="warning", parts=1),
+    passes("price-known", case(cat=IN_EUROS, settings=Settings(currency="USD", rates={"EUR": Decimal("1.08")})), fit()),
+    passes("price-known", case(settings=Settings(currency="EUR")), fit()),
     boundary("price-known", case(cat=catalogue(UNIT={"list_price": 0.0})), fit()),
     passes("kit-known", case(cat=catalogue(UNIT={"kit": (("SCREW", 4),)})), fit()),
     speaks("kit-known", case(cat=catalogue(UNIT={"kit": (("BAG", 1),)})), fit(), about="BAG", severity="warning"),

@@ -29,7 +29,7 @@ UNIT: Final = Attribute(
     note="What one is when ordered: EA, PAIR, BOX, M. Empty means EA.",
 )
 LIST_PRICE: Final = Attribute(
-    "list_price", "List price", "number", synonyms=("price", "unit price", "cost"), low=0, note="For one order unit."
+    "list_price", "List price", "money", synonyms=("price", "unit price", "cost"), low=0, note="For one order unit."
 )
 CURRENCY: Final = Attribute("currency", "Currency", synonyms=("cur",), note="Three letters, such as USD (ISO 4217).")
 SUPERSEDED_BY: Final = Attribute(

@@ -1,4 +1,4 @@
-"""Rule: every part of the fit has a price, all in one currency."""
+"""Rule: every part of the fit has a price, in currencies that can be converted into one."""
 
 from collections.abc import Iterable
 
@@ -16,10 +16,18 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             values={"parts": float(len(free))},
             about=free[0],
         )
-    currencies = sorted({part.currency for part in parts if part.list_price is not None and part.currency})
-    if len(currencies) > 1:
+    exchange = case.exchange
+    lacking: dict[str, list[str]] = {}
+    for part in sorted(parts, key=lambda part: part.number):
+        missing = exchange.missing(part.currency) if part.list_price is not None else ""
+        if missing and part.number not in lacking.setdefault(missing, []):
+            lacking[missing].append(part.number)
+    for missing, numbers in lacking.items():
         yield Verdict(
-            f"The parts are priced in {', '.join(currencies)}; their sum says nothing.",
+            f"The opening's cost is unknown: needs {missing} ({', '.join(numbers)}).",
+            "Tell the project's currency and what the others are worth in it: hwsched terms PROJECT --currency USD "
+            "--rate EUR=1.08; or complete the currencies of the catalogue.",
+            values={"parts": float(len(numbers))},
             about="currency",
             severity="warning",
         )
@@ -31,6 +39,6 @@ RULE = Rule(
     discipline="catalogue-and-stock",
     severity="note",
     basis="common practice",
-    cure="Complete the catalogue's prices, in one currency.",
+    cure="Complete the catalogue's prices.",
     judge=_judge,
 )

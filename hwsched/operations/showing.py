@@ -6,12 +6,12 @@ holds it. Lengths are in mm, words as the survey holds them. What people read st
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from decimal import Decimal
 from math import radians, sqrt, tan
 from typing import Any, Final, Literal
 
 import msgspec
 
-from hwsched.attributes import Value
 from hwsched.cases import BatteryLife, CablePath, Case, Finding, FittedPart, Hole, Item, Leaf, Need, Opening, Refusal
 from hwsched.cases.case import Chosen
 from hwsched.cases.fit import Placement, Stack
@@ -70,7 +70,11 @@ class LockPointRecord:
     needs: tuple[Need, ...] = ()
     """Why it is unknown: the facts that are missing."""
     refused: tuple[Refusal, ...] = ()
-    cost: float | None = None
+    cost: Decimal | None = None
+    """List prices of the parts, tools left out, as a decimal string; null where it does not fit."""
+    currency: str = ""
+    cost_needs: tuple[str, ...] = ()
+    """What is missing to know the whole cost."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +96,8 @@ class OpeningRecord:
 
     mark: str
     facts: Opening
-    own_fields: Mapping[str, Value]
+    own_fields: Mapping[str, str | float | bool | None]
+    """Of the opening, by name; money as a decimal string."""
     leaves: tuple[Leaf, ...]
     existing_items: tuple[Item, ...]
     chosen: tuple[Chosen, ...]
@@ -176,7 +181,11 @@ def _opening(checked: Checked, power: PowerWork) -> OpeningRecord:
     return OpeningRecord(
         case.opening.mark,
         case.opening,
-        {own.attribute.name: own.value for own in checked.own if own.entity == "opening"},
+        {
+            own.attribute.name: str(own.value) if isinstance(own.value, Decimal) else own.value
+            for own in checked.own
+            if own.entity == "opening"
+        },
         case.leaves,
         case.items,
         case.chosen,
@@ -205,6 +214,8 @@ def _point(checked: Checked) -> LockPointRecord:
         fit.needs,
         fit.refused,
         fit.cost if fit.status == "fitted" else None,
+        fit.currency,
+        fit.cost_needs,
     )
 
 

@@ -39,6 +39,7 @@ from hwsched.cli.successors import SUCCESSORS
 from hwsched.cli.survey_form import SURVEY_FORM
 from hwsched.cli.terms import TERMS
 from hwsched.cli.undo import UNDO
+from hwsched.cli.upgrade import UPGRADE
 from hwsched.cli.verb import Verb
 from hwsched.cli.waive import WAIVE
 from hwsched.cli.waivers import WAIVERS
@@ -48,6 +49,7 @@ from hwsched.cli.why import WHY
 VERBS: tuple[Verb, ...] = (
     DEMO,
     NEW,
+    UPGRADE,
     IMPORT_SURVEY,
     IMPORT_CATALOGUE,
     IMPORT_POWER,

@@ -30,11 +30,12 @@ from hwsched.desktop.register import STATES, Register
 from hwsched.desktop.welcome import Welcome
 from hwsched.desktop.workspace import Workspace
 from hwsched.exchange.problems import InputRejected
-from hwsched.model.errors import ChangeError, ProjectError
+from hwsched.model.errors import ChangeError, NeedsUpgradeError, ProjectError
 from hwsched.model.project import Project, create_project, open_project
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import check_openings
 from hwsched.operations.powering import hung_together, power_facts
+from hwsched.operations.upgrading import Upgraded, upgrade
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 
 _LAID = {"supply", "circuit", "run", "route", "level"}
@@ -144,8 +145,45 @@ class Frame(QMainWindow):
         self._guarded(lambda: self._show(create_project(target, name, length_style="fraction", bare_unit="in")))
 
     def open_project(self, target: str) -> None:
-        """Open a project and show it."""
-        self._guarded(lambda: self._show(open_project(target)))
+        """Open a project and show it; one of an earlier version is upgraded only on the person's word."""
+
+        def act() -> None:
+            try:
+                project = open_project(target)
+            except NeedsUpgradeError as error:
+                self._ask_upgrade(target, error)
+            else:
+                self._show(project)
+
+        self._guarded(act)
+
+    def _ask_upgrade(self, target: str, error: NeedsUpgradeError) -> None:
+        box = QMessageBox(QMessageBox.Icon.Question, "An earlier version's project", error.consequence, parent=self)
+        yes = box.addButton("Upgrade it", QMessageBox.ButtonRole.AcceptRole)
+        no = box.addButton("Leave it as it is", QMessageBox.ButtonRole.RejectRole)
+        box.setDefaultButton(no)
+        box.setEscapeButton(no)
+        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        box.buttonClicked.connect(lambda pressed: self.upgrade_project(target) if pressed is yes else None)
+        self.asked = box
+        box.open()
+
+    def upgrade_project(self, target: str) -> None:
+        """Bring a project of an earlier version up to date, then open it and say where the copy is."""
+
+        def then(done: Upgraded) -> None:
+            self.open_project(target)
+            if done.copy is not None:
+                self.upgraded = QMessageBox(
+                    QMessageBox.Icon.Information,
+                    "Upgraded",
+                    f"The project as it was is kept:\n{done.copy}",
+                    parent=self,
+                )
+                self.upgraded.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+                self.upgraded.open()
+
+        self.jobs.run("Upgrading the project", lambda _progress, _cancelled: upgrade(target), then)
 
     def _show(self, project: Project) -> None:
         if self.workspace is not None:

@@ -5,6 +5,8 @@ Front doors show the message as it stands; `ProjectError` ends with exit code 4,
 
 from collections.abc import Sequence
 
+from hwsched.model.schema import HEAD
+
 
 class ProjectError(Exception):
     """A project that cannot be made or opened, or that stopped answering."""
@@ -24,6 +26,37 @@ class ForeignFileError(ProjectError):
 
 class NewerProjectError(ProjectError):
     """A project written by a newer version of this program."""
+
+
+class NeedsUpgradeError(ProjectError):
+    """A project of an earlier schema, left alone until somebody says yes.
+
+    Parameters
+    ----------
+    place : str
+        The file, or the URL without its password.
+    revision : str
+        Its schema.
+    copied : bool
+        Whether an upgrade keeps a copy first: it does of a file, not of a database on a server.
+    """
+
+    def __init__(self, place: str, revision: str, *, copied: bool) -> None:
+        kept = (
+            "A checked copy of it as it is now is kept beside it first."
+            if copied
+            else "No copy is made of a database on a server: let its keeper make one first."
+        )
+        self.place = place
+        self.revision = revision
+        self.consequence = (
+            f"{place} was written by an earlier version of hwsched (schema {revision}; this version needs {HEAD}). "
+            f"An upgrade changes it for everybody who works in it, and earlier versions cannot open it any more. {kept}"
+        )
+        """What would happen, for whoever asks a person."""
+        super().__init__(
+            f"{self.consequence} It was left alone; to upgrade it: hwsched upgrade {place if copied else 'URL'}"
+        )
 
 
 class DamagedProjectError(ProjectError):

@@ -20,21 +20,23 @@ from hwsched.model.errors import (
     DamagedProjectError,
     ExistingProjectError,
     ForeignFileError,
+    NeedsUpgradeError,
     ProjectError,
     UnreachableProjectError,
     ValueRefusedError,
 )
 from hwsched.model.journal import Change, Kind
-from hwsched.model.migrating import is_current, revision_of, stamp, upgrade
+from hwsched.model.migrating import is_current, revision_of, stamp
 from hwsched.model.schema import APPLICATION_ID, SUFFIX
-from hwsched.model.sqlite_file import BUSY_MS, check_file, keep_copy, make_file, refusal_of
+from hwsched.model.sqlite_file import BUSY_MS, check_file, make_file, refusal_of
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
 from hwsched.quantities import LENGTH_STYLES, BareUnit
 
 BARE_UNITS: Final = get_args(BareUnit)
 """Units that a length typed without one can have in a project."""
 
-_IMMEDIATE: Final = "hwsched_immediate"
+IMMEDIATE: Final = "hwsched_immediate"
+"""Execution option of a connection that will write: it takes its lock at once."""
 _LOCKED: Final = "55P03"  # PostgreSQL, appendix A: lock_not_available
 
 
@@ -144,7 +146,7 @@ class Project:
         try:
             with self.engine.connect() as fresh:
                 if self.path:
-                    connection = fresh.execution_options(**{_IMMEDIATE: writing})
+                    connection = fresh.execution_options(**{IMMEDIATE: writing})
                 else:
                     level: Literal["READ COMMITTED", "REPEATABLE READ"]
                     level = "READ COMMITTED" if writing else "REPEATABLE READ"
@@ -173,7 +175,7 @@ class Project:
 
 
 def open_project(target: str | Path) -> Project:
-    """Open a project; one of an earlier schema is brought to the newest, with a copy kept beside the file.
+    """Open a project; one of an earlier schema is left alone until somebody says yes to its upgrade.
 
     Parameters
     ----------
@@ -187,16 +189,18 @@ def open_project(target: str | Path) -> Project:
 
     Raises
     ------
+    NeedsUpgradeError
+        For an earlier schema: says what `hwsched.model.upgrading.upgrade_project` would do.
     ProjectError
         With a message for people: missing, not ours, newer, damaged, not permitted, busy, unreachable.
     """
-    place = _place(target)
+    place = place_of(target)
     if isinstance(place, Path):
         revision = check_file(place)
         if not is_current(revision, str(place)):
-            _migrate_file(place, revision)
-        return Project(_file_engine(place), place)
-    engine = _server_engine(place)
+            raise NeedsUpgradeError(str(place), revision, copied=True)
+        return Project(file_engine(place), place)
+    engine = server_engine(place)
     project = Project(engine, None)
     try:
         _check_server(project)
@@ -249,11 +253,11 @@ def create_project(
         "bare_unit": bare_unit,
         "settings": {},
     }
-    place = _place(target)
+    place = place_of(target)
     if isinstance(place, Path):
-        make_file(place, lambda draft: _fill(_file_engine(draft), row))
-        return Project(_file_engine(place), place)
-    engine = _server_engine(place)
+        make_file(place, lambda draft: _fill(file_engine(draft), row))
+        return Project(file_engine(place), place)
+    engine = server_engine(place)
     try:
         _fill(engine, row, _check_empty)
     except OperationalError as error:
@@ -263,7 +267,8 @@ def create_project(
     return Project(engine, None)
 
 
-def _place(target: str | Path) -> Path | URL:
+def place_of(target: str | Path) -> Path | URL:
+    """Return the file or database that a target names; raises ProjectError where it names neither."""
     text = str(target)
     if "://" not in text:
         path = Path(target)
@@ -284,7 +289,8 @@ def _place(target: str | Path) -> Path | URL:
     return url.set(drivername="postgresql+psycopg")
 
 
-def _file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
+def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
+    """Return an engine for a project file that was looked at already, see `check_file`."""
     engine = create_engine(URL.create("sqlite", database=str(path)))
 
     @event.listens_for(engine, "connect")
@@ -302,13 +308,14 @@ def _file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
     @event.listens_for(engine, "begin")
     def begin(connection: Connection) -> None:
         # A writer takes its lock at once: two that read first and write later could never both go on.
-        immediate = connection.get_execution_options().get(_IMMEDIATE)
+        immediate = connection.get_execution_options().get(IMMEDIATE)
         connection.exec_driver_sql("BEGIN IMMEDIATE" if immediate else "BEGIN")
 
     return engine
 
 
-def _server_engine(url: URL) -> Engine:
+def server_engine(url: URL) -> Engine:
+    """Return an engine for a database on a server; raises ProjectError where its driver is not installed."""
     try:
         return create_engine(url, pool_pre_ping=True)
     except ModuleNotFoundError as error:
@@ -318,7 +325,7 @@ def _server_engine(url: URL) -> Engine:
 def _fill(engine: Engine, row: dict[str, Any], guard: Callable[[Connection], None] | None = None) -> None:
     try:
         with engine.connect() as fresh:
-            connection = fresh.execution_options(**{_IMMEDIATE: True})
+            connection = fresh.execution_options(**{IMMEDIATE: True})
             with connection.begin():
                 if guard:
                     guard(connection)
@@ -343,34 +350,7 @@ def _check_server(project: Project) -> None:
     if revision is None:
         raise ForeignFileError(f"{project.place} holds no project; it was left alone")
     if not is_current(revision, project.place):
-        # Copies of a server's database are its keeper's; the steps run in one transaction.
-        with project.writing() as connection:
-            found = revision_of(connection)
-            if found is not None and not is_current(found, project.place):
-                upgrade(connection)
-
-
-def _migrate_file(path: Path, revision: str) -> None:
-    engine = _file_engine(path, foreign_keys=False)
-    copy = None
-    try:
-        with engine.connect() as fresh:
-            connection = fresh.execution_options(**{_IMMEDIATE: True})
-            with connection.begin():
-                found = revision_of(connection)
-                if found is None or is_current(found, str(path)):
-                    return
-                copy = keep_copy(path, revision)
-                upgrade(connection)
-                if broken := connection.exec_driver_sql("PRAGMA foreign_key_check").fetchone():
-                    raise ProjectError(f"a row of {broken[0]} would point to nothing")
-    except Exception as error:
-        kept = f"; a copy is at {copy}" if copy else ""
-        raise ProjectError(
-            f"{path} could not be brought to the newest schema: {error}; it is as before{kept}"
-        ) from error
-    finally:
-        engine.dispose()
+        raise NeedsUpgradeError(project.place, revision, copied=False)
 
 
 def _unreachable(engine: Engine, error: OperationalError) -> UnreachableProjectError:

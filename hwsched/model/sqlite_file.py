@@ -3,6 +3,7 @@
 Nothing here knows tables. SQLite's own module serves, so that a file is refused before any engine is built.
 """
 
+import hashlib
 import os
 import sqlite3
 from collections.abc import Callable
@@ -206,6 +207,65 @@ def keep_copy(path: Path, revision: str) -> Path:
             count += 1
         else:
             return copy
+
+
+def verified_copy(path: Path, revision: str) -> tuple[Path, int]:
+    """Keep a copy as `keep_copy`, and see that it is whole and equal; one that is not is removed again.
+
+    Parameters
+    ----------
+    path : Path
+        The project file, while nobody writes to it.
+    revision : str
+        Revision that it has.
+
+    Returns
+    -------
+    tuple of Path and int
+        The copy, and how many rows were compared.
+
+    Raises
+    ------
+    ProjectError
+        Names the table that is not equal, or what SQLite finds wrong with the copy.
+    """
+    copy = keep_copy(path, revision)
+    try:
+        rows = _compare(path, copy)
+    except BaseException:
+        copy.unlink(missing_ok=True)
+        raise
+    return copy, rows
+
+
+def _compare(path: Path, copy: Path) -> int:
+    with (
+        closing(sqlite3.connect(_uri(path, "ro"), uri=True)) as original,
+        # Nobody else knows the copy yet: no write-ahead log is made beside it.
+        closing(sqlite3.connect(f"{_uri(copy, 'ro')}&immutable=1", uri=True)) as other,
+    ):
+        # The long check reads every page and every index, the one at opening does not.
+        found = other.execute("PRAGMA integrity_check(1)").fetchone()[0]
+        if found != "ok":
+            raise ProjectError(f"the copy {copy} is not whole: {found}")
+        tables = [row[0] for row in original.execute("SELECT name FROM sqlite_master WHERE type = 'table'")]
+        total = 0
+        for table in ("sqlite_master", *tables):
+            count, digest = _contents(original, table)
+            if (count, digest) != _contents(other, table):
+                raise ProjectError(f"the copy {copy} is not equal to it: table {table} differs")
+            total += count
+    return total
+
+
+def _contents(database: sqlite3.Connection, table: str) -> tuple[int, str]:
+    """Return how many rows a table has, and a hash of all their values in the order of the file."""
+    name = table.replace('"', '""')
+    count, digest = 0, hashlib.sha256()
+    for row in database.execute(f'SELECT * FROM "{name}" ORDER BY rowid'):  # noqa: S608 a table's own name
+        digest.update(repr(row).encode("utf-8", "surrogatepass"))
+        count += 1
+    return count, digest.hexdigest()
 
 
 def _back_up(path: Path, draft: Path) -> None:

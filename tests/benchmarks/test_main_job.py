@@ -5,6 +5,7 @@ import subprocess
 import sys
 import time
 from dataclasses import replace
+from decimal import Decimal
 
 import pytest
 from openpyxl import load_workbook
@@ -99,7 +100,7 @@ def test_alternatives_against_1000_parts_within_a_twentieth(job):
     while len(parts) < 1000:
         part = copies[number % len(copies)]
         name = f"{part.number}-{number}"
-        parts[name] = replace(part, number=name, list_price=(part.list_price or 1.0) + number / 100)
+        parts[name] = replace(part, number=name, list_price=(part.list_price or 1) + Decimal(number) / 100)
         number += 1
     large = Catalogue(parts, "large")
     cases = [replace(checked[place * 37].case, catalogue=large) for place in range(9)]

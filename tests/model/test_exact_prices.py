@@ -19,6 +19,7 @@ from hwsched.model.project import open_project
 from hwsched.model.queries import read_catalogue
 from hwsched.model.schema import HEAD
 from hwsched.model.tables import CHANGE_ENTRY, PART
+from hwsched.model.upgrading import upgrade_project
 from hwsched.operations.undoing import redo, undo
 from tests.model.saved_projects import SAVED, restore
 from tests.model.states import state
@@ -119,6 +120,7 @@ def old_project(target):
 
 def test_prices_that_were_floats_are_taken_by_their_shortest_text(tmp_path):
     old_project(tmp_path / "old.hwsched")
+    upgrade_project(tmp_path / "old.hwsched")
     with open_project(tmp_path / "old.hwsched") as project:
         assert prices(project) == {n: None if p is None else Decimal(repr(p)) for n, p in OLD.items()}
         before = state(project)

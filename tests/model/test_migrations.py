@@ -11,12 +11,13 @@ from alembic.script import ScriptDirectory
 from sqlalchemy import create_engine, inspect
 
 from hwsched import paths
-from hwsched.model import errors, migrating, schema
+from hwsched.model import errors, migrating, schema, sqlite_file
 from hwsched.model.history import changes_of_opening, history
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import opening_ids, read_cases, read_catalogue, read_fits, read_own_fields
 from hwsched.model.schema import HEAD, REVISIONS
 from hwsched.model.tables import JOURNALLED, METADATA
+from hwsched.model.upgrading import upgrade_project
 from hwsched.operations.undoing import redo, undo
 from tests.model.saved_projects import SAVED, restore
 from tests.model.states import rows_of, state
@@ -90,6 +91,7 @@ def test_every_schema_has_a_saved_project():
 def test_a_saved_project_comes_up_to_date_whole(tmp_path, revision):
     target = tmp_path / "saved.hwsched"
     restore(SAVED / f"{revision}.sql", target)
+    upgrade_project(target)
     with open_project(target) as project:
         assert project.title == "Saved yard"
         with project.reading() as connection:
@@ -162,20 +164,40 @@ def columns(target):
         return {row[1] for row in database.execute("PRAGMA table_info(opening)")}
 
 
-def test_an_older_project_is_migrated_and_a_copy_kept(tmp_path, next_schema):
+def test_an_older_project_is_left_alone_until_somebody_says_yes(tmp_path, next_schema):
+    target = old_project(tmp_path)
+    before = target.read_bytes()
+    next_schema()
+    with pytest.raises(errors.NeedsUpgradeError, match="hwsched upgrade") as told:
+        open_project(target)
+    assert (told.value.place, told.value.revision) == (str(target), HEAD)
+    assert "copy" in told.value.consequence
+    assert target.read_bytes() == before
+    assert [path.name for path in tmp_path.iterdir() if path.suffix == ".hwsched"] == [target.name]
+
+
+def test_asked_for_it_is_migrated_and_a_compared_copy_kept(tmp_path, next_schema):
     folder = tmp_path / "place"
     folder.mkdir()
     target = old_project(folder)
+    with closing(sqlite3.connect(target)) as database:
+        tables = [row[0] for row in database.execute("SELECT name FROM sqlite_master WHERE type = 'table'")]
+        rows = sum(database.execute(f"SELECT count(*) FROM {name}").fetchone()[0] for name in tables)
+        rows += database.execute("SELECT count(*) FROM sqlite_master").fetchone()[0]
     next_schema()
+    done = upgrade_project(target)
+    copy = folder / f"old.before-{HEAD}.hwsched"
+    assert (done.place, done.before, done.after, done.copy, done.rows) == (str(target), HEAD, "next", copy, rows)
     with open_project(target) as project, project.reading() as connection:
         assert migrating.revision_of(connection) == "next"
         assert connection.exec_driver_sql("SELECT count(*) FROM opening").scalar() == 2
         assert connection.exec_driver_sql("PRAGMA foreign_keys").scalar() == 1
     assert {"sound_db", "remarks"} <= columns(target)
-    copy = folder / f"old.before-{HEAD}.hwsched"
     assert {path.name for path in folder.iterdir()} == {target.name, copy.name}
     assert "notes" in columns(copy)
     # Once is enough.
+    again = upgrade_project(target)
+    assert (again.before, again.after, again.copy) == ("next", "next", None)
     open_project(target).close()
     assert {path.name for path in folder.iterdir()} == {target.name, copy.name}
 
@@ -185,9 +207,66 @@ def test_an_earlier_copy_is_never_overwritten(tmp_path, next_schema):
     kept = tmp_path / f"old.before-{HEAD}.hwsched"
     kept.write_bytes(b"precious")
     next_schema()
-    open_project(target).close()
+    done = upgrade_project(target)
     assert kept.read_bytes() == b"precious"
-    assert "notes" in columns(tmp_path / f"old.before-{HEAD}-2.hwsched")
+    assert done.copy == tmp_path / f"old.before-{HEAD}-2.hwsched"
+    assert "notes" in columns(done.copy)
+
+
+def lose_a_row(database):
+    database.execute("DELETE FROM chosen_part")
+
+
+def change_a_value(database):
+    database.execute("UPDATE opening SET mark = '0013' WHERE mark = '0012'")
+
+
+def lose_an_index(database):
+    database.execute("DROP INDEX ix_leaf_opening_id")
+
+
+@pytest.mark.parametrize(
+    ("spoil", "word"),
+    [
+        (lose_a_row, "chosen_part differs"),
+        (change_a_value, "opening differs"),
+        (lose_an_index, "sqlite_master differs"),
+    ],
+)
+def test_without_an_equal_copy_nothing_is_begun(tmp_path, next_schema, monkeypatch, spoil, word):
+    target = old_project(tmp_path)
+    next_schema()
+    back_up = sqlite_file._back_up
+
+    def badly(path, draft):
+        back_up(path, draft)
+        with closing(sqlite3.connect(draft)) as database, database:
+            spoil(database)
+
+    monkeypatch.setattr(sqlite_file, "_back_up", badly)
+    with pytest.raises(errors.ProjectError, match=word):
+        upgrade_project(target)
+    assert "notes" in columns(target)
+    assert [path.name for path in tmp_path.iterdir() if path.suffix == ".hwsched"] == [target.name]
+
+
+def test_a_copy_with_a_broken_page_is_no_copy(tmp_path, next_schema, monkeypatch):
+    target = old_project(tmp_path)
+    next_schema()
+    back_up = sqlite_file._back_up
+
+    def badly(path, draft):
+        back_up(path, draft)
+        with draft.open("rb+") as file:
+            # The head of the last page.
+            file.seek(-4096, 2)
+            file.write(b"\xff" * 100)
+
+    monkeypatch.setattr(sqlite_file, "_back_up", badly)
+    with pytest.raises(errors.ProjectError, match="as before"):
+        upgrade_project(target)
+    assert "notes" in columns(target)
+    assert [path.name for path in tmp_path.iterdir() if path.suffix == ".hwsched"] == [target.name]
 
 
 @pytest.mark.parametrize(
@@ -201,20 +280,26 @@ def test_a_migration_that_fails_leaves_the_project_as_before(tmp_path, next_sche
     target = old_project(tmp_path)
     next_schema(more)
     with pytest.raises(errors.ProjectError, match="as before"):
-        open_project(target)
+        upgrade_project(target)
     assert "notes" in columns(target)
     assert "sound_db" not in columns(target)
     assert "notes" in columns(tmp_path / f"old.before-{HEAD}.hwsched")
 
 
 @pytest.mark.slow
-def test_a_server_database_is_migrated_in_place(postgres_url, next_schema):
+def test_a_server_database_is_migrated_in_place_when_asked(postgres_url, next_schema):
     import psycopg
 
     with psycopg.connect(f"{postgres_url}/postgres", autocommit=True) as connection:
         connection.execute("CREATE DATABASE older")
-    create_project(f"{postgres_url}/older", "Older").close()
+    url = f"{postgres_url}/older"
+    create_project(url, "Older").close()
     next_schema()
-    with open_project(f"{postgres_url}/older") as project, project.reading() as connection:
+    with pytest.raises(errors.NeedsUpgradeError, match="let its keeper make one first"):
+        open_project(url)
+    done = upgrade_project(url)
+    assert (done.before, done.after, done.copy) == (HEAD, "next", None)
+    with open_project(url) as project, project.reading() as connection:
         assert migrating.revision_of(connection) == "next"
         assert "remarks" in {column["name"] for column in inspect(connection).get_columns("opening")}
+    assert upgrade_project(url).before == "next"

@@ -13,7 +13,7 @@ from openpyxl.worksheet.properties import PageSetupProperties
 from openpyxl.worksheet.worksheet import Worksheet
 
 from hwsched.attributes import Attribute, accepted_by
-from hwsched.render.atomic import replacing
+from hwsched.writing import check_ending, replacing
 from hwsched.render.cell_text import safe_text
 
 _HEAD: Final = PatternFill("solid", fgColor="E4DED0")
@@ -91,7 +91,8 @@ def write_cell(sheet: Worksheet, row: int, column: int, value: Any) -> None:
 
 
 def save(book: Workbook, path: Path) -> None:
-    """Save a workbook whole or not at all."""
+    """Save a workbook whole or not at all; raises UnwritableError, also for a name that does not end .xlsx."""
+    check_ending(path, ".xlsx", "a workbook")
     with replacing(path) as partial:
         book.save(partial)
 

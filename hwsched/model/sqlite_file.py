@@ -9,7 +9,6 @@ import sqlite3
 from collections.abc import Callable
 from contextlib import closing
 from pathlib import Path
-from secrets import token_hex
 from typing import Final
 
 from hwsched.model.errors import (
@@ -22,6 +21,7 @@ from hwsched.model.errors import (
     ProjectError,
 )
 from hwsched.model.schema import APPLICATION_ID
+from hwsched.writing import part_beside
 
 BUSY_MS: Final = 10_000
 """How long a writer waits for another one."""
@@ -152,7 +152,7 @@ def make_file(path: Path, fill: Callable[[Path], None]) -> None:
         raise ForbiddenProjectError(f"the folder {path.parent} cannot be made: {error.strerror or error}") from error
     if not _writable(path.parent):
         raise ForbiddenProjectError(f"you have no permission to write in {path.parent}")
-    draft = path.with_name(f".{path.name}.{token_hex(4)}.new")
+    draft = part_beside(path)
     try:
         fill(draft)
         _to_disk(draft)
@@ -180,6 +180,57 @@ def _take_name(draft: Path, path: Path) -> None:
         if path.exists():
             raise ExistingProjectError(f"{path} is already there; it was left alone") from None
         draft.rename(path)
+
+
+def set_aside(path: Path) -> Path:
+    """Give a project file another name, to make room for a new one; earlier ones set aside stay.
+
+    Returns
+    -------
+    Path
+        Its name from now on: ``name.kept-1.hwsched``, numbered on.
+
+    Raises
+    ------
+    BusyProjectError
+        Where somebody has it open.
+    """
+    close_file(path)
+    count = 1
+    while True:
+        kept = path.with_name(f"{path.name.removesuffix(path.suffix)}.kept-{count}{path.suffix}")
+        try:
+            _take_name(path, kept)
+        except ExistingProjectError:
+            count += 1
+            continue
+        path.unlink(missing_ok=True)
+        return kept
+
+
+def close_file(path: Path) -> None:
+    """Take the write-ahead log into a project file, so that it can be moved or replaced as one file.
+
+    Raises
+    ------
+    BusyProjectError
+        Where somebody has it open: what they write from then on would be lost.
+    """
+    try:
+        with closing(sqlite3.connect(_uri(path, "rw"), uri=True, timeout=0)) as database:
+            # SQLite leaves the log only when no other connection is left. sqlite.org/wal.html, section 3.2
+            database.execute("PRAGMA journal_mode = DELETE")
+    except sqlite3.Error as error:
+        refusal = refusal_of(path, error)
+        if isinstance(refusal, BusyProjectError):
+            raise BusyProjectError(f"{path} is open elsewhere; close it there, or choose another folder") from error
+        raise refusal or ProjectError(f"{path} cannot be replaced: {error}") from error
+
+
+def verbs_of(path: Path) -> list[str]:
+    """Return the verbs of a project's steps, oldest first, without opening it as a project."""
+    with closing(sqlite3.connect(_uri(path, "ro"), uri=True, timeout=BUSY_MS / 1000)) as database:
+        return [str(verb) for (verb,) in database.execute("SELECT verb FROM change_set ORDER BY number")]
 
 
 def keep_copy(path: Path, revision: str) -> Path:

@@ -29,10 +29,10 @@ def export_catalogue(project: Project, path: Path) -> int:
     Raises
     ------
     ValueRefusedError
-        For a file that cannot be written, or a part that would be lost in it; nothing is written.
+        For a part that would be lost in it; nothing is written.
+    UnwritableError
+        For a file that cannot be written, or does not end .xlsx.
     """
-    if path.suffix.casefold() != ".xlsx":
-        raise ValueRefusedError("file", f"{path.name} does not end with .xlsx")
     with project.reading() as connection:
         catalogue = project.catalogue.read(connection)
         own = own_attributes(read_own_fields(connection), "part")
@@ -44,6 +44,4 @@ def export_catalogue(project: Project, path: Path) -> int:
         write_catalogue(path, catalogue.parts.values(), style, own_fields=own, extra=extra)
     except ValueError as error:
         raise ValueRefusedError("catalogue", str(error)) from error
-    except OSError as error:
-        raise ValueRefusedError("file", f"{path} cannot be written: {error.strerror or error}") from error
     return len(catalogue.parts)

@@ -1,9 +1,10 @@
 """The main job on the invented sample: both workbooks in, every opening fitted and checked, all documents out."""
 
 import os
-import tempfile
+import shutil
 from collections import Counter
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -12,6 +13,7 @@ from hwsched.documents import DOCUMENTS
 from hwsched.exchange.problems import CellProblem, FileProblem
 from hwsched.exchange.survey_book import SurveyOptions
 from hwsched.model.project import Project, create_project
+from hwsched.model.sqlite_file import check_file, close_file, set_aside, verbs_of
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.checking import Checker
 from hwsched.operations.fitting_openings import fit_openings
@@ -22,6 +24,7 @@ from hwsched.operations.siting import accept_siting, propose_siting
 from hwsched.operations.survey_import import import_survey
 from hwsched.operations.viewing import project_view
 from hwsched.paths import SAMPLE
+from hwsched.writing import made_folder, part_beside
 
 NAME = "Quayside Works"
 
@@ -43,16 +46,21 @@ class Shown:
 def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] | None = None) -> Shown:
     """Run the main job on the sample into a folder; an earlier demonstration there is replaced.
 
+    One in which a person has worked on is kept under another name.
+
     Raises
     ------
-    InputRejected, ChangeError, ProjectError
-        As the verbs that it calls.
+    InputRejected, ChangeError, ProjectError, UnwritableError
+        As the verbs that it calls; BusyProjectError where the earlier one is open.
     """
-    folder.mkdir(parents=True, exist_ok=True)
-    target = folder / "quayside-works.hwsched"
+    target = made_folder(folder) / "quayside-works.hwsched"
+    if target.exists():
+        # Said now, not after all the work.
+        check_file(target)
+        close_file(target)
     # Worked out beside the old file, so that a demonstration that is stopped leaves the earlier one whole.
-    with tempfile.TemporaryDirectory(prefix=".demo-", dir=folder) as work:
-        fresh = Path(work) / target.name
+    with _work_folder(folder) as work:
+        fresh = work / target.name
         project = create_project(str(fresh), NAME, length_style="fraction", bare_unit="in")
         try:
             catalogue = import_catalogue(project, SAMPLE / "catalogue.xlsx", who=who)
@@ -70,15 +78,14 @@ def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] 
             view = project_view(project, checker=Checker())
         finally:
             project.close()
-        for stale in (f"{target}-wal", f"{target}-shm"):
-            Path(stale).unlink(missing_ok=True)
-        os.replace(fresh, target)
+        kept = _replace(target, fresh)
     files = [path for kind in DOCUMENTS for path in issue(view, kind, folder, progress=progress)]
     statuses: Counter[str] = Counter(each.fit.status for each in fitted)
     severities: Counter[str] = Counter(f.severity for opening in view.openings for f in opening.findings)
     held = sum(bool(opening.blocking) for opening in view.openings)
     lines = [
         f"Project      {target}",
+        *([f"Kept         {kept}: the earlier project, in which you have worked"] if kept else []),
         f"Catalogue    {catalogue.parts} parts from {SAMPLE / 'catalogue.xlsx'}",
         f"Survey       {len(fitted)} openings from {SAMPLE / 'survey.xlsx'}",
         *(f"  left out:  {problem.describe()}" for problem in survey.problems),
@@ -93,6 +100,28 @@ def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] 
         f"then open the desktop: hwsched desktop {target}",
     ]
     return Shown(target, tuple(files), statuses, severities, tuple(survey.problems), tuple(lines))
+
+
+@contextmanager
+def _work_folder(folder: Path) -> Iterator[Path]:
+    work = part_beside(folder / "demo")
+    work.mkdir()
+    try:
+        yield work
+    finally:
+        shutil.rmtree(work, ignore_errors=True)
+
+
+def _replace(target: Path, fresh: Path) -> Path | None:
+    """Put the new project in its place; one in which somebody has worked is set aside, and its new name returned."""
+    if not target.exists():
+        os.replace(fresh, target)
+        return None
+    kept = set_aside(target) if verbs_of(target) != verbs_of(fresh) else None
+    if kept is None:
+        close_file(target)
+    os.replace(fresh, target)
+    return kept
 
 
 def _with_places(project: Project) -> list[str]:

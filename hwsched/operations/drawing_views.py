@@ -16,7 +16,7 @@ from hwsched.operations.checking import Checker, look_again
 from hwsched.operations.choosing import openings_of_marks
 from hwsched.operations.powering import opening_levels, power_work
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
-from hwsched.render.atomic import replacing
+from hwsched.writing import check_ending, made_folder, replacing
 from hwsched.render.screen import DARK, LIGHT
 from hwsched.render.svg import render_svg
 
@@ -45,8 +45,11 @@ def draw(project: Project, mark: str, view: str, path: Path, *, dark: bool = Fal
     Raises
     ------
     MissingRowError, ValueRefusedError
-        For an unknown mark or view, or a folder that cannot be written.
+        For an unknown mark or view.
+    UnwritableError
+        For a folder that cannot be written, or a file that does not end .svg.
     """
+    check_ending(path, ".svg", "a drawing")
     if view in POWER_VIEWS:
         texts = [render_svg(drawing, 1.0, DARK if dark else LIGHT) for drawing in _power(project, mark, view)]
         for number, text in enumerate(texts, start=1):
@@ -64,12 +67,9 @@ def draw(project: Project, mark: str, view: str, path: Path, *, dark: bool = Fal
 
 
 def _write(path: Path, text: str) -> None:
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        with replacing(path) as partial:
-            partial.write_text(text, encoding="utf-8")
-    except OSError as error:
-        raise ValueRefusedError("file", f"{path} cannot be written: {error.strerror or error}") from error
+    made_folder(path.parent)
+    with replacing(path) as partial:
+        partial.write_text(text, encoding="utf-8")
 
 
 def _power(project: Project, name: str, view: str) -> Sequence[Drawing]:

@@ -13,6 +13,7 @@ from hwsched.render.file_names import safe_file_name
 from hwsched.render.ics import render_ics
 from hwsched.render.pdf import render_pdf
 from hwsched.render.xlsx import render_xlsx
+from hwsched.writing import made_folder
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
@@ -84,23 +85,21 @@ def issue(
     Raises
     ------
     ValueRefusedError
-        For a format that the document does not have, or a folder that cannot be written.
+        For a format that the document does not have.
+    UnwritableError
+        For a folder that cannot be written.
     """
     wanted = tuple(formats) if formats else kind.formats
     for format_ in wanted:
         if format_ not in kind.formats:
             raise ValueRefusedError("format", f"{kind.title} has no {format_}; accepted: {', '.join(kind.formats)}")
-    target = folder / kind.name if kind.per_opening else folder
-    try:
-        target.mkdir(parents=True, exist_ok=True)
-        if not kind.per_opening:
-            written = [_write(kind.build(view, None), target / kind.name, f, paper) for f in wanted]
-            if progress is not None:
-                progress(1, 1)
-            return written
-        return _per_opening(view, view.openings, kind, target, wanted, paper, progress, cancelled)
-    except OSError as error:
-        raise ValueRefusedError("folder", f"{target} cannot be written: {error.strerror or error}") from error
+    target = made_folder(folder / kind.name if kind.per_opening else folder)
+    if not kind.per_opening:
+        written = [_write(kind.build(view, None), target / kind.name, f, paper) for f in wanted]
+        if progress is not None:
+            progress(1, 1)
+        return written
+    return _per_opening(view, view.openings, kind, target, wanted, paper, progress, cancelled)
 
 
 def _per_opening(

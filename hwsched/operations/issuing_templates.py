@@ -8,6 +8,7 @@ from hwsched.drawings import template
 from hwsched.drawings.drawing import Drawing
 from hwsched.model.errors import ValueRefusedError
 from hwsched.render.true_size import render_true_size
+from hwsched.writing import made_folder
 
 
 def templates(view: ProjectView) -> list[Drawing]:
@@ -42,22 +43,20 @@ def issue_templates(
     Raises
     ------
     ValueRefusedError
-        When no opening has a hole to be drilled, or the folder cannot be written.
+        When no opening has a hole to be drilled.
+    UnwritableError
+        When the folder cannot be written.
     """
     drawings = templates(view)
     if not drawings:
         raise ValueRefusedError("templates", "no opening is fitted with a hole to be drilled")
-    path = folder / "templates.pdf"
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-        render_true_size(
-            drawings,
-            path,
-            "a4" if paper == "a4" else "letter",
-            heading=f"{view.title} · {view.revision} · {view.date}",
-            progress=progress,
-            cancelled=cancelled,
-        )
-    except OSError as error:
-        raise ValueRefusedError("folder", f"{folder} cannot be written: {error.strerror or error}") from error
+    path = made_folder(folder) / "templates.pdf"
+    render_true_size(
+        drawings,
+        path,
+        "a4" if paper == "a4" else "letter",
+        heading=f"{view.title} · {view.revision} · {view.date}",
+        progress=progress,
+        cancelled=cancelled,
+    )
     return [path]

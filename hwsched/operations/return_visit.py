@@ -31,7 +31,9 @@ def issue_return_visit(project: Project, folder: Path, *, paper: str = "letter")
     Raises
     ------
     ValueRefusedError
-        When no opening needs a fact of the survey, or the folder cannot be written.
+        When no opening needs a fact of the survey.
+    UnwritableError
+        When the folder cannot be written.
     """
     view = project_view(project)
     visited = to_visit(view)

@@ -3,7 +3,7 @@
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
-from hwsched.render.atomic import replacing
+from hwsched.writing import replacing
 from hwsched.render.blocks import Document, Event
 
 _OCTETS = 75

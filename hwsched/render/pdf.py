@@ -12,7 +12,7 @@ from reportlab import rl_config
 from reportlab.pdfgen.canvas import Canvas
 
 from hwsched.render import print_style as style
-from hwsched.render.atomic import replacing
+from hwsched.writing import replacing
 from hwsched.render.blocks import (
     Block,
     Bullets,

@@ -11,7 +11,7 @@ from typing import Any, Final
 
 from hwsched.drawings.drawing import Drawing
 from hwsched.render import print_style as style
-from hwsched.render.atomic import replacing
+from hwsched.writing import replacing
 from hwsched.render.fonts import width_per_size
 from hwsched.render.lower import OnPaper, lower
 from hwsched.render.pages import RenderCancelledError

@@ -17,7 +17,7 @@ from openpyxl.cell import WriteOnlyCell
 from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
 from openpyxl.utils import get_column_letter
 
-from hwsched.render.atomic import replacing
+from hwsched.writing import replacing
 from hwsched.render.blocks import Bullets, Cell, Document, Facts, Heading, Paragraph, SignOff, Table
 from hwsched.render.wrap import printable
 

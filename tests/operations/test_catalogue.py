@@ -13,6 +13,7 @@ from hwsched.model.tables import PART
 from hwsched.operations.catalogue_export import export_catalogue
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.own_fields import define_field
+from hwsched.writing import UnwritableError
 
 
 @pytest.fixture
@@ -67,7 +68,7 @@ def test_a_book_may_refer_to_parts_that_the_project_has(project, tmp_path):
 
 
 def test_a_file_that_cannot_be_written_is_said_so(project, tmp_path):
-    with pytest.raises(ValueRefusedError, match="xlsx"):
+    with pytest.raises(UnwritableError, match="xlsx"):
         export_catalogue(project, tmp_path / "c.txt")
-    with pytest.raises(ValueRefusedError, match="cannot be written"):
+    with pytest.raises(UnwritableError, match="cannot be written"):
         export_catalogue(project, tmp_path / "none" / "c.xlsx")

@@ -14,6 +14,7 @@ from hwsched.operations.issuing import document_kind, issue
 from hwsched.operations.settings import set_settings
 from hwsched.operations.undoing import undo
 from hwsched.operations.viewing import project_view
+from hwsched.writing import UnwritableError
 
 
 @pytest.fixture
@@ -94,7 +95,7 @@ def test_unknown_documents_formats_and_folders_are_refused(project, tmp_path):
     with pytest.raises(ValueRefusedError, match="pdf"):
         issue(view, document_kind("packets"), tmp_path, ["xlsx"])
     (tmp_path / "file").write_text("x")
-    with pytest.raises(ValueRefusedError, match="cannot be written"):
+    with pytest.raises(UnwritableError, match="cannot be written"):
         issue(view, document_kind("schedule"), tmp_path / "file")
 
 

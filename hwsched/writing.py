@@ -1,0 +1,204 @@
+"""Files that appear whole or not at all, whatever happens while they are written; and what dead writers left behind.
+
+Here belongs how a file is put in its place. What is in it stands above.
+"""
+
+import os
+import platform
+import re
+import shutil
+import stat
+import tempfile
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager, suppress
+from functools import cache
+from hashlib import blake2b
+from pathlib import Path
+from secrets import token_hex
+from typing import IO, Final
+
+_PART: Final = re.compile(r"\..*\.(?P<machine>[0-9a-f]{8})-(?P<process>[0-9]+)-[0-9a-f]{8}\.part(-wal|-shm|-journal)?")
+_A_DAY_S: Final = 86_400.0
+"""A part of another machine's is taken for dead when nothing was written to it for so long."""
+_DESCRIPTOR: Final = re.compile(r"/(?:dev|proc/self)/fd/([0-9]+)")
+_STANDARD: Final = {"/dev/stdin": 0, "/dev/stdout": 1, "/dev/stderr": 2}
+
+
+class UnwritableError(Exception):
+    """A place that cannot be written, or an ending that says something else; its message is for people.
+
+    What stood there is as before.
+    """
+
+
+def made_folder(folder: Path) -> Path:
+    """Make a folder, and those above it, where it is missing; raises UnwritableError."""
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise UnwritableError(f"the folder {folder} cannot be written: {error.strerror or error}") from error
+    return folder
+
+
+def check_ending(path: Path, ending: str, what: str) -> None:
+    """Refuse a file whose name says that something else is in it; a device or pipe has no ending to say it.
+
+    Raises
+    ------
+    UnwritableError
+        Says which ending is accepted.
+    """
+    if path.suffix.casefold() != ending and not _is_stream(path):
+        raise UnwritableError(f"{path} cannot be written: {what} is written to a file ending {ending}")
+
+
+def part_beside(path: Path) -> Path:
+    """Return a name beside a path for what is not complete yet; what dead writers left in that folder is removed.
+
+    Parameters
+    ----------
+    path : Path
+        Where the file or folder shall be in the end.
+    """
+    _sweep_once(path.parent)
+    return path.with_name(f".{path.name[:40]}.{_machine()}-{os.getpid()}-{token_hex(4)}.part")
+
+
+@contextmanager
+def replacing(path: Path) -> Iterator[Path]:
+    """Give a path to write to; move it to the wanted one when the block ends well, else remove it.
+
+    A link is followed, and what it points to replaced; a device or pipe is written through.
+
+    Parameters
+    ----------
+    path : Path
+        Where the file shall be; what is there stays until the new one is complete.
+
+    Yields
+    ------
+    Path
+        In the same folder, so that moving is one step of the file system; elsewhere where the wanted one is no file.
+
+    Raises
+    ------
+    UnwritableError
+        Where the folder cannot be written, the disk is full, or the path names a folder.
+    """
+    if _is_stream(path):
+        with _beside_stream(path) as beside:
+            yield beside
+        return
+    target = Path(os.path.realpath(path)) if path.is_symlink() else path
+    if not target.name or target.is_dir():
+        raise UnwritableError(f"{path} cannot be written: it is a folder, and a file is wanted")
+    beside = part_beside(target)
+    try:
+        with _told(path):
+            yield beside
+            with beside.open("rb+") as written:
+                os.fsync(written.fileno())
+            with suppress(FileNotFoundError):
+                shutil.copymode(target, beside)
+            os.replace(beside, target)
+    except BaseException:
+        with suppress(OSError):
+            beside.unlink()
+        raise
+
+
+def remove_parts(folder: Path) -> list[Path]:
+    """Remove from a folder what writers left there that were killed; parts that are being written stay.
+
+    Returns
+    -------
+    list of Path
+        What was removed.
+    """
+    removed: list[Path] = []
+    with suppress(OSError):
+        for entry in os.scandir(folder):
+            found = _PART.fullmatch(entry.name)
+            if found is None or not _is_dead(entry, found["machine"], int(found["process"])):
+                continue
+            with suppress(OSError):
+                if entry.is_dir(follow_symlinks=False):
+                    shutil.rmtree(entry.path)
+                else:
+                    os.unlink(entry.path)
+                removed.append(Path(entry.path))
+    return removed
+
+
+@cache
+def _sweep_once(folder: Path) -> None:
+    # Once a process: ten thousand packets go into one folder.
+    remove_parts(folder)
+
+
+@contextmanager
+def _told(path: Path) -> Iterator[None]:
+    try:
+        yield
+    except OSError as error:
+        raise UnwritableError(f"{path} cannot be written: {error.strerror or error}") from error
+
+
+@contextmanager
+def _beside_stream(path: Path) -> Iterator[Path]:
+    with tempfile.TemporaryDirectory(prefix="hwsched-") as folder:
+        beside = Path(folder) / (path.name or "stream")
+        yield beside
+        with _told(path), beside.open("rb") as written, _opened(path) as stream:
+            shutil.copyfileobj(written, stream)
+
+
+def _is_stream(path: Path) -> bool:
+    if _descriptor(path) is not None:
+        return True
+    try:
+        mode = path.stat().st_mode
+    except OSError:
+        return False
+    return not stat.S_ISREG(mode) and not stat.S_ISDIR(mode)
+
+
+def _opened(path: Path) -> IO[bytes]:
+    descriptor = _descriptor(path)
+    # Opened by its name, a file behind a descriptor would be cut to nothing and written from its begin.
+    return path.open("wb") if descriptor is None else os.fdopen(os.dup(descriptor), "wb")
+
+
+def _descriptor(path: Path) -> int | None:
+    text = str(path)
+    if text in _STANDARD:
+        return _STANDARD[text]
+    found = _DESCRIPTOR.fullmatch(text)
+    return int(found[1]) if found else None
+
+
+@cache
+def _machine() -> str:
+    """Return a short name of what a process number means something in: this machine, or this container of it."""
+    try:
+        space = str(os.stat("/proc/self/ns/pid").st_ino)
+    except OSError:
+        space = ""
+    return blake2b(f"{platform.node()} {space}".encode(), digest_size=4).hexdigest()
+
+
+def _is_dead(entry: os.DirEntry[str], machine: str, process: int) -> bool:
+    if machine == _machine() and os.name == "posix":
+        return not _runs(process)
+    return time.time() - entry.stat(follow_symlinks=False).st_mtime > _A_DAY_S
+
+
+def _runs(process: int) -> bool:
+    try:
+        os.kill(process, 0)
+    except ProcessLookupError:
+        return False
+    except OSError:
+        return True
+    return True

@@ -2,10 +2,13 @@
 
 import os
 import shutil
+import tempfile
 
 import pytest
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+# Commands that are run as processes keep their log away from the person's own.
+os.environ.setdefault("HWSCHED_LOG", tempfile.mkdtemp(prefix="hwsched-log-"))
 
 from hwsched.operations.demonstration import demonstrate
 

@@ -9,6 +9,7 @@ from hwsched.attributes.headers import normal, split_unit
 from hwsched.attributes.limits import Value, accepted_by, as_text, within_limits
 from hwsched.attributes.reading import CellReader, Read, read_value, reader_of
 from hwsched.attributes.showing import show_value, shown_unit
+from hwsched.attributes.values import unfit_character
 
 __all__ = [
     "Attribute",
@@ -27,5 +28,6 @@ __all__ = [
     "show_value",
     "shown_unit",
     "split_unit",
+    "unfit_character",
     "within_limits",
 ]

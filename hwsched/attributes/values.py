@@ -15,6 +15,7 @@ from hwsched.attributes.headers import normal
 from hwsched.attributes.limits import NOT_APPLICABLE, Found, accepted_by, as_text, date_error
 from hwsched.attributes.measures import Reader, integer_reader, length_reader, money_reader, number_reader
 from hwsched.quantities import plain_text
+from hwsched.telling.characters import hidden_in
 
 _YES: Final = frozenset({"yes", "y", "true", "t", "x", "1", "on", "✓", "✔", "☑", "☒", "√", "●"})
 _NO: Final = frozenset({"no", "n", "false", "f", "0", "off", "none", "nil", "☐", "○"})
@@ -40,26 +41,35 @@ def _text(attribute: Attribute, _bare_unit: str | None) -> Reader:
         text = as_text(cell)
         if not text.isprintable():
             text = text.replace("\r\n", "\n").replace("\r", "\n")
-            _refuse_unprintable(text)
+            if unfit := unfit_character(attribute, text):
+                message = f"holds a character that cannot be shown ({unfit})"
+                raise CellError(text.encode("ascii", "backslashreplace").decode(), message, "text without it")
         return text, None, False
 
     return read
 
 
-def _refuse_unprintable(text: str) -> None:
+def unfit_character(attribute: Attribute, text: str) -> str:
+    r"""Return the first character that a text may not hold, as ``U+001B``; empty where it may hold all of them.
+
+    A mark, name or number stands on drawings, labels and screens for the thing itself: there a character that turns the
+    direction of the text is refused too. In other text it belongs to the way some scripts are written.
+
+    Examples
+    --------
+    >>> [unfit_character(Attribute(name, name), "A\u202e1") for name in ("mark", "notes")]
+    ['U+202E', '']
+    """
     for character in text:
         code = ord(character)
-        if (
-            (code < 32 and character not in "\n\t")
-            or 0x7F <= code < 0xA0
-            or 0xD800 <= code < 0xE000
-            or code in _NO_TEXT
-        ):
-            message = f"holds a character that cannot be shown (U+{code:04X})"
-            raise CellError(text.encode("ascii", "backslashreplace").decode(), message, "text without it")
+        steers = (code < 32 and character not in "\n\t") or 0x7F <= code < 0xA0 or 0xD800 <= code < 0xE000
+        if steers or code in _NO_TEXT or (attribute.name in _STANDS_FOR_A_THING and hidden_in(character)):
+            return f"U+{code:04X}"
+    return ""
 
 
 _NO_TEXT: Final = frozenset({0xFFFE, 0xFFFF})
+_STANDS_FOR_A_THING: Final = frozenset({"mark", "name", "number"})
 
 
 def _choice(attribute: Attribute, _bare_unit: str | None) -> Reader:

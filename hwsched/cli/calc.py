@@ -41,14 +41,19 @@ def _run(arguments: argparse.Namespace) -> int:
         return DONE
     import json
 
+    from hwsched.cli.streams import reader_gone
+
     failed = False
-    for answer in answers(calculator, sys.stdin):
+    # As bytes: JSON is UTF-8 whatever the console is (RFC 8259, 8.1).
+    for answer in answers(calculator, sys.stdin.buffer if sys.stdin is not None else ()):
         failed = failed or "error" in answer
         sys.stdout.write(json.dumps(answer, allow_nan=False) + "\n")
+        if reader_gone():
+            break
     return REJECTED if failed else DONE
 
 
-def answers(calculator: Calculator, lines: Iterable[str]) -> Iterator[Mapping[str, Any]]:
+def answers(calculator: Calculator, lines: Iterable[str | bytes]) -> Iterator[Mapping[str, Any]]:
     """Answer each line in its order; a wrong one gives an object with `error` in its place."""
     import json
 
@@ -61,6 +66,8 @@ def answers(calculator: Calculator, lines: Iterable[str]) -> Iterator[Mapping[st
             yield calculator.run(json.loads(line))
         except json.JSONDecodeError as error:
             yield {"error": {"field": "input", "message": f"is not a JSON object: {error}"}}
+        except UnicodeDecodeError:
+            yield {"error": {"field": "input", "message": "is not UTF-8 text"}}
         except RecursionError:
             yield {"error": {"field": "input", "message": "is nested too deeply"}}
         except InputError as error:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import os
 import sys
 
 from hwsched.cli import VERBS
-from hwsched.cli.verb import CANNOT_OPEN, REJECTED, WRONG_USAGE, Verb
+from hwsched.cli.verb import CANNOT_OPEN, FAILED_INSIDE, REJECTED, STATUSES, WRONG_USAGE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -13,26 +14,32 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
 DESCRIPTION = "Survey, fit, prove, schedule and install electronic locking on doors that already stand."
-EPILOG = (
-    "exit status: 0 done; 1 findings at or above --fail-on; 2 wrong usage; 3 input rejected, nothing changed; "
-    "4 the project cannot be opened"
-)
+EPILOG = "exit status: " + "; ".join(f"{status} {words}" for status, words in STATUSES)
+_VERBOSE = "--verbose"
 
 
-def run(words: Sequence[str]) -> int:
-    """Run one command line; returns the exit status."""
-    try:
-        return _run(words)
-    except Exception as error:
-        from hwsched.outside import OutsideError
+def run(words: Sequence[str], *, own_process: bool = False) -> int:
+    """Run one command line; returns the exit status.
 
-        if not isinstance(error, OutsideError):
-            raise
-        print(f"hwsched: {error}", file=sys.stderr)
-        return CANNOT_OPEN
-
-
-def _run(words: Sequence[str]) -> int:
+    Parameters
+    ----------
+    words : sequence of str
+        Without the program's name.
+    own_process : bool
+        This process is there for the command alone: its log is kept.
+    """
+    words = [_as_text(word) for word in words]
+    for place, word in enumerate(words, start=1):
+        if any("\ud800" <= letter <= "\udfff" for letter in word):
+            shown = word.encode("utf-8", "surrogateescape").decode("utf-8", "backslashreplace")
+            print(
+                f"hwsched: argument {place} is not UTF-8 text: {shown}; rename the file or type it anew",
+                file=sys.stderr,
+            )
+            return WRONG_USAGE
+    # Before the verb it is accepted too.
+    verbose = list(words[:1]) == [_VERBOSE]
+    words = words[1:] if verbose else words
     verb = _verb_of(words)
     if verb is None:
         return _overview(words)
@@ -41,12 +48,48 @@ def _run(words: Sequence[str]) -> int:
     parser = argparse.ArgumentParser(
         prog=f"hwsched {verb.name}", description=verb.summary, epilog=EPILOG, add_help=not verb.own_help
     )
-    verb.arguments(parser)
     try:
-        arguments = parser.parse_intermixed_args(list(words[len(verb.name.split()) :]))
+        return _parsed_and_run(verb, parser, words, verbose=verbose, own_process=own_process)
     except SystemExit as stop:
         return stop.code if isinstance(stop.code, int) else WRONG_USAGE
-    return _guarded(verb, arguments)
+
+
+def _parsed_and_run(
+    verb: Verb, parser: argparse.ArgumentParser, words: Sequence[str], *, verbose: bool, own_process: bool
+) -> int:
+    from hwsched.outside import OutsideError
+
+    try:
+        verb.arguments(parser)
+        parser.add_argument(_VERBOSE, action="store_true", help="show on the screen what goes into the log")
+        arguments = parser.parse_intermixed_args(list(words[len(verb.name.split()) :]))
+    except OutsideError as error:
+        # A package that adds rules or part kinds, met as the choices of an argument are listed.
+        print(f"hwsched: {error}", file=sys.stderr)
+        return CANNOT_OPEN
+    if not own_process:
+        return _guarded(verb, arguments)
+    import logging
+
+    from hwsched import __version__
+    from hwsched.telling.log import start_log
+
+    start_log(verbose=verbose or arguments.verbose)
+    log = logging.getLogger(__name__)
+    log.info(f"{verb.name} begins, hwsched {__version__}")
+    status = _guarded(verb, arguments)
+    log.info(f"{verb.name} ends with status %d", status)
+    return status
+
+
+def _as_text(word: str) -> str:
+    """Return an argument as UTF-8, which is what it is in nearly every locale; as it came where it is not."""
+    if word.isascii():
+        return word
+    try:
+        return os.fsencode(word).decode("utf-8")
+    except UnicodeError:
+        return word
 
 
 def _verb_of(words: Sequence[str]) -> Verb | None:
@@ -66,7 +109,8 @@ def _overview(words: Sequence[str]) -> int:
     wide = max(len(verb.name) for verb in VERBS)
     lines = [f"usage: hwsched {{{', '.join(verb.name for verb in VERBS)}}} ...", "", DESCRIPTION, "", "commands:"]
     lines += [f"  {verb.name:<{wide}}  {verb.summary}" for verb in VERBS]
-    lines += ["", "hwsched COMMAND --help tells each command's arguments.", EPILOG]
+    lines += ["", "hwsched COMMAND --help tells each command's arguments; --verbose shows the log.", "", "exit status:"]
+    lines += [f"  {status:>3}  {meaning}" for status, meaning in STATUSES]
     if list(words) in (["--help"], ["-h"]):
         print("\n".join(lines))
         return 0
@@ -80,20 +124,39 @@ def _overview(words: Sequence[str]) -> int:
 
 
 def _guarded(verb: Verb, arguments: argparse.Namespace) -> int:
-    from hwsched.exchange.problems import InputRejected
-    from hwsched.model.errors import ChangeError, ProjectError
+    from hwsched.cli.failing import tell, tell_failure
+    from hwsched.cli.signals import Stopped, status_told
+    from hwsched.cli.streams import OutputLostError
+    from hwsched.model.written import noting
+    from hwsched.operations.outcome import CLOSED, REFUSED, said_of
 
-    try:
-        return verb.run(arguments)
-    except ProjectError as error:
-        print(f"hwsched: {error}", file=sys.stderr)
-        return CANNOT_OPEN
-    except (InputRejected, ChangeError) as error:
-        print(f"hwsched: {error}\nNothing was changed.", file=sys.stderr)
-        return REJECTED
-    except KeyboardInterrupt:
-        print("hwsched: stopped; what was not finished was not written", file=sys.stderr)
-        return 130
-    except BrokenPipeError:
-        sys.stderr.close()
-        return 0
+    with noting() as written:
+        try:
+            status = verb.run(arguments)
+            sys.stdout.flush()
+        except CLOSED as error:
+            tell(error)
+            if written:
+                print(said_of(written), file=sys.stderr)
+            return CANNOT_OPEN
+        except REFUSED as error:
+            tell(error)
+            print(said_of(written), file=sys.stderr)
+            return REJECTED
+        except OutputLostError as error:
+            tell(error)
+            print(said_of(written), file=sys.stderr)
+            return FAILED_INSIDE
+        except (Stopped, KeyboardInterrupt) as stopped:
+            tell(f"stopped. {said_of(written)}")
+            from hwsched.cli.verb import INTERRUPTED
+
+            return stopped.status if isinstance(stopped, Stopped) else INTERRUPTED
+        except Exception as error:
+            told = status_told()
+            if told is not None:
+                # A library has made something else of the signal on its way.
+                tell(f"stopped. {said_of(written)}")
+                return told
+            return tell_failure(error, verb.name, written)
+    return status

@@ -15,10 +15,32 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import who
-    from hwsched.desktop import run_desktop
+    import logging
+    import os
 
-    return run_desktop(arguments.project, who(arguments))
+    from hwsched.cli.failing import tell
+    from hwsched.cli.session import who
+    from hwsched.cli.verb import CANNOT_OPEN
+
+    try:
+        from hwsched.desktop import run_desktop
+    except ImportError as error:
+        # Not installed, or installed without a library of the system's that it stands on.
+        if not (error.name or "").startswith(("PySide6", "shiboken6")) and ".so" not in str(error):
+            raise
+        tell(
+            f"the desktop cannot be opened, PySide6 cannot be loaded: {error}. Install it (pip install "
+            "PySide6-Essentials, on Debian also libegl1 and libxkbcommon0); the other commands do without."
+        )
+        return CANNOT_OPEN
+
+    def cannot_open(why: str) -> None:
+        tell(f"the desktop cannot be opened, there is no display for it: {why} The other commands do without one.")
+        logging.shutdown()
+        # Qt would abort the process next.
+        os._exit(CANNOT_OPEN)
+
+    return run_desktop(arguments.project, who(arguments), cannot_open=cannot_open)
 
 
 DESKTOP = Verb("desktop", "Open the desktop.", _arguments, _run)

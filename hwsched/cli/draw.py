@@ -16,22 +16,20 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     parser.add_argument("mark", help="the opening; for riser a building, for voltages SUPPLY/CIRCUIT")
     parser.add_argument("view", choices=[*VIEWS, *POWER_VIEWS])
-    parser.add_argument("file", help="file to write, ending .svg")
+    parser.add_argument("file", help="file to write, ending .svg; - is standard output")
     parser.add_argument("--dark", action="store_true", help="for a dark screen")
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from pathlib import Path
-
-    from hwsched.cli.session import opened, print_json
+    from hwsched.cli.session import opened, output_file, print_json, tell_wrote
     from hwsched.operations.drawing_views import draw
 
-    with opened(arguments) as project:
-        path = draw(project, arguments.mark, arguments.view, Path(arguments.file), dark=arguments.dark)
-    if arguments.json:
-        print_json({"file": str(path)})
+    with opened(arguments) as project, output_file(arguments.file, ".svg") as path:
+        draw(project, arguments.mark, arguments.view, path, dark=arguments.dark)
+    if arguments.json and arguments.file != "-":
+        print_json({"file": arguments.file})
     else:
-        print(f"Wrote {path}")
+        tell_wrote(arguments.file)
     return DONE
 
 

@@ -13,21 +13,19 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.cli.session import add_project
 
     add_project(parser)
-    parser.add_argument("file", help="workbook to write, ending .xlsx")
+    parser.add_argument("file", help="workbook to write, ending .xlsx; - is standard output")
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from pathlib import Path
-
-    from hwsched.cli.session import opened, print_json
+    from hwsched.cli.session import opened, output_file, print_json, tell_wrote
     from hwsched.operations.catalogue_export import export_catalogue
 
-    with opened(arguments) as project:
-        parts = export_catalogue(project, Path(arguments.file))
-    if arguments.json:
+    with opened(arguments) as project, output_file(arguments.file, ".xlsx") as path:
+        parts = export_catalogue(project, path)
+    if arguments.json and arguments.file != "-":
         print_json({"file": arguments.file, "parts": parts})
     else:
-        print(f"Wrote {arguments.file}: {parts} parts")
+        tell_wrote(arguments.file, f": {parts} parts")
     return DONE
 
 

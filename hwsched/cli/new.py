@@ -20,18 +20,19 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from pathlib import Path
-
     from hwsched.cli.session import print_json
+    from hwsched.model.address import named_after
     from hwsched.model.project import create_project
 
-    name = arguments.name or Path(arguments.project).stem
+    name = arguments.name or named_after(arguments.project)
     project = create_project(arguments.project, name, length_style=arguments.lengths, bare_unit=arguments.bare_unit)
+    # Of a database's address without its password.
+    place = project.place
     project.close()
     if arguments.json:
-        print_json({"project": arguments.project, "name": name})
+        print_json({"project": place, "name": name})
     else:
-        print(f"Made {arguments.project}: {name}")
+        print(f"Made {place}: {name}")
     return DONE
 
 

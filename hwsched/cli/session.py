@@ -11,6 +11,8 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     import argparse
     from collections.abc import Callable, Iterator
+    from pathlib import Path
+    from typing import TextIO
 
     from hwsched.model.project import Project
     from hwsched.operations.changes import Changes
@@ -51,8 +53,38 @@ def opened(arguments: argparse.Namespace) -> Iterator[Project]:
 
 
 def print_json(value: Any) -> None:
-    """Print a value for machines."""
-    print(json.dumps(value, indent=1, ensure_ascii=False, allow_nan=False))
+    """Print a value for machines; in letters that a console without Unicode can take."""
+    unicode = "utf" in (getattr(sys.stdout, "encoding", None) or "").casefold()
+    print(json.dumps(value, indent=1, ensure_ascii=not unicode, allow_nan=False))
+
+
+@contextmanager
+def output_file(name: str, ending: str) -> Iterator[Path]:
+    """Yield the path to write to for a file argument: ``-`` is standard output."""
+    from pathlib import Path
+
+    if name != "-":
+        yield Path(name)
+        return
+    import tempfile
+
+    from hwsched.cli.streams import write_out
+
+    with tempfile.TemporaryDirectory(prefix="hwsched-") as folder:
+        path = Path(folder) / f"output{ending}"
+        yield path
+        write_out(path)
+
+
+def tell_wrote(name: str, more: str = "") -> None:
+    """Say that a file was written, where nobody takes that for a part of what was written."""
+    streamed = name == "-" or name.startswith(("/dev/", "/proc/"))
+    print(f"Wrote {'to standard output' if name == '-' else name}{more}", file=sys.stderr if streamed else sys.stdout)
+
+
+def _terminal() -> TextIO:
+    """Return standard error as it is, for what steers the terminal on purpose; escaping is for what people typed."""
+    return sys.__stderr__ or sys.stderr
 
 
 @contextmanager
@@ -63,7 +95,7 @@ def progress_bar(title: str, quiet: bool) -> Iterator[Callable[[int, int], None]
         return
     from tqdm import tqdm
 
-    with tqdm(desc=title, unit="", leave=False, file=sys.stderr) as bar:
+    with tqdm(desc=title, unit="", leave=False, file=_terminal()) as bar:
 
         def advance(done: int, total: int) -> None:
             bar.total = total
@@ -78,12 +110,17 @@ def told_steps(quiet: bool) -> Iterator[Callable[[str, float | None], None]]:
     if quiet or not sys.stderr.isatty():
         yield lambda step, gap: None
         return
+    from hwsched.telling.characters import escaped
+
     try:
         yield lambda step, gap: print(
-            f"\r\x1b[K{step}" + ("" if gap is None else f", gap {gap:.2%}"), end="", file=sys.stderr, flush=True
+            f"\r\x1b[K{escaped(step)}" + ("" if gap is None else f", gap {gap:.2%}"),
+            end="",
+            file=_terminal(),
+            flush=True,
         )
     finally:
-        print("\r\x1b[K", end="", file=sys.stderr, flush=True)
+        print("\r\x1b[K", end="", file=_terminal(), flush=True)
 
 
 def add_marks(parser: argparse.ArgumentParser) -> None:

@@ -13,7 +13,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.cli.session import add_marks
     from hwsched.quantities import BARE_UNITS
 
-    parser.add_argument("file", help="workbook to write, ending .xlsx")
+    parser.add_argument("file", help="workbook to write, ending .xlsx; - is standard output")
     parser.add_argument("--project", help="with the fields of this project's own; needed for --mark")
     add_marks(parser)
     parser.add_argument(
@@ -24,28 +24,27 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(arguments: argparse.Namespace) -> int:
     import sys
-    from pathlib import Path
 
-    from hwsched.cli.session import chosen_openings, opened, print_json
+    from hwsched.cli.session import chosen_openings, opened, output_file, print_json, tell_wrote
     from hwsched.cli.verb import WRONG_USAGE
     from hwsched.exchange.survey_form import write_survey_form
     from hwsched.operations.survey_forms import write_form
 
-    path = Path(arguments.file)
     filled = 0
-    if arguments.project:
-        with opened(arguments) as project:
-            ids = chosen_openings(project, arguments.marks)
-            filled = write_form(project, path, ids=ids, bare_unit=arguments.bare_unit)
-    elif arguments.marks:
+    if arguments.marks and not arguments.project:
         print("hwsched survey-form: --mark needs --project", file=sys.stderr)
         return WRONG_USAGE
-    else:
-        write_survey_form(path, bare_unit=arguments.bare_unit or "in")
-    if arguments.json:
+    with output_file(arguments.file, ".xlsx") as path:
+        if arguments.project:
+            with opened(arguments) as project:
+                ids = chosen_openings(project, arguments.marks)
+                filled = write_form(project, path, ids=ids, bare_unit=arguments.bare_unit)
+        else:
+            write_survey_form(path, bare_unit=arguments.bare_unit or "in")
+    if arguments.json and arguments.file != "-":
         print_json({"file": arguments.file, "openings": filled})
     else:
-        print(f"Wrote {arguments.file}" + (f" with {filled} openings filled in" if filled else ""))
+        tell_wrote(arguments.file, f" with {filled} openings filled in" if filled else "")
     return DONE
 
 

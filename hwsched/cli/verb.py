@@ -12,6 +12,20 @@ FINDINGS = 1
 WRONG_USAGE = 2
 REJECTED = 3
 CANNOT_OPEN = 4
+FAILED_INSIDE = 6
+HUNG_UP = 129
+INTERRUPTED = 130
+TERMINATED = 143
+STATUSES = (
+    (DONE, "done, or passed"),
+    (FINDINGS, "found: findings at or above --fail-on"),
+    (WRONG_USAGE, "wrong usage"),
+    (REJECTED, "refused, or in conflict with what somebody else did; the message says what was written before, if any"),
+    (CANNOT_OPEN, "cannot be opened: the project, the database, the desktop, a package that adds to the program"),
+    (FAILED_INSIDE, "failed inside the program or while telling the result; a report and the log say where"),
+    (INTERRUPTED, "interrupted (Ctrl-C); 143 and 129 when told to end or the terminal went away"),
+)
+"""Exit statuses and what they mean: the help and the guide show this table."""
 
 
 class Verb:

@@ -1,14 +1,19 @@
-"""Starting the desktop."""
+"""Starting the desktop, and what stands around it: its hooks for what nobody caught, signals, Qt's messages."""
 
 import sys
+from collections.abc import Callable
+from contextlib import ExitStack
 from pathlib import Path
 
 from PySide6.QtWidgets import QApplication
 
+from hwsched.desktop.jobs import Failure
+from hwsched.desktop.last_resort import LastResort, Signals, qt_messages_logged
+from hwsched.desktop.trouble import tell_failure
 from hwsched.desktop.window import Window
 
 
-def run_desktop(target: str | None, who: str) -> int:
+def run_desktop(target: str | None, who: str, *, cannot_open: Callable[[str], None]) -> int:
     """Open the desktop, on a project if one is named; returns when it is closed.
 
     Parameters
@@ -17,12 +22,34 @@ def run_desktop(target: str | None, who: str) -> int:
         Project file or database URL.
     who : str
         Person at work, for the journal.
+    cannot_open : callable
+        Gets Qt's words where there is no display; does not come back.
+
+    Returns
+    -------
+    int
+        Exit status: 0, or what a signal of the system asks for.
     """
-    present = QApplication.instance()
-    application = present if isinstance(present, QApplication) else QApplication(sys.argv[:1])
-    application.setApplicationName("hwsched")
-    window = Window(who)
-    window.show()
-    if target is not None:
-        window.open_project(target if "://" in target else str(Path(target)))
-    return application.exec()
+    with ExitStack() as around:
+        around.enter_context(qt_messages_logged(cannot_open))
+        present = QApplication.instance()
+        application = present if isinstance(present, QApplication) else QApplication(sys.argv[:1])
+        application.setApplicationName("hwsched")
+        window = Window(who)
+        last_resort = LastResort(application)
+        last_resort.came.connect(lambda error: tell_failure(Failure("", error, doing="the desktop"), window))
+        around.enter_context(last_resort.in_force())
+        signals = Signals(application)
+        around.enter_context(signals.in_force())
+        signals.came.connect(lambda status: _end(application, window, status))
+        window.show()
+        if target is not None:
+            window.open_project(target if "://" in target else str(Path(target)))
+        return application.exec()
+
+
+def _end(application: QApplication, window: Window, status: int) -> None:
+    """Close as a person would, but whatever is said on the way: nobody may be there to read it."""
+    window.jobs.wait()
+    window.close()
+    application.exit(status)

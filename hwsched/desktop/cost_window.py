@@ -144,9 +144,12 @@ class CostWindow(ToolWindow):
                 hours=typed.hours or None,
             )  # fmt: skip
 
-        self._fresh = True
-        if not self.desk.edit(act):
-            self._fresh = False
+        def then(_changes: Changes) -> None:
+            self._fresh = True
+            if self.idle:
+                self.follow()
+
+        self.edit(act, then)
 
 
 def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:

@@ -73,19 +73,6 @@ class FindingWork(ProjectWork):
             each.close()
         self.tools.clear()
 
-    def edit(self, act: Callable[[], Changes]) -> bool:
-        """Make an edit, tell what went wrong, let all views follow; returns whether it was made."""
-        done: list[Changes] = []
-        if self.workspace is None or self.jobs.busy:
-            return False
-
-        def run() -> None:
-            done.append(act())
-            self._after(done[0])
-
-        self._guarded(run)
-        return bool(done)
-
     def select_openings(self, ids: Sequence[str]) -> None:
         """Select openings in the register; where some are narrowed away, all are shown."""
         wanted = set(ids)
@@ -137,8 +124,10 @@ class FindingWork(ProjectWork):
         dialog.open()
 
     def _waive(self, opening: str, rule: str, said: Accepted) -> None:
-        workspace = self.workspace
-        if workspace is not None and self.edit(
+        workspace, dialog = self.workspace, self.waiver
+        if workspace is None:
+            return
+        self.edit(
             lambda: waive(
                 workspace.project,
                 rule,
@@ -149,9 +138,10 @@ class FindingWork(ProjectWork):
                 scope=said.scope,
                 about=said.about,
                 until=said.until,
-            )
-        ):
-            self.waiver.accept()
+            ),
+            lambda _changes: dialog.accept(),
+            asker=dialog,
+        )
 
     def take_waiver_back(self, finding: Finding) -> None:
         """Take back the waivers by which a finding of the chosen opening is accepted."""

@@ -1,6 +1,6 @@
 """The window's frame: the open project, the views that follow it, jobs, and telling what went wrong."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from typing import Any
 
 from PySide6.QtCore import QItemSelection, Qt, QTimer
@@ -8,6 +8,7 @@ from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QComboBox,
+    QDialog,
     QHBoxLayout,
     QHeaderView,
     QLabel,
@@ -23,21 +24,25 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.jobs import Cancelled, Jobs, Progress
+from hwsched.desktop.jobs import Cancelled, Failure, Jobs, Progress
 from hwsched.desktop.opening_sheet import OpeningSheet
 from hwsched.desktop.places import Places
+from hwsched.desktop.plain_words import keep_words_plain
 from hwsched.desktop.register import STATES, Register
+from hwsched.desktop.trouble import tell_failure
 from hwsched.desktop.welcome import Welcome
 from hwsched.desktop.workspace import Workspace
-from hwsched.exchange.problems import InputRejected
-from hwsched.model.errors import ChangeError, NeedsUpgradeError, ProjectError
+from hwsched.model.errors import NeedsUpgradeError
 from hwsched.model.project import Project, create_project, open_project
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import check_openings
+from hwsched.operations.outcome import CLOSED, REFUSED
 from hwsched.operations.powering import hung_together, power_facts
 from hwsched.operations.upgrading import Upgraded, upgrade
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 
+_HANDFUL = 20
+"""So many openings are read anew here and now, more of them in the background."""
 _LAID = {"supply", "circuit", "run", "route", "level"}
 """What feeds openings: it touches all that hang there, though no row of theirs changes."""
 
@@ -53,14 +58,18 @@ class Frame(QMainWindow):
 
     def __init__(self, who: str) -> None:
         super().__init__()
+        keep_words_plain()
         self.who = who
         self.workspace: Workspace | None = None
         self.chosen: str | None = None
+        self.told: QDialog | None = None
+        self._told_on_closing = False
         self.style_of_lengths: LengthStyle = "fraction"
         self.jobs = Jobs(self)
         self.jobs.started.connect(self._on_job_started)
         self.jobs.progressed.connect(self._on_job_progress)
         self.jobs.ended.connect(self._on_job_ended)
+        self.jobs.changed.connect(self._on_changed)
         self.jobs.failed.connect(self._tell)
         self.register = Register(self)
         self.places = Places()
@@ -140,22 +149,34 @@ class Frame(QMainWindow):
         """Let what is possible at present be done; actions are added by the window."""
         self.sheet.facts.setEnabled(not self.jobs.busy and self.workspace is not None)
 
-    def new_project(self, target: str, name: str) -> None:
-        """Make a project and show it."""
-        self._guarded(lambda: self._show(create_project(target, name, length_style="fraction", bare_unit="in")))
+    def new_project(self, target: str, name: str, ask_again: Callable[[], None] | None = None) -> None:
+        """Make a project and show it; where it cannot be made, another place is asked for on wish."""
+        self.jobs.edit(
+            "Making the project",
+            lambda: create_project(target, name, length_style="fraction", bare_unit="in"),
+            self._show,
+            ask_again=ask_again,
+        )
 
-    def open_project(self, target: str) -> None:
-        """Open a project and show it; one of an earlier version is upgraded only on the person's word."""
+    def open_project(self, target: str, ask_again: Callable[[], None] | None = None) -> None:
+        """Open a project and show it; one of an earlier version is upgraded only on the person's word.
 
-        def act() -> None:
+        Where it cannot be opened, another one is asked for on wish.
+        """
+
+        def act() -> Project | NeedsUpgradeError:
             try:
-                project = open_project(target)
+                return open_project(target)
             except NeedsUpgradeError as error:
-                self._ask_upgrade(target, error)
-            else:
-                self._show(project)
+                return error
 
-        self._guarded(act)
+        def then(found: Project | NeedsUpgradeError) -> None:
+            if isinstance(found, NeedsUpgradeError):
+                self._ask_upgrade(target, found)
+            else:
+                self._show(found)
+
+        self.jobs.edit("Opening the project", act, then, ask_again=ask_again)
 
     def _ask_upgrade(self, target: str, error: NeedsUpgradeError) -> None:
         box = QMessageBox(QMessageBox.Icon.Question, "An earlier version's project", error.consequence, parent=self)
@@ -209,7 +230,36 @@ class Frame(QMainWindow):
                 workspace.project, checker=workspace.checker, progress=progress, cancelled=cancelled
             )  # fmt: skip
 
-        self.jobs.run(title, work, workspace.take)
+        def take(checked: Any) -> None:
+            if workspace is self.workspace:
+                workspace.take(checked)
+
+        self.jobs.run(title, work, take)
+
+    def edit(
+        self,
+        act: Callable[[], Any],
+        then: Callable[[Any], None] | None = None,
+        *,
+        asker: QWidget | None = None,
+    ) -> None:
+        """Make an edit; tell what went wrong; let all views follow.
+
+        Parameters
+        ----------
+        act : callable
+            Calls an operation; runs off the screen's thread, so it may not touch a widget.
+        then : callable, optional
+            Gets its result once the views have followed, unless the asker is gone.
+        asker : QWidget, optional
+            The window in which it was asked for.
+        """
+        if self.workspace is not None:
+            self.jobs.edit("Writing", act, then, asker=asker)
+
+    def _on_changed(self, changes: Changes) -> None:
+        # Reading what was touched may fail as any reading may.
+        self._guarded(lambda: self._after(changes))
 
     def _after(self, changes: Changes) -> None:
         """Read anew what an edit touched: a handful here and now, more in the background."""
@@ -217,14 +267,16 @@ class Frame(QMainWindow):
             return
         if changes.entities & {"project", "own_field"}:
             self._after_settings()
-        elif len(changes.openings) > 20 or changes.parts:
-            self._reload("Checking")
-        elif changes.entities & _LAID:
+            return
+        touched: Collection[str] = changes.openings
+        if changes.entities & _LAID:
             project = self.workspace.project
             every = changes.entities & {"supply", "circuit", "level"}
-            self.workspace.refresh(hung_together(project, power_facts(project).fed() if every else changes.openings))
+            touched = hung_together(project, power_facts(project).fed() if every else changes.openings)
+        if len(touched) > _HANDFUL or changes.parts:
+            self._reload("Checking")
         else:
-            self.workspace.refresh(changes.openings)
+            self.workspace.refresh(touched)
 
     def _after_settings(self) -> None:
         if self.workspace is None:
@@ -313,28 +365,25 @@ class Frame(QMainWindow):
         self._enable()
 
     def _guarded(self, act: Callable[[], Any]) -> None:
+        """Read on the screen's thread; what cannot be read is told."""
         try:
             act()
-        except (ProjectError, ChangeError, InputRejected) as error:
-            self._tell(error)
+        except REFUSED + CLOSED as error:
+            self._tell(Failure("Reading", error))
 
-    def _tell(self, error: Exception) -> None:
-        """Say in words what went wrong; nothing was changed. A bug is shown with its kind, not swallowed."""
-        known = isinstance(error, ProjectError | ChangeError | InputRejected)
-        text = str(error) if known else f"{type(error).__name__}: {error}"
-        lines = text.splitlines() or [text]
-        box = QMessageBox(QMessageBox.Icon.Warning, "Not done", "\n".join(lines[:12]), parent=self)
-        box.setInformativeText("Nothing was changed.")
-        if len(lines) > 12:
-            box.setDetailedText(text)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.told = box
-        box.open()
+    def _tell(self, failure: Failure) -> None:
+        """Say what went wrong, what was written all the same, and how to go on."""
+        self.told = tell_failure(failure, self)
+        self._told_on_closing = True
         self._show_sheet()
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
-        """Stop what is running and close the project."""
+        """Stop what is running and close the project; an edit that then fails is told before the window goes."""
+        self._told_on_closing = False
         self.jobs.wait()
+        if self._told_on_closing:
+            event.ignore()
+            return
         if self.workspace is not None:
             self.workspace.close()
             self.workspace = None

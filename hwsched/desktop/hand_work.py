@@ -7,6 +7,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.frame import Frame
 from hwsched.operations.by_hand import choose_part, place_unit, release_part, release_unit
+from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Checked
 from hwsched.operations.choosing import parts_like
 from hwsched.operations.editing import add_item, add_opening, remove
@@ -27,9 +28,9 @@ class HandWork(Frame):
         if workspace is None:
             return
         if part is None:
-            self._guarded(lambda: self._after(release_part(workspace.project, opening, role, who=workspace.who)))
+            self.edit(lambda: release_part(workspace.project, opening, role, who=workspace.who))
         else:
-            self._guarded(lambda: self._after(choose_part(workspace.project, opening, role, part, who=workspace.who)))
+            self.edit(lambda: choose_part(workspace.project, opening, role, part, who=workspace.who))
 
     def ask_part(self, role: str, number: str) -> None:
         """Ask which part of the same kind shall take a role of the chosen opening, or leave it to the fit."""
@@ -76,18 +77,16 @@ class HandWork(Frame):
             reason = against[0].message if against else "There is no place for the unit here."
             self.sheet.state.setText(f"Refused, the unit stays where it was: {reason}")
             return
-        self._guarded(
-            lambda: self._after(
-                place_unit(
-                    workspace.project,
-                    checked.case.opening.id,
-                    leaf=place.leaf,
-                    face=place.face,
-                    pattern=place.pattern,
-                    x_mm=round(x_mm, 2),
-                    y_mm=round(y_mm, 2),
-                    who=workspace.who,
-                )
+        self.edit(
+            lambda: place_unit(
+                workspace.project,
+                checked.case.opening.id,
+                leaf=place.leaf,
+                face=place.face,
+                pattern=place.pattern,
+                x_mm=round(x_mm, 2),
+                y_mm=round(y_mm, 2),
+                who=workspace.who,
             )
         )
 
@@ -95,14 +94,13 @@ class HandWork(Frame):
         """Leave the place of the chosen opening's unit to the fit again."""
         workspace, opening = self.workspace, self.chosen
         if workspace is not None and opening is not None and not self.jobs.busy:
-            self._guarded(lambda: self._after(release_unit(workspace.project, opening, who=workspace.who)))
+            self.edit(lambda: release_unit(workspace.project, opening, who=workspace.who))
 
     @Slot(str, str, str, str)
     def _on_edited(self, entity: str, row: str, attribute: str, text: str) -> None:
         workspace = self.workspace
-        if workspace is None or self.jobs.busy:
-            return
-        self._guarded(lambda: self._after(type_in(workspace.project, entity, row, attribute, text, who=workspace.who)))
+        if workspace is not None:
+            self.edit(lambda: type_in(workspace.project, entity, row, attribute, text, who=workspace.who))
 
     def ask_opening(self) -> None:
         """Ask for a mark and add an opening."""
@@ -116,11 +114,10 @@ class HandWork(Frame):
         if workspace is None or self.jobs.busy:
             return
 
-        def act() -> None:
-            changes, self.chosen = add_opening(workspace.project, {"mark": mark}, who=workspace.who)
-            self._after(changes)
+        def then(made: tuple[Changes, str]) -> None:
+            self._select(made[1])
 
-        self._guarded(act)
+        self.edit(lambda: add_opening(workspace.project, {"mark": mark}, who=workspace.who), then)
 
     def ask_item(self) -> None:
         """Ask what was found and add it to the chosen opening."""
@@ -134,11 +131,11 @@ class HandWork(Frame):
         workspace, opening = self.workspace, self.chosen
         if workspace is None or opening is None or self.jobs.busy:
             return
-        self._guarded(lambda: self._after(add_item(workspace.project, opening, {"kind": kind}, who=workspace.who)[0]))
+        self.edit(lambda: add_item(workspace.project, opening, {"kind": kind}, who=workspace.who))
 
     def remove_opening(self) -> None:
         """Remove the chosen opening; undo brings it back."""
         workspace, opening = self.workspace, self.chosen
         if workspace is None or opening is None or self.jobs.busy:
             return
-        self._guarded(lambda: self._after(remove(workspace.project, "opening", opening, who=workspace.who)))
+        self.edit(lambda: remove(workspace.project, "opening", opening, who=workspace.who))

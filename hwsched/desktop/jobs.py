@@ -1,103 +1,241 @@
-"""Work off the screen's thread: one job at a time, with progress and cancel; plain values come back.
+"""The one way in which the desktop runs an operation: off the screen's thread, one at a time, in the order asked for.
 
-A job gets two callables, progress(done, total) and cancelled(), and opens its own database connection.
+Work gets two callables, progress(done, total) and cancelled(), opens its own database connection and hands back plain
+values. What it wrote reaches the views whoever asked for it and however it ended; what went wrong is told with it.
 """
 
 import logging
+from collections import deque
 from collections.abc import Callable
-from typing import Any
+from dataclasses import dataclass
+from typing import Any, Final
 
 from PySide6.QtCore import QObject, QThread, Signal, Slot
+from PySide6.QtWidgets import QWidget
+from shiboken6 import isValid
+
+from hwsched.model.written import Written, noting
+from hwsched.operations.outcome import changes_of
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
 Work = Callable[[Progress, Cancelled], Any]
 
-_LOG = logging.getLogger(__name__)
+_LOG: Final = logging.getLogger(__name__)
+
+
+@dataclass(frozen=True, slots=True)
+class Failure:
+    """Work that did not come to its end."""
+
+    title: str
+    """What was asked, for people."""
+    error: BaseException
+    written: tuple[Written, ...] = ()
+    """What it had written by then, and what stands."""
+    asker: QWidget | None = None
+    """Where it was asked for."""
+    once_more: Callable[[], object] | None = None
+    """Does the same again, for what may be otherwise in a moment."""
+    ask_again: Callable[[], object] | None = None
+    """Lets the person choose anew, for what was chosen wrong."""
+    doing: str = ""
+    """The program's own name for it."""
+
+
+@dataclass(slots=True)
+class _Job:
+    title: str
+    work: Work
+    then: Callable[[Any], None] | None
+    asker: QWidget | None
+    once_more: Callable[[], object]
+    ask_again: Callable[[], object] | None
+    doing: str
 
 
 class _Runner(QThread):
     progressed = Signal(int, int)
-    done = Signal(object)
-    failed = Signal(object)
 
     def __init__(self, work: Work, parent: QObject) -> None:
         super().__init__(parent)
         self._work = work
         self._stop = False
+        self.result: Any = None
+        self.error: BaseException | None = None
+        self.written: tuple[Written, ...] = ()
 
     def stop(self) -> None:
         self._stop = True
 
     def run(self) -> None:
-        try:
-            result = self._work(self.progressed.emit, lambda: self._stop)
-        except Exception as error:
-            self.failed.emit(error)
-        else:
-            self.done.emit(result)
+        with noting() as written:
+            try:
+                self.result = self._work(self.progressed.emit, lambda: self._stop)
+            except BaseException as error:
+                # Whatever it is: a thread that dies of it would leave the window waiting for ever.
+                self.error = error
+        self.written = tuple(written)
 
 
 class Jobs(QObject):
-    """Runs one job after another is done; a second one while one is running is refused."""
+    """Runs one piece of work after another; results are held until they are handed over on the screen's thread."""
 
     started = Signal(str)
     progressed = Signal(int, int)
     ended = Signal()
+    changed = Signal(object)
+    """What work has written: its Changes, also where it failed after that, or the window that asked is gone."""
     failed = Signal(object)
-    """The exception; the window turns it into words."""
+    """A Failure; the window turns it into words."""
+
+    patience_ms = 300
+    """So long an edit may hold the screen: nearly every one is made by then, and nobody sees it come and go."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._runner: _Runner | None = None
-        self._then: Callable[[Any], None] | None = None
+        self._job: _Job | None = None
+        self._waiting: deque[_Job] = deque()
+        self._told = False
 
     @property
     def busy(self) -> bool:
-        """Whether a job is running."""
+        """Whether something is running."""
         return self._runner is not None
 
-    def run(self, title: str, work: Work, then: Callable[[Any], None]) -> bool:
-        """Start a job; `then` gets its result on the screen's thread. Returns whether it was started."""
+    def run(
+        self,
+        title: str,
+        work: Work,
+        then: Callable[[Any], None] | None = None,
+        *,
+        asker: QWidget | None = None,
+        ask_again: Callable[[], object] | None = None,
+    ) -> bool:
+        """Start long work, unless something is running.
+
+        Parameters
+        ----------
+        title : str
+            For people.
+        work : callable
+            Runs off the screen's thread; gets progress and cancelled.
+        then : callable, optional
+            Gets its result on the screen's thread, unless the asker is gone or has left.
+        asker : QWidget, optional
+            The window in which it was asked for: errors are told there.
+        ask_again : callable, optional
+            Where what was chosen is refused: asks anew.
+
+        Returns
+        -------
+        bool
+            Whether it was started.
+        """
         if self._runner is not None:
             return False
-        runner = _Runner(work, self)
-        self._runner, self._then = runner, then
-        runner.progressed.connect(self.progressed)
-        runner.done.connect(self._on_done)
-        runner.failed.connect(self._on_failed)
-        self.started.emit(title)
-        runner.start()
+
+        def once_more() -> None:
+            self.run(title, work, then, asker=asker, ask_again=ask_again)
+
+        self._start(_Job(title, work, then, asker, once_more, ask_again, _name(work)), 0)
         return True
 
+    def edit(
+        self,
+        title: str,
+        act: Callable[[], Any],
+        then: Callable[[Any], None] | None = None,
+        *,
+        asker: QWidget | None = None,
+        ask_again: Callable[[], object] | None = None,
+    ) -> None:
+        """Make an edit, or write one file: at once where nothing holds it up, else as soon as it can be, in the order asked for.
+
+        Parameters
+        ----------
+        title, then, asker, ask_again
+            As in `run`.
+        act : callable
+            Runs off the screen's thread.
+        """
+
+        def once_more() -> None:
+            self.edit(title, act, then, asker=asker, ask_again=ask_again)
+
+        job = _Job(title, lambda _progress, _cancelled: act(), then, asker, once_more, ask_again, _name(act))
+        if self._runner is not None:
+            self._waiting.append(job)
+        else:
+            self._start(job, self.patience_ms)
+
     def cancel(self) -> None:
-        """Ask the running job to stop."""
+        """Ask the running work to stop."""
         if self._runner is not None:
             self._runner.stop()
+
+    def leave(self, asker: QWidget) -> None:
+        """Let an asker go: its long work is asked to stop, its edits are made; it hears of neither, the views do."""
+        for job in (self._job, *self._waiting):
+            if job is not None and job.asker is asker:
+                job.then = job.asker = None
+                if job is self._job:
+                    self.cancel()
 
     def wait(self) -> None:
-        """Stop the running job and wait for its end; its result is dropped."""
-        if self._runner is not None:
-            self._then = None
+        """Stop the running work, make the edits that wait, and come back when all is handed over."""
+        while self._runner is not None:
             self._runner.stop()
             self._runner.wait()
+            self._hand_over(self._runner)
 
-    @Slot(object)
-    def _on_done(self, result: Any) -> None:
-        then = self._close()
-        if then is not None:
-            then(result)
+    def _start(self, job: _Job, patience_ms: int) -> None:
+        runner = _Runner(job.work, self)
+        self._runner, self._job, self._told = runner, job, False
+        runner.progressed.connect(self.progressed)
+        runner.finished.connect(self._on_finished)
+        runner.start()
+        if patience_ms and runner.wait(patience_ms):
+            self._hand_over(runner)
+            return
+        self._told = True
+        self.started.emit(job.title)
 
-    @Slot(object)
-    def _on_failed(self, error: Exception) -> None:
-        self._close()
-        self.failed.emit(error)
+    @Slot()
+    def _on_finished(self) -> None:
+        # What was handed over already says so once more: the news was on its way.
+        runner = self._runner
+        if runner is not None and runner.isFinished():
+            self._hand_over(runner)
 
-    def _close(self) -> Callable[[Any], None] | None:
-        runner, then = self._runner, self._then
-        self._runner = self._then = None
-        if runner is not None:
-            runner.wait()
-            runner.deleteLater()
-        self.ended.emit()
-        return then
+    def _hand_over(self, runner: _Runner) -> None:
+        job = self._job
+        if runner is not self._runner or job is None:
+            return
+        self._runner = self._job = None
+        runner.wait()
+        runner.deleteLater()
+        if self._told:
+            self.ended.emit()
+        try:
+            if runner.written:
+                self.changed.emit(changes_of(runner.written))
+            if runner.error is not None:
+                self._fail(job, runner.error, runner.written)
+            elif job.then is not None and (job.asker is None or isValid(job.asker)):
+                job.then(runner.result)
+        finally:
+            # What was asked for by now has begun already, or begins here.
+            if self._runner is None and self._waiting:
+                self._start(self._waiting.popleft(), self.patience_ms)
+
+    def _fail(self, job: _Job, error: BaseException, written: tuple[Written, ...]) -> None:
+        _LOG.info(f"{job.doing} did not come to its end: {type(error).__name__}")
+        asker = job.asker if job.asker is not None and isValid(job.asker) else None
+        self.failed.emit(Failure(job.title, error, written, asker, job.once_more, job.ask_again, job.doing))
+
+
+def _name(work: Callable[..., Any]) -> str:
+    """Return the program's own name for some work."""
+    return str(getattr(work, "__qualname__", type(work).__name__))

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QVBoxLayout,
     QWidget,
 )
+from shiboken6 import isValid
 
 from hwsched.attributes import Attribute, shown_unit
 from hwsched.cases import Catalogue
@@ -146,7 +147,7 @@ class NewLaid(QDialog):
     offers : mapping
         What is offered for a fact, by its name.
     lay : callable
-        Lays it and returns whether it was; what was typed stays until it is.
+        Gets what was typed and what to call once it is laid; until then what was typed stays.
     given : mapping, optional
         What stands in the fields at first.
     """
@@ -156,7 +157,7 @@ class NewLaid(QDialog):
         entity: Entity,
         about: str,
         offers: Mapping[str, Sequence[str]],
-        lay: Callable[[dict[str, str]], bool],
+        lay: Callable[[dict[str, str], Callable[[], None]], None],
         given: Mapping[str, str] | None = None,
         parent: QWidget | None = None,
     ) -> None:
@@ -205,7 +206,11 @@ class NewLaid(QDialog):
 
     def accept(self) -> None:
         """Lay it; the dialog stays open where that was refused."""
-        if self._lay(self.texts()):
+        self._lay(self.texts(), self._laid)
+
+    def _laid(self) -> None:
+        # Closed by hand meanwhile, it has nothing left to close.
+        if isValid(self):
             super().accept()
 
     def _field(self, attribute: Attribute, offered: Sequence[str] | None) -> QLineEdit | QComboBox:

@@ -4,9 +4,10 @@ from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+from shiboken6 import isValid
 
-Move = Callable[[str, str, str], bool]
-"""Moves to a circuit (empty: off every one), from a node, with a length as typed; returns whether it was done."""
+Move = Callable[[str, str, str, Callable[[], None]], None]
+"""Moves to a circuit (empty: off every one), from a node, with a length as typed; calls the last when done."""
 
 
 class MoveDialog(QDialog):
@@ -74,7 +75,12 @@ class MoveDialog(QDialog):
 
     def accept(self) -> None:
         """Move them; stay open where that was refused."""
-        if self._move(str(self.circuit.currentData()), self.begin.currentText(), self.length.text().strip()):
+        circuit, begin, length = self.circuit.currentData(), self.begin.currentText(), self.length.text().strip()
+        self._move(str(circuit), begin, length, self._moved)
+
+    def _moved(self) -> None:
+        # Closed by hand meanwhile, it has nothing left to close.
+        if isValid(self):
             super().accept()
 
     def _offer_nodes(self) -> None:

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from functools import cache
 from pathlib import Path
-from typing import Final
+from typing import Any, Final
 
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAction, QKeySequence, QShortcut
@@ -17,6 +17,7 @@ from hwsched.desktop.power_sheet import Laid, PowerSheet
 from hwsched.desktop.power_tree import ID, KIND, PowerTree
 from hwsched.desktop.siting_window import SitingWindow
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.trouble import tell_failure
 from hwsched.operations import hanging, laying
 from hwsched.operations.changes import Changes
 from hwsched.operations.power_import import import_power
@@ -46,7 +47,7 @@ class PowerWindow(ToolWindow):
         self.laid = Laid()
         self.siting: SitingWindow | None = None
         self._reading = Jobs(self)
-        self._reading.failed.connect(lambda error: self.told.setText(f"Could not be worked out: {error}"))
+        self._reading.failed.connect(lambda failure: tell_failure(failure, self))
         self._again = False
         self.tree = PowerTree()
         self.tree.moved.connect(self.carry)
@@ -122,8 +123,15 @@ class PowerWindow(ToolWindow):
         """All that is laid."""
         return self.laid.facts
 
-    def carry(self, openings: list[str], circuit_id: str, begin: str = "supply", length: str = "") -> bool:
-        """Hang openings on a circuit, or take them off every one; returns whether it was done."""
+    def carry(
+        self,
+        openings: list[str],
+        circuit_id: str,
+        begin: str = "supply",
+        length: str = "",
+        then: Callable[[], None] | None = None,
+    ) -> None:
+        """Hang openings on a circuit, or take them off every one; `then` is called once it is done."""
         project, who = self.desk.workspace.project, self.desk.workspace.who
 
         def act() -> Changes:
@@ -133,9 +141,8 @@ class PowerWindow(ToolWindow):
             return hanging.hang(project, circuit_id, openings, who=who, from_node=begin, length_m=metres)
 
         fed = self.laid.facts.fed()
-        if not circuit_id and not any(each in fed for each in openings):
-            return False
-        return self._do(act)
+        if circuit_id or any(each in fed for each in openings):
+            self._do(act, (lambda _changes: then()) if then is not None else None)
 
     def ask_new(self, kind: str) -> None:
         """Ask for the facts of a new supply, circuit or run, and lay it."""
@@ -153,31 +160,31 @@ class PowerWindow(ToolWindow):
             offers["from_node"] = self.laid.nodes(owner)
             offers["to_node"] = [mark for id_, mark in self.laid.marks().items() if id_ not in fed]
             given["from_node"] = "supply"
-        dialog = NewLaid(_ENTITIES[kind], about, offers, lambda texts: self.lay(kind, owner, texts), given, self)
+        dialog = NewLaid(
+            _ENTITIES[kind], about, offers, lambda texts, then: self.lay(kind, owner, texts, then), given, self
+        )
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.asked = dialog
         dialog.open()
 
-    def lay(self, kind: str, owner: str, texts: dict[str, str]) -> bool:
-        """Lay a supply, a circuit of a supply, or a run of a circuit from what was typed; tells whether it was."""
+    def lay(self, kind: str, owner: str, texts: dict[str, str], then: Callable[[], None] | None = None) -> None:
+        """Lay a supply, a circuit of a supply, or a run of a circuit from what was typed; `then` is called after it."""
         project, who = self.desk.workspace.project, self.desk.workspace.who
-        made: list[str] = []
 
-        def act() -> Changes:
+        def act() -> tuple[Changes, str]:
             facts = laying.typed_laid(kind, texts)
             if kind == "supply":
-                changes, row = laying.lay_supply(project, facts, who=who)
-            elif kind == "circuit":
-                changes, row = laying.lay_circuit(project, owner, facts, who=who)
-            else:
-                changes, row = laying.lay_run(project, owner, facts, who=who)
-            made.append(row)
-            return changes
+                return laying.lay_supply(project, facts, who=who)
+            if kind == "circuit":
+                return laying.lay_circuit(project, owner, facts, who=who)
+            return laying.lay_run(project, owner, facts, who=who)
 
-        if not self._do(act):
-            return False
-        self.tree.choose((kind, made[0]))
-        return True
+        def done(made: tuple[Changes, str]) -> None:
+            self.tree.choose((kind, made[1]))
+            if then is not None:
+                then()
+
+        self._do(act, done)
 
     def ask_move(self) -> None:
         """Ask for a circuit and move the selected openings onto it."""
@@ -187,7 +194,7 @@ class PowerWindow(ToolWindow):
         circuits = {circuit.id: self._name(circuit.id) for circuit in self.laid.facts.circuits}
         dialog = MoveDialog(
             about, circuits, self.laid.nodes,
-            lambda circuit, begin, length: self.carry(openings, circuit, begin, length),
+            lambda circuit, begin, length, then: self.carry(openings, circuit, begin, length, then),
             self.tree.above("circuit"), self,
         )  # fmt: skip
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -198,14 +205,15 @@ class PowerWindow(ToolWindow):
         """Take away the chosen supply, circuit or junction, or take the selected openings off their circuits."""
         kind, identifier = self.tree.chosen()
         project, who = self.desk.workspace.project, self.desk.workspace.who
+
+        def then() -> None:
+            if self.laid.work.supplies:
+                self.told.setText("Taken away. Undo brings it back.")
+
         if kind == "opening":
-            done = self.carry(self.tree.chosen_openings(), "")
+            self.carry(self.tree.chosen_openings(), "", then=then)
         elif kind in _ENTITIES:
-            done = self._do(lambda: laying.lift(project, kind, identifier, who=who))
-        else:
-            return
-        if done and self.laid.work.supplies:
-            self.told.setText("Taken away. Undo brings it back.")
+            self._do(lambda: laying.lift(project, kind, identifier, who=who), lambda _changes: then())
 
     def ask_workbook(self) -> None:
         """Ask for a power workbook and take it in."""
@@ -219,7 +227,7 @@ class PowerWindow(ToolWindow):
         self.run(
             f"Taking in {path.name}",
             lambda _progress, _cancelled: import_power(project, path, who=who),
-            lambda _done: self.desk.reload(),
+            lambda _done: None,
         )
 
     def show_siting(self) -> None:
@@ -265,11 +273,11 @@ class PowerWindow(ToolWindow):
     def _forget_siting(self) -> None:
         self.siting = None
 
-    def _do(self, act: Callable[[], Changes]) -> bool:
-        if not self.idle:
+    def _do(self, act: Callable[[], Any], then: Callable[[Any], None] | None = None) -> None:
+        if self.idle:
+            self.edit(act, then)
+        else:
             self.told.setText("Not done: something else is being worked out. Try again when it is ready.")
-            return False
-        return self.desk.edit(act)
 
     def _edit_fact(self, entity: str, row: str, attribute: str, text: str) -> None:
         project, who = self.desk.workspace.project, self.desk.workspace.who

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.hand_work import HandWork
 from hwsched.desktop.history_dialog import HistoryDialog
-from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.jobs import Cancelled, Failure, Progress
 from hwsched.desktop.preview_dialog import PreviewDialog
 from hwsched.desktop.print_dialog import PrintDialog
 from hwsched.desktop.settings_dialog import SettingsDialog
@@ -22,7 +22,6 @@ from hwsched.model.errors import ChangeError
 from hwsched.operations.catalogue_export import export_catalogue
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.changes import Changes
-from hwsched.operations.checking import check_openings
 from hwsched.operations.demonstration import demonstrate
 from hwsched.operations.fitting_openings import fit_openings
 from hwsched.operations.issuing import PRINTS, issue_by_name
@@ -51,13 +50,13 @@ class ProjectWork(HandWork):
         target = Path(path).with_suffix(".hwsched")
         name, given = QInputDialog.getText(self, "New project", "Title of the project:", text=target.stem)
         if given:
-            self.new_project(str(target), name.strip() or target.stem)
+            self.new_project(str(target), name.strip() or target.stem, self.ask_new)
 
     def ask_open(self) -> None:
         """Ask for a project file and open it."""
         path, _ = QFileDialog.getOpenFileName(self, "Open project", "", PROJECTS)
         if path:
-            self.open_project(path)
+            self.open_project(path, self.ask_open)
 
     def ask_sample(self) -> None:
         """Ask for a folder and run the main job on the sample there."""
@@ -71,7 +70,12 @@ class ProjectWork(HandWork):
         def work(progress: Progress, _cancelled: Cancelled) -> Any:
             return demonstrate(folder, who=self.who, progress=progress)
 
-        self.jobs.run("Working out the sample", work, lambda shown: self.open_project(str(shown.project)))
+        self.jobs.run(
+            "Working out the sample",
+            work,
+            lambda shown: self.open_project(str(shown.project)),
+            ask_again=self.ask_sample,
+        )
 
     def ask_survey(self) -> None:
         """Ask for a survey and take it in after a preview."""
@@ -107,7 +111,7 @@ class ProjectWork(HandWork):
                 workspace.project, path, options, who=workspace.who, accept=accept, progress=progress
             )  # fmt: skip
 
-        self.jobs.run(f"Taking in {path.name}", work, lambda _done: self._reload("Checking"))
+        self.jobs.run(f"Taking in {path.name}", work)
 
     def ask_catalogue(self) -> None:
         """Ask for a catalogue and take it in."""
@@ -123,7 +127,6 @@ class ProjectWork(HandWork):
 
         def then(done: Any) -> None:
             self.statusBar().showMessage(f"{done.parts} parts read: {done.added} new, {done.changed} changed", 8000)
-            self._reload("Checking")
 
         self.jobs.run(
             f"Taking in {path.name}",
@@ -132,17 +135,16 @@ class ProjectWork(HandWork):
         )
 
     def fit(self) -> None:
-        """Fit the openings that are shown, and read them anew."""
+        """Fit the openings that are shown; those whose fit is another one are read anew."""
         workspace = self.workspace
         if workspace is None:
             return
         ids = self.register.shown_ids()
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
-            fit_openings(workspace.project, ids, who=workspace.who, progress=progress, cancelled=cancelled)
-            return check_openings(workspace.project, checker=workspace.checker, progress=progress)
+            return fit_openings(workspace.project, ids, who=workspace.who, progress=progress, cancelled=cancelled)
 
-        self.jobs.run(f"Fitting {len(ids)} openings", work, workspace.take)
+        self.jobs.run(f"Fitting {len(ids)} openings", work)
 
     def check(self) -> None:
         """Read and check everything anew."""
@@ -169,7 +171,7 @@ class ProjectWork(HandWork):
             return
         ids = {"all": None, "shown": self.register.shown_ids(), "chosen": self._chosen_ids()}[scope]
 
-        def work(progress: Progress, cancelled: Cancelled) -> Any:
+        def work(progress: Progress, cancelled: Cancelled) -> list[Path]:
             view = project_view(workspace.project, ids, checker=workspace.checker)
             written: list[Path] = []
             for name, _, has in PRINTS:
@@ -179,33 +181,36 @@ class ProjectWork(HandWork):
                         view, name, folder, wanted, paper=paper, progress=progress, cancelled=cancelled
                     )  # fmt: skip
             if went_out and PACKET.name in names and not cancelled():
-                return written, write_down_packets(workspace.project, view, who=workspace.who)
-            return written, None
+                write_down_packets(workspace.project, view, who=workspace.who)
+            return written
 
-        def then(done: tuple[list[Path], Changes | None]) -> None:
-            written, changes = done
-            if changes is not None:
-                self._after(changes)
+        def then(written: list[Path]) -> None:
             self.statusBar().showMessage(f"{len(written)} files written into {folder}", 15000)
 
-        self.jobs.run("Printing", work, then)
+        self.jobs.run("Printing", work, then, ask_again=self.ask_print)
 
     def ask_form(self) -> None:
         """Ask for a file and write the survey form."""
         path, _ = QFileDialog.getSaveFileName(self, "Write survey form", "survey-form.xlsx", WORKBOOKS)
         workspace = self.workspace
         if path and workspace is not None:
-            self._guarded(lambda: self._wrote(path, write_form(workspace.project, Path(path))))
+            self._write(path, lambda: write_form(workspace.project, Path(path)), self.ask_form)
 
     def ask_export(self) -> None:
         """Ask for a file and write the catalogue."""
         path, _ = QFileDialog.getSaveFileName(self, "Write catalogue", "catalogue.xlsx", WORKBOOKS)
         workspace = self.workspace
         if path and workspace is not None:
-            self._guarded(lambda: self._wrote(path, export_catalogue(workspace.project, Path(path))))
+            self._write(path, lambda: export_catalogue(workspace.project, Path(path)), self.ask_export)
 
-    def _wrote(self, path: str, _count: int) -> None:
-        self.statusBar().showMessage(f"Wrote {path}", 8000)
+    def _write(self, path: str, act: Callable[[], Any], again: Callable[[], None]) -> None:
+        """Write a file; where that cannot be, another place is asked for on wish."""
+        self.jobs.edit(
+            f"Writing {Path(path).name}",
+            act,
+            lambda _count: self.statusBar().showMessage(f"Wrote {path}", 8000),
+            ask_again=again,
+        )
 
     def ask_settings(self) -> None:
         """Ask what the project decides."""
@@ -223,17 +228,14 @@ class ProjectWork(HandWork):
         try:
             name, lengths, prefer, limits, off = self.settings.answer()
         except ValueError as error:
-            self._tell(ChangeError(str(error)))
+            self._tell(Failure("Settings", ChangeError(str(error)), ask_again=self.settings.open))
             return
-
-        def act() -> None:
-            set_settings(
+        self.edit(
+            lambda: set_settings(
                 workspace.project, who=workspace.who, name=name, length_style=lengths, prefer=prefer,
                 limits=limits or None, rules_off=off or None,
-            )  # fmt: skip
-            self._after_settings()
-
-        self._guarded(act)
+            )
+        )  # fmt: skip
 
     def ask_field(self) -> None:
         """Ask for the name of a text field on openings, and define it."""
@@ -248,11 +250,7 @@ class ProjectWork(HandWork):
             return
         name = "_".join("".join(c if c.isalnum() else " " for c in label.casefold()).split())
 
-        def act() -> None:
-            define_field(workspace.project, "opening", name, label, "text", who=workspace.who)
-            self._reload("Reading the project")
-
-        self._guarded(act)
+        self.edit(lambda: define_field(workspace.project, "opening", name, label, "text", who=workspace.who))
 
     def show_history(self) -> None:
         """Show the steps of the journal."""
@@ -268,11 +266,10 @@ class ProjectWork(HandWork):
         if workspace is None or self.jobs.busy:
             return
 
-        def act() -> None:
-            self._after(undo_one(workspace.project, number, who=workspace.who))
-            self.history.show_steps(history(workspace.project))
+        def then(_changes: Changes) -> None:
+            self._guarded(lambda: self.history.show_steps(history(workspace.project)))
 
-        self._guarded(act)
+        self.edit(lambda: undo_one(workspace.project, number, who=workspace.who), then, asker=self.history)
 
     def undo(self) -> None:
         """Take back the last step."""
@@ -284,6 +281,5 @@ class ProjectWork(HandWork):
 
     def _step(self, verb: Callable[..., Changes]) -> None:
         workspace = self.workspace
-        if workspace is None or self.jobs.busy:
-            return
-        self._guarded(lambda: self._after(verb(workspace.project, who=workspace.who)))
+        if workspace is not None:
+            self.edit(lambda: verb(workspace.project, who=workspace.who))

@@ -123,8 +123,10 @@ class RulebookWindow(ToolWindow):
         """Switch the chosen rule off, or on again."""
         rule_id, workspace = self.chosen(), self.desk.workspace
         off = rule_id not in self.settings.rules_off
-        self.desk.edit(lambda: set_settings(workspace.project, who=workspace.who, rules_off={rule_id: off}))
-        self.follow()
+        self.edit(
+            lambda: set_settings(workspace.project, who=workspace.who, rules_off={rule_id: off}),
+            lambda _changes: self.follow(),
+        )
 
     def set_limits(self) -> None:
         """Put what was typed in force; an empty field goes back to the rule's own."""
@@ -155,8 +157,10 @@ class RulebookWindow(ToolWindow):
         workspace = self.desk.workspace
         if limits:
             self.told.clear()
-            self.desk.edit(lambda: set_settings(workspace.project, who=workspace.who, limits=limits))
-            self.follow()
+            self.edit(
+                lambda: set_settings(workspace.project, who=workspace.who, limits=limits),
+                lambda _changes: self.follow(),
+            )
 
     def _fill(self) -> None:
         counts = self._counts()

@@ -165,12 +165,17 @@ class SetsWindow(ToolWindow):
         dialog, workspace = self.new_set, self.desk.workspace
         name, notes, lines = dialog.name.text(), dialog.notes.text(), dialog.lines.lines()
         openings = self.desk.chosen() if dialog.give.isChecked() else []
-        if self.desk.edit(
-            lambda: make_set(workspace.project, name, lines, who=workspace.who, notes=notes, openings=openings)[0]
-        ):
+
+        def then(_made: Any) -> None:
             dialog.accept()
             self.follow()
             self.choose(" ".join(name.split()))
+
+        self.desk.edit(
+            lambda: make_set(workspace.project, name, lines, who=workspace.who, notes=notes, openings=openings),
+            then,
+            asker=dialog,
+        )
 
     def ask_proposals(self) -> None:
         """Group openings alike, and ask which groups become sets."""
@@ -196,9 +201,12 @@ class SetsWindow(ToolWindow):
     def _make_proposed(self) -> None:
         dialog, workspace = self.proposed, self.desk.workspace
         chosen = dialog.accepted_sets()
-        if self.desk.edit(lambda: accept_sets(workspace.project, chosen, who=workspace.who)):
+
+        def then(_changes: Any) -> None:
             dialog.accept()
             self.follow()
+
+        self.desk.edit(lambda: accept_sets(workspace.project, chosen, who=workspace.who), then, asker=dialog)
 
     def look_at_effects(self) -> None:
         """Work out which openings the lines as they stand would change."""
@@ -232,10 +240,13 @@ class SetsWindow(ToolWindow):
         if held is None:
             return
         set_id = held.id
-        if self.desk.edit(lambda: change_set_lines(workspace.project, set_id, lines, who=workspace.who)):
+
+        def then(_changes: Any) -> None:
             self._seen = None
             self.told.setText("Accepted. Run Fit to store the openings' fits.")
             self.follow()
+
+        self.edit(lambda: change_set_lines(workspace.project, set_id, lines, who=workspace.who), then)
 
     def give_set(self) -> None:
         """Give the chosen set to the openings selected in the register."""
@@ -243,14 +254,12 @@ class SetsWindow(ToolWindow):
         if held is None:
             return
         set_id = held.id
-        self.desk.edit(lambda: assign_set(workspace.project, set_id, ids, who=workspace.who))
-        self.follow()
+        self.edit(lambda: assign_set(workspace.project, set_id, ids, who=workspace.who), lambda _done: self.follow())
 
     def free_openings(self) -> None:
         """Take the openings selected in the register out of their sets."""
         ids, workspace = self.desk.chosen(), self.desk.workspace
-        self.desk.edit(lambda: assign_set(workspace.project, None, ids, who=workspace.who))
-        self.follow()
+        self.edit(lambda: assign_set(workspace.project, None, ids, who=workspace.who), lambda _done: self.follow())
 
     def remove_chosen(self) -> None:
         """Ask, and remove the chosen set."""
@@ -267,8 +276,7 @@ class SetsWindow(ToolWindow):
 
     def _remove(self, set_id: str) -> None:
         workspace = self.desk.workspace
-        self.desk.edit(lambda: remove_set(workspace.project, set_id, who=workspace.who))
-        self.follow()
+        self.edit(lambda: remove_set(workspace.project, set_id, who=workspace.who), lambda _done: self.follow())
 
     def _show(self, keep_lines: bool = False) -> None:
         held = self.chosen()

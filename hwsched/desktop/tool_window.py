@@ -1,17 +1,22 @@
 """A window beside the main one, for one kind of work on the open project; it follows the project's changes."""
 
 from collections.abc import Callable, Sequence
-from typing import Any
+from typing import Any, Protocol
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.jobs import Jobs, Work
 from hwsched.desktop.workspace import Workspace
-from hwsched.operations.changes import Changes
 
-Edit = Callable[[Callable[[], Changes]], bool]
-"""Makes an edit, tells what went wrong, lets all views follow; returns whether it was made."""
+
+class Edit(Protocol):
+    """Makes an edit off the screen's thread, tells what went wrong, lets all views follow."""
+
+    def __call__(
+        self, act: Callable[[], Any], then: Callable[[Any], None] | None = None, *, asker: QWidget | None = None
+    ) -> None:
+        """Call an operation; `then` gets what it returns once it is made, unless the asker is gone."""
 
 
 class Desk(QObject):
@@ -57,7 +62,7 @@ class Desk(QObject):
 
 
 class ToolWindow(QDialog):
-    """Body above, one row with progress and buttons below; closing it stops its own job."""
+    """Body above, one row with progress and buttons below; closing it asks its own job to stop."""
 
     def __init__(self, desk: Desk, title: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -103,13 +108,17 @@ class ToolWindow(QDialog):
     def run(self, title: str, work: Work, then: Callable[[Any], None]) -> bool:
         """Start a job of this window."""
         self._working = self.idle
-        if not self.desk.jobs.run(title, work, then):
+        if not self.desk.jobs.run(title, work, then, asker=self):
             return False
         self.told.setText(title)
         self.bar.setRange(0, 0)
         self.bar.show()
         self.stop.show()
         return True
+
+    def edit(self, act: Callable[[], Any], then: Callable[[Any], None] | None = None) -> None:
+        """Make an edit; `then` gets what the operation returns, as long as this window is there."""
+        self.desk.edit(act, then, asker=self)
 
     def enable(self) -> None:
         """Let what is possible at present be done."""
@@ -119,9 +128,8 @@ class ToolWindow(QDialog):
         self.enable()
 
     def done(self, result: int) -> None:
-        """Stop the window's own job with the window."""
-        if self._working:
-            self.desk.jobs.wait()
+        """Let go of the window's own work: what it has written, or still writes, reaches the other views."""
+        self.desk.jobs.leave(self)
         super().done(result)
 
     def _on_touched(self, _ids: object) -> None:

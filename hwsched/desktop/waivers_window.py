@@ -68,8 +68,7 @@ class WaiversWindow(ToolWindow):
         """Take the selected waivers back, as one step."""
         ids = [str(item.data(0, _ID)) for item in self.list.selectedItems()]
         workspace = self.desk.workspace
-        if self.desk.edit(lambda: unwaive(workspace.project, ids, who=workspace.who)):
-            self.follow()
+        self.edit(lambda: unwaive(workspace.project, ids, who=workspace.who), lambda _changes: self.follow())
 
     def _show_rule(self) -> None:
         for item in self.list.selectedItems()[:1]:

@@ -13,8 +13,8 @@ from openpyxl.worksheet.properties import PageSetupProperties
 from openpyxl.worksheet.worksheet import Worksheet
 
 from hwsched.attributes import Attribute, accepted_by
-from hwsched.writing import check_ending, replacing
 from hwsched.render.cell_text import safe_text
+from hwsched.writing import check_ending, replacing
 
 _HEAD: Final = PatternFill("solid", fgColor="E4DED0")
 _NEEDED: Final = PatternFill("solid", fgColor="F0D9B0")

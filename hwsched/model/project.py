@@ -10,26 +10,28 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any, Final, Literal, get_args
 
-from sqlalchemy import URL, Connection, Engine, Row, create_engine, event, inspect, make_url, select
-from sqlalchemy.exc import ArgumentError, DatabaseError, OperationalError
+from sqlalchemy import URL, Connection, Engine, Row, create_engine, event, inspect, select
+from sqlalchemy.exc import DatabaseError
 
+from hwsched.model.address import read_address, shown_address
 from hwsched.model.bulk import new_ids
 from hwsched.model.catalogue_memory import CatalogueMemory
 from hwsched.model.errors import (
-    BusyProjectError,
     DamagedProjectError,
     ExistingProjectError,
     ForeignFileError,
     NeedsUpgradeError,
     ProjectError,
-    UnreachableProjectError,
     ValueRefusedError,
 )
 from hwsched.model.journal import Change, Kind
 from hwsched.model.migrating import is_current, revision_of, stamp
 from hwsched.model.schema import APPLICATION_ID, SUFFIX
+from hwsched.model.server import refusal_of_server
+from hwsched.model.sound_values import check_values
 from hwsched.model.sqlite_file import BUSY_MS, check_file, make_file, refusal_of
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
+from hwsched.model.written import note
 from hwsched.quantities import LENGTH_STYLES, BareUnit
 
 BARE_UNITS: Final = get_args(BareUnit)
@@ -37,7 +39,6 @@ BARE_UNITS: Final = get_args(BareUnit)
 
 IMMEDIATE: Final = "hwsched_immediate"
 """Execution option of a connection that will write: it takes its lock at once."""
-_LOCKED: Final = "55P03"  # PostgreSQL, appendix A: lock_not_available
 
 
 class Project:
@@ -60,7 +61,7 @@ class Project:
     @property
     def place(self) -> str:
         """Where it is, for people: the path, or the URL without its password."""
-        return str(self.path) if self.path else self.engine.url.render_as_string(hide_password=True)
+        return str(self.path) if self.path else shown_address(self.engine.url)
 
     # Read anew each time: undo, another window or another machine may have changed them.
 
@@ -123,6 +124,7 @@ class Project:
             change = Change(connection, verb, summary, who, kind, target)
             yield change
             change.finish()
+        note(change)
 
     def close(self) -> None:
         """Let go of the file or server; the write-ahead log is taken into the file."""
@@ -164,14 +166,9 @@ class Project:
             raise refusal from error
 
     def _refusal(self, error: DatabaseError) -> ProjectError | None:
-        cause = error.orig or error
         if self.path:
-            return refusal_of(self.path, cause)
-        if not isinstance(error, OperationalError):
-            return None
-        if getattr(cause, "sqlstate", None) == _LOCKED:
-            return BusyProjectError(f"somebody else is writing to {self.place}; nothing was changed, try again")
-        return UnreachableProjectError(f"{self.place}: {str(cause).strip()}")
+            return refusal_of(self.path, error.orig or error)
+        return refusal_of_server(self.engine.url, error)
 
 
 def open_project(target: str | Path) -> Project:
@@ -199,6 +196,7 @@ def open_project(target: str | Path) -> Project:
         revision = check_file(place)
         if not is_current(revision, str(place)):
             raise NeedsUpgradeError(str(place), revision, copied=True)
+        check_values(place)
         return Project(file_engine(place), place)
     engine = server_engine(place)
     project = Project(engine, None)
@@ -260,8 +258,11 @@ def create_project(
     engine = server_engine(place)
     try:
         _fill(engine, row, _check_empty)
-    except OperationalError as error:
-        raise _unreachable(engine, error) from error
+    except DatabaseError as error:
+        refusal = refusal_of_server(engine.url, error)
+        if refusal is None:
+            raise
+        raise refusal from error
     finally:
         engine.dispose()
     return Project(engine, None)
@@ -275,10 +276,7 @@ def place_of(target: str | Path) -> Path | URL:
         if path.suffix != SUFFIX and not path.is_dir():
             raise ForeignFileError(f"{path}: the name of a project file ends in {SUFFIX}")
         return path
-    try:
-        url = make_url(text)
-    except ArgumentError as error:
-        raise ProjectError("the database URL cannot be read; it looks like postgresql://USER@HOST/NAME") from error
+    url = read_address(text)
     backend = url.get_backend_name()
     if backend == "sqlite":
         if not url.database or url.database == ":memory:" or url.query:
@@ -291,7 +289,7 @@ def place_of(target: str | Path) -> Path | URL:
 
 def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
     """Return an engine for a project file that was looked at already, see `check_file`."""
-    engine = create_engine(URL.create("sqlite", database=str(path)))
+    engine = create_engine(URL.create("sqlite", database=str(path)), hide_parameters=True)
 
     @event.listens_for(engine, "connect")
     def prepare(connection: sqlite3.Connection, _: object) -> None:
@@ -317,7 +315,7 @@ def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
 def server_engine(url: URL) -> Engine:
     """Return an engine for a database on a server; raises ProjectError where its driver is not installed."""
     try:
-        return create_engine(url, pool_pre_ping=True)
+        return create_engine(url, pool_pre_ping=True, hide_parameters=True)
     except ModuleNotFoundError as error:
         raise ProjectError("a database server needs the psycopg package: pip install 'hwsched[office]'") from error
 
@@ -340,7 +338,7 @@ def _fill(engine: Engine, row: dict[str, Any], guard: Callable[[Connection], Non
 
 def _check_empty(connection: Connection) -> None:
     if inspect(connection).get_table_names():
-        place = connection.engine.url.render_as_string(hide_password=True)
+        place = shown_address(connection.engine.url)
         raise ExistingProjectError(f"{place} already holds tables; it was left alone")
 
 
@@ -351,8 +349,3 @@ def _check_server(project: Project) -> None:
         raise ForeignFileError(f"{project.place} holds no project; it was left alone")
     if not is_current(revision, project.place):
         raise NeedsUpgradeError(project.place, revision, copied=False)
-
-
-def _unreachable(engine: Engine, error: OperationalError) -> UnreachableProjectError:
-    place = engine.url.render_as_string(hide_password=True)
-    return UnreachableProjectError(f"{place}: {str(error.orig).strip()}")

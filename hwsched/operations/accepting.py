@@ -10,7 +10,7 @@ from typing import Any
 
 from sqlalchemy import Table, select
 
-from hwsched.attributes import Attribute, Value, accepted_by, within_limits
+from hwsched.attributes import Attribute, Value, accepted_by, unfit_character, within_limits
 from hwsched.model.errors import ConflictError, MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.tables import OPENING_TABLE
@@ -49,6 +49,9 @@ def accepted(attribute: Attribute, value: object) -> Value:
             raise ValueRefusedError(attribute.label, "cannot be unknown")
         return None
     held = _typed(attribute, value)
+    if isinstance(held, str) and (unfit := unfit_character(attribute, held.replace("\r", ""))):
+        message = f"holds a character that cannot be shown ({unfit}); accepted: {accepted_by(attribute)} without it"
+        raise ValueRefusedError(attribute.label, message)
     if held is None:
         raise ValueRefusedError(attribute.label, f"{value!r} cannot be held; accepted: {accepted_by(attribute)}")
     if isinstance(held, int | float | Decimal) and not within_limits(attribute, held):
@@ -72,7 +75,7 @@ def _typed(attribute: Attribute, value: object) -> Value:
             return None if isinstance(value, str) else exact_decimal(value)
         except MoneyError:
             return None
-    if not isinstance(value, str) or "\x00" in value:
+    if not isinstance(value, str):
         return None
     if kind == "choice":
         return value if attribute.choice(value) else None

@@ -14,6 +14,7 @@ from hwsched.exchange.problems import CellProblem, FileProblem
 from hwsched.exchange.survey_book import SurveyOptions
 from hwsched.model.project import Project, create_project
 from hwsched.model.sqlite_file import check_file, close_file, set_aside, verbs_of
+from hwsched.model.written import apart
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.checking import Checker
 from hwsched.operations.fitting_openings import fit_openings
@@ -59,7 +60,7 @@ def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] 
         check_file(target)
         close_file(target)
     # Worked out beside the old file, so that a demonstration that is stopped leaves the earlier one whole.
-    with _work_folder(folder) as work:
+    with apart(), _work_folder(folder) as work:
         fresh = work / target.name
         project = create_project(str(fresh), NAME, length_style="fraction", bare_unit="in")
         try:

@@ -16,9 +16,9 @@ from hwsched.operations.checking import Checker, look_again
 from hwsched.operations.choosing import openings_of_marks
 from hwsched.operations.powering import opening_levels, power_work
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
-from hwsched.writing import check_ending, made_folder, replacing
 from hwsched.render.screen import DARK, LIGHT
 from hwsched.render.svg import render_svg
+from hwsched.writing import check_ending, made_folder, replacing
 
 VIEWS: Final[Mapping[str, Callable[[Case, Fit, LengthStyle], Drawing]]] = {
     "secured-side": lambda case, fit, style: elevation(case, fit, "secured", style),

@@ -3,8 +3,8 @@
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
-from hwsched.writing import replacing
 from hwsched.render.blocks import Document, Event
+from hwsched.writing import replacing
 
 _OCTETS = 75
 """Longest line, its break left out (RFC 5545, 3.1)."""

@@ -12,7 +12,6 @@ from reportlab import rl_config
 from reportlab.pdfgen.canvas import Canvas
 
 from hwsched.render import print_style as style
-from hwsched.writing import replacing
 from hwsched.render.blocks import (
     Block,
     Bullets,
@@ -30,6 +29,7 @@ from hwsched.render.pages import Pages, RenderCancelledError
 from hwsched.render.tables import first_height, set_table
 from hwsched.render.typeset import set_bullets, set_facts, set_heading, set_paragraph, set_sign_off, shown
 from hwsched.render.views import set_views, views_height
+from hwsched.writing import replacing
 
 __all__ = ["Paper", "RenderCancelledError", "lay_out", "new_canvas", "render_pdf"]
 

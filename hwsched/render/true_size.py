@@ -11,7 +11,6 @@ from typing import Any, Final
 
 from hwsched.drawings.drawing import Drawing
 from hwsched.render import print_style as style
-from hwsched.writing import replacing
 from hwsched.render.fonts import width_per_size
 from hwsched.render.lower import OnPaper, lower
 from hwsched.render.pages import RenderCancelledError
@@ -20,6 +19,7 @@ from hwsched.render.pdf import Paper, new_canvas
 from hwsched.render.screen import PenLook
 from hwsched.render.typeset import shown
 from hwsched.render.wrap import wrap
+from hwsched.writing import replacing
 
 EDGE_MM: Final = 10.0
 """Kept free at every edge of a sheet: what usual printers cannot print."""

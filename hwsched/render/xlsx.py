@@ -17,9 +17,9 @@ from openpyxl.cell import WriteOnlyCell
 from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
 from openpyxl.utils import get_column_letter
 
-from hwsched.writing import replacing
 from hwsched.render.blocks import Bullets, Cell, Document, Facts, Heading, Paragraph, SignOff, Table
 from hwsched.render.wrap import printable
+from hwsched.writing import replacing
 
 _LONGEST_TEXT: Final = 32_000
 """Characters; a cell holds 32,767, what is longer goes on in the row below."""

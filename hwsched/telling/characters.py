@@ -1,12 +1,33 @@
 """Characters that steer a screen or turn the direction of text: shown escaped, never sent to a terminal as they are."""
 
-import re
-from typing import Final
+from __future__ import annotations
 
-_STEERING: Final = "\x00-\x08\x0b-\x1f\x7f-\x9f"
-_TURNING: Final = "\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069"
-# Unicode Standard Annex #9, table of explicit and implicit directional formatting characters (from memory, unverified).
-_HIDDEN: Final = re.compile(f"[{_STEERING}{_TURNING}\u2028\u2029\ud800-\udfff]")
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    # `hwsched --help` needs this module and is measured: typing alone would double it.
+    from typing import Final
+
+_TURNING: Final = frozenset((0x061C, 0x200E, 0x200F, *range(0x202A, 0x202F), *range(0x2066, 0x206A)))
+# Unicode Standard Annex #9, explicit and implicit directional formatting characters (from memory, unverified).
+_BREAKING: Final = frozenset((0x2028, 0x2029))
+
+
+def _is_hidden(code: int) -> bool:
+    steering = code < 0x20 and code not in (0x09, 0x0A)
+    return steering or 0x7F <= code < 0xA0 or 0xD800 <= code < 0xE000 or code in _TURNING or code in _BREAKING
+
+
+class _Escapes(dict[int, str]):
+    """What is written for each character, worked out when it is met."""
+
+    def __missing__(self, code: int) -> str:
+        if not _is_hidden(code):
+            raise LookupError
+        self[code] = f"\\u{code:04x}"
+        return self[code]
+
+
+_ESCAPES: Final = _Escapes()
 
 
 def escaped(text: str) -> str:
@@ -19,7 +40,7 @@ def escaped(text: str) -> str:
     >>> escaped("101\x1b[31m"), escaped("A\u202e1"), escaped("two\nlines")
     ('101\\u001b[31m', 'A\\u202e1', 'two\nlines')
     """
-    return _HIDDEN.sub(lambda found: f"\\u{ord(found[0]):04x}", text)
+    return text if text.isprintable() else text.translate(_ESCAPES)
 
 
 def hidden_in(text: str) -> str:
@@ -30,5 +51,4 @@ def hidden_in(text: str) -> str:
     >>> hidden_in("A\u202e1"), hidden_in("A-101")
     ('U+202E', '')
     """
-    found = _HIDDEN.search(text)
-    return f"U+{ord(found[0]):04X}" if found else ""
+    return next((f"U+{ord(each):04X}" for each in text if _is_hidden(ord(each))), "")

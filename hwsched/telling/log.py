@@ -1,7 +1,7 @@
 """The program's log: a file in the person's own folder, on wish the screen too, and the last lines kept for a report.
 
 A line says which verb, which step, how many, which kind of failure. What is put into a message is the program's own
-word; what goes along as an argument may be a person's (a mark, a name, a path) and is left out of reports, save numbers.
+word; what goes along as an argument may be a person's (a mark, a name, a path): a report leaves it out, save numbers.
 """
 
 import logging

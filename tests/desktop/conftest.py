@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
+from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.power_window import PowerWindow
 from hwsched.desktop.window import Window
 
@@ -21,6 +22,12 @@ def nothing_left_behind(qapp):
     alive = [each for each in gc.get_objects() if isinstance(each, QThread | QTimer) and isValid(each)]
     assert not [each for each in alive if isinstance(each, QThread) and each.isRunning()]
     assert not [each for each in alive if isinstance(each, QTimer) and each.isActive()]
+
+
+@pytest.fixture(autouse=True)
+def edits_are_waited_for(monkeypatch):
+    """However loaded the machine is, an edit is made when the call comes back; those who test the waiting say so."""
+    monkeypatch.setattr(Jobs, "patience_ms", 60_000)
 
 
 @pytest.fixture

@@ -6,7 +6,6 @@ from openpyxl import load_workbook
 from hwsched.cases import Part
 from hwsched.exchange.catalogue_sheets import write_catalogue
 from hwsched.exchange.problems import InputRejected
-from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import read_extra
 from hwsched.model.tables import PART

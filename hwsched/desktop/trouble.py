@@ -1,0 +1,127 @@
+"""What is said to a person when something could not be done: why, what stands all the same, and how to go on."""
+
+import logging
+from pathlib import Path
+from typing import Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import (
+    QDialog,
+    QDialogButtonBox,
+    QFileDialog,
+    QLabel,
+    QMessageBox,
+    QPlainTextEdit,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hwsched.desktop.jobs import Failure
+from hwsched.model.errors import BusyProjectError, UnreachableProjectError
+from hwsched.operations.outcome import CLOSED, REFUSED, said_of
+from hwsched.telling.crash import crash_report, save_report, without_data
+from hwsched.telling.log import log_file
+from hwsched.telling.masking import masked
+
+_MOST_LINES: Final = 12
+_PASSING: Final = (BusyProjectError, UnreachableProjectError)
+"""What may be otherwise in a moment."""
+_LOG: Final = logging.getLogger(__name__)
+
+
+def tell_failure(failure: Failure, parent: QWidget) -> QDialog:
+    """Show what could not be done, near where it was asked for.
+
+    Parameters
+    ----------
+    failure : Failure
+        What failed, and what it had written.
+    parent : QWidget
+        Where nobody else asked for it.
+
+    Returns
+    -------
+    QDialog
+        Open.
+    """
+    near = failure.asker if failure.asker is not None and failure.asker.isVisible() else parent
+    shown: QDialog
+    if isinstance(failure.error, REFUSED + CLOSED):
+        shown = _refusal(failure, near)
+    else:
+        _LOG.error(f"{failure.doing or 'the desktop'} failed inside the program", exc_info=failure.error)
+        shown = FailureDialog(failure, near)
+    shown.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    shown.open()
+    return shown
+
+
+def _refusal(failure: Failure, near: QWidget) -> QMessageBox:
+    text = masked(str(failure.error))
+    lines = text.splitlines() or [type(failure.error).__name__]
+    title = "Done in part" if failure.written else "Not done"
+    box = QMessageBox(QMessageBox.Icon.Warning, title, "\n".join(lines[:_MOST_LINES]), parent=near)
+    box.setTextFormat(Qt.TextFormat.PlainText)
+    box.setInformativeText(said_of(failure.written))
+    if len(lines) > _MOST_LINES:
+        box.setDetailedText(text)
+    box.addButton(QMessageBox.StandardButton.Ok)
+    passing = isinstance(failure.error, _PASSING)
+    words, act = ("Try again", failure.once_more) if passing else ("Choose again…", failure.ask_again)
+    if act is not None:
+        button = box.addButton(words, QMessageBox.ButtonRole.AcceptRole)
+        button.clicked.connect(lambda _checked=False: act())
+    return box
+
+
+class FailureDialog(QDialog):
+    """A failure that is the program's own: a report of it that can be read, copied, saved and sent."""
+
+    def __init__(self, failure: Failure, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Failed inside the program")
+        self.resize(720, 480)
+        self.report = crash_report(failure.error, failure.doing)
+        self.path = save_report(self.report)
+        kept = f"The report below is kept at {self.path}, the log at {log_file()}." if self.path else ""
+        self.said = QLabel(
+            f"hwsched failed inside the program ({without_data(failure.error)}). {said_of(failure.written)} {kept}\n\n"
+            "You can go on. The report holds nothing of the project; sent to who looks after hwsched for you, it helps "
+            "to mend this."
+        )
+        self.said.setTextFormat(Qt.TextFormat.PlainText)
+        self.said.setWordWrap(True)
+        self.said.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.page = QPlainTextEdit(self.report)
+        self.page.setReadOnly(True)
+        buttons = QDialogButtonBox()
+        self.save = buttons.addButton("Save report…", QDialogButtonBox.ButtonRole.ActionRole)
+        self.copy = buttons.addButton("Copy report", QDialogButtonBox.ButtonRole.ActionRole)
+        self.on = buttons.addButton("Go on", QDialogButtonBox.ButtonRole.AcceptRole)
+        self.save.clicked.connect(lambda _checked=False: self.ask_place())
+        self.copy.clicked.connect(lambda _checked=False: QGuiApplication.clipboard().setText(self.report))
+        buttons.accepted.connect(self.accept)
+        layout = QVBoxLayout(self)
+        layout.addWidget(self.said)
+        layout.addWidget(self.page, 1)
+        layout.addWidget(buttons)
+
+    def text(self) -> str:
+        """Return what is said above the report."""
+        return self.said.text()
+
+    def ask_place(self) -> None:
+        """Ask where the report shall be saved."""
+        path, _ = QFileDialog.getSaveFileName(self, "Save report", "hwsched-report.txt", "Text (*.txt)")
+        if path:
+            self.save_to(Path(path))
+
+    def save_to(self, path: Path) -> None:
+        """Save the report, or say why it cannot be."""
+        try:
+            path.write_text(self.report, encoding="utf-8")
+        except OSError as error:
+            self.said.setText(f"{path} cannot be written: {error.strerror or error}. Choose another place.")
+        else:
+            self.said.setText(f"Saved as {path}. You can go on.")

@@ -1,0 +1,91 @@
+"""Whether a project file holds in every column what belongs there: SQLite takes text where a number is declared.
+
+Here belongs the look at a file that another program may have written into; files of ours pass it unread by Python.
+"""
+
+import sqlite3
+from contextlib import closing
+from functools import cache
+from pathlib import Path
+from typing import Final
+
+from sqlalchemy import Boolean, Column, Float, Integer
+from sqlalchemy.types import TypeEngine
+
+from hwsched.model.columns import JsonText
+from hwsched.model.errors import DamagedProjectError
+from hwsched.model.sqlite_file import BUSY_MS, refusal_of
+from hwsched.model.tables import METADATA
+
+_LONGEST: Final = 40
+
+
+def check_values(path: Path) -> None:
+    """Look whether every value of a project file of the newest schema is of its column's kind.
+
+    Raises
+    ------
+    DamagedProjectError
+        Names table, row, column, what is there and what belongs there.
+    ProjectError
+        Where the file does not let itself be read.
+    """
+    try:
+        with closing(
+            sqlite3.connect(f"{path.absolute().as_uri()}?mode=ro", uri=True, timeout=BUSY_MS / 1000)
+        ) as database:
+            for table, key, checks in _checks():
+                wrong = " OR ".join(condition for _, condition, _ in checks)
+                row = database.execute(f"SELECT {key}, * FROM {table} WHERE {wrong} LIMIT 1").fetchone()  # noqa: S608
+                if row is None:
+                    continue
+                for column, condition, belongs in checks:
+                    question = f"SELECT {column} FROM {table} WHERE {key} = ? AND ({condition})"  # noqa: S608
+                    found = database.execute(question, (row[0],)).fetchone()
+                    if found is not None:
+                        raise _damaged(
+                            path, f"in table {table}, row {row[0]}, {column} holds {_short(found[0])}", belongs
+                        )
+    except sqlite3.Error as error:
+        raise refusal_of(path, error) or error from error
+
+
+@cache
+def _checks() -> tuple[tuple[str, str, tuple[tuple[str, str, str], ...]], ...]:
+    """Return per table its key and its checks: column, condition of a wrong value, what belongs there."""
+    found = []
+    for table in METADATA.tables.values():
+        key = next(iter(table.primary_key.columns)).name
+        found.append((f'"{table.name}"', f'"{key}"', tuple(_check(column) for column in table.columns)))
+    return tuple(found)
+
+
+def _check(column: Column[object]) -> tuple[str, str, str]:
+    kinds, belongs = _kinds(column.type)
+    name = f'"{column.name}"'
+    wrong = f"typeof({name}) NOT IN ({kinds}, 'null')"
+    if isinstance(column.type, JsonText):
+        wrong = f"({wrong} OR NOT json_valid({name}))"
+    return name, wrong, belongs
+
+
+def _kinds(type_: TypeEngine[object]) -> tuple[str, str]:
+    if isinstance(type_, Float):
+        return "'real', 'integer'", "a number"
+    if isinstance(type_, Boolean):
+        return "'integer'", "yes or no"
+    if isinstance(type_, Integer):
+        return "'integer'", "a whole number"
+    return "'text'", "JSON" if isinstance(type_, JsonText) else "text"
+
+
+def _damaged(path: Path, what: str, belongs: str) -> DamagedProjectError:
+    return DamagedProjectError(
+        f"{path} is damaged: {what} where {belongs} belongs; take its last good copy, or mend that value with the "
+        "program that wrote it"
+    )
+
+
+def _short(value: object) -> str:
+    text = repr(value)
+    return text if len(text) <= _LONGEST else f"{text[:_LONGEST]}..."

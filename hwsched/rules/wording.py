@@ -22,11 +22,15 @@ def length(case: Case, mm: float) -> str:
 
 @cache
 def label_of(fact: str) -> str:
-    """Put a missing fact into words: ``leaf.thickness_mm`` is "leaf: Leaf thickness"; parts say their own name."""
+    """Put a missing fact into words: ``leaf.thickness_mm`` is "leaf: Leaf thickness"; parts say their own name.
+
+    What no survey declares, such as the fit that a circuit waits for, says its own name too.
+    """
     entity_name, _, attribute_name = fact.partition(".")
     for entity in ENTITIES:
         if entity.name == entity_name:
-            return f"{_NAMES[entity_name]}: {entity.attribute(attribute_name).label}"
+            declared = next((each.label for each in entity.attributes if each.name == attribute_name), None)
+            return f"{_NAMES[entity_name]}: {declared or attribute_name.replace('_', ' ')}"
     return fact.replace("_", " ")
 
 

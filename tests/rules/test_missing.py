@@ -48,3 +48,8 @@ def test_ranked_by_what_each_alone_unblocks_then_by_how_many_need_it():
 def test_equals_stand_by_their_labels():
     found = missing_facts([("a", FITTED, [said(RATING)]), ("b", FITTED, [said(THICK)])])
     assert [each.fact for each in found] == [THICK, RATING]
+
+
+def test_a_circuit_that_waits_for_a_fit_is_said_too():
+    found = missing_facts([("a", FITTED, [said("opening.fit")])])
+    assert [(each.fact, each.label) for each in found] == [("opening.fit", "opening: fit")]

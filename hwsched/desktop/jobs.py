@@ -151,7 +151,7 @@ class Jobs(QObject):
         asker: QWidget | None = None,
         ask_again: Callable[[], object] | None = None,
     ) -> None:
-        """Make an edit, or write one file: at once where nothing holds it up, else as soon as it can be, in the order asked for.
+        """Make an edit, or write one file: at once where nothing holds it up, else as soon as it can be, in order.
 
         Parameters
         ----------

@@ -1,0 +1,150 @@
+"""What stands in somebody's sheet is shown as it stands: nowhere on the screen is it read as markup."""
+
+import pytest
+from PySide6.QtCore import QEvent, QPoint, Qt
+from PySide6.QtGui import QAction, QHelpEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QApplication,
+    QHeaderView,
+    QInputDialog,
+    QLabel,
+    QListView,
+    QMessageBox,
+    QTabBar,
+    QTextEdit,
+    QToolTip,
+)
+from shiboken6 import isValid
+
+from hwsched.desktop.waive_dialog import WaiveDialog
+from hwsched.desktop.window import Window
+from hwsched.model.errors import ChangeError
+from hwsched.model.project import open_project
+from hwsched.model.tables import BUILDING, HARDWARE_SET, OPENING_TABLE, PART, PROJECT, SUPPLY_TABLE
+from tests.desktop.conftest import idle
+
+BAIT = '<img src="file:///bait.png"><b>M</b>'
+
+
+@pytest.fixture
+def baited(qtbot, sample_file):
+    """The sample, with markup in every name that people read."""
+    with open_project(sample_file) as project, project.change("bait", "Lay bait", "t") as change:
+        for table, columns in (
+            (PROJECT, ("name",)), (BUILDING, ("name",)), (SUPPLY_TABLE, ("name",)),
+            (OPENING_TABLE, ("mark", "room_to", "room_from", "notes")),
+            (PART, ("description", "supplier")),
+        ):  # fmt: skip
+            rows = list(change.connection.execute(table.select()).mappings())
+            edits = [(row["id"], {name: f"{BAIT}{row[name] or ''}" for name in columns}) for row in rows]
+            change.update(table, edits)
+        change.insert(HARDWARE_SET, [{"name": BAIT, "notes": BAIT}])
+    shown = Window("tester")
+    qtbot.addWidget(shown)
+    shown.show()
+    shown.open_project(str(sample_file))
+    idle(qtbot, shown)
+    return shown
+
+
+def tip_of(widget, at):
+    """Point at a place, as the mouse does; return the tooltip's label, if one is shown."""
+    QToolTip.hideText()
+    QApplication.sendEvent(widget, QHelpEvent(QEvent.Type.ToolTip, at, widget.mapToGlobal(at)))
+    tips = [each for each in QApplication.topLevelWidgets() if each.metaObject().className() == "QTipLabel"]
+    return tips[-1] if tips and tips[-1].isVisible() and QToolTip.text() else None
+
+
+def places(view):
+    """Return a place in each of the first rows and columns of a view."""
+    model, root = view.model(), view.rootIndex()
+    found = []
+    for row in range(min(model.rowCount(root), 4)):
+        for column in range(1 if isinstance(view, QListView) else min(model.columnCount(root), 12)):
+            index = model.index(row, column, root)
+            view.scrollTo(index)
+            rect = view.visualRect(index)
+            if rect.isValid():
+                found.append(rect.center())
+            child = model.index(0, column, model.index(row, 0, root))
+            if child.isValid() and view.visualRect(child).isValid():
+                found.append(view.visualRect(child).center())
+    return found
+
+
+def walk():
+    """Look at every widget that is shown; return how many labels and how many tooltips there were with bait in them."""
+    labels = tips = 0
+    for widget in QApplication.allWidgets():
+        # A tooltip's label comes and goes as the next one is pointed at.
+        if not isValid(widget) or not widget.isVisible() or widget.metaObject().className() == "QTipLabel":
+            continue
+        assert not isinstance(widget, QTextEdit), "a text that takes markup; use QPlainTextEdit"
+        if isinstance(widget, QLabel):
+            assert widget.textFormat() == Qt.TextFormat.PlainText, widget.text()
+            labels += "<img" in widget.text()
+        spots = [(widget, QPoint(3, 3))] if widget.toolTip() else []
+        if isinstance(widget, QAbstractItemView) and not isinstance(widget, QHeaderView):
+            spots += [(widget.viewport(), place) for place in places(widget)]
+        if isinstance(widget, QTabBar):
+            spots += [(widget, widget.tabRect(at).center()) for at in range(widget.count())]
+        for target, place in spots:
+            tip = tip_of(target, place)
+            if tip is not None:
+                assert tip.textFormat() == Qt.TextFormat.PlainText, tip.text()
+                tips += "<img" in tip.text()
+    QToolTip.hideText()
+    return labels, tips
+
+
+def test_every_window_shows_words_as_words(baited, qtbot):
+    fed = baited.workspace.checked[
+        next(id_ for id_, c in baited.workspace.checked.items() if "M116" in c.case.opening.mark)
+    ]
+    baited.select_openings([fed.case.opening.id])
+    for page in range(baited.sheet.pages.count()):
+        baited.sheet.pages.setCurrentIndex(page)
+        labels, _ = walk()
+        assert labels, "the bait is on the screen"
+    tipped = 0
+    actions = (
+        baited.act_power, baited.act_sets, baited.act_what_if, baited.act_fewest, baited.act_cost, baited.act_rulebook,
+        baited.act_waivers, baited.act_missing, baited.act_settings, baited.act_history, baited.act_calculators,
+    )  # fmt: skip
+    for action in actions:
+        assert isinstance(action, QAction)
+        action.trigger()
+        idle(qtbot, baited)
+        tipped += walk()[1]
+    assert tipped, "bait reached tooltips"
+    baited._close_tools()
+    baited.history.close()
+    baited.settings.close()
+    baited.calculators.close()
+
+
+def test_dialogs_and_boxes_show_words_as_words(baited, qtbot):
+    checked = next(each for each in baited.workspace.checked.values() if each.findings)
+    shown = [
+        WaiveDialog(BAIT, checked.findings[0], BAIT, 1, 1, baited),
+        QMessageBox(QMessageBox.Icon.Warning, BAIT, BAIT, parent=baited),
+        QInputDialog(baited),
+    ]
+    shown[1].setInformativeText(BAIT)
+    shown[2].setLabelText(BAIT)
+    for dialog in shown:
+        dialog.open()
+        assert walk()[0]
+        dialog.close()
+    baited.jobs.edit("Refused", lambda: (_ for _ in ()).throw(ChangeError(BAIT)))
+    assert walk()[0]
+    assert baited.told.text() == BAIT
+    baited.told.close()
+
+
+def test_a_change_of_text_makes_no_label_guess_again(qtbot, baited):
+    label = QLabel("plain", baited)
+    label.show()
+    label.setText(BAIT)
+    assert label.textFormat() == Qt.TextFormat.PlainText

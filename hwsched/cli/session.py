@@ -42,10 +42,28 @@ def who(arguments: argparse.Namespace) -> str:
 
 @contextmanager
 def opened(arguments: argparse.Namespace) -> Iterator[Project]:
-    """Open the project for the time of a verb."""
+    """Open the project for the time of a verb.
+
+    A file of an earlier version is brought up to date, after a compared copy, and that is said: a script must not stop at
+    a file that nobody else works in. A project on a server is its office's: `open_project` refuses it and says how.
+    """
+    from hwsched.model.errors import NeedsUpgradeError
     from hwsched.model.project import open_project
 
-    project = open_project(arguments.project)
+    try:
+        project = open_project(arguments.project)
+    except NeedsUpgradeError as error:
+        if not error.copied:
+            raise
+        from hwsched.operations.upgrading import upgrade
+
+        done = upgrade(arguments.project)
+        print(
+            f"hwsched: {done.place} was written by an earlier version (schema {done.before}, now {done.after}); "
+            f"as it was: {done.copy}",
+            file=sys.stderr,
+        )
+        project = open_project(arguments.project)
     try:
         yield project
     finally:

@@ -49,6 +49,7 @@ class NeedsUpgradeError(ProjectError):
         )
         self.place = place
         self.revision = revision
+        self.copied = copied
         self.consequence = (
             f"{place} was written by an earlier version of hwsched (schema {revision}; this version needs {HEAD}). "
             f"An upgrade changes it for everybody who works in it, and earlier versions cannot open it any more. {kept}"

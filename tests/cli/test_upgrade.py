@@ -1,4 +1,4 @@
-"""A project of an earlier version on the command line: told, never changed unasked; upgraded by its own verb."""
+"""A project of an earlier version on the command line: a file is upgraded after a copy, by any verb or by its own."""
 
 import json
 
@@ -14,25 +14,26 @@ def old(tmp_path):
     return tmp_path / "old.hwsched"
 
 
-def test_every_other_verb_refuses_and_says_how(old, capsys):
+def test_a_file_is_brought_up_to_date_after_a_copy_and_that_is_said(old, capsys):
     before = old.read_bytes()
-    assert run(["check", str(old)]) == 4
-    told = capsys.readouterr().err
-    assert "schema 0001" in told
-    assert f"hwsched upgrade {old}" in told
-    assert run(["cost", str(old), "--json"]) == 4
-    assert capsys.readouterr().out == ""
-    assert old.read_bytes() == before
-    assert len(list(old.parent.glob("*.hwsched"))) == 1
+    assert run(["show", str(old), "--json"]) == 0
+    told = capsys.readouterr()
+    assert json.loads(told.out)["ok"]
+    assert "schema 0001" in told.err
+    copy = old.parent / "old.before-0001.hwsched"
+    assert str(copy) in told.err
+    assert copy.read_bytes() == before
+    assert run(["show", str(old), "--json"]) == 0
+    assert capsys.readouterr().err == ""
 
 
 def test_upgrade_says_where_the_copy_is(old, capsys):
     assert run(["upgrade", str(old)]) == 0
     copy = old.parent / "old.before-0001.hwsched"
     assert str(copy) in capsys.readouterr().out
-    assert run(["check", str(old)]) == 0
     # The copy is a project of the earlier version still.
-    assert run(["check", str(copy)]) == 4
+    assert run(["upgrade", str(copy), "--json"]) == 0
+    assert json.loads(capsys.readouterr().out)["before"] == "0001"
     assert run(["upgrade", str(old)]) == 0
     assert "nothing was changed" in capsys.readouterr().out
 

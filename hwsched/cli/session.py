@@ -44,8 +44,8 @@ def who(arguments: argparse.Namespace) -> str:
 def opened(arguments: argparse.Namespace) -> Iterator[Project]:
     """Open the project for the time of a verb.
 
-    A file of an earlier version is brought up to date, after a compared copy, and that is said: a script must not stop at
-    a file that nobody else works in. A project on a server is its office's: `open_project` refuses it and says how.
+    A file of an earlier version is brought up to date, after a compared copy, and that is said: a script must not stop
+    at a file that nobody else works in. A project on a server is its office's: `open_project` refuses it and says how.
     """
     from hwsched.model.errors import NeedsUpgradeError
     from hwsched.model.project import open_project

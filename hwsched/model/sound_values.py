@@ -12,12 +12,13 @@ from typing import Final
 from sqlalchemy import Boolean, Column, Float, Integer
 from sqlalchemy.types import TypeEngine
 
-from hwsched.model.columns import JsonText
+from hwsched.model.columns import ExactText, JsonText
 from hwsched.model.errors import DamagedProjectError
 from hwsched.model.sqlite_file import BUSY_MS, refusal_of
 from hwsched.model.tables import METADATA
 
 _LONGEST: Final = 40
+_TEXTS: Final[dict[type, str]] = {JsonText: "JSON", ExactText: "an amount"}
 
 
 def check_values(path: Path) -> None:
@@ -66,6 +67,8 @@ def _check(column: Column[object]) -> tuple[str, str, str]:
     wrong = f"typeof({name}) NOT IN ({kinds}, 'null')"
     if isinstance(column.type, JsonText):
         wrong = f"({wrong} OR NOT json_valid({name}))"
+    elif isinstance(column.type, ExactText):
+        wrong = f"({wrong} OR {name} GLOB '*[^0-9.E+-]*' OR {name} NOT GLOB '*[0-9]*')"
     return name, wrong, belongs
 
 
@@ -76,7 +79,7 @@ def _kinds(type_: TypeEngine[object]) -> tuple[str, str]:
         return "'integer'", "yes or no"
     if isinstance(type_, Integer):
         return "'integer'", "a whole number"
-    return "'text'", "JSON" if isinstance(type_, JsonText) else "text"
+    return "'text'", _TEXTS.get(type(type_), "text")
 
 
 def _damaged(path: Path, what: str, belongs: str) -> DamagedProjectError:

@@ -90,22 +90,26 @@ def test_an_argument_that_is_not_text_is_wrong_usage():
     assert b"caf\\xe9" in done.stderr
 
 
-def test_text_where_a_number_belongs_is_4_and_named(sample_file):
+@pytest.mark.parametrize(
+    ("table", "column", "value", "belongs"),
+    [
+        ("leaf", "thickness_mm", "thick", "a number"),
+        ("leaf", "version", "first", "a whole number"),
+        ("leaf", "version", 1.5, "a whole number"),
+        ("route", "pinned", "yes", "yes or no"),
+        ("part", "list_price", "dear", "an amount"),
+        ("opening", "notes", b"\x00\xff", "text"),
+        ("project", "settings", "{limits", "JSON"),
+    ],
+)
+def test_what_another_program_wrote_wrong_is_4_and_named(table, column, value, belongs, sample_file, capsys):
     with closing(sqlite3.connect(sample_file)) as database, database:
-        (row,) = database.execute("SELECT id FROM leaf LIMIT 1").fetchone()
-        database.execute("UPDATE leaf SET thickness_mm = 'thick' WHERE id = ?", (row,))
-    done = hwsched("check", sample_file, text=True)
-    assert done.returncode == 4
-    for word in ("leaf", row, "thickness_mm", "'thick'", "a number"):
-        assert word in clean(done.stderr)
-
-
-def test_settings_that_are_no_json_are_4(sample_file):
-    with closing(sqlite3.connect(sample_file)) as database, database:
-        database.execute("UPDATE project SET settings = '{limits'")
-    done = hwsched("check", sample_file, text=True)
-    assert done.returncode == 4
-    assert "settings" in clean(done.stderr)
+        (row,) = database.execute(f"SELECT id FROM {table} LIMIT 1").fetchone()
+        database.execute(f"UPDATE {table} SET {column} = ? WHERE id = ?", (value, row))
+    assert run(["check", str(sample_file)]) == 4
+    said = clean(capsys.readouterr().err)
+    for word in (table, row, column, repr(value), belongs):
+        assert word in said
 
 
 @pytest.mark.parametrize("words", [["--help"], ["check", "PROJECT"], ["check", "PROJECT", "--json"], ["calc"]])

@@ -8,7 +8,7 @@ from typing import Final
 _MASK: Final = "***"
 # To the last @: a password that was not encoded may hold one, or a slash.
 _IN_ADDRESS: Final = re.compile(r"(?<=://)([^\s/:@?#]*):(\S*)@")
-_NAMED: Final = re.compile(r"""(?i)\b((?:ssl)?(?:password|passwd|pwd)["']?\s*[=:]\s*)("[^"]*"|'[^']*'|[^\s&;,'"]+)""")
+_NAMED: Final = re.compile(r"""(?i)\b(\w*(?:password|passwd|pwd)["']?\s*[=:]\s*)("[^"]*"|'[^']*'|[^\s&;,'"]+)""")
 _SHORTEST: Final = 3
 """A shorter account name is too likely to be a part of other words."""
 

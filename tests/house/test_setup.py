@@ -53,7 +53,11 @@ def house(tmp_path):
 def set_up(house, **env):
     stubs, calls = house.parent / "stubs", house.parent / "calls"
     calls.write_text("")
-    kept = {name: value for name, value in os.environ.items() if not name.startswith(("SSL_", "PIP_", "UV_", "REQUESTS_", "CURL_"))}
+    kept = {
+        name: value
+        for name, value in os.environ.items()
+        if not name.startswith(("SSL_", "PIP_", "UV_", "REQUESTS_", "CURL_"))
+    }
     done = subprocess.run(
         ["bash", str(house / ".ci" / "setup"), "run"],
         env={

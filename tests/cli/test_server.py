@@ -1,0 +1,85 @@
+"""A database server at the command line: a role that may only read, services, and passwords that nobody sees."""
+
+import json
+from urllib.parse import urlsplit
+
+import pytest
+from sqlalchemy import create_engine, text
+
+from tests.cli.processes import FAILURE_MARKS, hwsched
+from tests.model.backends import postgres_url
+
+__all__ = ["postgres_url"]
+
+pytestmark = pytest.mark.slow
+SECRET = "s3cr3t-w0rd"
+
+
+@pytest.fixture
+def yard(postgres_url):
+    """A project on the server, and a role that may read it but not write."""
+    engine = create_engine(postgres_url.replace("postgresql://", "postgresql+psycopg://"), isolation_level="AUTOCOMMIT")
+    with engine.connect() as connection:
+        for line in ("DROP DATABASE IF EXISTS yard", "DROP ROLE IF EXISTS reader", "CREATE DATABASE yard"):
+            connection.execute(text(line))
+        connection.execute(text(f"CREATE ROLE reader LOGIN PASSWORD '{SECRET}'"))
+    server = urlsplit(postgres_url)
+    address = f"postgresql://{server.netloc}/yard"
+    assert hwsched("new", address, "--name", "Yard").returncode == 0
+    assert hwsched("add", address, "101").returncode == 0
+    inside = create_engine(address.replace("postgresql://", "postgresql+psycopg://"), isolation_level="AUTOCOMMIT")
+    with inside.connect() as connection:
+        connection.execute(text("GRANT SELECT ON ALL TABLES IN SCHEMA public TO reader"))
+    yield server, address
+    inside.dispose()
+    with engine.connect() as connection:
+        connection.execute(text("DROP DATABASE yard WITH (FORCE)"))
+        connection.execute(text("DROP ROLE reader"))
+    engine.dispose()
+
+
+def test_a_role_that_may_only_read_is_told_and_ends_with_4(yard):
+    server, _ = yard
+    address = f"postgresql://reader:{SECRET}@{server.hostname}:{server.port}/yard"
+    assert hwsched("check", address).returncode == 0
+    done = hwsched("fit", address, text=True)
+    assert done.returncode == 4
+    assert not [mark for mark in FAILURE_MARKS if mark in done.stderr]
+    assert "permission denied" in done.stderr
+
+
+def test_a_server_is_named_as_a_service_and_the_password_stands_in_a_file(yard, tmp_path):
+    server, _ = yard
+    (tmp_path / "services.conf").write_text(
+        f"[yard]\nhost={server.hostname}\nport={server.port}\ndbname=yard\nuser=reader\n"
+    )
+    passwords = tmp_path / "passwords"
+    passwords.write_text(f"{server.hostname}:{server.port}:yard:reader:{SECRET}\n")
+    passwords.chmod(0o600)
+    env = {"PGSERVICEFILE": str(tmp_path / "services.conf"), "PGPASSFILE": str(passwords)}
+    done = hwsched("check", "postgresql:///?service=yard", "--json", env=env, text=True)
+    assert done.returncode == 0, done.stderr
+    assert {finding["opening"] for finding in json.loads(done.stdout)} == {"101"}
+
+
+def test_a_password_in_the_query_is_not_shown_when_all_went_well(yard, tmp_path):
+    server, address = yard
+    engine = create_engine(address.replace("postgresql://", "postgresql+psycopg://"), isolation_level="AUTOCOMMIT")
+    with engine.connect() as connection:
+        connection.execute(text("DROP SCHEMA public CASCADE"))
+        connection.execute(text("CREATE SCHEMA public"))
+        connection.execute(text("GRANT ALL ON SCHEMA public TO reader"))
+    engine.dispose()
+    asked = f"postgresql://{server.hostname}:{server.port}/yard?user=reader&password={SECRET}"
+    done = hwsched("new", asked, "--verbose", env={"HWSCHED_LOG": str(tmp_path)}, text=True)
+    assert done.returncode == 0, done.stderr
+    shown = hwsched("history", asked, "--json", text=True)
+    again = hwsched("new", asked, text=True)
+    assert again.returncode == 4
+    logged = "".join(path.read_text() for path in tmp_path.rglob("*") if path.is_file())
+    for said in (done.stdout, done.stderr, shown.stdout, again.stderr, logged):
+        assert SECRET not in said
+    inside = create_engine(address.replace("postgresql://", "postgresql+psycopg://"))
+    with inside.connect() as connection:
+        assert connection.execute(text("SELECT name FROM project")).scalar() == "yard"
+    inside.dispose()

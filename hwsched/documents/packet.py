@@ -1,12 +1,16 @@
 """The installer's packet for one opening: drawing, holes, tools, box contents, steps, cautions, tests, sign-off."""
 
+from typing import Final
+
 from hwsched.cases import Hole
 from hwsched.documents import packet_steps, words
+from hwsched.documents.box_contents import contents
 from hwsched.documents.packet_power import power_blocks
 from hwsched.documents.packet_steps import CAUTIONS, STEPS, TESTS, Situation
 from hwsched.documents.schedule import item_lines
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
+from hwsched.drawings.hole_words import direction_words
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import (
     TICK,
@@ -23,6 +27,9 @@ from hwsched.render.blocks import (
     SignOff,
     Table,
 )
+
+_SAME_PLACE_MM: Final = 0.05
+"""What a rule does not show."""
 
 
 def build(project: ProjectView, view: OpeningView | None) -> Document:
@@ -161,27 +168,18 @@ def _holes(project: ProjectView, view: OpeningView) -> list[Block]:
     style = project.length_style
     rows: list[tuple[Cell, ...]] = []
     for hole in sorted(fit.holes, key=lambda h: h.order):
-        relative = "-"
-        if hole.from_cylinder_mm is not None:
-            across, up = hole.from_cylinder_mm
-            relative = f"{words.length(abs(up), style)} {'above' if up >= 0 else 'below'}"
-            if abs(across) > 0.05:
-                relative += f", {words.length(abs(across), style)} {'toward hinge' if across > 0 else 'toward edge'}"
-        angle = "square"
-        if hole.up_deg or hole.edge_deg:
-            angle = f"{hole.up_deg:+.0f}° up, {hole.edge_deg:+.0f}° to edge"
         rows.append(
             (
                 TICK,
                 hole.order,
                 hole.name + (f" ×{hole.count}" if hole.count > 1 else ""),
                 hole.face,
-                "through the part as template" if hole.by_template else words.length(hole.x_mm, style),
-                "-" if hole.by_template else relative,
+                "through the part as template" if hole.by_template else _across(hole, style),
+                "-" if hole.by_template else _from_cylinder(hole, style),
                 _size(hole, style),
                 words.length(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
-                "through" if hole.depth_mm is None else words.length(hole.depth_mm, style),
-                angle,
+                _depth(hole, style),
+                direction_words(hole),
                 " ".join(part for part in (hole.tool, hole.jig) if part),
             )
         )
@@ -193,10 +191,36 @@ def _holes(project: ProjectView, view: OpeningView) -> list[Block]:
     return [Heading("Holes", 2), Table(columns, tuple(rows), title="Holes")]
 
 
+def _across(hole: Hole, style: LengthStyle) -> str:
+    """Say where a hole's centre is across its face; only on a face of the leaf that counts from the lock edge."""
+    shown = words.length(hole.x_mm, style)
+    return shown + {"lock-edge": " from the secured face", "wall": " from the reader's centre"}.get(hole.face, "")
+
+
+def _from_cylinder(hole: Hole, style: LengthStyle) -> str:
+    if hole.from_cylinder_mm is None:
+        return "-"
+    across, up = hole.from_cylinder_mm
+    found = []
+    if abs(up) > _SAME_PLACE_MM:
+        found.append(f"{words.length(abs(up), style)} {'above' if up > 0 else 'below'}")
+    if hole.face == "lock-edge":
+        return ", ".join(found) or "level with its centre"
+    if abs(across) > _SAME_PLACE_MM:
+        found.append(f"{words.length(abs(across), style)} {'toward hinge' if across > 0 else 'toward edge'}")
+    return ", ".join(found) or "at its centre"
+
+
 def _size(hole: Hole, style: LengthStyle) -> str:
     if hole.width_mm is not None and hole.height_mm is not None:
         return f"{words.length(hole.width_mm, style)} × {words.length(hole.height_mm, style)}"
-    return words.length(hole.diameter_mm, style)
+    enlarged = f", enlarges {words.length(hole.enlarges_mm, style)}" if hole.enlarges_mm is not None else ""
+    return words.length(hole.diameter_mm, style) + enlarged
+
+
+def _depth(hole: Hole, style: LengthStyle) -> str:
+    begins = f", begins {words.length(hole.from_depth_mm, style)} below the face" if hole.from_depth_mm > 0 else ""
+    return ("through" if hole.depth_mm is None else words.length(hole.depth_mm, style)) + begins
 
 
 def _box(project: ProjectView, view: OpeningView) -> list[Block]:
@@ -209,10 +233,8 @@ def _box(project: ProjectView, view: OpeningView) -> list[Block]:
         entry = project.catalogue.get(part.part)
         strong.add(len(rows))
         rows.append((TICK, words.quantity(part.quantity), entry.unit if entry else "", part.part, part.description))
-        for number, each in entry.kit if entry else ():
-            inside = project.catalogue.get(number)
-            text = f"contains: {inside.description if inside else number}"
-            rows.append(("", words.quantity(each * part.quantity), inside.unit if inside else "", number, text))
+        for held in contents(project.catalogue, part.part, part.quantity):
+            rows.append(("", held.shown, held.unit, held.number, held.text))
     columns = (
         Column("", 0.3, "centre"), Column("Qty", 0.6, "right"), Column("Unit", 0.6), Column("Part", 1.6),
         Column("Description", 5.0),

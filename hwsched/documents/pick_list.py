@@ -4,6 +4,7 @@ from collections import defaultdict
 from dataclasses import dataclass, field
 
 from hwsched.documents import words
+from hwsched.documents.box_contents import contents
 from hwsched.documents.schedule import ITEM_ORDER
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
@@ -101,10 +102,8 @@ def _table(project: ProjectView, lines: dict[str, _Line], title: str, *, marks: 
         unit = part.unit if part else ""
         row: tuple[Cell, ...] = (TICK, number, what, words.quantity(line.quantity), unit)
         rows.append((*row, ", ".join(line.marks)) if marks else row)
-        for contained, each in part.kit if part else ():
-            inside = project.catalogue.get(contained)
-            text = f"contains: {inside.description if inside else contained}"
-            row = ("", contained, text, words.quantity(each * line.quantity), inside.unit if inside else "")
+        for held in contents(project.catalogue, number, line.quantity):
+            row = ("", held.number, held.text, held.shown, held.unit)
             rows.append((*row, "") if marks else row)
     columns = [
         Column("", 0.3, "centre"), Column("Part", 1.5), Column("Description", 3.2), Column("Qty", 0.6, "right"),

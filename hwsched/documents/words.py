@@ -81,7 +81,8 @@ def location(room_from: str | None, room_to: str | None) -> str:
 
 def quantity(value: float) -> int | float:
     """Return whole quantities as whole numbers."""
-    return int(value) if value == int(value) else round(value, 3)
+    rounded = round(value, 3)
+    return int(rounded) if rounded == int(rounded) else rounded
 
 
 def status(fit: Fit | None) -> str:

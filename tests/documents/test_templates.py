@@ -1,0 +1,139 @@
+"""True-size templates from the survey: every hole that is measured has its mark, where it is drilled."""
+
+import pytest
+from pypdf import PdfReader
+
+from hwsched.operations.issuing_templates import issue_templates, templates
+from tests.drawings.measuring import named, words
+
+MM = 0.01
+
+
+def said(drawing):
+    """Return all words of a template, lines joined."""
+    return " ".join(words(drawing).replace(" | ", " ").split())
+
+
+def of(quay, mark, side):
+    """Return the template that holds for a mark, of one side."""
+    found = [
+        drawing
+        for drawing in templates(quay)
+        if side in drawing.title and mark in said(drawing).split("Holds for: ")[1].split(".")[0].split(", ")
+    ]
+    assert len(found) <= 1
+    return found[0] if found else None
+
+
+# Centres in mm: x from the fold at the lock edge, y from the cylinder's centre; the diameter. An LH leaf has its lock
+# edge on the left of the secured side and on the right of the key side; RH the other way round.
+CENTRES = {
+    ("WOOD", "secured", "access hole for the lead"): (69.85, 0.0, 12.7),  # B/S 2 3/4, at the cylinder
+    ("METRIC", "secured", "access hole for the lead"): (69.85, 0.0, 12.7),
+    ("CHANNEL", "secured", "access hole for the lead"): (69.85, 63.5, 12.7),  # 2 1/2 above
+    ("DOWN", "secured", "access hole for the lead"): (69.85, -139.6875, 12.7),  # 5 1/2 below
+    ("HOLLOW", "secured", "access hole for the lead"): (-69.85, 53.975, 12.7),  # RH; 2 1/8 above
+    ("STILE", "secured", "access hole for the lead"): (28.575, 50.8, 19.05),  # B/S 1 1/8; 2 above; 3/4
+    ("SMALL", "secured", "lead's hole into the cross bore"): (63.895, 59.7625, 9.525),  # 2 3/4 less 7/8 tan 15
+    ("SMALL", "secured", "edge bore"): (-22.225, 0.0, 25.4),  # folded round: 7/8 from the secured face
+    ("SMALL", "key", "cross bore"): (-69.85, 0.0, 53.975),  # 2 1/8, from the side on which it is drilled
+    ("SMALL", "key", "edge bore"): (22.225, 0.0, 25.4),
+    ("GATE", "secured", "access hole for the lead"): (63.5, 94.7625, 12.7),  # B/S 2 1/2; 75 + 3/16 + 15 above
+    ("GATE", "secured", "hole for the lead behind the lock's case"): (63.5, 0.0, 19.05),
+    ("CABINET", "key", "hole for the cabinet bolt"): (-31.75, 0.0, 19.05),  # B/S 1 1/4; 3/4
+}
+
+
+@pytest.mark.parametrize(("mark", "side", "name"), CENTRES, ids=lambda each: each.replace(" ", "-"))
+def test_a_hole_is_marked_where_it_is_drilled(quay, mark, side, name):
+    drawing = of(quay, mark, side)
+    (circle,) = named(drawing, name)
+    fold = named(drawing, "fold at the lock edge")[0].points[0][0]
+    assert (circle.x - fold, circle.y, circle.diameter) == pytest.approx(CENTRES[mark, side, name], abs=MM)
+
+
+def test_every_hole_that_is_measured_has_a_mark_and_every_other_says_what_marks_it(quay):
+    for opening in quay.openings:
+        if opening.fit is None or opening.fit.status != "fitted" or opening.lock_leaf is None:
+            continue
+        for hole in opening.fit.holes:
+            sides = [side for side in ("secured", "key") if hole.face in (side, "lock-edge")]
+            drawn = [drawing for side in sides if (drawing := of(quay, opening.mark, side)) is not None]
+            if hole.by_template:
+                # On the key side the part alone is the template: nothing is printed for it.
+                assert hole.face == "key" or any("marked from the part itself" in said(drawing) for drawing in drawn)
+            elif hole.from_depth_mm == 0.0:
+                assert any(named(drawing, hole.name) for drawing in drawn), (opening.mark, hole.name)
+
+
+def test_a_pocket_is_as_large_as_its_unit_wants_and_as_high_as_the_case_lets_it(quay):
+    """13 3/4 x 11/16 in, from 1 3/4 + 3/4 above the cylinder's centre, in the middle of a leaf of 1 3/4."""
+    drawing = of(quay, "POCKET", "secured")
+    (pocket,) = named(drawing, "pocket for the unit")
+    xs, ys = [x for x, _ in pocket.points], [y for _, y in pocket.points]
+    assert (min(xs), max(xs)) == pytest.approx((-22.225 - 17.4625 / 2, -22.225 + 17.4625 / 2), abs=MM)
+    assert (min(ys), max(ys)) == pytest.approx((63.5, 63.5 + 349.25), abs=MM)
+
+
+# What stands on the template in words, by opening: number of holes, size, pilot, depth, direction.
+SAID = {
+    "WOOD": ['access hole for the lead: Ø 1/2", pilot 1/4", 3/8" deep, square', '4 × Ø 5/64", 1" deep, square'],
+    "CHANNEL": [
+        'access hole for the lead: Ø 1/2", pilot 1/4", 3/8" deep, square',
+        'Ø 3/8", begins 3/8" below the face, 49/64" deep, 80° down, 10° to the leaf\'s face',
+    ],
+    "DOWN": ['Ø 3/8", begins 3/8" below the face, 3 13/16" deep, 80° up, 10° to the leaf\'s face'],
+    "HOLLOW": ['access hole for the lead: Ø 1/2", pilot 1/8", 1/4" deep, square'],
+    "STILE": ['access hole for the lead: Ø 3/4", pilot 1/16", 1/4" deep, square'],
+    "SMALL": [
+        'Ø 3/8", 1 27/32" deep, 45° down, 10.2° toward the hinge edge',
+        'edge bore: Ø 1", enlarges 7/8", 2 3/4" deep, square',
+    ],
+    "POCKET": [
+        'pocket for the unit: 11/16" × 13 3/4", 1 3/4" deep, square',
+        'Ø 3/8", 3/4" deep, square, marked from the part itself',
+    ],
+    "CABINET": ['4 × Ø 5/64", 1/2" deep, square, marked from the part itself'],
+}
+
+
+@pytest.mark.parametrize("mark", SAID)
+def test_the_words_of_a_template(quay, mark):
+    for each in SAID[mark]:
+        assert each in said(of(quay, mark, "secured"))
+
+
+def test_the_backset_and_the_height_of_the_cylinder_are_told(quay):
+    # B/S 2 1/2, Cyl AFF 36.
+    found = said(of(quay, "GATE", "secured"))
+    assert 'Backset 2 1/2"' in found
+    assert 'cylinder 36" above the floor' in found
+
+
+def test_openings_alike_share_a_template_and_no_other(quay):
+    assert of(quay, "WOOD", "secured") == of(quay, "METRIC", "secured")
+    assert of(quay, "BORED", "secured") != of(quay, "SMALL", "secured")
+    assert of(quay, "WOOD", "key") is None  # nothing is drilled from there
+    assert of(quay, "LIFT", "secured") is None  # no leaf to tape it to
+
+
+def test_the_sheets_name_every_opening_with_a_leaf_that_is_drilled(quay, tmp_path):
+    (path,) = issue_templates(quay, tmp_path)
+    text = " ".join(page.extract_text() for page in PdfReader(path).pages)
+    for mark in (
+        "WOOD",
+        "METRIC",
+        "CHANNEL",
+        "DOWN",
+        "HOLLOW",
+        "STILE",
+        "RIM",
+        "SMALL",
+        "BORED",
+        "POCKET",
+        "GATE",
+        "CABINET",
+    ):
+        assert mark in text
+    assert "KEY SIDE" in text
+    assert "UNSEEN" not in text

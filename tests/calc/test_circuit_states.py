@@ -185,3 +185,21 @@ def test_bad_input(source, at_once, field):
 def test_bad_device_is_named():
     with pytest.raises(InputError, match=r"loads\[1\].node"):
         states(chain(1), [Device("n0", "current", 0.1, 1), Device("n9", "current", 0.1, 1)], SOURCE, 1)
+
+
+def test_what_only_the_resistance_inside_the_source_brings_low_is_told_too():
+    """29 m of 1 mm2 are 1 ohm at 20 °C, both wires (IEC 60228 by the calculator's example); 1 ohm is in the source.
+
+    A operates with 2.0 A: A has 24 - 2 x 2.0 = 20.0 V, B has 24 - 1 x 2.0 = 22.0 V. B operates with 1.9 A: B has
+    24 - 2 x 1.9 = 20.2 V. Both want 21 V; the run of B alone would leave it 24 - 1.9 = 22.1 V, and that is enough.
+    """
+    runs = [Run("supply", node, 29, "1 mm2", "solid") for node in ("a", "b")]
+    devices = [
+        Device("a", "current", 0.0, 1.0, 2.0, minimum_v=21.0, name="a"),
+        Device("b", "current", 0.0, 1.0, 1.9, minimum_v=21.0, name="b"),
+    ]
+    peak = states(network(runs, 20), devices, Source(24.0, 24.0, None, 1.0), 1)[2]
+    assert peak.operating == (0,)
+    assert dict(peak.solution.volts) == pytest.approx({"supply": 22.0, "a": 20.0, "b": 22.0}, abs=0.01)
+    assert peak.low == ("a", "b")
+    assert dict(peak.others_low) == {"b": pytest.approx(20.2, abs=0.01)}

@@ -59,6 +59,20 @@ def test_sizes_that_are_none(tmp_path, size):
     assert "column B (Size)" in said(found)
 
 
+# A leaf is 150 to 3000 mm wide (survey): 5 7/8 in is 149.2, 6 in 152.4, 9'-10" 2997.2, 9'-10 1/4" 3003.6.
+@pytest.mark.parametrize(
+    ("width", "leaf_mm"), [('2(6")', 152.4), ('2(5 7/8")', None), ("2(9'-10\")", 2997.2), ("2(9'-10 1/4\")", None)]
+)
+def test_a_leaf_of_a_pair_is_as_wide_as_a_leaf_can_be(tmp_path, width, leaf_mm):
+    found = read(tmp_path, ["Mark", "Width"], ["1", width], ["2", "36"])
+    if leaf_mm is None:
+        assert found.rejected == ("1",)
+        assert "column B (Width)" in said(found)
+    else:
+        pair = next(opening for opening in found.openings if opening.mark == "1")
+        assert [leaf.facts["width_mm"] for leaf in pair.leaves] == [pytest.approx(leaf_mm)] * 2
+
+
 def test_a_digit_lost_is_asked_about_unless_its_unit_is_typed(tmp_path):
     backsets = [70, 70, 65, 60, 70, 9, "9 mm"]
     found = read(tmp_path, ["Mark", "Backset"], *([f"{n}", b] for n, b in enumerate(backsets)), bare_unit="mm")

@@ -112,3 +112,27 @@ def test_below_mirrors_above():
     _, channel = holes_of(case, base, found[BELOW], case.leaves[0], at, (down.x0, down.y1))
     assert channel.up_deg == pytest.approx(80.0)
     assert math.isclose(found[ABOVE].base_mm, found[BELOW].base_mm)
+
+
+@pytest.mark.parametrize("material", ["hollow-metal", "steel-gate"])
+def test_a_hole_into_a_hollow_leaf_keeps_off_the_lock_s_case(material):
+    """Half of the 1/2 in hole and 1/8 in between: 6.35 + 3.175 from the case, above it and below it (practice).
+
+    The case goes from 44.45 above the cylinder to 150 - 44.45 = 105.55 below.
+    """
+    case = door(
+        lf=leaf(material=material), lk=lock(cylinder_height_mm=1000.0, case_above_mm=44.45, case_height_mm=150.0)
+    )
+    base = with_lock("CYL")
+    found = {w.pattern: w.hole for w in ways(case, base, case.leaves[0], cavity(case, base), "secured")}
+    assert found[ABOVE].y0 == pytest.approx(1000 + 44.45 + 6.35 + 3.175)
+    assert found[BELOW].y1 == pytest.approx(1000 - 105.55 - 6.35 - 3.175)
+
+
+def test_behind_a_gate_lock_the_case_itself_is_kept_off():
+    # GATE is 150 high: 75 to either side of its middle.
+    case = door(lf=leaf(material="steel-gate", construction=None), lk=lock("gate"))
+    base = with_lock("GATE")
+    found = {w.pattern: w.hole for w in ways(case, base, case.leaves[0], cavity(case, base), "secured")}
+    assert found[ABOVE].y0 == pytest.approx(1000 + 75 + 6.35 + 3.175)
+    assert found[BELOW].y1 == pytest.approx(1000 - 75 - 6.35 - 3.175)

@@ -1,6 +1,7 @@
 """Reading a project into plain values."""
 
 import json
+from dataclasses import replace
 
 import pytest
 from sqlalchemy import select
@@ -203,6 +204,21 @@ def test_the_catalogue_in_memory_is_read_again_after_a_change_only(project):
     with project.reading() as connection:
         assert memory.read(connection) is second
         assert project.catalogue.read(connection).key == second.key
+
+
+def test_the_catalogue_in_memory_knows_a_kit_that_changed_alone(project):
+    memory = CatalogueMemory()
+
+    def kit_now():
+        with project.reading() as connection:
+            return memory.read(connection).parts["C-9"].kit
+
+    plain = Part("C-9", "cam", "Cam")
+    # Put in, more of it, something else, taken out: each time nothing but the kit changes.
+    for kit in ((), (("S", 1.0),), (("S", 4.0),), (("T", 4.0),), ()):
+        with change(project) as made:
+            write_parts(made, [replace(plain, kit=kit)], "kits.xlsx")
+        assert kit_now() == kit
 
 
 def test_settings(project):

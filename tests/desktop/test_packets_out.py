@@ -1,0 +1,77 @@
+"""Printing packets and writing down that they went out: only what was printed to the end did."""
+
+import pytest
+
+from hwsched.desktop import project_work
+from hwsched.desktop.window import Window
+from hwsched.model.project import open_project
+from hwsched.model.record_queries import read_packets
+from hwsched.operations.issuing import issue_by_name
+from tests.desktop.conftest import idle
+from tests.operations.exact import id_of, small
+
+MARKS = ("1", "2")
+
+
+@pytest.fixture
+def file(tmp_path):
+    """A project of two usual openings, fitted."""
+    path = tmp_path / "yard.hwsched"
+    small(path, MARKS).close()
+    return path
+
+
+@pytest.fixture
+def shown(qtbot, file):
+    window = Window("tester")
+    qtbot.addWidget(window)
+    window.show()
+    window.open_project(str(file))
+    idle(qtbot, window)
+    assert window.register.total() == len(MARKS)
+    return window
+
+
+def out(file):
+    """Return the marks whose packets are on record as out."""
+    project = open_project(file)
+    try:
+        with project.reading() as connection:
+            held = read_packets(connection, [id_of(project, mark) for mark in MARKS])
+        return {mark for mark in MARKS if id_of(project, mark) in held}
+    finally:
+        project.close()
+
+
+def test_packets_that_were_printed_are_out(shown, qtbot, file, tmp_path):
+    shown.print_documents(["packets"], "all", tmp_path, "letter", went_out=True)
+    idle(qtbot, shown)
+    assert out(file) == set(MARKS)
+
+
+def test_packets_that_were_only_printed_are_not(shown, qtbot, file, tmp_path):
+    shown.print_documents(["packets"], "all", tmp_path, "letter", went_out=False)
+    idle(qtbot, shown)
+    assert (tmp_path / "packets" / "2.pdf").is_file()
+    assert out(file) == set()
+
+
+@pytest.mark.parametrize("printed", [0, 1])
+def test_packets_of_a_print_that_was_stopped_are_not(shown, qtbot, file, tmp_path, monkeypatch, printed):
+    """Stopped before the first packet, or after one of two: nobody knows which are in whose hands."""
+
+    def stopped(view, name, folder, formats, *, paper, progress, cancelled):
+        def told(done, total):
+            progress(done, total)
+            if done >= printed:
+                shown.jobs.cancel()
+
+        if not printed:
+            shown.jobs.cancel()
+        return issue_by_name(view, name, folder, formats, paper=paper, progress=told, cancelled=cancelled)
+
+    monkeypatch.setattr(project_work, "issue_by_name", stopped)
+    shown.print_documents(["packets"], "all", tmp_path, "letter", went_out=True)
+    idle(qtbot, shown)
+    assert len(list(tmp_path.glob("packets/*.pdf"))) == printed
+    assert out(file) == set()

@@ -233,8 +233,8 @@ def _box(project: ProjectView, view: OpeningView) -> list[Block]:
         entry = project.catalogue.get(part.part)
         strong.add(len(rows))
         rows.append((TICK, words.quantity(part.quantity), entry.unit if entry else "", part.part, part.description))
-        for held in contents(project.catalogue, part.part, part.quantity):
-            rows.append(("", held.shown, held.unit, held.number, held.text))
+        for inside in contents(project.catalogue, part.part, part.quantity):
+            rows.append(("", inside.shown, inside.unit, inside.number, inside.text))
     columns = (
         Column("", 0.3, "centre"), Column("Qty", 0.6, "right"), Column("Unit", 0.6), Column("Part", 1.6),
         Column("Description", 5.0),

@@ -13,8 +13,10 @@ from hwsched.cases import Catalogue, Hole, Part
 from hwsched.cases.fit import Purpose
 from hwsched.documents import OpeningView, ProjectView
 from hwsched.documents.packet import PACKET
+from hwsched.render.blocks import Drawings
 from hwsched.render.pdf import render_pdf
-from tests.documents.reading import facts, lines, texts, ticked
+from tests.documents.reading import blocks, facts, lines, texts, ticked
+from tests.drawings.measuring import dimensions
 from tests.drawings.openings import CASE, FIT, fitted
 
 BACKSET = 2.75 * 25.4  # survey cell B/S: 2 3/4
@@ -443,6 +445,42 @@ FACTS = {
 def test_facts_from_the_survey(quay, of_mark, mark):
     found = facts(PACKET.build(quay, of_mark(mark)))
     assert {label: found.get(label) for label in FACTS[mark]} == FACTS[mark]
+
+
+# What the large drawing of the secured side measures: holes and the plate's lower edge from the cylinder's centre, the
+# plate's left edge and the holes from the lock edge. Connector of UNIT 40 mm from its left edge, of NARROW 20.
+MEASURED = {
+    # Window of UNIT up to 60 mm = 2 23/64: so far down the plate reaches. 2 3/4 in - 40 mm = 29.85 mm = 1 11/64.
+    "WOOD": ['2 23/64"', '1 11/64"', '2 3/4"'],
+    # Over the turn: 5/8 + 3/4 + 3/16 clear = 1 9/16.
+    "CHANNEL": ['1 9/16"', '2 1/2"', '1 11/64"', '2 3/4"'],
+    # Under it, the same below.
+    "DOWN": ['1 9/16"', '5 1/2"', '1 11/64"', '2 3/4"'],
+    # 1/2 + 5/8 + 3/16 = 1 5/16.
+    "HOLLOW": ['1 5/16"', '2 1/8"', '1 11/64"', '2 3/4"'],
+    # Plate 3/4 over the hole (practice): 2 + 3/4; 1 1/8 in - 20 mm = 8.575 mm = 11/32.
+    "STILE": ['2"', '2 3/4"', '11/32"', '1 1/8"'],
+    # Over the case: 1 1/2 + 3/16.
+    "RIM": ['1 11/16"', '2 9/32"', '1 11/64"', '2 3/4"'],
+    # Trim of 40 mm + 3/16 = 1 49/64; the hole is 2 33/64 from the edge, the plate 40 mm less: 23.9 mm = 15/16.
+    "SMALL": ['1 49/64"', '2 23/64"', '15/16"', '2 33/64"', '2 3/4"'],
+    # 75 mm + 3/16 = 3 9/64; the plate of 80 mm ends with the stile of 4 in: 21.6 mm = 27/32.
+    "GATE": ['3 9/64"', '3 47/64"', '27/32"', '2 1/2"'],
+    # Nut of the bolt 3/4 + 3/16 = 15/16; no nearer to the edge than 1/8 (limit of the rule).
+    "CABINET": ['15/16"', '1/8"', '1 1/4"'],
+}
+
+
+@pytest.mark.parametrize("mark", MEASURED)
+def test_the_drawing_measures_what_is_drilled(quay, of_mark, mark):
+    (detail,) = [
+        drawing
+        for block in blocks(PACKET.build(quay, of_mark(mark)))
+        if isinstance(block, Drawings)
+        for drawing in block.drawings
+        if drawing.title == "Lock and unit, secured side"
+    ]
+    assert [text for text, _ in dimensions(detail)] == MEASURED[mark]
 
 
 BOXES = {

@@ -1,0 +1,16 @@
+"""The examples in the docstrings hold."""
+
+import doctest
+import importlib
+import pkgutil
+
+import pytest
+
+import hwsched.documents as package
+
+MODULES = sorted(module.name for module in pkgutil.iter_modules(package.__path__))
+
+
+@pytest.mark.parametrize("name", MODULES)
+def test_examples(name):
+    assert doctest.testmod(importlib.import_module(f"hwsched.documents.{name}")).failed == 0

@@ -1,9 +1,21 @@
-"""The frozen values that rules judge and fitting builds: facts, parts, the case of one opening, its fit, findings.
+"""The frozen values that rules judge and fitting builds: facts, parts, the case of a lock point, its fit, findings.
 
 Plain values only: no database, no file, no screen. Nothing here calculates.
 """
 
-from hwsched.cases.case import Case, Catalogue, Chosen, Feed, Part, Placed, Settings, exchange_of
+from hwsched.cases.case import (
+    Beside,
+    Case,
+    Catalogue,
+    Chosen,
+    Feed,
+    LockPoint,
+    Part,
+    Placed,
+    PointFit,
+    Settings,
+    exchange_of,
+)
 from hwsched.cases.facts import Item, Leaf, Opening
 from hwsched.cases.finding import DISCIPLINES, SEVERITIES, Discipline, Finding, Severity
 from hwsched.cases.fit import (
@@ -29,6 +41,7 @@ __all__ = [
     "SEVERITIES",
     "Alternative",
     "BatteryLife",
+    "Beside",
     "CablePath",
     "Case",
     "Catalogue",
@@ -41,11 +54,13 @@ __all__ = [
     "Hole",
     "Item",
     "Leaf",
+    "LockPoint",
     "Need",
     "Opening",
     "Part",
     "Placed",
     "Placement",
+    "PointFit",
     "Purpose",
     "Refusal",
     "Role",

@@ -1,10 +1,11 @@
-"""The case of one opening: survey facts, catalogue and settings, all that a fit can depend on."""
+"""The case of a lock point: survey facts, catalogue and settings, all that a fit can depend on."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
 
 from hwsched.cases.facts import Item, Leaf, Opening
+from hwsched.cases.fit import Fit
 from hwsched.quantities.money import Exchange, Money, exact_decimal
 
 
@@ -135,8 +136,32 @@ class Settings:
 
 
 @dataclass(frozen=True, slots=True)
+class LockPoint:
+    """A place on a leaf that is locked; an opening may have several: a deadlock above a latch, a lock in each leaf."""
+
+    id: str = ""
+    item_id: str | None = None
+    """The existing lock that is converted here; None while the survey shows none."""
+    number: int = 1
+    """Counted as they are worked out."""
+    name: str = ""
+    """What people call it at its opening; empty where it is the only one."""
+    others: tuple[str, ...] = ()
+    """Existing locks that are converted at the opening's other points, in their order."""
+
+
+@dataclass(frozen=True, slots=True)
+class Beside:
+    """What was worked out for an earlier lock point of the opening: it stands there when the next one is fitted."""
+
+    point: LockPoint
+    fit: Fit | None
+    """What of it the next point meets; None: not worked out yet."""
+
+
+@dataclass(frozen=True, slots=True)
 class Case:
-    """All that a fit of one opening can depend on, as plain values."""
+    """All that a fit of one lock point can depend on, as plain values; most openings have one point."""
 
     opening: Opening
     leaves: tuple[Leaf, ...]
@@ -147,6 +172,9 @@ class Case:
     placed: Placed | None = None
     feed: Feed | None = None
     """None: the opening hangs on no circuit."""
+    point: LockPoint = LockPoint()
+    beside: tuple[Beside, ...] = ()
+    """Earlier lock points of the opening, in their order."""
 
     @property
     def exchange(self) -> Exchange:
@@ -164,3 +192,12 @@ def exchange_of(catalogue: Catalogue, settings: Settings) -> Exchange:
     if len(told) < 2:
         return Exchange(told[0] if told else "")
     return Exchange(settings.currency or None, settings.rates)
+
+
+@dataclass(frozen=True, slots=True)
+class PointFit:
+    """A lock point with what is worked out for it."""
+
+    case: Case
+    fit: Fit | None
+    """None: nothing is worked out for its facts as they stand."""

@@ -5,12 +5,13 @@ What does not matter: identifiers, mark, rooms, building, level, wave, priority,
 
 import hashlib
 import json
-from dataclasses import fields
+from dataclasses import asdict, fields
 from operator import attrgetter
 from typing import Any, Final
 
 from hwsched.cases.case import Case, Settings
 from hwsched.cases.facts import Item, Leaf, Opening
+from hwsched.cases.fit import Fit
 from hwsched.quantities.money import decimal_text
 
 VERSION: Final = 1
@@ -109,4 +110,21 @@ def _later(case: Case) -> dict[str, Any]:
     sources = [chosen.source for chosen in case.chosen]
     if any(source != "by-hand" for source in sources):
         found["sources"] = sources
+    if case.point.others:
+        found["point"] = _point(case)
     return found
+
+
+def _point(case: Case) -> list[Any]:
+    """Return which of several lock points it is, and what stands at the earlier ones; identifiers are left out."""
+    at = {item.id: place for place, item in enumerate(case.items)}
+    own = [at.get(case.point.item_id or ""), [at.get(each) for each in case.point.others]]
+    return [*own, *([at.get(b.point.item_id or ""), _standing(b.fit)] for b in case.beside)]
+
+
+def _standing(fit: Fit | None) -> list[Any] | None:
+    """Return what of a fit another lock point meets."""
+    if fit is None:
+        return None
+    standing = [*fit.parts, *fit.holes, *(each for each in (fit.stack, fit.placement) if each is not None)]
+    return [fit.status, fit.power, [asdict(each) for each in standing]]

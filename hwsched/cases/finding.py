@@ -61,3 +61,5 @@ class Finding:
     waived: bool = False
     waived_by: str = ""
     """Who waived it, why and until when, for print."""
+    point: str = ""
+    """Name of the lock point that it speaks of; empty for the opening, or where there is only one."""

@@ -4,10 +4,12 @@ Coordinates: x from the lock edge toward the hinge edge, y up from the finished 
 the key face (leaf thickness); all mm and degrees.
 """
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from decimal import Decimal
 from typing import Literal
+
+from hwsched.quantities.money import summed
 
 Status = Literal["fitted", "not-fitted", "unknown"]
 Role = Literal[
@@ -213,7 +215,7 @@ class Need:
 
 @dataclass(frozen=True, slots=True)
 class Fit:
-    """All that was worked out for one opening. Equal cases have equal fits: it names no mark."""
+    """All that was worked out for one lock point. Equal cases have equal fits: it names no mark."""
 
     status: Status
     parts: tuple[FittedPart, ...] = ()
@@ -239,3 +241,46 @@ class Fit:
     def part(self, role: str) -> FittedPart | None:
         """Return the first part in a role."""
         return next((p for p in self.parts if p.role == role), None)
+
+
+def together(fits: Sequence[Fit | None]) -> Fit | None:
+    """Return the fits of an opening's lock points as one: what goes into its box, and whether the opening fits.
+
+    Parameters
+    ----------
+    fits : sequence of Fit or None
+        One a lock point; that of an opening with one point is returned as it is.
+
+    Returns
+    -------
+    Fit or None
+        Fitted where all are. Equal parts are added up; place, cable, stack and battery are each point's own and left
+        out. None where one of them is not worked out.
+    """
+    known = [fit for fit in fits if fit is not None]
+    if len(known) != len(fits) or not known:
+        return None
+    if len(known) == 1:
+        return known[0]
+    statuses = {fit.status for fit in known}
+    status: Status = "not-fitted" if "not-fitted" in statuses else "unknown" if "unknown" in statuses else "fitted"
+    parts: dict[tuple[Role, str], FittedPart] = {}
+    for part in (part for fit in known for part in fit.parts):
+        held = parts.get((part.role, part.part))
+        # A tool is brought once, however many holes it makes.
+        more = 0.0 if part.role == "tool" else part.quantity
+        parts[part.role, part.part] = part if held is None else replace(held, quantity=held.quantity + more)
+    misses = [fit.nearest_miss for fit in known if fit.nearest_miss is not None]
+    powers = {fit.power for fit in known}
+    return Fit(
+        status,
+        tuple(parts.values()),
+        holes=tuple(hole for fit in known for hole in fit.holes),
+        power="supply" if "supply" in powers else "battery" if "battery" in powers else "none",
+        refused=tuple(refusal for fit in known for refusal in fit.refused),
+        needs=tuple(dict.fromkeys(need for fit in known for need in fit.needs)),
+        cost=summed(fit.cost for fit in known),
+        currency=next((fit.currency for fit in known if fit.currency), ""),
+        cost_needs=tuple(dict.fromkeys(need for fit in known for need in fit.cost_needs)),
+        nearest_miss=misses[0] if misses else None,
+    )

@@ -125,6 +125,8 @@ class Device:
     """fail-safe, fail-secure; empty where the question does not arise."""
     assumed: tuple[str, ...] = ()
     """What was taken by common practice where the catalogue does not say."""
+    leaf: str = ""
+    """Position of the leaf of its lock point, where the opening's points are on several leaves."""
 
 
 @dataclass(frozen=True, slots=True)

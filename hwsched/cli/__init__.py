@@ -24,6 +24,7 @@ from hwsched.cli.level import LEVEL_VERB
 from hwsched.cli.lift import LIFT
 from hwsched.cli.missing import MISSING
 from hwsched.cli.new import NEW
+from hwsched.cli.pieces import PIECES
 from hwsched.cli.place import PLACE
 from hwsched.cli.power import POWER
 from hwsched.cli.print import PRINT
@@ -85,6 +86,7 @@ VERBS: tuple[Verb, ...] = (
     TERMS,
     PRINT,
     DRAW,
+    PIECES,
     UNDO,
     REDO,
     HISTORY,

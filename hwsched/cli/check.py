@@ -66,6 +66,7 @@ def as_json(checked: Checked) -> list[dict[str, Any]]:
             "cure": finding.cure,
             "values": dict(finding.values),
             "about": finding.about,
+            "lock_point": finding.point,
             "needs": list(finding.needs),
             "waived": finding.waived,
         }

@@ -10,26 +10,34 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_project
+    from hwsched.cli.session import add_point, add_project
 
     add_project(parser)
     parser.add_argument("mark", help="the opening")
     parser.add_argument("role", help="such as cylinder, unit, collar")
     parser.add_argument("part", help="catalogue number")
     parser.add_argument("--quantity", type=float, default=1.0)
+    add_point(parser)
 
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, tell_step, who
     from hwsched.operations.by_hand import choose_part
     from hwsched.operations.choosing import openings_of_marks
+    from hwsched.operations.lock_points import point_named
 
     with opened(arguments) as project:
         opening = openings_of_marks(project, [arguments.mark])[0]
         changes = choose_part(
-            project, opening, arguments.role, arguments.part, who=who(arguments), quantity=arguments.quantity
+            project,
+            opening,
+            arguments.role,
+            arguments.part,
+            who=who(arguments),
+            quantity=arguments.quantity,
+            point=point_named(project, opening, arguments.point),
         )
     return tell_step(arguments, "Chosen", changes)
 
 
-CHOOSE = Verb("choose", "Choose a part by hand for an opening.", _arguments, _run)
+CHOOSE = Verb("choose", "Choose a part by hand for an opening, at a lock point of it.", _arguments, _run)

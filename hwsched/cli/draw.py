@@ -10,13 +10,14 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_project
+    from hwsched.cli.session import add_point, add_project
     from hwsched.operations.drawing_views import POWER_VIEWS, VIEWS
 
     add_project(parser)
     parser.add_argument("mark", help="the opening; for riser a building, for voltages SUPPLY/CIRCUIT")
     parser.add_argument("view", choices=[*VIEWS, *POWER_VIEWS])
     parser.add_argument("file", help="file to write, ending .svg; - is standard output")
+    add_point(parser)
     parser.add_argument("--dark", action="store_true", help="for a dark screen")
 
 
@@ -25,7 +26,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.operations.drawing_views import draw
 
     with opened(arguments) as project, output_file(arguments.file, ".svg") as path:
-        draw(project, arguments.mark, arguments.view, path, dark=arguments.dark)
+        draw(project, arguments.mark, arguments.view, path, dark=arguments.dark, point=arguments.point)
     if arguments.json and arguments.file != "-":
         print_json({"file": arguments.file})
     else:

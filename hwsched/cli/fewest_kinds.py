@@ -41,7 +41,7 @@ def _run(arguments: argparse.Namespace) -> int:
         change_set = None
         if arguments.accept and found.choices:
             change_set = accept_fewest(project, found, who=who(arguments)).number
-            fit_openings(project, list(found.choices), who=who(arguments))
+            fit_openings(project, list(found.changing), who=who(arguments))
     if arguments.json:
         print_json(
             {
@@ -61,7 +61,7 @@ def _run(arguments: argparse.Namespace) -> int:
     proven = "proven best" if found.gap == 0 else f"within {found.gap:.2%} of the best"
     print(f"{len(found.before_kinds)} different parts -> {len(found.after_kinds)}, {proven}")
     before, after = (Money(cost, found.currency).shown() for cost in (found.before_cost, found.after_cost))
-    print(f"list price {before} -> {after}; {len(found.choices)} openings change")
+    print(f"list price {before} -> {after}; {len(found.changing)} openings change")
     for opening, lines in found.choices.items():
         print(f"  {found.marks[opening]}: {', '.join(f'{line.role} {line.part}' for line in lines)}")
     if change_set is None:

@@ -9,6 +9,7 @@ if TYPE_CHECKING:
     import argparse
     from typing import Any
 
+    from hwsched.cases import Fit
     from hwsched.operations.fitting_openings import Fitted
 
 
@@ -36,24 +37,33 @@ def _run(arguments: argparse.Namespace) -> int:
     print(f"{len(fitted)} openings: " + ", ".join(f"{count} {status}" for status, count in sorted(statuses.items())))
     for each in fitted if arguments.marks else ():
         print(f"\n{each.case.opening.mark}: {each.fit.status}")
-        for part in each.fit.parts:
-            print(f"  {part.role:<15} {part.part:<12} x{part.quantity:g}  {part.reason}")
-        for need in each.fit.needs:
-            print(f"  unknown: needs {need.label} ({need.blocks})")
-        for refusal in each.fit.refused:
-            print(f"  refused {refusal.part}: {refusal.reason}")
+        for at in each.points:
+            if at.case.point.name:
+                print(f"  at the {at.case.point.name}: {at.fit.status if at.fit else 'unknown'}")
+            for part in at.fit.parts if at.fit else ():
+                print(f"  {part.role:<15} {part.part:<12} x{part.quantity:g}  {part.reason}")
+            for need in at.fit.needs if at.fit else ():
+                print(f"  unknown: needs {need.label} ({need.blocks})")
+            for refusal in at.fit.refused if at.fit else ():
+                print(f"  refused {refusal.part}: {refusal.reason}")
     print("Nothing to change." if changes.number is None else f"Change set {changes.number} written.")
     return DONE
 
 
 def as_json(fitted: Fitted) -> dict[str, Any]:
-    """Return one opening's fit for machines."""
+    """Return one opening's fit for machines; of an opening with several lock points that of each too."""
+    whole = {"opening": fitted.case.opening.mark, **_fit(fitted.fit)}
+    if len(fitted.points) == 1:
+        return whole
+    points = [{"name": at.case.point.name, **_fit(at.fit)} for at in fitted.points if at.fit is not None]
+    return {**whole, "lock_points": points}
+
+
+def _fit(fit: Fit) -> dict[str, Any]:
     from dataclasses import asdict
 
-    fit = fitted.fit
     place, cable = fit.placement, fit.cable
     return {
-        "opening": fitted.case.opening.mark,
         "status": fit.status,
         "parts": [
             {"role": p.role, "part": p.part, "quantity": p.quantity, "reason": p.reason, "source": p.source}

@@ -10,7 +10,7 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_project
+    from hwsched.cli.session import add_point, add_project
 
     add_project(parser)
     parser.add_argument("mark", help="the opening")
@@ -18,6 +18,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("y", help="the same above the floor")
     parser.add_argument("--leaf", default="single", choices=("single", "active", "inactive"))
     parser.add_argument("--face", default="secured", choices=("secured", "key", "edge"))
+    add_point(parser)
     parser.add_argument("--pattern", default="above", choices=("straight", "above", "below", "in-edge"))
 
 
@@ -25,6 +26,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, tell_step, who
     from hwsched.operations.by_hand import place_unit
     from hwsched.operations.choosing import openings_of_marks, typed_length_mm
+    from hwsched.operations.lock_points import point_named
 
     with opened(arguments) as project:
         opening = openings_of_marks(project, [arguments.mark])[0]
@@ -37,6 +39,7 @@ def _run(arguments: argparse.Namespace) -> int:
             x_mm=typed_length_mm(project, "x", arguments.x),
             y_mm=typed_length_mm(project, "y", arguments.y),
             who=who(arguments),
+            point=point_named(project, opening, arguments.point),
         )
     return tell_step(arguments, "Placed", changes)
 

@@ -146,6 +146,15 @@ def add_marks(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--mark", dest="marks", action="append", default=[], help="only this opening; may be repeated")
 
 
+def add_point(parser: argparse.ArgumentParser) -> None:
+    """Add the choice of a lock point."""
+    parser.add_argument(
+        "--point",
+        metavar="NAME",
+        help="lock point of an opening that has several, by name or number (default: the first)",
+    )
+
+
 def chosen_openings(project: Project, marks: list[str]) -> list[str] | None:
     """Return the identifiers of the openings with these marks; None for all."""
     if not marks:

@@ -28,6 +28,7 @@ def _run(arguments: argparse.Namespace) -> int:
             [
                 {
                     "about": each.about,
+                    "lock_point": each.point,
                     "headline": each.headline,
                     "reasons": [{"text": reason.text, "under": list(reason.under)} for reason in each.reasons],
                 }

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes import Attribute, show_value
+from hwsched.cases.lock_points import LOCK_KINDS
 from hwsched.operations.checking import Checked
 from hwsched.quantities import LengthStyle
 from hwsched.survey import ITEM, LEAF, OPENING
@@ -110,7 +111,8 @@ class FactsForm(QTreeWidget):
         kinds = ITEM.attribute("kind")
         for item in case.items:
             word = kinds.choice(item.kind or "")
-            attributes = tuple(a for a in ITEM.attributes if item.kind == "lock" or a.name not in _LOCK_FACTS)
+            locks = item.kind in LOCK_KINDS or item.lock_form is not None
+            attributes = tuple(a for a in ITEM.attributes if locks or a.name not in _LOCK_FACTS)
             self._section(word.label if word else "Existing item", ITEM.name, item.id, attributes, item)
             self._own_lines(checked, item.id)
         self.expandAll()

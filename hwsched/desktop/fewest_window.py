@@ -136,7 +136,7 @@ class FewestWindow(ToolWindow):
         self.said.setText(
             f"{found.openings} openings: {len(found.before_kinds)} different parts → {len(found.after_kinds)}, "
             f"{proven}. List price {_prices(found)[0]} → {_prices(found)[1]}. "
-            f"{len(found.choices)} openings would change.{left} Nothing is changed yet."
+            f"{len(found.changing)} openings would change.{left} Nothing is changed yet."
         )
         self._show(found)
         self.enable()
@@ -150,7 +150,7 @@ class FewestWindow(ToolWindow):
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             accept_fewest(workspace.project, found, who=workspace.who)
             return fit_openings(
-                workspace.project, list(found.choices), who=workspace.who, progress=progress, cancelled=cancelled
+                workspace.project, list(found.changing), who=workspace.who, progress=progress, cancelled=cancelled
             )[0]
 
         def then(_changes: Any) -> None:
@@ -179,16 +179,17 @@ class FewestWindow(ToolWindow):
         cost = QTreeWidgetItem(["List price", *_prices(found)])
         self.list.addTopLevelItem(cost)
         checked = self.desk.workspace.checked
-        changed = QTreeWidgetItem(["Openings that change", "", str(len(found.choices))])
+        changed = QTreeWidgetItem(["Openings that change", "", str(len(found.changing))])
         self.list.addTopLevelItem(changed)
-        for opening, lines in found.choices.items():
-            now = checked[opening].fit if opening in checked else None
+        for point, lines in found.choices.items():
+            held_points = checked[found.opening_of[point]].points if found.opening_of[point] in checked else ()
+            now = next((each.fit for each in held_points if each.case.point.id == point), None)
             roles = {line.role: line.part for line in lines}
             held: dict[str, str] = {part.role: part.part for part in now.parts} if now is not None else {}
             other = {role: part for role, part in roles.items() if held.get(role) != part}
             was = ", ".join(f"{role} {held[role]}" for role in other if role in held)
             will = ", ".join(f"{role} {part}" for role, part in other.items())
-            item = QTreeWidgetItem([found.marks[opening], was, will])
+            item = QTreeWidgetItem([found.marks[point], was, will])
             item.setToolTip(1, was)
             item.setToolTip(2, will)
             changed.addChild(item)

@@ -21,7 +21,7 @@ from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Checked
 from hwsched.operations.hardware_sets import hardware_sets
 from hwsched.operations.reading_settings import settings_of
-from hwsched.operations.waivers import WaiverBook, facts_of
+from hwsched.operations.waivers import WaiverBook, case_of, facts_of
 from hwsched.operations.waiving import unwaive, waive, waivers
 from hwsched.operations.why import HOLES
 from hwsched.rules import in_rulebook
@@ -105,14 +105,15 @@ class FindingWork(ProjectWork):
         checked = self._shown()
         if checked is None or self.workspace is None or self.jobs.busy:
             return
-        key = facts_of(checked.case, finding)
+        key = facts_of(case_of(checked.cases, finding), finding)
         same = [
             each
             for each in self.workspace.checked.values()
             if any(f.rule == finding.rule and f.about == finding.about for f in each.findings)
         ]
         alike = sum(
-            any(facts_of(each.case, f) == key for f in each.findings if f.rule == finding.rule) for each in same
+            any(facts_of(case_of(each.cases, f), f) == key for f in each.findings if f.rule == finding.rule)
+            for each in same
         )
         everywhere = sum(any(f.rule == finding.rule for f in c.findings) for c in self.workspace.checked.values())
         mark = checked.case.opening.mark
@@ -148,7 +149,7 @@ class FindingWork(ProjectWork):
         checked, workspace = self._shown(), self.workspace
         if checked is None or workspace is None:
             return
-        facts, opening = facts_of(checked.case, finding), checked.case.opening.id
+        facts, opening = facts_of(case_of(checked.cases, finding), finding), checked.case.opening.id
         ids = [
             each.id
             for each in waivers(workspace.project)
@@ -170,7 +171,8 @@ class FindingWork(ProjectWork):
         window = self.tool(WhyWindow, lambda desk: WhyWindow(desk, self))
         if window is not None and checked is not None:
             mark = checked.case.opening.mark
-            self._guarded(lambda: window.ask(mark, about, line))
+            at = self.sheet.shown_point()
+            self._guarded(lambda: window.ask(mark, about, line, at.case.point.name if at is not None else ""))
 
     def show_rulebook(self) -> None:
         """Show the rulebook."""
@@ -240,5 +242,5 @@ class FindingWork(ProjectWork):
 def _waived_otherwise(checked: Checked, book: WaiverBook) -> bool:
     """Tell whether other findings of an opening are waived than its sheet shows."""
     bare = [replace(each, waived=False, waived_by="") if each.waived else each for each in checked.findings]
-    laid = book.lay(checked.case, bare).findings
+    laid = book.lay(checked.cases, bare).findings
     return [each.waived_by for each in laid] != [each.waived_by for each in checked.findings]

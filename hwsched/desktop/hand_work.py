@@ -5,12 +5,14 @@ from PySide6.QtWidgets import (
     QInputDialog,
 )
 
+from hwsched.cases.piece import Piece
 from hwsched.desktop.frame import Frame
 from hwsched.operations.by_hand import choose_part, place_unit, release_part, release_unit
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Checked
 from hwsched.operations.choosing import parts_like
 from hwsched.operations.editing import add_item, add_opening, remove
+from hwsched.operations.pieces import pieces_on_record, record_piece
 from hwsched.operations.trying import against_place, with_unit_at
 from hwsched.operations.typing_in import type_in
 from hwsched.quantities import format_length
@@ -27,10 +29,16 @@ class HandWork(Frame):
         workspace = self.workspace
         if workspace is None:
             return
+        point = self._point()
         if part is None:
-            self.edit(lambda: release_part(workspace.project, opening, role, who=workspace.who))
+            self.edit(lambda: release_part(workspace.project, opening, role, who=workspace.who, point=point))
         else:
-            self.edit(lambda: choose_part(workspace.project, opening, role, part, who=workspace.who))
+            self.edit(lambda: choose_part(workspace.project, opening, role, part, who=workspace.who, point=point))
+
+    def _point(self) -> str | None:
+        """Return the lock point that the sheet shows, where it is one of several."""
+        at = self.sheet.shown_point()
+        return at.case.point.id if at is not None and at.case.point.others else None
 
     def ask_part(self, role: str, number: str) -> None:
         """Ask which part of the same kind shall take a role of the chosen opening, or leave it to the fit."""
@@ -49,11 +57,11 @@ class HandWork(Frame):
         checked = workspace.checked.get(self.chosen) if workspace is not None and self.chosen else None
         if workspace is None or checked is None or self.jobs.busy:
             return
-        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker)
+        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker, self.sheet.number)
         self.sheet.show_tried(tried, self.style_of_lengths, self._said_of(tried))
 
     def _said_of(self, tried: Checked) -> str:
-        style, fit_ = self.style_of_lengths, tried.fit
+        style, fit_ = self.style_of_lengths, tried.point(self.sheet.number).fit
         against = against_place(tried)
         words = ["Does not fit here: " + against[0].message if against else "Fits here"]
         if fit_ is not None and fit_.cable is not None:
@@ -69,9 +77,10 @@ class HandWork(Frame):
         checked = workspace.checked.get(self.chosen) if workspace is not None and self.chosen else None
         if workspace is None or checked is None or self.jobs.busy:
             return
-        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker)
+        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker, self.sheet.number)
         against = against_place(tried)
-        place = tried.fit.placement if tried.fit is not None else None
+        fit = tried.point(self.sheet.number).fit
+        place = fit.placement if fit is not None else None
         if against or place is None:
             self._show_sheet()
             reason = against[0].message if against else "There is no place for the unit here."
@@ -87,6 +96,7 @@ class HandWork(Frame):
                 x_mm=round(x_mm, 2),
                 y_mm=round(y_mm, 2),
                 who=workspace.who,
+                point=self._point(),
             )
         )
 
@@ -94,7 +104,39 @@ class HandWork(Frame):
         """Leave the place of the chosen opening's unit to the fit again."""
         workspace, opening = self.workspace, self.chosen
         if workspace is not None and opening is not None and not self.jobs.busy:
-            self.edit(lambda: release_unit(workspace.project, opening, who=workspace.who))
+            point = self._point()
+            self.edit(lambda: release_unit(workspace.project, opening, who=workspace.who, point=point))
+
+    def show_pieces(self) -> None:
+        """Fill the sheet's page of pieces."""
+        workspace = self.workspace
+        checked = workspace.checked.get(self.chosen) if workspace is not None and self.chosen else None
+        if workspace is not None and checked is not None:
+            self.sheet.pieces_page.show_pieces(pieces_on_record(workspace.project, checked))
+
+    def ask_serial(self, piece: Piece) -> None:
+        """Ask for the serial number of a piece and write it down."""
+        text, given = QInputDialog.getText(
+            self, "Serial number", f"Serial number of {piece.role} {piece.part}:", text=piece.serial
+        )
+        if given:
+            self.record_piece(piece, serial=text)
+
+    def ask_lot(self, piece: Piece) -> None:
+        """Ask for the lot of a piece and write it down."""
+        text, given = QInputDialog.getText(self, "Lot", f"Lot of {piece.role} {piece.part}:", text=piece.lot)
+        if given:
+            self.record_piece(piece, lot=text)
+
+    def record_piece(self, piece: Piece, *, serial: str | None = None, lot: str | None = None) -> None:
+        """Write down the serial number or the lot of a piece of the chosen opening."""
+        workspace, opening = self.workspace, self.chosen
+        if workspace is not None and opening is not None and not self.jobs.busy:
+            self.edit(
+                lambda: record_piece(
+                    workspace.project, opening, piece.id, who=workspace.who, serial=serial, lot=lot
+                )
+            )
 
     @Slot(str, str, str, str)
     def _on_edited(self, entity: str, row: str, attribute: str, text: str) -> None:

@@ -3,11 +3,12 @@
 from collections.abc import Mapping
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
-from hwsched.cases import Fit
+from hwsched.cases import Fit, PointFit
 from hwsched.desktop.drawing_view import DrawingView
 from hwsched.desktop.facts_form import FactsForm
+from hwsched.desktop.pieces_page import PiecesPage
 from hwsched.desktop.register import state_of
 from hwsched.desktop.set_book import OpeningSet
 from hwsched.desktop.sheet_pages import FindingsPage, HolesPage, PartsPage, RefusedPage
@@ -15,6 +16,7 @@ from hwsched.drawings import elevation
 from hwsched.drawings.handing import lock_edge_left
 from hwsched.operations.checking import Checked
 from hwsched.quantities import LengthStyle, format_length
+from hwsched.rules.reading import leaf_hand
 
 
 class OpeningSheet(QWidget):
@@ -26,6 +28,8 @@ class OpeningSheet(QWidget):
     unit_dropped = Signal(float, float)
     wants_part = Signal(str, str)
     """Role and catalogue number of the part that a person wants to choose otherwise."""
+    wants_pieces = Signal()
+    """The page of pieces is in sight and shall be filled."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -38,17 +42,22 @@ class OpeningSheet(QWidget):
         self.title.setFont(font)
         self.state = QLabel()
         self.state.setWordWrap(True)
+        self.point_box = QComboBox()
+        self.point_box.setToolTip("Which lock point of the opening is shown; parts and place are chosen for it")
+        self.point_box.activated.connect(lambda _index: self._show())
         self.view = DrawingView()
         self.view.set_movable("unit")
         self.view.dragged.connect(self._on_dragged)
         self.view.dropped.connect(self._on_dropped)
         self._checked: Checked | None = None
+        self._style: LengthStyle = "fraction"
         self.facts = FactsForm()
         self.facts.edited.connect(self.edited)
         self.sets: Mapping[str, OpeningSet] = {}
         """Hardware set of each opening that has one."""
         self.parts_page, self.holes_page = PartsPage(), HolesPage()
         self.findings_page, self.refused_page = FindingsPage(), RefusedPage()
+        self.pieces_page = PiecesPage()
         self.parts, self.holes = self.parts_page.table, self.holes_page.table
         self.findings, self.refused = self.findings_page.table, self.refused_page.table
         self.parts_page.wants_part.connect(self.wants_part)
@@ -61,8 +70,10 @@ class OpeningSheet(QWidget):
             (self.holes_page, "Holes"),
             (self.findings_page, "Findings"),
             (self.refused_page, "Refused"),
+            (self.pieces_page, "Pieces"),
         ):
             self.pages.addTab(page, name)
+        self.pages.currentChanged.connect(lambda _index: self._ask_pieces())
         split = QSplitter(Qt.Orientation.Vertical)
         split.addWidget(self.view)
         split.addWidget(self.pages)
@@ -73,15 +84,47 @@ class OpeningSheet(QWidget):
         layout.setContentsMargins(6, 6, 6, 6)
         layout.addWidget(self.title)
         layout.addWidget(self.state)
+        layout.addWidget(self.point_box)
         layout.addWidget(split, 1)
+        self._opening = ""
         self.show_opening(None, "fraction")
 
     def show_tried(self, tried: Checked, style: LengthStyle, words: str) -> None:
         """Show where a dragged unit would stand, and what would follow."""
         self.state.setText(words)
         self._show_findings(tried)
-        fit = tried.fit or Fit("unknown")
-        self.view.show_drawings([elevation(tried.case, fit, face, style) for face in ("secured", "key")])
+        self._draw(tried, style)
+
+    def _draw(self, checked: Checked, style: LengthStyle) -> None:
+        at = checked.point(self.number)
+        beside = [each for each in checked.points if each is not at]
+        fit = at.fit or Fit("unknown")
+        self.view.show_drawings([elevation(at.case, fit, face, style, beside=beside) for face in ("secured", "key")])
+
+    @property
+    def number(self) -> int:
+        """Of the lock point that is shown."""
+        return int(self.point_box.currentData() or 1)
+
+    def shown_point(self) -> PointFit | None:
+        """Return the lock point that is shown."""
+        return self._checked.point(self.number) if self._checked is not None else None
+
+    def _offer_points(self, checked: Checked | None) -> None:
+        """List the lock points of an opening; the one that was shown stays where it is the same opening."""
+        before = self.number
+        same = checked is not None and self._opening == checked.case.opening.id
+        self._opening = checked.case.opening.id if checked is not None else ""
+        self.point_box.clear()
+        for each in checked.points if checked is not None else ():
+            name = each.case.point.name
+            self.point_box.addItem(f"Lock point {each.case.point.number}: {name}", each.case.point.number)
+        self.point_box.setCurrentIndex(max(self.point_box.findData(before), 0) if same else 0)
+        self.point_box.setVisible(checked is not None and len(checked.points) > 1)
+
+    def _ask_pieces(self) -> None:
+        if self.pages.currentWidget() is self.pieces_page:
+            self.wants_pieces.emit()
 
     def _show_findings(self, checked: Checked) -> None:
         self.findings_page.show_findings(checked.findings)
@@ -97,9 +140,9 @@ class OpeningSheet(QWidget):
             self.unit_dropped.emit(*corner)
 
     def _corner(self, right: float, up: float) -> tuple[float, float] | None:
-        checked = self._checked
-        place = checked.fit.placement if checked is not None and checked.fit is not None else None
-        hand = checked.case.opening.hand if checked is not None else None
+        at = self.shown_point()
+        place = at.fit.placement if at is not None and at.fit is not None else None
+        hand = leaf_hand(at.case) if at is not None else None
         if place is None or hand is None or place.face != "secured":
             return None
         # Seen from the secured side x runs from the lock edge to the right or to the left, as the hand has it.
@@ -108,7 +151,8 @@ class OpeningSheet(QWidget):
 
     def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
         """Show an opening, or what to do to see one."""
-        self._checked = checked
+        self._checked, self._style = checked, style
+        self._offer_points(checked)
         self.facts.show_opening(checked, style)
         self.pages.setVisible(checked is not None)
         if checked is None:
@@ -119,22 +163,32 @@ class OpeningSheet(QWidget):
         opening = checked.case.opening
         where = " · ".join(word for word in (opening.building, opening.level, opening.room_to) if word)
         self.title.setText(f"{opening.mark}   {where}")
-        self.state.setText(_sentence(checked, style))
-        fit = checked.fit or Fit("unknown")
-        self.view.show_drawings([elevation(checked.case, fit, face, style) for face in ("secured", "key")])
-        self.parts_page.show_fit(fit, self.sets.get(opening.id))
-        self.holes_page.show_fit(fit, style)
         self._show_findings(checked)
+        self._show()
+
+    def _show(self) -> None:
+        """Show the chosen lock point of the opening."""
+        checked, style = self._checked, self._style
+        if checked is None:
+            return
+        at = checked.point(self.number)
+        fit = at.fit or Fit("unknown")
+        self.state.setText(_sentence(checked, at, style))
+        self._draw(checked, style)
+        # A hardware set speaks of the first lock point.
+        self.parts_page.show_fit(fit, self.sets.get(checked.case.opening.id) if at.case.point.number == 1 else None)
+        self.holes_page.show_fit(fit, style)
         refused = self.refused_page.show_fit(fit)
         titles = ("Survey", f"Parts {len(fit.parts)}", f"Holes {len(fit.holes)}", self.findings_page.title())
         for page, text in enumerate((*titles, f"Refused {refused}")):
             self.pages.setTabText(page, text)
+        self._ask_pieces()
 
 
-def _sentence(checked: Checked, style: LengthStyle) -> str:
+def _sentence(checked: Checked, at: PointFit, style: LengthStyle) -> str:
     state = state_of(checked)
-    fit = checked.fit
-    if fit is None:
+    fit = at.fit
+    if checked.fit is None or fit is None:
         return "To be fitted: nothing is worked out for the facts as they stand."
     words = [state if checked.stored else f"{state}, worked out just now; run Fit to store it"]
     if fit.cable is not None:

@@ -18,6 +18,7 @@ from hwsched.drawings.riser import risers
 from hwsched.drawings.riser_strings import Levels
 from hwsched.drawings.voltage_plot import voltage_plot
 from hwsched.drawings.wiring_sheet import wiring_sheet
+from hwsched.drawings.wiring_way import leaves_of
 from hwsched.operations.checking import Checked
 from hwsched.quantities import LengthStyle
 from hwsched.survey import CIRCUIT, RUN, SUPPLY, Entity
@@ -261,7 +262,8 @@ class PowerSheet(QWidget):
             self.riser.show_drawings(drawn, "No supply is laid here.")
         elif page is self.wiring:
             held = laid.work.circuit_of(identifier) if kind == "opening" else None
-            sheets = [wiring_sheet(*held, identifier, laid.style)] if held is not None else []
+            leaves = leaves_of(held[1], identifier) if held is not None else ()
+            sheets = [wiring_sheet(*held, identifier, laid.style, leaf=leaf) for leaf in leaves if held is not None]
             self.wiring.show_drawings(sheets, "Choose an opening that hangs on a circuit to see how it is wired.")
         elif page is self.plot:
             circuit = laid.circuit(self._circuit)

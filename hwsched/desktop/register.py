@@ -12,6 +12,7 @@ from PySide6.QtGui import QColor, QPalette
 from hwsched.desktop.set_book import OpeningSet
 from hwsched.model.queries import natural
 from hwsched.operations.checking import Checked
+from hwsched.rules.reading import active_leaf, lock_item
 from hwsched.survey import ITEM, LEAF, OPENING
 
 Index = QModelIndex | QPersistentModelIndex
@@ -57,8 +58,8 @@ def row_of(checked: Checked, of_set: OpeningSet | None = None) -> tuple[str, ...
     """Return the texts of one opening, in the order of COLUMNS."""
     case = checked.case
     opening = case.opening
-    leaf = next((leaf for leaf in case.leaves if leaf.position != "inactive"), None)
-    lock = next((item for item in case.items if item.kind == "lock"), None)
+    leaf = active_leaf(case)
+    locks = [lock for at in checked.points if (lock := lock_item(at.case)) is not None]
     counts = [sum(f.severity == s and not f.waived for f in checked.findings) for s in ("error", "warning", "note")]
     counts.append(sum(f.waived for f in checked.findings))
     findings = "  ".join(f"{n} {word}" for n, word in zip(counts, ("err", "warn", "note", "waived"), strict=True) if n)
@@ -72,7 +73,7 @@ def row_of(checked: Checked, of_set: OpeningSet | None = None) -> tuple[str, ...
         opening.hand or "?",
         _word(OPENING, "rating", opening.rating),
         _word(LEAF, "material", leaf.material) if leaf else "no leaf",
-        _word(ITEM, "lock_form", lock.lock_form) if lock else "none",
+        " + ".join(_word(ITEM, "lock_form", lock.lock_form) for lock in locks) or "none",
         opening.building or "",
         opening.level or "",
     )

@@ -46,8 +46,8 @@ class WhyWindow(ToolWindow):
         self.foot.addWidget(self.rule)
         self.foot.addWidget(self.copy)
 
-    def ask(self, mark: str, about: str, line: str = "") -> None:
-        """Tell about one thing of an opening, and point at the line that begins so.
+    def ask(self, mark: str, about: str, line: str = "", point: str = "") -> None:
+        """Tell about one thing of an opening, or of a lock point of it, and point at the line that begins so.
 
         Raises
         ------
@@ -61,8 +61,11 @@ class WhyWindow(ToolWindow):
         self.about.clear()
         for each in told:
             rule = in_rulebook(each.about)
-            self.about.addItem(_WORDS.get(each.about, rule.title if rule is not None else each.about), each.about)
-        self.about.setCurrentIndex(max(self.about.findData(about), 0))
+            words = _WORDS.get(each.about, rule.title if rule is not None else each.about)
+            self.about.addItem(f"{words}, {each.point}" if each.point else words, each.about)
+        at = [place for place, each in enumerate(told) if each.about == about]
+        here = [place for place in at if told[place].point == point]
+        self.about.setCurrentIndex((here or at or [0])[0])
         self.about.blockSignals(False)
         self._show()
         if line:
@@ -75,7 +78,8 @@ class WhyWindow(ToolWindow):
         if not self.mark:
             return
         try:
-            self.ask(self.mark, str(self.about.currentData() or ""))
+            chain = self.chain()
+            self.ask(self.mark, str(self.about.currentData() or ""), point=chain.point if chain is not None else "")
         except ChangeError:
             self.close()
 

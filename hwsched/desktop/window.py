@@ -35,6 +35,9 @@ class Window(SpecifyWork):
         self.sheet.wants_part.connect(self.ask_part)
         self.sheet.unit_dragged.connect(self._on_unit_dragged)
         self.sheet.unit_dropped.connect(self.move_unit)
+        self.sheet.wants_pieces.connect(self.show_pieces)
+        self.sheet.pieces_page.wants_serial.connect(self.ask_serial)
+        self.sheet.pieces_page.wants_lot.connect(self.ask_lot)
         self._enable()
 
     def _build_actions(self) -> None:

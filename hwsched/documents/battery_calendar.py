@@ -11,7 +11,7 @@ from hwsched.wiring.batteries import Due, dues
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     """Build the battery calendar of a project."""
-    found = dues((view.case, view.fit) for view in project.openings)
+    found = dues((at.case, at.fit) for view in project.openings for at in view.points)
     dated = sorted((due for due in found if due.due_on is not None), key=lambda due: (due.due_on or date.max, due.mark))
     undated = [due for due in found if due.due_on is None]
     sections = [Section((*_summary(found, dated), _weakest(found)))] if found else [Section((*_summary(found, dated),))]
@@ -24,14 +24,18 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     sections.append(Section(tuple(_defaults())))
     return Document(
         "Battery calendar", project.title, project.revision, project.date, tuple(sections),
-        subtitle=f"{len(found)} openings on batteries", events=tuple(_event(project, due) for due in dated),
+        subtitle=f"{_openings(found)} openings on batteries", events=tuple(_event(project, due) for due in dated),
     )  # fmt: skip
+
+
+def _openings(found: tuple[Due, ...]) -> int:
+    return len({due.opening_id for due in found})
 
 
 def _summary(found: tuple[Due, ...], dated: list[Due]) -> list[Block]:
     lives = [due.days for due in found if due.days is not None]
     pairs = (
-        ("Openings on batteries", str(len(found))),
+        ("Openings on batteries", str(_openings(found))),
         ("Shortest life", f"{min(lives):.0f} days" if lives else words.UNKNOWN),
         ("With a day of change", str(len(dated))),
         ("Installation date unknown", str(sum(due.installed_on is None for due in found))),
@@ -118,7 +122,7 @@ def _event(project: ProjectView, due: Due) -> Event:
     cells = f"{words.quantity(due.count)} × {due.designation or due.cell}"
     days = "" if due.days is None else f"About {due.days:.0f} days by charge at the surveyed use."
     return Event(
-        f"battery-{due.opening_id}", due.due_on or date.max, f"Change cells of {due.mark}: {cells}", days,
+        f"battery-{due.key}", due.due_on or date.max, f"Change cells of {due.mark}: {cells}", days,
         words.place(*due.place),
     )  # fmt: skip
 

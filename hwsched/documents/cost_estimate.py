@@ -24,7 +24,8 @@ def totals(project: ProjectView, by: str) -> Mapping[str, Cost]:
     by : {"building", "set", "opening"}
         What is added up.
     """
-    found = price_openings(((v.case, v.fit) for v in project.openings), project.catalogue, project.terms)
+    pairs_of = ((at.case, at.fit) for view in project.openings for at in view.points)
+    found = price_openings(pairs_of, project.catalogue, project.terms)
     pairs: list[tuple[str, Cost]] = []
     for view in project.openings:
         opening = view.case.opening

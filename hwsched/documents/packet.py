@@ -2,7 +2,7 @@
 
 from typing import Final
 
-from hwsched.cases import Hole
+from hwsched.cases import Case, Fit, Hole
 from hwsched.documents import packet_steps, words
 from hwsched.documents.box_contents import contents
 from hwsched.documents.packet_power import power_blocks
@@ -27,6 +27,7 @@ from hwsched.render.blocks import (
     SignOff,
     Table,
 )
+from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
 
 _SAME_PLACE_MM: Final = 0.05
 """What a rule does not show."""
@@ -54,31 +55,84 @@ def _blocks(project: ProjectView, view: OpeningView) -> list[Block]:
     blocks: list[Block] = [Heading(f"Opening {view.mark}"), *_verdict(view), _facts(project, view)]
     if view.fit is None:
         return blocks
-    situation = Situation(view.case, view.fit, view.lock_leaf, view.lock)
-    style = project.length_style
-    drawings = tuple(elevation(view.case, view.fit, face, style) for face in ("secured", "key"))
-    blocks.append(Drawings(drawings, height_mm=92.0))
-    if view.fit.status == "fitted":
-        blocks += _fit_lines(project, view)
-        blocks += [Heading("Cautions", 2), *(Paragraph(t, "caution") for t in packet_steps.chosen(CAUTIONS, situation))]
-        blocks.append(Paragraph(words.ADVICE, "small"))
-        if situation.leaf is not None:
-            detail = face_detail(view.case, view.fit, "secured", style)
-            cuts = (section(view.case, view.fit, style), edge_view(view.case, view.fit, style))
-            blocks += [
-                Heading("Where to drill and place", 2),
-                Drawings((detail,), height_mm=105.0),
-                Drawings(cuts, height_mm=95.0, same_scale=False),
-            ]
-            if any(hole.up_deg or hole.edge_deg for hole in view.fit.holes):
-                blocks.append(Drawings((bore_detail(view.case, view.fit, style),), height_mm=90.0))
-        blocks += _holes(project, view)
-        blocks += _box(project, view)
-        blocks += [Heading("Steps", 2), Bullets(packet_steps.chosen(STEPS, situation), numbered=True)]
-        blocks += _tests(project, situation)
+    fitted = view.fit.status == "fitted"
+    parts = _situations(view)
+    if view.several and fitted:
+        blocks += [*_cautions(parts), *_box(project, view)]
+    for situation in parts:
+        blocks += _of_point(project, view, situation, fitted=fitted)
     blocks += _findings(view)
     blocks += [Heading("Sign-off", 2), SignOff(("Installer", "Checked by", "For the owner"))]
     return blocks
+
+
+def _situations(view: OpeningView) -> list[Situation]:
+    """Return what decides the texts of each lock point: some steps are done once an opening or once a leaf."""
+    found: list[Situation] = []
+    leaves: list[str] = []
+    for number, at in enumerate(view.points, start=1):
+        leaf = lock_leaf(at.case) or next(iter(at.case.leaves), None)
+        name = leaf_name(leaf) if leaf is not None else ""
+        found.append(
+            Situation(
+                at.case,
+                at.fit or Fit("unknown"),
+                leaf,
+                lock_item(at.case),
+                first=number == 1,
+                last=number == len(view.points),
+                new_leaf=name not in leaves,
+            )
+        )
+        leaves.append(name)
+    return found
+
+
+def _of_point(project: ProjectView, view: OpeningView, situation: Situation, *, fitted: bool) -> list[Block]:
+    """Return the part of a packet for one lock point: the whole work of an opening that has only one."""
+    case, fit, style = situation.case, situation.fit, project.length_style
+    blocks: list[Block] = []
+    if view.several:
+        blocks += [Heading(_title(case)), Facts(tuple(_leaf_facts(situation, style) + _lock_facts(situation, style)))]
+    beside = [each for each in view.points if each.case is not case]
+    drawings = tuple(elevation(case, fit, face, style, beside=beside) for face in ("secured", "key"))
+    blocks.append(Drawings(drawings, height_mm=92.0))
+    if not fitted:
+        return blocks
+    blocks += _fit_lines(situation, style)
+    if not view.several:
+        blocks += _cautions([situation])
+    if situation.leaf is not None:
+        detail = face_detail(case, fit, "secured", style)
+        cuts = (section(case, fit, style), edge_view(case, fit, style))
+        blocks += [
+            Heading("Where to drill and place", 2),
+            Drawings((detail,), height_mm=105.0),
+            Drawings(cuts, height_mm=95.0, same_scale=False),
+        ]
+        if any(hole.up_deg or hole.edge_deg for hole in fit.holes):
+            blocks.append(Drawings((bore_detail(case, fit, style),), height_mm=90.0))
+    blocks += _holes(situation, style)
+    if not view.several:
+        blocks += _box(project, view)
+    blocks += [Heading("Steps", 2), Bullets(packet_steps.chosen(STEPS, situation), numbered=True)]
+    blocks += _tests(project, situation)
+    return blocks
+
+
+def _title(case: Case) -> str:
+    name = case.point.name
+    return f"Lock point {case.point.number}: {name}"
+
+
+def _cautions(parts: list[Situation]) -> list[Block]:
+    texts = dict.fromkeys(text for situation in parts for text in packet_steps.chosen(CAUTIONS, situation))
+    cautions = [text for text in (each.text for each in CAUTIONS) if text in texts]
+    return [
+        Heading("Cautions", 2),
+        *(Paragraph(text, "caution") for text in cautions),
+        Paragraph(words.ADVICE, "small"),
+    ]
 
 
 def _verdict(view: OpeningView) -> list[Block]:
@@ -90,7 +144,13 @@ def _verdict(view: OpeningView) -> list[Block]:
         missing = "; ".join(f"needs {need.label} ({need.blocks})" for need in view.fit.needs) or "facts are missing"
         return [Paragraph(f"DO NOT INSTALL. Unknown: {missing}.", "stop")]
     if view.fit.status == "not-fitted":
-        reasons = "; ".join(f"{refusal.part}: {refusal.reason}" for refusal in view.fit.refused[:3])
+        refused = [
+            (f"{at.case.point.name}, " if at.case.point.name else "", refusal)
+            for at in view.points
+            if at.fit is not None and at.fit.status == "not-fitted"
+            for refusal in at.fit.refused
+        ]
+        reasons = "; ".join(f"{where}{refusal.part}: {refusal.reason}" for where, refusal in refused[:3])
         return [Paragraph(f"DO NOT INSTALL. No combination of parts fits. {reasons}", "stop")]
     if view.blocking:
         reasons = " ".join(f"{finding.message} Cure: {finding.cure}" for finding in view.blocking)
@@ -99,40 +159,55 @@ def _verdict(view: OpeningView) -> list[Block]:
 
 
 def _facts(project: ProjectView, view: OpeningView) -> Facts:
-    opening, leaf, lock = view.case.opening, view.lock_leaf, view.lock
-    style = project.length_style
+    opening = view.case.opening
     pairs = [
         ("Location", words.location(opening.room_from, opening.room_to) or words.UNKNOWN),
         ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
         ("Fire rating", words.opening_word("rating", opening.rating)),
         ("Egress role", words.opening_word("egress", opening.egress)),
     ]
-    if leaf is not None:
-        pairs += [
-            ("Leaf size", words.size(leaf, style)),
-            ("Leaf thickness", words.length(leaf.thickness_mm, style)),
-            (
-                "Leaf",
-                f"{words.leaf_word('material', leaf.material)}, {words.leaf_word('construction', leaf.construction)}",
-            ),
-            ("Frame", words.opening_word("frame_material", opening.frame_material)),
-        ]
-    if lock is not None:
-        pairs += [
-            ("Existing lock", words.item_word("lock_form", lock.lock_form)),
-            ("Function", words.item_word("function", lock.function)),
-            ("Backset", words.length(lock.backset_mm, style)),
-            ("Cylinder above floor", words.length(lock.cylinder_height_mm, style)),
-        ]
+    if view.several:
+        pairs.append(("Lock points", ", ".join(at.case.point.name for at in view.points)))
+        if view.case.leaves:
+            pairs.append(("Frame", words.opening_word("frame_material", opening.frame_material)))
+    else:
+        situation = _situations(view)[0]
+        pairs += _leaf_facts(situation, project.length_style)
+        if situation.leaf is not None:
+            pairs.append(("Frame", words.opening_word("frame_material", opening.frame_material)))
+        pairs += _lock_facts(situation, project.length_style)
     pairs += [(label, text or words.UNKNOWN) for label, text in view.own]
     return Facts(tuple(pairs))
 
 
-def _fit_lines(project: ProjectView, view: OpeningView) -> list[Block]:
-    fit = view.fit
-    style = project.length_style
-    if fit is None:
+def _leaf_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]:
+    leaf = situation.leaf
+    if leaf is None:
         return []
+    hand = leaf_hand(situation.case)
+    own_hand = [("Hand of this leaf", hand or "hand unknown")] if hand != situation.case.opening.hand else []
+    return [
+        *own_hand,
+        ("Leaf size", words.size(leaf, style)),
+        ("Leaf thickness", words.length(leaf.thickness_mm, style)),
+        ("Leaf", f"{words.leaf_word('material', leaf.material)}, {words.leaf_word('construction', leaf.construction)}"),
+    ]
+
+
+def _lock_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]:
+    lock = situation.lock
+    if lock is None:
+        return []
+    return [
+        ("Existing lock", words.item_word("lock_form", lock.lock_form)),
+        ("Function", words.item_word("function", lock.function)),
+        ("Backset", words.length(lock.backset_mm, style)),
+        ("Cylinder above floor", words.length(lock.cylinder_height_mm, style)),
+    ]
+
+
+def _fit_lines(situation: Situation, style: LengthStyle) -> list[Block]:
+    fit = situation.fit
     pairs = []
     if fit.stack is not None:
         turns = f", cam plane {fit.stack.turns} turns beyond centre" if fit.stack.turns else ""
@@ -161,11 +236,10 @@ def _fit_lines(project: ProjectView, view: OpeningView) -> list[Block]:
     return [Facts(tuple(pairs))] if pairs else []
 
 
-def _holes(project: ProjectView, view: OpeningView) -> list[Block]:
-    fit = view.fit
-    if fit is None or not fit.holes:
+def _holes(situation: Situation, style: LengthStyle) -> list[Block]:
+    fit = situation.fit
+    if not fit.holes:
         return [Heading("Holes", 2), Paragraph("No hole is made.")]
-    style = project.length_style
     rows: list[tuple[Cell, ...]] = []
     for hole in sorted(fit.holes, key=lambda h: h.order):
         rows.append(
@@ -224,17 +298,21 @@ def _depth(hole: Hole, style: LengthStyle) -> str:
 
 
 def _box(project: ProjectView, view: OpeningView) -> list[Block]:
-    fit = view.fit
-    if fit is None:
-        return []
     rows: list[tuple[Cell, ...]] = []
     strong = set()
-    for part in item_lines(fit.parts):
-        entry = project.catalogue.get(part.part)
-        strong.add(len(rows))
-        rows.append((TICK, words.quantity(part.quantity), entry.unit if entry else "", part.part, part.description))
-        for inside in contents(project.catalogue, part.part, part.quantity):
-            rows.append(("", inside.shown, inside.unit, inside.number, inside.text))
+    for at in view.points:
+        if at.fit is None:
+            continue
+        if view.several:
+            strong.add(len(rows))
+            rows.append(("", "", "", "", f"For the {at.case.point.name}:"))
+        for part in item_lines(at.fit.parts):
+            entry = project.catalogue.get(part.part)
+            strong.add(len(rows))
+            unit = entry.unit if entry else ""
+            rows.append((TICK, words.quantity(part.quantity), unit, part.part, part.description))
+            for inside in contents(project.catalogue, part.part, part.quantity):
+                rows.append(("", inside.shown, inside.unit, inside.number, inside.text))
     columns = (
         Column("", 0.3, "centre"), Column("Qty", 0.6, "right"), Column("Unit", 0.6), Column("Part", 1.6),
         Column("Description", 5.0),
@@ -242,9 +320,11 @@ def _box(project: ProjectView, view: OpeningView) -> list[Block]:
     blocks: list[Block] = [
         Heading("Box contents", 2), Table(columns, tuple(rows), title="Box contents", strong_rows=frozenset(strong)),
     ]  # fmt: skip
-    tools = [f"{part.description or part.part} ({part.part})" for part in fit.parts if part.role == "tool"]
-    held = {entry.text_of("form") for part in fit.parts if (entry := project.catalogue.get(part.part)) is not None}
-    tools += sorted({hole.tool for hole in fit.holes if hole.tool and hole.tool not in held})
+    parts = [part for at in view.points if at.fit is not None for part in at.fit.parts]
+    holes = [hole for at in view.points if at.fit is not None for hole in at.fit.holes]
+    tools = list(dict.fromkeys(f"{p.description or p.part} ({p.part})" for p in parts if p.role == "tool"))
+    held = {entry.text_of("form") for part in parts if (entry := project.catalogue.get(part.part)) is not None}
+    tools += sorted({hole.tool for hole in holes if hole.tool and hole.tool not in held})
     if tools:
         blocks += [Heading("Tools", 2), Bullets(tuple(tools))]
     return blocks

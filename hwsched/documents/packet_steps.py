@@ -6,18 +6,24 @@ jurisdiction and licensed practice.
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Literal
 
 from hwsched.cases import Case, Fit, Item, Leaf
 
 
 @dataclass(frozen=True, slots=True)
 class Situation:
-    """What decides which texts apply."""
+    """What decides which texts apply: the facts of a lock point, and its turn among those of its opening."""
 
     case: Case
     fit: Fit
     leaf: Leaf | None
     lock: Item | None
+    first: bool = True
+    """Whether it is the opening's first lock point, or the only one."""
+    last: bool = True
+    new_leaf: bool = True
+    """Whether no earlier one is on its leaf."""
 
     @property
     def lock_form(self) -> str:
@@ -65,6 +71,13 @@ class Text:
 
     text: str
     when: Callable[[Situation], bool]
+    turn: Literal["each", "first", "leaf", "last"] = "each"
+    """At each lock point of an opening, at its first or last one only, or at the first one on a leaf."""
+
+    def at(self, situation: Situation) -> bool:
+        """Tell whether it is printed."""
+        due = {"each": True, "first": situation.first, "leaf": situation.new_leaf, "last": situation.last}
+        return due[self.turn] and self.when(situation)
 
 
 def _always(_: Situation) -> bool:
@@ -116,12 +129,12 @@ STEPS: tuple[Text, ...] = (
         "Compare mark, hand, leaf thickness and existing lock with this packet. Stop and report if one differs.",
         _always,
     ),
-    Text("Lay out the box contents and tick them off before anything is taken from the door.", _always),
+    Text("Lay out the box contents and tick them off before anything is taken from the door.", _always, "first"),
     Text(
         "Program key and unit with each other at the bench, and set the clock, before work on the door starts.",
         lambda s: s.has("unit"),
     ),
-    Text("Wedge the leaf open and protect the floor under it.", lambda s: s.leaf is not None),
+    Text("Wedge the leaf open and protect the floor under it.", lambda s: s.leaf is not None, "leaf"),
     Text(
         "Loosen the cylinder's set screw at the lock edge, unscrew the old cylinder and keep it for the owner.",
         lambda s: s.lock_form == "mortise",
@@ -208,7 +221,7 @@ STEPS: tuple[Text, ...] = (
         lambda s: s.leaf is not None,
     ),
     Text("Test everything on the test sheet.", lambda s: s.leaf is None),
-    Text("Fill in serial numbers, readings and what was found different, and sign.", _always),
+    Text("Fill in serial numbers, readings and what was found different, and sign.", _always, "last"),
 )
 
 TESTS: tuple[Text, ...] = (
@@ -219,7 +232,7 @@ TESTS: tuple[Text, ...] = (
     Text("From inside: one ordinary movement opens, unit powered", lambda s: s.egress and s.leaf is not None),
     Text("From inside: one ordinary movement opens, unit without power", lambda s: s.egress and s.leaf is not None),
     Text("The leaf closes and latches by itself from any position", lambda s: s.rated and s.leaf is not None),
-    Text("Fire label on leaf and frame can be read", lambda s: s.rated and s.leaf is not None),
+    Text("Fire label on leaf and frame can be read", lambda s: s.rated and s.leaf is not None, "leaf"),
     Text("Cylinder head stands flush with its collar, not recessed", lambda s: s.has("collar")),
     Text("No lead is pinched, cover closes without force", lambda s: s.fit.cable is not None),
     Text("Voltage at the unit, nothing operating", lambda s: s.has("unit")),
@@ -231,4 +244,4 @@ TESTS: tuple[Text, ...] = (
 
 def chosen(texts: tuple[Text, ...], situation: Situation) -> tuple[str, ...]:
     """Return the texts that apply, in order."""
-    return tuple(text.text for text in texts if text.when(situation))
+    return tuple(text.text for text in texts if text.at(situation))

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 
-from hwsched.cases.power import PowerFinding, WorkedCircuit, WorkedSupply
+from hwsched.cases.power import Device, PowerFinding, WorkedCircuit, WorkedNode, WorkedSupply
 from hwsched.documents import words
 from hwsched.documents.power_words import STATES, amps, name_of, said, states_of, volts
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
@@ -137,7 +137,7 @@ def _circuit(worked: WorkedSupply, circuit: WorkedCircuit) -> list[Block]:
         rows.append(
             (
                 node.name,
-                ", ".join(d.part for d in circuit.devices if d.opening_id == node.opening_id),
+                ", ".join(d.part for d in circuit.devices if d.opening_id == node.opening_id and _there(d, node)),
                 round(node.distance_m, 1),
                 *(volts(node, state) for state in states),
                 node.minimum_v,
@@ -153,6 +153,11 @@ def _circuit(worked: WorkedSupply, circuit: WorkedCircuit) -> list[Block]:
         )  # fmt: skip
         blocks.append(Table(columns, tuple(rows), title=f"Circuit {name_of(circuit)}"))
     return blocks
+
+
+def _there(device: Device, node: WorkedNode) -> bool:
+    """Tell whether a device may be meant at a node of its opening: not where it is on another leaf."""
+    return not device.leaf or not node.node.partition("/leaf ")[2] or node.node.endswith(f"/leaf {device.leaf}")
 
 
 def _limiter(circuit: WorkedCircuit) -> str:

@@ -1,12 +1,15 @@
 """The door hardware schedule: opening index, headings with their item lines, what is not fitted, open findings."""
 
 from collections import Counter
+from collections.abc import Callable
 from dataclasses import dataclass
 
-from hwsched.cases import SEVERITIES, FittedPart
+from hwsched.cases import SEVERITIES, FittedPart, PointFit
 from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
-from hwsched.render.blocks import Block, Column, Document, Facts, Heading, Paragraph, Section, Table
+from hwsched.quantities import LengthStyle
+from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
+from hwsched.rules.reading import lock_item, lock_leaf
 
 # Order of item lines: secure, then electrical, then what is mounted with them; tools are not hardware.
 ITEM_ORDER = (
@@ -39,7 +42,13 @@ class HeadingGroup:
 
     number: str
     openings: tuple[OpeningView, ...]
-    parts: tuple[FittedPart, ...]
+    points: tuple[tuple[str, tuple[FittedPart, ...]], ...]
+    """Item lines by lock point; the point's name is empty where there is only one."""
+
+    @property
+    def parts(self) -> tuple[FittedPart, ...]:
+        """All item lines."""
+        return tuple(part for _, parts in self.points for part in parts)
 
 
 def item_lines(parts: tuple[FittedPart, ...]) -> tuple[FittedPart, ...]:
@@ -57,22 +66,30 @@ def headings(openings: tuple[OpeningView, ...]) -> tuple[HeadingGroup, ...]:
     for view in openings:
         if view.fit is None or view.fit.status != "fitted":
             continue
-        leaf = view.lock_leaf
         opening = view.case.opening
         key = (
-            tuple((part.role, part.part, part.quantity) for part in item_lines(view.fit.parts)),
+            tuple(_taken(at) for at in view.points),
             opening.form,
             opening.hand,
             opening.rating,
             opening.frame_material,
-            leaf.material if leaf else None,
-            leaf.thickness_mm if leaf else None,
         )
         groups.setdefault(key, []).append(view)
     return tuple(
-        HeadingGroup(f"H{number:03d}", tuple(views), item_lines(views[0].fit.parts if views[0].fit else ()))
+        HeadingGroup(
+            f"H{number:03d}",
+            tuple(views),
+            tuple((at.case.point.name, item_lines(at.fit.parts if at.fit else ())) for at in views[0].points),
+        )
         for number, views in enumerate(groups.values(), start=1)
     )
+
+
+def _taken(at: PointFit) -> tuple[object, ...]:
+    """Return what of a lock point stands under its opening's heading: its name, its hardware, its leaf."""
+    leaf = lock_leaf(at.case) or next(iter(at.case.leaves), None)
+    lines = tuple((part.role, part.part, part.quantity) for part in item_lines(at.fit.parts if at.fit else ()))
+    return at.case.point.name, lines, leaf.material if leaf else None, leaf.thickness_mm if leaf else None
 
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
@@ -155,42 +172,66 @@ def _index(project: ProjectView, heading_of: dict[str, str]) -> Table:
 
 def _heading_blocks(project: ProjectView, group: HeadingGroup) -> list[Block]:
     first = group.openings[0]
-    opening, leaf = first.case.opening, first.lock_leaf
-    lock = first.lock
+    opening = first.case.opening
     count = len(group.openings)
     sets = list(dict.fromkeys(view.set_name for view in group.openings if view.set_name))
     facts = (
         ("Openings", f"{count}: " + ", ".join(view.mark for view in group.openings)),
         ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
-        (
-            "Leaf",
-            f"{words.length(leaf.thickness_mm, project.length_style)}, {words.leaf_word('material', leaf.material)}"
-            if leaf
-            else "no leaf",
-        ),
+        ("Leaf", _of_points(first, lambda at: _leaf_words(at, project.length_style))),
         ("Frame", words.opening_word("frame_material", opening.frame_material)),
         ("Fire rating", words.opening_word("rating", opening.rating)),
-        ("Existing lock", words.item_word("lock_form", lock.lock_form) if lock else "none found"),
+        ("Existing lock", _of_points(first, _lock_words)),
         *([("Hardware set", ", ".join(sets))] if sets else []),
     )
-    rows = tuple(
-        (
-            number,
-            words.quantity(part.quantity),
-            words.quantity(part.quantity * count),
-            _unit_of(project, part),
-            part.description or part.kind,
-            part.part,
-            _finish_of(project, part),
-            part.reason + ("" if part.source == "fitted" else f" ({part.source})"),
-        )
-        for number, part in enumerate(group.parts, start=1)
-    )
+    rows: list[tuple[Cell, ...]] = []
+    strong = set()
+    number = 0
+    for name, parts in group.points:
+        if name:
+            strong.add(len(rows))
+            rows.append(("", "", "", "", f"At the {name}", "", "", ""))
+        for part in parts:
+            number += 1
+            rows.append(
+                (
+                    number,
+                    words.quantity(part.quantity),
+                    words.quantity(part.quantity * count),
+                    _unit_of(project, part),
+                    part.description or part.kind,
+                    part.part,
+                    _finish_of(project, part),
+                    part.reason + ("" if part.source == "fitted" else f" ({part.source})"),
+                )
+            )
     columns = (
         Column("No.", 0.4, "right"), Column("Qty", 0.5, "right"), Column("Total", 0.6, "right"), Column("Unit", 0.5),
         Column("Item", 2.4), Column("Catalogue number", 1.4), Column("Finish", 0.7), Column("Reason", 3.0),
     )  # fmt: skip
-    return [Heading(f"Heading {group.number}", 2), Facts(facts), Table(columns, rows, title=f"Heading {group.number}")]
+    title = f"Heading {group.number}"
+    table = Table(columns, tuple(rows), title=title, strong_rows=frozenset(strong))
+    return [Heading(title, 2), Facts(facts), table]
+
+
+def _of_points(view: OpeningView, said: Callable[[PointFit], str]) -> str:
+    """Say something of an opening once, or of each of its lock points where they differ."""
+    found = [said(at) for at in view.points]
+    if len(set(found)) == 1:
+        return found[0]
+    return "; ".join(f"{at.case.point.name}: {each}" for at, each in zip(view.points, found, strict=True))
+
+
+def _leaf_words(at: PointFit, style: LengthStyle) -> str:
+    leaf = lock_leaf(at.case) or next(iter(at.case.leaves), None)
+    if leaf is None:
+        return "no leaf"
+    return f"{words.length(leaf.thickness_mm, style)}, {words.leaf_word('material', leaf.material)}"
+
+
+def _lock_words(at: PointFit) -> str:
+    lock = lock_item(at.case)
+    return words.item_word("lock_form", lock.lock_form) if lock else "none found"
 
 
 def _unit_of(project: ProjectView, part: FittedPart) -> str:
@@ -213,15 +254,23 @@ def _not_fitted(project: ProjectView) -> list[Block]:
                 (view.mark, words.status(None), "Fit the opening: nothing is stored for the facts as they stand.")
             )
             continue
-        needs = [f"needs {need.label}: {need.blocks}" for need in view.fit.needs]
-        refused = [f"{refusal.part}: {refusal.reason}" for refusal in view.fit.refused[:4]]
-        more = len(view.fit.refused) - len(refused)
-        why = needs + refused + ([f"and {more} more refusals"] if more > 0 else [])
+        why = [line for at in view.points for line in _why_not(at)]
         rows.append((view.mark, words.status(view.fit), "\n".join(why) or "no reason was recorded"))
     if not rows:
         return [Heading("Not fitted or unknown"), Paragraph("None: every opening is fitted.")]
     columns = (Column("Mark", 1.0), Column("Status", 1.0), Column("Why", 6.0))
     return [Heading("Not fitted or unknown"), Table(columns, tuple(rows), title="Not fitted or unknown")]
+
+
+def _why_not(at: PointFit) -> list[str]:
+    """Say why a lock point is not fitted; nothing of one that is."""
+    if at.fit is None or at.fit.status == "fitted":
+        return []
+    needs = [f"needs {need.label}: {need.blocks}" for need in at.fit.needs]
+    refused = [f"{refusal.part}: {refusal.reason}" for refusal in at.fit.refused[:4]]
+    more = len(at.fit.refused) - len(refused)
+    why = needs + refused + ([f"and {more} more refusals"] if more > 0 else [])
+    return [f"{at.case.point.name}: {line}" for line in why] if at.case.point.name else why
 
 
 def _open_findings(project: ProjectView) -> list[Block]:

@@ -7,11 +7,12 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from typing import Literal
 
-from hwsched.cases import Case, Catalogue, Finding, Fit, Item, Leaf
+from hwsched.cases import Case, Catalogue, Finding, Fit, Leaf, PointFit
 from hwsched.cases.power import PowerWork
 from hwsched.cases.terms import CostTerms
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Document
+from hwsched.rules.reading import lock_leaf
 
 Format = Literal["pdf", "xlsx", "ics"]
 
@@ -21,14 +22,21 @@ class OpeningView:
     """One opening with all that is known of it."""
 
     case: Case
+    """Of its first lock point."""
     fit: Fit | None
-    """None: not fitted yet, or the survey has changed since."""
+    """Of all its lock points together. None: not fitted yet, or the survey has changed since."""
     findings: tuple[Finding, ...]
     own: tuple[tuple[str, str], ...] = ()
     """Label and shown value of the project's own fields of the opening; empty text where nothing is known."""
 
     set_name: str = ""
     """Name of its hardware set; empty where it has none."""
+    points: tuple[PointFit, ...] = ()
+    """Its lock points in their order; an opening with one need not name it."""
+
+    def __post_init__(self) -> None:
+        if not self.points:
+            object.__setattr__(self, "points", (PointFit(self.case, self.fit),))
 
     @property
     def mark(self) -> str:
@@ -47,14 +55,13 @@ class OpeningView:
 
     @property
     def lock_leaf(self) -> Leaf | None:
-        """The leaf that carries the lock: the single or the active one."""
-        leaves = self.case.leaves
-        return next((leaf for leaf in leaves if leaf.position != "inactive"), leaves[0] if leaves else None)
+        """The leaf of its first lock point, or the one that there is."""
+        return lock_leaf(self.case) or next(iter(self.case.leaves), None)
 
     @property
-    def lock(self) -> Item | None:
-        """The existing lock."""
-        return next((item for item in self.case.items if item.kind == "lock"), None)
+    def several(self) -> bool:
+        """Whether it has more than one lock point."""
+        return len(self.points) > 1
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,7 @@ from hwsched.drawings.through_leaf import bore_outline, face_axes, thick_leaf
 from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import face_of, rectangle
-from hwsched.rules.reading import leafless, on_leaf, remains, unit_part
+from hwsched.rules.reading import leaf_hand, leafless, on_leaf, remains, unit_part
 from hwsched.rules.wording import label_of
 
 TITLE = "Lock edge"
@@ -61,7 +61,7 @@ def edge_view(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> D
     if contradiction:
         return unknown_drawing(TITLE, contradiction)
     # Somebody at the lock edge of a leaf hinged left (from the key side) has the key side on the left.
-    view = _View(thickness, case.opening.hand in ("LH", "LHR"))
+    view = _View(thickness, leaf_hand(case) in ("LH", "LHR"))
     low, high = _span(case, fit, leaf, place)
     shapes = _body(leaf, view, low, high)
     shapes += _existing(case, leaf, view, place, low, high)

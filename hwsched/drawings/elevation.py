@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from functools import partial
 
 from hwsched.calc.placement import KeepOut
-from hwsched.cases import Case, Fit
+from hwsched.cases import Case, Fit, PointFit
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Drawing, Shape
 from hwsched.drawings.face_ground import CONVENTION_NOTE, ground_shapes
@@ -16,6 +16,7 @@ from hwsched.drawings.face_lock import keepout_shapes, lock_shapes
 from hwsched.drawings.handing import Face
 from hwsched.drawings.lock_place import LockPlace, lock_place
 from hwsched.drawings.new_work import new_work
+from hwsched.drawings.other_points import outlined
 from hwsched.drawings.sheet import LeafOnSheet, leaves_on_face
 from hwsched.drawings.unknown import unknown_drawing
 from hwsched.drawings.wall import wall
@@ -28,7 +29,13 @@ _HEIGHT_DENOMINATOR = 16
 
 
 def elevation(
-    case: Case, fit: Fit, face: Face, length_style: LengthStyle = "fraction", *, keepouts: Sequence[KeepOut] = ()
+    case: Case,
+    fit: Fit,
+    face: Face,
+    length_style: LengthStyle = "fraction",
+    *,
+    keepouts: Sequence[KeepOut] = (),
+    beside: Sequence[PointFit] = (),
 ) -> Drawing:
     """Draw a face of an opening as it is after the work.
 
@@ -44,6 +51,8 @@ def elevation(
         How dimensions are written.
     keepouts : sequence of KeepOut, optional
         Hatched with their clearance; x from the lock edge of the lock's leaf [mm].
+    beside : sequence of PointFit, optional
+        The opening's other lock points: what stands new there is drawn as an outline.
 
     Returns
     -------
@@ -70,6 +79,8 @@ def elevation(
         shapes += keepout_shapes(keepout, lock_leaf_on_sheet)
     if place is not None:
         shapes += lock_shapes(case, fit, face, place, lock_leaf_on_sheet)
+    for other in beside:
+        shapes += outlined(other, face, leaves, length_style)
     made, made_notes = new_work(case, fit, face, leaves, length_style)
     shapes += made
     shapes += _dimensions(fit, face, place, leaves, length_style)

@@ -42,7 +42,7 @@ def existing_items(
             continue
         on = [leaf for leaf in leaves if on_leaf(item, leaf.leaf)]
         rect = rectangle(item)
-        is_lock = place is not None and item is place.item
+        is_lock = item.id in case.point.others or (place is not None and item is place.item)
         if not on or (len(on) > 1 and item.leaf is None):
             notes.append(f"{_name(item)}, not drawn: needs {label_of('existing_item.leaf')}.")
             continue

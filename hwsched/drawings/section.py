@@ -12,7 +12,7 @@ from hwsched.drawings.through_leaf import bore_outline, face_axes, thick_leaf
 from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import rectangle
-from hwsched.rules.reading import leafless, lock_part, unit_part
+from hwsched.rules.reading import leaf_hand, leafless, lock_part, unit_part
 from hwsched.rules.wording import label_of
 
 TITLE = "Section at the cylinder"
@@ -49,7 +49,7 @@ def section(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> Dra
     if contradiction:
         return unknown_drawing(TITLE, contradiction)
     # Seen from above with the key side below, left and right are those of somebody on the key side.
-    way = 1.0 if lock_edge_left(case.opening.hand, "key") else -1.0
+    way = 1.0 if lock_edge_left(leaf_hand(case) or case.opening.hand, "key") else -1.0
     reach = _reach(leaf, fit, place)
     shapes = _leaf(leaf, way, reach, thick)
     notes: list[str] = []

@@ -9,7 +9,7 @@ from typing import Final
 from hwsched.cases import Case, Leaf
 from hwsched.drawings.handing import Face, lock_edge_left
 from hwsched.drawings.unknown import known, size_problem
-from hwsched.rules.reading import lock_item, lock_leaf
+from hwsched.rules.reading import leaf_hand, lock_item, lock_leaf
 from hwsched.rules.wording import label_of
 from hwsched.survey import LEAF
 
@@ -89,7 +89,7 @@ def leaves_on_face(case: Case, face: Face) -> tuple[tuple[LeafOnSheet, ...], tup
                 problems.append(problem + which)
     if problems or opening.hand is None:
         return (), tuple(problems), ()
-    lock_left = lock_edge_left(opening.hand, face)
+    lock_left = lock_edge_left(leaf_hand(case) or opening.hand, face)
     notes: list[str] = []
     placed = [_standing(case, wanted[0], lock_left, problems, notes)]
     if len(wanted) > 1:

@@ -18,7 +18,7 @@ from hwsched.drawings.symbols import box
 from hwsched.drawings.through_leaf import thick_leaf
 from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.rules.reading import leafless, unit_part
+from hwsched.rules.reading import leaf_hand, leafless, unit_part
 from hwsched.rules.wording import label_of
 
 INCH_MM: Final = 25.4
@@ -55,7 +55,7 @@ def template(
         return unknown_drawing(title, ["this opening has no leaf"])
     leaf, thick, missing = thick_leaf(case)
     problems = list(missing)
-    hand = case.opening.hand
+    hand = leaf_hand(case)
     if hand is None:
         problems.append(f"unknown: needs {label_of('opening.hand')}")
     if leaf is None or hand is None or problems:

@@ -60,6 +60,7 @@ def wiring_sheet(
     opening_id: str,
     style: LengthStyle = "fraction",
     frame_parts: frozenset[str] | None = None,
+    leaf: str = "",
 ) -> Drawing:
     """Draw how one opening is wired, terminal by terminal.
 
@@ -73,6 +74,8 @@ def wiring_sheet(
         How the project shows lengths: metres with millimetres, else feet.
     frame_parts : frozenset of str, optional
         Numbers of parts that stand in the frame; by default those in the role of a strike.
+    leaf : str
+        Of an opening whose devices are on several leaves: which one; see `hwsched.drawings.wiring_way.leaves_of`.
 
     Returns
     -------
@@ -82,11 +85,12 @@ def wiring_sheet(
     marks = dict(zip(circuit.openings, circuit.marks, strict=False))
     node = circuit.node_of(opening_id)
     mark = (node.name if node is not None else "") or marks.get(opening_id, "opening")
+    mark = f"{mark}, {leaf} leaf" if leaf else mark
     title = f"Wiring of {mark}: {supply.supply.name}, {circuit.circuit.name}"
     notes = shortened([*collapse_words(circuit), *problem_words(circuit)], 4, "See the power schedule.")
     if not circuit.runs:
         return unknown_drawing(title, notes or [f"{circuit.circuit.name} has no runs."])
-    way = wiring_way(circuit, opening_id, frame_parts)
+    way = wiring_way(circuit, opening_id, frame_parts, leaf)
     if isinstance(way, str):
         return unknown_drawing(title, [way, *notes])
     sheet = _Sheet(circuit, style, node)

@@ -33,7 +33,15 @@ class WiringWay:
     """Empty without a transfer: nothing says then that the wires go onto the leaf."""
 
 
-def wiring_way(circuit: WorkedCircuit, opening_id: str, frame_parts: frozenset[str] | None = None) -> WiringWay | str:
+def leaves_of(circuit: WorkedCircuit, opening_id: str) -> tuple[str, ...]:
+    """Return the leaves of an opening that devices of a circuit stand on, a sheet each; empty text where it has one."""
+    leaves = dict.fromkeys(device.leaf for device in circuit.devices if device.opening_id == opening_id)
+    return tuple(leaves) or ("",)
+
+
+def wiring_way(
+    circuit: WorkedCircuit, opening_id: str, frame_parts: frozenset[str] | None = None, leaf: str = ""
+) -> WiringWay | str:
     """Follow the runs from the supply to an opening.
 
     Parameters
@@ -44,6 +52,8 @@ def wiring_way(circuit: WorkedCircuit, opening_id: str, frame_parts: frozenset[s
         The opening.
     frame_parts : frozenset of str, optional
         Numbers of parts that stand in the frame; by default those in the role of a strike.
+    leaf : str
+        Of an opening whose devices are on several leaves: which one.
 
     Returns
     -------
@@ -54,7 +64,12 @@ def wiring_way(circuit: WorkedCircuit, opening_id: str, frame_parts: frozenset[s
     held = {node.node for node in circuit.nodes if node.opening_id == opening_id} | {opening_id}
     numbered = list(enumerate(circuit.runs, start=1))
     transfers = [
-        (number, run) for number, run in numbered if run.transfer and (run.to_node in held or run.from_node in held)
+        (number, run)
+        for number, run in numbered
+        if run.transfer
+        and (run.to_node in held or run.from_node in held)
+        # The node on the leaf names it where there are several.
+        and (not leaf or run.to_node.endswith(f"/leaf {leaf}"))
     ]
     into = {run.to_node: (number, run) for number, run in reversed(numbered) if not run.transfer}
     end = transfers[0][1].from_node if transfers else next((node for node in (opening_id, *held) if node in into), "")
@@ -72,7 +87,7 @@ def wiring_way(circuit: WorkedCircuit, opening_id: str, frame_parts: frozenset[s
         number, run = into[at]
         hops.append(Hop(run, number, nodes.get(at)))
         at = run.from_node
-    devices = tuple(device for device in circuit.devices if device.opening_id == opening_id)
+    devices = tuple(d for d in circuit.devices if d.opening_id == opening_id and (not leaf or d.leaf == leaf))
     transfer = None
     on_leaf: tuple[Device, ...] = ()
     if transfers:

@@ -1,6 +1,7 @@
 """What openings cost by their fits: parts at list price less discount, and labour with difficulty and learning."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from hwsched.calc.cost import LABOUR, Cost, Job, Line, Terms, Unknown, combined, cost_of, exact
 from hwsched.calc.labour import LabourTable, labour, labour_table, unit_share
@@ -43,7 +44,7 @@ def price_openings(
     Parameters
     ----------
     openings : iterable of (Case, Fit or None)
-        Those that are not fitted have no price and are left out.
+        One a lock point. Those that are not fitted have no price and are left out.
     catalogue : Catalogue
         List prices, suppliers, currencies.
     terms : CostTerms
@@ -52,8 +53,8 @@ def price_openings(
     Returns
     -------
     dict
-        Opening to its cost; nothing is rounded. Tools are not used up, so not counted. The n-th of openings alike takes
-        the share of the learning curve.
+        Opening to its cost, its lock points together, all of them fitted; nothing is rounded. Tools are not used up, so
+        not counted. The n-th of openings alike takes the share of the learning curve.
 
     Raises
     ------
@@ -66,17 +67,20 @@ def price_openings(
         float(exact(terms.learning_rate, "learning rate")),
     )
     done: dict[str, int] = {}
-    found = {}
+    found: dict[str, list[Cost]] = {}
+    left_out: set[str] = set()
     for case, fit in openings:
         if fit is None or fit.status != "fitted":
+            left_out.add(case.opening.id)
             continue
         work = labour(tasks_of(case, fit), table, case.opening.difficulty or 1)
-        alike = survey_key(case)
+        alike = survey_key(replace(case, beside=()) if case.beside else case)
         done[alike] = number = done.get(alike, 0) + 1
         hours = work.hours if rate == 1.0 else product(work.hours, exact(unit_share(number, rate), "share"))
         lines = [line_of(each.part, each.quantity, catalogue) for each in fit.parts if each.role != "tool"]
-        found[case.opening.id] = cost_in(Job(lines, hours, work.needs), priced)
-    return found
+        found.setdefault(case.opening.id, []).append(cost_in(Job(lines, hours, work.needs), priced))
+    whole = ((opening, costs) for opening, costs in found.items() if opening not in left_out)
+    return {opening: costs[0] if len(costs) == 1 else combined(costs) for opening, costs in whole}
 
 
 def cost_in(job: Job, terms: Terms) -> Cost:

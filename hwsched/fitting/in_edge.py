@@ -50,7 +50,10 @@ def pockets(
                 lead_before_mm=before,
                 connector_mm=connector,
                 edge_margin_mm=limits["edge_margin_mm"],
-                items=tuple(EdgeItem(i.name, i.y0 - low, i.y1 - low, i.clearance_mm) for i in edge_items(case)[0]),
+                items=tuple(
+                    EdgeItem(i.name, i.y0 - low, i.y1 - low, i.clearance_mm)
+                    for i in edge_items(case, limits["bridge_mm"])[0]
+                ),
             )
         )
     except InputError:

@@ -8,12 +8,12 @@ from hwsched.calc.cells import cold_share
 from hwsched.calc.conductor import conductor, drop_v
 from hwsched.cases import BatteryLife, Case, Fit, FittedPart, Part, Role
 from hwsched.fitting.candidate import Judged, by_hand, cheapest, chosen_by, fitted, judged, offered, with_parts, worth
-from hwsched.rules import limits_of
+from hwsched.rules import judge, limits_of
 from hwsched.rules.power.busy_on_supply import RULE as BUSY_ON_SUPPLY
 from hwsched.rules.power.busy_on_supply import electric_release
 from hwsched.rules.power.supply_drop import RULE as SUPPLY_DROP
 from hwsched.rules.power.supply_share import RULE as SUPPLY_SHARE
-from hwsched.rules.reading import leafless, rated, remains, unit_part
+from hwsched.rules.reading import carries_power, in_role, leafless, rated, shared_supply, unit_part
 
 _WASTE = 1.1
 """Allowance on a measured run; common practice."""
@@ -116,6 +116,9 @@ def _supply(case: Case, base: Fit, unit: Part) -> Fit:
     if case.feed is not None:
         # Supply and wire belong to the circuit: they are counted once for all that hang on it.
         return with_parts(fed, *_onto_leaf(case), *_coin(case, unit))
+    if not by_hand(case, "supply") and _shares(case, fed, low, high):
+        # The supply and the wire of an earlier lock point of the opening carry this one too.
+        return with_parts(fed, *_onto_leaf(case), *_coin(case, unit))
     share = limits_of(SUPPLY_SHARE, case.settings)["share"]
     source = _smallest(case, low, high, draws / share)
     if source is None:
@@ -132,6 +135,16 @@ def _supply(case: Case, base: Fit, unit: Part) -> Fit:
             parts.append(fitted(case, "wire", wire, why, round(run * _WASTE, 2)))
     parts += _coin(case, unit)
     return with_parts(fed, *parts)
+
+
+def _shares(case: Case, fed: Fit, low: float, high: float) -> bool:
+    """Tell whether the supply of an earlier lock point suits and carries this one as well, its wire included."""
+    shared = shared_supply(case)
+    supply = in_role(case, shared, "supply") if shared is not None else None
+    volts = supply.number_of("output_v") if supply is not None else None
+    if volts is None or not low <= volts <= high:
+        return False
+    return not any(judge(rule, case, fed) for rule in (SUPPLY_SHARE, SUPPLY_DROP))
 
 
 def _smallest(case: Case, low: float, high: float, needed_a: float) -> Part | None:
@@ -165,7 +178,7 @@ def _onto_leaf(case: Case) -> list[FittedPart]:
 
 
 def _transfer(case: Case) -> Part | None:
-    if leafless(case) or any(item.kind == "power-transfer" and remains(item) for item in case.items):
+    if leafless(case) or carries_power(case):
         return None
     must_be_listed = rated(case) is not False
     return cheapest(

@@ -25,7 +25,7 @@ from hwsched.fitting.lead import with_lead
 from hwsched.fitting.ways import Way, holes_of, run_points, ways
 from hwsched.rules import limits_of
 from hwsched.rules.cavity import Cavity
-from hwsched.rules.clearances import window_of
+from hwsched.rules.housing import window_of
 from hwsched.rules.placement.plate_on_stile import RULE as PLATE_ON_STILE
 from hwsched.rules.placement.plate_within_leaf import RULE as PLATE_WITHIN_LEAF
 from hwsched.rules.reading import leaf_name, stile_mm

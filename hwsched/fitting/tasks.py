@@ -10,12 +10,14 @@ _MOUNTED = {"secured": "mount-unit-surface", "key": "mount-unit-surface", "edge"
 
 
 def tasks_of(case: Case, fit: Fit) -> tuple[Task, ...]:
-    """Return the tasks of one opening; its wire only where it has a supply of its own.
+    """Return the tasks at one lock point; its wire only where it has a supply of its own.
+
+    An opening is cleaned up once, however many points it has.
 
     Parameters
     ----------
     case, fit : Case, Fit
-        An opening that is fitted.
+        A lock point that is fitted.
     """
     leaf = lock_leaf(case)
     material = leaf.material if leaf is not None else None
@@ -46,4 +48,5 @@ def tasks_of(case: Case, fit: Fit) -> tuple[Task, ...]:
         wire = fit.part("wire")
         if wire is not None:
             tasks.append(Task("lay-wire", wire.quantity))
-    return (*tasks, Task("programme-and-test"), Task("clean-up"))
+    cleaned = [Task("clean-up")] if case.point.number == 1 else []
+    return (*tasks, Task("programme-and-test"), *cleaned)

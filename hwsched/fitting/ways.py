@@ -130,7 +130,8 @@ def _slanted(leaf: Leaf, at: Cavity) -> list[Way]:
 
 def _surface(case: Case, fit: Fit, leaf: Leaf, at: Cavity, face: str) -> list[Way]:
     """Along the face from where the lock ends: nothing is drilled."""
-    lock = next((f.rect for f in footprints(case, fit, face) if f.kind == "lock" and f.rect is not None), None)
+    standing = (each for each in footprints(case, fit, face) if not each.other)
+    lock = next((each.rect for each in standing if each.kind == "lock" and each.rect is not None), None)
     if lock is None:
         return []
     room = distance_mm("surface-room")

@@ -126,7 +126,7 @@ def entries_among(connection: Connection, numbers: Iterable[int]) -> Iterable[En
         yield from entries_of(connection, number)
 
 
-def changes_of(connection: Connection, row_id: str) -> list[RowChange]:
+def changes_of(connection: Connection, row_id: str, entity: str | None = None) -> list[RowChange]:
     """Return all that happened to one row, oldest first: who, when, what, and from which file, sheet and row.
 
     Parameters
@@ -134,9 +134,12 @@ def changes_of(connection: Connection, row_id: str) -> list[RowChange]:
     connection : Connection
         In a transaction.
     row_id : str
-        Identifier of a row of any table; a stored fit shares its opening's.
+        Identifier of a row of any table.
+    entity : str, optional
+        Its table: an opening, its first lock point and the fit that is stored for it share an identifier.
     """
-    return _changes(connection, CHANGE_ENTRY.c.row_id == row_id)
+    found = _changes(connection, CHANGE_ENTRY.c.row_id == row_id)
+    return [each for each in found if entity in (None, each.entity)]
 
 
 def changes_of_opening(connection: Connection, opening_id: str) -> list[RowChange]:

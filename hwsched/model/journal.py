@@ -14,6 +14,7 @@ from sqlalchemy.exc import IntegrityError
 from hwsched.model.bulk import among, execute_many, new_ids, rows_by_id
 from hwsched.model.columns import json_text
 from hwsched.model.errors import DuplicateValueError, MissingRowError, StillUsedError
+from hwsched.model.lock_points import settle
 from hwsched.model.tables import BLANK, CHANGE_ENTRY, CHANGE_SET, OWNED, PART, REFERENCES, UNIQUE
 
 Kind = Literal["edit", "undo", "redo"]
@@ -23,11 +24,13 @@ Origins = Sequence[str | None] | None
 
 _BELONGS: Final[Mapping[str, str]] = {
     "opening": "id",
-    "opening_fit": "id",
+    "opening_fit": "opening_id",
     "leaf": "opening_id",
     "existing_item": "opening_id",
+    "lock_point": "opening_id",
     "chosen_part": "opening_id",
     "placed_unit": "opening_id",
+    "assigned_part": "opening_id",
     "run": "opening_id",
     "route": "opening_id",
     "waiver": "opening_id",
@@ -211,6 +214,12 @@ class Change:
             raise self._refused(refusal) from error
         return gone
 
+    def follow(self, table: Table, rows: Iterable[Mapping[str, Any]]) -> None:
+        """Insert rows that follow from what was done: they are journalled, and not told among those added."""
+        told = len(self.added)
+        self.insert(table, rows)
+        del self.added[told:]
+
     def restore(self, table: Table, rows: Iterable[Mapping[str, Any]]) -> list[str]:
         """Insert rows that the journal kept when they went: under their identifiers, with a risen version.
 
@@ -224,11 +233,12 @@ class Change:
         return self._insert(table, [{**row, "version": row["version"] + 1} for row in rows], None)
 
     def finish(self) -> None:
-        """Write the header's last state. Without an entry there is no change set."""
+        """Settle what follows, and write the header's last state. Without an entry there is no change set."""
         if self._failed:
             raise RuntimeError("a change set goes on after one of its edits was refused")
         if self.number is None:
             return
+        settle(self)
         query = select(PART.c.number)
         self.parts.update(row[0] for row in among(self.connection, query, PART.c.id, self._part_ids))
         self.connection.execute(

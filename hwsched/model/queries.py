@@ -3,17 +3,34 @@
 import hashlib
 import json
 from collections import defaultdict
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, fields
+from itertools import groupby
 from typing import Any, Final
 
 from sqlalchemy import Connection, Select, func, select
 
-from hwsched.cases import Case, Catalogue, Chosen, Feed, Fit, Item, Leaf, Opening, Part, Placed, Settings
+from hwsched.cases import (
+    Case,
+    Catalogue,
+    Chosen,
+    Feed,
+    Fit,
+    Item,
+    Leaf,
+    LockPoint,
+    Opening,
+    Part,
+    Placed,
+    PointFit,
+    Settings,
+)
+from hwsched.cases.lock_points import lock_points, with_beside
 from hwsched.cases.terms import CostTerms
 from hwsched.model.bulk import among
 from hwsched.model.columns import json_text
 from hwsched.model.fit_record import fit_of
+from hwsched.model.lock_points import read_points
 from hwsched.model.tables import (
     BUILDING,
     CHANGE_SET,
@@ -138,7 +155,10 @@ def read_catalogue(connection: Connection) -> Catalogue:
 def read_cases(
     connection: Connection, ids: Collection[str] | None = None, catalogue: Catalogue | None = None
 ) -> Iterator[Case]:
-    """Return the cases of openings, in the order of building, level and entry.
+    """Return the cases of openings, one a lock point, in the order of building, level and entry.
+
+    The points of an opening stand together, in the order in which they are worked out; each after the first knows what
+    is stored for the earlier ones.
 
     Parameters
     ----------
@@ -155,33 +175,67 @@ def read_cases(
     items = _children(connection, ITEM_TABLE, _ITEM_FACTS, ids, Item)
     chosen: dict[str, list[Chosen]] = defaultdict(list)
     query: Select[Any] = select(
-        CHOSEN_PART.c.opening_id, CHOSEN_PART.c.role, CHOSEN_PART.c.part, CHOSEN_PART.c.quantity
+        CHOSEN_PART.c.lock_point_id, CHOSEN_PART.c.role, CHOSEN_PART.c.part, CHOSEN_PART.c.quantity
     )
-    for opening_id, role, part, quantity in among(connection, query, CHOSEN_PART.c.opening_id, ids):
-        chosen[opening_id].append(Chosen(role, part, quantity))
+    for point_id, role, part, quantity in among(connection, query, CHOSEN_PART.c.opening_id, ids):
+        chosen[point_id].append(Chosen(role, part, quantity))
     of_sets = _set_lines(connection, ids)
     feeds = _feeds(connection, ids)
     placed = {
-        row.opening_id: Placed(row.leaf, row.face, row.pattern, row.x_mm, row.y_mm)
+        row.lock_point_id: Placed(row.leaf, row.face, row.pattern, row.x_mm, row.y_mm)
         for row in among(connection, select(PLACED_UNIT), PLACED_UNIT.c.opening_id, ids)
     }
+    rows = read_points(connection, ids)
+    stored = read_fits(connection, [opening_id for opening_id, points in rows.items() if len(points) > 1])
     for opening in _openings(connection, ids):
-        own = chosen.get(opening.id, [])
-        if opening.id in of_sets:
-            # What was chosen for the opening itself goes before its set's line of that role.
-            roles = {choice.role for choice in own}
-            own = [*own, *(line for line in of_sets[opening.id] if line.role not in roles)]
-        own.sort(key=lambda choice: (choice.role, choice.part))
-        yield Case(
-            opening,
-            tuple(leaves.get(opening.id, ())),
-            tuple(items.get(opening.id, ())),
-            catalogue,
-            settings,
-            tuple(own),
-            placed.get(opening.id),
-            feeds.get(opening.id),
-        )
+        own_leaves, own_items = tuple(leaves.get(opening.id, ())), tuple(items.get(opening.id, ()))
+        done: list[PointFit] = []
+        for point in lock_points(own_leaves, own_items, rows.get(opening.id) or [(opening.id, None)]):
+            own = chosen.get(point.id, [])
+            if point.number == 1 and opening.id in of_sets:
+                # What was chosen by hand goes before the set's line of that role; a set speaks of the first point.
+                roles = {choice.role for choice in own}
+                own = [*own, *(line for line in of_sets[opening.id] if line.role not in roles)]
+            own.sort(key=lambda choice: (choice.role, choice.part))
+            case = Case(
+                opening,
+                own_leaves,
+                own_items,
+                catalogue,
+                settings,
+                tuple(own),
+                placed.get(point.id),
+                feeds.get(opening.id),
+                point,
+            )
+            yield with_beside(case, done)
+            held = stored.get(point.id)
+            done.append(PointFit(case, held.fit if held is not None else None))
+
+
+def points_of_opening(connection: Connection, opening_id: str) -> tuple[LockPoint, ...]:
+    """Return the lock points of an opening in their order; empty where it is not there."""
+    rows = read_points(connection, [opening_id]).get(opening_id)
+    if rows is None:
+        return ()
+    leaves = _children(connection, LEAF_TABLE, _LEAF_FACTS, [opening_id], Leaf)
+    items = _children(connection, ITEM_TABLE, _ITEM_FACTS, [opening_id], Item)
+    return lock_points(leaves.get(opening_id, []), items.get(opening_id, []), rows)
+
+
+def first_points(connection: Connection, ids: Collection[str] | None = None) -> dict[str, str]:
+    """Return the first lock point of each opening."""
+    rows = read_points(connection, ids)
+    return {
+        opening_id: points[0][0] if len(points) == 1 else points_of_opening(connection, opening_id)[0].id
+        for opening_id, points in rows.items()
+    }
+
+
+def by_opening(cases: Iterable[Case]) -> Iterator[tuple[Case, ...]]:
+    """Put the cases of each opening's lock points together."""
+    for _, group in groupby(cases, key=lambda case: case.opening.id):
+        yield tuple(group)
 
 
 def _set_lines(connection: Connection, ids: Collection[str] | None) -> dict[str, tuple[Chosen, ...]]:
@@ -272,17 +326,17 @@ def _children(
 
 
 def read_fits(connection: Connection, ids: Collection[str] | None = None) -> dict[str, StoredFit]:
-    """Return the stored fits by opening; each content is decoded once."""
+    """Return the stored fits of openings by lock point; each content is decoded once."""
     query: Select[Any] = select(
         OPENING_FIT.c.id, OPENING_FIT.c.case_key, FIT_CONTENT.c.key, FIT_CONTENT.c.content
     ).join(FIT_CONTENT, OPENING_FIT.c.fit_key == FIT_CONTENT.c.key)
     decoded: dict[str, Fit] = {}
     fits: dict[str, StoredFit] = {}
-    for opening_id, key_of_case, key, content in among(connection, query, OPENING_FIT.c.id, ids):
+    for point_id, key_of_case, key, content in among(connection, query, OPENING_FIT.c.opening_id, ids):
         fit = decoded.get(key)
         if fit is None:
             fit = decoded[key] = fit_of(json.loads(content))
-        fits[opening_id] = StoredFit(key_of_case, fit)
+        fits[point_id] = StoredFit(key_of_case, fit)
     return fits
 
 

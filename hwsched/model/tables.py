@@ -109,6 +109,17 @@ ITEM_TABLE: Final = _journalled(
     Index(None, "opening_id"),
 )
 
+LOCK_POINT: Final = _journalled(
+    "lock_point",
+    _owner("opening_id", "opening"),
+    # Judged at the end only: in the change set in which an item goes the point is settled after it.
+    Column("item_id", Text, ForeignKey("existing_item.id", deferrable=True, initially="DEFERRED"), index=True),
+    Index(None, "opening_id"),
+)
+"""A place on a leaf that is locked; an opening has one or several. Rows follow from leaves and existing items, see
+`hwsched.model.lock_points`; the first of an opening has the opening's identifier. Item: the existing lock that is
+converted there, null while the survey shows none."""
+
 PART: Final = _journalled(
     "part",
     Column("number", Text, nullable=False),
@@ -139,23 +150,45 @@ KIT_CONTENT: Final = _journalled(
 CHOSEN_PART: Final = _journalled(
     "chosen_part",
     _owner("opening_id", "opening"),
+    _owner("lock_point_id", "lock_point"),
     Column("role", Text, nullable=False),
     Column("part", Text, nullable=False),
     Column("quantity", Float, nullable=False),
-    UniqueConstraint("opening_id", "role", "part"),
+    Index(None, "opening_id"),
+    UniqueConstraint("lock_point_id", "role", "part"),
 )
 """Choices by hand. Part is a catalogue number: the choice outlives the entry, and a rule then speaks of it."""
 
 PLACED_UNIT: Final = _journalled(
     "placed_unit",
     _owner("opening_id", "opening"),
+    _owner("lock_point_id", "lock_point"),
     Column("leaf", Text, nullable=False),
     Column("face", Text, nullable=False),
     Column("pattern", Text, nullable=False),
     Column("x_mm", Float, nullable=False),
     Column("y_mm", Float, nullable=False),
-    UniqueConstraint("opening_id"),
+    Index(None, "opening_id"),
+    UniqueConstraint("lock_point_id"),
 )
+
+ASSIGNED_PART: Final = _journalled(
+    "assigned_part",
+    _owner("opening_id", "opening"),
+    Column("lock_point_id", Text, ForeignKey("lock_point.id"), info={"owner": "lock_point"}, index=True),
+    Column("role", Text, nullable=False),
+    Column("part", Text, nullable=False),
+    Column("piece", Integer, nullable=False),
+    Column("quantity", Float, nullable=False),
+    Column("source", Text, nullable=False),
+    Column("serial", Text),
+    Column("lot", Text),
+    Column("state", Text, nullable=False),
+    Index(None, "opening_id"),
+)
+"""A piece, or a counted lot, at a lock point, from the moment that anything is known of it beyond the fit: its serial
+number, its lot, that it went out. Piece: counted from 1 among equal ones. Source: fitted, set, by-hand. State: planned,
+issued. Lock point null: it is locked no more."""
 
 OWN_FIELD: Final = _journalled(
     "own_field",
@@ -250,12 +283,14 @@ FIT_CONTENT: Final = Table(
 OPENING_FIT: Final = Table(
     "opening_fit",
     METADATA,
-    _owner("id", "opening", primary_key=True),
+    _owner("id", "lock_point", primary_key=True),
     _version(),
+    _owner("opening_id", "opening"),
     Column("case_key", Text, nullable=False),
     Column("fit_key", Text, ForeignKey("fit_content.key"), nullable=False),
+    Index(None, "opening_id"),
 )
-"""Which fit an opening has, and for which case it was worked out; id is the opening's."""
+"""Which fit a lock point has, and for which case it was worked out; id is the lock point's."""
 
 CHANGE_SET: Final = Table(
     "change_set",
@@ -298,10 +333,12 @@ JOURNALLED: Final[Mapping[str, Table]] = {
         OPENING_TABLE,
         LEAF_TABLE,
         ITEM_TABLE,
+        LOCK_POINT,
         PART,
         KIT_CONTENT,
         CHOSEN_PART,
         PLACED_UNIT,
+        ASSIGNED_PART,
         OWN_FIELD,
         IMPORT_MAPPING,
         OPENING_FIT,

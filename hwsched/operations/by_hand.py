@@ -1,4 +1,7 @@
-"""Choices by hand: parts for roles, and the control unit's place. Every fit keeps them, and rules check them."""
+"""Choices by hand: parts for roles, and the control unit's place. Every fit keeps them, and rules check them.
+
+They are made for a lock point; without a word for the first one of the opening.
+"""
 
 from collections.abc import Mapping, Sequence
 from math import isfinite
@@ -6,11 +9,13 @@ from typing import Final, get_args
 
 from sqlalchemy import select
 
-from hwsched.cases import Chosen
+from hwsched.cases import Chosen, LockPoint
 from hwsched.cases.fit import Role
-from hwsched.model.errors import ValueRefusedError
+from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
+from hwsched.model.lock_points import points_to_openings
 from hwsched.model.project import Project
+from hwsched.model.queries import points_of_opening
 from hwsched.model.tables import CHOSEN_PART, PART, PLACED_UNIT
 from hwsched.operations.accepting import mark_of
 from hwsched.operations.changes import Changes
@@ -20,8 +25,17 @@ ROLES: Final = get_args(Role)
 _FACES: Final = ("secured", "key", "edge", "wall")
 
 
-def choose_part(project: Project, opening_id: str, role: str, part: str, *, who: str, quantity: float = 1.0) -> Changes:
-    """Choose a part by hand for a role of an opening, in place of an earlier choice.
+def choose_part(
+    project: Project,
+    opening_id: str,
+    role: str,
+    part: str,
+    *,
+    who: str,
+    quantity: float = 1.0,
+    point: str | None = None,
+) -> Changes:
+    """Choose a part by hand for a role at a lock point, in place of an earlier choice.
 
     Parameters
     ----------
@@ -37,6 +51,8 @@ def choose_part(project: Project, opening_id: str, role: str, part: str, *, who:
         For the journal.
     quantity : float
         More than none.
+    point : str, optional
+        Lock point of the opening; its first one when left out.
 
     Raises
     ------
@@ -49,10 +65,12 @@ def choose_part(project: Project, opening_id: str, role: str, part: str, *, who:
         raise ValueRefusedError("quantity", f"{quantity:g} cannot be; accepted: more than 0")
     row = {"opening_id": opening_id, "role": role, "part": part, "quantity": quantity}
     with project.change("choose-part", f"Choose {part} as {role}", who) as change:
-        change.summary = f"Choose {part} as {role} of {mark_of(change, opening_id)}"
+        at = _point(change, opening_id, point)
+        row["lock_point_id"] = at.id
+        change.summary = f"Choose {part} as {role} of {_said(change, opening_id, at)}"
         if change.connection.execute(select(PART.c.id).where(PART.c.number == part)).first() is None:
             raise ValueRefusedError("part", f"the catalogue has no part '{part}'")
-        held = _chosen(change, opening_id, role)
+        held = _chosen(change, at.id, role)
         if len(held) == 1:
             change.update(CHOSEN_PART, [(held[0], row)])
         else:
@@ -62,39 +80,52 @@ def choose_part(project: Project, opening_id: str, role: str, part: str, *, who:
 
 
 def write_choices(change: Change, choices: Mapping[str, Sequence[Chosen]]) -> None:
-    """Choose parts for roles of many openings, in place of earlier choices of those roles; raises ValueRefusedError."""
+    """Choose parts for roles at many lock points, in place of earlier choices of those roles.
+
+    Raises ValueRefusedError for a part that the catalogue does not have, MissingRowError for a point that is gone.
+    """
     known = set(change.connection.execute(select(PART.c.number)).scalars())
+    opening_of = points_to_openings(change.connection, list(choices))
     held: dict[tuple[str, str], list[str]] = {}
-    query = select(CHOSEN_PART.c.id, CHOSEN_PART.c.opening_id, CHOSEN_PART.c.role)
+    query = select(CHOSEN_PART.c.id, CHOSEN_PART.c.lock_point_id, CHOSEN_PART.c.role)
     for row in change.connection.execute(query):
-        held.setdefault((row.opening_id, row.role), []).append(row.id)
+        held.setdefault((row.lock_point_id, row.role), []).append(row.id)
     gone: list[str] = []
     rows = []
-    for opening_id, wanted in choices.items():
+    for point, wanted in choices.items():
         for role in dict.fromkeys(choice.role for choice in wanted):
-            gone += held.get((opening_id, role), [])
+            gone += held.get((point, role), [])
         for choice in wanted:
             if choice.part not in known:
                 raise ValueRefusedError("part", f"the catalogue has no part '{choice.part}'")
-            rows.append(
-                {"opening_id": opening_id, "role": choice.role, "part": choice.part, "quantity": choice.quantity}
-            )
+            chosen = {"role": choice.role, "part": choice.part, "quantity": choice.quantity}
+            rows.append({"opening_id": opening_of[point], "lock_point_id": point, **chosen})
     change.delete(CHOSEN_PART, gone)
     change.insert(CHOSEN_PART, rows)
 
 
-def release_part(project: Project, opening_id: str, role: str, *, who: str) -> Changes:
-    """Leave a role of an opening to the fit again; raises MissingRowError."""
+def release_part(project: Project, opening_id: str, role: str, *, who: str, point: str | None = None) -> Changes:
+    """Leave a role at a lock point to the fit again; raises MissingRowError."""
     with project.change("release-part", f"Release {role}", who) as change:
-        change.summary = f"Leave the {role} of {mark_of(change, opening_id)} to the fit"
-        change.delete(CHOSEN_PART, _chosen(change, opening_id, role))
+        at = _point(change, opening_id, point)
+        change.summary = f"Leave the {role} of {_said(change, opening_id, at)} to the fit"
+        change.delete(CHOSEN_PART, _chosen(change, at.id, role))
     return Changes.of(change)
 
 
 def place_unit(
-    project: Project, opening_id: str, *, leaf: str, face: str, pattern: str, x_mm: float, y_mm: float, who: str
+    project: Project,
+    opening_id: str,
+    *,
+    leaf: str,
+    face: str,
+    pattern: str,
+    x_mm: float,
+    y_mm: float,
+    who: str,
+    point: str | None = None,
 ) -> Changes:
-    """Place the control unit by hand.
+    """Place the control unit of a lock point by hand.
 
     Parameters
     ----------
@@ -108,6 +139,8 @@ def place_unit(
         Lower left corner of its plate, from the lock edge and above the floor [mm].
     who : str
         For the journal.
+    point : str, optional
+        Lock point of the opening; its first one when left out.
 
     Raises
     ------
@@ -121,28 +154,44 @@ def place_unit(
             raise ValueRefusedError(name, f"{value} is no length")
     row = {"leaf": leaf, "face": face, "pattern": pattern, "x_mm": float(x_mm), "y_mm": float(y_mm)}
     with project.change("place-unit", "Place the unit", who) as change:
-        change.summary = f"Place the unit of {mark_of(change, opening_id)}"
-        held = _placed(change, opening_id)
+        at = _point(change, opening_id, point)
+        change.summary = f"Place the unit of {_said(change, opening_id, at)}"
+        held = _placed(change, at.id)
         if held:
             change.update(PLACED_UNIT, [(held[0], row)])
         else:
-            change.insert(PLACED_UNIT, [{"opening_id": opening_id, **row}])
+            change.insert(PLACED_UNIT, [{"opening_id": opening_id, "lock_point_id": at.id, **row}])
     return Changes.of(change)
 
 
-def release_unit(project: Project, opening_id: str, *, who: str) -> Changes:
-    """Leave the unit's place to the fit again; raises MissingRowError."""
+def release_unit(project: Project, opening_id: str, *, who: str, point: str | None = None) -> Changes:
+    """Leave the place of a lock point's unit to the fit again; raises MissingRowError."""
     with project.change("release-unit", "Release the unit's place", who) as change:
-        change.summary = f"Leave the unit's place of {mark_of(change, opening_id)} to the fit"
-        change.delete(PLACED_UNIT, _placed(change, opening_id))
+        at = _point(change, opening_id, point)
+        change.summary = f"Leave the unit's place of {_said(change, opening_id, at)} to the fit"
+        change.delete(PLACED_UNIT, _placed(change, at.id))
     return Changes.of(change)
 
 
-def _chosen(change: Change, opening_id: str, role: str) -> list[str]:
-    query = select(CHOSEN_PART.c.id).where(CHOSEN_PART.c.opening_id == opening_id, CHOSEN_PART.c.role == role)
+def _point(change: Change, opening_id: str, point: str | None) -> LockPoint:
+    """Return the lock point of an opening that is meant; raises MissingRowError."""
+    mark_of(change, opening_id)
+    for each in points_of_opening(change.connection, opening_id):
+        if point in (None, each.id):
+            return each
+    raise MissingRowError("this place of the opening is not locked any more")
+
+
+def _said(change: Change, opening_id: str, point: LockPoint) -> str:
+    mark = mark_of(change, opening_id)
+    return f"{mark}, {point.name}" if point.name else mark
+
+
+def _chosen(change: Change, point: str, role: str) -> list[str]:
+    query = select(CHOSEN_PART.c.id).where(CHOSEN_PART.c.lock_point_id == point, CHOSEN_PART.c.role == role)
     return list(change.connection.execute(query).scalars())
 
 
-def _placed(change: Change, opening_id: str) -> list[str]:
-    query = select(PLACED_UNIT.c.id).where(PLACED_UNIT.c.opening_id == opening_id)
+def _placed(change: Change, point: str) -> list[str]:
+    query = select(PLACED_UNIT.c.id).where(PLACED_UNIT.c.lock_point_id == point)
     return list(change.connection.execute(query).scalars())

@@ -1,27 +1,28 @@
 """Checking: the stored fits of openings judged by every rule, openings alike judged once."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 
 from sqlalchemy import Connection
 
 from hwsched.attributes import Attribute, Value
-from hwsched.cases import SEVERITIES, Case, Finding, Fit, Severity
-from hwsched.cases.case_key import case_key
+from hwsched.cases import SEVERITIES, Case, Finding, Fit, PointFit, Severity
+from hwsched.cases.fit import together
 from hwsched.cases.record import Record
 from hwsched.fitting import fit
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import StoredFit, read_cases, read_extra, read_fits, read_own_fields
+from hwsched.model.queries import by_opening, read_cases, read_extra, read_fits, read_own_fields
 from hwsched.model.record_queries import read_packets, read_waivers
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
+from hwsched.operations.lock_points import Worked, worked
 from hwsched.operations.own_fields import own_attributes
 from hwsched.operations.packet_key import packet_key
 from hwsched.operations.powering import read_work
 from hwsched.operations.waivers import WaiverBook
 from hwsched.rules import in_rulebook
-from hwsched.rules.judging import check
+from hwsched.rules.judging import check, of_opening
 from hwsched.rules.record_judging import judge_record
 from hwsched.rules.records import OF_WAIVERS, RECORD_RULES
 from hwsched.survey import ITEM, OPENING
@@ -46,13 +47,36 @@ class Checked:
     """One opening with its fit and what the rules say."""
 
     case: Case
+    """Of its first lock point."""
     fit: Fit | None
-    """None when nothing is stored, or what is stored belongs to other facts."""
+    """Of all its lock points together; None when of one nothing is stored, or what is stored belongs to other facts."""
     findings: tuple[Finding, ...]
     stored: bool = True
     """False for a fit that was worked out on the spot and is not stored."""
     own: tuple[OwnValue, ...] = ()
     """Fields of the project's own, those of the opening first."""
+    points: tuple[PointFit, ...] = ()
+    """Its lock points in their order; an opening with one need not name it."""
+
+    def __post_init__(self) -> None:
+        if not self.points:
+            object.__setattr__(self, "points", (PointFit(self.case, self.fit),))
+
+    @classmethod
+    def of(cls, points: Sequence[PointFit], findings: tuple[Finding, ...], *, stored: bool = True) -> "Checked":
+        """Return an opening by its lock points."""
+        return cls(
+            points[0].case, together([each.fit for each in points]), findings, stored, points=tuple(points)
+        )  # fmt: skip
+
+    def point(self, number: int) -> PointFit:
+        """Return the lock point of that number; the first where there is none of it."""
+        return next((each for each in self.points if each.case.point.number == number), self.points[0])
+
+    @property
+    def cases(self) -> tuple[Case, ...]:
+        """Cases of its lock points."""
+        return tuple(each.case for each in self.points)
 
 
 @dataclass
@@ -64,11 +88,11 @@ class Checker:
 
     _known: dict[tuple[str, str], tuple[Finding, ...]] = field(default_factory=dict)
 
-    def judge(self, case: Case, stored: StoredFit | None) -> Checked:
-        """Judge one opening by its stored fit; without a fit that belongs to its facts only the survey is judged."""
-        key = case_key(case)
-        found = stored.fit if stored is not None and stored.case_key == key else None
-        return Checked(case, found, self.findings(key, case, found))
+    def judge(self, points: Sequence[Worked]) -> Checked:
+        """Judge an opening by the fits of its lock points; a point without a fit is judged by the survey only."""
+        said = [(each.at.case.point, self.findings(each.key, each.at.case, each.at.fit)) for each in points]
+        fresh = any(each.at.fit is not None and not each.stored for each in points)
+        return Checked.of([each.at for each in points], of_opening(said), stored=not fresh)
 
     def findings(self, key: str, case: Case, fit: Fit | None) -> tuple[Finding, ...]:
         """Return what the rules say of a case with that key."""
@@ -123,21 +147,22 @@ def _judged(
     checker: Checker,
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
+    make: Callable[[Case], Fit] | None = None,
 ) -> list[Checked]:
-    """Judge openings one by one, without what their circuits say of them."""
+    """Judge openings one by one, without what their circuits say of them; make: works out what is not stored."""
     wanted = None if ids is None else list(ids)
     with project.reading() as connection:
         fits = read_fits(connection, wanted)
-        cases = list(read_cases(connection, wanted, project.catalogue.read(connection)))
-        own = _own_values(connection, cases, wanted)
+        openings = list(by_opening(read_cases(connection, wanted, project.catalogue.read(connection))))
+        own = _own_values(connection, [cases[0] for cases in openings], wanted)
     checked = []
-    for done, case in enumerate(cases, start=1):
+    for done, cases in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
-        judged = checker.judge(case, fits.get(case.opening.id))
-        checked.append(replace(judged, own=own[case.opening.id]) if own else judged)
-        if progress is not None and (done % 64 == 0 or done == len(cases)):
-            progress(done, len(cases))
+        judged = checker.judge(worked(cases, fits, make))
+        checked.append(replace(judged, own=own[judged.case.opening.id]) if own else judged)
+        if progress is not None and (done % 64 == 0 or done == len(openings)):
+            progress(done, len(openings))
     return checked
 
 
@@ -145,7 +170,7 @@ def _with_power(project: Project, checked: list[Checked], *, fresh: bool = False
     """Add what the rules of circuits say of the openings that hang on one; fresh: neighbours are fitted anew too."""
     if not any(each.case.feed is not None for each in checked):
         return checked
-    known = {each.case.opening.id: Fed(each.case, each.fit) for each in checked}
+    known = {each.case.opening.id: Fed.of(each.points) for each in checked}
     with project.reading() as connection:
         catalogue, facts = project.catalogue.read(connection), read_power(connection)
         work = read_work(connection, catalogue, facts, known, list(known), fresh=fresh)
@@ -173,12 +198,12 @@ def _with_records(project: Project, checked: list[Checked], today: date) -> list
         if each.fit is not None and packet is None and book is None:
             made.append(each)
             continue
-        shown = packet_key(each.case, each.fit) if packet is not None else ""
+        shown = packet_key(each.points) if packet is not None else ""
         record = Record(each.case, shown, each.fit, each.findings, today, packet)
         findings = (*judge_record(record, settings), *each.findings)
         if book is not None:
             # What is said of fit and packet can be waived too; what is said of waivers cannot.
-            laid = book.lay(each.case, findings)
+            laid = book.lay(each.cases, findings)
             unneeded = [waiver for waiver in laid.unneeded if each.fit is not None or _judged_without_fit(waiver.rule)]
             of_waivers = replace(
                 record,
@@ -248,12 +273,5 @@ def look_again(project: Project, ids: Iterable[str], *, checker: Checker, today:
     list of Checked
         With ``stored`` false where the fit was worked out here.
     """
-    looked = []
-    for each in _judged(project, ids, checker):
-        if each.fit is None:
-            fresh = fit(each.case)
-            findings = checker.findings(case_key(each.case), each.case, fresh)
-            looked.append(replace(each, fit=fresh, findings=findings, stored=False))
-        else:
-            looked.append(each)
+    looked = _judged(project, ids, checker, make=fit)
     return _with_records(project, _with_power(project, looked, fresh=True), today or date.today())

@@ -29,7 +29,7 @@ def openings_of_building(project: Project, building: str) -> list[str]:
     """Return the openings of a building; raises MissingRowError where it has none."""
     with project.reading() as connection:
         cases = read_cases(connection, None, project.catalogue.read(connection))
-        found = [case.opening.id for case in cases if case.opening.building == building]
+        found = list(dict.fromkeys(case.opening.id for case in cases if case.opening.building == building))
     if not found:
         raise MissingRowError(f"no opening stands in {building}")
     return found

@@ -4,30 +4,35 @@ from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import Final
 
-from hwsched.cases import Case, Fit
+from hwsched.cases import Case, Fit, PointFit
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section, template
 from hwsched.drawings.drawing import Drawing
 from hwsched.drawings.riser import risers
 from hwsched.drawings.voltage_plot import voltage_plot
 from hwsched.drawings.wiring_sheet import wiring_sheet
+from hwsched.drawings.wiring_way import leaves_of
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
 from hwsched.operations.checking import Checker, look_again
 from hwsched.operations.choosing import openings_of_marks
+from hwsched.operations.lock_points import point_named
 from hwsched.operations.powering import opening_levels, power_work
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.render.screen import DARK, LIGHT
 from hwsched.render.svg import render_svg
 from hwsched.writing import check_ending, made_folder, replacing
 
-VIEWS: Final[Mapping[str, Callable[[Case, Fit, LengthStyle], Drawing]]] = {
-    "secured-side": lambda case, fit, style: elevation(case, fit, "secured", style),
-    "key-side": lambda case, fit, style: elevation(case, fit, "key", style),
-    "detail": lambda case, fit, style: face_detail(case, fit, "secured", style),
-    "section": section,
-    "edge": edge_view,
-    "bores": bore_detail,
-    "template": lambda case, fit, style: template(case, fit, "secured", (case.opening.mark,), style),
+_Beside = Sequence[PointFit]
+"""The opening's other lock points."""
+
+VIEWS: Final[Mapping[str, Callable[[Case, Fit, LengthStyle, _Beside], Drawing]]] = {
+    "secured-side": lambda case, fit, style, beside: elevation(case, fit, "secured", style, beside=beside),
+    "key-side": lambda case, fit, style, beside: elevation(case, fit, "key", style, beside=beside),
+    "detail": lambda case, fit, style, _: face_detail(case, fit, "secured", style),
+    "section": lambda case, fit, style, _: section(case, fit, style),
+    "edge": lambda case, fit, style, _: edge_view(case, fit, style),
+    "bores": lambda case, fit, style, _: bore_detail(case, fit, style),
+    "template": lambda case, fit, style, _: template(case, fit, "secured", (case.opening.mark,), style),
 }
 
 POWER_VIEWS: Final = ("riser", "wiring", "voltages")
@@ -37,10 +42,11 @@ SCALE: Final = 1 / 8
 """Letters keep their paper size, so this decides how large the opening is beside them."""
 
 
-def draw(project: Project, mark: str, view: str, path: Path, *, dark: bool = False) -> Path:
+def draw(project: Project, mark: str, view: str, path: Path, *, dark: bool = False, point: str | None = None) -> Path:
     """Write one view of an opening, or of what feeds openings, as SVG; the file appears whole or not at all.
 
-    A riser that takes several sheets is written as several files: ``name.svg``, ``name-2.svg``.
+    A riser that takes several sheets is written as several files: ``name.svg``, ``name-2.svg``. Of an opening with
+    several lock points one is drawn: that of this name or number, else the first.
 
     Raises
     ------
@@ -61,7 +67,10 @@ def draw(project: Project, mark: str, view: str, path: Path, *, dark: bool = Fal
     opening = openings_of_marks(project, [mark])[0]
     (checked,) = look_again(project, [opening], checker=Checker())
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == project.length_style), "fraction")
-    text = render_svg(made(checked.case, checked.fit or Fit("unknown"), style), SCALE, DARK if dark else LIGHT)
+    wanted = point_named(project, opening, point) or checked.points[0].case.point.id
+    at = next((each for each in checked.points if each.case.point.id == wanted), checked.points[0])
+    beside = [each for each in checked.points if each is not at]
+    text = render_svg(made(at.case, at.fit or Fit("unknown"), style, beside), SCALE, DARK if dark else LIGHT)
     _write(path, text)
     return path
 
@@ -91,4 +100,4 @@ def _power(project: Project, name: str, view: str) -> Sequence[Drawing]:
     found = work.circuit_of(opening)
     if found is None:
         raise MissingRowError(f"{name} hangs on no circuit")
-    return [wiring_sheet(*found, opening, style)]
+    return [wiring_sheet(*found, opening, style, leaf=leaf) for leaf in leaves_of(found[1], opening)]

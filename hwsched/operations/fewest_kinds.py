@@ -34,12 +34,20 @@ class FewestKinds:
     gap: float
     """0 where it is proven that nothing is better."""
     choices: Mapping[str, tuple[Line, ...]]
-    """Opening to the parts to choose, where they differ from its own choice."""
+    """Lock point to the parts to choose, where they differ from its own choice."""
     marks: Mapping[str, str]
+    """Of the opening of each lock point, with the point's name where it has several."""
+    opening_of: Mapping[str, str]
+    """Opening of each lock point whose choice differs."""
     openings: int
     """That have an alternative at all."""
     left_out: tuple[str, ...]
     """Marks of those that have none, or whose parts have no price that can be told in one currency."""
+
+    @property
+    def changing(self) -> tuple[str, ...]:
+        """Openings whose choice differs."""
+        return tuple(dict.fromkeys(self.opening_of.values()))
 
 
 def fewest_kinds(
@@ -96,7 +104,7 @@ def fewest_kinds(
             unpriced.update((need, None) for each in found for need in each.cost_needs)
         if groups[key][1]:
             groups[key][0].append(case)
-        else:
+        elif case.opening.mark not in left_out:
             left_out.append(case.opening.mark)
     asked = [
         Group(key, len(here), [Alternative(each.cost, _kinds(each)) for each in ways])
@@ -121,10 +129,10 @@ def fewest_kinds(
 def accept_fewest(project: Project, found: FewestKinds, *, who: str) -> Changes:
     """Choose the parts by hand at the openings whose choice differs; raises ValueRefusedError."""
     choices = {
-        opening: tuple(Chosen(line.role, line.part, line.quantity) for line in lines)
-        for opening, lines in found.choices.items()
+        point: tuple(Chosen(line.role, line.part, line.quantity) for line in lines)
+        for point, lines in found.choices.items()
     }
-    summary = f"Choose parts of {len(choices)} openings for {len(found.after_kinds)} different parts in all"
+    summary = f"Choose parts of {len(found.changing)} openings for {len(found.after_kinds)} different parts in all"
     return choose_many(project, choices, who=who, summary=summary)
 
 
@@ -134,6 +142,8 @@ def _told(
     choices: dict[str, tuple[Line, ...]] = {}
     marks: dict[str, str] = {}
     before: set[str] = set()
+    openings: set[str] = set()
+    opening_of: dict[str, str] = {}
     cost = ZERO
     currency = ""
     held = [(here, found) for here, found in groups.values() if here]
@@ -142,11 +152,15 @@ def _told(
         cost = summed((cost, product(found[0].cost, Decimal(len(here)))))
         currency = found[0].currency
         for case in here:
-            marks[case.opening.id] = case.opening.mark
+            name = case.point.name
+            marks[case.point.id] = f"{case.opening.mark}, {name}" if name else case.opening.mark
+            openings.add(case.opening.id)
             if _kinds(found[number]) != _kinds(found[0]):
-                choices[case.opening.id] = lines_of(found[number])
+                choices[case.point.id] = lines_of(found[number])
+                opening_of[case.point.id] = case.opening.id
     return FewestKinds(
-        tuple(sorted(before)), choice.kinds, cost, choice.cost, currency, choice.gap, choices, marks, len(marks),
+        tuple(sorted(before)), choice.kinds, cost, choice.cost, currency, choice.gap, choices, marks, opening_of,
+        len(openings),
         tuple(left_out),
     )  # fmt: skip
 

@@ -1,6 +1,7 @@
 """Hardware sets: a named list of parts that a group of openings shares, made by hand or proposed, and assigned.
 
-An opening keeps what was chosen for itself: its own choice of a role goes before the set's line of that role.
+An opening keeps what was chosen for itself: its own choice of a role goes before the set's line of that role. A set
+speaks of the first lock point of its openings; further points are left to the fit and to choices by hand.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
@@ -9,18 +10,20 @@ from math import isfinite
 
 from sqlalchemy import Connection, select
 
-from hwsched.cases import Case, Chosen, Fit
+from hwsched.cases import Case, Chosen, Finding, Fit, PointFit
+from hwsched.cases.fit import together
 from hwsched.fitting import fit
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
-from hwsched.model.queries import natural, read_cases
+from hwsched.model.queries import by_opening, first_points, natural, read_cases
 from hwsched.model.tables import CHOSEN_PART, HARDWARE_SET, OPENING_TABLE, PART, SET_LINE
 from hwsched.operations.accepting import check_version
 from hwsched.operations.by_hand import ROLES
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Cancelled, Progress, check_openings
-from hwsched.rules.judging import check
+from hwsched.operations.lock_points import afresh
+from hwsched.rules.judging import check, of_opening
 
 PROPOSED_ROLES = ("cylinder", "lock", "reader", "cam", "tailpiece", "unit", "lead-extension", "strike")
 """Roles of the lines of a proposed set: what a specifier names; the rest follows from them in each opening's fit."""
@@ -86,8 +89,10 @@ def hardware_sets(project: Project) -> list[HardwareSet]:
         for set_id, opening, mark in connection.execute(query.where(OPENING_TABLE.c.set_id.is_not(None))):
             members.setdefault(set_id, []).append((mark, opening))
         own: dict[str, set[str]] = {}
-        for row in connection.execute(select(CHOSEN_PART.c.opening_id, CHOSEN_PART.c.role)):
-            own.setdefault(row.opening_id, set()).add(row.role)
+        firsts = first_points(connection, [opening for here in members.values() for _, opening in here])
+        of_point = {point: opening for opening, point in firsts.items()}
+        for point, role in connection.execute(select(CHOSEN_PART.c.lock_point_id, CHOSEN_PART.c.role)):
+            own.setdefault(of_point.get(point, ""), set()).add(role)
         found = []
         for row in connection.execute(select(HARDWARE_SET)):
             held = tuple(lines.get(row.id, ()))
@@ -204,7 +209,8 @@ def propose_sets(
     for each in check_openings(project, ids, progress=progress, cancelled=cancelled):
         if each.fit is None or each.fit.status != "fitted" or each.case.opening.id in taken:
             continue
-        lines = tuple(sorted(lines_of(each.fit), key=lambda line: (line.role, line.part)))
+        first = each.points[0].fit or each.fit
+        lines = tuple(sorted(lines_of(first), key=lambda line: (line.role, line.part)))
         groups.setdefault(lines, []).append(each.case)
     found = sorted(groups.items(), key=lambda group: (-len(group[1]), [line.part for line in group[0]]))
     proposed, number = [], 1
@@ -246,25 +252,33 @@ def effect_of_lines(
         raise MissingRowError("this hardware set is not in the project any more")
     with project.reading() as connection:
         wanted = [Chosen(line.role, line.part, line.quantity, "set") for line in _accepted(connection, lines)]
-        cases = list(read_cases(connection, found.openings, project.catalogue.read(connection)))
+        openings = list(by_opening(read_cases(connection, found.openings, project.catalogue.read(connection))))
     effects = []
-    for done, case in enumerate(cases, start=1):
+    for done, (case, *others) in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
         own = tuple(choice for choice in case.chosen if choice.source != "set")
         roles = {choice.role for choice in own}
         fresh = (*own, *(choice for choice in wanted if choice.role not in roles))
         changed = replace(case, chosen=tuple(sorted(fresh, key=lambda choice: (choice.role, choice.part))))
-        before, after = fit(case), fit(changed)
-        effect = effect_between(case.opening.mark, before, after)
+        before, after = (afresh([first, *others], fit) for first in (case, changed))
+        effect = effect_between(case.opening.mark, _whole(before), _whole(after))
         if effect is not None:
             # What a set names is kept though rules refuse it: what they say then is why it does not fit.
-            said = {finding.message for finding in check(case, before)}
-            new = [f.message for f in check(changed, after) if f.severity == "error" and f.message not in said]
+            said = {finding.message for finding in _said(before)}
+            new = [f.message for f in _said(after) if f.severity == "error" and f.message not in said]
             effects.append(effect if effect.why else replace(effect, why=" ".join(new)))
         if progress is not None:
-            progress(done, len(cases))
+            progress(done, len(openings))
     return tuple(effects)
+
+
+def _whole(points: Sequence[PointFit]) -> Fit:
+    return together([each.fit for each in points]) or Fit("unknown")
+
+
+def _said(points: Sequence[PointFit]) -> tuple[Finding, ...]:
+    return of_opening([(each.case.point, check(each.case, each.fit or Fit("unknown"))) for each in points])
 
 
 def effect_between(mark: str, before: Fit, after: Fit) -> SetEffect | None:

@@ -3,38 +3,42 @@
 from collections.abc import Callable
 from pathlib import Path
 
-from hwsched.cases import Fit
+from hwsched.cases import Fit, PointFit
 from hwsched.documents import ProjectView
 from hwsched.drawings import template
 from hwsched.drawings.drawing import Drawing
 from hwsched.drawings.handing import Face
 from hwsched.model.errors import ValueRefusedError
 from hwsched.render.true_size import render_true_size
+from hwsched.rules.reading import lock_leaf
 from hwsched.writing import made_folder
 
 
 def templates(view: ProjectView) -> list[Drawing]:
-    """Return the templates of openings that are fitted and drilled, a face each.
+    """Return the templates of lock points that are fitted and drilled, a face each.
 
-    Openings alike share one that names their marks.
+    Those alike share one that names their marks.
     """
     style = view.length_style
-    groups: dict[tuple[object, ...], list[tuple[int, Face]]] = {}
-    for place, opening in enumerate(view.openings):
-        fit = opening.fit
-        if fit is None or fit.status != "fitted" or not fit.holes or opening.lock_leaf is None:
-            continue
-        for face in _faces(fit):
-            drawn = template(opening.case, fit, face, (), style)
-            groups.setdefault((face, drawn.shapes, drawn.bounds, drawn.notes), []).append((place, face))
+    groups: dict[tuple[object, ...], list[tuple[PointFit, Face]]] = {}
+    for opening in view.openings:
+        for at in opening.points if opening.fit is not None and opening.fit.status == "fitted" else ():
+            if at.fit is None or not at.fit.holes or lock_leaf(at.case) is None:
+                continue
+            for face in _faces(at.fit):
+                drawn = template(at.case, at.fit, face, (), style)
+                groups.setdefault((face, drawn.shapes, drawn.bounds, drawn.notes), []).append((at, face))
     found = []
-    for places in groups.values():
-        number, face = places[0]
-        first = view.openings[number]
-        marks = [view.openings[place].mark for place, _ in places]
+    for alike in groups.values():
+        first, face = alike[0]
         if first.fit is not None:
-            found.append(template(first.case, first.fit, face, marks, style))
+            found.append(template(first.case, first.fit, face, [_said(at) for at, _ in alike], style))
     return found
+
+
+def _said(at: PointFit) -> str:
+    name = at.case.point.name
+    return f"{at.case.opening.mark} ({name})" if name else at.case.opening.mark
 
 
 def _faces(fit: Fit) -> tuple[Face, ...]:

@@ -1,33 +1,48 @@
 """What a packet shows, as a hash: two packets of an opening are alike when their keys are."""
 
 import hashlib
+from collections.abc import Sequence
 from dataclasses import replace
 
-from hwsched.cases import Case, Fit
+from hwsched.cases import Fit, PointFit
 from hwsched.cases.case_key import survey_key
 from hwsched.documents.box_contents import contents
 from hwsched.model.fit_record import fit_text
 from hwsched.quantities.money import ZERO
 
 
-def packet_key(case: Case, fit: Fit | None) -> str:
+def packet_key(points: Sequence[PointFit]) -> str:
     """Return the key of what the packet of an opening shows.
 
-    Mark and place, surveyed facts, parts and what lies in their boxes, the unit's place, cable and holes count; who
+    Mark and place, surveyed facts, parts and what lies in their boxes, the units' places, cables and holes count; who
     chose a part, what was refused and what else would fit do not: they are not what is drilled and fitted.
 
     Parameters
     ----------
-    case, fit : Case, Fit or None
-        Fit None where none is stored for the facts as they stand.
+    points : sequence of PointFit
+        Lock points of the opening.
 
     Returns
     -------
     str
-        64 hexadecimal digits; empty without a fit.
+        64 hexadecimal digits; empty where one of them has no fit for the facts as they stand.
     """
-    if fit is None:
+    fits = [each.fit for each in points if each.fit is not None]
+    if len(fits) < len(points):
         return ""
+    case = points[0].case
+    facts = survey_key(replace(case, chosen=(), placed=None, feed=None))
+    opening = case.opening
+    named = [opening.mark, opening.building, opening.level, opening.room_from, opening.room_to]
+    parts = [part for fit in fits for part in fit.parts]
+    boxes = [(h.number, h.quantity) for part in parts for h in contents(case.catalogue, part.part, part.quantity)]
+    # Nothing is added where no box holds a part, so that packets that went out before are not told to be old.
+    inside = f" {boxes}" if boxes else ""
+    return hashlib.sha256(f"{facts} {named} {' '.join(map(_shown, fits))}{inside}".encode()).hexdigest()
+
+
+def _shown(fit: Fit) -> str:
+    """Return what of a fit stands in a packet, as text."""
     shown = replace(
         fit,
         parts=tuple(replace(part, source="fitted", reason="") for part in fit.parts),
@@ -37,10 +52,4 @@ def packet_key(case: Case, fit: Fit | None) -> str:
         currency="",
         cost_needs=(),
     )
-    facts = survey_key(replace(case, chosen=(), placed=None, feed=None))
-    opening = case.opening
-    named = [opening.mark, opening.building, opening.level, opening.room_from, opening.room_to]
-    boxes = [(h.number, h.quantity) for part in fit.parts for h in contents(case.catalogue, part.part, part.quantity)]
-    # Nothing is added where no box holds a part, so that packets that went out before are not told to be old.
-    inside = f" {boxes}" if boxes else ""
-    return hashlib.sha256(f"{facts} {named} {fit_text(shown)}{inside}".encode()).hexdigest()
+    return fit_text(shown)

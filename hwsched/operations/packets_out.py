@@ -10,12 +10,15 @@ from hwsched.model.project import Project
 from hwsched.model.tables import ISSUED_PACKET
 from hwsched.operations.changes import Changes
 from hwsched.operations.packet_key import packet_key
+from hwsched.operations.pieces import write_issued
 
 
 def write_down_packets(
     project: Project, view: ProjectView, *, who: str, only: Iterable[str] | None = None, today: date | None = None
 ) -> Changes:
-    """Write down that the packets of a view went out; packets of openings that are not ready never do.
+    """Write down that the packets of a view went out, and with them the pieces of their openings.
+
+    Packets of openings that are not ready never do.
 
     Parameters
     ----------
@@ -32,14 +35,12 @@ def write_down_packets(
     """
     wanted = None if only is None else set(only)
     day = (today or date.today()).isoformat()
-    out = {
-        each.case.opening.id: {"at": day, "by": who, "case_key": packet_key(each.case, each.fit)}
-        for each in view.openings
-        if each.ready and (wanted is None or each.case.opening.id in wanted)
-    }
+    ready = [each for each in view.openings if each.ready and (wanted is None or each.case.opening.id in wanted)]
+    out = {each.case.opening.id: {"at": day, "by": who, "case_key": packet_key(each.points)} for each in ready}
     with project.change("issue-packets", f"Give out {len(out)} packets", who) as change:
         held = {row.opening_id: row.id for row in change.connection.execute(select(ISSUED_PACKET))}
         change.update(ISSUED_PACKET, [(held[each], row) for each, row in out.items() if each in held])
         fresh = [{"opening_id": each, **row} for each, row in out.items() if each not in held]
         change.insert(ISSUED_PACKET, fresh)
+        write_issued(change, [(each.case.opening.id, each.points) for each in ready])
     return Changes.of(change)

@@ -6,12 +6,12 @@ from sqlalchemy import Connection
 
 from hwsched.calc.circuit_tree import SUPPLY as AT_SUPPLY
 from hwsched.cases import Catalogue
-from hwsched.cases.case_key import case_key
 from hwsched.cases.power import PowerFacts, PowerWork
 from hwsched.fitting import fit
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import read_cases, read_fits, read_settings
+from hwsched.model.queries import by_opening, read_cases, read_fits, read_settings
+from hwsched.operations.lock_points import worked
 from hwsched.wiring import Fed, work_out
 
 
@@ -103,9 +103,7 @@ def read_work(
     missing = [each for each in wanted if each not in known]
     if missing:
         fits = read_fits(connection, missing)
-        for case in read_cases(connection, missing, catalogue):
-            stored = fits.get(case.opening.id)
-            sound = stored is not None and stored.case_key == case_key(case)
-            held = stored.fit if stored is not None and sound else None
-            openings[case.opening.id] = Fed(case, fit(case) if held is None and fresh else held)
+        for cases in by_opening(read_cases(connection, missing, catalogue)):
+            points = [each.at for each in worked(cases, fits, fit if fresh else None)]
+            openings[cases[0].opening.id] = Fed.of(points)
     return work_out(facts, openings, catalogue, read_settings(connection), supplies)

@@ -9,8 +9,7 @@ from sqlalchemy import Connection
 from hwsched.calc.calculator import InputError
 from hwsched.calc.conductor import conductor
 from hwsched.calc.siting import DEFAULT_TIME_S, Demand, NoSitingError, Problem, Siting, SupplyPlace, site
-from hwsched.cases import Case, Catalogue, Feed, Fit, Part, Settings, exchange_of
-from hwsched.cases.case_key import case_key
+from hwsched.cases import Case, Catalogue, Feed, Part, Settings, exchange_of
 from hwsched.cases.power import Circuit, PowerFacts, PowerWork, Run, Supply
 from hwsched.fitting import fit
 from hwsched.fitting.candidate import worth
@@ -18,15 +17,16 @@ from hwsched.model.bulk import new_ids
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import StoredFit, latest_change, read_cases, read_fits, read_settings
+from hwsched.model.queries import StoredFit, by_opening, latest_change, read_cases, read_fits, read_settings
 from hwsched.model.tables import CIRCUIT_TABLE, SUPPLY_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.hanging import beyond, hang_on
+from hwsched.operations.lock_points import worked
 from hwsched.operations.powering import read_work
 from hwsched.operations.siting_reach import Demanded, Place, held_a, place_of, reach_m, suits
 from hwsched.wiring import Fed, work_out
-from hwsched.wiring.circuits import transfer_run
-from hwsched.wiring.devices import devices_of
+from hwsched.wiring.circuits import transfer_runs
+from hwsched.wiring.devices import devices_at
 from hwsched.wiring.distances import Heights, distance
 
 CIRCUIT_NAME = "S"
@@ -98,16 +98,18 @@ def propose_siting(
         catalogue = project.catalogue.read(connection)
         facts, heights, settings = read_power(connection), level_heights(connection), read_settings(connection)
         state = latest_change(connection)
-        cases = [case for case in read_cases(connection, None, catalogue) if case.opening.building == building]
-        fits = read_fits(connection, [case.opening.id for case in cases])
+        every = by_opening(read_cases(connection, None, catalogue))
+        openings = [cases for cases in every if cases[0].opening.building == building]
+        ids = [cases[0].opening.id for cases in openings]
+        fits = read_fits(connection, ids)
         before = read_work(connection, catalogue, facts, {}, None)
         supplies = [supply for supply in facts.supplies if supply.building == building]
-        others = _others(connection, facts, {s.id for s in supplies}, {case.opening.id for case in cases}, catalogue)
+        others = _others(connection, facts, {s.id for s in supplies}, set(ids), catalogue)
     if not supplies:
         raise ValueRefusedError("building", f"{building} has no supply and no place for one; lay one first")
     laid = {c.supply_id: c for c in facts.circuits if c.name == CIRCUIT_NAME}
     places = [place_of(supply, laid.get(supply.id), catalogue, settings) for supply in supplies]
-    fed, demanded, left_out, kept = _demands(cases, fits, facts)
+    fed, demanded, left_out, kept = _demands(openings, fits, facts)
     if not demanded:
         why = "; ".join(left_out[:3]) or "none of its openings is fed from a supply"
         raise ValueRefusedError("building", f"{building} has nothing to feed: {why}")
@@ -177,17 +179,13 @@ def _others(
     ids = [each for each, circuit in facts.fed().items() if circuit.supply_id in supplies and each not in known]
     fits = read_fits(connection, ids)
     return {
-        case.opening.id: Fed(case, _sound(case, fits.get(case.opening.id)))
-        for case in (read_cases(connection, ids, catalogue) if ids else ())
+        cases[0].opening.id: Fed.of([each.at for each in worked(cases, fits)])
+        for cases in by_opening(read_cases(connection, ids, catalogue) if ids else ())
     }
 
 
-def _sound(case: Case, stored: StoredFit | None) -> Fit | None:
-    return stored.fit if stored is not None and stored.case_key == case_key(case) else None
-
-
 def _demands(
-    cases: Sequence[Case], fits: Mapping[str, StoredFit], facts: PowerFacts
+    openings: Sequence[tuple[Case, ...]], fits: Mapping[str, StoredFit], facts: PowerFacts
 ) -> tuple[dict[str, Fed], dict[str, Demanded], list[str], dict[str, Fed]]:
     """Return what to feed as it is once it hangs, what it draws, why others were left out, and what hangs already."""
     fed: dict[str, Fed] = {}
@@ -195,23 +193,27 @@ def _demands(
     left_out: list[str] = []
     kept: dict[str, Fed] = {}
     on_circuit = facts.fed()
-    for case in cases:
-        opening = case.opening
-        stored = _sound(case, fits.get(opening.id))
+    for cases in openings:
+        opening = cases[0].opening
+        here = Fed.of([each.at for each in worked(cases, fits)])
+        stored = here.fit
         hangs = opening.id in on_circuit
         if hangs:
-            kept[opening.id] = Fed(case, stored)
+            kept[opening.id] = here
         # What wishes a supply is asked even where its fit waits for the distance that the siting finds.
         elif stored is not None and stored.power != "supply" and opening.power_wish != "supply":
             continue
         elif stored is None:
             left_out.append(f"{opening.mark} is not fitted for the facts as they stand")
             continue
-        hung = case if case.feed is not None else replace(case, feed=Feed(None))
-        each = Fed(hung, stored if stored is not None and hung is case else fit(hung))
-        own, problems = devices_of(hung, each.fit)
+        each = here
+        if stored is None or cases[0].feed is None:
+            hung = [case if case.feed is not None else replace(case, feed=Feed(None)) for case in cases]
+            each = Fed.of([point.at for point in worked(hung, {}, fit)])
+        own, problems = devices_at(each)
         missing = list(problems)
-        transfer = transfer_run(each, missing)
+        # Leaves are reckoned as one here, all drawn over one transfer: the volts are proved leaf by leaf afterwards.
+        transfer = next((run for run, _ in transfer_runs(each, missing).values()), None)
         if missing or not own:
             left_out += [problem.message for problem in missing] or [f"{opening.mark} has nothing to feed"]
             continue

@@ -1,4 +1,4 @@
-"""Storing fits: each content once, and per opening a pointer with the key of its case."""
+"""Storing fits: each content once, and per lock point a pointer with the key of its case."""
 
 import hashlib
 from collections.abc import Mapping
@@ -9,6 +9,7 @@ from hwsched.cases import Fit
 from hwsched.model.bulk import among, execute_many
 from hwsched.model.fit_record import fit_text
 from hwsched.model.journal import Change
+from hwsched.model.lock_points import points_to_openings
 from hwsched.model.tables import FIT_CONTENT, OPENING_FIT
 
 
@@ -20,7 +21,7 @@ def store_fits(change: Change, fits: Mapping[str, tuple[str, Fit]]) -> None:
     change : Change
         Open change set; the pointers are journalled, the contents are immutable.
     fits : mapping
-        Opening to the key of its case and the fit.
+        Lock point to the key of its case and the fit.
     """
     if not fits:
         return
@@ -40,7 +41,8 @@ def store_fits(change: Change, fits: Mapping[str, tuple[str, Fit]]) -> None:
         if key not in held
     ]
     execute_many(connection, insert(FIT_CONTENT), fresh)
-    rows = {opening: {"case_key": key, "fit_key": keys[id(fit)]} for opening, (key, fit) in fits.items()}
+    rows = {point: {"case_key": key, "fit_key": keys[id(fit)]} for point, (key, fit) in fits.items()}
     known = {row[0] for row in among(connection, select(OPENING_FIT.c.id), OPENING_FIT.c.id, list(rows))}
-    change.insert(OPENING_FIT, [{"id": opening, **row} for opening, row in rows.items() if opening not in known])
-    change.update(OPENING_FIT, [(opening, row) for opening, row in rows.items() if opening in known])
+    opening_of = points_to_openings(connection, [point for point in rows if point not in known])
+    change.insert(OPENING_FIT, [{"id": p, "opening_id": opening, **rows[p]} for p, opening in opening_of.items()])
+    change.update(OPENING_FIT, [(point, row) for point, row in rows.items() if point in known])

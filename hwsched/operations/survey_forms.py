@@ -6,7 +6,7 @@ from pathlib import Path
 from hwsched.attributes import Attribute
 from hwsched.exchange.survey_form import write_survey_form
 from hwsched.model.project import Project
-from hwsched.model.queries import read_cases, read_extra, read_own_fields
+from hwsched.model.queries import by_opening, read_cases, read_extra, read_own_fields
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
 from hwsched.operations.own_fields import attribute_of
 from hwsched.quantities import BARE_UNITS, BareUnit
@@ -36,7 +36,8 @@ def write_form(project: Project, path: Path, *, ids: Sequence[str] | None = None
         for made in read_own_fields(connection):
             own[made.entity] = (*own.get(made.entity, ()), attribute_of(made))
         catalogue = project.catalogue.read(connection)
-        cases = [] if ids is None else list(read_cases(connection, list(ids), catalogue))
+        found = [] if ids is None else by_opening(read_cases(connection, list(ids), catalogue))
+        cases = [first for first, *_ in found]
         extra = {**read_extra(connection, OPENING_TABLE), **read_extra(connection, ITEM_TABLE)}
     wanted = bare_unit or project.bare_unit
     unit: BareUnit = next((known for known in BARE_UNITS if known == wanted), "in")

@@ -17,7 +17,7 @@ from hwsched.exchange.survey_mapping import RememberedMapping, SheetMapping
 from hwsched.model.journal import Change
 from hwsched.model.placing import levels_for
 from hwsched.model.project import Project
-from hwsched.model.queries import read_cases, read_extra, read_own_fields
+from hwsched.model.queries import by_opening, read_cases, read_extra, read_own_fields
 from hwsched.model.tables import IMPORT_MAPPING, ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.own_fields import attribute_of
@@ -223,7 +223,7 @@ def _move(change: Change, rows: dict[str, dict[str, Any]]) -> None:
             moved[case.opening.id].pop("building", case.opening.building),
             moved[case.opening.id].pop("level", case.opening.level),
         )
-        for case in read_cases(change.connection, list(moved))
+        for case, *_ in by_opening(read_cases(change.connection, list(moved)))
     }
     levels = levels_for(change, set(places.values()))
     for row_id, place in places.items():

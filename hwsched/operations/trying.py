@@ -5,13 +5,15 @@ from dataclasses import replace
 from hwsched.cases import Finding, Placed
 from hwsched.cases.case_key import case_key
 from hwsched.fitting import fit
+from hwsched.model.queries import StoredFit
 from hwsched.operations.checking import Checked, Checker
+from hwsched.operations.lock_points import worked
 
 _GEOMETRY = ("placement", "cable", "holes")
 
 
-def with_unit_at(checked: Checked, x_mm: float, y_mm: float, checker: Checker) -> Checked:
-    """Work out an opening with its unit moved by hand; nothing is stored.
+def with_unit_at(checked: Checked, x_mm: float, y_mm: float, checker: Checker, number: int = 1) -> Checked:
+    """Work out an opening with the unit of a lock point moved by hand; nothing is stored.
 
     Parameters
     ----------
@@ -21,18 +23,24 @@ def with_unit_at(checked: Checked, x_mm: float, y_mm: float, checker: Checker) -
         Lower left corner of the plate, from the lock edge and above the floor [mm].
     checker : Checker
         Remembers earlier judgements.
+    number : int
+        Of the lock point.
 
     Raises
     ------
     ValueError
-        When the opening has no unit that stands on a face.
+        When no unit of the lock point stands on a face.
     """
-    place = checked.fit.placement if checked.fit is not None else None
+    at = checked.point(number)
+    place = at.fit.placement if at.fit is not None else None
     if place is None or place.face not in ("secured", "key"):
         raise ValueError("no unit stands on a face of this opening")
-    case = replace(checked.case, placed=Placed(place.leaf, place.face, place.pattern, x_mm, y_mm))
-    tried = fit(case)
-    return Checked(case, tried, checker.findings(case_key(case), case, tried), stored=False)
+    placed = Placed(place.leaf, place.face, place.pattern, x_mm, y_mm)
+    cases = [replace(case, placed=placed) if case.point == at.case.point else case for case in checked.cases]
+    known = {
+        each.case.point.id: StoredFit(case_key(each.case), each.fit) for each in checked.points if each.fit is not None
+    }
+    return replace(checker.judge(worked(cases, known, fit)), stored=False)
 
 
 def against_place(tried: Checked) -> tuple[Finding, ...]:

@@ -36,7 +36,7 @@ def project_view(
         change = latest_change(connection)
         heights = level_heights(connection)
         terms, sets = read_terms(connection), read_set_names(connection)
-        known = {each.case.opening.id: Fed(each.case, each.fit) for each in checked}
+        known = {each.case.opening.id: Fed.of(each.points) for each in checked}
         work = _waived(read_work(connection, catalogue, read_power(connection), known), checked)
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
     return ProjectView(
@@ -45,7 +45,14 @@ def project_view(
         date=datetime.now(UTC).date().isoformat(),
         length_style=style,
         openings=tuple(
-            OpeningView(each.case, each.fit, each.findings, _own(each, style), sets.get(each.case.opening.id, ""))
+            OpeningView(
+                each.case,
+                each.fit,
+                each.findings,
+                _own(each, style),
+                sets.get(each.case.opening.id, ""),
+                each.points,
+            )
             for each in checked
         ),
         catalogue=catalogue,

@@ -17,12 +17,21 @@ from hwsched.rules.records import OF_WAIVERS
 def facts_of(case: Case, finding: Finding) -> str:
     """Hash what a waiver at an opening is given for: its surveyed facts and choices, and what the finding says.
 
-    Equal for openings alike; a catalogue or a setting changes it only through what the finding says.
+    Equal for openings alike; a catalogue or a setting changes it only through what the finding says. The case is that
+    of the lock point that the finding speaks of.
     """
     # Its numbers, not its words, where it has some: how lengths are shown must not wake a waiver.
     numbers = sorted(finding.values.items())
-    said = [survey_key(case), finding.rule, finding.about, numbers or finding.message, list(finding.needs)]
+    facts = survey_key(replace(case, beside=()))
+    said = [facts, finding.rule, finding.about, numbers or finding.message, list(finding.needs)]
+    if finding.point:
+        said.append(finding.point)
     return hashlib.sha256(json_text(said).encode()).hexdigest()
+
+
+def case_of(cases: Sequence[Case], finding: Finding) -> Case:
+    """Return the case of the lock point that a finding speaks of; the first where it speaks of the opening."""
+    return next((case for case in cases if finding.point and case.point.name == finding.point), cases[0])
 
 
 def facts_of_rule(rule_id: str, settings: Settings) -> str:
@@ -81,13 +90,13 @@ class WaiverBook:
         rules |= by_rule.keys() | ended.keys() | outdated.keys()
         return cls(by_facts, by_rule, ended, outdated, at_opening, frozenset(rules), today)
 
-    def lay(self, case: Case, findings: Sequence[Finding]) -> Laid:
-        """Lay the waivers over the findings of one opening; none is hidden.
+    def lay(self, cases: Sequence[Case], findings: Sequence[Finding]) -> Laid:
+        """Lay the waivers over the findings of one opening, given by its lock points; none is hidden.
 
         A waiver that has ended or lapsed asks again only while its finding stands open: once it is given anew, nothing
         needs the old one. Those of the whole project are never told to be unneeded, since one opening cannot know.
         """
-        opening_id = case.opening.id
+        opening_id = cases[0].opening.id
         laid = Laid(())
         used: set[str] = set()
         open_: set[tuple[str, str]] = set()
@@ -98,7 +107,7 @@ class WaiverBook:
                 continue
             holds = _of(self.by_rule, finding)
             past = _of(self.ended, finding)
-            for waiver in self.by_facts.get(facts_of(case, finding), ()):
+            for waiver in self.by_facts.get(facts_of(case_of(cases, finding), finding), ()):
                 if waiver.scope == "opening" and waiver.opening_id != opening_id:
                     continue
                 if waiver.past(self.today):

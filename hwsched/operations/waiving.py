@@ -12,7 +12,7 @@ from hwsched.model.tables import WAIVER
 from hwsched.operations.accepting import check_version, mark_of
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Checker, look_again
-from hwsched.operations.waivers import facts_of, facts_of_rule
+from hwsched.operations.waivers import case_of, facts_of, facts_of_rule
 from hwsched.rules import in_rulebook
 from hwsched.rules.records import OF_WAIVERS
 
@@ -134,7 +134,7 @@ def _at_opening(project: Project, opening_id: str, rule: str, about: str | None,
     found = [f for f in checked[0].findings if f.rule == rule and not f.waived and (about is None or f.about == about)]
     if not found:
         raise ValueRefusedError("rule", f"{case.opening.mark} has no open finding of {rule}")
-    wanted = dict.fromkeys((f.about, facts_of(case, f)) for f in found)
+    wanted = dict.fromkeys((f.about, facts_of(case_of(checked[0].cases, f), f)) for f in found)
     return [{"opening_id": opening_id, "about": each, "facts": facts} for each, facts in wanted]
 
 

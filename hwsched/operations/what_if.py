@@ -1,13 +1,14 @@
 """What if: openings worked out under another catalogue, limit, preference or choice, compared before it is accepted."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from hwsched.attributes import Attribute
 from hwsched.calc.cost import Cost
-from hwsched.cases import Case, Catalogue, Chosen, Finding, Fit
+from hwsched.cases import Case, Catalogue, Chosen, Finding, Fit, LockPoint, PointFit
 from hwsched.cases.case_key import case_key
+from hwsched.cases.fit import together
 from hwsched.cases.power import PowerFacts
 from hwsched.exchange.catalogue_book import read_catalogue as read_book
 from hwsched.exchange.problems import InputRejected
@@ -17,20 +18,41 @@ from hwsched.fitting.costing import price_openings
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import read_cases, read_fits, read_own_fields, read_terms
+from hwsched.model.queries import by_opening, first_points, read_cases, read_fits, read_own_fields, read_terms
 from hwsched.operations.by_hand import ROLES, write_choices
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.changes import Changes
 from hwsched.operations.fitting_openings import fit_openings
 from hwsched.operations.hardware_sets import effect_between
+from hwsched.operations.lock_points import afresh
 from hwsched.operations.own_fields import own_attributes
 from hwsched.operations.settings import PREFERENCES, check_limits, set_settings
 from hwsched.rules import RULEBOOK
-from hwsched.rules.judging import check
+from hwsched.rules.judging import check, of_opening
 from hwsched.wiring import Fed, work_out
 
 _Known = dict[tuple[str, str], tuple[Fit, tuple[Finding, ...]]]
 """Fits and findings of cases that were worked out already."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Opening:
+    """An opening as it was worked out here, and what the rules say of it."""
+
+    points: tuple[PointFit, ...]
+    findings: tuple[Finding, ...]
+
+    @property
+    def case(self) -> Case:
+        return self.points[0].case
+
+    @property
+    def fit(self) -> Fit:
+        return together([each.fit for each in self.points]) or Fit("unknown")
+
+    @property
+    def pairs(self) -> Iterator[tuple[Case, Fit | None]]:
+        return ((each.case, each.fit) for each in self.points)
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,36 +131,41 @@ def what_if(
     _check(question)
     with project.reading() as connection:
         catalogue = project.catalogue.read(connection)
-        cases = list(read_cases(connection, None if ids is None else list(ids), catalogue))
+        openings = list(by_opening(read_cases(connection, None if ids is None else list(ids), catalogue)))
         own = own_attributes(read_own_fields(connection), "part")
         terms, laid = read_terms(connection), read_power(connection)
-        beside = list(read_cases(connection, _beside(laid, cases), catalogue))
+        wanted = _beside(laid, [cases[0].opening.id for cases in openings])
+        beside = list(by_opening(read_cases(connection, wanted, catalogue)))
     other = _catalogue(catalogue, question.catalogue, own)
     for choice in question.choices:
         if other.get(choice.part) is None:
             raise ValueRefusedError("part", f"the catalogue has no part '{choice.part}'")
     known: _Known = {}
-    rows: list[tuple[Case, Case, Fit, Fit, tuple[Finding, ...], tuple[Finding, ...]]] = []
-    for done, case in enumerate(cases, start=1):
+    rows: list[tuple[_Opening, _Opening]] = []
+    for done, cases in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
-        asked = _asked(case, question, other)
-        before, said = _worked(case, known)
-        after, would_say = _worked(asked, known)
-        rows.append((case, asked, before, after, said, would_say))
-        if progress is not None and (done % 16 == 0 or done == len(cases)):
-            progress(done, len(cases))
-    neighbours = [(case, _asked(case, replace(question, choices=()), other)) for case in beside]
+        rows.append((_worked(cases, known), _worked(_asked(cases, question, other), known)))
+        if progress is not None and (done % 16 == 0 or done == len(openings)):
+            progress(done, len(openings))
+    asked_elsewhere = replace(question, choices=())
     circuits = (
-        _of_circuits(laid, [(row[0], row[2]) for row in rows], [case for case, _ in neighbours], known),
-        _of_circuits(laid, [(row[1], row[3]) for row in rows], [case for _, case in neighbours], known),
+        _of_circuits(laid, [row[0] for row in rows], [_worked(cases, known) for cases in beside]),
+        _of_circuits(
+            laid,
+            [row[1] for row in rows],
+            [_worked(_asked(cases, asked_elsewhere, other), known) for cases in beside],
+        ),
     )
-    costs = price_openings(((row[0], row[2]) for row in rows), catalogue, terms)
-    would_cost = price_openings(((row[1], row[3]) for row in rows), other, terms)
+    costs, would_cost = (
+        price_openings((pair for opening in side for pair in opening.pairs), parts, terms)
+        for side, parts in (([row[0] for row in rows], catalogue), ([row[1] for row in rows], other))
+    )
     found = []
-    for case, _, before, after, alone, would_alone in rows:
-        said = (*alone, *circuits[0].get(case.opening.id, ()))
-        would_say = (*would_alone, *circuits[1].get(case.opening.id, ()))
+    for now, then in rows:
+        case, before, after = now.case, now.fit, then.fit
+        said = (*now.findings, *circuits[0].get(case.opening.id, ()))
+        would_say = (*then.findings, *circuits[1].get(case.opening.id, ()))
         effect = effect_between(case.opening.mark, before, after)
         gone = tuple(f for f in said if f not in would_say)
         new = tuple(f for f in would_say if f not in said)
@@ -162,7 +189,7 @@ def what_if(
                 effect.why if effect else "",
             )
         )
-    return Answer(question, tuple(row[0].opening.id for row in rows), tuple(found))
+    return Answer(question, tuple(row[0].case.opening.id for row in rows), tuple(found))
 
 
 def accept_answer(project: Project, answer: Answer, *, who: str) -> list[Changes]:
@@ -181,7 +208,9 @@ def accept_answer(project: Project, answer: Answer, *, who: str) -> list[Changes
             set_settings(project, who=who, limits=question.limits, rules_off=question.rules_off, prefer=question.prefer)
         )
     if question.choices:
-        from_question = dict.fromkeys(answer.asked, question.choices)
+        with project.reading() as connection:
+            firsts = first_points(connection, answer.asked)
+        from_question = {firsts[each]: question.choices for each in answer.asked if each in firsts}
         made.append(choose_many(project, from_question, who=who, summary="Choose as asked in a what-if"))
     made.append(fit_openings(project, answer.asked, who=who)[0])
     return [changes for changes in made if changes.number is not None]
@@ -209,27 +238,24 @@ def successors(
     """
     with project.reading() as connection:
         catalogue = project.catalogue.read(connection)
-        cases = list(read_cases(connection, None, catalogue))
+        openings = list(by_opening(read_cases(connection, None, catalogue)))
         stored = read_fits(connection)
         terms = read_terms(connection)
     known: _Known = {}
     found = []
-    for done, case in enumerate(cases, start=1):
+    for done, cases in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
-        if progress is not None and (done % 16 == 0 or done == len(cases)):
-            progress(done, len(cases))
-        held = _with_held(case, stored[case.opening.id].fit) if case.opening.id in stored else case
-        chosen = tuple(
-            replace(choice, part=_last(catalogue, choice.part)) if _superseded(catalogue, choice.part) else choice
-            for choice in held.chosen
-        )
-        if chosen == held.chosen:
+        if progress is not None and (done % 16 == 0 or done == len(openings)):
+            progress(done, len(openings))
+        held = [_with_held(each, stored[each.point.id].fit) if each.point.id in stored else each for each in cases]
+        succeeded = [_succeeded(each) for each in held]
+        if succeeded == held:
             continue
-        before, said = _worked(held, known)
-        after, would_say = _worked(replace(case, chosen=chosen), known)
+        now, then = _worked(held, known), _worked(succeeded, known)
+        case, before, after, said, would_say = now.case, now.fit, then.fit, now.findings, then.findings
         effect = effect_between(case.opening.mark, before, after)
-        costs = price_openings([(case, before)], catalogue, terms), price_openings([(case, after)], catalogue, terms)
+        costs = price_openings(now.pairs, catalogue, terms), price_openings(then.pairs, catalogue, terms)
         new = tuple(f for f in would_say if f not in said)
         worse = [f.message for f in new if f.severity == "error"]
         found.append(
@@ -292,29 +318,29 @@ def _catalogue(catalogue: Catalogue, path: Path | None, own: Sequence[Attribute]
     return Catalogue(parts, f"what-if {path}", f"what-if {path}")
 
 
-def _beside(laid: PowerFacts, cases: Sequence[Case]) -> list[str]:
+def _beside(laid: PowerFacts, ids: Sequence[str]) -> list[str]:
     """Return the openings that are not asked about and hang on a supply of one that is."""
-    fed, asked = laid.fed(), {case.opening.id for case in cases}
+    fed, asked = laid.fed(), set(ids)
     supplies = {fed[each].supply_id for each in asked if each in fed}
     return [each for each, circuit in fed.items() if circuit.supply_id in supplies and each not in asked]
 
 
 def _of_circuits(
-    laid: PowerFacts, worked: Sequence[tuple[Case, Fit]], beside: Sequence[Case], known: _Known
+    laid: PowerFacts, worked: Sequence[_Opening], beside: Sequence[_Opening]
 ) -> Mapping[str, Sequence[Finding]]:
     """Return what the rules of circuits say of openings by their fits."""
-    if not any(case.feed is not None for case, _ in worked):
+    if not any(opening.case.feed is not None for opening in worked):
         return {}
-    openings = {case.opening.id: Fed(case, found) for case, found in worked}
-    openings |= {case.opening.id: Fed(case, _worked(case, known)[0]) for case in beside}
-    case = worked[0][0]
+    openings = {opening.case.opening.id: Fed.of(opening.points) for opening in (*worked, *beside)}
+    case = worked[0].case
     fed = laid.fed()
     supplies = {fed[each].supply_id for each in openings if each in fed}
     return work_out(laid, openings, case.catalogue, case.settings, supplies).by_opening()
 
 
-def _asked(case: Case, question: Question, catalogue: Catalogue) -> Case:
-    settings = case.settings
+def _asked(cases: Sequence[Case], question: Question, catalogue: Catalogue) -> list[Case]:
+    """Return the cases of an opening as they would be; parts are chosen for its first lock point."""
+    settings = cases[0].settings
     limits = {name: value for name, value in {**settings.limits, **question.limits}.items() if value is not None}
     off = {**dict.fromkeys(settings.rules_off, True), **question.rules_off}
     changed = replace(
@@ -324,18 +350,35 @@ def _asked(case: Case, question: Question, catalogue: Catalogue) -> Case:
         prefer=settings.prefer if question.prefer is None else question.prefer,
     )
     roles = {choice.role for choice in question.choices}
-    chosen = (*(choice for choice in case.chosen if choice.role not in roles), *question.choices)
+    chosen = (*(choice for choice in cases[0].chosen if choice.role not in roles), *question.choices)
     ordered = tuple(sorted(chosen, key=lambda choice: (choice.role, choice.part)))
-    return replace(case, settings=changed, catalogue=catalogue, chosen=ordered)
+    first = replace(cases[0], settings=changed, catalogue=catalogue, chosen=ordered)
+    return [first, *(replace(case, settings=changed, catalogue=catalogue) for case in cases[1:])]
 
 
-def _worked(case: Case, known: _Known) -> tuple[Fit, tuple[Finding, ...]]:
-    key = (case_key(case), case.catalogue.key)
-    found = known.get(key)
-    if found is None:
-        made = fit(case)
-        found = known[key] = (made, check(case, made))
-    return found
+def _worked(cases: Sequence[Case], known: _Known) -> _Opening:
+    """Work out the lock points of an opening, those alike once."""
+    said: list[tuple[LockPoint, tuple[Finding, ...]]] = []
+
+    def make(case: Case) -> Fit:
+        key = (case_key(case), case.catalogue.key)
+        found = known.get(key)
+        if found is None:
+            made = fit(case)
+            found = known[key] = (made, check(case, made))
+        said.append((case.point, found[1]))
+        return found[0]
+
+    return _Opening(afresh(cases, make), of_opening(said))
+
+
+def _succeeded(case: Case) -> Case:
+    """Return the case with successors in place of the superseded parts that are chosen."""
+    chosen = tuple(
+        replace(choice, part=_last(case.catalogue, choice.part)) if _superseded(case.catalogue, choice.part) else choice
+        for choice in case.chosen
+    )
+    return case if chosen == case.chosen else replace(case, chosen=chosen)
 
 
 def _with_held(case: Case, found: Fit) -> Case:

@@ -1,13 +1,13 @@
 """Why: for a part, a place, a hole or a finding of an opening, the chain of facts, rules and numbers that led to it."""
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from sqlalchemy import Connection
 
 from hwsched.attributes import show_value
-from hwsched.cases import Case, Finding, Fit, Hole, RunnerUp
+from hwsched.cases import Case, Finding, Fit, Hole, PointFit, RunnerUp
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.history import RowChange, changes_of
 from hwsched.model.project import Project
@@ -47,6 +47,8 @@ class Why:
     """Role, place, holes, or identifier of a rule."""
     headline: str
     reasons: tuple[Reason, ...]
+    point: str = ""
+    """Name of the lock point that it is told of; empty for the opening, or where there is only one."""
 
 
 def why(project: Project, mark: str, about: str | None = None) -> tuple[Why, ...]:
@@ -80,35 +82,56 @@ def why(project: Project, mark: str, about: str | None = None) -> tuple[Why, ...
 
 
 def why_of(checked: Checked, connection: Connection, about: str | None = None) -> tuple[Why, ...]:
-    """`why` for an opening that was looked at already."""
-    teller = _Teller(checked, connection)
-    known = teller.things()
+    """`why` for an opening that was looked at already; told lock point by lock point, then what the rules say."""
+    tellers = [_Teller(checked, at, connection) for at in checked.points]
+    known = {each: None for teller in tellers for each in (*teller.things(), *teller.rules())}
     if about is not None and about not in known:
         accepted = ", ".join(known) or "nothing yet: it is not fitted"
         raise ValueRefusedError("about", f"{checked.case.opening.mark} has no '{about}'; it has {accepted}")
-    return tuple(teller.tell(each) for each in (known if about is None else [about]))
+    told = [
+        teller.tell(each)
+        for of_rules in (False, True)
+        for teller in tellers
+        for each in (teller.rules() if of_rules else teller.things())
+        if about in (None, each)
+    ]
+    return tuple(told)
 
 
 class _Teller:
-    def __init__(self, checked: Checked, connection: Connection) -> None:
-        self.checked = checked
-        self.case: Case = checked.case
-        self.fit: Fit = checked.fit or Fit("unknown")
+    def __init__(self, checked: Checked, at: PointFit, connection: Connection) -> None:
+        self.case: Case = at.case
+        self.fit: Fit = at.fit or Fit("unknown")
+        name, first = at.case.point.name, at is checked.points[0]
+        named = {each.case.point.name for each in checked.points}
+        self.findings = [
+            # What names none of the points, or several, is told once.
+            finding
+            for finding in checked.findings
+            if finding.point == name or (first and finding.point not in named)
+        ]
         self.connection = connection
         self.style: LengthStyle = next((s for s in LENGTH_STYLES if s == self.case.settings.length_style), "fraction")
         self._origins: dict[str, dict[str, str]] = {}
 
     def things(self) -> list[str]:
-        """Name what can be asked about."""
+        """Name what can be asked about, rules left out."""
         found: list[str] = list(dict.fromkeys(part.role for part in self.fit.parts))
         if self.fit.placement is not None:
             found.append(PLACE)
         if self.fit.holes:
             found.append(HOLES)
-        return found + list(dict.fromkeys(finding.rule for finding in self.checked.findings))
+        return found
+
+    def rules(self) -> list[str]:
+        """Name the rules that say something of it."""
+        return list(dict.fromkeys(finding.rule for finding in self.findings))
 
     def tell(self, about: str) -> Why:
         """Tell one thing."""
+        return replace(self._tell(about), point=self.case.point.name)
+
+    def _tell(self, about: str) -> Why:
         if about == PLACE:
             return self._place()
         if about == HOLES:
@@ -214,7 +237,7 @@ class _Teller:
         return f"{hole.order}. {hole.name}: {size}, {hole.face} face, {where}{tool}"
 
     def _rule(self, rule_id: str) -> Why:
-        said = [finding for finding in self.checked.findings if finding.rule == rule_id]
+        said = [finding for finding in self.findings if finding.rule == rule_id]
         known = in_rulebook(rule_id)
         title = known.title if known is not None else rule_id
         reasons = [reason for finding in said for reason in self._finding(finding)]
@@ -250,7 +273,7 @@ class _Teller:
                 continue
             entity = _ENTITIES[fact.entity]
             attribute = entity.attribute(fact.attribute)
-            origin = self._origin(fact.row_id, fact.attribute)
+            origin = self._origin(fact.entity, fact.row_id, fact.attribute)
             what = f"{self._named(fact)}: {attribute.label} {show_value(attribute, fact.value, self.style)}"
             lines[f"{what}{f' ({origin})' if origin else ''}"] = None
         return tuple(lines)
@@ -261,9 +284,9 @@ class _Teller:
         kind = ITEM.attribute("kind").choice(item.kind) if item is not None and item.kind else None
         return kind.label if kind is not None else _ENTITIES[fact.entity].label
 
-    def _origin(self, row_id: str, attribute: str) -> str:
+    def _origin(self, entity: str, row_id: str, attribute: str) -> str:
         if row_id not in self._origins:
-            self._origins[row_id] = _origins(changes_of(self.connection, row_id))
+            self._origins[row_id] = _origins(changes_of(self.connection, row_id, entity))
         return self._origins[row_id].get(attribute, "")
 
     def _length(self, mm: float) -> str:
@@ -286,7 +309,8 @@ def as_lines(told: Sequence[Why]) -> list[str]:
     """Put chains into indented lines of text."""
     lines = []
     for each in told:
-        lines.append(f"{each.about}: {each.headline}")
+        where = f"{each.point}, " if each.point else ""
+        lines.append(f"{where}{each.about}: {each.headline}")
         for reason in each.reasons:
             lines.append(f"  {reason.text}")
             lines += [f"    {line}" for line in reason.under]

@@ -1,8 +1,8 @@
 """Holes of a fit as the solids that `calc.bore` follows."""
 
-from math import radians, tan
+from math import radians, sqrt, tan
 
-from hwsched.calc.bore import BoreCase, Box, LeafSize
+from hwsched.calc.bore import BoreCase, Box, LeafSize, Rod, Vector
 from hwsched.cases import Fit, Hole
 from hwsched.rules.clearances import ON_FACE
 
@@ -29,3 +29,17 @@ def as_bore(hole: Hole, leaf: LeafSize, target: Box | None = None) -> BoreCase:
     return BoreCase(
         leaf, start, hole.diameter_mm, hole.face, hole.up_deg, hole.edge_deg, depth_mm=hole.depth_mm, target=target
     )
+
+
+def as_rod(hole: Hole, thickness_mm: float) -> Rod:
+    """Return a hole that starts in a face, or below it, as the round body that it takes from the leaf."""
+    inward = 1.0 if hole.face == "secured" else -1.0
+    left = thickness_mm - hole.from_depth_mm
+    z = hole.from_depth_mm if hole.face == "secured" else left
+    across, up = -tan(radians(hole.edge_deg)), tan(radians(hole.up_deg))
+    deep = left
+    if hole.depth_mm is not None:
+        deep = min(left, hole.depth_mm / sqrt(1 + across * across + up * up))
+    start: Vector = (hole.x_mm, hole.y_mm, z)
+    end: Vector = (hole.x_mm + across * deep, hole.y_mm + up * deep, z + inward * deep)
+    return Rod(start, end, hole.diameter_mm)

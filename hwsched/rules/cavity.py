@@ -6,7 +6,7 @@ it is drilled by the fitting.
 
 from dataclasses import dataclass
 
-from hwsched.calc.bore import Box
+from hwsched.calc.bore import Box, Rod
 from hwsched.cases import Case, Fit, Item, Leaf, Part
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import SKINNED, SOLID, lock_form, lock_item, lock_leaf, lock_part
@@ -132,6 +132,24 @@ def _round(x: float, y: float, diameter: float, z0: float, z1: float) -> Box:
     half_wide = min(_SLIVER_MM, diameter / 4)
     half_high = ((diameter / 2) ** 2 - half_wide**2) ** 0.5
     return Box((x - half_wide, y - half_high, z0), (x + half_wide, y + half_high, z1))
+
+
+def lock_body(lock: Item, thick: float) -> Box | Rod | None:
+    """Return what an existing lock takes from its leaf, by the survey alone; None while a fact is missing.
+
+    The case of a mortise or euro-profile lock, the cross bore of a bored one, else the cylinder's hole.
+    """
+    x, y = lock.backset_mm, lock.cylinder_height_mm
+    if x is None or y is None or lock.lock_form in ("gate", None):
+        return None
+    if lock.lock_form in ("mortise", "euro-profile"):
+        above, high, deep, wide = lock.case_above_mm, lock.case_height_mm, lock.case_depth_mm, lock.case_width_mm
+        if above is None or high is None or deep is None or wide is None:
+            return None
+        middle = thick / 2 + (lock.case_offset_mm or 0.0)
+        return Box((0.0, y + above - high, middle - wide / 2), (deep, y + above, middle + wide / 2))
+    diameter = lock.cross_bore_mm if lock.lock_form == "bored" else distance_mm("cylinder-hole")
+    return None if diameter is None else Rod((x, y, 0.0), (x, y, thick), diameter)
 
 
 def existing_hole_top(case: Case, leaf: Leaf) -> float | None:

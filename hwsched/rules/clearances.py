@@ -5,8 +5,9 @@ from math import radians, sin
 from typing import Final
 
 from hwsched.calc.placement import Rect
-from hwsched.cases import Case, Fit, Part, Placement
+from hwsched.cases import Case, Fit
 from hwsched.rules.footprints import Footprint, footprints
+from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import length, unknown
@@ -14,27 +15,6 @@ from hwsched.rules.wording import length, unknown
 TOUCH_MM: Final = 1e-6
 """Distances short by less than this are kept."""
 ON_FACE: Final = ("secured", "key")
-
-
-def window_of(unit: Part) -> Rect | None:
-    """Return where on a surface unit's plate its access hole may be; None while an attribute is missing."""
-    numbers = [unit.number_of(f"window_{corner}_mm") for corner in ("x0", "y0", "x1", "y1")]
-    x0, y0, x1, y1 = numbers
-    if x0 is None or y0 is None or x1 is None or y1 is None:
-        return None
-    return Rect(x0, y0, x1, y1)
-
-
-def housing_rect(place: Placement, unit: Part | None) -> Rect:
-    """Return what a unit covers on its face: its plate, and its window where that reaches past the plate."""
-    x, y = place.x_mm, place.y_mm
-    window = (unit and window_of(unit)) or Rect(0, 0, 0, 0)
-    return Rect(
-        x + min(0.0, window.x0),
-        y + min(0.0, window.y0),
-        x + max(place.width_mm, window.x1),
-        y + max(place.height_mm, window.y1),
-    )
 
 
 def gap_mm(a: Rect, b: Rect) -> float:

@@ -1,21 +1,31 @@
 """The lock edge of the leaf as a line: what stands in it, and what is left clear for an in-edge unit."""
 
 from hwsched.calc.pocket import EdgeItem
-from hwsched.cases import Case
+from hwsched.cases import Case, Item
 from hwsched.rules.footprints import face_of
-from hwsched.rules.reading import leaf_span_mm, lock_item, lock_leaf, on_leaf, remains
+from hwsched.rules.reading import beside_here, leaf_span_mm, lock_item, lock_leaf, on_leaf, remains
 
 _EDGE_KINDS = ("flush-bolt", "deadbolt", "lock")
 """Items that take up the edge even where the survey names their faces."""
 
 
-def edge_items(case: Case) -> tuple[tuple[EdgeItem, ...], tuple[str, ...]]:
-    """Return what stays in the lock edge besides the converted lock, and the facts missing to place it."""
+def edge_items(case: Case, bridge_mm: float = 0.0) -> tuple[tuple[EdgeItem, ...], tuple[str, ...]]:
+    """Return what stays in the lock edge besides the converted lock, and the facts missing to place it.
+
+    What takes a pocket of its own at another lock point is kept off by a bridge.
+    """
     leaf, lock = lock_leaf(case), lock_item(case)
     items: list[EdgeItem] = []
     needs: list[str] = []
     for item in case.items:
         if item is lock or not remains(item) or (leaf is not None and not on_leaf(item, leaf)):
+            continue
+        if item.id in case.point.others:
+            span = pocket_span(item)
+            if span is not None:
+                items.append(EdgeItem(f"pocket of the {(item.kind or 'lock').replace('-', ' ')}", *span, bridge_mm))
+            else:
+                needs += _pocket_needs(item)
             continue
         if face_of(item) != "edge" and item.kind not in _EDGE_KINDS:
             continue
@@ -26,13 +36,23 @@ def edge_items(case: Case) -> tuple[tuple[EdgeItem, ...], tuple[str, ...]]:
             continue
         half = item.height_mm / 2
         items.append(EdgeItem(item.kind or "item", item.y_mm - half, item.y_mm + half))
+    for each in beside_here(case):
+        place = each.fit.placement if each.fit is not None else None
+        if place is not None and place.face == "edge":
+            top = place.y_mm + place.height_mm
+            items.append(EdgeItem(f"unit of the {each.point.name}", place.y_mm, top, bridge_mm))
     return tuple(items), tuple(dict.fromkeys(needs))
 
 
 def lock_pocket_span(case: Case) -> tuple[float, float] | None:
     """Return the lower and upper end of the lock's own pocket in the edge above the floor [mm]; None while unknown."""
     lock = lock_item(case)
-    if lock is None or lock.cylinder_height_mm is None:
+    return None if lock is None else pocket_span(lock)
+
+
+def pocket_span(lock: Item) -> tuple[float, float] | None:
+    """Return the lower and upper end of a lock's pocket in the edge above the floor [mm]; None while unknown."""
+    if lock.cylinder_height_mm is None:
         return None
     y = lock.cylinder_height_mm
     if lock.lock_form == "bored":
@@ -54,9 +74,13 @@ def edge_needs(case: Case) -> tuple[str, ...]:
     if lock is None:
         needs.append("existing_item.lock_form")
     elif lock_pocket_span(case) is None:
-        names = ("cross_bore_mm",) if lock.lock_form == "bored" else ("case_height_mm", "case_above_mm")
-        needs += [f"existing_item.{n}" for n in ("cylinder_height_mm", *names) if getattr(lock, n) is None]
+        needs += _pocket_needs(lock)
     return (*needs, *edge_items(case)[1])
+
+
+def _pocket_needs(lock: Item) -> list[str]:
+    names = ("cross_bore_mm",) if lock.lock_form == "bored" else ("case_height_mm", "case_above_mm")
+    return [f"existing_item.{n}" for n in ("cylinder_height_mm", *names) if getattr(lock, n) is None]
 
 
 def clear_edge(case: Case, bridge_mm: float, edge_margin_mm: float) -> float:
@@ -65,7 +89,8 @@ def clear_edge(case: Case, bridge_mm: float, edge_margin_mm: float) -> float:
     span = leaf_span_mm(case, leaf) if leaf is not None else None
     if own is None or span is None:
         return 0.0
-    taken = sorted([(own[0] - bridge_mm, own[1] + bridge_mm), *((i.y0, i.y1) for i in edge_items(case)[0])])
+    others = ((i.y0 - i.clearance_mm, i.y1 + i.clearance_mm) for i in edge_items(case, bridge_mm)[0])
+    taken = sorted([(own[0] - bridge_mm, own[1] + bridge_mm), *others])
     longest, at = 0.0, span[0] + edge_margin_mm
     for low, high in (*taken, (span[1] - edge_margin_mm, span[1])):
         longest = max(longest, low - at)

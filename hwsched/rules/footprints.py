@@ -4,12 +4,28 @@ Here belongs how an existing item becomes a rectangle on a face. Which distance 
 rules of placement.
 """
 
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 from typing import Final
 
 from hwsched.calc.placement import Rect
-from hwsched.cases import Case, Fit, Item, Leaf
-from hwsched.rules.reading import leaf_span_mm, lock_form, lock_item, lock_leaf, lock_part, on_leaf, remains, stop_side
+from hwsched.cases import Case, Fit, Item, Leaf, LockPoint
+from hwsched.rules.housing import housing_rect
+from hwsched.rules.reading import (
+    KIND_OF_FORM,
+    at_point,
+    beside_here,
+    leaf_span_mm,
+    lock_form,
+    lock_item,
+    lock_leaf,
+    lock_part,
+    on_leaf,
+    other_locks,
+    remains,
+    stop_side,
+    unit_part,
+)
 
 _ELSEWHERE: Final = {"hinge": "edge", "strike": "frame", "electric-strike": "frame", "electromagnetic-lock": "frame"}
 """Where items stand by their nature while the survey does not say."""
@@ -29,6 +45,8 @@ class Footprint:
     rect: Rect | None
     """None: it stands there, but where is unknown."""
     needs: tuple[str, ...] = ()
+    other: bool = False
+    """Whether it is the trim of a lock at another lock point."""
 
 
 def face_of(item: Item) -> str:
@@ -52,7 +70,7 @@ def missing(item: Item) -> tuple[str, ...]:
 
 
 def footprints(case: Case, fit: Fit, face: str) -> tuple[Footprint, ...]:
-    """List what stands on a face of the lock's leaf after the work, the converted lock's trim included.
+    """List what stands on a face of the lock's leaf after the work, the trim of every converted lock included.
 
     Parameters
     ----------
@@ -64,13 +82,14 @@ def footprints(case: Case, fit: Fit, face: str) -> tuple[Footprint, ...]:
     Returns
     -------
     tuple of Footprint
-        In the survey's order; the lock's trim last.
+        In the survey's order; the lock's trim after them, then what stands at the leaf's other lock points.
     """
     leaf = lock_leaf(case)
     lock = lock_item(case)
+    others = other_locks(case)
     found: list[Footprint] = []
     for item in case.items:
-        if item is lock or item.kind is None or not remains(item):
+        if item is lock or item.id in case.point.others or item.kind is None or not remains(item):
             continue
         if leaf is not None and not on_leaf(item, leaf):
             continue
@@ -79,10 +98,51 @@ def footprints(case: Case, fit: Fit, face: str) -> tuple[Footprint, ...]:
             continue
         found.append(_footprint(item))
     if lock is not None and leaf is not None:
-        trim = _lock_trim(case, fit, lock, leaf, face, found)
+        trim = _lock_trim(case, fit, lock, leaf, face, _at_lock(lock, others, found))
         if trim is not None:
             found.append(trim)
+    if others and leaf is not None:
+        found += [*_other_trims(case, leaf, face, others, tuple(found)), *_other_units(case, face)]
     return tuple(found)
+
+
+def _other_trims(
+    case: Case, leaf: Leaf, face: str, others: tuple[Item, ...], found: tuple[Footprint, ...]
+) -> Iterable[Footprint]:
+    """Yield what stands on the face round the locks of the leaf's other lock points."""
+    fits = {each.point.item_id: each.fit for each in beside_here(case)}
+    for item in others:
+        # Any other identifier keeps the case one of several points.
+        there = replace(case, point=LockPoint(item_id=item.id, others=("",)), beside=())
+        if lock_leaf(there) is leaf:
+            fit = fits.get(item.id) or Fit("unknown")
+            rest = [lock_item(case), *(each for each in others if each is not item)]
+            trim = _lock_trim(there, fit, item, leaf, face, _at_lock(item, rest, found))
+            if trim is not None:
+                yield replace(trim, name=f"{(item.kind or 'lock').replace('-', ' ')}: {trim.name}", other=True)
+
+
+def _at_lock(lock: Item, others: Iterable[Item | None], found: Iterable[Footprint]) -> list[Footprint]:
+    """Leave out what describes the trim of another lock of the leaf: it stands nearer to that one."""
+    heights = [item.cylinder_height_mm for item in others if item is not None]
+    own = lock.cylinder_height_mm
+
+    def here(each: Footprint) -> bool:
+        if each.kind not in _DESCRIBES_TRIM or each.rect is None or own is None:
+            return True
+        middle = (each.rect.y0 + each.rect.y1) / 2
+        return all(high is None or abs(middle - own) <= abs(middle - high) for high in heights)
+
+    return [each for each in found if here(each)]
+
+
+def _other_units(case: Case, face: str) -> Iterable[Footprint]:
+    """Yield the units that earlier lock points of the leaf have on the face."""
+    for each in beside_here(case):
+        place = each.fit.placement if each.fit is not None else None
+        if each.fit is not None and place is not None and place.face == face:
+            unit = unit_part(at_point(case, each), each.fit)
+            yield Footprint("unit", f"unit of the {each.point.name}", housing_rect(place, unit))
 
 
 def _footprint(item: Item) -> Footprint:
@@ -144,13 +204,20 @@ def _new_trim(case: Case, fit: Fit, lock: Item, attribute: str, name: str, facto
         needs.append("existing_item.backset_mm")
     if y is None:
         needs.append("existing_item.cylinder_height_mm")
-    size = part.number_of(attribute) if part is not None else None
+    size = part.number_of(attribute) if part is not None else _widest(case, attribute) if case.point.others else None
     if part is not None and size is None:
         needs.append(f"part {part.number}.{attribute}")
     if x is None or y is None or size is None:
         return Footprint("lock", name, None, tuple(needs))
     half = size * factor / 2
     return Footprint("lock", name, Rect(x - half, y - half, x + half, y + half))
+
+
+def _widest(case: Case, attribute: str) -> float | None:
+    """Return the most that a lock of the point's form takes on a face, whichever it will be; None while unknown."""
+    offered = case.catalogue.of_kind(KIND_OF_FORM.get(lock_form(case) or "", ""))
+    sizes = [size for part in offered if (size := part.number_of(attribute)) is not None]
+    return max(sizes, default=None)
 
 
 def _gate_case(case: Case, fit: Fit, lock: Item) -> Footprint:

@@ -4,11 +4,12 @@ Here belongs how a rule is called, with which limits, and how its verdict become
 the rules; waivers are laid over findings by an operation.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 from typing import Final
 
 from hwsched import rules
-from hwsched.cases import SEVERITIES, Case, Finding, Fit, Settings, Severity
+from hwsched.cases import SEVERITIES, Case, Finding, Fit, LockPoint, Settings, Severity
 from hwsched.rules.circuit_rule import CircuitRule
 from hwsched.rules.record_rule import RecordRule
 from hwsched.rules.rule import DEFERS, Rule, Verdict
@@ -117,3 +118,37 @@ def check(case: Case, fit: Fit) -> tuple[Finding, ...]:
         When a rule falls over.
     """
     return findings_of(rules.RULES, case, fit)
+
+
+def of_opening(said: Sequence[tuple[LockPoint, Sequence[Finding]]]) -> tuple[Finding, ...]:
+    """Put together what the rules say of an opening's lock points: what is said of all of them stands once.
+
+    Parameters
+    ----------
+    said : sequence of (LockPoint, findings)
+        One entry a lock point.
+
+    Returns
+    -------
+    tuple of Finding
+        Worst first. What concerns some points only names them.
+    """
+    if len(said) == 1:
+        return tuple(said[0][1])
+    found: list[tuple[Finding, list[str]]] = []
+    for point, findings in said:
+        for finding in findings:
+            held = next((names for each, names in found if each == finding and point.name not in names), None)
+            if held is None:
+                found.append((finding, [point.name]))
+            else:
+                held.append(point.name)
+    named = []
+    for finding, names in found:
+        if len(names) == len(said):
+            named.append(finding)
+            continue
+        where = ", ".join(names)
+        named.append(replace(finding, message=f"{where[:1].upper()}{where[1:]}: {finding.message}", point=where))
+    named.sort(key=lambda finding: _RANK[finding.severity])
+    return tuple(named)

@@ -3,9 +3,13 @@
 Here belong answers that several rules and the fitting share. What follows from them is said by the rules.
 """
 
+from dataclasses import replace
 from typing import Final
 
-from hwsched.cases import Case, Fit, FittedPart, Item, Leaf, Part
+from hwsched.cases import Beside, Case, Fit, FittedPart, Item, Leaf, Part
+from hwsched.cases import lock_points as points
+from hwsched.cases.lock_points import leaf_name as leaf_name
+from hwsched.cases.lock_points import on_leaf as on_leaf
 
 LEAFLESS: Final = ("lift", "turnstile")
 """Forms of opening that have a reader and no leaf."""
@@ -27,7 +31,6 @@ SKINNED: Final = ("hollow-metal", "aluminium", "steel-gate")
 """Leaf materials that are hollow behind a sheet: the lead runs inside, holes pass the sheet only."""
 SOLID: Final = ("wood", "mineral-core", "composite")
 """Leaf materials in which every way for the lead must be drilled."""
-_LOCK_KINDS: Final = {"lock": 0, "exit-device": 1, "deadbolt": 2}
 UNDERCUT_AT_MOST_MM: Final = {"gate": 300.0}
 """Greatest distance from floor to leaf that is reckoned with while the undercut is unknown [mm]; common practice."""
 _UNDERCUT_AT_MOST_MM: Final = 60.0
@@ -38,38 +41,51 @@ def leafless(case: Case) -> bool:
     return case.opening.form in LEAFLESS
 
 
+def active_leaf(case: Case) -> Leaf | None:
+    """Return the leaf that people use first: the single or the active one; None while unknown."""
+    return points.active_leaf(case.leaves)
+
+
 def lock_leaf(case: Case) -> Leaf | None:
-    """Return the leaf that carries the lock: the single or the active one; None while unknown."""
-    for leaf in case.leaves:
-        if leaf.position != "inactive":
-            return leaf
-    return None
+    """Return the leaf of the lock point: the single or the active one, or a further lock's; None while unknown."""
+    if case.point.others:
+        item = lock_item(case)
+        if item is not None and item.leaf is not None:
+            return next((leaf for leaf in case.leaves if on_leaf(item, leaf)), None)
+    return points.active_leaf(case.leaves)
 
 
-def leaf_name(leaf: Leaf) -> str:
-    """Return how fits name a leaf: its position."""
-    return leaf.position or "single"
-
-
-def on_leaf(item: Item, leaf: Leaf) -> bool:
-    """Tell whether an item may stand on a leaf; an item whose leaf is unknown stands on each."""
-    return item.leaf is None or item.leaf == leaf_name(leaf) or (item.leaf == "single" and leaf.position is None)
+def leaf_hand(case: Case) -> str | None:
+    """Return the hand of the lock point's leaf: the inactive leaf of a pair is hinged on the other side (SDI 111)."""
+    hand, leaf = case.opening.hand, lock_leaf(case)
+    if hand is None or leaf is None or leaf.position != "inactive":
+        return hand
+    return f"{'R' if hand.startswith('L') else 'L'}{hand[1:]}"
 
 
 def lock_item(case: Case) -> Item | None:
-    """Return the existing lock that is converted: on the lock's leaf, its form known if any is, locks first."""
+    """Return the existing lock that is converted at the lock point."""
+    if case.point.others:
+        return next((item for item in case.items if item.id == case.point.item_id), None)
+    return points.first_lock(case.leaves, case.items)
+
+
+def other_locks(case: Case) -> tuple[Item, ...]:
+    """Return the existing locks that are converted at the opening's other lock points."""
+    if not case.point.others:
+        return ()
+    return tuple(item for item in case.items if item.id in case.point.others)
+
+
+def beside_here(case: Case) -> tuple[Beside, ...]:
+    """Return the earlier lock points on the same leaf, with what was worked out for them."""
     leaf = lock_leaf(case)
-    best: Item | None = None
-    best_rank = (99, 99, 99)
-    for item in case.items:
-        if item.kind not in _LOCK_KINDS and item.lock_form is None:
-            continue
-        if item.disposition == "remove" or (leaf is not None and not on_leaf(item, leaf)):
-            continue
-        rank = (item.lock_form is None, _LOCK_KINDS.get(item.kind or "", 3), item.disposition != "replace")
-        if rank < best_rank:
-            best, best_rank = item, rank
-    return best
+    return tuple(each for each in case.beside if leaf is not None and lock_leaf(at_point(case, each)) is leaf)
+
+
+def at_point(case: Case, beside: Beside) -> Case:
+    """Return the case of an earlier lock point, for what is read of its facts."""
+    return replace(case, point=beside.point, beside=())
 
 
 def lock_form(case: Case) -> str | None:
@@ -139,10 +155,43 @@ def unit_part(case: Case, fit: Fit) -> Part | None:
 
 
 def supply_part(case: Case, fit: Fit) -> Part | None:
-    """Return the supply that feeds the opening: of the circuit on which it hangs, else its own."""
+    """Return the supply that feeds the lock point: of the opening's circuit, else its own, else an earlier point's."""
     if case.feed is not None:
         return case.catalogue.get(case.feed.part) if case.feed.part is not None else None
-    return in_role(case, fit, "supply")
+    own = in_role(case, fit, "supply")
+    if own is None and fit.power == "supply" and (shared := shared_supply(case)) is not None:
+        return in_role(case, shared, "supply")
+    return own
+
+
+def shared_supply(case: Case) -> Fit | None:
+    """Return the fit of the earlier lock point whose supply feeds this one too, where it has none of its own."""
+    fed = (each.fit for each in case.beside if each.fit is not None and each.fit.part("supply") is not None)
+    return next(fed, None)
+
+
+def on_supply(case: Case, fit: Fit) -> tuple[Fit, ...]:
+    """Return the fits of the opening's lock points that hang on the supply of this one, this one first."""
+    shared = shared_supply(case)
+    if shared is None or fit.part("supply") is not None:
+        return (fit,)
+    others = (each.fit for each in case.beside if each.fit is not None and each.fit.power == "supply")
+    return fit, *(other for other in others if other is shared or other.part("supply") is None)
+
+
+def drawn_a(case: Case, fit: Fit) -> float | None:
+    """Return what the supply of the lock point has to give to all units on it [A]; None while unknown."""
+    units = [unit_part(case, each) for each in on_supply(case, fit)]
+    draws = [unit.number_of("supply_a") if unit is not None else None for unit in units]
+    known = [each for each in draws if each is not None]
+    return sum(known) if len(known) == len(draws) else None
+
+
+def carries_power(case: Case) -> bool:
+    """Tell whether something that stays, or an earlier lock point's transfer, carries power onto the leaf already."""
+    if any(item.kind == "power-transfer" and remains(item) for item in case.items):
+        return True
+    return any(each.fit is not None and each.fit.part("power-transfer") is not None for each in beside_here(case))
 
 
 def part_fact(part: Part, name: str) -> str:

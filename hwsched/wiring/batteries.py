@@ -18,10 +18,11 @@ STATED_AT_C: Final = 20.0
 
 @dataclass(frozen=True, slots=True)
 class Due:
-    """Batteries of one opening."""
+    """Batteries of one unit."""
 
     opening_id: str
     mark: str
+    """With the lock point's name where the opening has several."""
     place: tuple[str | None, str | None]
     """Building and level."""
     cell: str
@@ -41,10 +42,12 @@ class Due:
     needs: tuple[str, ...]
     unverified: bool
     """Whether a value behind it comes from memory."""
+    key: str = ""
+    """The lock point's identifier; that of the opening for its first one."""
 
 
 def dues(openings: Iterable[tuple[Case, Fit | None]]) -> tuple[Due, ...]:
-    """Return the battery openings, the one that lasts least first; unknown lives stand at the end.
+    """Return the batteries of lock points, those that last least first; unknown lives stand at the end.
 
     Notes
     -----
@@ -60,6 +63,7 @@ def _due(case: Case, fit: Fit) -> Due | None:
     if fitted is None or cell is None or unit is None:
         return None
     opening = case.opening
+    said = f"{opening.mark}, {case.point.name}" if case.point.name else opening.mark
     facts = {
         f"part {cell.number}.{name}": cell.number_of(name)
         for name in ("capacity_mah", "usable_share", "self_discharge_share")
@@ -104,7 +108,7 @@ def _due(case: Case, fit: Fit) -> Due | None:
         except InputError as error:
             needs.append(error.field)
     return Due(
-        opening.id, opening.mark, (opening.building, opening.level), cell.number, cell.text_of("designation") or "",
+        opening.id, said, (opening.building, opening.level), cell.number, cell.text_of("designation") or "",
         fitted.quantity, opening.operations_per_day, days, mah, cold, installed, due_on, limited_by, tuple(needs),
-        unverified,
+        unverified, opening.id if case.point.number == 1 else case.point.id,
     )  # fmt: skip

@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import fsum
-from typing import TYPE_CHECKING, Final
+from typing import Final
 
 from hwsched.calc import circuit_states, circuit_tree
 from hwsched.calc.calculator import InputError
@@ -16,10 +16,9 @@ from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
 from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY
 from hwsched.rules.judging import limits_of
 from hwsched.wiring.devices import amps, on_leaf, unsuited
+from hwsched.wiring.fed import Fed
+from hwsched.wiring.leaf_nodes import leaf_node, leaf_words, opening_of
 from hwsched.wiring.mending import Solved, mends
-
-if TYPE_CHECKING:
-    from hwsched.wiring.work import Fed
 
 SUPPLY: Final = circuit_tree.SUPPLY
 _MOST_MENDED: Final = 3
@@ -105,13 +104,8 @@ class _Laid:
     transfer: bool
 
 
-def leaf_node(opening_id: str) -> str:
-    """Name the node on the leaf, beyond the opening's power transfer."""
-    return f"{opening_id}/leaf"
-
-
 def work_circuit(
-    circuit: Circuit, feeding: Feeding, runs: Sequence[Run], devices: Devices, fed: "Mapping[str, Fed]"
+    circuit: Circuit, feeding: Feeding, runs: Sequence[Run], devices: Devices, fed: Mapping[str, Fed]
 ) -> WorkedCircuit:
     """Solve a circuit in its states, or say why it cannot be.
 
@@ -141,19 +135,16 @@ def work_circuit(
         else:
             problems.append(found)
     hung: list[Device] = []
-    place: dict[str, str] = {}
+    at: list[str] = []
     for opening in openings:
         own, missing = devices[opening]
         problems += missing
-        transfer = transfer_run(fed[opening], problems)
-        if transfer is not None:
-            fitted = fed[opening].fit
-            through = fitted.part("power-transfer") if fitted is not None else None
-            laid.append(_Laid(transfer, "", through.part if through is not None else "", True))
+        transfers = transfer_runs(fed[opening], problems)
+        laid += [_Laid(run, "", part, True) for run, part in transfers.values()]
         for device in own:
             hung.append(device)
-            if transfer is not None and on_leaf(device, feeding.catalogue.get(device.part)):
-                place[f"{opening}/{device.part}"] = leaf_node(opening)
+            crossed = device.leaf in transfers and on_leaf(device, feeding.catalogue.get(device.part))
+            at.append(leaf_node(opening, device.leaf) if crossed else opening)
     marks = tuple(names[opening] for opening in openings)
     wire = _said_wire(laid)
     bare = WorkedCircuit(
@@ -184,18 +175,15 @@ def work_circuit(
     if stuck or source is None or feeding.current != "dc":
         return replace(bare, problems=tuple(problems))
     solved = [
-        circuit_states.Device(
-            place.get(f"{d.opening_id}/{d.part}", d.opening_id), d.kind, d.holding, d.peak, d.inrush,
-            d.minimum_v, d.maximum_v, d.mark,
-        )
-        for d in hung
+        circuit_states.Device(node, d.kind, d.holding, d.peak, d.inrush, d.minimum_v, d.maximum_v, d.mark)
+        for d, node in zip(hung, at, strict=True)
     ]  # fmt: skip
     try:
         states = circuit_states.states(tree, solved, source, at_once)
     except InputError as error:
         problems.append(_untaken(error, circuit, hung))
         return replace(bare, problems=tuple(problems))
-    nodes = _nodes(tree, states, hung, place, names, laid)
+    nodes = _nodes(tree, states, hung, at, names, laid)
     holding = fsum(max(amps(d, d.holding, source.normal_v), amps(d, d.peak, source.normal_v)) for d in hung)
     resting = [amps(d, d.holding, source.normal_v) for d in hung]
     first = [amps(d, d.peak if d.inrush is None else d.inrush, source.normal_v) for d in hung]
@@ -222,8 +210,8 @@ def work_circuit(
     )  # fmt: skip
 
 
-def transfer_run(fed: "Fed", problems: list[Problem]) -> circuit_tree.Run | None:
-    """Return the power transfer of an opening as a run from the frame onto the leaf; None where it has none.
+def transfer_runs(fed: Fed, problems: list[Problem]) -> dict[str, tuple[circuit_tree.Run, str]]:
+    """Return the power transfers of an opening as runs from the frame onto its leaves, with their catalogue numbers.
 
     Parameters
     ----------
@@ -231,19 +219,30 @@ def transfer_run(fed: "Fed", problems: list[Problem]) -> circuit_tree.Run | None
         The opening.
     problems : list of Problem
         Takes what is unknown of it.
+
+    Returns
+    -------
+    dict
+        By leaf, as `Fed.leaf_of` names it.
     """
-    fitted = fed.fit.part("power-transfer") if fed.fit is not None else None
-    part = fed.case.catalogue.get(fitted.part) if fitted is not None else None
-    if part is None:
-        return None
-    opening = fed.case.opening
-    gauge, length = part.text_of("gauge"), part.number_of("length_mm")
-    if gauge is None or length is None:
-        fact = f"part {part.number}.{'gauge' if gauge is None else 'length_mm'}"
-        text = f"the resistance of {part.number} at {opening.mark} is unknown"
-        problems.append(Problem("unknown", text, (fact,), opening.id, part.number))
-        return None
-    return circuit_tree.Run(opening.id, leaf_node(opening.id), length / 1000, gauge, "stranded")
+    found: dict[str, tuple[circuit_tree.Run, str]] = {}
+    for at in fed.points:
+        fitted = at.fit.part("power-transfer") if at.fit is not None else None
+        part = at.case.catalogue.get(fitted.part) if fitted is not None else None
+        leaf = fed.leaf_of(at)
+        if part is None or leaf in found:
+            continue
+        opening = at.case.opening
+        gauge, length = part.text_of("gauge"), part.number_of("length_mm")
+        if gauge is None or length is None:
+            fact = f"part {part.number}.{'gauge' if gauge is None else 'length_mm'}"
+            text = f"the resistance of {part.number} at {opening.mark} is unknown"
+            problem = Problem("unknown", text, (fact,), opening.id, part.number)
+            problems += [] if problem in problems else [problem]
+            continue
+        run = circuit_tree.Run(opening.id, leaf_node(opening.id, leaf), length / 1000, gauge, "stranded")
+        found[leaf] = run, part.number
+    return found
 
 
 def _shape(run: Run) -> circuit_tree.Run:
@@ -287,13 +286,12 @@ def _nodes(
     tree: circuit_tree.Network,
     states: Sequence[circuit_states.State],
     devices: Sequence[Device],
-    place: Mapping[str, str],
+    at: Sequence[str],
     names: Mapping[str, str],
     laid: Sequence[_Laid],
 ) -> tuple[WorkedNode, ...]:
     windows: dict[str, tuple[float, float]] = {}
-    for device in devices:
-        node = place.get(f"{device.opening_id}/{device.part}", device.opening_id)
+    for device, node in zip(devices, at, strict=True):
         low, high = windows.get(node, (0.0, float("inf")))
         windows[node] = max(low, device.minimum_v), min(high, device.maximum_v)
     distance = [0.0]
@@ -301,13 +299,13 @@ def _nodes(
         distance.append(distance[tree.feeder[i]] + laid[tree.run[i]].run.length_m)
     found = []
     for i, node in enumerate(tree.names):
-        opening = node.removesuffix("/leaf")
+        opening = opening_of(node) if opening_of(node) in names else node
         volts = {s.name: s.solution.volts[node] for s in states if not s.solution.collapsed}
         peak = states[-1]
         if node in peak.others_low and "peak" in volts:
             volts["peak"] = min(volts["peak"], peak.others_low[node])
         window = windows.get(node)
-        name = names.get(opening, node) + (" (leaf)" if node != opening else "")
+        name = names.get(opening, node) + (leaf_words(node) if opening != node else "")
         found.append(
             WorkedNode(
                 node, name, opening if opening in names else None, distance[i], volts,
@@ -328,8 +326,8 @@ def _run(
     at = tree.run.index(index)
     ohm = tree.ohm[at]
     amperes = {s.name: abs(s.solution.run_a[index]) for s in states if not s.solution.collapsed}
-    far = run.to_node.removesuffix("/leaf")
-    to_name = names.get(far, far) + (" (leaf)" if each.transfer else "")
+    far = opening_of(run.to_node) if each.transfer else run.to_node
+    to_name = names.get(far, far) + (leaf_words(run.to_node) if each.transfer else "")
     return WorkedRun(
         each.run_id, names.get(run.from_node, run.from_node), to_name, run.from_node, run.to_node, run.length_m,
         run.gauge, run.stranding, run.conductors_in_parallel, each.part, ohm, amperes,

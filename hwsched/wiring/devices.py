@@ -1,10 +1,13 @@
 """The devices of an opening that a circuit feeds, read from its fit and the catalogue."""
 
+from dataclasses import replace
+
 from hwsched.calc.supply_practice import mismatch, operating_window_v
 from hwsched.calc.suppression import suppressor_for
 from hwsched.cases import Case, Fit, Part
 from hwsched.cases.power import Device, Problem
 from hwsched.rules.reading import entry, part_fact
+from hwsched.wiring.fed import Fed
 
 _COILS = {
     "electric-strike": "electric-strike",
@@ -14,13 +17,25 @@ _COILS = {
 """Part kinds with a coil, and what they are in the table of suppressors."""
 
 
+def devices_at(fed: Fed) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
+    """Return what an opening hangs on its circuit, all its lock points together, and what is not known of it."""
+    devices: list[Device] = []
+    problems: dict[Problem, None] = {}
+    for at in fed.points:
+        found, missing = devices_of(at.case, at.fit)
+        leaf = fed.leaf_of(at)
+        devices += [replace(device, leaf=leaf) for device in found] if leaf else found
+        problems.update(dict.fromkeys(missing))
+    return tuple(devices), tuple(problems)
+
+
 def devices_of(case: Case, fit: Fit | None) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
-    """Return what an opening hangs on its circuit, and what is not known of it.
+    """Return what a lock point hangs on its opening's circuit, and what is not known of it.
 
     Parameters
     ----------
     case : Case
-        The opening.
+        The lock point.
     fit : Fit or None
         Its fit; None where there is none for its facts as they stand.
     """

@@ -3,6 +3,7 @@
 The cures themselves stand in `hwsched.calc.circuit_cures`; here they meet the states, devices and names of a circuit.
 """
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from heapq import nlargest
@@ -13,6 +14,7 @@ from hwsched.calc import circuit_cures, circuit_states, circuit_tree
 from hwsched.calc.calculator import InputError
 from hwsched.calc.circuit import Load
 from hwsched.cases.power import Mend, WorkedNode
+from hwsched.wiring.leaf_nodes import leaf_words, opening_of
 
 _TOUCH_V: Final = 1e-6
 """Cures that are halved down to the limit end a little beside it [V]."""
@@ -156,11 +158,13 @@ def _amps(kind: str, value: float, volts: float) -> float:
 
 
 def _named(node: str, names: Mapping[str, str]) -> str:
-    opening = node.removesuffix("/leaf")
-    return names.get(opening, node) + (" (leaf)" if node != opening and opening in names else "")
+    opening = opening_of(node)
+    if opening == node or opening not in names:
+        return names.get(node, node)
+    return f"{names[opening]}{leaf_words(node)}"
 
 
 def _renamed(text: str, names: Mapping[str, str]) -> str:
-    for name, mark in names.items():
-        text = text.replace(f"'{name}/leaf'", f"{mark} (leaf)").replace(f"'{name}'", mark)
+    for name in names:
+        text = re.sub(rf"'({re.escape(name)}(?:/leaf[^']*)?)'", lambda found: _named(found[1], names), text)
     return text.replace("'supply'", "the supply").replace("'", "")

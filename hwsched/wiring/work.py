@@ -1,11 +1,11 @@
 """Working out supplies and their circuits: trees, voltages in every state, shares, standby, and what the rules say."""
 
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import fsum
 
 from hwsched.calc.calculator import InputError
-from hwsched.cases import Case, Catalogue, Fit, Part, Settings
+from hwsched.cases import Case, Catalogue, Part, Settings
 from hwsched.cases.power import (
     Circuit,
     Device,
@@ -19,16 +19,9 @@ from hwsched.cases.power import (
 )
 from hwsched.rules.circuit_judging import judge_supply
 from hwsched.wiring.circuits import Feeding, work_circuit
-from hwsched.wiring.devices import devices_of
+from hwsched.wiring.devices import devices_at
+from hwsched.wiring.fed import Fed
 from hwsched.wiring.standby import work_standby
-
-
-@dataclass(frozen=True, slots=True)
-class Fed:
-    """An opening that a circuit feeds: its facts and its fit."""
-
-    case: Case
-    fit: Fit | None
 
 
 def work_out(
@@ -94,7 +87,7 @@ def _supply(
         for run in runs.get(circuit.id, ()):
             if run.opening_id is not None and run.opening_id in openings:
                 fed = openings[run.opening_id]
-                devices[run.opening_id] = devices_of(fed.case, fed.fit)
+                devices[run.opening_id] = devices_at(fed)
     worked = tuple(
         work_circuit(
             circuit,

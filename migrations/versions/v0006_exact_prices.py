@@ -1,6 +1,6 @@
 """List prices as exact decimals
 
-Revision: 0006, after 0002
+Revision: 0006, after 0004
 """
 
 from decimal import Decimal
@@ -9,7 +9,7 @@ import sqlalchemy as sa
 from alembic import op
 
 revision = "0006"
-down_revision = "0002"
+down_revision = "0004"
 branch_labels = None
 depends_on = None
 

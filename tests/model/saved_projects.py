@@ -15,6 +15,7 @@ from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import Project, create_project
 from hwsched.model.schema import APPLICATION_ID, HEAD
 from hwsched.model.tables import (
+    ASSIGNED_PART,
     CIRCUIT_TABLE,
     HARDWARE_SET,
     IMPORT_MAPPING,
@@ -55,6 +56,7 @@ def fill(project: Project) -> None:
     with project.change("fit", "Fit", WHO) as change:
         store_fits(change, {opening: ("case", Fit("unknown"))})
     fill_power_and_sets(project, opening)
+    fill_pieces(project, opening)
     edit_facts(project, "opening", opening, {"hand": "LHR"}, who=WHO)
     edit_facts(project, "opening", opening, {"hand": "RH"}, who=WHO)
     undo(project, who=WHO)
@@ -76,6 +78,15 @@ def fill_power_and_sets(project: Project, opening: str) -> None:
         given = {"scope": "opening", "facts": "f", "person": WHO, "reason": "seen", "given_on": "2026-01-02"}
         change.insert(WAIVER, [{"opening_id": opening, "rule": "hand-known", **given}])
         change.insert(ISSUED_PACKET, [{"opening_id": opening, "at": "2026-01-02", "by": WHO, "case_key": "case"}])
+
+
+def fill_pieces(project: Project, opening: str) -> None:
+    """Put something into the table that came with revision 0004; lock points come by themselves."""
+    piece = {"role": "cylinder", "part": "C-1", "piece": 1, "quantity": 1.0, "source": "by-hand", "state": "planned"}
+    with project.change("record-piece", "Pieces", WHO) as change:
+        change.insert(
+            ASSIGNED_PART, [{"opening_id": opening, "lock_point_id": opening, **piece, "serial": "SN-1"}]
+        )
 
 
 def restore(dump: Path, target: Path) -> None:

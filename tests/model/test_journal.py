@@ -49,7 +49,7 @@ def test_an_insertion_keeps_the_whole_row_and_where_it_came_from(project):
     with change(project) as made:
         [row_id] = made.insert(OPENING_TABLE, [{"mark": "1", "hand": "LH"}], ["survey.xlsx, Doors, row 12"])
     with project.reading() as connection:
-        [entry] = changes_of(connection, row_id)
+        [entry] = changes_of(connection, row_id, "opening")
     assert (entry.entity, entry.action, entry.before) == ("opening", "insert", None)
     assert entry.after == {"id": row_id, "version": 1, "mark": "1", "hand": "LH"}
     assert (entry.origin, entry.who, entry.verb) == ("survey.xlsx, Doors, row 12", "ann", "test")
@@ -96,7 +96,8 @@ def test_a_header_says_who_when_and_how_much(project):
     with project.reading() as connection:
         [step] = history(connection)
     assert (step.number, step.who, step.verb, step.summary, step.kind) == (1, "ann", "test", "Two openings", "edit")
-    assert (step.rows, step.undone, step.target) == (2, False, None)
+    # Each with its lock point.
+    assert (step.rows, step.undone, step.target) == (4, False, None)
     assert re.fullmatch(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}\+00:00", step.when)
 
 
@@ -126,17 +127,18 @@ def test_removing_takes_what_belongs_to_the_row_children_first(project):
     with change(project) as made:
         made.insert(LEAF_TABLE, [{"opening_id": opening}, {"opening_id": other}])
         made.insert(ITEM_TABLE, [{"opening_id": opening, "kind": "lock", "extra": {"seal": "red"}}])
-        made.insert(CHOSEN_PART, [{"opening_id": opening, "role": "unit", "part": "U", "quantity": 1.0}])
+        chosen = {"lock_point_id": opening, "role": "unit", "part": "U", "quantity": 1.0}
+        made.insert(CHOSEN_PART, [{"opening_id": opening, **chosen}])
     with change(project) as made:
         assert made.delete(OPENING_TABLE, [opening, opening]) == 1
     with project.reading() as connection:
         entries = entries_of(connection, made.number)
-    assert [entry.entity for entry in entries] == ["leaf", "existing_item", "chosen_part", "opening"]
+    assert [entry.entity for entry in entries] == ["leaf", "existing_item", "chosen_part", "lock_point", "opening"]
     assert entries[1].before is not None
     assert entries[1].before["extra"] == {"seal": "red"}
     assert made.openings == {opening}
     left = [key for key in rows_of(project) if key[0] != "project"]
-    assert sorted(table for table, _ in left) == ["leaf", "opening"]
+    assert sorted(table for table, _ in left) == ["leaf", "lock_point", "opening"]
 
 
 def test_what_others_stand_on_stays(project):
@@ -251,7 +253,8 @@ def test_where_a_fact_came_from(project):
         assert (found.who, found.origin, found.after) == ("ben", "survey.xlsx, Doors, row 3", {"hand": "LH"})
         assert source_of(connection, opening, "egress") is None
         rows = [entry.row_id for entry in changes_of_opening(connection, opening)]
-    assert rows == [opening, opening, opening, leaf]
+    # Its lock point came with it, under its identifier.
+    assert rows == [opening, opening, opening, opening, leaf]
 
 
 def test_many_rows_are_one_step(project):
@@ -264,7 +267,7 @@ def test_many_rows_are_one_step(project):
     with change(project) as made:
         assert made.delete(OPENING_TABLE, ids) == 3000
     with project.reading() as connection:
-        assert list(connection.execute(select(CHANGE_SET.c.entries)).scalars()) == [6000, 3000, 6000]
+        assert list(connection.execute(select(CHANGE_SET.c.entries)).scalars()) == [9000, 3000, 9000]
     assert {table for table, _ in rows_of(project)} == {"project"}
 
 

@@ -26,7 +26,9 @@ LATER = {
     "0001": {
         *("supply", "circuit", "run", "route"),
         *("hardware_set", "set_line", "waiver", "issued_packet"),
-    }
+        "assigned_part",
+    },
+    "0002": {"assigned_part"},
 }
 """Tables that an earlier schema did not have, so that its saved project has nothing in them."""
 

@@ -71,9 +71,11 @@ def filled(project):
                 for n, kind in enumerate(["lock", "closer", "lite"])
             ],
         )
-        made.insert(CHOSEN_PART, [{"opening_id": ids[1], "role": "unit", "part": "U-1", "quantity": 2.0}])
+    with change(project) as made:
+        at = {"opening_id": ids[1], "lock_point_id": ids[1]}
+        made.insert(CHOSEN_PART, [{**at, "role": "unit", "part": "U-1", "quantity": 2.0}])
         place = {"leaf": "single", "face": "key", "pattern": "above", "x_mm": 1.5, "y_mm": 2.5}
-        made.insert(PLACED_UNIT, [{"opening_id": ids[1], **place}])
+        made.insert(PLACED_UNIT, [{**at, **place}])
     return dict(zip(marks, ids, strict=True))
 
 
@@ -263,7 +265,7 @@ def test_small_things(project, filled):
         made.insert(IMPORT_MAPPING, [{"fingerprint": "f", "mapping": {"A": "opening.mark"}}])
         made.update(OPENING_TABLE, [(filled["M2"], {"extra": {"seal": "red"}})])
     with project.reading() as connection:
-        assert latest_change(connection) == 2
+        assert latest_change(connection) == 3
         assert opening_ids(connection) == filled
         assert [(field.name, field.unit, field.choices) for field in read_own_fields(connection)] == [("bin", "", ())]
         assert read_mapping(connection, "f") == {"A": "opening.mark"}

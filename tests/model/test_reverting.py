@@ -136,7 +136,7 @@ def test_a_new_edit_ends_what_could_be_done_again(project, steps):
 def test_an_undo_says_what_it_touched(project, steps):
     number, opening = steps.insert(OPENING_TABLE, mark="1")
     changes = undo(project, who="ben")
-    assert (changes.openings, changes.entities, changes.number) == ({opening}, {"opening"}, number + 1)
+    assert (changes.openings, changes.entities, changes.number) == ({opening}, {"opening", "lock_point"}, number + 1)
     with project.reading() as connection:
         last = history(connection)[-1]
     assert (last.who, last.summary) == ("ben", "Take back step 1: insert opening")
@@ -253,8 +253,9 @@ def test_a_mark_that_was_taken_meanwhile_is_not_taken_away(project, steps):
 
 def test_a_place_and_a_choice_that_were_made_anew_stay(project, steps):
     _, opening = steps.insert(OPENING_TABLE, mark="1")
-    place = {"opening_id": opening, "leaf": "single", "face": "key", "pattern": "above", "x_mm": 1.0, "y_mm": 2.0}
-    choice = {"opening_id": opening, "role": "unit", "part": "U", "quantity": 1.0}
+    at = {"opening_id": opening, "lock_point_id": opening}
+    place = {**at, "leaf": "single", "face": "key", "pattern": "above", "x_mm": 1.0, "y_mm": 2.0}
+    choice = {**at, "role": "unit", "part": "U", "quantity": 1.0}
     _, placed = steps.insert(PLACED_UNIT, **place)
     _, chosen = steps.insert(CHOSEN_PART, **choice)
     unplaced = steps.delete(PLACED_UNIT, placed)

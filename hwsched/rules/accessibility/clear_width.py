@@ -4,13 +4,13 @@ from collections.abc import Iterable
 
 from hwsched.cases import Case, Fit
 from hwsched.rules.clearances import TOUCH_MM
-from hwsched.rules.reading import leafless, lock_leaf
+from hwsched.rules.reading import active_leaf, leafless
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf = lock_leaf(case)
+    leaf = active_leaf(case)
     if leaf is None or leafless(case) or not case.opening.accessible or case.opening.form == "cabinet":
         return
     if leaf.width_mm is None:

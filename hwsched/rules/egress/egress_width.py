@@ -3,13 +3,13 @@
 from collections.abc import Iterable
 
 from hwsched.cases import Case, Fit
-from hwsched.rules.reading import lock_leaf
+from hwsched.rules.reading import active_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf = lock_leaf(case)
+    leaf = active_leaf(case)
     if leaf is None or case.opening.egress in ("none", None) or case.opening.form in ("cabinet",):
         return
     if leaf.width_mm is None:

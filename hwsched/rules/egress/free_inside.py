@@ -10,7 +10,10 @@ from hwsched.rules.wording import unknown
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     lock = lock_item(case)
-    if lock is None or lock.function != "deadlock" or case.opening.egress == "none":
+    if lock is None or case.opening.egress == "none":
+        return
+    # A deadbolt is a deadlock, whether or not the survey names its function.
+    if lock.function != "deadlock" and not (lock.kind == "deadbolt" and lock.function is None):
         return
     if case.opening.form in ("cabinet", "gate") and case.opening.egress is None:
         return

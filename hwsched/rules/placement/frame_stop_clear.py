@@ -3,8 +3,9 @@
 from collections.abc import Iterable
 
 from hwsched.cases import Case, Fit
-from hwsched.rules.clearances import ON_FACE, TOUCH_MM, gap_mm, housing_rect
+from hwsched.rules.clearances import ON_FACE, TOUCH_MM, gap_mm
 from hwsched.rules.footprints import stop_bands
+from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import lock_leaf, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown

@@ -18,8 +18,9 @@ KINDS: Final = (
     "strike",
     "deadbolt",
     "other",
+    "unit",
 )
-"""Kinds of existing item that it guards."""
+"""Kinds of existing item that it guards, and the units of other lock points."""
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

@@ -3,7 +3,8 @@
 from collections.abc import Iterable
 
 from hwsched.cases import Case, Fit
-from hwsched.rules.clearances import ON_FACE, window_of
+from hwsched.rules.clearances import ON_FACE
+from hwsched.rules.housing import window_of
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown

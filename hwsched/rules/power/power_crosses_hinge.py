@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.cases import Case, Fit
-from hwsched.rules.reading import in_role, leafless, remains, unit_part
+from hwsched.rules.reading import carries_power, in_role, leafless, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
 
@@ -14,7 +14,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     transfer = in_role(case, fit, "power-transfer")
     if transfer is None:
-        if not any(item.kind == "power-transfer" and remains(item) for item in case.items):
+        if not carries_power(case):
             yield Verdict("Nothing carries the supply from the frame onto the leaf.", about=unit.number)
         return
     conductors = transfer.number_of("conductors")

@@ -5,13 +5,15 @@ from collections.abc import Iterable
 from hwsched.calc.calculator import InputError
 from hwsched.calc.conductor import conductor, drop_v
 from hwsched.cases import Case, Fit
-from hwsched.rules.reading import in_role, unit_part
+from hwsched.rules.reading import drawn_a, in_role, on_supply, shared_supply, supply_part, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, supply, wire = unit_part(case, fit), in_role(case, fit, "supply"), in_role(case, fit, "wire")
+    unit, supply = unit_part(case, fit), supply_part(case, fit)
+    shared = shared_supply(case) if fit.part("supply") is None else None
+    wire = in_role(case, fit if shared is None else shared, "wire")
     run = case.opening.supply_distance_m
     if fit.power != "supply" or case.feed is not None or unit is None or supply is None or run is None:
         return
@@ -22,7 +24,10 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if wire is None:
         yield Verdict("No wire of the catalogue carries the unit's current this far.", about="wire")
         return
-    volts, low, draws = supply.number_of("output_v"), unit.number_of("supply_low_v"), unit.number_of("supply_a")
+    units = [other for each in on_supply(case, fit) if (other := unit_part(case, each)) is not None]
+    lows = [each.number_of("supply_low_v") for each in units]
+    low = None if None in lows else max(each for each in lows if each is not None)
+    volts, draws = supply.number_of("output_v"), drawn_a(case, fit)
     gauge = wire.text_of("gauge")
     if volts is None or low is None or draws is None or gauge is None:
         fact = f"{supply.number}.output_v" if volts is None else f"{unit.number}.supply_low_v"

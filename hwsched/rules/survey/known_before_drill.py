@@ -30,8 +30,13 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if lock is not None:
         facts = ("backset_mm", "cylinder_height_mm", *BY_FORM.get(lock_form(case) or "", ()))
         needs += [f"existing_item.{n}" for n in facts if getattr(lock, n) is None]
+        if lock.leaf is None and len(case.leaves) > 1 and case.point.others:
+            needs.append("existing_item.leaf")
     for item in case.items:
-        if item is lock or item.kind is None or not remains(item) or not on_leaf(item, leaf):
+        # What is known of the other locks that are converted is asked at their own lock points.
+        if item is lock or item.id in case.point.others or item.kind is None:
+            continue
+        if not remains(item) or not on_leaf(item, leaf):
             continue
         if face_of(item) in ("secured", "both"):
             needs += missing(item)

@@ -1,0 +1,125 @@
+"""The rows of lock points follow from leaves and existing items by themselves, at the end of every change set.
+
+Here belongs bringing the rows in step; which locks are points is said in `hwsched.cases.lock_points`. An undo or redo
+brings back the rows as they were; where that would leave them out of step with leaves and items, it is refused.
+"""
+
+from collections import defaultdict
+from collections.abc import Collection, Iterator
+from typing import TYPE_CHECKING, Any, Final
+
+from sqlalchemy import Connection, or_, select
+
+from hwsched.cases.facts import Item, Leaf
+from hwsched.cases.lock_points import LOCK_KINDS, lock_items
+from hwsched.model.bulk import among
+from hwsched.model.errors import MissingRowError, NotUndoableError
+from hwsched.model.tables import ASSIGNED_PART, ITEM_TABLE, LEAF_TABLE, LOCK_POINT, OPENING_TABLE
+
+if TYPE_CHECKING:
+    from hwsched.model.journal import Change
+
+_DECIDING: Final = frozenset({"leaf", "existing_item"})
+"""Tables whose rows decide which places of an opening are locked."""
+
+Rows = dict[str, list[tuple[str, str | None]]]
+"""By opening: identifier and existing lock of each of its lock points."""
+
+
+def read_points(connection: Connection, ids: Collection[str] | None = None) -> Rows:
+    """Return the rows of lock points by opening, in no order."""
+    found: Rows = defaultdict(list)
+    query = select(LOCK_POINT.c.opening_id, LOCK_POINT.c.id, LOCK_POINT.c.item_id)
+    for opening_id, point_id, item_id in among(connection, query, LOCK_POINT.c.opening_id, ids):
+        found[opening_id].append((point_id, item_id))
+    return found
+
+
+def points_to_openings(connection: Connection, points: Collection[str]) -> dict[str, str]:
+    """Return the opening of each of these lock points; raises MissingRowError for one that is not there."""
+    query = select(LOCK_POINT.c.id, LOCK_POINT.c.opening_id)
+    found = {row[0]: row[1] for row in among(connection, query, LOCK_POINT.c.id, points)}
+    if len(found) != len(points):
+        raise MissingRowError("a place of an opening that was locked is not in the project any more")
+    return found
+
+
+def settle(change: "Change") -> None:
+    """Bring the lock points of the openings that a change set touched in step with their leaves and items.
+
+    Parameters
+    ----------
+    change : Change
+        About to be finished.
+
+    Raises
+    ------
+    NotUndoableError
+        For an undo or redo that would leave them out of step: a later step decides on the same locks.
+    """
+    # An opening that is new, or back, has its first point to get; an edit of its own row changes nothing.
+    if not change.entities & _DECIDING and change.openings.isdisjoint(change.added):
+        return
+    held = read_points(change.connection, change.openings)
+    wrong = []
+    for opening_id, wanted in _wanted(change.connection, change.openings):
+        rows = held.get(opening_id, [])
+        if len(rows) != len(wanted) or {item for _, item in rows} != set(wanted):
+            wrong.append((opening_id, rows, wanted))
+    if not wrong:
+        return
+    if change.kind != "edit":
+        raise NotUndoableError(
+            f"step {change.target} cannot be taken back or done again alone: later steps decide which places of the "
+            "opening are locked"
+        )
+    _bring_in_step(change, wrong)
+
+
+def _bring_in_step(change: "Change", wrong: list[tuple[str, list[tuple[str, str | None]], list[str | None]]]) -> None:
+    moved: list[tuple[str, dict[str, str | None]]] = []
+    gone: list[str] = []
+    fresh: list[dict[str, str | None]] = []
+    for opening_id, rows, wanted in wrong:
+        known = {item for _, item in rows}
+        open_ = [item for item in wanted if item not in known]
+        # A point whose lock went takes a lock that has none yet: what was chosen for it by hand stays.
+        free = sorted((row for row in rows if row[1] not in wanted), key=lambda row: (row[0] != opening_id, row[0]))
+        moved += [(row[0], {"item_id": item}) for row, item in zip(free, open_, strict=False)]
+        gone += [row[0] for row in free[len(open_) :]]
+        rest = open_[len(free) :]
+        first = not rows
+        fresh += [
+            {"id": opening_id if first and place == 0 else None, "opening_id": opening_id, "item_id": item}
+            for place, item in enumerate(rest)
+        ]
+    change.update(LOCK_POINT, moved)
+    query = select(ASSIGNED_PART.c.id)
+    kept = [row[0] for row in among(change.connection, query, ASSIGNED_PART.c.lock_point_id, gone)]
+    # Pieces are there though nothing is locked here any more.
+    change.update(ASSIGNED_PART, [(each, {"lock_point_id": None}) for each in kept])
+    change.delete(LOCK_POINT, gone)
+    change.follow(LOCK_POINT, fresh)
+
+
+def _wanted(connection: Connection, ids: Collection[str]) -> Iterator[tuple[str, list[str | None]]]:
+    """Yield each opening that is there with the existing locks of its lock points; one without has one all the same."""
+    leaves: dict[str, list[tuple[int, Leaf]]] = defaultdict(list)
+    items: dict[str, list[tuple[int, Item]]] = defaultdict(list)
+    of_leaf = select(LEAF_TABLE.c.opening_id, LEAF_TABLE.c.ordinal, LEAF_TABLE.c.id, LEAF_TABLE.c.position)
+    for opening_id, ordinal, leaf_id, position in among(connection, of_leaf, LEAF_TABLE.c.opening_id, ids):
+        leaves[opening_id].append((ordinal, Leaf(leaf_id, position)))
+    columns = [ITEM_TABLE.c[n] for n in ("opening_id", "ordinal", "id", "kind", "leaf", "disposition", "lock_form")]
+    locks = select(*columns).where(or_(ITEM_TABLE.c.kind.in_(LOCK_KINDS), ITEM_TABLE.c.lock_form.is_not(None)))
+    for opening_id, ordinal, item_id, kind, leaf, disposition, form in among(
+        connection, locks, ITEM_TABLE.c.opening_id, ids
+    ):
+        item = Item(item_id, kind, leaf, disposition=disposition, lock_form=form)
+        items[opening_id].append((ordinal, item))
+    for (opening_id,) in among(connection, select(OPENING_TABLE.c.id), OPENING_TABLE.c.id, ids):
+        found = lock_items(_ordered(leaves.get(opening_id, ())), _ordered(items.get(opening_id, ())))
+        yield opening_id, [item.id for item in found] or [None]
+
+
+def _ordered(rows: Collection[tuple[int, Any]]) -> list[Any]:
+    return [row for _, row in sorted(rows, key=lambda row: (row[0], row[1].id))]

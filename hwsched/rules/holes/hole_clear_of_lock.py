@@ -1,0 +1,75 @@
+"""Rule: holes, and the lead on its way, stay clear of the leaf's other locks and of the holes made for them."""
+
+from collections.abc import Iterable
+from itertools import pairwise
+
+from hwsched.calc.bore import Box, Rod, segment_to_box_mm, segment_to_segment_mm
+from hwsched.cases import Case, Fit
+from hwsched.rules.bores import as_rod
+from hwsched.rules.cavity import lock_body
+from hwsched.rules.clearances import ON_FACE, TOUCH_MM
+from hwsched.rules.reading import beside_here, leaf_name, lock_leaf, on_leaf, other_locks
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length
+
+
+def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(case)
+    if leaf is None or leaf.thickness_mm is None or not case.point.others:
+        return
+    thick = leaf.thickness_mm
+    bodies: list[tuple[str, Box | Rod]] = []
+    for lock in other_locks(case):
+        body = lock_body(lock, thick) if on_leaf(lock, leaf) else None
+        if body is not None:
+            bodies.append((f"the {(lock.kind or 'lock').replace('-', ' ')}'s body", body))
+    bodies += [
+        (f"the {hole.name} of the {each.point.name}", as_rod(hole, thick))
+        for each in beside_here(case)
+        for hole in (each.fit.holes if each.fit is not None else ())
+        if hole.face in ON_FACE and not hole.by_template and hole.leaf == leaf_name(leaf)
+    ]
+    for hole in fit.holes:
+        if hole.face not in ON_FACE or hole.by_template:
+            continue
+        own = as_rod(hole, thick)
+        for name, body in bodies:
+            wall = _apart(own, body)
+            if wall < limits["wall_mm"] - TOUCH_MM:
+                yield Verdict(
+                    f"The {hole.name} leaves {length(case, wall)} to {name}; {length(case, limits['wall_mm'])} is "
+                    f"needed, short by {length(case, limits['wall_mm'] - wall)}.",
+                    values={"wall_mm": wall, "needed_mm": limits["wall_mm"], "short_mm": limits["wall_mm"] - wall},
+                    about=hole.name,
+                )
+    points = fit.cable.points_mm if fit.cable is not None else ()
+    for name, body in bodies:
+        if isinstance(body, Box) and any(segment_to_box_mm(a, b, body) <= TOUCH_MM for a, b in pairwise(points)):
+            yield Verdict(f"The lead's way runs into {name}.", about="lead")
+
+
+def _apart(rod: Rod, body: Box | Rod) -> float:
+    """Return the material between a hole and another body [mm]; negative where they overlap."""
+    if isinstance(body, Box):
+        return segment_to_box_mm(rod.start, rod.end, body) - rod.diameter_mm / 2
+    return segment_to_segment_mm(rod.start, rod.end, body.start, body.end) - (rod.diameter_mm + body.diameter_mm) / 2
+
+
+RULE = Rule(
+    id="hole-clear-of-lock",
+    title="Holes and lead clear of the leaf's other lock",
+    discipline="holes",
+    severity="error",
+    basis="geometry; the least wall is common practice",
+    cure="Take another place for the unit, away from the other lock.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit(
+            "wall_mm",
+            6.35,
+            "Least material between a hole and another lock's body or its holes.",
+            "from memory, unverified; as to the leaf's edge",
+        ),
+    ),
+)

@@ -35,9 +35,10 @@ def outlined(at: PointFit, face: Face, leaves: tuple[LeafOnSheet, ...], style: L
     place = lock_place(case, leaf.leaf, style)[0]
     part, diameter = face_diameter(case, fit)
     seen = part is not None and (face == "key" or part.kind == "bored-lever-lock")
-    if place is not None and part is not None and seen and diameter is not None:
+    if place is not None and part is not None and seen:
         x = leaf.across(place.x_mm)
-        shapes.append(Circle(x, place.y_mm, diameter, "outline", "none", f"{part.kind} of the {case.point.name}"))
+        if diameter is not None:
+            shapes.append(Circle(x, place.y_mm, diameter, "outline", "none", f"{part.kind} of the {case.point.name}"))
         shapes.append(Callout(x, place.y_mm, f"Of the {case.point.name}: {part.number}", words_side(leaf)))
     unit = fit.placement
     if unit is None or unit.face not in ("secured", "key"):

@@ -240,7 +240,7 @@ def test_why(yard, capsys):
     assert [each["about"] for each in whole][:2] == ["cylinder", "cam"]
     assert {"place", "holes", "stair-re-entry"} <= {each["about"] for each in whole}
     for each in whole:
-        assert set(each) == {"about", "headline", "reasons"}
+        assert set(each) == {"about", "lock_point", "headline", "reasons"}
         assert all(set(reason) == {"text", "under"} for reason in each["reasons"])
         assert answered(capsys, "why", yard, "2", each["about"]) == [each]
     shown = told(capsys, "why", yard, "2", "unit")

@@ -194,7 +194,8 @@ def test_removing_an_opening_takes_all_that_belongs_to_it(project, opening):
 def test_removing_an_item(project, opening):
     _, item = add_item(project, opening, {"kind": "lock"}, who="ann")
     changes = remove(project, "existing_item", item, who="ann")
-    assert (changes.openings, changes.entities) == ({opening}, {"existing_item"})
+    # What was locked there by it is locked by nothing that is known.
+    assert (changes.openings, changes.entities) == ({opening}, {"existing_item", "lock_point"})
     assert case(project, opening).items == ()
     assert summaries(project)[-1] == "Remove existing item of 0012"
 

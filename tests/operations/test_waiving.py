@@ -318,7 +318,7 @@ def test_what_is_said_of_a_circuit(yard):
 
 
 def test_documents_print_that_it_is_waived(yard):
-    before = {v.mark: packet_key(v.case, v.fit) for v in project_view(yard).openings}
+    before = {v.mark: packet_key(v.points) for v in project_view(yard).openings}
     give(yard, until="2031-12-24")
     view = project_view(yard)
     two = next(each for each in view.openings if each.mark == "2")
@@ -328,7 +328,7 @@ def test_documents_print_that_it_is_waived(yard):
         assert "Jo Reed on 2031-05-01, until 2031-12-24: alarm unlocks" in text
     assert "Waivers in force: 1." in schedule
     # Whoever waives does not change what is drilled.
-    assert {v.mark: packet_key(v.case, v.fit) for v in view.openings} == before
+    assert {v.mark: packet_key(v.points) for v in view.openings} == before
 
 
 def test_a_packet_waits_for_errors_that_nobody_has_waived(yard):
@@ -363,7 +363,7 @@ def test_laying_hides_nothing_and_keeps_the_order(yard):
     (two,) = check_openings(yard, [id_of(yard, "2")], today=TODAY)
     book = WaiverBook.of(waivers(yard), two.case.settings, TODAY)
     bare = [replace(f, waived=False, waived_by="") for f in two.findings]
-    laid = book.lay(two.case, bare)
+    laid = book.lay(two.cases, bare)
     assert laid.findings == two.findings
     assert [replace(f, waived=False, waived_by="") for f in laid.findings] == bare
 

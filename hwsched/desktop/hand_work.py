@@ -133,9 +133,7 @@ class HandWork(Frame):
         workspace, opening = self.workspace, self.chosen
         if workspace is not None and opening is not None and not self.jobs.busy:
             self.edit(
-                lambda: record_piece(
-                    workspace.project, opening, piece.id, who=workspace.who, serial=serial, lot=lot
-                )
+                lambda: record_piece(workspace.project, opening, piece.id, who=workspace.who, serial=serial, lot=lot)
             )
 
     @Slot(str, str, str, str)

@@ -87,18 +87,14 @@ def upgrade() -> None:
         batch_op.create_unique_constraint(
             batch_op.f("uq_chosen_part_lock_point_id_role_part"), ["lock_point_id", "role", "part"]
         )
-        batch_op.create_foreign_key(
-            batch_op.f("fk_chosen_part_lock_point_id"), "lock_point", ["lock_point_id"], ["id"]
-        )
+        batch_op.create_foreign_key(batch_op.f("fk_chosen_part_lock_point_id"), "lock_point", ["lock_point_id"], ["id"])
         batch_op.create_index(batch_op.f("ix_chosen_part_opening_id"), ["opening_id"], unique=False)
 
     with op.batch_alter_table("placed_unit", schema=None) as batch_op:
         batch_op.alter_column("lock_point_id", nullable=False)
         batch_op.drop_constraint(batch_op.f("uq_placed_unit_opening_id"), type_="unique")
         batch_op.create_unique_constraint(batch_op.f("uq_placed_unit_lock_point_id"), ["lock_point_id"])
-        batch_op.create_foreign_key(
-            batch_op.f("fk_placed_unit_lock_point_id"), "lock_point", ["lock_point_id"], ["id"]
-        )
+        batch_op.create_foreign_key(batch_op.f("fk_placed_unit_lock_point_id"), "lock_point", ["lock_point_id"], ["id"])
         batch_op.create_index(batch_op.f("ix_placed_unit_opening_id"), ["opening_id"], unique=False)
 
     with op.batch_alter_table("opening_fit", schema=None) as batch_op:
@@ -122,10 +118,7 @@ def locks(leaves, items):
     def on_active(item):
         said = item["leaf"]
         return (
-            active is None
-            or said is None
-            or said == active_name
-            or (said == "single" and active["position"] is None)
+            active is None or said is None or said == active_name or (said == "single" and active["position"] is None)
         )
 
     best, best_rank = None, (99, 99, 99)
@@ -287,9 +280,7 @@ def weave(connection):
                 made[number].append((point, opening_id, was, now))
     if rewritten:
         connection.execute(
-            sa.text(
-                'UPDATE change_entry SET "before" = :b, "after" = :a WHERE change_set = :n AND sequence = :s'
-            ),
+            sa.text('UPDATE change_entry SET "before" = :b, "after" = :a WHERE change_set = :n AND sequence = :s'),
             rewritten,
         )
     entries = []

@@ -84,9 +84,7 @@ def fill_pieces(project: Project, opening: str) -> None:
     """Put something into the table that came with revision 0004; lock points come by themselves."""
     piece = {"role": "cylinder", "part": "C-1", "piece": 1, "quantity": 1.0, "source": "by-hand", "state": "planned"}
     with project.change("record-piece", "Pieces", WHO) as change:
-        change.insert(
-            ASSIGNED_PART, [{"opening_id": opening, "lock_point_id": opening, **piece, "serial": "SN-1"}]
-        )
+        change.insert(ASSIGNED_PART, [{"opening_id": opening, "lock_point_id": opening, **piece, "serial": "SN-1"}])
 
 
 def restore(dump: Path, target: Path) -> None:

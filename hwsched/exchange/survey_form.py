@@ -33,8 +33,8 @@ _HELP: Final = (
     "One row an opening on the sheet Openings; its lock stands in the same row.",
     "A pair has a second row with the same mark: leaf Inactive, with its size and material; the first row says Active. "
     "Where the inactive leaf has a lock too, it stands in that row.",
-    "A further lock on a leaf, such as a deadlock above a latch, is a row on the sheet Existing items: the item Deadbolt "
-    "or Lock with its own columns of the lock, and Replace where it shall be converted as well.",
+    "A further lock on a leaf, such as a deadlock above a latch, is a row on the sheet Existing items: the item "
+    "Deadbolt or Lock with its own columns of the lock, and Replace where it shall be converted as well.",
     "A lock that shall stay as it is has a row there too: the item, its leaf, and Keep.",
     "Every other existing item has a row of its own on the sheet Existing items, under the mark of its opening.",
     "Where the lock itself stands on the leaf is a row of the kind Lock there.",

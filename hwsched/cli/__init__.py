@@ -24,6 +24,7 @@ from hwsched.cli.level import LEVEL_VERB
 from hwsched.cli.lift import LIFT
 from hwsched.cli.missing import MISSING
 from hwsched.cli.new import NEW
+from hwsched.cli.people import PEOPLE
 from hwsched.cli.pieces import PIECES
 from hwsched.cli.place import PLACE
 from hwsched.cli.power import POWER
@@ -90,6 +91,7 @@ VERBS: tuple[Verb, ...] = (
     UNDO,
     REDO,
     HISTORY,
+    PEOPLE,
     RULES_VERB,
     CALC,
     DESKTOP,

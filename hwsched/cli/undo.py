@@ -1,4 +1,4 @@
-"""`hwsched undo`: take back the last step, or one older step that nothing depends on."""
+"""`hwsched undo`: take back the person's last step, or one step of the history that nothing depends on."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.cli.session import add_project
 
     add_project(parser)
-    parser.add_argument("--step", type=int, metavar="NUMBER", help="an older step, by its number in the history")
+    parser.add_argument("--step", type=int, metavar="NUMBER", help="any step, by its number in the history")
 
 
 def _run(arguments: argparse.Namespace) -> int:
@@ -28,4 +28,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Taken back", changes)
 
 
-UNDO = Verb("undo", "Take back the last step, or one older step that nothing depends on.", _arguments, _run)
+UNDO = Verb("undo", "Take back your last step, or any one step that nothing depends on.", _arguments, _run)

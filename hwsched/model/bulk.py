@@ -7,13 +7,16 @@ Statements are built by SQLAlchemy and run on the driver directly: half the time
 import os
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from operator import itemgetter
-from typing import Any, Final
+from typing import Any, Final, TypeVar
 
 from sqlalchemy import Column, ColumnElement, Connection, Delete, Insert, Select, Table, Update, select
 
 from hwsched.model.columns import ExactText, JsonText, json_text
 
+Key = TypeVar("Key", str, int)
+"""A row's identifier, or a change set's number."""
 _TextOf = Callable[[object], str]
+
 _CHUNK: Final = 1000
 """Identifiers a statement; far below what any of the databases takes."""
 
@@ -95,7 +98,7 @@ def _json(value: object) -> str:
     return "{}" if value == {} else json_text(value)
 
 
-def chunks(ids: Iterable[str]) -> Iterator[list[str]]:
+def chunks(ids: Iterable[Key]) -> Iterator[list[Key]]:
     """Cut identifiers into portions that one statement takes."""
     held = list(ids)
     for start in range(0, len(held), _CHUNK):
@@ -103,7 +106,7 @@ def chunks(ids: Iterable[str]) -> Iterator[list[str]]:
 
 
 def among(
-    connection: Connection, query: Select[Any], column: ColumnElement[Any], ids: Collection[str] | None
+    connection: Connection, query: Select[Any], column: ColumnElement[Any], ids: Collection[Key] | None
 ) -> Iterator[Any]:
     """Run a query for the rows whose column is among these identifiers.
 

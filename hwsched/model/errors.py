@@ -4,6 +4,7 @@ Front doors show the message as it stands; `ProjectError` ends with exit code 4,
 """
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from hwsched.model.schema import HEAD
 
@@ -109,23 +110,68 @@ class StillUsedError(ChangeError):
     """A row cannot be removed while others stand on it."""
 
 
+def minute_of(when: str) -> str:
+    """Return the minute of a moment of the journal, for people.
+
+    Examples
+    --------
+    >>> minute_of("2031-02-03T14:05:09.123+00:00")
+    '2031-02-03 14:05 UTC'
+    """
+    return f"{when[:16].replace('T', ' ')} UTC"
+
+
+@dataclass(frozen=True, slots=True)
+class Clash:
+    """One fact that somebody else changed since an editor saw it. Values are as the project shows them."""
+
+    fact: str
+    """For people, such as ``Leaf thickness of M004``."""
+    seen: str
+    """What the editor saw."""
+    present: str
+    wanted: str
+    who: str
+    """Who changed it last."""
+    when: str
+    """UTC, ISO 8601."""
+    step: int
+    """In which change set."""
+
+    def __str__(self) -> str:
+        by = f"{self.who}, {minute_of(self.when)}, step {self.step}"
+        return f"{self.fact}: seen as {self.seen}, now {self.present} ({by}); wanted: {self.wanted}"
+
+
 class ConflictError(ChangeError):
-    """Somebody else changed the row since it was read.
+    """Somebody else changed since what an edit would overwrite.
 
     Parameters
     ----------
-    message : str
-        What changed.
-    expected : int
-        Version that the editor had seen.
-    found : int
-        Version that the project holds.
+    clashes : sequence of Clash
+        The facts that it concerns.
+    base : int
+        The newest change set now: an edit made against it overwrites knowingly.
+    entities, openings : frozenset of str, optional
+        Tables and openings in which the others' values stand.
     """
 
-    def __init__(self, message: str, expected: int, found: int) -> None:
-        super().__init__(message)
-        self.expected = expected
-        self.found = found
+    def __init__(
+        self,
+        clashes: Sequence[Clash],
+        base: int,
+        entities: frozenset[str] = frozenset(),
+        openings: frozenset[str] = frozenset(),
+    ) -> None:
+        super().__init__("somebody else changed this meanwhile\n" + "\n".join(map(str, clashes)))
+        self.clashes = tuple(clashes)
+        self.base = base
+        self.entities = entities
+        self.openings = openings
+
+
+class NotAllowedError(ChangeError):
+    """The person's role does not do this."""
 
 
 class NothingToUndoError(ChangeError):
@@ -133,12 +179,12 @@ class NothingToUndoError(ChangeError):
 
 
 class NotUndoableError(ChangeError):
-    """An older step on which later ones depend.
+    """A step on which later ones depend.
 
     Parameters
     ----------
     message : str
-        Sentence that names the later steps.
+        Sentence that names the later steps and their persons.
     dependents : sequence of int
         Numbers of the change sets that depend on it, oldest first.
     """

@@ -1,13 +1,14 @@
 """Reading the journal: the steps that were taken, which are in force, and where a fact came from."""
 
 import json
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, fields
 from decimal import Decimal
 from typing import Any, Final
 
-from sqlalchemy import ColumnElement, Connection, select
+from sqlalchemy import ColumnElement, Connection, func, select
 
+from hwsched.model.bulk import among
 from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, EXACT
 
 
@@ -27,6 +28,14 @@ class ChangeSetInfo:
     undone: bool
     """Whether it is an edit that is taken back at present."""
     rows: int
+    uuid: str
+    """What it is known by in every copy of the project."""
+    base: int | None
+    """The newest change set that its maker had seen; None for one written before that was kept."""
+    device: str | None
+    """Name of the machine."""
+    session: str | None
+    """One opening of the project by one process or window."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,17 +68,17 @@ class RowChange(Entry):
 
 
 @dataclass(frozen=True, slots=True)
-class Stack:
-    """Which edits are in force, and which can be done again."""
+class Standing:
+    """How an edit stands at present."""
 
-    done: tuple[int, ...]
-    """Edits in force in the order in which they came into force; undo takes the last."""
-    undone: tuple[int, ...]
-    """Edits that redo brings back, the next one last."""
-    off: frozenset[int]
-    """All edits that are taken back, those included that can no longer be done again."""
-    last: Mapping[int, int]
-    """Per edit, the change set that brought it into force or took it back last: itself, an undo or a redo."""
+    edit: int
+    who: str
+    """Whose edit it is."""
+    verb: str
+    summary: str
+    last: int
+    """The change set that brought it into force or took it back last: itself, an undo or a redo."""
+    in_force: bool
 
 
 _ENTRY: Final = tuple(CHANGE_ENTRY.c[field.name] for field in fields(Entry))
@@ -77,53 +86,80 @@ _ENTRY: Final = tuple(CHANGE_ENTRY.c[field.name] for field in fields(Entry))
 
 def history(connection: Connection) -> list[ChangeSetInfo]:
     """Return all steps, oldest first."""
-    off = stack(connection).off
+    rows = connection.execute(select(CHANGE_SET).order_by(CHANGE_SET.c.number)).all()
+    last = {row.target: row.kind for row in rows if row.target is not None}
     return [
         ChangeSetInfo(
-            row.number, row.at, row.who, row.verb, row.summary, row.kind, row.target, row.number in off, row.entries
+            row.number,
+            row.at,
+            row.who,
+            row.verb,
+            row.summary,
+            row.kind,
+            row.target,
+            last.get(row.number) == "undo",
+            row.entries,
+            row.uuid,
+            row.base,
+            row.device,
+            row.session,
         )
-        for row in connection.execute(select(CHANGE_SET).order_by(CHANGE_SET.c.number))
+        for row in rows
     ]
 
 
-def stack(connection: Connection) -> Stack:
-    """Work out from the headers which edits are in force; a new edit ends what could be done again."""
-    done: dict[int, None] = {}
-    undone: dict[int, None] = {}
-    off: set[int] = set()
-    last: dict[int, int] = {}
-    query = select(CHANGE_SET.c.number, CHANGE_SET.c.kind, CHANGE_SET.c.target).order_by(CHANGE_SET.c.number)
-    for number, kind, target in connection.execute(query):
-        if kind == "edit":
-            done[number] = None
-            undone.clear()
-            last[number] = number
-            continue
-        last[target] = number
-        if kind == "undo":
-            del done[target]
-            undone[target] = None
-            off.add(target)
-        else:
-            del undone[target]
-            done[target] = None
-            off.discard(target)
-    return Stack(tuple(done), tuple(undone), frozenset(off), last)
+def newest(connection: Connection) -> int:
+    """Return the number of the newest change set; 0 in a new project."""
+    return int(connection.execute(select(func.max(CHANGE_SET.c.number))).scalar() or 0)
+
+
+def standing(connection: Connection, number: int) -> Standing | None:
+    """Tell how an edit stands; None for a number that is no edit's."""
+    header = connection.execute(
+        select(CHANGE_SET.c.who, CHANGE_SET.c.verb, CHANGE_SET.c.summary)
+        .where(CHANGE_SET.c.number == number, CHANGE_SET.c.kind == "edit")
+    ).first()  # fmt: skip
+    if header is None:
+        return None
+    turn = connection.execute(
+        select(CHANGE_SET.c.number, CHANGE_SET.c.kind)
+        .where(CHANGE_SET.c.target == number)
+        .order_by(CHANGE_SET.c.number.desc())
+        .limit(1)
+    ).first()
+    if turn is None:
+        return Standing(number, *header, number, True)
+    return Standing(number, *header, turn.number, turn.kind == "redo")
 
 
 def entries_of(connection: Connection, number: int) -> list[Entry]:
     """Return the entries of one change set, in the order in which they were made."""
     query = select(*_ENTRY).where(CHANGE_ENTRY.c.change_set == number).order_by(CHANGE_ENTRY.c.sequence)
-    return [
-        Entry(change_set, sequence, entity, row_id, action, _plain(entity, before), _plain(entity, after), origin)
-        for change_set, sequence, entity, row_id, action, before, after, origin in connection.execute(query).all()
-    ]
+    return [_entry(row) for row in connection.execute(query).all()]
 
 
-def entries_among(connection: Connection, numbers: Iterable[int]) -> Iterable[Entry]:
-    """Return the entries of several change sets, one set after the other."""
-    for number in numbers:
-        yield from entries_of(connection, number)
+def entries_after(
+    connection: Connection, number: int, column: ColumnElement[Any], ids: Collection[str], before: int | None = None
+) -> list[Entry]:
+    """Return entries of change sets after one, by the row or the opening that they are of.
+
+    Parameters
+    ----------
+    connection : Connection
+        In a transaction.
+    number : int
+        After which change set.
+    column : ColumnElement
+        ``CHANGE_ENTRY.c.row_id`` or ``CHANGE_ENTRY.c.opening_id``: both are indexed together with the change set.
+    ids : collection of str
+        Identifiers that are looked for.
+    before : int, optional
+        Before which change set; to the newest when left out.
+    """
+    query = select(*_ENTRY).where(CHANGE_ENTRY.c.change_set > number)
+    if before is not None:
+        query = query.where(CHANGE_ENTRY.c.change_set < before)
+    return [_entry(row) for row in among(connection, query, column, ids)]
 
 
 def changes_of(connection: Connection, row_id: str, entity: str | None = None) -> list[RowChange]:
@@ -193,3 +229,8 @@ def _plain(entity: str, text: str | None) -> Mapping[str, Any] | None:
         if values.get(name) is not None:
             values[name] = Decimal(str(values[name]))
     return values
+
+
+def _entry(row: Any) -> Entry:
+    change_set, sequence, entity, row_id, action, before, after, origin = row
+    return Entry(change_set, sequence, entity, row_id, action, _plain(entity, before), _plain(entity, after), origin)

@@ -5,17 +5,33 @@ Here belong inserting, updating and deleting rows with their entries, all in bul
 """
 
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import Any, Final, Literal
 
-from sqlalchemy import Connection, Table, bindparam, delete, func, insert, literal_column, select, update
+from sqlalchemy import Connection, Table, bindparam, delete, insert, literal_column, select, update
 from sqlalchemy.exc import IntegrityError
 
 from hwsched.model.bulk import among, execute_many, new_ids, rows_by_id
 from hwsched.model.columns import json_text
-from hwsched.model.errors import DuplicateValueError, MissingRowError, StillUsedError
+from hwsched.model.conflicts import check_unseen
+from hwsched.model.errors import MissingRowError, StillUsedError
+from hwsched.model.history import newest
 from hwsched.model.lock_points import settle
-from hwsched.model.tables import BLANK, CHANGE_ENTRY, CHANGE_SET, OWNED, PART, REFERENCES, UNIQUE
+from hwsched.model.refusals import refusal, said_table
+from hwsched.model.roles import check_people, require
+from hwsched.model.tables import (
+    BLANK,
+    CHANGE_ENTRY,
+    CHANGE_REFERENCE,
+    CHANGE_SET,
+    LINKS,
+    OWNED,
+    PART,
+    PERSON,
+    REFERENCES,
+    UNIQUE,
+)
 
 Kind = Literal["edit", "undo", "redo"]
 Action = Literal["insert", "update", "delete"]
@@ -42,6 +58,15 @@ _BELONGS: Final[Mapping[str, str]] = {
 _OF_OPENINGS: Final = frozenset(name for name, column in _BELONGS.items() if column in ("id", "opening_id"))
 
 
+@dataclass(frozen=True, slots=True)
+class Session:
+    """One opening of a project by one process or window, in which change sets are made."""
+
+    id: str
+    device: str
+    """Name of the machine."""
+
+
 class Change:
     """One change set in the making: rows and their journal entries, in the caller's transaction.
 
@@ -57,19 +82,37 @@ class Change:
         Person at work.
     kind : {"edit", "undo", "redo"}
         What it is on the stack of steps.
-    target : int, optional
-        For undo and redo: number of the edit that is taken back or done again.
+    session : Session
+        Where it is made.
+    base : int, optional
+        The newest change set that the person had seen when beginning the edit: what others changed since is not
+        overwritten. Left out, everything counts as seen.
+
+    Raises
+    ------
+    NotAllowedError
+        Where the person's role does not do this verb.
     """
 
     def __init__(
-        self, connection: Connection, verb: str, summary: str, who: str, kind: Kind = "edit", target: int | None = None
+        self,
+        connection: Connection,
+        verb: str,
+        summary: str,
+        who: str,
+        session: Session,
+        kind: Kind = "edit",
+        base: int | None = None,
     ) -> None:
         self.connection = connection
         self.verb = verb
         self.summary = summary
         self.who = who
+        self.session = session
         self.kind: Kind = kind
-        self.target = target
+        self.base = base
+        self.target: int | None = None
+        """For undo and redo: number of the edit that is taken back or done again."""
         self.number: int | None = None
         """Its number, once a first entry was made; None as long as nothing has changed."""
         self.openings: set[str] = set()
@@ -81,8 +124,14 @@ class Change:
         self.added: list[str] = []
         """Identifiers of the rows that it inserted, in order."""
         self._part_ids: set[str] = set()
+        self._stood_on: set[str] = set()
         self._failed = False
         self._entries = 0
+        self.require(verb)
+
+    def require(self, verb: str) -> None:
+        """Refuse a verb that the person's role does not do; raises NotAllowedError."""
+        require(self.connection, self.who, verb)
 
     def insert(self, table: Table, rows: Iterable[Mapping[str, Any]], origins: Origins = None) -> list[str]:
         """Insert rows.
@@ -158,7 +207,7 @@ class Change:
         for index, (row_id, values) in enumerate(wanted):
             found = current.get(row_id)
             if found is None:
-                raise MissingRowError(f"this {_said(table)} is not in the project any more ({row_id})")
+                raise MissingRowError(f"this {said_table(table)} is not in the project any more ({row_id})")
             row = dict(zip(read, found[1:], strict=True))
             after = {name: value for name, value in values.items() if row[name] != value}
             if not after:
@@ -168,6 +217,8 @@ class Change:
             opening_id = self._touch(table, row)
             new = {**row, **after}
             self._touch(table, new)
+            self._link(entity, before)
+            self._link(entity, after)
             entries.append(_entry(entity, row_id, opening_id, "update", before, after, _at(origins, index)))
             new["row_id"] = row_id
             written.append(new)
@@ -206,12 +257,14 @@ class Change:
         found = rows_by_id(self.connection, table, list(table.columns), ids)
         entity = str(table.name)
         gone = [_known(dict(zip(names, row[1:], strict=True))) for row in found.values()]
+        for row in gone:
+            self._link(entity, row)
         self._write([_entry(entity, row["id"], self._touch(table, row), "delete", row, None, None) for row in gone])
         try:
             execute_many(self.connection, delete(table).where(table.c.id == bindparam("row_id")), _row_ids(gone, "id"))
         except IntegrityError as error:
-            refusal = StillUsedError(f"this {_said(table)} cannot be removed: others still stand on it")
-            raise self._refused(refusal) from error
+            used = StillUsedError(f"this {said_table(table)} cannot be removed: others still stand on it")
+            raise self._refused(used) from error
         return gone
 
     def follow(self, table: Table, rows: Iterable[Mapping[str, Any]]) -> None:
@@ -233,18 +286,32 @@ class Change:
         return self._insert(table, [{**row, "version": row["version"] + 1} for row in rows], None)
 
     def finish(self) -> None:
-        """Settle what follows, and write the header's last state. Without an entry there is no change set."""
+        """Settle what follows, and write the header's last state. Without an entry there is no change set.
+
+        Raises
+        ------
+        ConflictError
+            Where it would overwrite what somebody else changed and its maker had not seen.
+        ValueRefusedError
+            Where it would leave the project without anybody who may list people.
+        """
         if self._failed:
             raise RuntimeError("a change set goes on after one of its edits was refused")
         if self.number is None:
             return
         settle(self)
+        if self.base is not None:
+            check_unseen(self.connection, self.number, self.base, (self.who, self.session.id))
+        if PERSON.name in self.entities:
+            check_people(self.connection)
+        links = [{"row_id": row_id, "change_set": self.number} for row_id in sorted(self._stood_on)]
+        execute_many(self.connection, insert(CHANGE_REFERENCE), links)
         query = select(PART.c.number)
         self.parts.update(row[0] for row in among(self.connection, query, PART.c.id, self._part_ids))
         self.connection.execute(
             update(CHANGE_SET)
             .where(CHANGE_SET.c.number == self.number)
-            .values(summary=self.summary, entries=self._entries)
+            .values(summary=self.summary, target=self.target, entries=self._entries)
         )
 
     def _insert(self, table: Table, rows: Sequence[Mapping[str, Any]], origins: Origins) -> list[str]:
@@ -264,12 +331,13 @@ class Change:
                 whole["id"] = made[index]
             full.append(whole)
             opening_id = self._touch(table, whole)
+            self._link(entity, whole)
             entries.append(_entry(entity, whole["id"], opening_id, "insert", None, _known(whole), _at(origins, index)))
         self._write(entries)
         try:
             execute_many(self.connection, insert(table), full)
         except IntegrityError as error:
-            raise self._refused(_refusal(table, error)) from error
+            raise self._refused(refusal(table, error)) from error
         ids = [row["id"] for row in full]
         self.added += ids
         return ids
@@ -294,12 +362,12 @@ class Change:
                 [{"row_id": row["row_id"], **{f"new_{name}": row[name] for name in names}} for row in rows],
             )
         except IntegrityError as error:
-            raise self._refused(_refusal(table, error)) from error
+            raise self._refused(refusal(table, error)) from error
 
-    def _refused(self, refusal: Exception) -> Exception:
+    def _refused(self, error: Exception) -> Exception:
         # Rows and entries no longer agree: whoever swallows the refusal must not commit.
         self._failed = True
-        return refusal
+        return error
 
     def _touch(self, table: Table, row: Mapping[str, Any]) -> str | None:
         """Note what the row belongs to; returns its opening."""
@@ -315,14 +383,25 @@ class Change:
         (self.parts if belongs == "number" else self._part_ids).add(row[belongs])
         return None
 
+    def _link(self, entity: str, row: Mapping[str, Any]) -> None:
+        """Note the rows other than openings that a row stands on."""
+        for column in LINKS[entity]:
+            if row.get(column) is not None:
+                self._stood_on.add(row[column])
+
     def _write(self, entries: Sequence[dict[str, Any]]) -> None:
         if not entries:
             return
         if self.number is None:
             # The writing transaction keeps other writers out: the next number is ours.
-            self.number = 1 + (self.connection.scalar(select(func.max(CHANGE_SET.c.number))) or 0)
+            before = newest(self.connection)
+            self.number = before + 1
             header = {
                 "number": self.number,
+                "uuid": new_ids(1)[0],
+                "base": before if self.base is None else self.base,
+                "device": self.session.device,
+                "session": self.session.id,
                 "at": datetime.now(UTC).isoformat(timespec="milliseconds"),
                 "who": self.who,
                 "verb": self.verb,
@@ -372,10 +451,6 @@ def _row_ids(rows: Iterable[Mapping[str, Any]], name: str) -> list[dict[str, Any
     return [{"row_id": row[name]} for row in rows]
 
 
-def _said(table: Table) -> str:
-    return str(table.name).replace("_", " ")
-
-
 def _exchangeable(table: Table, names: Sequence[str]) -> list[str]:
     """One column that can hold any text, of each group that must be unique and is about to change."""
     found = []
@@ -383,24 +458,3 @@ def _exchangeable(table: Table, names: Sequence[str]) -> list[str]:
         free = [name for name in group if name in names and name not in REFERENCES[table.name]]
         found += free[:1]
     return found
-
-
-_TAKEN: Final[Mapping[str, str]] = {
-    "opening": "an opening with this mark is already in the project",
-    "part": "a part with this catalogue number is already in the project",
-    "building": "a building with this name is already in the project",
-    "supply": "a supply with this name is already in the project",
-    "circuit": "a circuit with this name is already on this supply",
-    "hardware_set": "a hardware set with this name is already in the project",
-    "own_field": "a field with this name is already in the project",
-}
-
-
-def _refusal(table: Table, error: IntegrityError) -> Exception:
-    reason = str(error.orig).lower()
-    if "unique" in reason:
-        return DuplicateValueError(_TAKEN.get(table.name, f"this {_said(table)} is already in the project"))
-    if "foreign key" in reason:
-        owners = " or ".join(sorted({name.replace("_", " ") for name in REFERENCES[table.name].values()}))
-        return MissingRowError(f"the {owners} of this {_said(table)} is not in the project any more")
-    return error

@@ -3,6 +3,7 @@
 A project is a SQLite file on one machine, or a PostgreSQL database for an office; code and migrations are the same.
 """
 
+import platform
 import sqlite3
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
@@ -24,7 +25,7 @@ from hwsched.model.errors import (
     ProjectError,
     ValueRefusedError,
 )
-from hwsched.model.journal import Change, Kind
+from hwsched.model.journal import Change, Kind, Session
 from hwsched.model.migrating import is_current, revision_of, stamp
 from hwsched.model.schema import APPLICATION_ID, SUFFIX
 from hwsched.model.server import refusal_of_server
@@ -55,6 +56,8 @@ class Project:
     def __init__(self, engine: Engine, path: Path | None) -> None:
         self.engine = engine
         self.path = path
+        self.session = Session(new_ids(1)[0], platform.node() or "unknown")
+        """Written down with every change set that is made through this handle."""
         self.catalogue = CatalogueMemory()
         """Reads the catalogue, and only when it has changed: ``project.catalogue.read(connection)``."""
 
@@ -100,7 +103,7 @@ class Project:
 
     @contextmanager
     def change(
-        self, verb: str, summary: str, who: str, *, kind: Kind = "edit", target: int | None = None
+        self, verb: str, summary: str, who: str, *, kind: Kind = "edit", base: int | None = None
     ) -> Iterator[Change]:
         """Make one change set in one transaction; written whole, or not at all when anything is raised.
 
@@ -112,16 +115,27 @@ class Project:
             A sentence for people; `Change.summary` may be set anew until the end.
         who : str
             Person at work.
-        kind, target
-            For undo and redo only; see `Change`.
+        kind : {"edit", "undo", "redo"}
+            What it is on the stack of steps.
+        base : int, optional
+            The newest change set that the person had seen when beginning the edit (`history.newest`, read with or
+            before what was shown): what others changed since and this would overwrite is a conflict. Left out, it is
+            written.
 
         Yields
         ------
         Change
             Without a single entry at the end, no change set is written.
+
+        Raises
+        ------
+        NotAllowedError
+            Where the person's role does not do this verb.
+        ConflictError
+            At the end; with what was seen, what is there now, who changed it and when.
         """
         with self._transaction(writing=True) as connection:
-            change = Change(connection, verb, summary, who, kind, target)
+            change = Change(connection, verb, summary, who, self.session, kind, base)
             yield change
             change.finish()
         note(change)

@@ -5,8 +5,9 @@ To do a step again is to take back what took it back; so nothing is ever removed
 
 from collections.abc import Iterable, Iterator
 from itertools import groupby
+from typing import Any
 
-from sqlalchemy import Connection, Table, select
+from sqlalchemy import Connection, Table, func, select
 
 from hwsched.model.bulk import rows_by_id
 from hwsched.model.dependence import dependents
@@ -17,62 +18,62 @@ from hwsched.model.errors import (
     NotUndoableError,
     StillUsedError,
 )
-from hwsched.model.history import Entry, entries_among, entries_of, stack
+from hwsched.model.facts import differing, flat, turned_back
+from hwsched.model.history import Entry, Standing, entries_of, standing
 from hwsched.model.journal import Change
 from hwsched.model.tables import BLANK, CHANGE_SET, JOURNALLED
 
-
-def last_done(connection: Connection) -> int:
-    """Return the edit that undo takes back; raises NothingToUndoError."""
-    done = stack(connection).done
-    if not done:
-        raise NothingToUndoError("there is nothing to take back")
-    return done[-1]
+_NAMED = 12
+"""So many later steps are named; the rest is counted."""
 
 
-def last_undone(connection: Connection) -> int:
-    """Return the edit that redo brings back; raises NothingToUndoError."""
-    undone = stack(connection).undone
-    if not undone:
-        raise NothingToUndoError("there is nothing to do again")
-    return undone[-1]
-
-
-def summary_of(connection: Connection, number: int) -> str:
-    """Return the sentence of a step; raises MissingRowError."""
-    found = connection.execute(select(CHANGE_SET.c.summary).where(CHANGE_SET.c.number == number)).scalar()
-    if found is None:
-        raise MissingRowError(f"there is no step {number}")
-    return str(found)
-
-
-def check_undoable(connection: Connection, number: int) -> None:
-    """Refuse to take back a step on which later ones depend.
-
-    Parameters
-    ----------
-    connection : Connection
-        In the transaction that will take it back.
-    number : int
-        Of an edit.
+def last_done(connection: Connection, who: str) -> int:
+    """Return the edit that a person takes back next: the own one in force that came into force last by the own hand.
 
     Raises
     ------
-    NotUndoableError
-        Names the later steps; or says that the step is no edit in force.
+    NothingToUndoError
+        Where no edit of that person is in force.
     """
-    steps = stack(connection)
-    if number not in steps.done:
-        raise NotUndoableError(f"step {number} is not an edit in force")
-    later = steps.done[steps.done.index(number) + 1 :]
-    if not later:
-        return
-    edits = {steps.last[each]: each for each in later}
-    found = dependents(entries_of(connection, steps.last[number]), entries_among(connection, edits))
-    if found:
-        edited = sorted(edits[each] for each in found)
-        named = "; ".join(f"{each} ({summary_of(connection, each)})" for each in edited)
-        raise NotUndoableError(f"step {number} cannot be taken back alone, later steps depend on it: {named}", edited)
+    own, turn, edit = CHANGE_SET.alias(), CHANGE_SET.alias(), CHANGE_SET.alias()
+    number = func.coalesce(own.c.target, own.c.number)
+    last = select(turn.c.kind).where(turn.c.target == number).order_by(turn.c.number.desc()).limit(1).scalar_subquery()
+    maker = select(edit.c.who).where(edit.c.number == number).scalar_subquery()
+    query = (
+        select(number)
+        .where(own.c.who == who, own.c.kind != "undo", maker == who, func.coalesce(last, "redo") == "redo")
+        .order_by(own.c.number.desc())
+        .limit(1)
+    )
+    found = connection.execute(query).scalar()
+    if found is None:
+        raise NothingToUndoError(f"{who} has no step to take back; steps of others are taken back in the history")
+    return int(found)
+
+
+def last_undone(connection: Connection, who: str) -> int:
+    """Return the edit that a person brings back next: taken back last by the own hand, since the last own edit.
+
+    Raises
+    ------
+    NothingToUndoError
+        Where there is none.
+    """
+    own, turn = CHANGE_SET.alias(), CHANGE_SET.alias()
+    last = select(func.max(turn.c.number)).where(turn.c.target == own.c.target).scalar_subquery()
+    edited = select(func.max(turn.c.number)).where(turn.c.who == who, turn.c.kind == "edit").scalar_subquery()
+    query = (
+        select(own.c.target)
+        .where(
+            own.c.who == who, own.c.kind == "undo", own.c.number == last, own.c.number > func.coalesce(edited, 0)
+        )
+        .order_by(own.c.number.desc())
+        .limit(1)
+    )  # fmt: skip
+    found = connection.execute(query).scalar()
+    if found is None:
+        raise NothingToUndoError(f"{who} has nothing to do again: nothing was taken back since the last own edit")
+    return int(found)
 
 
 def revert(change: Change, number: int) -> None:
@@ -81,16 +82,28 @@ def revert(change: Change, number: int) -> None:
     Parameters
     ----------
     change : Change
-        The undo or redo in the making.
+        The undo or redo in the making; what it speaks of and its summary are set here.
     number : int
         Of the edit.
 
     Raises
     ------
     NotUndoableError
-        Where the rows are not as the edit left them; nothing is changed then.
+        Where later steps depend on it, which are named with their persons; where it is no edit in force, or none that
+        was taken back; where the rows are not as the edit left them. Nothing is changed then.
+    NotAllowedError
+        Where the person may not do what the step did.
     """
-    entries = entries_of(change.connection, stack(change.connection).last[number])
+    step = standing(change.connection, number)
+    back = change.kind == "undo"
+    if step is None or step.in_force != back:
+        said = "an edit in force" if back else "an edit that is taken back"
+        raise NotUndoableError(f"step {number} is not {said}")
+    change.require(step.verb)
+    change.target = number
+    change.summary = f"{'Take back' if back else 'Do again'} step {number}: {step.summary}"
+    entries = entries_of(change.connection, step.last)
+    _check_alone(change, step, entries)
     entries.reverse()
     try:
         for table, action, group in _runs(entries):
@@ -100,10 +113,24 @@ def revert(change: Change, number: int) -> None:
             elif action == "delete":
                 change.restore(table, [entry.before for entry in group if entry.before is not None])
             else:
-                _check_values(change.connection, number, table, group)
-                change.update(table, [(entry.row_id, entry.before) for entry in group if entry.before is not None])
+                change.update(table, _turned_back(change.connection, number, table, group))
     except (DuplicateValueError, MissingRowError, StillUsedError) as error:
         raise NotUndoableError(f"step {number} cannot be taken back any more: {error}") from error
+
+
+def _check_alone(change: Change, step: Standing, entries: list[Entry]) -> None:
+    """Refuse where later steps depend on it, and name them with their persons."""
+    later = dependents(change.connection, step.last, entries)
+    if not later:
+        return
+    query = select(CHANGE_SET.c.number, CHANGE_SET.c.who, CHANGE_SET.c.summary)
+    rows = list(change.connection.execute(query.where(CHANGE_SET.c.number.in_(later[:_NAMED])).order_by("number")))
+    named = "; ".join(f"{row.number} of {row.who} ({row.summary})" for row in rows)
+    more = f"; and {len(later) - _NAMED} more" if len(later) > _NAMED else ""
+    done = "taken back" if change.kind == "undo" else "done again"
+    raise NotUndoableError(
+        f"step {step.edit} ({step.summary}) cannot be {done} alone, later steps depend on it: {named}{more}", later
+    )
 
 
 def _take_out(change: Change, number: int, table: Table, group: list[Entry]) -> None:
@@ -117,15 +144,22 @@ def _take_out(change: Change, number: int, table: Table, group: list[Entry]) -> 
             raise _changed(number, table)
 
 
-def _check_values(connection: Connection, number: int, table: Table, group: list[Entry]) -> None:
-    """See that every row is as the entries left it: what was written since must never be lost in silence."""
+def _turned_back(
+    connection: Connection, number: int, table: Table, group: list[Entry]
+) -> list[tuple[str, dict[str, Any]]]:
+    """Return the earlier values of rows that are as the entries left them: what was written since is never lost."""
     names = sorted({name for entry in group for name in entry.after or ()})
     rows = rows_by_id(connection, table, [table.c[name] for name in names], [entry.row_id for entry in group])
-    at = {name: index + 1 for index, name in enumerate(names)}
+    edits = []
     for entry in group:
-        row = rows.get(entry.row_id)
-        if row is None or any(row[at[name]] != value for name, value in (entry.after or {}).items()):
+        before, after, row = entry.before or {}, entry.after or {}, rows.get(entry.row_id)
+        if row is None:
             raise _changed(number, table)
+        present = dict(zip(names, row[1:], strict=True))
+        if any(flat(present).get(path) != flat(after).get(path) for path in differing(before, after)):
+            raise _changed(number, table)
+        edits.append((entry.row_id, {name: turned_back(present[name], after[name], before[name]) for name in after}))
+    return edits
 
 
 def _check_columns(number: int, table: Table, group: list[Entry]) -> None:

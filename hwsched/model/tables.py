@@ -292,19 +292,33 @@ OPENING_FIT: Final = Table(
 )
 """Which fit a lock point has, and for which case it was worked out; id is the lock point's."""
 
+PERSON: Final = _journalled(
+    "person", Column("name", Text, nullable=False), Column("role", Text, nullable=False), UniqueConstraint("name")
+)
+"""Who works on the project, and as what; while nobody is listed, it is open to all. Roles stand in `roles`."""
+
 CHANGE_SET: Final = Table(
     "change_set",
     METADATA,
     Column("number", Integer, primary_key=True, autoincrement=False),
+    Column("uuid", Text, nullable=False),
+    Column("base", Integer),
     Column("at", Text, nullable=False),
     Column("who", Text, nullable=False),
+    Column("device", Text),
+    Column("session", Text),
     Column("verb", Text, nullable=False),
     Column("summary", Text, nullable=False),
     Column("kind", Text, nullable=False),
     Column("target", Integer, ForeignKey("change_set.number")),
     Column("entries", Integer, nullable=False),
+    UniqueConstraint("uuid"),
+    Index(None, "who", "number"),
+    Index(None, "target"),
 )
-"""Headers of the journal. Kind: edit, undo, redo; target: the edit that an undo or redo speaks of."""
+"""Headers of the journal. Kind: edit, undo, redo; target: the edit that an undo or redo speaks of. Number: its place in
+this project; uuid: what it is known by in every copy; base: the newest change set that its maker had seen; device: name
+of the machine; session: one opening of the project by one process or window. Null: written before these were kept."""
 
 CHANGE_ENTRY: Final = Table(
     "change_entry",
@@ -312,15 +326,26 @@ CHANGE_ENTRY: Final = Table(
     Column("change_set", Integer, ForeignKey("change_set.number"), primary_key=True),
     Column("sequence", Integer, primary_key=True, autoincrement=False),
     Column("entity", Text, nullable=False),
-    Column("row_id", Text, nullable=False, index=True),
-    Column("opening_id", Text, index=True),
+    Column("row_id", Text, nullable=False),
+    Column("opening_id", Text),
     Column("action", Text, nullable=False),
     Column("before", Text),
     Column("after", Text),
     Column("origin", Text),
+    Index(None, "row_id", "change_set"),
+    Index(None, "opening_id", "change_set"),
 )
 """What happened to one row. Action: insert, update, delete; before and after: JSON, of an update only what differs;
 opening_id: whose history it belongs to; origin: where the value came from, such as a file's sheet and row."""
+
+CHANGE_REFERENCE: Final = Table(
+    "change_reference",
+    METADATA,
+    Column("row_id", Text, primary_key=True),
+    Column("change_set", Integer, ForeignKey("change_set.number"), primary_key=True),
+)
+"""Which change sets made a row stand on another one, or ended that: by the row that is stood on, such as a level.
+Openings are not in it: entries name theirs."""
 
 JOURNALLED: Final[Mapping[str, Table]] = {
     table.name: table
@@ -348,6 +373,7 @@ JOURNALLED: Final[Mapping[str, Table]] = {
         ROUTE,
         WAIVER,
         ISSUED_PACKET,
+        PERSON,
     )
 }
 """Tables that change through the journal only; owners stand before what they own."""
@@ -370,6 +396,12 @@ REFERENCES: Final[Mapping[str, Mapping[str, str]]] = {
     for name, table in JOURNALLED.items()
 }
 """Per table, its columns that point to another journalled row, with that row's table."""
+
+LINKS: Final[Mapping[str, tuple[str, ...]]] = {
+    name: tuple(column for column, target in columns.items() if target != OPENING_TABLE.name)
+    for name, columns in REFERENCES.items()
+}
+"""Per table, its columns whose rows `CHANGE_REFERENCE` names."""
 
 UNIQUE: Final[Mapping[str, tuple[tuple[str, ...], ...]]] = {
     name: tuple(

@@ -1,4 +1,4 @@
-"""What a fact may hold, seen to before it is written; and the conflicts of two people at one row.
+"""What a fact may hold, seen to before it is written; and the row that it stands on.
 
 Reading what people type stands in `hwsched.attributes`; here values have their type already.
 """
@@ -11,8 +11,10 @@ from typing import Any
 from sqlalchemy import Table, select
 
 from hwsched.attributes import Attribute, Value, accepted_by, unfit_character, within_limits
-from hwsched.model.errors import ConflictError, MissingRowError, ValueRefusedError
+from hwsched.model.errors import MissingRowError, ValueRefusedError, minute_of
+from hwsched.model.history import changes_of
 from hwsched.model.journal import Change
+from hwsched.model.refusals import said_table
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.quantities.money import MoneyError, exact_decimal
 
@@ -87,8 +89,8 @@ def _typed(attribute: Attribute, value: object) -> Value:
     return value
 
 
-def check_version(change: Change, table: Table, row_id: str, expected: int | None) -> Any:
-    """See that a row is there, and as its editor saw it.
+def row_there(change: Change, table: Table, row_id: str) -> Any:
+    """Return a row that is to be edited, or say who removed it.
 
     Parameters
     ----------
@@ -98,8 +100,6 @@ def check_version(change: Change, table: Table, row_id: str, expected: int | Non
         The row's.
     row_id : str
         Its identifier.
-    expected : int or None
-        Version that the editor saw; None: it does not matter.
 
     Returns
     -------
@@ -108,16 +108,22 @@ def check_version(change: Change, table: Table, row_id: str, expected: int | Non
 
     Raises
     ------
-    MissingRowError, ConflictError
-        It is gone, or somebody else has changed it meanwhile.
+    MissingRowError
+        It is gone.
     """
-    what = str(table.name).replace("_", " ")
     row = change.connection.execute(select(table).where(table.c.id == row_id)).first()
     if row is None:
-        raise MissingRowError(f"this {what} is not in the project any more")
-    if expected is not None and row.version != expected:
-        raise ConflictError(f"somebody else changed this {what} meanwhile; look at it again", expected, row.version)
+        raise MissingRowError(_gone(change, table, row_id))
     return row
+
+
+def _gone(change: Change, table: Table, row_id: str) -> str:
+    said = f"this {said_table(table)} is not in the project any more"
+    changes = [each for each in changes_of(change.connection, row_id) if each.entity == table.name]
+    if not changes or changes[-1].action != "delete":
+        return said
+    last = changes[-1]
+    return f"{said}: {last.who} took it out in step {last.change_set}, {minute_of(last.when)}"
 
 
 def mark_of(change: Change, opening_id: str) -> str:
@@ -125,5 +131,5 @@ def mark_of(change: Change, opening_id: str) -> str:
     query = select(OPENING_TABLE.c.mark).where(OPENING_TABLE.c.id == opening_id)
     mark = change.connection.execute(query).scalar()
     if mark is None:
-        raise MissingRowError("this opening is not in the project any more")
+        raise MissingRowError(_gone(change, OPENING_TABLE, opening_id))
     return str(mark)

@@ -34,6 +34,7 @@ def choose_part(
     who: str,
     quantity: float = 1.0,
     point: str | None = None,
+    base: int | None = None,
 ) -> Changes:
     """Choose a part by hand for a role at a lock point, in place of an earlier choice.
 
@@ -53,10 +54,12 @@ def choose_part(
         More than none.
     point : str, optional
         Lock point of the opening; its first one when left out.
+    base : int, optional
+        The newest change set that was seen; another choice that others made since is a conflict.
 
     Raises
     ------
-    ValueRefusedError, MissingRowError
+    ValueRefusedError, MissingRowError, ConflictError
         And nothing is changed.
     """
     if role not in ROLES:
@@ -64,7 +67,7 @@ def choose_part(
     if not isfinite(quantity) or quantity <= 0:
         raise ValueRefusedError("quantity", f"{quantity:g} cannot be; accepted: more than 0")
     row = {"opening_id": opening_id, "role": role, "part": part, "quantity": quantity}
-    with project.change("choose-part", f"Choose {part} as {role}", who) as change:
+    with project.change("choose-part", f"Choose {part} as {role}", who, base=base) as change:
         at = _point(change, opening_id, point)
         row["lock_point_id"] = at.id
         change.summary = f"Choose {part} as {role} of {_said(change, opening_id, at)}"
@@ -104,9 +107,11 @@ def write_choices(change: Change, choices: Mapping[str, Sequence[Chosen]]) -> No
     change.insert(CHOSEN_PART, rows)
 
 
-def release_part(project: Project, opening_id: str, role: str, *, who: str, point: str | None = None) -> Changes:
+def release_part(
+    project: Project, opening_id: str, role: str, *, who: str, point: str | None = None, base: int | None = None
+) -> Changes:
     """Leave a role at a lock point to the fit again; raises MissingRowError."""
-    with project.change("release-part", f"Release {role}", who) as change:
+    with project.change("release-part", f"Release {role}", who, base=base) as change:
         at = _point(change, opening_id, point)
         change.summary = f"Leave the {role} of {_said(change, opening_id, at)} to the fit"
         change.delete(CHOSEN_PART, _chosen(change, at.id, role))
@@ -124,6 +129,7 @@ def place_unit(
     y_mm: float,
     who: str,
     point: str | None = None,
+    base: int | None = None,
 ) -> Changes:
     """Place the control unit of a lock point by hand.
 
@@ -141,10 +147,12 @@ def place_unit(
         For the journal.
     point : str, optional
         Lock point of the opening; its first one when left out.
+    base : int, optional
+        The newest change set that was seen; another place that others gave it since is a conflict.
 
     Raises
     ------
-    ValueRefusedError, MissingRowError
+    ValueRefusedError, MissingRowError, ConflictError
         And nothing is changed.
     """
     if face not in _FACES:
@@ -153,7 +161,7 @@ def place_unit(
         if not isfinite(value):
             raise ValueRefusedError(name, f"{value} is no length")
     row = {"leaf": leaf, "face": face, "pattern": pattern, "x_mm": float(x_mm), "y_mm": float(y_mm)}
-    with project.change("place-unit", "Place the unit", who) as change:
+    with project.change("place-unit", "Place the unit", who, base=base) as change:
         at = _point(change, opening_id, point)
         change.summary = f"Place the unit of {_said(change, opening_id, at)}"
         held = _placed(change, at.id)
@@ -164,9 +172,11 @@ def place_unit(
     return Changes.of(change)
 
 
-def release_unit(project: Project, opening_id: str, *, who: str, point: str | None = None) -> Changes:
+def release_unit(
+    project: Project, opening_id: str, *, who: str, point: str | None = None, base: int | None = None
+) -> Changes:
     """Leave the place of a lock point's unit to the fit again; raises MissingRowError."""
-    with project.change("release-unit", "Release the unit's place", who) as change:
+    with project.change("release-unit", "Release the unit's place", who, base=base) as change:
         at = _point(change, opening_id, point)
         change.summary = f"Leave the unit's place of {_said(change, opening_id, at)} to the fit"
         change.delete(PLACED_UNIT, _placed(change, at.id))

@@ -11,6 +11,7 @@ from hwsched.cases import SEVERITIES, Case, Finding, Fit, PointFit, Severity
 from hwsched.cases.fit import together
 from hwsched.cases.record import Record
 from hwsched.fitting import fit
+from hwsched.model.history import newest
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, read_cases, read_extra, read_fits, read_own_fields
@@ -57,6 +58,8 @@ class Checked:
     """Fields of the project's own, those of the opening first."""
     points: tuple[PointFit, ...] = ()
     """Its lock points in their order; an opening with one need not name it."""
+    base: int | None = None
+    """The newest change set when it was read: what an edit of what is shown here has seen."""
 
     def __post_init__(self) -> None:
         if not self.points:
@@ -155,12 +158,13 @@ def _judged(
         fits = read_fits(connection, wanted)
         openings = list(by_opening(read_cases(connection, wanted, project.catalogue.read(connection))))
         own = _own_values(connection, [cases[0] for cases in openings], wanted)
+        base = newest(connection)
     checked = []
     for done, cases in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
         judged = checker.judge(worked(cases, fits, make))
-        checked.append(replace(judged, own=own[judged.case.opening.id]) if own else judged)
+        checked.append(replace(judged, own=own.get(judged.case.opening.id, ()), base=base))
         if progress is not None and (done % 64 == 0 or done == len(openings)):
             progress(done, len(openings))
     return checked

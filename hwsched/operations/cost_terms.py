@@ -28,6 +28,7 @@ def set_terms(
     discounts: Mapping[str, str | None] | None = None,
     rates: Mapping[str, str | None] | None = None,
     hours: Mapping[str, str | None] | None = None,
+    base: int | None = None,
 ) -> Changes:
     """Change what the project pays; what is left out stays, and None takes an entry away.
 
@@ -49,13 +50,17 @@ def set_terms(
         Currency to what one unit of it is worth in the project's.
     hours : mapping, optional
         Task of the labour table, or ``task/leaf material``, to hours for one.
+    base : int, optional
+        The newest change set that was seen; what others changed since at the same terms is a conflict.
 
     Raises
     ------
     ValueRefusedError
         Names the number that cannot be; nothing is changed.
+    ConflictError
+        With what others changed since.
     """
-    with project.change("set-terms", "Change what the project pays", who) as change:
+    with project.change("set-terms", "Change what the project pays", who, base=base) as change:
         held = asdict(read_terms(change.connection))
         if currency is not None:
             held["currency"] = _currency(currency)

@@ -14,8 +14,9 @@ from hwsched.model.journal import Change
 from hwsched.model.placing import levels_for
 from hwsched.model.project import Project
 from hwsched.model.tables import BUILDING, ITEM_TABLE, LEAF_TABLE, LEVEL, OPENING_TABLE
-from hwsched.operations.accepting import accepted, check_version, mark_of
+from hwsched.operations.accepting import accepted, mark_of, row_there
 from hwsched.operations.changes import Changes
+from hwsched.operations.expected import Expected, check_expected
 from hwsched.operations.hanging import take_off
 from hwsched.survey import ITEM, LEAF, OPENING, Entity
 
@@ -34,7 +35,8 @@ def edit_facts(
     values: Mapping[str, Any],
     *,
     who: str,
-    expected_version: int | None = None,
+    base: int | None = None,
+    was: Mapping[str, Expected] | None = None,
 ) -> Changes:
     """Set facts of one opening, leaf or existing item.
 
@@ -50,8 +52,10 @@ def edit_facts(
         Values by attribute as held (mm, choice values); None is unknown.
     who : str
         For the journal.
-    expected_version : int, optional
-        Version that the editor saw; another one in the project is a conflict.
+    base : int, optional
+        The newest change set that the editor had seen; what others changed since at these facts is a conflict.
+    was : mapping, optional
+        What the editor says that these facts hold; another value in the project is a conflict.
 
     Returns
     -------
@@ -66,10 +70,16 @@ def edit_facts(
     declared, table = _declared(entity)
     held: dict[str, Any] = _held(declared, values)
     labels = ", ".join(declared.attribute(name).label.lower() for name in held)
-    with project.change("edit-facts", f"Edit {labels}", who) as change:
-        row = check_version(change, table, row_id, expected_version)
+    with project.change("edit-facts", f"Edit {labels}", who, base=base) as change:
+        row = row_there(change, table, row_id)
         opening_id = row_id if entity == OPENING.name else row.opening_id
         change.summary = f"Edit {labels} of {mark_of(change, opening_id)}"
+        for name, expected in (was or {}).items():
+            of_place = name in ("building", "level")
+            present = _place(change, row_id)[name == "level"] if of_place else row._mapping[name]
+            path = ("level_id",) if of_place else (name,)
+            told = (declared.attribute(name), path, (present, held[name]))
+            check_expected(change, entity, row._mapping, *told, expected)
         if entity == OPENING.name:
             _move_to_level(change, row_id, held)
         change.update(table, [(row_id, held)], [f"edited by {who}"])
@@ -84,7 +94,8 @@ def edit_fact_text(
     text: str,
     *,
     who: str,
-    expected_version: int | None = None,
+    base: int | None = None,
+    was: Expected | None = None,
 ) -> Changes:
     """Set one fact from what a person typed; empty text means unknown.
 
@@ -96,7 +107,8 @@ def edit_fact_text(
         As `edit_facts`.
     """
     facts = typed_facts(project, entity, {attribute: text})
-    return edit_facts(project, entity, row_id, facts, who=who, expected_version=expected_version)
+    said = {attribute: was} if was is not None else None
+    return edit_facts(project, entity, row_id, facts, who=who, base=base, was=said)
 
 
 def typed_facts(project: Project, entity: str, texts: Mapping[str, str]) -> dict[str, Any]:
@@ -109,6 +121,11 @@ def typed_facts(project: Project, entity: str, texts: Mapping[str, str]) -> dict
     """
     declared = _declared(entity)[0]
     return {name: typed_value(project, _attribute(declared, name), text) for name, text in texts.items()}
+
+
+def attribute_named(entity: str, name: str) -> Attribute:
+    """Return the declaration of a fact; raises ValueRefusedError."""
+    return _attribute(_declared(entity)[0], name)
 
 
 def typed_value(project: Project, attribute: Attribute, text: str) -> Value:
@@ -195,17 +212,17 @@ def _add_to_opening(
     return Changes.of(change), row_id
 
 
-def remove(project: Project, entity: str, row_id: str, *, who: str, expected_version: int | None = None) -> Changes:
+def remove(project: Project, entity: str, row_id: str, *, who: str, base: int | None = None) -> Changes:
     """Remove an opening with all that belongs to it, a leaf, or an existing item.
 
     Raises
     ------
     MissingRowError, ConflictError
-        And nothing is changed.
+        And nothing is changed; a conflict is what others changed since ``base`` at anything that would go.
     """
     declared, table = _declared(entity)
-    with project.change("remove", f"Remove {declared.label.lower()}", who) as change:
-        row = check_version(change, table, row_id, expected_version)
+    with project.change("remove", f"Remove {declared.label.lower()}", who, base=base) as change:
+        row = row_there(change, table, row_id)
         mark = mark_of(change, row_id if entity == OPENING.name else row.opening_id)
         of = "" if entity == OPENING.name else "of "
         change.summary = f"Remove {declared.label.lower()} {of}{mark}"
@@ -237,6 +254,13 @@ def _move_to_level(change: Change, opening_id: str, held: dict[str, Any]) -> Non
     """Put the level's row in place of the names of building and level."""
     if not {"building", "level"} & held.keys():
         return
+    building, level = _place(change, opening_id)
+    place = (cast("str | None", held.pop("building", building)), cast("str | None", held.pop("level", level)))
+    held["level_id"] = levels_for(change, {place})[place]
+
+
+def _place(change: Change, opening_id: str) -> tuple[str | None, str | None]:
+    """Return the names of an opening's building and level."""
     query = (
         select(BUILDING.c.name, LEVEL.c.name)
         .select_from(OPENING_TABLE)
@@ -245,5 +269,4 @@ def _move_to_level(change: Change, opening_id: str, held: dict[str, Any]) -> Non
         .where(OPENING_TABLE.c.id == opening_id)
     )
     building, level = change.connection.execute(query).one()
-    place = (cast("str | None", held.pop("building", building)), cast("str | None", held.pop("level", level)))
-    held["level_id"] = levels_for(change, {place})[place]
+    return building, level

@@ -17,7 +17,7 @@ from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import natural, read_cases
 from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, OPENING_TABLE, ROUTE, RUN_TABLE, SUPPLY_TABLE
-from hwsched.operations.accepting import check_version, mark_of
+from hwsched.operations.accepting import mark_of, row_there
 from hwsched.operations.changes import Changes
 from hwsched.operations.laying import begin_of, checked_length, marks_of
 from hwsched.wiring.distances import distance
@@ -34,6 +34,7 @@ def hang(
     who: str,
     from_node: str = AT_SUPPLY,
     length_m: float | None = None,
+    base: int | None = None,
 ) -> Changes:
     """Hang openings on a circuit, each by a run of its own; what hung elsewhere is moved.
 
@@ -51,16 +52,18 @@ def hang(
         Where the runs begin: "supply", a junction or a mark of this circuit.
     length_m : float, optional
         Of each run; else as measured, or as estimated from level, plan and rise; else unknown.
+    base : int, optional
+        The newest change set that was seen; another circuit on which others hung them since is a conflict.
 
     Raises
     ------
-    MissingRowError, ValueRefusedError
+    MissingRowError, ValueRefusedError, ConflictError
         And nothing is changed.
     """
     if length_m is not None:
         checked_length(length_m)
-    with project.change("hang", f"Hang {len(opening_ids)} openings", who) as change:
-        circuit = check_version(change, CIRCUIT_TABLE, circuit_id, None)
+    with project.change("hang", f"Hang {len(opening_ids)} openings", who, base=base) as change:
+        circuit = row_there(change, CIRCUIT_TABLE, circuit_id)
         supply = next(s for s in read_power(change.connection).supplies if s.id == circuit.supply_id)
         named = mark_of(change, opening_ids[0]) if len(opening_ids) == 1 else f"{len(opening_ids)} openings"
         change.summary = f"Hang {named} on circuit {circuit.name} of {supply.name}"
@@ -116,9 +119,12 @@ def hang_on(
     change.insert(RUN_TABLE, rows)
 
 
-def unhang(project: Project, opening_ids: Sequence[str], *, who: str) -> Changes:
-    """Take openings off their circuits; wire that went on past one to others stays, with the lengths added."""
-    with project.change("unhang", f"Take {len(opening_ids)} openings off their circuits", who) as change:
+def unhang(project: Project, opening_ids: Sequence[str], *, who: str, base: int | None = None) -> Changes:
+    """Take openings off their circuits; wire that went on past one to others stays, with the lengths added.
+
+    Raises MissingRowError, and ConflictError for what others changed at it since ``base``.
+    """
+    with project.change("unhang", f"Take {len(opening_ids)} openings off their circuits", who, base=base) as change:
         if len(opening_ids) == 1:
             change.summary = f"Take {mark_of(change, opening_ids[0])} off its circuit"
         take_off(change, opening_ids)
@@ -133,10 +139,12 @@ def set_route(
     who: str,
     length_m: float | None = None,
     pinned: bool | None = None,
+    base: int | None = None,
 ) -> Changes:
     """Say how long the cable route between an opening and a supply is, and whether the siting must keep the pair.
 
-    What is left out stays; raises MissingRowError, ValueRefusedError.
+    What is left out stays; raises MissingRowError, ValueRefusedError, and ConflictError for what others said since
+    ``base``.
     """
     values: dict[str, Any] = {}
     if length_m is not None:
@@ -145,8 +153,8 @@ def set_route(
         values["pinned"] = pinned
     if not values:
         raise ValueRefusedError("Length, one way", "give how long the route is, or whether the siting keeps the pair")
-    with project.change("set-route", "Set a cable route", who) as change:
-        supply = check_version(change, SUPPLY_TABLE, supply_id, None)
+    with project.change("set-route", "Set a cable route", who, base=base) as change:
+        supply = row_there(change, SUPPLY_TABLE, supply_id)
         change.summary = f"Set the cable route from {supply.name} to {mark_of(change, opening_id)}"
         query = select(ROUTE.c.id).where(ROUTE.c.opening_id == opening_id, ROUTE.c.supply_id == supply_id)
         held = change.connection.execute(query).scalar()

@@ -18,7 +18,7 @@ from hwsched.model.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, first_points, natural, read_cases
 from hwsched.model.tables import CHOSEN_PART, HARDWARE_SET, OPENING_TABLE, PART, SET_LINE
-from hwsched.operations.accepting import check_version
+from hwsched.operations.accepting import row_there
 from hwsched.operations.by_hand import ROLES
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Cancelled, Progress, check_openings
@@ -132,16 +132,49 @@ def make_set(
     return Changes.of(change), set_id
 
 
-def change_set_lines(project: Project, set_id: str, lines: Iterable[Line], *, who: str) -> Changes:
-    """Put other lines into a set; `effect_of_lines` shows before which openings change. Raises as `make_set`."""
-    with project.change("change-set", "Change a hardware set", who) as change:
-        row = check_version(change, HARDWARE_SET, set_id, None)
+def change_set_lines(
+    project: Project,
+    set_id: str,
+    lines: Iterable[Line],
+    *,
+    who: str,
+    was: Sequence[Line] | None = None,
+    base: int | None = None,
+) -> Changes:
+    """Put other lines into a set; `effect_of_lines` shows before which openings change.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    set_id : str
+        The set.
+    lines : iterable of Line
+        All that it is to have.
+    who : str
+        For the journal.
+    was : sequence of Line, optional
+        All that it had when the lines were shown: roles whose lines are as they were shown are left as they stand now.
+    base : int, optional
+        The newest change set that was seen; what others changed since at the same roles is a conflict.
+
+    Raises
+    ------
+    ValueRefusedError, MissingRowError, ConflictError
+        And nothing is changed.
+    """
+    with project.change("change-set", "Change a hardware set", who, base=base) as change:
+        row = row_there(change, HARDWARE_SET, set_id)
         change.summary = f"Change hardware set {row.name}"
         wanted = {(line.role, line.part): line for line in _accepted(change.connection, lines)}
         held = {
             (each.role, each.part): each
             for each in change.connection.execute(select(SET_LINE).where(SET_LINE.c.set_id == set_id))
         }
+        if was is not None:
+            kept = _roles_alike(was, wanted.values())
+            wanted = {key: line for key, line in wanted.items() if key[0] not in kept}
+            held = {key: line for key, line in held.items() if key[0] not in kept}
         change.delete(SET_LINE, [row.id for key, row in held.items() if key not in wanted])
         change.update(
             SET_LINE, [(held[key].id, {"quantity": line.quantity}) for key, line in wanted.items() if key in held]
@@ -160,10 +193,13 @@ def change_set_lines(project: Project, set_id: str, lines: Iterable[Line], *, wh
     return Changes.of(change)
 
 
-def remove_set(project: Project, set_id: str, *, who: str) -> Changes:
-    """Remove a set; its openings are left to the fit. Raises MissingRowError."""
-    with project.change("remove-set", "Remove a hardware set", who) as change:
-        row = check_version(change, HARDWARE_SET, set_id, None)
+def remove_set(project: Project, set_id: str, *, who: str, base: int | None = None) -> Changes:
+    """Remove a set; its openings are left to the fit.
+
+    Raises MissingRowError, and ConflictError for what others changed at it since ``base``.
+    """
+    with project.change("remove-set", "Remove a hardware set", who, base=base) as change:
+        row = row_there(change, HARDWARE_SET, set_id)
         change.summary = f"Remove hardware set {row.name}"
         query = select(OPENING_TABLE.c.id).where(OPENING_TABLE.c.set_id == set_id)
         members = list(change.connection.execute(query).scalars())
@@ -172,11 +208,16 @@ def remove_set(project: Project, set_id: str, *, who: str) -> Changes:
     return Changes.of(change)
 
 
-def assign_set(project: Project, set_id: str | None, openings: Sequence[str], *, who: str) -> Changes:
-    """Give openings a set, or take it from them; raises MissingRowError."""
-    with project.change("assign-set", f"Take {len(openings)} openings out of their sets", who) as change:
+def assign_set(
+    project: Project, set_id: str | None, openings: Sequence[str], *, who: str, base: int | None = None
+) -> Changes:
+    """Give openings a set, or take it from them.
+
+    Raises MissingRowError, and ConflictError for openings to which others gave another set since ``base``.
+    """
+    with project.change("assign-set", f"Take {len(openings)} openings out of their sets", who, base=base) as change:
         if set_id is not None:
-            row = check_version(change, HARDWARE_SET, set_id, None)
+            row = row_there(change, HARDWARE_SET, set_id)
             change.summary = f"Give {len(openings)} openings the hardware set {row.name}"
         change.update(OPENING_TABLE, [(each, {"set_id": set_id}) for each in openings])
     return Changes.of(change)
@@ -300,6 +341,12 @@ def effect_between(mark: str, before: Fit, after: Fit) -> SetEffect | None:
 def lines_of(found: Fit) -> tuple[Line, ...]:
     """Return the lines of a set that would choose what a fit has."""
     return tuple(Line(part.role, part.part, part.quantity) for part in found.parts if part.role in PROPOSED_ROLES)
+
+
+def _roles_alike(first: Iterable[Line], second: Iterable[Line]) -> set[str]:
+    """Return the roles that have the same lines in both, or none in both."""
+    before, after = set(first), set(second)
+    return set(ROLES) - {line.role for line in before ^ after}
 
 
 def _insert(change: Change, name: str, lines: Sequence[Line], notes: str) -> str:

@@ -28,7 +28,7 @@ from hwsched.model.tables import (
     RUN_TABLE,
     SUPPLY_TABLE,
 )
-from hwsched.operations.accepting import accepted, check_version
+from hwsched.operations.accepting import accepted, row_there
 from hwsched.operations.changes import Changes
 from hwsched.survey import CIRCUIT, RUN, SUPPLY, Entity
 
@@ -87,7 +87,7 @@ def lay_circuit(project: Project, supply_id: str, facts: Mapping[str, Any], *, w
     held = _held(CIRCUIT, facts)
     _check_name(held.get("name"), "Circuit")
     with project.change("lay-circuit", f"Lay circuit {held['name']}", who) as change:
-        supply = check_version(change, SUPPLY_TABLE, supply_id, None)
+        supply = row_there(change, SUPPLY_TABLE, supply_id)
         change.summary = f"Lay circuit {held['name']} of {supply.name}"
         check_parts(change, held)
         row_id = change.insert(CIRCUIT_TABLE, [{**held, "supply_id": supply_id}])[0]
@@ -117,7 +117,7 @@ def lay_run(project: Project, circuit_id: str, facts: Mapping[str, Any], *, who:
     """
     held = _held(RUN, facts)
     with project.change("lay-run", "Lay a run", who) as change:
-        circuit = check_version(change, CIRCUIT_TABLE, circuit_id, None)
+        circuit = row_there(change, CIRCUIT_TABLE, circuit_id)
         change.summary = f"Lay a run from {held['from_node']} to {held['to_node']} of circuit {circuit.name}"
         row_id = insert_run(change, circuit_id, held)
     return Changes.of(change), row_id
@@ -141,16 +141,19 @@ def edit_laid(
     values: Mapping[str, Any],
     *,
     who: str,
-    expected_version: int | None = None,
+    base: int | None = None,
 ) -> Changes:
-    """Set facts of a supply, circuit or run; raises as the verb that lays it, and ConflictError."""
+    """Set facts of a supply, circuit or run; raises as the verb that lays it.
+
+    ConflictError is raised for what others changed at these facts since ``base``, the newest change set that was seen.
+    """
     declared, table = _declared(entity)
     held = _held(declared, values, partial=True)
     if entity != RUN.name:
         _check_name(held.get("name"), declared.label)
     labels = ", ".join(declared.attribute(name).label.lower() for name in held)
-    with project.change("edit-laid", f"Edit {labels}", who) as change:
-        row = check_version(change, table, row_id, expected_version)
+    with project.change("edit-laid", f"Edit {labels}", who, base=base) as change:
+        row = row_there(change, table, row_id)
         name = row.name if entity != RUN.name else f"a run of circuit {_name_of(change, CIRCUIT_TABLE, row.circuit_id)}"
         change.summary = f"Edit {labels} of {name}"
         check_parts(change, held)
@@ -176,9 +179,11 @@ def edit_laid(
     return Changes.of(change)
 
 
-def edit_laid_text(project: Project, entity: str, row_id: str, texts: Mapping[str, str], *, who: str) -> Changes:
+def edit_laid_text(
+    project: Project, entity: str, row_id: str, texts: Mapping[str, str], *, who: str, base: int | None = None
+) -> Changes:
     """Set facts from what a person typed; empty text means unknown; raises as `edit_laid`."""
-    return edit_laid(project, entity, row_id, typed_laid(entity, texts), who=who)
+    return edit_laid(project, entity, row_id, typed_laid(entity, texts), who=who, base=base)
 
 
 def typed_laid(entity: str, texts: Mapping[str, str]) -> dict[str, Any]:
@@ -200,11 +205,14 @@ def typed_laid(entity: str, texts: Mapping[str, str]) -> dict[str, Any]:
     return found
 
 
-def lift(project: Project, entity: str, row_id: str, *, who: str) -> Changes:
-    """Take away a supply with its circuits, a circuit with its runs, or a run; raises MissingRowError."""
+def lift(project: Project, entity: str, row_id: str, *, who: str, base: int | None = None) -> Changes:
+    """Take away a supply with its circuits, a circuit with its runs, or a run.
+
+    Raises MissingRowError, and ConflictError for what others changed since ``base`` at anything that would go.
+    """
     declared, table = _declared(entity)
-    with project.change("lift", f"Take away a {declared.label.lower()}", who) as change:
-        row = check_version(change, table, row_id, None)
+    with project.change("lift", f"Take away a {declared.label.lower()}", who, base=base) as change:
+        row = row_there(change, table, row_id)
         if entity != RUN.name:
             change.summary = f"Take away {declared.label.lower()} {row.name}"
         change.delete(table, [row_id])

@@ -11,8 +11,9 @@ from hwsched.model.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.queries import OwnField
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE, OWN_FIELD, PART
-from hwsched.operations.accepting import accepted, check_version
+from hwsched.operations.accepting import accepted, row_there
 from hwsched.operations.changes import Changes
+from hwsched.operations.expected import Expected, check_expected
 
 _TABLES: Final[Mapping[str, Table]] = {table.name: table for table in (OPENING_TABLE, ITEM_TABLE, PART)}
 _KINDS: Final = get_args(AttributeKind)
@@ -108,9 +109,12 @@ def set_own_value(
     value: Any,
     *,
     who: str,
-    expected_version: int | None = None,
+    base: int | None = None,
+    was: Expected | None = None,
 ) -> Changes:
     """Set a field of the project's own on one row; None takes the value away.
+
+    ``base`` and ``was`` are what the editor had seen, as in `edit_facts`.
 
     Raises
     ------
@@ -118,11 +122,15 @@ def set_own_value(
         And nothing is changed.
     """
     table = _table(entity)
-    with project.change("set-own-value", f"Set {name}", who) as change:
+    with project.change("set-own-value", f"Set {name}", who, base=base) as change:
         field = _field(change, entity, name)
         choices = tuple(Choice(word, word) for word in field.choices)
-        held = accepted(Attribute(name, field.label, field.kind, field.unit, choices), value)
-        row = check_version(change, table, row_id, expected_version)
+        attribute = Attribute(name, field.label, field.kind, field.unit, choices)
+        held = accepted(attribute, value)
+        row = row_there(change, table, row_id)
+        if was is not None:
+            values = (row.extra.get(name), held)
+            check_expected(change, entity, row._mapping, attribute, ("extra", name), values, was)
         extra = _without(row.extra, name) if held is None else {**row.extra, name: held}
         change.summary = f"Set {field.label}"
         change.update(table, [(row_id, {"extra": extra})], [f"edited by {who}"])

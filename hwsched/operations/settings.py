@@ -27,6 +27,7 @@ def set_settings(
     limits: Mapping[str, float | None] | None = None,
     rules_off: Mapping[str, bool] | None = None,
     prefer: str | None = None,
+    base: int | None = None,
 ) -> Changes:
     """Change what the project decides; what is left out stays. Every opening can be touched: read all anew.
 
@@ -46,10 +47,12 @@ def set_settings(
         Rule to whether it is off.
     prefer : {"cost", "holes", "stock", "preferred"}, optional
         What ranks the alternatives of a fit first.
+    base : int, optional
+        The newest change set that was seen; what others changed since at the same settings is a conflict.
 
     Raises
     ------
-    ValueRefusedError
+    ValueRefusedError, ConflictError
         And nothing is changed.
     """
     values: dict[str, Any] = {}
@@ -64,7 +67,7 @@ def set_settings(
     check_limits(limits or {})
     for rule in rules_off or {}:
         _one_of("rule", rule, [each.id for each in RULEBOOK])
-    with project.change("set-settings", "Change settings", who) as change:
+    with project.change("set-settings", "Change settings", who, base=base) as change:
         row = change.connection.execute(select(PROJECT)).one()
         held = dict(row.settings)
         if limits is not None:

@@ -1,43 +1,58 @@
-"""Undo, redo, undo of one older step, and the history of steps."""
+"""Undo, redo, undo and redo of one older step, and the history of steps.
+
+Undo and redo go by person: nobody takes back what another did without choosing that step in the history.
+"""
 
 from hwsched.model.history import ChangeSetInfo
 from hwsched.model.history import history as read_history
+from hwsched.model.history import newest as read_newest
 from hwsched.model.project import Project
-from hwsched.model.reverting import check_undoable, last_done, last_undone, revert, summary_of
+from hwsched.model.reverting import last_done, last_undone, revert
 from hwsched.operations.changes import Changes
 
 
 def undo(project: Project, *, who: str) -> Changes:
-    """Take back the last step; raises NothingToUndoError."""
+    """Take back the last step of a person.
+
+    Raises
+    ------
+    NothingToUndoError
+        Where no step of that person is in force.
+    NotUndoableError
+        When a later step, such as another person's, depends on it; it is named with its person.
+    NotAllowedError
+        When the person's role does not do such a step any more.
+    """
     with project.change("undo", "Undo", who, kind="undo") as change:
-        number = last_done(change.connection)
-        change.target = number
-        change.summary = f"Take back step {number}: {summary_of(change.connection, number)}"
-        revert(change, number)
+        revert(change, last_done(change.connection, who))
     return Changes.of(change)
 
 
 def redo(project: Project, *, who: str) -> Changes:
-    """Do again what was taken back last; raises NothingToUndoError."""
+    """Do again what a person took back last; raises as `undo`."""
     with project.change("redo", "Redo", who, kind="redo") as change:
-        number = last_undone(change.connection)
-        change.target = number
-        change.summary = f"Do again step {number}: {summary_of(change.connection, number)}"
-        revert(change, number)
+        revert(change, last_undone(change.connection, who))
     return Changes.of(change)
 
 
 def undo_one(project: Project, number: int, *, who: str) -> Changes:
-    """Take back one older step.
+    """Take back one step chosen in the history, be it another person's.
 
     Raises
     ------
     NotUndoableError
-        When later steps depend on it; they are named.
+        When later steps depend on it, which are named with their persons; or it is no edit in force.
+    NotAllowedError
+        When the person's role does not do such a step.
     """
-    with project.change("undo", "Undo", who, kind="undo", target=number) as change:
-        check_undoable(change.connection, number)
-        change.summary = f"Take back step {number}: {summary_of(change.connection, number)}"
+    with project.change("undo", "Undo", who, kind="undo") as change:
+        revert(change, number)
+    return Changes.of(change)
+
+
+def redo_one(project: Project, number: int, *, who: str) -> Changes:
+    """Do one step again that was taken back, chosen in the history; raises as `undo_one`."""
+    with project.change("redo", "Redo", who, kind="redo") as change:
         revert(change, number)
     return Changes.of(change)
 
@@ -46,3 +61,9 @@ def history(project: Project) -> list[ChangeSetInfo]:
     """Return all steps, oldest first."""
     with project.reading() as connection:
         return read_history(connection)
+
+
+def newest(project: Project) -> int:
+    """Return the number of the newest change set: what is read after this has been seen up to there."""
+    with project.reading() as connection:
+        return read_newest(connection)

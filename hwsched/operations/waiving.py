@@ -9,7 +9,7 @@ from hwsched.model.project import Project
 from hwsched.model.queries import read_settings
 from hwsched.model.record_queries import read_waivers
 from hwsched.model.tables import WAIVER
-from hwsched.operations.accepting import check_version, mark_of
+from hwsched.operations.accepting import mark_of, row_there
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Checker, look_again
 from hwsched.operations.waivers import case_of, facts_of, facts_of_rule
@@ -98,10 +98,10 @@ def waive(
     return Changes.of(change)
 
 
-def unwaive(project: Project, waiver_ids: Sequence[str], *, who: str) -> Changes:
-    """Take waivers back; raises MissingRowError."""
-    with project.change("unwaive", "Take waivers back", who) as change:
-        rules = [check_version(change, WAIVER, each, None).rule for each in waiver_ids]
+def unwaive(project: Project, waiver_ids: Sequence[str], *, who: str, base: int | None = None) -> Changes:
+    """Take waivers back; raises MissingRowError, and ConflictError for one that others changed since ``base``."""
+    with project.change("unwaive", "Take waivers back", who, base=base) as change:
+        rules = [row_there(change, WAIVER, each).rule for each in waiver_ids]
         change.summary = f"Take back the waiver of {', '.join(dict.fromkeys(rules))}"
         change.delete(WAIVER, waiver_ids)
     return Changes.of(change)

@@ -30,6 +30,7 @@ from hwsched.model.tables import (
 from hwsched.operations.by_hand import choose_part, place_unit
 from hwsched.operations.editing import add_item, add_opening, edit_facts
 from hwsched.operations.own_fields import define_field, set_own_value
+from hwsched.operations.people import add_person
 from hwsched.operations.storing_fits import store_fits
 from hwsched.operations.undoing import undo
 
@@ -57,6 +58,7 @@ def fill(project: Project) -> None:
         store_fits(change, {opening: ("case", Fit("unknown"))})
     fill_power_and_sets(project, opening)
     fill_pieces(project, opening)
+    add_person(project, WHO, "specifier", who=WHO)
     edit_facts(project, "opening", opening, {"hand": "LHR"}, who=WHO)
     edit_facts(project, "opening", opening, {"hand": "RH"}, who=WHO)
     undo(project, who=WHO)

@@ -4,6 +4,7 @@ from typing import Any
 
 from sqlalchemy import select
 
+from hwsched.model.history import history
 from hwsched.model.project import Project
 from hwsched.model.tables import JOURNALLED
 
@@ -19,6 +20,12 @@ def rows_of(project: Project) -> Rows:
             for name, table in JOURNALLED.items()
             for row in connection.execute(select(table))
         }
+
+
+def in_force(project: Project) -> list[int]:
+    """Numbers of the edits that are in force, in the order in which they were made."""
+    with project.reading() as connection:
+        return [step.number for step in history(connection) if step.kind == "edit" and not step.undone]
 
 
 def state(project: Project) -> Rows:

@@ -126,23 +126,6 @@ def test_two_openings_do_not_share_a_mark(project, opening):
     assert state(project) == before
 
 
-@pytest.mark.parametrize(
-    "late",
-    [
-        lambda *row: edit_facts(*row, {"hand": "RH"}, who="ben", expected_version=1),
-        lambda *row: edit_fact_text(*row, "hand", "RH", who="ben", expected_version=1),
-        lambda *row: remove(*row, who="ben", expected_version=1),
-    ],
-)
-def test_what_somebody_else_changed_meanwhile_is_not_overwritten(project, opening, late):
-    edit_facts(project, "opening", opening, {"hand": "LH"}, who="ann", expected_version=1)
-    before = state(project)
-    with pytest.raises(errors.ConflictError, match="somebody else") as refused:
-        late(project, "opening", opening)
-    assert (refused.value.expected, refused.value.found) == (1, 2)
-    assert state(project) == before
-
-
 @pytest.mark.parametrize("entity", ["opening", "leaf", "existing_item"])
 def test_what_is_gone_is_not_edited(project, opening, entity):
     with pytest.raises(errors.MissingRowError, match="not in the project"):

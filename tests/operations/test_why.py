@@ -13,7 +13,7 @@ from hwsched.operations.editing import edit_facts
 from hwsched.operations.fitting_openings import fit_openings
 from hwsched.operations.hanging import hang
 from hwsched.operations.settings import set_settings
-from hwsched.operations.undoing import redo, undo
+from hwsched.operations.undoing import redo, undo, undo_one
 from hwsched.operations.waiving import waive
 from hwsched.operations.why import as_lines, why
 from hwsched.rules import RULEBOOK
@@ -89,7 +89,7 @@ def test_everything_of_openings_of_the_sample(sample_folder):
 
 
 def test_facts_with_value_and_origin(yard):
-    edit_facts(yard, "opening", id_of(yard, "2"), {"operations_per_day": 31.0}, who="bob")
+    edited = edit_facts(yard, "opening", id_of(yard, "2"), {"operations_per_day": 31.0}, who="bob").number
     fit_openings(yard, who=WHO)
     (chain,) = why(yard, "2", "stair-re-entry")
     lines = facts([chain])
@@ -97,7 +97,7 @@ def test_facts_with_value_and_origin(yard):
     undo(yard, who=WHO)
     told = facts(why(yard, "2", "battery"))
     assert any("31" in line and "edited by bob" in line for line in told), told
-    undo(yard, who="cid")
+    undo_one(yard, edited, who="cid")
     told = facts(why(yard, "2", "battery"))
     # What comes back comes back with its origin, whoever took the edit back.
     assert any("30" in line and "(added by ann)" in line for line in told), told

@@ -1,0 +1,109 @@
+"""Roles of the people at work, and which verbs each role may do.
+
+Here belong the table and its judgement; it is asked in one place, where a change set is begun. Adding and removing
+people stands in `hwsched.operations.people`. A name is taken at its word: passwords are a matter of the office's
+database.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Final
+
+from sqlalchemy import Connection, select
+
+from hwsched.model.errors import NotAllowedError, ValueRefusedError
+from hwsched.model.tables import PERSON
+
+
+@dataclass(frozen=True, slots=True)
+class Role:
+    """What a person is in a project."""
+
+    name: str
+    does: str
+    """For people, after "a surveyor"."""
+    verbs: frozenset[str] | None
+    """Verbs that it may do; None: every verb."""
+
+
+SPECIFIER: Final = "specifier"
+"""The role that does everything, and lists the people."""
+
+_OWN_STEPS: Final = frozenset({"undo", "redo"})
+"""Who may do something may take it back: a step is taken back by whoever may do that step."""
+_SURVEY: Final = frozenset(
+    {
+        *("add-opening", "add-leaf", "add-item", "remove", "edit-facts", "set-own-value"),
+        *("import-survey", "set-level-height", "set-route"),
+    }
+)
+
+# What is in stock comes with the catalogue's workbook.
+_STORE: Final = frozenset({"import-catalogue", "issue-packets"})
+_SITE: Final = frozenset({"issue-packets"})
+
+ROLES: Final[Mapping[str, Role]] = {
+    role.name: role
+    for role in (
+        Role("surveyor", "writes down what stands there", _SURVEY | _OWN_STEPS),
+        Role(SPECIFIER, "does everything", None),
+        Role("storekeeper", "keeps stock and gives out packets", _STORE | _OWN_STEPS),
+        Role("installer", "takes packets out to site", _SITE | _OWN_STEPS),
+        Role("viewer", "changes nothing", frozenset()),
+    )
+}
+"""The table: a verb that no row names is the specifier's alone."""
+
+
+def require(connection: Connection, who: str, verb: str) -> None:
+    """Refuse a verb that a person may not do.
+
+    Parameters
+    ----------
+    connection : Connection
+        In the transaction of the change.
+    who : str
+        Person at work.
+    verb : str
+        Of the change set that is begun, or of the step that it takes back.
+
+    Raises
+    ------
+    NotAllowedError
+        Says who may; never while the project lists nobody.
+    """
+    name = connection.execute(select(PERSON.c.role).where(PERSON.c.name == who)).scalar()
+    if name is None:
+        if connection.execute(select(PERSON.c.id).limit(1)).first() is None:
+            return
+        raise NotAllowedError(
+            f"{who} is not among the people of this project; {_said(specifiers(connection))} may add a person: "
+            f'hwsched people PROJECT --add "{who}" --role ROLE'
+        )
+    role = ROLES.get(name)
+    if role is None:
+        raise NotAllowedError(f"{who} is {name} in this project, a role that this version does not know")
+    if role.verbs is None or verb in role.verbs:
+        return
+    may = [other.name for other in ROLES.values() if other.verbs is None or verb in other.verbs]
+    raise NotAllowedError(
+        f"{who} is {name} in this project, who {role.does}; '{verb}' is for: {', '.join(may)}. "
+        f"{_said(specifiers(connection))} may give another role"
+    )
+
+
+def check_people(connection: Connection) -> None:
+    """See that whoever is listed leaves somebody who can list others; raises ValueRefusedError."""
+    roles = list(connection.execute(select(PERSON.c.role)).scalars())
+    if roles and SPECIFIER not in roles:
+        raise ValueRefusedError("role", "one of the people must be a specifier, or nobody could add others any more")
+
+
+def specifiers(connection: Connection) -> list[str]:
+    """Return the names of the specifiers."""
+    query = select(PERSON.c.name).where(PERSON.c.role == SPECIFIER).order_by(PERSON.c.name)
+    return list(connection.execute(query).scalars())
+
+
+def _said(names: list[str]) -> str:
+    return " or ".join(names)

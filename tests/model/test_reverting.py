@@ -1,10 +1,12 @@
 """Undo, redo, undo of one older step: what comes back, what is refused, and on which later steps it depends."""
 
 import pytest
+from sqlalchemy import event
 
 from hwsched.model import errors
 from hwsched.model.history import history
-from hwsched.model.project import open_project
+from hwsched.model.journal import Change
+from hwsched.model.project import create_project, open_project
 from hwsched.model.tables import (
     BUILDING,
     CHANGE_ENTRY,
@@ -15,8 +17,9 @@ from hwsched.model.tables import (
     OPENING_TABLE,
     PART,
     PLACED_UNIT,
+    PROJECT,
 )
-from hwsched.operations.undoing import redo, undo, undo_one
+from hwsched.operations.undoing import redo, redo_one, undo, undo_one
 from tests.model.states import in_force, rows_of, state
 
 
@@ -323,3 +326,186 @@ def test_a_column_that_came_later_does_not_stand_in_the_way(project, steps):
         connection.execute(CHANGE_ENTRY.update().values(after=text).where(CHANGE_ENTRY.c.change_set == 2))
     undo(project, who="ann")
     assert ("leaf", leaf) not in rows_of(project)
+
+
+# Two people: each goes over the own steps, and what depends is named with its person.
+
+
+class By(Steps):
+    """Edits of one person."""
+
+    def __init__(self, project, who):
+        super().__init__(project)
+        self.who = who
+
+    def update(self, table, row_id, **values):
+        with self.project.change("update", f"update {table.name}", self.who) as change:
+            change.update(table, [(row_id, values)])
+        return change.number
+
+
+def hand_and_rating(project, opening):
+    row = rows_of(project)["opening", opening]
+    return row["hand"], row["rating"]
+
+
+def test_undo_takes_back_the_own_step_and_leaves_that_of_the_other(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    By(project, "ann").update(OPENING_TABLE, opening, hand="LH")
+    By(project, "ben").update(OPENING_TABLE, opening, rating="45")
+    undo(project, who="ann")
+    assert hand_and_rating(project, opening) == (None, "45")
+    undo(project, who="ben")
+    redo(project, who="ann")
+    assert hand_and_rating(project, opening) == ("LH", None)
+    redo(project, who="ben")
+    assert hand_and_rating(project, opening) == ("LH", "45")
+    with pytest.raises(errors.NothingToUndoError, match="cid has no step"):
+        undo(project, who="cid")
+    with pytest.raises(errors.NothingToUndoError, match="cid has nothing to do again"):
+        redo(project, who="cid")
+
+
+def test_an_edit_of_the_other_does_not_end_what_can_be_done_again(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    By(project, "ann").update(OPENING_TABLE, opening, hand="LH")
+    undo(project, who="ann")
+    By(project, "ben").update(OPENING_TABLE, opening, rating="45")
+    redo(project, who="ann")
+    assert hand_and_rating(project, opening) == ("LH", "45")
+
+
+def test_a_blocked_undo_names_step_and_person(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    mine = By(project, "ann").update(OPENING_TABLE, opening, hand="LH")
+    theirs = By(project, "ben").update(OPENING_TABLE, opening, hand="RH")
+    before = state(project)
+    with pytest.raises(errors.NotUndoableError, match=rf"step {mine} .*: {theirs} of ben \(update opening\)") as caught:
+        undo(project, who="ann")
+    assert caught.value.dependents == (theirs,)
+    assert state(project) == before
+    # Chosen in the history, the other's step goes; then the own one does.
+    undo_one(project, theirs, who="ann")
+    undo(project, who="ann")
+    assert hand_and_rating(project, opening) == (None, None)
+
+
+def test_a_blocked_redo_names_step_and_person(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    mine = By(project, "ann").update(OPENING_TABLE, opening, hand="LH")
+    undo(project, who="ann")
+    theirs = By(project, "ben").update(OPENING_TABLE, opening, hand="RH")
+    with pytest.raises(errors.NotUndoableError, match=rf"{mine} .* done again alone, .*: {theirs} of ben"):
+        redo(project, who="ann")
+    assert hand_and_rating(project, opening) == ("RH", None)
+
+
+def test_who_takes_back_the_other_s_step_does_it_again_and_it_stays_the_other_s(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    theirs = By(project, "ben").update(OPENING_TABLE, opening, hand="LH")
+    undo_one(project, theirs, who="ann")
+    with pytest.raises(errors.NothingToUndoError):
+        redo(project, who="ben")
+    with pytest.raises(errors.NothingToUndoError):
+        undo(project, who="ben")
+    redo(project, who="ann")
+    undo(project, who="ben")
+    assert hand_and_rating(project, opening) == (None, None)
+
+
+def test_a_step_that_was_taken_back_is_chosen_to_be_done_again(project, steps):
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    hand = By(project, "ann").update(OPENING_TABLE, opening, hand="LH")
+    undo(project, who="ann")
+    By(project, "ann").update(OPENING_TABLE, opening, rating="45")
+    with pytest.raises(errors.NothingToUndoError):
+        redo(project, who="ann")
+    redo_one(project, hand, who="ben")
+    assert hand_and_rating(project, opening) == ("LH", "45")
+    for number in (hand, 99):
+        with pytest.raises(errors.NotUndoableError, match=f"step {number} is not an edit that is taken back"):
+            redo_one(project, number, who="ben")
+
+
+def test_settings_and_own_fields_are_taken_back_one_by_one(project, steps):
+    """They share a column, and are different facts all the same."""
+    _, opening = steps.insert(OPENING_TABLE, mark="1")
+    [(_, project_id)] = [key for key in rows_of(project) if key[0] == "project"]
+    ann, ben = By(project, "ann"), By(project, "ben")
+    ann.update(PROJECT, project_id, settings={"limits": {"a.x": 1.0}, "rules_off": ["b"]})
+    ben.update(PROJECT, project_id, settings={"limits": {"a.x": 1.0, "c.y": 2.0}, "rules_off": ["b", "d"]})
+    ann.update(OPENING_TABLE, opening, extra={"key_group": "AA"})
+    ben.update(OPENING_TABLE, opening, extra={"key_group": "AA", "door_no": "7"})
+    for _ in range(2):
+        undo(project, who="ann")
+    rows = rows_of(project)
+    assert rows["project", project_id]["settings"] == {"limits": {"c.y": 2.0}, "rules_off": ["d"]}
+    assert rows["opening", opening]["extra"] == {"door_no": "7"}
+    redo(project, who="ann")
+    assert rows_of(project)["project", project_id]["settings"] == {
+        "limits": {"a.x": 1.0, "c.y": 2.0},
+        "rules_off": ["b", "d"],
+    }
+
+
+def later_steps(project, count):
+    """Let Ben take many steps that have nothing to do with others, in one transaction."""
+    with project.writing() as connection:
+        made = Change(connection, "insert", "Ben's", "ben", project.session)
+        [other] = made.insert(OPENING_TABLE, [{"mark": f"B{count}"}])
+        made.finish()
+        for number in range(count):
+            made = Change(connection, "edit", "Ben's", "ben", project.session)
+            made.update(OPENING_TABLE, [(other, {"hand": ("LH", "RH")[number % 2]})])
+            made.finish()
+
+
+def work_of(project, act):
+    """Statements that an act runs, and how far the database walks for them, in hundreds of its own instructions."""
+    counts = {"statements": 0, "walked": 0}
+
+    def statement(*_):
+        counts["statements"] += 1
+
+    def walked():
+        counts["walked"] += 1
+
+    def watch(connection, *_):
+        connection.set_progress_handler(walked, 100)
+
+    def leave(connection, *_):
+        connection.set_progress_handler(None, 0)
+
+    hooks = (("before_cursor_execute", statement), ("checkout", watch), ("checkin", leave))
+    for name, hook in hooks:
+        event.listen(project.engine, name, hook)
+    try:
+        act()
+    finally:
+        for name, hook in hooks:
+            event.remove(project.engine, name, hook)
+    return counts
+
+
+def test_what_is_taken_back_costs_what_depends_on_it_not_what_was_done_since(tmp_path):
+    with create_project(tmp_path / "p.hwsched", "P") as project:
+        steps = By(project, "ann")
+        made, opening = steps.insert(OPENING_TABLE, mark="1")
+        level, row = steps.insert(LEVEL, name="1")
+        edit = steps.update(OPENING_TABLE, opening, hand="LH", level_id=row)
+        found = []
+        for count in (30, 3000):
+            later_steps(project, count)
+
+            def all_of_it():
+                undo(project, who="ann")
+                redo(project, who="ann")
+                for number, needed in ((made, [edit]), (level, [edit])):
+                    assert refused(project, number) == needed
+                undo_one(project, edit, who="ben")
+                redo_one(project, edit, who="ann")
+
+            found.append(work_of(project, all_of_it))
+        few, many = found
+        assert many["statements"] == few["statements"]
+        assert many["walked"] < 1.5 * few["walked"] + 5

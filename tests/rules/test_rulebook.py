@@ -39,6 +39,7 @@ TABLES = (
     "test_power_and_battery",
     "test_catalogue_documents_commissioning",
     "test_survey",
+    "test_lock_points",
 )
 LIMIT_SUFFIXES = {
     "s",

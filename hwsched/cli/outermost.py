@@ -6,7 +6,7 @@ import sys
 
 from hwsched.cli.signals import Stopped, leave_at_once, status_told, watch_signals
 from hwsched.cli.streams import OutputLostError, take_over
-from hwsched.cli.verb import FAILED_INSIDE
+from hwsched.cli.verb import FAILED_INSIDE, INTERRUPTED
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -37,6 +37,9 @@ def run_process(words: Sequence[str]) -> int:
         sys.stdout.flush()
     except Stopped as stopped:
         status = stopped.status
+        print("hwsched: stopped; what was not finished was not written", file=sys.stderr)
+    except KeyboardInterrupt:
+        status = INTERRUPTED
         print("hwsched: stopped; what was not finished was not written", file=sys.stderr)
     except OutputLostError as error:
         status = FAILED_INSIDE

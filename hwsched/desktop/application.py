@@ -11,6 +11,7 @@ from hwsched.desktop.jobs import Failure
 from hwsched.desktop.last_resort import LastResort, Signals, qt_messages_logged
 from hwsched.desktop.trouble import tell_failure
 from hwsched.desktop.window import Window
+from hwsched.telling.log import faults_logged
 
 
 def run_desktop(target: str | None, who: str, *, cannot_open: Callable[[str], None]) -> int:
@@ -32,12 +33,13 @@ def run_desktop(target: str | None, who: str, *, cannot_open: Callable[[str], No
     """
     with ExitStack() as around:
         around.enter_context(qt_messages_logged(cannot_open))
+        around.enter_context(faults_logged())
         present = QApplication.instance()
         application = present if isinstance(present, QApplication) else QApplication(sys.argv[:1])
         application.setApplicationName("hwsched")
         window = Window(who)
         last_resort = LastResort(application)
-        last_resort.came.connect(lambda error: tell_failure(Failure("", error, doing="the desktop"), window))
+        last_resort.came.connect(lambda error: tell_failure(Failure("", error, None, doing="the desktop"), window))
         around.enter_context(last_resort.in_force())
         signals = Signals(application)
         around.enter_context(signals.in_force())

@@ -31,8 +31,8 @@ class Failure:
     title: str
     """What was asked, for people."""
     error: BaseException
-    written: tuple[Written, ...] = ()
-    """What it had written by then, and what stands."""
+    written: tuple[Written, ...] | None = ()
+    """What it had written by then, and what stands; None where nobody knows."""
     asker: QWidget | None = None
     """Where it was asked for."""
     once_more: Callable[[], object] | None = None

@@ -63,7 +63,7 @@ def _refusal(failure: Failure, near: QWidget) -> QMessageBox:
     title = "Done in part" if failure.written else "Not done"
     box = QMessageBox(QMessageBox.Icon.Warning, title, "\n".join(lines[:_MOST_LINES]), parent=near)
     box.setTextFormat(Qt.TextFormat.PlainText)
-    box.setInformativeText(said_of(failure.written))
+    box.setInformativeText(_stands(failure))
     if len(lines) > _MOST_LINES:
         box.setDetailedText(text)
     box.addButton(QMessageBox.StandardButton.Ok)
@@ -73,6 +73,13 @@ def _refusal(failure: Failure, near: QWidget) -> QMessageBox:
         button = box.addButton(words, QMessageBox.ButtonRole.AcceptRole)
         button.clicked.connect(lambda _checked=False: act())
     return box
+
+
+def _stands(failure: Failure) -> str:
+    """Say what was written before it failed."""
+    if failure.written is None:
+        return "What was written before that stands; History shows it, step by step."
+    return said_of(failure.written)
 
 
 class FailureDialog(QDialog):
@@ -86,7 +93,7 @@ class FailureDialog(QDialog):
         self.path = save_report(self.report)
         kept = f"The report below is kept at {self.path}, the log at {log_file()}." if self.path else ""
         self.said = QLabel(
-            f"hwsched failed inside the program ({without_data(failure.error)}). {said_of(failure.written)} {kept}\n\n"
+            f"hwsched failed inside the program ({without_data(failure.error)}). {_stands(failure)} {kept}\n\n"
             "You can go on. The report holds nothing of the project; sent to who looks after hwsched for you, it helps "
             "to mend this."
         )

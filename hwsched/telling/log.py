@@ -4,11 +4,14 @@ A line says which verb, which step, how many, which kind of failure. What is put
 word; what goes along as an argument may be a person's (a mark, a name, a path): a report leaves it out, save numbers.
 """
 
+import faulthandler
 import logging
 import os
 import sys
 import warnings
 from collections import deque
+from collections.abc import Iterator
+from contextlib import contextmanager
 from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from typing import Final
@@ -88,6 +91,22 @@ _LAST: Final = LastLines()
 def last_lines() -> list[str]:
     """Return the last lines of the log, without what a person typed."""
     return _LAST.lines()
+
+
+@contextmanager
+def faults_logged() -> Iterator[None]:
+    """Let a fault below Python, which ends the process at once, leave its place in a file beside the log."""
+    try:
+        file = (log_folder() / "faults.log").open("a", encoding="utf-8")
+    except OSError:
+        yield
+        return
+    with file:
+        faulthandler.enable(file)
+        try:
+            yield
+        finally:
+            faulthandler.disable()
 
 
 def start_log(*, verbose: bool = False) -> None:

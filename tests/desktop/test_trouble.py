@@ -2,6 +2,7 @@
 
 import logging
 import os
+import signal
 import sqlite3
 import subprocess
 import sys
@@ -12,10 +13,10 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QFileDialog
 from shiboken6 import isValid
 
-from hwsched.desktop.jobs import Jobs
+from hwsched.desktop.jobs import Failure, Jobs
 from hwsched.desktop.last_resort import LastResort, qt_messages_logged
 from hwsched.desktop.rulebook_window import RulebookWindow
-from hwsched.desktop.trouble import FailureDialog
+from hwsched.desktop.trouble import FailureDialog, tell_failure
 from hwsched.model.errors import ChangeError
 from hwsched.operations.editing import add_opening, edit_facts
 from hwsched.operations.undoing import history
@@ -289,3 +290,17 @@ def test_the_whole_desktop_survives_an_exception_in_a_slot(tmp_path):
     assert "Traceback" not in done.stderr
     assert len(list((tmp_path / "reports").iterdir())) == 1
     assert "in a slot" in (tmp_path / "hwsched.log").read_text()
+
+
+def test_a_fault_below_python_leaves_its_place_behind(tmp_path):
+    done = desktop("os.kill(os.getpid(), signal.SIGSEGV)", tmp_path)
+    assert done.returncode == -signal.SIGSEGV
+    assert "in act" in (tmp_path / "faults.log").read_text()
+
+
+def test_where_nobody_knows_what_was_written_nothing_is_claimed(at_work, qtbot, tmp_path, monkeypatch):
+    monkeypatch.setenv("HWSCHED_LOG", str(tmp_path))
+    dialog = tell_failure(Failure("", ValueError("x"), None), at_work)
+    assert "Nothing was changed" not in dialog.text()
+    assert "History" in dialog.text()
+    dialog.on.click()

@@ -17,6 +17,7 @@ from hwsched.fitting.costing import terms_of
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Checker
 from hwsched.operations.cost_terms import set_terms
+from hwsched.operations.undoing import newest
 from hwsched.operations.viewing import project_view
 from hwsched.quantities.money import rounded
 
@@ -30,6 +31,7 @@ class CostWindow(ToolWindow):
         super().__init__(desk, "Cost", parent)
         self.resize(980, 600)
         self._view: ProjectView | None = None
+        self._base: int | None = None
         self._fresh = False
         self.said = QLabel()
         self.said.setWordWrap(True)
@@ -77,17 +79,18 @@ class CostWindow(ToolWindow):
         project = self.desk.workspace.project
 
         def work(progress: Progress, _cancelled: Cancelled) -> Any:
+            base = newest(project)
             view = project_view(project, checker=Checker(), progress=progress)
             try:
-                return view, {way: totals(view, way) for way, _ in _WAYS}
+                return view, base, {way: totals(view, way) for way, _ in _WAYS}
             except InputError as error:
                 # Parts in several currencies, and the project has none of its own.
-                return view, f"{error.field} {error.message}"
+                return view, base, f"{error.field} {error.message}"
 
         self.run("Reckoning", work, self._on_reckoned)
 
     def _on_reckoned(self, answer: Any) -> None:
-        view, found = answer
+        view, self._base, found = answer
         self._view = view
         self._show_terms(view)
         if isinstance(found, str):
@@ -137,11 +140,11 @@ class CostWindow(ToolWindow):
         """Write what was typed as one step, and reckon with it."""
         typed, workspace = self.terms.answer(), self.desk.workspace
 
-        def act() -> Changes:
+        def act(base: int | None) -> Changes:
             return set_terms(
-                workspace.project, who=workspace.who, currency=typed.currency, labour_per_hour=typed.labour_per_hour,
-                learning_rate=typed.learning_rate, discounts=typed.discounts or None, rates=typed.rates or None,
-                hours=typed.hours or None,
+                workspace.project, who=workspace.who, base=base,
+                currency=typed.currency, labour_per_hour=typed.labour_per_hour, learning_rate=typed.learning_rate,
+                discounts=typed.discounts or None, rates=typed.rates or None, hours=typed.hours or None,
             )  # fmt: skip
 
         def then(_changes: Changes) -> None:
@@ -149,7 +152,7 @@ class CostWindow(ToolWindow):
             if self.idle:
                 self.follow()
 
-        self.edit(act, then)
+        self.edit_seen(act, self._base, then)
 
 
 def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:

@@ -1,5 +1,6 @@
 """The chosen opening's surveyed facts, edited in place; rows follow from the survey's declarations."""
 
+from collections.abc import Callable
 from typing import Any, Final
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QPersistentModelIndex, Qt, Signal
@@ -41,6 +42,7 @@ class FactDelegate(QStyledItemDelegate):
         attribute = index.data(ATTRIBUTE)
         if index.column() != 1 or not isinstance(attribute, Attribute):
             return None
+        self.begin()
         if attribute.kind in ("choice", "flag"):
             box = QComboBox(parent)
             box.addItem(_UNKNOWN)
@@ -48,6 +50,12 @@ class FactDelegate(QStyledItemDelegate):
             box.activated.connect(self._pick)
             return box
         return QLineEdit(parent)
+
+    def begin(self) -> None:
+        """Note that an edit is begun of what is shown at this moment."""
+        form = self.parent()
+        if isinstance(form, FactsForm):
+            form.seen = form.base
 
     def setEditorData(self, editor: QWidget, index: Index) -> None:  # noqa: N802
         """Put in what stands there; nothing for what is unknown."""
@@ -82,6 +90,12 @@ class FactsForm(QTreeWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.base: int | None = None
+        """The newest step when what is shown was read."""
+        self.seen: int | None = None
+        """The newest step when what is being edited, or was edited last, was shown."""
+        self._shown: str | None = None
+        self._waiting: Callable[[], None] | None = None
         self.setColumnCount(2)
         self.setHeaderLabels(["Fact", "As surveyed"])
         self.setItemDelegate(FactDelegate(self))
@@ -95,8 +109,12 @@ class FactsForm(QTreeWidget):
         self._style: LengthStyle = "fraction"
 
     def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
-        """Show the facts of an opening."""
-        self._style = style
+        """Show the facts of an opening; what is being typed into one of them is left to its end."""
+        shown = checked.case.opening.id if checked is not None else None
+        if shown == self._shown and self.put_off(lambda: self.show_opening(checked, style)):
+            return
+        self._shown, self._style = shown, style
+        self.base = self.seen = checked.base if checked is not None else None
         at = self.verticalScrollBar().value()
         self.clear()
         if checked is None:
@@ -117,6 +135,20 @@ class FactsForm(QTreeWidget):
             self._own_lines(checked, item.id)
         self.expandAll()
         self.verticalScrollBar().setValue(at)
+
+    def put_off(self, show: Callable[[], None]) -> bool:
+        """Put off showing anew while a person types; returns whether it was."""
+        self._waiting = show if self.state() == QTreeWidget.State.EditingState else None
+        return self._waiting is not None
+
+    def closeEditor(  # noqa: N802
+        self, editor: QWidget, hint: QStyledItemDelegate.EndEditHint
+    ) -> None:
+        """Show what has changed while a person typed."""
+        super().closeEditor(editor, hint)
+        waiting, self._waiting = self._waiting, None
+        if waiting is not None:
+            waiting()
 
     def commit(self, index: Index, text: str) -> None:
         """Tell what was typed into a cell, if it differs from what stood there."""

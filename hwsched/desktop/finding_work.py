@@ -159,7 +159,9 @@ class FindingWork(ProjectWork):
             and (each.scope != "opening" or each.opening_id == opening)
         ]
         if ids:
-            self.edit(lambda: unwaive(workspace.project, ids, who=workspace.who))
+            self.edit_seen(
+                lambda base: unwaive(workspace.project, ids, who=workspace.who, base=base), checked.base
+            )  # fmt: skip
 
     def show_waivers(self) -> None:
         """Show all waivers."""
@@ -198,6 +200,7 @@ class FindingWork(ProjectWork):
                 self.jobs,
                 self.workspace,
                 edit=self.edit,
+                edit_seen=self.edit_seen,
                 chosen=self._chosen_ids,
                 select=self.select_openings,
                 show_rule=self.show_rule,

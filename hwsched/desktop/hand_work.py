@@ -1,12 +1,19 @@
 """What a person does to one opening by hand: facts, parts, the unit's place, adding and removing."""
 
-from PySide6.QtCore import Slot
+from collections.abc import Callable
+from typing import Any
+
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
     QInputDialog,
+    QWidget,
 )
 
 from hwsched.cases.piece import Piece
+from hwsched.desktop.conflict_question import ConflictQuestion
 from hwsched.desktop.frame import Frame
+from hwsched.desktop.jobs import Failure
+from hwsched.model.errors import ConflictError
 from hwsched.operations.by_hand import choose_part, place_unit, release_part, release_unit
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Checked
@@ -24,16 +31,80 @@ LEAVE_TO_FIT = "(leave it to the fit)"
 class HandWork(Frame):
     """Edits of the chosen opening, each one step of the journal."""
 
-    def choose_part(self, opening: str, role: str, part: str | None) -> None:
-        """Choose a part by hand for a role, or leave it to the fit; the opening is looked at anew at once."""
+    def edit_seen(
+        self,
+        act: Callable[[int | None], Any],
+        base: int | None,
+        then: Callable[[Any], None] | None = None,
+        *,
+        asker: QWidget | None = None,
+    ) -> None:
+        """Make an edit of what was shown; where somebody else changed it meanwhile, ask whose value is taken.
+
+        Parameters
+        ----------
+        act : callable
+            Calls an operation, given the newest step that was seen; runs off the screen's thread.
+        base : int or None
+            The newest step when what is edited was shown; None: it does not matter.
+        then, asker
+            As in `edit`; what follows an edit that was asked about follows the answer.
+        """
+        seen = base
+
+        def attempt() -> Any:
+            nonlocal seen
+            try:
+                return act(seen)
+            except ConflictError as conflict:
+                # The question tells what is there: made once more, it overwrites that knowingly.
+                seen = conflict.base
+                raise
+
+        self.edit(attempt, then, asker=asker)
+
+    def _tell(self, failure: Failure) -> None:
+        """Ask whose value is taken where somebody else changed it; tell all else."""
+        if not isinstance(failure.error, ConflictError):
+            super()._tell(failure)
+            return
+        near = failure.asker if failure.asker is not None and failure.asker.isVisible() else self
+        question = ConflictQuestion(failure.error, near)
+        question.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        theirs = Changes(failure.error.openings, entities=failure.error.entities)
+
+        def answered() -> None:
+            if question.clickedButton() is question.mine and failure.once_more is not None:
+                failure.once_more()
+            else:
+                self._on_changed(theirs)
+
+        question.finished.connect(answered)
+        self.asked = question
+        self._told_on_closing = True
+        question.open()
+
+    def seen_of(self, opening: str) -> int | None:
+        """Return the newest step when an opening was read as the views show it."""
+        checked = self.workspace.checked.get(opening) if self.workspace is not None else None
+        return checked.base if checked is not None else None
+
+    def choose_part(self, opening: str, role: str, part: str | None, base: int | None = None) -> None:
+        """Choose a part by hand for a role, or leave it to the fit; the opening is looked at anew at once.
+
+        Base is the newest step when the choice was shown; that of the views when left out.
+        """
         workspace = self.workspace
         if workspace is None:
             return
-        point = self._point()
+        project, who, point = workspace.project, workspace.who, self._point()
+        seen = self.seen_of(opening) if base is None else base
         if part is None:
-            self.edit(lambda: release_part(workspace.project, opening, role, who=workspace.who, point=point))
+            self.edit_seen(lambda base: release_part(project, opening, role, who=who, base=base, point=point), seen)
         else:
-            self.edit(lambda: choose_part(workspace.project, opening, role, part, who=workspace.who, point=point))
+            self.edit_seen(
+                lambda base: choose_part(project, opening, role, part, who=who, base=base, point=point), seen
+            )
 
     def _point(self) -> str | None:
         """Return the lock point that the sheet shows, where it is one of several."""
@@ -45,12 +116,13 @@ class HandWork(Frame):
         workspace, opening = self.workspace, self.chosen
         if workspace is None or opening is None or self.jobs.busy:
             return
+        seen = self.seen_of(opening)
         offered = {f"{each}  {text}": each for each, text in parts_like(workspace.project, number)}
         words = [LEAVE_TO_FIT, *offered]
         at = next((place for place, word in enumerate(words) if offered.get(word) == number), 0)
         word, given = QInputDialog.getItem(self, "Choose by hand", f"Part for the role {role}:", words, at, False)
         if given:
-            self.choose_part(opening, role, offered.get(word))
+            self.choose_part(opening, role, offered.get(word), seen)
 
     def _on_unit_dragged(self, x_mm: float, y_mm: float) -> None:
         workspace = self.workspace
@@ -86,8 +158,8 @@ class HandWork(Frame):
             reason = against[0].message if against else "There is no place for the unit here."
             self.sheet.state.setText(f"Refused, the unit stays where it was: {reason}")
             return
-        self.edit(
-            lambda: place_unit(
+        self.edit_seen(
+            lambda base: place_unit(
                 workspace.project,
                 checked.case.opening.id,
                 leaf=place.leaf,
@@ -97,7 +169,9 @@ class HandWork(Frame):
                 y_mm=round(y_mm, 2),
                 who=workspace.who,
                 point=self._point(),
-            )
+                base=base,
+            ),
+            checked.base,
         )
 
     def release_unit(self) -> None:
@@ -105,7 +179,10 @@ class HandWork(Frame):
         workspace, opening = self.workspace, self.chosen
         if workspace is not None and opening is not None and not self.jobs.busy:
             point = self._point()
-            self.edit(lambda: release_unit(workspace.project, opening, who=workspace.who, point=point))
+            self.edit_seen(
+                lambda base: release_unit(workspace.project, opening, who=workspace.who, base=base, point=point),
+                self.seen_of(opening),
+            )
 
     def show_pieces(self) -> None:
         """Fill the sheet's page of pieces."""
@@ -140,7 +217,10 @@ class HandWork(Frame):
     def _on_edited(self, entity: str, row: str, attribute: str, text: str) -> None:
         workspace = self.workspace
         if workspace is not None:
-            self.edit(lambda: type_in(workspace.project, entity, row, attribute, text, who=workspace.who))
+            self.edit_seen(
+                lambda base: type_in(workspace.project, entity, row, attribute, text, who=workspace.who, base=base),
+                self.sheet.facts.seen,
+            )
 
     def ask_opening(self) -> None:
         """Ask for a mark and add an opening."""
@@ -178,4 +258,7 @@ class HandWork(Frame):
         workspace, opening = self.workspace, self.chosen
         if workspace is None or opening is None or self.jobs.busy:
             return
-        self.edit(lambda: remove(workspace.project, "opening", opening, who=workspace.who))
+        self.edit_seen(
+            lambda base: remove(workspace.project, "opening", opening, who=workspace.who, base=base),
+            self.seen_of(opening),
+        )

@@ -51,6 +51,7 @@ class _LaidDelegate(FactDelegate):
         offered = form.offers.get(attribute.name)
         if offered is None:
             return super().createEditor(parent, option, index)
+        self.begin()
         if attribute.name not in _KINDS:
             line = QLineEdit(parent)
             line.setCompleter(_completer(offered, line))
@@ -87,6 +88,7 @@ class LaidForm(FactsForm):
         self,
         entries: Iterable[tuple[str, Entity, str, Any, Mapping[str, str]]],
         offers: Mapping[str, Sequence[str]],
+        base: int | None = None,
     ) -> None:
         """Show facts; the line that is being worked on stays the current one.
 
@@ -96,7 +98,14 @@ class LaidForm(FactsForm):
             Heading, declaration, identifier, values, and names of nodes in place of identifiers.
         offers : mapping
             What is offered for a fact, by its name.
+        base : int, optional
+            The newest step when they were read.
         """
+        entries = list(entries)
+        shown = " ".join(row for _, _, row, _, _ in entries)
+        if shown == self._shown and self.put_off(lambda: self.show_laid(entries, offers, base)):
+            return
+        self._shown, self.base, self.seen = shown, base, base
         self.offers = offers
         before, sight = self.currentItem(), self.verticalScrollBar().value()
         place = _place(before) if before is not None else None

@@ -40,6 +40,8 @@ class Laid:
     checked: Mapping[str, Checked] = field(default_factory=dict)
     catalogue: Catalogue = field(default_factory=lambda: Catalogue({}, "empty"))
     style: LengthStyle = "fraction"
+    base: int | None = None
+    """The newest step when it was read."""
 
     def marks(self) -> dict[str, str]:
         """Return the marks of all openings by identifier."""
@@ -177,7 +179,7 @@ class PowerSheet(QWidget):
         if circuit_id:
             offers["from_node"] = laid.nodes(circuit_id)
             offers["to_node"] = sorted(laid.marks().values())
-        self.form.show_laid(entries, offers)
+        self.form.show_laid(entries, offers, laid.base)
         self.form.setVisible(bool(entries))
         title, line = self._words()
         self.title.setText(title)

@@ -22,6 +22,7 @@ from hwsched.operations import hanging, laying
 from hwsched.operations.changes import Changes
 from hwsched.operations.power_import import import_power
 from hwsched.operations.powering import opening_levels, power_facts, power_work, project_catalogue
+from hwsched.operations.undoing import newest
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.survey import CIRCUIT, RUN, SUPPLY
 
@@ -35,6 +36,7 @@ _FIRST_OF_ALL: Final = (
 )
 _MANY: Final = 150
 """From so many runs on they are worked out off the screen's thread: that takes longer than a person notices."""
+_BUSY: Final = "Not done: something else is being worked out. Try again when it is ready."
 _ENTITIES: Final = {each.name: each for each in (SUPPLY, CIRCUIT, RUN)}
 
 
@@ -90,12 +92,13 @@ class PowerWindow(ToolWindow):
     def follow(self) -> None:
         """Work out anew what is laid, and show it."""
         workspace = self.desk.workspace
-        project, checked = workspace.project, dict(workspace.checked)
+        project, checked, base = workspace.project, dict(workspace.checked), newest(workspace.project)
         catalogue, style = project_catalogue(project), _style(project.length_style)
         facts = power_facts(project)
 
         def read() -> Laid:
-            return Laid(facts, power_work(project), cache(lambda: opening_levels(project)), checked, catalogue, style)
+            levels = cache(lambda: opening_levels(project))
+            return Laid(facts, power_work(project), levels, checked, catalogue, style, base)
 
         if len(facts.runs) < _MANY:
             self._take(read())
@@ -130,19 +133,24 @@ class PowerWindow(ToolWindow):
         begin: str = "supply",
         length: str = "",
         then: Callable[[], None] | None = None,
+        base: int | None = None,
     ) -> None:
-        """Hang openings on a circuit, or take them off every one; `then` is called once it is done."""
+        """Hang openings on a circuit, or take them off every one; `then` is called once it is done.
+
+        Base is the newest step when the person saw where they hang; as the tree shows it when left out.
+        """
         project, who = self.desk.workspace.project, self.desk.workspace.who
 
-        def act() -> Changes:
+        def act(seen: int | None) -> Changes:
             if not circuit_id:
-                return hanging.unhang(project, openings, who=who)
+                return hanging.unhang(project, openings, who=who, base=seen)
             metres = laying.typed_laid("run", {"length_m": length})["length_m"] if length else None
-            return hanging.hang(project, circuit_id, openings, who=who, from_node=begin, length_m=metres)
+            return hanging.hang(project, circuit_id, openings, who=who, from_node=begin, length_m=metres, base=seen)
 
         fed = self.laid.facts.fed()
         if circuit_id or any(each in fed for each in openings):
-            self._do(act, (lambda _changes: then()) if then is not None else None)
+            done = (lambda _changes: then()) if then is not None else None
+            self._do_seen(act, self.laid.base if base is None else base, done)
 
     def ask_new(self, kind: str) -> None:
         """Ask for the facts of a new supply, circuit or run, and lay it."""
@@ -192,9 +200,10 @@ class PowerWindow(ToolWindow):
         named = ", ".join(marks.get(each, each) for each in openings[:8])
         about = named if len(openings) <= 8 else f"{named} and {len(openings) - 8} more"
         circuits = {circuit.id: self._name(circuit.id) for circuit in self.laid.facts.circuits}
+        base = self.laid.base
         dialog = MoveDialog(
             about, circuits, self.laid.nodes,
-            lambda circuit, begin, length, then: self.carry(openings, circuit, begin, length, then),
+            lambda circuit, begin, length, then: self.carry(openings, circuit, begin, length, then, base),
             self.tree.above("circuit"), self,
         )  # fmt: skip
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -213,7 +222,11 @@ class PowerWindow(ToolWindow):
         if kind == "opening":
             self.carry(self.tree.chosen_openings(), "", then=then)
         elif kind in _ENTITIES:
-            self._do(lambda: laying.lift(project, kind, identifier, who=who), lambda _changes: then())
+            self._do_seen(
+                lambda base: laying.lift(project, kind, identifier, who=who, base=base),
+                self.laid.base,
+                lambda _changes: then(),
+            )
 
     def ask_workbook(self) -> None:
         """Ask for a power workbook and take it in."""
@@ -277,11 +290,22 @@ class PowerWindow(ToolWindow):
         if self.idle:
             self.edit(act, then)
         else:
-            self.told.setText("Not done: something else is being worked out. Try again when it is ready.")
+            self.told.setText(_BUSY)
+
+    def _do_seen(
+        self, act: Callable[[int | None], Changes], base: int | None, then: Callable[[Any], None] | None = None
+    ) -> None:
+        if self.idle:
+            self.edit_seen(act, base, then)
+        else:
+            self.told.setText(_BUSY)
 
     def _edit_fact(self, entity: str, row: str, attribute: str, text: str) -> None:
         project, who = self.desk.workspace.project, self.desk.workspace.who
-        self._do(lambda: laying.edit_laid_text(project, entity, row, {attribute: text}, who=who))
+        self._do_seen(
+            lambda base: laying.edit_laid_text(project, entity, row, {attribute: text}, who=who, base=base),
+            self.form.seen,
+        )
 
     def _delete(self) -> None:
         if self.take_away.isEnabled():
@@ -306,15 +330,19 @@ class PowerWindow(ToolWindow):
         if kind != "opening" or not supply:
             return None
         project, who = self.desk.workspace.project, self.desk.workspace.who
-        routes = self.laid.facts.routes
+        routes, seen = self.laid.facts.routes, self.laid.base
         pinned = any(each.pinned for each in routes if (each.opening_id, each.supply_id) == (opening, supply))
         made = QAction(f"Siting keeps it at {self._name(supply)}", menu)
         made.setCheckable(True)
         made.setChecked(pinned)
         made.setEnabled(self.idle)
-        made.triggered.connect(
-            lambda on: self._do(lambda: hanging.set_route(project, opening, supply, who=who, pinned=bool(on)))
-        )
+
+        def keep(on: bool) -> None:
+            self._do_seen(
+                lambda base: hanging.set_route(project, opening, supply, who=who, pinned=bool(on), base=base), seen
+            )  # fmt: skip
+
+        made.triggered.connect(keep)
         return made
 
     def _show_in_register(self, item: QTreeWidgetItem) -> None:

@@ -7,18 +7,20 @@ from typing import Any
 from PySide6.QtWidgets import (
     QFileDialog,
     QInputDialog,
+    QMessageBox,
 )
 
 from hwsched.desktop.hand_work import HandWork
 from hwsched.desktop.history_dialog import HistoryDialog
 from hwsched.desktop.jobs import Cancelled, Failure, Progress
+from hwsched.desktop.people_dialog import PeopleDialog
 from hwsched.desktop.preview_dialog import PreviewDialog
 from hwsched.desktop.print_dialog import PrintDialog
 from hwsched.desktop.settings_dialog import SettingsDialog
 from hwsched.documents.packet import PACKET
 from hwsched.documents.view import Format
 from hwsched.exchange.survey_book import SurveyOptions
-from hwsched.model.errors import ChangeError
+from hwsched.model.errors import ChangeError, NotUndoableError
 from hwsched.operations.catalogue_export import export_catalogue
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.changes import Changes
@@ -27,11 +29,12 @@ from hwsched.operations.fitting_openings import fit_openings
 from hwsched.operations.issuing import PRINTS, issue_by_name
 from hwsched.operations.own_fields import define_field
 from hwsched.operations.packets_out import write_down_packets
+from hwsched.operations.people import add_person, people, remove_person
 from hwsched.operations.reading_settings import settings_of
 from hwsched.operations.settings import set_settings
 from hwsched.operations.survey_forms import write_form
 from hwsched.operations.survey_import import import_survey, preview_survey
-from hwsched.operations.undoing import history, redo, undo, undo_one
+from hwsched.operations.undoing import history, newest, redo, redo_one, undo, undo_one
 from hwsched.operations.viewing import project_view
 
 SURVEYS = "Surveys (*.xlsx *.xls *.ods *.csv)"
@@ -217,11 +220,12 @@ class ProjectWork(HandWork):
         if self.workspace is None:
             return
         project = self.workspace.project
+        base = newest(project)
         self.settings = SettingsDialog(project.title, settings_of(project), self)
-        self.settings.accepted.connect(self._on_settings)
+        self.settings.accepted.connect(lambda: self._on_settings(base))
         self.settings.open()
 
-    def _on_settings(self) -> None:
+    def _on_settings(self, seen: int) -> None:
         workspace = self.workspace
         if workspace is None:
             return
@@ -230,11 +234,12 @@ class ProjectWork(HandWork):
         except ValueError as error:
             self._tell(Failure("Settings", ChangeError(str(error)), ask_again=self.settings.open))
             return
-        self.edit(
-            lambda: set_settings(
+        self.edit_seen(
+            lambda base: set_settings(
                 workspace.project, who=workspace.who, name=name, length_style=lengths, prefer=prefer,
-                limits=limits or None, rules_off=off or None,
-            )
+                limits=limits or None, rules_off=off or None, base=base,
+            ),
+            seen,
         )  # fmt: skip
 
     def ask_field(self) -> None:
@@ -258,10 +263,18 @@ class ProjectWork(HandWork):
             return
         self.history = HistoryDialog(history(self.workspace.project), self)
         self.history.wants_back.connect(self.take_back)
+        self.history.wants_again.connect(self.do_again)
         self.history.show()
 
     def take_back(self, number: int) -> None:
-        """Take back one older step; one on which later ones depend is refused, with their numbers."""
+        """Take back one step, be it another person's; one on which later ones depend is refused, with their numbers."""
+        self._step_of_history(undo_one, number)
+
+    def do_again(self, number: int) -> None:
+        """Do one step again that was taken back."""
+        self._step_of_history(redo_one, number)
+
+    def _step_of_history(self, verb: Callable[..., Changes], number: int) -> None:
         workspace = self.workspace
         if workspace is None or self.jobs.busy:
             return
@@ -269,17 +282,58 @@ class ProjectWork(HandWork):
         def then(_changes: Changes) -> None:
             self._guarded(lambda: self.history.show_steps(history(workspace.project)))
 
-        self.edit(lambda: undo_one(workspace.project, number, who=workspace.who), then, asker=self.history)
+        self.edit(lambda: verb(workspace.project, number, who=workspace.who), then, asker=self.history)
 
     def undo(self) -> None:
-        """Take back the last step."""
+        """Take back the person's last step."""
         self._step(undo)
 
     def redo(self) -> None:
-        """Do again what was taken back."""
+        """Do again what the person took back last."""
         self._step(redo)
 
     def _step(self, verb: Callable[..., Changes]) -> None:
         workspace = self.workspace
         if workspace is not None:
             self.edit(lambda: verb(workspace.project, who=workspace.who))
+
+    def _tell(self, failure: Failure) -> None:
+        """Tell what went wrong; where steps of others stand in the way, offer the history in which they are chosen."""
+        super()._tell(failure)
+        box = self.told
+        if isinstance(failure.error, NotUndoableError) and isinstance(box, QMessageBox) and failure.asker is None:
+            show = box.addButton("Show history", QMessageBox.ButtonRole.ActionRole)
+            show.clicked.connect(lambda _checked=False: self.show_history())
+
+    def show_people(self) -> None:
+        """Show who works on the project, and in which role."""
+        workspace = self.workspace
+        if workspace is None:
+            return
+        self.people = PeopleDialog(workspace.who, self)
+        self.people.wants_person.connect(self.list_person)
+        self.people.wants_gone.connect(self.take_off_person)
+        self._show_people()
+        self.people.open()
+
+    def list_person(self, name: str, role: str) -> None:
+        """List a person, or give another role."""
+        workspace = self.workspace
+        if workspace is not None:
+            project, who = workspace.project, workspace.who
+            self._edit_people(lambda base: add_person(project, name, role, who=who, base=base))
+
+    def take_off_person(self, name: str) -> None:
+        """Take a person off the list."""
+        workspace = self.workspace
+        if workspace is not None:
+            project, who = workspace.project, workspace.who
+            self._edit_people(lambda base: remove_person(project, name, who=who, base=base))
+
+    def _edit_people(self, act: Callable[[int | None], Changes]) -> None:
+        self.edit_seen(act, self.people.base, lambda _changes: self._show_people(), asker=self.people)
+
+    def _show_people(self) -> None:
+        if self.workspace is not None:
+            base = newest(self.workspace.project)
+            self.people.show_people(people(self.workspace.project), base)

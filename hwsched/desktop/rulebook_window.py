@@ -24,6 +24,7 @@ from hwsched.cases import DISCIPLINES, Settings
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.reading_settings import settings_of
 from hwsched.operations.settings import set_settings
+from hwsched.operations.undoing import newest
 from hwsched.rules import RULEBOOK, in_rulebook, limits_of
 from hwsched.rules.page import page_of
 
@@ -36,6 +37,7 @@ class RulebookWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Rulebook", parent)
         self.resize(1080, 620)
+        self.base = newest(desk.workspace.project)
         self.settings: Settings = settings_of(desk.workspace.project)
         self.search = QLineEdit()
         self.search.setPlaceholderText("Find: word, identifier, publication ...")
@@ -104,6 +106,7 @@ class RulebookWindow(ToolWindow):
 
     def follow(self) -> None:
         """Show what is in force now; the chosen rule stays chosen."""
+        self.base = newest(self.desk.workspace.project)
         self.settings = settings_of(self.desk.workspace.project)
         counts = self._counts()
         for line in self._lines():
@@ -123,8 +126,9 @@ class RulebookWindow(ToolWindow):
         """Switch the chosen rule off, or on again."""
         rule_id, workspace = self.chosen(), self.desk.workspace
         off = rule_id not in self.settings.rules_off
-        self.edit(
-            lambda: set_settings(workspace.project, who=workspace.who, rules_off={rule_id: off}),
+        self.edit_seen(
+            lambda base: set_settings(workspace.project, who=workspace.who, rules_off={rule_id: off}, base=base),
+            self.base,
             lambda _changes: self.follow(),
         )
 
@@ -157,8 +161,9 @@ class RulebookWindow(ToolWindow):
         workspace = self.desk.workspace
         if limits:
             self.told.clear()
-            self.edit(
-                lambda: set_settings(workspace.project, who=workspace.who, limits=limits),
+            self.edit_seen(
+                lambda base: set_settings(workspace.project, who=workspace.who, limits=limits, base=base),
+                self.base,
                 lambda _changes: self.follow(),
             )
 

@@ -35,6 +35,7 @@ from hwsched.operations.hardware_sets import (
     propose_sets,
     remove_set,
 )
+from hwsched.operations.undoing import newest
 
 _ID = int(Qt.ItemDataRole.UserRole)
 
@@ -47,6 +48,9 @@ class SetsWindow(ToolWindow):
         self.resize(1080, 620)
         self._sets: dict[str, HardwareSet] = {}
         self._seen: tuple[str, tuple[Line, ...]] | None = None
+        self._base: int | None = None
+        self._was: tuple[tuple[Line, ...], int | None] = ((), None)
+        """Lines of the chosen set when the form began to show it, and the newest step then."""
         self.names = part_names(catalogue_of(desk.workspace))
         self.list = _tree(["Set", "Openings", "By hand instead"])
         self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
@@ -115,6 +119,7 @@ class SetsWindow(ToolWindow):
         """Read the sets anew; lines that are being changed stay as they were typed."""
         before, typed = self.chosen(), self.lines.lines()
         changing = before is not None and typed != before.lines
+        self._base = newest(self.desk.workspace.project)
         self._sets = {each.id: each for each in hardware_sets(self.desk.workspace.project)}
         self.list.blockSignals(True)
         self.list.clear()
@@ -240,48 +245,66 @@ class SetsWindow(ToolWindow):
         if held is None:
             return
         set_id = held.id
+        was, seen = self._was
 
         def then(_changes: Any) -> None:
             self._seen = None
             self.told.setText("Accepted. Run Fit to store the openings' fits.")
             self.follow()
+            # Roles that were left as they were stand there as others may have changed them.
+            self._show()
 
-        self.edit(lambda: change_set_lines(workspace.project, set_id, lines, who=workspace.who), then)
+        self.edit_seen(
+            lambda base: change_set_lines(workspace.project, set_id, lines, who=workspace.who, was=was, base=base),
+            seen,
+            then,
+        )
 
     def give_set(self) -> None:
         """Give the chosen set to the openings selected in the register."""
-        held, ids, workspace = self.chosen(), self.desk.chosen(), self.desk.workspace
-        if held is None:
-            return
-        set_id = held.id
-        self.edit(lambda: assign_set(workspace.project, set_id, ids, who=workspace.who), lambda _done: self.follow())
+        held = self.chosen()
+        if held is not None:
+            self._give(held.id, self.desk.chosen())
 
     def free_openings(self) -> None:
         """Take the openings selected in the register out of their sets."""
-        ids, workspace = self.desk.chosen(), self.desk.workspace
-        self.edit(lambda: assign_set(workspace.project, None, ids, who=workspace.who), lambda _done: self.follow())
+        self._give(None, self.desk.chosen())
+
+    def _give(self, set_id: str | None, ids: list[str]) -> None:
+        workspace = self.desk.workspace
+        self.edit_seen(
+            lambda base: assign_set(workspace.project, set_id, ids, who=workspace.who, base=base),
+            self._base,
+            lambda _done: self.follow(),
+        )
 
     def remove_chosen(self) -> None:
         """Ask, and remove the chosen set."""
         held = self.chosen()
         if held is None:
             return
+        seen = self._base
         text = f"Remove {held.name}? {_openings(len(held.openings))} are left to the fit. Undo brings it back."
         box = QMessageBox(QMessageBox.Icon.Question, "Remove hardware set", text, parent=self)
         box.setStandardButtons(QMessageBox.StandardButton.Yes | QMessageBox.StandardButton.Cancel)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.accepted.connect(lambda: self._remove(held.id))
+        box.accepted.connect(lambda: self._remove(held.id, seen))
         self.sure = box
         box.open()
 
-    def _remove(self, set_id: str) -> None:
+    def _remove(self, set_id: str, seen: int | None) -> None:
         workspace = self.desk.workspace
-        self.edit(lambda: remove_set(workspace.project, set_id, who=workspace.who), lambda _done: self.follow())
+        self.edit_seen(
+            lambda base: remove_set(workspace.project, set_id, who=workspace.who, base=base),
+            seen,
+            lambda _done: self.follow(),
+        )
 
     def _show(self, keep_lines: bool = False) -> None:
         held = self.chosen()
         if not keep_lines:
             self._seen = None
+            self._was = (held.lines if held is not None else (), self._base)
             self.lines.show_lines(held.lines if held is not None else ())
             self._show_effects(())
             self.pages.setCurrentWidget(self.members)

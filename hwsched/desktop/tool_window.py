@@ -19,6 +19,20 @@ class Edit(Protocol):
         """Call an operation; `then` gets what it returns once it is made, unless the asker is gone."""
 
 
+class EditSeen(Protocol):
+    """Makes an edit of what was shown; asks where somebody else changed it meanwhile; otherwise as `Edit`."""
+
+    def __call__(
+        self,
+        act: Callable[[int | None], Any],
+        base: int | None,
+        then: Callable[[Any], None] | None = None,
+        *,
+        asker: QWidget | None = None,
+    ) -> None:
+        """Call an operation with the newest step when what it is about was shown."""
+
+
 class Desk(QObject):
     """What a window beside the main one may see and do of it.
 
@@ -28,8 +42,8 @@ class Desk(QObject):
         The open project.
     jobs : Jobs
         Work off the screen's thread.
-    edit : callable
-        Makes an edit.
+    edit, edit_seen : callable
+        Make an edit: one of what is new, one of what was shown at a step.
     chosen : callable
         Returns the openings selected in the register.
     select : callable
@@ -50,6 +64,7 @@ class Desk(QObject):
         parent: QObject,
         *,
         edit: Edit,
+        edit_seen: EditSeen,
         chosen: Callable[[], list[str]],
         select: Callable[[Sequence[str]], None],
         show_rule: Callable[[str], None],
@@ -57,7 +72,7 @@ class Desk(QObject):
     ) -> None:
         super().__init__(parent)
         self.workspace, self.jobs = workspace, jobs
-        self.edit, self.chosen, self.select = edit, chosen, select
+        self.edit, self.edit_seen, self.chosen, self.select = edit, edit_seen, chosen, select
         self.show_rule, self.reload = show_rule, reload
 
 
@@ -119,6 +134,12 @@ class ToolWindow(QDialog):
     def edit(self, act: Callable[[], Any], then: Callable[[Any], None] | None = None) -> None:
         """Make an edit; `then` gets what the operation returns, as long as this window is there."""
         self.desk.edit(act, then, asker=self)
+
+    def edit_seen(
+        self, act: Callable[[int | None], Any], base: int | None, then: Callable[[Any], None] | None = None
+    ) -> None:
+        """Make an edit of what was shown when a step was the newest; otherwise as `edit`."""
+        self.desk.edit_seen(act, base, then, asker=self)
 
     def enable(self) -> None:
         """Let what is possible at present be done."""

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.cases.record import SCOPES
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.operations.undoing import newest
 from hwsched.operations.waiving import unwaive, waivers
 
 _ID = int(Qt.ItemDataRole.UserRole)
@@ -39,6 +40,7 @@ class WaiversWindow(ToolWindow):
         """List the waivers anew."""
         self.list.clear()
         checked = self.desk.workspace.checked
+        self.base = newest(self.desk.workspace.project)
         found = waivers(self.desk.workspace.project)
         for each in found:
             opening = checked.get(each.opening_id or "")
@@ -68,7 +70,11 @@ class WaiversWindow(ToolWindow):
         """Take the selected waivers back, as one step."""
         ids = [str(item.data(0, _ID)) for item in self.list.selectedItems()]
         workspace = self.desk.workspace
-        self.edit(lambda: unwaive(workspace.project, ids, who=workspace.who), lambda _changes: self.follow())
+        self.edit_seen(
+            lambda base: unwaive(workspace.project, ids, who=workspace.who, base=base),
+            self.base,
+            lambda _changes: self.follow(),
+        )
 
     def _show_rule(self) -> None:
         for item in self.list.selectedItems()[:1]:

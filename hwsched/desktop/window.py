@@ -62,13 +62,14 @@ class Window(SpecifyWork):
         self.act_release = action(
             "Release unit", "Leave the place of the chosen opening's unit to the fit again", self.release_unit
         )
-        self.act_undo = action("Undo", "Take back the last step", self.undo, standard.Undo)
-        self.act_redo = action("Redo", "Do again what was taken back", self.redo, standard.Redo)
+        self.act_undo = action("Undo", "Take back your last step", self.undo, standard.Undo)
+        self.act_redo = action("Redo", "Do again what you took back", self.redo, standard.Redo)
         self.act_form = action("Write survey form", "Write a blank workbook for the surveyor", self.ask_form)
         self.act_export = action("Write catalogue", "Write the catalogue as a workbook", self.ask_export)
         self.act_settings = action("Settings and rules", "Units, limits, rules switched off", self.ask_settings)
         self.act_field = action("New field of our own", "Define a field of the project's own", self.ask_field)
         self.act_history = action("History", "Who changed what, and when", self.show_history, "Ctrl+H")
+        self.act_people = action("People", "Who works on the project, and in which role", self.show_people)
         self.act_add = action("Add opening", "Add an opening by hand", self.ask_opening)
         self.act_item = action("Add existing item", "Add an existing item to the chosen opening", self.ask_item)
         self.act_remove = action("Remove opening", "Remove the chosen opening with all its facts", self.remove_opening)
@@ -90,7 +91,7 @@ class Window(SpecifyWork):
         project.addSeparator()
         project.addActions([self.act_form, self.act_export])
         project.addSeparator()
-        project.addActions([self.act_settings, self.act_field, self.act_history])
+        project.addActions([self.act_settings, self.act_field, self.act_history, self.act_people])
         project.addSeparator()
         project.addAction(quit_)
         work = self.menuBar().addMenu("&Work")
@@ -127,7 +128,7 @@ class Window(SpecifyWork):
             made.setEnabled(idle)
         for made in (
             *(self.act_survey, self.act_catalogue, self.act_form, self.act_export),
-            *(self.act_settings, self.act_field, self.act_history, self.act_add),
+            *(self.act_settings, self.act_field, self.act_history, self.act_people, self.act_add),
             *(self.act_undo, self.act_redo),
             *(self.act_power, self.act_sets, self.act_what_if, self.act_fewest, self.act_cost),
             *(self.act_rulebook, self.act_waivers, self.act_missing),

@@ -13,8 +13,8 @@ from sqlalchemy import Connection, Table, bindparam, delete, insert, literal_col
 from sqlalchemy.exc import IntegrityError
 
 from hwsched.model.bulk import among, execute_many, new_ids, rows_by_id
-from hwsched.model.columns import json_text
 from hwsched.model.conflicts import check_unseen
+from hwsched.model.entry_writing import Origins, entry_of, exchangeable, known, origin_at, row_ids
 from hwsched.model.errors import MissingRowError, StillUsedError
 from hwsched.model.history import newest
 from hwsched.model.lock_points import settle
@@ -29,14 +29,9 @@ from hwsched.model.tables import (
     OWNED,
     PART,
     PERSON,
-    REFERENCES,
-    UNIQUE,
 )
 
 Kind = Literal["edit", "undo", "redo"]
-Action = Literal["insert", "update", "delete"]
-Origins = Sequence[str | None] | None
-"""Where each row's values came from, row for row, such as ``survey.xlsx, Doors, row 12``."""
 
 _BELONGS: Final[Mapping[str, str]] = {
     "opening": "id",
@@ -219,7 +214,7 @@ class Change:
             self._touch(table, new)
             self._link(entity, before)
             self._link(entity, after)
-            entries.append(_entry(entity, row_id, opening_id, "update", before, after, _at(origins, index)))
+            entries.append(entry_of(entity, row_id, opening_id, "update", before, after, origin_at(origins, index)))
             new["row_id"] = row_id
             written.append(new)
         self._write(entries)
@@ -256,12 +251,12 @@ class Change:
         names = [column.name for column in table.columns]
         found = rows_by_id(self.connection, table, list(table.columns), ids)
         entity = str(table.name)
-        gone = [_known(dict(zip(names, row[1:], strict=True))) for row in found.values()]
+        gone = [known(dict(zip(names, row[1:], strict=True))) for row in found.values()]
         for row in gone:
             self._link(entity, row)
-        self._write([_entry(entity, row["id"], self._touch(table, row), "delete", row, None, None) for row in gone])
+        self._write([entry_of(entity, row["id"], self._touch(table, row), "delete", row, None, None) for row in gone])
         try:
-            execute_many(self.connection, delete(table).where(table.c.id == bindparam("row_id")), _row_ids(gone, "id"))
+            execute_many(self.connection, delete(table).where(table.c.id == bindparam("row_id")), row_ids(gone, "id"))
         except IntegrityError as error:
             used = StillUsedError(f"this {said_table(table)} cannot be removed: others still stand on it")
             raise self._refused(used) from error
@@ -332,7 +327,9 @@ class Change:
             full.append(whole)
             opening_id = self._touch(table, whole)
             self._link(entity, whole)
-            entries.append(_entry(entity, whole["id"], opening_id, "insert", None, _known(whole), _at(origins, index)))
+            entries.append(
+                entry_of(entity, whole["id"], opening_id, "insert", None, known(whole), origin_at(origins, index))
+            )
         self._write(entries)
         try:
             execute_many(self.connection, insert(table), full)
@@ -349,9 +346,9 @@ class Change:
         here = table.c.id == bindparam("row_id")
         if len(rows) > 1:
             # Two rows may exchange what must be unique, such as their marks: step aside first.
-            for name in _exchangeable(table, names):
+            for name in exchangeable(table, names):
                 execute_many(
-                    self.connection, update(table).where(here).values({name: table.c.id}), _row_ids(rows, "row_id")
+                    self.connection, update(table).where(here).values({name: table.c.id}), row_ids(rows, "row_id")
                 )
         values = {name: bindparam(f"new_{name}", type_=table.c[name].type) for name in names}
         statement = update(table).where(here).values(**values, version=table.c.version + literal_column("1"))
@@ -417,44 +414,3 @@ class Change:
         execute_many(self.connection, insert(CHANGE_ENTRY), entries)
         self._entries += len(entries)
         self.entities.add(entries[0]["entity"])
-
-
-def _entry(
-    entity: str,
-    row_id: str,
-    opening_id: str | None,
-    action: Action,
-    before: Mapping[str, Any] | None,
-    after: Mapping[str, Any] | None,
-    origin: str | None,
-) -> dict[str, Any]:
-    return {
-        "entity": entity,
-        "row_id": row_id,
-        "opening_id": opening_id,
-        "action": action,
-        "before": None if before is None else json_text(before),
-        "after": None if after is None else json_text(after),
-        "origin": origin,
-    }
-
-
-def _at(origins: Origins, index: int) -> str | None:
-    return None if origins is None else origins[index]
-
-
-def _known(row: Mapping[str, Any]) -> dict[str, Any]:
-    return {name: value for name, value in row.items() if value is not None and value != {}}
-
-
-def _row_ids(rows: Iterable[Mapping[str, Any]], name: str) -> list[dict[str, Any]]:
-    return [{"row_id": row[name]} for row in rows]
-
-
-def _exchangeable(table: Table, names: Sequence[str]) -> list[str]:
-    """One column that can hold any text, of each group that must be unique and is about to change."""
-    found = []
-    for group in UNIQUE[table.name]:
-        free = [name for name in group if name in names and name not in REFERENCES[table.name]]
-        found += free[:1]
-    return found

@@ -1,0 +1,58 @@
+"""How rows are written down: the journal's entries, as they are put into its table."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any, Literal
+
+from sqlalchemy import Table
+
+from hwsched.model.columns import json_text
+from hwsched.model.tables import REFERENCES, UNIQUE
+
+Action = Literal["insert", "update", "delete"]
+Origins = Sequence[str | None] | None
+"""Where each row's values came from, row for row, such as ``survey.xlsx, Doors, row 12``."""
+
+
+def entry_of(
+    entity: str,
+    row_id: str,
+    opening_id: str | None,
+    action: Action,
+    before: Mapping[str, Any] | None,
+    after: Mapping[str, Any] | None,
+    origin: str | None,
+) -> dict[str, Any]:
+    """Return an entry, to be numbered when it is written."""
+    return {
+        "entity": entity,
+        "row_id": row_id,
+        "opening_id": opening_id,
+        "action": action,
+        "before": None if before is None else json_text(before),
+        "after": None if after is None else json_text(after),
+        "origin": origin,
+    }
+
+
+def origin_at(origins: Origins, index: int) -> str | None:
+    """Return where the values of one row came from."""
+    return None if origins is None else origins[index]
+
+
+def known(row: Mapping[str, Any]) -> dict[str, Any]:
+    """Return a row without its unknowns."""
+    return {name: value for name, value in row.items() if value is not None and value != {}}
+
+
+def row_ids(rows: Iterable[Mapping[str, Any]], name: str) -> list[dict[str, Any]]:
+    """Return the identifiers of rows, as a statement is bound to them."""
+    return [{"row_id": row[name]} for row in rows]
+
+
+def exchangeable(table: Table, names: Sequence[str]) -> list[str]:
+    """Return one column that can hold any text, of each group that must be unique and is about to change."""
+    found = []
+    for group in UNIQUE[table.name]:
+        free = [name for name in group if name in names and name not in REFERENCES[table.name]]
+        found += free[:1]
+    return found

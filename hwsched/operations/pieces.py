@@ -44,6 +44,13 @@ def pieces_on_record(project: Project, checked: Checked) -> tuple[Piece, ...]:
     return _told(checked.points, rows.get(opening_id, []))
 
 
+def pieces_by_opening(project: Project, checked: Sequence[Checked]) -> dict[str, tuple[Piece, ...]]:
+    """Return `pieces` of many openings that were looked at already, by the opening's identifier."""
+    with project.reading() as connection:
+        rows = _rows(connection, [each.case.opening.id for each in checked])
+    return {each.case.opening.id: _told(each.points, rows.get(each.case.opening.id, [])) for each in checked}
+
+
 def record_piece(
     project: Project, opening_id: str, piece_id: str, *, who: str, serial: str | None = None, lot: str | None = None
 ) -> Changes:

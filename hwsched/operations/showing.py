@@ -4,7 +4,7 @@ The records below are the shape: `hwsched show --schema` prints it as a JSON Sch
 holds it. Lengths are in mm, words as the survey holds them. What people read stands with the documents.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from math import radians, sqrt, tan
@@ -12,14 +12,31 @@ from typing import Any, Final, Literal
 
 import msgspec
 
-from hwsched.cases import BatteryLife, CablePath, Case, Finding, FittedPart, Hole, Item, Leaf, Need, Opening, Refusal
+from hwsched.cases import (
+    BatteryLife,
+    CablePath,
+    Case,
+    Finding,
+    FittedPart,
+    Hole,
+    Item,
+    Leaf,
+    Need,
+    Opening,
+    PointFit,
+    Refusal,
+)
 from hwsched.cases.case import Chosen
 from hwsched.cases.fit import Placement, Stack
+from hwsched.cases.lock_points import leaf_name
+from hwsched.cases.piece import Piece
 from hwsched.cases.power import Device, PowerWork
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change
 from hwsched.operations.checking import Checked, check_openings
+from hwsched.operations.pieces import pieces_by_opening
 from hwsched.operations.powering import power_work
+from hwsched.rules.reading import lock_leaf
 
 VERSION: Final = 1
 """Of the shape; raised when a name goes or changes its meaning, not when one is added."""
@@ -54,11 +71,20 @@ class HoleRecord:
 class LockPointRecord:
     """A place on a leaf that is locked, and what was worked out for it."""
 
+    id: str
+    number: int
+    """Counted from 1 in the opening."""
     name: str
     leaf: str | None
+    existing_item: str | None
+    """Identifier of the lock that stands there; null where none does."""
+    chosen: tuple[Chosen, ...]
+    """What a person or a hardware set chose for it."""
     status: Literal["fitted", "not-fitted", "unknown", "not-worked-out"]
     """not-worked-out: nothing is stored, or it belongs to other facts."""
     parts: tuple[FittedPart, ...] = ()
+    pieces: tuple[Piece, ...] = ()
+    """What of the parts can be taken in the hand, each with its identifier and what is on record of it."""
     stack: Stack | None = None
     placement: Placement | None = None
     holes: tuple[HoleRecord, ...] = ()
@@ -100,8 +126,9 @@ class OpeningRecord:
     """Of the opening, by name; money as a decimal string."""
     leaves: tuple[Leaf, ...]
     existing_items: tuple[Item, ...]
-    chosen: tuple[Chosen, ...]
     lock_points: tuple[LockPointRecord, ...]
+    pieces_left: tuple[Piece, ...]
+    """On record at a place that is locked no more."""
     circuit: CircuitRecord | None
     """None: it hangs on no circuit."""
     findings: tuple[Finding, ...]
@@ -168,15 +195,17 @@ def show_openings(project: Project, ids: Iterable[str] | None = None) -> Shown:
         Openings; all when left out.
     """
     wanted = None if ids is None else list(ids)
-    checked = check_openings(project, wanted)
-    power = power_work(project, wanted, fresh=False)
+    # One state for all that is shown: the readings inside are part of this one.
     with project.reading() as connection:
+        checked = check_openings(project, wanted)
+        power = power_work(project, wanted, fresh=False)
+        pieces = pieces_by_opening(project, checked)
         change = latest_change(connection)
-    own = ProjectRecord(project.id, project.title, project.length_style, project.bare_unit, change)
-    return Shown(own, tuple(_opening(each, power) for each in checked))
+        own = ProjectRecord(project.id, project.title, project.length_style, project.bare_unit, change)
+    return Shown(own, tuple(_opening(each, power, pieces[each.case.opening.id]) for each in checked))
 
 
-def _opening(checked: Checked, power: PowerWork) -> OpeningRecord:
+def _opening(checked: Checked, power: PowerWork, pieces: Sequence[Piece]) -> OpeningRecord:
     case = checked.case
     return OpeningRecord(
         case.opening.mark,
@@ -188,22 +217,32 @@ def _opening(checked: Checked, power: PowerWork) -> OpeningRecord:
         },
         case.leaves,
         case.items,
-        case.chosen,
-        (_point(checked),),
+        tuple(_point(point, pieces) for point in checked.points),
+        tuple(piece for piece in pieces if not any(piece.point_id == at.case.point.id for at in checked.points)),
         _circuit(power, case.opening.id),
         checked.findings,
     )
 
 
-def _point(checked: Checked) -> LockPointRecord:
-    case, fit = checked.case, checked.fit
+def _point(at: PointFit, pieces: Sequence[Piece]) -> LockPointRecord:
+    case, fit, point = at.case, at.fit, at.case.point
+    own = tuple(piece for piece in pieces if piece.point_id == point.id)
+    leaf = lock_leaf(case)
+    on = leaf_name(leaf) if leaf is not None else None
     if fit is None:
-        return LockPointRecord("", None, "not-worked-out")
+        return LockPointRecord(
+            point.id, point.number, point.name, on, point.item_id, case.chosen, "not-worked-out", pieces=own
+        )
     return LockPointRecord(
-        "",
-        fit.placement.leaf if fit.placement is not None else None,
+        point.id,
+        point.number,
+        point.name,
+        on,
+        point.item_id,
+        case.chosen,
         fit.status,
         fit.parts,
+        own,
         fit.stack,
         fit.placement,
         tuple(hole_record(case, hole) for hole in fit.holes if hole.purpose not in _SCREWS),

@@ -36,6 +36,7 @@ from hwsched.model.queries import latest_change
 from hwsched.operations.checking import Checked, check_openings
 from hwsched.operations.pieces import pieces_by_opening
 from hwsched.operations.powering import power_work
+from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import lock_leaf
 
 VERSION: Final = 1
@@ -65,6 +66,9 @@ class HoleRecord:
     template, not of the hole."""
     direction: Point
     """Of length 1."""
+    places_mm: tuple[tuple[float, float, float | None], ...] | None
+    """Starts of all its holes. Of a plate's four screws, where the catalogue gives no places: 6 mm inside each corner
+    (common practice, unverified). Null where only the part itself tells: it is the template."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -245,8 +249,8 @@ def _point(at: PointFit, pieces: Sequence[Piece]) -> LockPointRecord:
         own,
         fit.stack,
         fit.placement,
-        tuple(hole_record(case, hole) for hole in fit.holes if hole.purpose not in _SCREWS),
-        tuple(hole_record(case, hole) for hole in fit.holes if hole.purpose in _SCREWS),
+        tuple(hole_record(case, hole, fit.placement) for hole in fit.holes if hole.purpose not in _SCREWS),
+        tuple(hole_record(case, hole, fit.placement) for hole in fit.holes if hole.purpose in _SCREWS),
         fit.cable,
         fit.power,
         fit.battery,
@@ -258,7 +262,7 @@ def _point(at: PointFit, pieces: Sequence[Piece]) -> LockPointRecord:
     )
 
 
-def hole_record(case: Case, hole: Hole) -> HoleRecord:
+def hole_record(case: Case, hole: Hole, plate: Placement | None = None) -> HoleRecord:
     """Return a hole with the point where it starts and its direction.
 
     Source: geometry. ``direction`` is proportional to normal + tan(up) y - tan(edge) x for a hole in a face, and to
@@ -286,9 +290,25 @@ def hole_record(case: Case, hole: Hole) -> HoleRecord:
         start = (hole.from_depth_mm * way[0], hole.y_mm, hole.x_mm)
         whole = (way[0], up, edge)
     long = sqrt(sum(each * each for each in whole))
-    return HoleRecord(
-        hole, hole.depth_mm is None, start, (whole[0] / long + 0.0, whole[1] / long + 0.0, whole[2] / long + 0.0)
-    )
+    direction = (whole[0] / long + 0.0, whole[1] / long + 0.0, whole[2] / long + 0.0)
+    return HoleRecord(hole, hole.depth_mm is None, start, direction, _places(hole, start, plate))
+
+
+def _places(
+    hole: Hole, start: tuple[float, float, float | None], plate: Placement | None
+) -> tuple[tuple[float, float, float | None], ...] | None:
+    """Return where each of a record's holes starts."""
+    if not hole.by_template:
+        return (start,) if hole.count == 1 else None
+    if hole.purpose != "fixing" or hole.count != 4 or plate is None:
+        return None
+    inset = distance_mm("screw-corner")
+    across = (plate.x_mm + inset, plate.x_mm + plate.width_mm - inset)
+    up = (plate.y_mm + inset, plate.y_mm + plate.height_mm - inset)
+    if plate.face == "edge":
+        # The plate lies in the edge: what runs across it runs through the leaf.
+        return tuple((start[0], y, z) for y in up for z in across)
+    return tuple((x, y, start[2]) for y in up for x in across)
 
 
 def _circuit(power: PowerWork, opening_id: str) -> CircuitRecord | None:

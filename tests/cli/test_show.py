@@ -8,6 +8,7 @@ from jsonschema import Draft202012Validator
 
 from hwsched.cases import Catalogue, Hole, Leaf, Opening
 from hwsched.cases.case import Case
+from hwsched.cases.fit import Placement
 from hwsched.cli.command import run
 from hwsched.operations.showing import hole_record, show_schema
 
@@ -108,3 +109,20 @@ def test_a_channel_starts_below_its_face(door):
 def test_the_start_of_a_hole_from_the_key_side_is_unknown_without_a_thickness():
     case = Case(Opening("o", "M1"), (Leaf("l", "single"),), (), Catalogue({}, ""))
     assert hole_record(case, Hole("h", "single", "key", 60.0, 900.0, 8.0)).start_mm == (60.0, 900.0, None)
+
+
+def test_a_plates_four_screws_stand_inside_its_corners(door):
+    # Plate 40 x 120 mm with its lower left corner at 20, 1000: 6 mm inside each corner (common practice, unverified).
+    plate = Placement("single", "secured", "above", 20.0, 1000.0, 40.0, 120.0, 40.0, 1060.0)
+    screws = Hole("s", "single", "secured", 40.0, 1060.0, 2.8, count=4, purpose="fixing", by_template=True)
+    made = hole_record(door, screws, plate)
+    assert set(made.places_mm) == {(26.0, 1006.0, 0.0), (54.0, 1006.0, 0.0), (26.0, 1114.0, 0.0), (54.0, 1114.0, 0.0)}
+
+
+def test_where_only_the_part_tells_no_place_is_made_up(door):
+    plate = Placement("single", "secured", "above", 20.0, 1000.0, 40.0, 120.0, 40.0, 1060.0)
+    three = Hole("s", "single", "secured", 40.0, 1060.0, 2.8, count=3, purpose="fixing", by_template=True)
+    bolts = Hole("b", "single", "key", 70.0, 1000.0, 8.0, count=2, purpose="bolt", by_template=True)
+    assert hole_record(door, three, plate).places_mm is None
+    assert hole_record(door, bolts, plate).places_mm is None
+    assert hole_record(door, Hole("h", "single", "key", 70.0, 1000.0, 8.0)).places_mm == ((70.0, 1000.0, 45.0),)

@@ -22,7 +22,7 @@ _PART: Final = re.compile(r"\..*\.(?P<machine>[0-9a-f]{8})-(?P<process>[0-9]+)-[
 _A_DAY_S: Final = 86_400.0
 """A part of another machine's is taken for dead when nothing was written to it for so long."""
 _DESCRIPTOR: Final = re.compile(r"/(?:dev|proc/self)/fd/([0-9]+)")
-_STANDARD: Final = {"/dev/stdin": 0, "/dev/stdout": 1, "/dev/stderr": 2}
+_MOST_LINKS: Final = 40
 
 
 class UnwritableError(Exception):
@@ -49,7 +49,7 @@ def check_ending(path: Path, ending: str, what: str) -> None:
     UnwritableError
         Says which ending is accepted.
     """
-    if path.suffix.casefold() != ending and not _is_stream(path):
+    if path.suffix.casefold() != ending and not is_stream(path):
         raise UnwritableError(f"{path} cannot be written: {what} is written to a file ending {ending}")
 
 
@@ -86,7 +86,7 @@ def replacing(path: Path) -> Iterator[Path]:
     UnwritableError
         Where the folder cannot be written, the disk is full, or the path names a folder.
     """
-    if _is_stream(path):
+    if is_stream(path):
         with _beside_stream(path) as beside:
             yield beside
         return
@@ -154,7 +154,8 @@ def _beside_stream(path: Path) -> Iterator[Path]:
             shutil.copyfileobj(written, stream)
 
 
-def _is_stream(path: Path) -> bool:
+def is_stream(path: Path) -> bool:
+    """Tell whether a path names a device, a pipe or a descriptor of this process: what is written through."""
     if _descriptor(path) is not None:
         return True
     try:
@@ -171,11 +172,18 @@ def _opened(path: Path) -> IO[bytes]:
 
 
 def _descriptor(path: Path) -> int | None:
-    text = str(path)
-    if text in _STANDARD:
-        return _STANDARD[text]
-    found = _DESCRIPTOR.fullmatch(text)
-    return int(found[1]) if found else None
+    """Return the descriptor of this process that a path names, itself or by links, as ``/dev/stdout`` does."""
+    text = os.path.abspath(path)
+    for _ in range(_MOST_LINKS):
+        found = _DESCRIPTOR.fullmatch(text)
+        if found is not None:
+            return int(found[1])
+        try:
+            # Step by step: followed to the end, a link to a descriptor is a link to whatever file stands behind it.
+            text = os.path.abspath(os.path.join(os.path.dirname(text), os.readlink(text)))
+        except OSError:
+            return None
+    return None
 
 
 @cache

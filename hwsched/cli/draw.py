@@ -22,15 +22,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, output_file, print_json, tell_wrote
+    from hwsched.cli.session import opened, output_file, tell_wrote
     from hwsched.operations.drawing_views import draw
 
     with opened(arguments) as project, output_file(arguments.file, ".svg") as path:
         draw(project, arguments.mark, arguments.view, path, dark=arguments.dark, point=arguments.point)
-    if arguments.json and arguments.file != "-":
-        print_json({"file": arguments.file})
-    else:
-        tell_wrote(arguments.file)
+    tell_wrote(arguments, {})
     return DONE
 
 

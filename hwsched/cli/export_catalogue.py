@@ -17,15 +17,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, output_file, print_json, tell_wrote
+    from hwsched.cli.session import opened, output_file, tell_wrote
     from hwsched.operations.catalogue_export import export_catalogue
 
     with opened(arguments) as project, output_file(arguments.file, ".xlsx") as path:
         parts = export_catalogue(project, path)
-    if arguments.json and arguments.file != "-":
-        print_json({"file": arguments.file, "parts": parts})
-    else:
-        tell_wrote(arguments.file, f": {parts} parts")
+    tell_wrote(arguments, {"parts": parts}, f": {parts} parts")
     return DONE
 
 

@@ -94,10 +94,19 @@ def output_file(name: str, ending: str) -> Iterator[Path]:
         write_out(path)
 
 
-def tell_wrote(name: str, more: str = "") -> None:
-    """Say that a file was written, where nobody takes that for a part of what was written."""
-    streamed = name == "-" or name.startswith(("/dev/", "/proc/"))
-    print(f"Wrote {'to standard output' if name == '-' else name}{more}", file=sys.stderr if streamed else sys.stdout)
+def tell_wrote(arguments: argparse.Namespace, found: dict[str, Any], more: str = "") -> None:
+    """Say that the file argument was written; not where that would be taken for a part of what was written."""
+    from pathlib import Path
+
+    from hwsched.writing import is_stream
+
+    name = str(arguments.file)
+    if name == "-" or is_stream(Path(name)):
+        print(f"Wrote {'to standard output' if name == '-' else name}{more}", file=sys.stderr)
+    elif arguments.json:
+        print_json({"file": name, **found})
+    else:
+        print(f"Wrote {name}{more}")
 
 
 def _terminal() -> TextIO:

@@ -25,7 +25,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     import sys
 
-    from hwsched.cli.session import chosen_openings, opened, output_file, print_json, tell_wrote
+    from hwsched.cli.session import chosen_openings, opened, output_file, tell_wrote
     from hwsched.cli.verb import WRONG_USAGE
     from hwsched.exchange.survey_form import write_survey_form
     from hwsched.operations.survey_forms import write_form
@@ -41,10 +41,7 @@ def _run(arguments: argparse.Namespace) -> int:
                 filled = write_form(project, path, ids=ids, bare_unit=arguments.bare_unit)
         else:
             write_survey_form(path, bare_unit=arguments.bare_unit or "in")
-    if arguments.json and arguments.file != "-":
-        print_json({"file": arguments.file, "openings": filled})
-    else:
-        tell_wrote(arguments.file, f" with {filled} openings filled in" if filled else "")
+    tell_wrote(arguments, {"openings": filled}, f" with {filled} openings filled in" if filled else "")
     return DONE
 
 

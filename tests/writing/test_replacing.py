@@ -1,10 +1,10 @@
 """A file appears whole or not at all, through links and devices, and what killed writers left is cleared away."""
 
+import errno
 import os
 import subprocess
 import sys
 import threading
-from pathlib import Path
 
 import pytest
 
@@ -79,10 +79,22 @@ def test_a_pipe_is_written_through_and_stays_a_pipe(tmp_path):
     check_ending(pipe, ".xlsx", "a workbook")
 
 
-def test_a_full_device_is_told():
-    with pytest.raises(UnwritableError, match=r"/dev/full cannot be written"), replacing(Path("/dev/full")) as beside:
-        beside.write_text("x")
-    assert Path("/dev/full").is_char_device()
+def test_a_full_disk_is_told_and_the_old_file_stays(tmp_path):
+    path = tmp_path / "a.txt"
+    path.write_text("old")
+
+    def fill():
+        with replacing(path) as beside:
+            beside.write_text("half")
+            raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+
+    with pytest.raises(UnwritableError, match=r"a\.txt cannot be written: No space left"):
+        fill()
+    assert path.read_text() == "old"
+    assert list(tmp_path.iterdir()) == [path]
+
+
+# No test here names a device of the machine as its target: a program that is wrong would replace it, as root.
 
 
 def test_an_ending_that_says_something_else_is_refused(tmp_path):

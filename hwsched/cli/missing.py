@@ -21,14 +21,10 @@ def _run(arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
     from hwsched.cli.session import opened, print_json
-    from hwsched.operations.checking import check_openings
-    from hwsched.operations.return_visit import issue_return_visit
-    from hwsched.rules.missing import missing_facts
+    from hwsched.operations.return_visit import missing_and_visit
 
     with opened(arguments) as project:
-        checked = check_openings(project)
-        found = missing_facts((each.case.opening.mark, each.fit, each.findings) for each in checked)
-        files = issue_return_visit(project, Path(arguments.to), paper=arguments.paper) if arguments.to else []
+        found, files = missing_and_visit(project, Path(arguments.to) if arguments.to else None, paper=arguments.paper)
     if arguments.json:
         rows = [
             {"fact": f.fact, "label": f.label, "unblocks": list(f.alone), "needed_by": list(f.needed)} for f in found

@@ -17,29 +17,28 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json
-    from hwsched.operations.choosing import marks_by_id
-    from hwsched.operations.waiving import waivers
+    from hwsched.operations.waiving import waivers_with_marks
 
     with opened(arguments) as project:
-        found, marks = waivers(project), marks_by_id(project)
+        found = waivers_with_marks(project)
     rows = [
         {
             "rule": each.rule,
             "about": each.about,
             "scope": each.scope,
-            "mark": marks.get(each.opening_id or "", ""),
+            "mark": mark,
             "person": each.person,
             "reason": each.reason,
             "given_on": each.given_on.isoformat(),
             "until": each.until.isoformat() if each.until else None,
         }
-        for each in found
+        for each, mark in found
     ]
     if arguments.json:
         print_json(rows)
         return DONE
-    for each, row in zip(found, rows, strict=True):
-        print(f"{row['mark'] or 'project'}: {each.rule} {each.about} ({each.scope}): {each.words}")
+    for each, mark in found:
+        print(f"{mark or 'project'}: {each.rule} {each.about} ({each.scope}): {each.words}")
     if not rows:
         print("No waiver is given.")
     return DONE

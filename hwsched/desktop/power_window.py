@@ -21,7 +21,7 @@ from hwsched.desktop.trouble import tell_failure
 from hwsched.operations import hanging, laying
 from hwsched.operations.changes import Changes
 from hwsched.operations.power_import import import_power
-from hwsched.operations.powering import opening_levels, power_facts, power_work, project_catalogue
+from hwsched.operations.powering import opening_levels, power_as_it_stands, power_facts
 from hwsched.operations.undoing import newest
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.survey import CIRCUIT, RUN, SUPPLY
@@ -93,14 +93,12 @@ class PowerWindow(ToolWindow):
         """Work out anew what is laid, and show it."""
         workspace = self.desk.workspace
         project, checked, base = workspace.project, dict(workspace.checked), newest(workspace.project)
-        catalogue, style = project_catalogue(project), _style(project.length_style)
-        facts = power_facts(project)
 
         def read() -> Laid:
-            levels = cache(lambda: opening_levels(project))
-            return Laid(facts, power_work(project), levels, checked, catalogue, style, base)
+            facts, worked, catalogue, style = power_as_it_stands(project)
+            return Laid(facts, worked, cache(lambda: opening_levels(project)), checked, catalogue, _style(style), base)
 
-        if len(facts.runs) < _MANY:
+        if len(power_facts(project).runs) < _MANY:
             self._take(read())
         elif not self._reading.run("", lambda _progress, _cancelled: read(), self._take):
             self._again = True

@@ -1,10 +1,15 @@
 """The catalogue kept in memory, since a large one takes longer to read than an edited opening takes to check."""
 
+from typing import Final
+
 from sqlalchemy import Connection, select
 
 from hwsched.cases import Catalogue
 from hwsched.model.queries import latest_change, read_catalogue
 from hwsched.model.tables import CHANGE_ENTRY, KIT_CONTENT, PART
+
+WRITING: Final = "hwsched_writing"
+"""Execution option of a connection whose transaction writes."""
 
 
 class CatalogueMemory:
@@ -23,7 +28,9 @@ class CatalogueMemory:
             return read_catalogue(connection)
         same = held is not None and not _touched(connection, held[0])
         catalogue = held[1] if held is not None and same else read_catalogue(connection)
-        self._held = (latest, catalogue)
+        # What a change set in the making sees may be rolled back, and its number be given to another one.
+        if not connection.get_execution_options().get(WRITING):
+            self._held = (latest, catalogue)
         return catalogue
 
 

@@ -5,6 +5,7 @@ A project is a SQLite file on one machine, or a PostgreSQL database for an offic
 
 import platform
 import sqlite3
+import threading
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from datetime import UTC, datetime
@@ -16,7 +17,7 @@ from sqlalchemy.exc import DatabaseError
 
 from hwsched.model.address import read_address, shown_address
 from hwsched.model.bulk import new_ids
-from hwsched.model.catalogue_memory import CatalogueMemory
+from hwsched.model.catalogue_memory import WRITING, CatalogueMemory
 from hwsched.model.errors import (
     DamagedProjectError,
     ExistingProjectError,
@@ -38,12 +39,12 @@ from hwsched.quantities import LENGTH_STYLES, BareUnit
 BARE_UNITS: Final = get_args(BareUnit)
 """Units that a length typed without one can have in a project."""
 
-IMMEDIATE: Final = "hwsched_immediate"
-"""Execution option of a connection that will write: it takes its lock at once."""
-
 
 class Project:
     """An open project. Threads may share it: each reading and writing takes a connection of its own.
+
+    On one thread a reading within a reading, or within a writing, is part of it: whatever verbs a check, a page or an
+    export is put together from, all of them see one state.
 
     Parameters
     ----------
@@ -60,6 +61,7 @@ class Project:
         """Written down with every change set that is made through this handle."""
         self.catalogue = CatalogueMemory()
         """Reads the catalogue, and only when it has changed: ``project.catalogue.read(connection)``."""
+        self._here = threading.local()
 
     @property
     def place(self) -> str:
@@ -91,7 +93,14 @@ class Project:
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
-        """Read one consistent state; writers go on meanwhile and are not seen."""
+        """Read one consistent state; writers go on meanwhile and are not seen.
+
+        Within another reading of this thread it is the same state, within a change set what that has written is seen.
+        """
+        held: Connection | None = getattr(self._here, "connection", None)
+        if held is not None:
+            yield held
+            return
         with self._transaction(writing=False) as connection:
             yield connection
 
@@ -159,20 +168,26 @@ class Project:
 
     @contextmanager
     def _transaction(self, *, writing: bool) -> Iterator[Connection]:
+        outer: Connection | None = getattr(self._here, "connection", None)
+        if outer is not None and outer.get_execution_options().get(WRITING):
+            raise RuntimeError("a change set is begun within another one of the same thread: they would wait for ever")
         try:
             with self.engine.connect() as fresh:
-                if self.path:
-                    connection = fresh.execution_options(**{IMMEDIATE: writing})
-                else:
+                connection = fresh.execution_options(**{WRITING: writing})
+                if not self.path:
                     level: Literal["READ COMMITTED", "REPEATABLE READ"]
                     level = "READ COMMITTED" if writing else "REPEATABLE READ"
-                    connection = fresh.execution_options(isolation_level=level)
+                    connection = connection.execution_options(isolation_level=level)
                 with connection.begin():
                     if writing and not self.path:
                         # One writer at a time, as SQLite has it: change sets get numbers in the order of their commits.
                         connection.exec_driver_sql(f"SET LOCAL lock_timeout = {BUSY_MS}")
                         connection.exec_driver_sql(f"LOCK TABLE {CHANGE_SET.name} IN SHARE ROW EXCLUSIVE MODE")
-                    yield connection
+                    self._here.connection = connection
+                    try:
+                        yield connection
+                    finally:
+                        self._here.connection = outer
         except DatabaseError as error:
             refusal = self._refusal(error)
             if refusal is None:
@@ -320,7 +335,7 @@ def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
     @event.listens_for(engine, "begin")
     def begin(connection: Connection) -> None:
         # A writer takes its lock at once: two that read first and write later could never both go on.
-        immediate = connection.get_execution_options().get(IMMEDIATE)
+        immediate = connection.get_execution_options().get(WRITING)
         connection.exec_driver_sql("BEGIN IMMEDIATE" if immediate else "BEGIN")
 
     return engine
@@ -337,7 +352,7 @@ def server_engine(url: URL) -> Engine:
 def _fill(engine: Engine, row: dict[str, Any], guard: Callable[[Connection], None] | None = None) -> None:
     try:
         with engine.connect() as fresh:
-            connection = fresh.execution_options(**{IMMEDIATE: True})
+            connection = fresh.execution_options(**{WRITING: True})
             with connection.begin():
                 if guard:
                     guard(connection)

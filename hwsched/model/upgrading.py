@@ -9,9 +9,10 @@ from pathlib import Path
 
 from sqlalchemy import Connection
 
+from hwsched.model.catalogue_memory import WRITING
 from hwsched.model.errors import ForeignFileError, ProjectError
 from hwsched.model.migrating import is_current, revision_of, upgrade
-from hwsched.model.project import IMMEDIATE, Project, file_engine, place_of, server_engine
+from hwsched.model.project import Project, file_engine, place_of, server_engine
 from hwsched.model.sqlite_file import check_file, verified_copy
 
 
@@ -75,7 +76,7 @@ def _upgrade_file(path: Path, revision: str) -> Upgraded:
     copy = None
     try:
         with engine.connect() as fresh:
-            connection = fresh.execution_options(**{IMMEDIATE: True})
+            connection = fresh.execution_options(**{WRITING: True})
             # From here on nobody else writes: what is copied is what is changed.
             with connection.begin():
                 found = revision_of(connection)

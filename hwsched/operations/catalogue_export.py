@@ -8,9 +8,11 @@ from hwsched.model.project import Project
 from hwsched.model.queries import read_extra, read_own_fields
 from hwsched.model.tables import PART
 from hwsched.operations.own_fields import own_attributes
+from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 
 
+@of_one_state
 def export_catalogue(project: Project, path: Path) -> int:
     """Write every part, its kit and the project's own fields of parts.
 

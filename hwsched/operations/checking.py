@@ -21,6 +21,7 @@ from hwsched.operations.lock_points import Worked, worked
 from hwsched.operations.own_fields import own_attributes
 from hwsched.operations.packet_key import packet_key
 from hwsched.operations.powering import read_work
+from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.waivers import WaiverBook
 from hwsched.rules import in_rulebook
 from hwsched.rules.judging import check, of_opening
@@ -111,6 +112,7 @@ class Checker:
         return found
 
 
+@of_one_state
 def check_openings(
     project: Project,
     ids: Iterable[str] | None = None,
@@ -258,6 +260,7 @@ def worst(checked: Iterable[Checked]) -> Severity | None:
     return next((severity for severity in SEVERITIES if severity in found), None)
 
 
+@of_one_state
 def look_again(project: Project, ids: Iterable[str], *, checker: Checker, today: date | None = None) -> list[Checked]:
     """Check openings after an edit, working out anew what no longer belongs to the facts; nothing is stored.
 

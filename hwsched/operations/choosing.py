@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
 from hwsched.model.queries import opening_ids, read_cases
+from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import BARE_UNITS, LengthError, parse_length
 
 
@@ -35,12 +36,7 @@ def openings_of_building(project: Project, building: str) -> list[str]:
     return found
 
 
-def marks_by_id(project: Project) -> dict[str, str]:
-    """Return identifier to mark of every opening."""
-    with project.reading() as connection:
-        return {opening_id: mark for mark, opening_id in opening_ids(connection).items()}
-
-
+@of_one_state
 def row_of(project: Project, mark: str, where: str) -> tuple[str, str]:
     """Find what a person names on an opening.
 

@@ -17,6 +17,7 @@ from hwsched.operations.checking import Checker, look_again
 from hwsched.operations.choosing import openings_of_marks
 from hwsched.operations.lock_points import point_named
 from hwsched.operations.powering import opening_levels, power_work
+from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.render.screen import DARK, LIGHT
 from hwsched.render.svg import render_svg
@@ -42,6 +43,7 @@ SCALE: Final = 1 / 8
 """Letters keep their paper size, so this decides how large the opening is beside them."""
 
 
+@of_one_state
 def draw(project: Project, mark: str, view: str, path: Path, *, dark: bool = False, point: str | None = None) -> Path:
     """Write one view of an opening, or of what feeds openings, as SVG; the file appears whole or not at all.
 

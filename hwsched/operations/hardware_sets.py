@@ -23,6 +23,7 @@ from hwsched.operations.by_hand import ROLES
 from hwsched.operations.changes import Changes
 from hwsched.operations.checking import Cancelled, Progress, check_openings
 from hwsched.operations.lock_points import afresh
+from hwsched.operations.snapshot import of_one_state
 from hwsched.rules.judging import check, of_opening
 
 PROPOSED_ROLES = ("cylinder", "lock", "reader", "cam", "tailpiece", "unit", "lead-extension", "strike")
@@ -223,6 +224,7 @@ def assign_set(
     return Changes.of(change)
 
 
+@of_one_state
 def propose_sets(
     project: Project,
     ids: Iterable[str] | None = None,
@@ -276,6 +278,7 @@ def accept_sets(project: Project, proposed: Sequence[Proposed], *, who: str) -> 
     return Changes.of(change)
 
 
+@of_one_state
 def effect_of_lines(
     project: Project,
     set_id: str,

@@ -12,6 +12,7 @@ from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, read_cases, read_fits, read_settings
 from hwsched.operations.lock_points import worked
+from hwsched.operations.snapshot import of_one_state
 from hwsched.wiring import Fed, work_out
 
 
@@ -31,6 +32,12 @@ def power_work(project: Project, ids: Collection[str] | None = None, *, fresh: b
     with project.reading() as connection:
         catalogue, facts = project.catalogue.read(connection), read_power(connection)
         return read_work(connection, catalogue, facts, {}, ids, fresh=fresh)
+
+
+@of_one_state
+def power_as_it_stands(project: Project) -> tuple[PowerFacts, PowerWork, Catalogue, str]:
+    """Return all that is laid, worked out, with catalogue and style of lengths, of one state."""
+    return power_facts(project), power_work(project), project_catalogue(project), project.length_style
 
 
 def power_facts(project: Project) -> PowerFacts:

@@ -5,12 +5,29 @@ from pathlib import Path
 from hwsched.documents.return_visit import RETURN_VISIT, to_visit
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import Project
+from hwsched.operations.checking import check_openings
 from hwsched.operations.issuing import issue
+from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey_forms import write_form
 from hwsched.operations.viewing import project_view
 from hwsched.render.file_names import safe_file_name
+from hwsched.rules.missing import MissingFact, missing_facts
 
 
+@of_one_state
+def missing_and_visit(
+    project: Project, folder: Path | None, *, paper: str = "letter"
+) -> tuple[tuple[MissingFact, ...], list[Path]]:
+    """Return the facts that are missing, most useful first; with a folder, write the return visit of the same state.
+
+    Raises as `issue_return_visit`.
+    """
+    checked = check_openings(project)
+    found = missing_facts((each.case.opening.mark, each.fit, each.findings) for each in checked)
+    return found, issue_return_visit(project, folder, paper=paper) if folder is not None else []
+
+
+@of_one_state
 def issue_return_visit(project: Project, folder: Path, *, paper: str = "letter") -> list[Path]:
     """Write the sheet of all buildings, and a workbook a building.
 

@@ -9,9 +9,11 @@ from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, read_cases, read_extra, read_own_fields
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
 from hwsched.operations.own_fields import attribute_of
+from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import BARE_UNITS, BareUnit
 
 
+@of_one_state
 def write_form(project: Project, path: Path, *, ids: Sequence[str] | None = None, bare_unit: str | None = None) -> int:
     """Write the workbook.
 

@@ -12,12 +12,14 @@ from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_catalogue, read_set_names, read_settings, read_terms
 from hwsched.operations.checking import Checked, Checker, Progress, check_openings
 from hwsched.operations.powering import read_work
+from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.rules import RULEBOOK
 from hwsched.survey import OPENING
 from hwsched.wiring import Fed
 
 
+@of_one_state
 def project_view(
     project: Project,
     ids: Iterable[str] | None = None,

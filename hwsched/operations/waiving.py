@@ -6,7 +6,7 @@ from datetime import date
 from hwsched.cases.record import SCOPES, Waiver
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
-from hwsched.model.queries import read_settings
+from hwsched.model.queries import opening_ids, read_settings
 from hwsched.model.record_queries import read_waivers
 from hwsched.model.tables import WAIVER
 from hwsched.operations.accepting import mark_of, row_there
@@ -111,6 +111,13 @@ def waivers(project: Project) -> list[Waiver]:
     """Return all waivers, oldest first."""
     with project.reading() as connection:
         return read_waivers(connection)
+
+
+def waivers_with_marks(project: Project) -> list[tuple[Waiver, str]]:
+    """Return all waivers, oldest first, each with the mark of its opening; "" for the whole project."""
+    with project.reading() as connection:
+        marks = {opening_id: mark for mark, opening_id in opening_ids(connection).items()}
+        return [(each, marks.get(each.opening_id or "", "")) for each in read_waivers(connection)]
 
 
 def waivers_of(project: Project, rule: str, opening_id: str | None) -> list[Waiver]:

@@ -13,6 +13,7 @@ from hwsched.model.history import RowChange, changes_of
 from hwsched.model.project import Project
 from hwsched.operations.checking import Checked, Checker, look_again
 from hwsched.operations.choosing import openings_of_marks
+from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.quantities.money import Money
 from hwsched.rules import RULES, in_rulebook, limits_of, rule_named
@@ -51,6 +52,7 @@ class Why:
     """Name of the lock point that it is told of; empty for the opening, or where there is only one."""
 
 
+@of_one_state
 def why(project: Project, mark: str, about: str | None = None) -> tuple[Why, ...]:
     """Tell why an opening has what it has.
 

@@ -321,6 +321,52 @@ def test_a_reader_sees_one_state_while_another_writes(project):
         assert list(opening_ids(connection)) == ["1"]
 
 
+def test_a_reading_within_a_reading_is_part_of_it(project, empty_place):
+    with project.reading() as outer:
+        assert opening_ids(outer) == {}
+        with open_project(empty_place) as other, other.change("add", "one", "tester") as change:
+            change.insert(OPENING_TABLE, [{"mark": "1"}])
+        with project.reading() as inner:
+            assert inner is outer
+            assert opening_ids(inner) == {}
+        seen = []
+        thread = threading.Thread(target=lambda: seen.append(marks(project)))
+        thread.start()
+        thread.join()
+        assert seen == [["1"]]
+        assert opening_ids(outer) == {}
+    assert marks(project) == ["1"]
+
+
+def test_a_reading_within_a_change_sees_what_it_wrote(project):
+    with project.change("add", "one", "tester") as change:
+        change.insert(OPENING_TABLE, [{"mark": "1"}])
+        assert marks(project) == ["1"]
+    assert marks(project) == ["1"]
+
+
+def test_a_reading_that_fails_leaves_the_thread_free(project):
+    with pytest.raises(ZeroDivisionError), project.reading(), project.reading():
+        raise ZeroDivisionError
+    with project.change("add", "one", "tester") as change:
+        change.insert(OPENING_TABLE, [{"mark": "1"}])
+    assert marks(project) == ["1"]
+
+
+def test_a_change_within_a_change_is_a_mistake_and_not_a_wait(project):
+    with (
+        pytest.raises(RuntimeError, match="within another"),
+        project.change("add", "one", "tester"),
+        project.change("add", "two", "tester"),
+    ):
+        pytest.fail("two change sets at once")
+
+
+def marks(project):
+    with project.reading() as connection:
+        return sorted(opening_ids(connection))
+
+
 def test_threads_write_one_after_the_other(project):
     failures = []
 

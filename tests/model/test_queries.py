@@ -1,5 +1,6 @@
 """Reading a project into plain values."""
 
+import contextlib
 import json
 from dataclasses import replace
 
@@ -10,6 +11,7 @@ from hwsched.cases import Chosen, Fit, Leaf, Part, Placed, Settings
 from hwsched.model.catalogue_memory import CatalogueMemory
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.placing import levels_for
+from hwsched.model.project import open_project
 from hwsched.model.queries import (
     latest_change,
     natural,
@@ -185,7 +187,7 @@ def test_a_catalogue_changes_by_part_and_by_kit(project):
     assert len(set(keys)) == 3
 
 
-def test_the_catalogue_in_memory_is_read_again_after_a_change_only(project):
+def test_the_catalogue_in_memory_is_read_again_after_a_change_only(project, empty_place):
     with change(project) as made:
         write_parts(made, PARTS, "catalogue.xlsx")
     memory = CatalogueMemory()
@@ -198,7 +200,7 @@ def test_the_catalogue_in_memory_is_read_again_after_a_change_only(project):
         assert memory.read(earlier) is first
         with change(project) as made:
             write_parts(made, [Part("C-3", "cam")], "more.xlsx")
-        with project.reading() as connection:
+        with open_project(empty_place) as other, other.reading() as connection:
             second = memory.read(connection)
             assert "C-3" in second.parts
         # The earlier transaction goes on seeing what it saw, and spoils nothing for others.
@@ -221,6 +223,21 @@ def test_the_catalogue_in_memory_knows_a_kit_that_changed_alone(project):
         with change(project) as made:
             write_parts(made, [replace(plain, kit=kit)], "kits.xlsx")
         assert kit_now() == kit
+
+
+def test_what_a_change_set_in_the_making_sees_of_the_catalogue_is_not_remembered(project, empty_place):
+    with change(project) as made:
+        write_parts(made, PARTS, "catalogue.xlsx")
+    memory = CatalogueMemory()
+    with contextlib.suppress(ZeroDivisionError), change(project) as made:
+        write_parts(made, [Part("C-3", "cam")], "more.xlsx")
+        assert "C-3" in memory.read(made.connection).parts
+        raise ZeroDivisionError
+    # The number of the change set that was rolled back goes to the next one.
+    with open_project(empty_place) as other, change(other) as made:
+        write_parts(made, [Part("C-4", "cam")], "other.xlsx")
+    with project.reading() as connection:
+        assert set(memory.read(connection).parts) == {*(part.number for part in PARTS), "C-4"}
 
 
 def test_settings(project):

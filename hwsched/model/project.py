@@ -33,6 +33,7 @@ from hwsched.model.server import refusal_of_server
 from hwsched.model.sound_values import check_values
 from hwsched.model.sqlite_file import BUSY_MS, check_file, make_file, refusal_of
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
+from hwsched.model.touched import tell
 from hwsched.model.written import note
 from hwsched.quantities import LENGTH_STYLES, BareUnit
 
@@ -147,6 +148,8 @@ class Project:
             change = Change(connection, verb, summary, who, self.session, kind, base)
             yield change
             change.finish()
+            if change.number is not None:
+                tell(connection, change.number)
         note(change)
 
     def close(self) -> None:

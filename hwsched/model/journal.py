@@ -4,7 +4,8 @@ Here belong inserting, updating and deleting rows with their entries, all in bul
 `reverting`, reading the journal in `history`.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import Any, Final, Literal
@@ -118,6 +119,8 @@ class Change:
         """Names of the tables that it touched."""
         self.added: list[str] = []
         """Identifiers of the rows that it inserted, in order."""
+        self.said: list[str] = []
+        """Sentences of the verbs that were parts of it, in order."""
         self._part_ids: set[str] = set()
         self._stood_on: set[str] = set()
         self._failed = False
@@ -127,6 +130,29 @@ class Change:
     def require(self, verb: str) -> None:
         """Refuse a verb that the person's role does not do; raises NotAllowedError."""
         require(self.connection, self.who, verb)
+
+    @contextmanager
+    def part(self, verb: str, summary: str, kind: Kind) -> Iterator[None]:
+        """Let another verb write into it: its sentence is kept beside; where it fails, nothing of the whole is written.
+
+        Parameters
+        ----------
+        verb, summary, kind
+            Of the other verb; it must be one that the person's role does.
+        """
+        self.require(verb)
+        if kind != "edit":
+            raise RuntimeError(f"an {kind} cannot be a part of another change set")
+        own, self.summary = self.summary, summary
+        try:
+            yield
+        except BaseException:
+            self._failed = True
+            raise
+        else:
+            self.said.append(self.summary)
+        finally:
+            self.summary = own
 
     def insert(self, table: Table, rows: Iterable[Mapping[str, Any]], origins: Origins = None) -> list[str]:
         """Insert rows.

@@ -44,8 +44,8 @@ BARE_UNITS: Final = get_args(BareUnit)
 class Project:
     """An open project. Threads may share it: each reading and writing takes a connection of its own.
 
-    On one thread a reading within a reading, or within a writing, is part of it: whatever verbs a check, a page or an
-    export is put together from, all of them see one state.
+    On one thread a reading within a reading or a change set is part of it, and so is a change set within another:
+    whatever verbs a check, a page or a step is put together from, they see one state and are written whole.
 
     Parameters
     ----------
@@ -117,6 +117,8 @@ class Project:
     ) -> Iterator[Change]:
         """Make one change set in one transaction; written whole, or not at all when anything is raised.
 
+        Within another one of this thread it is a part of that: verbs that call verbs make one step, with one undo.
+
         Parameters
         ----------
         verb : str
@@ -144,9 +146,18 @@ class Project:
         ConflictError
             At the end; with what was seen, what is there now, who changed it and when.
         """
+        outer: Change | None = getattr(self._here, "change", None)
+        if outer is not None:
+            with outer.part(verb, summary, kind):
+                yield outer
+            return
         with self._transaction(writing=True) as connection:
             change = Change(connection, verb, summary, who, self.session, kind, base)
-            yield change
+            self._here.change = change
+            try:
+                yield change
+            finally:
+                self._here.change = None
             change.finish()
             if change.number is not None:
                 tell(connection, change.number)
@@ -173,7 +184,7 @@ class Project:
     def _transaction(self, *, writing: bool) -> Iterator[Connection]:
         outer: Connection | None = getattr(self._here, "connection", None)
         if outer is not None and outer.get_execution_options().get(WRITING):
-            raise RuntimeError("a change set is begun within another one of the same thread: they would wait for ever")
+            raise RuntimeError("a thread that writes already would wait for itself for ever")
         try:
             with self.engine.connect() as fresh:
                 connection = fresh.execution_options(**{WRITING: writing})

@@ -1,5 +1,6 @@
 """Opening, making and refusing projects."""
 
+import contextlib
 import os
 import pwd
 import shutil
@@ -17,6 +18,7 @@ from sqlalchemy.exc import OperationalError
 
 from hwsched.model import errors, sqlite_file
 from hwsched.model import project as project_module
+from hwsched.model.history import history
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import opening_ids
 from hwsched.model.schema import APPLICATION_ID
@@ -353,13 +355,59 @@ def test_a_reading_that_fails_leaves_the_thread_free(project):
     assert marks(project) == ["1"]
 
 
-def test_a_change_within_a_change_is_a_mistake_and_not_a_wait(project):
+def test_a_change_within_a_change_is_part_of_it(project):
+    def add(mark):
+        with project.change("add", f"Add {mark}", "ben") as change:
+            change.insert(OPENING_TABLE, [{"mark": mark}])
+            change.summary = f"Add {mark} at last"
+
+    with project.change("both", "Add both", "ann") as change:
+        add("1")
+        add("2")
+        assert change.said == ["Add 1 at last", "Add 2 at last"]
+    assert marks(project) == ["1", "2"]
+    with project.reading() as connection:
+        (step,) = history(connection)
+    assert (step.number, step.verb, step.summary, step.who, step.rows) == (1, "both", "Add both", "ann", 2)
+    add("3")
+    with project.reading() as connection:
+        assert [step.verb for step in history(connection)] == ["both", "add"]
+
+
+def test_a_part_that_fails_takes_the_whole_along(project):
+    def both(swallow):
+        with project.change("both", "Add both", "ann") as change:
+            change.insert(OPENING_TABLE, [{"mark": "1"}])
+            with contextlib.suppress(ZeroDivisionError if swallow else ()), project.change("add", "Add", "ann") as part:
+                part.insert(OPENING_TABLE, [{"mark": "2"}])
+                raise ZeroDivisionError
+
+    with pytest.raises(ZeroDivisionError):
+        both(swallow=False)
+    with pytest.raises(RuntimeError, match="goes on after one of its edits was refused"):
+        both(swallow=True)
+    assert marks(project) == []
+    with project.change("add", "one", "tester") as change:
+        change.insert(OPENING_TABLE, [{"mark": "3"}])
+    assert marks(project) == ["3"]
+
+
+def test_an_undo_is_never_a_part(project):
     with (
-        pytest.raises(RuntimeError, match="within another"),
-        project.change("add", "one", "tester"),
-        project.change("add", "two", "tester"),
+        pytest.raises(RuntimeError, match="cannot be a part"),
+        project.change("both", "Both", "ann"),
+        project.change("undo", "Undo", "ann", kind="undo", target=1),
     ):
-        pytest.fail("two change sets at once")
+        pytest.fail("an undo within a step")
+
+
+def test_a_thread_that_writes_does_not_wait_for_itself(project):
+    with (
+        pytest.raises(RuntimeError, match="wait for itself"),
+        project.change("add", "one", "tester"),
+        project.writing(),
+    ):
+        pytest.fail("two writings at once")
 
 
 def marks(project):

@@ -58,9 +58,10 @@ def _run(arguments: argparse.Namespace) -> int:
         ids = asked_openings(project, arguments)
         with progress_bar("What if", arguments.json) as progress:
             answer = what_if(project, question, ids, progress=progress)
-        steps = accept_answer(project, answer, who=who(arguments)) if arguments.accept else []
+        step = accept_answer(project, answer, who=who(arguments)).number if arguments.accept else None
     if arguments.json:
-        print_json({"differences": differences_json(answer.differences), "change_sets": [s.number for s in steps]})
+        steps = [] if step is None else [step]
+        print_json({"differences": differences_json(answer.differences), "change_sets": steps})
         return DONE
     print_differences(answer.differences)
     print(f"{len(answer.differences)} of {len(answer.asked)} openings would be different.")

@@ -127,10 +127,9 @@ def read_catalogue(connection: Connection) -> Catalogue:
     kit_query = select(KIT_CONTENT.c.part_id, KIT_CONTENT.c.number, KIT_CONTENT.c.quantity)
     for part_id, number, quantity in connection.execute(kit_query.order_by(KIT_CONTENT.c.number)):
         kits[part_id].append((number, quantity))
-    parts: dict[str, Part] = {}
-    digest, ranks = hashlib.sha256(), hashlib.sha256()
-    for row in connection.execute(select(PART).order_by(PART.c.number)):
-        part = Part(
+    rows = connection.execute(select(PART).order_by(PART.c.number))
+    return catalogue_of(
+        Part(
             number=row.number,
             kind=row.kind,
             description=row.description or "",
@@ -145,6 +144,15 @@ def read_catalogue(connection: Connection) -> Catalogue:
             attributes=row.attributes,
             kit=tuple(kits.get(row.id, ())),
         )
+        for row in rows
+    )
+
+
+def catalogue_of(found: Iterable[Part]) -> Catalogue:
+    """Return parts, in the order of their numbers, as a catalogue with the keys of its content."""
+    parts: dict[str, Part] = {}
+    digest, ranks = hashlib.sha256(), hashlib.sha256()
+    for part in found:
         parts[part.number] = part
         digest.update(json_text([getattr(part, name) for name in _PART_FACTS]).encode())
         if part.stock is not None or part.preferred is not None:

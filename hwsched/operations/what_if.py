@@ -4,29 +4,38 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
-from hwsched.attributes import Attribute
 from hwsched.calc.cost import Cost
 from hwsched.cases import Case, Catalogue, Chosen, Finding, Fit, LockPoint, PointFit
 from hwsched.cases.case_key import case_key
 from hwsched.cases.fit import together
 from hwsched.cases.power import PowerFacts
-from hwsched.exchange.catalogue_book import read_catalogue as read_book
 from hwsched.exchange.problems import InputRejected
 from hwsched.fitting import fit
 from hwsched.fitting.candidate import holes_in
 from hwsched.fitting.costing import price_openings
 from hwsched.model.errors import ValueRefusedError
+from hwsched.model.journal import Change
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, first_points, read_cases, read_fits, read_own_fields, read_terms
+from hwsched.model.queries import (
+    by_opening,
+    catalogue_of,
+    first_points,
+    latest_change,
+    read_cases,
+    read_fits,
+    read_terms,
+)
+from hwsched.model.touched import touched_since
 from hwsched.operations.by_hand import ROLES, write_choices
-from hwsched.operations.catalogue_import import import_catalogue
+from hwsched.operations.catalogue_import import CatalogueFile, read_catalogue_file, write_catalogue_file
 from hwsched.operations.changes import Changes
-from hwsched.operations.fitting_openings import fit_openings
+from hwsched.operations.fits_within import FitMemory, change_and_fit
 from hwsched.operations.hardware_sets import effect_between
 from hwsched.operations.lock_points import afresh
-from hwsched.operations.own_fields import own_attributes
+from hwsched.operations.prepared import NotReadyError
 from hwsched.operations.settings import PREFERENCES, check_limits, set_settings
+from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
 from hwsched.rules import RULEBOOK
 from hwsched.rules.judging import check, of_opening
 from hwsched.wiring import Fed, work_out
@@ -100,6 +109,18 @@ class Answer:
     """Openings that were looked at."""
     differences: tuple[Difference, ...]
     """Openings that would change, in the project's order."""
+    basis: "Basis" = field(compare=False, repr=False)
+
+
+@dataclass(slots=True)
+class Basis:
+    """What an answer stands on, and what was worked out for it."""
+
+    state: int
+    """Change set at which it held last."""
+    file: CatalogueFile | None
+    """The catalogue that was asked about, as it was read."""
+    known: _Known = field(default_factory=dict)
 
 
 def what_if(
@@ -129,18 +150,31 @@ def what_if(
         For what is asked that cannot be.
     """
     _check(question)
+    file = read_catalogue_file(project, question.catalogue) if question.catalogue is not None else None
+    return _answered(project, question, ids, Basis(0, file), progress, cancelled)
+
+
+def _answered(
+    project: Project,
+    question: Question,
+    ids: Sequence[str] | None,
+    basis: Basis,
+    progress: Callable[[int, int], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> Answer:
+    """Work out an answer; what the basis knows already costs nothing."""
     with project.reading() as connection:
+        state = latest_change(connection)
         catalogue = project.catalogue.read(connection)
         openings = list(by_opening(read_cases(connection, None if ids is None else list(ids), catalogue)))
-        own = own_attributes(read_own_fields(connection), "part")
         terms, laid = read_terms(connection), read_power(connection)
         wanted = _beside(laid, [cases[0].opening.id for cases in openings])
         beside = list(by_opening(read_cases(connection, wanted, catalogue)))
-    other = _catalogue(catalogue, question.catalogue, own)
+    other = _catalogue(catalogue, basis.file)
     for choice in question.choices:
         if other.get(choice.part) is None:
             raise ValueRefusedError("part", f"the catalogue has no part '{choice.part}'")
-    known: _Known = {}
+    known = basis.known
     rows: list[tuple[_Opening, _Opening]] = []
     for done, cases in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
@@ -189,31 +223,89 @@ def what_if(
                 effect.why if effect else "",
             )
         )
-    return Answer(question, tuple(row[0].case.opening.id for row in rows), tuple(found))
+    asked_ids = tuple(row[0].case.opening.id for row in rows)
+    return Answer(question, asked_ids, tuple(found), Basis(state, basis.file, known))
 
 
-def accept_answer(project: Project, answer: Answer, *, who: str) -> list[Changes]:
-    """Make it so: catalogue, settings and choices of the question as steps of the journal, then the fits.
+def accept_answer(
+    project: Project,
+    answer: Answer,
+    *,
+    who: str,
+    progress: Callable[[int, int], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> Changes:
+    """Make it so: catalogue, settings and choices of the question, and the fits that follow, as one step.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    answer : Answer
+        As it was shown.
+    who : str
+        For the journal.
+    progress, cancelled : callable, optional
+        Told how far it is; asked whether to stop: then nothing is changed.
 
     Raises
     ------
+    ValueRefusedError
+        Where the catalogue's file is not the one that was shown any more.
+    ShownOtherwiseError
+        Where others changed what was asked about, so that something else would be different; with the new answer.
     InputRejected, ValueRefusedError
-        As the verbs that do it.
+        As the verbs that do it; nothing is changed in any case.
     """
-    question, made = answer.question, []
-    if question.catalogue is not None:
-        made.append(import_catalogue(project, question.catalogue, who=who).changes)
-    if question.limits or question.rules_off or question.prefer is not None:
-        made.append(
-            set_settings(project, who=who, limits=question.limits, rules_off=question.rules_off, prefer=question.prefer)
-        )
-    if question.choices:
-        with project.reading() as connection:
-            firsts = first_points(connection, answer.asked)
-        from_question = {firsts[each]: question.choices for each in answer.asked if each in firsts}
-        made.append(choose_many(project, from_question, who=who, summary="Choose as asked in a what-if"))
-    made.append(fit_openings(project, answer.asked, who=who)[0])
-    return [changes for changes in made if changes.number is not None]
+    question, basis = answer.question, answer.basis
+    if basis.file is not None:
+        check_file(basis.file.path, basis.file.key)
+
+    def look() -> None:
+        file = None
+        if basis.file is not None:
+            file = read_catalogue_file(project, basis.file.path)
+            check_file(basis.file.path, basis.file.key)
+        now = _answered(project, question, answer.asked, Basis(0, file, basis.known))
+        if (now.asked, now.differences) != (answer.asked, answer.differences):
+            raise ShownOtherwiseError(_changed(answer, now), now)
+        basis.state, basis.file = now.basis.state, file
+
+    def write(change: Change, last: bool) -> Sequence[str]:
+        if touched_since(change.connection, basis.state):
+            if not last:
+                raise NotReadyError(look)
+            look()
+        if basis.file is not None:
+            with project.change("import-catalogue", "", who) as part:
+                write_catalogue_file(part, basis.file)
+        if question.limits or question.rules_off or question.prefer is not None:
+            set_settings(
+                project, who=who, limits=question.limits, rules_off=question.rules_off, prefer=question.prefer
+            )  # fmt: skip
+        if question.choices:
+            firsts = first_points(change.connection, answer.asked)
+            from_question = {firsts[each]: question.choices for each in answer.asked if each in firsts}
+            choose_many(project, from_question, who=who, summary="Choose as asked in a what-if")
+        change.summary = "; ".join([*change.said, f"fit {len(answer.asked)} openings"])
+        return answer.asked
+
+    memory = FitMemory()
+    for (key, _), (found, _) in basis.known.items():
+        memory.keep(key, found)
+    return change_and_fit(
+        project, "accept-what-if", "Make a what-if so", who, write, memory=memory, progress=progress,
+        cancelled=cancelled,
+    )  # fmt: skip
+
+
+def _changed(before: Answer, now: Answer) -> str:
+    """Say which openings would be different in another way than was shown."""
+    was = {each.opening_id: each for each in before.differences}
+    would = {each.opening_id: each for each in now.differences}
+    other = (*before.differences, *now.differences)
+    marks = [each.mark for each in other if was.get(each.opening_id) != would.get(each.opening_id)]
+    return changed_meanwhile(list(dict.fromkeys(marks)) or ["the openings that were asked about"])
 
 
 def successors(
@@ -298,14 +390,13 @@ def _check(question: Question) -> None:
             raise ValueRefusedError("role", f"'{choice.role}' is no role; accepted: {', '.join(ROLES)}")
 
 
-def _catalogue(catalogue: Catalogue, path: Path | None, own: Sequence[Attribute]) -> Catalogue:
-    if path is None:
+def _catalogue(catalogue: Catalogue, file: CatalogueFile | None) -> Catalogue:
+    if file is None:
         return catalogue
-    read = read_book(path, own_fields=own, known=frozenset(catalogue.parts))
-    if read.problems:
-        raise InputRejected(read.problems)
+    if file.read.problems:
+        raise InputRejected(file.read.problems)
     parts = dict(catalogue.parts)
-    for part in read.parts:
+    for part in file.read.parts:
         held = parts.get(part.number)
         if held is not None:
             # As when it is taken in: stock and preference that it does not tell are kept.
@@ -315,7 +406,7 @@ def _catalogue(catalogue: Catalogue, path: Path | None, own: Sequence[Attribute]
                 preferred=held.preferred if part.preferred is None else part.preferred,
             )
         parts[part.number] = replace(part, kit=tuple(sorted(part.kit)))
-    return Catalogue(parts, f"what-if {path}", f"what-if {path}")
+    return catalogue_of(parts[number] for number in sorted(parts))
 
 
 def _beside(laid: PowerFacts, ids: Sequence[str]) -> list[str]:

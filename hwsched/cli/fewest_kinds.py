@@ -24,7 +24,6 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import asked_openings, opened, print_json, told_steps, who
     from hwsched.operations.fewest_kinds import accept_fewest, fewest_kinds
-    from hwsched.operations.fitting_openings import fit_openings
     from hwsched.quantities.money import Money
 
     with opened(arguments) as project:
@@ -41,7 +40,6 @@ def _run(arguments: argparse.Namespace) -> int:
         change_set = None
         if arguments.accept and found.choices:
             change_set = accept_fewest(project, found, who=who(arguments)).number
-            fit_openings(project, list(found.changing), who=who(arguments))
     if arguments.json:
         print_json(
             {

@@ -1,7 +1,7 @@
 """The warehouse's wish: as few different parts as serve, over a building or the project, traded against cost."""
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
 from decimal import Decimal
 from time import monotonic
 
@@ -12,11 +12,16 @@ from hwsched.cases import Case, Chosen, Fit
 from hwsched.cases.case_key import case_key
 from hwsched.fitting import alternatives
 from hwsched.model.errors import ValueRefusedError
+from hwsched.model.journal import Change
 from hwsched.model.project import Project
-from hwsched.model.queries import read_cases
+from hwsched.model.queries import latest_change, read_cases
+from hwsched.model.touched import touched_since
+from hwsched.operations.by_hand import write_choices
 from hwsched.operations.changes import Changes
+from hwsched.operations.fits_within import change_and_fit
 from hwsched.operations.hardware_sets import Line, lines_of
-from hwsched.operations.what_if import choose_many
+from hwsched.operations.prepared import NotReadyError
+from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile
 from hwsched.quantities.money import ZERO, product, summed
 
 
@@ -43,11 +48,33 @@ class FewestKinds:
     """That have an alternative at all."""
     left_out: tuple[str, ...]
     """Marks of those that have none, or whose parts have no price that can be told in one currency."""
+    basis: "Basis" = field(compare=False, repr=False)
 
     @property
     def changing(self) -> tuple[str, ...]:
         """Openings whose choice differs."""
         return tuple(dict.fromkeys(self.opening_of.values()))
+
+
+Offer = tuple[Decimal, str, tuple[str, ...], tuple[Line, ...]]
+"""An alternative of a lock point: cost, currency, different parts, and the lines by which it is chosen."""
+_Known = dict[str, tuple[Fit, ...]]
+"""Alternatives by the key of the case."""
+_Groups = dict[str, tuple[list[Case], tuple[Fit, ...]]]
+"""Key of a case to the lock points that have it, and its priced alternatives."""
+
+
+@dataclass(slots=True)
+class Basis:
+    """What a choice stands on, and what was worked out for it."""
+
+    state: int
+    """Change set at which it held last."""
+    offers: Mapping[str, tuple[Offer, ...]]
+    """What was chosen among, by lock point."""
+    openings: tuple[str, ...]
+    """Openings of these points."""
+    known: _Known
 
 
 def fewest_kinds(
@@ -87,25 +114,8 @@ def fewest_kinds(
     ValueRefusedError
         Where no choice keeps the limit, or nothing was found in time.
     """
-    with project.reading() as connection:
-        cases = list(read_cases(connection, None if ids is None else list(ids), project.catalogue.read(connection)))
-    groups: dict[str, tuple[list[Case], tuple[Fit, ...]]] = {}
-    left_out: list[str] = []
-    unpriced: dict[str, None] = {}
-    for done, case in enumerate(cases):
-        if cancelled is not None and cancelled():
-            raise ValueRefusedError("fewest kinds", "stopped before anything was found")
-        if progress is not None and done % 16 == 0:
-            progress(f"alternatives of opening {done + 1} of {len(cases)}", None)
-        key = case_key(case)
-        if key not in groups:
-            found = alternatives(case)
-            groups[key] = ([], tuple(each for each in found if not each.cost_needs))
-            unpriced.update((need, None) for each in found for need in each.cost_needs)
-        if groups[key][1]:
-            groups[key][0].append(case)
-        elif case.opening.mark not in left_out:
-            left_out.append(case.opening.mark)
+    known: _Known = {}
+    state, groups, left_out, unpriced = _offered(project, ids, known, progress, cancelled)
     asked = [
         Group(key, len(here), [Alternative(each.cost, _kinds(each)) for each in ways])
         for key, (here, ways) in groups.items()
@@ -123,21 +133,106 @@ def fewest_kinds(
             choice = fewest(asked, limits)
     except InputError as error:
         raise ValueRefusedError(error.field, error.message) from error
-    return _told(groups, choice, left_out)
+    openings = dict.fromkeys(case.opening.id for here, _ in groups.values() for case in here)
+    return _told(groups, choice, left_out, Basis(state, _offers(groups), tuple(openings), known))
 
 
-def accept_fewest(project: Project, found: FewestKinds, *, who: str) -> Changes:
-    """Choose the parts by hand at the openings whose choice differs; raises ValueRefusedError."""
+def _offered(
+    project: Project,
+    ids: Sequence[str] | None,
+    known: _Known,
+    progress: Callable[[str, float | None], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> tuple[int, _Groups, list[str], Iterable[str]]:
+    """Return the state that was read, what can be chosen among, marks without anything, and the prices they need."""
+    with project.reading() as connection:
+        state = latest_change(connection)
+        cases = list(read_cases(connection, None if ids is None else list(ids), project.catalogue.read(connection)))
+    groups: _Groups = {}
+    left_out: list[str] = []
+    unpriced: dict[str, None] = {}
+    for done, case in enumerate(cases):
+        if cancelled is not None and cancelled():
+            raise ValueRefusedError("fewest kinds", "stopped before anything was found")
+        if progress is not None and done % 16 == 0:
+            progress(f"alternatives of opening {done + 1} of {len(cases)}", None)
+        key = case_key(case)
+        if key not in known:
+            known[key] = tuple(alternatives(case))
+        if key not in groups:
+            groups[key] = ([], tuple(each for each in known[key] if not each.cost_needs))
+            unpriced.update((need, None) for each in known[key] for need in each.cost_needs)
+        if groups[key][1]:
+            groups[key][0].append(case)
+        elif case.opening.mark not in left_out:
+            left_out.append(case.opening.mark)
+    return state, groups, left_out, unpriced
+
+
+def _offers(groups: _Groups) -> dict[str, tuple[Offer, ...]]:
+    return {
+        case.point.id: tuple((each.cost, each.currency, _kinds(each), lines_of(each)) for each in found)
+        for here, found in groups.values()
+        for case in here
+    }
+
+
+def accept_fewest(
+    project: Project,
+    found: FewestKinds,
+    *,
+    who: str,
+    progress: Callable[[int, int], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> Changes:
+    """Choose the parts by hand at the openings whose choice differs, and fit them, as one step.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    found : FewestKinds
+        As it was shown.
+    who : str
+        For the journal.
+    progress, cancelled : callable, optional
+        Told how far the fits are; asked whether to stop: then nothing is changed.
+
+    Raises
+    ------
+    ShownOtherwiseError
+        Where others changed what was chosen among.
+    ValueRefusedError
+        For a part that is gone.
+    """
+    basis = found.basis
     choices = {
         point: tuple(Chosen(line.role, line.part, line.quantity) for line in lines)
         for point, lines in found.choices.items()
     }
     summary = f"Choose parts of {len(found.changing)} openings for {len(found.after_kinds)} different parts in all"
-    return choose_many(project, choices, who=who, summary=summary)
+
+    def look() -> None:
+        state, groups, _, _ = _offered(project, basis.openings, basis.known)
+        now = _offers(groups)
+        if now != basis.offers:
+            other = [found.marks[each] for each, offers in basis.offers.items() if now.get(each) != offers]
+            raise ShownOtherwiseError(changed_meanwhile(other))
+        basis.state = state
+
+    def write(change: Change, last: bool) -> Collection[str]:
+        if touched_since(change.connection, basis.state):
+            if not last:
+                raise NotReadyError(look)
+            look()
+        write_choices(change, choices)
+        return list(found.changing)
+
+    return change_and_fit(project, "choose-parts", summary, who, write, progress=progress, cancelled=cancelled)
 
 
 def _told(
-    groups: Mapping[str, tuple[list[Case], tuple[Fit, ...]]], choice: Choice, left_out: Sequence[str]
+    groups: Mapping[str, tuple[list[Case], tuple[Fit, ...]]], choice: Choice, left_out: Sequence[str], basis: Basis
 ) -> FewestKinds:
     choices: dict[str, tuple[Line, ...]] = {}
     marks: dict[str, str] = {}
@@ -161,7 +256,7 @@ def _told(
     return FewestKinds(
         tuple(sorted(before)), choice.kinds, cost, choice.cost, currency, choice.gap, choices, marks, opening_of,
         len(openings),
-        tuple(left_out),
+        tuple(left_out), basis,
     )  # fmt: skip
 
 

@@ -22,8 +22,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json, told_steps, who
-    from hwsched.operations.fitting_openings import fit_openings
-    from hwsched.operations.siting import accept_siting, propose_siting
+    from hwsched.operations.siting import propose_siting
+    from hwsched.operations.siting_accepting import accept_siting
 
     with opened(arguments) as project:
         with told_steps(arguments.json) as progress:
@@ -38,7 +38,6 @@ def _run(arguments: argparse.Namespace) -> int:
         change_set = None
         if arguments.accept:
             change_set = accept_siting(project, found, who=who(arguments)).number
-            fit_openings(project, list(found.siting.pairs), who=who(arguments))
     names, siting = found.names, found.siting
     if arguments.json:
         print_json(

@@ -19,7 +19,8 @@ from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.model.errors import ChangeError, ProjectError
 from hwsched.operations.fitting_openings import fit_openings
-from hwsched.operations.siting import Proposal, accept_siting, propose_siting
+from hwsched.operations.siting import Proposal, propose_siting
+from hwsched.operations.siting_accepting import accept_siting
 from hwsched.operations.siting_comparison import Comparison, Standing, compare_siting
 
 _NOTHING_YET: Final = "Fewest supplies first, then least wire. Nothing is changed before you accept."

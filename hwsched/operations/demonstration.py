@@ -21,7 +21,8 @@ from hwsched.operations.fitting_openings import fit_openings
 from hwsched.operations.issuing import issue
 from hwsched.operations.power_import import import_power
 from hwsched.operations.powering import power_work
-from hwsched.operations.siting import accept_siting, propose_siting
+from hwsched.operations.siting import propose_siting
+from hwsched.operations.siting_accepting import accept_siting
 from hwsched.operations.survey_import import import_survey
 from hwsched.operations.viewing import project_view
 from hwsched.paths import SAMPLE

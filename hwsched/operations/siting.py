@@ -1,7 +1,10 @@
-"""Where supplies go: the siting of a building's supplies proposed, compared with what stands, and accepted."""
+"""Where supplies go: the siting of a building's supplies proposed, with what would stand.
+
+Accepting a proposal stands in `siting_accepting`.
+"""
 
 from collections.abc import Callable, Collection, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from math import fsum
 
 from sqlalchemy import Connection
@@ -11,16 +14,13 @@ from hwsched.calc.conductor import conductor
 from hwsched.calc.siting import DEFAULT_TIME_S, Demand, NoSitingError, Problem, Siting, SupplyPlace, site
 from hwsched.cases import Case, Catalogue, Feed, Part, Settings, exchange_of
 from hwsched.cases.power import Circuit, PowerFacts, PowerWork, Run, Supply
-from hwsched.fitting import fit
 from hwsched.fitting.candidate import worth
-from hwsched.model.bulk import new_ids
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, by_opening, latest_change, read_cases, read_fits, read_settings
-from hwsched.model.tables import CIRCUIT_TABLE, SUPPLY_TABLE
-from hwsched.operations.changes import Changes
-from hwsched.operations.hanging import beyond, hang_on
+from hwsched.operations.fits_within import FitMemory
+from hwsched.operations.hanging import beyond
 from hwsched.operations.lock_points import worked
 from hwsched.operations.powering import read_work
 from hwsched.operations.siting_reach import Demanded, Place, held_a, place_of, reach_m, suits
@@ -57,8 +57,24 @@ class Proposal:
     before: PowerWork
     after: PowerWork
     before_wire_m: float
+    basis: "Basis" = field(compare=False, repr=False)
+
+
+@dataclass(slots=True)
+class Basis:
+    """What a proposal stands on, and what was worked out for it."""
+
     state: int
-    """Change set that it was worked out on."""
+    """Change set at which it held last."""
+    wire: str | None
+    """That was asked for."""
+    posed: list[tuple[str, Problem, Siting | NoSitingError]] = field(default_factory=list)
+    """The problems that were solved, each with its wire and its answer."""
+    fits: FitMemory = field(default_factory=FitMemory)
+
+
+Solve = Callable[[str, Problem], Siting]
+"""Answers a problem with some wire; raises NoSitingError, InputError."""
 
 
 def propose_siting(
@@ -94,6 +110,22 @@ def propose_siting(
     ValueRefusedError
         Names what is missing, the openings that no supply can reach, or the current that is short.
     """
+    basis = Basis(0, wire)
+
+    def solve(number: str, problem: Problem) -> Siting:
+        try:
+            found = site(problem, gap, time_limit_s, progress, cancelled)
+        except NoSitingError as error:
+            basis.posed.append((number, problem, error))
+            raise
+        basis.posed.append((number, problem, found))
+        return found
+
+    return proposed_by(project, building, basis, solve)
+
+
+def proposed_by(project: Project, building: str, basis: Basis, solve: Solve) -> Proposal:
+    """Read a building, have its siting solved, and work out what would stand."""
     with project.reading() as connection:
         catalogue = project.catalogue.read(connection)
         facts, heights, settings = read_power(connection), level_heights(connection), read_settings(connection)
@@ -109,52 +141,24 @@ def propose_siting(
         raise ValueRefusedError("building", f"{building} has no supply and no place for one; lay one first")
     laid = {c.supply_id: c for c in facts.circuits if c.name == CIRCUIT_NAME}
     places = [place_of(supply, laid.get(supply.id), catalogue, settings) for supply in supplies]
-    fed, demanded, left_out, kept = _demands(openings, fits, facts)
+    fed, demanded, left_out, kept = _demands(openings, fits, facts, basis.fits)
     if not demanded:
         why = "; ".join(left_out[:3]) or "none of its openings is fed from a supply"
         raise ValueRefusedError("building", f"{building} has nothing to feed: {why}")
-    found = _cheapest(
-        catalogue, supplies, places, fed, demanded, heights, facts, _wires(catalogue, settings, wire),
-        (gap, time_limit_s, progress, cancelled),
+    siting, lengths, measured, used = _cheapest(
+        catalogue, supplies, places, fed, demanded, heights, facts, _wires(catalogue, settings, basis.wire), solve
     )  # fmt: skip
-    siting, lengths, measured, used = found
     names = {supply.id: supply.name for supply in supplies}
     names |= {opening: each.case.opening.mark for opening, each in fed.items()}
     here = [s.id for s in supplies]
     after = _after(facts, {**others, **kept, **fed}, siting, lengths, used, catalogue, settings, here)
     return Proposal(
         building, siting, lengths, measured, used, tuple(left_out), names, _only(before, here), _only(after, here),
-        _wire_of(before, here), state,
+        _wire_of(before, here), replace(basis, state=state),
     )  # fmt: skip
 
 
-def accept_siting(project: Project, proposal: Proposal, *, who: str) -> Changes:
-    """Lay what a siting proposes: a circuit at each supply that it uses, every opening on a run of its own.
-
-    Raises
-    ------
-    ValueRefusedError
-        When the project has changed since it was worked out.
-    """
-    siting = proposal.siting
-    text = f"Site {len(siting.open)} supplies of {proposal.building} for {len(siting.pairs)} openings"
-    with project.change("accept-siting", text, who) as change:
-        if latest_change(change.connection) != proposal.state:
-            raise ValueRefusedError("siting", "the project has changed since it was worked out; ask for it again")
-        facts = read_power(change.connection)
-        change.update(SUPPLY_TABLE, [(s.id, {"use": "laid"}) for s in _opened(facts, siting) if s.use != "must"])
-        circuits = {c.supply_id: c.id for c in facts.circuits if c.name == CIRCUIT_NAME}
-        for supply_id in siting.open:
-            if supply_id not in circuits:
-                limiter = _limiter_of(proposal.after, supply_id)
-                row = {"supply_id": supply_id, "name": CIRCUIT_NAME, "wire": proposal.wire, "limiter_a": limiter}
-                circuits[supply_id] = change.insert(CIRCUIT_TABLE, [row])[0]
-            hung = {o: proposal.lengths_m[o] for o, s in siting.pairs.items() if s == supply_id}
-            hang_on(change, circuits[supply_id], hung, wire=proposal.wire)
-    return Changes.of(change)
-
-
-def _limiter_of(work: PowerWork, supply_id: str) -> float | None:
+def limiter_of(work: PowerWork, supply_id: str) -> float | None:
     """Return the limiter that carries the circuit which a siting lays."""
     return next(
         (
@@ -166,10 +170,6 @@ def _limiter_of(work: PowerWork, supply_id: str) -> float | None:
         ),
         None,
     )
-
-
-def _opened(facts: PowerFacts, siting: Siting) -> list[Supply]:
-    return [supply for supply in facts.supplies if supply.id in siting.open]
 
 
 def _others(
@@ -185,7 +185,7 @@ def _others(
 
 
 def _demands(
-    openings: Sequence[tuple[Case, ...]], fits: Mapping[str, StoredFit], facts: PowerFacts
+    openings: Sequence[tuple[Case, ...]], fits: Mapping[str, StoredFit], facts: PowerFacts, memory: FitMemory
 ) -> tuple[dict[str, Fed], dict[str, Demanded], list[str], dict[str, Fed]]:
     """Return what to feed as it is once it hangs, what it draws, why others were left out, and what hangs already."""
     fed: dict[str, Fed] = {}
@@ -209,7 +209,7 @@ def _demands(
         each = here
         if stored is None or cases[0].feed is None:
             hung = [case if case.feed is not None else replace(case, feed=Feed(None)) for case in cases]
-            each = Fed.of([point.at for point in worked(hung, {}, fit)])
+            each = Fed.of([point.at for point in worked(hung, {}, memory.of)])
         own, problems = devices_at(each)
         missing = list(problems)
         # Leaves are reckoned as one here, all drawn over one transfer: the volts are proved leaf by leaf afterwards.
@@ -231,7 +231,7 @@ def _cheapest(
     heights: Heights,
     facts: PowerFacts,
     wires: Sequence[Part],
-    how: tuple[float | None, float, Progress | None, Cancelled | None],
+    solve: Solve,
 ) -> tuple[Siting, dict[str, float], int, str]:
     """Solve with the cheapest wire for which there is a siting."""
     routes = {(route.opening_id, route.supply_id): route for route in facts.routes}
@@ -249,7 +249,6 @@ def _cheapest(
         lengths.append(row)
     pinned = {r.opening_id: r.supply_id for r in facts.routes if r.pinned and r.opening_id in fed}
     must = tuple(supply.id for supply in supplies if supply.use == "must")
-    gap, time_limit_s, progress, cancelled = how
     suiting = {o: [suits(demanded[o], place, catalogue) for place in places] for o in fed}
     for opening, each in fed.items():
         if not any(suiting[opening]):
@@ -278,9 +277,7 @@ def _cheapest(
         sites = tuple(SupplyPlace(s.id, place.amps) for s, place in zip(supplies, places, strict=True))
         demands = tuple(Demand(o, drawn[o]) for o in fed)
         try:
-            siting = site(
-                Problem(sites, demands, distances, None, must, pinned), gap, time_limit_s, progress, cancelled
-            )
+            siting = solve(part.number, Problem(sites, demands, distances, None, must, pinned))
         except NoSitingError as error:
             # What the thickest wire cannot do is said; a thinner one only reaches less.
             if refused is None or ohms[0] < refused[0]:
@@ -320,10 +317,10 @@ def _after(
 ) -> PowerWork:
     """Work out what would stand if the siting were accepted."""
     circuits = {c.supply_id: c for c in facts.circuits if c.name == CIRCUIT_NAME}
-    made = new_ids(len(siting.open) + len(siting.pairs))
+    # Names that tell alike what is worked out twice: nothing of it is stored.
     fresh = [
-        Circuit(made[i], supply_id, CIRCUIT_NAME, wire)
-        for i, supply_id in enumerate(siting.open)
+        Circuit(f"circuit at {supply_id}", supply_id, CIRCUIT_NAME, wire)
+        for supply_id in siting.open
         if supply_id not in circuits
     ]
     circuits |= {circuit.supply_id: circuit for circuit in fresh}
@@ -333,10 +330,7 @@ def _after(
         for run in facts.runs
         if run.opening_id not in siting.pairs
     )
-    runs = tuple(
-        Run(made[len(siting.open) + i], circuits[s].id, "supply", o, o, lengths[o], wire)
-        for i, (o, s) in enumerate(siting.pairs.items())
-    )
+    runs = tuple(Run(f"run to {o}", circuits[s].id, "supply", o, o, lengths[o], wire) for o, s in siting.pairs.items())
 
     def worked(laid: Sequence[Circuit]) -> PowerWork:
         all_laid = PowerFacts(facts.supplies, (*facts.circuits, *laid), (*kept, *runs), facts.routes)
@@ -344,7 +338,7 @@ def _after(
 
     # The limiter that is laid with a new circuit is the one that carries it, which is known once it is worked out.
     first = worked(fresh)
-    return worked([replace(c, limiter_a=_limiter_of(first, c.supply_id)) for c in fresh])
+    return worked([replace(c, limiter_a=limiter_of(first, c.supply_id)) for c in fresh])
 
 
 def _only(work: PowerWork, supplies: Sequence[str]) -> PowerWork:

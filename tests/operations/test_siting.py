@@ -2,17 +2,19 @@
 
 import itertools
 import random
-from dataclasses import replace
 
 import pytest
 
 from hwsched.model import errors
 from hwsched.operations.checking import check_openings
 from hwsched.operations.editing import edit_facts
+from hwsched.operations.fitting_openings import fit_openings
 from hwsched.operations.hanging import hang, set_route, unhang
 from hwsched.operations.laying import edit_laid
 from hwsched.operations.powering import power_work
-from hwsched.operations.siting import CIRCUIT_NAME, accept_siting, propose_siting
+from hwsched.operations.shown import ShownOtherwiseError
+from hwsched.operations.siting import CIRCUIT_NAME, propose_siting
+from hwsched.operations.siting_accepting import accept_siting
 from hwsched.operations.undoing import undo
 from tests.model.states import state
 from tests.operations.powered import (
@@ -101,7 +103,7 @@ def test_after_is_what_stands_once_it_is_accepted(project, yard):
     assert figures(found.before) == figures(power_work(project))
     assert found.before_wire_m == pytest.approx(10 + 20 + 9)
     there_and_back(project, lambda: accept_siting(project, found, who=WHO))
-    fitted(project)
+    assert fit_openings(project, who=WHO)[0].number is None
     assert figures(found.after) == figures(power_work(project))
     open_ = {s.name for s in power(project).supplies if s.id in found.siting.open}
     assert {s.name: s.use for s in power(project).supplies} == {
@@ -329,16 +331,17 @@ def test_the_cheapest_wire_that_does(project, yard):
         propose_siting(project, "Main")
 
 
-def test_a_stale_proposal_is_refused(project, yard):
+def test_a_proposal_whose_openings_changed_is_refused(project, yard):
     found = propose_siting(project, "Main")
     edit_facts(project, "opening", yard["1"], {"hand": "RH"}, who=WHO)
     before = state(project)
-    with pytest.raises(errors.ValueRefusedError, match="has changed since"):
+    with pytest.raises(ShownOtherwiseError, match="changed meanwhile; ask for the siting of Main again"):
         accept_siting(project, found, who=WHO)
     assert state(project) == before
+    # As it was when it was shown: the proposal holds again.
     undo(project, who=WHO)
-    with pytest.raises(errors.ValueRefusedError, match="has changed since"):
-        accept_siting(project, replace(found), who=WHO)
+    accept_siting(project, found, who=WHO)
+    assert len(lines(project)) == 6
 
 
 def test_cancelled_says_so_or_gives_the_best_found(project, yard):

@@ -9,7 +9,8 @@ from hwsched.operations.fitting_openings import fit_openings
 from hwsched.operations.hanging import set_route, unhang
 from hwsched.operations.laying import edit_laid
 from hwsched.operations.powering import power_facts, power_work
-from hwsched.operations.siting import accept_siting, propose_siting
+from hwsched.operations.siting import propose_siting
+from hwsched.operations.siting_accepting import accept_siting
 from hwsched.operations.siting_comparison import compare_siting
 
 BUILDING = "Mill House"

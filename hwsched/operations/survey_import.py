@@ -1,31 +1,52 @@
 """Taking in a survey: preview as differences, then one change set with every row's origin."""
 
 import gc
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from contextlib import contextmanager
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any, Final
 
 from sqlalchemy import Table, select
 
 from hwsched.attributes import Attribute
+from hwsched.exchange.file_key import read_with_key
 from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected
 from hwsched.exchange.survey_book import SurveyOptions, SurveyRead, read_survey
 from hwsched.exchange.survey_difference import OpeningChange, Preview, difference
+from hwsched.exchange.survey_facts import SurveyedOpening
 from hwsched.exchange.survey_mapping import RememberedMapping, SheetMapping
 from hwsched.model.journal import Change
 from hwsched.model.placing import levels_for
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, read_cases, read_extra, read_own_fields
+from hwsched.model.queries import by_opening, latest_change, opening_ids, read_cases, read_extra, read_own_fields
 from hwsched.model.tables import IMPORT_MAPPING, ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
+from hwsched.model.touched import Touched, touched_since
 from hwsched.operations.changes import Changes
+from hwsched.operations.fits_within import change_and_fit
 from hwsched.operations.own_fields import attribute_of
+from hwsched.operations.prepared import NotReadyError, change_prepared
+from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
 from hwsched.quantities import BARE_UNITS
 
 Problem = CellProblem | FileProblem
 _TABLES: Final[Mapping[str, Table]] = {"opening": OPENING_TABLE, "leaf": LEAF_TABLE, "existing_item": ITEM_TABLE}
 _PLACE: Final = ("building", "level")
+
+
+@dataclass(slots=True)
+class Basis:
+    """What a preview stands on."""
+
+    state: int
+    """Change set at which it held last."""
+    key: str
+    """Of the file's content."""
+    asked: SurveyOptions
+    """How it was read: with the project's own fields, unit and remembered columns."""
+    read: SurveyRead
+    marks: Mapping[str, str]
+    """Identifiers of the project's openings."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +55,7 @@ class PreviewResult:
 
     preview: Preview
     problems: tuple[Problem, ...]
+    basis: Basis = field(compare=False, repr=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,8 +76,7 @@ def preview_survey(project: Project, path: Path, options: SurveyOptions) -> Prev
         When the file as a whole cannot be read.
     """
     with _collector_paused():
-        read, preview = _look(project, path, options)
-    return PreviewResult(preview, read.problems)
+        return _look(project, path, options)
 
 
 def import_survey(
@@ -65,7 +86,10 @@ def import_survey(
     *,
     who: str,
     accept: str = "all",
+    seen: PreviewResult | None = None,
+    fit_too: bool = False,
     progress: Callable[[int, int], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
 ) -> ImportResult:
     """Take in a survey as one change set; the same file twice changes nothing.
 
@@ -81,29 +105,63 @@ def import_survey(
         For the journal.
     accept : {"all", "good-rows"}
         With "all" one refused cell refuses the file; with "good-rows" its opening is left out.
-    progress : callable, optional
-        Told how far it is.
+    seen : PreviewResult, optional
+        What a person was shown of it, and nothing else is taken in.
+    fit_too : bool
+        Whether the openings that it touches are fitted in the same step.
+    progress, cancelled : callable, optional
+        Told how far it is; asked whether to stop: then nothing is changed.
 
     Raises
     ------
     InputRejected
         And nothing is changed.
+    ValueRefusedError
+        Where the file is not the one that was shown any more.
+    ShownOtherwiseError
+        Where others changed what the preview compared, so that it reads otherwise; with the new preview.
     """
     told = progress or (lambda _done, _total: None)
-    with _collector_paused():
-        read, preview = _look(project, path, options)
-        told(1, 3)
-        if read.problems and (accept == "all" or not read.openings):
-            raise InputRejected(read.problems)
-        summary = f"Take in survey {path.name}: {len(preview.new)} new, {len(preview.changed)} changed"
-        with project.change("import-survey", summary, who) as change:
+    if seen is not None:
+        check_file(path, seen.basis.key)
+    held: list[PreviewResult] = [seen] if seen is not None else []
+
+    def look() -> None:
+        with _collector_paused():
+            now = _look(project, path, options, held[0] if held else None)
+        if seen is not None and _differs(seen, now):
+            raise ShownOtherwiseError(changed_meanwhile(_differs(seen, now)), now)
+        held[:] = [now]
+
+    def write(change: Change, last: bool) -> Collection[str]:
+        if touched_since(change.connection, held[0].basis.state):
+            if not last:
+                raise NotReadyError(look)
+            look()
+        preview = held[0].preview
+        with _collector_paused():
             _write_new(change, preview)
             told(2, 3)
             _write_changed(change, preview.changed)
-            for mapping in read.mapping:
+            for mapping in held[0].basis.read.mapping:
                 _remember(change, mapping, options)
-    told(3, 3)
-    return ImportResult(Changes.of(change), preview, read.problems)
+        change.summary = f"Take in survey {path.name}: {len(preview.new)} new, {len(preview.changed)} changed"
+        if fit_too and change.openings:
+            change.summary += f"; fit {len(change.openings)} openings"
+        return sorted(change.openings)
+
+    if not held:
+        look()
+    told(1, 3)
+    if held[0].problems and (accept == "all" or not held[0].basis.read.openings):
+        raise InputRejected(held[0].problems)
+    verb, summary = "import-survey", f"Take in survey {path.name}"
+    if fit_too:
+        changes = change_and_fit(project, verb, summary, who, write, progress=progress, cancelled=cancelled)
+    else:
+        changes = Changes.of(change_prepared(project, verb, summary, who, write)[0])
+        told(3, 3)
+    return ImportResult(changes, held[0].preview, held[0].problems)
 
 
 @contextmanager
@@ -118,7 +176,8 @@ def _collector_paused() -> Iterator[None]:
             gc.enable()
 
 
-def _look(project: Project, path: Path, options: SurveyOptions) -> tuple[SurveyRead, Preview]:
+def _look(project: Project, path: Path, options: SurveyOptions, held: PreviewResult | None = None) -> PreviewResult:
+    """Read a file and compare it; of what is held already only what others changed is read and compared again."""
     with project.reading() as connection:
         own: dict[str, list[Attribute]] = {}
         for made in read_own_fields(connection):
@@ -135,10 +194,36 @@ def _look(project: Project, path: Path, options: SurveyOptions) -> tuple[SurveyR
             remembered={**remembered, **options.remembered},
             usual_unit=options.usual_unit or bare,
         )
-        read = read_survey(path, asked)
+        state, marks = latest_change(connection), opening_ids(connection)
+        if held is not None and asked == held.basis.asked:
+            check_file(path, held.basis.key)
+            read, key = held.basis.read, held.basis.key
+            if not _compared_otherwise(held.basis, marks, touched_since(connection, held.basis.state)):
+                return replace(held, basis=replace(held.basis, state=state))
+        else:
+            read, key = read_with_key(path, lambda: read_survey(path, asked))
         extra = {**read_extra(connection, OPENING_TABLE), **read_extra(connection, ITEM_TABLE)} if own else {}
         preview = difference(read, read_cases(connection, None, project.catalogue.read(connection)), extra)
-    return read, preview
+    return PreviewResult(preview, read.problems, Basis(state, key, asked, read, marks))
+
+
+def _compared_otherwise(basis: Basis, marks: Mapping[str, str], late: Iterable[Touched]) -> bool:
+    """Tell whether others touched an opening that the file names, by the mark that it had or by the one that it has."""
+    named = [opening.mark for opening in basis.read.openings]
+    used = {found for mark in named for found in (basis.marks.get(mark), marks.get(mark)) if found is not None}
+    return any(each.openings & used for each in late)
+
+
+def _differs(seen: PreviewResult, now: PreviewResult) -> list[str]:
+    """Return the marks of which the file would change something else than was shown."""
+
+    def by_mark(result: PreviewResult) -> dict[str, SurveyedOpening | OpeningChange]:
+        every: tuple[SurveyedOpening | OpeningChange, ...] = (*result.preview.new, *result.preview.changed)
+        return {each.mark: each for each in every}
+
+    was, would = by_mark(seen), by_mark(now)
+    found = [mark for mark in {**was, **would} if was.get(mark) != would.get(mark)]
+    return found or (["what is refused"] if seen.problems != now.problems else [])
 
 
 def _write_new(change: Change, preview: Preview) -> None:

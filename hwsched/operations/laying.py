@@ -4,11 +4,11 @@ Hanging openings on them stands in `hanging`, what is worked out from it in `pow
 `siting`.
 """
 
-from collections.abc import Mapping
+from collections.abc import Callable, Iterable, Mapping
 from math import isfinite
 from typing import Any, Final
 
-from sqlalchemy import Table, select
+from sqlalchemy import Table, or_, select
 
 from hwsched.attributes import CellError, read_value
 from hwsched.calc.calculator import InputError
@@ -296,12 +296,22 @@ def checked_length(length_m: float) -> float:
 
 
 def check_parts(change: Change, held: Mapping[str, Any]) -> None:
-    """See that what names a part names one of its kind."""
+    """See that what names a part names one of its kind; raises ValueRefusedError."""
+    check_kinds(held, lambda number: _kind_of(change, number))
+
+
+def _kind_of(change: Change, number: str) -> str | None:
+    found: str | None = change.connection.execute(select(PART.c.kind).where(PART.c.number == number)).scalar()
+    return found
+
+
+def check_kinds(held: Mapping[str, Any], kind_of: Callable[[str], str | None]) -> None:
+    """See that what names a part names one of its kind, as the catalogue tells it; raises ValueRefusedError."""
     for name, kind in _KINDS.items():
         number = held.get(name)
         if number is None:
             continue
-        found = change.connection.execute(select(PART.c.kind).where(PART.c.number == number)).scalar()
+        found = kind_of(number)
         if found is None:
             raise ValueRefusedError(name, f"the catalogue has no part '{number}'")
         if found != kind:
@@ -310,6 +320,37 @@ def check_parts(change: Change, held: Mapping[str, Any]) -> None:
 
 def check_run(change: Change, row: Mapping[str, Any], row_id: str | None, said: Mapping[str, Any]) -> None:
     """Refuse a run that cannot be; raises ValueRefusedError."""
+    query = select(RUN_TABLE).where(
+        or_(RUN_TABLE.c.circuit_id == row["circuit_id"], RUN_TABLE.c.to_node == row.get("opening_id"))
+    )
+    others = [dict(each._mapping) for each in change.connection.execute(query) if each.id != row_id]
+    check_run_among(row, others, said, lambda number: _kind_of(change, number))
+
+
+def check_run_among(
+    row: Mapping[str, Any],
+    others: Iterable[Mapping[str, Any]],
+    said: Mapping[str, Any],
+    kind_of: Callable[[str], str | None],
+) -> None:
+    """Refuse a run that cannot be.
+
+    Parameters
+    ----------
+    row : mapping
+        As it would stand.
+    others : iterable of mapping
+        The other runs of its circuit, and those that end at its opening.
+    said : mapping
+        Its ends as people name them.
+    kind_of : callable
+        Tells the kind of a part by its number.
+
+    Raises
+    ------
+    ValueRefusedError
+        Says what cannot be.
+    """
     ends = f"run from {said['from_node']} to {said['to_node']}"
     if row.get("length_m") is not None and not row["length_m"] > 0:
         raise ValueRefusedError(
@@ -320,16 +361,15 @@ def check_run(change: Change, row: Mapping[str, Any], row_id: str | None, said: 
             gauge_of(row["gauge"])
         except InputError as error:
             raise ValueRefusedError("Gauge", f"of the {ends}: {error.message}") from None
-    check_parts(change, {"wire": row.get("wire")})
+    check_kinds({"wire": row.get("wire")}, kind_of)
     if row["to_node"] == AT_SUPPLY:
         raise ValueRefusedError("To", f"the {ends} ends at the supply; runs lead away from it")
     if row["from_node"] == row["to_node"]:
         raise ValueRefusedError("To", f"the {ends} ends where it begins")
-    query = select(RUN_TABLE.c.id, RUN_TABLE.c.circuit_id, RUN_TABLE.c.from_node, RUN_TABLE.c.to_node)
-    others = [each for each in change.connection.execute(query) if each.id != row_id]
-    if row.get("opening_id") is not None and any(each.to_node == row["opening_id"] for each in others):
+    others = list(others)
+    if row.get("opening_id") is not None and any(each["to_node"] == row["opening_id"] for each in others):
         raise ValueRefusedError("To", f"opening {said['to_node']} is fed already; take it off its circuit first")
-    feeder = {each.to_node: each.from_node for each in others if each.circuit_id == row["circuit_id"]}
+    feeder = {each["to_node"]: each["from_node"] for each in others if each["circuit_id"] == row["circuit_id"]}
     if row["to_node"] in feeder:
         raise ValueRefusedError("To", f"{said['to_node']} is fed already by a run of this circuit; that closes a loop")
     feeder[row["to_node"]] = row["from_node"]

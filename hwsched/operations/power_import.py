@@ -5,27 +5,27 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Final
 
-from sqlalchemy import select
-
 from hwsched.exchange.power_book import SHEETS, PowerRead, PowerRow, read_power_book
 from hwsched.exchange.problems import CellProblem, InputRejected
 from hwsched.model.errors import ChangeError, ValueRefusedError
 from hwsched.model.journal import Change
-from hwsched.model.placing import levels_for
 from hwsched.model.project import Project
-from hwsched.model.tables import CIRCUIT_TABLE, OPENING_TABLE, ROUTE, RUN_TABLE, SUPPLY_TABLE
-from hwsched.operations.changes import Changes
-from hwsched.operations.hanging import loosen, set_height
-from hwsched.operations.laying import (
-    begin_of,
-    check_parts,
-    check_run,
-    insert_run,
-    insert_supply,
-    marks_of,
-    node_of,
-    place_of,
+from hwsched.model.queries import latest_change
+from hwsched.model.tables import (
+    BUILDING,
+    CIRCUIT_TABLE,
+    LEVEL,
+    OPENING_TABLE,
+    PART,
+    ROUTE,
+    RUN_TABLE,
+    SUPPLY_TABLE,
 )
+from hwsched.model.touched import touched_since
+from hwsched.operations.changes import Changes
+from hwsched.operations.laying import check_kinds, check_run_among, node_of
+from hwsched.operations.power_plan import PowerPlan
+from hwsched.operations.prepared import NotReadyError, change_prepared
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,10 +35,6 @@ class PowerImport:
     changes: Changes
     rows: Mapping[str, int]
     """Rows by sheet."""
-
-
-class _RefusedError(Exception):
-    """Ends the transaction, so that nothing is half done."""
 
 
 def import_power(project: Project, path: Path, *, who: str) -> PowerImport:
@@ -60,8 +56,39 @@ def import_power(project: Project, path: Path, *, who: str) -> PowerImport:
     """
     read = read_power_book(path)
     counts = {name: len(rows) for name, rows in read.rows.items()}
-    problems: list[CellProblem] = list(_twice(read))
-    takers: Mapping[str, Callable[[Change, PowerRow], None]] = {
+    twice = list(_twice(read))
+    held: list[tuple[int, PowerPlan]] = []
+
+    def look() -> None:
+        with project.reading() as connection:
+            held[:] = [(latest_change(connection), PowerPlan(connection))]
+        problems = [*twice, *_planned(held[0][1], read)]
+        if problems:
+            raise InputRejected(problems)
+
+    def write(change: Change, last: bool) -> None:
+        state, _ = held[0]
+        if any(each.entities & _USED for each in touched_since(change.connection, state)):
+            if not last:
+                raise NotReadyError(look)
+            look()
+        held[0][1].write(change)
+
+    look()
+    said = ", ".join(f"{count} {name}" for name, count in counts.items() if count)
+    change, _ = change_prepared(project, "import-power", f"Import power {path.name}: {said}", who, write)
+    return PowerImport(Changes.of(change), counts)
+
+
+_USED: Final = frozenset(
+    str(table.name) for table in (OPENING_TABLE, PART, BUILDING, LEVEL, SUPPLY_TABLE, CIRCUIT_TABLE, RUN_TABLE, ROUTE)
+)
+"""Tables that decide what a workbook means."""
+
+
+def _planned(plan: PowerPlan, read: PowerRead) -> Iterator[CellProblem]:
+    """Note in the plan what the rows say; yields those that cannot be."""
+    takers: Mapping[str, Callable[[PowerPlan, PowerRow], None]] = {
         "levels": _level,
         "places": _place,
         "supplies": _supply,
@@ -69,25 +96,16 @@ def import_power(project: Project, path: Path, *, who: str) -> PowerImport:
         "runs": _run,
         "routes": _route,
     }
-    try:
-        with project.change("import-power", f"Import power {path.name}", who) as change:
-            for name, take in takers.items():
-                for row in read.rows[name]:
-                    try:
-                        take(change, row)
-                    except CellRefusedError as error:
-                        problems.append(row.refuse(error.column, error.message, error.accepted))
-                    except ChangeError as error:
-                        column = _column_of(name, error)
-                        said_of_it = error.message if column and isinstance(error, ValueRefusedError) else str(error)
-                        problems.append(row.refuse(column, said_of_it))
-            said = ", ".join(f"{count} {name}" for name, count in counts.items() if count)
-            change.summary = f"Import power {path.name}: {said}"
-            if problems:
-                raise _RefusedError
-    except _RefusedError:
-        raise InputRejected(problems) from None
-    return PowerImport(Changes.of(change), counts)
+    for name, take in takers.items():
+        for row in read.rows[name]:
+            try:
+                take(plan, row)
+            except CellRefusedError as error:
+                yield row.refuse(error.column, error.message, error.accepted)
+            except ChangeError as error:
+                column = _column_of(name, error)
+                said_of_it = error.message if column and isinstance(error, ValueRefusedError) else str(error)
+                yield row.refuse(column, said_of_it)
 
 
 _KEYS: Final[Mapping[str, tuple[str, ...]]] = {
@@ -138,104 +156,104 @@ def _column_of(sheet: str, error: ChangeError) -> str:
     return next((each.name for each in SHEETS[sheet][1] if error.field in (each.label, each.name)), "")
 
 
-def _level(change: Change, row: PowerRow) -> None:
+def _level(plan: PowerPlan, row: PowerRow) -> None:
     values = row.values
-    place = (str(values["building"]), str(values["level"]))
-    levels_for(change, {place})
     height = values["height_m"]
-    set_height(change, *place, float(height) if isinstance(height, int | float) else None, row.where)
+    place = (str(values["building"]), str(values["level"]))
+    plan.level(place, float(height) if isinstance(height, int | float) else None, row.where)
 
 
-def _place(change: Change, row: PowerRow) -> None:
+def _place(plan: PowerPlan, row: PowerRow) -> None:
     values = dict(row.values)
-    opening = marks_of(change).get(str(values.pop("mark")))
+    opening = plan.marks.get(str(values.pop("mark")))
     if opening is None:
         raise CellRefusedError("mark", "is no opening of the project")
-    change.update(OPENING_TABLE, [(opening, values)], [row.where])
+    plan.edit(OPENING_TABLE, opening, values, row.where)
 
 
-def _supply(change: Change, row: PowerRow) -> None:
+def _supply(plan: PowerPlan, row: PowerRow) -> None:
     values: dict[str, Any] = dict(row.values)
     if "/" in str(values["name"]):
         raise CellRefusedError("name", "names have no /, it parts supply and circuit")
-    query = select(SUPPLY_TABLE.c.id, SUPPLY_TABLE.c.level_id).where(SUPPLY_TABLE.c.name == values["name"])
-    held = change.connection.execute(query).first()
+    held = plan.supply_named.get(values["name"])
+    check_kinds(values, plan.kinds.get)
+    if held is None or "use" in values:
+        values["use"] = values.get("use") or "laid"
+    told = {name: values.pop(name) for name in ("building", "level") if name in values}
     if held is None:
-        insert_supply(change, values, row.where)
+        held = plan.insert(SUPPLY_TABLE, values, row.where)
+        plan.supply_named[values["name"]] = held
+        plan.stand(held, (told.get("building"), told.get("level")))
         return
-    check_parts(change, values)
-    if "use" in values:
-        values["use"] = values["use"] or "laid"
-    if {"building", "level"} & values.keys():
-        known = place_of(change, held.level_id)
-        place = (values.pop("building", known[0]), values.pop("level", known[1]))
-        values["level_id"] = levels_for(change, {place})[place]
-    change.update(SUPPLY_TABLE, [(held.id, values)], [row.where])
+    if told:
+        known = plan.place_of(held)
+        plan.stand(held, (told.get("building", known[0]), told.get("level", known[1])))
+    plan.edit(SUPPLY_TABLE, held, values, row.where)
 
 
-def _circuit(change: Change, row: PowerRow) -> None:
+def _circuit(plan: PowerPlan, row: PowerRow) -> None:
     values: dict[str, Any] = dict(row.values)
-    supply_id = _supply_id(change, values.pop("supply"))
+    supply_id = _supply_id(plan, values.pop("supply"))
     if "/" in str(values["name"]):
         raise CellRefusedError("name", "names have no /, it parts supply and circuit")
-    check_parts(change, values)
-    held = _circuit_id(change, supply_id, values["name"])
+    check_kinds(values, plan.kinds.get)
+    held = plan.circuit_named.get((supply_id, values["name"]))
     if held is None:
-        change.insert(CIRCUIT_TABLE, [{**values, "supply_id": supply_id}], [row.where])
+        made = plan.insert(CIRCUIT_TABLE, {**values, "supply_id": supply_id}, row.where)
+        plan.circuit_named[supply_id, values["name"]] = made
     else:
-        change.update(CIRCUIT_TABLE, [(held, values)], [row.where])
+        plan.edit(CIRCUIT_TABLE, held, values, row.where)
 
 
-def _run(change: Change, row: PowerRow) -> None:
+def _run(plan: PowerPlan, row: PowerRow) -> None:
     values: dict[str, Any] = dict(row.values)
     supply, circuit = values.pop("supply"), values.pop("circuit")
-    circuit_id = _circuit_id(change, _supply_id(change, supply), circuit)
+    circuit_id = plan.circuit_named.get((_supply_id(plan, supply), circuit))
     if circuit_id is None:
         raise CellRefusedError("circuit", f"is no circuit of {supply}", "a circuit of sheet Circuits")
-    marks = marks_of(change)
-    ends = [begin_of(change, marks, circuit_id, values["from_node"]), node_of(marks, values["to_node"])]
-    query = select(RUN_TABLE).where(
-        RUN_TABLE.c.circuit_id == circuit_id, RUN_TABLE.c.from_node == ends[0], RUN_TABLE.c.to_node == ends[1]
-    )
-    held = change.connection.execute(query).first()
-    if held is None:
-        insert_run(change, circuit_id, values, row.where)
-        return
     said = dict(values)
-    values.update(from_node=ends[0], to_node=ends[1])
-    check_run(change, {**held._mapping, **values}, held.id, said)
-    change.update(RUN_TABLE, [(held.id, values)], [row.where])
+    here = plan.runs_of(circuit_id)
+    # A junction of the circuit goes before an opening that is marked like it.
+    if not any(each["to_node"] == values["from_node"] for each in here):
+        values["from_node"] = node_of(plan.marks, values["from_node"])
+    values["to_node"] = node_of(plan.marks, values["to_node"])
+    ends = (values["from_node"], values["to_node"])
+    held = next((each for each in here if (each["from_node"], each["to_node"]) == ends), None)
+    if held is None:
+        values["circuit_id"] = circuit_id
+        values["opening_id"] = values["to_node"] if values["to_node"] in plan.openings else None
+    whole = {**(held or {}), **values}
+    run_id = None if held is None else str(held["id"])
+    check_run_among(whole, plan.others(circuit_id, whole["opening_id"], run_id), said, plan.kinds.get)
+    plan.run(values if held is None else {**values, "circuit_id": circuit_id}, row.where, run_id)
 
 
-def _route(change: Change, row: PowerRow) -> None:
+def _route(plan: PowerPlan, row: PowerRow) -> None:
     values: dict[str, Any] = dict(row.values)
-    opening = marks_of(change).get(values.pop("mark"))
+    opening = plan.marks.get(values.pop("mark"))
     if opening is None:
         raise CellRefusedError("mark", "is no opening of the project")
-    supply_id = _supply_id(change, values.pop("supply"))
+    supply_id = _supply_id(plan, values.pop("supply"))
     length = values.get("length_m")
     if length is not None and not length > 0:
         raise CellRefusedError("length_m", "cannot be", "more than 0 m")
     if "pinned" in values:
         values["pinned"] = bool(values["pinned"])
-        if values["pinned"]:
-            loosen(change, opening, supply_id)
-    query = select(ROUTE.c.id).where(ROUTE.c.opening_id == opening, ROUTE.c.supply_id == supply_id)
-    held = change.connection.execute(query).scalar()
+    if values.get("pinned"):
+        # It can be kept at one only.
+        for at, route_id in plan.routes.get(opening, {}).items():
+            if at != supply_id:
+                plan.edit(ROUTE, route_id, {"pinned": False}, None)
+    held = plan.routes.get(opening, {}).get(supply_id)
     if held is None:
-        change.insert(ROUTE, [{"opening_id": opening, "supply_id": supply_id, **values}], [row.where])
+        made = plan.insert(ROUTE, {"opening_id": opening, "supply_id": supply_id, **values}, row.where)
+        plan.routes.setdefault(opening, {})[supply_id] = made
     else:
-        change.update(ROUTE, [(held, values)], [row.where])
+        plan.edit(ROUTE, held, values, row.where)
 
 
-def _supply_id(change: Change, name: Any) -> str:
-    found = change.connection.execute(select(SUPPLY_TABLE.c.id).where(SUPPLY_TABLE.c.name == name)).scalar()
+def _supply_id(plan: PowerPlan, name: Any) -> str:
+    found = plan.supply_named.get(name)
     if found is None:
         raise CellRefusedError("supply", "is no supply of the project or of sheet Supplies")
-    return str(found)
-
-
-def _circuit_id(change: Change, supply_id: str, name: Any) -> str | None:
-    query = select(CIRCUIT_TABLE.c.id).where(CIRCUIT_TABLE.c.supply_id == supply_id, CIRCUIT_TABLE.c.name == name)
-    found = change.connection.execute(query).scalar()
-    return None if found is None else str(found)
+    return found

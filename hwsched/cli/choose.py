@@ -8,6 +8,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
 
+    from hwsched.operations.changes import Changes
+
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.cli.session import add_point, add_project
@@ -18,25 +20,32 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("part", help="catalogue number")
     parser.add_argument("--quantity", type=float, default=1.0)
     add_point(parser)
+    parser.add_argument("--fit", action="store_true", help="fit the opening in the same step")
 
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, tell_step, who
     from hwsched.operations.by_hand import choose_part
     from hwsched.operations.choosing import openings_of_marks
+    from hwsched.operations.fits_within import and_fit
     from hwsched.operations.lock_points import point_named
 
     with opened(arguments) as project:
         opening = openings_of_marks(project, [arguments.mark])[0]
-        changes = choose_part(
-            project,
-            opening,
-            arguments.role,
-            arguments.part,
-            who=who(arguments),
-            quantity=arguments.quantity,
-            point=point_named(project, opening, arguments.point),
-        )
+        point = point_named(project, opening, arguments.point)
+
+        def choose() -> Changes:
+            return choose_part(
+                project,
+                opening,
+                arguments.role,
+                arguments.part,
+                who=who(arguments),
+                quantity=arguments.quantity,
+                point=point,
+            )
+
+        changes = and_fit(project, choose, verb="choose-part", who=who(arguments)) if arguments.fit else choose()
     return tell_step(arguments, "Chosen", changes)
 
 

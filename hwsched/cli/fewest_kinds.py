@@ -10,9 +10,10 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_project
+    from hwsched.cli.session import add_project, add_shown
 
     add_project(parser)
+    add_shown(parser, "the same parts at the same openings")
     parser.add_argument("--mark", dest="marks", action="append", default=[], help="only this opening; may be repeated")
     parser.add_argument("--building", help="only the openings of this building")
     parser.add_argument("--price", metavar="AMOUNT", help="what one more different part is worth")
@@ -24,6 +25,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import asked_openings, opened, print_json, told_steps, who
     from hwsched.operations.fewest_kinds import accept_fewest, fewest_kinds
+    from hwsched.operations.shown import check_shown, shown_key
     from hwsched.quantities.money import Money
 
     with opened(arguments) as project:
@@ -37,8 +39,9 @@ def _run(arguments: argparse.Namespace) -> int:
                 time_limit_s=arguments.seconds,
                 progress=progress,
             )
-        change_set = None
+        key, change_set = shown_key(found), None
         if arguments.accept and found.choices:
+            check_shown(arguments.shown, key)
             change_set = accept_fewest(project, found, who=who(arguments)).number
     if arguments.json:
         print_json(
@@ -53,6 +56,7 @@ def _run(arguments: argparse.Namespace) -> int:
                 "changed": [found.marks[each] for each in found.choices],
                 "left_out": list(found.left_out),
                 "change_set": change_set,
+                "shown": key,
             }
         )
         return DONE
@@ -63,7 +67,7 @@ def _run(arguments: argparse.Namespace) -> int:
     for opening, lines in found.choices.items():
         print(f"  {found.marks[opening]}: {', '.join(f'{line.role} {line.part}' for line in lines)}")
     if change_set is None:
-        print("Nothing is changed yet; --accept makes it so.")
+        print(f"Nothing is changed yet; --accept makes it so. Shown as {key}.")
     return DONE
 
 

@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_project
+    from hwsched.cli.session import add_project, add_shown
     from hwsched.quantities import BARE_UNITS
 
     add_project(parser)
@@ -30,6 +30,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "--as-typed", action="store_true", help="take numbers that stand far apart from their column without asking"
     )
     parser.add_argument("--preview", action="store_true", help="say what would change, write nothing")
+    add_shown(parser, "the same file and the same changes as in a preview")
+    parser.add_argument("--fit", action="store_true", help="fit the openings that it touches, in the same step")
     parser.add_argument(
         "--accept",
         choices=("all", "good-rows"),
@@ -43,6 +45,7 @@ def _run(arguments: argparse.Namespace) -> int:
 
     from hwsched.cli.session import opened, print_json, progress_bar, who
     from hwsched.exchange.survey_book import SurveyOptions
+    from hwsched.operations.shown import check_shown, shown_key
     from hwsched.operations.survey_import import import_survey, preview_survey
 
     columns = {
@@ -53,14 +56,18 @@ def _run(arguments: argparse.Namespace) -> int:
     )
     with opened(arguments) as project:
         path = Path(arguments.file)
-        if arguments.preview:
+        key: str | None = None
+        if arguments.preview or arguments.shown:
             seen = preview_survey(project, path, options)
             preview, problems, number = seen.preview, seen.problems, None
-        else:
+            key = shown_key((seen, seen.basis.key))
+        if not arguments.preview:
+            check_shown(arguments.shown, key or "")
             with progress_bar("Import", arguments.json) as progress:
                 done = import_survey(
-                    project, path, options, who=who(arguments), accept=arguments.accept, progress=progress
-                )
+                    project, path, options, who=who(arguments), accept=arguments.accept, fit_too=arguments.fit,
+                    seen=seen if arguments.shown else None, progress=progress,
+                )  # fmt: skip
             preview, problems, number = done.preview, done.problems, done.changes.number
     if arguments.json:
         print_json(
@@ -83,6 +90,7 @@ def _run(arguments: argparse.Namespace) -> int:
                 "kept": list(preview.kept),
                 "problems": [problem.describe() for problem in problems],
                 "change_set": number,
+                "shown": key,
             }
         )
     else:
@@ -91,7 +99,7 @@ def _run(arguments: argparse.Namespace) -> int:
         for problem in problems:
             print(f"refused: {problem.describe()}", file=sys.stderr)
         if arguments.preview:
-            print("Preview only; nothing was written.")
+            print(f"Preview only; nothing was written. Shown as {key}.")
         elif number is None:
             print("Nothing to change.")
         else:

@@ -164,6 +164,11 @@ def add_point(parser: argparse.ArgumentParser) -> None:
     )
 
 
+def add_shown(parser: argparse.ArgumentParser, what: str) -> None:
+    """Add the name of what was shown, by which no more and no less than that is accepted."""
+    parser.add_argument("--shown", default="", metavar="KEY", help=f"accept only what was shown under this key: {what}")
+
+
 def chosen_openings(project: Project, marks: list[str]) -> list[str] | None:
     """Return the identifiers of the openings with these marks; None for all."""
     if not marks:

@@ -10,9 +10,10 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_project
+    from hwsched.cli.session import add_project, add_shown
 
     add_project(parser)
+    add_shown(parser, "the same supplies, runs, volts and findings")
     parser.add_argument("building")
     parser.add_argument("--wire", metavar="PART", help="catalogue number; default: the cheapest that reaches all")
     parser.add_argument("--gap", type=float, metavar="SHARE", help="of the wire that may stay unproven")
@@ -21,7 +22,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
+    from dataclasses import replace
+
     from hwsched.cli.session import opened, print_json, told_steps, who
+    from hwsched.operations.shown import check_shown, shown_key
     from hwsched.operations.siting import propose_siting
     from hwsched.operations.siting_accepting import accept_siting
 
@@ -35,8 +39,9 @@ def _run(arguments: argparse.Namespace) -> int:
                 time_limit_s=arguments.seconds,
                 progress=progress,
             )
-        change_set = None
+        key, change_set = shown_key(replace(found, names={})), None
         if arguments.accept:
+            check_shown(arguments.shown, key)
             change_set = accept_siting(project, found, who=who(arguments)).number
     names, siting = found.names, found.siting
     if arguments.json:
@@ -51,6 +56,7 @@ def _run(arguments: argparse.Namespace) -> int:
                 "optimal": True if siting.optimal else siting.gap,
                 "left_out": list(found.left_out),
                 "change_set": change_set,
+                "shown": key,
             }
         )
         return DONE
@@ -65,7 +71,7 @@ def _run(arguments: argparse.Namespace) -> int:
     for line in found.left_out:
         print(f"  left out: {line}")
     if change_set is None:
-        print("Nothing is laid yet; --accept lays it.")
+        print(f"Nothing is laid yet; --accept lays it. Shown as {key}.")
     else:
         print(f"Laid: change set {change_set} written.")
     return DONE

@@ -14,9 +14,10 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_project
+    from hwsched.cli.session import add_project, add_shown
 
     add_project(parser)
+    add_shown(parser, "the same catalogue and differences")
     parser.add_argument("--mark", dest="marks", action="append", default=[], help="only this opening; may be repeated")
     parser.add_argument("--building", help="only the openings of this building")
     parser.add_argument("--catalogue", metavar="FILE", help="a catalogue workbook, taken in over the project's own")
@@ -34,6 +35,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cases import Chosen
     from hwsched.cli.session import asked_openings, opened, print_json, progress_bar, who
     from hwsched.model.errors import ValueRefusedError
+    from hwsched.operations.shown import check_shown, shown_key
     from hwsched.operations.what_if import Question, accept_answer, what_if
 
     limits: dict[str, float | None] = {}
@@ -58,14 +60,17 @@ def _run(arguments: argparse.Namespace) -> int:
         ids = asked_openings(project, arguments)
         with progress_bar("What if", arguments.json) as progress:
             answer = what_if(project, question, ids, progress=progress)
-        step = accept_answer(project, answer, who=who(arguments)).number if arguments.accept else None
+        key, step = shown_key((answer, answer.basis.file.key if answer.basis.file else "")), None
+        if arguments.accept:
+            check_shown(arguments.shown, key)
+            step = accept_answer(project, answer, who=who(arguments)).number
     if arguments.json:
         steps = [] if step is None else [step]
-        print_json({"differences": differences_json(answer.differences), "change_sets": steps})
+        print_json({"differences": differences_json(answer.differences), "change_sets": steps, "shown": key})
         return DONE
     print_differences(answer.differences)
     print(f"{len(answer.differences)} of {len(answer.asked)} openings would be different.")
-    print("Accepted." if arguments.accept else "Nothing is changed yet; --accept makes it so.")
+    print("Accepted." if arguments.accept else f"Nothing is changed yet; --accept makes it so. Shown as {key}.")
     return DONE
 
 

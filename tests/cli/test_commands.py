@@ -82,6 +82,30 @@ def test_new_import_fit_check_print_undo(tmp_path, capsys, sample_folder):
     assert len(json.loads(capsys.readouterr().out)) == 8
 
 
+def test_a_survey_is_taken_in_as_it_was_previewed_and_fitted_in_the_same_step(tmp_path, capsys):
+    project, survey = str(tmp_path / "p.hwsched"), tmp_path / "s.csv"
+    survey.write_text("Mark,Hand,Room\n1,LH,Hall\n2,RH,Store\n")
+    assert run(["new", project, "--bare-unit", "in"]) == 0
+    assert run(["import", "survey", project, str(survey), "--preview", "--json"]) == 0
+    key = json.loads(capsys.readouterr().out.split("\n", 1)[1])["shown"]
+    survey.write_text("Mark,Hand,Room\n1,LH,Hall\n2,RHR,Store\n")
+    words = ["import", "survey", project, str(survey), "--shown", key, "--fit", "--json"]
+    assert run(words) == 3
+    assert "not " + key in capsys.readouterr().err
+    assert run(["history", project, "--json"]) == 0
+    assert json.loads(capsys.readouterr().out) == []
+    survey.write_text("Mark,Hand,Room\n1,LH,Hall\n2,RH,Store\n")
+    assert run(words) == 0
+    done = json.loads(capsys.readouterr().out)
+    assert (done["new"], done["change_set"], done["shown"]) == (["1", "2"], 1, key)
+    assert run(["check", project, "--json"]) == 0
+    capsys.readouterr()
+    assert run(["fit", project]) == 0
+    assert "Nothing to change." in capsys.readouterr().out
+    assert run(["undo", project]) == 0
+    assert run(["undo", project]) == 3
+
+
 def test_the_survey_form_is_written_and_read_back(tmp_path, capsys):
     form, project = str(tmp_path / "form.xlsx"), str(tmp_path / "p.hwsched")
     assert run(["survey-form", form]) == 0

@@ -141,6 +141,7 @@ def test_a_siting_is_proposed_and_accepted(yard, capsys):
     answer = answered(capsys, "site", yard, "Main")
     assert set(answer) == {
         "building", "open", "pairs", "lengths_m", "wire", "wire_m", "optimal", "left_out", "change_set",
+        "shown",
     }  # fmt: skip
     # From 25 m: 15 + 5 + 5 + 15 m.
     assert (answer["open"], answer["wire_m"], answer["optimal"]) == (["PB"], 40.0, True)
@@ -151,9 +152,16 @@ def test_a_siting_is_proposed_and_accepted(yard, capsys):
     shown = told(capsys, "site", yard, "Main", "--gap", "0.05", "--seconds", "20", "--wire", "WIRE")
     assert "Nothing is laid yet; --accept lays it." in shown
     assert "1 supplies for 4 openings, 40.0 m of WIRE" in shown
-    accepted = answered(capsys, "site", yard, "Main", "--accept")
+    assert answer["shown"] in told(capsys, "site", yard, "Main")
+    before = facts(yard)
+    assert run(["site", yard, "Main", "--accept", "--shown", "0123456789abcdef"]) == 3
+    assert "not 0123456789abcdef as it was shown" in capsys.readouterr().err
+    assert facts(yard) == before
+    accepted = answered(capsys, "site", yard, "Main", "--accept", "--shown", answer["shown"])
     assert isinstance(accepted["change_set"], int)
     assert len(rows(yard)) == 4
+    (last,) = [step for step in answered(capsys, "history", yard) if step["number"] == accepted["change_set"]]
+    assert last == answered(capsys, "history", yard)[-1]
     work = answered(capsys, "power", yard)
     assert not [f for f in work["findings"] if f["severity"] == "error"]
 

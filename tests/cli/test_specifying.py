@@ -186,10 +186,29 @@ def test_what_if(yard, capsys):
     assert "3 of 3 openings would be different." in shown
     assert "Nothing is changed yet" in shown
     assert rows(yard) == before
-    accepted = answered(capsys, "what-if", yard, "--choose", "unit=EDGE", "--prefer", "holes", "--accept")
-    assert len(accepted["change_sets"]) == 3
+    asked = ("what-if", yard, "--choose", "unit=EDGE", "--prefer", "holes")
+    key = answered(capsys, *asked)["shown"]
+    assert key in told(capsys, *asked)
+    refused(capsys, *asked, "--accept", "--shown", "0123456789abcdef")
+    assert rows(yard) == before
+    accepted = answered(capsys, *asked, "--accept", "--shown", key)
+    assert len(accepted["change_sets"]) == 1
+    assert len(answered(capsys, "history", yard)) == accepted["change_sets"][0]
     assert answered(capsys, "what-if", yard, "--choose", "unit=EDGE")["differences"] == []
     assert "Accepted." in told(capsys, "what-if", yard, "--limit", "battery-life.days=", "--accept")
+
+
+def test_a_part_is_chosen_and_fitted_in_one_step(yard, capsys):
+    before, steps = rows(yard), len(answered(capsys, "history", yard))
+    told(capsys, "choose", yard, "1", "unit", "EDGE", "--fit")
+    (fitted,) = answered(capsys, "fit", yard, "--mark", "1")
+    assert "EDGE" in {part["part"] for part in fitted["parts"]}
+    history = answered(capsys, "history", yard)
+    assert len(history) == steps + 1
+    assert history[-1]["verb"] == "choose-part"
+    assert history[-1]["summary"] == "Choose EDGE as unit of 1; fit 1 openings"
+    told(capsys, "undo", yard)
+    assert rows(yard) == before
 
 
 def test_successors(yard, capsys):
@@ -217,7 +236,7 @@ def test_fewest_kinds(yard, capsys):
     answer = answered(capsys, "fewest-kinds", yard)
     assert set(answer) == {
         "openings", "before", "after", "cost_before", "cost_after", "currency", "optimal", "changed", "left_out",
-        "change_set",
+        "change_set", "shown",
     }  # fmt: skip
     # 1 and 3 take what 2 must have: 50 more each, one part fewer.
     assert (answer["changed"], answer["optimal"], answer["change_set"]) == (["1", "3"], True, None)
@@ -230,7 +249,9 @@ def test_fewest_kinds(yard, capsys):
     assert "2 openings change" in shown
     assert "Nothing is changed yet" in shown
     assert rows(yard) == before
-    assert isinstance(answered(capsys, "fewest-kinds", yard, "--accept")["change_set"], int)
+    refused(capsys, "fewest-kinds", yard, "--accept", "--shown", "0123456789abcdef")
+    accepted = answered(capsys, "fewest-kinds", yard, "--accept", "--shown", answer["shown"])
+    assert len(answered(capsys, "history", yard)) == accepted["change_set"]
     found = answered(capsys, "fit", yard)
     assert {part["part"] for each in found for part in each["parts"] if part["role"] == "unit"} == {"UNIT"}
 

@@ -1,0 +1,93 @@
+"""Draws one-line changes and says which of them no test sees: ``tests/run --mutants``."""
+
+import argparse
+import os
+import subprocess
+import sys
+import tempfile
+from collections.abc import Sequence
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+from queue import SimpleQueue
+
+from tests.mutants.sites import ROOT, Mutant, draw, mutants_of
+from tests.mutants.touching import Touching, is_fresh
+from tests.mutants.trying import QUICK, Copy, Trial
+
+CACHE = ROOT / ".mutants_cache"
+NOT_RUN = ("benchmarks", "desktop", "house", "mutants")
+"""Folders of tests that are not asked: ratios of time, a screen, what is written of the program, and this one."""
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    parser = argparse.ArgumentParser(prog="tests/run --mutants", description=__doc__)
+    parser.add_argument("count", type=int, nargs="?", default=100, help="how many are drawn (100)")
+    parser.add_argument("--seed", default="1", help="of the draw (1)")
+    parser.add_argument("--in", dest="floor", default="calc", help="floor or module, as calc or operations/why.py")
+    parser.add_argument("--jobs", type=int, default=2, help="processes at a time (2)")
+    parser.add_argument("--at-most", type=float, default=90.0, help="seconds of tests a mutant (90)")
+    parser.add_argument("--least", type=float, default=0.9, help="share that has to die (0.9)")
+    parser.add_argument("--list", action="store_true", help="only show what is drawn")
+    told = parser.parse_args(arguments)
+    drawn = draw(mutants_in(told.floor), told.count, told.seed)
+    if told.list:
+        for each in drawn:
+            print(f"{each.file}:{each.line} {each.kind}\n{each.diff}")
+        return 0
+    touching = measured(told.jobs)
+    survivors = 0
+    with tempfile.TemporaryDirectory(prefix="mutants-") as folder:
+        copies: SimpleQueue[Copy] = SimpleQueue()
+        for number in range(told.jobs):
+            copies.put(Copy(Path(folder) / str(number)))
+
+        def tried(mutant: Mutant) -> Trial:
+            copy = copies.get()
+            try:
+                return copy.try_mutant(mutant, touching.of(mutant), at_most_s=told.at_most)
+            finally:
+                copies.put(copy)
+
+        with ThreadPoolExecutor(told.jobs) as pool:
+            for trial in pool.map(tried, drawn):
+                survivors += not trial.killed
+                print(described(trial), flush=True)
+    died = len(drawn) - survivors
+    print(f"{told.floor}, seed {told.seed}: {died} of {len(drawn)} die, {survivors} survive")
+    return int(died < told.least * len(drawn))
+
+
+def mutants_in(floor: str) -> list[Mutant]:
+    """Return every mutant of a floor or module."""
+    place = ROOT / "hwsched" / floor
+    paths = sorted(place.rglob("*.py")) if place.is_dir() else [place]
+    return [mutant for path in paths for mutant in mutants_of(path)]
+
+
+def measured(jobs: int) -> Touching:
+    """Return which tests run which line; test files whose own or whose modules' text changed are run anew."""
+    found = sorted((ROOT / "tests").rglob("test_*.py"))
+    files = [each.relative_to(ROOT).as_posix() for each in found if each.relative_to(ROOT).parts[1] not in NOT_RUN]
+    stale = [each for each in files if not is_fresh(CACHE, each)]
+    if stale:
+        print(f"measuring which lines {len(stale)} of {len(files)} test files run", flush=True)
+        words = ["-q", "--tb=short", "-m", QUICK, "-p", "no:cacheprovider", "-p", "tests.mutants.touching"]
+        spread = ["-n", str(jobs), "--dist", "loadfile"] if jobs > 1 else []
+        command = [sys.executable, "-m", "pytest", *words, *spread, f"--write-touched={CACHE}", *stale]
+        environment = {**os.environ, "PYTHONPATH": str(ROOT), "QT_QPA_PLATFORM": "offscreen"}
+        done = subprocess.run(command, cwd=ROOT, env=environment, stdout=subprocess.PIPE, text=True, check=False)
+        if done.returncode:
+            print(done.stdout[-4000:], "\ntests that fail without a change are left out", sep="")
+    return Touching(CACHE, files)
+
+
+def described(trial: Trial) -> str:
+    """Return one line of a mutant that dies, and the change too of one that survives."""
+    place = f"{trial.mutant.file}:{trial.mutant.line} {trial.mutant.kind}"
+    if trial.killed:
+        return f"dies      {place}  by {trial.by}"
+    return f"SURVIVES  {place}  ({trial.by}; {trial.tests} tests)\n{trial.mutant.diff}"
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,111 @@
+"""Changes one line in a copy of the tree, runs tests there, and says whether one failed."""
+
+import json
+import os
+import re
+import shutil
+import signal
+import subprocess
+import sys
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from importlib.util import cache_from_source
+from pathlib import Path
+
+from tests.mutants.sites import ROOT, Mutant
+
+LEFT_BEHIND = shutil.ignore_patterns(".*", "*.hwsched", "*.hwsched-*", "build", "dist", "out", "*.egg-info")
+QUICK = "not slow and not fuzz and not bench"
+TESTS_FAILED, INTERRUPTED, INTERNAL, USAGE, NO_TESTS = 1, 2, 3, 4, 5
+
+
+@dataclass(frozen=True, slots=True)
+class Trial:
+    """What came of a mutant."""
+
+    mutant: Mutant
+    killed: bool
+    by: str
+    """The first test that failed, or why none ran."""
+    tests: int
+    """How many were given."""
+
+
+class Copy:
+    """A copy of the tree, in which one line at a time is changed."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        shutil.copytree(ROOT, folder, ignore=LEFT_BEHIND, dirs_exist_ok=True)
+        subprocess.run([sys.executable, "-m", "compileall", "-q", str(folder / "hwsched")], check=True)
+
+    def try_mutant(self, mutant: Mutant, tests: Mapping[str, float], *, at_most_s: float) -> Trial:
+        """Run the tests of a mutant, given in their order with their seconds, until one fails."""
+        if not tests:
+            return Trial(mutant, False, "no test runs this line", 0)
+        given: dict[str, float] = {}
+        for test, seconds in tests.items():
+            if given and sum(given.values()) + seconds > at_most_s:
+                break
+            given[test] = seconds
+        return self._tried(mutant, given, list(dict.fromkeys(test.split("::")[0] for test in given)))
+
+    def try_with_files(self, mutant: Mutant, files: Iterable[str]) -> Trial:
+        """Run the quick tests of whole files until one fails."""
+        return self._tried(mutant, {}, list(files))
+
+    def _tried(self, mutant: Mutant, given: Mapping[str, float], files: list[str]) -> Trial:
+        path = self.folder / mutant.file
+        held = path.read_bytes()
+        lines = held.decode().split("\n")
+        if lines[mutant.line - 1] != mutant.before:
+            raise ValueError(f"{mutant.file}:{mutant.line} is not the line that was read")
+        lines[mutant.line - 1] = mutant.after
+        # A compiled copy may be as old and as long as the changed source: it must go.
+        Path(cache_from_source(str(path))).unlink(missing_ok=True)
+        path.write_bytes("\n".join(lines).encode())
+        try:
+            code, text = self.run_tests(files, given, 60.0 + 10.0 * sum(given.values()) if given else 120.0)
+        finally:
+            path.write_bytes(held)
+        if code == NO_TESTS:
+            raise ValueError(f"{mutant.file}:{mutant.line}: none of its tests was found:\n{text}")
+        return Trial(mutant, code != 0, _by(code, text), len(given))
+
+    def run_tests(self, files: Iterable[str], given: Mapping[str, float], limit_s: float) -> tuple[int, str]:
+        """Run tests in the copy; returns pytest's exit status (that of a fault where time was up) and what it wrote."""
+        words = ["-x", "-q", "--tb=no", "-m", QUICK, "-p", "no:cacheprovider", "-p", "tests.mutants.touching", *files]
+        if given:
+            listed = self.folder / "given.json"
+            listed.write_text(json.dumps(given), encoding="utf-8")
+            words.append(f"--only-tests={listed}")
+        environment = {
+            **os.environ,
+            "PYTHONPATH": str(self.folder),
+            "PYTHONDONTWRITEBYTECODE": "1",
+            "QT_QPA_PLATFORM": "offscreen",
+            "OPENBLAS_NUM_THREADS": "1",
+        }
+        with subprocess.Popen(
+            [sys.executable, "-m", "pytest", *words],
+            cwd=self.folder,
+            env=environment,
+            stdout=subprocess.PIPE,
+            stderr=subprocess.STDOUT,
+            text=True,
+            start_new_session=True,
+        ) as process:
+            try:
+                text, _ = process.communicate(timeout=limit_s)
+            except subprocess.TimeoutExpired:
+                os.killpg(process.pid, signal.SIGKILL)
+                text, _ = process.communicate()
+                return TESTS_FAILED, text + "\nFAILED time was up"
+        return process.returncode, text
+
+
+def _by(code: int, text: str) -> str:
+    if code == 0:
+        return "nothing failed"
+    hit = re.search(r"^(?:FAILED|ERROR) (.*?)(?: - .*)?$", text, re.MULTILINE)
+    return hit.group(1) if hit else "the program does not load"

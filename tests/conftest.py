@@ -10,12 +10,13 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # Commands that are run as processes keep their log away from the person's own.
 os.environ.setdefault("HWSCHED_LOG", tempfile.mkdtemp(prefix="hwsched-log-"))
 
-from hwsched.operations.demonstration import demonstrate
-
 
 @pytest.fixture(scope="session")
 def sample_folder(tmp_path_factory):
     """Folder of a finished demonstration: project, schedule, pick list, packets."""
+    # Only here, so that tests of one floor load no more than that floor.
+    from hwsched.operations.demonstration import demonstrate
+
     folder = tmp_path_factory.mktemp("sample")
     demonstrate(folder, who="tests")
     return folder

@@ -95,7 +95,7 @@ def test_edge_bore_leaves_three_eighths_each_side():  # facts 3.2: 1 in bore cen
 
 
 def test_bored_lever_lock_cable_hole():
-    """3/8 in, 45 degrees upward and about 15 toward the edge (issue 3, common practice)."""
+    """3/8 in, 45 degrees upward and about 15 toward the edge (common practice)."""
     pocket = Box((40, 1010, 12), (100, 1040, 32))
     got = bore(BoreCase(LEAF, (80, 1000, 0), 9.525, "secured", up_deg=45, edge_deg=15, depth_mm=40, target=pocket))
     assert got.enters_target

@@ -101,6 +101,12 @@ def test_leaf_not_bored_at_all_takes_the_first_latch():
     assert got.needs == ()
 
 
+def test_leaf_not_bored_at_all_takes_the_backset_that_is_wanted_where_the_latch_has_it():
+    lock = replace(LOCK, latches=(Latch("adjustable", 60.325, 69.85),))
+    assert bored_prep(lock, PrepFound(44.45, 0, 0, 65, ())).backset_mm == 65
+    assert bored_prep(lock, PrepFound(44.45, 0, 0, 80, ())).backset_mm == 60.325
+
+
 def test_latch_length():
     latch = (Latch("short", 69.85, 69.85, 40),)
     assert bored_prep(replace(LOCK, latches=latch), FOUND).cannot[0].off_mm == pytest.approx(2.8625)
@@ -109,7 +115,7 @@ def test_latch_length():
 
 
 def test_bolt_holes_square_through():
-    """Two 5/16 in bolt holes (issue 2, common practice)."""
+    """Two 5/16 in bolt holes (common practice)."""
     size = 5 / 16 * INCH
     lock = replace(LOCK, bolt_holes=(BoltHole(0, 34.925, size), BoltHole(0, -34.925, size)))
     assert [w.action for w in bored_prep(lock, FOUND).work] == ["drill", "drill"]
@@ -153,6 +159,12 @@ BAD = [
     ({"found": None}, "found"),
     ({"tolerance_mm": -1}, "tolerance_mm"),
 ]  # fmt: skip
+
+
+def test_every_size_above_nothing_is_taken():
+    tiny = PrepWanted(0.5, 0.5, 0.5, 0.5, (Latch("a", 0.5, 0.5, 0.5),), (BoltHole(0, 0, 0.5),), 0.5, 0.5)
+    got = bored_prep(tiny, PrepFound(0.9, 0.5, 0.5, 0.5, (BoltHole(0, 0, 0.5),)), tolerance_mm=0, min_edge_wall_mm=0)
+    assert [(trouble.item, trouble.off_mm) for trouble in got.cannot] == [("leaf thickness", pytest.approx(0.4))]
 
 
 @pytest.mark.parametrize(("change", "field"), BAD)

@@ -75,6 +75,27 @@ def test_one_conductor_fewer_would_not_do():
         assert cure.values["length_m"] == pytest.approx(added * (30 if kind == "parallel-run" else 60))
 
 
+def test_a_run_of_its_own_is_as_thin_as_it_may_be():
+    circuit = replace(LOW, runs=(replace(RUNS[0], length_m=50), *RUNS[1:]))
+    cure = by_kind(circuit)["own-run"]
+    assert cure.works
+    own = cure.circuit.runs[-1]
+    awg = int(own.gauge.split()[0])
+    assert 14 < awg < 20
+    thinner = replace(cure.circuit, runs=(*cure.circuit.runs[:-1], replace(own, gauge=f"{awg + 2} AWG")))
+    assert volts(thinner, "lock (own run)") < 10.2
+
+
+def test_the_least_nominal_voltage_that_does_is_taken():
+    """5 ohm at 3 A take 15 V: 12 V cannot give 9 V to the load, 24 V can just, at 4 A only 48 V can."""
+    for amps, wanted_v in ((3, 24), (4, 48)):
+        loads = (Load("a", "current", amps, 9, 60),)
+        circuit = Circuit((Run("supply", "a", 145, "1 mm2", "solid"),), loads, 12, 0, 20)
+        cure = by_kind(circuit, "a", nominal_v=(12, 24, 48, 54))["nominal-voltage"]
+        assert (cure.works, cure.values["source_v"]) == (True, wanted_v)
+        assert cure.volts == pytest.approx(wanted_v - 5 * amps)
+
+
 def test_numbers_of_the_nearer_supply_and_of_the_source_voltage_are_the_limits():
     found = by_kind(LOW)
     assert found["nearer-supply"].volts == pytest.approx(10.2, abs=1e-6)

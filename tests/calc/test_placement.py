@@ -110,9 +110,9 @@ def test_plate_larger_than_the_leaf_is_said():
 
 
 def test_narrow_stile_common_practice():
-    """Hole centre 1 3/8 in above the existing hole on its backset line (issue 3, common practice).
+    """Hole centre 1 3/8 in above the existing hole on its backset line (common practice).
 
-    The plate stays 3/16 in clear of a thumb turn below it (issue 2, common practice).
+    The plate stays 3/16 in clear of a thumb turn below it (common practice).
     """
     inch = 25.4
     hole = 1000 + 1.375 * inch

@@ -66,6 +66,33 @@ def test_against_every_way_on_small_cases():
     assert hits >= 24
 
 
+def test_the_opening_whose_move_costs_least_wire_is_moved():
+    """One of two must go: 10 m more for the first, 1 m more for the second."""
+    amps, capacity_a = np.array([1.0, 1.0]), np.array([1.0, 1.0])
+    wire_m = np.array([[5.0, 15.0], [5.0, 6.0]])
+    start = np.zeros(2, dtype=np.int32)
+    assert repair(amps, capacity_a, wire_m, start, monotonic() + 5).tolist() == [0, 1]
+    # For each ampere: 4 m for 2 A are cheaper than 3 m for 1 A, where either mends it.
+    amps, capacity_a = np.array([1.0, 2.0]), np.array([2.0, 2.0])
+    wire_m = np.array([[5.0, 8.0], [5.0, 9.0]])
+    assert repair(amps, capacity_a, wire_m, start, monotonic() + 5).tolist() == [1, 0]
+
+
+def test_two_change_places_where_no_one_can_move():
+    """3 A on 2 A, and 2 A on 3 A: neither has room for one more, but they can be swapped."""
+    amps, capacity_a = np.array([3.0, 2.0]), np.array([2.0, 3.0])
+    wire_m = np.array([[1.0, 7.0], [4.0, 1.0]])
+    start = np.array([0, 1], dtype=np.int32)
+    assert repair(amps, capacity_a, wire_m, start, monotonic() + 5).tolist() == [1, 0]
+
+
+def test_the_first_answer_is_taken_where_any_wire_suffices():
+    amps, capacity_a, wire_m, start = case(4)
+    until = monotonic() + 20
+    first = save_wire(amps, capacity_a, wire_m, repair(amps, capacity_a, wire_m, start, until), until)
+    assert (search(amps, capacity_a, wire_m, start, np.inf, until) == first).all()
+
+
 def test_nothing_is_found_where_there_is_nothing():
     amps, capacity_a, wire_m, start = case(1)
     assert search(amps, capacity_a * 0.9, wire_m, start, -np.inf, monotonic() + 0.5) is None

@@ -1,5 +1,7 @@
 """The integer solver as the program runs it: answers, limits, prices of a linear model."""
 
+from time import monotonic
+
 import numpy as np
 import pytest
 
@@ -68,6 +70,48 @@ def test_time_and_cancelling():
     assert run(knapsack(), Limits(until=0.0)).x is None
     assert not run(knapsack(), Limits(cancelled=lambda: True)).finished
     assert run(knapsack(), Limits(cancelled=lambda: False)).finished
+
+
+def test_a_second_suffices_for_a_small_model():
+    assert run(knapsack(), Limits(until=monotonic() + 0.95)).finished
+
+
+def market_split(count=40, rows=4):
+    """Whole numbers that add up to exactly one half in each row: known by how it is made, all but impossible to find."""
+    rng = np.random.default_rng(3)
+    table = rng.integers(100, 10_000, (rows, count)).astype(float)
+    answer = np.zeros(count)
+    answer[rng.permutation(count)[: count // 2]] = 1.0
+    halves = table @ answer
+    model = Model(
+        np.zeros(count),
+        np.zeros(count),
+        np.ones(count),
+        np.full(count, True),
+        halves,
+        halves,
+        np.arange(0, rows * count + 1, count, dtype=np.int32),
+        np.tile(np.arange(count, dtype=np.int32), rows),
+        table.ravel(),
+    )
+    return model, answer
+
+
+def test_an_answer_to_begin_from_is_not_lost_when_the_person_stops_at_once():
+    model, answer = market_split()
+
+    def limits():
+        asked = []
+
+        def cancelled():
+            asked.append(None)
+            return len(asked) > 1
+
+        return Limits(cancelled=cancelled)
+
+    assert run(model, limits()).x is None
+    found = run(model, limits(), answer)
+    assert found.x == pytest.approx(answer)
 
 
 def test_progress_and_a_start():

@@ -12,7 +12,7 @@ from queue import SimpleQueue
 
 from tests.mutants.sites import ROOT, Mutant, draw, mutants_of
 from tests.mutants.touching import Touching, is_fresh
-from tests.mutants.trying import QUICK, Copy, Trial
+from tests.mutants.trying import CHOSEN, NO_TESTS, Copy, Trial
 
 CACHE = ROOT / ".mutants_cache"
 NOT_RUN = ("benchmarks", "desktop", "house", "mutants")
@@ -25,8 +25,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser.add_argument("--seed", default="1", help="of the draw (1)")
     parser.add_argument("--in", dest="floor", default="calc", help="floor or module, as calc or operations/why.py")
     parser.add_argument("--jobs", type=int, default=2, help="processes at a time (2)")
-    parser.add_argument("--at-most", type=float, default=90.0, help="seconds of tests a mutant (90)")
+    parser.add_argument("--at-most", type=float, default=240.0, help="seconds of tests a mutant (240)")
     parser.add_argument("--least", type=float, default=0.9, help="share that has to die (0.9)")
+    parser.add_argument("--tests", nargs="+", metavar="FOLDER", help="ask only tests of these folders, as calc wiring")
     parser.add_argument("--list", action="store_true", help="only show what is drawn")
     told = parser.parse_args(arguments)
     drawn = draw(mutants_in(told.floor), told.count, told.seed)
@@ -34,7 +35,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         for each in drawn:
             print(f"{each.file}:{each.line} {each.kind}\n{each.diff}")
         return 0
-    touching = measured(told.jobs)
+    touching = measured(told.jobs, told.tests)
     survivors = 0
     with tempfile.TemporaryDirectory(prefix="mutants-") as folder:
         copies: SimpleQueue[Copy] = SimpleQueue()
@@ -64,19 +65,20 @@ def mutants_in(floor: str) -> list[Mutant]:
     return [mutant for path in paths for mutant in mutants_of(path)]
 
 
-def measured(jobs: int) -> Touching:
+def measured(jobs: int, folders: Sequence[str] | None = None) -> Touching:
     """Return which tests run which line; test files whose own or whose modules' text changed are run anew."""
-    found = sorted((ROOT / "tests").rglob("test_*.py"))
-    files = [each.relative_to(ROOT).as_posix() for each in found if each.relative_to(ROOT).parts[1] not in NOT_RUN]
+    found = [each.relative_to(ROOT) for each in sorted((ROOT / "tests").rglob("test_*.py"))]
+    asked = [each for each in found if (each.parts[1] not in NOT_RUN if folders is None else each.parts[1] in folders)]
+    files = [each.as_posix() for each in asked]
     stale = [each for each in files if not is_fresh(CACHE, each)]
     if stale:
         print(f"measuring which lines {len(stale)} of {len(files)} test files run", flush=True)
-        words = ["-q", "--tb=short", "-m", QUICK, "-p", "no:cacheprovider", "-p", "tests.mutants.touching"]
+        words = ["-q", "--tb=short", *CHOSEN, "-p", "no:cacheprovider", "-p", "tests.mutants.touching"]
         spread = ["-n", str(jobs), "--dist", "loadfile"] if jobs > 1 else []
         command = [sys.executable, "-m", "pytest", *words, *spread, f"--write-touched={CACHE}", *stale]
         environment = {**os.environ, "PYTHONPATH": str(ROOT), "QT_QPA_PLATFORM": "offscreen"}
         done = subprocess.run(command, cwd=ROOT, env=environment, stdout=subprocess.PIPE, text=True, check=False)
-        if done.returncode:
+        if done.returncode not in (0, NO_TESTS):
             print(done.stdout[-4000:], "\ntests that fail without a change are left out", sep="")
     return Touching(CACHE, files)
 

@@ -6,6 +6,7 @@ lines of the program each test runs; what a fixture of more than one test ran is
 """
 
 import json
+import os
 import signal
 import sys
 from collections import defaultdict
@@ -52,6 +53,13 @@ class Writer:
         """Of the test file that runs."""
         self.shared: dict[str, dict[str, list[int]]] = {}
         """Lines of the fixtures that were set up so far, of whichever file."""
+
+    @pytest.hookimpl(wrapper=True)
+    def pytest_collection_modifyitems(self, items: list[pytest.Item]) -> Iterator[None]:
+        found = {item.nodeid.split("::")[0] for item in items}
+        yield
+        for file in sorted(found - {item.nodeid.split("::")[0] for item in items}):
+            self.write(file)  # none of its tests is asked
 
     @pytest.hookimpl(wrapper=True)
     def pytest_runtest_protocol(self, item: pytest.Item, nextitem: pytest.Item | None) -> Iterator[None]:
@@ -103,7 +111,7 @@ class Writer:
         content = {"touched": sorted(touched), "key": key_of(file, touched), "tests": self.tests, "ran": mine}
         self.folder.mkdir(parents=True, exist_ok=True)
         target = written_for(self.folder, file)
-        part = target.with_suffix(".part")
+        part = target.with_suffix(f".{os.getpid()}")
         part.write_text(json.dumps(content), encoding="utf-8")
         part.replace(target)
         self.tests = {}

@@ -15,7 +15,9 @@ from pathlib import Path
 from tests.mutants.sites import ROOT, Mutant
 
 LEFT_BEHIND = shutil.ignore_patterns(".*", "*.hwsched", "*.hwsched-*", "build", "dist", "out", "*.egg-info")
-QUICK = "not slow and not fuzz and not bench"
+CHOSEN = ("-m", "not bench", "-k", "not postgresql")
+"""Which tests are asked: all but ratios of time, and what is run once more on another database."""
+QUICK = ("-m", "not slow and not fuzz and not bench", "-k", "not postgresql")
 TESTS_FAILED, INTERRUPTED, INTERNAL, USAGE, NO_TESTS = 1, 2, 3, 4, 5
 
 
@@ -48,13 +50,14 @@ class Copy:
             if given and sum(given.values()) + seconds > at_most_s:
                 break
             given[test] = seconds
-        return self._tried(mutant, given, list(dict.fromkeys(test.split("::")[0] for test in given)))
+        files = list(dict.fromkeys(test.split("::")[0] for test in given))
+        return self._tried(mutant, given, [*CHOSEN, *files])
 
     def try_with_files(self, mutant: Mutant, files: Iterable[str]) -> Trial:
         """Run the quick tests of whole files until one fails."""
-        return self._tried(mutant, {}, list(files))
+        return self._tried(mutant, {}, [*QUICK, *files])
 
-    def _tried(self, mutant: Mutant, given: Mapping[str, float], files: list[str]) -> Trial:
+    def _tried(self, mutant: Mutant, given: Mapping[str, float], asked: list[str]) -> Trial:
         path = self.folder / mutant.file
         held = path.read_bytes()
         lines = held.decode().split("\n")
@@ -65,16 +68,16 @@ class Copy:
         Path(cache_from_source(str(path))).unlink(missing_ok=True)
         path.write_bytes("\n".join(lines).encode())
         try:
-            code, text = self.run_tests(files, given, 60.0 + 10.0 * sum(given.values()) if given else 120.0)
+            code, text = self.run_tests(asked, given, 60.0 + 10.0 * sum(given.values()) if given else 120.0)
         finally:
             path.write_bytes(held)
         if code == NO_TESTS:
             raise ValueError(f"{mutant.file}:{mutant.line}: none of its tests was found:\n{text}")
         return Trial(mutant, code != 0, _by(code, text), len(given))
 
-    def run_tests(self, files: Iterable[str], given: Mapping[str, float], limit_s: float) -> tuple[int, str]:
+    def run_tests(self, asked: Iterable[str], given: Mapping[str, float], limit_s: float) -> tuple[int, str]:
         """Run tests in the copy; returns pytest's exit status (that of a fault where time was up) and what it wrote."""
-        words = ["-x", "-q", "--tb=no", "-m", QUICK, "-p", "no:cacheprovider", "-p", "tests.mutants.touching", *files]
+        words = ["-x", "-q", "--tb=no", "-p", "no:cacheprovider", "-p", "tests.mutants.touching", *asked]
         if given:
             listed = self.folder / "given.json"
             listed.write_text(json.dumps(given), encoding="utf-8")

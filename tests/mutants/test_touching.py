@@ -1,0 +1,82 @@
+"""Which tests a changed line has to answer to."""
+
+import json
+from dataclasses import replace
+
+import pytest
+
+from tests.mutants.sites import Mutant
+from tests.mutants.touching import Touching, is_fresh, key_of, written_for
+
+BATTERY = "hwsched/calc/battery.py"
+IN_FUNCTION = Mutant(BATTERY, 12, "return", "return a", "return None", range(11, 14), range(10, 20), False)
+
+
+@pytest.fixture
+def folder(tmp_path):
+    def write(test_file, tests, ran):
+        held = {
+            f"{test_file}::{name}": {"seconds": seconds, "passed": passed, "shared": shared}
+            for name, (seconds, passed, shared) in tests.items()
+        }
+        contexts = {name if name.startswith("fixture ") else f"{test_file}::{name}": ran[name] for name in ran}
+        content = {"touched": [BATTERY], "key": key_of(test_file, [BATTERY]), "tests": held, "ran": contexts}
+        written_for(tmp_path, test_file).write_text(json.dumps(content), encoding="utf-8")
+
+    write(
+        "tests/calc/test_battery.py",
+        {
+            "slow": (3.0, True, []),
+            "quick": (0.1, True, []),
+            "elsewhere": (0.1, True, []),
+            "failing": (0.1, False, []),
+            "shares": (1.0, True, ["fixture sample_folder"]),
+        },
+        {
+            "slow": {BATTERY: [11, 12]},
+            "quick": {BATTERY: [13]},
+            "elsewhere": {BATTERY: [19, 30]},
+            "failing": {BATTERY: [12]},
+            "fixture sample_folder": {BATTERY: [12]},
+        },
+    )
+    return tmp_path
+
+
+@pytest.fixture
+def touching(folder):
+    return Touching(folder, ["tests/calc/test_battery.py", "tests/benchmarks/test_power.py"])
+
+
+def names(found):
+    return [name.split("::")[1] for name in found]
+
+
+def test_the_quickest_of_those_that_run_the_statement_come_first(touching):
+    """And a fixture of several tests speaks for all of them; a test that fails by itself says nothing."""
+    assert names(touching.of(IN_FUNCTION)) == ["quick", "shares", "slow"]
+
+
+def test_a_default_answers_to_the_tests_of_its_function(touching):
+    default = replace(IN_FUNCTION, line=10, statement=range(9, 11), at_import=True)
+    assert names(touching.of(default)) == ["elsewhere", "quick", "shares", "slow"]
+
+
+def test_a_constant_answers_to_the_tests_of_the_lines_that_say_it(touching):
+    touching._uses = {"WIDE_MM": [(BATTERY, 30), ("hwsched/calc/bore.py", 12)]}
+    constant = replace(IN_FUNCTION, line=3, statement=range(3, 4), scope=None, at_import=True, names=("WIDE_MM",))
+    assert names(touching.of(constant)) == ["elsewhere"]
+    assert names(touching.of(replace(constant, names=("NOWHERE",)))) == ["elsewhere", "quick", "shares", "slow"]
+
+
+def test_a_line_that_no_test_runs(touching):
+    assert touching.of(replace(IN_FUNCTION, statement=range(50, 51))) == {}
+
+
+def test_what_was_measured_holds_until_the_texts_change(folder):
+    path = written_for(folder, "tests/calc/test_battery.py")
+    assert is_fresh(folder, "tests/calc/test_battery.py")
+    assert not is_fresh(folder, "tests/calc/test_bore.py")
+    content = json.loads(path.read_text(encoding="utf-8"))
+    path.write_text(json.dumps(content | {"touched": [BATTERY, "hwsched/calc/cable.py"]}), encoding="utf-8")
+    assert not is_fresh(folder, "tests/calc/test_battery.py")

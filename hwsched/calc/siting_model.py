@@ -201,7 +201,9 @@ def read_plan(pairs: Pairs, x: Floats) -> Plan:
     supply_of = np.full(pairs.openings, -1, dtype=np.int32)
     supply_of[pairs.opening[taken]] = pairs.supply[taken]
     opened = np.nonzero(x[len(pairs.opening) :] > 0.5)[0]
+    if (supply_of < 0).any():
+        raise RuntimeError("the solver's answer does not hold: an opening without supply")
     load_a = np.bincount(supply_of, weights=pairs.amps, minlength=pairs.supplies) if pairs.openings else np.zeros(0)
-    if (supply_of < 0).any() or (load_a > pairs.capacity_a[: len(load_a)] + 1e-4).any():
-        raise RuntimeError("the solver's answer does not hold: an opening without supply, or a supply over its current")
+    if (load_a > pairs.capacity_a[: len(load_a)] + 1e-4).any():
+        raise RuntimeError("the solver's answer does not hold: a supply over its current")
     return Plan(tuple(opened.tolist()), tuple(supply_of.tolist()), float(pairs.wire_m[taken].sum()), 0.0, 0)

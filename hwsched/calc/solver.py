@@ -169,6 +169,9 @@ def _listen(highs: highspy.Highs, limits: Limits) -> None:
             gap = event.data_out.mip_gap
             progress(limits.step, float(gap) if gap < 1.0 else None)
 
+        # A silenced solver tells its log to nobody, not to a callback either: it is kept off the screen alone.
+        highs.setOptionValue("log_to_console", False)
+        highs.setOptionValue("output_flag", True)
         highs.cbMipLogging.subscribe(tell)
 
 

@@ -89,7 +89,7 @@ def test_against_every_way(as_large, monkeypatch):
         monkeypatch.setattr(siting_plan, "_DIRECT_PAIRS", 0)
     rng = random.Random(11)
     solved = refused = 0
-    count = 80 if as_large else 250
+    count = 40 if as_large else 250
     for _ in range(count):
         case = small(rng)
         expected = oracle.best(case)

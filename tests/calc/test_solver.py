@@ -82,14 +82,14 @@ def market_split(count=40, rows=4):
     table = rng.integers(100, 10_000, (rows, count)).astype(float)
     answer = np.zeros(count)
     answer[rng.permutation(count)[: count // 2]] = 1.0
-    halves = table @ answer
+    low, high = table @ answer, table @ answer
     model = Model(
         np.zeros(count),
         np.zeros(count),
         np.ones(count),
         np.full(count, True),
-        halves,
-        halves,
+        low,
+        high,
         np.arange(0, rows * count + 1, count, dtype=np.int32),
         np.tile(np.arange(count, dtype=np.int32), rows),
         table.ravel(),
@@ -99,19 +99,48 @@ def market_split(count=40, rows=4):
 
 def test_an_answer_to_begin_from_is_not_lost_when_the_person_stops_at_once():
     model, answer = market_split()
-
-    def limits():
-        asked = []
-
-        def cancelled():
-            asked.append(None)
-            return len(asked) > 1
-
-        return Limits(cancelled=cancelled)
-
-    assert run(model, limits()).x is None
-    found = run(model, limits(), answer)
+    assert run(model, stopped_at_once()).x is None
+    found = run(model, stopped_at_once(), answer)
     assert found.x == pytest.approx(answer)
+
+
+def stopped_at_once():
+    """Limits of a person who stops as soon as the solver asks; the first question comes before it begins."""
+    asked = []
+
+    def cancelled():
+        asked.append(None)
+        return len(asked) > 1
+
+    return Limits(cancelled=cancelled)
+
+
+def test_a_linear_model_that_is_stopped_claims_nothing():
+    model, _ = market_split(count=1000, rows=150)
+    model.whole[:] = False
+    found = run(model, stopped_at_once())
+    assert (found.x, found.objective, found.bound) == (None, np.inf, -np.inf)
+    assert not found.infeasible
+    assert not found.finished
+
+
+def test_the_gap_is_told_on_the_way(capfd):
+    """Most value within ten weights at once: the solver has answers long before it has proven the best."""
+    rng = np.random.default_rng(7)
+    model, _ = market_split(count=300, rows=10)
+    model.value[:] = rng.integers(10, 100, 3000)
+    model.cost[:] = -rng.integers(10, 100, 300)
+    model.row_low[:], model.row_high[:] = -np.inf, model.value.reshape(10, 300).sum(1) / 3
+    told = []
+    found = run(
+        model, Limits(until=monotonic() + 3.0, progress=lambda step, gap: told.append((step, gap)), step="packing")
+    )
+    assert {step for step, _ in told} == {"packing"}
+    gaps = [gap for _, gap in told if gap is not None]
+    assert all(0.0 <= gap < 1.0 for gap in gaps)
+    assert gaps[-1] >= (found.objective - found.bound) / abs(found.objective) - 1e-6
+    # What it prints would stand among the answers on standard output.
+    assert capfd.readouterr() == ("", "")
 
 
 def test_progress_and_a_start():

@@ -3,6 +3,7 @@
 import os
 import shutil
 import tempfile
+from pathlib import Path
 
 import pytest
 
@@ -13,7 +14,12 @@ os.environ.setdefault("HWSCHED_LOG", tempfile.mkdtemp(prefix="hwsched-log-"))
 
 @pytest.fixture(scope="session")
 def sample_folder(tmp_path_factory):
-    """Folder of a finished demonstration: project, schedule, pick list, packets."""
+    """Folder of a finished demonstration: project, schedule, pick list, packets.
+
+    HWSCHED_SAMPLE names one that is there already: changed lines that it does not run need not make it again.
+    """
+    if "HWSCHED_SAMPLE" in os.environ:
+        return Path(os.environ["HWSCHED_SAMPLE"])
     # Only here, so that tests of one floor load no more than that floor.
     from hwsched.operations.demonstration import demonstrate
 

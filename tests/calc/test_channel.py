@@ -28,7 +28,7 @@ def test_docs():
 
 
 def test_check_values():
-    """Pocket top 1.75 in above: the slanted bore runs 0.762 in and enters at 0.507 in from the face (common practice)."""
+    """Pocket top 1.75 in above: the slanted bore runs 0.762 in and enters at 0.507 in from the face (practice)."""
     got = channel(CASE)
     assert got.run_mm / INCH == pytest.approx(0.762, abs=5e-4)
     assert got.enters_at_mm is not None

@@ -77,7 +77,7 @@ def test_a_second_suffices_for_a_small_model():
 
 
 def market_split(count=40, rows=4):
-    """Whole numbers that add up to exactly one half in each row: known by how it is made, all but impossible to find."""
+    """Whole numbers that add up to one half in each row: known by how it is made, all but impossible to find."""
     rng = np.random.default_rng(3)
     table = rng.integers(100, 10_000, (rows, count)).astype(float)
     answer = np.zeros(count)

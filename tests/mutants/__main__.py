@@ -10,9 +10,10 @@ from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 from queue import SimpleQueue
 
+from hwsched.operations.demonstration import demonstrate
 from tests.mutants.sites import ROOT, Mutant, draw, mutants_of
 from tests.mutants.touching import Touching, is_fresh
-from tests.mutants.trying import CHOSEN, NO_TESTS, Copy, Trial
+from tests.mutants.trying import CHOSEN, NO_TESTS, Copy, Trial, described
 
 CACHE = ROOT / ".mutants_cache"
 NOT_RUN = ("benchmarks", "desktop", "house", "mutants")
@@ -30,22 +31,26 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser.add_argument("--tests", nargs="+", metavar="FOLDER", help="ask only tests of these folders, as calc wiring")
     parser.add_argument("--list", action="store_true", help="only show what is drawn")
     told = parser.parse_args(arguments)
-    drawn = draw(mutants_in(told.floor), told.count, told.seed)
     if told.list:
-        for each in drawn:
+        for each in draw(mutants_in(told.floor), told.count, told.seed):
             print(f"{each.file}:{each.line} {each.kind}\n{each.diff}")
         return 0
-    touching = measured(told.jobs, told.tests)
     survivors = 0
     with tempfile.TemporaryDirectory(prefix="mutants-") as folder:
         copies: SimpleQueue[Copy] = SimpleQueue()
+        sample = Path(folder) / "sample"
+        demonstrate(sample, who="tests")
         for number in range(told.jobs):
-            copies.put(Copy(Path(folder) / str(number)))
+            copies.put(Copy(Path(folder) / str(number), sample))
+        # Read now, so that the tree may be worked on while this runs.
+        drawn = draw(mutants_in(told.floor), told.count, told.seed)
+        touching = measured(told.jobs, told.tests)
 
         def tried(mutant: Mutant) -> Trial:
             copy = copies.get()
             try:
-                return copy.try_mutant(mutant, touching.of(mutant), at_most_s=told.at_most)
+                makes = touching.makes_sample(mutant)
+                return copy.try_mutant(mutant, touching.of(mutant), at_most_s=told.at_most, makes_sample=makes)
             finally:
                 copies.put(copy)
 
@@ -81,14 +86,6 @@ def measured(jobs: int, folders: Sequence[str] | None = None) -> Touching:
         if done.returncode not in (0, NO_TESTS):
             print(done.stdout[-4000:], "\ntests that fail without a change are left out", sep="")
     return Touching(CACHE, files)
-
-
-def described(trial: Trial) -> str:
-    """Return one line of a mutant that dies, and the change too of one that survives."""
-    place = f"{trial.mutant.file}:{trial.mutant.line} {trial.mutant.kind}"
-    if trial.killed:
-        return f"dies      {place}  by {trial.by}"
-    return f"SURVIVES  {place}  ({trial.by}; {trial.tests} tests)\n{trial.mutant.diff}"
 
 
 if __name__ == "__main__":

@@ -71,22 +71,20 @@ class Mutant:
 
 
 def mutants_of(path: Path) -> list[Mutant]:
-    """Return every change that a module offers, each of which parses and says something else."""
+    """Return the changes that a module offers; a draw looks whether each says something else."""
     source = path.read_text(encoding="utf-8")
-    file = path.relative_to(ROOT).as_posix()
-    tree = ast.parse(source)
+    return list(_Sites(path.relative_to(ROOT).as_posix(), source.split("\n")).module(ast.parse(source)))
+
+
+def says_something_else(mutant: Mutant) -> bool:
+    """Whether the module with the changed line parses, and to another program."""
+    source = (ROOT / mutant.file).read_text(encoding="utf-8")
     lines = source.split("\n")
-    same = ast.dump(tree)
-    found = []
-    for each in _Sites(file, lines).module(tree):
-        changed = "\n".join((*lines[: each.line - 1], each.after, *lines[each.line :]))
-        try:
-            differs = ast.dump(ast.parse(changed)) != same
-        except SyntaxError:
-            continue
-        if differs:
-            found.append(each)
-    return found
+    lines[mutant.line - 1] = mutant.after
+    try:
+        return ast.dump(ast.parse("\n".join(lines))) != ast.dump(ast.parse(source))
+    except SyntaxError:
+        return False
 
 
 def draw(found: Iterable[Mutant], count: int, seed: str) -> list[Mutant]:
@@ -105,8 +103,9 @@ def draw(found: Iterable[Mutant], count: int, seed: str) -> list[Mutant]:
     for _, each in sorted(ranked, key=lambda pair: pair[0]):
         if len(drawn) == count:
             break
-        if (each.file, each.before.strip(), each.after.strip()) not in equivalent:
-            drawn.setdefault((each.file, each.line), each)
+        told = (each.file, each.before.strip(), each.after.strip())
+        if (each.file, each.line) not in drawn and told not in equivalent and says_something_else(each):
+            drawn[each.file, each.line] = each
     return list(drawn.values())
 
 

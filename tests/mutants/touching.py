@@ -187,6 +187,7 @@ class Touching:
     def __init__(self, folder: Path, test_files: Iterable[str]) -> None:
         self.seconds: dict[str, float] = {}
         self.by_line: dict[tuple[str, int], set[str]] = defaultdict(set)
+        self.by_sample: set[tuple[str, int]] = set()
         for name in test_files:
             path = written_for(folder, name)
             if path.exists():  # a file of benchmarks alone has none
@@ -204,6 +205,8 @@ class Touching:
             for file, lines in files.items():
                 for line in lines:
                     self.by_line[file, line].update(shared[context])
+                if context == "fixture sample_folder":
+                    self.by_sample.update((file, line) for line in lines)
 
     def of(self, mutant: Mutant) -> dict[str, float]:
         """Return the tests that run a changed line with their seconds, the quickest first.
@@ -221,6 +224,10 @@ class Touching:
         if not found and mutant.at_import:
             found = set().union(*(tests for (file, _), tests in self.by_line.items() if file == mutant.file))
         return {test: self.seconds[test] for test in sorted(found, key=lambda test: (self.seconds[test], test))}
+
+    def makes_sample(self, mutant: Mutant) -> bool:
+        """Whether the sample that tests share is made by the changed line too, so that it cannot be made before."""
+        return mutant.at_import or any((mutant.file, line) in self.by_sample for line in mutant.statement)
 
     def uses(self, name: str) -> list[tuple[str, int]]:
         """Return the lines of the program that say a name."""

@@ -36,12 +36,14 @@ class Trial:
 class Copy:
     """A copy of the tree, in which one line at a time is changed."""
 
-    def __init__(self, folder: Path) -> None:
+    def __init__(self, folder: Path, sample: Path) -> None:
         self.folder = folder
+        self.sample = sample
+        """A finished demonstration, made by the program as it is."""
         shutil.copytree(ROOT, folder, ignore=LEFT_BEHIND, dirs_exist_ok=True)
         subprocess.run([sys.executable, "-m", "compileall", "-q", str(folder / "hwsched")], check=True)
 
-    def try_mutant(self, mutant: Mutant, tests: Mapping[str, float], *, at_most_s: float) -> Trial:
+    def try_mutant(self, mutant: Mutant, tests: Mapping[str, float], *, at_most_s: float, makes_sample: bool) -> Trial:
         """Run the tests of a mutant, given in their order with their seconds, until one fails."""
         if not tests:
             return Trial(mutant, False, "no test runs this line", 0)
@@ -51,13 +53,13 @@ class Copy:
                 break
             given[test] = seconds
         files = list(dict.fromkeys(test.split("::")[0] for test in given))
-        return self._tried(mutant, given, [*CHOSEN, *files])
+        return self._tried(mutant, given, [*CHOSEN, *files], makes_sample)
 
     def try_with_files(self, mutant: Mutant, files: Iterable[str]) -> Trial:
         """Run the quick tests of whole files until one fails."""
-        return self._tried(mutant, {}, [*QUICK, *files])
+        return self._tried(mutant, {}, [*QUICK, *files], False)
 
-    def _tried(self, mutant: Mutant, given: Mapping[str, float], asked: list[str]) -> Trial:
+    def _tried(self, mutant: Mutant, given: Mapping[str, float], asked: list[str], makes_sample: bool) -> Trial:
         path = self.folder / mutant.file
         held = path.read_bytes()
         lines = held.decode().split("\n")
@@ -68,14 +70,17 @@ class Copy:
         Path(cache_from_source(str(path))).unlink(missing_ok=True)
         path.write_bytes("\n".join(lines).encode())
         try:
-            code, text = self.run_tests(asked, given, 60.0 + 10.0 * sum(given.values()) if given else 120.0)
+            limit_s = 60.0 + 10.0 * sum(given.values()) if given else 120.0
+            code, text = self.run_tests(asked, given, limit_s, makes_sample)
         finally:
             path.write_bytes(held)
         if code == NO_TESTS:
             raise ValueError(f"{mutant.file}:{mutant.line}: none of its tests was found:\n{text}")
         return Trial(mutant, code != 0, _by(code, text), len(given))
 
-    def run_tests(self, asked: Iterable[str], given: Mapping[str, float], limit_s: float) -> tuple[int, str]:
+    def run_tests(
+        self, asked: Iterable[str], given: Mapping[str, float], limit_s: float, makes_sample: bool
+    ) -> tuple[int, str]:
         """Run tests in the copy; returns pytest's exit status (that of a fault where time was up) and what it wrote."""
         words = ["-x", "-q", "--tb=no", "-p", "no:cacheprovider", "-p", "tests.mutants.touching", *asked]
         if given:
@@ -89,6 +94,11 @@ class Copy:
             "QT_QPA_PLATFORM": "offscreen",
             "OPENBLAS_NUM_THREADS": "1",
         }
+        if not makes_sample:
+            # Each time its own, since a changed line may spoil it.
+            shutil.rmtree(self.folder / "made", ignore_errors=True)
+            shutil.copytree(self.sample, self.folder / "made")
+            environment["HWSCHED_SAMPLE"] = str(self.folder / "made")
         with subprocess.Popen(
             [sys.executable, "-m", "pytest", *words],
             cwd=self.folder,
@@ -105,6 +115,14 @@ class Copy:
                 text, _ = process.communicate()
                 return TESTS_FAILED, text + "\nFAILED time was up"
         return process.returncode, text
+
+
+def described(trial: Trial) -> str:
+    """Return one line of a mutant that dies, and the change too of one that survives."""
+    place = f"{trial.mutant.file}:{trial.mutant.line} {trial.mutant.kind}"
+    if trial.killed:
+        return f"dies      {place}  by {trial.by}"
+    return f"SURVIVES  {place}  ({trial.by}; {trial.tests} tests)\n{trial.mutant.diff}"
 
 
 def _by(code: int, text: str) -> str:

@@ -207,6 +207,12 @@ def test_bad_input_names_its_field(change, field):
     assert caught.value.field == field
 
 
+def test_a_face_that_there_is_not():
+    with pytest.raises(InputError, match="must be one of") as caught:
+        bore(BoreCase(LEAF, (0, 1000, 22.225), INCH, "front", depth_mm=60))
+    assert caught.value.field == "face"
+
+
 def test_calculator_declares_what_it_gives():
     out = BORE.run(json.loads(json.dumps(BORE.example)))
     assert [f.name for f in BORE.outputs] == list(json.loads(json.dumps(out, allow_nan=False)))

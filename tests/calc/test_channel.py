@@ -132,6 +132,8 @@ BAD = [
     ({"case": {**LOCK_IN, "width_mm": 50}}, "case.width_mm"),
     ({"case": {**LOCK_IN, "width_mm": 40, "offset_mm": 3}}, "case.width_mm"),
     ({"case": {**LOCK_IN, "depth_mm": 0}}, "case.depth_mm"),
+    ({"case": {**LOCK_IN, "depth_mm": CHANNEL.example["leaf"]["width_mm"] + 1}}, "case.depth_mm"),
+    ({"case": {**LOCK_IN, "top_above_mm": -990}}, "case.top_above_mm"),
     ({"case": {**LOCK_IN, "top_above_mm": 1200}}, "case.top_above_mm"),
     ({"face": "top"}, "face"),
     ({"hole_above_mm": 40}, "hole_above_mm"),
@@ -158,6 +160,12 @@ def test_bad_input_names_its_field(change, field):
     with pytest.raises(InputError) as caught:
         CHANNEL.run({**CHANNEL.example, **change})
     assert caught.value.field == field
+
+
+def test_a_face_that_there_is_not():
+    with pytest.raises(InputError, match="must be secured or key") as caught:
+        channel(replace(CASE, face="top"))
+    assert caught.value.field == "face"
 
 
 def test_calculator_declares_what_it_gives():

@@ -139,6 +139,17 @@ def test_collapse_is_cured_too():
     assert found["nearer-supply"].volts == pytest.approx(9, abs=1e-6)
 
 
+def test_where_a_circuit_collapses_the_run_of_most_resistance_is_made_thicker():
+    """40 m of two conductors a wire are as 20 m of one."""
+    runs = (
+        Run("supply", "j", 40, "1 mm2", "solid", conductors_in_parallel=2),
+        Run("j", "a", 30, "1 mm2", "solid"),
+    )
+    collapsed = Circuit(runs, (Load("a", "power", 25, 9, 30),), 12, 0, 20)
+    assert collapsed.solution().collapsed
+    assert "run 'j' to 'a'" in by_kind(collapsed, "a")["thicker-run"].text
+
+
 def test_nothing_does_when_the_source_itself_is_too_low():
     found = by_kind(replace(LOW, source_v=9.0), nominal_v=(9.0,))
     assert [kind for kind, cure in found.items() if cure.works] == ["source-voltage"]
@@ -155,6 +166,14 @@ def test_gauges_that_may_be_bought_can_be_given():
     found = by_kind(LOW, gauges=["18 AWG"])
     assert "even 18 AWG" in found["thicker-run"].text
     assert "no thicker conductor than 20 AWG is offered" in by_kind(LOW, gauges=["22 AWG"])["thicker-run"].text
+
+
+def test_a_source_at_the_most_that_its_loads_take_cannot_be_set_higher():
+    loads = (LOADS[0], replace(LOADS[1], maximum_v=12.0))
+    cure = by_kind(replace(LOW, loads=loads))["source-voltage"]
+    assert (cure.works, cure.circuit, cure.volts, cure.values) == (False, None, None, {"source_v": 12.0})
+    assert "its 12 V" in cure.text
+    assert "maximum is 12 V" in cure.text
 
 
 def test_nothing_to_cure():

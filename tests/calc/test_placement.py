@@ -145,6 +145,21 @@ def test_hand_placed_position():
     assert off.cable_mm is None
 
 
+@pytest.mark.parametrize(
+    ("x", "y", "off_mm"),
+    # The window spans 10 to 50 and 10 to 90 of the plate; the hole is at 70, 1000.
+    [(62, 950, 2), (15, 950, 5), (40, 993, 3), (40, 903, 7), (63, 994, 5)],
+)
+def test_how_far_the_access_hole_is_off(x, y, off_mm):
+    found = check_position(CASE, STRAIGHT, x, y)
+    assert [(reason.name, reason.short_mm) for reason in found.reasons] == [("access hole", pytest.approx(off_mm))]
+    assert found.reasons[0].text == f"does not cover its access hole: {off_mm:.2f} mm off"
+
+
+def test_a_keepout_grows_on_all_sides():
+    assert KeepOut("trim", Rect(40, 900, 100, 955), 5).grown() == (35, 895, 105, 960)
+
+
 def test_clearances_are_sorted_by_what_is_left():
     case = replace(CASE, keepouts=(KeepOut("trim", Rect(40, 900, 100, 955), 4.7625),))
     got = nearest_clearance(case, (40, 960))
@@ -161,6 +176,13 @@ def test_more_keepouts_never_make_it_better():
             out = PLACEMENT.run({**data, "keepouts": data["keepouts"][:count], "patterns": data["patterns"][:1]})
             cables.append(out["best"]["cable_mm"] if out["feasible"] else float("inf"))
         assert all(a <= b + 1e-9 for a, b in pairwise(cables))
+
+
+@pytest.mark.parametrize(("x", "y", "field"), [(float("nan"), 0, "plate_x"), (0, float("inf"), "plate_y")])
+def test_a_position_that_is_no_number(x, y, field):
+    with pytest.raises(InputError) as caught:
+        check_position(CASE, STRAIGHT, x, y)
+    assert caught.value.field == field
 
 
 BAD = [
@@ -200,6 +222,13 @@ def test_bad_input_names_its_field(change, field):
         (replace(CASE, keepouts=(KeepOut("a", Rect(0, 0, float("inf"), 1)),)), "keepouts[0].x1"),
         (replace(CASE, patterns=(replace(ABOVE, cost=float("nan")),)), "patterns[0].cost"),
         (replace(CASE, connector=(float("nan"), 1.0)), "connector.x"),
+        (replace(CASE, connector=(1.0, float("nan"))), "connector.y"),
+        (replace(CASE, keepouts=(KeepOut("a", Rect(0, float("-inf"), 1, 1)),)), "keepouts[0].y0"),
+        (replace(CASE, keepouts=(KeepOut("a", Rect(0, 0, 1, 1), float("inf")),)), "keepouts[0].clearance_mm"),
+        (replace(CASE, window=Rect(10, 10, 50, 101)), "window"),
+        (replace(CASE, window=Rect(10, -1, 50, 90)), "window"),
+        (replace(CASE, window=Rect(-1, 10, 50, 90)), "window"),
+        (replace(CASE, patterns=(replace(ABOVE, base_mm=float("inf")),)), "patterns[0].base_mm"),
     ],
 )
 def test_values_from_python_are_checked_too(case, field):

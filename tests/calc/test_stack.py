@@ -104,6 +104,19 @@ def test_limit_on_fits_keeps_the_best():
     assert not everything.more
     assert some.more
     assert some.fits == everything.fits[:7]
+    whole = len(everything.fits)
+    assert not cylinder_stack(44.45, 0, cylinders, [], rings, max_fits=whole).more
+    assert cylinder_stack(44.45, 0, cylinders, [], rings, max_fits=whole - 1).more
+
+
+def test_heights_as_given_decide_at_the_tolerance():
+    """Less than a millionth of a millimetre past it is past it."""
+    cylinder = [StackCylinder("C", 22.225 + 2, 0)]
+    for height, fits in ((1.5, True), (1.4999999, False)):
+        got = cylinder_stack(
+            44.45, 0, cylinder, [], [StackRing("r", height, 1)], tolerance_mm=0.5, max_turns_beyond=0, max_rings=1
+        )
+        assert bool(got.fits) == fits, height
 
 
 def test_many_rings_do_not_hang():

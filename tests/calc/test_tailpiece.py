@@ -35,7 +35,10 @@ def test_too_short_says_by_how_much():
     got = tailpiece(44.45, 6.35, 47, 9.525)
     assert not got.fits
     assert got.short_mm == pytest.approx(0.625)
+    assert got.engagement_mm == pytest.approx(47 - (44.45 - 6.35))
+    assert (got.left_mm, got.cut_off_mm) == (47, 0)
     assert got.method is None
+    assert tailpiece(44.45, 6.35, 30, 9.525).engagement_mm == pytest.approx(-8.1)  # it ends in the leaf
 
 
 def test_snap_keeps_the_least_engagement():

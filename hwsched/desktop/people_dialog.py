@@ -2,7 +2,8 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
@@ -91,6 +92,11 @@ class PeopleDialog(QDialog):
             self.name.clear()
         self.told.setText(words)
         self._enable()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Keep Return to the field: Qt would press a button of what is told about a refused name at once."""
+        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            super().keyPressEvent(event)
 
     def _enable(self) -> None:
         self.put.setEnabled(bool(self.name.text().strip()))

@@ -4,6 +4,7 @@ from collections.abc import Callable, Sequence
 from typing import Any, Protocol
 
 from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.jobs import Jobs, Work
@@ -147,6 +148,11 @@ class ToolWindow(QDialog):
     def follow(self) -> None:
         """Show the project as it now stands."""
         self.enable()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Keep Return to the field: Qt would press a button even of a question that the field has just opened."""
+        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            super().keyPressEvent(event)
 
     def done(self, result: int) -> None:
         """Let go of the window's own work: what it has written, or still writes, reaches the other views."""

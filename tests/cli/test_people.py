@@ -50,7 +50,7 @@ def test_an_edit_says_what_was_read_off(yard, capsys):
     assert re.search(
         r"Hand of 1: seen as left hand, now RH \(ben, \d{4}-\d\d-\d\d \d\d:\d\d UTC, step 3\); wanted: LHR", said
     )
-    assert "Nothing was changed." in said
+    assert "Nothing was changed in the project." in said
     assert rows(yard) == before
     # Without it, a script writes as it always did; an equal value merges.
     told(capsys, "edit", yard, "1", "opening", "hand", "LHR", "--who", "cid")

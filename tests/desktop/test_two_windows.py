@@ -308,4 +308,9 @@ def test_people_are_listed_and_roles_hold(qtbot, windows):
     qtbot.mouseClick(dialog.gone, Qt.MouseButton.LeftButton)
     assert "must be a specifier" in ann.told.text()
     ann.told.close()
+    # A refusal that Return brought up is not gone by the same key.
+    dialog.role.setCurrentIndex(dialog.role.findData("viewer"))
+    qtbot.keyClick(dialog.name, Qt.Key.Key_Return)
+    assert ann.told.isVisible()
+    ann.told.close()
     dialog.close()

@@ -368,7 +368,7 @@ def test_a_change_within_a_change_is_part_of_it(project):
     assert marks(project) == ["1", "2"]
     with project.reading() as connection:
         (step,) = history(connection)
-    assert (step.number, step.verb, step.summary, step.who, step.rows) == (1, "both", "Add both", "ann", 2)
+    assert (step.number, step.verb, step.summary, step.who) == (1, "both", "Add both", "ann")
     add("3")
     with project.reading() as connection:
         assert [step.verb for step in history(connection)] == ["both", "add"]
@@ -396,7 +396,7 @@ def test_an_undo_is_never_a_part(project):
     with (
         pytest.raises(RuntimeError, match="cannot be a part"),
         project.change("both", "Both", "ann"),
-        project.change("undo", "Undo", "ann", kind="undo", target=1),
+        project.change("undo", "Undo", "ann", kind="undo"),
     ):
         pytest.fail("an undo within a step")
 

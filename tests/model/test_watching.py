@@ -67,8 +67,8 @@ def test_what_another_writes_is_brought_once(watch, other):
     found = soon(watch)
     found += soon(watch) if len(found) < 2 else []
     assert [(each.number, each.openings, each.entities) for each in found] == [
-        (1, {first}, {"opening"}),
-        (2, {second}, {"opening"}),
+        (1, {first}, {"opening", "lock_point"}),
+        (2, {second}, {"opening", "lock_point"}),
     ]
     time.sleep(1.1)
     assert watch.look() == []
@@ -101,7 +101,7 @@ def test_another_process_is_seen(watch, empty_place):
         "    change.insert(OPENING_TABLE, [{'mark': '1'}])"
     )
     subprocess.run([sys.executable, "-c", code, empty_place], check=True)
-    assert [each.entities for each in soon(watch)] == [{"opening"}]
+    assert [each.entities for each in soon(watch)] == [{"opening", "lock_point"}]
 
 
 def test_a_reader_and_a_writer_are_not_in_its_way(watch, project, other):

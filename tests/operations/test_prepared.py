@@ -71,13 +71,10 @@ def of_fewest(project, _folder):
         edit_facts(project, "opening", id_of(project, mark), {"power_wish": None}, who=WHO)
     fitted(project)
     found = fewest_kinds(project)
-    lines = found.choices or {each: lines_of(each, found) for each in found.marks}
-    object.__setattr__(found, "choices", lines)
+    # The yard's openings take the cheapest already: what they would choose for themselves is chosen by hand.
+    lines = {point: offers[0][3] for point, offers in found.basis.offers.items()}
+    found = replace(found, choices=lines, opening_of=dict.fromkeys(lines, "") | {each: each for each in lines})
     return lambda **how: accept_fewest(project, found, who=WHO, **how)
-
-
-def lines_of(opening, found):
-    return found.basis.offers[opening][0][2]
 
 
 def of_siting(project, _folder):

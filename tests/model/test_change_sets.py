@@ -6,6 +6,7 @@ import shutil
 from hwsched.model.history import history, newest
 from hwsched.model.project import open_project
 from hwsched.model.tables import OPENING_TABLE
+from hwsched.model.upgrading import upgrade_project
 from tests.model.saved_projects import SAVED, restore
 
 
@@ -55,6 +56,7 @@ def test_older_change_sets_get_the_same_identifiers_in_every_copy(tmp_path):
     copy = shutil.copy(target, tmp_path / "copy.hwsched")
     told = []
     for path in (target, copy):
+        upgrade_project(path)
         with open_project(path) as project:
             told.append([(step.uuid, step.base, step.device, step.session) for step in steps(project)])
     assert told[0] == told[1]

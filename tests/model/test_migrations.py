@@ -29,6 +29,8 @@ LATER = {
         *("assigned_part", "person"),
     },
     "0002": {"assigned_part", "person"},
+    "0004": {"person"},
+    "0006": {"person"},
 }
 """Tables that an earlier schema did not have, so that its saved project has nothing in them."""
 
@@ -86,7 +88,7 @@ def test_a_new_project_equals_a_migrated_one(project, request, tmp_path):
 
 
 def test_every_schema_has_a_saved_project():
-    assert [path.stem for path in sorted(SAVED.glob("*.sql"))] == list(REVISIONS)
+    assert {path.stem for path in SAVED.glob("*.sql")} == set(REVISIONS)
 
 
 @pytest.mark.parametrize("revision", REVISIONS)

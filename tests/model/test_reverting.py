@@ -138,7 +138,7 @@ def test_a_new_edit_ends_what_could_be_done_again(project, steps):
 
 def test_an_undo_says_what_it_touched(project, steps):
     number, opening = steps.insert(OPENING_TABLE, mark="1")
-    changes = undo(project, who="ben")
+    changes = undo(project, who="ann")
     assert (changes.openings, changes.entities, changes.number) == ({opening}, {"opening", "lock_point"}, number + 1)
     with project.reading() as connection:
         last = history(connection)[-1]

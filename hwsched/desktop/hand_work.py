@@ -193,24 +193,33 @@ class HandWork(Frame):
 
     def ask_serial(self, piece: Piece) -> None:
         """Ask for the serial number of a piece and write it down."""
+        seen = self._seen_of_chosen()
         text, given = QInputDialog.getText(
             self, "Serial number", f"Serial number of {piece.role} {piece.part}:", text=piece.serial
         )
         if given:
-            self.record_piece(piece, serial=text)
+            self.record_piece(piece, seen, serial=text)
 
     def ask_lot(self, piece: Piece) -> None:
         """Ask for the lot of a piece and write it down."""
+        seen = self._seen_of_chosen()
         text, given = QInputDialog.getText(self, "Lot", f"Lot of {piece.role} {piece.part}:", text=piece.lot)
         if given:
-            self.record_piece(piece, lot=text)
+            self.record_piece(piece, seen, lot=text)
 
-    def record_piece(self, piece: Piece, *, serial: str | None = None, lot: str | None = None) -> None:
-        """Write down the serial number or the lot of a piece of the chosen opening."""
+    def _seen_of_chosen(self) -> int | None:
+        return self.seen_of(self.chosen) if self.chosen is not None else None
+
+    def record_piece(
+        self, piece: Piece, seen: int | None, *, serial: str | None = None, lot: str | None = None
+    ) -> None:
+        """Write down the serial number or the lot of a piece of the chosen opening, as seen at a step."""
         workspace, opening = self.workspace, self.chosen
         if workspace is not None and opening is not None and not self.jobs.busy:
-            self.edit(
-                lambda: record_piece(workspace.project, opening, piece.id, who=workspace.who, serial=serial, lot=lot)
+            project, who = workspace.project, workspace.who
+            self.edit_seen(
+                lambda base: record_piece(project, opening, piece.id, who=who, serial=serial, lot=lot, base=base),
+                seen,
             )
 
     @Slot(str, str, str, str)

@@ -17,7 +17,7 @@ from hwsched.model.errors import Clash, ConflictError
 from hwsched.model.fact_words import FactWords
 from hwsched.model.facts import Path, differing, flat
 from hwsched.model.history import Entry, entries_after, entries_of
-from hwsched.model.tables import CHANGE_ENTRY, CHANGE_REFERENCE, CHANGE_SET, JOURNALLED, OPENING_FIT
+from hwsched.model.tables import CHANGE_ENTRY, CHANGE_REFERENCE, CHANGE_SET, JOURNALLED, LOCK_POINT, OPENING_FIT
 
 Values = dict[str, Any]
 Rows = dict[str, Values]
@@ -26,13 +26,15 @@ Slot = tuple[str, Path]
 """Table, and the values of the columns that make the place."""
 
 _SLOTS: Final[Mapping[str, tuple[str, ...]]] = {
-    "chosen_part": ("opening_id", "role"),
-    "placed_unit": ("opening_id",),
+    "chosen_part": ("opening_id", "lock_point_id", "role"),
+    "placed_unit": ("opening_id", "lock_point_id"),
     "set_line": ("set_id", "role"),
     "route": ("opening_id", "supply_id"),
     "run": ("opening_id",),
 }
 """Tables of which rows take one place in turn, so that a new row overwrites what a removed one said."""
+_FOLLOWS: Final = frozenset({OPENING_FIT.name, LOCK_POINT.name})
+"""Tables whose rows follow from others: what they follow from is compared."""
 _ONE_FACT: Final = frozenset({"chosen_part", "placed_unit", "set_line"})
 """Tables of which a whole place is one fact, however it is written."""
 
@@ -67,7 +69,7 @@ def check_unseen(connection: Connection, number: int, base: int, maker: tuple[st
     others = {row.number: _Maker(row.who, row.at) for row in since if (row.who, row.session) != maker}
     if not others:
         return
-    own = [entry for entry in entries_of(connection, number) if entry.entity != OPENING_FIT.name]
+    own = [entry for entry in entries_of(connection, number) if entry.entity not in _FOLLOWS]
     gone = {(entry.entity, entry.row_id): entry.before or {} for entry in own if entry.action == "delete"}
     search = _Search(connection, base, number, others, FactWords(connection, gone))
     clashes = [*search.rows(own), *search.slots(own)]

@@ -10,10 +10,13 @@ from sqlalchemy import Connection, select
 
 from hwsched.attributes import Attribute, show_value
 from hwsched.model.facts import Path
+from hwsched.model.lock_points import name_of_point
 from hwsched.model.tables import (
+    ASSIGNED_PART,
     BUILDING,
     CIRCUIT_TABLE,
     LEVEL,
+    LOCK_POINT,
     OPENING_TABLE,
     OWN_FIELD,
     PROJECT,
@@ -39,6 +42,7 @@ _LABELS: Final[Mapping[Path, str]] = {
     ("route", "length_m"): "Length of the cable route",
     ("route", "pinned"): "Siting keeps the pair",
     ("person", "role"): "Role",
+    ("assigned_part", "serial"): "Serial number",
 }
 _NAMED_BY: Final = {"opening": "mark", "part": "number", "own_field": "label"}
 """Column by which people know a row; the name where none is given."""
@@ -77,6 +81,8 @@ class FactWords:
         own = self._own_name(entity, row)
         if own:
             return own
+        if entity == ASSIGNED_PART.name:
+            return f"{row['role']} {row['part']} of {self.name(OPENING_TABLE.name, row['opening_id'])}"
         for column, target in REFERENCES[entity].items():
             if row.get(column) is not None:
                 return self.name(target, row[column])
@@ -112,14 +118,17 @@ class FactWords:
     def slot(self, entity: str, key: Path) -> str:
         """Return what people call a place that rows of a table take in turn."""
         words = {
-            "chosen_part": "Part for the role {1} of {0}",
-            "placed_unit": "Place of the unit of {0}",
+            "chosen_part": "Part for the role {2} of {0}{1}",
+            "placed_unit": "Place of the unit of {0}{1}",
             "set_line": "Lines for the role {1} of hardware set {0}",
             "route": "Cable route between {0} and {1}",
             "run": "Circuit of {0}",
         }
-        owners = {"set_line": ("hardware_set",), "route": ("opening", "supply")}.get(entity, ("opening",))
-        names = [self.name(owner, part) for owner, part in zip(owners, key, strict=False)]
+        owners = {"set_line": ("hardware_set",), "route": ("opening", "supply"), "run": ("opening",)}
+        at = owners.get(entity, ("opening", LOCK_POINT.name))
+        names = [self.name(owner, part) for owner, part in zip(at, key, strict=False)]
+        if at[-1] == LOCK_POINT.name and names[1]:
+            names[1] = f", {names[1]}"
         return words[entity].format(*names, *key[len(names) :])
 
     def content(self, entity: str, rows: Iterable[Row]) -> str:
@@ -144,6 +153,8 @@ class FactWords:
             )  # fmt: skip
             found = self._connection.execute(circuit.where(CIRCUIT_TABLE.c.id == row_id)).first()
             return "" if found is None else "/".join(found)
+        if entity == LOCK_POINT.name:
+            return name_of_point(self._connection, row_id)
         table = TABLES[entity]
         column = table.c.get(_NAMED_BY.get(entity, "name"))
         if column is None:

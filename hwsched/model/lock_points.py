@@ -5,13 +5,13 @@ brings back the rows as they were; where that would leave them out of step with 
 """
 
 from collections import defaultdict
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterator, Sequence
 from typing import TYPE_CHECKING, Any, Final
 
 from sqlalchemy import Connection, or_, select
 
 from hwsched.cases.facts import Item, Leaf
-from hwsched.cases.lock_points import LOCK_KINDS, lock_items
+from hwsched.cases.lock_points import LOCK_KINDS, lock_items, lock_points
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, NotUndoableError
 from hwsched.model.tables import ASSIGNED_PART, ITEM_TABLE, LEAF_TABLE, LOCK_POINT, OPENING_TABLE
@@ -44,6 +44,19 @@ def points_to_openings(connection: Connection, points: Collection[str]) -> dict[
     return found
 
 
+def name_of_point(connection: Connection, point_id: str) -> str:
+    """Return the name of a lock point; empty where its opening has no other, or where it is gone."""
+    opening_id = connection.execute(select(LOCK_POINT.c.opening_id).where(LOCK_POINT.c.id == point_id)).scalar()
+    if opening_id is None:
+        return ""
+    rows = read_points(connection, [opening_id])
+    for _, leaves, items in _deciding(connection, [opening_id]):
+        for point in lock_points(leaves, items, rows[opening_id]):
+            if point.id == point_id:
+                return point.name
+    return ""
+
+
 def settle(change: "Change") -> None:
     """Bring the lock points of the openings that a change set touched in step with their leaves and items.
 
@@ -61,8 +74,10 @@ def settle(change: "Change") -> None:
     if not change.entities & _DECIDING and change.openings.isdisjoint(change.added):
         return
     held = read_points(change.connection, change.openings)
-    wrong = []
-    for opening_id, wanted in _wanted(change.connection, change.openings):
+    wrong: list[tuple[str, list[tuple[str, str | None]], Sequence[str | None]]] = []
+    for opening_id, leaves, items in _deciding(change.connection, change.openings):
+        # An opening without a lock has one place all the same.
+        wanted: Sequence[str | None] = [item.id for item in lock_items(leaves, items)] or (None,)
         rows = held.get(opening_id, [])
         if len(rows) != len(wanted) or {item for _, item in rows} != set(wanted):
             wrong.append((opening_id, rows, wanted))
@@ -76,7 +91,9 @@ def settle(change: "Change") -> None:
     _bring_in_step(change, wrong)
 
 
-def _bring_in_step(change: "Change", wrong: list[tuple[str, list[tuple[str, str | None]], list[str | None]]]) -> None:
+def _bring_in_step(
+    change: "Change", wrong: list[tuple[str, list[tuple[str, str | None]], Sequence[str | None]]]
+) -> None:
     moved: list[tuple[str, dict[str, str | None]]] = []
     gone: list[str] = []
     fresh: list[dict[str, str | None]] = []
@@ -102,23 +119,23 @@ def _bring_in_step(change: "Change", wrong: list[tuple[str, list[tuple[str, str 
     change.follow(LOCK_POINT, fresh)
 
 
-def _wanted(connection: Connection, ids: Collection[str]) -> Iterator[tuple[str, list[str | None]]]:
-    """Yield each opening that is there with the existing locks of its lock points; one without has one all the same."""
+def _deciding(connection: Connection, ids: Collection[str]) -> Iterator[tuple[str, list[Leaf], list[Item]]]:
+    """Yield each opening that is there with what of its leaves and locks decides on lock points, in order."""
     leaves: dict[str, list[tuple[int, Leaf]]] = defaultdict(list)
     items: dict[str, list[tuple[int, Item]]] = defaultdict(list)
     of_leaf = select(LEAF_TABLE.c.opening_id, LEAF_TABLE.c.ordinal, LEAF_TABLE.c.id, LEAF_TABLE.c.position)
     for opening_id, ordinal, leaf_id, position in among(connection, of_leaf, LEAF_TABLE.c.opening_id, ids):
         leaves[opening_id].append((ordinal, Leaf(leaf_id, position)))
-    columns = [ITEM_TABLE.c[n] for n in ("opening_id", "ordinal", "id", "kind", "leaf", "disposition", "lock_form")]
+    names = ("opening_id", "ordinal", "id", "kind", "leaf", "disposition", "lock_form", "cylinder_height_mm")
+    columns = [ITEM_TABLE.c[name] for name in names]
     locks = select(*columns).where(or_(ITEM_TABLE.c.kind.in_(LOCK_KINDS), ITEM_TABLE.c.lock_form.is_not(None)))
-    for opening_id, ordinal, item_id, kind, leaf, disposition, form in among(
+    for opening_id, ordinal, item_id, kind, leaf, disposition, form, height in among(
         connection, locks, ITEM_TABLE.c.opening_id, ids
     ):
-        item = Item(item_id, kind, leaf, disposition=disposition, lock_form=form)
+        item = Item(item_id, kind, leaf, disposition=disposition, lock_form=form, cylinder_height_mm=height)
         items[opening_id].append((ordinal, item))
     for (opening_id,) in among(connection, select(OPENING_TABLE.c.id), OPENING_TABLE.c.id, ids):
-        found = lock_items(_ordered(leaves.get(opening_id, ())), _ordered(items.get(opening_id, ())))
-        yield opening_id, [item.id for item in found] or [None]
+        yield opening_id, _ordered(leaves.get(opening_id, ())), _ordered(items.get(opening_id, ()))
 
 
 def _ordered(rows: Collection[tuple[int, Any]]) -> list[Any]:

@@ -39,8 +39,8 @@ _SURVEY: Final = frozenset(
 )
 
 # What is in stock comes with the catalogue's workbook.
-_STORE: Final = frozenset({"import-catalogue", "issue-packets"})
-_SITE: Final = frozenset({"issue-packets"})
+_STORE: Final = frozenset({"import-catalogue", "issue-packets", "record-piece"})
+_SITE: Final = frozenset({"issue-packets", "record-piece"})
 
 ROLES: Final[Mapping[str, Role]] = {
     role.name: role

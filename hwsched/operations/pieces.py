@@ -52,7 +52,14 @@ def pieces_by_opening(project: Project, checked: Sequence[Checked]) -> dict[str,
 
 
 def record_piece(
-    project: Project, opening_id: str, piece_id: str, *, who: str, serial: str | None = None, lot: str | None = None
+    project: Project,
+    opening_id: str,
+    piece_id: str,
+    *,
+    who: str,
+    serial: str | None = None,
+    lot: str | None = None,
+    base: int | None = None,
 ) -> Changes:
     """Write down the serial number or the lot of a piece; what is left out stays, an empty text takes it away.
 
@@ -66,21 +73,27 @@ def record_piece(
         For the journal.
     serial, lot : str, optional
         As they stand on the piece or on its box.
+    base : int, optional
+        The newest change set that was seen; what others wrote down of the piece since is a conflict.
 
     Raises
     ------
-    MissingRowError
-        When the opening has no such piece.
+    MissingRowError, ConflictError
+        When the opening has no such piece; when others wrote something else.
     ValueRefusedError
         For a serial number that another piece of the same part has.
     """
     piece = next((each for each in pieces(project, opening_id) if each.id == piece_id), None)
     if piece is None:
         raise MissingRowError("the opening has no such piece; list them again")
-    said = piece.serial if serial is None else " ".join(serial.split())
-    of_lot = piece.lot if lot is None else " ".join(lot.split())
-    with project.change("record-piece", "Record a piece", who) as change:
+    with project.change("record-piece", "Record a piece", who, base=base) as change:
         mark = mark_of(change, opening_id)
+        held = next(
+            (row for row in _rows(change.connection, [opening_id]).get(opening_id, ()) if row.id == piece_id), None
+        )
+        piece = piece if held is None else _with(piece, held)
+        said = piece.serial if serial is None else " ".join(serial.split())
+        of_lot = piece.lot if lot is None else " ".join(lot.split())
         change.summary = f"Record {piece.part}, {piece.role} of {mark}"
         if said:
             _check_serial(change, piece, said)

@@ -12,11 +12,12 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, rule
 from sqlalchemy import select
 
-from hwsched.cases import Fit, Part
+from hwsched.cases import Fit, Item, Leaf, Part
+from hwsched.cases.lock_points import lock_items
 from hwsched.model import errors
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import create_project, open_project
-from hwsched.model.tables import OPENING_TABLE
+from hwsched.model.tables import ASSIGNED_PART, OPENING_TABLE
 from hwsched.operations.by_hand import choose_part, place_unit, release_part
 from hwsched.operations.editing import add_item, add_opening, edit_facts, remove
 from hwsched.operations.own_fields import define_field, remove_field, set_own_value
@@ -28,6 +29,14 @@ from tests.model.states import in_force, rows_of, state
 MARKS = st.sampled_from(["1", "2", "3", "0012", "9E4"])
 PLACES = st.sampled_from([None, "1", "2"])
 PICK = st.integers(0, 10**6)
+KINDS = st.sampled_from(["lock", "deadbolt", "exit-device", "closer"])
+DISPOSITIONS = st.sampled_from(["replace", "keep", "remove", None])
+ITEM_FACTS = {
+    "disposition": DISPOSITIONS,
+    "kind": KINDS,
+    "lock_form": st.sampled_from(["mortise", "rim", None]),
+    "leaf": st.sampled_from(["single", "active", "inactive", None]),
+}
 
 
 def cells(before, after):
@@ -84,6 +93,11 @@ class Walk(RuleBasedStateMachine):
         self.undone.clear()
         self.expected = after
 
+    def child(self, table, pick):
+        """An opening's row of a table, with the opening."""
+        ids = sorted((row["opening_id"], row_id) for (name, row_id), row in self.expected.items() if name == table)
+        return ids[pick % len(ids)] if ids else (None, None)
+
     def opening(self, pick):
         with self.project.reading() as connection:
             ids = sorted(connection.execute(select(OPENING_TABLE.c.mark, OPENING_TABLE.c.id)).all())
@@ -120,10 +134,23 @@ class Walk(RuleBasedStateMachine):
         if opening := self.opening(pick):
             self.step(lambda: edit_facts(self.project, "opening", opening, {"mark": mark}, who="w"))
 
-    @rule(pick=PICK, kind=st.sampled_from(["lock", "closer"]))
-    def item(self, pick, kind):
+    @rule(pick=PICK, kind=KINDS, disposition=DISPOSITIONS)
+    def item(self, pick, kind, disposition):
         if opening := self.opening(pick):
-            self.step(lambda: add_item(self.project, opening, {"kind": kind}, who="w")[0])
+            facts = {"kind": kind, "disposition": disposition}
+            self.step(lambda: add_item(self.project, opening, facts, who="w")[0])
+
+    @rule(pick=PICK, facts=st.fixed_dictionaries({}, optional=ITEM_FACTS))
+    def edit_item(self, pick, facts):
+        _, row = self.child("existing_item", pick)
+        if row and facts:
+            self.step(lambda: edit_facts(self.project, "existing_item", row, facts, who="w"))
+
+    @rule(pick=PICK, table=st.sampled_from(["existing_item", "leaf"]))
+    def take_out(self, pick, table):
+        _, row = self.child(table, pick)
+        if row:
+            self.step(lambda: remove(self.project, table, row, who="w"))
 
     @rule(pick=PICK)
     def drop(self, pick):
@@ -132,27 +159,45 @@ class Walk(RuleBasedStateMachine):
 
     @rule(pick=PICK, part=st.sampled_from(["C-1", "C-2", None]))
     def choose(self, pick, part):
-        if opening := self.opening(pick):
-            if part:
-                self.step(lambda: choose_part(self.project, opening, "cylinder", part, who="w"))
-            else:
-                self.step(lambda: release_part(self.project, opening, "cylinder", who="w"))
+        opening, point = self.child("lock_point", pick)
+        if opening and part:
+            self.step(lambda: choose_part(self.project, opening, "cylinder", part, who="w", point=point))
+        elif opening:
+            self.step(lambda: release_part(self.project, opening, "cylinder", who="w", point=point))
 
     @rule(pick=PICK, x_mm=st.sampled_from([10.0, 20.0]))
     def place(self, pick, x_mm):
         where = {"leaf": "single", "face": "key", "pattern": "above", "x_mm": x_mm, "y_mm": 1000.0}
-        if opening := self.opening(pick):
-            self.step(lambda: place_unit(self.project, opening, who="w", **where))
+        opening, point = self.child("lock_point", pick)
+        if opening:
+            self.step(lambda: place_unit(self.project, opening, who="w", point=point, **where))
 
     @rule(pick=PICK, status=st.sampled_from(["fitted", "unknown"]))
     def fit(self, pick, status):
         def store():
             with self.project.change("fit", "Fit", "w") as change:
-                store_fits(change, {opening: ("case", Fit(status))})
+                store_fits(change, {point: ("case", Fit(status))})
             return change
 
-        if opening := self.opening(pick):
+        opening, point = self.child("lock_point", pick)
+        if opening:
             self.step(store)
+
+    @rule(pick=PICK, serial=st.sampled_from(["SN-1", "SN-2"]))
+    def piece(self, pick, serial):
+        """A piece on record, as an operation writes it: it stays when the place where it is goes."""
+        facts = {"role": "unit", "part": "C-1", "piece": 1, "quantity": 1.0, "source": "fitted", "state": "planned"}
+
+        def record():
+            with self.project.change("record-piece", "Piece", "w") as change:
+                change.insert(
+                    ASSIGNED_PART, [{"opening_id": opening, "lock_point_id": point, **facts, "serial": serial}]
+                )
+            return change
+
+        opening, point = self.child("lock_point", pick)
+        if opening:
+            self.step(record)
 
     @rule()
     def define(self):
@@ -218,6 +263,29 @@ class Walk(RuleBasedStateMachine):
         assert in_force(self.project) == sorted(number for number, _ in self.done)
         with self.project.reading() as connection:
             assert connection.exec_driver_sql("PRAGMA foreign_key_check").all() == []
+
+    @invariant()
+    def every_place_that_is_locked_has_its_row(self):
+        rows = self.expected
+        for opening in [row_id for table, row_id in rows if table == "opening"]:
+            held = {
+                table: sorted(
+                    (row for (name, _), row in rows.items() if name == table and row["opening_id"] == opening),
+                    key=lambda row: (row["ordinal"], row["id"]),
+                )
+                for table in ("leaf", "existing_item")
+            }
+            names = ("id", "kind", "leaf", "disposition", "lock_form")
+            locks = lock_items(
+                [Leaf(row["id"], row["position"]) for row in held["leaf"]],
+                [Item(**{name: row[name] for name in names}) for row in held["existing_item"]],
+            )
+            points = [row for (name, _), row in rows.items() if name == "lock_point" and row["opening_id"] == opening]
+            assert len(points) == max(1, len(locks))
+            assert {row["item_id"] for row in points} == ({lock.id for lock in locks} or {None})
+            for table in ("chosen_part", "placed_unit"):
+                here = [row for (name, _), row in rows.items() if name == table and row["opening_id"] == opening]
+                assert {row["lock_point_id"] for row in here} <= {row["id"] for row in points}
 
     @invariant()
     def versions_never_fall(self):

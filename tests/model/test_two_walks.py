@@ -30,7 +30,11 @@ from tests.model.states import state
 
 WHO = st.sampled_from(["ann", "ben"])
 PICK = st.integers(0, 10**6)
-SLOTS = {"chosen_part": ("opening_id", "role"), "placed_unit": ("opening_id",), "set_line": ("set_id", "role")}
+SLOTS = {
+    "chosen_part": ("opening_id", "lock_point_id", "role"),
+    "placed_unit": ("opening_id", "lock_point_id"),
+    "set_line": ("set_id", "role"),
+}
 REFUSED = (errors.DuplicateValueError, errors.ValueRefusedError, errors.MissingRowError)
 
 
@@ -127,6 +131,12 @@ class TwoWalks(RuleBasedStateMachine):
         ids = sorted((row["mark"], row_id) for (table, row_id), row in rows.items() if table == "opening")
         return ids[pick % len(ids)][1] if ids else "none"
 
+    def point(self, pick):
+        """A lock point with its opening."""
+        rows = state(self.made)
+        ids = sorted((row["opening_id"], row_id) for (table, row_id), row in rows.items() if table == "lock_point")
+        return ids[pick % len(ids)] if ids else ("none", "none")
+
     @rule(who=WHO)
     def look(self, who):
         self.people[who].look()
@@ -153,20 +163,20 @@ class TwoWalks(RuleBasedStateMachine):
 
     @rule(who=WHO, pick=PICK, role=st.sampled_from(["cam", "unit"]), part=st.sampled_from(["C-1", "C-2", None]))
     def choose(self, who, pick, role, part):
-        opening = self.opening(pick)
+        opening, at = self.point(pick)
         if part is None:
-            self.edit(who, lambda p, **k: release_part(p, opening, role, **k))
+            self.edit(who, lambda p, **k: release_part(p, opening, role, point=at, **k))
         else:
-            self.edit(who, lambda p, **k: choose_part(p, opening, role, part, **k))
+            self.edit(who, lambda p, **k: choose_part(p, opening, role, part, point=at, **k))
 
     @rule(who=WHO, pick=PICK, x_mm=st.sampled_from([10.0, 20.0, None]))
     def put(self, who, pick, x_mm):
-        opening = self.opening(pick)
+        opening, at = self.point(pick)
         where = {"leaf": "single", "face": "key", "pattern": "above", "x_mm": x_mm, "y_mm": 1000.0}
         if x_mm is None:
-            self.edit(who, lambda p, **k: release_unit(p, opening, **k))
+            self.edit(who, lambda p, **k: release_unit(p, opening, point=at, **k))
         else:
-            self.edit(who, lambda p, **k: place_unit(p, opening, **where, **k))
+            self.edit(who, lambda p, **k: place_unit(p, opening, point=at, **where, **k))
 
     @rule(who=WHO, limit=st.sampled_from(["battery-life.days", "trim-clear.clearance_mm"]), value=st.floats(1, 3))
     def limit(self, who, limit, value):
@@ -197,10 +207,11 @@ class TwoWalks(RuleBasedStateMachine):
     def add(self, who, mark):
         self.edit(who, lambda p, base, **k: add_opening(p, {"mark": mark}, **k)[0])
 
-    @rule(who=WHO, pick=PICK)
-    def item(self, who, pick):
+    @rule(who=WHO, pick=PICK, kind=st.sampled_from(["lock", "deadbolt"]))
+    def item(self, who, pick, kind):
+        """A lock to be replaced: a deadbolt besides is a lock point of its own."""
         opening = self.opening(pick)
-        self.edit(who, lambda p, base, **k: add_item(p, opening, {"kind": "lock"}, **k)[0])
+        self.edit(who, lambda p, base, **k: add_item(p, opening, {"kind": kind, "disposition": "replace"}, **k)[0])
 
     @rule(who=WHO, pick=PICK)
     def drop(self, who, pick):

@@ -1,12 +1,15 @@
 """The command line: one verb a file; the tuple below is their table of contents. No calculation and no query here."""
 
 from hwsched.cli.add import ADD
+from hwsched.cli.attach import ATTACH
+from hwsched.cli.attachments import ATTACHMENTS
 from hwsched.cli.calc import CALC
 from hwsched.cli.check import CHECK
 from hwsched.cli.choose import CHOOSE
 from hwsched.cli.cost import COST
 from hwsched.cli.demo import DEMO
 from hwsched.cli.desktop import DESKTOP
+from hwsched.cli.detach import DETACH
 from hwsched.cli.draw import DRAW
 from hwsched.cli.edit import EDIT
 from hwsched.cli.export_catalogue import EXPORT_CATALOGUE
@@ -61,6 +64,9 @@ VERBS: tuple[Verb, ...] = (
     EDIT,
     REMOVE,
     FIELD,
+    ATTACH,
+    ATTACHMENTS,
+    DETACH,
     SETTINGS,
     CHOOSE,
     PLACE,

@@ -1,6 +1,6 @@
 """The sheet of the chosen opening: both faces drawn, facts, parts, findings, and what was refused."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
@@ -8,12 +8,14 @@ from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QTabWidget, QVBoxLay
 from hwsched.cases import Fit, PointFit
 from hwsched.desktop.drawing_view import DrawingView
 from hwsched.desktop.facts_form import FactsForm
+from hwsched.desktop.files_page import FilesPage
 from hwsched.desktop.pieces_page import PiecesPage
 from hwsched.desktop.register import state_of
 from hwsched.desktop.set_book import OpeningSet
 from hwsched.desktop.sheet_pages import FindingsPage, HolesPage, PartsPage, RefusedPage
 from hwsched.drawings import elevation
 from hwsched.drawings.handing import lock_edge_left
+from hwsched.operations.attaching import Attached
 from hwsched.operations.checking import Checked
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import leaf_hand
@@ -58,6 +60,7 @@ class OpeningSheet(QWidget):
         self.parts_page, self.holes_page = PartsPage(), HolesPage()
         self.findings_page, self.refused_page = FindingsPage(), RefusedPage()
         self.pieces_page = PiecesPage()
+        self.files_page = FilesPage()
         self.parts, self.holes = self.parts_page.table, self.holes_page.table
         self.findings, self.refused = self.findings_page.table, self.refused_page.table
         self.parts_page.wants_part.connect(self.wants_part)
@@ -71,6 +74,7 @@ class OpeningSheet(QWidget):
             (self.findings_page, "Findings"),
             (self.refused_page, "Refused"),
             (self.pieces_page, "Pieces"),
+            (self.files_page, "Files"),
         ):
             self.pages.addTab(page, name)
         self.pages.currentChanged.connect(lambda _index: self._ask_pieces())
@@ -88,6 +92,11 @@ class OpeningSheet(QWidget):
         layout.addWidget(split, 1)
         self._opening = ""
         self.show_opening(None, "fraction")
+
+    def show_files(self, attached: Sequence[Attached]) -> None:
+        """Show the files at the opening."""
+        self.files_page.show_files(attached)
+        self.pages.setTabText(self.pages.indexOf(self.files_page), self.files_page.title())
 
     def show_tried(self, tried: Checked, style: LengthStyle, words: str) -> None:
         """Show where a dragged unit would stand, and what would follow."""

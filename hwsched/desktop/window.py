@@ -1,7 +1,7 @@
 """The main window: places on the left, the register in the middle, the chosen opening's sheet on the right.
 
 Here belong menus and tool bar, and which action is possible when; what the actions do stands in `project_work`,
-`hand_work`, `finding_work` and `specify_work`.
+`hand_work`, `finding_work`, `specify_work` and `release_work`.
 """
 
 from collections.abc import Callable
@@ -12,11 +12,11 @@ from PySide6.QtGui import QAction, QKeySequence
 
 from hwsched.desktop.calculators import CalculatorsDialog
 from hwsched.desktop.power_window import PowerWindow
-from hwsched.desktop.specify_work import SpecifyWork
+from hwsched.desktop.release_work import ReleaseWork
 from hwsched.operations.changes import Changes
 
 
-class Window(SpecifyWork):
+class Window(ReleaseWork):
     """The desktop of one project at a time.
 
     Parameters

@@ -17,6 +17,7 @@ from hwsched.model.tables import (
     CHANGE_REFERENCE,
     CHANGE_SET,
     JOURNALLED,
+    NAMED,
     OPENING_TABLE,
     REFERENCES,
     UNIQUE,
@@ -127,11 +128,15 @@ def _counting(connection: Connection, number: int, found: Iterable[int]) -> list
 def _stands_on(entity: str, values: Mapping[str, Any] | None) -> list[Row]:
     if values is None:
         return []
-    return [
+    found = [
         (target, values[column])
         for column, target in REFERENCES.get(entity, {}).items()
         if values.get(column) is not None
     ]
+    if entity in NAMED and NAMED[entity][1] in values:
+        target, row_id = (values[column] for column in NAMED[entity])
+        found.append((target, row_id))
+    return found
 
 
 def _unique_values(entity: str, values: Mapping[str, Any] | None) -> list[Taken]:

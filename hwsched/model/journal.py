@@ -22,6 +22,7 @@ from hwsched.model.lock_points import settle
 from hwsched.model.refusals import refusal, said_table
 from hwsched.model.roles import check_people, require
 from hwsched.model.tables import (
+    ATTACHMENT,
     BLANK,
     CHANGE_ENTRY,
     CHANGE_REFERENCE,
@@ -47,6 +48,7 @@ _BELONGS: Final[Mapping[str, str]] = {
     "route": "opening_id",
     "waiver": "opening_id",
     "issued_packet": "opening_id",
+    "attachment": "opening_id",
     "part": "number",
     "kit_content": "part_id",
 }
@@ -270,6 +272,10 @@ class Change:
         wanted = list(dict.fromkeys(ids))
         for child, owner in OWNED[table.name]:
             self.delete(child, [row[0] for row in among(self.connection, select(child.c.id), owner, wanted)])
+        if table is not ATTACHMENT:
+            # Files may hang at anything, so no column of the database's says at which table.
+            files = select(ATTACHMENT.c.id).where(ATTACHMENT.c.entity == str(table.name))
+            self.delete(ATTACHMENT, [row[0] for row in among(self.connection, files, ATTACHMENT.c.row_id, wanted)])
         return len(self.take_out(table, wanted))
 
     def take_out(self, table: Table, ids: Sequence[str]) -> list[dict[str, Any]]:

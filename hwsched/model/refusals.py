@@ -17,6 +17,7 @@ _TAKEN: Final[Mapping[str, str]] = {
     "circuit": "a circuit with this name is already on this supply",
     "hardware_set": "a hardware set with this name is already in the project",
     "own_field": "a field with this name is already in the project",
+    "revision": "a revision with this letter is already in the project",
 }
 
 

@@ -31,16 +31,19 @@ SPECIFIER: Final = "specifier"
 
 _OWN_STEPS: Final = frozenset({"undo", "redo"})
 """Who may do something may take it back: a step is taken back by whoever may do that step."""
+_FILES: Final = frozenset({"attach", "detach"})
+"""Photographs come from everybody who stands at the door, data sheets from who orders."""
 _SURVEY: Final = frozenset(
     {
         *("add-opening", "add-leaf", "add-item", "remove", "edit-facts", "set-own-value"),
         *("import-survey", "set-level-height", "set-route"),
+        *_FILES,
     }
 )
 
 # What is in stock comes with the catalogue's workbook.
-_STORE: Final = frozenset({"import-catalogue", "issue-packets", "record-piece"})
-_SITE: Final = frozenset({"issue-packets", "record-piece"})
+_STORE: Final = frozenset({"import-catalogue", "issue-packets", "record-piece"}) | _FILES
+_SITE: Final = frozenset({"issue-packets", "record-piece"}) | _FILES
 
 ROLES: Final[Mapping[str, Role]] = {
     role.name: role

@@ -9,7 +9,7 @@ from functools import cache
 from pathlib import Path
 from typing import Final
 
-from sqlalchemy import Boolean, Column, Float, Integer
+from sqlalchemy import Boolean, Column, Float, Integer, LargeBinary
 from sqlalchemy.types import TypeEngine
 
 from hwsched.model.columns import ExactText, JsonText
@@ -33,7 +33,7 @@ def check_values(path: Path) -> None:
     """
     try:
         with closing(
-            sqlite3.connect(f"{path.absolute().as_uri()}?mode=ro", uri=True, timeout=BUSY_MS / 1000)
+            sqlite3.connect(f"{path.absolute().as_uri()}?mode=rw", uri=True, timeout=BUSY_MS / 1000)
         ) as database:
             for table, key, checks in _checks():
                 wrong = " OR ".join(condition for _, condition, _ in checks)
@@ -79,6 +79,8 @@ def _kinds(type_: TypeEngine[object]) -> tuple[str, str]:
         return "'integer'", "yes or no"
     if isinstance(type_, Integer):
         return "'integer'", "a whole number"
+    if isinstance(type_, LargeBinary):
+        return "'blob'", "the content of a file"
     return "'text'", _TEXTS.get(type(type_), "text")
 
 

@@ -314,7 +314,10 @@ def _contents(database: sqlite3.Connection, table: str) -> tuple[int, str]:
     name = table.replace('"', '""')
     count, digest = 0, hashlib.sha256()
     for row in database.execute(f'SELECT * FROM "{name}" ORDER BY rowid'):  # noqa: S608 a table's own name
-        digest.update(repr(row).encode("utf-8", "surrogatepass"))
+        for value in row:
+            # A file's content is not written out as text.
+            digest.update(value if isinstance(value, bytes) else repr(value).encode("utf-8", "surrogatepass"))
+            digest.update(b"|")
         count += 1
     return count, digest.hexdigest()
 

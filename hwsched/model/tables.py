@@ -7,7 +7,20 @@ unknown. Adding a fact costs its declaration and a migration; the columns below 
 from collections.abc import Mapping
 from typing import Any, Final
 
-from sqlalchemy import Boolean, Column, Float, ForeignKey, Index, Integer, MetaData, Table, Text, UniqueConstraint, text
+from sqlalchemy import (
+    Boolean,
+    Column,
+    Float,
+    ForeignKey,
+    Index,
+    Integer,
+    LargeBinary,
+    MetaData,
+    Table,
+    Text,
+    UniqueConstraint,
+    text,
+)
 
 from hwsched.model.columns import ExactText, JsonText, fact_columns
 from hwsched.survey import CIRCUIT, ITEM, LEAF, OPENING, RUN, SUPPLY
@@ -271,6 +284,54 @@ ISSUED_PACKET: Final = _journalled(
 )
 """The last packet that went out for an opening; case_key: hash of what it showed."""
 
+BLOB: Final = Table(
+    "blob",
+    METADATA,
+    Column("hash", Text, primary_key=True),
+    Column("size", Integer, nullable=False),
+    Column("media_type", Text, nullable=False),
+    Column("content", LargeBinary, nullable=False),
+)
+"""Contents of files by their SHA-256: held once, immutable, so not journalled; one that nothing points to any more is
+kept, so that an undo finds it. Size in bytes."""
+
+ATTACHMENT: Final = _journalled(
+    "attachment",
+    Column("entity", Text, nullable=False),
+    Column("row_id", Text, nullable=False, index=True),
+    Column("opening_id", Text, ForeignKey("opening.id"), info={"owner": "opening"}, index=True),
+    Column("blob", Text, ForeignKey("blob.hash"), nullable=False),
+    Column("name", Text, nullable=False),
+    Column("title", Text),
+    Column("note", Text),
+    _ordinal(),
+)
+"""Files at anything: entity and row_id name it, so no key of the database's keeps it; the journal does. Opening: the
+one that it belongs to, for its history; name: of the file as it was taken in."""
+
+FROZEN: Final = Table(
+    "frozen",
+    METADATA,
+    Column("hash", Text, primary_key=True),
+    Column("kind", Text, nullable=False),
+    Column("content", Text, nullable=False),
+)
+"""What revisions consist of, by the SHA-256 of kind and content: immutable and shared between revisions, so not
+journalled; content is JSON."""
+
+REVISION: Final = _journalled(
+    "revision",
+    Column("letter", Text, nullable=False),
+    Column("at", Text, nullable=False),
+    Column("person", Text, nullable=False),
+    Column("purpose", Text),
+    _mapping("scope"),
+    Column("root", Text, ForeignKey("frozen.hash"), nullable=False),
+    UniqueConstraint("letter"),
+)
+"""States of the project frozen under a letter. Scope: what of it, such as {"building": "Mill"}, nothing: all of it;
+root: the content from which all others are found."""
+
 FIT_CONTENT: Final = Table(
     "fit_content",
     METADATA,
@@ -374,6 +435,8 @@ JOURNALLED: Final[Mapping[str, Table]] = {
         WAIVER,
         ISSUED_PACKET,
         PERSON,
+        ATTACHMENT,
+        REVISION,
     )
 }
 """Tables that change through the journal only; owners stand before what they own."""
@@ -397,8 +460,14 @@ REFERENCES: Final[Mapping[str, Mapping[str, str]]] = {
 }
 """Per table, its columns that point to another journalled row, with that row's table."""
 
+NAMED: Final[Mapping[str, tuple[str, str]]] = {ATTACHMENT.name: ("entity", "row_id")}
+"""Tables whose rows stand on a row of any table: the columns that hold its table and its identifier."""
+
 LINKS: Final[Mapping[str, tuple[str, ...]]] = {
-    name: tuple(column for column, target in columns.items() if target != OPENING_TABLE.name)
+    name: (
+        *(column for column, target in columns.items() if target != OPENING_TABLE.name),
+        *NAMED.get(name, ())[1:],
+    )
     for name, columns in REFERENCES.items()
 }
 """Per table, its columns whose rows `CHANGE_REFERENCE` names."""

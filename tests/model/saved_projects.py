@@ -17,16 +17,19 @@ from hwsched.model.schema import APPLICATION_ID, HEAD
 from hwsched.model.tables import (
     ASSIGNED_PART,
     CIRCUIT_TABLE,
+    FROZEN,
     HARDWARE_SET,
     IMPORT_MAPPING,
     ISSUED_PACKET,
     OPENING_TABLE,
+    REVISION,
     ROUTE,
     RUN_TABLE,
     SET_LINE,
     SUPPLY_TABLE,
     WAIVER,
 )
+from hwsched.operations.attaching import attach_content
 from hwsched.operations.by_hand import choose_part, place_unit
 from hwsched.operations.editing import add_item, add_opening, edit_facts
 from hwsched.operations.own_fields import define_field, set_own_value
@@ -59,6 +62,10 @@ def fill(project: Project) -> None:
     fill_power_and_sets(project, opening)
     fill_pieces(project, opening)
     add_person(project, WHO, "specifier", who=WHO)
+    attach_content(project, "opening", opening, "inside.txt", b"seen from inside", who=WHO, title="Inside")
+    with project.change("freeze", "Freeze A", WHO) as change:
+        change.connection.execute(FROZEN.insert().values(hash="0" * 64, kind="revision", content="{}"))
+        change.insert(REVISION, [{"letter": "A", "at": "2026-01-02", "person": WHO, "scope": {}, "root": "0" * 64}])
     edit_facts(project, "opening", opening, {"hand": "LHR"}, who=WHO)
     edit_facts(project, "opening", opening, {"hand": "RH"}, who=WHO)
     undo(project, who=WHO)

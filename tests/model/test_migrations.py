@@ -22,15 +22,18 @@ from hwsched.operations.undoing import redo, undo
 from tests.model.saved_projects import SAVED, WHO, restore
 from tests.model.states import rows_of, state
 
+_FILES = {"attachment", "revision"}
+_PEOPLE = {"person", *_FILES}
 LATER = {
     "0001": {
         *("supply", "circuit", "run", "route"),
         *("hardware_set", "set_line", "waiver", "issued_packet"),
-        *("assigned_part", "person"),
+        *("assigned_part", *_PEOPLE),
     },
-    "0002": {"assigned_part", "person"},
-    "0004": {"person"},
-    "0006": {"person"},
+    "0002": {"assigned_part", *_PEOPLE},
+    "0004": _PEOPLE,
+    "0006": _PEOPLE,
+    "0005": _FILES,
 }
 """Tables that an earlier schema did not have, so that its saved project has nothing in them."""
 

@@ -1,0 +1,62 @@
+"""Files at the chosen opening, by clicks: attached, opened, taken off, brought back."""
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QDesktopServices
+from PySide6.QtWidgets import QFileDialog, QToolButton
+
+from hwsched.operations.attaching import attachments_of
+from tests.desktop.conftest import choose
+
+LEFT = Qt.MouseButton.LeftButton
+
+
+@pytest.fixture
+def photo(tmp_path):
+    path = tmp_path / "inside.png"
+    path.write_bytes(b"\x89PNG\r\n\x1a\n rest")
+    return path
+
+
+def press(qtbot, page, action):
+    (button,) = [each for each in page.findChildren(QToolButton) if each.defaultAction() is action]
+    qtbot.mouseClick(button, LEFT)
+
+
+def test_a_file_is_attached_opened_and_taken_off(at_work, qtbot, photo, monkeypatch):
+    choose(at_work, "M004")
+    page = at_work.sheet.files_page
+    at_work.sheet.pages.setCurrentWidget(page)
+    assert not page.act_open.isEnabled()
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(photo), ""))
+    press(qtbot, page, page.act_add)
+    assert page.table.rowCount() == 1
+    assert page.table.item(0, 0).text() == "inside.png"
+    assert at_work.sheet.pages.tabText(at_work.sheet.pages.indexOf(page)) == "Files 1"
+    # Another opening has its own.
+    choose(at_work, "M005")
+    assert page.table.rowCount() == 0
+    choose(at_work, "M004")
+    opened = []
+    monkeypatch.setattr(QDesktopServices, "openUrl", lambda url: opened.append(url.toLocalFile()) or True)
+    page.table.selectRow(0)
+    press(qtbot, page, page.act_open)
+    assert Path(opened[0]).read_bytes() == photo.read_bytes()
+    page.table.selectRow(0)
+    press(qtbot, page, page.act_remove)
+    assert page.table.rowCount() == 0
+    at_work.act_undo.trigger()
+    assert page.table.rowCount() == 1
+    assert len(attachments_of(at_work.workspace.project)) == 1
+    at_work.close()
+    assert not Path(opened[0]).exists()
+
+
+def test_a_file_that_cannot_be_taken_in_is_told(at_work, tmp_path):
+    choose(at_work, "M004")
+    at_work.attach_file(tmp_path / "none.png")
+    assert "none.png: cannot be read" in at_work.told.text()
+    at_work.told.close()
+    assert attachments_of(at_work.workspace.project) == ()

@@ -35,6 +35,7 @@ from hwsched.cli.print import PRINT
 from hwsched.cli.redo import REDO
 from hwsched.cli.release import RELEASE
 from hwsched.cli.remove import REMOVE
+from hwsched.cli.revision import REVISION
 from hwsched.cli.route import ROUTE
 from hwsched.cli.rules import RULES_VERB
 from hwsched.cli.settings import SETTINGS
@@ -98,6 +99,7 @@ VERBS: tuple[Verb, ...] = (
     REDO,
     HISTORY,
     PEOPLE,
+    REVISION,
     RULES_VERB,
     CALC,
     DESKTOP,

@@ -1,4 +1,4 @@
-"""What a person does about files at openings: attaches, opens and takes them off."""
+"""What a person does about files at openings and revisions: attaches, opens and takes files off; freezes, compares."""
 
 import tempfile
 from pathlib import Path
@@ -7,13 +7,14 @@ from PySide6.QtCore import QUrl
 from PySide6.QtGui import QCloseEvent, QDesktopServices
 from PySide6.QtWidgets import QFileDialog
 
+from hwsched.desktop.revisions_window import RevisionsWindow
 from hwsched.desktop.specify_work import SpecifyWork
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.operations.attaching import Attached, attach, attachments_of, detach, fetch_into
 
 
 class ReleaseWork(SpecifyWork):
-    """Files at the chosen opening.
+    """Files at the chosen opening, and revisions.
 
     Parameters
     ----------
@@ -61,6 +62,10 @@ class ReleaseWork(SpecifyWork):
         workspace = self.workspace
         if workspace is not None:
             self.edit(lambda: detach(workspace.project, [attached.id], who=workspace.who))
+
+    def show_revisions(self) -> None:
+        """Show the revisions."""
+        self.tool(RevisionsWindow, lambda desk: RevisionsWindow(desk, self))
 
     def _show_sheet(self) -> None:
         super()._show_sheet()

@@ -70,6 +70,9 @@ class Window(ReleaseWork):
         self.act_field = action("New field of our own", "Define a field of the project's own", self.ask_field)
         self.act_history = action("History", "Who changed what, and when", self.show_history, "Ctrl+H")
         self.act_people = action("People", "Who works on the project, and in which role", self.show_people)
+        self.act_revisions = action(
+            "Revisions", "States of the project under a letter: freeze one, compare", self.show_revisions
+        )
         self.act_add = action("Add opening", "Add an opening by hand", self.ask_opening)
         self.act_item = action("Add existing item", "Add an existing item to the chosen opening", self.ask_item)
         self.act_remove = action("Remove opening", "Remove the chosen opening with all its facts", self.remove_opening)
@@ -91,7 +94,7 @@ class Window(ReleaseWork):
         project.addSeparator()
         project.addActions([self.act_form, self.act_export])
         project.addSeparator()
-        project.addActions([self.act_settings, self.act_field, self.act_history, self.act_people])
+        project.addActions([self.act_settings, self.act_field, self.act_history, self.act_revisions, self.act_people])
         project.addSeparator()
         project.addAction(quit_)
         work = self.menuBar().addMenu("&Work")
@@ -129,7 +132,7 @@ class Window(ReleaseWork):
         for made in (
             *(self.act_survey, self.act_catalogue, self.act_form, self.act_export),
             *(self.act_settings, self.act_field, self.act_history, self.act_people, self.act_add),
-            *(self.act_undo, self.act_redo),
+            *(self.act_undo, self.act_redo, self.act_revisions),
             *(self.act_power, self.act_sets, self.act_what_if, self.act_fewest, self.act_cost),
             *(self.act_rulebook, self.act_waivers, self.act_missing),
         ):

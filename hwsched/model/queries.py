@@ -335,17 +335,15 @@ def _children(
 
 def read_fits(connection: Connection, ids: Collection[str] | None = None) -> dict[str, StoredFit]:
     """Return the stored fits of openings by lock point; each content is decoded once."""
-    query: Select[Any] = select(
-        OPENING_FIT.c.id, OPENING_FIT.c.case_key, FIT_CONTENT.c.key, FIT_CONTENT.c.content
-    ).join(FIT_CONTENT, OPENING_FIT.c.fit_key == FIT_CONTENT.c.key)
-    decoded: dict[str, Fit] = {}
-    fits: dict[str, StoredFit] = {}
-    for point_id, key_of_case, key, content in among(connection, query, OPENING_FIT.c.opening_id, ids):
-        fit = decoded.get(key)
-        if fit is None:
-            fit = decoded[key] = fit_of(json.loads(content))
-        fits[point_id] = StoredFit(key_of_case, fit)
-    return fits
+    query: Select[Any] = select(OPENING_FIT.c.id, OPENING_FIT.c.case_key, OPENING_FIT.c.fit_key)
+    rows = list(among(connection, query, OPENING_FIT.c.opening_id, ids))
+    # Joined, each content would be read as often as openings share it.
+    contents: Select[Any] = select(FIT_CONTENT.c.key, FIT_CONTENT.c.content)
+    wanted = {key for _, _, key in rows}
+    decoded: dict[str, Fit] = {
+        key: fit_of(json.loads(content)) for key, content in among(connection, contents, FIT_CONTENT.c.key, wanted)
+    }
+    return {point_id: StoredFit(key_of_case, decoded[key]) for point_id, key_of_case, key in rows}
 
 
 def read_own_fields(connection: Connection) -> list[OwnField]:

@@ -314,10 +314,10 @@ FROZEN: Final = Table(
     METADATA,
     Column("hash", Text, primary_key=True),
     Column("kind", Text, nullable=False),
-    Column("content", Text, nullable=False),
+    Column("content", LargeBinary, nullable=False),
 )
 """What revisions consist of, by the SHA-256 of kind and content: immutable and shared between revisions, so not
-journalled; content is JSON."""
+journalled. Content is JSON in UTF-8, a long one compressed by zlib."""
 
 REVISION: Final = _journalled(
     "revision",

@@ -39,7 +39,7 @@ def project_view(
         heights = level_heights(connection)
         terms, sets = read_terms(connection), read_set_names(connection)
         known = {each.case.opening.id: Fed.of(each.points) for each in checked}
-        work = _waived(read_work(connection, catalogue, read_power(connection), known), checked)
+        work = waived_work(read_work(connection, catalogue, read_power(connection), known), checked)
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
     return ProjectView(
         title=project.title,
@@ -66,7 +66,7 @@ def project_view(
     )
 
 
-def _waived(work: PowerWork, checked: Iterable[Checked]) -> PowerWork:
+def waived_work(work: PowerWork, checked: Iterable[Checked]) -> PowerWork:
     """Mark what the rules of circuits say as waived, where it is waived at all openings that it concerns."""
     laid = {
         (each.case.opening.id, finding.rule, finding.about, finding.message): finding

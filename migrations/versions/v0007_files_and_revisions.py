@@ -25,7 +25,7 @@ def upgrade() -> None:
         "frozen",
         sa.Column("hash", sa.Text(), nullable=False),
         sa.Column("kind", sa.Text(), nullable=False),
-        sa.Column("content", sa.Text(), nullable=False),
+        sa.Column("content", sa.LargeBinary(), nullable=False),
         sa.PrimaryKeyConstraint("hash", name=op.f("pk_frozen")),
     )
     op.create_table(

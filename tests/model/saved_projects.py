@@ -7,6 +7,7 @@ and keep the file for ever: upgrading from it is tested from then on.
 import sqlite3
 import tempfile
 from contextlib import closing
+from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
@@ -17,12 +18,10 @@ from hwsched.model.schema import APPLICATION_ID, HEAD
 from hwsched.model.tables import (
     ASSIGNED_PART,
     CIRCUIT_TABLE,
-    FROZEN,
     HARDWARE_SET,
     IMPORT_MAPPING,
     ISSUED_PACKET,
     OPENING_TABLE,
-    REVISION,
     ROUTE,
     RUN_TABLE,
     SET_LINE,
@@ -32,6 +31,8 @@ from hwsched.model.tables import (
 from hwsched.operations.attaching import attach_content
 from hwsched.operations.by_hand import choose_part, place_unit
 from hwsched.operations.editing import add_item, add_opening, edit_facts
+from hwsched.operations.fitting_openings import fit_openings
+from hwsched.operations.freezing import freeze
 from hwsched.operations.own_fields import define_field, set_own_value
 from hwsched.operations.people import add_person
 from hwsched.operations.storing_fits import store_fits
@@ -49,7 +50,7 @@ def fill(project: Project) -> None:
     _, opening = add_opening(
         project, {"mark": "0012", "building": "Mill", "level": "1", "stair": True}, who=WHO, leaves=2
     )
-    add_opening(project, {"mark": "9E4", "level": "roof"}, who=WHO)
+    _, other = add_opening(project, {"mark": "9E4", "level": "roof"}, who=WHO)
     _, item = add_item(project, opening, {"kind": "lock", "backset_mm": 69.85}, who=WHO)
     choose_part(project, opening, "cylinder", "C-1", who=WHO)
     place_unit(project, opening, leaf="active", face="secured", pattern="above", x_mm=20.0, y_mm=1100.0, who=WHO)
@@ -63,9 +64,8 @@ def fill(project: Project) -> None:
     fill_pieces(project, opening)
     add_person(project, WHO, "specifier", who=WHO)
     attach_content(project, "opening", opening, "inside.txt", b"seen from inside", who=WHO, title="Inside")
-    with project.change("freeze", "Freeze A", WHO) as change:
-        change.connection.execute(FROZEN.insert().values(hash="0" * 64, kind="revision", content="{}"))
-        change.insert(REVISION, [{"letter": "A", "at": "2026-01-02", "person": WHO, "scope": {}, "root": "0" * 64}])
+    fit_openings(project, [other], who=WHO)
+    freeze(project, who=WHO, purpose="kept", today=date(2026, 1, 2))
     edit_facts(project, "opening", opening, {"hand": "LHR"}, who=WHO)
     edit_facts(project, "opening", opening, {"hand": "RH"}, who=WHO)
     undo(project, who=WHO)

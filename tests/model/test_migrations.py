@@ -18,6 +18,8 @@ from hwsched.model.queries import opening_ids, read_cases, read_catalogue, read_
 from hwsched.model.schema import HEAD, REVISIONS
 from hwsched.model.tables import JOURNALLED, METADATA
 from hwsched.model.upgrading import upgrade_project
+from hwsched.operations.attaching import attachments_of, fetch
+from hwsched.operations.revisions import read_revision
 from hwsched.operations.undoing import redo, undo
 from tests.model.saved_projects import SAVED, WHO, restore
 from tests.model.states import rows_of, state
@@ -118,6 +120,15 @@ def test_a_saved_project_comes_up_to_date_whole(tmp_path, revision):
             assert len(changes_of_opening(connection, marks["0012"])) > 5
             assert connection.exec_driver_sql("PRAGMA foreign_key_check").all() == []
         assert {table for table, _ in rows_of(project)} == set(JOURNALLED) - LATER.get(revision, set())
+        if "revision" not in LATER.get(revision, set()):
+            # What was frozen and what was attached then is read by every later version.
+            then = read_revision(project, "A")
+            assert [each.mark for each in then.openings] == ["9E4", "0012"]
+            assert then.openings[1].case.leaves == first.leaves
+            assert then.openings[0].fit == read_fits_of(project, marks["9E4"])
+            assert len(then.rules) > 100
+            (file,) = attachments_of(project)
+            assert fetch(project, file.id) == b"seen from inside"
         # Its journal still works: back to nothing and forth again.
         before = state(project)
         with project.reading() as connection:
@@ -128,6 +139,11 @@ def test_a_saved_project_comes_up_to_date_whole(tmp_path, revision):
         for _ in range(steps):
             redo(project, who=WHO)
         assert state(project) == before
+
+
+def read_fits_of(project, opening_id):
+    with project.reading() as connection:
+        return read_fits(connection)[opening_id].fit
 
 
 NEXT = """

@@ -1,0 +1,94 @@
+"""Revisions on the command line: frozen, listed, shown, compared."""
+
+import json
+
+import pytest
+
+from hwsched.cli.command import run
+from hwsched.model.project import open_project
+from hwsched.model.queries import opening_ids
+from hwsched.operations.editing import edit_facts
+from tests.operations.exact import small
+
+
+@pytest.fixture
+def yard(tmp_path):
+    small(tmp_path / "y.hwsched").close()
+    return str(tmp_path / "y.hwsched")
+
+
+def told(capsys, *words):
+    capsys.readouterr()
+    assert run(["revision", *words]) == 0
+    return capsys.readouterr().out
+
+
+def answered(capsys, *words):
+    return json.loads(told(capsys, *words, "--json"))
+
+
+def rate(yard, mark):
+    with open_project(yard) as project:
+        with project.reading() as connection:
+            opening = opening_ids(connection)[mark]
+        edit_facts(project, "opening", opening, {"rating": "90"}, who="ann")
+
+
+def test_freeze_list_show_compare(yard, capsys):
+    assert "No revision yet" in told(capsys, yard)
+    made = answered(capsys, yard, "--freeze", "--purpose", "for approval", "--who", "ann")
+    assert (made["letter"], made["openings"]) == ("A", 3)
+    assert made["contents"] > 3
+    assert isinstance(made["change_set"], int)
+    rate(yard, "2")
+    assert "Revision C: 1 openings frozen" in told(capsys, yard, "--freeze", "c", "--mark", "2")
+    first, second = answered(capsys, yard)
+    assert (first["letter"], first["person"], first["purpose"], first["scope"]) == ("A", "ann", "for approval", {})
+    assert (second["letter"], second["scope"]) == ("C", {"marks": ["2"]})
+    shown = told(capsys, yard)
+    assert "the whole project · for approval" in shown
+    assert "openings 2" in shown
+    then = answered(capsys, yard, "--show", "A", "2")
+    assert (then["opening"]["rating"], then["points"][0]["fit"]["status"]) == ("none", "fitted")
+    assert answered(capsys, yard, "--show", "C", "2")["opening"]["rating"] == "90"
+    assert "rating none" in told(capsys, yard, "--show", "A", "2")
+    found = answered(capsys, yard, "--compare", "A")
+    assert [each["mark"] for each in found["openings"]] == ["2"]
+    assert found["openings"][0]["facts"] == [{"what": "Opening: Fire rating", "before": "Not rated", "after": "90 min"}]
+    shown = told(capsys, yard, "--compare", "A")
+    assert "1 openings are otherwise, 2 are the same" in shown
+    assert "Opening: Fire rating: Not rated -> 90 min" in shown
+    assert run(["undo", yard]) == 0
+    assert [each["letter"] for each in answered(capsys, yard)] == ["A"]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ["--compare", "A", "B", "C"],
+        ["--purpose", "for approval"],
+        ["--mark", "1"],
+        ["--freeze", "--level", "1"],
+        ["--freeze", "--show", "A", "1"],
+        ["--show", "A"],
+    ],
+)
+def test_wrong_usage(yard, words):
+    assert run(["revision", yard, *words]) == 2
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (["--freeze", "O"], "letter"),
+        (["--freeze", "--building", "Nowhere"], "no opening in Nowhere"),
+        (["--show", "Z", "1"], "there are: A"),
+        (["--show", "A", "99"], "has no opening 99"),
+        (["--compare", "B"], "no revision B"),
+    ],
+)
+def test_what_there_is_not(yard, words, said, capsys):
+    assert run(["revision", yard, "--freeze"]) == 0
+    capsys.readouterr()
+    assert run(["revision", yard, *words]) == 3
+    assert said in capsys.readouterr().err

@@ -3,6 +3,7 @@
 import doctest
 import json
 import random
+from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
@@ -13,6 +14,7 @@ from hwsched.calc.battery import (
     Battery,
     Drain,
     change_on,
+    check_battery,
     life,
     life_by_weekday,
     mah_per_day,
@@ -151,3 +153,38 @@ def test_bad_input(change, field):
     with pytest.raises(InputError) as caught:
         BATTERY_LIFE.run(EXAMPLE | change)
     assert caught.value.field == field
+
+
+@pytest.mark.parametrize(
+    ("name", "value", "accepted"),
+    [
+        ("capacity_mah", 0.0, 0.5),
+        ("capacity_mah", 1.1e9, 1e9),
+        ("usable_share", 0.0, 0.01),
+        ("usable_share", 1.01, 1.0),
+        ("self_discharge_per_year", -0.01, 0.0),
+        ("self_discharge_per_year", 1.0, 0.99),
+        ("temperature_factor", 0.0, 0.01),
+        ("temperature_factor", 1.01, 1.0),
+    ],
+)
+def test_a_battery_from_python_is_checked_too(name, value, accepted):
+    sound = Battery(2500, 0.8, 0.03)
+    check_battery(replace(sound, **{name: accepted}))
+    with pytest.raises(InputError) as caught:
+        check_battery(replace(sound, **{name: value}))
+    assert caught.value.field == name
+
+
+@pytest.mark.parametrize("name", ["standing_ua", "operation_ma", "operation_s"])
+def test_what_an_opening_takes_is_checked_too(name):
+    sound = Drain(60, 150, 4)
+    for value in (-0.01, 1.1e9):
+        with pytest.raises(InputError) as caught:
+            mah_per_day(replace(sound, **{name: value}), 30)
+        assert caught.value.field == name
+    assert mah_per_day(replace(sound, **{name: 0.0}), 30) < mah_per_day(replace(sound, **{name: 1e9}), 30)
+    for value in (-1, 1.1e9):
+        with pytest.raises(InputError, match="operations_per_day"):
+            mah_per_day(sound, value)
+    assert mah_per_day(sound, 0) == pytest.approx(60 * 24 / 1000)

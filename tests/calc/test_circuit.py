@@ -78,6 +78,7 @@ def test_source_resistance_and_a_load_at_the_supply():
     )
     assert found["volts"] == pytest.approx({"supply": 10.5, "a": 8.5})
     assert found["source_a"] == pytest.approx(3)
+    assert (found["collapsed"], found["reason"]) == (False, None)
     assert found["loss_w"] == pytest.approx(2)  # in the run; not inside the source
 
 

@@ -150,6 +150,15 @@ def test_where_a_circuit_collapses_the_run_of_most_resistance_is_made_thicker():
     assert "run 'j' to 'a'" in by_kind(collapsed, "a")["thicker-run"].text
 
 
+def test_what_stays_low_beside_the_load_is_named_and_the_load_itself_is_not():
+    """A thicker last run does nothing for the strike, and less than is wanted for the lock."""
+    far = Circuit((replace(RUNS[0], length_m=70), *RUNS[1:]), LOADS, 12.0, 0.1, 50.0)
+    assert volts(far, "strike") < 10.2
+    cure = by_kind(far, gauges=["18 AWG"])["thicker-run"]
+    assert not cure.works
+    assert cure.still_low == ("strike",)
+
+
 def test_nothing_does_when_the_source_itself_is_too_low():
     found = by_kind(replace(LOW, source_v=9.0), nominal_v=(9.0,))
     assert [kind for kind, cure in found.items() if cure.works] == ["source-voltage"]

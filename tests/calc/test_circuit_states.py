@@ -132,6 +132,15 @@ def test_worst_operations_against_every_choice(kind):
         assert max(differences) < 0.2
 
 
+def test_the_largest_of_several_devices_at_one_node_is_found_wherever_it_stands():
+    """4 V lost by the last of three at one end, 3 V by the one at the other: 58 m of 1 mm² out and back are 2 ohm."""
+    runs = [Run("supply", node, 58, "1 mm2", "solid") for node in ("a", "b")]
+    devices = [Device("a", "current", 0.0, peak) for peak in (0.1, 0.2, 2.0)] + [Device("b", "current", 0.0, 1.5)]
+    peak = states(network(runs, 20), devices, Source(24, 24), 1)[2]
+    assert peak.operating == (2,)
+    assert peak.solution.volts["a"] == pytest.approx(20)
+
+
 def test_other_operations_that_bring_another_device_low_are_told():
     """Two far ends that cannot both be in a set of one."""
     runs = [Run("supply", "a", 60, "18 AWG", "solid"), Run("supply", "b", 60, "18 AWG", "solid")]

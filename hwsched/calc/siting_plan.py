@@ -146,7 +146,7 @@ def _by_choice(pairs: Pairs, count: int, limits: Limits) -> _Choice:
     chosen = run(split, replace(limits, gap=_SPLIT_SHARE * limits.gap))
     bound = max(0.0, chosen.bound)
     if chosen.infeasible or chosen.x is None:
-        return _Choice(chosen.infeasible, 0.0 if chosen.infeasible else bound, None)
+        return _Choice(chosen.infeasible, bound, None)
     opened = np.nonzero(chosen.x[len(pairs.opening) :] > 0.5)[0]
     some = np.isin(pairs.supply, opened)
     place = np.full(pairs.supplies, -1, dtype=np.int32)

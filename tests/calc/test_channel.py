@@ -162,6 +162,29 @@ def test_bad_input_names_its_field(change, field):
     assert caught.value.field == field
 
 
+@pytest.mark.parametrize(
+    ("size", "field"),
+    [
+        ((0, 25.4, 100), "case.height_mm"),
+        ((150, 0, 100), "case.width_mm"),
+        ((150, 25.4, 0), "case.depth_mm"),
+    ],
+)
+def test_a_case_without_a_size(size, field):
+    height, width, depth = size
+    with pytest.raises(InputError) as caught:
+        lock_pocket(LEAF, 1000, height, 44.45, width, depth)
+    assert caught.value.field == field
+    tiny = lock_pocket(LEAF, 1000, height or 0.5, 0.5, width or 0.5, depth or 0.5)
+    assert all(high > low for low, high in zip(tiny.low, tiny.high, strict=True))
+
+
+def test_a_case_may_fill_the_leaf():
+    assert lock_pocket(LEAF, 1000, 2100, 1100, LEAF.thickness_mm, LEAF.width_mm) == Box(
+        (0.0, 0.0, 0.0), (LEAF.width_mm, 2100.0, LEAF.thickness_mm)
+    )
+
+
 def test_a_face_that_there_is_not():
     with pytest.raises(InputError, match="must be secured or key") as caught:
         channel(replace(CASE, face="top"))

@@ -134,6 +134,13 @@ class Settings:
     rates: Mapping[str, Decimal] = field(default_factory=dict)
     """Currency to what one unit of it is worth in the project's."""
 
+    def limits_for(self, rule_id: str, declared: Mapping[str, float]) -> Mapping[str, float]:
+        """Return a rule's limits, as declared but for what is changed."""
+        changed = self.limits
+        if not changed or not declared:
+            return declared
+        return {name: changed.get(f"{rule_id}.{name}", value) for name, value in declared.items()}
+
 
 @dataclass(frozen=True, slots=True)
 class LockPoint:

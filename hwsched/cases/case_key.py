@@ -1,10 +1,14 @@
 """The key of a case: equal for openings alike in all that matters, different as soon as a fact differs.
 
 What does not matter: identifiers, mark, rooms, building, level, wave, priority, notes.
+
+`case_key` lives as long as the program runs: openings alike are worked out and judged once. Which facts a stored fit
+hangs on is another question, that `facts_read` answers.
 """
 
 import hashlib
 import json
+from collections.abc import Callable
 from dataclasses import asdict, fields
 from operator import attrgetter
 from typing import Any, Final
@@ -14,28 +18,42 @@ from hwsched.cases.facts import Item, Leaf, Opening
 from hwsched.cases.fit import Fit
 from hwsched.quantities.money import decimal_text
 
-VERSION: Final = 1
-"""Raised when the meaning of a stored fit changes, so that older ones count as out of date."""
-_IGNORED: Final = frozenset(
+IGNORED: Final = frozenset(
     {
         *("id", "mark", "building", "level", "room_from", "room_to", "wave", "priority", "notes", "item_notes"),
         *("plan_x_m", "plan_y_m", "rise_m", "difficulty", "installed_on"),
     }
 )
-_LATER: Final = ("operations_day_off", "fail")
-"""Facts that came after the first fits were stored: they enter the key only where they are known, so that a fit of a
-project that knows nothing of them still belongs to its facts."""
+_FIRST: Final = {
+    Opening: (
+        *("form", "hand", "rating", "stair", "egress", "accessible", "exposure", "temperature_low_c"),
+        *("operations_per_day", "power_wish", "supply_distance_m", "frame_material", "frame_stop_mm"),
+    ),
+    Leaf: ("position", "width_mm", "height_mm", "thickness_mm", "material", "construction", "stile_mm", "undercut_mm"),
+    Item: (
+        *("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm", "projection_mm", "disposition"),
+        *("lock_form", "function", "backset_mm", "cylinder_height_mm", "case_height_mm", "case_depth_mm"),
+        *("case_width_mm", "case_above_mm", "case_offset_mm", "trim_key_mm", "trim_secured_mm", "thumb_turn"),
+        *("cross_bore_mm", "edge_bore_mm", "cam_form"),
+    ),
+}
+"""The facts of the first version, in its order. All others enter a key by name and only where they are known, so that
+waivers and packets of a project that knows nothing of them still belong to its facts."""
 
 
-def _getter(kind: type[Any]) -> "attrgetter[tuple[Any, ...]]":
-    return attrgetter(
-        *(field.name for field in fields(kind) if field.name not in _IGNORED and field.name not in _LATER)
-    )
+def _first(kind: type[Any]) -> "attrgetter[tuple[Any, ...]]":
+    return attrgetter(*_FIRST[kind])
 
 
-_OPENING: Final = _getter(Opening)
-_LEAF: Final = _getter(Leaf)
-_ITEM: Final = _getter(Item)
+def _others(kind: type[Any]) -> "tuple[tuple[str, ...], Callable[[Any], Any]]":
+    names = tuple(each.name for each in fields(kind) if each.name not in IGNORED and each.name not in _FIRST[kind])
+    return names, attrgetter(*names, "id")
+
+
+_OPENING: Final = _first(Opening)
+_LEAF: Final = _first(Leaf)
+_ITEM: Final = _first(Item)
+_LATER: Final = {kind: _others(kind) for kind in (Opening, Leaf, Item)}
 _encode: Final = json.JSONEncoder(separators=(",", ":"), ensure_ascii=True).encode
 
 
@@ -45,6 +63,8 @@ def _settings(settings: Settings) -> tuple[Any, ...]:
 
 def survey_key(case: Case) -> str:
     """Return the key of what was surveyed and chosen by hand at an opening: catalogue and settings left out.
+
+    Waivers and packets hold it: for an opening of which nothing new is known it must stay what it was.
 
     Returns
     -------
@@ -74,14 +94,7 @@ def case_key(case: Case) -> str:
         # Only where parts are priced in several currencies do rates decide which is cheaper.
         rates = {c: decimal_text(rate) for c, rate in case.settings.rates.items() if c in case.catalogue.currencies}
         later["exchange"] = (case.settings.currency, sorted(rates.items()))
-    content = (
-        VERSION,
-        *_surveyed(case),
-        case.catalogue.key,
-        _settings(case.settings),
-        *_by_hand(case),
-        *([later] if later else []),
-    )
+    content = (*_surveyed(case), case.catalogue.key, _settings(case.settings), *_by_hand(case), later)
     return hashlib.sha256(_encode(content).encode()).hexdigest()
 
 
@@ -100,22 +113,27 @@ def _by_hand(case: Case) -> tuple[Any, ...]:
 def _later(case: Case) -> dict[str, Any]:
     """Return what of survey and choices came into cases later, as far as it is known."""
     found: dict[str, Any] = {}
-    if case.opening.operations_day_off is not None:
-        found["operations_day_off"] = case.opening.operations_day_off
-    fails = [item.fail for item in case.items]
-    if any(fails):
-        found["fail"] = fails
+    names, values_of = _LATER[Opening]
+    for name, value in zip(names, values_of(case.opening), strict=False):
+        if value is not None:
+            found[name] = value
+    things: tuple[tuple[type[Any], str, tuple[Any, ...]], ...] = ((Leaf, "leaf.", case.leaves), (Item, "", case.items))
+    for kind, prefix, held in things:
+        names, values_of = _LATER[kind]
+        for name, *values in zip(names, *map(values_of, held), strict=False):
+            if any(value is not None for value in values):
+                found[prefix + name] = values
     if case.feed is not None:
         found["feed"] = case.feed.part
     sources = [chosen.source for chosen in case.chosen]
     if any(source != "by-hand" for source in sources):
         found["sources"] = sources
     if case.point.others:
-        found["point"] = _point(case)
+        found["point"] = point_facts(case)
     return found
 
 
-def _point(case: Case) -> list[Any]:
+def point_facts(case: Case) -> list[Any]:
     """Return which of several lock points it is, and what stands at the earlier ones; identifiers are left out."""
     at = {item.id: place for place, item in enumerate(case.items)}
     own = [at.get(case.point.item_id or ""), [at.get(each) for each in case.point.others]]

@@ -8,6 +8,7 @@ from typing import Final, Literal
 from hwsched.cases.case import Case
 from hwsched.cases.finding import Finding
 from hwsched.cases.fit import Fit
+from hwsched.cases.standing import Standing
 
 Scope = Literal["opening", "alike", "project"]
 SCOPES: Final[Mapping[str, str]] = {
@@ -64,7 +65,7 @@ class Record:
     case_key: str
     """Hash of what a packet would show now; empty where none went out or nothing is fitted."""
     fit: Fit | None
-    """None: nothing is stored for the facts as they stand."""
+    """None: nothing is stored that counts."""
     findings: tuple[Finding, ...]
     """What the other rules say, waivers laid over."""
     today: date
@@ -75,3 +76,5 @@ class Record:
     """Waivers given at this opening whose facts have changed while their finding stands."""
     unneeded: tuple[Waiver, ...] = ()
     """Waivers given at this opening that no finding needs any more."""
+    standing: Standing = "current"
+    """How what is stored stands."""

@@ -19,16 +19,19 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     add_marks(parser)
     parser.add_argument(
-        "--fail-on", choices=SEVERITIES, help="exit status 1 when an unwaived finding is as bad as this, or worse"
+        "--fail-on",
+        choices=SEVERITIES,
+        help="exit status 1 when an unwaived finding is as bad as this or worse, or an opening is unjudged or unknown",
     )
 
 
 def _run(arguments: argparse.Namespace) -> int:
+    import sys
     from collections import Counter
 
     from hwsched.cases import SEVERITIES
     from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar
-    from hwsched.operations.checking import check_openings, worst
+    from hwsched.operations.checking import check_openings, not_passed
 
     with opened(arguments) as project:
         ids = chosen_openings(project, arguments.marks)
@@ -46,11 +49,18 @@ def _run(arguments: argparse.Namespace) -> int:
         waived_too = sum(f.waived for each in checked for f in each.findings)
         total = ", ".join(f"{counts.get(s, 0)} {s}" for s in SEVERITIES)
         print(f"{len(checked)} openings: {total}" + (f", {waived_too} waived" if waived_too else ""))
-    found = worst(checked)
-    limit = arguments.fail_on
-    if limit and found and SEVERITIES.index(found) <= SEVERITIES.index(limit):
-        return FINDINGS
-    return DONE
+    if not arguments.fail_on:
+        return DONE
+    failed = not_passed(checked, arguments.fail_on)
+    for words, unjudged in (
+        ("not judged, since no fit of them counts", [each for each in failed if each.fit is None]),
+        ("unknown, since facts are missing", [e for e in failed if e.fit is not None and e.fit.status == "unknown"]),
+    ):
+        if unjudged:
+            marks = [each.case.opening.mark for each in unjudged]
+            more = f" and {len(marks) - 5} more" if len(marks) > 5 else ""
+            print(f"{len(marks)} openings do not pass: {words}: {', '.join(marks[:5])}{more}", file=sys.stderr)
+    return FINDINGS if failed else DONE
 
 
 def as_json(checked: Checked) -> list[dict[str, Any]]:

@@ -41,8 +41,8 @@ def who(arguments: argparse.Namespace) -> str:
 
 
 @contextmanager
-def opened(arguments: argparse.Namespace) -> Iterator[Project]:
-    """Open the project for the time of a verb.
+def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Project]:
+    """Open the project for the time of a verb; says so where an earlier version has worked openings out.
 
     A file of an earlier version is brought up to date, after a compared copy, and that is said: a script must not stop
     at a file that nobody else works in. A project on a server is its office's: `open_project` refuses it and says how.
@@ -65,9 +65,23 @@ def opened(arguments: argparse.Namespace) -> Iterator[Project]:
         )
         project = open_project(arguments.project)
     try:
+        if tell:
+            tell_earlier(project)
         yield project
     finally:
         project.close()
+
+
+def tell_earlier(project: Project) -> None:
+    """Say in one sentence that results of an earlier version do not count before they are looked through."""
+    from hwsched.cases.standing import earlier_words
+    from hwsched.operations.standings import count_earlier
+
+    count = count_earlier(project)
+    if count:
+        print(
+            f"{earlier_words(count)}; hwsched fit PROJECT --since-upgrade --preview shows what does.", file=sys.stderr
+        )
 
 
 def print_json(value: Any) -> None:

@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.earlier_line import EarlierLine
 from hwsched.desktop.jobs import Cancelled, Failure, Jobs, Progress
 from hwsched.desktop.opening_sheet import OpeningSheet
 from hwsched.desktop.places import Places
@@ -117,9 +118,11 @@ class Frame(QMainWindow):
         self.table.selectionModel().selectionChanged.connect(self._on_selection)
         self.places.chosen.connect(self._on_place)
 
+        self.earlier = EarlierLine()
         middle = QWidget()
         layout = QVBoxLayout(middle)
         layout.setContentsMargins(4, 6, 4, 4)
+        layout.addWidget(self.earlier)
         layout.addLayout(bar)
         layout.addWidget(self.table, 1)
         self.split = QSplitter(Qt.Orientation.Horizontal)
@@ -291,6 +294,7 @@ class Frame(QMainWindow):
             return
         checked = list(self.workspace.checked.values())
         self.register.load(checked)
+        self._show_earlier()
         self.places.show_places(self.workspace.project.title, checked)
         self._show_count()
         self._select(self.chosen)
@@ -300,8 +304,13 @@ class Frame(QMainWindow):
         if self.workspace is None:
             return
         self.register.renew(self.workspace.checked[each] for each in ids)
+        self._show_earlier()
         if self.chosen in ids:
             self._show_sheet()
+
+    def _show_earlier(self) -> None:
+        checked = self.workspace.checked.values() if self.workspace is not None else ()
+        self.earlier.show_count(sum(each.standing == "earlier-version" for each in checked))
 
     def _on_place(self, place: object) -> None:
         self.register.narrow(place=place)

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from hwsched.cases import Fit, PointFit
+from hwsched.cases.standing import WHY
 from hwsched.desktop.drawing_view import DrawingView
 from hwsched.desktop.facts_form import FactsForm
 from hwsched.desktop.files_page import FilesPage
@@ -105,8 +106,9 @@ class OpeningSheet(QWidget):
         self._draw(tried, style)
 
     def _draw(self, checked: Checked, style: LengthStyle) -> None:
-        at = checked.point(self.number)
-        beside = [each for each in checked.points if each is not at]
+        at = checked.shown(self.number)
+        every = [checked.shown(each.case.point.number) for each in checked.points]
+        beside = [each for each in every if each.case.point != at.case.point]
         fit = at.fit or Fit("unknown")
         self.view.show_drawings([elevation(at.case, fit, face, style, beside=beside) for face in ("secured", "key")])
 
@@ -180,7 +182,8 @@ class OpeningSheet(QWidget):
         checked, style = self._checked, self._style
         if checked is None:
             return
-        at = checked.point(self.number)
+        # What an earlier version worked out is shown, and the sentence above it says that it does not count.
+        at = checked.shown(self.number)
         fit = at.fit or Fit("unknown")
         self.state.setText(_sentence(checked, at, style))
         self._draw(checked, style)
@@ -198,7 +201,7 @@ def _sentence(checked: Checked, at: PointFit, style: LengthStyle) -> str:
     state = state_of(checked)
     fit = at.fit
     if checked.fit is None or fit is None:
-        return "To be fitted: nothing is worked out for the facts as they stand."
+        return f"{state}: no fit counts; {WHY[checked.standing] or 'none is stored'}."
     words = [state if checked.stored else f"{state}, worked out just now; run Fit to store it"]
     if fit.cable is not None:
         spare = fit.cable.available_mm - fit.cable.length_mm

@@ -25,7 +25,7 @@ from hwsched.operations.catalogue_export import export_catalogue
 from hwsched.operations.catalogue_import import import_catalogue
 from hwsched.operations.changes import Changes
 from hwsched.operations.demonstration import demonstrate
-from hwsched.operations.fitting_openings import fit_openings
+from hwsched.operations.fitting_openings import Fitted, fit_openings
 from hwsched.operations.issuing import PRINTS, issue_by_name
 from hwsched.operations.own_fields import define_field
 from hwsched.operations.packets_out import write_down_packets
@@ -147,7 +147,12 @@ class ProjectWork(HandWork):
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             return fit_openings(workspace.project, ids, who=workspace.who, progress=progress, cancelled=cancelled)
 
-        self.jobs.run(f"Fitting {len(ids)} openings", work)
+        def then(done: tuple[Changes, list[Fitted]]) -> None:
+            kept = sum(each.kept for each in done[1])
+            if kept:
+                self.statusBar().showMessage(f"{kept} released openings keep what an earlier version worked out", 15000)
+
+        self.jobs.run(f"Fitting {len(ids)} openings", work, then)
 
     def check(self) -> None:
         """Read and check everything anew."""

@@ -6,6 +6,7 @@ from hwsched.desktop.finding_work import FindingWork
 from hwsched.desktop.missing_window import MissingWindow
 from hwsched.desktop.power_window import PowerWindow
 from hwsched.desktop.sets_window import SetsWindow
+from hwsched.desktop.upgrade_window import UpgradeWindow
 from hwsched.desktop.what_if_window import WhatIfWindow
 
 
@@ -27,6 +28,12 @@ class SpecifyWork(FindingWork):
     def show_fewest(self) -> None:
         """Show how few different parts would serve."""
         self.tool(FewestWindow, lambda desk: FewestWindow(desk, self))
+
+    def show_since_upgrade(self) -> None:
+        """Show what this version says otherwise than the one that worked out the stored fits."""
+        window = self.tool(UpgradeWindow, lambda desk: UpgradeWindow(desk, self))
+        if window is not None and window.found is None:
+            window.work_out()
 
     def show_missing(self) -> None:
         """Show the facts that are missing."""

@@ -31,6 +31,7 @@ class Window(ReleaseWork):
         self.welcome.wants_new.connect(self.ask_new)
         self.welcome.wants_open.connect(self.ask_open)
         self.welcome.wants_sample.connect(self.ask_sample)
+        self.earlier.asked.connect(self.show_since_upgrade)
         self.sheet.edited.connect(self._on_edited)
         self.sheet.wants_part.connect(self.ask_part)
         self.sheet.unit_dragged.connect(self._on_unit_dragged)
@@ -81,6 +82,9 @@ class Window(ReleaseWork):
             "Supplies and circuits", "Lay them, see volts, site supplies", self.show_power, "Ctrl+Shift+P"
         )
         self.act_what_if = action("What if?", "Compare before anything is changed", self.show_what_if)
+        self.act_upgrade = action(
+            "Since the upgrade", "What this version says otherwise than an earlier one", self.show_since_upgrade
+        )
         self.act_fewest = action("Fewest different parts", "Few different parts, against cost", self.show_fewest)
         self.act_cost = action("Cost", "Totals, and the terms that the project pays", self.show_cost)
         self.act_rulebook = action("Rulebook", "Every rule, its limits in force, off or on", self.show_rulebook)
@@ -98,7 +102,7 @@ class Window(ReleaseWork):
         project.addSeparator()
         project.addAction(quit_)
         work = self.menuBar().addMenu("&Work")
-        work.addActions([self.act_fit, self.act_check, self.act_print])
+        work.addActions([self.act_fit, self.act_check, self.act_print, self.act_upgrade])
         work.addSeparator()
         work.addActions([self.act_add, self.act_item, self.act_remove])
         work.addSeparator()
@@ -134,7 +138,7 @@ class Window(ReleaseWork):
             *(self.act_settings, self.act_field, self.act_history, self.act_people, self.act_add),
             *(self.act_undo, self.act_redo, self.act_revisions),
             *(self.act_power, self.act_sets, self.act_what_if, self.act_fewest, self.act_cost),
-            *(self.act_rulebook, self.act_waivers, self.act_missing),
+            *(self.act_rulebook, self.act_waivers, self.act_missing, self.act_upgrade),
         ):
             made.setEnabled(open_)
         for made in (self.act_fit, self.act_check, self.act_print, self.act_item, self.act_remove, self.act_release):

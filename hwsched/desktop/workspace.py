@@ -43,7 +43,8 @@ class Workspace(QObject):
         wanted = list(ids)
         if not wanted:
             return
-        found = {each.case.opening.id: each for each in look_again(self.project, wanted, checker=self.checker)}
+        looked = look_again(self.project, wanted, checker=self.checker, earlier=False)
+        found = {each.case.opening.id: each for each in looked}
         fresh = set(found) - set(self.checked)
         gone = [each for each in wanted if each not in found and each in self.checked]
         self.checked.update(found)

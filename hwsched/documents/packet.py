@@ -137,9 +137,7 @@ def _cautions(parts: list[Situation]) -> list[Block]:
 
 def _verdict(view: OpeningView) -> list[Block]:
     if view.fit is None:
-        return [
-            Paragraph("DO NOT INSTALL. The survey has changed since this opening was fitted, or it never was.", "stop")
-        ]
+        return [Paragraph(f"DO NOT INSTALL. No fit of this opening counts: {view.unfitted}.", "stop")]
     if view.fit.status == "unknown":
         missing = "; ".join(f"needs {need.label} ({need.blocks})" for need in view.fit.needs) or "facts are missing"
         return [Paragraph(f"DO NOT INSTALL. Unknown: {missing}.", "stop")]

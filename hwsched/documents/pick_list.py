@@ -120,7 +120,7 @@ def _held_back(held: list[OpeningView]) -> Table:
         if view.blocking:
             why = "; ".join(f"{finding.rule}: {finding.message}" for finding in view.blocking[:3])
         elif view.fit is None:
-            why = "not worked out for the facts as they stand"
+            why = f"no fit counts: {view.unfitted}"
         elif view.fit.needs:
             why = "unknown: needs " + ", ".join(need.label for need in view.fit.needs)
         else:

@@ -250,9 +250,7 @@ def _not_fitted(project: ProjectView) -> list[Block]:
         if view.fit is not None and view.fit.status == "fitted":
             continue
         if view.fit is None:
-            rows.append(
-                (view.mark, words.status(None), "Fit the opening: nothing is stored for the facts as they stand.")
-            )
+            rows.append((view.mark, words.status(None), f"No fit counts: {view.unfitted}. Fit the opening."))
             continue
         why = [line for at in view.points for line in _why_not(at)]
         rows.append((view.mark, words.status(view.fit), "\n".join(why) or "no reason was recorded"))

@@ -9,6 +9,7 @@ from typing import Literal
 
 from hwsched.cases import Case, Catalogue, Finding, Fit, Leaf, PointFit
 from hwsched.cases.power import PowerWork
+from hwsched.cases.standing import WHY, Standing
 from hwsched.cases.terms import CostTerms
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Document
@@ -24,7 +25,7 @@ class OpeningView:
     case: Case
     """Of its first lock point."""
     fit: Fit | None
-    """Of all its lock points together. None: not fitted yet, or the survey has changed since."""
+    """Of all its lock points together. None: none counts; its standing says why."""
     findings: tuple[Finding, ...]
     own: tuple[tuple[str, str], ...] = ()
     """Label and shown value of the project's own fields of the opening; empty text where nothing is known."""
@@ -33,6 +34,8 @@ class OpeningView:
     """Name of its hardware set; empty where it has none."""
     points: tuple[PointFit, ...] = ()
     """Its lock points in their order; an opening with one need not name it."""
+    standing: Standing = "current"
+    """How the stored fit stands."""
 
     def __post_init__(self) -> None:
         if not self.points:
@@ -42,6 +45,11 @@ class OpeningView:
     def mark(self) -> str:
         """The opening's mark."""
         return self.case.opening.mark
+
+    @property
+    def unfitted(self) -> str:
+        """Why it has no fit that counts; empty where it has one."""
+        return "" if self.fit is not None else WHY[self.standing] or "none is stored"
 
     @property
     def blocking(self) -> tuple[Finding, ...]:

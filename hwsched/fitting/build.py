@@ -4,6 +4,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
 from hwsched.cases import Case, Fit, Refusal, Role, RunnerUp
+from hwsched.cases.facts_read import FactsRead
+from hwsched.cases.watching import Watch
 from hwsched.fitting.candidate import (
     Judged,
     by_hand,
@@ -63,7 +65,17 @@ def fit(case: Case) -> Fit:
         refusals and the nearest miss. What a person chose is kept even where rules refuse it: the fit is then
         ``fitted``, and `rules.check` says what is wrong. Equal cases have equal fits.
     """
-    case = trusted(case)
+    return _built(trusted(case))
+
+
+def fit_with_facts(case: Case) -> tuple[Fit, FactsRead]:
+    """Do as `fit`, and tell which facts were read for it: while those hold, so does the fit."""
+    # Whether a fact can be true is asked before it is read: that hangs on this fact alone.
+    watch = Watch(trusted(case))
+    return _built(watch.case), watch.read()
+
+
+def _built(case: Case) -> Fit:
     if lock_form(case) is None and not chosen_by_hand(case):
         return Fit("unknown", needs=needs_of(("existing_item.lock_form",), "lock"))
     return _settled(case, _searched(case, every=False))

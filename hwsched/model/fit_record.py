@@ -1,7 +1,7 @@
 """A fit as text and back, without loss.
 
-Written is what differs from a field's default: half the length. A default that changes, or a field that changes its
-meaning, needs another version of the case's key, so that older fits count as out of date.
+Written is what differs from a field's default: half the length. Where a default or the meaning of a field changes, the
+program's fingerprint changes with it, so that older fits count as of an earlier version.
 """
 
 import dataclasses

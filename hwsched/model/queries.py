@@ -25,8 +25,10 @@ from hwsched.cases import (
     PointFit,
     Settings,
 )
+from hwsched.cases.facts_read import FactsRead
 from hwsched.cases.lock_points import lock_points, with_beside
 from hwsched.cases.terms import CostTerms
+from hwsched.fingerprint import Engine
 from hwsched.model.bulk import among
 from hwsched.model.columns import json_text
 from hwsched.model.fit_record import fit_of
@@ -36,6 +38,8 @@ from hwsched.model.tables import (
     CHANGE_SET,
     CHOSEN_PART,
     CIRCUIT_TABLE,
+    ENGINE,
+    FACTS_READ,
     FIT_CONTENT,
     HARDWARE_SET,
     IMPORT_MAPPING,
@@ -64,10 +68,22 @@ _ITEM_FACTS: Final = [f.name for f in fields(Item)]
 
 @dataclass(frozen=True, slots=True)
 class StoredFit:
-    """A fit and the case for which it was worked out."""
+    """A fit and what it was worked out from."""
 
     case_key: str
+    """Hash of what the facts that were read held; of all facts where nothing is known of the reading."""
     fit: Fit
+    engine: Engine | None = None
+    """The program that worked it out; None for one that did not write itself down."""
+    read: FactsRead | None = None
+    fit_key: str = ""
+    """Key of its content, where it is stored."""
+
+    @property
+    def pointer(self) -> tuple[str | None, ...]:
+        """What an opening's row points to; two that are equal say the same."""
+        engine, read = self.engine, self.read
+        return self.fit_key, self.case_key, engine.key if engine else None, read.key if read else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -335,15 +351,30 @@ def _children(
 
 def read_fits(connection: Connection, ids: Collection[str] | None = None) -> dict[str, StoredFit]:
     """Return the stored fits of openings by lock point; each content is decoded once."""
-    query: Select[Any] = select(OPENING_FIT.c.id, OPENING_FIT.c.case_key, OPENING_FIT.c.fit_key)
-    rows = list(among(connection, query, OPENING_FIT.c.opening_id, ids))
+    pointer = (OPENING_FIT.c[name] for name in ("id", "case_key", "fit_key", "engine", "facts_read"))
+    rows = list(among(connection, select(*pointer), OPENING_FIT.c.opening_id, ids))
     # Joined, each content would be read as often as openings share it.
     contents: Select[Any] = select(FIT_CONTENT.c.key, FIT_CONTENT.c.content)
-    wanted = {key for _, _, key in rows}
+    wanted = {row[2] for row in rows}
     decoded: dict[str, Fit] = {
         key: fit_of(json.loads(content)) for key, content in among(connection, contents, FIT_CONTENT.c.key, wanted)
     }
-    return {point_id: StoredFit(key_of_case, decoded[key]) for point_id, key_of_case, key in rows}
+    engines = _engines(connection, {row[3] for row in rows} - {None})
+    readings = _readings(connection, {row[4] for row in rows} - {None})
+    return {
+        point_id: StoredFit(key_of_case, decoded[key], engines.get(made_by), readings.get(read), key)
+        for point_id, key_of_case, key, made_by, read in rows
+    }
+
+
+def _engines(connection: Connection, keys: Collection[str]) -> dict[str, Engine]:
+    query = select(ENGINE.c.key, ENGINE.c.program, ENGINE.c.parts)
+    return {row[0]: Engine(row[0], row[1], json.loads(row[2])) for row in among(connection, query, ENGINE.c.key, keys)}
+
+
+def _readings(connection: Connection, keys: Collection[str]) -> dict[str, FactsRead]:
+    query = select(FACTS_READ.c.key, FACTS_READ.c.names)
+    return {row[0]: FactsRead.of(json.loads(row[1])) for row in among(connection, query, FACTS_READ.c.key, keys)}
 
 
 def read_own_fields(connection: Connection) -> list[OwnField]:

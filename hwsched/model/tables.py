@@ -341,6 +341,24 @@ FIT_CONTENT: Final = Table(
 )
 """Fits by the hash of their text: immutable, so not journalled; one that nothing points to any more does no harm."""
 
+ENGINE: Final = Table(
+    "engine",
+    METADATA,
+    Column("key", Text, primary_key=True),
+    Column("program", Text, nullable=False),
+    Column("parts", Text, nullable=False),
+)
+"""Programs that have worked something out, by their fingerprint: version for people, hash of each subsystem as JSON.
+Immutable, so not journalled."""
+
+FACTS_READ: Final = Table(
+    "facts_read",
+    METADATA,
+    Column("key", Text, primary_key=True),
+    Column("names", Text, nullable=False),
+)
+"""Which facts were read for fits, as JSON, by the hash of it: immutable, so not journalled."""
+
 OPENING_FIT: Final = Table(
     "opening_fit",
     METADATA,
@@ -349,9 +367,12 @@ OPENING_FIT: Final = Table(
     _owner("opening_id", "opening"),
     Column("case_key", Text, nullable=False),
     Column("fit_key", Text, ForeignKey("fit_content.key"), nullable=False),
+    Column("engine", Text, ForeignKey("engine.key")),
+    Column("facts_read", Text, ForeignKey("facts_read.key")),
     Index(None, "opening_id"),
 )
-"""Which fit a lock point has, and for which case it was worked out; id is the lock point's."""
+"""Which fit a lock point has; id is the lock point's. Engine: the program that worked it out, null for one that did not
+write itself down; facts_read: what was read for it; case_key: hash of what those facts held."""
 
 PERSON: Final = _journalled(
     "person", Column("name", Text, nullable=False), Column("role", Text, nullable=False), UniqueConstraint("name")

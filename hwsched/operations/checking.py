@@ -10,6 +10,7 @@ from hwsched.attributes import Attribute, Value
 from hwsched.cases import SEVERITIES, Case, Finding, Fit, PointFit, Severity
 from hwsched.cases.fit import together
 from hwsched.cases.record import Record
+from hwsched.cases.standing import Standing
 from hwsched.fitting import fit
 from hwsched.model.history import newest
 from hwsched.model.power_queries import read_power
@@ -17,11 +18,13 @@ from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, read_cases, read_extra, read_fits, read_own_fields
 from hwsched.model.record_queries import read_packets, read_waivers
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
-from hwsched.operations.lock_points import Worked, worked
+from hwsched.operations.lock_points import Worked, standing_of, worked
 from hwsched.operations.own_fields import own_attributes
 from hwsched.operations.packet_key import packet_key
 from hwsched.operations.powering import read_work
+from hwsched.operations.released import as_stored
 from hwsched.operations.snapshot import of_one_state
+from hwsched.operations.standings import Standings
 from hwsched.operations.waivers import WaiverBook
 from hwsched.rules import in_rulebook
 from hwsched.rules.judging import check, of_opening
@@ -51,7 +54,8 @@ class Checked:
     case: Case
     """Of its first lock point."""
     fit: Fit | None
-    """Of all its lock points together; None when of one nothing is stored, or what is stored belongs to other facts."""
+    """Of all its lock points together; None when of one nothing is stored that counts: it belongs to other facts, or is
+    an earlier version's."""
     findings: tuple[Finding, ...]
     stored: bool = True
     """False for a fit that was worked out on the spot and is not stored."""
@@ -61,6 +65,10 @@ class Checked:
     """Its lock points in their order; an opening with one need not name it."""
     base: int | None = None
     """The newest change set when it was read: what an edit of what is shown here has seen."""
+    standing: Standing = "current"
+    """How what is stored stands."""
+    held: tuple[PointFit, ...] = ()
+    """Its lock points with what is stored for them, whether it counts or not."""
 
     def __post_init__(self) -> None:
         if not self.points:
@@ -77,6 +85,13 @@ class Checked:
         """Return the lock point of that number; the first where there is none of it."""
         return next((each for each in self.points if each.case.point.number == number), self.points[0])
 
+    def shown(self, number: int) -> PointFit:
+        """Return the lock point of that number as it is shown: while no fit counts, as an earlier version left it."""
+        at = self.point(number)
+        if at.fit is None and self.standing == "earlier-version":
+            return next((each for each in self.held if each.case.point == at.case.point), at)
+        return at
+
     @property
     def cases(self) -> tuple[Case, ...]:
         """Cases of its lock points."""
@@ -91,12 +106,15 @@ class Checker:
     """
 
     _known: dict[tuple[str, str], tuple[Finding, ...]] = field(default_factory=dict)
+    standings: Standings = field(default_factory=Standings)
 
     def judge(self, points: Sequence[Worked]) -> Checked:
         """Judge an opening by the fits of its lock points; a point without a fit is judged by the survey only."""
         said = [(each.at.case.point, self.findings(each.key, each.at.case, each.at.fit)) for each in points]
         fresh = any(each.at.fit is not None and not each.stored for each in points)
-        return Checked.of([each.at for each in points], of_opening(said), stored=not fresh)
+        made = Checked.of([each.at for each in points], of_opening(said), stored=not fresh)
+        standing = standing_of(points)
+        return made if standing == "current" else replace(made, standing=standing, held=as_stored(points))
 
     def findings(self, key: str, case: Case, fit: Fit | None) -> tuple[Finding, ...]:
         """Return what the rules say of a case with that key."""
@@ -153,6 +171,8 @@ def _judged(
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
     make: Callable[[Case], Fit] | None = None,
+    *,
+    earlier: bool = True,
 ) -> list[Checked]:
     """Judge openings one by one, without what their circuits say of them; make: works out what is not stored."""
     wanted = None if ids is None else list(ids)
@@ -165,7 +185,7 @@ def _judged(
     for done, cases in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
-        judged = checker.judge(worked(cases, fits, make))
+        judged = checker.judge(worked(cases, fits, make, checker.standings, earlier=earlier))
         checked.append(replace(judged, own=own.get(judged.case.opening.id, ()), base=base))
         if progress is not None and (done % 64 == 0 or done == len(openings)):
             progress(done, len(openings))
@@ -204,8 +224,10 @@ def _with_records(project: Project, checked: list[Checked], today: date) -> list
         if each.fit is not None and packet is None and book is None:
             made.append(each)
             continue
-        shown = packet_key(each.points) if packet is not None else ""
-        record = Record(each.case, shown, each.fit, each.findings, today, packet)
+        # What an earlier version worked out is what it was released with, until somebody takes what this one says.
+        out = each.held if each.fit is None and each.standing == "earlier-version" else each.points
+        shown = packet_key(out) if packet is not None else ""
+        record = Record(each.case, shown, each.fit, each.findings, today, packet, standing=each.standing)
         findings = (*judge_record(record, settings), *each.findings)
         if book is not None:
             # What is said of fit and packet can be waived too; what is said of waivers cannot.
@@ -254,14 +276,26 @@ def _own_values(connection: Connection, cases: list[Case], ids: list[str] | None
     return found
 
 
-def worst(checked: Iterable[Checked]) -> Severity | None:
-    """Return the worst severity that nobody has waived."""
-    found = {f.severity for each in checked for f in each.findings if not f.waived}
-    return next((severity for severity in SEVERITIES if severity in found), None)
+def not_passed(checked: Iterable[Checked], limit: Severity) -> list[Checked]:
+    """Return the openings that do not pass: those with an unwaived finding as bad as a limit, or worse.
+
+    An opening that is not judged by a fit that counts never passes, nor does one whose fit is unknown; no waiver and no
+    rule that is off changes that.
+    """
+    bad = frozenset(SEVERITIES[: SEVERITIES.index(limit) + 1])
+    return [
+        each
+        for each in checked
+        if each.fit is None
+        or each.fit.status == "unknown"
+        or any(f.severity in bad and not f.waived for f in each.findings)
+    ]
 
 
 @of_one_state
-def look_again(project: Project, ids: Iterable[str], *, checker: Checker, today: date | None = None) -> list[Checked]:
+def look_again(
+    project: Project, ids: Iterable[str], *, checker: Checker, today: date | None = None, earlier: bool = True
+) -> list[Checked]:
     """Check openings after an edit, working out anew what no longer belongs to the facts; nothing is stored.
 
     Parameters
@@ -274,11 +308,14 @@ def look_again(project: Project, ids: Iterable[str], *, checker: Checker, today:
         Remembers earlier judgements.
     today : date, optional
         Against which waivers end.
+    earlier : bool
+        Whether what an earlier version of the program has worked out is worked out anew too; else it waits until a
+        person has seen what differs.
 
     Returns
     -------
     list of Checked
         With ``stored`` false where the fit was worked out here.
     """
-    looked = _judged(project, ids, checker, make=fit)
+    looked = _judged(project, ids, checker, make=fit, earlier=earlier)
     return _with_records(project, _with_power(project, looked, fresh=True), today or date.today())

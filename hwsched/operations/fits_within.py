@@ -9,14 +9,17 @@ from typing import Final
 
 from hwsched.cases import Case, Fit
 from hwsched.cases.case_key import case_key
-from hwsched.fitting import fit
+from hwsched.fitting import fit_with_facts
 from hwsched.model.journal import Change
 from hwsched.model.lock_points import settle
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, read_cases, read_fits
+from hwsched.model.queries import StoredFit, by_opening, read_cases, read_fits
+from hwsched.model.record_queries import read_packets
 from hwsched.operations.changes import Changes
-from hwsched.operations.lock_points import afresh, worked
+from hwsched.operations.lock_points import Worked, afresh, worked
 from hwsched.operations.prepared import NotReadyError, StoppedError, change_prepared
+from hwsched.operations.released import released_otherwise
+from hwsched.operations.standings import Standings
 from hwsched.operations.storing_fits import store_fits
 
 Progress = Callable[[int, int], None]
@@ -27,28 +30,48 @@ FEW: Final = 4
 
 
 class FitMemory:
-    """Fits that were worked out, so that openings alike cost once, and a change set that begins anew nothing twice."""
+    """Fits of this program with the facts that were read for them.
+
+    So openings alike cost once, and a change set that begins anew nothing twice.
+    """
 
     def __init__(self) -> None:
-        self._fits: dict[str, Fit] = {}
+        self.standings = Standings()
+        self._made: dict[str, list[StoredFit]] = {}
 
-    def keep(self, key: str, found: Fit) -> None:
-        """Remember the fit of a case with that key."""
-        self._fits.setdefault(key, found)
+    def keep(self, key: str, stored: StoredFit) -> None:
+        """Remember the stored fit of a case with that key, which counts."""
+        if key not in self._made:
+            self._made[key] = [stored]
 
     def of(self, case: Case) -> Fit:
         """Return the fit of a case; it is worked out where it is not known."""
-        key = case_key(case)
-        found = self._fits.get(key)
-        if found is None:
-            found = self._fits[key] = fit(case)
-        return found
+        return self.made(case, case_key(case)).fit
 
     def known(self, case: Case) -> Fit:
         """Return the fit of a case that is known; raises UnknownFitError."""
-        found = self._fits.get(case_key(case))
+        found = self._found(case, case_key(case))
         if found is None:
             raise UnknownFitError
+        return found.fit
+
+    def made(self, case: Case, key: str) -> StoredFit:
+        """Return what is to be stored for a case of that key; it is worked out where it is not known."""
+        found = self._found(case, key)
+        if found is None:
+            fit, read = fit_with_facts(case)
+            found = StoredFit(self.standings.facts_key(case, key, read), fit, self.standings.engine, read)
+            self._made.setdefault(key, []).append(found)
+        return found
+
+    def to_store(self, points: Iterable[Worked]) -> dict[str, StoredFit]:
+        """Return what is to be stored for lock points that were worked out here; those that count are remembered."""
+        found = {}
+        for each in points:
+            if each.stored and each.held is not None:
+                self.keep(each.key, each.held)
+            elif each.at.fit is not None:
+                found[each.at.case.point.id] = self.made(each.at.case, each.key)
         return found
 
     def work_out(
@@ -66,6 +89,13 @@ class FitMemory:
             if progress is not None and (done % 16 == 0 or done == len(wanted)):
                 progress(done, len(wanted))
 
+    def _found(self, case: Case, key: str) -> StoredFit | None:
+        """Return what openings alike share, as far as what was read of them is alike too."""
+        for each in self._made.get(key, ()):
+            if each.read is not None and self.standings.facts_key(case, key, each.read) == each.case_key:
+                return each
+        return None
+
 
 class UnknownFitError(Exception):
     """The fit of a case has not been worked out yet."""
@@ -82,6 +112,8 @@ def fit_within(
     cancelled: Cancelled | None = None,
 ) -> None:
     """Store the fits of openings as the change set in the making leaves them.
+
+    What went out in a packet keeps what it was released with, where only the program says otherwise.
 
     Parameters
     ----------
@@ -106,15 +138,16 @@ def fit_within(
     change.require("fit")
     settle(change)
     connection = change.connection
-    stored = read_fits(connection, ids)
-    fresh: dict[str, tuple[str, Fit]] = {}
+    stored, packets = read_fits(connection, ids), read_packets(connection, ids)
+    fresh: dict[str, StoredFit] = {}
     lacking: dict[tuple[str, ...], Sequence[Case]] = {}
     make = memory.of if last else memory.known
 
     def take(cases: Sequence[Case], make: Callable[[Case], Fit]) -> None:
-        for each in worked(cases, stored, make):
-            if not each.stored and each.at.fit is not None:
-                fresh[each.at.case.point.id] = each.key, each.at.fit
+        points = worked(cases, stored, make, memory.standings)
+        if released_otherwise(points, packets.get(cases[0].opening.id)):
+            return
+        fresh.update(memory.to_store(points))
 
     later = []
     for cases in by_opening(read_cases(connection, ids, project.catalogue.read(connection))):

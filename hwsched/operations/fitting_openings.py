@@ -1,18 +1,20 @@
 """Fitting: the verb that works out openings and stores what came of it, openings alike worked out once."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from hwsched.cases import Case, Fit, PointFit
 from hwsched.cases.fit import together
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, latest_change, read_cases, read_fits
+from hwsched.model.queries import StoredFit, by_opening, latest_change, read_cases, read_fits
+from hwsched.model.record_queries import read_packets
 from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
-from hwsched.operations.fits_within import FitMemory
+from hwsched.operations.fits_within import Cancelled, FitMemory, Progress
 from hwsched.operations.lock_points import worked
 from hwsched.operations.prepared import NotReadyError, StoppedError, change_prepared, concern
+from hwsched.operations.released import as_stored, released_otherwise
 from hwsched.operations.storing_fits import store_fits
 
 
@@ -26,6 +28,8 @@ class Fitted:
     """Of all its lock points together."""
     points: tuple[PointFit, ...]
     """Its lock points in their order."""
+    kept: bool = False
+    """True where an earlier version's fit is kept, since its packet went out, though this version says otherwise."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +39,7 @@ class _Ready:
     state: int
     """Change set that it was read at."""
     fitted: list[Fitted]
-    fresh: dict[str, tuple[str, Fit]]
+    fresh: dict[str, StoredFit]
     """By lock point."""
     changed: int
     """Openings whose fits are stored anew."""
@@ -46,13 +50,27 @@ def fit_openings(
     ids: Iterable[str] | None = None,
     *,
     who: str,
-    progress: Callable[[int, int], None] | None = None,
-    cancelled: Callable[[], bool] | None = None,
+    released: bool = False,
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
 ) -> tuple[Changes, list[Fitted]]:
     """Fit openings and store their fits as one change set.
 
-    A fit that belongs to the facts as they stand is kept: the same case always has the same fit. When cancelled,
-    nothing is stored.
+    A fit of this program that belongs to the facts as they stand is kept. When cancelled, nothing is stored.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    ids : iterable of str, optional
+        Openings; all when left out.
+    who : str
+        Person at work, for the journal.
+    released : bool
+        Whether openings whose packet went out get what this version says, where an earlier one said otherwise; else
+        they keep what they were released with.
+    progress, cancelled : callable, optional
+        Told how far it is; asked whether to stop.
 
     Returns
     -------
@@ -66,7 +84,7 @@ def fit_openings(
     ready: list[_Ready] = []
 
     def look() -> None:
-        ready[:] = [_worked_out(project, wanted, memory, progress, cancelled)]
+        ready[:] = [_worked_out(project, wanted, memory, released, progress, cancelled)]
 
     def write(change: Change, last: bool) -> None:
         if concern(touched_since(change.connection, ready[0].state), wanted):
@@ -89,24 +107,28 @@ def _worked_out(
     project: Project,
     wanted: list[str] | None,
     memory: FitMemory,
-    progress: Callable[[int, int], None] | None,
-    cancelled: Callable[[], bool] | None,
+    released: bool,
+    progress: Progress | None,
+    cancelled: Cancelled | None,
 ) -> _Ready:
     with project.reading() as connection:
         state = latest_change(connection)
         openings = list(by_opening(read_cases(connection, wanted, project.catalogue.read(connection))))
-        stored = read_fits(connection, wanted)
-    for held in stored.values():
-        memory.keep(held.case_key, held.fit)
-    memory.work_out(openings, progress, cancelled)
+        stored, packets = read_fits(connection, wanted), read_packets(connection, wanted)
     fitted: list[Fitted] = []
-    fresh: dict[str, tuple[str, Fit]] = {}
+    fresh: dict[str, StoredFit] = {}
     changed = 0
-    for cases in openings:
-        points = worked(cases, stored, memory.of)
-        new = {each.at.case.point.id: (each.key, each.at.fit) for each in points if not each.stored and each.at.fit}
-        fits = [each.at.fit for each in points if each.at.fit is not None]
-        fitted.append(Fitted(points[0].at.case, together(fits) or fits[0], tuple(each.at for each in points)))
+    for done, cases in enumerate(openings, start=1):
+        if cancelled is not None and cancelled():
+            raise StoppedError
+        points = worked(cases, stored, memory.of, memory.standings)
+        kept = not released and released_otherwise(points, packets.get(cases[0].opening.id))
+        at = as_stored(points) if kept else tuple(each.at for each in points)
+        fits = [each.fit for each in at if each.fit is not None]
+        fitted.append(Fitted(points[0].at.case, together(fits) or fits[0], at, kept))
+        new = {} if kept else memory.to_store(points)
         fresh |= new
         changed += bool(new)
+        if progress is not None and (done % 16 == 0 or done == len(openings)):
+            progress(done, len(openings))
     return _Ready(state, fitted, fresh, changed)

@@ -9,9 +9,11 @@ from dataclasses import dataclass
 from hwsched.cases import Case, Fit, LockPoint, PointFit
 from hwsched.cases.case_key import case_key
 from hwsched.cases.lock_points import with_beside
+from hwsched.cases.standing import Standing
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, points_of_opening
+from hwsched.operations.standings import Standings
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,10 +24,19 @@ class Worked:
     key: str
     stored: bool
     """False where its fit was worked out on the spot, or where it has none."""
+    standing: Standing
+    """Of what is stored for it."""
+    held: StoredFit | None
+    """What is stored for it, whether it counts or not."""
 
 
 def worked(
-    cases: Sequence[Case], stored: Mapping[str, StoredFit], make: Callable[[Case], Fit] | None = None
+    cases: Sequence[Case],
+    stored: Mapping[str, StoredFit],
+    make: Callable[[Case], Fit] | None = None,
+    standings: Standings | None = None,
+    *,
+    earlier: bool = True,
 ) -> tuple[Worked, ...]:
     """Return the lock points of an opening with the fits that count.
 
@@ -34,19 +45,47 @@ def worked(
     cases : sequence of Case
         Of the opening's points, in their order.
     stored : mapping
-        Stored fits by lock point; one counts where it belongs to the facts as they stand.
+        Stored fits by lock point; one counts where it is this program's and belongs to the facts as they stand.
     make : callable, optional
-        Works out what is not stored; without it such a point has no fit.
+        Works out what does not count; without it such a point has no fit.
+    standings : Standings, optional
+        Tells what counts; to be shared by many openings.
+    earlier : bool
+        Whether what an earlier version has worked out is worked out too.
     """
+    tell = standings or Standings()
     done: list[Worked] = []
+    was: list[PointFit] = []
+    before: Standing = "current"
+    """How the earlier points stand: what stands on one that does not count does not count either."""
     for case in cases:
+        held = stored.get(case.point.id)
         here = with_beside(case, [each.at for each in done])
-        key, held = case_key(here), stored.get(here.point.id)
-        if held is not None and held.case_key == key:
-            done.append(Worked(PointFit(here, held.fit), key, True))
-        else:
-            done.append(Worked(PointFit(here, make(here) if make is not None else None), key, False))
+        key = case_key(here)
+        standing = tell.of(here, key, held)
+        if before != "current" and standing != "current":
+            # Whether its own facts have changed is told beside what it was worked out beside.
+            as_it_was = with_beside(case, was)
+            standing = tell.of(as_it_was, case_key(as_it_was), held)
+            standing = before if standing == "current" else standing
+        was.append(PointFit(case, held.fit if held is not None else None))
+        counts = standing == "current" and (make is not None or before == "current")
+        if counts and held is not None:
+            done.append(Worked(PointFit(here, held.fit), key, True, standing, held))
+            continue
+        if standing == "current":
+            standing = before
+        fresh = make(here) if make is not None and (earlier or standing != "earlier-version") else None
+        done.append(Worked(PointFit(here, fresh), key, False, standing, held))
+        before = standing
     return tuple(done)
+
+
+def standing_of(points: Sequence[Worked]) -> Standing:
+    """Tell how an opening stands by its lock points: changed facts are told before what an earlier version left."""
+    found = {each.standing for each in points}
+    order: tuple[Standing, ...] = ("facts-changed", "not-worked-out", "earlier-version")
+    return next((each for each in order if each in found), "current")
 
 
 def afresh(cases: Sequence[Case], make: Callable[[Case], Fit]) -> tuple[PointFit, ...]:

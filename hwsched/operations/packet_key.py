@@ -25,7 +25,7 @@ def packet_key(points: Sequence[PointFit]) -> str:
     Returns
     -------
     str
-        64 hexadecimal digits; empty where one of them has no fit for the facts as they stand.
+        64 hexadecimal digits; empty where one of them has none.
     """
     fits = [each.fit for each in points if each.fit is not None]
     if len(fits) < len(points):

@@ -13,6 +13,7 @@ from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, read_cases, read_fits, read_settings
 from hwsched.operations.lock_points import worked
 from hwsched.operations.snapshot import of_one_state
+from hwsched.operations.standings import Standings
 from hwsched.wiring import Fed, work_out
 
 
@@ -26,7 +27,7 @@ def power_work(project: Project, ids: Collection[str] | None = None, *, fresh: b
     ids : collection of str, optional
         Only the supplies that feed one of these openings; all when left out.
     fresh : bool
-        Whether an opening whose stored fit is out of date is fitted on the spot; else it counts as not fitted, as in a
+        Whether an opening whose stored fit does not count is fitted on the spot; else it counts as not fitted, as in a
         check.
     """
     with project.reading() as connection:
@@ -92,7 +93,7 @@ def read_work(
     ids : collection of str, optional
         As in `power_work`.
     fresh : bool
-        Whether openings whose stored fit does not belong to their facts are fitted here; else they count as not fitted.
+        Whether openings whose stored fit does not count are fitted here; else they count as not fitted.
     """
     fed = facts.fed()
     if not facts.circuits:
@@ -110,7 +111,8 @@ def read_work(
     missing = [each for each in wanted if each not in known]
     if missing:
         fits = read_fits(connection, missing)
+        standings = Standings()
         for cases in by_opening(read_cases(connection, missing, catalogue)):
-            points = [each.at for each in worked(cases, fits, fit if fresh else None)]
+            points = [each.at for each in worked(cases, fits, fit if fresh else None, standings)]
             openings[cases[0].opening.id] = Fed.of(points)
     return work_out(facts, openings, catalogue, read_settings(connection), supplies)

@@ -14,6 +14,7 @@ from hwsched.calc.conductor import conductor
 from hwsched.calc.siting import DEFAULT_TIME_S, Demand, NoSitingError, Problem, Siting, SupplyPlace, site
 from hwsched.cases import Case, Catalogue, Feed, Part, Settings, exchange_of
 from hwsched.cases.power import Circuit, PowerFacts, PowerWork, Run, Supply
+from hwsched.cases.standing import WHY
 from hwsched.fitting.candidate import worth
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.power_queries import level_heights, read_power
@@ -21,9 +22,10 @@ from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, by_opening, latest_change, read_cases, read_fits, read_settings
 from hwsched.operations.fits_within import FitMemory
 from hwsched.operations.hanging import beyond
-from hwsched.operations.lock_points import worked
+from hwsched.operations.lock_points import standing_of, worked
 from hwsched.operations.powering import read_work
 from hwsched.operations.siting_reach import Demanded, Place, held_a, place_of, reach_m, suits
+from hwsched.operations.standings import Standings
 from hwsched.wiring import Fed, work_out
 from hwsched.wiring.circuits import transfer_runs
 from hwsched.wiring.devices import devices_at
@@ -177,9 +179,9 @@ def _others(
 ) -> dict[str, Fed]:
     """Return the openings of other buildings that hang on these supplies."""
     ids = [each for each, circuit in facts.fed().items() if circuit.supply_id in supplies and each not in known]
-    fits = read_fits(connection, ids)
+    fits, standings = read_fits(connection, ids), Standings()
     return {
-        cases[0].opening.id: Fed.of([each.at for each in worked(cases, fits)])
+        cases[0].opening.id: Fed.of([each.at for each in worked(cases, fits, None, standings)])
         for cases in by_opening(read_cases(connection, ids, catalogue) if ids else ())
     }
 
@@ -193,9 +195,11 @@ def _demands(
     left_out: list[str] = []
     kept: dict[str, Fed] = {}
     on_circuit = facts.fed()
+    standings = Standings()
     for cases in openings:
         opening = cases[0].opening
-        here = Fed.of([each.at for each in worked(cases, fits)])
+        points = worked(cases, fits, None, standings)
+        here = Fed.of([each.at for each in points])
         stored = here.fit
         hangs = opening.id in on_circuit
         if hangs:
@@ -204,7 +208,7 @@ def _demands(
         elif stored is not None and stored.power != "supply" and opening.power_wish != "supply":
             continue
         elif stored is None:
-            left_out.append(f"{opening.mark} is not fitted for the facts as they stand")
+            left_out.append(f"{opening.mark} has no fit that counts: {WHY[standing_of(points)]}")
             continue
         each = here
         if stored is None or cases[0].feed is None:

@@ -1,19 +1,21 @@
-"""Storing fits: each content once, and per lock point a pointer with the key of its case."""
+"""Storing fits: each content once, and per lock point a pointer with program and facts that it was made from."""
 
 import hashlib
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
 
-from sqlalchemy import insert, select
+from sqlalchemy import Connection, Table, insert, select
 
-from hwsched.cases import Fit
 from hwsched.model.bulk import among, execute_many
+from hwsched.model.columns import json_text
 from hwsched.model.fit_record import fit_text
 from hwsched.model.journal import Change
 from hwsched.model.lock_points import points_to_openings
-from hwsched.model.tables import FIT_CONTENT, OPENING_FIT
+from hwsched.model.queries import StoredFit
+from hwsched.model.tables import ENGINE, FACTS_READ, FIT_CONTENT, OPENING_FIT
 
 
-def store_fits(change: Change, fits: Mapping[str, tuple[str, Fit]]) -> None:
+def store_fits(change: Change, fits: Mapping[str, StoredFit]) -> None:
     """Store fits.
 
     Parameters
@@ -21,28 +23,56 @@ def store_fits(change: Change, fits: Mapping[str, tuple[str, Fit]]) -> None:
     change : Change
         Open change set; the pointers are journalled, the contents are immutable.
     fits : mapping
-        Lock point to the key of its case and the fit.
+        Lock point to its fit with what made it.
     """
     if not fits:
         return
     keys: dict[int, str] = {}
     contents: dict[str, tuple[str, str]] = {}
-    for _, fit in fits.values():
+    for stored in fits.values():
         # Openings alike share one object, so its text is made once.
-        if id(fit) not in keys:
-            content = fit_text(fit)
-            key = keys[id(fit)] = hashlib.sha256(content.encode()).hexdigest()
-            contents[key] = (fit.status, content)
+        if id(stored.fit) not in keys:
+            content = fit_text(stored.fit)
+            key = keys[id(stored.fit)] = hashlib.sha256(content.encode()).hexdigest()
+            contents[key] = (stored.fit.status, content)
     connection = change.connection
-    held = {row[0] for row in among(connection, select(FIT_CONTENT.c.key), FIT_CONTENT.c.key, list(contents))}
-    fresh = [
-        {"key": key, "status": status, "content": content}
-        for key, (status, content) in contents.items()
-        if key not in held
-    ]
-    execute_many(connection, insert(FIT_CONTENT), fresh)
-    rows = {point: {"case_key": key, "fit_key": keys[id(fit)]} for point, (key, fit) in fits.items()}
+    _hold(
+        connection,
+        FIT_CONTENT,
+        [{"key": key, "status": status, "content": content} for key, (status, content) in contents.items()],
+    )
+    engines = {each.engine.key: each.engine for each in fits.values() if each.engine is not None}
+    _hold(
+        connection,
+        ENGINE,
+        [{"key": e.key, "program": e.program, "parts": json_text(dict(e.parts))} for e in engines.values()],
+    )
+    readings = {each.read.key: each.read for each in fits.values() if each.read is not None}
+    _hold(connection, FACTS_READ, [{"key": each.key, "names": each.text} for each in readings.values()])
+    rows = {point: _row(stored, keys[id(stored.fit)]) for point, stored in fits.items()}
     known = {row[0] for row in among(connection, select(OPENING_FIT.c.id), OPENING_FIT.c.id, list(rows))}
     opening_of = points_to_openings(connection, [point for point in rows if point not in known])
     change.insert(OPENING_FIT, [{"id": p, "opening_id": opening, **rows[p]} for p, opening in opening_of.items()])
     change.update(OPENING_FIT, [(point, row) for point, row in rows.items() if point in known])
+
+
+def pointers(connection: Connection, points: Sequence[str]) -> dict[str, tuple[str | None, ...]]:
+    """Return what each lock point's row points to, as `StoredFit.pointer`; points without a fit are left out."""
+    query = select(OPENING_FIT.c.id, *(OPENING_FIT.c[name] for name in ("fit_key", "case_key", "engine", "facts_read")))
+    return {row[0]: tuple(row[1:]) for row in among(connection, query, OPENING_FIT.c.id, list(points))}
+
+
+def _row(stored: StoredFit, fit_key: str) -> dict[str, Any]:
+    return {
+        "case_key": stored.case_key,
+        "fit_key": fit_key,
+        "engine": stored.engine.key if stored.engine is not None else None,
+        "facts_read": stored.read.key if stored.read is not None else None,
+    }
+
+
+def _hold(connection: Connection, table: Table, rows: Iterable[Mapping[str, Any]]) -> None:
+    """Insert rows that are not there yet, by their key."""
+    wanted = {row["key"]: row for row in rows}
+    held = {row[0] for row in among(connection, select(table.c.key), table.c.key, list(wanted))}
+    execute_many(connection, insert(table), [dict(row) for key, row in wanted.items() if key not in held])

@@ -2,10 +2,9 @@
 
 from dataclasses import replace
 
-from hwsched.cases import Finding, Placed
+from hwsched.cases import Case, Finding, Fit, Placed
 from hwsched.cases.case_key import case_key
 from hwsched.fitting import fit
-from hwsched.model.queries import StoredFit
 from hwsched.operations.checking import Checked, Checker
 from hwsched.operations.lock_points import worked
 
@@ -37,10 +36,12 @@ def with_unit_at(checked: Checked, x_mm: float, y_mm: float, checker: Checker, n
         raise ValueError("no unit stands on a face of this opening")
     placed = Placed(place.leaf, place.face, place.pattern, x_mm, y_mm)
     cases = [replace(case, placed=placed) if case.point == at.case.point else case for case in checked.cases]
-    known = {
-        each.case.point.id: StoredFit(case_key(each.case), each.fit) for each in checked.points if each.fit is not None
-    }
-    return replace(checker.judge(worked(cases, known, fit)), stored=False)
+    known = {case_key(each.case): each.fit for each in checked.points if each.fit is not None}
+
+    def make(case: Case) -> Fit:
+        return known.get(case_key(case)) or fit(case)
+
+    return replace(checker.judge(worked(cases, {}, make)), stored=False)
 
 
 def against_place(tried: Checked) -> tuple[Finding, ...]:

@@ -54,6 +54,7 @@ def project_view(
                 _own(each, style),
                 sets.get(each.case.opening.id, ""),
                 each.points,
+                each.standing,
             )
             for each in checked
         ),

@@ -10,7 +10,6 @@ from hwsched.cases.case_key import case_key
 from hwsched.cases.fit import together
 from hwsched.cases.power import PowerFacts
 from hwsched.exchange.problems import InputRejected
-from hwsched.fitting import fit
 from hwsched.fitting.candidate import holes_in
 from hwsched.fitting.costing import price_openings
 from hwsched.model.errors import ValueRefusedError
@@ -40,8 +39,13 @@ from hwsched.rules import RULEBOOK
 from hwsched.rules.judging import check, of_opening
 from hwsched.wiring import Fed, work_out
 
-_Known = dict[tuple[str, str], tuple[Fit, tuple[Finding, ...]]]
-"""Fits and findings of cases that were worked out already."""
+
+@dataclass(frozen=True, slots=True)
+class _Known:
+    """Fits and findings of cases that were worked out already."""
+
+    fits: FitMemory = field(default_factory=FitMemory)
+    said: dict[str, tuple[Finding, ...]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +124,7 @@ class Basis:
     """Change set at which it held last."""
     file: CatalogueFile | None
     """The catalogue that was asked about, as it was read."""
-    known: _Known = field(default_factory=dict)
+    known: _Known = field(default_factory=_Known)
 
 
 def what_if(
@@ -290,11 +294,8 @@ def accept_answer(
         change.summary = "; ".join([*change.said, f"fit {len(answer.asked)} openings"])
         return answer.asked
 
-    memory = FitMemory()
-    for (key, _), (found, _) in basis.known.items():
-        memory.keep(key, found)
     return change_and_fit(
-        project, "accept-what-if", "Make a what-if so", who, write, memory=memory, progress=progress,
+        project, "accept-what-if", "Make a what-if so", who, write, memory=basis.known.fits, progress=progress,
         cancelled=cancelled,
     )  # fmt: skip
 
@@ -333,7 +334,7 @@ def successors(
         openings = list(by_opening(read_cases(connection, None, catalogue)))
         stored = read_fits(connection)
         terms = read_terms(connection)
-    known: _Known = {}
+    known = _Known()
     found = []
     for done, cases in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
@@ -452,13 +453,12 @@ def _worked(cases: Sequence[Case], known: _Known) -> _Opening:
     said: list[tuple[LockPoint, tuple[Finding, ...]]] = []
 
     def make(case: Case) -> Fit:
-        key = (case_key(case), case.catalogue.key)
-        found = known.get(key)
-        if found is None:
-            made = fit(case)
-            found = known[key] = (made, check(case, made))
-        said.append((case.point, found[1]))
-        return found[0]
+        key = case_key(case)
+        made = known.fits.made(case, key).fit
+        if key not in known.said:
+            known.said[key] = check(case, made)
+        said.append((case.point, known.said[key]))
+        return made
 
     return _Opening(afresh(cases, make), of_opening(said))
 

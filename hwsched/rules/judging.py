@@ -35,10 +35,7 @@ def limits_of(rule: Rule | CircuitRule | RecordRule, settings: Settings) -> Mapp
     mapping
         Name of the limit to value, in the unit of its suffix.
     """
-    limits = rule.declared
-    if not settings.limits or not limits:
-        return limits
-    return {name: settings.limits.get(f"{rule.id}.{name}", value) for name, value in limits.items()}
+    return settings.limits_for(rule.id, rule.declared)
 
 
 def judge(rule: Rule, case: Case, fit: Fit) -> tuple[Verdict, ...]:

@@ -31,7 +31,7 @@ def missing_facts(openings: Iterable[tuple[str, Fit | None, Sequence[Finding]]])
     Parameters
     ----------
     openings : iterable of (mark, fit, findings)
-        Fit None where none is stored for the facts as they stand.
+        Fit None where none counts.
 
     Notes
     -----

@@ -1,18 +1,16 @@
 """Which facts a rule looks at: it is run over a case that writes down what is read of it.
 
-Here belongs the watching only; what the rules say is theirs.
+What the rules say is theirs, the watching stands in `hwsched.cases.watching`.
 """
 
-from dataclasses import dataclass, fields, replace
-from functools import cache
+from dataclasses import dataclass
 from typing import Any
 
-from hwsched.cases import Case, Fit, Item, Leaf, Opening
+from hwsched.cases import Case, Fit
+from hwsched.cases.watching import ITEM, LEAF, OPENING, Watch
 from hwsched.rules.judging import judge
 from hwsched.rules.rule import Rule, Verdict
 from hwsched.rules.trusted import trusted
-
-_QUIET = frozenset({"id", "mark"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,45 +48,13 @@ def traced(rule: Rule, case: Case, fit: Fit) -> Traced:
     RuleError
         When the rule falls over.
     """
-    read: dict[tuple[str, str, str], None] = {}
     sound = case if rule.sees_all else trusted(case)
-    watched = replace(
-        sound,
-        opening=_watched(Opening, "opening", sound.opening, read),
-        leaves=tuple(_watched(Leaf, "leaf", leaf, read) for leaf in sound.leaves),
-        items=tuple(_watched(Item, "existing_item", item, read) for item in sound.items),
+    watch = Watch(sound)
+    verdicts = judge(rule, watch.case, fit)
+    rows: dict[tuple[str, str], Any] = {(OPENING, sound.opening.id): sound.opening}
+    rows.update(((LEAF, leaf.id), leaf) for leaf in sound.leaves)
+    rows.update(((ITEM, item.id), item) for item in sound.items)
+    facts = tuple(
+        UsedFact(entity, row_id, name, getattr(rows[entity, row_id], name)) for entity, row_id, name in watch.rows
     )
-    # Making the watched case must not count.
-    read.clear()
-    verdicts = judge(rule, watched, fit)
-    rows: dict[tuple[str, str], Any] = {("opening", sound.opening.id): sound.opening}
-    rows.update((("leaf", leaf.id), leaf) for leaf in sound.leaves)
-    rows.update((("existing_item", item.id), item) for item in sound.items)
-    facts = tuple(UsedFact(entity, row_id, name, getattr(rows[entity, row_id], name)) for entity, row_id, name in read)
     return Traced(rule, verdicts, facts)
-
-
-def _watched(kind: Any, entity: str, value: Any, read: dict[tuple[str, str, str], None]) -> Any:
-    made = _watcher(kind)(**{field.name: getattr(value, field.name) for field in fields(kind)})
-    object.__setattr__(made, "_read", read)
-    object.__setattr__(made, "_row", (entity, value.id))
-    return made
-
-
-@cache
-def _watcher(kind: Any) -> Any:
-    names = frozenset(field.name for field in fields(kind)) - _QUIET
-
-    class Watched(kind):  # type: ignore[misc]
-        __slots__ = ("_read", "_row")
-
-        def __getattribute__(self, name: str) -> Any:
-            if name in names:
-                try:
-                    read = object.__getattribute__(self, "_read")
-                except AttributeError:
-                    return super().__getattribute__(name)
-                read[(*object.__getattribute__(self, "_row"), name)] = None
-            return super().__getattribute__(name)
-
-    return Watched

@@ -37,11 +37,11 @@ def devices_of(case: Case, fit: Fit | None) -> tuple[tuple[Device, ...], tuple[P
     case : Case
         The lock point.
     fit : Fit or None
-        Its fit; None where there is none for its facts as they stand.
+        Its fit; None where none counts.
     """
     opening = case.opening
     if fit is None or fit.status != "fitted":
-        why = "it is not fitted for the facts as they stand" if fit is None else f"its fit is {fit.status}"
+        why = "it has no fit that counts" if fit is None else f"its fit is {fit.status}"
         text = f"what {opening.mark} draws is unknown: {why}"
         return (), (Problem("unknown", text, ("opening.fit",), opening.id),)
     devices: list[Device] = []

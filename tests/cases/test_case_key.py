@@ -5,7 +5,8 @@ from dataclasses import fields, replace
 import pytest
 
 from hwsched.cases import Case, Catalogue, Chosen, Feed, Item, Leaf, Opening, Placed, Settings
-from hwsched.cases.case_key import case_key
+from hwsched.cases import case_key as keys
+from hwsched.cases.case_key import case_key, survey_key
 
 CASE = Case(
     Opening("o1", "101", hand="LH"), (Leaf("l1", "single"),), (Item("i1", "lock"),), Catalogue({}, "k"), Settings()
@@ -74,6 +75,23 @@ def test_stock_matters_only_where_it_ranks(prefer, matters):
     assert (len(keys) == 2) == matters
 
 
-def test_a_project_that_knows_nothing_of_later_facts_keeps_its_keys():
-    """Made by the first version: fits stored by it still belong to their facts."""
-    assert case_key(CASE) == "57a0cf335491ce876e3d5df4f88a4d5d7e6655f0e1c6436b6cca689d937ba7e1"
+def test_waivers_and_packets_of_earlier_projects_keep_their_keys():
+    """Made by the versions before: what they have stored still belongs to its facts, known later ones included."""
+    assert survey_key(CASE) == "5069e7b6829391aa2eee6d9a1a4d615b5c8778d90b8bc53b8831eaec1ea60619"
+    more = replace(
+        CASE,
+        opening=replace(CASE.opening, operations_day_off=4.0),
+        items=(*CASE.items, Item("i2", "closer", fail="secure")),
+        chosen=(Chosen("unit", "U", source="set"),),
+        placed=Placed("single", "secured", "above", 1.0, 2.0),
+        feed=Feed("S"),
+    )
+    assert survey_key(more) == "041385b92ce400122ff6ee06f2358ea4704507f17764d88d2cceeedb42406625"
+
+
+@pytest.mark.parametrize("kind", [Opening, Leaf, Item])
+def test_a_fact_that_came_later_counts_only_where_it_is_known(kind):
+    """Every fact is one of the first version, is ignored, or enters by its name: none can be forgotten."""
+    for name in {f.name for f in fields(kind)} - IGNORED:
+        later = name not in keys._FIRST[kind]
+        assert (name in keys._LATER[kind][0]) == later

@@ -43,7 +43,16 @@ def test_an_installed_rule_is_in_the_rulebook_and_speaks(installed, tmp_path, sa
     assert (rule["id"], rule["limits"][0]["value"]) == ("quay-rain-hood", 40.0)
     plain = json.loads(run("", "check", sample_file, "--json").stdout)
     assert not [f for f in plain if f["rule"] == "quay-rain-hood"]
-    found = json.loads(run(installed, "check", sample_file, "--json").stdout)
+    # What was worked out without the package does not count before it is worked out with it.
+    unfitted = run(installed, "check", sample_file, "--json")
+    assert "Worked out by an earlier version: " in unfitted.stderr
+    rules = {f["rule"] for f in json.loads(unfitted.stdout)}
+    assert "fit-out-of-date" in rules
+    assert "quay-rain-hood" not in rules
+    assert run(installed, "fit", sample_file).returncode == 0
+    told = run(installed, "check", sample_file, "--json")
+    assert told.stderr == ""
+    found = json.loads(told.stdout)
     spoken = [f for f in found if f["rule"] == "quay-rain-hood"]
     assert spoken
     assert spoken[0]["values"] == {"needed_mm": 40.0, "overhang_mm": 0.0}

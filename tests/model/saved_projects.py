@@ -12,8 +12,11 @@ from decimal import Decimal
 from pathlib import Path
 
 from hwsched.cases import Fit, Part
+from hwsched.cases.facts_read import FactsRead
+from hwsched.fingerprint import Engine
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import Project, create_project
+from hwsched.model.queries import StoredFit
 from hwsched.model.schema import APPLICATION_ID, HEAD
 from hwsched.model.tables import (
     ASSIGNED_PART,
@@ -59,7 +62,8 @@ def fill(project: Project) -> None:
     with project.change("import-survey", "Mapping", WHO) as change:
         change.insert(IMPORT_MAPPING, [{"fingerprint": "f", "name": "Doors", "mapping": {"Mark": "opening.mark"}}])
     with project.change("fit", "Fit", WHO) as change:
-        store_fits(change, {opening: ("case", Fit("unknown"))})
+        engine, read = Engine("program", "0.1.0", {"fitting": "code"}), FactsRead(opening=("form", "hand"))
+        store_fits(change, {opening: StoredFit("case", Fit("unknown"), engine, read)})
     fill_power_and_sets(project, opening)
     fill_pieces(project, opening)
     add_person(project, WHO, "specifier", who=WHO)

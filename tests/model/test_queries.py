@@ -8,11 +8,14 @@ import pytest
 from sqlalchemy import select
 
 from hwsched.cases import Chosen, Fit, Leaf, Part, Placed, Settings
+from hwsched.cases.facts_read import FactsRead
+from hwsched.fingerprint import Engine
 from hwsched.model.catalogue_memory import CatalogueMemory
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.placing import levels_for
 from hwsched.model.project import open_project
 from hwsched.model.queries import (
+    StoredFit,
     latest_change,
     natural,
     opening_ids,
@@ -38,7 +41,7 @@ from hwsched.model.tables import (
     PLACED_UNIT,
     PROJECT,
 )
-from hwsched.operations.storing_fits import store_fits
+from hwsched.operations.storing_fits import pointers, store_fits
 
 
 def change(project):
@@ -250,11 +253,16 @@ def test_settings(project):
         assert read_settings(connection) == Settings("mm", {"reach.low_mm": 864.0}, frozenset({"reach"}), "holes")
 
 
+ENGINE = Engine("e1", "0.1.0", {"fitting": "f", "keys": "k"})
+READ = FactsRead(opening=("form", "hand"), kinds=("cam",))
+
+
 def test_fits_are_stored_once_each(project, filled):
     ids = list(filled.values())
     one, two = Fit("fitted", cost=12.5), Fit("unknown")
     with change(project) as made:
-        store_fits(made, {ids[0]: ("k1", one), ids[1]: ("k1", Fit("fitted", cost=12.5)), ids[2]: ("k2", two)})
+        alike = StoredFit("k1", Fit("fitted", cost=12.5), ENGINE, READ)
+        store_fits(made, {ids[0]: StoredFit("k1", one, ENGINE, READ), ids[1]: alike, ids[2]: StoredFit("k2", two)})
     assert made.openings == set(ids[:3])
     with project.reading() as connection:
         fits = read_fits(connection)
@@ -264,12 +272,17 @@ def test_fits_are_stored_once_each(project, filled):
             ids[2]: ("k2", two),
         }
         assert fits[ids[0]].fit is fits[ids[1]].fit
+        assert [fits[each].engine for each in ids[:3]] == [ENGINE, ENGINE, None]
+        assert [each and (each.text, each.key) for each in (fits[i].read for i in ids[:3])] == [
+            (READ.text, READ.key), (READ.text, READ.key), None,
+        ]  # fmt: skip
+        assert pointers(connection, ids) == {each: fits[each].pointer for each in ids[:3]}
         assert set(read_fits(connection, [ids[2], ids[4]])) == {ids[2]}
         assert connection.exec_driver_sql("SELECT count(*) FROM fit_content").scalar() == 2
         contents = connection.exec_driver_sql("SELECT status, content FROM fit_content").all()
     assert all(json.loads(content)["status"] == status for status, content in contents)
     with change(project) as made:
-        store_fits(made, {ids[0]: ("k1", one), ids[2]: ("k3", two)})
+        store_fits(made, {ids[0]: StoredFit("k1", one, ENGINE, READ), ids[2]: StoredFit("k3", two)})
     assert made.openings == {ids[2]}
     with change(project) as made:
         store_fits(made, {})

@@ -17,6 +17,7 @@ from hwsched.cases.lock_points import lock_items
 from hwsched.model import errors
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import create_project, open_project
+from hwsched.model.queries import StoredFit
 from hwsched.model.tables import ASSIGNED_PART, OPENING_TABLE
 from hwsched.operations.by_hand import choose_part, place_unit, release_part
 from hwsched.operations.editing import add_item, add_opening, edit_facts, remove
@@ -176,7 +177,7 @@ class Walk(RuleBasedStateMachine):
     def fit(self, pick, status):
         def store():
             with self.project.change("fit", "Fit", "w") as change:
-                store_fits(change, {point: ("case", Fit(status))})
+                store_fits(change, {point: StoredFit("case", Fit(status))})
             return change
 
         opening, point = self.child("lock_point", pick)

@@ -365,7 +365,7 @@ def test_batteries_and_out_of_date_openings_are_left_alone(project, yard):
     fitted(project)
     late = door(project, "LATE", plan_x_m=25.0)
     found = propose_siting(project, "Main")
-    assert found.left_out == ("LATE is not fitted for the facts as they stand",)
+    assert found.left_out == ("LATE has no fit that counts: it was never worked out",)
     assert {"BAT", "LATE"}.isdisjoint(named(found)[1])
     assert late
 

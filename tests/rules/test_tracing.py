@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from hwsched.cases import Fit, Item, Leaf, Opening
-from hwsched.cases.case_key import _IGNORED, case_key
+from hwsched.cases.case_key import IGNORED, case_key
 from hwsched.model.project import open_project
 from hwsched.operations.checking import check_openings
 from hwsched.rules import RULES, judge, rule_named
@@ -41,7 +41,7 @@ def test_no_rule_reads_what_is_left_out_of_the_case_s_key(rule, checked):
     """Openings alike share what was said of one of them, so no rule may look at what tells them apart."""
     for each in checked:
         read = {fact.attribute for fact in traced(rule, each.case, each.fit).facts}
-        assert not read & _IGNORED
+        assert not read & IGNORED
 
 
 def test_by_hand():

@@ -1,22 +1,29 @@
-"""Rule: an opening has a fit for its facts as they stand."""
+"""Rule: an opening has a fit that this version of the program has worked out from the facts as they stand."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from typing import Final
 
 from hwsched.cases.record import Record
+from hwsched.cases.standing import WHY, Standing
 from hwsched.rules.record_rule import RecordRule
 from hwsched.rules.rule import Verdict
+
+_CURES: Final[Mapping[Standing, str]] = {
+    "earlier-version": (
+        "See what differs, and take it: hwsched fit PROJECT --since-upgrade; with --released also where a packet went "
+        "out."
+    )
+}
 
 
 def _judge(record: Record) -> Iterable[Verdict]:
     if record.fit is None:
-        yield Verdict(
-            "No fit is stored for the facts as they stand: it was never made, or something has changed since."
-        )
+        yield Verdict(f"No fit counts: {WHY[record.standing]}.", _CURES.get(record.standing, ""))
 
 
 RULE = RecordRule(
     id="fit-out-of-date",
-    title="Fit stored for the facts as they stand",
+    title="Fit worked out by this version from the facts as they stand",
     discipline="documents",
     severity="warning",
     basis="common practice",

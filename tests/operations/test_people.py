@@ -145,15 +145,20 @@ def test_people_are_journalled_like_everything_else(project, listed):
     assert add_person(project, "Viewer", "viewer", who="Spec").number is None
 
 
+BEGINNERS = {"change", "change_prepared", "change_and_fit"}
+"""What begins a change set."""
+
+
 def verbs_of_operations():
-    """Names under which operations begin change sets, as their source says."""
-    found = set()
+    """Words that operations give to what begins a change set, or hold as their verb."""
+    # One operation adds leaves and items; it puts its verb together.
+    found = {"add-leaf", "add-item"}
     for path in (Path(hwsched.__file__).parent / "operations").glob("*.py"):
-        for call in ast.walk(ast.parse(path.read_text())):
-            if isinstance(call, ast.Call) and isinstance(call.func, ast.Attribute) and call.func.attr == "change":
-                first = call.args[0]
-                # One operation adds leaves and items; it puts its verb together.
-                found |= {first.value} if isinstance(first, ast.Constant) else {"add-leaf", "add-item"}
+        for node in ast.walk(ast.parse(path.read_text())):
+            called = isinstance(node, ast.Call) and ast.unparse(node.func).split(".")[-1] in BEGINNERS
+            named = isinstance(node, ast.Assign) and "verb" in ast.unparse(node.targets[0])
+            given = node.args if called else [node.value] if named else []
+            found |= {each.value for one in given for each in ast.walk(one) if isinstance(each, ast.Constant)}
     return found
 
 

@@ -178,6 +178,14 @@ def test_more_keepouts_never_make_it_better():
         assert all(a <= b + 1e-9 for a, b in pairwise(cables))
 
 
+def test_every_size_above_nothing_is_taken():
+    tiny = PlacementCase(0.9, 0.9, 0, 0.5, 0.5, Rect(0, 0, 0.5, 0.5), (0, 0), (0.9, 0.9), (), (STRAIGHT,))
+    assert place(tiny).reason.startswith("Nowhere on the leaf")
+    assert place(replace(tiny, patterns=(Pattern("there", Rect(0.4, 0.4, 0.4, 0.4), 0, 0),))).best is not None
+    corner = replace(tiny, cylinder=(0, 0), keepouts=(KeepOut("a", Rect(0, 0, 0.1, 0.1), 0),))
+    assert not place(corner).feasible
+
+
 @pytest.mark.parametrize(("x", "y", "field"), [(float("nan"), 0, "plate_x"), (0, float("inf"), "plate_y")])
 def test_a_position_that_is_no_number(x, y, field):
     with pytest.raises(InputError) as caught:

@@ -19,10 +19,10 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.scope_box import ScopeBox
-from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.fewest_kinds import FewestKinds, accept_fewest, fewest_kinds
-from hwsched.operations.fitting_openings import fit_openings
+from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.quantities.money import Money
 
 
@@ -86,11 +86,10 @@ class FewestWindow(ToolWindow):
         self._forget()
 
     def follow(self) -> None:
-        """Forget an answer that was for the project as it was before."""
+        """Say that an answer may stand on what has changed: that is seen to when it is accepted."""
         self.scope.follow()
         if self.found is not None:
-            self.found = None
-            self.said.setText("The project has changed since. Look again.")
+            self.said.setText(CHANGED)
         self.enable()
 
     def enable(self) -> None:
@@ -142,21 +141,27 @@ class FewestWindow(ToolWindow):
         self.enable()
 
     def accept_it(self) -> None:
-        """Choose the parts by hand as one step, then fit the openings that change."""
+        """Choose the parts by hand and fit the openings that change, as one step."""
         found, workspace = self.found, self.desk.workspace
         if found is None:
             return
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
-            accept_fewest(workspace.project, found, who=workspace.who)
-            return fit_openings(
-                workspace.project, list(found.changing), who=workspace.who, progress=progress, cancelled=cancelled
-            )[0]
+            try:
+                done = accept_fewest(
+                    workspace.project, found, who=workspace.who, progress=progress, cancelled=cancelled
+                )  # fmt: skip
+            except ShownOtherwiseError as otherwise:
+                return otherwise
+            return None if cancelled() and done.number is None else done
 
-        def then(_changes: Any) -> None:
-            self.found = None
-            self.desk.reload()
-            self.said.setText("Accepted. Undo takes the fits back, then the choices.")
+        def then(done: Any) -> None:
+            if done is None:
+                self.said.setText("Stopped. Nothing is changed.")
+                return
+            self._forget()
+            refused = isinstance(done, ShownOtherwiseError)
+            self.said.setText(f"Not done: {done}." if refused else "Accepted. Undo takes all of it back.")
 
         self.run("Choosing", work, then)
 

@@ -207,7 +207,7 @@ class FindingWork(ProjectWork):
                 reload=lambda: self._reload("Checking"),
             )
 
-    def _after(self, changes: Changes) -> None:
+    def _after(self, changes: Changes, *, beside: bool = False) -> None:
         """Let the openings follow that a waiver or a set touches though no row of theirs changed."""
         workspace = self.workspace
         if workspace is None:
@@ -221,7 +221,7 @@ class FindingWork(ProjectWork):
             self._read_sets()
             if changes.entities & {"hardware_set", "set_line"}:
                 touched |= before | set(self.register.sets)
-        super()._after(replace(changes, openings=frozenset(touched)))
+        super()._after(replace(changes, openings=frozenset(touched)), beside=beside)
 
     def _on_reloaded(self) -> None:
         self._read_sets()

@@ -31,12 +31,13 @@ from hwsched.desktop.places import Places
 from hwsched.desktop.plain_words import keep_words_plain
 from hwsched.desktop.register import STATES, Register
 from hwsched.desktop.trouble import tell_failure
+from hwsched.desktop.watching import Watcher
 from hwsched.desktop.welcome import Welcome
 from hwsched.desktop.workspace import Workspace
 from hwsched.model.errors import NeedsUpgradeError
 from hwsched.model.project import Project, create_project, open_project
 from hwsched.operations.changes import Changes
-from hwsched.operations.checking import check_openings
+from hwsched.operations.checking import Checker, check_openings
 from hwsched.operations.outcome import CLOSED, REFUSED
 from hwsched.operations.powering import hung_together, power_facts
 from hwsched.operations.upgrading import Upgraded, upgrade
@@ -44,6 +45,8 @@ from hwsched.quantities import LENGTH_STYLES, LengthStyle
 
 _HANDFUL = 20
 """So many openings are read anew here and now, more of them in the background."""
+_TURNS = 3
+"""So often what others wrote is read beside a person's own edits; then the next edit waits for it."""
 _LAID = {"supply", "circuit", "run", "route", "level"}
 """What feeds openings: it touches all that hang there, though no row of theirs changes."""
 
@@ -72,6 +75,11 @@ class Frame(QMainWindow):
         self.jobs.ended.connect(self._on_job_ended)
         self.jobs.changed.connect(self._on_changed)
         self.jobs.failed.connect(self._tell)
+        self.reading = Jobs(self)
+        """Reads what others wrote, beside the work that a person waits for."""
+        self.reading.failed.connect(self._tell_of_others)
+        self._reader = Checker()
+        self.watcher: Watcher | None = None
         self.register = Register(self)
         self.places = Places()
         self.sheet = OpeningSheet()
@@ -210,12 +218,15 @@ class Frame(QMainWindow):
         self.jobs.run("Upgrading the project", lambda _progress, _cancelled: upgrade(target), then)
 
     def _show(self, project: Project) -> None:
-        if self.workspace is not None:
-            self.workspace.close()
-            self.workspace.deleteLater()
+        self._leave()
         self.workspace = Workspace(project, self.who, self)
         self.workspace.reloaded.connect(self._on_reloaded)
         self.workspace.touched.connect(self._on_touched)
+        self.watcher = Watcher(project, lambda: not self.jobs.busy, self)
+        self.watcher.changed.connect(self._on_others)
+        self.watcher.said.connect(lambda said: self.statusBar().showMessage(said, 8000))
+        self.watcher.answers.connect(self._on_answers)
+        self.watcher.failed.connect(self._tell_of_others)
         style = project.length_style
         self.style_of_lengths = next((s for s in LENGTH_STYLES if s == style), "fraction")
         self.chosen = None
@@ -238,6 +249,32 @@ class Frame(QMainWindow):
                 workspace.take(checked)
 
         self.jobs.run(title, work, take)
+
+    def _reload_beside(self, turns: int = _TURNS) -> None:
+        """Read all anew beside the work of the person, who may edit meanwhile: then once more, so that it is shown."""
+        workspace = self.workspace
+        if workspace is None:
+            return
+        if not turns:
+            self._reload("Reading what others did")
+            return
+        turn = workspace.turn
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            found = check_openings(workspace.project, checker=self._reader, progress=progress, cancelled=cancelled)
+            return None if cancelled() else found
+
+        def take(checked: Any) -> None:
+            if workspace is not self.workspace or checked is None:
+                return
+            if workspace.turn == turn:
+                workspace.take(checked)
+            else:
+                self._reload_beside(turns - 1)
+
+        if not self.reading.run("", work, take):
+            # What is being read is older than what is asked for.
+            workspace.turn += 1
 
     def edit(
         self,
@@ -264,30 +301,48 @@ class Frame(QMainWindow):
         # Reading what was touched may fail as any reading may.
         self._guarded(lambda: self._after(changes))
 
-    def _after(self, changes: Changes) -> None:
-        """Read anew what an edit touched: a handful here and now, more in the background."""
+    def _on_others(self, changes: Changes) -> None:
+        self._guarded(lambda: self._after(changes, beside=True))
+
+    def _on_answers(self, answers: bool) -> None:
+        """Say when what others do cannot be seen, until it can again."""
+        if answers:
+            self.statusBar().clearMessage()
+        else:
+            self.statusBar().showMessage("The project does not answer: what others do is not seen until it does.")
+
+    def _after(self, changes: Changes, *, beside: bool = False) -> None:
+        """Read anew what an edit touched: a handful here and now, more in the background.
+
+        Beside: the person goes on working meanwhile, since it was somebody else's.
+        """
         if self.workspace is None:
             return
         if changes.entities & {"project", "own_field"}:
-            self._after_settings()
+            self._after_settings(beside=beside)
             return
         touched: Collection[str] = changes.openings
         if changes.entities & _LAID:
             project = self.workspace.project
             every = changes.entities & {"supply", "circuit", "level"}
             touched = hung_together(project, power_facts(project).fed() if every else changes.openings)
-        if len(touched) > _HANDFUL or changes.parts:
-            self._reload("Checking")
-        else:
+        if len(touched) <= _HANDFUL and not changes.parts:
             self.workspace.refresh(touched)
+        elif beside:
+            self._reload_beside()
+        else:
+            self._reload("Checking")
 
-    def _after_settings(self) -> None:
+    def _after_settings(self, *, beside: bool = False) -> None:
         if self.workspace is None:
             return
         style = self.workspace.project.length_style
         self.style_of_lengths = next((s for s in LENGTH_STYLES if s == style), "fraction")
         self.setWindowTitle(f"{self.workspace.project.title} - hwsched")
-        self._reload("Checking")
+        if beside:
+            self._reload_beside()
+        else:
+            self._reload("Checking")
 
     def _on_reloaded(self) -> None:
         if self.workspace is None:
@@ -386,6 +441,11 @@ class Frame(QMainWindow):
         self._told_on_closing = True
         self._show_sheet()
 
+    def _tell_of_others(self, failure: Failure) -> None:
+        """Tell a mistake of the program; a project that does not answer is tried again by itself."""
+        if not isinstance(failure.error, CLOSED):
+            self._tell(failure)
+
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
         """Stop what is running and close the project; an edit that then fails is told before the window goes."""
         self._told_on_closing = False
@@ -393,7 +453,17 @@ class Frame(QMainWindow):
         if self._told_on_closing:
             event.ignore()
             return
-        if self.workspace is not None:
-            self.workspace.close()
-            self.workspace = None
+        self._leave()
         super().closeEvent(event)
+
+    def _leave(self) -> None:
+        """Close the open project, and what watches it."""
+        if self.watcher is not None:
+            self.watcher.close()
+            self.watcher.deleteLater()
+            self.watcher = None
+        workspace, self.workspace = self.workspace, None
+        self.reading.wait()
+        if workspace is not None:
+            workspace.close()
+            workspace.deleteLater()

@@ -22,17 +22,28 @@ _MOST: Final = 2000
 
 
 class PreviewDialog(QDialog):
-    """New, changed, missing, assumed, refused; take it in or leave it."""
+    """New, changed, missing, assumed, refused; take it in or leave it.
 
-    def __init__(self, file: str, seen: PreviewResult, parent: QWidget | None = None) -> None:
+    Parameters
+    ----------
+    file : str
+        Its name.
+    seen : PreviewResult
+        What it would change.
+    first : str
+        What a person must know before, such as why it is shown again.
+    """
+
+    def __init__(self, file: str, seen: PreviewResult, parent: QWidget | None = None, first: str = "") -> None:
         super().__init__(parent)
         self.setWindowTitle(f"Take in {file}")
         self.resize(820, 520)
         preview, problems = seen.preview, seen.problems
-        head = QLabel(
+        counts = (
             f"{len(preview.new)} new, {len(preview.changed)} changed, {len(preview.unchanged)} unchanged, "
             f"{len(preview.missing)} in the project but not in the file, {len(problems)} cells refused."
         )
+        head = QLabel(f"{first}\n\n{counts}" if first else counts)
         head.setWordWrap(True)
         self.pages = pages = QTabWidget()
         changed: list[tuple[str, ...]] = [
@@ -54,6 +65,7 @@ class PreviewDialog(QDialog):
                 pages.addTab(_list(columns, rows), f"{title} {len(rows)}")
         self.good_rows = QCheckBox("Leave out the openings with refused cells and take in the rest")
         self.good_rows.setVisible(bool(problems))
+        self.fit_too = QCheckBox("Fit the openings that it touches, in the same step")
         self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         self.take = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
         self.take.setText("Take in")
@@ -65,6 +77,7 @@ class PreviewDialog(QDialog):
         layout.addWidget(head)
         layout.addWidget(pages, 1)
         layout.addWidget(self.good_rows)
+        layout.addWidget(self.fit_too)
         layout.addWidget(self.buttons)
 
     def accept_mode(self) -> str:

@@ -32,8 +32,9 @@ from hwsched.operations.packets_out import write_down_packets
 from hwsched.operations.people import add_person, people, remove_person
 from hwsched.operations.reading_settings import settings_of
 from hwsched.operations.settings import set_settings
+from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.operations.survey_forms import write_form
-from hwsched.operations.survey_import import import_survey, preview_survey
+from hwsched.operations.survey_import import PreviewResult, import_survey, preview_survey
 from hwsched.operations.undoing import history, newest, redo, redo_one, undo, undo_one
 from hwsched.operations.viewing import project_view
 
@@ -98,23 +99,33 @@ class ProjectWork(HandWork):
             lambda seen: self._on_preview(path, options, seen),
         )
 
-    def _on_preview(self, path: Path, options: SurveyOptions, seen: Any) -> None:
-        dialog = PreviewDialog(path.name, seen, self)
+    def _on_preview(self, path: Path, options: SurveyOptions, seen: PreviewResult, first: str = "") -> None:
+        dialog = PreviewDialog(path.name, seen, self, first)
         self.preview = dialog
-        dialog.accepted.connect(lambda: self._take_in(path, options, dialog.accept_mode()))
+        dialog.accepted.connect(
+            lambda: self._take_in(path, options, seen, dialog.accept_mode(), dialog.fit_too.isChecked())
+        )
         dialog.open()
 
-    def _take_in(self, path: Path, options: SurveyOptions, accept: str) -> None:
+    def _take_in(self, path: Path, options: SurveyOptions, seen: PreviewResult, accept: str, fit_too: bool) -> None:
         workspace = self.workspace
         if workspace is None:
             return
 
-        def work(progress: Progress, _cancelled: Cancelled) -> Any:
-            return import_survey(
-                workspace.project, path, options, who=workspace.who, accept=accept, progress=progress
-            )  # fmt: skip
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            try:
+                return import_survey(
+                    workspace.project, path, options, who=workspace.who, accept=accept, seen=seen, fit_too=fit_too,
+                    progress=progress, cancelled=cancelled,
+                )  # fmt: skip
+            except ShownOtherwiseError as otherwise:
+                return otherwise
 
-        self.jobs.run(f"Taking in {path.name}", work)
+        def then(done: Any) -> None:
+            if isinstance(done, ShownOtherwiseError) and isinstance(done.now, PreviewResult):
+                self._on_preview(path, options, done.now, f"Not taken in: {done}. This is what it would change now.")
+
+        self.jobs.run(f"Taking in {path.name}", work, then)
 
     def ask_catalogue(self) -> None:
         """Ask for a catalogue and take it in."""

@@ -16,9 +16,9 @@ from PySide6.QtWidgets import (
 
 from hwsched.cases import SEVERITIES, Catalogue
 from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.model.errors import ChangeError, ProjectError
-from hwsched.operations.fitting_openings import fit_openings
+from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.model.errors import ChangeError
+from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.operations.siting import Proposal, propose_siting
 from hwsched.operations.siting_accepting import accept_siting
 from hwsched.operations.siting_comparison import Comparison, Standing, compare_siting
@@ -107,10 +107,9 @@ class SitingWindow(ToolWindow):
             field.setEnabled(self.idle)
 
     def follow(self) -> None:
-        """Forget an answer that was for the project as it was before."""
+        """Say that a proposal may stand on what has changed: that is seen to when it is accepted."""
         if self.found is not None:
-            self._forget()
-            self.said.setText("The project has changed since. Look again.")
+            self.said.setText(CHANGED)
         self.enable()
 
     def look(self) -> None:
@@ -136,27 +135,32 @@ class SitingWindow(ToolWindow):
         self.run("Siting supplies", work, self._on_found)
 
     def accept_it(self) -> None:
-        """Lay what is proposed as one step, then fit its openings as another."""
+        """Lay what is proposed and fit its openings, as one step; shown again where it is not what was shown."""
         found, workspace = self.found, self.desk.workspace
         if found is None:
             return
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
-            accept_siting(workspace.project, found, who=workspace.who)
             try:
-                fit_openings(
-                    workspace.project, list(found.siting.pairs), who=workspace.who, progress=progress,
-                    cancelled=cancelled,
+                done = accept_siting(
+                    workspace.project, found, who=workspace.who, progress=progress, cancelled=cancelled
                 )  # fmt: skip
-            except (ChangeError, ProjectError) as error:
-                # What was laid stands: that must not be told as if nothing had happened.
-                return f"Laid, but its openings could not be fitted: {error}"
-            return "Laid. Fitting was stopped: run Fit." if cancelled() else ""
+            except ShownOtherwiseError as otherwise:
+                return otherwise
+            return None if cancelled() and done.number is None else done
 
-        def then(said: str) -> None:
+        def then(done: Any) -> None:
+            if isinstance(done, ShownOtherwiseError):
+                self._forget()
+                if isinstance(done.now, Proposal):
+                    self._on_found(done.now)
+                self.said.setText(f"Not laid: {done}.")
+                return
+            if done is None:
+                self.said.setText("Stopped. Nothing is changed.")
+                return
             self._forget()
-            self.desk.reload()
-            self.said.setText(said or "Accepted. Undo takes the fits back, then what was laid.")
+            self.said.setText("Accepted. Undo takes all of it back.")
 
         self.run("Laying circuits", work, then)
 

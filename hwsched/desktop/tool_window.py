@@ -1,7 +1,7 @@
 """A window beside the main one, for one kind of work on the open project; it follows the project's changes."""
 
 from collections.abc import Callable, Sequence
-from typing import Any, Protocol
+from typing import Any, Final, Protocol
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
@@ -9,6 +9,9 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QProgressBar, QPushB
 
 from hwsched.desktop.jobs import Jobs, Work
 from hwsched.desktop.workspace import Workspace
+
+CHANGED: Final = "The project has changed since: what this stands on is compared once more when you accept it."
+"""Said of what was shown before it is accepted."""
 
 
 class Edit(Protocol):

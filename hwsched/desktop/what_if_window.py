@@ -8,7 +8,8 @@ from hwsched.desktop.differences import Differences, summary
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.question_form import QuestionForm
 from hwsched.desktop.scope_box import ScopeBox
-from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.operations.what_if import Answer, accept_answer, successors, what_if
 
 
@@ -43,12 +44,11 @@ class WhatIfWindow(ToolWindow):
         self._forget()
 
     def follow(self) -> None:
-        """Forget an answer that was for the project as it was before."""
+        """Say that an answer may stand on what has changed: that is seen to when it is accepted."""
         self.scope.follow()
         self.question.follow()
         if self.answer is not None:
-            self.answer = None
-            self.said.setText("The project has changed since this was worked out. Work it out again.")
+            self.said.setText(CHANGED)
         self.enable()
 
     def enable(self) -> None:
@@ -98,19 +98,31 @@ class WhatIfWindow(ToolWindow):
         self.said.setText(words if found else "No opening uses a superseded part.")
 
     def accept_it(self) -> None:
-        """Make it so: catalogue, settings, choices, then the fits; each a step that undo takes back."""
+        """Make it so, catalogue, settings, choices and fits as one step; shown again where it would be otherwise."""
         answer, workspace = self.answer, self.desk.workspace
         if answer is None:
             return
 
-        def work(_progress: Progress, _cancelled: Cancelled) -> Any:
-            return accept_answer(workspace.project, answer, who=workspace.who)
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            try:
+                done = accept_answer(
+                    workspace.project, answer, who=workspace.who, progress=progress, cancelled=cancelled
+                )  # fmt: skip
+            except ShownOtherwiseError as otherwise:
+                return otherwise
+            return None if cancelled() and done.number is None else done
 
-        def then(steps: Any) -> None:
+        def then(done: Any) -> None:
+            if isinstance(done, ShownOtherwiseError):
+                self._on_answer(done.now if isinstance(done.now, Answer) else None)
+                self.said.setText(f"Not done: {done}. This is what would be different now.")
+                return
+            if done is None:
+                self.said.setText("Stopped. Nothing is changed.")
+                return
             self.answer = None
-            self.desk.reload()
-            count = f"{len(steps)} steps" if len(steps) != 1 else "one step"
-            self.said.setText(f"Accepted, as {count} of the journal. Undo takes them back one by one.")
+            self.said.setText("Accepted. Undo takes all of it back.")
+            self.enable()
 
         self.run("Making it so", work, then)
 

@@ -151,9 +151,9 @@ class Window(ReleaseWork):
         if window is not None:
             window.addActions([self.act_undo, self.act_redo])
 
-    def _after(self, changes: Changes) -> None:
+    def _after(self, changes: Changes, *, beside: bool = False) -> None:
         """Tell of every edit, those too that touch no opening."""
-        super()._after(changes)
+        super()._after(changes, beside=beside)
         if self.workspace is not None:
             self.workspace.changed.emit(changes)
 

@@ -32,9 +32,12 @@ class Workspace(QObject):
         self.who = who
         self.checked: dict[str, Checked] = {}
         self.checker = Checker()
+        self.turn = 0
+        """How often something was read anew: what was begun in an earlier turn may be older than what is shown."""
 
     def take(self, checked: Iterable[Checked]) -> None:
         """Take over what a background job has read of the whole project."""
+        self.turn += 1
         self.checked = {each.case.opening.id: each for each in checked}
         self.reloaded.emit()
 
@@ -43,6 +46,7 @@ class Workspace(QObject):
         wanted = list(ids)
         if not wanted:
             return
+        self.turn += 1
         looked = look_again(self.project, wanted, checker=self.checker, earlier=False)
         found = {each.case.opening.id: each for each in looked}
         fresh = set(found) - set(self.checked)

@@ -11,7 +11,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, func, select
 
 from hwsched.model.bulk import among
-from hwsched.model.tables import CHANGE_ENTRY, KIT_CONTENT, PART
+from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, KIT_CONTENT, PART
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,6 +25,10 @@ class Touched:
     """Catalogue numbers."""
     entities: frozenset[str]
     """Tables."""
+    who: str = ""
+    summary: str = ""
+    session: str | None = None
+    """In which opening of the project it was made; None where that was not kept."""
 
 
 CHANNEL: Final = "hwsched_change_set"
@@ -68,9 +72,19 @@ def touched_since(connection: Connection, number: int) -> list[Touched]:
         if other is not None:
             openings[step].add(other)
     parts = _parts_since(connection, number) if any(held & set(_PARTS) for held in entities.values()) else {}
+    header = CHANGE_SET.c
+    made = select(header.number, header.who, header.summary, header.session).where(header.number > number)
     return [
-        Touched(step, frozenset(openings[step]), frozenset(parts.get(step, ())), frozenset(entities[step]))
-        for step in sorted(entities)
+        Touched(
+            row.number,
+            frozenset(openings.get(row.number, ())),
+            frozenset(parts.get(row.number, ())),
+            frozenset(entities.get(row.number, ())),
+            row.who,
+            row.summary,
+            row.session,
+        )
+        for row in connection.execute(made.order_by(header.number))
     ]
 
 

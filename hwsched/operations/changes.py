@@ -1,8 +1,10 @@
 """What a verb touched: views refresh exactly that."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from hwsched.model.journal import Change
+from hwsched.model.touched import Touched
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,4 +31,14 @@ class Changes:
             frozenset(change.entities),
             change.number,
             tuple(change.added),
+        )
+
+    @classmethod
+    def by_others(cls, steps: Sequence[Touched]) -> "Changes":
+        """Return what change sets touched together that were read from the journal; its number is the last one's."""
+        return cls(
+            frozenset[str]().union(*(each.openings for each in steps)),
+            frozenset[str]().union(*(each.parts for each in steps)),
+            frozenset[str]().union(*(each.entities for each in steps)),
+            steps[-1].number if steps else None,
         )

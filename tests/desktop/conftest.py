@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
+from hwsched.desktop import watching
 from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.power_window import PowerWindow
 from hwsched.desktop.window import Window
@@ -28,6 +29,12 @@ def nothing_left_behind(qapp):
 def edits_are_waited_for(monkeypatch):
     """However loaded the machine is, an edit is made when the call comes back; those who test the waiting say so."""
     monkeypatch.setattr(Jobs, "patience_ms", 60_000)
+
+
+@pytest.fixture(autouse=True)
+def nobody_watches(monkeypatch):
+    """What others write comes when a test says so, not when the clock does; those who test the watch wind it up."""
+    monkeypatch.setattr(watching, "_EACH_MS", 3_600_000)
 
 
 @pytest.fixture

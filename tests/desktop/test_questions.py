@@ -9,6 +9,8 @@ from PySide6.QtCore import Qt
 from hwsched.desktop.fewest_window import FewestWindow
 from hwsched.desktop.question_form import CATALOGUE, LIMIT, PART, PREFER, SWITCH
 from hwsched.desktop.what_if_window import WhatIfWindow
+from hwsched.model.project import open_project
+from hwsched.operations.by_hand import choose_part
 from hwsched.operations.reading_settings import settings_of
 from hwsched.operations.undoing import history
 from hwsched.paths import SAMPLE
@@ -52,10 +54,10 @@ def test_another_part_is_compared_left_and_accepted(at_work, qtbot, what_if):
     idle(qtbot, at_work)
     assert checked_of(at_work, "M004").stored
     assert "ARC-UN" in {part.part for part in checked_of(at_work, "M004").fit.parts}
-    assert steps(at_work) == before + 2
+    assert steps(at_work) == before + 1
     assert not what_if.take.isEnabled()
     at_work.act_undo.trigger()
-    at_work.act_undo.trigger()
+    idle(qtbot, at_work)
     assert "ARC-UW" in {part.part for part in checked_of(at_work, "M004").fit.parts}
 
 
@@ -121,15 +123,42 @@ def test_closing_the_window_stops_its_work(at_work, qtbot, what_if):
     assert WhatIfWindow not in at_work.tools
 
 
-def test_an_answer_for_the_project_as_it_was_is_not_accepted(at_work, qtbot, what_if):
-    what_if.question.kind.setCurrentIndex(PREFER)
+@pytest.fixture
+def other_unit(at_work, qtbot, what_if):
+    """The answer to another unit at two openings."""
+    what_if.question.kind.setCurrentIndex(PART)
+    what_if.question.role.setCurrentText("unit")
+    qtbot.keyClicks(what_if.question.part.lineEdit(), "ARC-UN")
     qtbot.mouseClick(what_if.question.plus, LEFT)
     qtbot.mouseClick(what_if.work, LEFT)
     idle(qtbot, at_work)
-    assert what_if.take.isEnabled()
-    at_work.sheet.edited.emit("opening", at_work.chosen, "notes", "looked at")
-    assert not what_if.take.isEnabled()
+    return what_if.answer
+
+
+def test_an_answer_is_bound_to_what_it_compared_and_to_nothing_else(at_work, qtbot, what_if, other_unit):
+    at_work.sheet.edited.emit("opening", other_unit.asked[0], "notes", "looked at")
     assert "changed since" in what_if.said.text()
+    before = steps(at_work)
+    qtbot.mouseClick(what_if.take, LEFT)
+    idle(qtbot, at_work)
+    assert what_if.said.text().startswith("Accepted")
+    assert steps(at_work) == before + 1
+
+
+def test_an_answer_that_would_be_another_one_is_shown_again(at_work, qtbot, what_if, other_unit, sample_file):
+    with open_project(sample_file) as other:
+        choose_part(other, other_unit.asked[0], "unit", "ARC-UN", who="ben")
+    before = steps(at_work)
+    qtbot.mouseClick(what_if.take, LEFT)
+    idle(qtbot, at_work)
+    assert what_if.said.text().startswith("Not done: what was shown no longer holds, M004 changed meanwhile")
+    assert steps(at_work) == before
+    assert [each.mark for each in what_if.answer.differences] == ["M005"]
+    assert what_if.differences.topLevelItemCount() == 1
+    qtbot.mouseClick(what_if.take, LEFT)
+    idle(qtbot, at_work)
+    assert what_if.said.text().startswith("Accepted")
+    assert "ARC-UN" in {part.part for part in checked_of(at_work, "M005").fit.parts}
 
 
 def test_another_catalogue_and_its_successors_are_compared(at_work, qtbot, what_if, tmp_path):
@@ -179,7 +208,7 @@ def test_few_different_parts_are_found_left_and_accepted(at_work, qtbot, fewest)
     opening, lines = next(iter(found.choices.items()))
     qtbot.mouseClick(fewest.take, LEFT)
     idle(qtbot, at_work)
-    assert steps(at_work) == before + 2
+    assert steps(at_work) == before + 1
     checked = at_work.workspace.checked[opening]
     assert checked.stored
     assert {(line.role, line.part) for line in lines} <= {(part.role, part.part) for part in checked.fit.parts}

@@ -1,0 +1,183 @@
+"""Whatever verb is killed wherever: the project is as before or as after, never between, and the journal with it.
+
+A bounded share of the points by default, all three hundred by ``HWSCHED_FUZZ=300``.
+"""
+
+import os
+import random
+import shutil
+from dataclasses import replace
+
+import pytest
+
+from hwsched.cli import VERBS
+from hwsched.exchange.catalogue_sheets import write_catalogue
+from hwsched.model.project import create_project, open_project
+from hwsched.operations.by_hand import choose_part
+from hwsched.operations.checking import check_openings
+from hwsched.operations.editing import edit_facts
+from hwsched.operations.hanging import hang
+from hwsched.operations.hardware_sets import Line, make_set
+from hwsched.operations.own_fields import define_field
+from hwsched.operations.settings import set_settings
+from hwsched.operations.undoing import undo
+from hwsched.operations.waiving import waive
+from tests.exchange.powers import WHOLE, write_power
+from tests.model.states import state
+from tests.operations.killing import alike, rows, state_of, worked
+from tests.operations.powered import WHO, circuit, closet, doors, fitted, heights, more_parts
+from tests.wiring.laid import parts
+
+POINTS = min(int(os.environ.get("HWSCHED_FUZZ", "0")) or 60, 300)
+RULE = "case-offset-taken"
+
+pytestmark = [pytest.mark.slow, pytest.mark.skipif(not hasattr(os, "fork"), reason="kill -9 needs POSIX")]
+
+# P: the project; F: the folder with the files.
+WRITING = {
+    "add": "add P NEW hand=LH",
+    "add an item": "add P 1 --item kind=closer",
+    "edit": "edit P 1 opening wave W1",
+    "remove": "remove P 2",
+    "field": "field P opening foreman Foreman",
+    "field taken away": "field P opening clerk --remove",
+    "settings": "settings P --prefer holes --limit battery-life.days=301",
+    "choose": "choose P 1 unit UNIT",
+    "choose and fit": "choose P 1 unit UNIT --fit",
+    "place": "place P 1 40mm 1100mm",
+    "release": "release P 3 unit",
+    "level": "level P Main 1 3.5",
+    "lay": "lay P supply PS9 building=Main level=1 part=PSU",
+    "lift": "lift P PS1",
+    "hang": "hang P PS1/C1 3 4",
+    "route": "route P 3 PA 12.5 --pin",
+    "site": "site P Main --accept",
+    "set made": "set P make HS-2 unit=UNIT",
+    "set changed": "set P change HS unit=UNIT",
+    "set given": "set P assign HS 4 5",
+    "set removed": "set P remove HS",
+    "sets proposed": "set P propose --accept",
+    "fit": "fit P",
+    "waive": f"waive P {RULE} 3 --person Doe --reason seen",
+    "waiver taken back": f"waive P {RULE} 1 --back",
+    "terms": "terms P --currency USD --labour 80",
+    "what-if": "what-if P --catalogue F/catalogue.xlsx --limit battery-life.days=301 --choose unit=UNIT --accept",
+    "fewest kinds": "fewest-kinds P --mark 4 --mark 5 --accept",
+    "import survey": "import survey P F/survey.csv",
+    "import survey and fit": "import survey P F/survey.csv --fit",
+    "import catalogue": "import catalogue P F/catalogue.xlsx",
+    "import power": "import power P F/power.xlsx",
+    "packets": "print packets P --mark 3 --to F/out --issue",
+    "pieces": "pieces P 1 --serial unit=123",
+    "undo": "undo P",
+    "redo": "redo P --who rex",
+    "people": "people P --add ann --role specifier",
+}
+"""Command lines of all verbs that write into a project."""
+ELSEWHERE = {
+    *("new", "demo", "upgrade"),  # tests/model/test_project.py, test_killed.py, tests/model/test_migrations.py
+    *("export catalogue", "survey-form", "power", "check", "show", "why", "waivers", "missing", "successors", "cost"),
+    *("draw", "history", "rules", "calc", "desktop"),
+}
+"""Verbs that make a project, or write nothing into one."""
+
+
+def test_every_verb_has_its_place():
+    # `import survey P ...` is the verb of two words.
+    named = {verb.name for verb in VERBS for line in WRITING.values() if f"{line} ".startswith(f"{verb.name} ")}
+    assert named | ELSEWHERE == {verb.name for verb in VERBS}
+    assert not named & ELSEWHERE
+
+
+@pytest.fixture(scope="module")
+def yard(tmp_path_factory):
+    """A folder with a project in which every verb has something to do, and with files to take in."""
+    folder = tmp_path_factory.mktemp("killed")
+    with create_project(folder / "yard.hwsched", "Yard", length_style="mm", bare_unit="mm") as project:
+        more_parts(project, *(replace(part, list_price=part.list_price or 1) for part in parts().parts.values()))
+        made = doors(project, "1236")
+        unit = parts().get("UNIT")
+        more_parts(project, replace(unit, list_price=200), replace(unit, number="UNIT-2", list_price=150))
+        made |= doors(project, "45", power_wish=None, plan_y_m=5.0)
+        heights(project, l1=0.0)
+        supply = closet(project)
+        closet(project, "PA", x_m=10.0, use="candidate")
+        closet(project, "PB", x_m=35.0, use="candidate")
+        hang(project, circuit(project, supply), [made["1"], made["2"]], who=WHO)
+        define_field(project, "opening", "clerk", "Clerk", "text", who=WHO)
+        make_set(project, "HS", [Line("cam", "CAM")], who=WHO, openings=[made["5"]])
+        for mark in "34":
+            choose_part(project, made[mark], "unit", "UNIT", who=WHO)
+        fitted(project)
+        waive(project, RULE, person="Doe", reason="seen", who=WHO, opening_id=made["1"])
+        set_settings(project, who="rex", name="Rex's yard")
+        undo(project, who="rex")
+        edit_facts(project, "opening", made["6"], {"operations_per_day": 77.0}, who=WHO)
+    write_catalogue(folder / "catalogue.xlsx", [replace(unit, list_price=170, description="Other unit")], "mm")
+    (folder / "survey.csv").write_text("Mark,Hand,Room to,Operations a day\n1,RH,Hall,20\n3,LH,Loft,30\n9,LH,Attic,\n")
+    to_3 = [{"Supply": "PS1", "Circuit": "C1", "From": "supply", "To": "3", "Length, one way [m]": 4.0}]
+    write_power(folder / "power.xlsx", **{**WHOLE, "Runs": to_3})
+    return folder
+
+
+def words_of(line, folder):
+    words = [word.replace("F/", f"{folder}/") for word in line.split()]
+    words = [str(folder / "yard.hwsched") if word == "P" else word for word in words]
+    return words if "--who" in words else [*words, "--who", WHO]
+
+
+def fresh(yard, tmp_path, name):
+    folder = tmp_path / name
+    shutil.copytree(yard, folder)
+    return folder
+
+
+@pytest.mark.parametrize("name", WRITING)
+def test_killed_it_leaves_what_was_or_what_is_to_be(yard, tmp_path, name):
+    place = list(WRITING).index(name)
+    points = POINTS // len(WRITING) + (place < POINTS % len(WRITING))
+    rng = random.Random(f"{name} {os.environ.get('HWSCHED_SEED', 0)}")
+    before = state_of(yard / "yard.hwsched")
+    whole = fresh(yard, tmp_path, "whole")
+    code, steps, seconds = worked(words_of(WRITING[name], whole))
+    assert code == 0
+    after = alike(state_of(whole / "yard.hwsched"))
+    assert after != alike(before)
+    seen = set()
+    for number in range(points):
+        folder = fresh(yard, tmp_path, str(number))
+        words = words_of(WRITING[name], folder)
+        # Every other time between two words to the database, else at any moment.
+        killed_at = {"at": rng.randint(1, steps)} if number % 2 == 0 else {"after_s": rng.uniform(0, 1.1 * seconds)}
+        code, _, _ = worked(words, **killed_at)
+        found = state_of(folder / "yard.hwsched")
+        if found == before:
+            seen.add("before")
+        else:
+            assert alike(found) == after, f"{name} killed at {killed_at} ended with {code} between before and after"
+            seen.add("after")
+            check_journal(folder / "yard.hwsched", before)
+        shutil.rmtree(folder)
+    assert seen or not points
+
+
+def check_journal(path, before):
+    """The one step that was written tells all of its rows, and undo takes it back whole."""
+    with open_project(path) as project:
+        held = rows(project)
+        steps = [row for key, row in held.items() if key[0] == "change_set"]
+        last = max(steps, key=lambda row: row["number"])
+        assert len(steps) == sum(key[0] == "change_set" for key in before) + 1
+        entries = [row for key, row in held.items() if key[0] == "change_entry" and row["change_set"] == last["number"]]
+        assert sorted(row["sequence"] for row in entries) == list(range(last["entries"]))
+        # What is left of it can be worked on.
+        assert check_openings(project)
+        if last["kind"] == "edit":
+            undo(project, who=last["who"])
+            # Rows that came back have a risen version.
+            plain = {
+                key: {name: value for name, value in row.items() if name != "version"}
+                for key, row in before.items()
+                if key[0] not in ("change_set", "change_entry")
+            }
+            assert state(project) == plain

@@ -11,7 +11,7 @@ from hwsched.model import errors
 from hwsched.model.history import history
 from hwsched.model.lock_points import name_of_point
 from hwsched.model.project import open_project
-from hwsched.model.queries import by_opening, read_cases, read_fits
+from hwsched.model.queries import StoredFit, by_opening, read_cases, read_fits
 from hwsched.model.tables import (
     ASSIGNED_PART,
     CHOSEN_PART,
@@ -128,7 +128,7 @@ def test_what_was_chosen_placed_and_fitted_goes_with_a_point_and_a_piece_stays(d
     piece = {"role": "unit", "part": "U-1", "piece": 1, "quantity": 1.0, "source": "fitted", "state": "issued"}
     kept = door.insert(ASSIGNED_PART, lock_point_id=point, **piece, serial="SN-1")
     with door.project.change("fit", "fit", "ann") as change:
-        store_fits(change, {point: ("case", Fit("unknown")), door.id: ("other", Fit("unknown"))})
+        store_fits(change, {point: StoredFit("case", Fit("unknown")), door.id: StoredFit("other", Fit("unknown"))})
     before = state(door.project)
     door.delete(bolt)
     rows = rows_of(door.project)
@@ -212,7 +212,7 @@ def test_fits_and_choices_are_read_by_point(door):
     points = door.points()
     door.insert(CHOSEN_PART, lock_point_id=points[bolt], role="unit", part="U-2", quantity=1.0)
     with door.project.change("fit", "fit", "ann") as change:
-        store_fits(change, {points[lock]: ("a", Fit("unknown")), points[bolt]: ("b", Fit("fitted"))})
+        store_fits(change, {points[lock]: StoredFit("a", Fit("unknown")), points[bolt]: StoredFit("b", Fit("fitted"))})
     with door.project.reading() as connection:
         cases = list(read_cases(connection))
         assert [[choice.part for choice in case.chosen] for case in cases] == [[], ["U-2"]]

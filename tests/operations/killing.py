@@ -1,4 +1,4 @@
-"""A verb of the command line in a process of its own that is killed at a chosen point, and the project that it leaves."""
+"""A verb of the command line, in a process of its own, that is killed at a chosen point, and what it leaves."""
 
 import json
 import multiprocessing

@@ -119,7 +119,7 @@ def test_the_sample_with_its_circuits_comes_back_whole(sample_file):
 
 def test_several_lock_points_come_back_with_what_stands_beside_each(yard):
     opening = id_of(yard, "2")
-    dead = {"kind": "deadbolt", "leaf": "single", "lock_form": "mortise", "cylinder_height_mm": 1300.0}
+    dead = {"kind": "deadbolt", "leaf": "single", "lock_form": "mortise", "disposition": "replace", "y_mm": 1300.0}
     add_item(yard, opening, dead, who=WHO)
     fit_openings(yard, who=WHO)
     expected = state_now(yard)

@@ -1,8 +1,10 @@
-"""A verb of the command line, in a process of its own, that is killed at a chosen point, and what it leaves."""
+"""A verb of the command line in a process of its own, killed at a chosen point, and the project that it leaves."""
 
+import importlib
 import json
 import multiprocessing
 import os
+import pkgutil
 import re
 import signal
 import sqlite3
@@ -15,14 +17,19 @@ from sqlalchemy import event, select
 from sqlalchemy.engine import Engine
 from sqlalchemy.pool import Pool
 
+from hwsched import operations
 from hwsched.cli.command import run
 from hwsched.model.project import open_project
 from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, FIT_CONTENT, JOURNALLED
 
+# Loaded once, in the process from which the others are forked.
+for _each in pkgutil.iter_modules(operations.__path__):
+    importlib.import_module(f"{operations.__name__}.{_each.name}")
 FORKED = multiprocessing.get_context("forkserver")
-FORKED.set_forkserver_preload(["tests.operations.killing", "hwsched.fitting", "hwsched.operations.siting_accepting"])
+FORKED.set_forkserver_preload([__name__])
 
 _IDENTIFIER = re.compile(r"[0-9a-f]{32}")
+_MOMENT = re.compile(r"\d{4}-\d\d-\d\dT[0-9:.+]+")
 _OF_THE_MOMENT = ("at", "uuid", "session", "device", "base", "number", "change_set", "target")
 
 
@@ -91,15 +98,11 @@ def rows(project):
 
 def alike(held):
     """The same without what differs from run to run: identifiers, and when and where it was written."""
-    return Counter(
-        (
-            key[0],
-            _IDENTIFIER.sub(
-                "#", json.dumps({n: v for n, v in row.items() if n not in _OF_THE_MOMENT}, default=str, sort_keys=True)
-            ),
-        )
+    said = {
+        key: json.dumps({n: v for n, v in row.items() if n not in _OF_THE_MOMENT}, default=str, sort_keys=True)
         for key, row in held.items()
-    )
+    }
+    return Counter((key[0], _MOMENT.sub("T", _IDENTIFIER.sub("#", text))) for key, text in said.items())
 
 
 def state_of(path):

@@ -302,25 +302,27 @@ def test_a_failure_inside_the_program_is_6_with_a_report_that_can_be_sent(tmp_pa
     assert "Traceback" in shown.stderr
 
 
-def test_what_was_written_before_a_failure_is_said(sample_file, tmp_path):
+def test_what_was_written_before_a_failure_is_said(sample_file):
     code = (
         "import sys\n"
         "from hwsched.operations import fitting_openings\n"
         "from hwsched.model.errors import ChangeError\n"
-        "def refuse(*_, **__):\n    raise ChangeError('no fit today')\n"
+        "from hwsched.operations.settings import set_settings\n"
+        "def refuse(project, *_, **__):\n"
+        "    set_settings(project, who='t', prefer='holes')\n"
+        "    raise ChangeError('no fit today')\n"
         "fitting_openings.fit_openings = refuse\n"
         "from hwsched.__main__ import main\nsys.exit(main())\n"
     )
     done = subprocess.run(
-        [sys.executable, "-c", code, "site", str(sample_file), "Mill House", "--accept"],
+        [sys.executable, "-c", code, "fit", str(sample_file)],
         capture_output=True, text=True, check=False,
     )  # fmt: skip
     assert done.returncode == 3
     assert "no fit today" in done.stderr
     assert "Nothing was changed" not in done.stderr
     last = json.loads(hwsched("history", sample_file, "--json", text=True).stdout)
-    number = max(step["number"] for step in last)
-    assert f"change set {number}" in done.stderr
+    assert f"change set {max(step['number'] for step in last)}" in done.stderr
 
 
 def test_the_log_is_kept_where_it_is_told_and_without_it_nothing_fails(tmp_path, sample_file):

@@ -26,7 +26,7 @@ def test_a_file_is_brought_up_to_date_after_a_copy_and_that_is_said(old, capsys)
     with closing(sqlite3.connect(copy)) as connection:
         assert connection.execute("SELECT version_num FROM alembic_version").fetchone() == ("0001",)
     assert run(["show", str(old), "--json"]) == 0
-    assert capsys.readouterr().err == ""
+    assert "schema" not in capsys.readouterr().err
 
 
 def test_upgrade_says_where_the_copy_is(old, capsys):

@@ -136,8 +136,8 @@ FAULTS: Final = (
     Fault(
         "a packet that lists another box counts as current",
         "operations/packet_key.py",
-        "{fit_text(shown)}{inside}",
-        "{fit_text(shown)}",
+        "{' '.join(map(_shown, fits))}{inside}",
+        "{' '.join(map(_shown, fits))}",
         ("tests/operations/test_packets_out.py::test_a_packet_that_lists_another_box_is_old",),
     ),
 )

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
-    # Started in the background of a shell: the processes that tests start and interrupt would inherit that they ignore it.
+    # Started in the background of a shell: processes that tests start and interrupt would inherit that they ignore it.
     signal.signal(signal.SIGINT, signal.default_int_handler)
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # Commands that are run as processes keep their log away from the person's own.

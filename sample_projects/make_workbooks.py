@@ -10,8 +10,8 @@ from pathlib import Path
 from openpyxl import Workbook
 from openpyxl.styles import Font
 
-from hwsched.cases import Part
-from hwsched.exchange.catalogue_book import write_catalogue
+from hwsched.exchange.parts.catalogue_book import write_catalogue
+from hwsched.values import Part
 
 HERE = Path(__file__).parent
 INCH = 25.4

@@ -25,7 +25,7 @@ def sample_folder(tmp_path_factory):
     if "HWSCHED_SAMPLE" in os.environ:
         return Path(os.environ["HWSCHED_SAMPLE"])
     # Only here, so that tests of one floor load no more than that floor.
-    from hwsched.operations.demonstration import demonstrate
+    from hwsched.operations.project.demonstration import demonstrate
 
     folder = tmp_path_factory.mktemp("sample")
     demonstrate(folder, who="tests")

@@ -3,22 +3,22 @@
 The tuple below is the table of contents of the calculators that people and machines can call by name.
 """
 
-from hwsched.calc.battery import BATTERY_LIFE
-from hwsched.calc.bore import BORE
-from hwsched.calc.bored_prep import BORED_PREP
-from hwsched.calc.cable import CABLE
 from hwsched.calc.calculator import Calculator
-from hwsched.calc.channel import CHANNEL
-from hwsched.calc.circuit import CIRCUIT
-from hwsched.calc.conductor import CONDUCTOR
-from hwsched.calc.euro import EURO_HALVES
-from hwsched.calc.length import LENGTH
-from hwsched.calc.placement import PLACEMENT
-from hwsched.calc.pocket import POCKET
-from hwsched.calc.siting import SITING
-from hwsched.calc.stack import CYLINDER_STACK
-from hwsched.calc.standby import STANDBY
-from hwsched.calc.tailpiece import TAILPIECE
+from hwsched.calc.opening.bore import BORE
+from hwsched.calc.opening.bored_prep import BORED_PREP
+from hwsched.calc.opening.cable import CABLE
+from hwsched.calc.opening.channel import CHANNEL
+from hwsched.calc.opening.euro import EURO_HALVES
+from hwsched.calc.opening.placement import PLACEMENT
+from hwsched.calc.opening.pocket import POCKET
+from hwsched.calc.opening.stack import CYLINDER_STACK
+from hwsched.calc.opening.tailpiece import TAILPIECE
+from hwsched.calc.power.battery import BATTERY_LIFE
+from hwsched.calc.power.circuit import CIRCUIT
+from hwsched.calc.power.conductor import CONDUCTOR
+from hwsched.calc.power.siting import SITING
+from hwsched.calc.power.standby import STANDBY
+from hwsched.calc.survey.length import LENGTH
 
 CALCULATORS: tuple[Calculator, ...] = (
     LENGTH,

@@ -55,7 +55,7 @@ def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Proj
     except NeedsUpgradeError as error:
         if not error.copied:
             raise
-        from hwsched.operations.upgrading import upgrade
+        from hwsched.operations.project.upgrading import upgrade
 
         done = upgrade(arguments.project)
         print(
@@ -74,8 +74,8 @@ def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Proj
 
 def tell_earlier(project: Project) -> None:
     """Say in one sentence that results of an earlier version do not count before they are looked through."""
-    from hwsched.cases.standing import earlier_words
-    from hwsched.operations.standings import count_earlier
+    from hwsched.operations.opening.standings import count_earlier
+    from hwsched.values.standing import earlier_words
 
     count = count_earlier(project)
     if count:
@@ -187,7 +187,7 @@ def chosen_openings(project: Project, marks: list[str]) -> list[str] | None:
     """Return the identifiers of the openings with these marks; None for all."""
     if not marks:
         return None
-    from hwsched.operations.choosing import openings_of_marks
+    from hwsched.operations.opening.named_openings import openings_of_marks
 
     return openings_of_marks(project, marks)
 
@@ -197,7 +197,7 @@ def asked_openings(project: Project, arguments: argparse.Namespace) -> list[str]
     ids = chosen_openings(project, arguments.marks)
     if not arguments.building:
         return ids
-    from hwsched.operations.choosing import openings_of_building
+    from hwsched.operations.opening.named_openings import openings_of_building
 
     return [*(ids or []), *openings_of_building(project, arguments.building)]
 

@@ -24,23 +24,23 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.earlier_line import EarlierLine
 from hwsched.desktop.jobs import Cancelled, Failure, Jobs, Progress
-from hwsched.desktop.opening_sheet import OpeningSheet
-from hwsched.desktop.places import Places
+from hwsched.desktop.opening.earlier_line import EarlierLine
+from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.plain_words import keep_words_plain
-from hwsched.desktop.register import STATES, Register
+from hwsched.desktop.project.welcome import Welcome
+from hwsched.desktop.survey.building_tree import Places
+from hwsched.desktop.survey.register import STATES, Register
 from hwsched.desktop.trouble import tell_failure
 from hwsched.desktop.watching import Watcher
-from hwsched.desktop.welcome import Welcome
 from hwsched.desktop.workspace import Workspace
 from hwsched.model.errors import NeedsUpgradeError
 from hwsched.model.project import Project, create_project, open_project
 from hwsched.operations.changes import Changes
-from hwsched.operations.checking import Checker, check_openings
+from hwsched.operations.findings.checking import Checker, check_openings
 from hwsched.operations.outcome import CLOSED, REFUSED
-from hwsched.operations.powering import hung_together, power_facts
-from hwsched.operations.upgrading import Upgraded, upgrade
+from hwsched.operations.power.power_results import hung_together, power_facts
+from hwsched.operations.project.upgrading import Upgraded, upgrade
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 
 _HANDFUL = 20

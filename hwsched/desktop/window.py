@@ -10,9 +10,9 @@ from typing import Any
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence
 
-from hwsched.desktop.calculators import CalculatorsDialog
-from hwsched.desktop.power_window import PowerWindow
-from hwsched.desktop.release_work import ReleaseWork
+from hwsched.desktop.power.power_window import PowerWindow
+from hwsched.desktop.project.calculators import CalculatorsDialog
+from hwsched.desktop.release.release_work import ReleaseWork
 from hwsched.operations.changes import Changes
 
 

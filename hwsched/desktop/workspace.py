@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from PySide6.QtCore import QObject, Signal
 
 from hwsched.model.project import Project
-from hwsched.operations.checking import Checked, Checker, look_again
+from hwsched.operations.findings.checking import Checked, Checker, look_again
 
 
 class Workspace(QObject):

@@ -7,13 +7,13 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from typing import Literal
 
-from hwsched.cases import Case, Catalogue, Finding, Fit, Leaf, PointFit
-from hwsched.cases.power import PowerWork
-from hwsched.cases.standing import WHY, Standing
-from hwsched.cases.terms import CostTerms
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Document
 from hwsched.rules.reading import lock_leaf
+from hwsched.values import Case, Catalogue, Finding, Fit, Leaf, PointFit
+from hwsched.values.power import PowerWork
+from hwsched.values.standing import WHY, Standing
+from hwsched.values.terms import CostTerms
 
 Format = Literal["pdf", "xlsx", "ics"]
 

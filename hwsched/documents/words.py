@@ -1,9 +1,9 @@
 """How facts, sizes and statuses are put into words on every document."""
 
 from hwsched.attributes import Attribute
-from hwsched.cases import Fit, Leaf
 from hwsched.quantities import LengthStyle, format_feet_inches, format_length
 from hwsched.survey import ITEM, LEAF, OPENING
+from hwsched.values import Fit, Leaf
 
 UNKNOWN = "unknown"
 STATUS = {"fitted": "Fitted", "not-fitted": "Not fitted", "unknown": "Unknown"}

@@ -3,7 +3,6 @@
 Everything is mm of the thing drawn; paper, screen and colours belong to `hwsched.render` and above.
 """
 
-from hwsched.drawings.bore_detail import bore_detail
 from hwsched.drawings.drawing import (
     Anchor,
     Arc,
@@ -18,12 +17,13 @@ from hwsched.drawings.drawing import (
     Text,
     TextRole,
 )
-from hwsched.drawings.edge_view import edge_view
-from hwsched.drawings.elevation import elevation
-from hwsched.drawings.face_detail import face_detail
 from hwsched.drawings.handing import FACES, Face
-from hwsched.drawings.section import section
-from hwsched.drawings.template import template
+from hwsched.drawings.opening.bore_detail import bore_detail
+from hwsched.drawings.opening.edge_view import edge_view
+from hwsched.drawings.opening.elevation import elevation
+from hwsched.drawings.opening.face_detail import face_detail
+from hwsched.drawings.opening.section import section
+from hwsched.drawings.opening.template import template
 from hwsched.drawings.unknown import unknown_drawing
 
 __all__ = [

@@ -6,12 +6,12 @@ x of a leaf counts from its lock edge toward its hinge edge, y from the finished
 from dataclasses import dataclass, replace
 from typing import Final
 
-from hwsched.cases import Case, Leaf
 from hwsched.drawings.handing import Face, lock_edge_left
 from hwsched.drawings.unknown import known, size_problem
 from hwsched.rules.reading import leaf_hand, lock_item, lock_leaf
 from hwsched.rules.wording import label_of
 from hwsched.survey import LEAF
+from hwsched.values import Case, Leaf
 
 MEETING_GAP_MM: Final = 3.0
 """Between the leaves of a pair; drawn by convention."""

@@ -19,9 +19,9 @@ _BEGAN_NS: Final = time.time_ns()
 _PACKAGE: Final = Path(__file__).resolve().parent.parent
 FITS: Final = ("hwsched.fitting", "hwsched.fingerprint")
 """What a fit is built by: all that they import takes part. The hashing itself does too: it may change its mind."""
-FINDINGS: Final = (*FITS, "hwsched.operations.checking")
+FINDINGS: Final = (*FITS, "hwsched.operations.findings.checking")
 """What findings are made by: circuits, waivers and packets too."""
-KEYS: Final = "hwsched.cases.facts_read"
+KEYS: Final = "hwsched.values.facts_read"
 """The module that hashes the facts that were read; its own hash says whether two such hashes can be compared."""
 
 

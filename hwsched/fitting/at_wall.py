@@ -2,10 +2,10 @@
 
 from dataclasses import replace
 
-from hwsched.cases import Case, Fit, Hole, Part, Placement
 from hwsched.fitting.lead import with_lead
 from hwsched.fitting.surface import housing_of
 from hwsched.rules.reading import lock_item, lock_part
+from hwsched.values import Case, Fit, Hole, Part, Placement
 
 
 def at_wall(case: Case, bare: Fit, unit: Part) -> Fit:

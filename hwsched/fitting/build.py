@@ -3,9 +3,6 @@
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
-from hwsched.cases import Case, Fit, Refusal, Role, RunnerUp
-from hwsched.cases.facts_read import FactsRead
-from hwsched.cases.watching import Watch
 from hwsched.fitting.candidate import (
     Judged,
     by_hand,
@@ -25,9 +22,12 @@ from hwsched.fitting.units import kept, unit_slot
 from hwsched.fitting.ways import ORDER
 from hwsched.rules import RULES
 from hwsched.rules.cable.lead_reaches import RULE as LEAD_REACHES
+from hwsched.rules.impossible_facts import trusted
 from hwsched.rules.reading import LOCK_ROLES, in_role, lock_form
 from hwsched.rules.rule import Slot
-from hwsched.rules.trusted import trusted
+from hwsched.values import Case, Fit, Refusal, Role, RunnerUp
+from hwsched.values.facts_read import FactsRead
+from hwsched.values.watching import Watch
 
 _RUNNERS_UP = 5
 _FARTHEST: dict[Slot, int] = {"power": 0, "unit": 1, "lock": 2, "whole": 3}

@@ -5,11 +5,11 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from math import inf
 
-from hwsched.cases import Case, Fit, FittedPart, Need, Part, Refusal, Role, Source
 from hwsched.quantities.money import ZERO, Exchange, exact_decimal, product, summed
 from hwsched.rules import judge, rules_in_slot, severity_of
 from hwsched.rules.rule import Rule, Slot
 from hwsched.rules.wording import label_of
+from hwsched.values import Case, Fit, FittedPart, Need, Part, Refusal, Role, Source
 
 _UNRANKED = 100
 """What a part without preference counts; ranks go up to 99."""

@@ -3,13 +3,13 @@
 from collections.abc import Iterable
 from dataclasses import replace
 
-from hwsched.calc.cost import LABOUR, Cost, Job, Line, Terms, Unknown, combined, cost_of, exact
-from hwsched.calc.labour import LabourTable, labour, labour_table, unit_share
-from hwsched.cases import Case, Catalogue, Fit
-from hwsched.cases.case_key import survey_key
-from hwsched.cases.terms import CostTerms
+from hwsched.calc.parts.cost import LABOUR, Cost, Job, Line, Terms, Unknown, combined, cost_of, exact
+from hwsched.calc.project.labour import LabourTable, labour, labour_table, unit_share
 from hwsched.fitting.tasks import tasks_of
 from hwsched.quantities.money import ZERO, Exact, product
+from hwsched.values import Case, Catalogue, Fit
+from hwsched.values.input_key import survey_key
+from hwsched.values.terms import CostTerms
 
 
 def terms_of(terms: CostTerms, catalogue: Catalogue) -> Terms:

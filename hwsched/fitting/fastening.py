@@ -3,12 +3,12 @@
 from collections.abc import Iterable
 from math import inf
 
-from hwsched.cases import Case, Fit, FittedPart, Hole, Part
 from hwsched.fitting.candidate import cheapest, fitted, offered
 from hwsched.rules import limits_of
 from hwsched.rules.holes.screw_length import RULE as SCREW_LENGTH
 from hwsched.rules.practice import clearance_hole_mm, distance_mm, lock_fasteners, screw_pilot_mm
 from hwsched.rules.reading import SKINNED, entry, leaf_name, leafless, lock_item, lock_leaf, lock_part, unit_part
+from hwsched.values import Case, Fit, FittedPart, Hole, Part
 
 _THROUGH = ("through-bolt", "machine-screw")
 """Forms that are meant to pass the leaf."""

@@ -4,8 +4,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.pocket import EdgeItem, PocketCase, PocketSpot, pocket
-from hwsched.cases import Case, Fit, Hole, Leaf, Part, Placement
+from hwsched.calc.opening.pocket import EdgeItem, PocketCase, PocketSpot, pocket
 from hwsched.fitting.lead import with_cable
 from hwsched.fitting.ways import Point
 from hwsched.rules import limits_of
@@ -15,6 +14,7 @@ from hwsched.rules.holes.pocket_length import RULE as POCKET_LENGTH
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import leaf_name, lock_part, stile_mm
 from hwsched.rules.wording import length
+from hwsched.values import Case, Fit, Hole, Leaf, Part, Placement
 
 
 def pockets(

@@ -3,8 +3,7 @@
 from dataclasses import dataclass
 from typing import Final
 
-from hwsched.calc.placement import KeepOut
-from hwsched.cases import Case, Fit, Leaf
+from hwsched.calc.opening.placement import KeepOut
 from hwsched.rules import Rule, limits_of
 from hwsched.rules.clearances import swept
 from hwsched.rules.footprints import footprints, stop_bands
@@ -19,6 +18,7 @@ from hwsched.rules.placement import (
     thumb_turn_clear,
     trim_clear,
 )
+from hwsched.values import Case, Fit, Leaf
 
 _GUARDS: Final = (
     trim_clear,

@@ -3,13 +3,13 @@
 import itertools
 from math import dist
 
-from hwsched.calc.cable import route
-from hwsched.cases import CablePath, Case, Fit, Part
+from hwsched.calc.opening.cable import route
 from hwsched.fitting.candidate import chosen_by, fitted, offered, with_parts, worth
 from hwsched.fitting.ways import Point
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import lock_part
 from hwsched.rules.wording import length
+from hwsched.values import CablePath, Case, Fit, Part
 
 _APART_MM = 1e-6
 

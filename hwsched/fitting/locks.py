@@ -7,9 +7,8 @@ from collections import Counter
 from dataclasses import dataclass, replace
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.stack import StackCollar, StackCylinder, StackFit, StackMiss, StackRing, cylinder_stack
-from hwsched.calc.tailpiece import tailpiece
-from hwsched.cases import Case, Fit, FittedPart, Item, Leaf, Part, Role, Stack
+from hwsched.calc.opening.stack import StackCollar, StackCylinder, StackFit, StackMiss, StackRing, cylinder_stack
+from hwsched.calc.opening.tailpiece import tailpiece
 from hwsched.fitting.candidate import (
     Judged,
     chosen_by,
@@ -26,6 +25,7 @@ from hwsched.rules.lock_and_cylinder.cylinder_flush import RULE as CYLINDER_FLUS
 from hwsched.rules.lock_and_cylinder.tail_reach import RULE as TAIL_REACH
 from hwsched.rules.reading import KIND_OF_FORM, LOCK_ROLES, lock_form, lock_item, lock_leaf
 from hwsched.rules.wording import length
+from hwsched.values import Case, Fit, FittedPart, Item, Leaf, Part, Role, Stack
 
 _ROLES: dict[str, Role] = {
     "mortise-cylinder": "cylinder",

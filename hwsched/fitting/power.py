@@ -2,11 +2,10 @@
 
 from dataclasses import replace
 
-from hwsched.calc.battery import Battery, Drain, life_by_weekday
 from hwsched.calc.calculator import InputError
-from hwsched.calc.cells import cold_share
-from hwsched.calc.conductor import conductor, drop_v
-from hwsched.cases import BatteryLife, Case, Fit, FittedPart, Part, Role
+from hwsched.calc.power.battery import Battery, Drain, life_by_weekday
+from hwsched.calc.power.cells import cold_share
+from hwsched.calc.power.conductor import conductor, drop_v
 from hwsched.fitting.candidate import Judged, by_hand, cheapest, chosen_by, fitted, judged, offered, with_parts, worth
 from hwsched.rules import judge, limits_of
 from hwsched.rules.power.busy_on_supply import RULE as BUSY_ON_SUPPLY
@@ -14,6 +13,7 @@ from hwsched.rules.power.busy_on_supply import electric_release
 from hwsched.rules.power.supply_drop import RULE as SUPPLY_DROP
 from hwsched.rules.power.supply_share import RULE as SUPPLY_SHARE
 from hwsched.rules.reading import carries_power, in_role, leafless, rated, shared_supply, unit_part
+from hwsched.values import BatteryLife, Case, Fit, FittedPart, Part, Role
 
 _WASTE = 1.1
 """Allowance on a measured run; common practice."""

@@ -3,9 +3,8 @@
 from dataclasses import replace
 from typing import get_args
 
-from hwsched.calc.bored_prep import PrepFound, PrepWork, bored_prep
 from hwsched.calc.calculator import InputError
-from hwsched.cases import Case, Fit, FittedPart, Hole, Part, Role
+from hwsched.calc.opening.bored_prep import PrepFound, PrepWork, bored_prep
 from hwsched.fitting.candidate import cheapest, chosen_by, fitted, offered, with_parts
 from hwsched.fitting.fastening import bolt_holes, lock_bolts, pilots
 from hwsched.rules import limits_of
@@ -13,6 +12,7 @@ from hwsched.rules.lock_and_cylinder.bored_preparation import RULE as BORED_PREP
 from hwsched.rules.lock_and_cylinder.bored_preparation import wanted_prep
 from hwsched.rules.practice import consumables, credentials, distance_mm
 from hwsched.rules.reading import leaf_name, lock_item, lock_leaf, lock_part, unit_part
+from hwsched.values import Case, Fit, FittedPart, Hole, Part, Role
 
 _TOOL_SLACK_MM = 0.15
 """How far a bit may be off a hole's size; number drills lie between the sixty-fourths."""

@@ -9,7 +9,7 @@ from contextlib import suppress
 from dataclasses import dataclass, replace
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.placement import (
+from hwsched.calc.opening.placement import (
     KeepOut,
     Pattern,
     Place,
@@ -19,7 +19,6 @@ from hwsched.calc.placement import (
     nearest_clearance,
     place,
 )
-from hwsched.cases import Alternative, Case, Fit, Leaf, Part, Placed, Placement
 from hwsched.fitting.keepouts import surroundings
 from hwsched.fitting.lead import with_lead
 from hwsched.fitting.ways import Way, holes_of, run_points, ways
@@ -29,6 +28,7 @@ from hwsched.rules.housing import window_of
 from hwsched.rules.placement.plate_on_stile import RULE as PLATE_ON_STILE
 from hwsched.rules.placement.plate_within_leaf import RULE as PLATE_WITHIN_LEAF
 from hwsched.rules.reading import leaf_name, stile_mm
+from hwsched.values import Alternative, Case, Fit, Leaf, Part, Placed, Placement
 
 FACE = "secured"
 _NEIGHBOURS = 6

@@ -1,10 +1,10 @@
-"""The work that a fit asks for, as tasks of the labour table. What a task takes stands in `hwsched.calc.labour`."""
+"""The work that a fit asks for, as tasks of the labour table; `hwsched.calc.project.labour` says what a task takes."""
 
 from collections import Counter
 
-from hwsched.calc.labour import Task
-from hwsched.cases import Case, Fit
+from hwsched.calc.project.labour import Task
 from hwsched.rules.reading import in_role, leafless, lock_form, lock_leaf
+from hwsched.values import Case, Fit
 
 _MOUNTED = {"secured": "mount-unit-surface", "key": "mount-unit-surface", "edge": "mount-unit-edge"}
 

@@ -6,7 +6,6 @@ Whether a candidate will do is said by the rules of the slot; where it can stand
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from hwsched.cases import Case, Fit, Part, Refusal
 from hwsched.fitting.at_wall import at_wall
 from hwsched.fitting.candidate import (
     Judged,
@@ -27,6 +26,7 @@ from hwsched.rules.cavity import cavity
 from hwsched.rules.placement.unit_place_known import RULE as UNIT_PLACE_KNOWN
 from hwsched.rules.reading import leaf_span_mm, leafless, lock_leaf
 from hwsched.rules.wording import length
+from hwsched.values import Case, Fit, Part, Refusal
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,16 +7,16 @@ from dataclasses import dataclass, replace
 from math import atan, cos, degrees, radians, tan
 from typing import Final, Literal
 
-from hwsched.calc.bore import Box, LeafSize, bore
 from hwsched.calc.calculator import InputError
-from hwsched.calc.channel import ChannelCase, channel
-from hwsched.calc.placement import Rect
-from hwsched.cases import Case, Fit, Hole, Leaf
+from hwsched.calc.opening.bore import Box, LeafSize, bore
+from hwsched.calc.opening.channel import ChannelCase, channel
+from hwsched.calc.opening.placement import Rect
 from hwsched.rules.bores import as_bore
 from hwsched.rules.cavity import Cavity, existing_hole_top, way_kinds
 from hwsched.rules.footprints import footprints
 from hwsched.rules.practice import LeadHole, angle_deg, distance_mm, lead_hole
 from hwsched.rules.reading import SKINNED, leaf_name, lock_item, lock_part
+from hwsched.values import Case, Fit, Hole, Leaf
 
 STRAIGHT: Final = "straight"
 ABOVE: Final = "above"

@@ -4,9 +4,9 @@ from typing import Final
 
 from sqlalchemy import Connection, select
 
-from hwsched.cases import Catalogue
 from hwsched.model.queries import latest_change, read_catalogue
 from hwsched.model.tables import CHANGE_ENTRY, KIT_CONTENT, PART
+from hwsched.values import Catalogue
 
 WRITING: Final = "hwsched_writing"
 """Execution option of a connection whose transaction writes."""

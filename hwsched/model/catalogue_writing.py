@@ -5,9 +5,9 @@ from typing import Any
 
 from sqlalchemy import select
 
-from hwsched.cases import Part
 from hwsched.model.journal import Change
 from hwsched.model.tables import KIT_CONTENT, PART
+from hwsched.values import Part
 
 
 def part_row(part: Part) -> dict[str, Any]:

@@ -13,8 +13,8 @@ from functools import cache
 from operator import attrgetter
 from typing import Any, Final, Literal, Union, cast, get_args, get_origin, get_type_hints
 
-from hwsched.cases import Fit
 from hwsched.quantities.money import MoneyError, decimal_text, exact_decimal
+from hwsched.values import Fit
 
 _Convert = Callable[[Any], Any]
 

@@ -1,6 +1,6 @@
 """The rows of lock points follow from leaves and existing items by themselves, at the end of every change set.
 
-Here belongs bringing the rows in step; which locks are points is said in `hwsched.cases.lock_points`. An undo or redo
+Here belongs bringing the rows in step; which locks are points is said in `hwsched.values.lock_points`. An undo or redo
 brings back the rows as they were; where that would leave them out of step with leaves and items, it is refused.
 """
 
@@ -10,11 +10,11 @@ from typing import TYPE_CHECKING, Any, Final
 
 from sqlalchemy import Connection, or_, select
 
-from hwsched.cases.facts import Item, Leaf
-from hwsched.cases.lock_points import LOCK_KINDS, lock_items, lock_points
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, NotUndoableError
 from hwsched.model.tables import ASSIGNED_PART, ITEM_TABLE, LEAF_TABLE, LOCK_POINT, OPENING_TABLE
+from hwsched.values.facts import Item, Leaf
+from hwsched.values.lock_points import LOCK_KINDS, lock_items, lock_points
 
 if TYPE_CHECKING:
     from hwsched.model.journal import Change

@@ -5,9 +5,9 @@ from typing import Any, Final
 
 from sqlalchemy import Connection, select
 
-from hwsched.cases.power import Circuit, PowerFacts, Route, Run, Supply
 from hwsched.model.queries import natural
 from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, ROUTE, RUN_TABLE, SUPPLY_TABLE
+from hwsched.values.power import Circuit, PowerFacts, Route, Run, Supply
 
 _OF_LEVEL: Final = ("building", "level", "level_m")
 _SUPPLY: Final = [field.name for field in fields(Supply) if field.name not in _OF_LEVEL]

@@ -10,24 +10,6 @@ from typing import Any, Final
 
 from sqlalchemy import Connection, Select, func, select
 
-from hwsched.cases import (
-    Case,
-    Catalogue,
-    Chosen,
-    Feed,
-    Fit,
-    Item,
-    Leaf,
-    LockPoint,
-    Opening,
-    Part,
-    Placed,
-    PointFit,
-    Settings,
-)
-from hwsched.cases.facts_read import FactsRead
-from hwsched.cases.lock_points import lock_points, with_beside
-from hwsched.cases.terms import CostTerms
 from hwsched.fingerprint import Engine
 from hwsched.model.bulk import among
 from hwsched.model.columns import json_text
@@ -58,6 +40,24 @@ from hwsched.model.tables import (
     SUPPLY_TABLE,
 )
 from hwsched.quantities.money import exact_decimal
+from hwsched.values import (
+    Case,
+    Catalogue,
+    Chosen,
+    Feed,
+    Fit,
+    Item,
+    Leaf,
+    LockPoint,
+    Opening,
+    Part,
+    Placed,
+    PointFit,
+    Settings,
+)
+from hwsched.values.facts_read import FactsRead
+from hwsched.values.lock_points import lock_points, with_beside
+from hwsched.values.terms import CostTerms
 
 _OPENING_FACTS: Final = [f.name for f in fields(Opening) if f.name not in ("building", "level")]
 _PART_FACTS: Final = [f.name for f in fields(Part) if f.name not in ("stock", "preferred")]

@@ -5,9 +5,9 @@ from datetime import date
 
 from sqlalchemy import Connection, select
 
-from hwsched.cases.record import Packet, Waiver
 from hwsched.model.bulk import among
 from hwsched.model.tables import ISSUED_PACKET, WAIVER
+from hwsched.values.record import Packet, Waiver
 
 
 def read_waivers(connection: Connection) -> list[Waiver]:

@@ -1,8 +1,8 @@
 """Roles of the people at work, and which verbs each role may do.
 
 Here belong the table and its judgement; it is asked in one place, where a change set is begun. Adding and removing
-people stands in `hwsched.operations.people`. A name is taken at its word: passwords are a matter of the office's
-database.
+people stands in `hwsched.operations.project.people`. A name is taken at its word: passwords are a matter of the
+office's database.
 """
 
 from collections.abc import Mapping

@@ -1,7 +1,7 @@
 """Money: exact decimal amounts, each in its currency, and what one currency is worth in another.
 
 Here belongs all that is exact: taking a number as it is written, adding and multiplying without rounding, rounding for
-print, writing an amount so that it is read back the same. Terms, discounts and labour stand in `hwsched.calc.cost`.
+print, writing an amount so that it is read back the same. Terms, discounts, labour: `hwsched.calc.parts.cost`.
 
 How nothing is rounded: every number is taken as the decimal number that is written (a float by its shortest text, so
 0.1 is one tenth) and is added and multiplied as `Decimal` in a context that raises an error rather than round.

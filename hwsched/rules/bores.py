@@ -2,9 +2,9 @@
 
 from math import radians, sqrt, tan
 
-from hwsched.calc.bore import BoreCase, Box, LeafSize, Rod, Vector
-from hwsched.cases import Fit, Hole
+from hwsched.calc.opening.bore import BoreCase, Box, LeafSize, Rod, Vector
 from hwsched.rules.clearances import ON_FACE
+from hwsched.values import Fit, Hole
 
 
 def angled(fit: Fit) -> list[Hole]:

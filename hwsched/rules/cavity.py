@@ -6,10 +6,10 @@ it is drilled by the fitting.
 
 from dataclasses import dataclass
 
-from hwsched.calc.bore import Box, Rod
-from hwsched.cases import Case, Fit, Item, Leaf, Part
+from hwsched.calc.opening.bore import Box, Rod
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import SKINNED, SOLID, lock_form, lock_item, lock_leaf, lock_part
+from hwsched.values import Case, Fit, Item, Leaf, Part
 
 _SLIVER_MM = 3.0
 """Half width of the box laid into a round bore: narrow, so that it keeps nearly the bore's whole height."""

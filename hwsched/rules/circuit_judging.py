@@ -2,12 +2,12 @@
 
 from collections.abc import Mapping
 
-from hwsched.cases import Case, Finding, Settings
-from hwsched.cases.power import PowerFinding, WorkedSupply
 from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict
 from hwsched.rules.circuits import CIRCUIT_RULES
 from hwsched.rules.judging import RuleError, limits_of, severity_of
 from hwsched.rules.rule import DEFERS
+from hwsched.values import Case, Finding, Settings
+from hwsched.values.power import PowerFinding, WorkedSupply
 
 
 def judge_supply(worked: WorkedSupply, cases: Mapping[str, Case], settings: Settings) -> tuple[PowerFinding, ...]:

@@ -7,9 +7,9 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from types import MappingProxyType
 
-from hwsched.cases import Case, Discipline, Severity
-from hwsched.cases.power import Problem, WorkedCircuit, WorkedSupply
 from hwsched.rules.rule import Limit, Limits, Verdict
+from hwsched.values import Case, Discipline, Severity
+from hwsched.values.power import Problem, WorkedCircuit, WorkedSupply
 
 Cases = Mapping[str, Case]
 """The openings that are fed, by identifier."""

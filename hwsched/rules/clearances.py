@@ -4,13 +4,13 @@ from collections.abc import Iterable, Sequence
 from math import radians, sin
 from typing import Final
 
-from hwsched.calc.placement import Rect
-from hwsched.cases import Case, Fit
+from hwsched.calc.opening.placement import Rect
 from hwsched.rules.footprints import Footprint, footprints
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import length, unknown
+from hwsched.values import Case, Fit
 
 TOUCH_MM: Final = 1e-6
 """Distances short by less than this are kept."""

@@ -1,9 +1,9 @@
 """The lock edge of the leaf as a line: what stands in it, and what is left clear for an in-edge unit."""
 
-from hwsched.calc.pocket import EdgeItem
-from hwsched.cases import Case, Item
+from hwsched.calc.opening.pocket import EdgeItem
 from hwsched.rules.footprints import face_of
 from hwsched.rules.reading import beside_here, leaf_span_mm, lock_item, lock_leaf, on_leaf, remains
+from hwsched.values import Case, Item
 
 _EDGE_KINDS = ("flush-bolt", "deadbolt", "lock")
 """Items that take up the edge even where the survey names their faces."""

@@ -8,8 +8,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import Final
 
-from hwsched.calc.placement import Rect
-from hwsched.cases import Case, Fit, Item, Leaf, LockPoint
+from hwsched.calc.opening.placement import Rect
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import (
     KIND_OF_FORM,
@@ -26,6 +25,7 @@ from hwsched.rules.reading import (
     stop_side,
     unit_part,
 )
+from hwsched.values import Case, Fit, Item, Leaf, LockPoint
 
 _ELSEWHERE: Final = {"hinge": "edge", "strike": "frame", "electric-strike": "frame", "electromagnetic-lock": "frame"}
 """Where items stand by their nature while the survey does not say."""

@@ -1,7 +1,7 @@
 """What a surface unit covers on its face."""
 
-from hwsched.calc.placement import Rect
-from hwsched.cases import Part, Placement
+from hwsched.calc.opening.placement import Rect
+from hwsched.values import Part, Placement
 
 
 def window_of(unit: Part) -> Rect | None:

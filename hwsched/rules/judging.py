@@ -9,11 +9,11 @@ from dataclasses import replace
 from typing import Final
 
 from hwsched import rules
-from hwsched.cases import SEVERITIES, Case, Finding, Fit, LockPoint, Settings, Severity
 from hwsched.rules.circuit_rule import CircuitRule
+from hwsched.rules.impossible_facts import trusted
 from hwsched.rules.record_rule import RecordRule
 from hwsched.rules.rule import DEFERS, Rule, Verdict
-from hwsched.rules.trusted import trusted
+from hwsched.values import SEVERITIES, Case, Finding, Fit, LockPoint, Settings, Severity
 
 
 class RuleError(Exception):

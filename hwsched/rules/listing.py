@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable, Sequence
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.reading import entry, rated
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import unknown
+from hwsched.values import Case, Fit
 
 
 def judge_listed(case: Case, fit: Fit, roles: Sequence[str]) -> Iterable[Verdict]:

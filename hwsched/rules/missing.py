@@ -3,8 +3,8 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from hwsched.cases import Finding, Fit
 from hwsched.rules.wording import label_of
+from hwsched.values import Finding, Fit
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,10 +2,10 @@
 
 from collections.abc import Mapping
 
-from hwsched.cases import DISCIPLINES
 from hwsched.rules.circuit_rule import CircuitRule
 from hwsched.rules.record_rule import RecordRule
 from hwsched.rules.rule import Rule
+from hwsched.values import DISCIPLINES
 
 _JUDGES = {
     Rule: "each opening and its fit",

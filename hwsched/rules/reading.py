@@ -6,10 +6,10 @@ Here belong answers that several rules and the fitting share. What follows from 
 from dataclasses import replace
 from typing import Final
 
-from hwsched.cases import Beside, Case, Fit, FittedPart, Item, Leaf, Part
-from hwsched.cases import lock_points as points
-from hwsched.cases.lock_points import leaf_name as leaf_name
-from hwsched.cases.lock_points import on_leaf as on_leaf
+from hwsched.values import Beside, Case, Fit, FittedPart, Item, Leaf, Part
+from hwsched.values import lock_points as points
+from hwsched.values.lock_points import leaf_name as leaf_name
+from hwsched.values.lock_points import on_leaf as on_leaf
 
 LEAFLESS: Final = ("lift", "turnstile")
 """Forms of opening that have a reader and no leaf."""

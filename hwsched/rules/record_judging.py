@@ -1,11 +1,11 @@
 """Runs the rules of records, and turns what they say into findings."""
 
-from hwsched.cases import Finding, Settings
-from hwsched.cases.record import Record
 from hwsched.rules.judging import RuleError, severity_of
 from hwsched.rules.record_rule import RecordRule
 from hwsched.rules.records import RECORD_RULES
 from hwsched.rules.rule import Verdict
+from hwsched.values import Finding, Settings
+from hwsched.values.record import Record
 
 
 def judge_record(record: Record, settings: Settings) -> tuple[Finding, ...]:

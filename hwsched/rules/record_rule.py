@@ -4,9 +4,9 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from types import MappingProxyType
 
-from hwsched.cases import Discipline, Severity
-from hwsched.cases.record import Record
 from hwsched.rules.rule import Limit, Verdict
+from hwsched.values import Discipline, Severity
+from hwsched.values.record import Record
 
 RecordJudge = Callable[[Record], Iterable[Verdict]]
 

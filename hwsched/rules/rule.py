@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Final, Literal
 
-from hwsched.cases import Case, Discipline, Fit, Severity
+from hwsched.values import Case, Discipline, Fit, Severity
 
 Slot = Literal["lock", "unit", "power", "whole"]
 """When a rule can speak while a fit is built: once the lock or cylinder with its cam, collar and rings is chosen; once

@@ -1,16 +1,16 @@
 """Which facts a rule looks at: it is run over a case that writes down what is read of it.
 
-What the rules say is theirs, the watching stands in `hwsched.cases.watching`.
+What the rules say is theirs, the watching stands in `hwsched.values.watching`.
 """
 
 from dataclasses import dataclass
 from typing import Any
 
-from hwsched.cases import Case, Fit
-from hwsched.cases.watching import ITEM, LEAF, OPENING, Watch
+from hwsched.rules.impossible_facts import trusted
 from hwsched.rules.judging import judge
 from hwsched.rules.rule import Rule, Verdict
-from hwsched.rules.trusted import trusted
+from hwsched.values import Case, Fit
+from hwsched.values.watching import ITEM, LEAF, OPENING, Watch
 
 
 @dataclass(frozen=True, slots=True)

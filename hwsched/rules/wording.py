@@ -3,10 +3,10 @@
 from functools import cache
 from typing import Final
 
-from hwsched.cases import Case
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.rules.rule import Verdict
 from hwsched.survey import ENTITIES
+from hwsched.values import Case
 
 _NAMES: Final = {"opening": "opening", "leaf": "leaf", "existing_item": "existing item"}
 

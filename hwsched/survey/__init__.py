@@ -1,6 +1,6 @@
 """What a survey records: the declared facts of an opening, its leaves and its existing items.
 
-Tables, sheets, forms and completeness rules follow from these declarations; values stand in `hwsched.cases.facts`.
+Tables, sheets, forms and completeness rules follow from these declarations; values stand in `hwsched.values.facts`.
 """
 
 from hwsched.survey.entity import Entity

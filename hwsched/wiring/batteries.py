@@ -5,12 +5,12 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
-from hwsched.calc.battery import Battery, Drain, change_on, life_by_weekday
 from hwsched.calc.calculator import InputError
-from hwsched.calc.cells import capacity_share
+from hwsched.calc.power.battery import Battery, Drain, change_on, life_by_weekday
+from hwsched.calc.power.cells import capacity_share
 from hwsched.calc.tables import rows
-from hwsched.cases import Case, Fit
 from hwsched.rules.reading import in_role, unit_part
+from hwsched.values import Case, Fit
 
 STATED_AT_C: Final = 20.0
 """Temperature for which capacities of cells are stated (IEC 60086) [degC]."""
@@ -52,7 +52,7 @@ def dues(openings: Iterable[tuple[Case, Fit | None]]) -> tuple[Due, ...]:
     Notes
     -----
     Day by day from the installation date, working days and days off apart; the shelf life of the cell's chemistry ends
-    it where that comes first. Source of each value: `hwsched.calc.battery` and the tables that it reads.
+    it where that comes first. Source of each value: `hwsched.calc.power.battery` and the tables that it reads.
     """
     found = [due for case, fit in openings if fit is not None and fit.power == "battery" and (due := _due(case, fit))]
     return tuple(sorted(found, key=lambda due: (due.days is None, due.days or 0.0, due.mark)))

@@ -5,20 +5,20 @@ from dataclasses import dataclass, replace
 from math import fsum
 from typing import Final
 
-from hwsched.calc import circuit_states, circuit_tree
 from hwsched.calc.calculator import InputError
-from hwsched.calc.power_limits import class_2_limit
-from hwsched.calc.supply_practice import limiter_a, worst_inrush_a
-from hwsched.cases import Catalogue, Part, Settings
-from hwsched.cases.power import Circuit, Device, Problem, Run, Supply, WorkedCircuit, WorkedNode, WorkedRun
+from hwsched.calc.power import circuit_states, circuit_tree
+from hwsched.calc.power.power_limits import class_2_limit
+from hwsched.calc.power.supply_practice import limiter_a, worst_inrush_a
 from hwsched.rules.circuits.circuit_limiter import RULE as CIRCUIT_LIMITER
 from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
 from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY
 from hwsched.rules.judging import limits_of
+from hwsched.values import Catalogue, Part, Settings
+from hwsched.values.power import Circuit, Device, Problem, Run, Supply, WorkedCircuit, WorkedNode, WorkedRun
+from hwsched.wiring.connected_opening import Fed
+from hwsched.wiring.cures import Solved, mends
 from hwsched.wiring.devices import amps, on_leaf, unsuited
-from hwsched.wiring.fed import Fed
 from hwsched.wiring.leaf_nodes import leaf_node, leaf_words, opening_of
-from hwsched.wiring.mending import Solved, mends
 
 SUPPLY: Final = circuit_tree.SUPPLY
 _MOST_MENDED: Final = 3

@@ -1,12 +1,12 @@
 """What supplies cost with their batteries, wire and the work of laying them, by building."""
 
-from hwsched.calc.cost import Cost, Job, exact
-from hwsched.calc.labour import Task, labour
-from hwsched.cases import Catalogue
-from hwsched.cases.power import WorkedSupply
-from hwsched.cases.terms import CostTerms
+from hwsched.calc.parts.cost import Cost, Job, exact
+from hwsched.calc.project.labour import Task, labour
 from hwsched.fitting.costing import cost_in, hours_of, line_of, terms_of
 from hwsched.quantities.money import product
+from hwsched.values import Catalogue
+from hwsched.values.power import WorkedSupply
+from hwsched.values.terms import CostTerms
 from hwsched.wiring.take_off import WASTE, wire_lines
 
 

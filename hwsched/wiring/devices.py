@@ -2,12 +2,12 @@
 
 from dataclasses import replace
 
-from hwsched.calc.supply_practice import mismatch, operating_window_v
-from hwsched.calc.suppression import suppressor_for
-from hwsched.cases import Case, Fit, Part
-from hwsched.cases.power import Device, Problem
+from hwsched.calc.power.supply_practice import mismatch, operating_window_v
+from hwsched.calc.power.suppression import suppressor_for
 from hwsched.rules.reading import entry, part_fact
-from hwsched.wiring.fed import Fed
+from hwsched.values import Case, Fit, Part
+from hwsched.values.power import Device, Problem
+from hwsched.wiring.connected_opening import Fed
 
 _COILS = {
     "electric-strike": "electric-strike",

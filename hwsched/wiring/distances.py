@@ -2,9 +2,9 @@
 
 from collections.abc import Mapping
 
-from hwsched.calc.cable_distance import Distance, Place, route_distance
-from hwsched.cases import Opening
-from hwsched.cases.power import Route, Supply
+from hwsched.calc.power.cable_distance import Distance, Place, route_distance
+from hwsched.values import Opening
+from hwsched.values.power import Route, Supply
 
 Heights = Mapping[tuple[str | None, str | None], float | None]
 """Height of each level's floor [m], by building and level."""

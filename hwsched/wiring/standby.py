@@ -3,13 +3,13 @@
 from collections.abc import Mapping
 from math import fsum
 
-from hwsched.calc import standby as sizing_of
-from hwsched.calc.supply_practice import duty_equivalent_a
+from hwsched.calc.power import standby as sizing_of
+from hwsched.calc.power.supply_practice import duty_equivalent_a
 from hwsched.calc.tables import rows
-from hwsched.cases import Case, Catalogue, Settings
-from hwsched.cases.power import Standby, WorkedSupply
 from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY
 from hwsched.rules.judging import limits_of
+from hwsched.values import Case, Catalogue, Settings
+from hwsched.values.power import Standby, WorkedSupply
 from hwsched.wiring.devices import amps
 
 
@@ -21,7 +21,7 @@ def work_standby(
     Notes
     -----
     Load: what is drawn at rest, and operations by their charge (current, time and number a day). Capacity: sum of
-    current and time, by margin, ageing and temperature; source of each in `hwsched.calc.standby`.
+    current and time, by margin, ageing and temperature; source of each in `hwsched.calc.power.standby`.
     """
     supply = worked.supply
     if not supply.standby_hours or worked.holding_a is None or worked.output_v is None:

@@ -4,8 +4,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from math import ceil
 
-from hwsched.cases import Catalogue
-from hwsched.cases.power import WorkedRun, WorkedSupply
+from hwsched.values import Catalogue
+from hwsched.values.power import WorkedRun, WorkedSupply
 
 WASTE = 1.1
 """Allowance on measured and estimated runs; common practice."""

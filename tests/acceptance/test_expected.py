@@ -19,7 +19,7 @@ from pathlib import Path
 import pytest
 
 from hwsched.model.project import open_project
-from hwsched.operations.checking import check_openings
+from hwsched.operations.findings.checking import check_openings
 
 HAND_MM = 0.01
 """The hand rounds places to a hundredth."""

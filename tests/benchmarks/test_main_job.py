@@ -10,16 +10,16 @@ from decimal import Decimal
 import pytest
 from openpyxl import load_workbook
 
-from hwsched.cases import Catalogue
-from hwsched.exchange.survey_book import SurveyOptions
+from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.fitting import alternatives, fit
 from hwsched.model.project import create_project
-from hwsched.operations.catalogue_import import import_catalogue
-from hwsched.operations.checking import Checker, check_openings, look_again
-from hwsched.operations.editing import edit_facts
-from hwsched.operations.fitting_openings import fit_openings
-from hwsched.operations.survey_import import import_survey
+from hwsched.operations.findings.checking import Checker, check_openings, look_again
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.parts.catalogue_import import import_catalogue
+from hwsched.operations.survey.editing import edit_facts
+from hwsched.operations.survey.survey_import import import_survey
 from hwsched.paths import SAMPLE
+from hwsched.values import Catalogue
 from tests.benchmarks.survey_workbook import write_survey
 
 pytestmark = pytest.mark.bench

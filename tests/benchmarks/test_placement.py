@@ -5,8 +5,8 @@ import time
 
 import pytest
 
-from hwsched.calc.placement import PLACEMENT
-from hwsched.cli.calc import answers
+from hwsched.calc.opening.placement import PLACEMENT
+from hwsched.cli.project.calc import answers
 
 pytestmark = pytest.mark.bench
 

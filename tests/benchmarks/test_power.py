@@ -13,14 +13,14 @@ import numpy as np
 import openpyxl
 import pytest
 
-from hwsched.calc.battery import Battery, Drain, life_by_weekday
-from hwsched.calc.circuit_states import Device, Source, states
-from hwsched.calc.circuit_tree import Run, network
-from hwsched.calc.siting import Demand, Problem, SupplyPlace, site
-from hwsched.cases import Case, Catalogue, Feed, Fit, FittedPart, Opening, Settings
-from hwsched.cases import power as laid
-from hwsched.exchange.catalogue_book import read_catalogue
+from hwsched.calc.power.battery import Battery, Drain, life_by_weekday
+from hwsched.calc.power.circuit_states import Device, Source, states
+from hwsched.calc.power.circuit_tree import Run, network
+from hwsched.calc.power.siting import Demand, Problem, SupplyPlace, site
+from hwsched.exchange.parts.catalogue_book import read_catalogue
 from hwsched.paths import SAMPLE
+from hwsched.values import Case, Catalogue, Feed, Fit, FittedPart, Opening, Settings
+from hwsched.values import power as laid
 from hwsched.wiring import Fed, work_out
 from hwsched.wiring.batteries import dues
 from tests.benchmarks.survey_workbook import write_survey

@@ -13,7 +13,7 @@ from hwsched.model.history import history
 from hwsched.model.project import create_project
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.model.watching import Watch
-from hwsched.operations.editing import add_opening
+from hwsched.operations.survey.editing import add_opening
 from tests.model.backends import postgres_url
 
 __all__ = ["postgres_url"]
@@ -31,7 +31,7 @@ from hwsched.model.history import newest
 from hwsched.model.project import open_project
 from hwsched.model.queries import opening_ids
 from hwsched.model.tables import OPENING_TABLE
-from hwsched.operations.editing import edit_facts
+from hwsched.operations.survey.editing import edit_facts
 from sqlalchemy import select
 
 url, who, seconds, rate = sys.argv[1], sys.argv[2], float(sys.argv[3]), float(sys.argv[4])

@@ -9,11 +9,11 @@ import pytest
 import hwsched.catalogue as package
 from hwsched.attributes import normal
 from hwsched.attributes.values import choice_words
-from hwsched.cases import Part
 from hwsched.catalogue import KINDS, PartKind, kind_of
 from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
 from hwsched.survey.item import CAM_FORMS
 from hwsched.survey.leaf import MATERIALS
+from hwsched.values import Part
 
 NOT_KINDS = {"kind", "traits", "validation"}
 SUFFIX = {

@@ -212,7 +212,7 @@ EARLY = [
     "sqlalchemy",
     "hwsched.model.project",
     "numpy",
-    "hwsched.operations.checking",
+    "hwsched.operations.findings.checking",
 ]
 
 
@@ -288,7 +288,7 @@ def test_a_failure_inside_the_program_is_6_with_a_report_that_can_be_sent(tmp_pa
     (report,) = (tmp_path / "log" / "reports").iterdir()
     assert str(report) in done.stderr
     text = report.read_text()
-    for word in ("KeyError", "cli/check.py", "Python", "SQLAlchemy", "hwsched"):
+    for word in ("KeyError", "cli/findings/check.py", "Python", "SQLAlchemy", "hwsched"):
         assert word in text
     assert "M004-of-a-person" not in text
     assert "sample.hwsched" not in text
@@ -307,7 +307,7 @@ def test_what_was_written_before_a_failure_is_said(sample_file):
         "import sys\n"
         "from hwsched.operations import fitting_openings\n"
         "from hwsched.model.errors import ChangeError\n"
-        "from hwsched.operations.settings import set_settings\n"
+        "from hwsched.operations.project.settings import set_settings\n"
         "def refuse(project, *_, **__):\n"
         "    set_settings(project, who='t', prefer='holes')\n"
         "    raise ChangeError('no fit today')\n"
@@ -360,7 +360,7 @@ def test_a_password_is_neither_shown_nor_logged(address, tmp_path):
 
 def test_names_do_not_steer_the_terminal(tmp_path):
     from hwsched.model.project import create_project
-    from hwsched.operations.editing import add_opening
+    from hwsched.operations.survey.editing import add_opening
 
     red, turned = "\x1b[31mred", "A\u202e101"
     with create_project(tmp_path / "p.hwsched", f"Yard {red}") as project:

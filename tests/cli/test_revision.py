@@ -7,7 +7,7 @@ import pytest
 from hwsched.cli.command import run
 from hwsched.model.project import open_project
 from hwsched.model.queries import opening_ids
-from hwsched.operations.editing import edit_facts
+from hwsched.operations.survey.editing import edit_facts
 from tests.operations.exact import small
 
 

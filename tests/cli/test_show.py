@@ -6,11 +6,11 @@ from math import cos, isclose, radians, sqrt, tan
 import pytest
 from jsonschema import Draft202012Validator
 
-from hwsched.cases import Catalogue, Hole, Leaf, Opening
-from hwsched.cases.case import Case
-from hwsched.cases.fit import Placement
 from hwsched.cli.command import run
-from hwsched.operations.showing import hole_record, show_schema
+from hwsched.operations.opening.showing import hole_record, show_schema
+from hwsched.values import Catalogue, Hole, Leaf, Opening
+from hwsched.values.fit import Placement
+from hwsched.values.opening_input import Case
 
 
 @pytest.fixture

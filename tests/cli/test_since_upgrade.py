@@ -6,7 +6,7 @@ import pytest
 from pypdf import PdfReader
 
 from hwsched.cli.command import run
-from tests.operations.test_since_upgrade import older_yard
+from tests.operations.opening.test_since_upgrade import older_yard
 
 SENTENCE = "Worked out by an earlier version: 14 openings may differ; hwsched fit PROJECT --since-upgrade --preview"
 

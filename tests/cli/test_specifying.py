@@ -8,9 +8,9 @@ import pytest
 from pypdf import PdfReader
 
 from hwsched.cli.command import run
-from hwsched.documents.cost_estimate import totals
+from hwsched.documents.parts.cost_estimate import totals
 from hwsched.model.project import open_project
-from hwsched.operations.viewing import project_view
+from hwsched.operations.release.project_view import project_view
 from hwsched.rules import RULEBOOK
 from hwsched.rules.page import page_of
 from tests.model.states import state

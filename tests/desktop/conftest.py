@@ -9,7 +9,7 @@ from shiboken6 import isValid
 
 from hwsched.desktop import watching
 from hwsched.desktop.jobs import Jobs
-from hwsched.desktop.power_window import PowerWindow
+from hwsched.desktop.power.power_window import PowerWindow
 from hwsched.desktop.window import Window
 
 

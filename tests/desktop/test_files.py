@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QFileDialog, QToolButton
 
-from hwsched.operations.attaching import attachments_of
+from hwsched.operations.release.attachments import attachments_of
 from tests.desktop.conftest import choose
 
 LEFT = Qt.MouseButton.LeftButton

@@ -5,11 +5,11 @@ from PySide6.QtCore import QDate, QPoint, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QAbstractItemView, QTreeWidgetItemIterator
 
-from hwsched.desktop.rulebook_window import RulebookWindow
-from hwsched.desktop.waivers_window import WaiversWindow
-from hwsched.desktop.why_window import WhyWindow
-from hwsched.operations.reading_settings import settings_of
-from hwsched.operations.waiving import waivers
+from hwsched.desktop.findings.rulebook_window import RulebookWindow
+from hwsched.desktop.findings.waivers_window import WaiversWindow
+from hwsched.desktop.findings.why_window import WhyWindow
+from hwsched.operations.findings.waivers import waivers
+from hwsched.operations.project.reading_settings import settings_of
 from tests.desktop.conftest import checked_of, choose, idle
 
 LEFT = Qt.MouseButton.LeftButton

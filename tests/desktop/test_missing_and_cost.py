@@ -6,10 +6,10 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog
 
-from hwsched.desktop.cost_window import CostWindow
-from hwsched.desktop.missing_window import MissingWindow
-from hwsched.desktop.print_dialog import PrintDialog
-from hwsched.operations.issuing import PRINTS
+from hwsched.desktop.parts.cost_window import CostWindow
+from hwsched.desktop.release.print_dialog import PrintDialog
+from hwsched.desktop.survey.missing_window import MissingWindow
+from hwsched.operations.release.issued_documents import PRINTS
 from tests.desktop.conftest import checked_of, choose, idle
 
 LEFT = Qt.MouseButton.LeftButton
@@ -136,7 +136,7 @@ def test_a_calendar_is_written_and_packets_are_written_down_as_out(at_work, qtbo
 
 
 def test_the_settings_hold_the_whole_rulebook_and_every_preference(at_work):
-    from hwsched.operations.settings import PREFERENCES
+    from hwsched.operations.project.settings import PREFERENCES
     from hwsched.rules import RULEBOOK
 
     at_work.ask_settings()

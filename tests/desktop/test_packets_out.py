@@ -2,11 +2,11 @@
 
 import pytest
 
-from hwsched.desktop import project_work
+from hwsched.desktop.project import project_work
 from hwsched.desktop.window import Window
 from hwsched.model.project import open_project
 from hwsched.model.record_queries import read_packets
-from hwsched.operations.issuing import issue_by_name
+from hwsched.operations.release.issued_documents import issue_by_name
 from tests.desktop.conftest import idle
 from tests.operations.exact import id_of, small
 

@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 )
 from shiboken6 import isValid
 
-from hwsched.desktop.waive_dialog import WaiveDialog
+from hwsched.desktop.findings.waive_dialog import WaiveDialog
 from hwsched.desktop.window import Window
 from hwsched.model.errors import ChangeError
 from hwsched.model.project import open_project

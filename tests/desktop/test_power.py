@@ -4,10 +4,10 @@ from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QDropEvent
 from PySide6.QtWidgets import QTreeWidgetItemIterator
 
-from hwsched.desktop.power_tree import LOOSE
-from hwsched.desktop.power_window import PowerWindow
+from hwsched.desktop.power.power_tree import LOOSE
+from hwsched.desktop.power.power_window import PowerWindow
 from hwsched.desktop.window import Window
-from hwsched.operations.powering import power_facts, power_work
+from hwsched.operations.power.power_results import power_facts, power_work
 from hwsched.paths import SAMPLE
 from tests.desktop.conftest import checked_of, idle
 

@@ -6,15 +6,15 @@ from PySide6.QtGui import QColor, QDragMoveEvent, QDropEvent, QPalette
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit
 
-from hwsched.desktop import power_window
-from hwsched.desktop.power_tree import LOOSE
-from hwsched.desktop.power_window import PowerWindow
+from hwsched.desktop.power import power_window
+from hwsched.desktop.power.power_tree import LOOSE
+from hwsched.desktop.power.power_window import PowerWindow
 from hwsched.desktop.sheet_view import SheetView
 from hwsched.desktop.window import Window
 from hwsched.drawings.drawing import Drawing, Line, Text
-from hwsched.operations.hanging import set_route
-from hwsched.operations.powering import power_facts
-from hwsched.operations.undoing import history
+from hwsched.operations.power.connecting import set_route
+from hwsched.operations.power.power_results import power_facts
+from hwsched.operations.project.history import history
 from tests.desktop.conftest import checked_of, idle
 
 LEFT = Qt.MouseButton.LeftButton

@@ -6,13 +6,13 @@ import pytest
 from openpyxl import load_workbook
 from PySide6.QtCore import Qt
 
-from hwsched.desktop.fewest_window import FewestWindow
-from hwsched.desktop.question_form import CATALOGUE, LIMIT, PART, PREFER, SWITCH
-from hwsched.desktop.what_if_window import WhatIfWindow
+from hwsched.desktop.opening.question_form import CATALOGUE, LIMIT, PART, PREFER, SWITCH
+from hwsched.desktop.opening.what_if_window import WhatIfWindow
+from hwsched.desktop.parts.fewest_window import FewestWindow
 from hwsched.model.project import open_project
-from hwsched.operations.by_hand import choose_part
-from hwsched.operations.reading_settings import settings_of
-from hwsched.operations.undoing import history
+from hwsched.operations.opening.hand_choices import choose_part
+from hwsched.operations.project.history import history
+from hwsched.operations.project.reading_settings import settings_of
 from hwsched.paths import SAMPLE
 from tests.desktop.conftest import checked_of, choose, idle
 

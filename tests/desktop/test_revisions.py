@@ -3,9 +3,9 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QInputDialog
 
-from hwsched.desktop.revisions_window import RevisionsWindow
-from hwsched.operations.editing import edit_facts
-from hwsched.operations.revisions import revisions
+from hwsched.desktop.release.revisions_window import RevisionsWindow
+from hwsched.operations.release.revisions import revisions
+from hwsched.operations.survey.editing import edit_facts
 from tests.desktop.conftest import checked_of, idle
 
 LEFT = Qt.MouseButton.LeftButton

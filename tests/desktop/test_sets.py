@@ -3,9 +3,9 @@
 import pytest
 from PySide6.QtCore import Qt
 
-from hwsched.desktop.register import COLUMNS
-from hwsched.desktop.sets_window import SetsWindow
-from hwsched.operations.hardware_sets import hardware_sets, set_named
+from hwsched.desktop.parts.sets_window import SetsWindow
+from hwsched.desktop.survey.register import COLUMNS
+from hwsched.operations.parts.hardware_sets import hardware_sets, set_named
 from tests.desktop.conftest import checked_of, choose, idle
 
 LEFT = Qt.MouseButton.LeftButton

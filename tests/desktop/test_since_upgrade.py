@@ -3,10 +3,10 @@
 import pytest
 from PySide6.QtCore import Qt
 
-from hwsched.desktop.upgrade_window import UpgradeWindow
+from hwsched.desktop.opening.upgrade_window import UpgradeWindow
 from hwsched.desktop.window import Window
 from tests.desktop.conftest import choose, idle
-from tests.operations.test_since_upgrade import BOLTS, older_yard
+from tests.operations.opening.test_since_upgrade import BOLTS, older_yard
 
 
 @pytest.fixture

@@ -13,13 +13,13 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QFileDialog
 from shiboken6 import isValid
 
+from hwsched.desktop.findings.rulebook_window import RulebookWindow
 from hwsched.desktop.jobs import Failure, Jobs
 from hwsched.desktop.last_resort import LastResort, qt_messages_logged
-from hwsched.desktop.rulebook_window import RulebookWindow
 from hwsched.desktop.trouble import FailureDialog, tell_failure
 from hwsched.model.errors import ChangeError
-from hwsched.operations.editing import add_opening, edit_facts
-from hwsched.operations.undoing import history
+from hwsched.operations.project.history import history
+from hwsched.operations.survey.editing import add_opening, edit_facts
 from tests.desktop.conftest import checked_of, idle
 
 

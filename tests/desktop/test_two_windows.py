@@ -4,15 +4,15 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLineEdit, QMessageBox
 
-from hwsched.desktop.rulebook_window import RulebookWindow
-from hwsched.desktop.sets_window import SetsWindow
+from hwsched.desktop.findings.rulebook_window import RulebookWindow
+from hwsched.desktop.parts.sets_window import SetsWindow
 from hwsched.desktop.window import Window
-from hwsched.operations.hardware_sets import Line, assign_set, change_set_lines, hardware_sets, make_set
-from hwsched.operations.people import Person, people
-from hwsched.operations.reading_settings import settings_of
-from hwsched.operations.settings import set_settings
-from hwsched.operations.typing_in import type_in
-from hwsched.operations.undoing import newest
+from hwsched.operations.parts.hardware_sets import Line, assign_set, change_set_lines, hardware_sets, make_set
+from hwsched.operations.project.history import newest
+from hwsched.operations.project.people import Person, people
+from hwsched.operations.project.reading_settings import settings_of
+from hwsched.operations.project.settings import set_settings
+from hwsched.operations.survey.typed_values import type_in
 from tests.desktop.conftest import checked_of, choose, idle
 
 

@@ -9,23 +9,23 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLineEdit
 
 from hwsched.desktop import watching
-from hwsched.desktop.power_window import PowerWindow
-from hwsched.desktop.sets_window import SetsWindow
-from hwsched.desktop.waivers_window import WaiversWindow
+from hwsched.desktop.findings.waivers_window import WaiversWindow
+from hwsched.desktop.parts.sets_window import SetsWindow
+from hwsched.desktop.power.power_window import PowerWindow
 from hwsched.desktop.watching import said_of_others
 from hwsched.desktop.window import Window
 from hwsched.model.errors import UnreachableProjectError
 from hwsched.model.project import open_project
 from hwsched.model.queries import opening_ids
 from hwsched.model.touched import Touched
-from hwsched.operations.by_hand import choose_part
-from hwsched.operations.catalogue_import import import_catalogue
-from hwsched.operations.editing import add_opening, edit_facts, remove
-from hwsched.operations.hanging import unhang
-from hwsched.operations.hardware_sets import Line, make_set
-from hwsched.operations.settings import set_settings
-from hwsched.operations.undoing import history
-from hwsched.operations.waiving import waive
+from hwsched.operations.findings.waivers import waive
+from hwsched.operations.opening.hand_choices import choose_part
+from hwsched.operations.parts.catalogue_import import import_catalogue
+from hwsched.operations.parts.hardware_sets import Line, make_set
+from hwsched.operations.power.connecting import unhang
+from hwsched.operations.project.history import history
+from hwsched.operations.project.settings import set_settings
+from hwsched.operations.survey.editing import add_opening, edit_facts, remove
 from hwsched.paths import SAMPLE
 from tests.desktop.conftest import checked_of, choose, idle
 

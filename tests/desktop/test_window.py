@@ -4,9 +4,9 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLineEdit
 
-from hwsched.desktop.register import COLUMNS, Register
+from hwsched.desktop.survey.register import COLUMNS, Register
 from hwsched.desktop.window import Window
-from hwsched.operations.checking import Checked
+from hwsched.operations.findings.checking import Checked
 
 
 @pytest.fixture
@@ -192,7 +192,7 @@ def test_a_place_that_does_not_fit_is_refused_with_the_reason(window, qtbot):
 
 def test_the_calculators_answer_their_examples_and_name_wrong_fields(qtbot):
     from hwsched.calc import CALCULATORS
-    from hwsched.desktop.calculators import CalculatorsDialog
+    from hwsched.desktop.project.calculators import CalculatorsDialog
 
     dialog = CalculatorsDialog()
     qtbot.addWidget(dialog)

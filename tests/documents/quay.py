@@ -5,13 +5,13 @@ The cells are what a surveyor types; beside each expectation of the tests stands
 
 from dataclasses import replace
 
-from hwsched.exchange.catalogue_sheets import write_catalogue
-from hwsched.exchange.survey_book import SurveyOptions
+from hwsched.exchange.parts.catalogue_sheets import write_catalogue
+from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.project import create_project
-from hwsched.operations.catalogue_import import import_catalogue
-from hwsched.operations.fitting_openings import fit_openings
-from hwsched.operations.survey_import import import_survey
-from hwsched.operations.viewing import project_view
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.parts.catalogue_import import import_catalogue
+from hwsched.operations.release.project_view import project_view
+from hwsched.operations.survey.survey_import import import_survey
 from tests.exchange.surveys import write
 from tests.fitting.door import MORE
 from tests.rules.scenario import catalogue, part

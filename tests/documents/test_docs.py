@@ -8,9 +8,9 @@ import pytest
 
 import hwsched.documents as package
 
-MODULES = sorted(module.name for module in pkgutil.iter_modules(package.__path__))
+MODULES = sorted(module.name for module in pkgutil.walk_packages(package.__path__, f"{package.__name__}."))
 
 
 @pytest.mark.parametrize("name", MODULES)
 def test_examples(name):
-    assert doctest.testmod(importlib.import_module(f"hwsched.documents.{name}")).failed == 0
+    assert doctest.testmod(importlib.import_module(name)).failed == 0

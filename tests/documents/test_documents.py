@@ -5,15 +5,15 @@ from dataclasses import replace
 import pytest
 from pypdf import PdfReader
 
-from hwsched.cases import Catalogue, Finding
 from hwsched.documents import DOCUMENTS, ProjectView
-from hwsched.documents.packet import PACKET
-from hwsched.documents.pick_list import PICK_LIST, quantities
-from hwsched.documents.schedule import SCHEDULE, headings, item_lines
+from hwsched.documents.release.packet import PACKET
+from hwsched.documents.release.schedule import SCHEDULE, headings, item_lines
+from hwsched.documents.stock.pick_list import PICK_LIST, quantities
 from hwsched.model.project import open_project
-from hwsched.operations.viewing import project_view
+from hwsched.operations.release.project_view import project_view
 from hwsched.render.blocks import Facts, Paragraph, Table
 from hwsched.render.pdf import render_pdf
+from hwsched.values import Catalogue, Finding
 
 
 @pytest.fixture(scope="module")

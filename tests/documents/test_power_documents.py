@@ -9,20 +9,20 @@ import pytest
 from openpyxl import load_workbook
 from pypdf import PdfReader
 
-from hwsched.cases import Catalogue
-from hwsched.cases.power import PowerWork
 from hwsched.documents import OpeningView, ProjectView
-from hwsched.documents.battery_calendar import BATTERY_CALENDAR
-from hwsched.documents.packet import PACKET
-from hwsched.documents.packet_power import power_blocks
-from hwsched.documents.power_schedule import POWER_SCHEDULE
-from hwsched.documents.wire_list import WIRE_LIST
+from hwsched.documents.power.battery_calendar import BATTERY_CALENDAR
+from hwsched.documents.power.packet_power import power_blocks
+from hwsched.documents.power.power_schedule import POWER_SCHEDULE
+from hwsched.documents.power.wire_list import WIRE_LIST
+from hwsched.documents.release.packet import PACKET
 from hwsched.model.project import open_project
-from hwsched.operations.viewing import project_view
+from hwsched.operations.release.project_view import project_view
 from hwsched.render.blocks import Drawings, Facts, Heading, Paragraph, Table
 from hwsched.render.ics import calendar_text
 from hwsched.render.pdf import render_pdf
 from hwsched.render.xlsx import render_xlsx
+from hwsched.values import Catalogue
+from hwsched.values.power import PowerWork
 from hwsched.wiring import Fed
 from tests.rules.scenario import case, fit, opening
 from tests.wiring.laid import circuit, fed, parts, run, supply, work

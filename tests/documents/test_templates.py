@@ -3,7 +3,7 @@
 import pytest
 from pypdf import PdfReader
 
-from hwsched.operations.issuing_templates import issue_templates, templates
+from hwsched.operations.release.issued_templates import issue_templates, templates
 from tests.drawings.measuring import named, words
 
 MM = 0.01

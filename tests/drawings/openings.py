@@ -2,7 +2,20 @@
 
 from dataclasses import replace
 
-from hwsched.cases import CablePath, Case, Catalogue, Fit, FittedPart, Hole, Item, Leaf, Opening, Part, Placement, Stack
+from hwsched.values import (
+    CablePath,
+    Case,
+    Catalogue,
+    Fit,
+    FittedPart,
+    Hole,
+    Item,
+    Leaf,
+    Opening,
+    Part,
+    Placement,
+    Stack,
+)
 
 INCH = 25.4
 

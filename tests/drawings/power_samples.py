@@ -6,7 +6,7 @@ the published ones; drawings only show what they are given).
 
 from itertools import pairwise
 
-from hwsched.cases.power import (
+from hwsched.values.power import (
     Circuit,
     Device,
     PowerWork,

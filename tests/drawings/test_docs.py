@@ -8,9 +8,9 @@ import hwsched.drawings
 import hwsched.render
 
 MODULES = [
-    f"{package.__name__}.{module.name}"
+    module.name
     for package in (hwsched.drawings, hwsched.render)
-    for module in pkgutil.iter_modules(package.__path__)
+    for module in pkgutil.walk_packages(package.__path__, f"{package.__name__}.")
 ]
 
 

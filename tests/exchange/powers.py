@@ -2,7 +2,7 @@
 
 from openpyxl import Workbook, load_workbook
 
-from hwsched.exchange.power_book import SHEETS
+from hwsched.exchange.power.power_book import SHEETS
 
 LEVELS = [{"Building": "Main", "Level": "1", "Height of the floor [m]": 0.0}]
 PLACES = [

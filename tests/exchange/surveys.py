@@ -6,8 +6,8 @@ from typing import Any
 
 from openpyxl import Workbook
 
-from hwsched.exchange.survey_book import SurveyOptions, read_survey
-from hwsched.exchange.survey_facts import SurveyedOpening, SurveyRead
+from hwsched.exchange.survey.book import SurveyOptions, read_survey
+from hwsched.exchange.survey.facts import SurveyedOpening, SurveyRead
 
 
 def write(path: Path, sheets: dict[str, Sequence[Sequence[Any]]], merged: Iterable[str] = ()) -> Path:

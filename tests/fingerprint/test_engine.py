@@ -50,8 +50,8 @@ def small(tmp_path):
         ("rules/wall.py", "from hwsched import calc\nRULE = 5\n", {"rules"}),
         ("rules/wall.py", "# four\nfrom hwsched import calc\n\nRULE = 4\n", set()),
         ("calc/__init__.py", '"""Says it."""\n', set()),
-        ("calc/__init__.py", "from hwsched.calc.bore import DEEP\n", {"calc"}),
-        ("calc/bore.py", "DEEP = 2\n", set()),  # nobody imports it
+        ("calc/__init__.py", "from hwsched.calc.opening.bore import DEEP\n", {"calc"}),
+        ("calc/opening/bore.py", "DEEP = 2\n", set()),  # nobody imports it
         ("fitting/build.py", "from hwsched.rules import RULES\nfit = 2\n", {"fitting", "cases", "keys"}),
         ("cases/facts_read.py", "KEY = 2\n", {"cases", "keys"}),
         ("fingerprint/__init__.py", "HOW = 2\n", {"fingerprint"}),

@@ -6,10 +6,10 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from hwsched.cases import Case, Item, Leaf, Opening, Settings
 from hwsched.fitting import fit
 from hwsched.rules.judging import check
 from hwsched.survey import ITEM, LEAF, OPENING
+from hwsched.values import Case, Item, Leaf, Opening, Settings
 from tests.fitting.door import USUAL, door, item, leaf, lock, opening, stock
 
 

@@ -5,9 +5,9 @@ from decimal import Decimal
 
 import pytest
 
-from hwsched.cases import Chosen, Placed, Settings
 from hwsched.fitting import fit
 from hwsched.rules.judging import check
+from hwsched.values import Chosen, Placed, Settings
 from tests.fitting.door import door, item, leaf, lock, opening, part, stock
 
 HM = leaf(material="hollow-metal")

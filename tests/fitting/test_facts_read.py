@@ -5,14 +5,14 @@ from dataclasses import fields, replace
 import pytest
 
 from hwsched.attributes import Attribute
-from hwsched.cases import Catalogue, Item, Leaf, Opening
-from hwsched.cases.case_key import IGNORED, case_key
-from hwsched.cases.facts_read import FactsKeys
 from hwsched.fitting import fit, fit_with_facts
 from hwsched.model.project import open_project
-from hwsched.operations.checking import check_openings
+from hwsched.operations.findings.checking import check_openings
 from hwsched.rules import RULES
 from hwsched.survey import ITEM, LEAF, OPENING
+from hwsched.values import Catalogue, Item, Leaf, Opening
+from hwsched.values.facts_read import FactsKeys
+from hwsched.values.input_key import IGNORED, case_key
 
 _ENTITIES = {"opening": OPENING, "leaf": LEAF, "item": ITEM}
 

@@ -8,10 +8,10 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.cases import Chosen
 from hwsched.fitting import fit
 from hwsched.rules import RULES
 from hwsched.rules.judging import check
+from hwsched.values import Chosen
 from tests.fitting.door import INCH, door, item, leaf, lock, opening, stock
 
 HM = leaf(material="hollow-metal")

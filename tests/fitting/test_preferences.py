@@ -5,12 +5,12 @@ from decimal import Decimal
 
 import pytest
 
-from hwsched.calc.labour import labour_table
-from hwsched.cases import Catalogue, Settings
-from hwsched.cases.case_key import case_key, survey_key
+from hwsched.calc.project.labour import labour_table
 from hwsched.fitting import alternatives, fit
 from hwsched.fitting.candidate import holes_in, rank_of
 from hwsched.fitting.tasks import tasks_of
+from hwsched.values import Catalogue, Settings
+from hwsched.values.input_key import case_key, survey_key
 from tests.rules.scenario import case, catalogue, chosen, fp, hole, leaf, lock, opening, place
 from tests.rules.scenario import fit as usual_fit
 

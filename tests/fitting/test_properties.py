@@ -5,10 +5,10 @@ from dataclasses import replace
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from hwsched.cases.case_key import case_key
 from hwsched.fitting import fit
 from hwsched.fitting.candidate import rank_of
 from hwsched.rules import RULES, check, rule_named
+from hwsched.values.input_key import case_key
 from tests.fitting.door import door, item, leaf, lock, opening, stock
 
 CAT = stock()

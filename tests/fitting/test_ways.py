@@ -6,11 +6,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from hwsched.calc.bore import LeafSize, bore
-from hwsched.cases import Fit
+from hwsched.calc.opening.bore import LeafSize, bore
 from hwsched.fitting.ways import ABOVE, BELOW, STRAIGHT, holes_of, run_points, ways
 from hwsched.rules.bores import angled, as_bore
 from hwsched.rules.cavity import cavity, way_kinds
+from hwsched.values import Fit
 from tests.fitting.door import door, leaf, lock, opening
 from tests.rules.scenario import fp
 
@@ -64,7 +64,7 @@ def test_without_the_case_s_height_nothing_is_drilled_below_it():
 
 def test_lead_starts_where_the_cylinder_ends():
     # Rear of the shell: T/2 + o - k p; here two turns beyond the centre.
-    from hwsched.cases import Stack
+    from hwsched.values import Stack
 
     case = door()
     base = Fit("unknown", parts=(fp("cylinder", "CYL"),), stack=Stack("threaded", 4.7625, 0.0, 2))

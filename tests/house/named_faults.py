@@ -7,10 +7,10 @@ package and lets the tests run that must fail.
 from dataclasses import dataclass
 from typing import Final
 
-HOLES: Final = "tests/documents/test_packet.py::test_a_hole_is_told_by_place_size_depth_and_direction"
-BOXES: Final = "tests/documents/test_packet.py::test_the_contents_of_every_piece_are_counted"
-NESTED: Final = "tests/documents/test_packet.py::test_a_box_in_a_box_is_opened_too"
-PICKED: Final = "tests/documents/test_pick_list.py::test_quantities_of_openings_and_of_boxes_are_multiplied"
+HOLES: Final = "tests/documents/release/test_packet.py::test_a_hole_is_told_by_place_size_depth_and_direction"
+BOXES: Final = "tests/documents/release/test_packet.py::test_the_contents_of_every_piece_are_counted"
+NESTED: Final = "tests/documents/release/test_packet.py::test_a_box_in_a_box_is_opened_too"
+PICKED: Final = "tests/documents/stock/test_pick_list.py::test_quantities_of_openings_and_of_boxes_are_multiplied"
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,45 +30,47 @@ class Fault:
 FAULTS: Final = (
     Fault(
         "every hole is through",
-        "documents/packet.py",
+        "documents/release/packet.py",
         'return ("through" if hole.depth_mm is None else words.length(hole.depth_mm, style)) + begins',
         'return "through" + begins',
         (HOLES,),
     ),
     Fault(
         "toward hinge and toward edge swapped",
-        "documents/packet.py",
+        "documents/release/packet.py",
         "'toward hinge' if across > 0 else 'toward edge'",
         "'toward edge' if across > 0 else 'toward hinge'",
         (HOLES,),
     ),
     Fault(
         "every hole is above the cylinder",
-        "documents/packet.py",
+        "documents/release/packet.py",
         "'above' if up > 0 else 'below'",
         "'above'",
         (HOLES,),
     ),
     Fault(
         "contents of boxes not multiplied in the packet",
-        "documents/packet.py",
+        "documents/release/packet.py",
         "contents(project.catalogue, part.part, part.quantity)",
         "contents(project.catalogue, part.part, 1.0)",
         (BOXES,),
     ),
     Fault(
         "contents of boxes not multiplied in the pick list",
-        "documents/pick_list.py",
+        "documents/stock/pick_list.py",
         "contents(project.catalogue, number, line.quantity)",
         "contents(project.catalogue, number, 1.0)",
         (PICKED,),
     ),
     Fault(
         "the source's own resistance left out of the greatest drop at peak",
-        "calc/circuit_states.py",
+        "calc/power/circuit_states.py",
         "drop_v = [self.ohm * sum(sorted(beyond[0], reverse=True)[:at_once])]",
         "drop_v = [0.0]",
-        ("tests/calc/test_circuit_states.py::test_what_only_the_resistance_inside_the_source_brings_low_is_told_too",),
+        (
+            "tests/calc/power/test_circuit_states.py::test_what_only_the_resistance_inside_the_source_brings_low_is_told_too",
+        ),
     ),
     Fault(
         "no gap between the drill and the lock's case",
@@ -79,10 +81,10 @@ FAULTS: Final = (
     ),
     Fault(
         "a leaf of a pair may have any width",
-        "exchange/survey_columns.py",
+        "exchange/survey/columns.py",
         "isinstance(found, Pair) and within_limits(_WIDTH, found.leaf_mm) else None",
         "isinstance(found, Pair) else None",
-        ("tests/exchange/test_survey_columns.py::test_a_leaf_of_a_pair_is_as_wide_as_a_leaf_can_be",),
+        ("tests/exchange/survey/test_columns.py::test_a_leaf_of_a_pair_is_as_wide_as_a_leaf_can_be",),
     ),
     Fault(
         "a changed kit forgotten",
@@ -93,51 +95,51 @@ FAULTS: Final = (
     ),
     Fault(
         "packets of a stopped print written down as out",
-        "desktop/project_work.py",
+        "desktop/project/project_work.py",
         "if went_out and PACKET.name in names and not cancelled():",
         "if went_out and PACKET.name in names:",
         ("tests/desktop/test_packets_out.py::test_packets_of_a_print_that_was_stopped_are_not",),
     ),
     Fault(
         "what x counts from in the lock edge not said",
-        "documents/packet.py",
+        "documents/release/packet.py",
         '"lock-edge": " from the secured face", ',
         "",
         (HOLES,),
     ),
     Fault(
         "a pocket shown as a hole of no size",
-        "documents/packet.py",
+        "documents/release/packet.py",
         "if hole.width_mm is not None and hole.height_mm is not None:",
         "if False:",
         (HOLES,),
     ),
     Fault(
         "a bore does not say what it enlarges",
-        "documents/packet.py",
+        "documents/release/packet.py",
         "return words.length(hole.diameter_mm, style) + enlarged",
         "return words.length(hole.diameter_mm, style)",
         (HOLES,),
     ),
     Fault(
         "a box in a box counted once",
-        "documents/box_contents.py",
+        "documents/stock/box_contents.py",
         "yield from _inside(catalogue, held, each * quantity, (*around, held))",
         "yield from _inside(catalogue, held, each, (*around, held))",
         (NESTED, PICKED),
     ),
     Fault(
         "a hole in the key side has no template",
-        "operations/issuing_templates.py",
+        "operations/release/issued_templates.py",
         'return ("secured", "key") if on_key_side else ("secured",)',
         'return ("secured",)',
         ("tests/documents/test_templates.py::test_a_hole_is_marked_where_it_is_drilled",),
     ),
     Fault(
         "a packet that lists another box counts as current",
-        "operations/packet_key.py",
+        "operations/release/packet_key.py",
         "{' '.join(map(_shown, fits))}{inside}",
         "{' '.join(map(_shown, fits))}",
-        ("tests/operations/test_packets_out.py::test_a_packet_that_lists_another_box_is_old",),
+        ("tests/operations/release/test_issued_packets.py::test_a_packet_that_lists_another_box_is_old",),
     ),
 )

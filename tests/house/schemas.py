@@ -2,7 +2,7 @@
 
 import json
 
-from hwsched.operations.showing import show_schema
+from hwsched.operations.opening.showing import show_schema
 from hwsched.paths import RESOURCES
 
 SCHEMAS = {RESOURCES / "schemas" / "show.json": show_schema}

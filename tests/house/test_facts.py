@@ -4,9 +4,9 @@ from dataclasses import fields
 
 import pytest
 
-from hwsched.cases import Item, Leaf, Opening
 from hwsched.model.tables import ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.survey import ENTITIES, ITEM, LEAF, OPENING
+from hwsched.values import Item, Leaf, Opening
 
 
 @pytest.mark.parametrize(("entity", "kind"), [(OPENING, Opening), (LEAF, Leaf), (ITEM, Item)])

@@ -8,10 +8,10 @@ import pytest
 
 import hwsched.rules
 from hwsched.calc import CALCULATORS
-from hwsched.cases import DISCIPLINES
 from hwsched.cli import VERBS
 from hwsched.documents import DOCUMENTS
 from hwsched.rules import RULES, Rule
+from hwsched.values import DISCIPLINES
 
 ROOT = Path(hwsched.rules.__file__).parent
 

@@ -11,8 +11,6 @@ from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
-from hwsched.cases import Fit, Part
-from hwsched.cases.facts_read import FactsRead
 from hwsched.fingerprint import Engine
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import Project, create_project
@@ -31,15 +29,17 @@ from hwsched.model.tables import (
     SUPPLY_TABLE,
     WAIVER,
 )
-from hwsched.operations.attaching import attach_content
-from hwsched.operations.by_hand import choose_part, place_unit
-from hwsched.operations.editing import add_item, add_opening, edit_facts
-from hwsched.operations.fitting_openings import fit_openings
-from hwsched.operations.freezing import freeze
-from hwsched.operations.own_fields import define_field, set_own_value
-from hwsched.operations.people import add_person
-from hwsched.operations.storing_fits import store_fits
-from hwsched.operations.undoing import undo
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.opening.hand_choices import choose_part, place_unit
+from hwsched.operations.opening.storing_fits import store_fits
+from hwsched.operations.project.history import undo
+from hwsched.operations.project.people import add_person
+from hwsched.operations.release.attachments import attach_content
+from hwsched.operations.release.freezing import freeze
+from hwsched.operations.survey.editing import add_item, add_opening, edit_facts
+from hwsched.operations.survey.own_fields import define_field, set_own_value
+from hwsched.values import Fit, Part
+from hwsched.values.facts_read import FactsRead
 
 SAVED = Path(__file__).parent / "saved"
 WHO = "keeper"

@@ -9,7 +9,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from hwsched.cases import (
+from hwsched.model.fit_record import FitRecordError, fit_of, fit_text
+from hwsched.values import (
     Alternative,
     BatteryLife,
     CablePath,
@@ -22,7 +23,6 @@ from hwsched.cases import (
     RunnerUp,
     Stack,
 )
-from hwsched.model.fit_record import FitRecordError, fit_of, fit_text
 
 NUMBERS = st.floats(allow_nan=False, allow_infinity=False)
 st.register_type_strategy(float, NUMBERS)

@@ -6,7 +6,6 @@ from contextlib import closing
 
 import pytest
 
-from hwsched.cases import Fit
 from hwsched.model import errors
 from hwsched.model.history import history
 from hwsched.model.lock_points import name_of_point
@@ -22,8 +21,9 @@ from hwsched.model.tables import (
     PLACED_UNIT,
 )
 from hwsched.model.upgrading import upgrade_project
-from hwsched.operations.storing_fits import store_fits
-from hwsched.operations.undoing import redo, undo, undo_one
+from hwsched.operations.opening.storing_fits import store_fits
+from hwsched.operations.project.history import redo, undo, undo_one
+from hwsched.values import Fit
 from tests.model.saved_projects import SAVED, WHO, restore
 from tests.model.states import rows_of, state
 

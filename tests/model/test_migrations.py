@@ -18,9 +18,9 @@ from hwsched.model.queries import opening_ids, read_cases, read_catalogue, read_
 from hwsched.model.schema import HEAD, REVISIONS
 from hwsched.model.tables import JOURNALLED, METADATA
 from hwsched.model.upgrading import upgrade_project
-from hwsched.operations.attaching import attachments_of, fetch
-from hwsched.operations.revisions import read_revision
-from hwsched.operations.undoing import redo, undo
+from hwsched.operations.project.history import redo, undo
+from hwsched.operations.release.attachments import attachments_of, fetch
+from hwsched.operations.release.revisions import read_revision
 from tests.model.saved_projects import SAVED, WHO, restore
 from tests.model.states import rows_of, state
 

@@ -7,12 +7,10 @@ from dataclasses import replace
 import pytest
 from sqlalchemy import select
 
-from hwsched.cases import Chosen, Fit, Leaf, Part, Placed, Settings
-from hwsched.cases.facts_read import FactsRead
 from hwsched.fingerprint import Engine
 from hwsched.model.catalogue_memory import CatalogueMemory
 from hwsched.model.catalogue_writing import write_parts
-from hwsched.model.placing import levels_for
+from hwsched.model.levels import levels_for
 from hwsched.model.project import open_project
 from hwsched.model.queries import (
     StoredFit,
@@ -41,7 +39,9 @@ from hwsched.model.tables import (
     PLACED_UNIT,
     PROJECT,
 )
-from hwsched.operations.storing_fits import pointers, store_fits
+from hwsched.operations.opening.storing_fits import pointers, store_fits
+from hwsched.values import Chosen, Fit, Leaf, Part, Placed, Settings
+from hwsched.values.facts_read import FactsRead
 
 
 def change(project):

@@ -12,19 +12,19 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, rule
 from sqlalchemy import select
 
-from hwsched.cases import Fit, Item, Leaf, Part
-from hwsched.cases.lock_points import lock_items
 from hwsched.model import errors
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import StoredFit
 from hwsched.model.tables import ASSIGNED_PART, OPENING_TABLE
-from hwsched.operations.by_hand import choose_part, place_unit, release_part
-from hwsched.operations.editing import add_item, add_opening, edit_facts, remove
-from hwsched.operations.own_fields import define_field, remove_field, set_own_value
-from hwsched.operations.settings import set_settings
-from hwsched.operations.storing_fits import store_fits
-from hwsched.operations.undoing import redo, undo, undo_one
+from hwsched.operations.opening.hand_choices import choose_part, place_unit, release_part
+from hwsched.operations.opening.storing_fits import store_fits
+from hwsched.operations.project.history import redo, undo, undo_one
+from hwsched.operations.project.settings import set_settings
+from hwsched.operations.survey.editing import add_item, add_opening, edit_facts, remove
+from hwsched.operations.survey.own_fields import define_field, remove_field, set_own_value
+from hwsched.values import Fit, Item, Leaf, Part
+from hwsched.values.lock_points import lock_items
 from tests.model.states import in_force, rows_of, state
 
 MARKS = st.sampled_from(["1", "2", "3", "0012", "9E4"])

@@ -19,7 +19,7 @@ from hwsched.model.tables import (
     PLACED_UNIT,
     PROJECT,
 )
-from hwsched.operations.undoing import redo, redo_one, undo, undo_one
+from hwsched.operations.project.history import redo, redo_one, undo, undo_one
 from tests.model.states import in_force, rows_of, state
 
 

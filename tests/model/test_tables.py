@@ -5,7 +5,6 @@ from dataclasses import fields
 import pytest
 from sqlalchemy import Boolean, Float, Integer, Text
 
-from hwsched.cases import Item, Leaf, Opening, Part
 from hwsched.model.columns import ExactText, JsonText, json_text
 from hwsched.model.tables import (
     BLANK,
@@ -19,6 +18,7 @@ from hwsched.model.tables import (
     REFERENCES,
 )
 from hwsched.survey import ENTITIES, LAID
+from hwsched.values import Item, Leaf, Opening, Part
 
 TYPES = {
     "text": Text,

@@ -14,18 +14,18 @@ from hypothesis import HealthCheck, settings
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, rule, run_state_machine_as_test
 
-from hwsched.cases import Part
 from hwsched.model import errors
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.history import entries_of, history
 from hwsched.model.project import create_project, open_project
 from hwsched.model.tables import BLANK
-from hwsched.operations.by_hand import choose_part, place_unit, release_part, release_unit
-from hwsched.operations.editing import add_item, add_opening, edit_facts, remove
-from hwsched.operations.hardware_sets import Line, assign_set, change_set_lines, make_set
-from hwsched.operations.own_fields import define_field, set_own_value
-from hwsched.operations.settings import set_settings
-from hwsched.operations.undoing import newest, redo, redo_one, undo, undo_one
+from hwsched.operations.opening.hand_choices import choose_part, place_unit, release_part, release_unit
+from hwsched.operations.parts.hardware_sets import Line, assign_set, change_set_lines, make_set
+from hwsched.operations.project.history import newest, redo, redo_one, undo, undo_one
+from hwsched.operations.project.settings import set_settings
+from hwsched.operations.survey.editing import add_item, add_opening, edit_facts, remove
+from hwsched.operations.survey.own_fields import define_field, set_own_value
+from hwsched.values import Part
 from tests.model.states import state
 
 WHO = st.sampled_from(["ann", "ben"])

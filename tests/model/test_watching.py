@@ -7,7 +7,6 @@ import time
 
 import pytest
 
-from hwsched.cases import Part
 from hwsched.model import watching
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import open_project
@@ -23,6 +22,7 @@ from hwsched.model.tables import (
 )
 from hwsched.model.touched import touched_since
 from hwsched.model.watching import Watch
+from hwsched.values import Part
 
 
 @pytest.fixture

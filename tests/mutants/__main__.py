@@ -10,7 +10,7 @@ from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 from queue import SimpleQueue
 
-from hwsched.operations.demonstration import demonstrate
+from hwsched.operations.project.demonstration import demonstrate
 from tests.mutants.sites import ROOT, Mutant, draw, mutants_of
 from tests.mutants.touching import Touching, is_fresh
 from tests.mutants.trying import CHOSEN, NO_TESTS, Copy, Trial, described
@@ -24,7 +24,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser = argparse.ArgumentParser(prog="tests/run --mutants", description=__doc__)
     parser.add_argument("count", type=int, nargs="?", default=100, help="how many are drawn (100)")
     parser.add_argument("--seed", default="1", help="of the draw (1)")
-    parser.add_argument("--in", dest="floor", default="calc", help="floor or module, as calc or operations/why.py")
+    parser.add_argument(
+        "--in", dest="floor", default="calc", help="floor or module, as calc or operations/findings/why.py"
+    )
     parser.add_argument("--jobs", type=int, default=2, help="processes at a time (2)")
     parser.add_argument("--at-most", type=float, default=240.0, help="seconds of tests a mutant (240)")
     parser.add_argument("--least", type=float, default=0.9, help="share that has to die (0.9)")

@@ -85,7 +85,7 @@ def test_columns_are_counted_in_letters(changes):
 
 
 def test_each_change_is_one_line():
-    for path in sorted((ROOT / "hwsched" / "calc").glob("*.py")):
+    for path in sorted((ROOT / "hwsched" / "calc").rglob("*.py")):
         lines = path.read_text(encoding="utf-8").split("\n")
         for each in mutants_of(path):
             assert lines[each.line - 1] == each.before != each.after

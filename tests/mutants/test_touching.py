@@ -8,7 +8,7 @@ import pytest
 from tests.mutants.sites import Mutant
 from tests.mutants.touching import Touching, is_fresh, key_of, written_for
 
-BATTERY = "hwsched/calc/battery.py"
+BATTERY = "hwsched/calc/power/battery.py"
 IN_FUNCTION = Mutant(BATTERY, 12, "return", "return a", "return None", range(11, 14), range(10, 20), False)
 
 
@@ -24,7 +24,7 @@ def folder(tmp_path):
         written_for(tmp_path, test_file).write_text(json.dumps(content), encoding="utf-8")
 
     write(
-        "tests/calc/test_battery.py",
+        "tests/calc/power/test_battery.py",
         {
             "slow": (3.0, True, []),
             "quick": (0.1, True, []),
@@ -45,7 +45,7 @@ def folder(tmp_path):
 
 @pytest.fixture
 def touching(folder):
-    return Touching(folder, ["tests/calc/test_battery.py", "tests/benchmarks/test_power.py"])
+    return Touching(folder, ["tests/calc/power/test_battery.py", "tests/benchmarks/test_power.py"])
 
 
 def names(found):
@@ -63,7 +63,7 @@ def test_a_default_answers_to_the_tests_of_its_function(touching):
 
 
 def test_a_constant_answers_to_the_tests_of_the_lines_that_say_it(touching):
-    touching._uses = {"WIDE_MM": [(BATTERY, 30), ("hwsched/calc/bore.py", 12)]}
+    touching._uses = {"WIDE_MM": [(BATTERY, 30), ("hwsched/calc/opening/bore.py", 12)]}
     constant = replace(IN_FUNCTION, line=3, statement=range(3, 4), scope=None, at_import=True, names=("WIDE_MM",))
     assert names(touching.of(constant)) == ["elsewhere"]
     assert names(touching.of(replace(constant, names=("NOWHERE",)))) == ["elsewhere", "quick", "shares", "slow"]
@@ -74,9 +74,9 @@ def test_a_line_that_no_test_runs(touching):
 
 
 def test_what_was_measured_holds_until_the_texts_change(folder):
-    path = written_for(folder, "tests/calc/test_battery.py")
-    assert is_fresh(folder, "tests/calc/test_battery.py")
-    assert not is_fresh(folder, "tests/calc/test_bore.py")
+    path = written_for(folder, "tests/calc/power/test_battery.py")
+    assert is_fresh(folder, "tests/calc/power/test_battery.py")
+    assert not is_fresh(folder, "tests/calc/opening/test_bore.py")
     content = json.loads(path.read_text(encoding="utf-8"))
-    path.write_text(json.dumps(content | {"touched": [BATTERY, "hwsched/calc/cable.py"]}), encoding="utf-8")
-    assert not is_fresh(folder, "tests/calc/test_battery.py")
+    path.write_text(json.dumps(content | {"touched": [BATTERY, "hwsched/calc/opening/cable.py"]}), encoding="utf-8")
+    assert not is_fresh(folder, "tests/calc/power/test_battery.py")

@@ -12,17 +12,17 @@ from pathlib import Path
 from sqlalchemy import select
 
 from hwsched.exchange.problems import InputRejected
-from hwsched.exchange.survey_book import SurveyOptions
+from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model import errors
 from hwsched.model.history import newest
 from hwsched.model.project import open_project
 from hwsched.model.tables import ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
-from hwsched.operations.editing import add_item, add_opening, edit_facts, remove
-from hwsched.operations.fewest_kinds import accept_fewest, fewest_kinds
-from hwsched.operations.fitting_openings import fit_openings
-from hwsched.operations.survey_import import import_survey
-from hwsched.operations.undoing import redo, undo
-from hwsched.operations.what_if import Question, accept_answer, what_if
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.opening.what_if import Question, accept_answer, what_if
+from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_kinds
+from hwsched.operations.project.history import redo, undo
+from hwsched.operations.survey.editing import add_item, add_opening, edit_facts, remove
+from hwsched.operations.survey.survey_import import import_survey
 
 EDITS = {
     "opening": (OPENING_TABLE, {"hand": ["LH", "RH", None], "operations_per_day": [10.0, 90.0], "notes": ["a", "b"]}),

@@ -5,7 +5,7 @@ from datetime import date
 
 from hwsched.model.project import create_project
 from hwsched.model.queries import opening_ids
-from hwsched.operations.checking import check_openings
+from hwsched.operations.findings.checking import check_openings
 from tests.operations.powered import door, fitted, write_catalogue
 
 TODAY = date(2031, 5, 1)

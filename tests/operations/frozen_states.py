@@ -2,7 +2,6 @@
 
 from dataclasses import fields
 
-from hwsched.cases import Case
 from hwsched.model.power_queries import read_power
 from hwsched.model.queries import (
     latest_change,
@@ -12,8 +11,9 @@ from hwsched.model.queries import (
     read_settings,
     read_terms,
 )
-from hwsched.operations.checking import check_openings
-from hwsched.operations.viewing import project_view
+from hwsched.operations.findings.checking import check_openings
+from hwsched.operations.release.project_view import project_view
+from hwsched.values import Case
 from tests.operations.exact import TODAY
 
 BESIDE = ("catalogue", "settings")

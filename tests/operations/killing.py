@@ -23,8 +23,8 @@ from hwsched.model.project import open_project
 from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, FIT_CONTENT, JOURNALLED
 
 # Loaded once, in the process from which the others are forked.
-for _each in pkgutil.iter_modules(operations.__path__):
-    importlib.import_module(f"{operations.__name__}.{_each.name}")
+for _each in pkgutil.walk_packages(operations.__path__, f"{operations.__name__}."):
+    importlib.import_module(_each.name)
 FORKED = multiprocessing.get_context("forkserver")
 FORKED.set_forkserver_preload([__name__])
 

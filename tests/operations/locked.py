@@ -7,14 +7,14 @@ from dataclasses import replace
 
 from openpyxl import load_workbook
 
-from hwsched.exchange.survey_book import SurveyOptions
-from hwsched.exchange.survey_form import write_survey_form
-from hwsched.exchange.survey_form_rows import spelled
+from hwsched.exchange.survey.book import SurveyOptions
+from hwsched.exchange.survey.form import write_survey_form
+from hwsched.exchange.survey.form_rows import spelled
 from hwsched.model.project import create_project
 from hwsched.model.queries import opening_ids, read_cases
 from hwsched.model.tables import ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
-from hwsched.operations.fitting_openings import fit_openings
-from hwsched.operations.survey_import import import_survey
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.survey.survey_import import import_survey
 from hwsched.survey import ITEM, LEAF, OPENING
 from tests.fitting.door import MORE
 from tests.operations.powered import given, more_parts, write_catalogue

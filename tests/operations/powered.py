@@ -4,15 +4,15 @@ from dataclasses import fields
 
 from sqlalchemy import select
 
-from hwsched.cases import Item, Leaf
-from hwsched.cases.power import PowerFacts
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.power_queries import read_power
 from hwsched.model.tables import ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
-from hwsched.operations.editing import add_item, add_opening, edit_facts
-from hwsched.operations.fitting_openings import fit_openings
-from hwsched.operations.hanging import set_level_height
-from hwsched.operations.laying import lay_circuit, lay_supply
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.power.connecting import set_level_height
+from hwsched.operations.power.power_editing import lay_circuit, lay_supply
+from hwsched.operations.survey.editing import add_item, add_opening, edit_facts
+from hwsched.values import Item, Leaf
+from hwsched.values.power import PowerFacts
 from tests.rules.scenario import leaf, lock, opening
 from tests.wiring.laid import parts
 

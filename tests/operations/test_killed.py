@@ -11,14 +11,14 @@ from pypdf import PdfReader
 
 from hwsched.model.project import open_project
 from hwsched.model.queries import read_fits
-from hwsched.operations.settings import set_settings
-from hwsched.operations.undoing import history
+from hwsched.operations.project.history import history
+from hwsched.operations.project.settings import set_settings
 
 FIT = """
 import sys, time
 from hwsched.model import journal
 from hwsched.model.project import open_project
-from hwsched.operations.fitting_openings import fit_openings
+from hwsched.operations.opening.fitting_openings import fit_openings
 real = journal.Change.update
 def slow(self, table, edits, origins=None):
     found = real(self, table, edits, origins)

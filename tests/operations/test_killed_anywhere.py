@@ -13,18 +13,18 @@ from dataclasses import replace
 import pytest
 
 from hwsched.cli import VERBS
-from hwsched.exchange.catalogue_sheets import write_catalogue
+from hwsched.exchange.parts.catalogue_sheets import write_catalogue
 from hwsched.model.project import create_project, open_project
-from hwsched.operations.attaching import attach_content, attachments_of
-from hwsched.operations.by_hand import choose_part
-from hwsched.operations.checking import check_openings
-from hwsched.operations.editing import edit_facts
-from hwsched.operations.hanging import hang
-from hwsched.operations.hardware_sets import Line, make_set
-from hwsched.operations.own_fields import define_field
-from hwsched.operations.settings import set_settings
-from hwsched.operations.undoing import undo
-from hwsched.operations.waiving import waive
+from hwsched.operations.findings.checking import check_openings
+from hwsched.operations.findings.waivers import waive
+from hwsched.operations.opening.hand_choices import choose_part
+from hwsched.operations.parts.hardware_sets import Line, make_set
+from hwsched.operations.power.connecting import hang
+from hwsched.operations.project.history import undo
+from hwsched.operations.project.settings import set_settings
+from hwsched.operations.release.attachments import attach_content, attachments_of
+from hwsched.operations.survey.editing import edit_facts
+from hwsched.operations.survey.own_fields import define_field
 from tests.exchange.powers import WHOLE, write_power
 from tests.model.states import state
 from tests.operations.killing import alike, rows, state_of, worked

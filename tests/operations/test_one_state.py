@@ -8,29 +8,29 @@ import pytest
 from openpyxl import load_workbook
 from sqlalchemy import event, select
 
-from hwsched.cases import Catalogue, Chosen
-from hwsched.exchange.survey_book import SurveyOptions
+from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.errors import ChangeError
 from hwsched.model.project import open_project
 from hwsched.model.queries import latest_change
 from hwsched.model.tables import LEVEL, OPENING_TABLE, PART, PROJECT, SUPPLY_TABLE, WAIVER
-from hwsched.operations.catalogue_export import export_catalogue
-from hwsched.operations.checking import Checker, check_openings, look_again
-from hwsched.operations.choosing import openings_of_building, row_of
-from hwsched.operations.drawing_views import draw
-from hwsched.operations.fewest_kinds import fewest_kinds
-from hwsched.operations.hanging import hang
-from hwsched.operations.hardware_sets import Line, effect_of_lines, hardware_sets, make_set, propose_sets
-from hwsched.operations.own_fields import define_field, set_own_value
-from hwsched.operations.powering import power_as_it_stands, power_work
-from hwsched.operations.return_visit import missing_and_visit
-from hwsched.operations.siting import propose_siting
-from hwsched.operations.survey_forms import write_form
-from hwsched.operations.survey_import import preview_survey
-from hwsched.operations.viewing import project_view
-from hwsched.operations.waiving import waive, waivers_with_marks
-from hwsched.operations.what_if import Question, successors, what_if
-from hwsched.operations.why import why
+from hwsched.operations.findings.checking import Checker, check_openings, look_again
+from hwsched.operations.findings.waivers import waive, waivers_with_marks
+from hwsched.operations.findings.why import why
+from hwsched.operations.opening.drawing_views import draw
+from hwsched.operations.opening.named_openings import openings_of_building, row_of
+from hwsched.operations.opening.what_if import Question, successors, what_if
+from hwsched.operations.parts.catalogue_export import export_catalogue
+from hwsched.operations.parts.fewest_part_numbers import fewest_kinds
+from hwsched.operations.parts.hardware_sets import Line, effect_of_lines, hardware_sets, make_set, propose_sets
+from hwsched.operations.power.connecting import hang
+from hwsched.operations.power.power_results import power_as_it_stands, power_work
+from hwsched.operations.power.supply_siting import propose_siting
+from hwsched.operations.release.project_view import project_view
+from hwsched.operations.survey.own_fields import define_field, set_own_value
+from hwsched.operations.survey.return_visit import missing_and_visit
+from hwsched.operations.survey.survey_forms import write_form
+from hwsched.operations.survey.survey_import import preview_survey
+from hwsched.values import Catalogue, Chosen
 from tests.operations.powered import WHO, circuit, closet, doors, fitted, heights, write_catalogue
 
 FLIPS = {

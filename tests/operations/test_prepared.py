@@ -6,26 +6,26 @@ from dataclasses import replace
 import pytest
 from sqlalchemy import event
 
-from hwsched.cases import Chosen
-from hwsched.exchange.survey_book import SurveyOptions
+from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model import project as project_module
 from hwsched.model.catalogue_memory import WRITING
 from hwsched.model.project import open_project
 from hwsched.model.touched import Touched
-from hwsched.operations import fits_within, fitting_openings
-from hwsched.operations.by_hand import choose_part
-from hwsched.operations.checking import check_openings
-from hwsched.operations.editing import edit_facts
-from hwsched.operations.fewest_kinds import accept_fewest, fewest_kinds
-from hwsched.operations.fits_within import FitMemory, and_fit, change_and_fit
-from hwsched.operations.fitting_openings import fit_openings
+from hwsched.operations.findings.checking import check_openings
+from hwsched.operations.opening import fits_within, fitting_openings
+from hwsched.operations.opening.fits_within import FitMemory, and_fit, change_and_fit
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.opening.hand_choices import choose_part
+from hwsched.operations.opening.what_if import Question, accept_answer, what_if
+from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_kinds
+from hwsched.operations.power.siting_accepting import accept_siting
+from hwsched.operations.power.supply_siting import propose_siting
 from hwsched.operations.prepared import ATTEMPTS, NotReadyError, change_prepared, concern
-from hwsched.operations.settings import set_settings
-from hwsched.operations.siting import propose_siting
-from hwsched.operations.siting_accepting import accept_siting
-from hwsched.operations.survey_import import import_survey
-from hwsched.operations.undoing import history, redo, undo
-from hwsched.operations.what_if import Question, accept_answer, what_if
+from hwsched.operations.project.history import history, redo, undo
+from hwsched.operations.project.settings import set_settings
+from hwsched.operations.survey.editing import edit_facts
+from hwsched.operations.survey.survey_import import import_survey
+from hwsched.values import Chosen
 from tests.model.states import state
 from tests.operations.exact import id_of
 from tests.operations.powered import WHO, closet, doors, fitted, more_parts

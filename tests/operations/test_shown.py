@@ -5,33 +5,33 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.cases import Chosen
 from hwsched.exchange.file_key import file_key, read_with_key
 from hwsched.exchange.problems import InputRejected
-from hwsched.exchange.survey_book import SurveyOptions
+from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.errors import ChangeError, ValueRefusedError
 from hwsched.model.project import open_project
 from hwsched.model.queries import read_cases
-from hwsched.operations.by_hand import choose_part
-from hwsched.operations.checking import check_openings
-from hwsched.operations.cost_terms import set_terms
-from hwsched.operations.editing import add_opening, edit_facts, remove
-from hwsched.operations.fewest_kinds import accept_fewest, fewest_kinds
-from hwsched.operations.fitting_openings import fit_openings
-from hwsched.operations.hanging import set_route
-from hwsched.operations.laying import edit_laid
-from hwsched.operations.own_fields import define_field
-from hwsched.operations.settings import set_settings
+from hwsched.operations.findings.checking import check_openings
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.opening.hand_choices import choose_part
+from hwsched.operations.opening.what_if import Question, accept_answer, what_if
+from hwsched.operations.parts.cost_terms import set_terms
+from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_kinds
+from hwsched.operations.power.connecting import set_route
+from hwsched.operations.power.power_editing import edit_laid
+from hwsched.operations.power.siting_accepting import accept_siting
+from hwsched.operations.power.supply_siting import propose_siting
+from hwsched.operations.project.history import undo
+from hwsched.operations.project.settings import set_settings
 from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_shown, shown_key
-from hwsched.operations.siting import propose_siting
-from hwsched.operations.siting_accepting import accept_siting
-from hwsched.operations.survey_import import import_survey, preview_survey
-from hwsched.operations.undoing import undo
-from hwsched.operations.what_if import Question, accept_answer, what_if
+from hwsched.operations.survey.editing import add_opening, edit_facts, remove
+from hwsched.operations.survey.own_fields import define_field
+from hwsched.operations.survey.survey_import import import_survey, preview_survey
+from hwsched.values import Chosen
 from tests.model.states import state
 from tests.operations.exact import id_of, small
+from tests.operations.opening.test_what_if import edited
 from tests.operations.powered import WHO, closet, doors, fitted, more_parts, power, write_catalogue
-from tests.operations.test_what_if import edited
 from tests.rules.scenario import catalogue
 
 

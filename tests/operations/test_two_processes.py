@@ -15,12 +15,12 @@ from pathlib import Path
 import pytest
 from sqlalchemy import select
 
-from hwsched.exchange.catalogue_sheets import write_catalogue
+from hwsched.exchange.parts.catalogue_sheets import write_catalogue
 from hwsched.model.project import create_project, open_project
 from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, JOURNALLED
-from hwsched.operations.catalogue_import import import_catalogue
-from hwsched.operations.fitting_openings import fit_openings
-from hwsched.operations.survey_import import SurveyOptions, import_survey
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.parts.catalogue_import import import_catalogue
+from hwsched.operations.survey.survey_import import SurveyOptions, import_survey
 from tests.documents.quay import HEADINGS, ROWS, parts, write
 from tests.model.backends import backend, empty_place, postgres_url
 

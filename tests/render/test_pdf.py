@@ -5,12 +5,12 @@ from dataclasses import replace
 import pytest
 from pypdf import PdfReader
 
-from hwsched.cases import Item
 from hwsched.drawings import elevation
 from hwsched.drawings.unknown import unknown_drawing
 from hwsched.render import print_style
 from hwsched.render.blocks import Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
 from hwsched.render.pdf import RenderCancelledError, render_pdf
+from hwsched.values import Item
 from tests.drawings.openings import CASE, FIT
 from tests.render.pages_read import MM, all_text, painted, texts
 from tests.render.sample import COLUMNS, document, everything, rows

@@ -2,10 +2,10 @@
 
 from dataclasses import dataclass, field
 
-from hwsched.cases import Settings
-from hwsched.cases.power import WorkedSupply
 from hwsched.rules.circuit_judging import judge
 from hwsched.rules.circuits import CIRCUIT_RULES
+from hwsched.values import Settings
+from hwsched.values.power import WorkedSupply
 from tests.rules.rows import compare_first
 
 BY_ID = {rule.id: rule for rule in CIRCUIT_RULES}

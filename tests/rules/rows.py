@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass, field
 
-from hwsched.cases import Case, Fit
 from hwsched.rules import judge, rule_named, severity_of
+from hwsched.values import Case, Fit
 
 
 @dataclass(frozen=True)

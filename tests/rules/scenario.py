@@ -5,7 +5,7 @@ Lengths in mm. The parts are invented; what is published or common practice stan
 
 from dataclasses import replace
 
-from hwsched.cases import (
+from hwsched.values import (
     BatteryLife,
     CablePath,
     Case,

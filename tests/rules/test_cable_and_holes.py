@@ -2,7 +2,7 @@
 
 import pytest
 
-from hwsched.cases import CablePath
+from hwsched.values import CablePath
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import cable, case, catalogue, fit, fp, hole, item, leaf, lock, opening, place
 

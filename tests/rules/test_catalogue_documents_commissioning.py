@@ -4,7 +4,7 @@ from decimal import Decimal
 
 import pytest
 
-from hwsched.cases import Fit, Need, Refusal, Settings
+from hwsched.values import Fit, Need, Refusal, Settings
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import case, catalogue, chosen, fit, fp, hole, leaf, lock, opening, part
 

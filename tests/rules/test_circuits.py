@@ -1,16 +1,16 @@
 """Rules of supplies and circuits, each from three sides.
 
 The supply is of 12 V, 5 % and 2.5 A; a unit holds 0.4 A from 10 to 14 V. 18 AWG stranded has 0.022207 ohm/m at 30 C
-(by hand in `tests.wiring.test_work`): 1.4 V at 0.4 A are lost on 2 x 78.80 m.
+(by hand in `tests.wiring.test_supply_results`): 1.4 V at 0.4 A are lost on 2 x 78.80 m.
 """
 
 import pytest
 
-from hwsched.cases import Settings
 from hwsched.rules.circuit_judging import judge_supply
 from hwsched.rules.circuits import CIRCUIT_RULES
 from hwsched.rules.judging import RuleError
 from hwsched.rules.rule import DEFERS
+from hwsched.values import Settings
 from tests.rules.circuit_rows import BY_ID, CircuitRow, run_row
 from tests.rules.scenario import fp, part
 from tests.wiring.laid import BATTERY, alone, circuit, fed, only, parts, run, supply, work

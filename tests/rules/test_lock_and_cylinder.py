@@ -2,7 +2,7 @@
 
 import pytest
 
-from hwsched.cases import Stack
+from hwsched.values import Stack
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import case, catalogue, fit, fp, leaf, lock, opening
 

@@ -7,11 +7,11 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.cases import CablePath, Finding, LockPoint, PointFit
-from hwsched.cases.lock_points import lock_points, with_beside
 from hwsched.rules import judge, rule_named
 from hwsched.rules.judging import of_opening
 from hwsched.rules.reading import leaf_hand, lock_item, lock_leaf
+from hwsched.values import CablePath, Finding, LockPoint, PointFit
+from hwsched.values.lock_points import lock_points, with_beside
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import INCH, case, catalogue, fit, fp, hole, item, leaf, lock, opening, place
 

@@ -1,7 +1,7 @@
 """Missing facts, ranked by hand."""
 
-from hwsched.cases import Finding, Fit, Need
 from hwsched.rules.missing import missing_facts, needs_of
+from hwsched.values import Finding, Fit, Need
 
 
 def said(*needs, severity="warning", waived=False):

@@ -2,7 +2,7 @@
 
 import pytest
 
-from hwsched.cases import Settings
+from hwsched.values import Settings
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import case, catalogue, fit, item, leaf, lock, opening, place
 

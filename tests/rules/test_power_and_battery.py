@@ -2,7 +2,7 @@
 
 import pytest
 
-from hwsched.cases import BatteryLife
+from hwsched.values import BatteryLife
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import case, catalogue, fit, fp, item, leaf, lock, opening
 

@@ -5,12 +5,12 @@ from datetime import date
 
 import pytest
 
-from hwsched.cases import DISCIPLINES, Settings
-from hwsched.cases.record import Packet, Record, Waiver
 from hwsched.rules import RECORD_RULES, RULEBOOK, RuleError, Verdict
 from hwsched.rules.page import page_of
 from hwsched.rules.record_judging import finding_of, judge, judge_record
 from hwsched.rules.records import OF_WAIVERS
+from hwsched.values import DISCIPLINES, Settings
+from hwsched.values.record import Packet, Record, Waiver
 from tests.rules.scenario import case, fit
 
 TODAY = date(2031, 5, 1)

@@ -9,7 +9,6 @@ from pathlib import Path
 import pytest
 
 import hwsched.rules
-from hwsched.cases import DISCIPLINES, SEVERITIES, Fit, Item, Leaf, Opening, Settings
 from hwsched.rules import (
     RECORD_RULES,
     RULEBOOK,
@@ -27,6 +26,7 @@ from hwsched.rules.circuits import CIRCUIT_RULES
 from hwsched.rules.judging import finding_of
 from hwsched.rules.wording import label_of
 from hwsched.survey import ENTITIES
+from hwsched.values import DISCIPLINES, SEVERITIES, Fit, Item, Leaf, Opening, Settings
 from tests.rules.rows import Row
 from tests.rules.scenario import case, fit, hole, opening
 

@@ -4,13 +4,13 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.cases import Fit, Item, Leaf, Opening
-from hwsched.cases.case_key import IGNORED, case_key
 from hwsched.model.project import open_project
-from hwsched.operations.checking import check_openings
+from hwsched.operations.findings.checking import check_openings
 from hwsched.rules import RULES, judge, rule_named
+from hwsched.rules.impossible_facts import trusted
 from hwsched.rules.tracing import traced
-from hwsched.rules.trusted import trusted
+from hwsched.values import Fit, Item, Leaf, Opening
+from hwsched.values.input_key import IGNORED, case_key
 from tests.rules.scenario import case, fit, item, leaf, opening
 
 

@@ -1,7 +1,7 @@
 """Small circuits of invented openings, laid piece by piece; the parts are those of `tests.rules.scenario`."""
 
-from hwsched.cases import Settings
-from hwsched.cases.power import Circuit, PowerFacts, Run, Supply
+from hwsched.values import Settings
+from hwsched.values.power import Circuit, PowerFacts, Run, Supply
 from hwsched.wiring import Fed, work_out
 from tests.rules.scenario import case, catalogue, fit, fp, opening, part
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from hwsched.cases.power import Route
+from hwsched.values.power import Route
 from hwsched.wiring.distances import distance
 from tests.rules.scenario import opening
 from tests.wiring.laid import supply

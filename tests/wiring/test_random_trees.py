@@ -5,9 +5,9 @@ import random
 import numpy as np
 import pytest
 
-from hwsched.calc.circuit import Load, solve
-from hwsched.calc.circuit_tree import Run as Wire
-from hwsched.calc.circuit_tree import network
+from hwsched.calc.power.circuit import Load, solve
+from hwsched.calc.power.circuit_tree import Run as Wire
+from hwsched.calc.power.circuit_tree import network
 from tests.rules.scenario import part
 from tests.wiring.laid import alone, circuit, only, only_circuit, parts, run, supply
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from hwsched.cases import Settings
+from hwsched.values import Settings
 from tests.rules.scenario import fp, part
 from tests.wiring.laid import alone, circuit, fed, only, parts, run, said, supply
 

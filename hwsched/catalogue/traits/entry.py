@@ -1,4 +1,4 @@
-"""What every catalogue entry has, whatever its kind: the fields of `hwsched.cases.Part` as columns of a sheet."""
+"""What every catalogue entry has, whatever its kind: the fields of `hwsched.values.Part` as columns of a sheet."""
 
 from typing import Final
 

@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.cells import end_voltage_per_cell_v
-from hwsched.cases import Case, Fit
+from hwsched.calc.power.cells import end_voltage_per_cell_v
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
+from hwsched.values import Case, Fit
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

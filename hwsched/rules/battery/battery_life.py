@@ -2,11 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.calc.cells import cold_share
-from hwsched.cases import Case, Fit
+from hwsched.calc.power.cells import cold_share
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
+from hwsched.values import Case, Fit
 
 _CELL = ("capacity_mah", "usable_share", "self_discharge_share")
 _UNIT = ("standing_ua", "operation_ma", "operation_s")

@@ -2,11 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.calc.cable import route
 from hwsched.calc.calculator import InputError
-from hwsched.cases import Case, Fit
+from hwsched.calc.opening.cable import route
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
+from hwsched.values import Case, Fit
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

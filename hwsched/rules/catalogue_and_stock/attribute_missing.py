@@ -2,11 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.cases import Case, Fit
 from hwsched.catalogue import kind_of
 from hwsched.rules.reading import entry
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
+from hwsched.values import Case, Fit
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.reading import entry
 from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.values import Case, Fit
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

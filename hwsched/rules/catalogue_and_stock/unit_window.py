@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
+from hwsched.values import Case, Fit
 
 _NEEDED = ("plate_width_mm", "plate_height_mm", "connector_x_mm", "connector_y_mm")
 

@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable
 
-from hwsched.cases.power import WorkedSupply
 from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
 from hwsched.rules.reading import rated
 from hwsched.rules.rule import Limits
+from hwsched.values.power import WorkedSupply
 
 
 def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:

@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable
 
-from hwsched.calc.power_limits import caution
-from hwsched.cases.power import WorkedSupply
+from hwsched.calc.power.power_limits import caution
 from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
 from hwsched.rules.rule import Limits
+from hwsched.values.power import WorkedSupply
 
 
 def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:

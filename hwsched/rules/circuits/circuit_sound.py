@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 
-from hwsched.cases.power import WorkedSupply
 from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict, of_problem
 from hwsched.rules.rule import Limits
+from hwsched.values.power import WorkedSupply
 
 
 def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:

@@ -3,10 +3,10 @@
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.calc.power_limits import class_2_limit, excesses, limited_power_source_limit
-from hwsched.cases.power import WorkedSupply
+from hwsched.calc.power.power_limits import class_2_limit, excesses, limited_power_source_limit
 from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
 from hwsched.rules.rule import Limits
+from hwsched.values.power import WorkedSupply
 
 _SAID: Final = {
     "nameplate-a": "The rated current",

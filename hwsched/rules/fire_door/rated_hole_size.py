@@ -2,11 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import rated
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
+from hwsched.values import Case, Fit
 
 _FREE = ("function", "bore", "pocket", "channel")
 """Purposes that another rule judges, or that may have any size (holes for cylinders and spindles)."""

@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.listing import judge_listed
 from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.values import Case, Fit
 
 ROLES: Final = ("strike", "power-transfer")
 """Roles whose parts stand on the opening."""

@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.reading import entry, rated, remains
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
+from hwsched.values import Case, Fit
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

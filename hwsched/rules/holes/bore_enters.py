@@ -2,13 +2,13 @@
 
 from collections.abc import Iterable
 
-from hwsched.calc.bore import LeafSize, bore
 from hwsched.calc.calculator import InputError
-from hwsched.cases import Case, Fit
+from hwsched.calc.opening.bore import LeafSize, bore
 from hwsched.rules.bores import angled, as_bore
 from hwsched.rules.cavity import cavity
 from hwsched.rules.reading import lock_leaf
 from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.values import Case, Fit
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

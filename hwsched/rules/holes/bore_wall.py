@@ -3,14 +3,14 @@
 from collections.abc import Iterable
 from dataclasses import replace
 
-from hwsched.calc.bore import LeafSize, bore
 from hwsched.calc.calculator import InputError
-from hwsched.cases import Case, Fit
+from hwsched.calc.opening.bore import LeafSize, bore
 from hwsched.rules.bores import angled, as_bore
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
+from hwsched.values import Case, Fit
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

@@ -3,14 +3,14 @@
 from collections.abc import Iterable
 from itertools import pairwise
 
-from hwsched.calc.bore import Box, Rod, segment_to_box_mm, segment_to_segment_mm
-from hwsched.cases import Case, Fit
+from hwsched.calc.opening.bore import Box, Rod, segment_to_box_mm, segment_to_segment_mm
 from hwsched.rules.bores import as_rod
 from hwsched.rules.cavity import lock_body
 from hwsched.rules.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.reading import beside_here, leaf_name, lock_leaf, on_leaf, other_locks
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
+from hwsched.values import Case, Fit
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

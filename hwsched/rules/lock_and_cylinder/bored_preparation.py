@@ -2,12 +2,12 @@
 
 from collections.abc import Iterable
 
-from hwsched.calc.bored_prep import Latch, PrepFound, PrepWanted, bored_prep
 from hwsched.calc.calculator import InputError
-from hwsched.cases import Case, Fit, Part
+from hwsched.calc.opening.bored_prep import Latch, PrepFound, PrepWanted, bored_prep
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
+from hwsched.values import Case, Fit, Part
 
 _FACTS = {
     "leaf_mm": "leaf.thickness_mm",

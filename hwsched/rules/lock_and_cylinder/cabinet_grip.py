@@ -2,11 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
+from hwsched.values import Case, Fit
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

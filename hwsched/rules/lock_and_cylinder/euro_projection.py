@@ -2,11 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
+from hwsched.values import Case, Fit
 
 BLIND_MM = 10.0
 """Blind side of a half cylinder [mm]; DIN 18252 / EN 1303 as quoted in trade."""

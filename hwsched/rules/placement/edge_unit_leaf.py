@@ -3,10 +3,10 @@
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.reading import leafless, lock_form, lock_leaf, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
+from hwsched.values import Case, Fit
 
 MATERIALS: Final = ("wood", "composite", "aluminium")
 FORMS: Final = ("mortise", "euro-profile", "bored")

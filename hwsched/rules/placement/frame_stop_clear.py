@@ -2,13 +2,13 @@
 
 from collections.abc import Iterable
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.clearances import ON_FACE, TOUCH_MM, gap_mm
 from hwsched.rules.footprints import stop_bands
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import lock_leaf, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
+from hwsched.values import Case, Fit
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

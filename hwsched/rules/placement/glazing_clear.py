@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.clearances import near
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.values import Case, Fit
 
 KINDS: Final = ("lite", "louvre")
 """Kinds of existing item that it guards."""

@@ -3,10 +3,10 @@
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
+from hwsched.values import Case, Fit
 
 OPEN_FORMS: Final = ("gate", "turnstile")
 """Forms of opening whose secured side is outside as well."""

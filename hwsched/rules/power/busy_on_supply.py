@@ -3,10 +3,10 @@
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.reading import remains
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
+from hwsched.values import Case, Fit
 
 RELEASES: Final = ("electric-strike", "electromagnetic-lock")
 """Existing items that draw power."""

@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.conductor import conductor, drop_v
-from hwsched.cases import Case, Fit
+from hwsched.calc.power.conductor import conductor, drop_v
 from hwsched.rules.reading import drawn_a, in_role, on_supply, shared_supply, supply_part, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
+from hwsched.values import Case, Fit
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

@@ -3,10 +3,10 @@
 from collections.abc import Iterable, Mapping
 from typing import Final
 
-from hwsched.cases.record import Record
-from hwsched.cases.standing import WHY, Standing
 from hwsched.rules.record_rule import RecordRule
 from hwsched.rules.rule import Verdict
+from hwsched.values.record import Record
+from hwsched.values.standing import WHY, Standing
 
 _CURES: Final[Mapping[Standing, str]] = {
     "earlier-version": (

@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 
-from hwsched.cases.record import Record
 from hwsched.rules.record_rule import RecordRule
 from hwsched.rules.rule import Verdict
+from hwsched.values.record import Record
 
 
 def _judge(record: Record) -> Iterable[Verdict]:

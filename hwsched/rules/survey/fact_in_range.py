@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 from math import isfinite
 
-from hwsched.cases import Case, Fit
+from hwsched.rules.impossible_facts import doubts
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.rules.trusted import doubts
+from hwsched.values import Case, Fit
 
 
 def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:

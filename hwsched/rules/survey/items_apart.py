@@ -2,12 +2,12 @@
 
 from collections.abc import Iterable
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.clearances import gap_mm
 from hwsched.rules.footprints import face_of, rectangle
 from hwsched.rules.reading import leafless, lock_leaf, on_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
+from hwsched.values import Case, Fit
 
 _LIE_ON_OTHERS = ("lock", "trim", "thumb-turn", "lever", "pull", "push-plate", "kick-plate", "exit-device", "label",
                   "viewer", "other", "deadbolt")  # fmt: skip

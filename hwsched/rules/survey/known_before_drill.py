@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.footprints import face_of, missing
 from hwsched.rules.reading import leafless, lock_form, lock_item, lock_leaf, on_leaf, remains, stile_mm
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
+from hwsched.values import Case, Fit
 
 BY_FORM: Final = {
     "mortise": ("case_height_mm", "case_above_mm", "case_width_mm"),

@@ -3,10 +3,10 @@
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.cases import Case, Fit
 from hwsched.rules.reading import leafless, lock_form, lock_item, lock_leaf
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
+from hwsched.values import Case, Fit
 
 BY_FORM: Final = {
     "mortise": ("trim_key_mm", "cam_form"),

@@ -1,0 +1,323 @@
+"""What would mend a load that finds too low a voltage, with the numbers of each cure.
+
+Here belong thicker conductors, more conductors, a run of its own, a nearer supply and a higher supply voltage for one
+node of a circuit. The circuit's solution stands in `circuit`; which cure is taken is a person's choice.
+"""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from math import ceil, floor
+from typing import Final
+
+from hwsched.calc.calculator import InputError
+from hwsched.calc.power.circuit import Load, Solution, outside_limits, solve
+from hwsched.calc.power.circuit_tree import SUPPLY, Run, network
+from hwsched.calc.power.conductor import gauge_of
+from hwsched.calc.tables import rows
+
+NOMINAL_V: Final = (12.0, 24.0, 48.0)
+"""Nominal voltages that low-voltage supplies are made for (common practice) [V]."""
+KINDS: Final = (
+    "thicker-run",
+    "thicker-path",
+    "parallel-run",
+    "parallel-path",
+    "own-run",
+    "nearer-supply",
+    "source-voltage",
+    "nominal-voltage",
+)
+_MOST_PARALLEL: Final = 4
+_HALVINGS: Final = 26
+"""Of a length or voltage that is searched: to a part in fifty millions, far below what is printed."""
+_TOLERANCE_V: Final = 1e-9
+
+
+@dataclass(frozen=True, slots=True)
+class Circuit:
+    """A circuit as it stands, in the state in which a load is low."""
+
+    runs: tuple[Run, ...]
+    loads: tuple[Load, ...]
+    source_v: float
+    source_ohm: float
+    temperature_c: float
+
+    def solution(self) -> Solution:
+        """Solve the circuit."""
+        return solve(network(self.runs, self.temperature_c), self.loads, self.source_v, self.source_ohm)
+
+
+@dataclass(frozen=True, slots=True)
+class Cure:
+    """One way to mend a low voltage, or why it does not do."""
+
+    kind: str
+    """One of `KINDS`."""
+    works: bool
+    text: str
+    volts: float | None
+    """At the load with the cure, or with the most that was tried [V]; None where the circuit collapses."""
+    still_low: tuple[str, ...]
+    """Other nodes that stay under their minimum."""
+    values: Mapping[str, float]
+    """Numbers of the cure, their unit in the name."""
+    circuit: Circuit | None
+    """The circuit with the cure; None where it does not do."""
+
+
+def cures(
+    circuit: Circuit, node: str, gauges: Sequence[str] = (), nominal_v: Sequence[float] = NOMINAL_V
+) -> tuple[Cure, ...]:
+    """Try each kind of cure for the loads at a node, the least change of each kind that does.
+
+    Parameters
+    ----------
+    circuit : Circuit
+        In the state in which the node is low: highest temperature, lowest source voltage, loads at their peak.
+    node : str
+        Where a load with a stated minimum is low.
+    gauges : sequence of str
+        Conductors that may be bought, from thin to thick; by default the offered ones of the same kind (AWG or mm²).
+    nominal_v : sequence of float
+        Supply voltages that may be had [V].
+
+    Returns
+    -------
+    tuple of Cure
+        Each kind once, those that do not do included; empty when the node is not low.
+
+    Raises
+    ------
+    InputError
+        Where the node has no load with a minimum, or the circuit itself cannot be taken.
+
+    Notes
+    -----
+    Each cure is the circuit solved again. A nearer supply is the same route with all its runs shortened alike. Device
+    limits on a higher voltage come from the loads' maximum; where one is missing the text says that it must be known. A
+    current load is taken to draw the same at a higher voltage.
+
+    Examples
+    --------
+    >>> run, lock = Run("supply", "lock", 60, "20 AWG", "stranded"), Load("lock", "current", 0.5, 10.2, 13.2)
+    >>> [c.kind for c in cures(Circuit((run,), (lock,), 11.5, 0.0, 50.0), "lock") if not c.works]
+    ['nominal-voltage']
+    """
+    minimum_v = max((load.minimum_v or 0.0 for load in circuit.loads if load.node == node), default=0.0)
+    if minimum_v <= 0.0:
+        raise InputError("node", f"node {node!r} has no load with a stated minimum voltage")
+    now = circuit.solution()
+    if not now.collapsed and now.volts[node] >= minimum_v - _TOLERANCE_V:
+        return ()
+    path = network(circuit.runs, circuit.temperature_c).path(node)
+    case = _Case(circuit, node, minimum_v, path)
+    if not path:
+        return (_source_voltage(case), _nominal_voltage(case, nominal_v))
+    worst = (max(path, key=lambda i: _drop_v(case, now, i)),)
+    return (
+        _thicker(case, "thicker-run", worst, gauges),
+        _thicker(case, "thicker-path", path, gauges),
+        _parallel(case, "parallel-run", worst),
+        _parallel(case, "parallel-path", path),
+        _own_run(case, gauges),
+        _nearer_supply(case),
+        _source_voltage(case),
+        _nominal_voltage(case, nominal_v),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class _Case:
+    circuit: Circuit
+    node: str
+    minimum_v: float
+    path: tuple[int, ...]
+
+    def tried(self, circuit: Circuit, node: str = "") -> tuple[bool, float | None, tuple[str, ...]]:
+        """Tell whether the node is mended, its voltage, and the other nodes that are low."""
+        solution = circuit.solution()
+        node = node or self.node
+        volts = solution.volts.get(node)
+        low, _ = outside_limits(solution, circuit.loads)
+        works = volts is not None and volts >= self.minimum_v - _TOLERANCE_V
+        return works, volts, tuple(name for name in low if name != node)
+
+    def cure(
+        self, kind: str, circuit: Circuit, does: str, fails: str, values: Mapping[str, float], node: str = ""
+    ) -> Cure:
+        works, volts, low = self.tried(circuit, node)
+        found = "no solution" if volts is None else f"{volts:.2f} V"
+        text = f"{does}: {found} at {self.node!r}, {self.minimum_v:g} V needed"
+        if not works:
+            text = f"{fails}: {found} at {self.node!r} at best, {self.minimum_v:g} V needed"
+        return Cure(kind, works, text, volts, low, values, circuit if works else None)
+
+
+def _drop_v(case: _Case, now: Solution, i: int) -> float:
+    """Voltage lost on a run; its resistance stands in for it where the circuit collapses."""
+    run = case.circuit.runs[i]
+    if now.collapsed:
+        return run.length_m / (gauge_of(run.gauge).area_mm2 * run.conductors_in_parallel)
+    return abs(now.volts[run.from_node] - now.volts[run.to_node])
+
+
+def _with_runs(circuit: Circuit, which: Sequence[int], change: Callable[[Run], Run]) -> Circuit:
+    chosen = set(which)
+    return replace(circuit, runs=tuple(change(r) if i in chosen else r for i, r in enumerate(circuit.runs)))
+
+
+def _named(case: _Case, which: Sequence[int]) -> str:
+    if len(which) == 1:
+        run = case.circuit.runs[which[0]]
+        return f"run {run.from_node!r} to {run.to_node!r}"
+    return f"all {len(which)} runs from the supply to {case.node!r}"
+
+
+def _thicker(case: _Case, kind: str, which: Sequence[int], gauges: Sequence[str]) -> Cure:
+    areas = {i: gauge_of(case.circuit.runs[i].gauge).area_mm2 for i in which}
+    thinnest = min(which, key=lambda i: areas[i])
+    offered = list(gauges) or _offered(case.circuit.runs[thinnest].gauge)
+    thicker = [g for g in offered if gauge_of(g).area_mm2 > areas[thinnest] * 1.0001]
+    where = _named(case, which)
+    if not thicker:
+        text = f"no thicker conductor than {case.circuit.runs[thinnest].gauge} is offered for {where}"
+        return Cure(kind, False, text, None, (), {}, None)
+    tried: Circuit = case.circuit
+    gauge = thicker[-1]
+    for gauge in thicker:
+        area_mm2 = gauge_of(gauge).area_mm2
+
+        def change(run: Run, gauge: str = gauge, area_mm2: float = area_mm2) -> Run:
+            return replace(run, gauge=gauge) if gauge_of(run.gauge).area_mm2 < area_mm2 else run
+
+        tried = _with_runs(case.circuit, which, change)
+        if case.tried(tried)[0]:
+            break
+    length_m = sum(case.circuit.runs[i].length_m for i in which)
+    return case.cure(
+        kind,
+        tried,
+        f"{gauge} for {where}",
+        f"even {gauge} for {where} does not do",
+        {"area_mm2": gauge_of(gauge).area_mm2, "length_m": length_m},
+    )
+
+
+def _offered(gauge: str) -> list[str]:
+    by_awg = gauge_of(gauge).awg is not None
+    return [r.text("gauge") for r in rows("offered_gauges") if (gauge_of(r.text("gauge")).awg is not None) == by_awg]
+
+
+def _parallel(case: _Case, kind: str, which: Sequence[int]) -> Cure:
+    tried: Circuit = case.circuit
+    more = 1
+    for more in range(1, _MOST_PARALLEL):
+        added = more
+        tried = _with_runs(
+            case.circuit,
+            which,
+            lambda r, added=added: replace(r, conductors_in_parallel=r.conductors_in_parallel + added),  # type: ignore[misc]
+        )
+        if case.tried(tried)[0]:
+            break
+    where = _named(case, which)
+    length_m = more * sum(case.circuit.runs[i].length_m for i in which)
+    beside = "a second conductor" if more == 1 else f"{more} more conductors"
+    return case.cure(
+        kind,
+        tried,
+        f"{beside} of the same size beside each wire of {where}",
+        f"even {beside} beside each wire of {where} do not do",
+        {"added_in_parallel": float(more), "length_m": length_m},
+    )
+
+
+def _own_run(case: _Case, gauges: Sequence[str]) -> Cure:
+    circuit, node = case.circuit, case.node
+    own = f"{node} (own run)"
+    last = circuit.runs[case.path[-1]]
+    length_m = sum(circuit.runs[i].length_m for i in case.path)
+    extra_ohm = sum(circuit.runs[i].extra_ohm for i in case.path)
+    run = replace(last, from_node=SUPPLY, to_node=own, length_m=length_m, extra_ohm=extra_ohm)
+    loads = tuple(replace(load, node=own) if load.node == node else load for load in circuit.loads)
+    area_mm2 = gauge_of(last.gauge).area_mm2
+    thicker = [g for g in gauges or _offered(last.gauge) if gauge_of(g).area_mm2 > area_mm2 * 1.0001]
+    tried = circuit
+    for gauge in (last.gauge, *thicker):
+        run = replace(run, gauge=gauge)
+        tried = replace(circuit, runs=(*circuit.runs, run), loads=loads)
+        if case.tried(tried, own)[0]:
+            break
+    what = f"a run of its own from the supply, {length_m:g} m of {run.gauge} {run.stranding}"
+    values = {"length_m": length_m, "area_mm2": gauge_of(run.gauge).area_mm2}
+    return case.cure("own-run", tried, what, f"even {what} does not do", values, own)
+
+
+def _nearer_supply(case: _Case) -> Cure:
+    def shortened(share: float) -> Circuit:
+        return _with_runs(case.circuit, case.path, lambda r: replace(r, length_m=r.length_m * share))
+
+    present_m = sum(case.circuit.runs[i].length_m for i in case.path)
+    low, high = 1e-6, 1.0
+    if case.tried(shortened(low))[0]:
+        for _ in range(_HALVINGS):
+            middle = (low + high) / 2
+            low, high = (middle, high) if case.tried(shortened(middle))[0] else (low, middle)
+    length_m = low * present_m
+    return case.cure(
+        "nearer-supply",
+        shortened(low),
+        f"a supply within {floor(10 * length_m) / 10:g} m along this route (now {present_m:g} m)",
+        "even a supply beside the load does not do",
+        {"length_m": length_m, "present_m": present_m},
+    )
+
+
+def _source_voltage(case: _Case) -> Cure:
+    top_v = min((load.maximum_v for load in case.circuit.loads if load.maximum_v is not None), default=None)
+    missing = any(load.maximum_v is None for load in case.circuit.loads)
+    low_v = case.circuit.source_v
+    high_v = top_v if top_v is not None and not missing else max(2.0 * low_v, low_v + case.minimum_v)
+    if high_v <= low_v:
+        text = f"the source cannot be set higher than its {low_v:g} V: a load's maximum is {high_v:g} V"
+        return Cure("source-voltage", False, text, None, (), {"source_v": low_v}, None)
+    if case.tried(replace(case.circuit, source_v=high_v))[0]:
+        for _ in range(_HALVINGS):
+            middle = (low_v + high_v) / 2
+            low_v, high_v = (
+                (low_v, middle) if case.tried(replace(case.circuit, source_v=middle))[0] else (middle, high_v)
+            )
+    text = f"{ceil(100 * high_v) / 100:g} V at the source (now {case.circuit.source_v:g} V)"
+    needs = "; needs the maximum voltage of every load" if missing else ""
+    return case.cure(
+        "source-voltage",
+        replace(case.circuit, source_v=high_v),
+        text + needs,
+        f"even {high_v:g} V at the source does not do",
+        {"source_v": high_v},
+    )
+
+
+def _nominal_voltage(case: _Case, nominal_v: Sequence[float]) -> Cure:
+    loads = case.circuit.loads
+    higher = [v for v in sorted(nominal_v) if v > case.circuit.source_v]
+    if not higher:
+        return Cure("nominal-voltage", False, "no higher supply voltage is offered", None, (), {}, None)
+    for volts in higher:
+        too_low = [load.node for load in loads if load.maximum_v is not None and load.maximum_v < volts]
+        if too_low:
+            text = f"{volts:g} V is over the maximum of the load at {too_low[0]!r}: it needs loads made for {volts:g} V"
+            return Cure("nominal-voltage", False, text, None, (), {"source_v": volts}, None)
+        tried = replace(case.circuit, source_v=volts)
+        if case.tried(tried)[0] or volts == higher[-1]:
+            break
+    missing = [load.node for load in loads if load.maximum_v is None]
+    needs = f"; needs the maximum voltage of the load at {missing[0]!r}" if missing else ""
+    return case.cure(
+        "nominal-voltage",
+        tried,
+        f"a {volts:g} V supply" + needs,
+        f"even a {volts:g} V supply does not do",
+        {"source_v": volts},
+    )

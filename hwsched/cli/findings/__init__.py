@@ -1,0 +1,1 @@
+"""What rules say, and what people accept of it."""

@@ -1,0 +1,51 @@
+"""`hwsched waive`: accepts the findings of a rule, or takes a waiver back."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+
+    add_project(parser)
+    parser.add_argument("rule")
+    parser.add_argument("mark", nargs="?", help="at which opening; left out with --scope project")
+    parser.add_argument("--scope", choices=("opening", "alike", "project"), default="opening")
+    parser.add_argument("--about", help="only findings about this, such as a part number")
+    parser.add_argument("--person", default="", help="who accepts it (default: who is at work)")
+    parser.add_argument("--reason", default="", help="why; must be said")
+    parser.add_argument("--until", metavar="DAY", help="last day, such as 2031-12-24; without it no end")
+    parser.add_argument("--back", action="store_true", help="take the waiver back")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.operations.findings.waivers import unwaive, waive, waivers_of
+    from hwsched.operations.opening.named_openings import openings_of_marks
+
+    with opened(arguments) as project:
+        opening = openings_of_marks(project, [arguments.mark])[0] if arguments.mark else None
+        if arguments.back:
+            found = waivers_of(project, arguments.rule, opening)
+            changes = unwaive(project, [each.id for each in found], who=who(arguments))
+            return tell_step(arguments, "Taken back", changes)
+        changes = waive(
+            project,
+            arguments.rule,
+            person=arguments.person or who(arguments),
+            reason=arguments.reason,
+            who=who(arguments),
+            opening_id=opening,
+            scope=arguments.scope,
+            about=arguments.about,
+            until=arguments.until,
+        )
+    return tell_step(arguments, "Waived", changes)
+
+
+WAIVE = Verb("waive", "Accept the findings of a rule, or take a waiver back.", _arguments, _run)

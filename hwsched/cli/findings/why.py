@@ -1,0 +1,44 @@
+"""`hwsched why`: the chain of facts, rules and numbers behind a part, place, hole or finding."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+
+    add_project(parser)
+    parser.add_argument("mark")
+    parser.add_argument("role", nargs="?", help="a role such as unit, or: place, holes, a rule; all without it")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.cli.session import opened, print_json
+    from hwsched.operations.findings.why import as_lines, why
+
+    with opened(arguments) as project:
+        told = why(project, arguments.mark, arguments.role)
+    if arguments.json:
+        print_json(
+            [
+                {
+                    "about": each.about,
+                    "lock_point": each.point,
+                    "headline": each.headline,
+                    "reasons": [{"text": reason.text, "under": list(reason.under)} for reason in each.reasons],
+                }
+                for each in told
+            ]
+        )
+        return DONE
+    for line in as_lines(told):
+        print(line)
+    return DONE
+
+
+WHY = Verb("why", "Tell why an opening has what it has.", _arguments, _run)

@@ -1,0 +1,72 @@
+"""`hwsched pieces`: lists the pieces of an opening, and writes down their serial numbers and lots."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+    from typing import Any
+
+    from hwsched.values.piece import Piece
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_point, add_project
+
+    add_project(parser)
+    parser.add_argument("mark", help="the opening")
+    add_point(parser)
+    what = "a piece as ROLE, ROLE#2 or ROLE/PART#2; may be repeated; nothing behind = takes it away"
+    parser.add_argument(
+        "--serial", action="append", default=[], metavar="PIECE=NUMBER", help=f"serial number of {what}"
+    )
+    parser.add_argument("--lot", action="append", default=[], metavar="PIECE=LOT", help=f"lot of {what}")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.cli.session import opened, print_json, who
+    from hwsched.model.errors import ValueRefusedError
+    from hwsched.operations.opening.lock_points import point_named
+    from hwsched.operations.opening.named_openings import openings_of_marks
+    from hwsched.operations.opening.pieces import piece_named, pieces, record_piece
+
+    with opened(arguments) as project:
+        opening = openings_of_marks(project, [arguments.mark])[0]
+        point = point_named(project, opening, arguments.point)
+        for option in ("serial", "lot"):
+            for text in getattr(arguments, option):
+                name, told, value = text.partition("=")
+                if not told:
+                    raise ValueRefusedError(f"--{option}", f"'{text}' names no piece; accepted: PIECE=VALUE")
+                piece = piece_named(pieces(project, opening), name, point)
+                record_piece(project, opening, piece.id, who=who(arguments), **{option: value})
+        found = [each for each in pieces(project, opening) if point in (None, each.point_id)]
+    if arguments.json:
+        print_json([_as_json(each) for each in found])
+        return DONE
+    for each in found:
+        print(_line(each))
+    if not found:
+        print(f"{arguments.mark} has no pieces: it is not fitted.")
+    return DONE
+
+
+def _line(piece: Piece) -> str:
+    count = "" if piece.quantity == 1 else f" x{piece.quantity:g}"
+    known = [f"serial {piece.serial}"] if piece.serial else []
+    known += [f"lot {piece.lot}"] if piece.lot else []
+    known += [] if piece.state == "planned" else [piece.state]
+    known += [] if piece.in_fit else ["no longer in the fit"]
+    where = f"{piece.point_name}: " if piece.point_name else ""
+    return f"{where}{piece.role}/{piece.part}#{piece.number}{count}  {piece.description}  {', '.join(known)}".rstrip()
+
+
+def _as_json(piece: Piece) -> dict[str, Any]:
+    from dataclasses import asdict
+
+    return asdict(piece)
+
+
+PIECES = Verb("pieces", "List the pieces of an opening; write down serial numbers and lots.", _arguments, _run)

@@ -1,0 +1,58 @@
+"""`hwsched show`: openings with all that is known of them, for machines and for a look at the terminal."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+    from hwsched.operations.opening.showing import OpeningRecord
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_common
+
+    parser.add_argument("project", nargs="?", help="project file (.hwsched) or database URL")
+    parser.add_argument("marks", nargs="*", metavar="mark", help="openings to show (default: all)")
+    parser.add_argument("--schema", action="store_true", help="print the JSON Schema of what --json prints")
+    add_common(parser)
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.cli.session import chosen_openings, opened, print_json
+    from hwsched.model.errors import ValueRefusedError
+    from hwsched.operations.opening.showing import VERSION, ShowEnvelope, plain, show_openings, show_schema
+
+    if arguments.schema:
+        print_json(show_schema())
+        return DONE
+    if arguments.project is None:
+        raise ValueRefusedError("project", "is missing; give a project file or a database URL, or --schema")
+    with opened(arguments) as project:
+        shown = show_openings(project, chosen_openings(project, arguments.marks))
+    if arguments.json:
+        print_json(plain(ShowEnvelope(True, shown, (), None, VERSION)))
+        return DONE
+    for opening in shown.openings:
+        _tell(opening)
+    return DONE
+
+
+def _tell(opening: OpeningRecord) -> None:
+    place = ", ".join(each for each in (opening.facts.building, opening.facts.level) if each)
+    print(f"{opening.mark}: {place}" if place else opening.mark)
+    for point in opening.lock_points:
+        print(f"  {point.name or 'lock point'}: {point.status}")
+        for part in point.parts:
+            print(f"    {part.role:<15} {part.part:<12} x{part.quantity:g}")
+        for each in (*point.holes, *point.screws):
+            print(f"    hole {each.hole.order}: {each.hole.name}, in {each.hole.face}")
+        for need in point.needs:
+            print(f"    unknown: needs {need.label} ({need.blocks})")
+    for finding in opening.findings:
+        print(f"  {finding.severity}: {finding.rule}: {finding.message}")
+
+
+SHOW = Verb("show", "Show openings with all that is known of them.", _arguments, _run)

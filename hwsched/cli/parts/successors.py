@@ -1,0 +1,34 @@
+"""`hwsched successors`: every opening that uses a superseded part, with its successor in its place."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+
+    add_project(parser)
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.cli.opening.what_if import differences_json, print_differences
+    from hwsched.cli.session import opened, print_json
+    from hwsched.operations.opening.what_if import successors
+
+    with opened(arguments) as project:
+        found = successors(project)
+    if arguments.json:
+        print_json(differences_json(found))
+        return DONE
+    print_differences(found)
+    lost = sum(each.after != "fitted" or bool(each.why) for each in found)
+    print(f"{len(found)} openings use a superseded part; at {lost} of them the successor does not fit.")
+    return DONE
+
+
+SUCCESSORS = Verb("successors", "Show where the successor of a superseded part fits.", _arguments, _run)

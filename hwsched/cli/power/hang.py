@@ -1,0 +1,44 @@
+"""`hwsched hang`: hangs openings on a circuit, or takes them off."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+
+    add_project(parser)
+    parser.add_argument("circuit", help="SUPPLY/CIRCUIT; a single - takes the openings off their circuits")
+    parser.add_argument("marks", nargs="+", metavar="MARK")
+    parser.add_argument(
+        "--from", dest="begin", default="supply", metavar="NODE", help="junction or mark; default: supply"
+    )
+    parser.add_argument(
+        "--length", type=float, metavar="M", help="of each run, one way; default: measured or estimated"
+    )
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.operations.opening.named_openings import openings_of_marks
+    from hwsched.operations.power.connecting import hang, unhang
+    from hwsched.operations.power.power_editing import laid_named
+
+    with opened(arguments) as project:
+        openings = openings_of_marks(project, arguments.marks)
+        if arguments.circuit == "-":
+            changes = unhang(project, openings, who=who(arguments))
+        else:
+            circuit = laid_named(project, arguments.circuit)[1]
+            changes = hang(
+                project, circuit, openings, who=who(arguments), from_node=arguments.begin, length_m=arguments.length
+            )
+    return tell_step(arguments, "Hung", changes)
+
+
+HANG = Verb("hang", "Hang openings on a circuit, or take them off.", _arguments, _run)

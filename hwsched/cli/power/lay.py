@@ -1,0 +1,60 @@
+"""`hwsched lay`: lays a supply, a circuit of a supply, or a run of a circuit; or changes one."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+
+    add_project(parser)
+    parser.add_argument("what", choices=("supply", "circuit", "run"))
+    parser.add_argument("name", help="SUPPLY, SUPPLY/CIRCUIT, or for a run the SUPPLY/CIRCUIT that it belongs to")
+    parser.add_argument("facts", nargs="*", metavar="FACT=VALUE", help="; ".join(_facts()))
+
+
+def _facts() -> list[str]:
+    from hwsched.survey import LAID
+
+    return [f"{entity.name}: {' '.join(attribute.name for attribute in entity.attributes)}" for entity in LAID]
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.model.errors import ValueRefusedError
+    from hwsched.operations.power import power_editing
+    from hwsched.operations.power.power_editing import laid_named, typed_laid
+
+    for entry in arguments.facts:
+        if "=" not in entry:
+            raise ValueRefusedError(
+                "fact", f"'{entry}' cannot be read; accepted: FACT=VALUE, nothing after = for unknown"
+            )
+    if (arguments.what == "supply") == ("/" in arguments.name):
+        kind, accepted = ("supply", "SUPPLY") if arguments.what == "supply" else ("circuit", "SUPPLY/CIRCUIT")
+        raise ValueRefusedError("name", f"'{arguments.name}' names no {kind}; accepted: {accepted}")
+    texts = dict(entry.partition("=")[::2] for entry in arguments.facts)
+    facts = typed_laid(arguments.what, texts)
+    supply, _, circuit = arguments.name.partition("/")
+    with opened(arguments) as project:
+        if arguments.what == "run":
+            changes, _ = power_editing.lay_run(
+                project, laid_named(project, arguments.name)[1], facts, who=who(arguments)
+            )
+        elif power_editing.is_laid(project, arguments.name):
+            entity, row_id = laid_named(project, arguments.name)
+            changes = power_editing.edit_laid(project, entity, row_id, facts, who=who(arguments))
+        elif arguments.what == "supply":
+            changes, _ = power_editing.lay_supply(project, {**facts, "name": arguments.name}, who=who(arguments))
+        else:
+            owner = laid_named(project, supply)[1]
+            changes, _ = power_editing.lay_circuit(project, owner, {**facts, "name": circuit}, who=who(arguments))
+    return tell_step(arguments, "Laid", changes)
+
+
+LAY = Verb("lay", "Lay a supply, circuit or run, or change one.", _arguments, _run)

@@ -1,0 +1,80 @@
+"""`hwsched site`: proposes where the supplies of a building go, and lays it when accepted."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project, add_shown
+
+    add_project(parser)
+    add_shown(parser, "the same supplies, runs, volts and findings")
+    parser.add_argument("building")
+    parser.add_argument("--wire", metavar="PART", help="catalogue number; default: the cheapest that reaches all")
+    parser.add_argument("--gap", type=float, metavar="SHARE", help="of the wire that may stay unproven")
+    parser.add_argument("--seconds", type=float, default=300.0, help="give the answer found by then (default: 300)")
+    parser.add_argument("--accept", action="store_true", help="lay what is proposed, and fit its openings again")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from dataclasses import replace
+
+    from hwsched.cli.session import opened, print_json, told_steps, who
+    from hwsched.operations.power.siting_accepting import accept_siting
+    from hwsched.operations.power.supply_siting import propose_siting
+    from hwsched.operations.shown import check_shown, shown_key
+
+    with opened(arguments) as project:
+        with told_steps(arguments.json) as progress:
+            found = propose_siting(
+                project,
+                arguments.building,
+                wire=arguments.wire,
+                gap=arguments.gap,
+                time_limit_s=arguments.seconds,
+                progress=progress,
+            )
+        key, change_set = shown_key(replace(found, names={})), None
+        if arguments.accept:
+            check_shown(arguments.shown, key)
+            change_set = accept_siting(project, found, who=who(arguments)).number
+    names, siting = found.names, found.siting
+    if arguments.json:
+        print_json(
+            {
+                "building": found.building,
+                "open": [names[each] for each in siting.open],
+                "pairs": {names[opening]: names[supply] for opening, supply in siting.pairs.items()},
+                "lengths_m": {names[opening]: length for opening, length in found.lengths_m.items()},
+                "wire": found.wire,
+                "wire_m": siting.wire_m,
+                "optimal": True if siting.optimal else siting.gap,
+                "left_out": list(found.left_out),
+                "change_set": change_set,
+                "shown": key,
+            }
+        )
+        return DONE
+    proven = "proven least" if siting.optimal else f"within {siting.gap:.2%} of the least"
+    print(
+        f"{found.building}: {len(siting.open)} supplies for {len(siting.pairs)} openings, {siting.wire_m:.1f} m of "
+        f"{found.wire}, {proven}; {found.measured} routes measured, the others estimated"
+    )
+    for supply in siting.open:
+        hung = sorted(names[o] for o, s in siting.pairs.items() if s == supply)
+        print(f"  {names[supply]}: {', '.join(hung)}")
+    for line in found.left_out:
+        print(f"  left out: {line}")
+    if change_set is None:
+        print(f"Nothing is laid yet; --accept lays it. Shown as {key}.")
+    else:
+        print(f"Laid: change set {change_set} written.")
+    return DONE
+
+
+SITE = Verb("site", "Propose where the supplies of a building go.", _arguments, _run)

@@ -1,0 +1,50 @@
+"""`hwsched people`: who works on a project, and in which role."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import DONE, WRONG_USAGE, Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+    from hwsched.model.roles import ROLES
+
+    add_project(parser)
+    either = parser.add_mutually_exclusive_group()
+    either.add_argument("--add", metavar="NAME", help="list a person, or give one who is listed another role")
+    either.add_argument("--remove", metavar="NAME", help="take a person off the list")
+    roles = "; ".join(f"{role.name}: {role.does}" for role in ROLES.values())
+    parser.add_argument("--role", choices=tuple(ROLES), help=f"for --add. {roles}")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    import sys
+    from dataclasses import asdict
+
+    from hwsched.cli.session import opened, print_json, who
+    from hwsched.operations.project.people import add_person, people, remove_person
+
+    if bool(arguments.add) != bool(arguments.role):
+        print("hwsched people: --add NAME and --role ROLE go together", file=sys.stderr)
+        return WRONG_USAGE
+    with opened(arguments) as project:
+        if arguments.add:
+            add_person(project, arguments.add, arguments.role, who=who(arguments))
+        elif arguments.remove:
+            remove_person(project, arguments.remove, who=who(arguments))
+        found = people(project)
+    if arguments.json:
+        print_json([asdict(person) for person in found])
+        return DONE
+    if not found:
+        print("Nobody is listed: the project is open to all.")
+    for person in found:
+        print(f"{person.role:<12} {person.name}")
+    return DONE
+
+
+PEOPLE = Verb("people", "List who works on a project and in which role; add and remove people.", _arguments, _run)

@@ -1,0 +1,31 @@
+"""`hwsched undo`: take back the person's last step, or one step of the history that nothing depends on."""
+
+from __future__ import annotations
+
+from hwsched.cli.verb import Verb
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    import argparse
+
+
+def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.session import add_project
+
+    add_project(parser)
+    parser.add_argument("--step", type=int, metavar="NUMBER", help="any step, by its number in the history")
+
+
+def _run(arguments: argparse.Namespace) -> int:
+    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.operations.project.history import undo, undo_one
+
+    with opened(arguments) as project:
+        if arguments.step is None:
+            changes = undo(project, who=who(arguments))
+        else:
+            changes = undo_one(project, arguments.step, who=who(arguments))
+    return tell_step(arguments, "Taken back", changes)
+
+
+UNDO = Verb("undo", "Take back your last step, or any one step that nothing depends on.", _arguments, _run)

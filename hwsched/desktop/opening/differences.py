@@ -1,0 +1,127 @@
+"""Differences between openings as they are and as they would be, as a tree: an opening a line, details below it."""
+
+from collections.abc import Sequence
+from decimal import Decimal
+from typing import Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor
+from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
+
+from hwsched.calc.parts.cost import Cost
+from hwsched.desktop.survey.register import state_colour
+from hwsched.operations.opening.what_if import Difference
+from hwsched.quantities.money import rounded, summed
+from hwsched.values import Finding
+
+_ID: Final = int(Qt.ItemDataRole.UserRole)
+_MOST: Final = 2000
+"""Openings shown; the rest is counted."""
+_NUMBERS: Final = (4, 5)
+
+
+class Differences(QTreeWidget):
+    """Parts gone and new, cost, holes and findings of each opening that would be different."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setHeaderLabels(["Opening", "Fit", "Parts gone", "Parts new", "Cost", "Holes", "Findings"])
+        self.setAlternatingRowColors(True)
+        self.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        self.header().setStretchLastSection(True)
+        for column in _NUMBERS:
+            self.headerItem().setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
+        for column, width in enumerate((110, 130, 180, 180, 170, 70, 90)):
+            self.setColumnWidth(column, width)
+
+    def show_differences(self, differences: Sequence[Difference]) -> None:
+        """Show these."""
+        self.clear()
+        for each in differences[:_MOST]:
+            line = self._line(each)
+            self.addTopLevelItem(line)
+            # Qt spans what is in a tree already, nothing before.
+            for at in range(line.childCount()):
+                self.setFirstColumnSpanned(at, self.indexFromItem(line), True)
+        if len(differences) > _MOST:
+            self.addTopLevelItem(QTreeWidgetItem([f"and {len(differences) - _MOST} more"]))
+
+    def opening_of(self, item: QTreeWidgetItem) -> str:
+        """Return the opening of a line or of a detail below it."""
+        parent = item.parent()
+        return str((parent if parent is not None else item).data(0, _ID) or "")
+
+    def _line(self, each: Difference) -> QTreeWidgetItem:
+        # A fit of which an error says something new is held, as the register has it.
+        held = each.after == "fitted" and any(finding.severity == "error" for finding in each.findings_new)
+        after = "held" if held else each.after
+        fit = after if each.before == after else f"{each.before} → {after}"
+        holes = f"{each.holes_after}" if each.holes_before == each.holes_after else _to(each)
+        findings = "  ".join(
+            text
+            for text in (
+                f"−{len(each.findings_gone)}" if each.findings_gone else "",
+                f"+{len(each.findings_new)}" if each.findings_new else "",
+            )
+            if text
+        )
+        texts = [
+            each.mark, fit, ", ".join(each.gone), ", ".join(each.new),
+            cost_words(each.cost_before, each.cost_after), holes, findings,
+        ]  # fmt: skip
+        line = QTreeWidgetItem(texts)
+        line.setData(0, _ID, each.opening_id)
+        for column, text in enumerate(texts):
+            line.setToolTip(column, text)
+        for column in _NUMBERS:
+            line.setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
+        if after != "fitted" or each.why:
+            colour = state_colour("Not fitted")
+            line.setForeground(1, colour if colour is not None else QColor())
+        if each.why:
+            self._detail(line, f"Why not: {each.why}")
+        for sign, parts in (("−", each.gone), ("+", each.new)):
+            for part in parts:
+                self._detail(line, f"{sign} {part}")
+        for sign, findings_ in (("−", each.findings_gone), ("+", each.findings_new)):
+            for finding in findings_:
+                self._detail(line, f"{sign} {finding_words(finding)}")
+        return line
+
+    def _detail(self, line: QTreeWidgetItem, text: str) -> None:
+        below = QTreeWidgetItem([text])
+        below.setToolTip(0, text)
+        line.addChild(below)
+
+
+def _to(each: Difference) -> str:
+    return f"{each.holes_before} → {each.holes_after}"
+
+
+def finding_words(finding: Finding) -> str:
+    """Say a finding in one line."""
+    about = f" ({finding.about})" if finding.about else ""
+    return f"{finding.severity}: {finding.message}{about}"
+
+
+def cost_words(before: Cost | None, after: Cost | None) -> str:
+    """Say what is known of a cost before and after; where it is unchanged, once."""
+    was, now = (f"{rounded(cost.total):,}" if cost is not None else "none" for cost in (before, after))
+    return now if was == now else f"{was} → {now}"
+
+
+def summary(differences: Sequence[Difference], asked: int) -> str:
+    """Say in a few words what would be different."""
+    words = [f"{len(differences)} of {asked} openings would be different"]
+    priced = [each for each in differences if each.cost_before is not None and each.cost_after is not None]
+    if priced:
+        was: Decimal = summed(each.cost_before.total for each in priced if each.cost_before is not None)
+        now: Decimal = summed(each.cost_after.total for each in priced if each.cost_after is not None)
+        words.append(f"their known cost {rounded(was):,} → {rounded(now):,} ({rounded(now) - rounded(was):+,})")
+    was_holes, now_holes = (sum(each.holes_before for each in differences), sum(e.holes_after for e in differences))
+    if was_holes != now_holes:
+        words.append(f"holes {was_holes} → {now_holes}")
+    lost = sum(each.before == "fitted" and each.after != "fitted" for each in differences)
+    if lost:
+        words.append(f"{lost} no longer fitted")
+    return " · ".join(words)

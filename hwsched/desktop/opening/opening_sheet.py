@@ -1,0 +1,213 @@
+"""The sheet of the chosen opening: both faces drawn, facts, parts, findings, and what was refused."""
+
+from collections.abc import Mapping, Sequence
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
+
+from hwsched.desktop.drawing_view import DrawingView
+from hwsched.desktop.opening.pieces_page import PiecesPage
+from hwsched.desktop.opening.sheet_pages import FindingsPage, HolesPage, PartsPage, RefusedPage
+from hwsched.desktop.parts.set_book import OpeningSet
+from hwsched.desktop.release.files_page import FilesPage
+from hwsched.desktop.survey.facts_form import FactsForm
+from hwsched.desktop.survey.register import state_of
+from hwsched.drawings import elevation
+from hwsched.drawings.handing import lock_edge_left
+from hwsched.operations.findings.checking import Checked
+from hwsched.operations.release.attachments import Attached
+from hwsched.quantities import LengthStyle, format_length
+from hwsched.rules.reading import leaf_hand
+from hwsched.values import Fit, PointFit
+from hwsched.values.standing import WHY
+
+
+class OpeningSheet(QWidget):
+    """Everything about one opening."""
+
+    edited = Signal(str, str, str, str)
+    unit_dragged = Signal(float, float)
+    """New lower left corner of the unit's plate while it is dragged, in leaf coordinates [mm]."""
+    unit_dropped = Signal(float, float)
+    wants_part = Signal(str, str)
+    """Role and catalogue number of the part that a person wants to choose otherwise."""
+    wants_pieces = Signal()
+    """The page of pieces is in sight and shall be filled."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.title = QLabel()
+        self.title.setTextFormat(Qt.TextFormat.PlainText)
+        self.title.setWordWrap(True)
+        font = self.title.font()
+        font.setBold(True)
+        font.setPointSizeF(font.pointSizeF() * 1.15)
+        self.title.setFont(font)
+        self.state = QLabel()
+        self.state.setWordWrap(True)
+        self.point_box = QComboBox()
+        self.point_box.setToolTip("Which lock point of the opening is shown; parts and place are chosen for it")
+        self.point_box.activated.connect(lambda _index: self._show())
+        self.view = DrawingView()
+        self.view.set_movable("unit")
+        self.view.dragged.connect(self._on_dragged)
+        self.view.dropped.connect(self._on_dropped)
+        self._checked: Checked | None = None
+        self._style: LengthStyle = "fraction"
+        self.facts = FactsForm()
+        self.facts.edited.connect(self.edited)
+        self.sets: Mapping[str, OpeningSet] = {}
+        """Hardware set of each opening that has one."""
+        self.parts_page, self.holes_page = PartsPage(), HolesPage()
+        self.findings_page, self.refused_page = FindingsPage(), RefusedPage()
+        self.pieces_page = PiecesPage()
+        self.files_page = FilesPage()
+        self.parts, self.holes = self.parts_page.table, self.holes_page.table
+        self.findings, self.refused = self.findings_page.table, self.refused_page.table
+        self.parts_page.wants_part.connect(self.wants_part)
+        self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        self.view.addAction(self.parts_page.act_place)
+        self.pages = QTabWidget()
+        for page, name in (
+            (self.facts, "Survey"),
+            (self.parts_page, "Parts"),
+            (self.holes_page, "Holes"),
+            (self.findings_page, "Findings"),
+            (self.refused_page, "Refused"),
+            (self.pieces_page, "Pieces"),
+            (self.files_page, "Files"),
+        ):
+            self.pages.addTab(page, name)
+        self.pages.currentChanged.connect(lambda _index: self._ask_pieces())
+        split = QSplitter(Qt.Orientation.Vertical)
+        split.addWidget(self.view)
+        split.addWidget(self.pages)
+        split.setSizes([340, 340])
+        split.setStretchFactor(0, 3)
+        split.setStretchFactor(1, 2)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(6, 6, 6, 6)
+        layout.addWidget(self.title)
+        layout.addWidget(self.state)
+        layout.addWidget(self.point_box)
+        layout.addWidget(split, 1)
+        self._opening = ""
+        self.show_opening(None, "fraction")
+
+    def show_files(self, attached: Sequence[Attached]) -> None:
+        """Show the files at the opening."""
+        self.files_page.show_files(attached)
+        self.pages.setTabText(self.pages.indexOf(self.files_page), self.files_page.title())
+
+    def show_tried(self, tried: Checked, style: LengthStyle, words: str) -> None:
+        """Show where a dragged unit would stand, and what would follow."""
+        self.state.setText(words)
+        self._show_findings(tried)
+        self._draw(tried, style)
+
+    def _draw(self, checked: Checked, style: LengthStyle) -> None:
+        at = checked.shown(self.number)
+        every = [checked.shown(each.case.point.number) for each in checked.points]
+        beside = [each for each in every if each.case.point != at.case.point]
+        fit = at.fit or Fit("unknown")
+        self.view.show_drawings([elevation(at.case, fit, face, style, beside=beside) for face in ("secured", "key")])
+
+    @property
+    def number(self) -> int:
+        """Of the lock point that is shown."""
+        return int(self.point_box.currentData() or 1)
+
+    def shown_point(self) -> PointFit | None:
+        """Return the lock point that is shown."""
+        return self._checked.point(self.number) if self._checked is not None else None
+
+    def _offer_points(self, checked: Checked | None) -> None:
+        """List the lock points of an opening; the one that was shown stays where it is the same opening."""
+        before = self.number
+        same = checked is not None and self._opening == checked.case.opening.id
+        self._opening = checked.case.opening.id if checked is not None else ""
+        self.point_box.clear()
+        for each in checked.points if checked is not None else ():
+            name = each.case.point.name
+            self.point_box.addItem(f"Lock point {each.case.point.number}: {name}", each.case.point.number)
+        self.point_box.setCurrentIndex(max(self.point_box.findData(before), 0) if same else 0)
+        self.point_box.setVisible(checked is not None and len(checked.points) > 1)
+
+    def _ask_pieces(self) -> None:
+        if self.pages.currentWidget() is self.pieces_page:
+            self.wants_pieces.emit()
+
+    def _show_findings(self, checked: Checked) -> None:
+        self.findings_page.show_findings(checked.findings)
+
+    def _on_dragged(self, right: float, up: float) -> None:
+        corner = self._corner(right, up)
+        if corner is not None:
+            self.unit_dragged.emit(*corner)
+
+    def _on_dropped(self, right: float, up: float) -> None:
+        corner = self._corner(right, up)
+        if corner is not None:
+            self.unit_dropped.emit(*corner)
+
+    def _corner(self, right: float, up: float) -> tuple[float, float] | None:
+        at = self.shown_point()
+        place = at.fit.placement if at is not None and at.fit is not None else None
+        hand = leaf_hand(at.case) if at is not None else None
+        if place is None or hand is None or place.face != "secured":
+            return None
+        # Seen from the secured side x runs from the lock edge to the right or to the left, as the hand has it.
+        sign = 1.0 if lock_edge_left(hand, "secured") else -1.0
+        return place.x_mm + sign * right, place.y_mm + up
+
+    def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
+        """Show an opening, or what to do to see one."""
+        self._checked, self._style = checked, style
+        self._offer_points(checked)
+        self.facts.show_opening(checked, style)
+        self.pages.setVisible(checked is not None)
+        if checked is None:
+            self.title.setText("No opening chosen")
+            self.state.setText("")
+            self.view.show_drawings((), "Choose an opening in the register to see both faces of its leaf.")
+            return
+        opening = checked.case.opening
+        where = " · ".join(word for word in (opening.building, opening.level, opening.room_to) if word)
+        self.title.setText(f"{opening.mark}   {where}")
+        self._show_findings(checked)
+        self._show()
+
+    def _show(self) -> None:
+        """Show the chosen lock point of the opening."""
+        checked, style = self._checked, self._style
+        if checked is None:
+            return
+        # What an earlier version worked out is shown, and the sentence above it says that it does not count.
+        at = checked.shown(self.number)
+        fit = at.fit or Fit("unknown")
+        self.state.setText(_sentence(checked, at, style))
+        self._draw(checked, style)
+        # A hardware set speaks of the first lock point.
+        self.parts_page.show_fit(fit, self.sets.get(checked.case.opening.id) if at.case.point.number == 1 else None)
+        self.holes_page.show_fit(fit, style)
+        refused = self.refused_page.show_fit(fit)
+        titles = ("Survey", f"Parts {len(fit.parts)}", f"Holes {len(fit.holes)}", self.findings_page.title())
+        for page, text in enumerate((*titles, f"Refused {refused}")):
+            self.pages.setTabText(page, text)
+        self._ask_pieces()
+
+
+def _sentence(checked: Checked, at: PointFit, style: LengthStyle) -> str:
+    state = state_of(checked)
+    fit = at.fit
+    if checked.fit is None or fit is None:
+        return f"{state}: no fit counts; {WHY[checked.standing] or 'none is stored'}."
+    words = [state if checked.stored else f"{state}, worked out just now; run Fit to store it"]
+    if fit.cable is not None:
+        spare = fit.cable.available_mm - fit.cable.length_mm
+        words.append(f"lead {format_length(spare, style)} to spare")
+    if fit.battery is not None:
+        words.append(f"pack lasts about {fit.battery.days:.0f} days")
+    if fit.power == "supply":
+        words.append("fed from a remote supply")
+    return " · ".join(words)

@@ -1,0 +1,53 @@
+"""Choosing a part of the catalogue by number or words, and the catalogue of the open project."""
+
+from PySide6.QtCore import QStringListModel, Qt
+from PySide6.QtWidgets import QComboBox, QCompleter, QSizePolicy, QWidget
+
+from hwsched.desktop.workspace import Workspace
+from hwsched.values import Catalogue
+
+_GAP = "  "
+
+
+def catalogue_of(workspace: Workspace) -> Catalogue:
+    """Return the catalogue as the openings see it; empty while there is no opening."""
+    first = next(iter(workspace.checked.values()), None)
+    return first.case.catalogue if first is not None else Catalogue({}, "empty")
+
+
+def part_names(catalogue: Catalogue) -> QStringListModel:
+    """Return number and description of every part, to be shared by many boxes."""
+    parts = sorted(catalogue.parts.values(), key=lambda part: part.number)
+    return QStringListModel([f"{part.number}{_GAP}{part.description}" for part in parts])
+
+
+class PartBox(QComboBox):
+    """A box that finds a part by any piece of its number or description."""
+
+    def __init__(self, names: QStringListModel, number: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setEditable(True)
+        self.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
+        self.setModel(names)
+        self.setMinimumContentsLength(14)
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        completer = QCompleter(names, self)
+        completer.setFilterMode(Qt.MatchFlag.MatchContains)
+        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        self.setCompleter(completer)
+        self.set_number(number)
+
+    def number(self) -> str:
+        """Return the catalogue number."""
+        return self.currentText().split(_GAP)[0].strip()
+
+    def set_number(self, number: str) -> None:
+        """Show a part; a number that the catalogue does not have is shown as it is."""
+        at = self.findText(number + _GAP, Qt.MatchFlag.MatchStartsWith) if number else -1
+        self.setCurrentIndex(at)
+        if at < 0:
+            self.setEditText(number)
+        edit = self.lineEdit()
+        if edit is not None:
+            edit.setCursorPosition(0)

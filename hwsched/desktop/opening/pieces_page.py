@@ -1,0 +1,64 @@
+"""The page of an opening's pieces: what is known of each, and writing down serial numbers and lots."""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+
+from hwsched.desktop.lines import Lines, LinesPage
+from hwsched.values.piece import Piece
+
+
+class PiecesPage(LinesPage):
+    """Pieces with their serial numbers and lots."""
+
+    wants_serial = Signal(object)
+    """The piece whose serial number a person wants to write down."""
+    wants_lot = Signal(object)
+
+    def __init__(self) -> None:
+        super().__init__(Lines(("Lock point", "Role", "Part", "No.", "Qty", "Serial", "Lot", "State"), 5))
+        self.table.setToolTip("Double-click a piece to write down its serial number")
+        self.table.cellDoubleClicked.connect(lambda row, _column: self._ask_serial(row))
+        self.act_serial = self.offer("Serial number…", "Write down the serial number of the piece")
+        self.act_serial.triggered.connect(lambda: self._ask_serial(self.table.chosen_row()))
+        self.act_lot = self.offer("Lot…", "Write down the lot that the piece comes from")
+        self.act_lot.triggered.connect(self._ask_lot)
+        self._pieces: tuple[Piece, ...] = ()
+
+    def show_pieces(self, pieces: Sequence[Piece]) -> None:
+        """Show these pieces; those that the fit has no longer stand aside."""
+        self._pieces = tuple(pieces)
+        several = any(piece.point_name for piece in pieces)
+        self.table.setColumnHidden(0, not several)
+        rows = [
+            (
+                piece.point_name,
+                piece.role,
+                piece.part,
+                str(piece.number),
+                f"{piece.quantity:g}",
+                piece.serial,
+                piece.lot,
+                piece.state if piece.in_fit else f"{piece.state}, no longer in the fit",
+            )
+            for piece in pieces
+        ]
+        self.table.show_rows(rows, aside={at for at, piece in enumerate(pieces) if not piece.in_fit})
+        known = sum(bool(piece.serial) for piece in pieces)
+        self.say(f"{known} serial numbers of {len(pieces)} pieces" if pieces else "Nothing is fitted yet")
+        self.enable()
+
+    def enable(self) -> None:
+        """Let what is possible with the selected piece be done."""
+        chosen = self.table.chosen_row() >= 0
+        self.act_serial.setEnabled(chosen)
+        self.act_lot.setEnabled(chosen)
+
+    def _ask_serial(self, row: int) -> None:
+        if 0 <= row < len(self._pieces):
+            self.wants_serial.emit(self._pieces[row])
+
+    def _ask_lot(self) -> None:
+        row = self.table.chosen_row()
+        if 0 <= row < len(self._pieces):
+            self.wants_lot.emit(self._pieces[row])

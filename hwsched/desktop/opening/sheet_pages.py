@@ -1,0 +1,214 @@
+"""The lists of the opening's sheet: parts, holes, findings and refusals, each with what can be asked of it."""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+
+from hwsched.desktop.lines import Lines, LinesPage
+from hwsched.desktop.parts.set_book import OpeningSet
+from hwsched.quantities import LengthStyle, format_length
+from hwsched.values import Finding, Fit, FittedPart, Hole
+
+
+class PartsPage(LinesPage):
+    """Parts with where each comes from; one can be chosen otherwise."""
+
+    wants_part = Signal(str, str)
+    """Role and catalogue number of the part that a person wants to choose otherwise."""
+    wants_why = Signal(str)
+    """Role, or "place"."""
+
+    def __init__(self) -> None:
+        super().__init__(Lines(("Role", "Part", "Qty", "From", "What", "Reason"), 4, {3: 92}))
+        self.table.setToolTip("Double-click a part to choose another by hand")
+        self.table.cellDoubleClicked.connect(lambda row, _column: self._ask_part(row))
+        self.act_choose = self.offer("Choose…", "Choose another part by hand, or leave it to the fit")
+        self.act_choose.triggered.connect(lambda: self._ask_part(self.table.chosen_row()))
+        self.act_why = self.offer("Why this part?", "Facts, rules and numbers behind the part")
+        self.act_why.triggered.connect(lambda: self._ask_why(self.table.chosen_row()))
+        self.act_place = self.offer("Why this place?", "Facts, rules and numbers behind the place of the unit")
+        self.act_place.triggered.connect(lambda: self.wants_why.emit("place"))
+        self._placed = False
+
+    def show_fit(self, fit: Fit, of_set: OpeningSet | None) -> None:
+        """Show the parts of a fit; those that go before the hardware set's line are told apart."""
+        self._placed = fit.placement is not None
+        roles = of_set.roles if of_set is not None else frozenset()
+        rows = [
+            (p.role, p.part, f"{p.quantity:g}", source_words(p, p.role in roles), p.description, p.reason)
+            for p in fit.parts
+        ]
+        self.table.show_rows(rows)
+        own = {p.role for p in fit.parts if p.source == "by-hand" and p.role in roles}
+        for row, part in enumerate(fit.parts):
+            cell = self.table.item(row, 3)
+            if cell is not None and part.role in own:
+                font = cell.font()
+                font.setBold(True)
+                cell.setFont(font)
+        words = f"set {of_set.name}" if of_set is not None else ""
+        self.say(f"{len(own)} by hand instead of {words}" if own else words)
+        self.enable()
+
+    def enable(self) -> None:
+        """Let what is possible with the selected part be done."""
+        chosen = self.table.chosen_row() >= 0
+        self.act_choose.setEnabled(chosen)
+        self.act_why.setEnabled(chosen)
+        self.act_place.setEnabled(self._placed)
+
+    def _ask_part(self, row: int) -> None:
+        role, part = self.table.item(row, 0), self.table.item(row, 1)
+        if role is not None and part is not None:
+            self.wants_part.emit(role.text(), part.text())
+
+    def _ask_why(self, row: int) -> None:
+        role = self.table.item(row, 0)
+        if role is not None:
+            self.wants_why.emit(role.text())
+
+
+class HolesPage(LinesPage):
+    """Holes to be made."""
+
+    wants_why = Signal(int)
+    """Place of the hole in the order of drilling."""
+
+    def __init__(self) -> None:
+        super().__init__(Lines(("Hole", "Face", "From edge", "Diameter", "Pilot", "Depth", "Tool"), 6))
+        self.act_why = self.offer("Why this hole?", "Facts, rules and numbers behind the holes")
+        self.act_why.triggered.connect(self._ask)
+        self._holes: tuple[Hole, ...] = ()
+
+    def show_fit(self, fit: Fit, style: LengthStyle) -> None:
+        """Show the holes of a fit."""
+        self._holes = fit.holes
+        self.table.show_rows(
+            [
+                (
+                    h.name + (f" ×{h.count}" if h.count > 1 else ""),
+                    h.face,
+                    format_length(h.x_mm, style),
+                    format_length(h.diameter_mm, style),
+                    "" if h.pilot_mm is None else format_length(h.pilot_mm, style),
+                    "through" if h.depth_mm is None else format_length(h.depth_mm, style),
+                    h.tool,
+                )
+                for h in fit.holes
+            ]
+        )
+        self.enable()
+
+    def enable(self) -> None:
+        """Let a selected hole be asked about."""
+        self.act_why.setEnabled(self.table.chosen_row() >= 0)
+
+    def _ask(self) -> None:
+        row = self.table.chosen_row()
+        if 0 <= row < len(self._holes):
+            self.wants_why.emit(self._holes[row].order)
+
+
+class FindingsPage(LinesPage):
+    """What the rules say; what is waived stays, marked and counted."""
+
+    wants_waiver = Signal(object)
+    """The finding."""
+    wants_back = Signal(object)
+    """The finding whose waiver shall be taken back."""
+    wants_why = Signal(str)
+    wants_rule = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__(Lines(("Severity", "Finding", "Cure", "Basis"), 1))
+        self.act_waive = self.offer("Waive…", "Write down who accepts this finding, and why")
+        self.act_waive.triggered.connect(lambda: self.wants_waiver.emit(self.chosen()))
+        self.act_back = self.offer("Take waiver back", "The finding counts again")
+        self.act_back.triggered.connect(lambda: self.wants_back.emit(self.chosen()))
+        self.act_why = self.offer("Why?", "Facts and numbers behind the finding")
+        self.act_why.triggered.connect(lambda: self.wants_why.emit(self._rule()))
+        self.act_rule = self.offer("Show rule", "The rule's page in the rulebook")
+        self.act_rule.triggered.connect(lambda: self.wants_rule.emit(self._rule()))
+        self._findings: tuple[Finding, ...] = ()
+
+    def show_findings(self, findings: Sequence[Finding]) -> None:
+        """Show these findings; the selected one stays selected where it is still there."""
+        before = self.chosen()
+        self._findings = tuple(findings)
+        waived = {place for place, finding in enumerate(findings) if finding.waived}
+        rows = [
+            (
+                f.severity + (", waived" if f.waived else ""),
+                f.message + (f"\nWaived by {f.waived_by}" if f.waived else ""),
+                f.cure,
+                f.basis,
+            )
+            for f in findings
+        ]
+        self.table.clearSelection()
+        self.table.show_rows(rows, aside=waived)
+        for place, finding in enumerate(findings):
+            if before is not None and (finding.rule, finding.about) == (before.rule, before.about):
+                self.table.selectRow(place)
+                break
+        self.say(f"{len(waived)} of {len(findings)} waived" if waived else "")
+        self.enable()
+
+    def title(self) -> str:
+        """Return the words of the page's tab."""
+        waived = sum(finding.waived for finding in self._findings)
+        return f"Findings {len(self._findings) - waived}" + (f" + {waived} waived" if waived else "")
+
+    def chosen(self) -> Finding | None:
+        """Return the selected finding."""
+        row = self.table.chosen_row()
+        return self._findings[row] if 0 <= row < len(self._findings) else None
+
+    def enable(self) -> None:
+        """Let what is possible with the selected finding be done."""
+        finding = self.chosen()
+        self.act_waive.setEnabled(finding is not None and not finding.waived)
+        self.act_back.setEnabled(finding is not None and finding.waived)
+        self.act_why.setEnabled(finding is not None)
+        self.act_rule.setEnabled(finding is not None)
+
+    def _rule(self) -> str:
+        finding = self.chosen()
+        return finding.rule if finding is not None else ""
+
+
+class RefusedPage(LinesPage):
+    """What is missing, and the parts that were refused with their reasons."""
+
+    wants_rule = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__(Lines(("Part", "Rule", "Why not"), 2))
+        self.act_rule = self.offer("Show rule", "The rule's page in the rulebook")
+        self.act_rule.triggered.connect(lambda: self.wants_rule.emit(self._rule()))
+        self._needs = 0
+
+    def show_fit(self, fit: Fit) -> int:
+        """Show what a fit lacks and refuses; returns how many lines."""
+        needs = [("", "unknown", f"needs {need.label}: {need.blocks}") for need in fit.needs]
+        self._needs = len(needs)
+        self.table.show_rows([*needs, *((r.part, r.rule, r.reason) for r in fit.refused)])
+        self.enable()
+        return self.table.rowCount()
+
+    def enable(self) -> None:
+        """Only a refusal has a rule."""
+        self.act_rule.setEnabled(self.table.chosen_row() >= self._needs)
+
+    def _rule(self) -> str:
+        cell = self.table.item(self.table.chosen_row(), 1)
+        return cell.text() if cell is not None else ""
+
+
+def source_words(part: FittedPart, in_set: bool) -> str:
+    """Say where a part comes from."""
+    if part.source == "set":
+        return "set"
+    if part.source == "by-hand":
+        return "by hand instead of set" if in_set else "by hand"
+    return "fit"

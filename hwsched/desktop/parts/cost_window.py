@@ -1,0 +1,194 @@
+"""What the project costs by building, hardware set and opening, and the terms that it pays."""
+
+from typing import Any, Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHeaderView, QLabel, QTabWidget, QTreeWidget, QTreeWidgetItem, QWidget
+
+from hwsched.calc.calculator import InputError
+from hwsched.calc.parts.cost import Cost, combined
+from hwsched.calc.project.labour import labour_table
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.parts.terms_form import TermsForm
+from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.documents.parts.cost_estimate import totals
+from hwsched.documents.view import ProjectView
+from hwsched.fitting.costing import terms_of
+from hwsched.operations.changes import Changes
+from hwsched.operations.findings.checking import Checker
+from hwsched.operations.parts.cost_terms import set_terms
+from hwsched.operations.project.history import newest
+from hwsched.operations.release.project_view import project_view
+from hwsched.quantities.money import rounded
+
+_WAYS: Final = (("building", "Building"), ("set", "Hardware set"), ("opening", "Opening"))
+
+
+class CostWindow(ToolWindow):
+    """Totals at three pages, what is not counted, and the terms."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "Cost", parent)
+        self.resize(980, 600)
+        self._view: ProjectView | None = None
+        self._base: int | None = None
+        self._fresh = False
+        self.said = QLabel()
+        self.said.setWordWrap(True)
+        self.pages = QTabWidget()
+        self.tables: dict[str, QTreeWidget] = {}
+        for way, title in _WAYS:
+            self.tables[way] = table = _tree([title, "Hours", "Parts", "Labour", "Total", "Not counted"])
+            self.pages.addTab(table, f"By {title.lower()}")
+        self.unknown = _tree(["What", "Quantity", "Needs"])
+        self.pages.addTab(self.unknown, "Not counted")
+        self.terms = TermsForm()
+        self.terms.changed.connect(self.enable)
+        self.pages.addTab(self.terms, "Terms")
+        note = QLabel(
+            "An estimate: list prices less discounts, and hours that come from memory until the project puts its own "
+            "in their place. Taxes, freight, permits and mains work are not in it. Amounts are rounded for show only."
+        )
+        note.setWordWrap(True)
+        self.again = self.button("Reckon again", self.reckon)
+        self.set = self.button("Set terms", self.set_terms, "Write what was typed as one step")
+        self.body.addWidget(self.said)
+        self.body.addWidget(self.pages, 1)
+        self.body.addWidget(note)
+        self.foot.addWidget(self.again)
+        self.foot.addWidget(self.set)
+        self.enable()
+
+    def follow(self) -> None:
+        """Say that the amounts are of before; terms that were set are reckoned with at once."""
+        if self._fresh:
+            self._fresh = False
+            self.reckon()
+        elif self._view is not None:
+            self.said.setText("The project has changed since; reckon again.")
+        self.enable()
+
+    def enable(self) -> None:
+        """Terms must be typed otherwise than they stand."""
+        self.again.setEnabled(self.idle)
+        self.terms.setEnabled(self._view is not None)
+        self.set.setEnabled(self.idle and self._view is not None and bool(self.terms.answer()))
+
+    def reckon(self) -> None:
+        """Reckon what the project costs as it stands, off the screen's thread."""
+        project = self.desk.workspace.project
+
+        def work(progress: Progress, _cancelled: Cancelled) -> Any:
+            base = newest(project)
+            view = project_view(project, checker=Checker(), progress=progress)
+            try:
+                return view, base, {way: totals(view, way) for way, _ in _WAYS}
+            except InputError as error:
+                # Parts in several currencies, and the project has none of its own.
+                return view, base, f"{error.field} {error.message}"
+
+        self.run("Reckoning", work, self._on_reckoned)
+
+    def _on_reckoned(self, answer: Any) -> None:
+        view, self._base, found = answer
+        self._view = view
+        self._show_terms(view)
+        if isinstance(found, str):
+            for table in (*self.tables.values(), self.unknown):
+                table.clear()
+            self.said.setText(f"unknown: {found}. Set it among the terms.")
+        else:
+            for way, _ in _WAYS:
+                _show(self.tables[way], found[way], labour=view.terms.labour_per_hour is not None)
+            self._show_unknown(combined(found["building"].values()))
+        self.enable()
+
+    def _show_unknown(self, whole: Cost) -> None:
+        view = self._view
+        self.unknown.clear()
+        for each in whole.unknown:
+            item = QTreeWidgetItem([each.about, f"{each.quantity:f}", ", ".join(each.needs)])
+            item.setTextAlignment(1, Qt.AlignmentFlag.AlignCenter)
+            self.unknown.addTopLevelItem(item)
+        self.pages.setTabText(self.pages.indexOf(self.unknown), f"Not counted {len(whole.unknown)}")
+        if view is None:
+            return
+        if not any(each.fit is not None and each.fit.status == "fitted" for each in view.openings):
+            self.said.setText("No opening is fitted yet, so nothing is priced.")
+            return
+        left = sum(each.fit is None or each.fit.status != "fitted" for each in view.openings)
+        currency = terms_of(view.terms, view.catalogue).currency or "currency unknown"
+        labour = "unknown" if view.terms.labour_per_hour is None else f"{rounded(whole.labour):,}"
+        words = [
+            f"Total of what is known: {rounded(whole.total):,} {currency}",
+            f"parts {rounded(whole.parts):,}",
+            f"labour {labour} for {rounded(whole.hours, 1):,} h",
+        ]
+        if whole.at_list:
+            words.append(f"{len(whole.at_list)} parts stand at list price, without a discount")
+        if left:
+            words.append(f"{left} openings are not fitted, so not counted")
+        self.said.setText(" · ".join(words))
+
+    def _show_terms(self, view: ProjectView) -> None:
+        parts = view.catalogue.parts.values()
+        self.terms.show_terms(
+            view.terms, {part.supplier for part in parts}, {part.currency for part in parts}, labour_table()
+        )
+
+    def set_terms(self) -> None:
+        """Write what was typed as one step, and reckon with it."""
+        typed, workspace = self.terms.answer(), self.desk.workspace
+
+        def act(base: int | None) -> Changes:
+            return set_terms(
+                workspace.project, who=workspace.who, base=base,
+                currency=typed.currency, labour_per_hour=typed.labour_per_hour, learning_rate=typed.learning_rate,
+                discounts=typed.discounts or None, rates=typed.rates or None, hours=typed.hours or None,
+            )  # fmt: skip
+
+        def then(_changes: Changes) -> None:
+            self._fresh = True
+            if self.idle:
+                self.follow()
+
+        self.edit_seen(act, self._base, then)
+
+
+def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:
+    table.clear()
+    rows = [*found.items(), ("Total", combined(found.values()))] if found else []
+    for key, cost in rows:
+        unknown = "" if cost.complete else f"{len(cost.unknown)} unknown"
+        amounts = [f"{rounded(each):,}" for each in (cost.hours, cost.parts, cost.labour, cost.total)]
+        if not labour and cost.hours:
+            amounts[2] = "unknown"
+        item = QTreeWidgetItem([key, *amounts, unknown])
+        item.setToolTip(0, key)
+        item.setToolTip(5, "\n".join(each.text for each in cost.unknown[:20]))
+        for column in range(1, 5):
+            item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        item.setTextAlignment(5, Qt.AlignmentFlag.AlignCenter)
+        if key == "Total":
+            for column in range(6):
+                font = item.font(column)
+                font.setBold(True)
+                item.setFont(column, font)
+        table.addTopLevelItem(item)
+
+
+def _tree(titles: list[str]) -> QTreeWidget:
+    made = QTreeWidget()
+    made.setHeaderLabels(titles)
+    made.setRootIsDecorated(False)
+    made.setAlternatingRowColors(True)
+    made.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+    for column in range(len(titles)):
+        made.setColumnWidth(column, 260 if column == 0 else 120)
+    if len(titles) == 3:
+        made.headerItem().setTextAlignment(1, Qt.AlignmentFlag.AlignCenter)
+        return made
+    for column in range(1, len(titles) - 1):
+        made.headerItem().setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+    made.headerItem().setTextAlignment(len(titles) - 1, Qt.AlignmentFlag.AlignCenter)
+    return made

@@ -1,0 +1,75 @@
+"""Asks for a new hardware set: its name, its lines, and whether the selected openings get it."""
+
+from collections.abc import Iterable, Sequence
+
+from PySide6.QtCore import QStringListModel, Signal
+from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+
+from hwsched.desktop.parts.set_lines import SetLines
+from hwsched.operations.parts.hardware_sets import Line, lines_of
+from hwsched.values import Fit
+
+
+class NewSetDialog(QDialog):
+    """Name, notes and lines, begun with what the selected openings have alike.
+
+    Parameters
+    ----------
+    names : QStringListModel
+        Parts of the catalogue.
+    fits : sequence of Fit
+        Of the selected openings, as far as they are fitted.
+    selected : int
+        Openings selected in the register.
+    """
+
+    wants_set = Signal()
+    """The dialog stays until the set is made."""
+
+    def __init__(
+        self, names: QStringListModel, fits: Sequence[Fit], selected: int, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("New hardware set")
+        self.resize(600, 460)
+        self.name = QLineEdit()
+        self.name.textChanged.connect(self._allow)
+        self.notes = QLineEdit()
+        alike = shared_lines(fits)
+        self.lines = SetLines(names)
+        self.lines.show_lines(alike)
+        self.lines.changed.connect(self._allow)
+        words = "Lines: none yet; add them by hand."
+        if alike:
+            words = f"Lines: what {len(fits)} selected openings that are fitted have alike."
+        elif fits:
+            words = f"Lines: the {len(fits)} selected openings that are fitted have no part alike; add lines by hand."
+        self.said = QLabel(words)
+        self.said.setWordWrap(True)
+        self.give = QCheckBox(f"Give it to the selected openings ({selected})")
+        self.give.setChecked(selected > 0)
+        self.give.setEnabled(selected > 0)
+        self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
+        self.ok = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
+        self.ok.setText("Make set")
+        self.buttons.accepted.connect(self.wants_set)
+        self.buttons.rejected.connect(self.reject)
+        form = QFormLayout()
+        form.addRow("Name", self.name)
+        form.addRow("Notes", self.notes)
+        layout = QVBoxLayout(self)
+        layout.addLayout(form)
+        layout.addWidget(self.said)
+        layout.addWidget(self.lines, 1)
+        layout.addWidget(self.give)
+        layout.addWidget(self.buttons)
+        self._allow()
+
+    def _allow(self) -> None:
+        self.ok.setEnabled(bool(self.name.text().strip()) and bool(self.lines.lines()))
+
+
+def shared_lines(fits: Iterable[Fit]) -> tuple[Line, ...]:
+    """Return the lines that all these fits would give a set."""
+    held = [lines_of(fit) for fit in fits]
+    return tuple(line for line in held[0] if all(line in other for other in held[1:])) if held else ()

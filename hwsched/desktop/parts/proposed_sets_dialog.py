@@ -1,0 +1,86 @@
+"""Shows the hardware sets that openings alike could share; those ticked are made."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QDialog,
+    QDialogButtonBox,
+    QHeaderView,
+    QLabel,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hwsched.operations.parts.hardware_sets import Proposed
+
+
+class ProposedSetsDialog(QDialog):
+    """A group a line; ticked ones become sets, under the name that is typed."""
+
+    wants_sets = Signal()
+
+    def __init__(self, proposed: Sequence[Proposed], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Proposed hardware sets")
+        self.resize(900, 480)
+        self._proposed = list(proposed)
+        openings = sum(len(each.openings) for each in proposed)
+        said = QLabel(
+            f"{len(proposed)} groups of openings without a set take the same parts, {openings} openings in all. "
+            "Double-click a name to change it."
+        )
+        said.setWordWrap(True)
+        self.list = QTreeWidget()
+        self.list.setHeaderLabels(["Set", "Openings", "Lines", "Marks"])
+        self.list.setRootIsDecorated(False)
+        self.list.setAlternatingRowColors(True)
+        self.list.setEditTriggers(QTreeWidget.EditTrigger.NoEditTriggers)
+        self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        for each in self._proposed:
+            lines = ", ".join(
+                f"{line.role} {line.part}" + ("" if line.quantity == 1 else f" × {line.quantity:g}")
+                for line in each.lines
+            )
+            marks = ", ".join(each.marks)
+            item = QTreeWidgetItem([each.name, str(len(each.marks)), lines, marks])
+            item.setFlags(item.flags() | Qt.ItemFlag.ItemIsEditable | Qt.ItemFlag.ItemIsUserCheckable)
+            item.setCheckState(0, Qt.CheckState.Checked)
+            item.setToolTip(2, lines)
+            item.setToolTip(3, marks)
+            item.setTextAlignment(1, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            self.list.addTopLevelItem(item)
+        for column, width in enumerate((130, 70, 400)):
+            self.list.setColumnWidth(column, width)
+        self.list.itemDoubleClicked.connect(self._rename)
+        self.list.itemChanged.connect(self._allow)
+        self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
+        self.ok = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
+        self.buttons.accepted.connect(self.wants_sets)
+        self.buttons.rejected.connect(self.reject)
+        layout = QVBoxLayout(self)
+        layout.addWidget(said)
+        layout.addWidget(self.list, 1)
+        layout.addWidget(self.buttons)
+        self._allow()
+
+    def accepted_sets(self) -> list[Proposed]:
+        """Return the groups that are ticked, under their names."""
+        found = []
+        for row, each in enumerate(self._proposed):
+            item = self.list.topLevelItem(row)
+            if item is not None and item.checkState(0) == Qt.CheckState.Checked:
+                found.append(replace(each, name=" ".join(item.text(0).split())))
+        return found
+
+    def _rename(self, item: QTreeWidgetItem, column: int) -> None:
+        if column == 0:
+            self.list.editItem(item, 0)
+
+    def _allow(self) -> None:
+        count = len(self.accepted_sets())
+        self.ok.setText(f"Make {count} sets" if count != 1 else "Make 1 set")
+        self.ok.setEnabled(count > 0)

@@ -1,0 +1,347 @@
+"""Hardware sets: made, proposed, changed after a look at what changes, given to openings and taken from them."""
+
+from typing import Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QMessageBox,
+    QSplitter,
+    QTabWidget,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.opening.part_box import catalogue_of, part_names
+from hwsched.desktop.parts.new_set_dialog import NewSetDialog
+from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
+from hwsched.desktop.parts.set_lines import SetLines
+from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.operations.parts.hardware_sets import (
+    HardwareSet,
+    Line,
+    SetEffect,
+    accept_sets,
+    assign_set,
+    change_set_lines,
+    effect_of_lines,
+    hardware_sets,
+    make_set,
+    propose_sets,
+    remove_set,
+)
+from hwsched.operations.project.history import newest
+
+_ID = int(Qt.ItemDataRole.UserRole)
+
+
+class SetsWindow(ToolWindow):
+    """Sets at the left; lines and openings of the chosen one at the right."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "Hardware sets", parent)
+        self.resize(1080, 620)
+        self._sets: dict[str, HardwareSet] = {}
+        self._seen: tuple[str, tuple[Line, ...]] | None = None
+        self._base: int | None = None
+        self._was: tuple[tuple[Line, ...], int | None] = ((), None)
+        """Lines of the chosen set when the form began to show it, and the newest step then."""
+        self.names = part_names(catalogue_of(desk.workspace))
+        self.list = _tree(["Set", "Openings", "By hand instead"])
+        self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.list.header().setStretchLastSection(False)
+        self.list.currentItemChanged.connect(lambda *_: self._show())
+        self.new = self.button("New…", self.ask_new, "Of what the selected openings have alike, or by hand")
+        self.propose = self.button("Propose…", self.ask_proposals, "Groups of openings that take the same parts")
+        self.remove = self.button("Remove", self.remove_chosen, "Its openings are left to the fit")
+        self.heading = QLabel()
+        self.heading.setTextFormat(Qt.TextFormat.PlainText)
+        self.heading.setWordWrap(True)
+        self.lines = SetLines(self.names)
+        self.lines.changed.connect(self.enable)
+        self.look = self.button("What changes?", self.look_at_effects, "Work out which openings the lines change")
+        self.take = self.button("Accept lines", self.accept_lines, "First look at what changes")
+        self.lines.row.addWidget(self.look)
+        self.lines.row.addWidget(self.take)
+        self.members = _tree(["Opening", "By hand instead of the set"])
+        self.members.itemActivated.connect(self._show_opening)
+        self.effects = _tree(["Opening", "Fit", "Parts gone", "Parts new", "Why not"])
+        self.pages = QTabWidget()
+        self.pages.addTab(self.members, "Openings")
+        self.pages.addTab(self.effects, "What changes")
+        self.give = self.button("Give", self.give_set)
+        self.free = self.button("Free", self.free_openings)
+        self._build()
+        self.follow()
+
+    def _build(self) -> None:
+        left, right = QWidget(), QWidget()
+        row = QHBoxLayout()
+        for each in (self.new, self.propose, self.remove):
+            row.addWidget(each)
+        row.addStretch(1)
+        column = QVBoxLayout(left)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.list, 1)
+        column.addLayout(row)
+        column = QVBoxLayout(right)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.heading)
+        halves = QSplitter(Qt.Orientation.Vertical)
+        halves.addWidget(self.lines)
+        halves.addWidget(self.pages)
+        halves.setSizes([280, 260])
+        column.addWidget(halves, 1)
+        split = QSplitter(Qt.Orientation.Horizontal)
+        split.addWidget(left)
+        split.addWidget(right)
+        split.setSizes([390, 690])
+        self.body.addWidget(split)
+        self.foot.addWidget(self.give)
+        self.foot.addWidget(self.free)
+
+    def chosen(self) -> HardwareSet | None:
+        """Return the chosen set."""
+        item = self.list.currentItem()
+        return self._sets.get(str(item.data(0, _ID))) if item is not None else None
+
+    def choose(self, name: str) -> None:
+        """Choose a set by its name."""
+        for item in self.list.findItems(name, Qt.MatchFlag.MatchExactly, 0):
+            self.list.setCurrentItem(item)
+
+    def follow(self) -> None:
+        """Read the sets anew; lines that are being changed stay as they were typed."""
+        before, typed = self.chosen(), self.lines.lines()
+        changing = before is not None and typed != before.lines
+        self._base = newest(self.desk.workspace.project)
+        self._sets = {each.id: each for each in hardware_sets(self.desk.workspace.project)}
+        self.list.blockSignals(True)
+        self.list.clear()
+        for each in self._sets.values():
+            item = QTreeWidgetItem([each.name, str(len(each.openings)), str(len(each.overridden) or "")])
+            item.setData(0, _ID, each.id)
+            item.setToolTip(0, each.notes or each.name)
+            for column in (1, 2):
+                item.setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
+            self.list.addTopLevelItem(item)
+            if before is not None and each.id == before.id:
+                self.list.setCurrentItem(item)
+        first = self.list.topLevelItem(0)
+        if self.list.currentItem() is None and first is not None:
+            self.list.setCurrentItem(first)
+        self.list.blockSignals(False)
+        now = self.chosen()
+        self._show(keep_lines=changing and now is not None and before is not None and now.id == before.id)
+
+    def enable(self) -> None:
+        """Let what is possible with the chosen set and the selected openings be done."""
+        held, selected, idle = self.chosen(), len(self.desk.chosen()), self.idle
+        self.new.setEnabled(idle)
+        self.propose.setEnabled(idle and bool(self.desk.workspace.checked))
+        self.remove.setEnabled(idle and held is not None)
+        lines = self.lines.lines()
+        other = held is not None and bool(lines) and lines != held.lines
+        self.lines.setEnabled(held is not None)
+        self.look.setEnabled(idle and other)
+        self.take.setEnabled(idle and other and held is not None and self._seen == (held.id, lines))
+        self.give.setText(f"Give the set to {_openings(selected)} selected")
+        self.give.setEnabled(idle and held is not None and selected > 0)
+        self.free.setText(f"Free {_openings(selected)} selected")
+        self.free.setEnabled(idle and selected > 0)
+
+    def ask_new(self) -> None:
+        """Ask for a new set."""
+        checked = self.desk.workspace.checked
+        ids = self.desk.chosen()
+        fits = [fit for each in ids if each in checked and (fit := checked[each].fit) is not None]
+        dialog = NewSetDialog(self.names, [fit for fit in fits if fit.status == "fitted"], len(ids), self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.wants_set.connect(self._make)
+        self.new_set = dialog
+        dialog.open()
+
+    def _make(self) -> None:
+        dialog, workspace = self.new_set, self.desk.workspace
+        name, notes, lines = dialog.name.text(), dialog.notes.text(), dialog.lines.lines()
+        openings = self.desk.chosen() if dialog.give.isChecked() else []
+
+        def then(_made: Any) -> None:
+            dialog.accept()
+            self.follow()
+            self.choose(" ".join(name.split()))
+
+        self.desk.edit(
+            lambda: make_set(workspace.project, name, lines, who=workspace.who, notes=notes, openings=openings),
+            then,
+            asker=dialog,
+        )
+
+    def ask_proposals(self) -> None:
+        """Group openings alike, and ask which groups become sets."""
+        project = self.desk.workspace.project
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            found = propose_sets(project, progress=progress, cancelled=cancelled)
+            return None if cancelled() else found
+
+        self.run("Grouping openings alike", work, self._on_proposed)
+
+    def _on_proposed(self, proposed: Any) -> None:
+        if not proposed:
+            words = "Stopped." if proposed is None else "No two openings without a set take the same parts."
+            self.told.setText(words)
+            return
+        dialog = ProposedSetsDialog(proposed, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.wants_sets.connect(self._make_proposed)
+        self.proposed = dialog
+        dialog.open()
+
+    def _make_proposed(self) -> None:
+        dialog, workspace = self.proposed, self.desk.workspace
+        chosen = dialog.accepted_sets()
+
+        def then(_changes: Any) -> None:
+            dialog.accept()
+            self.follow()
+
+        self.desk.edit(lambda: accept_sets(workspace.project, chosen, who=workspace.who), then, asker=dialog)
+
+    def look_at_effects(self) -> None:
+        """Work out which openings the lines as they stand would change."""
+        held, lines, project = self.chosen(), self.lines.lines(), self.desk.workspace.project
+        if held is None:
+            return
+        set_id = held.id
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            found = effect_of_lines(project, set_id, lines, progress=progress, cancelled=cancelled)
+            return None if cancelled() else found
+
+        self.run("Working out what changes", work, lambda found: self._on_effects(set_id, lines, found))
+
+    def _on_effects(self, set_id: str, lines: tuple[Line, ...], found: tuple[SetEffect, ...] | None) -> None:
+        held = self.chosen()
+        if found is None or held is None or held.id != set_id:
+            self.told.setText("Stopped; nothing is changed.")
+            return
+        self._seen = (set_id, lines)
+        self._show_effects(found)
+        worse = sum(each.after != "fitted" and each.before == "fitted" for each in found)
+        words = f"{len(found)} of {_openings(len(held.openings))} change"
+        self.told.setText(f"{words}; {worse} of them would no longer be fitted." if worse else f"{words}.")
+        self.pages.setCurrentWidget(self.effects)
+        self.enable()
+
+    def accept_lines(self) -> None:
+        """Put the lines that were looked at into the set."""
+        held, lines, workspace = self.chosen(), self.lines.lines(), self.desk.workspace
+        if held is None:
+            return
+        set_id = held.id
+        was, seen = self._was
+
+        def then(_changes: Any) -> None:
+            self._seen = None
+            self.told.setText("Accepted. Run Fit to store the openings' fits.")
+            self.follow()
+            # Roles that were left as they were stand there as others may have changed them.
+            self._show()
+
+        self.edit_seen(
+            lambda base: change_set_lines(workspace.project, set_id, lines, who=workspace.who, was=was, base=base),
+            seen,
+            then,
+        )
+
+    def give_set(self) -> None:
+        """Give the chosen set to the openings selected in the register."""
+        held = self.chosen()
+        if held is not None:
+            self._give(held.id, self.desk.chosen())
+
+    def free_openings(self) -> None:
+        """Take the openings selected in the register out of their sets."""
+        self._give(None, self.desk.chosen())
+
+    def _give(self, set_id: str | None, ids: list[str]) -> None:
+        workspace = self.desk.workspace
+        self.edit_seen(
+            lambda base: assign_set(workspace.project, set_id, ids, who=workspace.who, base=base),
+            self._base,
+            lambda _done: self.follow(),
+        )
+
+    def remove_chosen(self) -> None:
+        """Ask, and remove the chosen set."""
+        held = self.chosen()
+        if held is None:
+            return
+        seen = self._base
+        text = f"Remove {held.name}? {_openings(len(held.openings))} are left to the fit. Undo brings it back."
+        box = QMessageBox(QMessageBox.Icon.Question, "Remove hardware set", text, parent=self)
+        box.setStandardButtons(QMessageBox.StandardButton.Yes | QMessageBox.StandardButton.Cancel)
+        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        box.accepted.connect(lambda: self._remove(held.id, seen))
+        self.sure = box
+        box.open()
+
+    def _remove(self, set_id: str, seen: int | None) -> None:
+        workspace = self.desk.workspace
+        self.edit_seen(
+            lambda base: remove_set(workspace.project, set_id, who=workspace.who, base=base),
+            seen,
+            lambda _done: self.follow(),
+        )
+
+    def _show(self, keep_lines: bool = False) -> None:
+        held = self.chosen()
+        if not keep_lines:
+            self._seen = None
+            self._was = (held.lines if held is not None else (), self._base)
+            self.lines.show_lines(held.lines if held is not None else ())
+            self._show_effects(())
+            self.pages.setCurrentWidget(self.members)
+        self.members.clear()
+        if held is None:
+            self.heading.setText("No set is chosen. Make one of what the selected openings have alike, or propose.")
+        else:
+            self.heading.setText(f"{held.name}: {held.notes}" if held.notes else held.name)
+            for id_, mark in zip(held.openings, held.marks, strict=True):
+                item = QTreeWidgetItem([mark, ", ".join(held.overridden.get(mark, ()))])
+                item.setData(0, _ID, id_)
+                self.members.addTopLevelItem(item)
+        self.pages.setTabText(0, f"Openings {len(held.openings)}" if held is not None else "Openings")
+        self.enable()
+
+    def _show_effects(self, found: tuple[SetEffect, ...]) -> None:
+        self.effects.clear()
+        for each in found:
+            fit = each.after if each.before == each.after else f"{each.before} → {each.after}"
+            item = QTreeWidgetItem([each.mark, fit, ", ".join(each.gone), ", ".join(each.new), each.why])
+            for column in (2, 3, 4):
+                item.setToolTip(column, item.text(column))
+            self.effects.addTopLevelItem(item)
+        self.pages.setTabText(1, f"What changes {len(found)}" if self._seen is not None else "What changes")
+
+    def _show_opening(self, item: QTreeWidgetItem) -> None:
+        self.desk.select([str(item.data(0, _ID))])
+
+
+def _openings(count: int) -> str:
+    return f"{count} opening" if count == 1 else f"{count} openings"
+
+
+def _tree(titles: list[str]) -> QTreeWidget:
+    made = QTreeWidget()
+    made.setHeaderLabels(titles)
+    made.setRootIsDecorated(False)
+    made.setAlternatingRowColors(True)
+    made.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+    return made

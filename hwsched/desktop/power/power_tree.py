@@ -1,0 +1,315 @@
+"""Supplies, their circuits and what hangs on them, as a tree into which openings are dragged."""
+
+from collections.abc import Mapping, Sequence
+from typing import Final
+
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtGui import QBrush, QColor, QDragMoveEvent, QDropEvent, QPainter, QPaintEvent, QPalette
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
+
+from hwsched.model.queries import natural
+from hwsched.values.power import PowerWork, Run, WorkedCircuit, WorkedNode, WorkedSupply
+
+KIND: Final = int(Qt.ItemDataRole.UserRole)
+ID: Final = KIND + 1
+_MARKED: Final = KIND + 2
+LOOSE: Final = "On no circuit yet"
+_COLUMNS: Final = ("Supply, circuit, opening", "Run", "Volts at worst", "Needs", "Room")
+_NAME, _RUN, _VOLTS, _NEEDS, _ROOM = range(len(_COLUMNS))
+_LOADING: Final = "supply-loading"
+_TOUCH_V: Final = 1e-9
+
+Key = tuple[str, str]
+"""Kind and identifier of a line."""
+
+
+class PowerTree(QTreeWidget):
+    """Building, supply, circuit, opening; openings are dragged onto another circuit, or off every one."""
+
+    moved = Signal(list, str)
+    """Openings, and the circuit onto which they were dragged; empty: off every circuit."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._marks: Mapping[str, str] = {}
+        self.words = ""
+        """Said where there is no line."""
+        self.setHeaderLabels(list(_COLUMNS))
+        self.setAlternatingRowColors(True)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+        self.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
+        self.setDropIndicatorShown(True)
+        self.setAutoExpandDelay(600)
+        self.setUniformRowHeights(True)
+        header = self.header()
+        header.setStretchLastSection(False)
+        header.setSectionResizeMode(_NAME, QHeaderView.ResizeMode.Stretch)
+        for column in range(1, len(_COLUMNS)):
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+
+    def show_work(
+        self, work: PowerWork, loose: Mapping[str, str], runs: Sequence[Run], marks: Mapping[str, str]
+    ) -> None:
+        """Show what is worked out; what was folded, selected and in sight stays so.
+
+        Parameters
+        ----------
+        work : PowerWork
+            Of the whole project.
+        loose : mapping
+            Openings that want a supply and hang on no circuit: identifier to mark.
+        runs : sequence of Run
+            As laid: what is fed through a junction or an opening stands below it.
+        marks : mapping
+            Of all openings, by identifier.
+        """
+        self._marks = marks
+        chosen, sight = self.chosen(), self.verticalScrollBar().value()
+        selected = {_key(item) for item in self.selectedItems()}
+        folded = {_key(item) for item in self.lines() if item.childCount() and not item.isExpanded()}
+        self.clear()
+        if loose or work.supplies:
+            top = self._top(LOOSE, "loose")
+            top.setText(_RUN, f"{len(loose)} openings" if len(loose) > 1 else "1 opening" if loose else "none")
+            top.setToolTip(_NAME, "Openings that want a supply; drag onto a circuit, or here to take them off")
+            for opening, mark in loose.items():
+                top.addChild(_item(mark, "opening", opening))
+        heavy = {each.supply_id: each.finding.severity for each in work.findings if each.finding.rule == _LOADING}
+        of_circuit: dict[str, list[Run]] = {}
+        for run in sorted(runs, key=lambda run: natural(marks.get(run.to_node, run.to_node))):
+            of_circuit.setdefault(run.circuit_id, []).append(run)
+        places: dict[str, QTreeWidgetItem] = {}
+        for supply in work.supplies:
+            building = supply.supply.building or "No building given"
+            if building not in places:
+                places[building] = self._top(building, "place")
+            item = self._supply(supply, heavy.get(supply.supply.id, ""))
+            places[building].addChild(item)
+            for circuit in supply.circuits:
+                line = self._circuit(circuit)
+                item.addChild(line)
+                self._hang(line, circuit, of_circuit.get(circuit.circuit.id, []))
+        self.expandAll()
+        self._restore(chosen, selected, folded)
+        self.verticalScrollBar().setValue(sight)
+
+    def lines(self) -> list[QTreeWidgetItem]:
+        """Return all lines from the top."""
+        found, at = [], QTreeWidgetItemIterator(self)
+        while at.value() is not None:
+            found.append(at.value())
+            at += 1
+        return found
+
+    def chosen(self) -> Key:
+        """Return kind and identifier of the current line; empty where there is none."""
+        item = self.currentItem()
+        return _key(item) if item is not None else ("", "")
+
+    def choose(self, key: Key) -> None:
+        """Choose a line by kind and identifier, where it is there."""
+        item = next((each for each in self.lines() if _key(each) == key), None)
+        if item is not None:
+            self.setCurrentItem(item)
+
+    def chosen_openings(self) -> list[str]:
+        """Return the selected openings, each once."""
+        found = [str(item.data(0, ID)) for item in self.selectedItems() if item.data(0, KIND) == "opening"]
+        return list(dict.fromkeys(found))
+
+    def above(self, kind: str) -> str:
+        """Return the identifier of the nearest line of a kind from the current one upwards; empty where none is."""
+        item = self.currentItem()
+        while item is not None:
+            if item.data(0, KIND) == kind:
+                return str(item.data(0, ID))
+            item = item.parent()
+        return ""
+
+    def circuit_of(self, item: QTreeWidgetItem | None) -> str | None:
+        """Return the circuit onto which a line leads, empty for the loose ones; None where it is not clear which."""
+        while item is not None:
+            kind = item.data(0, KIND)
+            if kind == "circuit":
+                return str(item.data(0, ID))
+            if kind == "loose":
+                return ""
+            if kind == "supply":
+                only = item.child(0) if item.childCount() == 1 else None
+                return str(only.data(0, ID)) if only is not None else None
+            item = item.parent()
+        return None
+
+    def dragMoveEvent(self, event: QDragMoveEvent) -> None:  # noqa: N802
+        """Take openings over circuits only."""
+        super().dragMoveEvent(event)
+        if self.circuit_of(self.itemAt(event.position().toPoint())) is None:
+            event.ignore()
+        else:
+            event.accept()
+
+    def dropEvent(self, event: QDropEvent) -> None:  # noqa: N802
+        """Tell which openings were dragged where; the tree itself is shown anew after the edit."""
+        circuit = self.circuit_of(self.itemAt(event.position().toPoint()))
+        openings = self.chosen_openings()
+        event.setDropAction(Qt.DropAction.IgnoreAction)
+        event.accept()
+        if circuit is not None and openings:
+            self.moved.emit(openings, circuit)
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+        """Say what to do first where nothing is laid."""
+        super().paintEvent(event)
+        if not self.topLevelItemCount() and self.words:
+            painter = QPainter(self.viewport())
+            room = self.viewport().rect().adjusted(24, 24, -24, -24)
+            painter.drawText(room, int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap), self.words)
+            painter.end()
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802
+        """Colour what is marked for the look in force."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange:
+            for item in self.lines():
+                if item.data(0, _MARKED):
+                    self._mark(item)
+
+    def _restore(self, chosen: Key, selected: set[Key], folded: set[Key]) -> None:
+        for item in self.lines():
+            key = _key(item)
+            if key in folded:
+                item.setExpanded(False)
+            if key == chosen:
+                self.setCurrentItem(item)
+        for item in self.lines():
+            if _key(item) in selected:
+                item.setSelected(True)
+
+    def _top(self, text: str, kind: str) -> QTreeWidgetItem:
+        top = _item(text, kind, text)
+        font = top.font(_NAME)
+        font.setBold(True)
+        top.setFont(_NAME, font)
+        self.addTopLevelItem(top)
+        return top
+
+    def _supply(self, supply: WorkedSupply, heavy: str) -> QTreeWidgetItem:
+        facts = supply.supply
+        words = [facts.name, facts.part or "no supply chosen", facts.level or ""]
+        item = _item(" · ".join(word for word in words if word), "supply", facts.id)
+        if facts.place:
+            item.setToolTip(_NAME, f"{item.text(_NAME)}\n{facts.place}")
+        if supply.openings and supply.share is not None:
+            over = {"error": "OVER: ", "": ""}.get(heavy, "HIGH: ")
+            item.setText(_ROOM, f"{over}{supply.share:.0%} used")
+            item.setToolTip(_ROOM, "Share of its rating that is held, everything on at once")
+            if heavy:
+                self._mark(item)
+        elif supply.openings:
+            item.setText(_ROOM, "share unknown")
+            item.setToolTip(_ROOM, "\n".join(problem.message for problem in supply.problems))
+        else:
+            item.setText(_ROOM, {"candidate": "may be used", "must": "must be used"}.get(facts.use or "", "unused"))
+        return item
+
+    def _circuit(self, circuit: WorkedCircuit) -> QTreeWidgetItem:
+        item = _item(f"Circuit {circuit.circuit.name}", "circuit", circuit.circuit.id)
+        item.setText(_RUN, circuit.wire)
+        item.setToolTip(_RUN, circuit.wire)
+        worst = _worst(circuit.nodes)
+        if circuit.collapsed:
+            item.setText(_VOLTS, "collapses")
+            item.setToolTip(_VOLTS, "\n".join(circuit.collapsed.values()))
+            self._mark(item)
+        elif circuit.problems:
+            item.setText(_VOLTS, "not worked out" if worst is None else "in part")
+            item.setToolTip(_VOLTS, "\n".join(problem.message for problem in circuit.problems))
+        if worst is not None and not circuit.collapsed:
+            self._volts(item, worst, needs=False)
+        if circuit.circuit.alarm == "drops":
+            item.setText(_NEEDS, "off on alarm")
+        return item
+
+    def _hang(self, circuit_line: QTreeWidgetItem, circuit: WorkedCircuit, runs: Sequence[Run]) -> None:
+        """Add a circuit's runs: what is fed through a node stands below it."""
+        placed: dict[str, QTreeWidgetItem] = {}
+        waiting = list(runs)
+        while waiting:
+            ends = {run.to_node for run in waiting}
+            ready = [run for run in waiting if run.from_node in placed or run.from_node not in ends]
+            for run in ready or waiting:  # Runs in a ring wait for one another: they all hang on the circuit.
+                line = self._run(run, circuit)
+                placed.get(run.from_node, circuit_line).addChild(line)
+                placed.setdefault(run.to_node, line)
+            done = {run.id for run in ready or waiting}
+            waiting = [run for run in waiting if run.id not in done]
+
+    def _run(self, run: Run, circuit: WorkedCircuit) -> QTreeWidgetItem:
+        if run.opening_id is None:
+            line = _item(f"Junction {run.to_node}", "run", run.id)
+        else:
+            line = _item(self._marks.get(run.opening_id, run.to_node), "opening", run.opening_id)
+        line.setText(_RUN, f"{run.length_m:.1f} m" if run.length_m is not None else "length unknown")
+        node = _worst([each for each in circuit.nodes if each.opening_id == run.opening_id]) if run.opening_id else None
+        problems = [each for each in circuit.problems if each.opening_id and each.opening_id == run.opening_id]
+        if node is not None:
+            self._volts(line, node)
+        elif problems:
+            line.setText(_VOLTS, "unknown")
+            line.setToolTip(_VOLTS, "\n".join(problem.message for problem in problems))
+        elif run.opening_id is not None:
+            line.setText(_VOLTS, "unknown")
+        return line
+
+    def _volts(self, line: QTreeWidgetItem, node: WorkedNode, *, needs: bool = True) -> None:
+        """Fill in the volts of the worst place of a line, and how much room they leave."""
+        low, margin, most = node.lowest_v, node.margin_v, max(node.volts.values(), default=0.0)
+        if low is None or margin is None:
+            return
+        if not line.text(_VOLTS):
+            line.setText(_VOLTS, f"{low:.2f} V")
+        if needs:
+            line.setText(_NEEDS, f"{node.minimum_v:g} V")
+        line.setToolTip(_ROOM, f"At {node.name}, {node.distance_m:.1f} m from the supply")
+        if margin < -_TOUCH_V:
+            line.setText(_ROOM, f"LOW by {_digits(-margin)} V")
+            self._mark(line)
+        elif node.maximum_v is not None and most > node.maximum_v + _TOUCH_V:
+            line.setText(_ROOM, f"HIGH by {_digits(most - node.maximum_v)} V")
+            self._mark(line)
+        else:
+            line.setText(_ROOM, f"{margin:.2f} V")
+
+    def _mark(self, item: QTreeWidgetItem) -> None:
+        item.setData(0, _MARKED, True)
+        dark = self.palette().color(QPalette.ColorRole.Base).lightness() < 128
+        for column in range(len(_COLUMNS)):
+            item.setForeground(column, QBrush(QColor("#ff9d8a" if dark else "#a3200d")))
+
+
+def _worst(nodes: Sequence[WorkedNode]) -> WorkedNode | None:
+    """Return the place with the least room above what it needs, or that has more volts than it takes."""
+    held = [node for node in nodes if node.margin_v is not None]
+    high = [n for n in held if n.maximum_v is not None and max(n.volts.values()) > n.maximum_v + _TOUCH_V]
+    return min(high or held, key=lambda node: node.margin_v or 0.0, default=None)
+
+
+def _digits(volts: float) -> str:
+    """Write volts with as many digits as show them."""
+    return f"{volts:.{next((count for count in range(2, 6) if volts >= 10.0**-count), 6)}f}"
+
+
+def _key(item: QTreeWidgetItem) -> Key:
+    return str(item.data(0, KIND) or ""), str(item.data(0, ID) or "")
+
+
+def _item(text: str, kind: str, identifier: str) -> QTreeWidgetItem:
+    item = QTreeWidgetItem([text])
+    item.setToolTip(_NAME, text)
+    item.setData(0, KIND, kind)
+    item.setData(0, ID, identifier)
+    flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemIsDropEnabled
+    item.setFlags(flags | Qt.ItemFlag.ItemIsDragEnabled if kind == "opening" else flags)
+    for column in range(1, len(_COLUMNS)):
+        item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+    return item

@@ -1,0 +1,381 @@
+"""The place for power: supplies, circuits and what hangs on them are laid, dragged, judged, drawn and sited."""
+
+from collections.abc import Callable
+from functools import cache
+from pathlib import Path
+from typing import Any, Final
+
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QAction, QKeySequence, QShortcut
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QMenu, QSplitter, QTreeWidgetItem, QWidget
+
+from hwsched.desktop.jobs import Jobs
+from hwsched.desktop.power.move_dialog import MoveDialog
+from hwsched.desktop.power.power_facts_form import NewLaid, parts_offered
+from hwsched.desktop.power.power_sheet import Laid, PowerSheet
+from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
+from hwsched.desktop.power.siting_window import SitingWindow
+from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.trouble import tell_failure
+from hwsched.operations.changes import Changes
+from hwsched.operations.power import connecting, power_editing
+from hwsched.operations.power.power_import import import_power
+from hwsched.operations.power.power_results import opening_levels, power_as_it_stands, power_facts
+from hwsched.operations.project.history import newest
+from hwsched.quantities import LENGTH_STYLES, LengthStyle
+from hwsched.survey import CIRCUIT, RUN, SUPPLY
+from hwsched.values.power import PowerFacts
+
+_FIRST: Final = (
+    "Nothing is laid yet. Add a supply, then a circuit of it, and drag openings onto the circuit; or take in a power "
+    "workbook; or name places for supplies and let them be sited."
+)
+_FIRST_OF_ALL: Final = (
+    "Nothing is laid yet, and there are no openings. First take in a survey in the main window and run Fit: openings "
+    "that want a supply then stand here. Supplies can be laid already, or come with a power workbook."
+)
+_MANY: Final = 150
+"""From so many runs on they are worked out off the screen's thread: that takes longer than a person notices."""
+_BUSY: Final = "Not done: something else is being worked out. Try again when it is ready."
+_ENTITIES: Final = {each.name: each for each in (SUPPLY, CIRCUIT, RUN)}
+
+
+class PowerWindow(ToolWindow):
+    """Tree on the left; facts, findings and drawings of what is chosen on the right."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "Supplies and circuits", parent)
+        self.resize(1330, 690)
+        self.laid = Laid()
+        self.siting: SitingWindow | None = None
+        self._reading = Jobs(self)
+        self._reading.failed.connect(lambda failure: tell_failure(failure, self))
+        self._again = False
+        self.tree = PowerTree()
+        self.tree.moved.connect(self.carry)
+        self.tree.itemSelectionChanged.connect(self.enable)
+        self.tree.currentItemChanged.connect(lambda *_: self._show_chosen())
+        self.tree.itemActivated.connect(self._show_in_register)
+        self.tree.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        self.tree.customContextMenuRequested.connect(self._menu)
+        self.sheet = PowerSheet()
+        self.form, self.found, self.pages = self.sheet.form, self.sheet.found, self.sheet.pages
+        self.form.edited.connect(self._edit_fact)
+        self.sheet.found_page.wants_rule.connect(desk.show_rule)
+        self.add_supply = self.button("Add supply…", lambda: self.ask_new("supply"), "A supply, or a place for one")
+        self.add_circuit = self.button("Add circuit…", lambda: self.ask_new("circuit"), "Of the chosen supply")
+        self.add_run = self.button("Add run…", lambda: self.ask_new("run"), "Of the chosen circuit")
+        self.move_to = self.button("Move to circuit…", self.ask_move, "The selected openings (or drag them)")
+        self.take_away = self.button(
+            "Take away", self.take_chosen_away, "The chosen supply, circuit or junction; openings off their circuit"
+        )
+        self.read = self.button("Take in workbook…", self.ask_workbook, "Levels, supplies, circuits, runs, routes")
+        self.site = self.button("Site supplies…", self.show_siting, "Fewest supplies, then least wire")
+        QShortcut(QKeySequence.StandardKey.Delete, self.tree, self._delete, context=_ONLY_THERE)
+        row = QHBoxLayout()
+        for each in (
+            self.add_supply, self.add_circuit, self.add_run, self.move_to, self.take_away, self.read, self.site,
+        ):  # fmt: skip
+            row.addWidget(each)
+        row.addStretch(1)
+        split = QSplitter(Qt.Orientation.Horizontal)
+        split.addWidget(self.tree)
+        split.addWidget(self.sheet)
+        split.setSizes([610, 720])
+        split.setStretchFactor(0, 2)
+        split.setStretchFactor(1, 3)
+        self.body.addLayout(row)
+        self.body.addWidget(split, 1)
+        desk.workspace.changed.connect(lambda _changes: self.follow())
+        self.follow()
+
+    def follow(self) -> None:
+        """Work out anew what is laid, and show it."""
+        workspace = self.desk.workspace
+        project, checked, base = workspace.project, dict(workspace.checked), newest(workspace.project)
+
+        def read() -> Laid:
+            facts, worked, catalogue, style = power_as_it_stands(project)
+            return Laid(facts, worked, cache(lambda: opening_levels(project)), checked, catalogue, _style(style), base)
+
+        if len(power_facts(project).runs) < _MANY:
+            self._take(read())
+        elif not self._reading.run("", lambda _progress, _cancelled: read(), self._take):
+            self._again = True
+
+    def enable(self) -> None:
+        """Let what is possible with the chosen line be done."""
+        kind, _ = self.tree.chosen()
+        idle = self.idle
+        for each in (self.add_supply, self.read):
+            each.setEnabled(idle)
+        self.add_circuit.setEnabled(idle and bool(self.tree.above("supply")))
+        self.add_run.setEnabled(idle and bool(self.tree.above("circuit")))
+        openings = self.tree.chosen_openings()
+        self.move_to.setEnabled(idle and bool(openings) and bool(self.laid.facts.circuits))
+        fed = self.laid.facts.fed()
+        self.take_away.setEnabled(idle and (kind in _ENTITIES or any(each in fed for each in openings)))
+        self.site.setEnabled(idle and bool(self.laid.buildings()))
+        self.tree.setDragEnabled(idle)
+        self.form.setEditTriggers(_EDITS if idle else PowerTree.EditTrigger.NoEditTriggers)
+
+    @property
+    def facts(self) -> PowerFacts:
+        """All that is laid."""
+        return self.laid.facts
+
+    def carry(
+        self,
+        openings: list[str],
+        circuit_id: str,
+        begin: str = "supply",
+        length: str = "",
+        then: Callable[[], None] | None = None,
+        base: int | None = None,
+    ) -> None:
+        """Hang openings on a circuit, or take them off every one; `then` is called once it is done.
+
+        Base is the newest step when the person saw where they hang; as the tree shows it when left out.
+        """
+        project, who = self.desk.workspace.project, self.desk.workspace.who
+
+        def act(seen: int | None) -> Changes:
+            if not circuit_id:
+                return connecting.unhang(project, openings, who=who, base=seen)
+            metres = power_editing.typed_laid("run", {"length_m": length})["length_m"] if length else None
+            return connecting.hang(project, circuit_id, openings, who=who, from_node=begin, length_m=metres, base=seen)
+
+        fed = self.laid.facts.fed()
+        if circuit_id or any(each in fed for each in openings):
+            done = (lambda _changes: then()) if then is not None else None
+            self._do_seen(act, self.laid.base if base is None else base, done)
+
+    def ask_new(self, kind: str) -> None:
+        """Ask for the facts of a new supply, circuit or run, and lay it."""
+        owner = {"supply": "", "circuit": self.tree.above("supply"), "run": self.tree.above("circuit")}[kind]
+        about = {"supply": "", "circuit": "Of supply ", "run": "Of circuit "}[kind] + self._name(owner)
+        offers, given = dict(parts_offered(self.laid.catalogue)), dict[str, str]()
+        if kind == "supply":
+            about = "One that is laid, or a place where one may stand. What is left empty is unknown."
+            places = [each.case.opening for each in self.laid.checked.values()]
+            offers["building"] = sorted({each.building for each in places if each.building})
+            offers["level"] = sorted({each.level for each in places if each.level})
+            given["building"] = (self._building() or "") if self.tree.chosen()[0] else ""
+        elif kind == "run":
+            fed = self.laid.facts.fed()
+            offers["from_node"] = self.laid.nodes(owner)
+            offers["to_node"] = [mark for id_, mark in self.laid.marks().items() if id_ not in fed]
+            given["from_node"] = "supply"
+        dialog = NewLaid(
+            _ENTITIES[kind], about, offers, lambda texts, then: self.lay(kind, owner, texts, then), given, self
+        )
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.asked = dialog
+        dialog.open()
+
+    def lay(self, kind: str, owner: str, texts: dict[str, str], then: Callable[[], None] | None = None) -> None:
+        """Lay a supply, a circuit of a supply, or a run of a circuit from what was typed; `then` is called after it."""
+        project, who = self.desk.workspace.project, self.desk.workspace.who
+
+        def act() -> tuple[Changes, str]:
+            facts = power_editing.typed_laid(kind, texts)
+            if kind == "supply":
+                return power_editing.lay_supply(project, facts, who=who)
+            if kind == "circuit":
+                return power_editing.lay_circuit(project, owner, facts, who=who)
+            return power_editing.lay_run(project, owner, facts, who=who)
+
+        def done(made: tuple[Changes, str]) -> None:
+            self.tree.choose((kind, made[1]))
+            if then is not None:
+                then()
+
+        self._do(act, done)
+
+    def ask_move(self) -> None:
+        """Ask for a circuit and move the selected openings onto it."""
+        openings, marks = self.tree.chosen_openings(), self.laid.marks()
+        named = ", ".join(marks.get(each, each) for each in openings[:8])
+        about = named if len(openings) <= 8 else f"{named} and {len(openings) - 8} more"
+        circuits = {circuit.id: self._name(circuit.id) for circuit in self.laid.facts.circuits}
+        base = self.laid.base
+        dialog = MoveDialog(
+            about, circuits, self.laid.nodes,
+            lambda circuit, begin, length, then: self.carry(openings, circuit, begin, length, then, base),
+            self.tree.above("circuit"), self,
+        )  # fmt: skip
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.asked_where = dialog
+        dialog.open()
+
+    def take_chosen_away(self) -> None:
+        """Take away the chosen supply, circuit or junction, or take the selected openings off their circuits."""
+        kind, identifier = self.tree.chosen()
+        project, who = self.desk.workspace.project, self.desk.workspace.who
+
+        def then() -> None:
+            if self.laid.work.supplies:
+                self.told.setText("Taken away. Undo brings it back.")
+
+        if kind == "opening":
+            self.carry(self.tree.chosen_openings(), "", then=then)
+        elif kind in _ENTITIES:
+            self._do_seen(
+                lambda base: power_editing.lift(project, kind, identifier, who=who, base=base),
+                self.laid.base,
+                lambda _changes: then(),
+            )
+
+    def ask_workbook(self) -> None:
+        """Ask for a power workbook and take it in."""
+        name, _ = QFileDialog.getOpenFileName(self, "Power workbook", str(Path.home()), "Workbooks (*.xlsx)")
+        if name:
+            self.take_in(Path(name))
+
+    def take_in(self, path: Path) -> None:
+        """Take in a power workbook."""
+        project, who = self.desk.workspace.project, self.desk.workspace.who
+        self.run(
+            f"Taking in {path.name}",
+            lambda _progress, _cancelled: import_power(project, path, who=who),
+            lambda _done: None,
+        )
+
+    def show_siting(self) -> None:
+        """Show the siting of supplies; one window of it at a time."""
+        if self.siting is None:
+            self.siting = SitingWindow(self.desk, self.laid.buildings(), self.laid.catalogue, self._building(), self)
+            self.siting.finished.connect(self._forget_siting)
+        self.siting.show()
+        self.siting.raise_()
+        self.siting.activateWindow()
+
+    def done(self, result: int) -> None:
+        """Close the siting with it, and wait for what is being read."""
+        if self.siting is not None:
+            self.siting.close()
+        self._reading.wait()
+        super().done(result)
+
+    def _on_touched(self, _ids: object) -> None:
+        """Wait for the change itself, which follows."""
+
+    def _take(self, laid: Laid) -> None:
+        if self._again:
+            self._again = False
+            self.follow()
+            return
+        self.laid = laid
+        fed = laid.facts.fed()
+        loose = {
+            id_: each.case.opening.mark
+            for id_, each in laid.checked.items()
+            if id_ not in fed
+            and ((each.fit is not None and each.fit.power == "supply") or each.case.opening.power_wish == "supply")
+        }
+        first = "" if laid.work.supplies else _FIRST if laid.checked else _FIRST_OF_ALL
+        self.tree.words = first
+        self.tree.blockSignals(True)
+        self.tree.show_work(laid.work, loose, laid.facts.runs, laid.marks())
+        self.tree.blockSignals(False)
+        self.told.setText(first)
+        self._show_chosen()
+
+    def _forget_siting(self) -> None:
+        self.siting = None
+
+    def _do(self, act: Callable[[], Any], then: Callable[[Any], None] | None = None) -> None:
+        if self.idle:
+            self.edit(act, then)
+        else:
+            self.told.setText(_BUSY)
+
+    def _do_seen(
+        self, act: Callable[[int | None], Changes], base: int | None, then: Callable[[Any], None] | None = None
+    ) -> None:
+        if self.idle:
+            self.edit_seen(act, base, then)
+        else:
+            self.told.setText(_BUSY)
+
+    def _edit_fact(self, entity: str, row: str, attribute: str, text: str) -> None:
+        project, who = self.desk.workspace.project, self.desk.workspace.who
+        self._do_seen(
+            lambda base: power_editing.edit_laid_text(project, entity, row, {attribute: text}, who=who, base=base),
+            self.form.seen,
+        )
+
+    def _delete(self) -> None:
+        if self.take_away.isEnabled():
+            self.take_chosen_away()
+
+    def _menu(self, at: QPoint) -> None:
+        menu = QMenu(self)
+        for button in (self.add_circuit, self.add_run, self.move_to, self.take_away):
+            made = menu.addAction(button.text())
+            made.setEnabled(button.isEnabled())
+            made.triggered.connect(button.click)
+        keep = self._keep(menu)
+        if keep is not None:
+            menu.addAction(keep)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        menu.popup(self.tree.viewport().mapToGlobal(at))
+
+    def _keep(self, menu: QMenu) -> QAction | None:
+        """Return the action by which the siting is told to leave the chosen opening on its supply."""
+        kind, opening = self.tree.chosen()
+        supply = self.tree.above("supply")
+        if kind != "opening" or not supply:
+            return None
+        project, who = self.desk.workspace.project, self.desk.workspace.who
+        routes, seen = self.laid.facts.routes, self.laid.base
+        pinned = any(each.pinned for each in routes if (each.opening_id, each.supply_id) == (opening, supply))
+        made = QAction(f"Siting keeps it at {self._name(supply)}", menu)
+        made.setCheckable(True)
+        made.setChecked(pinned)
+        made.setEnabled(self.idle)
+
+        def keep(on: bool) -> None:
+            self._do_seen(
+                lambda base: connecting.set_route(project, opening, supply, who=who, pinned=bool(on), base=base), seen
+            )  # fmt: skip
+
+        made.triggered.connect(keep)
+        return made
+
+    def _show_in_register(self, item: QTreeWidgetItem) -> None:
+        if item.data(0, KIND) == "opening":
+            self.desk.select([str(item.data(0, ID))])
+
+    def _show_chosen(self) -> None:
+        self.sheet.show_chosen(self.laid, self.tree.chosen(), self.tree.above("circuit"), self._building())
+        self.enable()
+
+    def _building(self) -> str | None:
+        """Return the building of what is chosen, else the first in which something is laid."""
+        supply = self.laid.supply(self.tree.above("supply"))
+        if supply is not None:
+            return supply.supply.building or ""
+        kind, identifier = self.tree.chosen()
+        if kind == "opening" and identifier in self.laid.checked:
+            return self.laid.checked[identifier].case.opening.building
+        place, held = self.tree.above("place"), self.laid.buildings()
+        if place:
+            return place if place in held else ""
+        return held[0] if held else "" if self.laid.work.supplies else None
+
+    def _name(self, identifier: str) -> str:
+        names = {supply.id: supply.name for supply in self.laid.facts.supplies}
+        for circuit in self.laid.facts.circuits:
+            names[circuit.id] = f"{names.get(circuit.supply_id, '')}/{circuit.name}"
+        return names.get(identifier, "")
+
+
+_EDITS: Final = (
+    PowerTree.EditTrigger.DoubleClicked | PowerTree.EditTrigger.EditKeyPressed | PowerTree.EditTrigger.AnyKeyPressed
+)
+_ONLY_THERE: Final = Qt.ShortcutContext.WidgetShortcut
+
+
+def _style(held: str) -> LengthStyle:
+    return next((style for style in LENGTH_STYLES if style == held), "fraction")

@@ -1,0 +1,254 @@
+"""Siting of a building's supplies: asked for, compared with what stands, accepted or left."""
+
+from typing import Any, Final
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFormLayout,
+    QHeaderView,
+    QLabel,
+    QSpinBox,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QWidget,
+)
+
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.model.errors import ChangeError
+from hwsched.operations.power.siting_accepting import accept_siting
+from hwsched.operations.power.siting_comparison import Comparison, Standing, compare_siting
+from hwsched.operations.power.supply_siting import Proposal, propose_siting
+from hwsched.operations.shown import ShownOtherwiseError
+from hwsched.values import SEVERITIES, Catalogue
+
+_NOTHING_YET: Final = "Fewest supplies first, then least wire. Nothing is changed before you accept."
+
+
+class SitingWindow(ToolWindow):
+    """Which building, which wire, for how long to look; before and after.
+
+    Parameters
+    ----------
+    desk : Desk
+        What may be seen and done of the main window.
+    buildings : list of str
+        In which a supply, or a place for one, is laid.
+    catalogue : Catalogue
+        Its wires are offered.
+    building : str or None
+        That is offered first.
+    """
+
+    stepped = Signal(str)
+    """What the search is at, from its own thread."""
+
+    def __init__(
+        self,
+        desk: Desk,
+        buildings: list[str],
+        catalogue: Catalogue,
+        building: str | None = None,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(desk, "Site supplies", parent)
+        self.resize(900, 600)
+        self.found: Proposal | None = None
+        self.building = QComboBox()
+        self.building.addItems(buildings)
+        self.building.setCurrentIndex(max(self.building.findText(building or ""), 0))
+        self.wire = QComboBox()
+        self.wire.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.wire.addItem("The cheapest that reaches every opening", None)
+        for part in catalogue.of_kind("wire"):
+            self.wire.addItem(f"{part.number}  {part.description}", part.number)
+        self.seconds = QSpinBox()
+        self.seconds.setRange(1, 3600)
+        self.seconds.setValue(60)
+        self.seconds.setSuffix(" s")
+        self.seconds.setMaximumWidth(120)
+        form = QFormLayout()
+        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        form.addRow("Building", self.building)
+        form.addRow("Wire", self.wire)
+        form.addRow("Look for at most", self.seconds)
+        self.said = QLabel(_NOTHING_YET)
+        self.said.setWordWrap(True)
+        self.said.setTextFormat(Qt.TextFormat.PlainText)
+        self.list = QTreeWidget()
+        self.list.setHeaderLabels(["What", "Before", "After", "Run", "Volts at worst"])
+        self.list.setAlternatingRowColors(True)
+        header = self.list.header()
+        header.setStretchLastSection(False)
+        for column in range(5):
+            stretch = column in (1, 2)
+            mode = QHeaderView.ResizeMode.Stretch if stretch else QHeaderView.ResizeMode.ResizeToContents
+            header.setSectionResizeMode(column, mode)
+        self.work = self.button("Look", self.look, "Nothing is changed by it")
+        self.take = self.button("Accept", self.accept_it, "Lay the circuits and runs, and fit the openings")
+        self.leave = self.button("Leave", self.close, "Nothing is changed")
+        self.body.addLayout(form)
+        self.body.addWidget(self.said)
+        self.body.addWidget(self.list, 1)
+        for each in (self.work, self.take, self.leave):
+            self.foot.addWidget(each)
+        self.stepped.connect(self.told.setText)
+        self.building.currentIndexChanged.connect(lambda _index: self._forget())
+        self.wire.currentIndexChanged.connect(lambda _index: self._forget())
+        desk.workspace.changed.connect(lambda _changes: self.follow())
+        self.enable()
+
+    def enable(self) -> None:
+        """There must be a building with a place for a supply."""
+        self.work.setEnabled(self.idle and self.building.count() > 0)
+        self.take.setEnabled(self.idle and self.found is not None)
+        for field in (self.building, self.wire, self.seconds):
+            field.setEnabled(self.idle)
+
+    def follow(self) -> None:
+        """Say that a proposal may stand on what has changed: that is seen to when it is accepted."""
+        if self.found is not None:
+            self.said.setText(CHANGED)
+        self.enable()
+
+    def look(self) -> None:
+        """Work out the siting, off the screen's thread."""
+        project, building = self.desk.workspace.project, self.building.currentText()
+        wire, seconds = self.wire.currentData(), float(self.seconds.value())
+
+        def tell(step: str, gap: float | None) -> None:
+            self.stepped.emit(step if gap is None else f"{step}, gap {gap:.2%}")
+
+        def work(_progress: Progress, cancelled: Cancelled) -> Any:
+            try:
+                return propose_siting(
+                    project, building, wire=wire, time_limit_s=seconds, progress=tell, cancelled=cancelled
+                )
+            except ChangeError:
+                # Stopped before anything was found: whoever stopped it knows.
+                if cancelled():
+                    return None
+                raise
+
+        self._forget()
+        self.run("Siting supplies", work, self._on_found)
+
+    def accept_it(self) -> None:
+        """Lay what is proposed and fit its openings, as one step; shown again where it is not what was shown."""
+        found, workspace = self.found, self.desk.workspace
+        if found is None:
+            return
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            try:
+                done = accept_siting(
+                    workspace.project, found, who=workspace.who, progress=progress, cancelled=cancelled
+                )  # fmt: skip
+            except ShownOtherwiseError as otherwise:
+                return otherwise
+            return None if cancelled() and done.number is None else done
+
+        def then(done: Any) -> None:
+            if isinstance(done, ShownOtherwiseError):
+                self._forget()
+                if isinstance(done.now, Proposal):
+                    self._on_found(done.now)
+                self.said.setText(f"Not laid: {done}.")
+                return
+            if done is None:
+                self.said.setText("Stopped. Nothing is changed.")
+                return
+            self._forget()
+            self.said.setText("Accepted. Undo takes all of it back.")
+
+        self.run("Laying circuits", work, then)
+
+    def _on_found(self, found: Proposal | None) -> None:
+        if found is None:
+            self.said.setText("Stopped before a siting was found. Nothing is changed.")
+            return
+        self.found = found
+        siting, compared = found.siting, compare_siting(found)
+        proven = "proven least" if siting.optimal else f"within {siting.gap:.2%} of the least"
+        moves = sum(each.moves for each in compared.openings)
+        measured = f"{found.measured} routes measured" if found.measured else "no route measured"
+        others = ", the others estimated" if 0 < found.measured < len(siting.pairs) else ""
+        estimated = others or (": all are estimated" if not found.measured else "")
+        left = f" Left out: {'; '.join(found.left_out[:3])}." if found.left_out else ""
+        more = f" And {len(found.left_out) - 3} more." if len(found.left_out) > 3 else ""
+        self.said.setText(
+            f"{_count(len(siting.open), 'supply', 'supplies')} for "
+            f"{_count(len(siting.pairs), 'opening', 'openings')}, {siting.wire_m:.1f} m of {found.wire}, {proven}; "
+            f"{measured}{estimated}. {_count(moves, 'opening moves', 'openings move')}.{left}{more} "
+            "Nothing is changed yet."
+        )
+        self.said.setToolTip("\n".join(found.left_out))
+        self._show(compared)
+        self.enable()
+
+    def _show(self, compared: Comparison) -> None:
+        self.list.clear()
+        for title, words in (
+            ("Supplies in use", _supplies),
+            ("Wire", lambda side: f"{side.wire_m:.1f} m"),
+            ("Least room in volts", _room),
+            ("Findings", _findings),
+            ("Openings fed", lambda side: str(side.openings)),
+        ):
+            row = QTreeWidgetItem([title, words(compared.before), words(compared.after)])
+            for column in (1, 2):
+                row.setToolTip(column, row.text(column))
+            self.list.addTopLevelItem(row)
+        groups = (
+            ("Openings that move", [each for each in compared.openings if each.moves]),
+            ("Openings that stay", [each for each in compared.openings if not each.moves]),
+        )
+        for title, openings in groups:
+            if not openings:
+                continue
+            group = QTreeWidgetItem([f"{title}: {len(openings)}"])
+            group.setFirstColumnSpanned(True)
+            self.list.addTopLevelItem(group)
+            for each in openings:
+                now = "" if each.after_v is None else f"{each.after_v:.2f} V"
+                volts = f"{each.before_v:.2f} V → {now}" if each.before_v is not None and now else now or "unknown"
+                line = [each.mark, each.before or "on no circuit", each.after, f"{each.length_m:.1f} m", volts]
+                item = QTreeWidgetItem(line)
+                for column in (0, 1, 2):
+                    item.setToolTip(column, item.text(column))
+                for column in (3, 4):
+                    item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+                group.addChild(item)
+            group.setFirstColumnSpanned(True)
+            group.setExpanded(title.endswith("move"))
+
+    def _forget(self) -> None:
+        if self.found is not None:
+            self.said.setText(_NOTHING_YET)
+        self.found = None
+        self.list.clear()
+        self.enable()
+
+
+def _count(number: int, one: str, more: str) -> str:
+    return f"{number} {one if number == 1 else more}"
+
+
+def _supplies(side: Standing) -> str:
+    return f"{len(side.supplies)}: {', '.join(side.supplies)}" if side.supplies else "none"
+
+
+def _room(side: Standing) -> str:
+    if side.room_v is None:
+        return "nothing hangs there"
+    return (
+        f"{side.room_v:.2f} V at {side.room_at}"
+        if side.room_v >= 0
+        else f"LOW by {-side.room_v:.2f} V at {side.room_at}"
+    )
+
+
+def _findings(side: Standing) -> str:
+    held = [f"{side.findings[severity]} {severity}" for severity in SEVERITIES if side.findings.get(severity)]
+    return ", ".join(held) or "none"

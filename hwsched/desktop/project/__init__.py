@@ -1,0 +1,1 @@
+"""The project as a whole: people, history, settings."""

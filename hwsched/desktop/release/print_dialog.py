@@ -1,0 +1,123 @@
+"""Asks what to print, for which openings, and where to."""
+
+from pathlib import Path
+from typing import Final
+
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QCheckBox,
+    QComboBox,
+    QDialog,
+    QDialogButtonBox,
+    QFileDialog,
+    QFormLayout,
+    QHBoxLayout,
+    QLineEdit,
+    QPushButton,
+    QRadioButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hwsched.documents.release.packet import PACKET
+from hwsched.documents.view import Format
+from hwsched.operations.release.issued_documents import PRINTS
+
+_FORMATS: Final = {"pdf": "PDF", "xlsx": "Workbook", "ics": "iCalendar"}
+
+
+class PrintDialog(QDialog):
+    """Documents, openings, folder, paper."""
+
+    def __init__(self, shown: int, chosen: int, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle("Print")
+        self.boxes = {}
+        self.went_out = QCheckBox("Write down that these packets went out")
+        self.went_out.setToolTip("Of the openings that are ready; a later change then says that the packet is older")
+        documents = QVBoxLayout()
+        for name, title, formats in PRINTS:
+            box = QCheckBox(f"{title} ({', '.join(formats)})")
+            box.setChecked("xlsx" in formats)
+            self.boxes[name] = box
+            documents.addWidget(box)
+            if name == PACKET.name:
+                indented = QHBoxLayout()
+                indented.addSpacing(24)
+                indented.addWidget(self.went_out)
+                documents.addLayout(indented)
+        self.scopes = QButtonGroup(self)
+        scopes = QVBoxLayout()
+        for key, text, count in (
+            ("all", "All openings", 1),
+            ("shown", f"The {shown} shown in the register", shown),
+            ("chosen", f"The {chosen} selected", chosen),
+        ):
+            button = QRadioButton(text)
+            button.setObjectName(key)
+            button.setChecked(key == "all")
+            button.setEnabled(count > 0)
+            self.scopes.addButton(button)
+            scopes.addWidget(button)
+        self.folder = QLineEdit(str(Path.home()))
+        self.folder.setMinimumWidth(320)
+        browse = QPushButton("Choose")
+        browse.clicked.connect(self._browse)
+        where = QHBoxLayout()
+        where.addWidget(self.folder, 1)
+        where.addWidget(browse)
+        self.paper = QComboBox()
+        self.paper.addItem("Letter", "letter")
+        self.paper.addItem("A4", "a4")
+        self.formats: dict[Format, QCheckBox] = {}
+        kinds = QHBoxLayout()
+        for format_ in dict.fromkeys(format_ for _, _, each in PRINTS for format_ in each):
+            box = QCheckBox(_FORMATS.get(format_, format_.upper()))
+            box.setChecked(True)
+            self.formats[format_] = box
+            kinds.addWidget(box)
+        kinds.addStretch(1)
+        form = QFormLayout()
+        form.addRow("Documents", documents)
+        form.addRow("Formats", kinds)
+        form.addRow("Openings", scopes)
+        form.addRow("Folder", where)
+        form.addRow("Paper", self.paper)
+        self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
+        self.buttons.button(QDialogButtonBox.StandardButton.Ok).setText("Print")
+        self.buttons.accepted.connect(self.accept)
+        self.buttons.rejected.connect(self.reject)
+        layout = QVBoxLayout(self)
+        layout.addLayout(form)
+        layout.addWidget(self.buttons)
+        self.folder.textChanged.connect(self._allow)
+        for box in (*self.boxes.values(), *self.formats.values()):
+            box.toggled.connect(self._allow)
+        self._allow()
+
+    def answer(self) -> tuple[list[str], str, Path, str, frozenset[Format], bool]:
+        """Return documents' names, scope, folder, paper, formats, and whether packets are written down as out."""
+        names = [name for name, box in self.boxes.items() if box.isChecked() and box.isEnabled()]
+        checked = self.scopes.checkedButton()
+        return (
+            names,
+            checked.objectName() if checked else "all",
+            Path(self.folder.text()),
+            str(self.paper.currentData()),
+            frozenset(format_ for format_, box in self.formats.items() if box.isChecked()),
+            self.went_out.isEnabled() and self.went_out.isChecked(),
+        )
+
+    def _allow(self) -> None:
+        wanted = {format_ for format_, box in self.formats.items() if box.isChecked()}
+        for name, _, formats in PRINTS:
+            self.boxes[name].setEnabled(not wanted.isdisjoint(formats))
+        ready = any(b.isChecked() and b.isEnabled() for b in self.boxes.values()) and bool(self.folder.text().strip())
+        packets = self.boxes[PACKET.name]
+        self.went_out.setEnabled(packets.isChecked() and packets.isEnabled())
+        self.buttons.button(QDialogButtonBox.StandardButton.Ok).setEnabled(ready)
+
+    def _browse(self) -> None:
+        folder = QFileDialog.getExistingDirectory(self, "Folder for the documents", self.folder.text())
+        if folder:
+            self.folder.setText(folder)

@@ -1,0 +1,125 @@
+"""Revisions: states of the project under a letter; freezing one, and what is different from another or from now."""
+
+from typing import Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget, QTreeWidgetItem, QWidget
+
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.operations.release.freezing import FrozenRevision, freeze
+from hwsched.operations.release.revision_differences import Changed, RevisionDifferences, differences
+from hwsched.operations.release.revisions import revisions
+from hwsched.values.revision import Scope
+
+_OPENING = int(Qt.ItemDataRole.UserRole)
+
+
+class RevisionsWindow(ToolWindow):
+    """All revisions above; below what is different since the selected one, or between the two selected."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "Revisions", parent)
+        self.resize(860, 520)
+        self.list = QTreeWidget()
+        self.list.setHeaderLabels(["Revision", "Frozen", "By", "Of", "Purpose"])
+        self.list.setRootIsDecorated(False)
+        self.list.setAlternatingRowColors(True)
+        self.list.setSelectionMode(QTreeWidget.SelectionMode.ExtendedSelection)
+        self.list.itemSelectionChanged.connect(self.enable)
+        self.found = QTreeWidget()
+        self.found.setHeaderLabels(["What is otherwise", "Before", "After"])
+        self.found.itemActivated.connect(self._show_opening)
+        for tree in (self.list, self.found):
+            tree.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        self.found.setColumnWidth(0, 320)
+        self.found.setColumnWidth(1, 240)
+        split = QSplitter(Qt.Orientation.Vertical)
+        split.addWidget(self.list)
+        split.addWidget(self.found)
+        split.setSizes([180, 300])
+        self.body.addWidget(split)
+        self.compare = self.button(
+            "Compare", self.compare_them, "The selected one with the project as it stands, or the two selected"
+        )
+        self.make = self.button("Freeze…", self.ask_freeze, "Freeze the project as it stands under the next letter")
+        self.foot.addWidget(self.compare)
+        self.foot.addWidget(self.make)
+        desk.workspace.changed.connect(lambda _changes: self.follow())
+        self.follow()
+
+    def follow(self) -> None:
+        """List the revisions anew."""
+        chosen = set(self.letters())
+        self.list.clear()
+        for each in revisions(self.desk.workspace.project):
+            at = each.at[:16].replace("T", " ")
+            item = QTreeWidgetItem([each.letter, at, each.person, Scope.of(each.scope).words, each.purpose])
+            self.list.addTopLevelItem(item)
+            item.setSelected(each.letter in chosen)
+        if not self.list.topLevelItemCount():
+            self.told.setText("No revision yet: Freeze… makes the first.")
+        self.enable()
+
+    def letters(self) -> list[str]:
+        """Return the selected letters, in their order."""
+        rows = sorted(self.list.indexOfTopLevelItem(item) for item in self.list.selectedItems())
+        return [item.text(0) for row in rows if (item := self.list.topLevelItem(row)) is not None]
+
+    def enable(self) -> None:
+        """One or two revisions can be compared."""
+        self.compare.setEnabled(self.idle and len(self.letters()) in (1, 2))
+        self.make.setEnabled(self.idle)
+
+    def ask_freeze(self) -> None:
+        """Ask what it is for, and freeze the project."""
+        purpose, given = QInputDialog.getText(self, "Freeze the project", "Purpose, such as: for approval")
+        if given:
+            self.freeze_it(purpose)
+
+    def freeze_it(self, purpose: str) -> None:
+        """Freeze the project under the next letter; undo takes the letter back."""
+        workspace = self.desk.workspace
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            return freeze(workspace.project, who=workspace.who, purpose=purpose, progress=progress, cancelled=cancelled)
+
+        def then(made: FrozenRevision) -> None:
+            self.follow()
+            self.told.setText(f"Revision {made.letter}: {made.openings} openings frozen.")
+
+        self.run("Freezing", work, then)
+
+    def compare_them(self) -> None:
+        """Show what is different since the selected revision, or between the two selected."""
+        letters, workspace = self.letters(), self.desk.workspace
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            return differences(workspace.project, *letters, progress=progress, cancelled=cancelled)
+
+        if letters:
+            self.run("Comparing", work, self._show_found)
+
+    def _show_found(self, found: RevisionDifferences) -> None:
+        self.found.clear()
+        if found.others:
+            self._add("The project", "", found.others)
+        for each in found.openings:
+            self._add(each.mark, each.kind, each.lines, each.opening_id)
+        after = "the project as it stands" if found.after == "present" else found.after
+        self.told.setText(f"{found.before} and {after}: {len(found.openings)} openings differ, {found.same} do not.")
+
+    def _add(self, name: str, kind: str, lines: tuple[Changed, ...], opening_id: str = "") -> None:
+        item = QTreeWidgetItem([name, kind])
+        item.setData(0, _OPENING, opening_id)
+        self.found.addTopLevelItem(item)
+        for line in lines:
+            item.addChild(QTreeWidgetItem([line.what, line.before or "–", line.after or "–"]))
+        item.setExpanded(bool(lines) and not opening_id)
+
+    def _show_opening(self, item: QTreeWidgetItem) -> None:
+        while (above := item.parent()) is not None:
+            item = above
+        opening = str(item.data(0, _OPENING) or "")
+        if opening in self.desk.workspace.checked:
+            self.desk.select([opening])

@@ -1,0 +1,67 @@
+"""The tree of buildings and levels; choosing one narrows the register to it."""
+
+from collections.abc import Iterable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QTreeWidget, QTreeWidgetItem, QWidget
+
+from hwsched.operations.findings.checking import Checked
+
+_PLACE = int(Qt.ItemDataRole.UserRole)
+
+
+class Places(QTreeWidget):
+    """Buildings, their levels, and how many openings stand in each."""
+
+    chosen = Signal(object)
+    """(building, level or None), or None for the whole project."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setHeaderLabels(["Place", "Openings"])
+        self.header().setStretchLastSection(False)
+        self.header().setSectionResizeMode(0, self.header().ResizeMode.Stretch)
+        self.header().setSectionResizeMode(1, self.header().ResizeMode.ResizeToContents)
+        self.setRootIsDecorated(True)
+        self.currentItemChanged.connect(self._on_current)
+
+    def show_places(self, title: str, checked: Iterable[Checked]) -> None:
+        """Show where these openings stand; what was chosen stays chosen."""
+        current_item = self.currentItem()
+        before = current_item.data(0, _PLACE) if current_item is not None else None
+        counts: dict[str, dict[str, int]] = {}
+        for each in checked:
+            levels = counts.setdefault(each.case.opening.building or "", {})
+            level = each.case.opening.level or ""
+            levels[level] = levels.get(level, 0) + 1
+        self.blockSignals(True)
+        self.clear()
+        root = self._line(None, title, sum(sum(levels.values()) for levels in counts.values()), None)
+        current = root
+        for building, levels in sorted(counts.items()):
+            branch = self._line(root, building or "No building given", sum(levels.values()), (building, None))
+            if before == (building, None):
+                current = branch
+            for level, count in sorted(levels.items()):
+                leaf = self._line(branch, level or "No level given", count, (building, level))
+                if before == (building, level):
+                    current = leaf
+        self.expandAll()
+        self.setCurrentItem(current)
+        self.blockSignals(False)
+
+    def _line(self, parent: QTreeWidgetItem | None, text: str, count: int, place: object) -> QTreeWidgetItem:
+        item = QTreeWidgetItem([text, str(count)])
+        item.setData(0, _PLACE, place)
+        item.setToolTip(0, text)
+        item.setTextAlignment(1, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        if parent is None:
+            self.addTopLevelItem(item)
+        else:
+            parent.addChild(item)
+        return item
+
+    def _on_current(self, item: QTreeWidgetItem | None) -> None:
+        if item is not None:
+            place = item.data(0, _PLACE)
+            self.chosen.emit(tuple(place) if place is not None else None)

@@ -1,0 +1,187 @@
+"""The chosen opening's surveyed facts, edited in place; rows follow from the survey's declarations."""
+
+from collections.abc import Callable
+from typing import Any, Final
+
+from PySide6.QtCore import QAbstractItemModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QHeaderView,
+    QLineEdit,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QWidget,
+)
+
+from hwsched.attributes import Attribute, show_value
+from hwsched.operations.findings.checking import Checked
+from hwsched.quantities import LengthStyle
+from hwsched.survey import ITEM, LEAF, OPENING
+from hwsched.values.lock_points import LOCK_KINDS
+
+ATTRIBUTE: Final = int(Qt.ItemDataRole.UserRole)
+_ROW: Final = ATTRIBUTE + 1
+_ENTITY: Final = ATTRIBUTE + 2
+_UNKNOWN: Final = "?"
+_LOCK_FACTS: Final = frozenset(
+    a.name for a in ITEM.attributes if a.name not in ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm")
+) - {"projection_mm", "disposition", "item_notes"}
+
+Index = QModelIndex | QPersistentModelIndex
+
+
+class FactDelegate(QStyledItemDelegate):
+    """Offers a drop-down for a choice, a line for the rest; commits text only."""
+
+    def createEditor(  # type: ignore[override]  # noqa: N802 (None says: not for editing)
+        self, parent: QWidget, option: QStyleOptionViewItem, index: Index
+    ) -> QWidget | None:
+        """Return a box for a choice, a line for the rest."""
+        attribute = index.data(ATTRIBUTE)
+        if index.column() != 1 or not isinstance(attribute, Attribute):
+            return None
+        self.begin()
+        if attribute.kind in ("choice", "flag"):
+            box = QComboBox(parent)
+            box.addItem(_UNKNOWN)
+            box.addItems([c.label for c in attribute.choices] if attribute.kind == "choice" else ["yes", "no"])
+            box.activated.connect(self._pick)
+            return box
+        return QLineEdit(parent)
+
+    def begin(self) -> None:
+        """Note that an edit is begun of what is shown at this moment."""
+        form = self.parent()
+        if isinstance(form, FactsForm):
+            form.seen = form.base
+
+    def setEditorData(self, editor: QWidget, index: Index) -> None:  # noqa: N802
+        """Put in what stands there; nothing for what is unknown."""
+        text = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
+        if isinstance(editor, QComboBox):
+            editor.setCurrentText(text)
+        elif isinstance(editor, QLineEdit):
+            editor.setText("" if text == _UNKNOWN else text)
+            editor.selectAll()
+
+    def setModelData(self, editor: QWidget, model: QAbstractItemModel, index: Index) -> None:  # noqa: N802
+        """Hand over what was typed or picked."""
+        text = editor.currentText() if isinstance(editor, QComboBox) else ""
+        if isinstance(editor, QLineEdit):
+            text = editor.text().strip()
+        form = self.parent()
+        if isinstance(form, FactsForm):
+            form.commit(index, text)
+
+    def _pick(self) -> None:
+        editor = self.sender()
+        if isinstance(editor, QWidget):
+            self.commitData.emit(editor)
+            self.closeEditor.emit(editor)
+
+
+class FactsForm(QTreeWidget):
+    """Facts by section; a double click, F2 or typing edits one."""
+
+    edited = Signal(str, str, str, str)
+    """Entity, row identifier, attribute and the text that was typed; empty text means unknown."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.base: int | None = None
+        """The newest step when what is shown was read."""
+        self.seen: int | None = None
+        """The newest step when what is being edited, or was edited last, was shown."""
+        self._shown: str | None = None
+        self._waiting: Callable[[], None] | None = None
+        self.setColumnCount(2)
+        self.setHeaderLabels(["Fact", "As surveyed"])
+        self.setItemDelegate(FactDelegate(self))
+        self.setAlternatingRowColors(True)
+        self.setEditTriggers(
+            QTreeWidget.EditTrigger.DoubleClicked
+            | QTreeWidget.EditTrigger.EditKeyPressed
+            | QTreeWidget.EditTrigger.AnyKeyPressed
+        )
+        self.header().setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)
+        self._style: LengthStyle = "fraction"
+
+    def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
+        """Show the facts of an opening; what is being typed into one of them is left to its end."""
+        shown = checked.case.opening.id if checked is not None else None
+        if shown == self._shown and self.put_off(lambda: self.show_opening(checked, style)):
+            return
+        self._shown, self._style = shown, style
+        self.base = self.seen = checked.base if checked is not None else None
+        at = self.verticalScrollBar().value()
+        self.clear()
+        if checked is None:
+            return
+        case = checked.case
+        self._section("Opening", OPENING.name, case.opening.id, OPENING.attributes, case.opening)
+        self._own_lines(checked, case.opening.id)
+        for leaf in case.leaves:
+            word = LEAF.attribute("position").choice(leaf.position or "")
+            title = f"Leaf, {word.label.lower()}" if word and leaf.position != "single" else "Leaf"
+            self._section(title, LEAF.name, leaf.id, LEAF.attributes, leaf)
+        kinds = ITEM.attribute("kind")
+        for item in case.items:
+            word = kinds.choice(item.kind or "")
+            locks = item.kind in LOCK_KINDS or item.lock_form is not None
+            attributes = tuple(a for a in ITEM.attributes if locks or a.name not in _LOCK_FACTS)
+            self._section(word.label if word else "Existing item", ITEM.name, item.id, attributes, item)
+            self._own_lines(checked, item.id)
+        self.expandAll()
+        self.verticalScrollBar().setValue(at)
+
+    def put_off(self, show: Callable[[], None]) -> bool:
+        """Put off showing anew while a person types; returns whether it was."""
+        self._waiting = show if self.state() == QTreeWidget.State.EditingState else None
+        return self._waiting is not None
+
+    def closeEditor(  # noqa: N802
+        self, editor: QWidget, hint: QStyledItemDelegate.EndEditHint
+    ) -> None:
+        """Show what has changed while a person typed."""
+        super().closeEditor(editor, hint)
+        waiting, self._waiting = self._waiting, None
+        if waiting is not None:
+            waiting()
+
+    def commit(self, index: Index, text: str) -> None:
+        """Tell what was typed into a cell, if it differs from what stood there."""
+        attribute = index.data(ATTRIBUTE)
+        shown = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
+        typed = "" if text == _UNKNOWN else text
+        if isinstance(attribute, Attribute) and typed != ("" if shown == _UNKNOWN else shown):
+            self.edited.emit(index.data(_ENTITY), index.data(_ROW), attribute.name, typed)
+
+    def _section(self, title: str, entity: str, row: str, attributes: tuple[Attribute, ...], values: Any) -> None:
+        section = QTreeWidgetItem([title])
+        section.setFirstColumnSpanned(True)
+        font = section.font(0)
+        font.setBold(True)
+        section.setFont(0, font)
+        section.setFlags(Qt.ItemFlag.ItemIsEnabled)
+        self.addTopLevelItem(section)
+        for attribute in attributes:
+            self._line(section, entity, row, attribute, getattr(values, attribute.name))
+
+    def _own_lines(self, checked: Checked, row: str) -> None:
+        """Add the project's own fields of a row to the section just made."""
+        section = self.topLevelItem(self.topLevelItemCount() - 1)
+        for own in checked.own:
+            if own.row_id == row and section is not None:
+                self._line(section, own.entity, row, own.attribute, own.value)
+
+    def _line(self, section: QTreeWidgetItem, entity: str, row: str, attribute: Attribute, value: Any) -> None:
+        line = QTreeWidgetItem([attribute.label, show_value(attribute, value, self._style, unknown=_UNKNOWN)])
+        line.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemIsEditable)
+        for role, data in ((ATTRIBUTE, attribute), (_ROW, row), (_ENTITY, entity)):
+            line.setData(1, role, data)
+        if attribute.note:
+            line.setToolTip(0, attribute.note)
+            line.setToolTip(1, attribute.note)
+        section.addChild(line)

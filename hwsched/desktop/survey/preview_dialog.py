@@ -1,0 +1,107 @@
+"""Shows what a survey would change before anything is written."""
+
+from typing import Final
+
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QDialog,
+    QDialogButtonBox,
+    QHeaderView,
+    QLabel,
+    QTabWidget,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hwsched.operations.survey.survey_import import PreviewResult
+
+_MOST: Final = 2000
+"""Lines shown in a list; the rest is counted."""
+
+
+class PreviewDialog(QDialog):
+    """New, changed, missing, assumed, refused; take it in or leave it.
+
+    Parameters
+    ----------
+    file : str
+        Its name.
+    seen : PreviewResult
+        What it would change.
+    first : str
+        What a person must know before, such as why it is shown again.
+    """
+
+    def __init__(self, file: str, seen: PreviewResult, parent: QWidget | None = None, first: str = "") -> None:
+        super().__init__(parent)
+        self.setWindowTitle(f"Take in {file}")
+        self.resize(820, 520)
+        preview, problems = seen.preview, seen.problems
+        counts = (
+            f"{len(preview.new)} new, {len(preview.changed)} changed, {len(preview.unchanged)} unchanged, "
+            f"{len(preview.missing)} in the project but not in the file, {len(problems)} cells refused."
+        )
+        head = QLabel(f"{first}\n\n{counts}" if first else counts)
+        head.setWordWrap(True)
+        self.pages = pages = QTabWidget()
+        changed: list[tuple[str, ...]] = [
+            (opening.mark, f"{fact.where} {fact.attribute}", _text(fact.before), _text(fact.after))
+            for opening in preview.changed
+            for fact in opening.facts
+        ]
+        refused: list[tuple[str, ...]] = [(problem.describe(),) for problem in problems]
+        lists: tuple[tuple[str, tuple[str, ...], list[tuple[str, ...]]], ...] = (
+            ("Refused", ("Cell and cure",), refused),
+            ("New", ("Mark",), [(opening.mark,) for opening in preview.new]),
+            ("Changed", ("Mark", "Fact", "Before", "After"), changed),
+            ("Not in the file", ("Mark",), [(mark,) for mark in preview.missing]),
+            ("Read as", ("How the file was read",), [(line,) for line in preview.assumptions]),
+            ("Not read", ("Column without a meaning",), [(text,) for text in preview.unmapped]),
+        )
+        for title, columns, rows in lists:
+            if rows:
+                pages.addTab(_list(columns, rows), f"{title} {len(rows)}")
+        self.good_rows = QCheckBox("Leave out the openings with refused cells and take in the rest")
+        self.good_rows.setVisible(bool(problems))
+        self.fit_too = QCheckBox("Fit the openings that it touches, in the same step")
+        self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
+        self.take = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
+        self.take.setText("Take in")
+        self.take.setEnabled(not problems and bool(preview.new or preview.changed))
+        self.good_rows.toggled.connect(lambda on: self.take.setEnabled(on and bool(preview.new or preview.changed)))
+        self.buttons.accepted.connect(self.accept)
+        self.buttons.rejected.connect(self.reject)
+        layout = QVBoxLayout(self)
+        layout.addWidget(head)
+        layout.addWidget(pages, 1)
+        layout.addWidget(self.good_rows)
+        layout.addWidget(self.fit_too)
+        layout.addWidget(self.buttons)
+
+    def accept_mode(self) -> str:
+        """Return what the import shall accept."""
+        return "good-rows" if self.good_rows.isChecked() else "all"
+
+
+def _text(value: object) -> str:
+    if value is None:
+        return "unknown"
+    return f"{value:.10g}" if isinstance(value, float) else str(value)
+
+
+def _list(columns: tuple[str, ...], rows: list[tuple[str, ...]]) -> QTreeWidget:
+    tree = QTreeWidget()
+    tree.setHeaderLabels(list(columns))
+    tree.setRootIsDecorated(False)
+    tree.setAlternatingRowColors(True)
+    tree.setWordWrap(True)
+    for row in rows[:_MOST]:
+        item = QTreeWidgetItem(list(row))
+        item.setToolTip(len(row) - 1, row[-1])
+        tree.addTopLevelItem(item)
+    if len(rows) > _MOST:
+        tree.addTopLevelItem(QTreeWidgetItem([f"and {len(rows) - _MOST} more"]))
+    tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+    return tree

@@ -1,0 +1,215 @@
+"""The register: all openings as a table that stays quick at tens of thousands.
+
+Rows are plain tuples and a list of positions; a proxy that asks Python for every cell would take seconds.
+"""
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from typing import Any, Final
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtGui import QColor, QPalette
+
+from hwsched.desktop.parts.set_book import OpeningSet
+from hwsched.model.queries import natural
+from hwsched.operations.findings.checking import Checked
+from hwsched.rules.reading import active_leaf, lock_item
+from hwsched.survey import ITEM, LEAF, OPENING
+
+Index = QModelIndex | QPersistentModelIndex
+
+COLUMNS: Final = (
+    "Mark",
+    "State",
+    "Findings",
+    "Set",
+    "Location",
+    "Form",
+    "Hand",
+    "Rating",
+    "Leaf",
+    "Lock",
+    "Building",
+    "Level",
+)
+_STATE: Final = 1
+_BUILDING: Final = 10
+_LEVEL: Final = 11
+STATES: Final = ("Fitted", "Held", "Not fitted", "Unknown", "To be fitted", "Earlier version")
+_FITS: Final = {"fitted": "Fitted", "not-fitted": "Not fitted", "unknown": "Unknown"}
+
+
+def _word(entity: Any, name: str, value: str | None) -> str:
+    if value is None:
+        return "?"
+    choice = entity.attribute(name).choice(value)
+    return choice.label if choice else value
+
+
+def state_of(checked: Checked) -> str:
+    """Return one of STATES."""
+    if checked.fit is None:
+        return "Earlier version" if checked.standing == "earlier-version" else "To be fitted"
+    if checked.fit.status == "fitted" and any(f.severity == "error" and not f.waived for f in checked.findings):
+        return "Held"
+    return _FITS[checked.fit.status]
+
+
+def row_of(checked: Checked, of_set: OpeningSet | None = None) -> tuple[str, ...]:
+    """Return the texts of one opening, in the order of COLUMNS."""
+    case = checked.case
+    opening = case.opening
+    leaf = active_leaf(case)
+    locks = [lock for at in checked.points if (lock := lock_item(at.case)) is not None]
+    counts = [sum(f.severity == s and not f.waived for f in checked.findings) for s in ("error", "warning", "note")]
+    counts.append(sum(f.waived for f in checked.findings))
+    findings = "  ".join(f"{n} {word}" for n, word in zip(counts, ("err", "warn", "note", "waived"), strict=True) if n)
+    return (
+        opening.mark,
+        state_of(checked),
+        findings,
+        of_set.name if of_set is not None else "",
+        " to ".join(room for room in (opening.room_from, opening.room_to) if room),
+        _word(OPENING, "form", opening.form),
+        opening.hand or "?",
+        _word(OPENING, "rating", opening.rating),
+        _word(LEAF, "material", leaf.material) if leaf else "no leaf",
+        " + ".join(_word(ITEM, "lock_form", lock.lock_form) for lock in locks) or "none",
+        opening.building or "",
+        opening.level or "",
+    )
+
+
+class Register(QAbstractTableModel):
+    """Openings that match a search, a place and a state."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._ids: list[str] = []
+        self._rows: list[tuple[str, ...]] = []
+        self._texts: list[str] = []
+        self._shown: list[int] = []
+        self._place_of: dict[str, int] = {}
+        self.words = ""
+        self.state = ""
+        self.place: tuple[str, str | None] | None = None
+        self.sets: Mapping[str, OpeningSet] = {}
+        """Hardware set of each opening that has one."""
+        self._sort: tuple[int, bool] | None = None
+
+    def load(self, checked: Iterable[Checked]) -> None:
+        """Show these openings."""
+        self.beginResetModel()
+        everything = list(checked)
+        self._ids = [each.case.opening.id for each in everything]
+        self._rows = [self._row(each) for each in everything]
+        self._texts = [_searched(row, each) for row, each in zip(self._rows, everything, strict=True)]
+        self._choose()
+        self.endResetModel()
+
+    def renew(self, checked: Iterable[Checked]) -> None:
+        """Show changed openings anew, without a new search."""
+        places = {id_: place for place, id_ in enumerate(self._ids)}
+        for each in checked:
+            place = places.get(each.case.opening.id)
+            if place is None:
+                continue
+            self._rows[place] = self._row(each)
+            self._texts[place] = _searched(self._rows[place], each)
+            shown = self._place_of.get(each.case.opening.id)
+            if shown is not None:
+                self.dataChanged.emit(self.index(shown, 0), self.index(shown, len(COLUMNS) - 1))
+
+    def _row(self, checked: Checked) -> tuple[str, ...]:
+        return row_of(checked, self.sets.get(checked.case.opening.id))
+
+    def narrow(self, *, words: str | None = None, state: str | None = None, place: Any = ...) -> None:
+        """Change the search, the state or the place; what is left out stays as it is."""
+        self.beginResetModel()
+        if words is not None:
+            self.words = words
+        if state is not None:
+            self.state = state
+        if place is not ...:
+            self.place = place
+        self._choose()
+        self.endResetModel()
+
+    def id_at(self, row: int) -> str | None:
+        """Return the opening of a shown row."""
+        return self._ids[self._shown[row]] if 0 <= row < len(self._shown) else None
+
+    def row_of_id(self, opening_id: str) -> int | None:
+        """Return the shown row of an opening."""
+        return self._place_of.get(opening_id)
+
+    def shown_ids(self) -> list[str]:
+        """Return the openings that are shown, in order."""
+        return [self._ids[place] for place in self._shown]
+
+    def total(self) -> int:
+        """Return how many openings there are, shown or not."""
+        return len(self._ids)
+
+    def rowCount(self, parent: Index | None = None) -> int:  # noqa: N802
+        """Return the number of shown openings."""
+        return 0 if parent is not None and parent.isValid() else len(self._shown)
+
+    def columnCount(self, parent: Index | None = None) -> int:  # noqa: N802
+        """Return the number of columns."""
+        return 0 if parent is not None and parent.isValid() else len(COLUMNS)
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = 0) -> Any:  # noqa: N802
+        """Return a column's title."""
+        if orientation == Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
+            return COLUMNS[section]
+        return None
+
+    def data(self, index: Index, role: int = 0) -> Any:
+        """Return a cell's text, or how its state is coloured."""
+        if role == Qt.ItemDataRole.DisplayRole or role == Qt.ItemDataRole.ToolTipRole:
+            return self._rows[self._shown[index.row()]][index.column()]
+        if role == Qt.ItemDataRole.ForegroundRole and index.column() == _STATE:
+            return state_colour(self._rows[self._shown[index.row()]][_STATE])
+        return None
+
+    def sort(self, column: int, order: Qt.SortOrder = Qt.SortOrder.AscendingOrder) -> None:
+        """Sort by a column; marks sort by their numbers."""
+        self.layoutAboutToBeChanged.emit()
+        self._sort = (column, order == Qt.SortOrder.DescendingOrder) if column >= 0 else None
+        self._choose()
+        self.layoutChanged.emit()
+
+    def _choose(self) -> None:
+        words = self.words.casefold().split()
+        shown: Sequence[int] = range(len(self._rows))
+        if words:
+            texts = self._texts
+            shown = [place for place in shown if all(word in texts[place] for word in words)]
+        if self.state:
+            shown = [place for place in shown if self._rows[place][_STATE] == self.state]
+        if self.place is not None:
+            building, level = self.place
+            rows = self._rows
+            shown = [p for p in shown if rows[p][_BUILDING] == building and (level is None or rows[p][_LEVEL] == level)]
+        if self._sort is not None:
+            column, down = self._sort
+            key: Callable[[int], Any] = (
+                (lambda p: natural(self._rows[p][0])) if column == 0 else (lambda p: self._rows[p][column])
+            )
+            shown = sorted(shown, key=key, reverse=down)
+        self._shown = list(shown)
+        self._place_of = {self._ids[place]: row for row, place in enumerate(self._shown)}
+
+
+def _searched(row: tuple[str, ...], checked: Checked) -> str:
+    """Return the text in which a search looks: the shown cells and the project's own fields."""
+    own = (f"{each.attribute.label} {each.value}" for each in checked.own if each.value is not None)
+    return "\n".join((*row, *own)).casefold()
+
+
+def state_colour(state: str) -> QColor | None:
+    """Return the colour of a state's word, readable on the present palette."""
+    dark = QPalette().color(QPalette.ColorRole.Base).lightness() < 128
+    hues = {"Fitted": 150, "Held": 2, "Not fitted": 18, "Unknown": 268, "To be fitted": 205, "Earlier version": 285}
+    hue = hues.get(state)
+    return None if hue is None else QColor.fromHsl(hue, 150, 170 if dark else 80)

@@ -1,0 +1,1 @@
+"""What supplies openings with power."""

@@ -1,0 +1,78 @@
+"""The power page of a packet: what feeds the opening, run by run, with volts to find and cautions to keep."""
+
+from hwsched.calc.power.power_limits import caution
+from hwsched.documents import words
+from hwsched.documents.power.power_words import STATES, name_of, said, states_of, volts
+from hwsched.documents.view import OpeningView, ProjectView
+from hwsched.drawings.power.wiring_sheet import wiring_sheet
+from hwsched.drawings.power.wiring_way import leaves_of
+from hwsched.render.blocks import Block, Cell, Column, Drawings, Facts, Heading, Paragraph, Table
+from hwsched.wiring.batteries import dues
+
+
+def power_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
+    """Return the blocks of an opening's power; nothing where nothing feeds it."""
+    fits = [at.fit for at in view.points if at.fit is not None]
+    if len(fits) < len(view.points) or all(fit.power == "none" for fit in fits):
+        return []
+    blocks = [Heading("Power"), *_batteries(view)]
+    if any(fit.power == "supply" for fit in fits):
+        blocks += _supply(project, view)
+    return blocks if len(blocks) > 1 else []
+
+
+def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
+    found = project.power.circuit_of(view.case.opening.id)
+    if found is None:
+        return [
+            Paragraph("Fed from a supply of its own, as listed under box contents; it hangs on no circuit.", "body"),
+            Paragraph(f"{caution('mains-on-leaf')} {caution('separation')}", "caution"),
+        ]
+    supply, circuit = found
+    opening_id = view.case.opening.id
+    fed = [n for n in circuit.nodes if n.opening_id == opening_id and n.minimum_v is not None]
+    several = len({n.node for n in fed if n.node != opening_id}) > 1
+    node = min((n for n in fed if n.margin_v is not None), key=lambda n: n.margin_v or 0.0, default=None)
+    node = node or circuit.node_of(opening_id)
+    place = (supply.supply.building, supply.supply.level, supply.supply.place)
+    pairs = [
+        ("Supply", f"{supply.supply.name}, {supply.supply.part or words.UNKNOWN}"),
+        ("It stands", " · ".join(part for part in place if part) or "place not given"),
+        ("Circuit", f"{name_of(circuit)}, limiter {said(circuit.limiter_a, 'A')}"),
+    ]
+    if node is not None and node.minimum_v is not None:
+        pairs.append(("Needs at the unit", f"{node.minimum_v:g} to {node.maximum_v:g} V"))
+    blocks: list[Block] = [Facts(tuple(pairs))]
+    for problem in (*supply.problems, *circuit.problems):
+        if problem.opening_id in ("", opening_id):
+            blocks.append(Paragraph(f"Not worked out: {problem.message}.", "caution"))
+    if node is not None and node.volts:
+        states = states_of(circuit)
+        columns = tuple(Column(f"{STATES[state]} [V]", 1.0, "right") for state in states)
+        where = (Column("At", 1.2),) if several else ()
+        rows: list[tuple[Cell, ...]] = []
+        for each in fed if several else [node]:
+            row: tuple[Cell, ...] = tuple(volts(each, state) for state in states)
+            rows.append((*((each.name,) if several else ()), *row, "........"))
+        columns = (*where, *columns, Column("Measured [V]", 1.2))
+        blocks.append(Table(columns, tuple(rows), title="Volts at the unit"))
+    for leaf in leaves_of(circuit, opening_id):
+        sheet = wiring_sheet(supply, circuit, opening_id, project.length_style, leaf=leaf)
+        blocks.append(Drawings((sheet,), height_mm=110.0))
+    blocks.append(Paragraph(f"{caution('mains-on-leaf')} {caution('separation')}", "caution"))
+    return blocks
+
+
+def _batteries(view: OpeningView) -> list[Block]:
+    blocks: list[Block] = []
+    for at in view.points:
+        for due in dues([(at.case, at.fit)]):
+            life = words.UNKNOWN if due.days is None else f"about {due.days:.0f} days"
+            pairs = (
+                *((("Unit", f"of the {at.case.point.name}"),) if view.several else ()),
+                ("Cells", f"{words.quantity(due.count)} × {due.designation or due.cell}"),
+                ("Life at the surveyed use", life),
+                ("Change by", due.due_on.isoformat() if due.due_on else "write down the day of installation"),
+            )
+            blocks.append(Facts(pairs))
+    return blocks

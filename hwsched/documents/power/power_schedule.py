@@ -1,0 +1,183 @@
+"""The power schedule: supplies with circuits, loads, voltages in every state and standby; risers."""
+
+from collections.abc import Mapping
+
+from hwsched.documents import words
+from hwsched.documents.power.power_words import STATES, amps, name_of, said, states_of, volts
+from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.drawings.power.riser import risers
+from hwsched.drawings.power.voltage_plot import voltage_plot
+from hwsched.render.blocks import Block, Cell, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
+from hwsched.values.power import Device, PowerFinding, WorkedCircuit, WorkedNode, WorkedSupply
+
+
+def build(project: ProjectView, _: OpeningView | None = None) -> Document:
+    """Build the power schedule of a project."""
+    supplies = [supply for supply in project.power.supplies if supply.circuits]
+    sections = [Section((*_summary(project, supplies),))]
+    for supply in supplies:
+        sections.append(Section(tuple(_supply(project, supply))))
+        plots = [voltage_plot(supply, circuit, project.length_style) for circuit in supply.circuits if circuit.nodes]
+        sections += [Section((Drawings((plot,), height_mm=150.0),), landscape=True) for plot in plots]
+    sections += [
+        Section(
+            (Heading(f"Riser of {building or 'no building'}"), Drawings((drawing,), height_mm=165.0)), landscape=True
+        )
+        for building in dict.fromkeys(supply.supply.building for supply in supplies)
+        for drawing in risers(project.power, building or "", _levels(project), project.length_style)
+    ]
+    return Document(
+        "Power schedule", project.title, project.revision, project.date, tuple(sections),
+        subtitle=f"{len(supplies)} supplies",
+    )  # fmt: skip
+
+
+def _levels(project: ProjectView) -> Mapping[str, tuple[str, float | None]]:
+    found = {}
+    for view in project.openings:
+        opening = view.case.opening
+        found[opening.id] = (opening.level or "", project.level_heights.get((opening.building, opening.level)))
+    return found
+
+
+def _summary(project: ProjectView, supplies: list[WorkedSupply]) -> list[Block]:
+    fed = {opening for supply in supplies for opening in supply.openings}
+    wired = [v for v in project.openings if v.fit is not None and v.fit.power == "supply"]
+    loose = [view.mark for view in wired if view.case.opening.id not in fed]
+    rows = tuple(
+        (
+            supply.supply.name,
+            words.place(supply.supply.building, supply.supply.level),
+            supply.supply.part or words.UNKNOWN,
+            amps(supply.holding_a),
+            amps(supply.rated_a),
+            words.UNKNOWN if supply.share is None else f"{supply.share:.0%}",
+            len(supply.openings),
+        )
+        for supply in supplies
+    )
+    columns = (
+        Column("Supply", 1.2), Column("Place", 1.8), Column("Part", 1.3), Column("Held [A]", 0.8, "right"),
+        Column("Rated [A]", 0.8, "right"), Column("Share", 0.7, "right"), Column("Openings", 0.8, "right"),
+    )  # fmt: skip
+    blocks: list[Block] = [
+        Heading("Summary"),
+        Facts(
+            (
+                ("Supplies", str(len(supplies))),
+                ("Openings on circuits", str(len(fed))),
+                ("Wired, on no circuit yet", str(len(loose))),
+            )
+        ),
+    ]
+    if rows:
+        blocks.append(Table(columns, rows, title="Supplies"))
+    else:
+        blocks.append(Paragraph("Nothing is laid yet: no supply has a circuit."))
+    if loose:
+        blocks.append(Paragraph(f"On no circuit yet: {', '.join(loose)}."))
+    blocks += [
+        Paragraph(
+            "Voltages are between the two wires at the load. Lowest mains: the supply at its lower tolerance. Standby: "
+            "the battery at its end. Peak: the worst operations at one time, at the lowest of these.",
+            "small",
+        ),
+        Paragraph(words.ADVICE, "caution"),
+    ]
+    return blocks
+
+
+def _supply(project: ProjectView, worked: WorkedSupply) -> list[Block]:
+    supply = worked.supply
+    pairs = [
+        ("Place", " · ".join(p for p in (supply.building, supply.level, supply.place) if p) or "place not given"),
+        ("Power supply", supply.part or words.UNKNOWN),
+        ("Output", f"{said(worked.output_v, 'V', 1)}, {said(worked.rated_a, 'A')}"),
+        ("Lowest output", said(worked.lowest_v, "V")),
+        ("Held at once", f"{said(worked.holding_a, 'A')}" + (f", {worked.share:.0%}" if worked.share else "")),
+    ]
+    standby = worked.standby
+    if standby is not None:
+        size = "no size suffices" if standby.size_ah is None else f"next size {standby.size_ah:g} Ah"
+        held = "none laid" if standby.held_ah is None else f"{standby.held_ah:g} Ah laid"
+        pairs += [
+            ("Standby", f"{standby.hours:g} h at {standby.load_a:.3f} A: {standby.needed_ah:.2f} Ah, {size}; {held}"),
+            *([("Peukert", standby.peukert)] if standby.peukert else []),
+            ("Battery at its end", said(worked.battery_end_v, "V")),
+        ]
+    blocks: list[Block] = [Heading(f"Supply {supply.name}"), Facts(tuple(pairs))]
+    for circuit in worked.circuits:
+        blocks += _circuit(worked, circuit)
+    blocks += _findings([f for f in project.power.findings if f.supply_id == supply.id])
+    return blocks
+
+
+def _circuit(worked: WorkedSupply, circuit: WorkedCircuit) -> list[Block]:
+    alarm = {"drops": "loses power", "stays": "keeps power"}.get(circuit.circuit.alarm or "", words.UNKNOWN)
+    pairs = (
+        ("Openings", str(len(circuit.openings))),
+        ("Conductor", circuit.wire or words.UNKNOWN),
+        ("Fuse or limiter", _limiter(circuit)),
+        ("Current held", said(circuit.holding_a, "A", 3)),
+        ("First moment", said(circuit.inrush_a, "A", 3)),
+        ("On the fire alarm", alarm),
+        ("Operating at peak", ", ".join(circuit.operating) or "none"),
+    )
+    blocks: list[Block] = [Heading(f"Circuit {name_of(circuit)}", 2), Facts(pairs)]
+    for problem in (*worked.problems, *circuit.problems):
+        blocks.append(Paragraph(f"Not worked out: {problem.message}.", "caution"))
+    states = states_of(circuit)
+    for state, why in circuit.collapsed.items():
+        blocks.append(Paragraph(f"Collapsed in the state {STATES[state].lower()}: {why}.", "stop"))
+    rows: list[tuple[Cell, ...]] = []
+    for node in circuit.nodes:
+        if node.minimum_v is None:
+            continue
+        margin = node.margin_v
+        rows.append(
+            (
+                node.name,
+                ", ".join(d.part for d in circuit.devices if d.opening_id == node.opening_id and _there(d, node)),
+                round(node.distance_m, 1),
+                *(volts(node, state) for state in states),
+                node.minimum_v,
+                words.UNKNOWN if margin is None else round(margin, 2),
+                "" if margin is None or margin >= 0 else "LOW",
+            )
+        )
+    if rows:
+        columns = (
+            Column("At", 1.0), Column("Load", 1.4), Column("Run [m]", 0.8, "right"),
+            *(Column(f"{STATES[state]} [V]", 0.9, "right") for state in states),
+            Column("Needs [V]", 0.8, "right"), Column("Room [V]", 0.8, "right"), Column("", 0.5),
+        )  # fmt: skip
+        blocks.append(Table(columns, tuple(rows), title=f"Circuit {name_of(circuit)}"))
+    return blocks
+
+
+def _there(device: Device, node: WorkedNode) -> bool:
+    """Tell whether a device may be meant at a node of its opening: not where it is on another leaf."""
+    return not device.leaf or not node.node.partition("/leaf ")[2] or node.node.endswith(f"/leaf {device.leaf}")
+
+
+def _limiter(circuit: WorkedCircuit) -> str:
+    if circuit.limiter_a is None or circuit.circuit.limiter_a is not None:
+        return said(circuit.limiter_a, "A")
+    return f"{said(circuit.limiter_a, 'A')} (proposed, none is laid)"
+
+
+def _findings(found: list[PowerFinding]) -> list[Block]:
+    if not found:
+        return []
+    rows = tuple(
+        (
+            words.SEVERITY[f.finding.severity] + (" (waived)" if f.finding.waived else ""),
+            f.finding.message, f.finding.cure, f.finding.basis,
+        )
+        for f in found
+    )  # fmt: skip
+    columns = (Column("Severity", 0.8), Column("Finding", 3.6), Column("Cure", 2.6), Column("Basis", 1.8))
+    return [Heading("What the rules say", 2), Table(columns, rows, title="Findings")]
+
+
+POWER_SCHEDULE = DocumentKind("power-schedule", "Power schedule", ("pdf", "xlsx"), False, build)

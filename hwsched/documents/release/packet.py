@@ -1,0 +1,370 @@
+"""The installer's packet for one opening: drawing, holes, tools, box contents, steps, cautions, tests, sign-off."""
+
+from typing import Final
+
+from hwsched.documents import words
+from hwsched.documents.power.packet_power import power_blocks
+from hwsched.documents.release import packet_steps
+from hwsched.documents.release.packet_steps import CAUTIONS, STEPS, TESTS, Situation
+from hwsched.documents.release.schedule import item_lines
+from hwsched.documents.stock.box_contents import contents
+from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
+from hwsched.drawings.opening.hole_words import direction_words
+from hwsched.quantities import LengthStyle
+from hwsched.render.blocks import (
+    TICK,
+    Block,
+    Bullets,
+    Cell,
+    Column,
+    Document,
+    Drawings,
+    Facts,
+    Heading,
+    Paragraph,
+    Section,
+    SignOff,
+    Table,
+)
+from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
+from hwsched.values import Case, Fit, Hole
+
+_SAME_PLACE_MM: Final = 0.05
+"""What a rule does not show."""
+
+
+def build(project: ProjectView, view: OpeningView | None) -> Document:
+    """Build the packet of one opening; raises ValueError without one."""
+    if view is None:
+        raise ValueError("a packet is the document of one opening")
+    pages = [Section(tuple(_blocks(project, view)), mark=view.mark)]
+    power = power_blocks(project, view)
+    if power:
+        pages.append(Section(tuple(power), mark=view.mark, landscape=True))
+    return Document(
+        "Install packet",
+        project.title,
+        project.revision,
+        project.date,
+        tuple(pages),
+        subtitle=words.place(view.case.opening.building, view.case.opening.level),
+    )
+
+
+def _blocks(project: ProjectView, view: OpeningView) -> list[Block]:
+    blocks: list[Block] = [Heading(f"Opening {view.mark}"), *_verdict(view), _facts(project, view)]
+    if view.fit is None:
+        return blocks
+    fitted = view.fit.status == "fitted"
+    parts = _situations(view)
+    if view.several and fitted:
+        blocks += [*_cautions(parts), *_box(project, view)]
+    for situation in parts:
+        blocks += _of_point(project, view, situation, fitted=fitted)
+    blocks += _findings(view)
+    blocks += [Heading("Sign-off", 2), SignOff(("Installer", "Checked by", "For the owner"))]
+    return blocks
+
+
+def _situations(view: OpeningView) -> list[Situation]:
+    """Return what decides the texts of each lock point: some steps are done once an opening or once a leaf."""
+    found: list[Situation] = []
+    leaves: list[str] = []
+    for number, at in enumerate(view.points, start=1):
+        leaf = lock_leaf(at.case) or next(iter(at.case.leaves), None)
+        name = leaf_name(leaf) if leaf is not None else ""
+        found.append(
+            Situation(
+                at.case,
+                at.fit or Fit("unknown"),
+                leaf,
+                lock_item(at.case),
+                first=number == 1,
+                last=number == len(view.points),
+                new_leaf=name not in leaves,
+            )
+        )
+        leaves.append(name)
+    return found
+
+
+def _of_point(project: ProjectView, view: OpeningView, situation: Situation, *, fitted: bool) -> list[Block]:
+    """Return the part of a packet for one lock point: the whole work of an opening that has only one."""
+    case, fit, style = situation.case, situation.fit, project.length_style
+    blocks: list[Block] = []
+    if view.several:
+        blocks += [Heading(_title(case)), Facts(tuple(_leaf_facts(situation, style) + _lock_facts(situation, style)))]
+    beside = [each for each in view.points if each.case is not case]
+    drawings = tuple(elevation(case, fit, face, style, beside=beside) for face in ("secured", "key"))
+    blocks.append(Drawings(drawings, height_mm=92.0))
+    if not fitted:
+        return blocks
+    blocks += _fit_lines(situation, style)
+    if not view.several:
+        blocks += _cautions([situation])
+    if situation.leaf is not None:
+        detail = face_detail(case, fit, "secured", style)
+        cuts = (section(case, fit, style), edge_view(case, fit, style))
+        blocks += [
+            Heading("Where to drill and place", 2),
+            Drawings((detail,), height_mm=105.0),
+            Drawings(cuts, height_mm=95.0, same_scale=False),
+        ]
+        if any(hole.up_deg or hole.edge_deg for hole in fit.holes):
+            blocks.append(Drawings((bore_detail(case, fit, style),), height_mm=90.0))
+    blocks += _holes(situation, style)
+    if not view.several:
+        blocks += _box(project, view)
+    blocks += [Heading("Steps", 2), Bullets(packet_steps.chosen(STEPS, situation), numbered=True)]
+    blocks += _tests(project, situation)
+    return blocks
+
+
+def _title(case: Case) -> str:
+    name = case.point.name
+    return f"Lock point {case.point.number}: {name}"
+
+
+def _cautions(parts: list[Situation]) -> list[Block]:
+    texts = dict.fromkeys(text for situation in parts for text in packet_steps.chosen(CAUTIONS, situation))
+    cautions = [text for text in (each.text for each in CAUTIONS) if text in texts]
+    return [
+        Heading("Cautions", 2),
+        *(Paragraph(text, "caution") for text in cautions),
+        Paragraph(words.ADVICE, "small"),
+    ]
+
+
+def _verdict(view: OpeningView) -> list[Block]:
+    if view.fit is None:
+        return [Paragraph(f"DO NOT INSTALL. No fit of this opening counts: {view.unfitted}.", "stop")]
+    if view.fit.status == "unknown":
+        missing = "; ".join(f"needs {need.label} ({need.blocks})" for need in view.fit.needs) or "facts are missing"
+        return [Paragraph(f"DO NOT INSTALL. Unknown: {missing}.", "stop")]
+    if view.fit.status == "not-fitted":
+        refused = [
+            (f"{at.case.point.name}, " if at.case.point.name else "", refusal)
+            for at in view.points
+            if at.fit is not None and at.fit.status == "not-fitted"
+            for refusal in at.fit.refused
+        ]
+        reasons = "; ".join(f"{where}{refusal.part}: {refusal.reason}" for where, refusal in refused[:3])
+        return [Paragraph(f"DO NOT INSTALL. No combination of parts fits. {reasons}", "stop")]
+    if view.blocking:
+        reasons = " ".join(f"{finding.message} Cure: {finding.cure}" for finding in view.blocking)
+        return [Paragraph(f"DO NOT INSTALL. {reasons}", "stop")]
+    return []
+
+
+def _facts(project: ProjectView, view: OpeningView) -> Facts:
+    opening = view.case.opening
+    pairs = [
+        ("Location", words.location(opening.room_from, opening.room_to) or words.UNKNOWN),
+        ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
+        ("Fire rating", words.opening_word("rating", opening.rating)),
+        ("Egress role", words.opening_word("egress", opening.egress)),
+    ]
+    if view.several:
+        pairs.append(("Lock points", ", ".join(at.case.point.name for at in view.points)))
+        if view.case.leaves:
+            pairs.append(("Frame", words.opening_word("frame_material", opening.frame_material)))
+    else:
+        situation = _situations(view)[0]
+        pairs += _leaf_facts(situation, project.length_style)
+        if situation.leaf is not None:
+            pairs.append(("Frame", words.opening_word("frame_material", opening.frame_material)))
+        pairs += _lock_facts(situation, project.length_style)
+    pairs += [(label, text or words.UNKNOWN) for label, text in view.own]
+    return Facts(tuple(pairs))
+
+
+def _leaf_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]:
+    leaf = situation.leaf
+    if leaf is None:
+        return []
+    hand = leaf_hand(situation.case)
+    own_hand = [("Hand of this leaf", hand or "hand unknown")] if hand != situation.case.opening.hand else []
+    return [
+        *own_hand,
+        ("Leaf size", words.size(leaf, style)),
+        ("Leaf thickness", words.length(leaf.thickness_mm, style)),
+        ("Leaf", f"{words.leaf_word('material', leaf.material)}, {words.leaf_word('construction', leaf.construction)}"),
+    ]
+
+
+def _lock_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]:
+    lock = situation.lock
+    if lock is None:
+        return []
+    return [
+        ("Existing lock", words.item_word("lock_form", lock.lock_form)),
+        ("Function", words.item_word("function", lock.function)),
+        ("Backset", words.length(lock.backset_mm, style)),
+        ("Cylinder above floor", words.length(lock.cylinder_height_mm, style)),
+    ]
+
+
+def _fit_lines(situation: Situation, style: LengthStyle) -> list[Block]:
+    fit = situation.fit
+    pairs = []
+    if fit.stack is not None:
+        turns = f", cam plane {fit.stack.turns} turns beyond centre" if fit.stack.turns else ""
+        pairs.append(
+            ("Cylinder head", f"{words.length(fit.stack.projection_mm, style)} proud of the trim{turns}")
+        )  # fmt: skip
+        if fit.stack.cut_off_mm:
+            pairs.append(("Break off the tailpiece", words.length(fit.stack.cut_off_mm, style)))
+    if fit.cable is not None:
+        spare = fit.cable.available_mm - fit.cable.length_mm
+        pairs.append(
+            (
+                "Lead",
+                f"needs {words.length(fit.cable.length_mm, style)}, has {words.length(fit.cable.available_mm, style)}, "
+                f"{words.length(spare, style)} to spare",
+            )
+        )
+    if fit.placement is not None:
+        place = fit.placement
+        where = {"secured": "on the secured side", "key": "on the key side", "edge": "in the lock edge"}.get(
+            place.face, "on the wall"
+        )
+        pairs.append(("Unit", f"{where}, {place.pattern}{' (placed by hand)' if place.source == 'by-hand' else ''}"))
+    if fit.battery is not None:
+        pairs.append(("Battery", f"about {fit.battery.days:.0f} days at the surveyed use"))
+    return [Facts(tuple(pairs))] if pairs else []
+
+
+def _holes(situation: Situation, style: LengthStyle) -> list[Block]:
+    fit = situation.fit
+    if not fit.holes:
+        return [Heading("Holes", 2), Paragraph("No hole is made.")]
+    rows: list[tuple[Cell, ...]] = []
+    for hole in sorted(fit.holes, key=lambda h: h.order):
+        rows.append(
+            (
+                TICK,
+                hole.order,
+                hole.name + (f" ×{hole.count}" if hole.count > 1 else ""),
+                hole.face,
+                "through the part as template" if hole.by_template else _across(hole, style),
+                "-" if hole.by_template else _from_cylinder(hole, style),
+                _size(hole, style),
+                words.length(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
+                _depth(hole, style),
+                direction_words(hole),
+                " ".join(part for part in (hole.tool, hole.jig) if part),
+            )
+        )
+    columns = (
+        Column("", 0.3, "centre"), Column("No.", 0.4, "right"), Column("Hole", 2.0), Column("Face", 0.9),
+        Column("From lock edge", 1.0), Column("From cylinder", 1.3), Column("Diameter", 0.9), Column("Pilot", 0.8),
+        Column("Depth", 0.8), Column("Angle", 1.0), Column("Tool", 1.6),
+    )  # fmt: skip
+    return [Heading("Holes", 2), Table(columns, tuple(rows), title="Holes")]
+
+
+def _across(hole: Hole, style: LengthStyle) -> str:
+    """Say where a hole's centre is across its face; only on a face of the leaf that counts from the lock edge."""
+    shown = words.length(hole.x_mm, style)
+    return shown + {"lock-edge": " from the secured face", "wall": " from the reader's centre"}.get(hole.face, "")
+
+
+def _from_cylinder(hole: Hole, style: LengthStyle) -> str:
+    if hole.from_cylinder_mm is None:
+        return "-"
+    across, up = hole.from_cylinder_mm
+    found = []
+    if abs(up) > _SAME_PLACE_MM:
+        found.append(f"{words.length(abs(up), style)} {'above' if up > 0 else 'below'}")
+    if hole.face == "lock-edge":
+        return ", ".join(found) or "level with its centre"
+    if abs(across) > _SAME_PLACE_MM:
+        found.append(f"{words.length(abs(across), style)} {'toward hinge' if across > 0 else 'toward edge'}")
+    return ", ".join(found) or "at its centre"
+
+
+def _size(hole: Hole, style: LengthStyle) -> str:
+    if hole.width_mm is not None and hole.height_mm is not None:
+        return f"{words.length(hole.width_mm, style)} × {words.length(hole.height_mm, style)}"
+    enlarged = f", enlarges {words.length(hole.enlarges_mm, style)}" if hole.enlarges_mm is not None else ""
+    return words.length(hole.diameter_mm, style) + enlarged
+
+
+def _depth(hole: Hole, style: LengthStyle) -> str:
+    begins = f", begins {words.length(hole.from_depth_mm, style)} below the face" if hole.from_depth_mm > 0 else ""
+    return ("through" if hole.depth_mm is None else words.length(hole.depth_mm, style)) + begins
+
+
+def _box(project: ProjectView, view: OpeningView) -> list[Block]:
+    rows: list[tuple[Cell, ...]] = []
+    strong = set()
+    for at in view.points:
+        if at.fit is None:
+            continue
+        if view.several:
+            strong.add(len(rows))
+            rows.append(("", "", "", "", f"For the {at.case.point.name}:"))
+        for part in item_lines(at.fit.parts):
+            entry = project.catalogue.get(part.part)
+            strong.add(len(rows))
+            unit = entry.unit if entry else ""
+            rows.append((TICK, words.quantity(part.quantity), unit, part.part, part.description))
+            for inside in contents(project.catalogue, part.part, part.quantity):
+                rows.append(("", inside.shown, inside.unit, inside.number, inside.text))
+    columns = (
+        Column("", 0.3, "centre"), Column("Qty", 0.6, "right"), Column("Unit", 0.6), Column("Part", 1.6),
+        Column("Description", 5.0),
+    )  # fmt: skip
+    blocks: list[Block] = [
+        Heading("Box contents", 2), Table(columns, tuple(rows), title="Box contents", strong_rows=frozenset(strong)),
+    ]  # fmt: skip
+    parts = [part for at in view.points if at.fit is not None for part in at.fit.parts]
+    holes = [hole for at in view.points if at.fit is not None for hole in at.fit.holes]
+    tools = list(dict.fromkeys(f"{p.description or p.part} ({p.part})" for p in parts if p.role == "tool"))
+    held = {entry.text_of("form") for part in parts if (entry := project.catalogue.get(part.part)) is not None}
+    tools += sorted({hole.tool for hole in holes if hole.tool and hole.tool not in held})
+    if tools:
+        blocks += [Heading("Tools", 2), Bullets(tuple(tools))]
+    return blocks
+
+
+def _tests(project: ProjectView, situation: Situation) -> list[Block]:
+    rows: list[tuple[Cell, ...]] = [
+        (number, text, TICK, TICK, "") for number, text in enumerate(packet_steps.chosen(TESTS, situation), start=1)
+    ]
+    columns = (
+        Column("No.", 0.4, "right"), Column("Test", 5.0), Column("Pass", 0.5, "centre"), Column("Fail", 0.5, "centre"),
+        Column("Reading", 1.4),
+    )  # fmt: skip
+    blocks: list[Block] = [Heading("Test sheet", 2), Table(columns, tuple(rows), title="Test sheet")]
+    battery = situation.fit.part("battery")
+    entry = project.catalogue.get(battery.part) if battery else None
+    volts = entry.number_of("voltage_v") if entry else None
+    if battery and volts is not None and volts * battery.quantity == 9.0:
+        blocks.append(
+            Paragraph("A 9 V pack that reads 8.5 V or less is spent or badly connected (common practice).", "small")
+        )
+    blocks.append(
+        Facts((("Cylinder serial number", "." * 24), ("Unit serial number", "." * 24), ("Found different", "." * 24)))
+    )
+    return blocks
+
+
+def _findings(view: OpeningView) -> list[Block]:
+    if not view.findings:
+        return []
+    rows = tuple(
+        (
+            words.SEVERITY[f.severity] + (" (waived)" if f.waived else ""),
+            f.message + (f" Waived by {f.waived_by}." if f.waived else ""),
+            f.cure,
+            f.basis,
+        )
+        for f in view.findings
+    )
+    columns = (Column("Severity", 0.8), Column("Finding", 3.6), Column("Cure", 2.6), Column("Basis", 1.8))
+    return [Heading("What the rules say", 2), Table(columns, rows, title="Findings")]
+
+
+PACKET = DocumentKind("packets", "Install packets", ("pdf",), True, build)

@@ -1,0 +1,308 @@
+"""The door hardware schedule: opening index, headings with their item lines, what is not fitted, open findings."""
+
+from collections import Counter
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from hwsched.documents import words
+from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.quantities import LengthStyle
+from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
+from hwsched.rules.reading import lock_item, lock_leaf
+from hwsched.values import SEVERITIES, FittedPart, PointFit
+
+# Order of item lines: secure, then electrical, then what is mounted with them; tools are not hardware.
+ITEM_ORDER = (
+    "cylinder",
+    "lock",
+    "reader",
+    "cam",
+    "tailpiece",
+    "collar",
+    "ring",
+    "strike",
+    "unit",
+    "lead-extension",
+    "battery",
+    "coin-cell",
+    "supply",
+    "standby-battery",
+    "power-transfer",
+    "wire",
+    "mounting",
+    "fastener",
+    "consumable",
+    "credential",
+)
+
+
+@dataclass(frozen=True)
+class HeadingGroup:
+    """Openings that take identical hardware under identical conditions."""
+
+    number: str
+    openings: tuple[OpeningView, ...]
+    points: tuple[tuple[str, tuple[FittedPart, ...]], ...]
+    """Item lines by lock point; the point's name is empty where there is only one."""
+
+    @property
+    def parts(self) -> tuple[FittedPart, ...]:
+        """All item lines."""
+        return tuple(part for _, parts in self.points for part in parts)
+
+
+def item_lines(parts: tuple[FittedPart, ...]) -> tuple[FittedPart, ...]:
+    """Return hardware in the schedule's order, tools left out."""
+    hardware = [part for part in parts if part.role in ITEM_ORDER]
+    return tuple(sorted(hardware, key=lambda part: (ITEM_ORDER.index(part.role), part.part)))
+
+
+def headings(openings: tuple[OpeningView, ...]) -> tuple[HeadingGroup, ...]:
+    """Group fitted openings that share parts, hand, form, rating, leaf material and thickness.
+
+    Source of the grouping: trade practice, a fire door or another hand in a mixed set gets a heading of its own.
+    """
+    groups: dict[tuple[object, ...], list[OpeningView]] = {}
+    for view in openings:
+        if view.fit is None or view.fit.status != "fitted":
+            continue
+        opening = view.case.opening
+        key = (
+            tuple(_taken(at) for at in view.points),
+            opening.form,
+            opening.hand,
+            opening.rating,
+            opening.frame_material,
+        )
+        groups.setdefault(key, []).append(view)
+    return tuple(
+        HeadingGroup(
+            f"H{number:03d}",
+            tuple(views),
+            tuple((at.case.point.name, item_lines(at.fit.parts if at.fit else ())) for at in views[0].points),
+        )
+        for number, views in enumerate(groups.values(), start=1)
+    )
+
+
+def _taken(at: PointFit) -> tuple[object, ...]:
+    """Return what of a lock point stands under its opening's heading: its name, its hardware, its leaf."""
+    leaf = lock_leaf(at.case) or next(iter(at.case.leaves), None)
+    lines = tuple((part.role, part.part, part.quantity) for part in item_lines(at.fit.parts if at.fit else ()))
+    return at.case.point.name, lines, leaf.material if leaf else None, leaf.thickness_mm if leaf else None
+
+
+def build(project: ProjectView, _: OpeningView | None = None) -> Document:
+    """Build the schedule of a whole project."""
+    groups = headings(project.openings)
+    heading_of = {view.case.opening.id: group.number for group in groups for view in group.openings}
+    sections = [
+        Section((*_summary(project, groups),)),
+        Section((Heading("Opening index"), _index(project, heading_of))),
+    ]
+    if groups:
+        blocks: list[Block] = [Heading("Headings")]
+        for group in groups:
+            blocks += _heading_blocks(project, group)
+        sections.append(Section(tuple(blocks)))
+    sections.append(Section(tuple(_not_fitted(project))))
+    sections.append(Section(tuple(_open_findings(project))))
+    return Document(
+        "Door hardware schedule", project.title, project.revision, project.date, tuple(sections),
+        subtitle=f"{len(project.openings)} openings, {len(groups)} headings",
+    )  # fmt: skip
+
+
+def _summary(project: ProjectView, groups: tuple[HeadingGroup, ...]) -> list[Block]:
+    statuses = Counter(words.status(view.fit) for view in project.openings)
+    severities = Counter(f.severity for view in project.openings for f in view.findings if not f.waived)
+    waived = sum(f.waived for view in project.openings for f in view.findings)
+    unknowns = sum(bool(f.needs) for view in project.openings for f in view.findings)
+    held = sum(bool(view.blocking) for view in project.openings)
+    blocks: list[Block] = [
+        Heading("Summary"),
+        Facts(
+            (
+                ("Openings", str(len(project.openings))),
+                ("Headings", str(len(groups))),
+                *((name, str(statuses.get(name, 0))) for name in ("Fitted", "Not fitted", "Unknown", "Not worked out")),
+                ("Held by errors", str(held)),
+                ("Open findings", ", ".join(f"{severities.get(s, 0)} {words.SEVERITY[s].lower()}" for s in SEVERITIES)),
+            )
+        ),
+        Heading("What was not checked", 2),
+        Paragraph(
+            f"{project.rules_run} rules were run. Switched off: {', '.join(project.rules_off) or 'none'}. "
+            f"Findings that say unknown because facts are missing: {unknowns}. Waivers in force: {waived}."
+        ),
+        Paragraph(words.ADVICE, "caution"),
+        Heading("Abbreviations", 2),
+        Facts(tuple(words.ABBREVIATIONS.items())),
+    ]
+    return blocks
+
+
+def _index(project: ProjectView, heading_of: dict[str, str]) -> Table:
+    rows = []
+    for view in project.openings:
+        opening, leaf = view.case.opening, view.lock_leaf
+        rows.append(
+            (
+                view.mark,
+                words.place(opening.building, opening.level),
+                words.location(opening.room_from, opening.room_to),
+                heading_of.get(opening.id, "-"),
+                words.opening_word("form", opening.form),
+                opening.hand or words.UNKNOWN,
+                words.size(leaf, project.length_style),
+                words.leaf_word("material", leaf.material) if leaf else "no leaf",
+                words.opening_word("rating", opening.rating),
+                words.status(view.fit) + (" · held" if view.blocking else ""),
+                *(text for _, text in view.own),
+            )
+        )
+    own = tuple(Column(label, 1.0) for label, _ in project.openings[0].own) if project.openings else ()
+    columns = (
+        Column("Mark", 1.1), Column("Place", 1.7), Column("Location", 2.0), Column("Heading", 0.9),
+        Column("Form", 1.0), Column("Hand", 0.7), Column("Leaf size", 1.5), Column("Leaf", 1.3), Column("Rating", 0.9),
+        Column("Status", 1.1),
+    )  # fmt: skip
+    return Table((*columns, *own), tuple(rows), title="Opening index")
+
+
+def _heading_blocks(project: ProjectView, group: HeadingGroup) -> list[Block]:
+    first = group.openings[0]
+    opening = first.case.opening
+    count = len(group.openings)
+    sets = list(dict.fromkeys(view.set_name for view in group.openings if view.set_name))
+    facts = (
+        ("Openings", f"{count}: " + ", ".join(view.mark for view in group.openings)),
+        ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
+        ("Leaf", _of_points(first, lambda at: _leaf_words(at, project.length_style))),
+        ("Frame", words.opening_word("frame_material", opening.frame_material)),
+        ("Fire rating", words.opening_word("rating", opening.rating)),
+        ("Existing lock", _of_points(first, _lock_words)),
+        *([("Hardware set", ", ".join(sets))] if sets else []),
+    )
+    rows: list[tuple[Cell, ...]] = []
+    strong = set()
+    number = 0
+    for name, parts in group.points:
+        if name:
+            strong.add(len(rows))
+            rows.append(("", "", "", "", f"At the {name}", "", "", ""))
+        for part in parts:
+            number += 1
+            rows.append(
+                (
+                    number,
+                    words.quantity(part.quantity),
+                    words.quantity(part.quantity * count),
+                    _unit_of(project, part),
+                    part.description or part.kind,
+                    part.part,
+                    _finish_of(project, part),
+                    part.reason + ("" if part.source == "fitted" else f" ({part.source})"),
+                )
+            )
+    columns = (
+        Column("No.", 0.4, "right"), Column("Qty", 0.5, "right"), Column("Total", 0.6, "right"), Column("Unit", 0.5),
+        Column("Item", 2.4), Column("Catalogue number", 1.4), Column("Finish", 0.7), Column("Reason", 3.0),
+    )  # fmt: skip
+    title = f"Heading {group.number}"
+    table = Table(columns, tuple(rows), title=title, strong_rows=frozenset(strong))
+    return [Heading(title, 2), Facts(facts), table]
+
+
+def _of_points(view: OpeningView, said: Callable[[PointFit], str]) -> str:
+    """Say something of an opening once, or of each of its lock points where they differ."""
+    found = [said(at) for at in view.points]
+    if len(set(found)) == 1:
+        return found[0]
+    return "; ".join(f"{at.case.point.name}: {each}" for at, each in zip(view.points, found, strict=True))
+
+
+def _leaf_words(at: PointFit, style: LengthStyle) -> str:
+    leaf = lock_leaf(at.case) or next(iter(at.case.leaves), None)
+    if leaf is None:
+        return "no leaf"
+    return f"{words.length(leaf.thickness_mm, style)}, {words.leaf_word('material', leaf.material)}"
+
+
+def _lock_words(at: PointFit) -> str:
+    lock = lock_item(at.case)
+    return words.item_word("lock_form", lock.lock_form) if lock else "none found"
+
+
+def _unit_of(project: ProjectView, part: FittedPart) -> str:
+    entry = project.catalogue.get(part.part)
+    return entry.unit if entry else ""
+
+
+def _finish_of(project: ProjectView, part: FittedPart) -> str:
+    entry = project.catalogue.get(part.part)
+    return entry.finish if entry else ""
+
+
+def _not_fitted(project: ProjectView) -> list[Block]:
+    rows = []
+    for view in project.openings:
+        if view.fit is not None and view.fit.status == "fitted":
+            continue
+        if view.fit is None:
+            rows.append((view.mark, words.status(None), f"No fit counts: {view.unfitted}. Fit the opening."))
+            continue
+        why = [line for at in view.points for line in _why_not(at)]
+        rows.append((view.mark, words.status(view.fit), "\n".join(why) or "no reason was recorded"))
+    if not rows:
+        return [Heading("Not fitted or unknown"), Paragraph("None: every opening is fitted.")]
+    columns = (Column("Mark", 1.0), Column("Status", 1.0), Column("Why", 6.0))
+    return [Heading("Not fitted or unknown"), Table(columns, tuple(rows), title="Not fitted or unknown")]
+
+
+def _why_not(at: PointFit) -> list[str]:
+    """Say why a lock point is not fitted; nothing of one that is."""
+    if at.fit is None or at.fit.status == "fitted":
+        return []
+    needs = [f"needs {need.label}: {need.blocks}" for need in at.fit.needs]
+    refused = [f"{refusal.part}: {refusal.reason}" for refusal in at.fit.refused[:4]]
+    more = len(at.fit.refused) - len(refused)
+    why = needs + refused + ([f"and {more} more refusals"] if more > 0 else [])
+    return [f"{at.case.point.name}: {line}" for line in why] if at.case.point.name else why
+
+
+def _open_findings(project: ProjectView) -> list[Block]:
+    order = {severity: rank for rank, severity in enumerate(SEVERITIES)}
+    rows = [
+        (order[f.severity], view.mark, f)
+        for view in project.openings
+        for f in view.findings
+    ]  # fmt: skip
+    rows.sort(key=lambda row: (row[2].waived, row[0]))
+    if not rows:
+        return [Heading("Findings"), Paragraph("No rule has found anything.")]
+    columns = (
+        Column("Severity", 0.8),
+        Column("Mark", 0.9),
+        Column("Rule", 1.6),
+        Column("Finding", 4.2),
+        Column("Cure", 2.8),
+    )
+    table = Table(
+        columns,
+        tuple(
+            (
+                words.SEVERITY[f.severity] + (f" (waived: {f.waived_by})" if f.waived else ""),
+                mark,
+                f.rule,
+                f.message,
+                f.cure,
+            )
+            for _, mark, f in rows
+        ),
+        title="Findings",
+    )
+    return [Heading("Findings"), table]
+
+
+SCHEDULE = DocumentKind("schedule", "Door hardware schedule", ("pdf", "xlsx"), False, build)

@@ -1,0 +1,1 @@
+"""What one opening gets: its parts, its place, its holes."""

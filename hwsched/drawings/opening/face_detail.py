@@ -1,0 +1,124 @@
+"""Enlarged part of a face about the lock and the unit, with every hole dimensioned from the cylinder."""
+
+from hwsched.calc.opening.placement import Rect
+from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
+from hwsched.drawings.drawing import Drawing, Fill, Line, Pen, Shape
+from hwsched.drawings.handing import Face
+from hwsched.drawings.opening.face_items import existing_items
+from hwsched.drawings.opening.face_lock import lock_shapes
+from hwsched.drawings.opening.lock_place import LockPlace, lock_place
+from hwsched.drawings.opening.new_work import new_work
+from hwsched.drawings.opening.symbols import box
+from hwsched.drawings.sheet import LeafOnSheet, leaves_on_face
+from hwsched.drawings.unknown import known, positive, unknown_drawing
+from hwsched.quantities import LengthStyle, format_length
+from hwsched.rules.footprints import stop_bands
+from hwsched.rules.reading import leaf_name, leafless
+from hwsched.values import Case, Fit, Hole
+
+TITLES = {"secured": "Lock and unit, secured side", "key": "Lock and unit, key side"}
+_AROUND_MM = 35.0
+
+
+def face_detail(case: Case, fit: Fit, face: Face, length_style: LengthStyle = "fraction") -> Drawing:
+    """Draw the part of a face on which work is done, larger than an elevation can.
+
+    Parameters
+    ----------
+    case, fit : Case, Fit
+        Survey and fit.
+    face : {"secured", "key"}
+        Which face is looked at.
+    length_style : LengthStyle
+        How dimensions are written; distances to be marked are given to 1/64 in.
+
+    Returns
+    -------
+    Drawing
+        From the lock edge to a break line; words while facts are missing.
+    """
+    title = TITLES[face]
+    if leafless(case):
+        return unknown_drawing(title, ["this opening has no leaf"])
+    leaves, problems, _ = leaves_on_face(case, face)
+    if problems:
+        return unknown_drawing(title, problems)
+    leaf = leaves[0]
+    place, problems, needs = lock_place(case, leaf.leaf, length_style)
+    if place is None:
+        return unknown_drawing(title, problems or [f"unknown: needs {need}" for need in needs])
+    region = _region(fit, leaf, place)
+    shapes = _ground(case, leaf, face, region)
+    gone, kept, _ = existing_items(case, (leaf,), face, place, region)
+    shapes += [*kept, *gone, *lock_shapes(case, fit, face, place, leaf, region)]
+    made, notes = new_work(case, fit, face, (leaf,), length_style)
+    shapes += made
+    shapes += _dimensions(fit, face, place, leaf, region, length_style)
+    return Drawing(title, tuple(shapes), region, tuple(notes))
+
+
+def _made_here(fit: Fit, leaf: LeafOnSheet, face: Face) -> list[Hole]:
+    return [
+        hole for hole in fit.holes
+        if hole.face == face and hole.count == 1 and not hole.by_template and hole.purpose != "fixing"
+        and hole.leaf in ("", leaf_name(leaf.leaf)) and known(hole.x_mm) and known(hole.y_mm)
+    ]  # fmt: skip
+
+
+def _region(fit: Fit, leaf: LeafOnSheet, place: LockPlace) -> Rect:
+    xs, ys = [place.x_mm + 45.0], [place.y_mm - 55.0, place.y_mm + 55.0]
+    unit = fit.placement
+    if unit is not None:
+        if unit.face in ("secured", "key"):
+            xs.append(unit.x_mm + unit.width_mm)
+        ys += [unit.y_mm, unit.y_mm + unit.height_mm]
+    for hole in fit.holes:
+        if hole.face in ("secured", "key") and known(hole.x_mm) and known(hole.y_mm):
+            xs.append(hole.x_mm + hole.diameter_mm / 2)
+            ys += [hole.y_mm - hole.diameter_mm, hole.y_mm + hole.diameter_mm]
+    inside = place.case_rect()
+    if inside is not None:
+        xs.append(inside.x1)
+    far = min(max(xs) + _AROUND_MM, leaf.width_mm)
+    x0, x1 = sorted((leaf.lock_edge, leaf.across(far)))
+    return Rect(x0, max(min(ys) - _AROUND_MM, leaf.bottom_mm), x1, min(max(ys) + _AROUND_MM, leaf.top_mm))
+
+
+def _ground(case: Case, leaf: LeafOnSheet, face: Face, region: Rect) -> list[Shape]:
+    fill: Fill = "glass" if leaf.leaf.material == "glass" else "leaf"
+    shapes: list[Shape] = [box(region, "thin", fill, "part of the leaf")]
+    bands, _ = stop_bands(case, leaf.leaf, face)
+    pen: Pen = "outline"
+    for band in bands:
+        if band.x0 == 0 and band.x1 < leaf.width_mm / 2:
+            x0, x1 = sorted((leaf.across(band.x0), leaf.across(band.x1)))
+            shapes.append(box(Rect(x0, region.y0, x1, region.y1), "frame", "frame", "frame stop"))
+            pen = "hidden"
+    stile = leaf.leaf.stile_mm
+    if positive(stile) and region.x0 < leaf.across(stile) < region.x1:
+        x = leaf.across(stile)
+        shapes.append(Line(((x, region.y0), (x, region.y1)), "outline", name="lock stile"))
+    shapes.append(Line(((leaf.lock_edge, region.y0), (leaf.lock_edge, region.y1)), pen, name="lock edge"))
+    return shapes
+
+
+def _dimensions(
+    fit: Fit, face: Face, place: LockPlace, leaf: LeafOnSheet, region: Rect, style: LengthStyle
+) -> list[Shape]:
+    upright: list[tuple[float, float, str]] = []
+    level = [(leaf.lock_edge, leaf.across(place.x_mm), format_length(place.x_mm, style))]
+    for hole in _made_here(fit, leaf, face):
+        low, high = sorted((place.y_mm, hole.y_mm))
+        upright.append((low, high, format_length(high - low, style)))
+        level.append((leaf.lock_edge, leaf.across(hole.x_mm), format_length(hole.x_mm, style)))
+    unit = fit.placement
+    if unit is not None and unit.face == face and unit.leaf in ("", leaf_name(leaf.leaf)):
+        near = unit.y_mm if unit.y_mm >= place.y_mm else min(unit.y_mm + unit.height_mm, place.y_mm)
+        near = unit.y_mm if unit.y_mm < place.y_mm < unit.y_mm + unit.height_mm else near
+        low, high = sorted((place.y_mm, near))
+        upright.append((low, high, format_length(high - low, style)))
+        level.append((leaf.lock_edge, leaf.across(unit.x_mm), format_length(unit.x_mm, style)))
+    return [
+        *stack_vertical(leaf.lock_edge, -leaf.toward_hinge, upright),
+        *stack_horizontal(region.y0, -1.0, level),
+    ]

@@ -1,0 +1,84 @@
+"""Existing items as they stand on a face, each with words that name it and say what happens to it."""
+
+from hwsched.calc.opening.placement import Rect
+from hwsched.drawings.drawing import Callout, Shape
+from hwsched.drawings.handing import Face
+from hwsched.drawings.opening.face_lock import words_side
+from hwsched.drawings.opening.lock_place import LockPlace
+from hwsched.drawings.opening.symbols import item_shapes
+from hwsched.drawings.sheet import LeafOnSheet
+from hwsched.drawings.unknown import known
+from hwsched.rules.footprints import face_of, missing, rectangle
+from hwsched.rules.reading import on_leaf, remains
+from hwsched.rules.wording import label_of
+from hwsched.survey import ITEM
+from hwsched.values import Case, Item
+
+
+def _name(item: Item) -> str:
+    choice = ITEM.attribute("kind").choice(item.kind or "other")
+    label = choice.label if choice else (item.kind or "other")
+    return f"{label}: {item.disposition}" if item.disposition else label
+
+
+def existing_items(
+    case: Case, leaves: tuple[LeafOnSheet, ...], face: Face, place: LockPlace | None, region: Rect | None = None
+) -> tuple[list[Shape], list[Shape], list[str]]:
+    """Draw existing items of a face.
+
+    Returns
+    -------
+    gone, kept : list of Shape
+        What goes away is drawn over what stays.
+    notes : list of str
+        What is not drawn, and why.
+    """
+    gone: list[Shape] = []
+    kept: list[Shape] = []
+    notes: list[str] = []
+    for item in case.items:
+        where = face_of(item)
+        if where not in (face, "both", "frame") or item.kind is None:
+            continue
+        on = [leaf for leaf in leaves if on_leaf(item, leaf.leaf)]
+        rect = rectangle(item)
+        is_lock = item.id in case.point.others or (place is not None and item is place.item)
+        if not on or (len(on) > 1 and item.leaf is None):
+            notes.append(f"{_name(item)}, not drawn: needs {label_of('existing_item.leaf')}.")
+            continue
+        if rect is None or not all(known(value) for value in rect):
+            if not is_lock and where != "frame":
+                needed = ", ".join(label_of(fact) for fact in missing(item)) or "its place and size"
+                notes.append(f"{_name(item)}, not drawn: needs {needed}.")
+            continue
+        leaf = on[0]
+        if rect.x1 <= rect.x0 or rect.y1 <= rect.y0:
+            notes.append(f"{_name(item)}, not drawn: its footprint has no size.")
+            continue
+        middle_x, middle_y = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
+        outside = not (0 <= middle_x <= leaf.width_mm and leaf.bottom_mm <= middle_y <= leaf.top_mm)
+        if outside and where != "frame":
+            why = "its height in the leaf is unknown" if leaf.broken else "its surveyed place is outside of the leaf"
+            notes.append(f"{_name(item)}, not drawn: {why}.")
+            continue
+        ends = sorted((leaf.across(rect.x0), leaf.across(rect.x1)))
+        on_sheet = Rect(ends[0], rect.y0, ends[1], rect.y1)
+        if region is not None:
+            if not _within(on_sheet, region):
+                continue
+            on_sheet = _clipped(on_sheet, region)
+        target = kept if remains(item) else gone
+        target += item_shapes(item, on_sheet, leaf.toward_hinge)
+        target.append(
+            Callout((on_sheet.x0 + on_sheet.x1) / 2, (on_sheet.y0 + on_sheet.y1) / 2, _name(item), words_side(leaf),
+                    (on_sheet.x1 - on_sheet.x0, on_sheet.y1 - on_sheet.y0))
+        )  # fmt: skip
+    return gone, kept, notes
+
+
+def _within(rect: Rect, region: Rect) -> bool:
+    return rect.x0 < region.x1 and rect.x1 > region.x0 and rect.y0 < region.y1 and rect.y1 > region.y0
+
+
+def _clipped(rect: Rect, region: Rect) -> Rect:
+    return Rect(max(rect.x0, region.x0), max(rect.y0, region.y0), min(rect.x1, region.x1), min(rect.y1, region.y1))

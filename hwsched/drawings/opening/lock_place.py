@@ -1,0 +1,103 @@
+"""Where the lock that is converted stands: its cylinder's centre, its case inside the leaf, and the new part's size."""
+
+from dataclasses import dataclass
+
+from hwsched.calc.opening.placement import Rect
+from hwsched.drawings.unknown import known, positive
+from hwsched.quantities import LengthStyle, format_length
+from hwsched.rules.reading import lock_item, lock_part
+from hwsched.rules.wording import label_of
+from hwsched.values import Case, Fit, Item, Leaf, Part
+
+
+@dataclass(frozen=True, slots=True)
+class LockPlace:
+    """A lock whose centre is known."""
+
+    item: Item
+    x_mm: float
+    """Cylinder's centre from the lock edge."""
+    y_mm: float
+    """Cylinder's centre above the floor."""
+
+    def case_rect(self) -> Rect | None:
+        """Return the case inside the leaf, x from the lock edge; None while a size of it is unknown."""
+        item = self.item
+        if not (positive(item.case_height_mm) and positive(item.case_depth_mm) and known(item.case_above_mm)):
+            return None
+        top = self.y_mm + item.case_above_mm
+        return Rect(0.0, top - item.case_height_mm, item.case_depth_mm, top)
+
+    def case_across(self, thickness_mm: float) -> tuple[float, float] | None:
+        """Return where the case stands through the leaf, z from the secured face; None while unknown.
+
+        A case whose offset was not surveyed is taken as centred, as the survey form says.
+        """
+        item = self.item
+        if not positive(item.case_width_mm):
+            return None
+        offset = item.case_offset_mm if known(item.case_offset_mm) else 0.0
+        middle = thickness_mm / 2 + offset
+        return middle - item.case_width_mm / 2, middle + item.case_width_mm / 2
+
+
+def lock_place(case: Case, leaf: Leaf, style: LengthStyle) -> tuple[LockPlace | None, tuple[str, ...], tuple[str, ...]]:
+    """Find the centre of the lock on its leaf.
+
+    Returns
+    -------
+    place : LockPlace or None
+        None while its centre is unknown or impossible.
+    problems : tuple of str
+        A centre outside of the leaf: nothing may be drawn from it.
+    needs : tuple of str
+        Which facts are missing.
+    """
+    item = lock_item(case)
+    if item is None:
+        return None, (), ("existing lock",)
+    x, y = item.backset_mm, item.cylinder_height_mm
+    needs = [label_of(f"existing_item.{name}") for name in ("backset_mm", "cylinder_height_mm")
+             if not known(getattr(item, name))]  # fmt: skip
+    problems = []
+    if known(x) and positive(leaf.width_mm) and not 0 < x < leaf.width_mm:
+        problems.append(
+            f"the backset of {format_length(x, style)} puts the cylinder outside of a leaf "
+            f"{format_length(leaf.width_mm, style)} wide"
+        )
+    if known(y) and positive(leaf.height_mm) and not _in_height(case, leaf, y):
+        problems.append(
+            f"the cylinder at {format_length(y, style)} above the floor stands outside of a leaf "
+            f"{format_length(leaf.height_mm, style)} high"
+        )
+    if problems or not known(x) or not known(y):
+        return None, tuple(problems), tuple(needs)
+    return LockPlace(item, x, y), (), ()
+
+
+def case_problem(place: LockPlace, thickness_mm: float, style: LengthStyle) -> tuple[str, ...]:
+    """Say when the surveyed case does not fit into the leaf's thickness: one of the two facts is wrong."""
+    through = place.case_across(thickness_mm)
+    if through is None or (through[0] >= -0.01 and through[1] <= thickness_mm + 0.01):
+        return ()
+    return (
+        f"a lock case {format_length(through[1] - through[0], style)} thick does not stand inside a leaf "
+        f"{format_length(thickness_mm, style)} thick: one of them is wrong",
+    )
+
+
+def _in_height(case: Case, leaf: Leaf, y: float) -> bool:
+    low = leaf.undercut_mm if known(leaf.undercut_mm) else 0.0
+    if case.opening.form == "cabinet" and not known(leaf.undercut_mm):
+        return True
+    return low < y < low + (leaf.height_mm or 0.0)
+
+
+def face_diameter(case: Case, fit: Fit) -> tuple[Part | None, float | None]:
+    """Return the new cylinder or lock and the diameter of what is seen of it on the key face; None while unknown."""
+    part = lock_part(case, fit)
+    if part is None:
+        return None, None
+    names = {"bored-lever-lock": "trim_diameter_mm", "cabinet-lock": "thread_diameter_mm"}
+    value = part.number_of(names.get(part.kind, "head_diameter_mm"))
+    return part, value if positive(value) else None

@@ -1,0 +1,158 @@
+"""Horizontal section through the lock at the cylinder's height, seen from above: key side below, secured side above."""
+
+from hwsched.calc.opening.placement import Rect
+from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
+from hwsched.drawings.drawing import Callout, Drawing, Line, Shape, Text
+from hwsched.drawings.handing import lock_edge_left
+from hwsched.drawings.opening.cylinder_section import Cut, cylinder_shapes
+from hwsched.drawings.opening.lock_place import LockPlace, case_problem, lock_place
+from hwsched.drawings.opening.symbols import box
+from hwsched.drawings.opening.through_leaf import bore_outline, face_axes, thick_leaf
+from hwsched.drawings.unknown import known, positive, unknown_drawing
+from hwsched.quantities import LengthStyle, format_length
+from hwsched.rules.footprints import rectangle
+from hwsched.rules.reading import leaf_hand, leafless, lock_part, unit_part
+from hwsched.rules.wording import label_of
+from hwsched.values import Case, Fit, Leaf
+
+TITLE = "Section at the cylinder"
+_BEYOND_MM = 45.0
+
+
+def section(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> Drawing:
+    """Cut the leaf level with the cylinder: leaf, lock case, cylinder with its collar, trim, unit, holes.
+
+    Parameters
+    ----------
+    case, fit : Case, Fit
+        Survey and fit.
+    length_style : LengthStyle
+        How dimensions are written.
+
+    Returns
+    -------
+    Drawing
+        From the lock edge to a break line; words while hand, thickness or the lock's centre are unknown.
+    """
+    if leafless(case):
+        return unknown_drawing(TITLE, ["this opening has no leaf"])
+    leaf, thick, missing = thick_leaf(case)
+    problems = list(missing)
+    if case.opening.hand is None:
+        problems.append(f"unknown: needs {label_of('opening.hand')}")
+    if leaf is None or problems or case.opening.hand is None:
+        return unknown_drawing(TITLE, problems)
+    place, problems_of_lock, needs = lock_place(case, leaf, length_style)
+    if place is None:
+        return unknown_drawing(TITLE, problems_of_lock or [f"unknown: needs {need}" for need in needs])
+    contradiction = case_problem(place, thick, length_style)
+    if contradiction:
+        return unknown_drawing(TITLE, contradiction)
+    # Seen from above with the key side below, left and right are those of somebody on the key side.
+    way = 1.0 if lock_edge_left(leaf_hand(case) or case.opening.hand, "key") else -1.0
+    reach = _reach(leaf, fit, place)
+    shapes = _leaf(leaf, way, reach, thick)
+    notes: list[str] = []
+    inside, through = place.case_rect(), place.case_across(thick)
+    if inside is not None and through is not None:
+        x0, x1 = sorted((0.0, way * inside.x1))
+        shapes.append(box(Rect(x0, -through[1], x1, -through[0]), "existing", "hole", "lock case"))
+    else:
+        notes.append("Lock case not drawn: its size was not surveyed in full.")
+    shapes += _trim(place, way, thick)
+    part = lock_part(case, fit)
+    if part is not None:
+        drawn, more = cylinder_shapes(Cut(way * place.x_mm, thick, place.item, part, fit, length_style, way))
+        shapes += drawn
+        notes += more
+    made, more = _made(case, fit, place, way, thick)
+    shapes += made
+    notes += more
+    axis = way * place.x_mm
+    shapes.append(Line(((axis, -thick - 22.0), (axis, 22.0)), "centre", name="cylinder axis"))
+    low = min(y for shape in shapes if isinstance(shape, Line) for _, y in shape.points)
+    top = max(y for shape in shapes if isinstance(shape, Line) for _, y in shape.points)
+    shapes += [
+        *stack_horizontal(low, -1.0, [(0.0, axis, format_length(place.x_mm, length_style))]),
+        *stack_vertical(way * reach, way, [(-thick, 0.0, format_length(thick, length_style))]),
+        Text(0.0, 0.0, "Secured side", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=1.0),
+        Text(0.0, -thick, "Key side", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=-2.8),
+        Text(0.0, -thick / 2, "lock edge", "small", "centre", 90.0, dx=-way * 2.5 + 0.9),
+    ]
+    bounds = (min(0.0, way * reach), low, max(0.0, way * reach), top)
+    return Drawing(TITLE, tuple(shapes), bounds, tuple(notes))
+
+
+def _reach(leaf: Leaf, fit: Fit, place: LockPlace) -> float:
+    ends = [place.x_mm + 30.0]
+    inside = place.case_rect()
+    if inside is not None:
+        ends.append(inside.x1)
+    if fit.placement is not None and fit.placement.face in ("secured", "key"):
+        ends.append(fit.placement.x_mm + fit.placement.width_mm)
+    ends += [hole.x_mm for hole in fit.holes if hole.face in ("secured", "key") and known(hole.x_mm)]
+    reach = max(ends) + _BEYOND_MM
+    return min(reach, leaf.width_mm) if positive(leaf.width_mm) else reach
+
+
+def _leaf(leaf: Leaf, way: float, reach: float, thick: float) -> list[Shape]:
+    x = way * reach
+    tooth = thick * 0.15
+    corners: tuple[tuple[float, float], ...] = (
+        (x, 0.0), (0.0, 0.0), (0.0, -thick), (x, -thick),
+        (x, -thick * 0.6), (x + tooth, -thick * 0.53), (x - tooth, -thick * 0.47), (x, -thick * 0.4),
+    )  # fmt: skip
+    return [Line(corners, "outline", True, "glass" if leaf.material == "glass" else "leaf", "leaf")]
+
+
+def _trim(place: LockPlace, way: float, thick: float) -> list[Shape]:
+    """Draw trims by their thickness; as wide as the lock's footprint, or a stump by convention."""
+    rect = rectangle(place.item)
+    half = (rect.x1 - rect.x0) / 2 if rect is not None and rect.x1 > rect.x0 else 22.0
+    middle = way * ((rect.x0 + rect.x1) / 2 if rect is not None else place.x_mm)
+    shapes: list[Shape] = []
+    key, secured = place.item.trim_key_mm, place.item.trim_secured_mm
+    if positive(key):
+        shapes.append(
+            box(Rect(middle - half, -thick - key, middle + half, -thick), "existing", "existing", "trim, key side")
+        )
+    if positive(secured):
+        shapes.append(
+            box(Rect(middle - half, 0.0, middle + half, secured), "existing", "existing", "trim, secured side")
+        )
+    return shapes
+
+
+def _made(case: Case, fit: Fit, place: LockPlace, way: float, thick: float) -> tuple[list[Shape], list[str]]:
+    """Draw holes, unit and cable; what is not at the cylinder's height is hidden lines."""
+    shapes: list[Shape] = []
+    notes: list[str] = []
+    for axis in face_axes(fit, thick):
+        (ax, _, az), (bx, _, bz) = axis.start, axis.end
+        corners = tuple((way * x, -z) for z, x in bore_outline(axis, 0))
+        if not corners:
+            continue
+        cut = abs(axis.start[1] - place.y_mm) <= axis.hole.diameter_mm / 2
+        shapes.append(Line(corners, "new" if cut else "hidden", True, "hole" if cut else "none", axis.hole.name))
+        shapes.append(Line(((way * ax, -az), (way * bx, -bz)), "centre"))
+    unit, part = fit.placement, unit_part(case, fit)
+    if unit is not None and unit.face in ("secured", "key"):
+        depth = part.number_of("depth_mm") if part is not None else None
+        label = f"Unit {part.number}" if part is not None else "Unit"
+        if positive(depth):
+            x0, x1 = sorted((way * unit.x_mm, way * (unit.x_mm + unit.width_mm)))
+            low = 0.0 if unit.face == "secured" else -thick - depth
+            cut = unit.y_mm <= place.y_mm <= unit.y_mm + unit.height_mm
+            shapes.append(
+                box(Rect(x0, low, x1, low + depth), "new" if cut else "hidden", "new" if cut else "none", "unit")
+            )
+            words = label if cut else f"{label} ({'above' if unit.y_mm > place.y_mm else 'below'} this section)"
+            shapes.append(
+                Callout((x0 + x1) / 2, low + depth * 0.7, words, "left" if way > 0 else "right", (x1 - x0, depth * 0.5))
+            )
+        else:
+            notes.append(f"{label} not drawn: needs its depth.")
+    if fit.cable is not None and len(fit.cable.points_mm) > 1:
+        points = tuple((way * x, -z) for x, _, z in fit.cable.points_mm)
+        shapes.append(Line(points, "hidden", name="cable"))
+    return shapes, notes

@@ -1,0 +1,174 @@
+"""How supplies, circuits and runs are written on drawings: conductors, lengths, voltages, states.
+
+Words only; where they stand is the drawings' affair.
+"""
+
+import math
+from collections.abc import Iterable
+from typing import Final
+
+from hwsched.drawings.text_room import broken
+from hwsched.quantities import LengthStyle
+from hwsched.values.power import Device, WorkedCircuit, WorkedNode, WorkedRun, WorkedSupply
+
+METRES_PER_FOOT: Final = 0.3048
+"""Exact (international foot)."""
+
+STATE_WORDS: Final = {
+    "normal": "mains normal",
+    "lowest-mains": "lowest mains",
+    "standby-end": "end of standby",
+    "peak": "peak",
+}
+_STRANDING: Final = {"stranded": "str", "solid": "sol"}
+STRANDING_NOTE: Final = "str: stranded, sol: solid; 2 × : so many conductors in parallel, each way."
+
+
+def state_words(state: str) -> str:
+    """Say a state of a circuit."""
+    return STATE_WORDS.get(state, state)
+
+
+def run_length_words(length_m: float, style: LengthStyle) -> str:
+    """Write the length of a run: metres where the project shows millimetres, else feet.
+
+    Examples
+    --------
+    >>> run_length_words(23.5, "mm"), run_length_words(23.5, "fraction"), run_length_words(0.45, "fraction")
+    ('23.5 m', '77 ft', '1.5 ft')
+    """
+    if not math.isfinite(length_m):
+        return "length unknown"
+    if style == "mm":
+        return f"{_short(length_m)} m"
+    feet = length_m / METRES_PER_FOOT
+    return f"{feet:.0f} ft" if feet >= 10 else f"{_short(feet)} ft"
+
+
+def conductor_words(run: WorkedRun) -> str:
+    """Write the conductor of a run: gauge, stranding, how many in parallel.
+
+    Examples
+    --------
+    >>> conductor_words(WorkedRun("r", "", "", "a", "b", 3.0, "18 AWG", "stranded", 2, "", 0.1, {}, {}, {}))
+    '2 × 18 AWG str'
+    """
+    several = f"{run.parallel} × " if run.parallel > 1 else ""
+    stranding = _STRANDING.get(run.stranding, run.stranding)
+    return f"{several}{run.gauge or 'gauge unknown'} {stranding}".strip()
+
+
+def worst_of(node: WorkedNode) -> tuple[float, str] | None:
+    """Return the lowest voltage of a node and the state in which it is so low; None where nothing was solved."""
+    if not node.volts:
+        return None
+    state = min(node.volts, key=lambda name: node.volts[name])
+    return node.volts[state], state
+
+
+def is_low(node: WorkedNode) -> bool:
+    """Tell whether a node lies under its minimum in some state."""
+    margin = node.margin_v
+    return margin is not None and margin < 0
+
+
+def low_words(node: WorkedNode) -> tuple[str, ...]:
+    """Say in two lines how low a node is, with as many digits as show it."""
+    lowest, least = node.lowest_v, node.minimum_v
+    if lowest is None or least is None:
+        return ()
+    digits = next((count for count in range(1, 6) if least - lowest >= 10.0**-count), 6)
+    return f"has {lowest:.{digits}f} V", f"needs {least:.{digits}f} V"
+
+
+def worst_words(node: WorkedNode | None) -> tuple[str, ...]:
+    """Say the lowest voltage of a place, and in which state it is so low."""
+    worst = None if node is None else worst_of(node)
+    if worst is None:
+        return ("volts unknown",)
+    digits = 2 if node is not None and is_low(node) else 1
+    return f"{worst[0]:.{digits}f} V at worst", f"({state_words(worst[1])})"
+
+
+def narrow_volts_words(node: WorkedNode | None, width_mm: float) -> tuple[str, ...]:
+    """Say the same in lines no wider than so much paper."""
+    volts, *state = worst_words(node)
+    parts = [volts.removesuffix(" at worst"), "at worst", *state] if state else [volts]
+    return tuple(line for part in parts for line in broken(part, width_mm))
+
+
+def device_words(device: Device, node: WorkedNode | None, width_mm: float) -> tuple[str, ...]:
+    """Say what a device is, what it needs and gets, and what to fit across its coil, in lines of a width."""
+    worst = None if node is None else worst_of(node)
+    texts = [
+        f"{device.role.capitalize()} {device.part}" + (f", {device.fail}" if device.fail else ""),
+        f"works from {device.minimum_v:g} to {device.maximum_v:g} V",
+    ]
+    if worst is None:
+        texts.append("volts unknown")
+    else:
+        low = worst[0] < device.minimum_v
+        texts.append(f"gets {worst[0]:.{2 if low else 1}f} V at worst" + (": TOO LOW" if low else ""))
+    if device.suppression:
+        texts.append(f"S: {device.suppression}")
+    if device.assumed:
+        texts.append(f"By common practice: {'; '.join(device.assumed)}")
+    return tuple(line for text in texts for line in broken(text, width_mm))
+
+
+def limiter_words(circuit: WorkedCircuit) -> str:
+    """Say the fuse or limiter of a circuit: as laid, else as proposed."""
+    laid = circuit.circuit.limiter_a
+    if laid is not None:
+        return f"{laid:g} A"
+    return f"{circuit.limiter_a:g} A proposed" if circuit.limiter_a is not None else "limiter not chosen"
+
+
+def rating_words(supply: WorkedSupply) -> str:
+    """Say output voltage and current of a supply."""
+    volts = f"{supply.output_v:g} V" if supply.output_v is not None else "volts unknown"
+    return f"{volts}, {supply.rated_a:g} A" if supply.rated_a is not None else f"{volts}, amps unknown"
+
+
+def share_words(supply: WorkedSupply) -> str:
+    """Say how much of a supply's rating is held."""
+    share = supply.share
+    return f"{share:.0%} of rating" if share is not None else "share of rating unknown"
+
+
+def collapse_words(circuit: WorkedCircuit) -> tuple[str, ...]:
+    """Say for each state without a solution that there is none, and why."""
+    return tuple(
+        f"{circuit.circuit.name}: no solution in state {state_words(state)}: {_sentence(why)}"
+        for state, why in circuit.collapsed.items()
+    )
+
+
+def problem_words(circuit: WorkedCircuit) -> tuple[str, ...]:
+    """Say why a circuit, or a part of it, was not worked out; names what is needed unless the message does."""
+    found = []
+    for problem in circuit.problems:
+        needs = [need for need in problem.needs if need not in problem.message]
+        needed = f"; unknown: needs {', '.join(needs)}" if needs else ""
+        found.append(f"{circuit.circuit.name}: {_sentence(problem.message + needed)}")
+    return tuple(found)
+
+
+def shortened(notes: Iterable[str], most: int, where: str) -> tuple[str, ...]:
+    """Keep the first notes and say how many more stand elsewhere.
+
+    Examples
+    --------
+    >>> shortened(["a", "b", "c"], 2, "See the power schedule.")
+    ('a', 'and 2 more. See the power schedule.')
+    """
+    held = tuple(notes)
+    return held if len(held) <= most else (*held[: most - 1], f"and {len(held) - most + 1} more. {where}")
+
+
+def _sentence(text: str) -> str:
+    return text if text.endswith((".", "!", "?")) else f"{text}."
+
+
+def _short(number: float) -> str:
+    return f"{number:.1f}".removesuffix(".0")

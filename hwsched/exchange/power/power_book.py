@@ -1,0 +1,105 @@
+"""The power workbook: levels, supplies, circuits, runs and measured routes as sheets, read row by row.
+
+What the rows mean for a project is decided by the operation that takes them in.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Final
+
+from hwsched.attributes import Attribute, Value, normal
+from hwsched.exchange.parts.catalogue_rows import Table, read_table
+from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected
+from hwsched.exchange.workbook import open_book
+from hwsched.survey import CIRCUIT, OPENING, RUN, SUPPLY
+
+_OF_SUPPLY: Final = Attribute("supply", "Supply", required=True, note="Name of the supply.")
+_LEVEL: Final = (
+    Attribute("building", "Building", required=True),
+    Attribute("level", "Level", required=True),
+    Attribute("height_m", "Height of the floor", "number", "m", required=True, low=-200, high=1000),
+)
+_ROUTE: Final = (
+    Attribute("mark", "Mark", required=True),
+    _OF_SUPPLY,
+    Attribute("length_m", "Length, one way", "number", "m", note="Measured along the cable route."),
+    Attribute("pinned", "Must hang on it", "flag"),
+)
+_PLACE: Final = (
+    Attribute("mark", "Mark", required=True),
+    *(OPENING.attribute(name) for name in ("plan_x_m", "plan_y_m", "rise_m")),
+)
+SHEETS: Final[Mapping[str, tuple[str, Sequence[Attribute]]]] = {
+    "levels": ("Levels", _LEVEL),
+    "places": ("Places", _PLACE),
+    "supplies": ("Supplies", SUPPLY.attributes),
+    "circuits": ("Circuits", (_OF_SUPPLY, *CIRCUIT.attributes)),
+    "runs": ("Runs", (_OF_SUPPLY, Attribute("circuit", "Circuit", required=True), *RUN.attributes)),
+    "routes": ("Routes", _ROUTE),
+}
+"""Title and columns of each sheet, in the order in which they are taken in."""
+
+
+@dataclass(frozen=True, slots=True)
+class PowerRow:
+    """One row, and where it stands."""
+
+    values: Mapping[str, Value]
+    where: str
+    """For the journal: file, sheet and row."""
+    table: Table
+    place: int
+
+    def refuse(self, column: str, message: str, accepted: str = "") -> CellProblem:
+        """Return the refusal of one of its cells."""
+        return self.table.problem(self.place, column, self.values.get(column), message, accepted)
+
+
+@dataclass(frozen=True, slots=True)
+class PowerRead:
+    """What a power workbook holds."""
+
+    rows: Mapping[str, tuple[PowerRow, ...]]
+    """By name of the sheet, as in `SHEETS`."""
+
+
+def read_power_book(path: Path) -> PowerRead:
+    """Read a power workbook.
+
+    Parameters
+    ----------
+    path : Path
+        An .xlsx file; it is left alone.
+
+    Returns
+    -------
+    PowerRead
+        Its rows; a sheet that is not there has none.
+
+    Raises
+    ------
+    InputRejected
+        When the file cannot be read, has none of the sheets, or a cell is refused.
+    """
+    book = open_book(path)
+    by_name = {normal(name): name for name in book.sheet_names}
+    found = {name: by_name[normal(title)] for name, (title, _) in SHEETS.items() if normal(title) in by_name}
+    if not found:
+        titles = ", ".join(title for title, _ in SHEETS.values())
+        raise InputRejected([FileProblem(book.file, "has none of the sheets of a power workbook", accepted=titles)])
+    problems: list[CellProblem] = []
+    rows: dict[str, tuple[PowerRow, ...]] = {}
+    for name, (_, attributes) in SHEETS.items():
+        if name not in found:
+            rows[name] = ()
+            continue
+        table = read_table(book, found[name], attributes)
+        problems += table.problems
+        rows[name] = tuple(
+            PowerRow(row.values, f"{book.file}, {found[name]}, row {row.place + 1}", table, row.place)
+            for row in table.rows
+        )
+    if problems:
+        raise InputRejected(problems)
+    return PowerRead(rows)

@@ -1,0 +1,171 @@
+"""Reading a survey file into plain values: which sheets are openings, which are lists of items, and what they say.
+
+What a header means stands in `survey_words`, how cells are read in `survey_columns`, how rows become openings in
+`survey_rows` and `survey_openings`.
+"""
+
+from pathlib import Path
+from typing import Final
+
+from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected, column_letter
+from hwsched.exchange.survey.columns import read_columns
+from hwsched.exchange.survey.facts import Assumption, SurveyedOpening, SurveyOptions, SurveyRead, UnmappedColumn
+from hwsched.exchange.survey.grid import Grid, read_grids
+from hwsched.exchange.survey.header import Header, find_header, map_columns
+from hwsched.exchange.survey.mapping import SheetMapping
+from hwsched.exchange.survey.openings import Taken, finish
+from hwsched.exchange.survey.rows import gather
+from hwsched.exchange.survey.sheet import SheetFacts, unread
+from hwsched.exchange.survey.words import Vocabulary
+from hwsched.quantities import BARE_UNITS, BareUnit
+
+__all__ = ["SurveyOptions", "SurveyRead", "read_survey"]
+
+_FEWEST_FACTS: Final = 2
+"""Facts beside the mark with which a sheet that is not the best one is worth speaking of."""
+
+
+def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
+    """Read a survey file.
+
+    Parameters
+    ----------
+    path : Path
+        .xlsx, .xls, .ods or .csv.
+    options : SurveyOptions
+        What the file does not say.
+
+    Returns
+    -------
+    SurveyRead
+        Openings without a problem, marks kept out, and every refused cell by name.
+
+    Raises
+    ------
+    InputRejected
+        Where the file as a whole cannot be read, or no sheet has a header with marks.
+    """
+    grids = read_grids(path, options.sheet)
+    vocabulary = Vocabulary(options.own_fields)
+    mains, lists, passed_over, other_sheets = _choose(grids, vocabulary, options, path.name)
+    sheets: list[tuple[SheetFacts, bool]] = []
+    mappings: list[SheetMapping] = []
+    problems: list[CellProblem | FileProblem] = []
+    unmapped: list[UnmappedColumn] = []
+    for grid, header in (*mains, *lists):
+        remembered = options.remembered.get(header.fingerprint)
+        mapping, wrong = map_columns(grid, header, vocabulary, options.columns, remembered)
+        mappings.append(mapping)
+        if wrong:
+            problems += wrong
+            continue
+        of_memory = next((unit for unit in BARE_UNITS if remembered and unit == remembered.bare_unit), None)
+        bare: BareUnit | None = options.bare_unit or of_memory or options.usual_unit
+        sheet = read_columns(grid, mapping, vocabulary, bare, as_typed=options.as_typed)
+        sheets.append((sheet, (grid, header) in mains))
+        unmapped += _unmapped(sheet, mapping)
+        passed_over += sheet.passed_over
+    openings, rejected, of_rows, assumed = _openings(sheets, passed_over, only_named=options.sheet is not None)
+    problems += [problem for sheet, _ in sheets for problem in sheet.problems]
+    problems += of_rows
+    if not openings and not rejected and not problems:
+        rows = "has no row below its header"
+        problems.append(FileProblem(path.name, rows, mains[0][0].sheet, "rows with a mark and facts"))
+    return SurveyRead(
+        file=path.name,
+        openings=openings,
+        rejected=rejected,
+        mapping=tuple(mappings),
+        assumptions=(*(a for sheet, _ in sheets for a in sheet.assumptions), *assumed),
+        problems=tuple(problems),
+        unmapped=tuple(unmapped),
+        passed_over=tuple(passed_over),
+        other_sheets=other_sheets,
+    )
+
+
+Found = tuple[Grid, Header]
+
+
+def _choose(
+    grids: list[Grid], vocabulary: Vocabulary, options: SurveyOptions, file: str
+) -> tuple[list[Found], list[Found], list[str], tuple[str, ...]]:
+    """Choose the sheets: of openings the one whose header names most, and those of the same header; all lists of items.
+
+    Returns
+    -------
+    tuple
+        Sheets of openings, lists of items, what is passed over, and sheets without openings.
+    """
+    found = {grid.sheet: header for grid in grids if (header := find_header(grid, vocabulary, options.columns))}
+    marked = [(grid, found[grid.sheet]) for grid in grids if grid.sheet in found and found[grid.sheet].has_mark]
+    lists = [each for each in marked if each[1].is_items() and each[0].sheet != options.sheet]
+    mains = [each for each in marked if each not in lists]
+    if options.sheet is not None:
+        mains = [each for each in mains if each[0].sheet == options.sheet]
+    if not mains and options.sheet is None:
+        # A file of items alone tells of openings too, if only their marks.
+        mains, lists = lists, []
+    if not mains:
+        raise InputRejected([_no_header(file, grids, found, options)])
+    best = max(mains, key=lambda each: len(each[1].targets))
+    alike = [each for each in mains if each[1].fingerprint == best[1].fingerprint]
+    read = {grid.sheet for grid, _ in (*alike, *lists)}
+    passed_over = []
+    others = []
+    for grid in grids:
+        if grid.sheet in read or grid.sheet == options.sheet:
+            continue
+        header = found.get(grid.sheet)
+        if header is not None and header.has_mark and len(header.targets) > _FEWEST_FACTS:
+            passed_over.append(f"sheet {grid.sheet}: looks like openings too; not read, its header is another one")
+        elif any(any(row) for row in grid.rows):
+            others.append(grid.sheet)
+    return alike, lists, passed_over, tuple(others)
+
+
+def _no_header(file: str, grids: list[Grid], found: dict[str, Header], options: SurveyOptions) -> FileProblem:
+    accepted = "a header row among the first 30 filled rows, such as Mark, Level, Width, Height, Thickness"
+    if options.sheet is not None:
+        grids = [grid for grid in grids if grid.sheet == options.sheet]
+    if not any(any(row) for grid in grids for row in grid.rows):
+        return FileProblem(file, "holds nothing", options.sheet or "", accepted)
+    without_mark = next((grid.sheet for grid in grids if grid.sheet in found), None)
+    if without_mark is not None:
+        row = found[without_mark].last + 1
+        message = f"row {row} looks like a header, but has no column of marks"
+        return FileProblem(file, message, without_mark, "a column headed Mark, Door no or Opening")
+    return FileProblem(file, "no row looks like a header with a column of marks", options.sheet or "", accepted)
+
+
+def _openings(
+    sheets: list[tuple[SheetFacts, bool]], passed_over: list[str], *, only_named: bool
+) -> tuple[tuple[SurveyedOpening, ...], tuple[str, ...], list[CellProblem], list[Assumption]]:
+    drafts, problems, skipped = gather(sheets, only_named=only_named)
+    if skipped:
+        passed_over.append(f"{skipped} rows in lists of items: their openings stand on another sheet")
+    taken = Taken()
+    openings: list[SurveyedOpening] = []
+    rejected: list[str] = []
+    for draft in drafts:
+        opening = finish(draft, taken, problems)
+        if draft.bad:
+            rejected.append(draft.mark)
+        else:
+            openings.append(opening)
+    name = sheets[0][0].grid.sheet if sheets else ""
+    assumed = [Assumption(name, "", "", text, count) for text, count in taken.lines()]
+    return tuple(openings), tuple(rejected), problems, assumed
+
+
+def _unmapped(sheet: SheetFacts, mapping: SheetMapping) -> list[UnmappedColumn]:
+    taken = {column.index for column in mapping.columns}
+    width = max((len(mapping.headers), *(len(sheet.grid.rows[row]) for row in sheet.rows)), default=0)
+    filled = unread(sheet, [index for index in range(width) if index not in taken])
+    found = []
+    for index, count in filled.items():
+        header = mapping.headers[index] if index < len(mapping.headers) else ""
+        if header or count:
+            left_out = index in mapping.left_out
+            found.append(UnmappedColumn(sheet.grid.sheet, column_letter(index), header, count, left_out))
+    return found

@@ -1,0 +1,148 @@
+"""The cells of a survey sheet read into facts, column by column.
+
+Columns repeat themselves, so each different cell is read once and the rows are filled from that. Here belong refused
+cells, assumed units and values that stand apart from their column. How rows become openings stands in `survey_rows`.
+"""
+
+from collections import Counter
+from collections.abc import Mapping
+from itertools import zip_longest
+from typing import Any, Final
+
+from hwsched.attributes import Attribute, CellError, CellReader, within_limits
+from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
+from hwsched.exchange.survey.grid import Grid
+from hwsched.exchange.survey.mapping import SheetMapping, Target
+from hwsched.exchange.survey.sheet import (
+    SheetFacts,
+    assume,
+    fill_merged,
+    refuse,
+    refuse_cell,
+    refuse_doubtful,
+    rows_with_content,
+)
+from hwsched.exchange.survey.sizes import read_sizes
+from hwsched.exchange.survey.words import LOCK_FACTS, Vocabulary
+from hwsched.quantities import BareUnit, Pair, ReadingError, read_length, suspicious_in_column
+from hwsched.survey import LEAF
+
+_WIDTH: Final = LEAF.attribute("width_mm")
+_NEAR: Final = 4.0
+"""Columns whose largest value is within this factor of the smallest hold nothing that stands apart."""
+
+
+def read_columns(
+    grid: Grid, mapping: SheetMapping, vocabulary: Vocabulary, bare_unit: BareUnit | None, *, as_typed: bool = False
+) -> SheetFacts:
+    """Read the mapped columns of a sheet.
+
+    Parameters
+    ----------
+    grid : Grid
+        The sheet.
+    mapping : SheetMapping
+        Which column carries which fact.
+    vocabulary : Vocabulary
+        The declarations behind the targets.
+    bare_unit : {"in", "ft", "mm", "cm", "m"} or None
+        Unit of lengths without one, where the header names none.
+    as_typed : bool
+        Take values that stand apart from their column without asking.
+
+    Returns
+    -------
+    SheetFacts
+        With every refused cell by name.
+    """
+    sheet = rows_with_content(grid, mapping)
+    cells = list(zip_longest(*(grid.rows[row] for row in sheet.rows), fillvalue=""))
+    fill_merged(sheet, mapping, cells)
+    for column in mapping.columns:
+        if column.index >= len(cells):
+            continue
+        attribute = vocabulary.attribute(column.target)
+        is_length = attribute is None or attribute.kind == "length"
+        unit = column.unit or (bare_unit if is_length else None)
+        reading = Column(sheet, column, cells[column.index])
+        if attribute is None:
+            read_sizes(reading, unit)
+        else:
+            _read_facts(reading, attribute, unit, as_typed=as_typed)
+    refuse_doubtful(sheet, mapping)
+    return sheet
+
+
+def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_typed: bool) -> None:
+    sheet, column = reading.sheet, reading.column
+    read = CellReader(attribute, unit).read
+    cells = hashable(reading.cells)
+    counts = Counter(cells)
+    memo: dict[object, Any] = {}
+    errors: dict[object, CellError] = {}
+    assumed: dict[object, str] = {}
+    about: list[object] = []
+    two_leaves: set[object] = set()
+    for cell in counts:
+        try:
+            found = read(cell)
+        except CellError as error:
+            leaf_mm = _leaf_of_pair(cell, attribute, column.target, unit)
+            memo[cell] = leaf_mm
+            if leaf_mm is None:
+                errors[cell] = error
+            else:
+                two_leaves.add(cell)
+            continue
+        memo[cell] = found.value
+        if found.assumed_unit is not None:
+            assumed[cell] = found.assumed_unit
+        if found.approximate:
+            about.append(cell)
+    values = list(map(memo.__getitem__, cells))
+    keep(reading, column.target, values)
+    if two_leaves:
+        keep(reading, LEAVES, [2 if cell in two_leaves else None for cell in cells])
+    if errors:
+        for entry, cell in enumerate(cells):
+            if (error_of := errors.get(cell)) is not None:
+                refuse_cell(sheet, entry, column, error_of)
+    say_assumed(reading, assumed, counts)
+    if about:
+        assume(sheet, column, "measures said to be approximate taken as they are", sum(counts[c] for c in about))
+    if not as_typed and _is_watched(attribute, column.target):
+        _ask_about_strays(reading, values, memo, assumed)
+
+
+def _leaf_of_pair(cell: object, attribute: Attribute, target: Target, unit: str | None) -> float | None:
+    """Return the width of one leaf where the column of widths says 2(3'-0")."""
+    if attribute is not _WIDTH or target.slot or not isinstance(cell, str):
+        return None
+    try:
+        found = read_length(cell, bare_unit_of(unit))
+    except ReadingError:
+        return None
+    return found.leaf_mm if isinstance(found, Pair) and within_limits(_WIDTH, found.leaf_mm) else None
+
+
+def _is_watched(attribute: Attribute, target: Target) -> bool:
+    """Tell whether a column holds lengths of one kind of thing: a lost digit stands out and costs a door."""
+    if attribute.kind != "length" or attribute.low is None or attribute.low <= 0 or target.slot:
+        return False
+    return target.entity in ("opening", "leaf") or attribute.name in LOCK_FACTS
+
+
+def _ask_about_strays(
+    reading: Column, values: list[Any], memo: Mapping[object, Any], assumed: Mapping[object, str]
+) -> None:
+    """Ask about bare numbers far from the rest of their column; one with its unit typed is taken at its word."""
+    known = {memo[cell] for cell in memo if memo[cell] is not None}
+    if not assumed or not known or min(known) <= 0 or max(known) <= _NEAR * min(known):
+        return
+    strays = {values[entry] for entry in suspicious_in_column(values)}
+    cells = hashable(reading.cells)
+    for entry, value in enumerate(values):
+        if value in strays and cells[entry] in assumed:
+            message = "stands far apart from the rest of its column: perhaps a digit was lost, or a unit is missing"
+            accepted = "the number as measured, with its unit"
+            refuse(reading.sheet, entry, reading.column, reading.cells[entry], message, accepted)

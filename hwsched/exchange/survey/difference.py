@@ -1,0 +1,284 @@
+"""What a survey file would change in a project: new, changed, unchanged, missing from the file.
+
+A blank cell leaves a known fact alone, and so does ``?``: nothing that a file leaves out is ever erased or removed.
+Here belongs which leaf and which item of the file is which of the project's.
+"""
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any, Final
+
+from hwsched.attributes import show_value
+from hwsched.exchange.survey.facts import SurveyedItem, SurveyedLeaf, SurveyedOpening, SurveyRead, is_same
+from hwsched.survey import ENTITIES
+from hwsched.values import Case, Item, Leaf, Opening
+
+_OPENING = frozenset(Opening.__slots__)
+_LEAF = frozenset(Leaf.__slots__)
+_ITEM = frozenset(Item.__slots__)
+_SHOWN: Final = 50
+"""Changed openings that a preview lists for people; the rest is counted."""
+_DECLARED: Final = {(entity.name, a.name): a for entity in ENTITIES for a in entity.attributes}
+
+
+@dataclass(frozen=True, slots=True)
+class FactChange:
+    """One fact that changes."""
+
+    entity: str
+    row_id: str
+    where: str
+    """Opening, Leaf active, Lock ..."""
+    attribute: str
+    before: Any
+    after: Any
+    origin: str
+
+    @property
+    def label(self) -> str:
+        """Return what people call the fact."""
+        declared = _DECLARED.get((self.entity, self.attribute))
+        return declared.label if declared else self.attribute.replace("_", " ")
+
+    def shown(self, value: Any) -> str:
+        """Return a value of the fact for people."""
+        declared = _DECLARED.get((self.entity, self.attribute))
+        if value is None:
+            return "unknown"
+        return show_value(declared, value) if declared else str(value)
+
+
+@dataclass(frozen=True, slots=True)
+class OpeningChange:
+    """An opening that is known and changes."""
+
+    mark: str
+    opening_id: str
+    facts: tuple[FactChange, ...]
+    new_leaves: tuple[SurveyedLeaf, ...] = ()
+    new_items: tuple[SurveyedItem, ...] = ()
+    leaves: int = 0
+    """Leaves that the project knows of it."""
+    items: int = 0
+    """Existing items that the project knows of it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Preview:
+    """Differences between a file and a project."""
+
+    new: tuple[SurveyedOpening, ...]
+    changed: tuple[OpeningChange, ...]
+    unchanged: tuple[str, ...]
+    missing: tuple[str, ...]
+    """Marks in the project that the file does not name; they stay."""
+    assumptions: tuple[str, ...] = ()
+    unmapped: tuple[str, ...] = ()
+    """Columns that are not read, sheets that look like openings, rows."""
+    kept: tuple[str, ...] = ()
+    """Leaves and items of openings in the file that the file does not name; they stay."""
+    other_sheets: tuple[str, ...] = ()
+    """Names of the sheets without openings."""
+
+    def describe(self) -> list[str]:
+        """Return the preview in lines for people."""
+        lines = [
+            f"{len(self.new)} new, {len(self.changed)} changed, {len(self.unchanged)} unchanged, "
+            f"{len(self.missing)} in the project but not in the file"
+        ]
+        lines += [f"read as: {line}" for line in self.assumptions]
+        lines += [f"not read: {line}" for line in self.unmapped]
+        lines += [f"not read: sheet {name}, no openings in it" for name in self.other_sheets]
+        lines += _first("not in the file, kept: ", self.kept)
+        for opening in self.changed[:_SHOWN]:
+            lines += [
+                f"{opening.mark}: {change.where}, {change.label}: {change.shown(change.before)} -> "
+                f"{change.shown(change.after)}"
+                for change in opening.facts
+            ]
+            lines += [f"{opening.mark}: new leaf {leaf.position}" for leaf in opening.new_leaves]
+            lines += [f"{opening.mark}: new item {item.facts.get('kind', '')}" for item in opening.new_items]
+        if len(self.changed) > _SHOWN:
+            lines.append(f"and {len(self.changed) - _SHOWN} more changed openings")
+        return lines
+
+
+def _first(head: str, lines: Sequence[str]) -> list[str]:
+    rest = [f"{head}{len(lines) - _SHOWN} more"] if len(lines) > _SHOWN else []
+    return [f"{head}{line}" for line in lines[:_SHOWN]] + rest
+
+
+def difference(read: SurveyRead, cases: Iterable[Case], extra: Mapping[str, Mapping[str, Any]]) -> Preview:
+    """Compare what was read with a project's openings, matched by mark.
+
+    Leaves are matched by position, existing items by kind, leaf, face and their order; an item whose leaf or face one
+    side does not know is matched by what both know.
+
+    Parameters
+    ----------
+    read : SurveyRead
+        From the file.
+    cases : iterable of Case
+        The project's openings.
+    extra : mapping
+        Values of the project's own fields by row.
+
+    Returns
+    -------
+    Preview
+        Nothing is written.
+    """
+    known = {case.opening.mark: case for case in cases}
+    new: list[SurveyedOpening] = []
+    changed: list[OpeningChange] = []
+    unchanged: list[str] = []
+    kept: list[str] = []
+    for opening in read.openings:
+        case = known.get(opening.mark)
+        if case is None:
+            new.append(opening)
+            continue
+        change = _compare(opening, case, extra, kept)
+        if change.facts or change.new_leaves or change.new_items:
+            changed.append(change)
+        else:
+            unchanged.append(opening.mark)
+    named = {opening.mark for opening in read.openings} | set(read.rejected)
+    not_read = [
+        f"sheet {u.sheet}, column {u.column} ({u.header or 'no header'}): {u.filled} cells"
+        + (", left out as asked" if u.left_out else "")
+        for u in read.unmapped
+    ]
+    return Preview(
+        tuple(new),
+        tuple(changed),
+        tuple(unchanged),
+        tuple(mark for mark in known if mark not in named),
+        tuple(assumption.describe() for assumption in read.assumptions),
+        (*not_read, *read.passed_over),
+        tuple(kept),
+        read.other_sheets,
+    )
+
+
+def _compare(
+    opening: SurveyedOpening, case: Case, extra: Mapping[str, Mapping[str, Any]], kept: list[str]
+) -> OpeningChange:
+    held = case.opening
+    facts = _facts("opening", held.id, "Opening", opening.facts, held, _OPENING, extra, opening.origin)
+    new_leaves: list[SurveyedLeaf] = []
+    leaves = list(case.leaves)
+    for leaf in opening.leaves:
+        known = _leaf_for(leaf, opening, leaves)
+        if known is None:
+            new_leaves.append(leaf)
+            continue
+        leaves.remove(known)
+        where = f"Leaf {known.position or leaf.position}"
+        facts += _facts("leaf", known.id, where, leaf.facts, known, _LEAF, extra, leaf.origin)
+    kept += [f"{opening.mark}, leaf {leaf.position or 'of unknown position'}" for leaf in leaves if opening.leaves]
+    new_items: list[SurveyedItem] = []
+    matches, unmatched = _match_items(opening.items, case.items)
+    for surveyed, item in matches:
+        if item is None:
+            new_items.append(surveyed)
+            continue
+        told = {n: v for n, v in surveyed.deduced.items() if getattr(item, n) is None} | dict(surveyed.facts)
+        facts += _facts("existing_item", item.id, _named(item.kind), told, item, _ITEM, extra, surveyed.origin)
+    if opening.items:
+        kept += [f"{opening.mark}, {_named(item.kind).lower()} {item.face or ''}".rstrip() for item in unmatched]
+    return OpeningChange(
+        opening.mark, held.id, tuple(facts), tuple(new_leaves), tuple(new_items), len(case.leaves), len(case.items)
+    )
+
+
+def _named(kind: str | None) -> str:
+    return str(kind or "item").replace("-", " ").capitalize()
+
+
+def _leaf_for(leaf: SurveyedLeaf, opening: SurveyedOpening, leaves: list[Leaf]) -> Leaf | None:
+    """Return which of the project's leaves a leaf of the file is; a single leaf may turn out to be the active one."""
+    named = next((known for known in leaves if known.position == leaf.position), None)
+    if named is not None:
+        return named
+    positions = {each.position for each in opening.leaves}
+    others = {"active": "single", "single": "active"}
+    other = others.get(leaf.position, "")
+    if other in positions:
+        return None
+    return next((known for known in leaves if known.position in (other, None)), None)
+
+
+def _match_items(
+    surveyed: Sequence[SurveyedItem], items: Sequence[Item]
+) -> tuple[list[tuple[SurveyedItem, Item | None]], list[Item]]:
+    """Match items in the order of the file, the surest matches first."""
+    left = list(items)
+    found: dict[int, Item] = {}
+    for way in _WAYS:
+        for index, each in enumerate(surveyed):
+            if index in found or not left:
+                continue
+            kind = each.facts.get("kind")
+            match = next((item for item in left if item.kind == kind and all(fits(each, item) for fits in way)), None)
+            if match is not None:
+                found[index] = match
+                left = [item for item in left if item is not match]
+    return [(each, found.get(index)) for index, each in enumerate(surveyed)], left
+
+
+def _either(one: object, other: object) -> bool:
+    return one == other or one is None or other is None
+
+
+def _leaf_of(surveyed: SurveyedItem) -> object:
+    return surveyed.facts.get("leaf", surveyed.deduced.get("leaf"))
+
+
+def _same_leaf(surveyed: SurveyedItem, item: Item) -> bool:
+    return item.leaf == _leaf_of(surveyed)
+
+
+def _same_face(surveyed: SurveyedItem, item: Item) -> bool:
+    return item.face == surveyed.facts.get("face")
+
+
+def _possible_leaf(surveyed: SurveyedItem, item: Item) -> bool:
+    return _either(item.leaf, _leaf_of(surveyed))
+
+
+def _possible_face(surveyed: SurveyedItem, item: Item) -> bool:
+    return _either(item.face, surveyed.facts.get("face"))
+
+
+def _leaf_renamed(surveyed: SurveyedItem, item: Item) -> bool:
+    """Tell whether a single door turned out to be a pair or the other way round, or the file only deduces the leaf."""
+    return {item.leaf, _leaf_of(surveyed)} == {"single", "active"} or "leaf" not in surveyed.facts
+
+
+_WAYS: Final[tuple[tuple[Callable[[SurveyedItem, Item], bool], ...], ...]] = (
+    (_same_leaf, _same_face),
+    (_possible_leaf, _same_face),
+    (_same_leaf, _possible_face),
+    (_possible_leaf, _possible_face),
+    (_leaf_renamed, _possible_face),
+)
+"""What must hold for an item of the file to be one of the project's of the same kind, the surest way first."""
+
+
+def _facts(
+    entity: str,
+    row_id: str,
+    where: str,
+    told: Mapping[str, Any],
+    held: Any,
+    declared: frozenset[str],
+    extra: Mapping[str, Mapping[str, Any]],
+    origin: str,
+) -> list[FactChange]:
+    found = []
+    for name, value in told.items():
+        before = getattr(held, name) if name in declared else extra.get(row_id, {}).get(name)
+        if before != value and not is_same(before, value):
+            found.append(FactChange(entity, row_id, where, name, before, value, origin))
+    return found

@@ -1,0 +1,159 @@
+"""What a survey workbook says, as plain values: openings with their leaves and items, and how they were read.
+
+Here belong the values that reading hands to the preview and the preview to the operation. How they are found stands in
+the other `survey_` modules.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from math import isclose
+from typing import Final
+
+from hwsched.attributes import Attribute
+from hwsched.exchange.problems import CellProblem, FileProblem
+from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping
+from hwsched.quantities.readings import BareUnit
+
+Value = str | float | int | bool
+"""A known fact; what is unknown is left out."""
+Facts = Mapping[str, Value]
+"""Facts by attribute name; facts of a project's own by their field's name."""
+
+
+_NANOMETRE: Final = 1e-6
+_SPELLING_MM: Final = 0.5
+"""1 3/4 in and 44.5 mm are one measure in two spellings."""
+
+
+def is_same(one: object, other: object) -> bool:
+    """Tell whether two values are the same but for what computers leave behind the twelfth digit or the nanometre.
+
+    Examples
+    --------
+    >>> is_same(876.0, 876.0000000000001), is_same(876.0, 876.1), is_same("1", 1)
+    (True, False, False)
+    """
+    if isinstance(one, float) and isinstance(other, float | int):
+        return isclose(one, other, rel_tol=1e-12, abs_tol=_NANOMETRE)
+    return one == other
+
+
+def agree(name: str, one: object, other: object) -> bool:
+    """Tell whether two cells of one file say the same of a fact; lengths may be rounded as their units are.
+
+    Examples
+    --------
+    >>> agree("thickness_mm", 44.45, 44.5), agree("thickness_mm", 44.45, 45.0), agree("hand", "LH", "RH")
+    (True, False, False)
+    """
+    if name.endswith("_mm") and isinstance(one, float) and isinstance(other, float):
+        return abs(one - other) <= _SPELLING_MM
+    return is_same(one, other)
+
+
+@dataclass(frozen=True, slots=True)
+class SurveyOptions:
+    """How a survey file is to be read, where the file itself does not say."""
+
+    sheet: str | None = None
+    """Name of the sheet; None takes the sheet whose header fits best, and others like it."""
+    bare_unit: BareUnit | None = None
+    """Unit of lengths without one, in columns whose header names none; None: as at the last import, else the usual."""
+    usual_unit: BareUnit | None = None
+    """The project's unit for such lengths; None refuses them."""
+    columns: Mapping[str, str] = field(default_factory=dict)
+    """Target by header (or ``column F``), such as ``leaf.width_mm``; empty text leaves the column out."""
+    own_fields: Mapping[str, tuple[Attribute, ...]] = field(default_factory=dict)
+    """Fields of the project's own by entity: opening, existing_item."""
+    remembered: Mapping[str, RememberedMapping] = field(default_factory=dict)
+    """Mappings of earlier imports by fingerprint of the header."""
+    as_typed: bool = False
+    """Take values that stand apart from their column as typed, without asking about them."""
+
+
+@dataclass(frozen=True, slots=True)
+class SurveyedItem:
+    """An existing item that the file describes."""
+
+    facts: Facts
+    deduced: Facts
+    """Facts that follow from others (the leaf of a single door's lock): they fill gaps, never change what is known."""
+    origin: str
+    """File, sheet and row."""
+
+
+@dataclass(frozen=True, slots=True)
+class SurveyedLeaf:
+    """A leaf that the file describes, or that the opening's form implies."""
+
+    position: str
+    facts: Facts
+    """With the position."""
+    origin: str
+
+
+@dataclass(frozen=True, slots=True)
+class SurveyedOpening:
+    """An opening that the file describes."""
+
+    mark: str
+    facts: Facts
+    """With the mark."""
+    leaves: tuple[SurveyedLeaf, ...]
+    items: tuple[SurveyedItem, ...]
+    origin: str
+
+
+@dataclass(frozen=True, slots=True)
+class Assumption:
+    """What was assumed in reading, and for how many cells or openings."""
+
+    sheet: str
+    column: str
+    """Letters; empty where it concerns rows."""
+    header: str
+    text: str
+    count: int
+
+    def describe(self) -> str:
+        """Return the assumption in one line.
+
+        Examples
+        --------
+        >>> Assumption("Doors", "F", "Thickness", "numbers without a unit taken as inches", 12).describe()
+        'sheet Doors, column F (Thickness): numbers without a unit taken as inches (12)'
+        """
+        column = f", column {self.column} ({' '.join(self.header.split())})" if self.column else ""
+        return f"sheet {self.sheet}{column}: {self.text} ({self.count})"
+
+
+@dataclass(frozen=True, slots=True)
+class UnmappedColumn:
+    """A column that is not taken in."""
+
+    sheet: str
+    column: str
+    header: str
+    filled: int
+    """Cells in it that hold something."""
+    left_out: bool = False
+    """Left out on purpose, now or at an earlier import."""
+
+
+@dataclass(frozen=True, slots=True)
+class SurveyRead:
+    """All that was read from a survey file."""
+
+    file: str
+    openings: tuple[SurveyedOpening, ...]
+    """In the order of the file; without those that a problem concerns."""
+    rejected: tuple[str, ...]
+    """Marks of openings that a problem keeps out."""
+    mapping: tuple[SheetMapping, ...]
+    assumptions: tuple[Assumption, ...]
+    problems: tuple[CellProblem | FileProblem, ...]
+    unmapped: tuple[UnmappedColumn, ...]
+    passed_over: tuple[str, ...]
+    """Rows, and sheets that look like openings, that were not read, each with the reason."""
+    other_sheets: tuple[str, ...] = ()
+    """Names of the sheets without anything like openings."""

@@ -1,0 +1,307 @@
+"""Where the header of a survey sheet stands, and which column carries which fact.
+
+Here belong the search for the header row, headings merged over several columns, and columns that claim the same fact.
+What a single heading means stands in `survey_words`.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import Final
+
+from hwsched.exchange.problems import CellProblem, column_letter
+from hwsched.exchange.survey.grid import Grid
+from hwsched.exchange.survey.mapping import (
+    MappedColumn,
+    RememberedMapping,
+    SheetMapping,
+    Target,
+    fingerprint_of,
+    header_keys,
+    plain_word,
+    target_of,
+)
+from hwsched.exchange.survey.words import Meaning, Vocabulary, is_unit, split_unit
+from hwsched.quantities import BARE_UNITS
+
+_ROWS_SEARCHED: Final = 30
+"""Filled rows from the top among which the header is looked for."""
+MARK: Final = Target("opening", "mark")
+_ITEM_KIND: Final = Target("existing_item", "kind")
+_NO_LENGTHS: Final = frozenset({"kg", "lbf", "V", "VA", "W", "deg", "degF", "%"})
+"""Units that a header of a length cannot mean; (min) or (c) may as well be a remark."""
+_OF_LISTS: Final = frozenset({"mark", "building", "level", "room_from", "room_to", "notes", "position"})
+"""Facts that a list of items repeats so that a person finds the opening."""
+_OF_ITEM: Final = {"position": "leaf", "width_mm": "width_mm", "height_mm": "height_mm", "notes": "item_notes"}
+"""What Leaf, Width, Height and Notes mean where a row is an item."""
+
+
+@dataclass(frozen=True, slots=True)
+class Header:
+    """A header row, or two rows of which the upper groups the lower."""
+
+    first: int
+    """Topmost row, from 0."""
+    last: int
+    texts: tuple[str, ...]
+    """Heading of each column, that of the group above it in front."""
+    meanings: tuple[Meaning, ...]
+
+    @property
+    def targets(self) -> frozenset[Target]:
+        """Return the facts that the header names."""
+        return frozenset(meaning.target for meaning in self.meanings if meaning.target is not None)
+
+    @property
+    def has_mark(self) -> bool:
+        """Tell whether one of the columns is the mark."""
+        return MARK in self.targets
+
+    @property
+    def fingerprint(self) -> str:
+        """Return what this header is known again by."""
+        return fingerprint_of(self.texts)
+
+    def is_items(self) -> bool:
+        """Tell whether the sheet lists existing items, one a row, and says nothing of openings and leaves.
+
+        Width and Height behind the item are the item's; Leaf says on which leaf it is, wherever it stands.
+        """
+        kind = next((i for i, m in enumerate(self.meanings) if m.target == _ITEM_KIND), None)
+        if kind is None:
+            return False
+        for index, meaning in enumerate(self.meanings):
+            target = meaning.target
+            if target is None or target.entity == "existing_item" or target.attribute in _OF_LISTS:
+                continue
+            if target.entity == "opening" or target.slot or target.attribute not in _OF_ITEM or index < kind:
+                return False
+        return True
+
+
+def find_header(grid: Grid, vocabulary: Vocabulary, columns: Mapping[str, str] | None = None) -> Header | None:
+    """Find the header of a sheet: the row, or pair of rows, that names most facts.
+
+    Parameters
+    ----------
+    grid : Grid
+        The sheet.
+    vocabulary : Vocabulary
+        Headings that are understood.
+    columns : mapping of str to str, optional
+        Targets by header that the user or an earlier import has given; they count as understood.
+
+    Returns
+    -------
+    Header or None
+        None where no row names at least two facts.
+    """
+    given = {plain_word(header) for header, target in (columns or {}).items() if target}
+    best: tuple[tuple[bool, int, bool, int], Header] | None = None
+    filled = [index for index, row in enumerate(grid.rows[: _ROWS_SEARCHED * 8]) if any(_text(cell) for cell in row)]
+    for index in filled[:_ROWS_SEARCHED]:
+        for header in _candidates(grid, index, vocabulary):
+            named = len(header.targets) + sum(plain_word(text) in given for text in header.texts)
+            # A row that adds nothing but leaves, kinds or units still belongs to the header.
+            grouped = header.first != header.last and any(m.target and m.target.slot for m in header.meanings)
+            grouped = grouped or (header.first != header.last and _adds_units(grid, header.last))
+            key = (header.has_mark, named, grouped, -index)
+            if named >= 2 and (best is None or key > best[0]):
+                best = key, header
+    return best[1] if best else None
+
+
+def _candidates(grid: Grid, index: int, vocabulary: Vocabulary) -> list[Header]:
+    texts = [_text(cell) for cell in grid.rows[index]]
+    below = [_text(cell) for cell in grid.rows[index + 1]] if index + 1 < len(grid.rows) else []
+    headers = [Header(index, index, tuple(texts), tuple(vocabulary.meaning(text) for text in texts))]
+    if any(below) and any(texts):
+        below += [""] * (len(texts) - len(below))
+        parents = _parents(grid, index, texts, below)
+        joined = tuple(map(_joined, parents, below))
+        meanings = tuple(vocabulary.meaning(c, p) for p, c in zip(parents, below, strict=True))
+        headers.append(Header(index, index + 1, joined, meanings))
+    return headers
+
+
+def _adds_units(grid: Grid, row: int) -> bool:
+    """Tell whether a row holds nothing but units of the names above it."""
+    return all(is_unit(text) for cell in grid.rows[row] if (text := _text(cell)))
+
+
+def _joined(parent: str, child: str) -> str:
+    """Name a column below a heading: Frame and Material are Frame Material, Leaf and Leaf width are Leaf width."""
+    return child if child and plain_word(parent) in plain_word(child) else f"{parent} {child}".strip()
+
+
+def _parents(grid: Grid, index: int, texts: Sequence[str], below: Sequence[str]) -> list[str]:
+    """Give each column the heading above it, spread over the columns that it is merged over or stands in front of."""
+    width = max(len(texts), len(below))
+    parents = [*texts, *[""] * (width - len(texts))]
+    merged = {c0: c1 for (r0, c0), (_, c1) in grid.merged if r0 <= index and c1 > c0 and r0 == index}
+    for first, last in merged.items():
+        for column in range(first + 1, min(last + 1, width)):
+            parents[column] = parents[first]
+    if not merged:
+        # Files that cannot say what is merged, and headings simply typed over the first of their columns.
+        heading = ""
+        for column in range(width):
+            heading = parents[column] or heading
+            if column < len(below) and below[column]:
+                parents[column] = heading
+    return parents
+
+
+def _text(cell: object) -> str:
+    return " ".join(cell.split()) if isinstance(cell, str) else "" if cell is None else str(cell)
+
+
+def map_columns(
+    grid: Grid,
+    header: Header,
+    vocabulary: Vocabulary,
+    columns: Mapping[str, str],
+    remembered: RememberedMapping | None,
+) -> tuple[SheetMapping, list[CellProblem]]:
+    """Decide which column carries which fact.
+
+    Parameters
+    ----------
+    grid : Grid
+        The sheet.
+    header : Header
+        Its header.
+    vocabulary : Vocabulary
+        Headings that are understood.
+    columns : mapping of str to str
+        Targets by header or by ``column F``, from the user; empty text leaves a column out.
+    remembered : RememberedMapping or None
+        Of an earlier import with the same header.
+
+    Returns
+    -------
+    tuple
+        The mapping, and what is wrong with it: two columns for one fact, a target that does not exist.
+    """
+    by_user = {plain_word(header_): target for header_, target in columns.items()}
+    by_memory = remembered.columns if remembered else {}
+    meanings = _of_items(header) if header.is_items() else list(header.meanings)
+    problems: list[CellProblem] = []
+    found: list[MappedColumn] = []
+    left_out: list[int] = []
+    for index, (key, text, meaning) in enumerate(zip(header_keys(header.texts), header.texts, meanings, strict=True)):
+        said = by_user.get(plain_word(f"column {column_letter(index)}"), by_user.get(key, by_memory.get(key)))
+        target = meaning.target
+        if said == "":
+            left_out.append(index)
+        if said is not None:
+            target = _checked_target(said, vocabulary) if said else None
+            if said and target is None:
+                message = f"is to be taken as '{said}', which is no fact of a survey"
+                problems.append(_header_problem(grid, header, index, message, "such as opening.mark or leaf.width_mm"))
+        if target is not None:
+            unit = meaning.unit or (split_unit(text)[1] if said else "")
+            found.append(MappedColumn(index, text, target, unit))
+    found = _items_beside_items(found)
+    problems += _claimed_twice(grid, header, found, vocabulary)
+    found, odd = _without_odd_units(grid, header, found, vocabulary)
+    problems += odd
+    mapping = SheetMapping(
+        grid.sheet, header.last + 1, tuple(found), header.fingerprint, header.texts, frozenset(left_out)
+    )
+    return mapping, problems
+
+
+def _checked_target(text: str, vocabulary: Vocabulary) -> Target | None:
+    try:
+        target = target_of(text)
+    except ValueError:
+        return None
+    return target if vocabulary.knows(target) else None
+
+
+def _as_item(target: Target) -> Target | None:
+    if target.entity == "existing_item" or target.attribute not in _OF_ITEM:
+        return None
+    return Target("existing_item", _OF_ITEM[target.attribute])
+
+
+def _of_items(header: Header) -> list[Meaning]:
+    """In a list of items read Leaf, Width, Height and Notes as the item's, unless the item has such a column too."""
+    taken = header.targets
+    meanings = []
+    for meaning in header.meanings:
+        item = _as_item(meaning.target) if meaning.target else None
+        meanings.append(replace(meaning, target=item) if item is not None and item not in taken else meaning)
+    return meanings
+
+
+def _items_beside_items(found: list[MappedColumn]) -> list[MappedColumn]:
+    """Where Width stands twice, once among the columns of an item, that one is the item's."""
+    by_target: dict[Target, list[int]] = {}
+    for place, column in enumerate(found):
+        by_target.setdefault(column.target, []).append(place)
+    settled = list(found)
+    for target, places in by_target.items():
+        item = _as_item(target)
+        if len(places) != 2 or item is None or item in by_target:
+            continue
+        beside = [place for place in places if _beside_item(found, place)]
+        if len(beside) == 1:
+            settled[beside[0]] = replace(found[beside[0]], target=item)
+    return settled
+
+
+def _beside_item(found: list[MappedColumn], place: int) -> bool:
+    """Tell whether a column belongs to a run that has an item's own columns in it, none of a leaf."""
+    run = place
+    while run > 0 and found[run - 1].target.attribute in _OF_ITEM:
+        run -= 1
+    before = found[run - 1].target if run else None
+    return before is not None and before.entity == "existing_item" and before.attribute in (
+        "kind", "face", "leaf", "x_mm", "y_mm", "projection_mm", "disposition",
+    )  # fmt: skip
+
+
+def _claimed_twice(grid: Grid, header: Header, found: list[MappedColumn], vocabulary: Vocabulary) -> list[CellProblem]:
+    problems = []
+    first: dict[Target, MappedColumn] = {}
+    for column in found:
+        earlier = first.setdefault(column.target, column)
+        if earlier is column:
+            continue
+        attribute = vocabulary.attribute(column.target)
+        fact = attribute.label if attribute else "Size"
+        message = (
+            f"two columns carry the same fact, {fact}: column {column_letter(earlier.index)} ({earlier.header}) too"
+        )
+        problems.append(
+            _header_problem(grid, header, column.index, message, "one column; rename or leave out the other")
+        )
+    return problems
+
+
+def _without_odd_units(
+    grid: Grid, header: Header, found: list[MappedColumn], vocabulary: Vocabulary
+) -> tuple[list[MappedColumn], list[CellProblem]]:
+    """Name the columns of lengths whose header carries the unit of something else; pass over what may be a remark."""
+    problems: list[CellProblem] = []
+    kept = list(found)
+    for place, column in enumerate(found):
+        attribute = vocabulary.attribute(column.target)
+        is_length = attribute is None or attribute.kind == "length"
+        if (
+            not column.unit
+            or column.unit in BARE_UNITS
+            or not (is_length or (attribute and attribute.kind == "choice"))
+        ):
+            continue
+        kept[place] = replace(column, unit="")
+        if is_length and column.unit in _NO_LENGTHS:
+            message = f"is a length, but the header gives it in {column.unit}"
+            problems.append(_header_problem(grid, header, column.index, message, ", ".join(BARE_UNITS)))
+    return kept, problems
+
+
+def _header_problem(grid: Grid, header: Header, index: int, message: str, accepted: str) -> CellProblem:
+    text = header.texts[index]
+    return CellProblem(grid.file, grid.sheet, header.last + 1, column_letter(index), text, text, message, accepted)

@@ -1,0 +1,158 @@
+"""A survey sheet while it is read: the rows that hold something, and what is said of its cells.
+
+Here belong titles and repeated headers among the rows, merged cells, and the wording of refusals and assumptions. How
+cells become facts stands in `survey_columns`.
+"""
+
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+from typing import Any, Final
+
+from hwsched.attributes import CellError, as_text
+from hwsched.exchange.problems import CellProblem, column_letter, problem_of
+from hwsched.exchange.survey.facts import Assumption
+from hwsched.exchange.survey.grid import Grid
+from hwsched.exchange.survey.mapping import MappedColumn, SheetMapping, Target, plain_word
+
+_MARK: Final = Target("opening", "mark")
+_TITLE_COLUMNS: Final = 3
+"""Over so many columns, and alone in its row, a merged cell is a title among the openings."""
+
+
+@dataclass
+class SheetFacts:
+    """The facts of a sheet: lists of equal length, one entry a row that holds something."""
+
+    grid: Grid
+    rows: list[int]
+    """Row in the sheet, from 0, of each entry."""
+    columns: dict[Target, list[Any]] = field(default_factory=dict)
+    """Value of each fact by entry; None where unknown."""
+    bad: set[int] = field(default_factory=set)
+    """Entries in which a cell is refused."""
+    no_mark: set[int] = field(default_factory=set)
+    """Entries whose mark is refused, so that nobody knows to which opening they belong."""
+    apart: set[int] = field(default_factory=set)
+    """Entries that stand below an empty row: they do not go on with what stands above it."""
+    problems: list[CellProblem] = field(default_factory=list)
+    assumptions: list[Assumption] = field(default_factory=list)
+    passed_over: list[str] = field(default_factory=list)
+
+
+def rows_with_content(grid: Grid, mapping: SheetMapping) -> SheetFacts:
+    """Find the rows that hold something; pass over titles among them and headers that are repeated."""
+    sheet = SheetFacts(grid, [])
+    titles = {r0 for (r0, c0), (r1, c1) in grid.merged if r0 == r1 and c1 - c0 + 1 >= _TITLE_COLUMNS}
+    doubtful = {row for row, _ in grid.doubtful}
+    mark = next((c for c in mapping.columns if c.target == _MARK), None)
+    heading = plain_word(mark.header) if mark else ""
+    header = [plain_word(as_text(cell)) for cell in grid.rows[mapping.header_row - 1]]
+    apart = False
+    for row in range(mapping.header_row, len(grid.rows)):
+        line = grid.rows[row]
+        if not _filled(line) and row not in doubtful:
+            apart = True
+        elif row in titles and sum(cell not in ("", None) for cell in line) == 1:
+            sheet.passed_over.append(f"sheet {grid.sheet}, row {row + 1}: a title ({_first(line)})")
+            apart = True
+        elif (
+            mark is not None
+            and mark.index < len(line)
+            and isinstance(line[mark.index], str)
+            and plain_word(str(line[mark.index])) == heading
+            and [plain_word(as_text(cell)) for cell in line] == header
+        ):
+            sheet.passed_over.append(f"sheet {grid.sheet}, row {row + 1}: the header again")
+            apart = True
+        else:
+            if apart:
+                sheet.apart.add(len(sheet.rows))
+            sheet.rows.append(row)
+            apart = False
+    return sheet
+
+
+def _filled(line: Sequence[object]) -> bool:
+    # Nearly every row answers at its first cell, which is the mark.
+    return any(cell.strip() if isinstance(cell, str) else cell is not None for cell in line)
+
+
+def _first(line: Sequence[object]) -> str:
+    return next((as_text(cell) for cell in line if cell not in ("", None)), "")
+
+
+def fill_merged(sheet: SheetFacts, mapping: SheetMapping, cells: list[tuple[object, ...]]) -> None:
+    """Give the value of a cell merged over rows to each of them; ask about one merged over several facts."""
+    mapped = {column.index: column for column in mapping.columns}
+    entry_of = {row: entry for entry, row in enumerate(sheet.rows)}
+    filled: dict[int, list[object]] = {}
+    counts: Counter[int] = Counter()
+    for (r0, c0), (r1, c1) in sorted(sheet.grid.merged):
+        first = entry_of.get(r0)
+        over = [index for index in range(c0, c1 + 1) if index in mapped]
+        if first is None or not over or c0 >= len(cells):
+            continue
+        if len(over) > 1:
+            if cells[c0][first] not in ("", None):
+                letters = f"{column_letter(c0)} to {column_letter(c1)}"
+                message = f"is merged over columns {letters}, so that nobody knows which fact it is"
+                refuse(sheet, first, mapped[over[0]], cells[c0][first], message, "each fact in a cell of its own")
+        elif over[0] == c0 and mapped[c0].target != _MARK:
+            values = filled.setdefault(c0, list(cells[c0]))
+            for row in range(r0 + 1, r1 + 1):
+                if (entry := entry_of.get(row)) is not None:
+                    values[entry] = cells[c0][first]
+                    counts[c0] += 1
+    for index, values in filled.items():
+        cells[index] = tuple(values)
+        if counts[index]:
+            assume(sheet, mapped[index], "a cell merged over rows taken for each of them", counts[index])
+
+
+def refuse_doubtful(sheet: SheetFacts, mapping: SheetMapping) -> None:
+    """Refuse the cells that come back empty and are not: formulas without a stored value, errors."""
+    if not sheet.grid.doubtful:
+        return
+    mapped = {column.index: column for column in mapping.columns}
+    entry_of = {row: entry for entry, row in enumerate(sheet.rows)}
+    for (row, index), message in sorted(sheet.grid.doubtful.items()):
+        if index in mapped and (entry := entry_of.get(row)) is not None:
+            refuse(sheet, entry, mapped[index], "", message, "")
+
+
+def unread(sheet: SheetFacts, indices: Iterable[int]) -> dict[int, int]:
+    """Count the filled cells of columns that carry no fact."""
+    lines = [sheet.grid.rows[row] for row in sheet.rows]
+    return {index: sum(1 for line in lines if index < len(line) and line[index] not in ("", None)) for index in indices}
+
+
+def refuse_cell(sheet: SheetFacts, entry: int, column: MappedColumn, error: CellError) -> None:
+    """Refuse a cell for the reason that its reader gives."""
+    place = sheet.grid.file, sheet.grid.sheet
+    problem = problem_of(
+        error, file=place[0], sheet=place[1], row=sheet.rows[entry] + 1, column=column.index, header=column.header
+    )
+    _note(sheet, entry, column, problem)
+
+
+def refuse(sheet: SheetFacts, entry: int, column: MappedColumn, cell: object, message: str, accepted: str) -> None:
+    """Refuse a cell for a reason that lies outside it, such as the rest of its column."""
+    letter = column_letter(column.index)
+    row = sheet.rows[entry] + 1
+    problem = CellProblem(
+        sheet.grid.file, sheet.grid.sheet, row, letter, column.header, as_text(cell), message, accepted
+    )
+    _note(sheet, entry, column, problem)
+
+
+def _note(sheet: SheetFacts, entry: int, column: MappedColumn, problem: CellProblem) -> None:
+    sheet.problems.append(problem)
+    sheet.bad.add(entry)
+    if column.target == _MARK:
+        sheet.no_mark.add(entry)
+
+
+def assume(sheet: SheetFacts, column: MappedColumn, text: str, count: int) -> None:
+    """Note down what was assumed for cells of a column."""
+    sheet.assumptions.append(Assumption(sheet.grid.sheet, column_letter(column.index), column.header, text, count))

@@ -1,0 +1,67 @@
+"""Columns of sizes: width by height in one cell, of one leaf or of each leaf of a pair."""
+
+from collections import Counter
+from typing import Final
+
+from hwsched.attributes import CellError, accepted_by, as_text, within_limits
+from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
+from hwsched.exchange.survey.mapping import Target
+from hwsched.exchange.survey.sheet import refuse_cell
+from hwsched.quantities import BareUnit, LengthError, Pair, PairSize, ReadingError, Size, read_length
+from hwsched.survey import LEAF
+
+_WIDTH: Final = LEAF.attribute("width_mm")
+_HEIGHT: Final = LEAF.attribute("height_mm")
+_SIZES: Final = 'width by height, such as 3-0 x 7-0, 36" x 84", 910 x 2110 mm, 2(3\'-0" x 7\'-0")'
+_NO_SIZE: Final = frozenset({"", "?", "-", "--", "–", "—", "n/a", "na", "unknown", "unk", "tbd", "tbc"})
+
+
+def read_sizes(reading: Column, unit: str | None) -> None:
+    """Read width by height, of one leaf or of each leaf of a pair."""
+    sheet, column = reading.sheet, reading.column
+    cells = hashable(reading.cells)
+    counts = Counter(cells)
+    found: dict[object, tuple[float | None, float | None, int | None]] = {}
+    assumed: dict[object, str] = {}
+    errors: dict[object, CellError] = {}
+    for cell in counts:
+        found[cell] = None, None, None
+        if cell is None or (isinstance(cell, str) and cell.strip().casefold() in _NO_SIZE):
+            continue
+        try:
+            width_mm, height_mm, leaves, unit_of_cell = _size(cell, bare_unit_of(unit))
+            found[cell] = width_mm, height_mm, leaves
+            if unit_of_cell:
+                assumed[cell] = unit_of_cell
+        except ReadingError as error:
+            errors[cell] = CellError(as_text(cell), error.problem, error.suggestion.removeprefix("write ") or _SIZES)
+        except CellError as error:
+            errors[cell] = error
+    slot = column.target.slot
+    for place, target in enumerate((Target("leaf", "width_mm", slot), Target("leaf", "height_mm", slot), LEAVES)):
+        values = [found[cell][place] for cell in cells]
+        if place < 2 or any(values):
+            keep(reading, target, values)
+    if errors:
+        for entry, cell in enumerate(cells):
+            if cell in errors:
+                refuse_cell(sheet, entry, column, errors[cell])
+    say_assumed(reading, assumed, counts)
+
+
+def _size(cell: object, bare: BareUnit | None) -> tuple[float, float | None, int | None, str | None]:
+    read = read_length(cell, bare)
+    if isinstance(read, Size):
+        width_mm, height_mm, leaves = read.width_mm, read.height_mm, None
+    elif isinstance(read, PairSize):
+        width_mm, height_mm, leaves = read.width_mm, read.height_mm, 2
+    elif isinstance(read, Pair):
+        width_mm, height_mm, leaves = read.leaf_mm, None, 2
+    else:
+        raise LengthError(as_text(cell), "is no width by height", "")
+    for attribute, mm in ((_WIDTH, width_mm), (_HEIGHT, height_mm)):
+        if mm is not None and not within_limits(attribute, mm):
+            raise CellError(
+                as_text(cell), f"gives a {attribute.label.lower()} that cannot be true", accepted_by(attribute)
+            )
+    return width_mm, height_mm, leaves, read.assumed_unit

@@ -1,0 +1,265 @@
+"""What a header of a survey sheet means: the fact it names and the unit it carries.
+
+Labels and synonyms come from the declarations in `hwsched.survey`; here belong only what headings add to them: groups
+over several columns, leaves and items named in front, units in brackets.
+"""
+
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Final
+
+from hwsched.attributes import Attribute
+from hwsched.attributes import split_unit as split_bracketed_unit
+from hwsched.exchange.survey.mapping import Target, plain_word
+from hwsched.quantities import BARE_UNITS
+from hwsched.survey import ENTITIES, ITEM, LEAF, OPENING
+from hwsched.survey.item import KINDS
+
+SIZE: Final = "size"
+"""Of a leaf: width and height in one cell, for one leaf or for both of a pair."""
+LOCK_FACTS: Final = frozenset(
+    {
+        "lock_form",
+        "function",
+        "backset_mm",
+        "cylinder_height_mm",
+        "case_height_mm",
+        "case_depth_mm",
+        "case_width_mm",
+        "case_above_mm",
+        "case_offset_mm",
+        "trim_key_mm",
+        "trim_secured_mm",
+        "thumb_turn",
+        "cross_bore_mm",
+        "edge_bore_mm",
+        "cam_form",
+    }
+)
+"""Facts of an existing item that on an opening's own row describe its lock."""
+
+_SIZE_WORDS = ("size", "door size", "leaf size", "nominal size", "w x h", "width x height", "leaf w x h", "dimensions")
+_BRACKETED = re.compile(r"^(.*?)\s*[(\[{]\s*([^()\[\]{}]*?)\s*[)\]}]\s*$")
+# After a comma or "in" any unit; as a last word only what can be nothing else ("Trim in" is the inner trim).
+_TRAILING = re.compile(
+    r"^(.*?)(?:\s*[,;/]\s*|\s+in\s+)(in\.?|ins|inch|inches|ft\.?|foot|feet|mm|cm|m|met(?:er|re)s?|millimet(?:er|re)s?)$"
+    r"|^(.*?)[\s-]+(inch|inches|feet|mm|cm|met(?:er|re)s|millimet(?:er|re)s)$",
+    re.IGNORECASE,
+)
+_NEUTRAL = frozenset(
+    map(
+        plain_word,
+        (
+            "", "dimensions", "dimension", "measurements", "measures", "size", "sizes", "general", "details", "survey",
+            "data", "identification", "id", "location", "existing", "existing conditions", "as found", "door data",
+            "information", "info", "description", "notes", "use", "duty", "site", "field survey", "key data",
+        ),
+    )
+)  # fmt: skip
+_GROUPS: Final[Mapping[str, str]] = {
+    **{plain_word(w): "opening" for w in ("opening", "openings", "doorway", "frame and opening", "opening and frame")},
+    **{
+        plain_word(w): "leaf"
+        for w in ("leaf", "leaves", "door", "door leaf", "door leaves", "each leaf", "both leaves")
+    },
+    **{
+        plain_word(w): "existing_item"
+        for w in ("existing item", "existing items", "item", "items", "hardware", "existing hardware", "found hardware")
+    },
+}
+_LEAF_SLOTS: Final[Mapping[str, str]] = {
+    **{plain_word(w): "active" for w in ("active", "active leaf", "active door", "leaf active")},
+    **{
+        plain_word(w): "inactive"
+        for w in ("inactive", "inactive leaf", "inactive door", "leaf inactive", "standing leaf", "passive leaf")
+    },
+}
+# What a kind in front makes plain. The height of a closer can be its footprint's or its place: asked, not guessed.
+_PLACES = frozenset({"face", "leaf", "x_mm", "y_mm", "projection_mm", "disposition", "item_notes"})
+_SIZED_KINDS = frozenset({"lite", "louvre", "kick-plate", "push-plate", "label"})
+
+
+@dataclass(frozen=True, slots=True)
+class Meaning:
+    """What a header says."""
+
+    target: Target | None
+    unit: str = ""
+
+
+class Vocabulary:
+    """All headers that can be understood: the declared facts and a project's own fields.
+
+    Parameters
+    ----------
+    own_fields : mapping of str to Attribute
+        Fields of the project's own by entity.
+    """
+
+    def __init__(self, own_fields: Mapping[str, tuple[Attribute, ...]] | None = None) -> None:
+        own_fields = own_fields or {}
+        self._known: dict[tuple[str, str], Meaning] = {}
+        self._attributes: dict[tuple[str, str], Attribute] = {}
+        self._within: dict[str, dict[str, Target]] = {}
+        for entity in ENTITIES:
+            own = own_fields.get(entity.name, ())
+            self._attributes |= {(entity.name, a.name): a for a in (*own, *entity.attributes)}
+            # Earlier lists win: labels, then the project's own fields, then synonyms, then bare names.
+            words: dict[str, Target] = {}
+            _add(words, entity.name, ((a, (a.label,)) for a in entity.attributes))
+            _add(words, entity.name, ((a, (a.label, a.name, *a.synonyms)) for a in own))
+            _add(words, entity.name, ((a, a.synonyms) for a in entity.attributes))
+            if entity is LEAF:
+                words |= {plain_word(w): Target("leaf", SIZE) for w in _SIZE_WORDS if plain_word(w) not in words}
+            self._within[entity.name] = words
+        self._anywhere: dict[str, Target] = {}
+        for entity in (OPENING, LEAF, ITEM):
+            for word, target in self._within[entity.name].items():
+                self._anywhere.setdefault(word, target)
+        for entity in ENTITIES:
+            # Inside a named group the stem is enough: width below Existing item is the item's.
+            _add(
+                self._within[entity.name],
+                entity.name,
+                ((a, (a.name, _stem(a.name), a.name.replace("item_", ""))) for a in entity.attributes),
+            )
+        self._kinds = {plain_word(w): k.value for k in KINDS for w in (k.label, *k.synonyms)}
+
+    def attribute(self, target: Target) -> Attribute | None:
+        """Return the declaration behind a target, None where there is none (as for a size)."""
+        return self._attributes.get((target.entity, target.attribute))
+
+    def knows(self, target: Target) -> bool:
+        """Tell whether a target exists."""
+        return (target.entity, target.attribute) in self._attributes or target == Target("leaf", SIZE, target.slot)
+
+    def meaning(self, child: str, parent: str = "") -> Meaning:
+        """Understand a header, with the heading above it where one stands over several columns.
+
+        Parameters
+        ----------
+        child : str
+            The header as it stands.
+        parent : str
+            The heading above; empty where there is none.
+
+        Examples
+        --------
+        >>> Vocabulary().meaning("Thickness (in)")
+        Meaning(target=Target(entity='leaf', attribute='thickness_mm', slot=''), unit='in')
+        >>> Vocabulary().meaning("Material", "Frame").target.attribute
+        'frame_material'
+        """
+        known = self._known.get((child, parent))
+        if known is None:
+            known = self._known[child, parent] = self._meaning(child, parent)
+        return known
+
+    def _meaning(self, child: str, parent: str) -> Meaning:
+        parent_name, parent_unit = split_unit(parent)
+        if parent and is_unit(child):
+            child = f"({child.strip('()[] ')})"
+        for name, unit in _readings(child):
+            target = self._target(plain_word(name), plain_word(parent_name))
+            if target is not None:
+                return Meaning(target, unit or parent_unit)
+        return Meaning(None)
+
+    def _target(self, word: str, parent: str) -> Target | None:
+        if not word:
+            return self._anywhere.get(parent) or self._target_with_prefix(parent) if parent else None
+        if parent:
+            return self._target_below(word, parent)
+        return self._anywhere.get(word) or self._target_with_prefix(word)
+
+    def _target_below(self, word: str, parent: str) -> Target | None:
+        if parent in _LEAF_SLOTS:
+            found = self._within["leaf"].get(word)
+            return Target("leaf", found.attribute, _LEAF_SLOTS[parent]) if found else None
+        if parent in _GROUPS:
+            return self._within[_GROUPS[parent]].get(word) or self._anywhere.get(parent + word)
+        if (combined := self._anywhere.get(parent + word)) is not None:
+            return combined
+        if parent in self._kinds:
+            return self._of_kind(self._kinds[parent], word)
+        if parent in _NEUTRAL or parent == word:
+            return self._anywhere.get(word) or self._target_with_prefix(word)
+        # A heading of its own (Rough opening, Glass) speaks of another thing than the leaf or the opening.
+        return None
+
+    def _of_kind(self, kind: str, word: str) -> Target | None:
+        found = self._within["existing_item"].get(word)
+        if found is None or found.attribute == "kind":
+            return None
+        if kind == "lock" and found.attribute in LOCK_FACTS:
+            return found
+        if found.attribute in _PLACES or (found.attribute in ("width_mm", "height_mm") and kind in _SIZED_KINDS):
+            return Target("existing_item", found.attribute, kind)
+        return None
+
+    def _target_with_prefix(self, word: str) -> Target | None:
+        for prefix, slot in _LEAF_SLOTS.items():
+            found = self._within["leaf"].get(word.removeprefix(prefix)) if word.startswith(prefix) else None
+            if found is not None and found.attribute != "position":
+                return Target("leaf", found.attribute, slot)
+        for prefix, kind in self._kinds.items():
+            if word.startswith(prefix) and len(word) > len(prefix):
+                target = self._of_kind(kind, word.removeprefix(prefix))
+                if target is not None and target.slot:
+                    return target
+        return None
+
+
+def split_unit(header: str) -> tuple[str, str]:
+    """Split the unit off a header.
+
+    Examples
+    --------
+    >>> split_unit("Thickness (in)"), split_unit("Width, mm"), split_unit("Trim in")
+    (('Thickness', 'in'), ('Width', 'mm'), ('Trim in', ''))
+    """
+    name, unit = split_bracketed_unit(header)
+    if unit:
+        return name, unit
+    trailing = _TRAILING.match(header.strip())
+    if trailing:
+        name, unit = (trailing[1], trailing[2]) if trailing[2] else (trailing[3], trailing[4])
+        return name, split_bracketed_unit(f"({unit})")[1]
+    return header, ""
+
+
+def is_unit(text: str) -> bool:
+    """Tell whether a text is a unit of lengths and nothing else, in brackets or not.
+
+    Examples
+    --------
+    >>> is_unit("(mm)"), is_unit("in."), is_unit("W")
+    (True, True, False)
+    """
+    name, unit = split_bracketed_unit(f"({text.strip('()[] ')})")
+    return not name and unit in BARE_UNITS
+
+
+def _readings(header: str) -> Iterable[tuple[str, str]]:
+    """Yield the ways to take a header apart: as it stands, without its unit, without what its bracket explains."""
+    header = " ".join(header.split())
+    name, unit = split_unit(header)
+    bracketed = _BRACKETED.match(header)
+    if name == header or not bracketed:
+        yield header, ""
+    if name != header:
+        yield name, unit
+    elif bracketed:
+        inner, unit = split_unit(bracketed[1])
+        yield inner, unit
+
+
+def _stem(name: str) -> str:
+    return name.removesuffix("_mm").removesuffix("_c").removesuffix("_m")
+
+
+def _add(words: dict[str, Target], entity: str, attributes: Iterable[tuple[Attribute, Iterable[str]]]) -> None:
+    for attribute, spellings in attributes:
+        for spelling in spellings:
+            words.setdefault(plain_word(spelling), Target(entity, attribute.name))

@@ -1,0 +1,321 @@
+"""Checking: the stored fits of openings judged by every rule, openings alike judged once."""
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date
+
+from sqlalchemy import Connection
+
+from hwsched.attributes import Attribute, Value
+from hwsched.fitting import fit
+from hwsched.model.history import newest
+from hwsched.model.power_queries import read_power
+from hwsched.model.project import Project
+from hwsched.model.queries import by_opening, read_cases, read_extra, read_fits, read_own_fields
+from hwsched.model.record_queries import read_packets, read_waivers
+from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
+from hwsched.operations.findings.waiver_book import WaiverBook
+from hwsched.operations.opening.lock_points import Worked, standing_of, worked
+from hwsched.operations.opening.standings import Standings
+from hwsched.operations.power.power_results import read_work
+from hwsched.operations.release.packet_key import packet_key
+from hwsched.operations.release.released import as_stored
+from hwsched.operations.snapshot import of_one_state
+from hwsched.operations.survey.own_fields import own_attributes
+from hwsched.rules import in_rulebook
+from hwsched.rules.judging import check, of_opening
+from hwsched.rules.record_judging import judge_record
+from hwsched.rules.records import OF_WAIVERS, RECORD_RULES
+from hwsched.survey import ITEM, OPENING
+from hwsched.values import SEVERITIES, Case, Finding, Fit, PointFit, Severity
+from hwsched.values.fit import together
+from hwsched.values.record import Record
+from hwsched.values.standing import Standing
+from hwsched.wiring import Fed
+
+Progress = Callable[[int, int], None]
+Cancelled = Callable[[], bool]
+
+
+@dataclass(frozen=True, slots=True)
+class OwnValue:
+    """What a field of the project's own holds on an opening or an existing item; None where it is empty."""
+
+    entity: str
+    row_id: str
+    attribute: Attribute
+    value: Value
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """One opening with its fit and what the rules say."""
+
+    case: Case
+    """Of its first lock point."""
+    fit: Fit | None
+    """Of all its lock points together; None when of one nothing is stored that counts: it belongs to other facts, or is
+    an earlier version's."""
+    findings: tuple[Finding, ...]
+    stored: bool = True
+    """False for a fit that was worked out on the spot and is not stored."""
+    own: tuple[OwnValue, ...] = ()
+    """Fields of the project's own, those of the opening first."""
+    points: tuple[PointFit, ...] = ()
+    """Its lock points in their order; an opening with one need not name it."""
+    base: int | None = None
+    """The newest change set when it was read: what an edit of what is shown here has seen."""
+    standing: Standing = "current"
+    """How what is stored stands."""
+    held: tuple[PointFit, ...] = ()
+    """Its lock points with what is stored for them, whether it counts or not."""
+
+    def __post_init__(self) -> None:
+        if not self.points:
+            object.__setattr__(self, "points", (PointFit(self.case, self.fit),))
+
+    @classmethod
+    def of(cls, points: Sequence[PointFit], findings: tuple[Finding, ...], *, stored: bool = True) -> "Checked":
+        """Return an opening by its lock points."""
+        return cls(
+            points[0].case, together([each.fit for each in points]), findings, stored, points=tuple(points)
+        )  # fmt: skip
+
+    def point(self, number: int) -> PointFit:
+        """Return the lock point of that number; the first where there is none of it."""
+        return next((each for each in self.points if each.case.point.number == number), self.points[0])
+
+    def shown(self, number: int) -> PointFit:
+        """Return the lock point of that number as it is shown: while no fit counts, as an earlier version left it."""
+        at = self.point(number)
+        if at.fit is None and self.standing == "earlier-version":
+            return next((each for each in self.held if each.case.point == at.case.point), at)
+        return at
+
+    @property
+    def cases(self) -> tuple[Case, ...]:
+        """Cases of its lock points."""
+        return tuple(each.case for each in self.points)
+
+
+@dataclass
+class Checker:
+    """Judges openings and remembers what was said of a case, so that openings alike cost once.
+
+    One checker belongs to one thread.
+    """
+
+    _known: dict[tuple[str, str], tuple[Finding, ...]] = field(default_factory=dict)
+    standings: Standings = field(default_factory=Standings)
+
+    def judge(self, points: Sequence[Worked]) -> Checked:
+        """Judge an opening by the fits of its lock points; a point without a fit is judged by the survey only."""
+        said = [(each.at.case.point, self.findings(each.key, each.at.case, each.at.fit)) for each in points]
+        fresh = any(each.at.fit is not None and not each.stored for each in points)
+        made = Checked.of([each.at for each in points], of_opening(said), stored=not fresh)
+        standing = standing_of(points)
+        return made if standing == "current" else replace(made, standing=standing, held=as_stored(points))
+
+    def findings(self, key: str, case: Case, fit: Fit | None) -> tuple[Finding, ...]:
+        """Return what the rules say of a case with that key."""
+        memory = (key, "" if fit is None else fit.status)
+        found = self._known.get(memory)
+        if found is None:
+            if fit is None:
+                surveyed = check(case, Fit("unknown"))
+                found = tuple(f for f in surveyed if f.discipline == "survey")
+            else:
+                found = check(case, fit)
+            self._known[memory] = found
+        return found
+
+
+@of_one_state
+def check_openings(
+    project: Project,
+    ids: Iterable[str] | None = None,
+    *,
+    checker: Checker | None = None,
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
+    today: date | None = None,
+) -> list[Checked]:
+    """Check openings of a project by their stored fits.
+
+    Parameters
+    ----------
+    project : Project
+        Open project; it is only read.
+    ids : iterable of str, optional
+        Openings to check; all when left out.
+    checker : Checker, optional
+        Remembers earlier judgements.
+    progress, cancelled : callable, optional
+        Told how far it is; asked whether to stop.
+    today : date, optional
+        Against which waivers end; the day it is when left out.
+
+    Returns
+    -------
+    list of Checked
+        In the order of the project's openings.
+    """
+    made = _judged(project, ids, checker or Checker(), progress, cancelled)
+    return _with_records(project, _with_power(project, made), today or date.today())
+
+
+def _judged(
+    project: Project,
+    ids: Iterable[str] | None,
+    checker: Checker,
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
+    make: Callable[[Case], Fit] | None = None,
+    *,
+    earlier: bool = True,
+) -> list[Checked]:
+    """Judge openings one by one, without what their circuits say of them; make: works out what is not stored."""
+    wanted = None if ids is None else list(ids)
+    with project.reading() as connection:
+        fits = read_fits(connection, wanted)
+        openings = list(by_opening(read_cases(connection, wanted, project.catalogue.read(connection))))
+        own = _own_values(connection, [cases[0] for cases in openings], wanted)
+        base = newest(connection)
+    checked = []
+    for done, cases in enumerate(openings, start=1):
+        if cancelled is not None and cancelled():
+            break
+        judged = checker.judge(worked(cases, fits, make, checker.standings, earlier=earlier))
+        checked.append(replace(judged, own=own.get(judged.case.opening.id, ()), base=base))
+        if progress is not None and (done % 64 == 0 or done == len(openings)):
+            progress(done, len(openings))
+    return checked
+
+
+def _with_power(project: Project, checked: list[Checked], *, fresh: bool = False) -> list[Checked]:
+    """Add what the rules of circuits say of the openings that hang on one; fresh: neighbours are fitted anew too."""
+    if not any(each.case.feed is not None for each in checked):
+        return checked
+    known = {each.case.opening.id: Fed.of(each.points) for each in checked}
+    with project.reading() as connection:
+        catalogue, facts = project.catalogue.read(connection), read_power(connection)
+        work = read_work(connection, catalogue, facts, known, list(known), fresh=fresh)
+    said = work.by_opening()
+    return [
+        replace(each, findings=_worst_first((*each.findings, *said[each.case.opening.id])))
+        if each.case.opening.id in said
+        else each
+        for each in checked
+    ]
+
+
+def _with_records(project: Project, checked: list[Checked], today: date) -> list[Checked]:
+    """Lay waivers over the findings, and add what the rules of records say."""
+    if not checked:
+        return checked
+    with project.reading() as connection:
+        waivers = read_waivers(connection)
+        packets = read_packets(connection, [each.case.opening.id for each in checked])
+    settings = checked[0].case.settings
+    book = WaiverBook.of(waivers, settings, today) if waivers else None
+    made = []
+    for each in checked:
+        packet = packets.get(each.case.opening.id)
+        if each.fit is not None and packet is None and book is None:
+            made.append(each)
+            continue
+        # What an earlier version worked out is what it was released with, until somebody takes what this one says.
+        out = each.held if each.fit is None and each.standing == "earlier-version" else each.points
+        shown = packet_key(out) if packet is not None else ""
+        record = Record(each.case, shown, each.fit, each.findings, today, packet, standing=each.standing)
+        findings = (*judge_record(record, settings), *each.findings)
+        if book is not None:
+            # What is said of fit and packet can be waived too; what is said of waivers cannot.
+            laid = book.lay(each.cases, findings)
+            unneeded = [waiver for waiver in laid.unneeded if each.fit is not None or _judged_without_fit(waiver.rule)]
+            of_waivers = replace(
+                record,
+                findings=laid.findings,
+                past=tuple(laid.past),
+                lapsed=tuple(laid.lapsed),
+                unneeded=tuple(unneeded),
+            )
+            said = (finding for finding in judge_record(of_waivers, settings) if finding.rule in OF_WAIVERS)
+            findings = (*said, *laid.findings)
+        made.append(replace(each, findings=_worst_first(findings)))
+    return made
+
+
+def _judged_without_fit(rule_id: str) -> bool:
+    """Tell whether a rule speaks of an opening without a fit; of others nobody knows what they would say."""
+    rule = in_rulebook(rule_id)
+    return rule is None or rule.discipline == "survey" or rule in RECORD_RULES
+
+
+def _worst_first(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+    return tuple(sorted(findings, key=lambda finding: SEVERITIES.index(finding.severity)))
+
+
+def _own_values(connection: Connection, cases: list[Case], ids: list[str] | None) -> dict[str, tuple[OwnValue, ...]]:
+    """Return the project's own fields by opening; empty when the project has none."""
+    fields = read_own_fields(connection)
+    of_openings, of_items = own_attributes(fields, OPENING.name), own_attributes(fields, ITEM.name)
+    if not of_openings and not of_items:
+        return {}
+    openings = read_extra(connection, OPENING_TABLE, ids)
+    items = read_extra(connection, ITEM_TABLE)
+    found = {}
+    for case in cases:
+        rows = [(OPENING.name, case.opening.id, of_openings, openings)]
+        rows += [(ITEM.name, item.id, of_items, items) for item in case.items]
+        found[case.opening.id] = tuple(
+            OwnValue(entity, row_id, attribute, held.get(row_id, {}).get(attribute.name))
+            for entity, row_id, attributes, held in rows
+            for attribute in attributes
+        )
+    return found
+
+
+def not_passed(checked: Iterable[Checked], limit: Severity) -> list[Checked]:
+    """Return the openings that do not pass: those with an unwaived finding as bad as a limit, or worse.
+
+    An opening that is not judged by a fit that counts never passes, nor does one whose fit is unknown; no waiver and no
+    rule that is off changes that.
+    """
+    bad = frozenset(SEVERITIES[: SEVERITIES.index(limit) + 1])
+    return [
+        each
+        for each in checked
+        if each.fit is None
+        or each.fit.status == "unknown"
+        or any(f.severity in bad and not f.waived for f in each.findings)
+    ]
+
+
+@of_one_state
+def look_again(
+    project: Project, ids: Iterable[str], *, checker: Checker, today: date | None = None, earlier: bool = True
+) -> list[Checked]:
+    """Check openings after an edit, working out anew what no longer belongs to the facts; nothing is stored.
+
+    Parameters
+    ----------
+    project : Project
+        Open project; it is only read.
+    ids : iterable of str
+        Openings to look at; those that are gone are left out.
+    checker : Checker
+        Remembers earlier judgements.
+    today : date, optional
+        Against which waivers end.
+    earlier : bool
+        Whether what an earlier version of the program has worked out is worked out anew too; else it waits until a
+        person has seen what differs.
+
+    Returns
+    -------
+    list of Checked
+        With ``stored`` false where the fit was worked out here.
+    """
+    looked = _judged(project, ids, checker, make=fit, earlier=earlier)
+    return _with_records(project, _with_power(project, looked, fresh=True), today or date.today())

@@ -1,0 +1,134 @@
+"""Laying waivers over findings: which hold, which have lapsed, which are past, which nothing needs any more."""
+
+import hashlib
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date
+
+from hwsched.model.columns import json_text
+from hwsched.rules import in_rulebook
+from hwsched.rules.judging import limits_of
+from hwsched.rules.records import OF_WAIVERS
+from hwsched.values import Case, Finding, Settings
+from hwsched.values.input_key import survey_key
+from hwsched.values.record import Waiver
+
+
+def facts_of(case: Case, finding: Finding) -> str:
+    """Hash what a waiver at an opening is given for: its surveyed facts and choices, and what the finding says.
+
+    Equal for openings alike; a catalogue or a setting changes it only through what the finding says. The case is that
+    of the lock point that the finding speaks of.
+    """
+    # Its numbers, not its words, where it has some: how lengths are shown must not wake a waiver.
+    numbers = sorted(finding.values.items())
+    facts = survey_key(replace(case, beside=()))
+    said = [facts, finding.rule, finding.about, numbers or finding.message, list(finding.needs)]
+    if finding.point:
+        said.append(finding.point)
+    return hashlib.sha256(json_text(said).encode()).hexdigest()
+
+
+def case_of(cases: Sequence[Case], finding: Finding) -> Case:
+    """Return the case of the lock point that a finding speaks of; the first where it speaks of the opening."""
+    return next((case for case in cases if finding.point and case.point.name == finding.point), cases[0])
+
+
+def facts_of_rule(rule_id: str, settings: Settings) -> str:
+    """Hash what a waiver for the whole project is given for: the rule with its limits in force."""
+    rule = in_rulebook(rule_id)
+    limits = {} if rule is None else dict(limits_of(rule, settings))
+    return hashlib.sha256(json_text([rule_id, sorted(limits.items())]).encode()).hexdigest()
+
+
+@dataclass
+class Laid:
+    """Findings of one opening with waivers laid over, and what is to be said of the waivers."""
+
+    findings: tuple[Finding, ...]
+    past: list[Waiver] = field(default_factory=list)
+    lapsed: list[Waiver] = field(default_factory=list)
+    unneeded: list[Waiver] = field(default_factory=list)
+
+
+@dataclass(frozen=True)
+class WaiverBook:
+    """All waivers of a project, ready to be laid over many openings."""
+
+    by_facts: dict[str, list[Waiver]]
+    by_rule: dict[str, list[Waiver]]
+    """Those for the whole project that hold."""
+    ended: dict[str, list[Waiver]]
+    """Those for the whole project whose last day is over."""
+    outdated: dict[str, list[Waiver]]
+    """Those for the whole project that were given for other limits."""
+    at_opening: dict[str, list[Waiver]]
+    rules: frozenset[str]
+    """Rules of which something is waived."""
+    today: date
+
+    @classmethod
+    def of(cls, waivers: Iterable[Waiver], settings: Settings, today: date) -> "WaiverBook":
+        """Sort waivers by what they are found by; those of rules that are off wait until they are on again."""
+        by_facts: dict[str, list[Waiver]] = {}
+        by_rule: dict[str, list[Waiver]] = {}
+        ended: dict[str, list[Waiver]] = {}
+        outdated: dict[str, list[Waiver]] = {}
+        at_opening: dict[str, list[Waiver]] = {}
+        for waiver in waivers:
+            if waiver.rule in settings.rules_off:
+                continue
+            if waiver.scope == "project":
+                same = waiver.facts == facts_of_rule(waiver.rule, settings)
+                held = outdated if not same else ended if waiver.past(today) else by_rule
+                held.setdefault(waiver.rule, []).append(waiver)
+                continue
+            by_facts.setdefault(waiver.facts, []).append(waiver)
+            if waiver.opening_id is not None:
+                at_opening.setdefault(waiver.opening_id, []).append(waiver)
+        rules = {waiver.rule for found in by_facts.values() for waiver in found}
+        rules |= by_rule.keys() | ended.keys() | outdated.keys()
+        return cls(by_facts, by_rule, ended, outdated, at_opening, frozenset(rules), today)
+
+    def lay(self, cases: Sequence[Case], findings: Sequence[Finding]) -> Laid:
+        """Lay the waivers over the findings of one opening, given by its lock points; none is hidden.
+
+        A waiver that has ended or lapsed asks again only while its finding stands open: once it is given anew, nothing
+        needs the old one. Those of the whole project are never told to be unneeded, since one opening cannot know.
+        """
+        opening_id = cases[0].opening.id
+        laid = Laid(())
+        used: set[str] = set()
+        open_: set[tuple[str, str]] = set()
+        out = []
+        for finding in findings:
+            if finding.rule not in self.rules:
+                out.append(finding)
+                continue
+            holds = _of(self.by_rule, finding)
+            past = _of(self.ended, finding)
+            for waiver in self.by_facts.get(facts_of(case_of(cases, finding), finding), ()):
+                if waiver.scope == "opening" and waiver.opening_id != opening_id:
+                    continue
+                if waiver.past(self.today):
+                    past.append(waiver)
+                else:
+                    used.add(waiver.id)
+                    holds.append(waiver)
+            if holds:
+                out.append(replace(finding, waived=True, waived_by=holds[-1].words))
+                continue
+            out.append(finding)
+            open_.add((finding.rule, finding.about))
+            used |= {waiver.id for waiver in past}
+            laid.past += [waiver for waiver in past if waiver not in laid.past]
+            laid.lapsed += [waiver for waiver in _of(self.outdated, finding) if waiver not in laid.lapsed]
+        for waiver in self.at_opening.get(opening_id, ()):
+            if waiver.id not in used and waiver.rule not in OF_WAIVERS:
+                (laid.lapsed if (waiver.rule, waiver.about) in open_ else laid.unneeded).append(waiver)
+        laid.findings = tuple(out)
+        return laid
+
+
+def _of(held: Mapping[str, Sequence[Waiver]], finding: Finding) -> list[Waiver]:
+    return [waiver for waiver in held.get(finding.rule, ()) if waiver.about in ("", finding.about)]

@@ -1,0 +1,154 @@
+"""Waivers: findings that a person accepts, for how long and for which facts; laid over findings, never hiding them."""
+
+from collections.abc import Sequence
+from datetime import date
+
+from hwsched.model.errors import MissingRowError, ValueRefusedError
+from hwsched.model.project import Project
+from hwsched.model.queries import opening_ids, read_settings
+from hwsched.model.record_queries import read_waivers
+from hwsched.model.tables import WAIVER
+from hwsched.operations.changes import Changes
+from hwsched.operations.findings.checking import Checker, look_again
+from hwsched.operations.findings.waiver_book import case_of, facts_of, facts_of_rule
+from hwsched.operations.survey.accepted_values import mark_of, row_there
+from hwsched.rules import in_rulebook
+from hwsched.rules.records import OF_WAIVERS
+from hwsched.values.record import SCOPES, Waiver
+
+
+def waive(
+    project: Project,
+    rule: str,
+    *,
+    person: str,
+    reason: str,
+    who: str,
+    opening_id: str | None = None,
+    scope: str = "opening",
+    about: str | None = None,
+    until: str | None = None,
+    today: date | None = None,
+) -> Changes:
+    """Accept the findings of a rule.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    rule : str
+        Whose findings.
+    person, reason : str
+        Who accepts it and why; both must be said.
+    who : str
+        For the journal.
+    opening_id : str, optional
+        At which opening; not for the whole project.
+    scope : {"opening", "alike", "project"}
+        This opening, all openings alike, or every finding of the rule in the project.
+    about : str, optional
+        Only findings about this, such as a part number; all of the rule at the opening when left out.
+    until : str, optional
+        Last day, as 2031-12-24; no end when left out.
+    today : date, optional
+        Of the decision; the day it is when left out.
+
+    Raises
+    ------
+    ValueRefusedError
+        Where there is no such finding, or something is not said.
+    MissingRowError
+        For an opening that is not there.
+    """
+    day = today or date.today()
+    last = _day(until)
+    if in_rulebook(rule) is None:
+        raise ValueRefusedError("rule", f"there is no '{rule}'")
+    if rule in OF_WAIVERS:
+        raise ValueRefusedError("rule", f"{rule} speaks of a waiver: take that waiver back, or give it anew")
+    if scope not in SCOPES:
+        raise ValueRefusedError("scope", f"there is no '{scope}'; accepted: {', '.join(SCOPES)}")
+    for name, text in (("person", person), ("reason", reason)):
+        if not text.strip():
+            raise ValueRefusedError(name, "a waiver says who accepts it and why")
+    if last is not None and last < day:
+        raise ValueRefusedError("until", f"{last.isoformat()} is over already")
+    common = {
+        "rule": rule,
+        "scope": scope,
+        "person": " ".join(person.split()),
+        "reason": " ".join(reason.split()),
+        "given_on": day.isoformat(),
+        "until": last.isoformat() if last else None,
+    }
+    if scope == "project":
+        with project.reading() as connection:
+            settings = read_settings(connection)
+        rows = [{**common, "about": about or "", "facts": facts_of_rule(rule, settings)}]
+    else:
+        if opening_id is None:
+            raise ValueRefusedError("opening", f"a waiver for {SCOPES[scope]} is given at an opening")
+        rows = [{**common, **row} for row in _at_opening(project, opening_id, rule, about, day)]
+    with project.change("waive", f"Waive {rule}", who) as change:
+        if opening_id is not None and scope != "project":
+            change.summary = f"Waive {rule} of {mark_of(change, opening_id)} for {SCOPES[scope]}"
+        else:
+            change.summary = f"Waive {rule} for the whole project"
+        change.insert(WAIVER, rows)
+    return Changes.of(change)
+
+
+def unwaive(project: Project, waiver_ids: Sequence[str], *, who: str, base: int | None = None) -> Changes:
+    """Take waivers back; raises MissingRowError, and ConflictError for one that others changed since ``base``."""
+    with project.change("unwaive", "Take waivers back", who, base=base) as change:
+        rules = [row_there(change, WAIVER, each).rule for each in waiver_ids]
+        change.summary = f"Take back the waiver of {', '.join(dict.fromkeys(rules))}"
+        change.delete(WAIVER, waiver_ids)
+    return Changes.of(change)
+
+
+def waivers(project: Project) -> list[Waiver]:
+    """Return all waivers, oldest first."""
+    with project.reading() as connection:
+        return read_waivers(connection)
+
+
+def waivers_with_marks(project: Project) -> list[tuple[Waiver, str]]:
+    """Return all waivers, oldest first, each with the mark of its opening; "" for the whole project."""
+    with project.reading() as connection:
+        marks = {opening_id: mark for mark, opening_id in opening_ids(connection).items()}
+        return [(each, marks.get(each.opening_id or "", "")) for each in read_waivers(connection)]
+
+
+def waivers_of(project: Project, rule: str, opening_id: str | None) -> list[Waiver]:
+    """Return the waivers of a rule at an opening, or those of the whole project; raises MissingRowError if none."""
+    found = [
+        each
+        for each in waivers(project)
+        if each.rule == rule and (each.opening_id == opening_id if opening_id else each.scope == "project")
+    ]
+    if not found:
+        raise MissingRowError(f"no waiver of {rule} was given here")
+    return found
+
+
+def _at_opening(project: Project, opening_id: str, rule: str, about: str | None, today: date) -> list[dict[str, str]]:
+    # As the sheet shows it: a fit that is worked out but not stored yet has findings too.
+    checked = look_again(project, [opening_id], checker=Checker(), today=today)
+    if not checked:
+        raise MissingRowError("this opening is not in the project any more")
+    case = checked[0].case
+    found = [f for f in checked[0].findings if f.rule == rule and not f.waived and (about is None or f.about == about)]
+    if not found:
+        raise ValueRefusedError("rule", f"{case.opening.mark} has no open finding of {rule}")
+    wanted = dict.fromkeys((f.about, facts_of(case_of(checked[0].cases, f), f)) for f in found)
+    return [{"opening_id": opening_id, "about": each, "facts": facts} for each, facts in wanted]
+
+
+def _day(text: str | None) -> date | None:
+    if not text:
+        return None
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        raise ValueRefusedError("until", f"'{text}' is no day; accepted: a day such as 2031-12-24") from None

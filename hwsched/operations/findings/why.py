@@ -1,0 +1,319 @@
+"""Why: for a part, a place, a hole or a finding of an opening, the chain of facts, rules and numbers that led to it."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from typing import Any
+
+from sqlalchemy import Connection
+
+from hwsched.attributes import show_value
+from hwsched.model.errors import ValueRefusedError
+from hwsched.model.history import RowChange, changes_of
+from hwsched.model.project import Project
+from hwsched.operations.findings.checking import Checked, Checker, look_again
+from hwsched.operations.opening.named_openings import openings_of_marks
+from hwsched.operations.snapshot import of_one_state
+from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
+from hwsched.quantities.money import Money
+from hwsched.rules import RULES, in_rulebook, limits_of, rule_named
+from hwsched.rules.rule import Slot
+from hwsched.rules.tracing import Traced, UsedFact, traced
+from hwsched.survey import ENTITIES, ITEM
+from hwsched.values import Case, Finding, Fit, Hole, PointFit, RunnerUp
+
+PLACE, HOLES = "place", "holes"
+"""What can be asked about besides the roles of parts and the rules."""
+_SLOT_OF: Mapping[str, Slot] = {
+    **dict.fromkeys(("cylinder", "lock", "reader", "cam", "tailpiece", "collar", "ring"), "lock"),
+    **dict.fromkeys(("unit", "mounting", "lead-extension", PLACE, HOLES), "unit"),
+    **dict.fromkeys(("battery", "coin-cell", "supply", "standby-battery", "power-transfer", "wire", "strike"), "power"),
+}
+"""Slot whose rules decide what is asked about; the rest is judged with the whole opening."""
+_ENTITIES = {entity.name: entity for entity in ENTITIES}
+
+
+@dataclass(frozen=True, slots=True)
+class Reason:
+    """One step of a chain, with what it stands on."""
+
+    text: str
+    under: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Why:
+    """The chain of one thing that was asked about."""
+
+    about: str
+    """Role, place, holes, or identifier of a rule."""
+    headline: str
+    reasons: tuple[Reason, ...]
+    point: str = ""
+    """Name of the lock point that it is told of; empty for the opening, or where there is only one."""
+
+
+@of_one_state
+def why(project: Project, mark: str, about: str | None = None) -> tuple[Why, ...]:
+    """Tell why an opening has what it has.
+
+    Parameters
+    ----------
+    project : Project
+        Open project; it is only read.
+    mark : str
+        The opening.
+    about : str, optional
+        A role such as ``unit``, "place", "holes", or a rule; all when left out.
+
+    Returns
+    -------
+    tuple of Why
+        Facts with where they came from, rules with their numbers, what was refused and what else would fit.
+
+    Raises
+    ------
+    MissingRowError
+        For an unknown mark.
+    ValueRefusedError
+        For something that this opening does not have.
+    """
+    opening = openings_of_marks(project, [mark])[0]
+    (checked,) = look_again(project, [opening], checker=Checker())
+    with project.reading() as connection:
+        return why_of(checked, connection, about)
+
+
+def why_of(checked: Checked, connection: Connection, about: str | None = None) -> tuple[Why, ...]:
+    """`why` for an opening that was looked at already; told lock point by lock point, then what the rules say."""
+    tellers = [_Teller(checked, at, connection) for at in checked.points]
+    known = {each: None for teller in tellers for each in (*teller.things(), *teller.rules())}
+    if about is not None and about not in known:
+        accepted = ", ".join(known) or "nothing yet: it is not fitted"
+        raise ValueRefusedError("about", f"{checked.case.opening.mark} has no '{about}'; it has {accepted}")
+    told = [
+        teller.tell(each)
+        for of_rules in (False, True)
+        for teller in tellers
+        for each in (teller.rules() if of_rules else teller.things())
+        if about in (None, each)
+    ]
+    return tuple(told)
+
+
+class _Teller:
+    def __init__(self, checked: Checked, at: PointFit, connection: Connection) -> None:
+        self.case: Case = at.case
+        self.fit: Fit = at.fit or Fit("unknown")
+        name, first = at.case.point.name, at is checked.points[0]
+        named = {each.case.point.name for each in checked.points}
+        self.findings = [
+            # What names none of the points, or several, is told once.
+            finding
+            for finding in checked.findings
+            if finding.point == name or (first and finding.point not in named)
+        ]
+        self.connection = connection
+        self.style: LengthStyle = next((s for s in LENGTH_STYLES if s == self.case.settings.length_style), "fraction")
+        self._origins: dict[str, dict[str, str]] = {}
+
+    def things(self) -> list[str]:
+        """Name what can be asked about, rules left out."""
+        found: list[str] = list(dict.fromkeys(part.role for part in self.fit.parts))
+        if self.fit.placement is not None:
+            found.append(PLACE)
+        if self.fit.holes:
+            found.append(HOLES)
+        return found
+
+    def rules(self) -> list[str]:
+        """Name the rules that say something of it."""
+        return list(dict.fromkeys(finding.rule for finding in self.findings))
+
+    def tell(self, about: str) -> Why:
+        """Tell one thing."""
+        return replace(self._tell(about), point=self.case.point.name)
+
+    def _tell(self, about: str) -> Why:
+        if about == PLACE:
+            return self._place()
+        if about == HOLES:
+            return self._holes()
+        if any(part.role == about for part in self.fit.parts):
+            return self._part(about)
+        return self._rule(about)
+
+    def _part(self, role: str) -> Why:
+        parts = [part for part in self.fit.parts if part.role == role]
+        headline = "; ".join(
+            f"{p.part}{'' if p.quantity == 1 else f' × {p.quantity:g}'} {p.description}" for p in parts
+        )
+        reasons = []
+        for part in parts:
+            source = {"by-hand": "chosen by hand", "set": "a line of its hardware set"}.get(part.source, "by the fit")
+            reasons.append(Reason(f"{part.part}: {part.reason} ({source})"))
+        reasons += self._decided_by(role)
+        refused = [each for each in self.fit.refused if each.role == role]
+        if refused:
+            reasons.append(Reason("Refused", tuple(f"{r.part}, {r.rule}: {r.reason}" for r in refused)))
+        if self.fit.battery is not None and role == "battery":
+            life = self.fit.battery
+            reasons.append(
+                Reason(
+                    f"Lasts about {life.days:.0f} days: {life.capacity_mah:g} mAh × {life.usable_share:g} usable × "
+                    f"{life.cold_share:g} in the cold, over {life.mah_per_day:.3f} mAh a day"
+                )
+            )
+        reasons += self._runners_up()
+        return Why(role, headline, tuple(reasons))
+
+    def _decided_by(self, role: str) -> list[Reason]:
+        slot = _SLOT_OF.get(role, "whole")
+        rules = [rule for rule in RULES if rule.slot == slot and rule.id not in self.case.settings.rules_off]
+        found = [traced(rule, self.case, self.fit) for rule in rules]
+        facts = self._facts(fact for each in found for fact in each.facts if each.facts)
+        reasons = [Reason("Facts that decided", facts)] if facts else []
+        if slot != "whole":
+            reasons.append(Reason("Rules that it had to pass", tuple(self._passed(each) for each in found)))
+        return reasons
+
+    def _passed(self, each: Traced) -> str:
+        limits = limits_of(each.rule, self.case.settings)
+        numbers = ", ".join(f"{name} {value:g}" for name, value in limits.items())
+        said = " ".join(verdict.message for verdict in each.verdicts)
+        return f"{each.rule.id}{f' ({numbers})' if numbers else ''}: {said or 'holds'}"
+
+    def _runners_up(self) -> list[Reason]:
+        if not self.fit.runners_up:
+            return []
+        lines = tuple(
+            f"{', '.join(each.parts)}: cost {self._cost(each)}, {each.holes} holes, {each.power}"
+            for each in self.fit.runners_up
+        )
+        return [Reason(f"Ranked by {self.case.settings.prefer}; runners-up", lines)]
+
+    def _cost(self, runner_up: RunnerUp) -> str:
+        if runner_up.cost_needs:
+            return f"unknown: needs {', '.join(runner_up.cost_needs)}"
+        return Money(runner_up.cost, self.fit.currency).shown()
+
+    def _place(self) -> Why:
+        place = self.fit.placement
+        if place is None:
+            raise ValueError("no unit is placed")
+        headline = (
+            f"{place.pattern}, {place.face} face, {self._length(place.x_mm)} from the lock edge, "
+            f"{self._length(place.y_mm)} above the floor"
+        )
+        reasons = [
+            Reason("placed by hand" if place.source == "by-hand" else "placed by the fit: the shortest lead first")
+        ]
+        if place.clearances:
+            free = tuple(f"{name}: {self._length(mm)} free" for name, mm in place.clearances)
+            reasons.append(Reason("Free distances", free))
+        if place.alternatives:
+            other = tuple(
+                f"{a.pattern} at {self._length(a.x_mm)}, {self._length(a.y_mm)}: lead {self._length(a.cable_mm)}"
+                for a in place.alternatives
+            )
+            reasons.append(Reason("Other places that would do", other))
+        cable = self.fit.cable
+        if cable is not None:
+            stretches = tuple(f"{name}: {self._length(mm)}" for name, mm in cable.segments)
+            text = f"Lead: needs {self._length(cable.length_mm)}, has {self._length(cable.available_mm)}"
+            reasons.append(Reason(text, stretches))
+        return Why(PLACE, headline, (*reasons, *self._decided_by(PLACE)))
+
+    def _holes(self) -> Why:
+        lines = tuple(self._hole(hole) for hole in sorted(self.fit.holes, key=lambda hole: hole.order))
+        reasons = (Reason("In the order of drilling", lines), *self._decided_by(HOLES))
+        return Why(HOLES, f"{sum(hole.count for hole in self.fit.holes)} holes", reasons)
+
+    def _hole(self, hole: Hole) -> str:
+        size = "pocket" if hole.purpose == "pocket" else f"diameter {self._length(hole.diameter_mm)}"
+        where = (
+            "through the part as template"
+            if hole.by_template
+            else f"{self._length(hole.x_mm)} from the lock edge, {self._length(hole.y_mm)} above the floor"
+        )
+        tool = f", with {hole.tool}" if hole.tool else ""
+        return f"{hole.order}. {hole.name}: {size}, {hole.face} face, {where}{tool}"
+
+    def _rule(self, rule_id: str) -> Why:
+        said = [finding for finding in self.findings if finding.rule == rule_id]
+        known = in_rulebook(rule_id)
+        title = known.title if known is not None else rule_id
+        reasons = [reason for finding in said for reason in self._finding(finding)]
+        rule = rule_named(rule_id)
+        if rule is not None:
+            facts = self._facts(traced(rule, self.case, self.fit).facts)
+            if facts:
+                reasons.append(Reason("Facts that it looked at", facts))
+        if known is not None:
+            limits = limits_of(known, self.case.settings)
+            lines = tuple(
+                f"{limit.name} {limits[limit.name]:g}"
+                + ("" if limits[limit.name] == limit.value else f" (the rule's own: {limit.value:g})")
+                + f": {limit.text} Source: {limit.source}"
+                for limit in known.limits
+            )
+            if lines:
+                reasons.append(Reason("Limits", lines))
+            reasons.append(Reason(f"Basis: {known.basis}"))
+        return Why(rule_id, title, tuple(reasons))
+
+    def _finding(self, finding: Finding) -> Iterable[Reason]:
+        numbers = tuple(f"{name} = {value:g}" for name, value in finding.values.items())
+        waived = f" (waived by {finding.waived_by})" if finding.waived else ""
+        about = f"{finding.about}: " if finding.about else ""
+        yield Reason(f"{finding.severity}{waived}: {about}{finding.message}", numbers)
+        yield Reason(f"Cure: {finding.cure}")
+
+    def _facts(self, facts: Iterable[UsedFact]) -> tuple[str, ...]:
+        lines: dict[str, None] = {}
+        for fact in facts:
+            if fact.value is None:
+                continue
+            entity = _ENTITIES[fact.entity]
+            attribute = entity.attribute(fact.attribute)
+            origin = self._origin(fact.entity, fact.row_id, fact.attribute)
+            what = f"{self._named(fact)}: {attribute.label} {show_value(attribute, fact.value, self.style)}"
+            lines[f"{what}{f' ({origin})' if origin else ''}"] = None
+        return tuple(lines)
+
+    def _named(self, fact: UsedFact) -> str:
+        """Name what a fact belongs to: an existing item by its kind."""
+        item = next((item for item in self.case.items if item.id == fact.row_id), None)
+        kind = ITEM.attribute("kind").choice(item.kind) if item is not None and item.kind else None
+        return kind.label if kind is not None else _ENTITIES[fact.entity].label
+
+    def _origin(self, entity: str, row_id: str, attribute: str) -> str:
+        if row_id not in self._origins:
+            self._origins[row_id] = _origins(changes_of(self.connection, row_id, entity))
+        return self._origins[row_id].get(attribute, "")
+
+    def _length(self, mm: float) -> str:
+        return format_length(mm, self.style)
+
+
+def _origins(changes: Iterable[RowChange]) -> dict[str, str]:
+    """Return where the values of a row came from; an undo or redo brings back a value with its origin."""
+    held: dict[str, list[tuple[Any, str]]] = {}
+    for change in changes:
+        for name, value in (change.after or {}).items():
+            known = held.setdefault(name, [])
+            step = f"step {change.change_set}, {change.who}"
+            back = None if change.kind == "edit" else next((o for v, o in reversed(known) if v == value), None)
+            known.append((value, back or change.origin or step))
+    return {name: known[-1][1] for name, known in held.items()}
+
+
+def as_lines(told: Sequence[Why]) -> list[str]:
+    """Put chains into indented lines of text."""
+    lines = []
+    for each in told:
+        where = f"{each.point}, " if each.point else ""
+        lines.append(f"{where}{each.about}: {each.headline}")
+        for reason in each.reasons:
+            lines.append(f"  {reason.text}")
+            lines += [f"    {line}" for line in reason.under]
+    return lines

@@ -1,0 +1,105 @@
+"""Drawing one view of an opening into a file: SVG for a screen, light or dark."""
+
+from collections.abc import Callable, Mapping, Sequence
+from pathlib import Path
+from typing import Final
+
+from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section, template
+from hwsched.drawings.drawing import Drawing
+from hwsched.drawings.power.riser import risers
+from hwsched.drawings.power.voltage_plot import voltage_plot
+from hwsched.drawings.power.wiring_sheet import wiring_sheet
+from hwsched.drawings.power.wiring_way import leaves_of
+from hwsched.model.errors import MissingRowError, ValueRefusedError
+from hwsched.model.project import Project
+from hwsched.operations.findings.checking import Checker, look_again
+from hwsched.operations.opening.lock_points import point_named
+from hwsched.operations.opening.named_openings import openings_of_marks
+from hwsched.operations.power.power_results import opening_levels, power_work
+from hwsched.operations.snapshot import of_one_state
+from hwsched.quantities import LENGTH_STYLES, LengthStyle
+from hwsched.render.screen import DARK, LIGHT
+from hwsched.render.svg import render_svg
+from hwsched.values import Case, Fit, PointFit
+from hwsched.writing import check_ending, made_folder, replacing
+
+_Beside = Sequence[PointFit]
+"""The opening's other lock points."""
+
+VIEWS: Final[Mapping[str, Callable[[Case, Fit, LengthStyle, _Beside], Drawing]]] = {
+    "secured-side": lambda case, fit, style, beside: elevation(case, fit, "secured", style, beside=beside),
+    "key-side": lambda case, fit, style, beside: elevation(case, fit, "key", style, beside=beside),
+    "detail": lambda case, fit, style, _: face_detail(case, fit, "secured", style),
+    "section": lambda case, fit, style, _: section(case, fit, style),
+    "edge": lambda case, fit, style, _: edge_view(case, fit, style),
+    "bores": lambda case, fit, style, _: bore_detail(case, fit, style),
+    "template": lambda case, fit, style, _: template(case, fit, "secured", (case.opening.mark,), style),
+}
+
+POWER_VIEWS: Final = ("riser", "wiring", "voltages")
+"""Views of what feeds openings: of a building, of an opening (by its mark), of a circuit (as SUPPLY/CIRCUIT)."""
+
+SCALE: Final = 1 / 8
+"""Letters keep their paper size, so this decides how large the opening is beside them."""
+
+
+@of_one_state
+def draw(project: Project, mark: str, view: str, path: Path, *, dark: bool = False, point: str | None = None) -> Path:
+    """Write one view of an opening, or of what feeds openings, as SVG; the file appears whole or not at all.
+
+    A riser that takes several sheets is written as several files: ``name.svg``, ``name-2.svg``. Of an opening with
+    several lock points one is drawn: that of this name or number, else the first.
+
+    Raises
+    ------
+    MissingRowError, ValueRefusedError
+        For an unknown mark or view.
+    UnwritableError
+        For a folder that cannot be written, or a file that does not end .svg.
+    """
+    check_ending(path, ".svg", "a drawing")
+    if view in POWER_VIEWS:
+        texts = [render_svg(drawing, 1.0, DARK if dark else LIGHT) for drawing in _power(project, mark, view)]
+        for number, text in enumerate(texts, start=1):
+            _write(path if number == 1 else path.with_name(f"{path.stem}-{number}{path.suffix}"), text)
+        return path
+    made = VIEWS.get(view)
+    if made is None:
+        raise ValueRefusedError("view", f"there is no '{view}'; accepted: {', '.join((*VIEWS, *POWER_VIEWS))}")
+    opening = openings_of_marks(project, [mark])[0]
+    (checked,) = look_again(project, [opening], checker=Checker())
+    style: LengthStyle = next((s for s in LENGTH_STYLES if s == project.length_style), "fraction")
+    wanted = point_named(project, opening, point) or checked.points[0].case.point.id
+    at = next((each for each in checked.points if each.case.point.id == wanted), checked.points[0])
+    beside = [each for each in checked.points if each is not at]
+    text = render_svg(made(at.case, at.fit or Fit("unknown"), style, beside), SCALE, DARK if dark else LIGHT)
+    _write(path, text)
+    return path
+
+
+def _write(path: Path, text: str) -> None:
+    made_folder(path.parent)
+    with replacing(path) as partial:
+        partial.write_text(text, encoding="utf-8")
+
+
+def _power(project: Project, name: str, view: str) -> Sequence[Drawing]:
+    """Draw what feeds openings; raises MissingRowError where nothing of that name is laid."""
+    style: LengthStyle = next((s for s in LENGTH_STYLES if s == project.length_style), "fraction")
+    work = power_work(project)
+    if view == "riser":
+        if all(supply.supply.building != name for supply in work.supplies):
+            raise MissingRowError(f"no supply stands in {name}")
+        levels = opening_levels(project)
+        return risers(work, name, levels, style)
+    if view == "voltages":
+        for supply in work.supplies:
+            for circuit in supply.circuits:
+                if f"{supply.supply.name}/{circuit.circuit.name}" == name:
+                    return [voltage_plot(supply, circuit, style)]
+        raise MissingRowError(f"no circuit {name} is laid; a circuit is named SUPPLY/CIRCUIT")
+    opening = openings_of_marks(project, [name])[0]
+    found = work.circuit_of(opening)
+    if found is None:
+        raise MissingRowError(f"{name} hangs on no circuit")
+    return [wiring_sheet(*found, opening, style, leaf=leaf) for leaf in leaves_of(found[1], opening)]

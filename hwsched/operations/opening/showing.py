@@ -1,0 +1,328 @@
+"""Showing openings for machines: all facts, what was worked out, every hole and screw, power and findings.
+
+The records below are the shape: `hwsched show --schema` prints it as a JSON Schema, and ``resources/schemas/show.json``
+holds it. Lengths are in mm, words as the survey holds them. What people read stands with the documents.
+"""
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+from math import radians, sqrt, tan
+from typing import Any, Final, Literal
+
+import msgspec
+
+from hwsched.model.project import Project
+from hwsched.model.queries import latest_change
+from hwsched.operations.findings.checking import Checked, check_openings
+from hwsched.operations.opening.pieces import pieces_by_opening
+from hwsched.operations.power.power_results import power_work
+from hwsched.rules.practice import distance_mm
+from hwsched.rules.reading import lock_leaf
+from hwsched.values import (
+    BatteryLife,
+    CablePath,
+    Case,
+    Finding,
+    FittedPart,
+    Hole,
+    Item,
+    Leaf,
+    Need,
+    Opening,
+    PointFit,
+    Refusal,
+)
+from hwsched.values.fit import Placement, Stack
+from hwsched.values.lock_points import leaf_name
+from hwsched.values.opening_input import Chosen
+from hwsched.values.piece import Piece
+from hwsched.values.power import Device, PowerWork
+
+VERSION: Final = 1
+"""Of the shape; raised when a name goes or changes its meaning, not when one is added."""
+_SCREWS: Final = frozenset({"fixing", "bolt"})
+"""Purposes of holes that a screw or a through-bolt fills."""
+_INTO: Final[Mapping[str, tuple[float, float, float]]] = {
+    "secured": (0.0, 0.0, 1.0),
+    "key": (0.0, 0.0, -1.0),
+    "wall": (0.0, 0.0, 1.0),
+    "lock-edge": (1.0, 0.0, 0.0),
+    "frame": (-1.0, 0.0, 0.0),
+}
+"""Per face in which a hole starts: the way straight in."""
+
+Point = tuple[float, float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class HoleRecord:
+    """A hole with its start and its direction: x from lock edge to hinge edge, y up, z from inside to key side."""
+
+    hole: Hole
+    through: bool
+    start_mm: tuple[float, float, float | None]
+    """z is null while the leaf's thickness is unknown. Of a hole by template: the centre of the part that is the
+    template, not of the hole."""
+    direction: Point
+    """Of length 1."""
+    places_mm: tuple[tuple[float, float, float | None], ...] | None
+    """Starts of all its holes. Of a plate's four screws, where the catalogue gives no places: 6 mm inside each corner
+    (common practice, unverified). Null where only the part itself tells: it is the template."""
+
+
+@dataclass(frozen=True, slots=True)
+class LockPointRecord:
+    """A place on a leaf that is locked, and what was worked out for it."""
+
+    id: str
+    number: int
+    """Counted from 1 in the opening."""
+    name: str
+    leaf: str | None
+    existing_item: str | None
+    """Identifier of the lock that stands there; null where none does."""
+    chosen: tuple[Chosen, ...]
+    """What a person or a hardware set chose for it."""
+    status: Literal["fitted", "not-fitted", "unknown", "not-worked-out"]
+    """not-worked-out: nothing is stored, or it belongs to other facts."""
+    parts: tuple[FittedPart, ...] = ()
+    pieces: tuple[Piece, ...] = ()
+    """What of the parts can be taken in the hand, each with its identifier and what is on record of it."""
+    stack: Stack | None = None
+    placement: Placement | None = None
+    holes: tuple[HoleRecord, ...] = ()
+    screws: tuple[HoleRecord, ...] = ()
+    """Holes that a screw or a through-bolt fills."""
+    lead: CablePath | None = None
+    power: Literal["battery", "supply", "none"] = "none"
+    battery: BatteryLife | None = None
+    needs: tuple[Need, ...] = ()
+    """Why it is unknown: the facts that are missing."""
+    refused: tuple[Refusal, ...] = ()
+    cost: Decimal | None = None
+    """List prices of the parts, tools left out, as a decimal string; null where it does not fit."""
+    currency: str = ""
+    cost_needs: tuple[str, ...] = ()
+    """What is missing to know the whole cost."""
+
+
+@dataclass(frozen=True, slots=True)
+class CircuitRecord:
+    """The circuit that feeds an opening, and the volts that arrive there in every state."""
+
+    supply: str
+    circuit: str
+    volts: Mapping[str, float]
+    minimum_v: float | None
+    maximum_v: float | None
+    distance_m: float | None
+    devices: tuple[Device, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class OpeningRecord:
+    """One opening with all that is known of it."""
+
+    mark: str
+    facts: Opening
+    own_fields: Mapping[str, str | float | bool | None]
+    """Of the opening, by name; money as a decimal string."""
+    leaves: tuple[Leaf, ...]
+    existing_items: tuple[Item, ...]
+    lock_points: tuple[LockPointRecord, ...]
+    pieces_left: tuple[Piece, ...]
+    """On record at a place that is locked no more."""
+    circuit: CircuitRecord | None
+    """None: it hangs on no circuit."""
+    findings: tuple[Finding, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ProjectRecord:
+    """The project, and the step of its journal to which everything here belongs."""
+
+    id: str
+    title: str
+    length_style: str
+    bare_unit: str | None
+    change_set: int
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """What `show` gives."""
+
+    project: ProjectRecord
+    openings: tuple[OpeningRecord, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ProblemRecord:
+    """What is wrong with an input, or why a verb was refused."""
+
+    message: str
+    mark: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ShowEnvelope:
+    """The envelope of `hwsched show --json`."""
+
+    ok: bool
+    result: Shown | None
+    problems: tuple[ProblemRecord, ...]
+    change_set: int | None
+    """The step that the verb made; null, since showing makes none."""
+    version: int
+
+
+def show_schema() -> dict[str, Any]:
+    """Return the JSON Schema of `hwsched show --json`."""
+    schema = msgspec.json.schema(ShowEnvelope)
+    return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": "hwsched show", **schema}
+
+
+def plain(record: object) -> Any:
+    """Return a record as what JSON holds."""
+    return msgspec.to_builtins(record)
+
+
+def show_openings(project: Project, ids: Iterable[str] | None = None) -> Shown:
+    """Return openings with all that is known of them.
+
+    Parameters
+    ----------
+    project : Project
+        Open project; it is only read.
+    ids : iterable of str, optional
+        Openings; all when left out.
+    """
+    wanted = None if ids is None else list(ids)
+    # One state for all that is shown: the readings inside are part of this one.
+    with project.reading() as connection:
+        checked = check_openings(project, wanted)
+        power = power_work(project, wanted, fresh=False)
+        pieces = pieces_by_opening(project, checked)
+        change = latest_change(connection)
+        own = ProjectRecord(project.id, project.title, project.length_style, project.bare_unit, change)
+    return Shown(own, tuple(_opening(each, power, pieces[each.case.opening.id]) for each in checked))
+
+
+def _opening(checked: Checked, power: PowerWork, pieces: Sequence[Piece]) -> OpeningRecord:
+    case = checked.case
+    return OpeningRecord(
+        case.opening.mark,
+        case.opening,
+        {
+            own.attribute.name: str(own.value) if isinstance(own.value, Decimal) else own.value
+            for own in checked.own
+            if own.entity == "opening"
+        },
+        case.leaves,
+        case.items,
+        tuple(_point(point, pieces) for point in checked.points),
+        tuple(piece for piece in pieces if not any(piece.point_id == at.case.point.id for at in checked.points)),
+        _circuit(power, case.opening.id),
+        checked.findings,
+    )
+
+
+def _point(at: PointFit, pieces: Sequence[Piece]) -> LockPointRecord:
+    case, fit, point = at.case, at.fit, at.case.point
+    own = tuple(piece for piece in pieces if piece.point_id == point.id)
+    leaf = lock_leaf(case)
+    on = leaf_name(leaf) if leaf is not None else None
+    if fit is None:
+        return LockPointRecord(
+            point.id, point.number, point.name, on, point.item_id, case.chosen, "not-worked-out", pieces=own
+        )
+    return LockPointRecord(
+        point.id,
+        point.number,
+        point.name,
+        on,
+        point.item_id,
+        case.chosen,
+        fit.status,
+        fit.parts,
+        own,
+        fit.stack,
+        fit.placement,
+        tuple(hole_record(case, hole, fit.placement) for hole in fit.holes if hole.purpose not in _SCREWS),
+        tuple(hole_record(case, hole, fit.placement) for hole in fit.holes if hole.purpose in _SCREWS),
+        fit.cable,
+        fit.power,
+        fit.battery,
+        fit.needs,
+        fit.refused,
+        fit.cost if fit.status == "fitted" else None,
+        fit.currency,
+        fit.cost_needs,
+    )
+
+
+def hole_record(case: Case, hole: Hole, plate: Placement | None = None) -> HoleRecord:
+    """Return a hole with the point where it starts and its direction.
+
+    Source: geometry. ``direction`` is proportional to normal + tan(up) y - tan(edge) x for a hole in a face, and to
+    normal + tan(up) y + tan(edge) z for one in the lock edge.
+
+    Examples
+    --------
+    >>> from hwsched.values import Catalogue
+    >>> case = Case(Opening("o", "M1"), (Leaf("l", "single", thickness_mm=44.45),), (), Catalogue({}, ""))
+    >>> made = hole_record(case, Hole("lead", "single", "key", 70.0, 1000.0, 12.7))
+    >>> made.start_mm, made.direction
+    ((70.0, 1000.0, 44.45), (0.0, 0.0, -1.0))
+    """
+    way = _INTO[hole.face]
+    up, edge = tan(radians(hole.up_deg)), tan(radians(hole.edge_deg))
+    thickness = next((leaf.thickness_mm for leaf in case.leaves if (leaf.position or "single") == hole.leaf), None)
+    start: tuple[float, float, float | None]
+    if way[2]:
+        # In a face z follows from the face.
+        face_mm = thickness if hole.face == "key" else 0.0
+        start = (hole.x_mm, hole.y_mm, None if face_mm is None else face_mm + hole.from_depth_mm * way[2])
+        whole = (-edge, up, way[2])
+    else:
+        # In an edge the hole's own x counts from the inside face.
+        start = (hole.from_depth_mm * way[0], hole.y_mm, hole.x_mm)
+        whole = (way[0], up, edge)
+    long = sqrt(sum(each * each for each in whole))
+    direction = (whole[0] / long + 0.0, whole[1] / long + 0.0, whole[2] / long + 0.0)
+    return HoleRecord(hole, hole.depth_mm is None, start, direction, _places(hole, start, plate))
+
+
+def _places(
+    hole: Hole, start: tuple[float, float, float | None], plate: Placement | None
+) -> tuple[tuple[float, float, float | None], ...] | None:
+    """Return where each of a record's holes starts."""
+    if not hole.by_template:
+        return (start,) if hole.count == 1 else None
+    if hole.purpose != "fixing" or hole.count != 4 or plate is None:
+        return None
+    inset = distance_mm("screw-corner")
+    across = (plate.x_mm + inset, plate.x_mm + plate.width_mm - inset)
+    up = (plate.y_mm + inset, plate.y_mm + plate.height_mm - inset)
+    if plate.face == "edge":
+        # The plate lies in the edge: what runs across it runs through the leaf.
+        return tuple((start[0], y, z) for y in up for z in across)
+    return tuple((x, y, start[2]) for y in up for x in across)
+
+
+def _circuit(power: PowerWork, opening_id: str) -> CircuitRecord | None:
+    found = power.circuit_of(opening_id)
+    if found is None:
+        return None
+    supply, circuit = found
+    node = circuit.node_of(opening_id)
+    return CircuitRecord(
+        supply.supply.name,
+        circuit.circuit.name,
+        {} if node is None else node.volts,
+        None if node is None else node.minimum_v,
+        None if node is None else node.maximum_v,
+        None if node is None else node.distance_m,
+        tuple(device for device in circuit.devices if device.opening_id == opening_id),
+    )

@@ -1,0 +1,49 @@
+"""Trying a place for the unit: what would follow from it, before anything is written."""
+
+from dataclasses import replace
+
+from hwsched.fitting import fit
+from hwsched.operations.findings.checking import Checked, Checker
+from hwsched.operations.opening.lock_points import worked
+from hwsched.values import Case, Finding, Fit, Placed
+from hwsched.values.input_key import case_key
+
+_GEOMETRY = ("placement", "cable", "holes")
+
+
+def with_unit_at(checked: Checked, x_mm: float, y_mm: float, checker: Checker, number: int = 1) -> Checked:
+    """Work out an opening with the unit of a lock point moved by hand; nothing is stored.
+
+    Parameters
+    ----------
+    checked : Checked
+        The opening as it stands, with a placed unit.
+    x_mm, y_mm : float
+        Lower left corner of the plate, from the lock edge and above the floor [mm].
+    checker : Checker
+        Remembers earlier judgements.
+    number : int
+        Of the lock point.
+
+    Raises
+    ------
+    ValueError
+        When no unit of the lock point stands on a face.
+    """
+    at = checked.point(number)
+    place = at.fit.placement if at.fit is not None else None
+    if place is None or place.face not in ("secured", "key"):
+        raise ValueError("no unit stands on a face of this opening")
+    placed = Placed(place.leaf, place.face, place.pattern, x_mm, y_mm)
+    cases = [replace(case, placed=placed) if case.point == at.case.point else case for case in checked.cases]
+    known = {case_key(each.case): each.fit for each in checked.points if each.fit is not None}
+
+    def make(case: Case) -> Fit:
+        return known.get(case_key(case)) or fit(case)
+
+    return replace(checker.judge(worked(cases, {}, make)), stored=False)
+
+
+def against_place(tried: Checked) -> tuple[Finding, ...]:
+    """Return what forbids a place: errors of placement, cable and holes that nobody has waived."""
+    return tuple(f for f in tried.findings if f.severity == "error" and f.discipline in _GEOMETRY and not f.waived)

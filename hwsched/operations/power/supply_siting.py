@@ -1,0 +1,369 @@
+"""Where supplies go: the siting of a building's supplies proposed, with what would stand.
+
+Accepting a proposal stands in `siting_accepting`.
+"""
+
+from collections.abc import Callable, Collection, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from math import fsum
+
+from sqlalchemy import Connection
+
+from hwsched.calc.calculator import InputError
+from hwsched.calc.power.conductor import conductor
+from hwsched.calc.power.siting import DEFAULT_TIME_S, Demand, NoSitingError, Problem, Siting, SupplyPlace, site
+from hwsched.fitting.candidate import worth
+from hwsched.model.errors import ValueRefusedError
+from hwsched.model.power_queries import level_heights, read_power
+from hwsched.model.project import Project
+from hwsched.model.queries import StoredFit, by_opening, latest_change, read_cases, read_fits, read_settings
+from hwsched.operations.opening.fits_within import FitMemory
+from hwsched.operations.opening.lock_points import standing_of, worked
+from hwsched.operations.opening.standings import Standings
+from hwsched.operations.power.connecting import beyond
+from hwsched.operations.power.power_results import read_work
+from hwsched.operations.power.siting_reach import Demanded, Place, held_a, place_of, reach_m, suits
+from hwsched.values import Case, Catalogue, Feed, Part, Settings, exchange_of
+from hwsched.values.power import Circuit, PowerFacts, PowerWork, Run, Supply
+from hwsched.values.standing import WHY
+from hwsched.wiring import Fed, work_out
+from hwsched.wiring.circuits import transfer_runs
+from hwsched.wiring.devices import devices_at
+from hwsched.wiring.distances import Heights, distance
+
+CIRCUIT_NAME = "S"
+"""Name of the circuit that a siting lays at each supply that it uses."""
+_TOUCH_M = 1e-9
+
+Progress = Callable[[str, float | None], None]
+Cancelled = Callable[[], bool]
+
+
+@dataclass(frozen=True, slots=True)
+class Proposal:
+    """A siting of one building's supplies, before it is accepted."""
+
+    building: str
+    siting: Siting
+    """By identifiers of supplies and openings."""
+    lengths_m: Mapping[str, float]
+    """Of each opening's run."""
+    measured: int
+    """How many of them were measured; the others are estimated."""
+    wire: str
+    """Catalogue number of the wire."""
+    left_out: tuple[str, ...]
+    """Why openings were left out, a sentence each."""
+    names: Mapping[str, str]
+    """Of supplies, and marks of openings."""
+    before: PowerWork
+    after: PowerWork
+    before_wire_m: float
+    basis: "Basis" = field(compare=False, repr=False)
+
+
+@dataclass(slots=True)
+class Basis:
+    """What a proposal stands on, and what was worked out for it."""
+
+    state: int
+    """Change set at which it held last."""
+    wire: str | None
+    """That was asked for."""
+    posed: list[tuple[str, Problem, Siting | NoSitingError]] = field(default_factory=list)
+    """The problems that were solved, each with its wire and its answer."""
+    fits: FitMemory = field(default_factory=FitMemory)
+
+
+Solve = Callable[[str, Problem], Siting]
+"""Answers a problem with some wire; raises NoSitingError, InputError."""
+
+
+def propose_siting(
+    project: Project,
+    building: str,
+    *,
+    wire: str | None = None,
+    gap: float | None = None,
+    time_limit_s: float = DEFAULT_TIME_S,
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
+) -> Proposal:
+    """Work out which supplies of a building to use and which opening hangs on which: fewest supplies, then least wire.
+
+    Parameters
+    ----------
+    project : Project
+        Open project; it is only read.
+    building : str
+        Its name.
+    wire : str, optional
+        Catalogue number of the wire; the cheapest that reaches every opening when left out.
+    gap, time_limit_s, progress, cancelled
+        As `hwsched.calc.power.siting.site`.
+
+    Returns
+    -------
+    Proposal
+        With the voltages before and after.
+
+    Raises
+    ------
+    ValueRefusedError
+        Names what is missing, the openings that no supply can reach, or the current that is short.
+    """
+    basis = Basis(0, wire)
+
+    def solve(number: str, problem: Problem) -> Siting:
+        try:
+            found = site(problem, gap, time_limit_s, progress, cancelled)
+        except NoSitingError as error:
+            basis.posed.append((number, problem, error))
+            raise
+        basis.posed.append((number, problem, found))
+        return found
+
+    return proposed_by(project, building, basis, solve)
+
+
+def proposed_by(project: Project, building: str, basis: Basis, solve: Solve) -> Proposal:
+    """Read a building, have its siting solved, and work out what would stand."""
+    with project.reading() as connection:
+        catalogue = project.catalogue.read(connection)
+        facts, heights, settings = read_power(connection), level_heights(connection), read_settings(connection)
+        state = latest_change(connection)
+        every = by_opening(read_cases(connection, None, catalogue))
+        openings = [cases for cases in every if cases[0].opening.building == building]
+        ids = [cases[0].opening.id for cases in openings]
+        fits = read_fits(connection, ids)
+        before = read_work(connection, catalogue, facts, {}, None)
+        supplies = [supply for supply in facts.supplies if supply.building == building]
+        others = _others(connection, facts, {s.id for s in supplies}, set(ids), catalogue)
+    if not supplies:
+        raise ValueRefusedError("building", f"{building} has no supply and no place for one; lay one first")
+    laid = {c.supply_id: c for c in facts.circuits if c.name == CIRCUIT_NAME}
+    places = [place_of(supply, laid.get(supply.id), catalogue, settings) for supply in supplies]
+    fed, demanded, left_out, kept = _demands(openings, fits, facts, basis.fits)
+    if not demanded:
+        why = "; ".join(left_out[:3]) or "none of its openings is fed from a supply"
+        raise ValueRefusedError("building", f"{building} has nothing to feed: {why}")
+    siting, lengths, measured, used = _cheapest(
+        catalogue, supplies, places, fed, demanded, heights, facts, _wires(catalogue, settings, basis.wire), solve
+    )  # fmt: skip
+    names = {supply.id: supply.name for supply in supplies}
+    names |= {opening: each.case.opening.mark for opening, each in fed.items()}
+    here = [s.id for s in supplies]
+    after = _after(facts, {**others, **kept, **fed}, siting, lengths, used, catalogue, settings, here)
+    return Proposal(
+        building, siting, lengths, measured, used, tuple(left_out), names, _only(before, here), _only(after, here),
+        _wire_of(before, here), replace(basis, state=state),
+    )  # fmt: skip
+
+
+def limiter_of(work: PowerWork, supply_id: str) -> float | None:
+    """Return the limiter that carries the circuit which a siting lays."""
+    return next(
+        (
+            circuit.limiter_a
+            for supply in work.supplies
+            if supply.supply.id == supply_id
+            for circuit in supply.circuits
+            if circuit.circuit.name == CIRCUIT_NAME
+        ),
+        None,
+    )
+
+
+def _others(
+    connection: Connection, facts: PowerFacts, supplies: Collection[str], known: Collection[str], catalogue: Catalogue
+) -> dict[str, Fed]:
+    """Return the openings of other buildings that hang on these supplies."""
+    ids = [each for each, circuit in facts.fed().items() if circuit.supply_id in supplies and each not in known]
+    fits, standings = read_fits(connection, ids), Standings()
+    return {
+        cases[0].opening.id: Fed.of([each.at for each in worked(cases, fits, None, standings)])
+        for cases in by_opening(read_cases(connection, ids, catalogue) if ids else ())
+    }
+
+
+def _demands(
+    openings: Sequence[tuple[Case, ...]], fits: Mapping[str, StoredFit], facts: PowerFacts, memory: FitMemory
+) -> tuple[dict[str, Fed], dict[str, Demanded], list[str], dict[str, Fed]]:
+    """Return what to feed as it is once it hangs, what it draws, why others were left out, and what hangs already."""
+    fed: dict[str, Fed] = {}
+    demanded: dict[str, Demanded] = {}
+    left_out: list[str] = []
+    kept: dict[str, Fed] = {}
+    on_circuit = facts.fed()
+    standings = Standings()
+    for cases in openings:
+        opening = cases[0].opening
+        points = worked(cases, fits, None, standings)
+        here = Fed.of([each.at for each in points])
+        stored = here.fit
+        hangs = opening.id in on_circuit
+        if hangs:
+            kept[opening.id] = here
+        # What wishes a supply is asked even where its fit waits for the distance that the siting finds.
+        elif stored is not None and stored.power != "supply" and opening.power_wish != "supply":
+            continue
+        elif stored is None:
+            left_out.append(f"{opening.mark} has no fit that counts: {WHY[standing_of(points)]}")
+            continue
+        each = here
+        if stored is None or cases[0].feed is None:
+            hung = [case if case.feed is not None else replace(case, feed=Feed(None)) for case in cases]
+            each = Fed.of([point.at for point in worked(hung, {}, memory.of)])
+        own, problems = devices_at(each)
+        missing = list(problems)
+        # Leaves are reckoned as one here, all drawn over one transfer: the volts are proved leaf by leaf afterwards.
+        transfer = next((run for run, _ in transfer_runs(each, missing).values()), None)
+        if missing or not own:
+            left_out += [problem.message for problem in missing] or [f"{opening.mark} has nothing to feed"]
+            continue
+        fed[opening.id] = each
+        demanded[opening.id] = Demanded(own, transfer)
+    return fed, demanded, left_out, kept
+
+
+def _cheapest(
+    catalogue: Catalogue,
+    supplies: Sequence[Supply],
+    places: Sequence[Place],
+    fed: Mapping[str, Fed],
+    demanded: Mapping[str, Demanded],
+    heights: Heights,
+    facts: PowerFacts,
+    wires: Sequence[Part],
+    solve: Solve,
+) -> tuple[Siting, dict[str, float], int, str]:
+    """Solve with the cheapest wire for which there is a siting."""
+    routes = {(route.opening_id, route.supply_id): route for route in facts.routes}
+    lengths: list[list[tuple[float, bool] | None]] = []
+    for opening, each in fed.items():
+        row: list[tuple[float, bool] | None] = []
+        missing: set[str] = set()
+        for supply in supplies:
+            found, needs = distance(supply, each.case.opening, heights, routes.get((opening, supply.id)))
+            missing.update(needs)
+            row.append(None if found is None else (max(found.metres, 0.1), found.measured))
+        if all(entry is None for entry in row):
+            needs_said = ", ".join(sorted(missing)) or "a route to a supply"
+            raise ValueRefusedError(each.case.opening.mark, f"unknown: needs {needs_said}")
+        lengths.append(row)
+    pinned = {r.opening_id: r.supply_id for r in facts.routes if r.pinned and r.opening_id in fed}
+    must = tuple(supply.id for supply in supplies if supply.use == "must")
+    suiting = {o: [suits(demanded[o], place, catalogue) for place in places] for o in fed}
+    for opening, each in fed.items():
+        if not any(suiting[opening]):
+            raise ValueRefusedError(
+                each.case.opening.mark, "no supply or place has the voltage and the kind of current that it takes"
+            )
+    drawn = {
+        o: max(held_a(demanded[o], place.normal_v) for place, right in zip(places, suiting[o], strict=True) if right)
+        for o in fed
+    }
+    names = {supply.id: supply.name for supply in supplies}
+    names |= {opening: each.case.opening.mark for opening, each in fed.items()}
+    refused: tuple[float, InputError] | None = None
+    for part in wires:
+        gauge, stranding = part.text_of("gauge") or "", part.text_of("stranding") or "stranded"
+        ohms = [conductor(gauge, stranding, place.warm_c).resistance_ohm_per_km for place in places]
+        distances = [
+            [
+                entry[0]
+                if entry is not None and right and entry[0] <= reach_m(demanded[o], place, catalogue, ohm) + _TOUCH_M
+                else None
+                for entry, place, right, ohm in zip(row, places, suiting[o], ohms, strict=True)
+            ]
+            for o, row in zip(fed, lengths, strict=True)
+        ]
+        sites = tuple(SupplyPlace(s.id, place.amps) for s, place in zip(supplies, places, strict=True))
+        demands = tuple(Demand(o, drawn[o]) for o in fed)
+        try:
+            siting = solve(part.number, Problem(sites, demands, distances, None, must, pinned))
+        except NoSitingError as error:
+            # What the thickest wire cannot do is said; a thinner one only reaches less.
+            if refused is None or ohms[0] < refused[0]:
+                refused = ohms[0], error
+            continue
+        except InputError as error:
+            raise ValueRefusedError("siting", _named(error.message, names)) from error
+        at = {supply.id: i for i, supply in enumerate(supplies)}
+        chosen = {o: lengths[i][at[siting.pairs[o]]] for i, o in enumerate(fed)}
+        runs = {o: entry[0] for o, entry in chosen.items() if entry is not None}
+        return siting, runs, sum(entry is not None and entry[1] for entry in chosen.values()), part.number
+    raise ValueRefusedError("siting", _named(refused[1].message if refused else "no wire is there", names))
+
+
+def _wires(catalogue: Catalogue, settings: Settings, wire: str | None) -> list[Part]:
+    if wire is not None:
+        part = catalogue.get(wire)
+        if part is None or part.kind != "wire":
+            raise ValueRefusedError("wire", f"'{wire}' is no wire of the catalogue")
+        return [part]
+    found = [p for p in catalogue.of_kind("wire") if p.text_of("gauge") is not None and not p.superseded_by]
+    if not found:
+        raise ValueRefusedError("wire", "the catalogue has no wire")
+    exchange = exchange_of(catalogue, settings)
+    return sorted(found, key=lambda part: (worth(part, exchange), part.number))
+
+
+def _after(
+    facts: PowerFacts,
+    fed: Mapping[str, Fed],
+    siting: Siting,
+    lengths: Mapping[str, float],
+    wire: str,
+    catalogue: Catalogue,
+    settings: Settings,
+    here: Collection[str],
+) -> PowerWork:
+    """Work out what would stand if the siting were accepted."""
+    circuits = {c.supply_id: c for c in facts.circuits if c.name == CIRCUIT_NAME}
+    # Names that tell alike what is worked out twice: nothing of it is stored.
+    fresh = [
+        Circuit(f"circuit at {supply_id}", supply_id, CIRCUIT_NAME, wire)
+        for supply_id in siting.open
+        if supply_id not in circuits
+    ]
+    circuits |= {circuit.supply_id: circuit for circuit in fresh}
+    moved = beyond(facts.runs, siting.pairs)
+    kept = tuple(
+        replace(run, from_node=moved[run.id][0], length_m=moved[run.id][1]) if run.id in moved else run
+        for run in facts.runs
+        if run.opening_id not in siting.pairs
+    )
+    runs = tuple(Run(f"run to {o}", circuits[s].id, "supply", o, o, lengths[o], wire) for o, s in siting.pairs.items())
+
+    def worked(laid: Sequence[Circuit]) -> PowerWork:
+        all_laid = PowerFacts(facts.supplies, (*facts.circuits, *laid), (*kept, *runs), facts.routes)
+        return work_out(all_laid, fed, catalogue, settings, set(here))
+
+    # The limiter that is laid with a new circuit is the one that carries it, which is known once it is worked out.
+    first = worked(fresh)
+    return worked([replace(c, limiter_a=limiter_of(first, c.supply_id)) for c in fresh])
+
+
+def _only(work: PowerWork, supplies: Sequence[str]) -> PowerWork:
+    return PowerWork(
+        tuple(each for each in work.supplies if each.supply.id in supplies and each.circuits),
+        tuple(each for each in work.findings if each.supply_id in supplies),
+    )
+
+
+def _wire_of(work: PowerWork, supplies: Sequence[str]) -> float:
+    return fsum(
+        run.length_m
+        for each in work.supplies
+        if each.supply.id in supplies
+        for circuit in each.circuits
+        for run in circuit.runs
+        if not run.transfer
+    )
+
+
+def _named(text: str, names: Mapping[str, str]) -> str:
+    for identifier, name in names.items():
+        text = text.replace(f"'{identifier}'", name).replace(identifier, name)
+    return text

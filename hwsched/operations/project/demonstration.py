@@ -1,0 +1,131 @@
+"""The main job on the invented sample: both workbooks in, every opening fitted and checked, all documents out."""
+
+import os
+import shutil
+from collections import Counter
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+from hwsched.documents import DOCUMENTS
+from hwsched.exchange.problems import CellProblem, FileProblem
+from hwsched.exchange.survey.book import SurveyOptions
+from hwsched.model.project import Project, create_project
+from hwsched.model.sqlite_file import check_file, close_file, set_aside, verbs_of
+from hwsched.model.written import apart
+from hwsched.operations.findings.checking import Checker
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.parts.catalogue_import import import_catalogue
+from hwsched.operations.power.power_import import import_power
+from hwsched.operations.power.power_results import power_work
+from hwsched.operations.power.siting_accepting import accept_siting
+from hwsched.operations.power.supply_siting import propose_siting
+from hwsched.operations.release.issued_documents import issue
+from hwsched.operations.release.project_view import project_view
+from hwsched.operations.survey.survey_import import import_survey
+from hwsched.paths import SAMPLE
+from hwsched.values import SEVERITIES
+from hwsched.writing import made_folder, part_beside
+
+NAME = "Quayside Works"
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """What the demonstration made."""
+
+    project: Path
+    files: tuple[Path, ...]
+    statuses: Mapping[str, int]
+    severities: Mapping[str, int]
+    problems: tuple[CellProblem | FileProblem, ...]
+    """Cells of the survey that were refused and left out."""
+    lines: tuple[str, ...]
+    """The report for people."""
+
+
+def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] | None = None) -> Shown:
+    """Run the main job on the sample into a folder; an earlier demonstration there is replaced.
+
+    One in which a person has worked on is kept under another name.
+
+    Raises
+    ------
+    InputRejected, ChangeError, ProjectError, UnwritableError
+        As the verbs that it calls; BusyProjectError where the earlier one is open.
+    """
+    target = made_folder(folder) / "quayside-works.hwsched"
+    if target.exists():
+        # Said now, not after all the work.
+        check_file(target)
+        close_file(target)
+    # Worked out beside the old file, so that a demonstration that is stopped leaves the earlier one whole.
+    with apart(), _work_folder(folder) as work:
+        fresh = work / target.name
+        project = create_project(str(fresh), NAME, length_style="fraction", bare_unit="in")
+        try:
+            catalogue = import_catalogue(project, SAMPLE / "catalogue.xlsx", who=who)
+            survey = import_survey(
+                project, SAMPLE / "survey.xlsx", SurveyOptions(bare_unit="in"), who=who, accept="good-rows"
+            )
+            _, fitted = fit_openings(project, who=who, progress=progress)
+            power = import_power(project, SAMPLE / "power.xlsx", who=who)
+            sited = []
+            for building in _with_places(project):
+                proposal = propose_siting(project, building)
+                accept_siting(project, proposal, who=who)
+                sited.append(proposal)
+            _, fitted = fit_openings(project, who=who)
+            view = project_view(project, checker=Checker())
+        finally:
+            project.close()
+        kept = _replace(target, fresh)
+    files = [path for kind in DOCUMENTS for path in issue(view, kind, folder, progress=progress)]
+    statuses: Counter[str] = Counter(each.fit.status for each in fitted)
+    severities: Counter[str] = Counter(f.severity for opening in view.openings for f in opening.findings)
+    held = sum(bool(opening.blocking) for opening in view.openings)
+    lines = [
+        f"Project      {target}",
+        *([f"Kept         {kept}: the earlier project, in which you have worked"] if kept else []),
+        f"Catalogue    {catalogue.parts} parts from {SAMPLE / 'catalogue.xlsx'}",
+        f"Survey       {len(fitted)} openings from {SAMPLE / 'survey.xlsx'}",
+        *(f"  left out:  {problem.describe()}" for problem in survey.problems),
+        "Fit          " + ", ".join(f"{statuses.get(s, 0)} {s}" for s in ("fitted", "not-fitted", "unknown")),
+        "Check        " + ", ".join(f"{severities.get(s, 0)} {s}" for s in SEVERITIES) + f"; {held} openings held",
+        f"Power        {power.rows['supplies']} places for supplies from {SAMPLE / 'power.xlsx'}; "
+        + ", ".join(f"{len(p.siting.pairs)} openings of {p.building} on {len(p.siting.open)}" for p in sited),
+        *(f"Printed      {path}" for path in files if path.parent == folder),
+        f"Printed      {sum(path.parent != folder for path in files)} packets in {folder / 'packets'}",
+        "",
+        f"Look first at {folder / 'schedule.pdf'}, then at a packet in {folder / 'packets'};",
+        f"then open the desktop: hwsched desktop {target}",
+    ]
+    return Shown(target, tuple(files), statuses, severities, tuple(survey.problems), tuple(lines))
+
+
+@contextmanager
+def _work_folder(folder: Path) -> Iterator[Path]:
+    work = part_beside(folder / "demo")
+    work.mkdir()
+    try:
+        yield work
+    finally:
+        shutil.rmtree(work, ignore_errors=True)
+
+
+def _replace(target: Path, fresh: Path) -> Path | None:
+    """Put the new project in its place; one in which somebody has worked is set aside, and its new name returned."""
+    if not target.exists():
+        os.replace(fresh, target)
+        return None
+    kept = set_aside(target) if verbs_of(target) != verbs_of(fresh) else None
+    if kept is None:
+        close_file(target)
+    os.replace(fresh, target)
+    return kept
+
+
+def _with_places(project: Project) -> list[str]:
+    """Return the buildings that have a place for a supply."""
+    return list(dict.fromkeys(s.supply.building for s in power_work(project).supplies if s.supply.building))

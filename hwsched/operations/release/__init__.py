@@ -1,0 +1,1 @@
+"""What goes out: documents, packets, revisions, files."""

@@ -1,0 +1,137 @@
+"""Issuing documents: build from the project as it stands, lay out, write; each file appears whole or not at all."""
+
+from collections.abc import Callable, Iterable, Sequence
+from pathlib import Path
+from typing import Final
+
+from hwsched.documents import DOCUMENTS, DocumentKind, OpeningView, ProjectView
+from hwsched.documents.view import Format
+from hwsched.model.errors import ValueRefusedError
+from hwsched.operations.release.issued_templates import issue_templates
+from hwsched.render.blocks import Document
+from hwsched.render.file_names import safe_file_name
+from hwsched.render.ics import render_ics
+from hwsched.render.pdf import render_pdf
+from hwsched.render.xlsx import render_xlsx
+from hwsched.writing import made_folder
+
+Progress = Callable[[int, int], None]
+Cancelled = Callable[[], bool]
+
+
+TEMPLATES: Final = "templates"
+PRINTS: Final[tuple[tuple[str, str, tuple[Format, ...]], ...]] = (
+    *((kind.name, kind.title, kind.formats) for kind in DOCUMENTS),
+    (TEMPLATES, "True-size templates", ("pdf",)),
+)
+"""Name, title and formats of everything that is printed."""
+
+
+def issue_by_name(
+    view: ProjectView,
+    name: str,
+    folder: Path,
+    formats: Sequence[Format] | None = None,
+    *,
+    paper: str = "letter",
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
+) -> list[Path]:
+    """Write a document, or the true-size templates; see `issue` for parameters and errors."""
+    if name == TEMPLATES:
+        return issue_templates(view, folder, paper=paper, progress=progress, cancelled=cancelled)
+    kind = document_kind(name)
+    return issue(view, kind, folder, formats, paper=paper, progress=progress, cancelled=cancelled)
+
+
+def document_kind(name: str) -> DocumentKind:
+    """Return the document of that name; raises ValueRefusedError."""
+    for kind in DOCUMENTS:
+        if kind.name == name:
+            return kind
+    raise ValueRefusedError("document", f"there is no '{name}'; accepted: {', '.join(k.name for k in DOCUMENTS)}")
+
+
+def issue(
+    view: ProjectView,
+    kind: DocumentKind,
+    folder: Path,
+    formats: Sequence[Format] | None = None,
+    *,
+    paper: str = "letter",
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
+) -> list[Path]:
+    """Write a document of a project view into a folder.
+
+    Parameters
+    ----------
+    view : ProjectView
+        The project as it stands, or the openings of it that are wanted.
+    kind : DocumentKind
+        Which document.
+    folder : Path
+        Made if need be; packets get a folder of their own inside.
+    formats : sequence of {"pdf", "xlsx"}, optional
+        All that the document has, when left out.
+    paper : {"letter", "a4"}
+        Sheet of the PDF.
+
+    Returns
+    -------
+    list of Path
+        Files written.
+
+    Raises
+    ------
+    ValueRefusedError
+        For a format that the document does not have.
+    UnwritableError
+        For a folder that cannot be written.
+    """
+    wanted = tuple(formats) if formats else kind.formats
+    for format_ in wanted:
+        if format_ not in kind.formats:
+            raise ValueRefusedError("format", f"{kind.title} has no {format_}; accepted: {', '.join(kind.formats)}")
+    target = made_folder(folder / kind.name if kind.per_opening else folder)
+    if not kind.per_opening:
+        written = [_write(kind.build(view, None), target / kind.name, f, paper) for f in wanted]
+        if progress is not None:
+            progress(1, 1)
+        return written
+    return _per_opening(view, view.openings, kind, target, wanted, paper, progress, cancelled)
+
+
+def _per_opening(
+    view: ProjectView,
+    openings: Iterable[OpeningView],
+    kind: DocumentKind,
+    target: Path,
+    formats: Sequence[Format],
+    paper: str,
+    progress: Progress | None,
+    cancelled: Cancelled | None,
+) -> list[Path]:
+    chosen = list(openings)
+    taken: set[str] = set()
+    written: list[Path] = []
+    for done, opening in enumerate(chosen, start=1):
+        if cancelled is not None and cancelled():
+            break
+        stem = safe_file_name(opening.mark, taken)
+        document = kind.build(view, opening)
+        written += [_write(document, target / stem, format_, paper) for format_ in formats]
+        if progress is not None:
+            progress(done, len(chosen))
+    return written
+
+
+def _write(document: Document, stem: Path, format_: Format, paper: str) -> Path:
+    path = stem.with_name(f"{stem.name}.{format_}")
+    if format_ == "pdf":
+        render_pdf(document, path, "a4" if paper == "a4" else "letter")
+    elif format_ == "ics":
+        render_ics(document, path)
+    else:
+        render_xlsx(document, path)
+    return path

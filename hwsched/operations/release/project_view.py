@@ -1,0 +1,93 @@
+"""Assembling what documents are built from: a project's openings with fits and findings, as plain values."""
+
+from collections.abc import Iterable
+from dataclasses import replace
+from datetime import UTC, datetime
+
+from hwsched.attributes import show_value
+from hwsched.documents import OpeningView, ProjectView
+from hwsched.model.power_queries import level_heights, read_power
+from hwsched.model.project import Project
+from hwsched.model.queries import latest_change, read_catalogue, read_set_names, read_settings, read_terms
+from hwsched.operations.findings.checking import Checked, Checker, Progress, check_openings
+from hwsched.operations.power.power_results import read_work
+from hwsched.operations.snapshot import of_one_state
+from hwsched.quantities import LENGTH_STYLES, LengthStyle
+from hwsched.rules import RULEBOOK
+from hwsched.survey import OPENING
+from hwsched.values.power import PowerWork
+from hwsched.wiring import Fed
+
+
+@of_one_state
+def project_view(
+    project: Project,
+    ids: Iterable[str] | None = None,
+    *,
+    checker: Checker | None = None,
+    progress: Progress | None = None,
+) -> ProjectView:
+    """Check openings and return the project as documents see it.
+
+    The revision is the number of the latest change set: a working state, not a frozen one.
+    """
+    checked = check_openings(project, ids, checker=checker, progress=progress)
+    with project.reading() as connection:
+        settings = read_settings(connection)
+        catalogue = read_catalogue(connection)
+        change = latest_change(connection)
+        heights = level_heights(connection)
+        terms, sets = read_terms(connection), read_set_names(connection)
+        known = {each.case.opening.id: Fed.of(each.points) for each in checked}
+        work = waived_work(read_work(connection, catalogue, read_power(connection), known), checked)
+    style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
+    return ProjectView(
+        title=project.title,
+        revision=f"working state {change}",
+        date=datetime.now(UTC).date().isoformat(),
+        length_style=style,
+        openings=tuple(
+            OpeningView(
+                each.case,
+                each.fit,
+                each.findings,
+                _own(each, style),
+                sets.get(each.case.opening.id, ""),
+                each.points,
+                each.standing,
+            )
+            for each in checked
+        ),
+        catalogue=catalogue,
+        rules_off=tuple(sorted(settings.rules_off)),
+        rules_run=sum(rule.id not in settings.rules_off for rule in RULEBOOK),
+        power=work,
+        terms=terms,
+        level_heights=heights,
+    )
+
+
+def waived_work(work: PowerWork, checked: Iterable[Checked]) -> PowerWork:
+    """Mark what the rules of circuits say as waived, where it is waived at all openings that it concerns."""
+    laid = {
+        (each.case.opening.id, finding.rule, finding.about, finding.message): finding
+        for each in checked
+        for finding in each.findings
+        if finding.waived
+    }
+    found = []
+    for each in work.findings:
+        said = each.finding
+        held = [laid.get((opening, said.rule, said.about, said.message)) for opening in each.opening_ids]
+        waived = [finding for finding in held if finding is not None]
+        found.append(replace(each, finding=waived[0]) if waived and len(waived) == len(held) else each)
+    return replace(work, findings=tuple(found))
+
+
+def _own(checked: Checked, style: LengthStyle) -> tuple[tuple[str, str], ...]:
+    """Put the project's own fields of an opening into words."""
+    return tuple(
+        (own.attribute.label, show_value(own.attribute, own.value, style))
+        for own in checked.own
+        if own.entity == OPENING.name
+    )

@@ -1,0 +1,396 @@
+"""What is different between two revisions, or between one and the project as it stands: opening by opening."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, fields, is_dataclass, replace
+from datetime import date
+from typing import Any, Final, Literal, cast
+
+from hwsched.attributes import show_value
+from hwsched.model.frozen import revision_with
+from hwsched.model.project import Project
+from hwsched.operations.findings.checking import Cancelled, Checker, Progress
+from hwsched.operations.release.frozen_record import CatalogueRecord, PowerRecord, ProjectRecord, Root
+from hwsched.operations.release.frozen_state import gather
+from hwsched.operations.release.revisions import Source, entries_of, openings_then
+from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
+from hwsched.survey import ENTITIES
+from hwsched.values import Catalogue, Finding, Fit, Hole, Part
+from hwsched.values.revision import OpeningThen, Scope
+
+UNKNOWN: Final = "unknown"
+_NO_CATALOGUE: Final = Catalogue({}, "")
+_LABELS: Final = {entity.name: entity for entity in ENTITIES}
+
+
+@dataclass(frozen=True, slots=True)
+class Changed:
+    """Something that is otherwise: what, before and after, as people read it; empty where it was or is not there."""
+
+    what: str
+    before: str
+    after: str
+
+
+@dataclass(frozen=True, slots=True)
+class OpeningDifference:
+    """One opening that is otherwise."""
+
+    opening_id: str
+    mark: str
+    """In the later state; in the earlier one where it is gone."""
+    kind: Literal["new", "gone", "changed"]
+    facts: tuple[Changed, ...] = ()
+    """Survey, choices by hand, place by hand, hardware set, fields of the project's own."""
+    parts: tuple[Changed, ...] = ()
+    place: tuple[Changed, ...] = ()
+    """Of the unit, its lead and the state of the fit."""
+    holes: tuple[Changed, ...] = ()
+    findings: tuple[Changed, ...] = ()
+
+    @property
+    def lines(self) -> tuple[Changed, ...]:
+        """All of it."""
+        return (*self.facts, *self.parts, *self.place, *self.holes, *self.findings)
+
+
+@dataclass(frozen=True, slots=True)
+class RevisionDifferences:
+    """Two states compared."""
+
+    before: str
+    after: str
+    """Letters; "present" for the project as it stands."""
+    openings: tuple[OpeningDifference, ...]
+    """Those that are otherwise, by mark."""
+    others: tuple[Changed, ...]
+    """What is one for the whole project: settings, terms, parts, supplies, rules, program."""
+    same: int
+    """Openings that are as they were."""
+
+
+def differences(
+    project: Project,
+    before: str,
+    after: str | None = None,
+    *,
+    today: date | None = None,
+    checker: Checker | None = None,
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
+) -> RevisionDifferences:
+    """Compare two revisions, or one with the project as it stands.
+
+    Parameters
+    ----------
+    project : Project
+        Open project; it is only read.
+    before : str
+        Letter of the earlier state.
+    after : str, optional
+        Letter of the later one; the project as it stands when left out.
+    today : date, optional
+        Against which waivers end, of the project as it stands.
+    checker, progress, cancelled : optional
+        As for `hwsched.operations.release.freezing.freeze`.
+
+    Raises
+    ------
+    MissingRowError
+        For a letter that there is not.
+    """
+    with project.reading() as connection:
+        first = revision_with(connection, before)
+        second = None if after is None else revision_with(connection, after)
+    gathered = (
+        gather(
+            project, Scope.of(first.scope), today or date.today(), base=first, checker=checker, progress=progress,
+            cancelled=cancelled,
+        )
+        if second is None
+        else None
+    )  # fmt: skip
+    with project.reading() as connection:
+        source = Source(connection, gathered.contents) if gathered is not None else Source(connection)
+        was: Root = source.one("revision", first.root)
+        key = gathered.root if gathered is not None else second.root if second is not None else first.root
+        now: Root = source.one("revision", key)
+        return _compared(source, was, now, first.letter, "present" if second is None else second.letter)
+
+
+def _compared(source: Source, was: Root, now: Root, before: str, after: str) -> RevisionDifferences:
+    if was.bits == now.bits:
+        # What is in equal chunks is equal.
+        old = entries_of(source, was, [n for n, key in was.openings.items() if now.openings.get(n) != key])
+        new = entries_of(source, now, [n for n, key in now.openings.items() if was.openings.get(n) != key])
+    else:
+        old, new = entries_of(source, was), entries_of(source, now)
+    otherwise = [each for each in old.keys() | new.keys() if old.get(each) != new.get(each)]
+    record: ProjectRecord = source.one("project", now.project)
+    style: LengthStyle = next((each for each in LENGTH_STYLES if each == record.settings.length_style), "fraction")
+    then = openings_then(source, [old[each][1] for each in otherwise if each in old], record, _NO_CATALOGUE)
+    later = openings_then(source, [new[each][1] for each in otherwise if each in new], record, _NO_CATALOGUE)
+    found = [
+        _difference(
+            each,
+            then[old[each][1]] if each in old else None,
+            later[new[each][1]] if each in new else None,
+            style,
+        )
+        for each in otherwise
+    ]
+    changed = sum(each.kind != "new" for each in found)
+    return RevisionDifferences(
+        before, after, tuple(sorted(found, key=lambda each: each.mark)), tuple(_others(source, was, now)),
+        was.count - changed,
+    )  # fmt: skip
+
+
+def _difference(
+    opening_id: str, was: OpeningThen | None, now: OpeningThen | None, style: LengthStyle
+) -> OpeningDifference:
+    there = now or was
+    assert there is not None
+    if was is None or now is None:
+        return OpeningDifference(opening_id, there.mark, "new" if was is None else "gone")
+    return OpeningDifference(
+        opening_id,
+        there.mark,
+        "changed",
+        tuple(_facts(was, now, style)),
+        tuple(_told(_parts(was), _parts(now))),
+        tuple(_shown(_places(was, style), _places(now, style))),
+        tuple(_shown(_holes(was, style), _holes(now, style))),
+        tuple(_findings(was.findings, now.findings)),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class _Shown:
+    """A value and how people read it: what looks alike need not be."""
+
+    value: object
+    text: str
+
+
+def _told(before: Mapping[str, str], after: Mapping[str, str]) -> Iterable[Changed]:
+    """Yield what two lists of lines do not share, in their order."""
+    for what in dict.fromkeys((*before, *after)):
+        if before.get(what) != after.get(what):
+            yield Changed(what, before.get(what, ""), after.get(what, ""))
+
+
+def _shown(before: Mapping[str, _Shown], after: Mapping[str, _Shown]) -> Iterable[Changed]:
+    """Yield what two lists of values do not share; to the last digit where they read alike."""
+    for what in dict.fromkeys((*before, *after)):
+        was, now = before.get(what), after.get(what)
+        if was is None or now is None:
+            yield Changed(what, was.text if was is not None else "", now.text if now is not None else "")
+        elif was.text != now.text:
+            yield Changed(what, was.text, now.text)
+        elif was.value != now.value:
+            yield from _finer(what, was.value, now.value)
+
+
+def _finer(what: str, was: Any, now: Any) -> Iterable[Changed]:
+    if isinstance(was, tuple) and isinstance(now, tuple) and len(was) == len(now):
+        for before, after in zip(was, now, strict=True):
+            if before != after:
+                yield from _finer(what, before, after)
+    elif is_dataclass(was) and type(was) is type(now):
+        for each in fields(was):
+            before, after = getattr(was, each.name), getattr(now, each.name)
+            if before != after:
+                yield Changed(f"{what}: {each.name.replace('_', ' ')}", str(before), str(after))
+    else:
+        yield Changed(what, str(was), str(now))
+
+
+def _facts(was: OpeningThen, now: OpeningThen, style: LengthStyle) -> Iterable[Changed]:
+    yield from _values("opening", "Opening", was.case.opening, now.case.opening, style)
+    for entity, of_was, of_now in (
+        ("leaf", was.case.leaves, now.case.leaves),
+        ("existing_item", was.case.items, now.case.items),
+    ):
+        yield from _rows(entity, of_was, of_now, style)
+    yield from _told(_by_hand(was), _by_hand(now))
+    own_was = {f"Own field {each.name}": str(each.value) for each in was.own}
+    yield from _told(own_was, {f"Own field {each.name}": str(each.value) for each in now.own})
+
+
+def _rows(entity: str, was: Sequence[Any], now: Sequence[Any], style: LengthStyle) -> Iterable[Changed]:
+    old, new = {each.id: each for each in was}, {each.id: each for each in now}
+    for row_id in dict.fromkeys((*old, *new)):
+        before, after = old.get(row_id), new.get(row_id)
+        name = _name(entity, after if after is not None else before)
+        if before is None or after is None:
+            yield Changed(name, "" if before is None else "there", "" if after is None else "there")
+        else:
+            yield from _values(entity, name, before, after, style)
+
+
+def _name(entity: str, row: Any) -> str:
+    kind = row.position if entity == "leaf" else row.kind
+    word = entity.replace("_", " ").capitalize()
+    return f"{word} {kind}" if kind else word
+
+
+def _values(entity: str, name: str, was: Any, now: Any, style: LengthStyle) -> Iterable[Changed]:
+    for each in fields(was):
+        before, after = getattr(was, each.name), getattr(now, each.name)
+        if before == after:
+            continue
+        attribute = _LABELS[entity].attribute(each.name)
+        texts = [show_value(attribute, value, style, unknown=UNKNOWN) for value in (before, after)]
+        if texts[0] == texts[1]:
+            texts = [f"{value} {attribute.unit}".rstrip() for value in (before, after)]
+        yield Changed(f"{name}: {attribute.label}", *texts)
+
+
+def _by_hand(then: OpeningThen) -> dict[str, str]:
+    """Return what people decided: choices, places, the supply that feeds it, the hardware set."""
+    told = {"Hardware set": then.set_name} if then.set_name else {}
+    for number, point in enumerate(then.points, start=1):
+        at = f" at point {number}" if len(then.points) > 1 else ""
+        case = point.case
+        for choice in case.chosen:
+            told[f"Chosen {choice.role} {choice.part}{at}"] = f"{choice.quantity:g}, {choice.source}"
+        if case.placed is not None:
+            told[f"Placed by hand{at}"] = f"{case.placed.face} face, {case.placed.x_mm:g} / {case.placed.y_mm:g} mm"
+        if case.feed is not None:
+            told["Fed by"] = case.feed.part or "a supply that is not chosen yet"
+    return told
+
+
+def _fits(then: OpeningThen) -> Iterable[tuple[str, Fit]]:
+    for number, point in enumerate(then.points, start=1):
+        if point.fit is not None:
+            yield (f" at point {number}" if len(then.points) > 1 else ""), point.fit
+
+
+def _parts(then: OpeningThen) -> dict[str, str]:
+    told: dict[str, str] = {}
+    for at, fit in _fits(then):
+        for part in fit.parts:
+            told[f"{part.role} {part.part}{at}"] = f"{part.quantity:g}"
+    return told
+
+
+def _places(then: OpeningThen, style: LengthStyle) -> dict[str, _Shown]:
+    told: dict[str, _Shown] = {}
+    states = [point.fit.status if point.fit is not None else "not worked out" for point in then.points]
+    told["State"] = _Shown(states, ", ".join(states))
+    for at, fit in _fits(then):
+        place, cable = fit.placement, fit.cable
+        if place is not None:
+            x, y = format_length(place.x_mm, style), format_length(place.y_mm, style)
+            words = f"{place.pattern}, {place.face} face, {x} from the lock edge, {y} up"
+            told[f"Unit{at}"] = _Shown(replace(place, alternatives=(), clearances=()), words)
+        if cable is not None:
+            words = f"{format_length(cable.length_mm, style)} of {format_length(cable.available_mm, style)}"
+            told[f"Lead{at}"] = _Shown(cable, words)
+        told[f"Power{at}"] = _Shown(fit.power, fit.power)
+    return told
+
+
+def _holes(then: OpeningThen, style: LengthStyle) -> dict[str, _Shown]:
+    told: dict[str, _Shown] = {}
+    for at, fit in _fits(then):
+        for hole in fit.holes:
+            name = f"{hole.order}. {hole.name}{at}"
+            known, words = told.get(name), _hole(hole, style)
+            told[name] = (
+                _Shown((hole,), words)
+                if known is None
+                else _Shown((*cast("tuple[Hole, ...]", known.value), hole), f"{known.text}; {words}")
+            )
+    return told
+
+
+def _hole(hole: Hole, style: LengthStyle) -> str:
+    size = format_length(hole.diameter_mm, style) if hole.diameter_mm else "pocket"
+    depth = "through" if hole.depth_mm is None else f"{format_length(hole.depth_mm, style)} deep"
+    x, y = format_length(hole.x_mm, style), format_length(hole.y_mm, style)
+    return f"{hole.count} × {size}, {depth}, {hole.face} face at {x} / {y}"
+
+
+def _findings(was: Sequence[Finding], now: Sequence[Finding]) -> Iterable[Changed]:
+    return _told(_lines(was), _lines(now))
+
+
+def _lines(findings: Sequence[Finding]) -> dict[str, str]:
+    told: dict[str, str] = {}
+    for each in findings:
+        name = f"{each.rule} {each.about}".rstrip()
+        said = f"{each.severity}: {each.message}" + (f" (waived by {each.waived_by})" if each.waived else "")
+        told[name] = f"{told[name]}; {said}" if name in told else said
+    return told
+
+
+def _others(source: Source, was: Root, now: Root) -> Iterable[Changed]:
+    if was.engine != now.engine:
+        before, after = (source.one("engine", root.engine) for root in (was, now))
+        yield from _told(_flat("Program", before), _flat("Program", after))
+    if was.project != now.project:
+        yield from _told(*(_settings(source.one("project", root.project)) for root in (was, now)))
+    if was.catalogue != now.catalogue:
+        yield from _catalogues(source, source.one("catalogue", was.catalogue), source.one("catalogue", now.catalogue))
+    if was.rules != now.rules:
+        texts = ({rule.id: rule for rule in source.one("rules", root.rules)} for root in (was, now))
+        yield from _members("Rule", *texts)
+    if was.power != now.power:
+        yield from _members("Supply", *(_supplies(source.one("power", root.power)) for root in (was, now)))
+
+
+def _catalogues(source: Source, was: CatalogueRecord, now: CatalogueRecord) -> Iterable[Changed]:
+    otherwise = {number for number in was.parts.keys() & now.parts.keys() if was.parts[number] != now.parts[number]}
+    parts = source.read("part", [held.parts[number] for number in otherwise for held in (was, now)])
+    for number in sorted(was.parts.keys() | now.parts.keys()):
+        if number in otherwise:
+            for each in _told(*(_part(parts[held.parts[number]]) for held in (was, now))):
+                yield Changed(f"Part {number}: {each.what}", each.before, each.after)
+        elif number not in was.parts or number not in now.parts:
+            yield Changed(f"Part {number}", *("there" if number in held.parts else "" for held in (was, now)))
+        if was.own.get(number) != now.own.get(number):
+            yield Changed(f"Part {number}: own fields", *(str(held.own.get(number, "")) for held in (was, now)))
+
+
+def _part(part: Part) -> dict[str, str]:
+    told = {each.name.replace("_", " "): getattr(part, each.name) for each in fields(part)}
+    told |= told.pop("attributes")
+    return {name: str(value) for name, value in told.items() if value not in (None, "", ())}
+
+
+def _members(word: str, was: Mapping[str, object], now: Mapping[str, object]) -> Iterable[Changed]:
+    """Yield members that one of two lists has not, or has otherwise."""
+    for name in sorted(was.keys() | now.keys()):
+        if name not in was or name not in now:
+            yield Changed(f"{word} {name}", *("there" if name in held else "" for held in (was, now)))
+        elif was[name] != now[name]:
+            yield Changed(f"{word} {name}", "as it was", "otherwise")
+
+
+def _flat(prefix: str, values: Mapping[str, Any]) -> dict[str, str]:
+    return {f"{prefix} {name}": str(value) for name, value in values.items()}
+
+
+def _settings(record: ProjectRecord) -> dict[str, str]:
+    settings, terms = record.settings, record.terms
+    return {
+        "Title": record.title,
+        "Lengths": settings.length_style,
+        "Preference": settings.prefer,
+        "Rules off": ", ".join(sorted(settings.rules_off)),
+        "Currency": terms.currency,
+        "Labour an hour": terms.labour_per_hour or "",
+        "Learning rate": terms.learning_rate,
+        **{f"Limit {name}": f"{value:g}" for name, value in settings.limits.items()},
+        **{f"Discount {name}": value for name, value in terms.discounts.items()},
+        **{f"Rate {name}": value for name, value in terms.rates.items()},
+        **{f"Hours {name}": value for name, value in terms.hours.items()},
+        **{f"Field {each.entity}.{each.name}": f"{each.label}, {each.kind}" for each in record.own_fields},
+    }
+
+
+def _supplies(record: PowerRecord) -> dict[str, str]:
+    names = {supply.id: supply.name for supply in record.laid.supplies}
+    return {names.get(each, each): key for each, key in record.supplies.items()}

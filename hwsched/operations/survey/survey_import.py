@@ -1,0 +1,331 @@
+"""Taking in a survey: preview as differences, then one change set with every row's origin."""
+
+import gc
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
+from contextlib import contextmanager
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+from typing import Any, Final
+
+from sqlalchemy import Table, select
+
+from hwsched.attributes import Attribute
+from hwsched.exchange.file_key import read_with_key
+from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected
+from hwsched.exchange.survey.book import SurveyOptions, SurveyRead, read_survey
+from hwsched.exchange.survey.difference import OpeningChange, Preview, difference
+from hwsched.exchange.survey.facts import SurveyedOpening
+from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping
+from hwsched.model.journal import Change
+from hwsched.model.levels import levels_for
+from hwsched.model.project import Project
+from hwsched.model.queries import by_opening, latest_change, opening_ids, read_cases, read_extra, read_own_fields
+from hwsched.model.tables import IMPORT_MAPPING, ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
+from hwsched.model.touched import Touched, touched_since
+from hwsched.operations.changes import Changes
+from hwsched.operations.opening.fits_within import change_and_fit
+from hwsched.operations.prepared import NotReadyError, change_prepared
+from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
+from hwsched.operations.survey.own_fields import attribute_of
+from hwsched.quantities import BARE_UNITS
+
+Problem = CellProblem | FileProblem
+_TABLES: Final[Mapping[str, Table]] = {"opening": OPENING_TABLE, "leaf": LEAF_TABLE, "existing_item": ITEM_TABLE}
+_PLACE: Final = ("building", "level")
+
+
+@dataclass(slots=True)
+class Basis:
+    """What a preview stands on."""
+
+    state: int
+    """Change set at which it held last."""
+    key: str
+    """Of the file's content."""
+    asked: SurveyOptions
+    """How it was read: with the project's own fields, unit and remembered columns."""
+    read: SurveyRead
+    marks: Mapping[str, str]
+    """Identifiers of the project's openings."""
+
+
+@dataclass(frozen=True, slots=True)
+class PreviewResult:
+    """What a file would change, and what is wrong with it."""
+
+    preview: Preview
+    problems: tuple[Problem, ...]
+    basis: Basis = field(compare=False, repr=False)
+
+
+@dataclass(frozen=True, slots=True)
+class ImportResult:
+    """What a file did change."""
+
+    changes: Changes
+    preview: Preview
+    problems: tuple[Problem, ...]
+
+
+def preview_survey(project: Project, path: Path, options: SurveyOptions) -> PreviewResult:
+    """Read a survey and say what it would change; nothing is written.
+
+    Raises
+    ------
+    InputRejected
+        When the file as a whole cannot be read.
+    """
+    with _collector_paused():
+        return _look(project, path, options)
+
+
+def import_survey(
+    project: Project,
+    path: Path,
+    options: SurveyOptions,
+    *,
+    who: str,
+    accept: str = "all",
+    seen: PreviewResult | None = None,
+    fit_too: bool = False,
+    progress: Callable[[int, int], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> ImportResult:
+    """Take in a survey as one change set; the same file twice changes nothing.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    path : Path
+        .xlsx, .xls, .ods or .csv.
+    options : SurveyOptions
+        What the file does not say.
+    who : str
+        For the journal.
+    accept : {"all", "good-rows"}
+        With "all" one refused cell refuses the file; with "good-rows" its opening is left out.
+    seen : PreviewResult, optional
+        What a person was shown of it, and nothing else is taken in.
+    fit_too : bool
+        Whether the openings that it touches are fitted in the same step.
+    progress, cancelled : callable, optional
+        Told how far it is; asked whether to stop: then nothing is changed.
+
+    Raises
+    ------
+    InputRejected
+        And nothing is changed.
+    ValueRefusedError
+        Where the file is not the one that was shown any more.
+    ShownOtherwiseError
+        Where others changed what the preview compared, so that it reads otherwise; with the new preview.
+    """
+    told = progress or (lambda _done, _total: None)
+    if seen is not None:
+        check_file(path, seen.basis.key)
+    held: list[PreviewResult] = [seen] if seen is not None else []
+
+    def look() -> None:
+        with _collector_paused():
+            now = _look(project, path, options, held[0] if held else None)
+        if seen is not None and _differs(seen, now):
+            raise ShownOtherwiseError(changed_meanwhile(_differs(seen, now)), now)
+        held[:] = [now]
+
+    def write(change: Change, last: bool) -> Collection[str]:
+        if touched_since(change.connection, held[0].basis.state):
+            if not last:
+                raise NotReadyError(look)
+            look()
+        preview = held[0].preview
+        with _collector_paused():
+            _write_new(change, preview)
+            told(2, 3)
+            _write_changed(change, preview.changed)
+            for mapping in held[0].basis.read.mapping:
+                _remember(change, mapping, options)
+        change.summary = f"Take in survey {path.name}: {len(preview.new)} new, {len(preview.changed)} changed"
+        if fit_too and change.openings:
+            change.summary += f"; fit {len(change.openings)} openings"
+        return sorted(change.openings)
+
+    if not held:
+        look()
+    told(1, 3)
+    if held[0].problems and (accept == "all" or not held[0].basis.read.openings):
+        raise InputRejected(held[0].problems)
+    verb, summary = "import-survey", f"Take in survey {path.name}"
+    if fit_too:
+        changes = change_and_fit(project, verb, summary, who, write, progress=progress, cancelled=cancelled)
+    else:
+        changes = Changes.of(change_prepared(project, verb, summary, who, write)[0])
+        told(3, 3)
+    return ImportResult(changes, held[0].preview, held[0].problems)
+
+
+@contextmanager
+def _collector_paused() -> Iterator[None]:
+    """Hold the garbage collector while many plain values are made: it finds nothing and costs a quarter of the time."""
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            gc.enable()
+
+
+def _look(project: Project, path: Path, options: SurveyOptions, held: PreviewResult | None = None) -> PreviewResult:
+    """Read a file and compare it; of what is held already only what others changed is read and compared again."""
+    with project.reading() as connection:
+        own: dict[str, list[Attribute]] = {}
+        for made in read_own_fields(connection):
+            attribute = attribute_of(made)
+            own.setdefault(made.entity, []).append(attribute)
+        remembered = {
+            row.fingerprint: RememberedMapping(row.mapping.get("columns", {}), row.mapping.get("bare_unit", ""))
+            for row in connection.execute(select(IMPORT_MAPPING))
+        }
+        bare = next((unit for unit in BARE_UNITS if unit == project.bare_unit), None)
+        asked = replace(
+            options,
+            own_fields={**{name: tuple(found) for name, found in own.items()}, **options.own_fields},
+            remembered={**remembered, **options.remembered},
+            usual_unit=options.usual_unit or bare,
+        )
+        state, marks = latest_change(connection), opening_ids(connection)
+        if held is not None and asked == held.basis.asked:
+            check_file(path, held.basis.key)
+            read, key = held.basis.read, held.basis.key
+            if not _compared_otherwise(held.basis, marks, touched_since(connection, held.basis.state)):
+                return replace(held, basis=replace(held.basis, state=state))
+        else:
+            read, key = read_with_key(path, lambda: read_survey(path, asked))
+        extra = {**read_extra(connection, OPENING_TABLE), **read_extra(connection, ITEM_TABLE)} if own else {}
+        preview = difference(read, read_cases(connection, None, project.catalogue.read(connection)), extra)
+    return PreviewResult(preview, read.problems, Basis(state, key, asked, read, marks))
+
+
+def _compared_otherwise(basis: Basis, marks: Mapping[str, str], late: Iterable[Touched]) -> bool:
+    """Tell whether others touched an opening that the file names, by the mark that it had or by the one that it has."""
+    named = [opening.mark for opening in basis.read.openings]
+    used = {found for mark in named for found in (basis.marks.get(mark), marks.get(mark)) if found is not None}
+    return any(each.openings & used for each in late)
+
+
+def _differs(seen: PreviewResult, now: PreviewResult) -> list[str]:
+    """Return the marks of which the file would change something else than was shown."""
+
+    def by_mark(result: PreviewResult) -> dict[str, SurveyedOpening | OpeningChange]:
+        every: tuple[SurveyedOpening | OpeningChange, ...] = (*result.preview.new, *result.preview.changed)
+        return {each.mark: each for each in every}
+
+    was, would = by_mark(seen), by_mark(now)
+    found = [mark for mark in {**was, **would} if was.get(mark) != would.get(mark)]
+    return found or (["what is refused"] if seen.problems != now.problems else [])
+
+
+def _write_new(change: Change, preview: Preview) -> None:
+    if not preview.new:
+        return
+    places = {_place_of(opening.facts) for opening in preview.new}
+    levels = levels_for(change, places)
+    rows = []
+    for opening in preview.new:
+        row = _row(opening.facts, OPENING_TABLE)
+        row["level_id"] = levels[_place_of(opening.facts)]
+        for name in _PLACE:
+            row.pop(name, None)
+        rows.append(row)
+    ids = change.insert(OPENING_TABLE, rows, [opening.origin for opening in preview.new])
+    leaves, leaf_origins, items, item_origins = [], [], [], []
+    for opening_id, opening in zip(ids, preview.new, strict=True):
+        for ordinal, leaf in enumerate(opening.leaves):
+            leaves.append({"opening_id": opening_id, "ordinal": ordinal, **leaf.facts})
+            leaf_origins.append(leaf.origin)
+        for ordinal, item in enumerate(opening.items):
+            row = _row({**item.deduced, **item.facts}, ITEM_TABLE)
+            items.append({"opening_id": opening_id, "ordinal": ordinal, **row})
+            item_origins.append(item.origin)
+    change.insert(LEAF_TABLE, leaves, leaf_origins)
+    change.insert(ITEM_TABLE, items, item_origins)
+
+
+def _place_of(facts: Mapping[str, Any]) -> tuple[str | None, str | None]:
+    return facts.get("building"), facts.get("level")
+
+
+def _row(facts: Mapping[str, Any], table: Table) -> dict[str, Any]:
+    """Split facts into columns and the project's own fields."""
+    row = {name: value for name, value in facts.items() if name in table.c or name in _PLACE}
+    own = {name: value for name, value in facts.items() if name not in row}
+    if own:
+        row["extra"] = own
+    return row
+
+
+def _write_changed(change: Change, openings: tuple[OpeningChange, ...]) -> None:
+    edits: dict[str, dict[str, dict[str, Any]]] = {}
+    origins: dict[tuple[str, str], str] = {}
+    for opening in openings:
+        for fact in opening.facts:
+            edits.setdefault(fact.entity, {}).setdefault(fact.row_id, {})[fact.attribute] = fact.after
+            origins[fact.entity, fact.row_id] = fact.origin
+    _move(change, edits.get("opening", {}))
+    for entity, rows in edits.items():
+        table = _TABLES[entity]
+        told = {row_id: _row(facts, table) for row_id, facts in rows.items()}
+        own = [row_id for row_id, row in told.items() if "extra" in row]
+        held = read_extra(change.connection, table, own) if own else {}
+        for row_id in own:
+            told[row_id]["extra"] = {**held.get(row_id, {}), **told[row_id]["extra"]}
+        change.update(table, told.items(), [origins[entity, row_id] for row_id in told])
+    leaves = [(o.opening_id, o.leaves + n, leaf) for o in openings for n, leaf in enumerate(o.new_leaves)]
+    change.insert(
+        LEAF_TABLE,
+        [{"opening_id": opening_id, "ordinal": ordinal, **leaf.facts} for opening_id, ordinal, leaf in leaves],
+        [leaf.origin for _, _, leaf in leaves],
+    )
+    items = [(o.opening_id, o.items + n, item) for o in openings for n, item in enumerate(o.new_items)]
+    change.insert(
+        ITEM_TABLE,
+        [
+            {"opening_id": opening_id, "ordinal": ordinal, **_row({**item.deduced, **item.facts}, ITEM_TABLE)}
+            for opening_id, ordinal, item in items
+        ],
+        [item.origin for _, _, item in items],
+    )
+
+
+def _move(change: Change, rows: dict[str, dict[str, Any]]) -> None:
+    """Turn changed buildings and levels into the levels' rows."""
+    moved = {row_id: facts for row_id, facts in rows.items() if "building" in facts or "level" in facts}
+    if not moved:
+        return
+    places = {
+        case.opening.id: (
+            moved[case.opening.id].pop("building", case.opening.building),
+            moved[case.opening.id].pop("level", case.opening.level),
+        )
+        for case, *_ in by_opening(read_cases(change.connection, list(moved)))
+    }
+    levels = levels_for(change, set(places.values()))
+    for row_id, place in places.items():
+        moved[row_id]["level_id"] = levels[place]
+
+
+def _remember(change: Change, mapping: SheetMapping, options: SurveyOptions) -> None:
+    """Keep how a header was read; an import that changes nothing else keeps it only where the user said it anew."""
+    row = change.connection.execute(
+        select(IMPORT_MAPPING).where(IMPORT_MAPPING.c.fingerprint == mapping.fingerprint)
+    ).first()
+    kept = mapping.remembered(options.bare_unit or (row.mapping.get("bare_unit", "") if row else ""))
+    content = {"columns": dict(kept.columns), "bare_unit": kept.bare_unit}
+    if row is None:
+        if change.number is not None or options.columns:
+            change.insert(
+                IMPORT_MAPPING, [{"fingerprint": mapping.fingerprint, "name": mapping.sheet, "mapping": content}]
+            )
+    elif dict(row.mapping) != content and (change.number is not None or options.columns or options.bare_unit):
+        change.update(IMPORT_MAPPING, [(row.id, {"mapping": content})])

@@ -1,0 +1,86 @@
+"""Facts that cannot be true: numbers outside what the survey declares, or no numbers at all.
+
+Such a fact is put aside, so that the opening counts as unknown in it and is never worked out wrong; a rule names it.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from math import isfinite
+from operator import attrgetter
+from typing import Any, Final
+
+from hwsched.survey import ITEM, LEAF, OPENING, Entity
+from hwsched.values import Case, Item, Leaf, Opening
+
+_NUMERIC: Final = ("length", "number", "integer")
+
+
+@dataclass(frozen=True, slots=True)
+class Doubt:
+    """A fact that cannot be true."""
+
+    fact: str
+    """As ``entity.attribute``."""
+    label: str
+    value: float
+    low: float | None
+    high: float | None
+    about: str
+    """Kind of item, or position of the leaf."""
+
+
+class _Limits:
+    """The numeric facts of one kind of surveyed thing, with their limits."""
+
+    def __init__(self, entity: Entity) -> None:
+        numeric = [a for a in entity.attributes if a.kind in _NUMERIC]
+        self.entity = entity.name
+        self.names = tuple(a.name for a in numeric)
+        self.labels = tuple(a.label for a in numeric)
+        self.spans = tuple((a.low, a.high) for a in numeric)
+        self.values = attrgetter(*self.names)
+
+    def doubts(self, thing: Opening | Leaf | Item, about: str) -> Iterator[Doubt]:
+        """Yield what cannot be true of one thing."""
+        for i, value in enumerate(self.values(thing)):
+            if value is None:
+                continue
+            low, high = self.spans[i]
+            if not isfinite(value) or (low is not None and value < low) or (high is not None and value > high):
+                yield Doubt(f"{self.entity}.{self.names[i]}", self.labels[i], value, low, high, about)
+
+
+_OPENING: Final = _Limits(OPENING)
+_LEAF: Final = _Limits(LEAF)
+_ITEM: Final = _Limits(ITEM)
+
+
+def doubts(case: Case) -> tuple[Doubt, ...]:
+    """Return the facts of a case that cannot be true."""
+    return tuple(
+        doubt
+        for limits, things in (
+            (_OPENING, ((case.opening, ""),)),
+            (_LEAF, tuple((leaf, leaf.position or "leaf") for leaf in case.leaves)),
+            (_ITEM, tuple((item, (item.kind or "item").replace("-", " ")) for item in case.items)),
+        )
+        for thing, about in things
+        for doubt in limits.doubts(thing, about)
+    )
+
+
+def trusted(case: Case) -> Case:
+    """Return the case with what cannot be true put aside as unknown."""
+    if not doubts(case):
+        return case
+    return replace(
+        case,
+        opening=_cleared(_OPENING, case.opening),
+        leaves=tuple(_cleared(_LEAF, leaf) for leaf in case.leaves),
+        items=tuple(_cleared(_ITEM, item) for item in case.items),
+    )
+
+
+def _cleared(limits: _Limits, thing: Any) -> Any:
+    wrong = {doubt.fact.partition(".")[2]: None for doubt in limits.doubts(thing, "")}
+    return replace(thing, **wrong) if wrong else thing

@@ -1,0 +1,148 @@
+"""The key of a case: equal for openings alike in all that matters, different as soon as a fact differs.
+
+What does not matter: identifiers, mark, rooms, building, level, wave, priority, notes.
+
+`case_key` lives as long as the program runs: openings alike are worked out and judged once. Which facts a stored fit
+hangs on is another question, that `facts_read` answers.
+"""
+
+import hashlib
+import json
+from collections.abc import Callable
+from dataclasses import asdict, fields
+from operator import attrgetter
+from typing import Any, Final
+
+from hwsched.quantities.money import decimal_text
+from hwsched.values.facts import Item, Leaf, Opening
+from hwsched.values.fit import Fit
+from hwsched.values.opening_input import Case, Settings
+
+IGNORED: Final = frozenset(
+    {
+        *("id", "mark", "building", "level", "room_from", "room_to", "wave", "priority", "notes", "item_notes"),
+        *("plan_x_m", "plan_y_m", "rise_m", "difficulty", "installed_on"),
+    }
+)
+_FIRST: Final = {
+    Opening: (
+        *("form", "hand", "rating", "stair", "egress", "accessible", "exposure", "temperature_low_c"),
+        *("operations_per_day", "power_wish", "supply_distance_m", "frame_material", "frame_stop_mm"),
+    ),
+    Leaf: ("position", "width_mm", "height_mm", "thickness_mm", "material", "construction", "stile_mm", "undercut_mm"),
+    Item: (
+        *("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm", "projection_mm", "disposition"),
+        *("lock_form", "function", "backset_mm", "cylinder_height_mm", "case_height_mm", "case_depth_mm"),
+        *("case_width_mm", "case_above_mm", "case_offset_mm", "trim_key_mm", "trim_secured_mm", "thumb_turn"),
+        *("cross_bore_mm", "edge_bore_mm", "cam_form"),
+    ),
+}
+"""The facts of the first version, in its order. All others enter a key by name and only where they are known, so that
+waivers and packets of a project that knows nothing of them still belong to its facts."""
+
+
+def _first(kind: type[Any]) -> "attrgetter[tuple[Any, ...]]":
+    return attrgetter(*_FIRST[kind])
+
+
+def _others(kind: type[Any]) -> "tuple[tuple[str, ...], Callable[[Any], Any]]":
+    names = tuple(each.name for each in fields(kind) if each.name not in IGNORED and each.name not in _FIRST[kind])
+    return names, attrgetter(*names, "id")
+
+
+_OPENING: Final = _first(Opening)
+_LEAF: Final = _first(Leaf)
+_ITEM: Final = _first(Item)
+_LATER: Final = {kind: _others(kind) for kind in (Opening, Leaf, Item)}
+_encode: Final = json.JSONEncoder(separators=(",", ":"), ensure_ascii=True).encode
+
+
+def _settings(settings: Settings) -> tuple[Any, ...]:
+    return (sorted(settings.limits.items()), sorted(settings.rules_off), settings.prefer, settings.length_style)
+
+
+def survey_key(case: Case) -> str:
+    """Return the key of what was surveyed and chosen by hand at an opening: catalogue and settings left out.
+
+    Waivers and packets hold it: for an opening of which nothing new is known it must stay what it was.
+
+    Returns
+    -------
+    str
+        64 hexadecimal digits; equal for openings alike.
+    """
+    return hashlib.sha256(_encode((_surveyed(case), _by_hand(case), _later(case))).encode()).hexdigest()
+
+
+def case_key(case: Case) -> str:
+    """Return the key of a case.
+
+    Parameters
+    ----------
+    case : Case
+        All that a fit of one opening can depend on.
+
+    Returns
+    -------
+    str
+        64 hexadecimal digits: SHA-256 over the facts that matter in canonical JSON.
+    """
+    later = _later(case)
+    if case.settings.prefer in ("stock", "preferred"):
+        later["ranks"] = case.catalogue.ranks
+    if len(case.catalogue.currencies) > 1:
+        # Only where parts are priced in several currencies do rates decide which is cheaper.
+        rates = {c: decimal_text(rate) for c, rate in case.settings.rates.items() if c in case.catalogue.currencies}
+        later["exchange"] = (case.settings.currency, sorted(rates.items()))
+    content = (*_surveyed(case), case.catalogue.key, _settings(case.settings), *_by_hand(case), later)
+    return hashlib.sha256(_encode(content).encode()).hexdigest()
+
+
+def _surveyed(case: Case) -> tuple[Any, ...]:
+    return _OPENING(case.opening), [_LEAF(leaf) for leaf in case.leaves], [_ITEM(item) for item in case.items]
+
+
+def _by_hand(case: Case) -> tuple[Any, ...]:
+    placed = case.placed
+    return (
+        [(chosen.role, chosen.part, chosen.quantity) for chosen in case.chosen],
+        None if placed is None else (placed.leaf, placed.face, placed.pattern, placed.x_mm, placed.y_mm),
+    )
+
+
+def _later(case: Case) -> dict[str, Any]:
+    """Return what of survey and choices came into cases later, as far as it is known."""
+    found: dict[str, Any] = {}
+    names, values_of = _LATER[Opening]
+    for name, value in zip(names, values_of(case.opening), strict=False):
+        if value is not None:
+            found[name] = value
+    things: tuple[tuple[type[Any], str, tuple[Any, ...]], ...] = ((Leaf, "leaf.", case.leaves), (Item, "", case.items))
+    for kind, prefix, held in things:
+        names, values_of = _LATER[kind]
+        for name, *values in zip(names, *map(values_of, held), strict=False):
+            if any(value is not None for value in values):
+                found[prefix + name] = values
+    if case.feed is not None:
+        found["feed"] = case.feed.part
+    sources = [chosen.source for chosen in case.chosen]
+    if any(source != "by-hand" for source in sources):
+        found["sources"] = sources
+    if case.point.others:
+        found["point"] = point_facts(case)
+    return found
+
+
+def point_facts(case: Case) -> list[Any]:
+    """Return which of several lock points it is, and what stands at the earlier ones; identifiers are left out."""
+    at = {item.id: place for place, item in enumerate(case.items)}
+    own = [at.get(case.point.item_id or ""), [at.get(each) for each in case.point.others]]
+    return [*own, *([at.get(b.point.item_id or ""), _standing(b.fit)] for b in case.beside)]
+
+
+def _standing(fit: Fit | None) -> list[Any] | None:
+    """Return what of a fit another lock point meets."""
+    if fit is None:
+        return None
+    standing = [*fit.parts, *fit.holes, *(each for each in (fit.stack, fit.placement) if each is not None)]
+    return [fit.status, fit.power, [asdict(each) for each in standing]]

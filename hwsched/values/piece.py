@@ -1,0 +1,83 @@
+"""Pieces: what of a fit can be taken in the hand, each with an identity of its own.
+
+A piece follows from the fit; what is known of it besides (serial number, lot, that it went out) is written down by an
+operation under the same identifier. Fits are shared by openings alike, pieces never are.
+"""
+
+from collections import Counter
+from dataclasses import dataclass
+from typing import Final
+from uuid import UUID, uuid5
+
+from hwsched.values.fit import Fit
+from hwsched.values.opening_input import LockPoint
+
+_SPACE: Final = UUID("b1d2c1c2-6a4e-4f0e-8f8c-2f3f5d1f9a30")
+COUNTED: Final = frozenset({"ring", "battery", "coin-cell", "wire", "mounting", "fastener", "consumable"})
+"""Roles that are counted or measured as a lot; of every other role each piece is told apart."""
+PLANNED, ISSUED = "planned", "issued"
+"""States: in the fit; given out with a packet."""
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """One piece, or one counted lot, at a lock point."""
+
+    id: str
+    """The same whenever it is worked out: of lock point, role, part and number."""
+    point_id: str | None
+    """None: the place is locked no more."""
+    point_name: str
+    role: str
+    part: str
+    number: int
+    """Counted from 1 among equal ones."""
+    quantity: float
+    source: str
+    """fitted, set, by-hand."""
+    description: str = ""
+    serial: str = ""
+    lot: str = ""
+    state: str = PLANNED
+    in_fit: bool = True
+    """False: it is on record, and the fit has it no longer."""
+    version: int = 0
+    """Of its row; 0 while nothing is on record of it."""
+
+
+def piece_id(point_id: str, role: str, part: str, number: int) -> str:
+    """Return the identifier of the n-th piece of a part in a role at a lock point.
+
+    Examples
+    --------
+    >>> piece_id("p", "unit", "U-1", 1) == piece_id("p", "unit", "U-1", 1) != piece_id("p", "unit", "U-1", 2)
+    True
+    """
+    return uuid5(_SPACE, f"{point_id}/{role}/{part}/{number}").hex
+
+
+def pieces_of(point: LockPoint, fit: Fit) -> tuple[Piece, ...]:
+    """Return the pieces of a fit at a lock point, in the order of its parts; tools are brought, and are none."""
+    counts: Counter[tuple[str, str]] = Counter()
+    found = []
+    for part in fit.parts:
+        if part.role == "tool":
+            continue
+        single = part.role not in COUNTED and part.quantity == int(part.quantity)
+        for _ in range(int(part.quantity) if single else 1):
+            counts[part.role, part.part] += 1
+            number = counts[part.role, part.part]
+            found.append(
+                Piece(
+                    piece_id(point.id, part.role, part.part, number),
+                    point.id,
+                    point.name,
+                    part.role,
+                    part.part,
+                    number,
+                    1.0 if single else part.quantity,
+                    part.source,
+                    part.description,
+                )
+            )
+    return tuple(found)

@@ -1,0 +1,171 @@
+"""What would mend a low voltage on a circuit: each cure tried, and those that do proved in every state.
+
+The cures themselves stand in `hwsched.calc.power.circuit_cures`; here they meet the states, devices and names of a
+circuit.
+"""
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from heapq import nlargest
+from math import ceil
+from typing import Final
+
+from hwsched.calc.calculator import InputError
+from hwsched.calc.power import circuit_cures, circuit_states, circuit_tree
+from hwsched.calc.power.circuit import Load
+from hwsched.values.power import Mend, WorkedNode
+from hwsched.wiring.leaf_nodes import leaf_words, opening_of
+
+_TOUCH_V: Final = 1e-6
+"""Cures that are halved down to the limit end a little beside it [V]."""
+_OF_SOURCE: Final = ("source-voltage", "nominal-voltage")
+
+
+@dataclass(frozen=True, slots=True)
+class Solved:
+    """A circuit as it was solved."""
+
+    runs: Sequence[circuit_tree.Run]
+    tree: circuit_tree.Network
+    devices: Sequence[circuit_states.Device]
+    states: Sequence[circuit_states.State]
+    source: circuit_states.Source
+    at_once: int
+    warm_c: float
+    """Of the conductors [degC]."""
+    names: Mapping[str, str]
+    """Marks of the openings by node."""
+
+
+def mends(node: WorkedNode, solved: Solved) -> tuple[Mend, ...]:
+    """Try every kind of cure at a node that is low.
+
+    Parameters
+    ----------
+    node : WorkedNode
+        With a minimum.
+    solved : Solved
+        Its circuit.
+
+    Returns
+    -------
+    tuple of Mend
+        Each text once. One works only where all devices at the node find their minimum in every state with it, and
+        where none finds too much by a higher voltage; empty where the node is not low by the operations that are worst
+        for it.
+    """
+    peak, source = solved.states[-1], solved.source
+    loads = []
+    chosen = _worst_for(node, solved)
+    for i, device in enumerate(solved.devices):
+        value = _first(device) if i in chosen else device.holding
+        kind = device.kind
+        if kind == "resistance" and value == float("inf"):
+            kind, value = "current", 0.0
+        loads.append(Load(device.node, kind, value, device.minimum_v, device.maximum_v))
+    ohm = source.battery_ohm if source.battery_end_v == peak.source_v else source.ohm
+    circuit = circuit_cures.Circuit(tuple(solved.runs), tuple(loads), peak.source_v, ohm, solved.warm_c)
+    try:
+        higher = [volts for volts in circuit_cures.NOMINAL_V if volts > source.normal_v]
+        found = circuit_cures.cures(circuit, node.node, nominal_v=higher)
+    except InputError:
+        return ()
+    made: dict[str, Mend] = {}
+    for cure in found:
+        text, works = _renamed(cure.text, solved.names), cure.works
+        if cure.circuit is not None and works:
+            against, least_v = _proved(cure, cure.circuit, node, solved)
+            works = not against
+            if cure.kind in _OF_SOURCE and least_v is not None:
+                # What a person sets or buys is the normal output; what counts is what arrives in the worst state.
+                normal_v = cure.values["source_v"]
+                if cure.kind == "source-voltage":
+                    normal_v = ceil(100 * normal_v * source.normal_v / peak.source_v) / 100
+                does = "a supply of" if cure.kind == "nominal-voltage" else "an output of"
+                text = f"{does} {normal_v:g} V (now {source.normal_v:g} V): {least_v:.2f} V at {node.name}"
+                text += f", {node.minimum_v:g} V needed"
+                if cure.kind == "nominal-voltage" and source.battery_end_v is not None:
+                    text += ", with a standby battery to match"
+            text += against
+        made.setdefault(text, Mend(cure.kind, works, text))
+    return tuple(made.values())
+
+
+def _proved(
+    cure: circuit_cures.Cure, circuit: circuit_cures.Circuit, node: WorkedNode, solved: Solved
+) -> tuple[str, float | None]:
+    """Solve the circuit with a cure in all states; returns what speaks against it, and the least volts at the node."""
+    source = solved.source
+    by = 1.0
+    if cure.kind == "source-voltage":
+        by = circuit.source_v / solved.states[-1].source_v
+    elif cure.kind == "nominal-voltage":
+        by = circuit.source_v / source.normal_v
+    # A battery ends where it ends, however the output is set; another supply has one to match.
+    alike = by if cure.kind == "nominal-voltage" else 1.0
+    end_v = None if source.battery_end_v is None else source.battery_end_v * alike
+    raised = replace(source, normal_v=source.normal_v * by, lowest_v=source.lowest_v * by, battery_end_v=end_v)
+    devices = [replace(d, node=load.node) for d, load in zip(solved.devices, circuit.loads, strict=True)]
+    at = next(
+        (load.node for d, load in zip(solved.devices, circuit.loads, strict=True) if d.node == node.node), node.node
+    )
+    try:
+        tree = circuit_tree.network(circuit.runs, solved.warm_c)
+        states = circuit_states.states(tree, devices, raised, solved.at_once)
+    except InputError as error:
+        return f"; but {error.message}", None
+    least_v: float | None = None
+    for state in states:
+        said = state.name.replace("-", " ")
+        if state.solution.collapsed:
+            return f"; but it collapses in the state {said}", None
+        volts = min(state.solution.volts[at], state.others_low.get(at, float("inf")))
+        least_v = volts if least_v is None else min(least_v, volts)
+        if volts < (node.minimum_v or 0.0) - _TOUCH_V:
+            return f"; but {volts:.2f} V in the state {said}", least_v
+        if cure.kind in _OF_SOURCE and state.high:
+            high = state.high[0]
+            name = _named(high, solved.names)
+            return f"; but {name} finds {state.solution.volts[high]:.2f} V, too much, in the state {said}", least_v
+    return "", least_v
+
+
+def _worst_for(node: WorkedNode, solved: Solved) -> frozenset[int]:
+    """Devices whose operations at one time lower a node's voltage most, by index; as `circuit_states` chooses them."""
+    peak, source = solved.states[-1], solved.source
+    ohm = source.battery_ohm if source.battery_end_v == peak.source_v else source.ohm
+    rest = next((s.solution for s in solved.states if s.source_v == peak.source_v and s is not peak), peak.solution)
+    if rest.collapsed:
+        rest = solved.states[0].solution
+    shared = circuit_states.shared_ohm(solved.tree, solved.tree.position[node.node], ohm)
+    drops_v = []
+    for device in solved.devices:
+        volts = max(rest.volts.get(device.node, source.normal_v), 1e-6)
+        added = _amps(device.kind, _first(device), volts) - _amps(device.kind, device.holding, volts)
+        drops_v.append(shared[solved.tree.position[device.node]] * max(0.0, added))
+    largest = nlargest(solved.at_once, range(len(drops_v)), drops_v.__getitem__)
+    return frozenset(i for i in largest if drops_v[i] > 0.0)
+
+
+def _first(device: circuit_states.Device) -> float:
+    return device.peak if device.inrush is None else device.inrush
+
+
+def _amps(kind: str, value: float, volts: float) -> float:
+    if kind == "power":
+        return value / volts
+    return volts / value if kind == "resistance" else value
+
+
+def _named(node: str, names: Mapping[str, str]) -> str:
+    opening = opening_of(node)
+    if opening == node or opening not in names:
+        return names.get(node, node)
+    return f"{names[opening]}{leaf_words(node)}"
+
+
+def _renamed(text: str, names: Mapping[str, str]) -> str:
+    for name in names:
+        text = re.sub(rf"'({re.escape(name)}(?:/leaf[^']*)?)'", lambda found: _named(found[1], names), text)
+    return text.replace("'supply'", "the supply").replace("'", "")

@@ -1,0 +1,41 @@
+"""Circuit against ngspice: 500 random trees of each kind of load, volts equal to 1 mV."""
+
+import random
+import shutil
+
+import pytest
+
+from hwsched.calc.power.circuit import CIRCUIT
+from tests.calc.circuits import random_circuit
+from tests.calc.oracles import spice
+
+TREES = 500
+AT_ONCE = 125
+
+
+@pytest.mark.slow
+@pytest.mark.skipif(shutil.which("ngspice") is None, reason="ngspice is not installed; .ci/setup test installs it")
+@pytest.mark.parametrize("kind", ["current", "power", "resistance", "mixed"])
+def test_against_ngspice(kind, tmp_path):
+    rng = random.Random(f"trees of {kind}")
+    cases, answers, collapsed = [], [], 0
+    while len(cases) < TREES:
+        case = random_circuit(rng, kind)
+        answer = CIRCUIT.run(case)
+        if answer["collapsed"]:
+            # No voltages to compare; test_circuit proves collapses.
+            collapsed += 1
+            continue
+        cases.append(case)
+        answers.append(answer)
+    assert collapsed < TREES / 4
+    assert kind in ("power", "mixed") or collapsed == 0
+    compared = 0
+    for begin in range(0, TREES, AT_ONCE):
+        batch = slice(begin, begin + AT_ONCE)
+        for expected, answer in zip(spice.volts(cases[batch], tmp_path), answers[batch], strict=True):
+            assert answer["volts"] == pytest.approx(expected, abs=1e-3, rel=0)
+            # The program's own tolerance is far finer than the figure asked for.
+            assert answer["volts"] == pytest.approx(expected, abs=1e-6, rel=0)
+            compared += len(expected)
+    assert compared > 3 * TREES

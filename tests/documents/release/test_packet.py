@@ -1,0 +1,529 @@
+"""The installer's packet: every number beside the cell of survey, catalogue or practice from which it follows.
+
+1/64 in is the finest step that is printed. Practice means `resources/practice`, with its source there.
+"""
+
+from dataclasses import replace
+from typing import get_args
+
+import pytest
+from pypdf import PdfReader
+
+from hwsched.documents import OpeningView, ProjectView
+from hwsched.documents.release.packet import PACKET
+from hwsched.render.blocks import Drawings
+from hwsched.render.pdf import render_pdf
+from hwsched.values import Catalogue, Hole, Part
+from hwsched.values.fit import Purpose
+from tests.documents.reading import blocks, facts, lines, texts, ticked
+from tests.drawings.measuring import dimensions
+from tests.drawings.openings import CASE, FIT, fitted
+
+BACKSET = 2.75 * 25.4  # survey cell B/S: 2 3/4
+CYLINDER = 40 * 25.4  # survey cell Cyl AFF: 40
+SIZES = ("From lock edge", "From cylinder", "Diameter", "Pilot", "Depth", "Angle")
+
+
+def packet_of(fit, style="fraction", parts=None):
+    """Build the packet of an opening with a fit made by hand."""
+    catalogue = Catalogue(parts, "test") if parts is not None else CASE.catalogue
+    case = replace(CASE, catalogue=catalogue)
+    project = ProjectView("Quay", "working state 1", "2031-05-01", style, (), catalogue)
+    return PACKET.build(project, OpeningView(case, fit, ()))
+
+
+def line_of(style="fraction", **facts_of_hole):
+    """Return what the packet says of one hole; the usual one stands at the cylinder's centre."""
+    usual = {
+        "name": "hole", "leaf": "single", "face": "secured", "x_mm": BACKSET, "y_mm": CYLINDER, "diameter_mm": 12.7,
+        "from_cylinder_mm": (0.0, 0.0), "order": 1,
+    }  # fmt: skip
+    hole = Hole(**{**usual, **facts_of_hole})
+    (line,) = lines(packet_of(replace(FIT, holes=(hole,)), style), "Holes")
+    return line
+
+
+# --- each form of a hole, by hand -----------------------------------------------------------------------------------
+
+FORMS = {
+    # Nothing but the size: at the cylinder, straight through, no pilot.
+    "plain": ({}, ('2 3/4"', "at its centre", '1/2"', "-", "through", "square")),
+    # 1/4 in pilot and 3/8 in deep: half of what a 1 in case leaves of a 1 3/4 in leaf.
+    "pilot and depth": (
+        {"pilot_mm": 6.35, "depth_mm": 9.525},
+        ('2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"),
+    ),
+    # Up counts from the cylinder: 2 1/2 in above, 1 1/2 in below.
+    "above": ({"from_cylinder_mm": (0.0, 63.5)}, ('2 3/4"', '2 1/2" above', '1/2"', "-", "through", "square")),
+    "below": ({"from_cylinder_mm": (0.0, -38.1)}, ('2 3/4"', '1 1/2" below', '1/2"', "-", "through", "square")),
+    # Across counts toward the hinge edge: 2 3/4 + 5/8 = 3 3/8 from the lock edge; 2 3/4 - 1/4 = 2 1/2.
+    "toward hinge": (
+        {"x_mm": 85.725, "from_cylinder_mm": (15.875, 0.0)},
+        ('3 3/8"', '5/8" toward hinge', '1/2"', "-", "through", "square"),
+    ),
+    "toward edge": (
+        {"x_mm": 63.5, "from_cylinder_mm": (-6.35, 0.0)},
+        ('2 1/2"', '1/4" toward edge', '1/2"', "-", "through", "square"),
+    ),
+    "above and toward edge": (
+        {"x_mm": 63.5, "from_cylinder_mm": (-6.35, 50.8)},
+        ('2 1/2"', '2" above, 1/4" toward edge', '1/2"', "-", "through", "square"),
+    ),
+    "below and toward hinge": (
+        {"x_mm": 76.2, "from_cylinder_mm": (6.35, -101.6)},
+        ('3"', '4" below, 1/4" toward hinge', '1/2"', "-", "through", "square"),
+    ),
+    # A hundredth of a millimetre off is no place of its own.
+    "as good as at the cylinder": (
+        {"from_cylinder_mm": (0.01, -0.01)},
+        ('2 3/4"', "at its centre", '1/2"', "-", "through", "square"),
+    ),
+    "no relation to the cylinder": (
+        {"from_cylinder_mm": None},
+        ('2 3/4"', "-", '1/2"', "-", "through", "square"),
+    ),
+    # What leans says to which side, in a sign that nobody has to know.
+    "leans up and to the lock edge": (
+        {"up_deg": 45.0, "edge_deg": 15.0, "depth_mm": 50.8},
+        ('2 3/4"', "at its centre", '1/2"', "-", '2"', "45° up, 15° toward the lock edge"),
+    ),
+    "leans down and to the hinge edge": (
+        {"up_deg": -45.0, "edge_deg": -15.0, "depth_mm": 50.8},
+        ('2 3/4"', "at its centre", '1/2"', "-", '2"', "45° down, 15° toward the hinge edge"),
+    ),
+    "leans to the hinge edge only": (
+        {"edge_deg": -7.5},
+        ('2 3/4"', "at its centre", '1/2"', "-", "through", "7.5° toward the hinge edge"),
+    ),
+    # The second bore of a channel: from the bottom of the first, 3/8 in below the face, 10 degrees to it.
+    "channel": (
+        {"purpose": "channel", "up_deg": -80.0, "depth_mm": 19.05, "from_depth_mm": 9.525, "diameter_mm": 9.525},
+        (
+            '2 3/4"', "at its centre", '3/8"', "-", '3/4", begins 3/8" below the face',
+            "80° down, 10° to the leaf's face",
+        ),
+    ),
+    # A cross bore of 2 in that becomes 2 1/8 in.
+    "enlarged": (
+        {"purpose": "bore", "diameter_mm": 53.975, "enlarges_mm": 50.8, "face": "key"},
+        ('2 3/4"', "at its centre", '2 1/8", enlarges 2"', "-", "through", "square"),
+    ),
+    # In the lock edge x counts from the secured face: 7/8 in is the middle of 1 3/4 in; 2 3/4 in deep is the backset.
+    "in the lock edge": (
+        {"purpose": "bore", "face": "lock-edge", "x_mm": 22.225, "diameter_mm": 25.4, "depth_mm": BACKSET},
+        ('7/8" from the secured face', "level with its centre", '1"', "-", '2 3/4"', "square"),
+    ),
+    # A pocket 11/16 x 13 3/4 x 1 3/4 in, its middle 9 3/8 in above; that it is in the edge says how far off it is.
+    "pocket": (
+        {
+            "purpose": "pocket", "face": "lock-edge", "x_mm": 22.225, "diameter_mm": 0.0, "width_mm": 17.4625,
+            "height_mm": 349.25, "depth_mm": 44.45, "from_cylinder_mm": (-BACKSET, 238.125),
+        },
+        ('7/8" from the secured face', '9 3/8" above', '11/16" × 13 3/4"', "-", '1 3/4"', "square"),
+    ),
+    "pocket below": (
+        {
+            "purpose": "pocket", "face": "lock-edge", "x_mm": 22.225, "diameter_mm": 0.0, "width_mm": 25.4,
+            "height_mm": 50.8, "depth_mm": 12.7, "from_cylinder_mm": (-BACKSET, -254.0),
+        },
+        ('7/8" from the secured face', '10" below', '1" × 2"', "-", '1/2"', "square"),
+    ),
+    # Marked from the part itself: the numbers of the plate's middle would be drilled by mistake.
+    "by template": (
+        {"purpose": "fixing", "by_template": True, "diameter_mm": 1.984375, "depth_mm": 25.4, "count": 4},
+        ("through the part as template", "-", '5/64"', "-", '1"', "square"),
+    ),
+    "bolts through the part": (
+        {"purpose": "bolt", "by_template": True, "diameter_mm": 7.9375, "count": 2, "face": "key"},
+        ("through the part as template", "-", '5/16"', "-", "through", "square"),
+    ),
+    "in the frame": (
+        {"face": "frame", "purpose": "fixing", "depth_mm": 31.75, "from_cylinder_mm": None},
+        ('2 3/4"', "-", '1/2"', "-", '1 1/4"', "square"),
+    ),
+    "in a wall": (
+        {"face": "wall", "purpose": "function", "x_mm": 12.7, "from_cylinder_mm": (12.7, 0.0)},
+        ('1/2" from the reader\'s centre', '1/2" toward hinge', '1/2"', "-", "through", "square"),
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("form", FORMS)
+def test_a_hole_is_told_by_place_size_depth_and_direction(form):
+    hole, expected = FORMS[form]
+    line = line_of(**hole)
+    assert {name: line[name] for name in SIZES} == dict(zip(SIZES, expected, strict=True))
+    assert line["Face"] == hole.get("face", "secured")
+
+
+@pytest.mark.parametrize("purpose", get_args(Purpose))
+@pytest.mark.parametrize("face", ["secured", "key", "lock-edge", "frame", "wall"])
+@pytest.mark.parametrize("depth_mm", [None, 6.35, 31.75])
+def test_a_hole_of_any_purpose_on_any_face_has_its_line_and_its_depth(purpose, face, depth_mm):
+    line = line_of(purpose=purpose, face=face, depth_mm=depth_mm)
+    assert (line["No."], line["Hole"], line["Face"]) == (1, "hole", face)
+    assert line["Depth"] == {None: "through", 6.35: '1/4"', 31.75: '1 1/4"'}[depth_mm]
+
+
+@pytest.mark.parametrize(
+    ("style", "expected"),
+    [
+        ("fraction", ('2 3/4"', '2 1/8" above', '1/2"', '1/4"', '3/8"')),
+        ("decimal-inch", ('2.75"', '2.125" above', '0.5"', '0.25"', '0.375"')),
+        # 2.75, 2.125, 0.5, 0.25 and 0.375 in by 25.4, to 0.1 mm.
+        ("mm", ("69.9 mm", "54 mm above", "12.7 mm", "6.4 mm", "9.5 mm")),
+    ],
+)
+def test_sizes_are_written_as_the_project_writes_lengths(style, expected):
+    line = line_of(style, from_cylinder_mm=(0.0, 53.975), pilot_mm=6.35, depth_mm=9.525)
+    assert tuple(line[name] for name in SIZES[:5]) == expected
+
+
+def test_several_alike_say_how_many_and_which_tool_and_jig():
+    line = line_of(name="pilots", count=4, tool="twist-drill", jig="the plate as template", by_template=True)
+    assert line["Hole"] == "pilots ×4"
+    assert line["Tool"] == "twist-drill the plate as template"
+    assert line_of(tool="hole-saw")["Tool"] == "hole-saw"
+
+
+def test_holes_stand_in_the_order_in_which_they_are_made():
+    holes = tuple(replace(FIT.holes[0], name=f"hole {order}", order=order) for order in (3, 1, 2))
+    document = packet_of(replace(FIT, holes=holes))
+    assert [(line["No."], line["Hole"]) for line in lines(document, "Holes")] == [
+        (1, "hole 1"), (2, "hole 2"), (3, "hole 3"),
+    ]  # fmt: skip
+    assert ticked(document, "Holes") == [True] * 3
+
+
+def test_no_hole_is_said_so():
+    assert "No hole is made." in texts(packet_of(replace(FIT, holes=())))
+
+
+# --- what the fit says ----------------------------------------------------------------------------------------------
+
+
+def test_the_lead_says_what_it_needs_what_it_has_and_what_is_left():
+    cable = replace(FIT.cable, length_mm=203.2, available_mm=228.6)  # 8 in of a lead of 9 in
+    assert facts(packet_of(replace(FIT, cable=cable)))["Lead"] == 'needs 8", has 9", 1" to spare'
+    short = replace(cable, length_mm=241.3)
+    assert facts(packet_of(replace(FIT, cable=short)))["Lead"] == 'needs 9 1/2", has 9", -1/2" to spare'
+
+
+@pytest.mark.parametrize(
+    ("turns", "said"), [(0, '1/4" proud of the trim'), (2, '1/4" proud of the trim, cam plane 2 turns beyond centre')]
+)
+def test_the_cylinder_head_says_how_far_it_stands_proud(turns, said):
+    stack = replace(FIT.stack, projection_mm=6.35, turns=turns)
+    assert facts(packet_of(replace(FIT, stack=stack)))["Cylinder head"] == said
+
+
+@pytest.mark.parametrize(
+    ("face", "pattern", "source", "said"),
+    [
+        ("secured", "above", "fitted", "on the secured side, above"),
+        ("key", "below", "fitted", "on the key side, below"),
+        ("edge", "in-edge", "fitted", "in the lock edge, in-edge"),
+        ("wall", "beside", "fitted", "on the wall, beside"),
+        ("secured", "straight", "by-hand", "on the secured side, straight (placed by hand)"),
+    ],
+)
+def test_the_unit_says_where_it_stands_and_who_placed_it(face, pattern, source, said):
+    where = replace(FIT.placement, face=face, pattern=pattern, source=source)
+    assert facts(packet_of(replace(FIT, placement=where)))["Unit"] == said
+
+
+# --- what lies in the box ---------------------------------------------------------------------------------------------
+
+SCREW = Part("SC", "fastener", "Screw #6 x 1", unit="EA")
+PACK = Part("PK", "fastener", "Pack of screws", unit="SET", kit=(("SC", 4.0),))
+ROLL = Part("RL", "consumable", "Tape", unit="ROLL")
+
+
+def box(quantity=1.0, **kits):
+    """Return what the box holds when so many units go in; kits by number."""
+    unit = replace(CASE.catalogue.parts["SU-W"], description="Unit", kit=kits.get("SU_W", ()))
+    pack = replace(PACK, kit=kits.get("PK", PACK.kit))
+    screw = replace(SCREW, kit=kits.get("SC", ()))
+    parts = {**CASE.catalogue.parts, "SU-W": unit, "PK": pack, "SC": screw, "RL": ROLL}
+    fit = replace(FIT, parts=(replace(fitted("unit", "SU-W"), quantity=quantity, description="Unit"),))
+    document = packet_of(fit, parts=parts)
+    found = [(line["Qty"], line["Unit"], line["Part"], line["Description"]) for line in lines(document, "Box contents")]
+    return found, ticked(document, "Box contents")
+
+
+def test_a_part_without_a_kit_is_one_line():
+    assert box() == ([(1, "EA", "SU-W", "Unit")], [True])
+
+
+def test_the_contents_of_every_piece_are_counted():
+    """3 units, in each 4 screws and half a roll of tape: 12 screws, 1 1/2 rolls. Only the unit itself is ticked off."""
+    assert box(3, SU_W=(("SC", 4.0), ("RL", 0.5))) == (
+        [
+            (3, "EA", "SU-W", "Unit"),
+            (12, "EA", "SC", "contains: Screw #6 x 1"),
+            (1.5, "ROLL", "RL", "contains: Tape"),
+        ],
+        [True, False, False],
+    )
+
+
+def test_a_box_in_a_box_is_opened_too():
+    """Each unit holds 2 packs of 4 screws: 8 screws a unit, and 24 in three."""
+    for units, packs, screws in ((1, 2, 8), (3, 6, 24)):
+        found, _ = box(units, SU_W=(("PK", 2.0),))
+        assert found == [
+            (units, "EA", "SU-W", "Unit"),
+            (packs, "SET", "PK", "contains: Pack of screws"),
+            (screws, "EA", "SC", "contains: Screw #6 x 1, inside PK"),
+        ]
+
+
+def test_contents_that_the_catalogue_does_not_know_are_named_by_number():
+    assert box(2, SU_W=(("LOST", 3.0),))[0][1] == (6, "", "LOST", "contains: LOST")
+
+
+def test_kits_that_hold_one_another_end():
+    found, _ = box(1, SU_W=(("PK", 1.0),), SC=(("PK", 1.0),))
+    assert [line[2] for line in found] == ["SU-W", "PK", "SC", "PK"]
+
+
+def test_tools_are_listed_apart_from_the_box():
+    held = Part("BIT", "tool", "Spade bit 1/2 in", attributes={"form": "spade-bit", "diameter_mm": 12.7})
+    parts = {**CASE.catalogue.parts, "BIT": held}
+    tool = replace(fitted("unit", "SU-W"), role="tool", part="BIT", kind="tool", description="Spade bit 1/2 in")
+    hole = replace(FIT.holes[0], tool="step-drill")
+    document = packet_of(replace(FIT, parts=(*FIT.parts, tool), holes=(hole,)), parts=parts)
+    assert "BIT" not in [line["Part"] for line in lines(document, "Box contents")]
+    said = texts(document)
+    assert "Spade bit 1/2 in (BIT)" in said
+    assert "step-drill" in said  # wanted by a hole, and not in the catalogue
+
+
+# --- from the survey to the page --------------------------------------------------------------------------------------
+
+LEAD = "access hole for the lead"
+CHANNEL = "channel for the lead into the lock's pocket"
+PILOTS = "pilots for the unit's screws #6, through its plate ×4"
+BY_PART = ("through the part as template", "-")
+# Lead's hole in wood 1/2 in with pilot 1/4 in; #6 pilot in wood 5/64 in; a #6 x 1 screw goes 1 in deep (practice).
+WOOD_PILOTS = (PILOTS, "secured", *BY_PART, '5/64"', "-", '1"', "square")
+# Pilot of a #6 in sheet metal: No. 32, 0.116 in, 7.4/64; the bit is stopped 1/4 in deep, behind the sheet (practice).
+SHEET_PILOTS = (PILOTS, "secured", *BY_PART, '7/64"', "-", '1/4"', "square")
+# The slanted hole of a bored lock (practice: 45 degrees up, about 15 to the edge). Trim of BORED 80 mm: its edge is
+# 40 mm above the centre, 3/16 in clear, window of UNIT from 15 mm: 59.76 mm = 2 23/64 above. Across: half of the leaf
+# by tan 15 = 7/8 x 0.26795 = 0.2345 = 15/64 toward the edge, so 2 3/4 - 15/64 = 2 33/64 from it. It meets the cross
+# bore 26.82 mm above its centre (half of 2 1/8 in, a sliver 3 mm off its middle): 32.94 down and as far in, 5.96
+# across: 46.97 mm = 1 27/32 long, leaning atan(5.96 / 32.94) = 10.2 degrees to the hinge edge on its way in.
+SLANTED = (
+    "lead's hole into the cross bore", "secured", '2 33/64"', '2 23/64" above, 15/64" toward edge', '3/8"', "-",
+    '1 27/32"', "45° down, 10.2° toward the hinge edge",
+)  # fmt: skip
+# Bolts of a bored lever lock: 5/16 in, through, its jig is the template (practice).
+BORED_BOLTS = ("through-bolt holes, square through ×2", "key", *BY_PART, '5/16"', "-", "through", "square")
+SURVEYED = {
+    # Nothing in the way. B/S 2 3/4. Case 1 of 1 3/4 thick: (1 3/4 - 1) / 2 = 3/8 to the case.
+    "WOOD": [(LEAD, "secured", '2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"), WOOD_PILOTS],
+    # The same cells in millimetres: 69.85, 1016, 44.45.
+    "METRIC": [(LEAD, "secured", '2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"), WOOD_PILOTS],
+    # Practice: hole 2 1/2 above the cylinder, square 3/8; then 3/8 in at 10 degrees to the face, down to the top of
+    # the case 1 3/4 above: (2 1/2 - 1 3/4) / cos 10 = 0.7616 = 49/64.
+    "CHANNEL": [
+        (LEAD, "secured", '2 3/4"', '2 1/2" above', '1/2"', '1/4"', '3/8"', "square"),
+        (
+            CHANNEL, "secured", '2 3/4"', '2 1/2" above', '3/8"', "-", '49/64", begins 3/8" below the face',
+            "80° down, 10° to the leaf's face",
+        ),
+        WOOD_PILOTS,
+    ],
+    # The turn ends at 39 3/8 - 3/4 = 38 5/8, 1 3/8 below the cylinder; 3/16 clear, then the plate, 160 mm down to
+    # 199.69 mm below. Its window reaches 60 mm up from there: the hole is 139.69 mm = 5 1/2 below. The case, 3 1/2
+    # high and 1 3/4 above, ends 1 3/4 below: (5 1/2 - 1 3/4) / cos 10 = 3.808 = 3 13/16, this time upward.
+    "DOWN": [
+        (LEAD, "secured", '2 3/4"', '5 1/2" below', '1/2"', '1/4"', '3/8"', "square"),
+        (
+            CHANNEL, "secured", '2 3/4"', '5 1/2" below', '3/8"', "-", '3 13/16", begins 3/8" below the face',
+            "80° up, 10° to the leaf's face",
+        ),
+        WOOD_PILOTS,
+    ],
+    # Inside hollow metal, past the case: its top 1 3/4 above + half of the 1/2 hole + 1/8 between = 2 1/8 above.
+    # Pilot 1/8, the bit stopped at 1/4 (practice).
+    "HOLLOW": [(LEAD, "secured", '2 3/4"', '2 1/8" above', '1/2"', '1/8"', '1/4"', "square"), SHEET_PILOTS],
+    # B/S 1 1/8. Practice for an aluminium stile: 3/4 hole, 1/16 pilot, 1 3/8 above the top of the 1 1/4 cylinder hole:
+    # 5/8 + 1 3/8 = 2 above. Pilots for #6 there 7/64.
+    "STILE": [(LEAD, "secured", '1 1/8"', '2" above', '3/4"', '1/16"', '1/4"', "square"), SHEET_PILOTS],
+    # The case on the face ends 1 1/2 above, 3/16 clear, the window starts 15 mm up: 57.86 mm = 2 9/32 above.
+    "RIM": [(LEAD, "secured", '2 3/4"', '2 9/32" above', '1/2"', '1/8"', '1/4"', "square"), SHEET_PILOTS],
+    # Cross bore 2 where BORED wants 2 1/8; edge bore 7/8 where it wants 1, in the middle of 1 3/4, as deep as the
+    # backset.
+    "SMALL": [
+        SLANTED,
+        ("cross bore", "key", '2 3/4"', "at its centre", '2 1/8", enlarges 2"', "-", "through", "square"),
+        (
+            "edge bore", "lock-edge", '7/8" from the secured face', "level with its centre", '1", enlarges 7/8"', "-",
+            '2 3/4"', "square",
+        ),
+        BORED_BOLTS,
+        WOOD_PILOTS,
+    ],
+    # Both bores as they should be.
+    "BORED": [SLANTED, BORED_BOLTS, WOOD_PILOTS],
+    # EDGE: pocket 349.25 x 17.4625 x 44.45 mm = 13 3/4 x 11/16 x 1 3/4. The case ends 1 3/4 above, 3/4 of bridge (limit
+    # of the rule), so the pocket's middle is 1 3/4 + 3/4 + 13 3/4 / 2 = 9 3/8 above. Bridge hole 3/8 (practice).
+    "POCKET": [
+        (
+            "pocket for the unit", "lock-edge", '7/8" from the secured face', '9 3/8" above', '11/16" × 13 3/4"', "-",
+            '1 3/4"', "square",
+        ),
+        (
+            "hole through the bridge for the lead, from pocket to pocket", "lock-edge", *BY_PART, '3/8"', "-", '3/4"',
+            "square",
+        ),
+        (PILOTS, "lock-edge", *BY_PART, '5/64"', "-", '1"', "square"),
+    ],
+    # B/S 2 1/2. Behind the case 3/4 (practice). GATE is 150 mm high: 75 above; 3/16 clear, SEALED's window from 15 mm:
+    # 94.76 mm = 3 47/64 above. M8 bolts: 9 mm (ISO 273) = 23/64, 4 of them.
+    "GATE": [
+        (
+            "hole for the lead behind the lock's case", "secured", '2 1/2"', "at its centre", '3/4"', '1/8"', '1/4"',
+            "square",
+        ),
+        (LEAD, "secured", '2 1/2"', '3 47/64" above', '1/2"', '1/8"', '1/4"', "square"),
+        (
+            "holes for the lock's bolts M8, through its case ×4", "key", *BY_PART, '23/64"', "-", "through", "square",
+        ),
+        SHEET_PILOTS,
+    ],
+    # READ wants a hole of 28 mm = 1 7/64, through the wall.
+    "LIFT": [
+        (
+            "hole for the reader and its lead", "wall", '0" from the reader\'s centre', "at its centre", '1 7/64"', "-",
+            "through", "square",
+        )
+    ],
+    # B/S 1 1/4. Thread of CAB 19.05 mm = 3/4. In a door 3/4 thick the unit is held by screws #6 x 1/2.
+    "CABINET": [
+        ("hole for the cabinet bolt", "key", '1 1/4"', "at its centre", '3/4"', "-", "through", "square"),
+        (PILOTS, "secured", *BY_PART, '5/64"', "-", '1/2"', "square"),
+    ],
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("mark", SURVEYED)
+def test_holes_from_the_survey(quay, of_mark, mark):
+    found = [
+        tuple(line[name] for name in ("Hole", "Face", *SIZES))
+        for line in lines(PACKET.build(quay, of_mark(mark)), "Holes")
+    ]
+    assert found == SURVEYED[mark]
+
+
+FACTS = {
+    # Size 3-0 x 7-0, thickness 1 3/4, B/S 2 3/4, Cyl AFF 40. CYL 1 in long on half of 1 3/4: 1/8 proud.
+    # Lead: 7/8 to the face + 20 mm up to the connector - 4.29 for the bend + 60 of slack = 97.93 mm = 3 55/64 of 9.
+    # Battery: 2500 mAh by 80 % over 6.44 a day and 3 % a year: 300.96 days.
+    "WOOD": {
+        "Form and hand": "Single door, LH", "Leaf size": "3'-0\" × 7'-0\"", "Leaf thickness": '1 3/4"',
+        "Backset": '2 3/4"', "Cylinder above floor": '40"', "Cylinder head": '1/8" proud of the trim',
+        "Lead": 'needs 3 55/64", has 9", 5 9/64" to spare', "Unit": "on the secured side, straight",
+        "Battery": "about 301 days at the surveyed use", "Location": "Corridor to Net loft",
+        "Existing lock": "Mortise, threaded cylinder", "Leaf": "Wood, solid core, Flush", "Fire rating": "Not rated",
+    },
+    "METRIC": {"Leaf thickness": '1 3/4"', "Backset": '2 3/4"', "Cylinder above floor": '40"'},
+    # Tailpiece of 3 in; 1 3/4 - 1 + 3/8 = 1 1/8 are needed; notches of 1/8: 15 of them, 1 7/8, come off.
+    "RIM": {"Break off the tailpiece": '1 7/8"', "Leaf": "Hollow metal, Flush"},
+    "HOLLOW": {"Form and hand": "Single door, RH", "Unit": "on the secured side, above"},
+    "DOWN": {"Unit": "on the secured side, below"},
+    "POCKET": {"Unit": "in the lock edge, in-edge"},
+    "GATE": {"Leaf size": "3'-6\" × 4'-0\"", "Leaf thickness": '2"', "Backset": '2 1/2"', "Frame": "No frame"},
+    "LIFT": {"Unit": "on the wall, beside", "Form and hand": "Reader at a lift, hand unknown"},
+    "CABINET": {"Leaf size": "1'-6\" × 2'-6\"", "Leaf thickness": '3/4"', "Backset": '1 1/4"'},
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("mark", FACTS)
+def test_facts_from_the_survey(quay, of_mark, mark):
+    found = facts(PACKET.build(quay, of_mark(mark)))
+    assert {label: found.get(label) for label in FACTS[mark]} == FACTS[mark]
+
+
+# What the large drawing of the secured side measures: holes and the plate's lower edge from the cylinder's centre, the
+# plate's left edge and the holes from the lock edge. Connector of UNIT 40 mm from its left edge, of NARROW 20.
+MEASURED = {
+    # Window of UNIT up to 60 mm = 2 23/64: so far down the plate reaches. 2 3/4 in - 40 mm = 29.85 mm = 1 11/64.
+    "WOOD": ['2 23/64"', '1 11/64"', '2 3/4"'],
+    # Over the turn: 5/8 + 3/4 + 3/16 clear = 1 9/16.
+    "CHANNEL": ['1 9/16"', '2 1/2"', '1 11/64"', '2 3/4"'],
+    # Under it, the same below.
+    "DOWN": ['1 9/16"', '5 1/2"', '1 11/64"', '2 3/4"'],
+    # 1/2 + 5/8 + 3/16 = 1 5/16.
+    "HOLLOW": ['1 5/16"', '2 1/8"', '1 11/64"', '2 3/4"'],
+    # Plate 3/4 over the hole (practice): 2 + 3/4; 1 1/8 in - 20 mm = 8.575 mm = 11/32.
+    "STILE": ['2"', '2 3/4"', '11/32"', '1 1/8"'],
+    # Over the case: 1 1/2 + 3/16.
+    "RIM": ['1 11/16"', '2 9/32"', '1 11/64"', '2 3/4"'],
+    # Trim of 40 mm + 3/16 = 1 49/64; the hole is 2 33/64 from the edge, the plate 40 mm less: 23.9 mm = 15/16.
+    "SMALL": ['1 49/64"', '2 23/64"', '15/16"', '2 33/64"', '2 3/4"'],
+    # 75 mm + 3/16 = 3 9/64; the plate of 80 mm ends with the stile of 4 in: 21.6 mm = 27/32.
+    "GATE": ['3 9/64"', '3 47/64"', '27/32"', '2 1/2"'],
+    # Nut of the bolt 3/4 + 3/16 = 15/16; no nearer to the edge than 1/8 (limit of the rule).
+    "CABINET": ['15/16"', '1/8"', '1 1/4"'],
+}
+
+
+@pytest.mark.parametrize("mark", MEASURED)
+def test_the_drawing_measures_what_is_drilled(quay, of_mark, mark):
+    (detail,) = [
+        drawing
+        for block in blocks(PACKET.build(quay, of_mark(mark)))
+        if isinstance(block, Drawings)
+        for drawing in block.drawings
+        if drawing.title == "Lock and unit, secured side"
+    ]
+    assert [text for text, _ in dimensions(detail)] == MEASURED[mark]
+
+
+BOXES = {
+    # One cylinder with cam and collar; the unit with 2 packs of 4 screws and half a roll each, and a roll of tape;
+    # 6 cells AA in series, a coin cell; 4 screws #6; 1/20 bottle; a sleeve in wood; one key.
+    "WOOD": [
+        (1, "EA", "CYL"), (1, "EA", "CAM"), (1, "EA", "COL"), (1, "EA", "UNIT"), (2, "SET", "PACK"), (8, "EA", "SPARE"),
+        (1, "ROLL", "TAPE"), (1, "ROLL", "TAPE"), (6, "EA", "CELL"), (1, "EA", "COIN"), (4, "EA", "SCREW"),
+        (0.05, "EA", "LOCKER"), (1, "EA", "SLEEVE"), (1, "EA", "KEY"),
+    ],
+    # Outside: gasket, a tenth of a cartridge; a grommet in sheet; 4 bolts and 4 screws for tube; an extension.
+    "GATE": [
+        (1, "EA", "GATE"), (1, "EA", "SEALED"), (1, "EA", "EXT"), (6, "EA", "CELL"), (1, "EA", "COIN"),
+        (1, "EA", "GASKET"), (4, "EA", "BOLT"), (4, "EA", "TUBE"), (1, "EA", "GROMMET"), (0.1, "EA", "SEAL"),
+        (1, "EA", "KEY"),
+    ],
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("mark", BOXES)
+def test_the_box_from_the_survey(quay, of_mark, mark):
+    found = lines(PACKET.build(quay, of_mark(mark)), "Box contents")
+    assert [(line["Qty"], line["Unit"], line["Part"]) for line in found] == BOXES[mark]
+
+
+def test_what_was_not_measured_is_asked_for_and_nothing_may_be_drilled(quay, of_mark):
+    document = PACKET.build(quay, of_mark("UNSEEN"))
+    said = texts(document)
+    assert any("DO NOT INSTALL" in line and "Leaf thickness" in line for line in said)
+    assert facts(document)["Leaf thickness"] == "unknown"
+    with pytest.raises(ValueError, match="not enough values"):
+        lines(document, "Holes")
+
+
+@pytest.mark.parametrize("mark", ["CHANNEL", "SMALL", "POCKET"])
+def test_the_printed_page_says_the_same(quay, of_mark, tmp_path, mark):
+    render_pdf(PACKET.build(quay, of_mark(mark)), tmp_path / "packet.pdf")
+    page = " ".join(" ".join(page.extract_text() for page in PdfReader(tmp_path / "packet.pdf").pages).split())
+    squeezed = page.replace(" ", "")
+    for hole in SURVEYED[mark]:
+        for cell in hole:
+            # A cell that is broken into lines may be told in pieces of other cells; each word of it stands there.
+            assert all(word in squeezed for word in cell.split()), cell
+    if mark == "CHANNEL":
+        assert "SPARE" in page
+        assert "DO NOT INSTALL" not in page

@@ -1,0 +1,102 @@
+"""The schedule: headings of openings that take the same, quantities a piece and in all, the facts of each."""
+
+from dataclasses import replace
+
+from openpyxl import load_workbook
+
+from hwsched.documents.release.schedule import SCHEDULE
+from hwsched.operations.release.issued_documents import issue
+from hwsched.render.blocks import Facts
+from tests.documents.reading import blocks, facts, lines
+
+# Alike in parts, form, hand, rating, frame, leaf material and thickness; in the order of the openings.
+HEADINGS = [
+    ["BORED", "SMALL"],  # one is only drilled up: the parts are the same
+    ["CHANNEL", "METRIC", "WOOD"],  # the same parts in other places; 44.45 mm is 1 3/4
+    ["DOWN"],  # with an extension
+    ["HOLLOW"],
+    ["RIM"],
+    ["STILE"],
+    ["CABINET"],
+    ["GATE"],
+    ["LIFT"],
+    ["POCKET"],
+]
+
+
+def headings(quay):
+    return [
+        dict(block.pairs)
+        for block in blocks(SCHEDULE.build(quay, None))
+        if isinstance(block, Facts) and block.pairs[0][0] == "Openings" and ":" in block.pairs[0][1]
+    ]
+
+
+def test_openings_that_take_the_same_stand_under_one_heading(quay):
+    found = [each["Openings"] for each in headings(quay)]
+    assert found == [f"{len(marks)}: {', '.join(marks)}" for marks in HEADINGS]
+
+
+def test_a_heading_tells_the_facts_of_its_openings(quay):
+    wood, gate = headings(quay)[1], headings(quay)[7]
+    # Hand LH, thickness 1 3/4, Material SCW, Frame HM, Label none, Lock type mortise.
+    assert wood == {
+        "Openings": "3: CHANNEL, METRIC, WOOD", "Form and hand": "Single door, LH",
+        "Leaf": '1 3/4", Wood, solid core', "Frame": "Hollow metal", "Fire rating": "Not rated",
+        "Existing lock": "Mortise, threaded cylinder",
+    }  # fmt: skip
+    # Type gate, thickness 2, Frame none.
+    assert (gate["Form and hand"], gate["Leaf"], gate["Frame"]) == ("Gate, LH", '2", Steel gate', "No frame")
+
+
+def test_quantities_are_for_one_opening_and_for_all_of_the_heading(quay):
+    document = SCHEDULE.build(quay, None)
+    found = {
+        line["Catalogue number"]: (line["Qty"], line["Total"], line["Unit"]) for line in lines(document, "Heading H002")
+    }
+    # Three openings: 6 cells and 4 screws each, a twentieth of a bottle each.
+    assert found == {
+        "CYL": (1, 3, "EA"), "CAM": (1, 3, "EA"), "COL": (1, 3, "EA"), "UNIT": (1, 3, "EA"), "CELL": (6, 18, "EA"),
+        "COIN": (1, 3, "EA"), "SCREW": (4, 12, "EA"), "LOCKER": (0.05, 0.15, "EA"), "SLEEVE": (1, 3, "EA"),
+        "KEY": (1, 3, "EA"),
+    }  # fmt: skip
+    (unit,) = [line for line in lines(document, "Heading H002") if line["Catalogue number"] == "UNIT"]
+    assert unit["Finish"] == "grey"  # cell Finish of the catalogue
+    assert [line["No."] for line in lines(document, "Heading H002")] == list(range(1, 11))
+
+
+def test_the_index_tells_every_opening(quay):
+    found = {line["Mark"]: line for line in lines(SCHEDULE.build(quay, None), "Opening index")}
+    assert len(found) == 14
+    assert found["WOOD"] == {
+        "Mark": "WOOD", "Place": "Quay · 1", "Location": "Corridor to Net loft", "Heading": "H002",
+        "Form": "Single door", "Hand": "LH", "Leaf size": "3'-0\" × 7'-0\"", "Leaf": "Wood, solid core",
+        "Rating": "Not rated", "Status": "Fitted",
+    }  # fmt: skip
+    of_heading = {mark: f"H{number:03d}" for number, marks in enumerate(HEADINGS, start=1) for mark in marks}
+    assert {mark: line["Heading"] for mark, line in found.items()} == {**of_heading, "UNSEEN": "-"}
+    assert (found["UNSEEN"]["Status"], found["LIFT"]["Leaf size"], found["LIFT"]["Hand"]) == (
+        "Unknown", "no leaf", "unknown",
+    )  # fmt: skip
+
+
+def test_what_is_not_fitted_says_why(quay):
+    document = SCHEDULE.build(quay, None)
+    (line,) = lines(document, "Not fitted or unknown")
+    assert (line["Mark"], line["Status"]) == ("UNSEEN", "Unknown")
+    assert line["Why"].startswith("needs leaf: Leaf thickness")
+    said = facts(replace(document, sections=document.sections[:1]))
+    assert (said["Openings"], said["Fitted"], said["Unknown"], said["Not fitted"], said["Headings"]) == (
+        "14", "13", "1", "0", "10",
+    )  # fmt: skip
+
+
+def test_the_workbook_holds_the_same(quay, tmp_path):
+    (path,) = issue(quay, SCHEDULE, tmp_path, ["xlsx"])
+    held = [
+        [cell for cell in row if cell is not None]
+        for sheet in load_workbook(path)
+        for row in sheet.iter_rows(values_only=True)
+    ]
+    (cells,) = [row for row in held if "CELL" in row and 18 in row]
+    assert cells[cells.index(6) : cells.index(6) + 3] == [6, 18, "EA"]

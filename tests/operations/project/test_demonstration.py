@@ -1,0 +1,65 @@
+"""A demonstration that is run again never takes a person's work away."""
+
+import shutil
+
+import pytest
+
+from hwsched.model.errors import BusyProjectError, ForeignFileError
+from hwsched.model.project import open_project
+from hwsched.operations.project.demonstration import demonstrate
+from hwsched.operations.project.history import history
+from hwsched.operations.survey.editing import add_opening
+
+
+@pytest.fixture
+def folder(sample_folder, tmp_path):
+    """A demonstration that was run before."""
+    again = tmp_path / "again"
+    again.mkdir()
+    shutil.copy(sample_folder / "quayside-works.hwsched", again / "quayside-works.hwsched")
+    return again
+
+
+def stands(path):
+    project = open_project(path)
+    try:
+        return len(history(project))
+    finally:
+        project.close()
+
+
+@pytest.mark.slow
+def test_run_again_over_an_open_project_is_refused_and_nothing_is_lost(folder):
+    project = open_project(folder / "quayside-works.hwsched")
+    add_opening(project, {"mark": "MINE"}, who="t")
+    steps = len(history(project))
+    with pytest.raises(BusyProjectError, match="open elsewhere"):
+        demonstrate(folder, who="t")
+    assert len(history(project)) == steps
+    project.close()
+    assert stands(folder / "quayside-works.hwsched") == steps
+    assert [path.name for path in folder.iterdir()] == ["quayside-works.hwsched"]
+
+
+@pytest.mark.slow
+def test_a_project_in_which_somebody_worked_is_kept_and_named(folder):
+    project = open_project(folder / "quayside-works.hwsched")
+    add_opening(project, {"mark": "MINE"}, who="t")
+    steps = len(history(project))
+    project.close()
+    shown = demonstrate(folder, who="t")
+    kept = folder / "quayside-works.kept-1.hwsched"
+    assert stands(kept) == steps
+    assert stands(shown.project) == steps - 1
+    assert any(str(kept) in line for line in shown.lines)
+    assert not [path for path in folder.iterdir() if path.name.startswith(".")]
+    # As it was made, it is replaced without leaving copies about.
+    demonstrate(folder, who="t")
+    assert len(list(folder.glob("*.hwsched"))) == 2
+
+
+def test_a_file_that_is_no_project_is_left_alone(tmp_path):
+    (tmp_path / "quayside-works.hwsched").write_text("letters")
+    with pytest.raises(ForeignFileError):
+        demonstrate(tmp_path, who="t")
+    assert (tmp_path / "quayside-works.hwsched").read_text() == "letters"

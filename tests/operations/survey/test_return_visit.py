@@ -1,0 +1,127 @@
+"""The return visit: what is missing and where, a workbook a building that comes back without a difference."""
+
+import pytest
+from openpyxl import load_workbook
+from pypdf import PdfReader
+
+from hwsched.documents.survey.return_visit import RETURN_VISIT, to_visit
+from hwsched.exchange.survey.book import SurveyOptions
+from hwsched.model.errors import ValueRefusedError
+from hwsched.model.project import open_project
+from hwsched.model.queries import read_cases
+from hwsched.operations.findings.checking import check_openings
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.release.project_view import project_view
+from hwsched.operations.survey.editing import edit_facts
+from hwsched.operations.survey.return_visit import issue_return_visit
+from hwsched.operations.survey.survey_import import import_survey, preview_survey
+from hwsched.rules.missing import missing_facts, needs_of
+from tests.operations.exact import id_of, small
+
+WHO = "ann"
+RATING, THICK = "opening.rating", "leaf.thickness_mm"
+
+
+@pytest.fixture
+def yard(tmp_path):
+    """1 lacks the rating; 2 rating and thickness; 3 and 4 the thickness; 5 nothing. 4 stands in the annexe."""
+    made = small(
+        tmp_path / "y.hwsched", marks="12345", m1={"rating": None}, m2={"rating": None}, m4={"building": "Annexe"}
+    )
+    for mark in "12345":
+        with made.reading() as connection:
+            (case,) = read_cases(connection, [id_of(made, mark)])
+        # As an import has it: the lock's row names its leaf.
+        edit_facts(made, "existing_item", case.items[0].id, {"leaf": "single"}, who=WHO)
+        if mark in "234":
+            edit_facts(made, "leaf", case.leaves[0].id, {"thickness_mm": None}, who=WHO)
+    fit_openings(made, who=WHO)
+    yield made
+    made.close()
+
+
+def missing(project):
+    return missing_facts((each.case.opening.mark, each.fit, each.findings) for each in check_openings(project))
+
+
+def test_ranked_by_hand(yard):
+    assert [(each.fact, set(each.alone), set(each.needed)) for each in missing(yard)] == [
+        (THICK, {"3", "4"}, {"2", "3", "4"}), (RATING, {"1"}, {"1", "2"}),
+    ]  # fmt: skip
+
+
+def test_the_sheet_says_what_to_find_where(yard):
+    view = project_view(yard)
+    assert {each.mark for each in to_visit(view)} == {"1", "2", "3", "4"}
+    document = RETURN_VISIT.build(view, None)
+    text = str(document)
+    assert len(document.sections) == 3
+    assert "leaf: Leaf thickness" in text
+    assert "'Openings to visit', '4'" in text
+    main = next(
+        section for section in document.sections if "'Main'" in str(section) or "Main" in str(section.blocks[0])
+    )
+    rows = [row for block in main.blocks for row in getattr(block, "rows", ())]
+    assert [(row[0], row[3]) for row in rows] == [
+        ("1", "opening: Fire rating"), ("2", "leaf: Leaf thickness"), ("", "opening: Fire rating"),
+        ("3", "leaf: Leaf thickness"),
+    ]  # fmt: skip
+
+
+def test_its_workbooks_come_back_without_a_difference_and_filled_they_unblock(yard, tmp_path):
+    files = issue_return_visit(yard, tmp_path / "out")
+    assert sorted(path.name for path in files) == [
+        "return-visit Annexe.xlsx", "return-visit Main.xlsx", "return-visit.pdf",
+    ]  # fmt: skip
+    assert "Leaf thickness" in " ".join(
+        page.extract_text() for page in PdfReader(tmp_path / "out/return-visit.pdf").pages
+    )
+    for path in files:
+        if path.suffix == ".xlsx":
+            shown = preview_survey(yard, path, SurveyOptions())
+            assert (shown.problems, shown.preview.new, shown.preview.changed) == ((), (), ()), path
+            assert import_survey(yard, path, SurveyOptions(), who=WHO).changes.number is None
+    annexe = tmp_path / "out/return-visit Annexe.xlsx"
+    book = load_workbook(annexe)
+    filled = 0
+    for sheet in book:
+        for head in (cell for row in sheet.iter_rows(max_row=2) for cell in row):
+            if str(head.value).startswith("Leaf thickness") or str(head.value).startswith("Thickness"):
+                sheet.cell(head.row + 1, head.column).value = "44.45 mm"
+                filled += 1
+    assert filled == 1
+    book.save(annexe)
+    done = import_survey(yard, annexe, SurveyOptions(), who=WHO)
+    assert done.changes.openings == {id_of(yard, "4")}
+    fit_openings(yard, who=WHO)
+    (four,) = check_openings(yard, [id_of(yard, "4")])
+    assert four.fit.status == "fitted"
+    assert needs_of(four.fit, four.findings) == ()
+    assert [(each.fact, set(each.alone), set(each.needed)) for each in missing(yard)] == [
+        (THICK, {"3"}, {"2", "3"}), (RATING, {"1"}, {"1", "2"}),
+    ]  # fmt: skip
+
+
+def test_nothing_to_visit(yard, tmp_path):
+    with yard.reading() as connection:
+        cases = list(read_cases(connection))
+    for case in cases:
+        edit_facts(yard, "opening", case.opening.id, {"rating": "none"}, who=WHO)
+        edit_facts(yard, "leaf", case.leaves[0].id, {"thickness_mm": 44.45}, who=WHO)
+    fit_openings(yard, who=WHO)
+    assert missing(yard) == ()
+    with pytest.raises(ValueRefusedError, match="no opening needs"):
+        issue_return_visit(yard, tmp_path / "out")
+    assert "Nothing is missing." in str(RETURN_VISIT.build(project_view(yard), None))
+
+
+def test_the_sample_s_workbooks_come_back_without_a_difference(sample_file, tmp_path):
+    with open_project(sample_file) as project:
+        files = issue_return_visit(project, tmp_path / "out", paper="a4")
+        visited = to_visit(project_view(project))
+        assert visited
+        books = [path for path in files if path.suffix == ".xlsx"]
+        assert len(books) == len({each.case.opening.building for each in visited})
+        for path in books:
+            shown = preview_survey(project, path, SurveyOptions())
+            assert (shown.problems, shown.preview.new, shown.preview.changed) == ((), (), ()), path

@@ -97,10 +97,10 @@ def members(
         package = point.dist.name if point.dist else "a package"
         where = f"{package}, entry point {point.name} of {group}"
         try:
-            given = point.load()
+            stated = point.load()
         except Exception as error:
             raise OutsideError(f"{where} cannot be loaded: {error!r}; mend or remove the package") from error
-        for member in given if isinstance(given, tuple) else (given,):
+        for member in stated if isinstance(stated, tuple) else (stated,):
             if not isinstance(member, kind):
                 raise OutsideError(f"{where} gives {member!r}; accepted: a {kind.__name__} or a tuple of them")
             name = name_of(member)

@@ -29,7 +29,7 @@ from hwsched.desktop.opening.earlier_line import EarlierLine
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.plain_words import keep_words_plain
 from hwsched.desktop.project.welcome import Welcome
-from hwsched.desktop.survey.building_tree import Places
+from hwsched.desktop.survey.building_tree import BuildingTree
 from hwsched.desktop.survey.register import STATES, Register
 from hwsched.desktop.trouble import tell_failure
 from hwsched.desktop.watching import Watcher
@@ -39,7 +39,7 @@ from hwsched.model.project import Project, create_project, open_project
 from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Checker, check_openings
 from hwsched.operations.outcome import CLOSED, REFUSED
-from hwsched.operations.power.power_results import hung_together, power_facts
+from hwsched.operations.power.power_results import on_same_supplies, power_facts
 from hwsched.operations.project.upgrading import Upgraded, upgrade
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 
@@ -47,7 +47,7 @@ _HANDFUL = 20
 """So many openings are read anew here and now, more of them in the background."""
 _TURNS = 3
 """So often what others wrote is read beside a person's own edits; then the next edit waits for it."""
-_LAID = {"supply", "circuit", "run", "route", "level"}
+_POWER_TABLES = {"supply", "circuit", "run", "route", "level"}
 """What feeds openings: it touches all that hang there, though no row of theirs changes."""
 
 
@@ -81,7 +81,7 @@ class Frame(QMainWindow):
         self._reader = Checker()
         self.watcher: Watcher | None = None
         self.register = Register(self)
-        self.places = Places()
+        self.places = BuildingTree()
         self.sheet = OpeningSheet()
         self.welcome = Welcome()
         self._build_views()
@@ -322,10 +322,10 @@ class Frame(QMainWindow):
             self._after_settings(beside=beside)
             return
         touched: Collection[str] = changes.openings
-        if changes.entities & _LAID:
+        if changes.entities & _POWER_TABLES:
             project = self.workspace.project
             every = changes.entities & {"supply", "circuit", "level"}
-            touched = hung_together(project, power_facts(project).fed() if every else changes.openings)
+            touched = on_same_supplies(project, power_facts(project).connected() if every else changes.openings)
         if len(touched) <= _HANDFUL and not changes.parts:
             self.workspace.refresh(touched)
         elif beside:

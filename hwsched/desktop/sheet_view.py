@@ -191,8 +191,8 @@ class SheetView(QWidget):
         # Room for the bar at the side is kept, so that it does not come and go with the height of the notes.
         bar = self.area.verticalScrollBar().sizeHint().width()
         width = max(self.area.width() - bar, 60)
-        fitted = min(max(width / self.canvas.wide_mm(), _LEAST_PX), _MOST_PX)
-        self.canvas.px_per_mm = fitted if self._px is None else self._px
+        scaled = min(max(width / self.canvas.wide_mm(), _LEAST_PX), _MOST_PX)
+        self.canvas.px_per_mm = scaled if self._px is None else self._px
         self.canvas.fit_size(width)
 
     def _leaf(self, way: int) -> None:

@@ -38,7 +38,7 @@ class Workspace(QObject):
     def take(self, checked: Iterable[Checked]) -> None:
         """Take over what a background job has read of the whole project."""
         self.turn += 1
-        self.checked = {each.case.opening.id: each for each in checked}
+        self.checked = {each.given.opening.id: each for each in checked}
         self.reloaded.emit()
 
     def refresh(self, ids: Iterable[str]) -> None:
@@ -48,7 +48,7 @@ class Workspace(QObject):
             return
         self.turn += 1
         looked = look_again(self.project, wanted, checker=self.checker, earlier=False)
-        found = {each.case.opening.id: each for each in looked}
+        found = {each.given.opening.id: each for each in looked}
         fresh = set(found) - set(self.checked)
         gone = [each for each in wanted if each not in found and each in self.checked]
         self.checked.update(found)

@@ -10,8 +10,8 @@ from typing import Literal
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Document
 from hwsched.rules.reading import lock_leaf
-from hwsched.values import Case, Catalogue, Finding, Fit, Leaf, PointFit
-from hwsched.values.power import PowerWork
+from hwsched.values import Catalogue, Finding, Fit, Leaf, OpeningInput, PointFit
+from hwsched.values.power import PowerResult
 from hwsched.values.standing import WHY, Standing
 from hwsched.values.terms import CostTerms
 
@@ -22,7 +22,7 @@ Format = Literal["pdf", "xlsx", "ics"]
 class OpeningView:
     """One opening with all that is known of it."""
 
-    case: Case
+    given: OpeningInput
     """Of its first lock point."""
     fit: Fit | None
     """Of all its lock points together. None: none counts; its standing says why."""
@@ -39,12 +39,12 @@ class OpeningView:
 
     def __post_init__(self) -> None:
         if not self.points:
-            object.__setattr__(self, "points", (PointFit(self.case, self.fit),))
+            object.__setattr__(self, "points", (PointFit(self.given, self.fit),))
 
     @property
     def mark(self) -> str:
         """The opening's mark."""
-        return self.case.opening.mark
+        return self.given.opening.mark
 
     @property
     def unfitted(self) -> str:
@@ -64,7 +64,7 @@ class OpeningView:
     @property
     def lock_leaf(self) -> Leaf | None:
         """The leaf of its first lock point, or the one that there is."""
-        return lock_leaf(self.case) or next(iter(self.case.leaves), None)
+        return lock_leaf(self.given) or next(iter(self.given.leaves), None)
 
     @property
     def several(self) -> bool:
@@ -84,7 +84,7 @@ class ProjectView:
     catalogue: Catalogue
     rules_off: tuple[str, ...] = ()
     rules_run: int = 0
-    power: PowerWork = field(default_factory=PowerWork)
+    power: PowerResult = field(default_factory=PowerResult)
     """What is laid, worked out."""
     terms: CostTerms = field(default_factory=CostTerms)
     level_heights: Mapping[tuple[str | None, str | None], float | None] = field(default_factory=dict)
@@ -93,7 +93,7 @@ class ProjectView:
     @property
     def marks(self) -> Mapping[str, str]:
         """Return the mark of each opening by its identifier."""
-        return {view.case.opening.id: view.mark for view in self.openings}
+        return {view.given.opening.id: view.mark for view in self.openings}
 
 
 @dataclass(frozen=True, slots=True)

@@ -196,12 +196,12 @@ def _pocket(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
 
 def _channel(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
     thick = float(asked["leaf"]["thickness_mm"])
-    case, cylinder = asked["case"], asked["cylinder"]
-    top = float(cylinder["y"]) + float(case["top_above_mm"])
-    middle = thick / 2 + float(case.get("offset_mm") or 0.0)
+    given, cylinder = asked["case"], asked["cylinder"]
+    top = float(cylinder["y"]) + float(given["top_above_mm"])
+    middle = thick / 2 + float(given.get("offset_mm") or 0.0)
     path = [(float(point[2]), float(point[1])) for point in answered["path"]]
     low, high = min(top - 60, *(y for _, y in path)) - 10, max(top, *(y for _, y in path)) + 30
-    half = float(case["width_mm"]) / 2
+    half = float(given["width_mm"]) / 2
     shapes: list[Shape] = [
         _rectangle(0, low, thick, high, fill="leaf", name="leaf from the side"),
         _rectangle(middle - half, low, middle + half, top, pen="existing", fill="existing", name="lock's pocket"),

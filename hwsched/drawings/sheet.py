@@ -11,7 +11,7 @@ from hwsched.drawings.unknown import known, size_problem
 from hwsched.rules.reading import leaf_hand, lock_item, lock_leaf
 from hwsched.rules.wording import label_of
 from hwsched.survey import LEAF
-from hwsched.values import Case, Leaf
+from hwsched.values import Leaf, OpeningInput
 
 MEETING_GAP_MM: Final = 3.0
 """Between the leaves of a pair; drawn by convention."""
@@ -52,7 +52,7 @@ class LeafOnSheet:
         return 1.0 if self.lock_left else -1.0
 
 
-def leaves_on_face(case: Case, face: Face) -> tuple[tuple[LeafOnSheet, ...], tuple[str, ...], tuple[str, ...]]:
+def leaves_on_face(given: OpeningInput, face: Face) -> tuple[tuple[LeafOnSheet, ...], tuple[str, ...], tuple[str, ...]]:
     """Lay out the leaves of an opening as a face of them is seen; the lock's leaf comes first.
 
     Returns
@@ -64,19 +64,19 @@ def leaves_on_face(case: Case, face: Face) -> tuple[tuple[LeafOnSheet, ...], tup
     notes : tuple of str
         What was drawn although a fact is missing, and how.
     """
-    opening = case.opening
+    opening = given.opening
     problems: list[str] = []
     if opening.hand is None:
         problems.append(f"unknown: needs {label_of('opening.hand')}")
-    if opening.form is None and len(case.leaves) != 1:
+    if opening.form is None and len(given.leaves) != 1:
         problems.append(f"unknown: needs {label_of('opening.form')}")
-    active = lock_leaf(case)
+    active = lock_leaf(given)
     if active is None:
-        problems.append(f"unknown: needs {label_of('leaf.position')}" if case.leaves else "unknown: needs the leaf")
+        problems.append(f"unknown: needs {label_of('leaf.position')}" if given.leaves else "unknown: needs the leaf")
         return (), tuple(problems), ()
     wanted = [active]
     if opening.form == "pair":
-        other = next((leaf for leaf in case.leaves if leaf is not active), None)
+        other = next((leaf for leaf in given.leaves if leaf is not active), None)
         if other is None:
             problems.append("unknown: needs the inactive leaf of the pair")
         else:
@@ -89,11 +89,11 @@ def leaves_on_face(case: Case, face: Face) -> tuple[tuple[LeafOnSheet, ...], tup
                 problems.append(problem + which)
     if problems or opening.hand is None:
         return (), tuple(problems), ()
-    lock_left = lock_edge_left(leaf_hand(case) or opening.hand, face)
+    lock_left = lock_edge_left(leaf_hand(given) or opening.hand, face)
     notes: list[str] = []
-    placed = [_standing(case, wanted[0], lock_left, problems, notes)]
+    placed = [_standing(given, wanted[0], lock_left, problems, notes)]
     if len(wanted) > 1:
-        other_leaf = _standing(case, wanted[1], not lock_left, problems, [])
+        other_leaf = _standing(given, wanted[1], not lock_left, problems, [])
         gap = MEETING_GAP_MM
         if lock_left:
             placed = [replace(placed[0], left_mm=other_leaf.width_mm + gap), other_leaf]
@@ -102,14 +102,14 @@ def leaves_on_face(case: Case, face: Face) -> tuple[tuple[LeafOnSheet, ...], tup
     return ((), tuple(problems), ()) if problems else (tuple(placed), (), tuple(notes))
 
 
-def _standing(case: Case, leaf: Leaf, lock_left: bool, problems: list[str], notes: list[str]) -> LeafOnSheet:
+def _standing(given: OpeningInput, leaf: Leaf, lock_left: bool, problems: list[str], notes: list[str]) -> LeafOnSheet:
     width, height, undercut = leaf.width_mm or 0.0, leaf.height_mm or 0.0, leaf.undercut_mm
     if known(undercut):
         if undercut < 0:
             problems.append(f"{label_of('leaf.undercut_mm')} of {undercut:g} mm is no size")
         return LeafOnSheet(leaf, 0.0, width, undercut, undercut + height, lock_left)
-    if case.opening.form == "cabinet":
-        lock = lock_item(case)
+    if given.opening.form == "cabinet":
+        lock = lock_item(given)
         middle = lock.cylinder_height_mm if lock is not None else None
         if not known(middle):
             problems.append(f"unknown: needs {label_of('leaf.undercut_mm')} (height of the cabinet's leaf above floor)")

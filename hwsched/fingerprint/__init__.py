@@ -5,6 +5,6 @@ blank line or a moved line changes nothing, and every constant and operator does
 stands in `operations`.
 """
 
-from hwsched.fingerprint.engine import FINDINGS, FITS, Engine, Places, engine, engine_of
+from hwsched.fingerprint.engine import FINDINGS, FITS, Engine, ProgramFolders, engine, engine_of
 
-__all__ = ["FINDINGS", "FITS", "Engine", "Places", "engine", "engine_of"]
+__all__ = ["FINDINGS", "FITS", "Engine", "ProgramFolders", "engine", "engine_of"]

@@ -38,7 +38,7 @@ class Pack:
 
 
 @dataclass(frozen=True, slots=True)
-class Places:
+class ProgramFolders:
     """Where a program lies."""
 
     package: Path = _PACKAGE
@@ -81,7 +81,7 @@ def engine(roots: tuple[str, ...] = FITS) -> Engine:
         Where the program's own source cannot be read.
     """
     folder = folder_of_caches()
-    places = Places(packs=_packs())
+    places = ProgramFolders(packs=_packs())
     name = hashlib.sha256(f"{places.package} {roots}".encode("utf-8", "surrogateescape")).hexdigest()[:16]
     found, newest_ns = _dated(places, folder / f"engine-{name}.json" if folder is not None else None, roots)
     if _BEGAN_NS < newest_ns <= time.time_ns():
@@ -89,12 +89,12 @@ def engine(roots: tuple[str, ...] = FITS) -> Engine:
     return found
 
 
-def engine_of(places: Places, memory: Path | None = None, roots: tuple[str, ...] = FITS) -> Engine:
+def engine_of(places: ProgramFolders, memory: Path | None = None, roots: tuple[str, ...] = FITS) -> Engine:
     """Return the program that lies at some place.
 
     Parameters
     ----------
-    places : Places
+    places : ProgramFolders
         Its package, its tables and the packages from outside that are installed beside it.
     memory : Path, optional
         File in which hashes are kept for the next time; without it every file is read.
@@ -109,7 +109,7 @@ def engine_of(places: Places, memory: Path | None = None, roots: tuple[str, ...]
     return _dated(places, memory, roots)[0]
 
 
-def _dated(places: Places, memory: Path | None, roots: tuple[str, ...]) -> tuple[Engine, int]:
+def _dated(places: ProgramFolders, memory: Path | None, roots: tuple[str, ...]) -> tuple[Engine, int]:
     """Return a program, and when a file of it was changed last [ns]."""
     own = sorted(Path(__file__).parent.glob("*.py"))
     held = Memory(memory, repr([stamp_of(path) for path in own]))

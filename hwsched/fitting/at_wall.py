@@ -5,15 +5,15 @@ from dataclasses import replace
 from hwsched.fitting.lead import with_lead
 from hwsched.fitting.surface import housing_of
 from hwsched.rules.reading import lock_item, lock_part
-from hwsched.values import Case, Fit, Hole, Part, Placement
+from hwsched.values import Fit, Hole, OpeningInput, Part, Placement
 
 
-def at_wall(case: Case, bare: Fit, unit: Part) -> Fit:
+def at_wall(given: OpeningInput, bare: Fit, unit: Part) -> Fit:
     """Put the unit over the reader's back; x counts from the reader's centre.
 
     The way through the wall counts where its thickness was surveyed as that of the leaf; a rule says so where not.
     """
-    lock, housing, reader = lock_item(case), housing_of(unit), lock_part(case, bare)
+    lock, housing, reader = lock_item(given), housing_of(unit), lock_part(given, bare)
     if lock is None or lock.cylinder_height_mm is None or housing is None or reader is None:
         return bare
     high, window = lock.cylinder_height_mm, housing.window
@@ -30,7 +30,7 @@ def at_wall(case: Case, bare: Fit, unit: Part) -> Fit:
         hole_x_mm=0.0,
         hole_y_mm=high,
     )
-    thick = next((leaf.thickness_mm for leaf in case.leaves if leaf.thickness_mm is not None), 0.0)
+    thick = next((leaf.thickness_mm for leaf in given.leaves if leaf.thickness_mm is not None), 0.0)
     deep = reader.number_of("depth_mm") or 0.0
     rear = max(thick - deep, 0.0)
     end = (housing.connector[0] - hx, high - hy + housing.connector[1], 0.0)
@@ -40,7 +40,7 @@ def at_wall(case: Case, bare: Fit, unit: Part) -> Fit:
         ("through wall or enclosure", (0.0, high, 0.0)),
         ("behind the plate to the connector", end),
     ]
-    return with_lead(case, base, unit, stretches, unit.number_of("slack_mm") or 0.0)
+    return with_lead(given, base, unit, stretches, unit.number_of("slack_mm") or 0.0)
 
 
 def _reader_hole(reader: Part, high: float) -> tuple[Hole, ...]:

@@ -22,10 +22,10 @@ from hwsched.fitting.units import kept, unit_slot
 from hwsched.fitting.ways import ORDER
 from hwsched.rules import RULES
 from hwsched.rules.cable.lead_reaches import RULE as LEAD_REACHES
-from hwsched.rules.impossible_facts import trusted
+from hwsched.rules.impossible_facts import without_impossible
 from hwsched.rules.reading import LOCK_ROLES, in_role, lock_form
 from hwsched.rules.rule import Slot
-from hwsched.values import Case, Fit, Refusal, Role, RunnerUp
+from hwsched.values import Fit, OpeningInput, Refusal, Role, RunnerUp
 from hwsched.values.facts_read import FactsRead
 from hwsched.values.watching import Watch
 
@@ -50,12 +50,12 @@ class _Search:
     """Facts of the survey that decide, with the slot that asks for them."""
 
 
-def fit(case: Case) -> Fit:
+def fit(given: OpeningInput) -> Fit:
     """Work out parts, place, cable, power and holes of one opening.
 
     Parameters
     ----------
-    case : Case
+    given : OpeningInput
         Survey facts, catalogue, settings, choices by hand.
 
     Returns
@@ -65,28 +65,28 @@ def fit(case: Case) -> Fit:
         refusals and the nearest miss. What a person chose is kept even where rules refuse it: the fit is then
         ``fitted``, and `rules.check` says what is wrong. Equal cases have equal fits.
     """
-    return _built(trusted(case))
+    return _built(without_impossible(given))
 
 
-def fit_with_facts(case: Case) -> tuple[Fit, FactsRead]:
+def fit_with_facts(given: OpeningInput) -> tuple[Fit, FactsRead]:
     """Do as `fit`, and tell which facts were read for it: while those hold, so does the fit."""
     # Whether a fact can be true is asked before it is read: that hangs on this fact alone.
-    watch = Watch(trusted(case))
-    return _built(watch.case), watch.read()
+    watch = Watch(without_impossible(given))
+    return _built(watch.given), watch.read()
 
 
-def _built(case: Case) -> Fit:
-    if lock_form(case) is None and not chosen_by_hand(case):
+def _built(given: OpeningInput) -> Fit:
+    if lock_form(given) is None and not chosen_by_hand(given):
         return Fit("unknown", needs=needs_of(("existing_item.lock_form",), "lock"))
-    return _settled(case, _searched(case, every=False))
+    return _settled(given, _searched(given, every=False))
 
 
-def alternatives(case: Case) -> tuple[Fit, ...]:
+def alternatives(given: OpeningInput) -> tuple[Fit, ...]:
     """Work out every complete chain of an opening, best first.
 
     Parameters
     ----------
-    case : Case
+    given : OpeningInput
         As for `fit`.
 
     Returns
@@ -95,21 +95,21 @@ def alternatives(case: Case) -> tuple[Fit, ...]:
         Each ``fitted``, without refusals and runners-up; empty where the fit is unknown or nothing fits. The first is
         what `fit` takes.
     """
-    case = trusted(case)
-    if lock_form(case) is None and not chosen_by_hand(case):
+    given = without_impossible(given)
+    if lock_form(given) is None and not chosen_by_hand(given):
         return ()
-    search = _searched(case, every=True)
+    search = _searched(given, every=True)
     if search.needs:
         return ()
-    return tuple(priced(case, replace(each, status="fitted")) for each in _ranked(case, search))
+    return tuple(priced(given, replace(each, status="fitted")) for each in _ranked(given, search))
 
 
-def _searched(case: Case, *, every: bool) -> _Search:
+def _searched(given: OpeningInput, *, every: bool) -> _Search:
     """Search slot by slot; ``every``: also what has no chance to be the best."""
     search = _Search()
-    slot = lock_slot(case)
+    slot = lock_slot(given)
     locks = slot.good
-    if not locks and chosen_by_hand(case):
+    if not locks and chosen_by_hand(given):
         locks = slot.others[:1]
         for each in locks:
             search.needs.update(dict.fromkeys(each.needs, "lock"))
@@ -119,53 +119,53 @@ def _searched(case: Case, *, every: bool) -> _Search:
     easy: set[tuple[object, ...]] = set()
     for lock in locks:
         # A lock of the same shape that ranks before this one, with lead enough for every unit, leaves it no chance.
-        shape = shape_of(case, lock.fit)
+        shape = shape_of(given, lock.fit)
         if shape in easy:
             continue
-        if _with_units(case, lock, search) and not every:
+        if _with_units(given, lock, search) and not every:
             easy.add(shape)
     return search
 
 
-def _with_units(case: Case, lock: Judged, search: _Search) -> bool:
+def _with_units(given: OpeningInput, lock: Judged, search: _Search) -> bool:
     """Go on from a lock; tells whether its lead sufficed for every unit."""
-    slot = unit_slot(case, lock.fit)
-    going = kept(case, slot)
+    slot = unit_slot(given, lock.fit)
+    going = kept(given, slot)
     search.needs.update(dict.fromkeys(slot.needs, "unit"))
     _stop(search, "unit", (each for each in slot.others if each not in going))
     for unit in going:
         search.needs.update(dict.fromkeys(unit.needs, "unit"))
-        late = _late(case, unit.fit)
-        if late.refusals and not chosen_by_hand(case):
+        late = _late(given, unit.fit)
+        if late.refusals and not chosen_by_hand(given):
             # No way to feed it mends what the lock's own bores may not be.
             _stop(search, "unit", [late])
             continue
-        ways = power_slot(case, unit.fit)
+        ways = power_slot(given, unit.fit)
         good = [way for way in ways if way.good]
-        if not good and (unit.refusals or _fed_by_hand(case)):
+        if not good and (unit.refusals or _supply_by_hand(given)):
             good = list(ways[:1])
             search.needs.update((need, "power") for way in good for need in way.needs)
         _stop(search, "power", (way for way in ways if way not in good and not way.good))
-        if undecided(case):
-            search.needs.update(dict.fromkeys(undecided(case), "power"))
-        search.complete += [with_sundries(case, way.fit) for way in good[:1]]
+        if undecided(given):
+            search.needs.update(dict.fromkeys(undecided(given), "power"))
+        search.complete += [with_sundries(given, way.fit) for way in good[:1]]
     short = any(refusal.rule == LEAD_REACHES.id for each in slot.others for refusal in each.refusals)
     extended = any(each.fit.part("lead-extension") is not None for each in (*slot.good, *slot.others))
     return not short and not extended
 
 
-def _late(case: Case, unit: Fit) -> Judged:
+def _late(given: OpeningInput, unit: Fit) -> Judged:
     """Let the rules of holes and labels speak of the lock's own bores, that a chain gets last."""
-    lock, holes = in_role(case, unit, *LOCK_ROLES), lock_holes(case, unit)
+    lock, holes = in_role(given, unit, *LOCK_ROLES), lock_holes(given, unit)
     if lock is None or not holes:
         return Judged(unit, (), ())
     role = next(part.role for part in unit.parts if part.role in LOCK_ROLES)
-    return judged(case, replace(unit, holes=(*unit.holes, *holes)), "lock", lock.number, role, rules=_OF_BORES)
+    return judged(given, replace(unit, holes=(*unit.holes, *holes)), "lock", lock.number, role, rules=_OF_BORES)
 
 
-def _fed_by_hand(case: Case) -> bool:
+def _supply_by_hand(given: OpeningInput) -> bool:
     roles: tuple[Role, ...] = ("unit", "battery", "supply")
-    return any(by_hand(case, role) for role in roles)
+    return any(by_hand(given, role) for role in roles)
 
 
 def _stop(search: _Search, slot: Slot, found: Iterable[Judged]) -> None:
@@ -174,13 +174,13 @@ def _stop(search: _Search, slot: Slot, found: Iterable[Judged]) -> None:
         search.refused += each.refusals
 
 
-def _settled(case: Case, search: _Search) -> Fit:
+def _settled(given: OpeningInput, search: _Search) -> Fit:
     every = _distinct(search.refused)
     if search.complete and not search.needs:
-        ranked = _ranked(case, search)
+        ranked = _ranked(given, search)
         best = ranked[0]
-        others = tuple(_runner_up(case, each) for each in ranked[1 : 1 + _RUNNERS_UP])
-        return priced(case, replace(best, status="fitted", refused=every, runners_up=others))
+        others = tuple(_runner_up(given, each) for each in ranked[1 : 1 + _RUNNERS_UP])
+        return priced(given, replace(best, status="fitted", refused=every, runners_up=others))
     if search.needs:
         needs = tuple(need for fact, slot in search.needs.items() for need in needs_of((fact,), slot))
         return Fit("unknown", refused=every, needs=needs)
@@ -196,8 +196,8 @@ def _settled(case: Case, search: _Search) -> Fit:
     return Fit("not-fitted", refused=every, nearest_miss=miss)
 
 
-def _ranked(case: Case, search: _Search) -> list[Fit]:
-    return sorted(search.complete, key=lambda each: (rank_of(case, each), _order(each), numbers_in(each)))
+def _ranked(given: OpeningInput, search: _Search) -> list[Fit]:
+    return sorted(search.complete, key=lambda each: (rank_of(given, each), _order(each), numbers_in(each)))
 
 
 def _order(found: Fit) -> int:
@@ -208,14 +208,14 @@ def _worst(refusals: tuple[Refusal, ...]) -> Refusal:
     return max(refusals, key=lambda refusal: abs(refusal.values.get("short_mm", 0.0)))
 
 
-def _runner_up(case: Case, found: Fit) -> RunnerUp:
+def _runner_up(given: OpeningInput, found: Fit) -> RunnerUp:
     return RunnerUp(
         tuple(part.part for part in found.parts if part.role in _MAIN_ROLES),
         found.placement.pattern if found.placement is not None else "",
         found.power,
-        cost_of(case, found)[1],
+        cost_of(given, found)[1],
         holes_in(found),
-        cost_needs(case, found),
+        cost_needs(given, found),
     )
 
 

@@ -9,7 +9,7 @@ from hwsched.quantities.money import ZERO, Exchange, exact_decimal, product, sum
 from hwsched.rules import judge, rules_in_slot, severity_of
 from hwsched.rules.rule import Rule, Slot
 from hwsched.rules.wording import label_of
-from hwsched.values import Case, Fit, FittedPart, Need, Part, Refusal, Role, Source
+from hwsched.values import Fit, FitPart, Need, OpeningInput, Part, Refusal, Role, Source
 
 _UNRANKED = 100
 """What a part without preference counts; ranks go up to 99."""
@@ -49,13 +49,19 @@ class Judged:
 
 
 def judged(
-    case: Case, fit: Fit, slot: Slot, part: str, role: Role, said: str = "", rules: Sequence[Rule] | None = None
+    given: OpeningInput,
+    fit: Fit,
+    slot: Slot,
+    part: str,
+    role: Role,
+    said: str = "",
+    rules: Sequence[Rule] | None = None,
 ) -> Judged:
     """Let the rules of a slot judge a partial fit: an error refuses, a missing fact leaves it unknown.
 
     Parameters
     ----------
-    case, fit : Case, Fit
+    given, fit : OpeningInput, Fit
         The case, and what is chosen so far.
     slot : Slot
         Whose rules speak.
@@ -69,9 +75,9 @@ def judged(
     refusals: list[Refusal] = []
     needs: dict[str, None] = {}
     for rule in rules_in_slot(slot) if rules is None else rules:
-        if rule.id in case.settings.rules_off:
+        if rule.id in given.settings.rules_off:
             continue
-        for verdict in judge(rule, case, fit):
+        for verdict in judge(rule, given, fit):
             if verdict.needs:
                 if rule.severity == "error":
                     needs.update(dict.fromkeys(verdict.needs))
@@ -87,40 +93,40 @@ def needs_of(facts: Iterable[str], slot: Slot) -> tuple[Need, ...]:
     return tuple(Need(fact, label_of(fact), _BLOCKS[slot]) for fact in dict.fromkeys(facts))
 
 
-def fitted(case: Case, role: Role, part: Part, reason: str, quantity: float = 1.0) -> FittedPart:
+def fit_part(given: OpeningInput, role: Role, part: Part, reason: str, quantity: float = 1.0) -> FitPart:
     """Return a part in a role; by hand or of the set where a person chose it so."""
-    chosen = next((c for c in case.chosen if c.role == role and c.part == part.number), None)
+    chosen = next((c for c in given.chosen if c.role == role and c.part == part.number), None)
     source: Source = "fitted" if chosen is None else "set" if chosen.source == "set" else "by-hand"
-    return FittedPart(role, part.number, part.kind, quantity, reason, part.description, source)
+    return FitPart(role, part.number, part.kind, quantity, reason, part.description, source)
 
 
-def chosen_by(case: Case, role: Role) -> str:
+def chosen_by(given: OpeningInput, role: Role) -> str:
     """Say who chose the part of a role: a person for this opening, or its hardware set."""
-    of_set = any(choice.role == role and choice.source == "set" for choice in case.chosen)
+    of_set = any(choice.role == role and choice.source == "set" for choice in given.chosen)
     return "a line of its hardware set" if of_set else "chosen by hand"
 
 
-def with_parts(fit: Fit, *parts: FittedPart) -> Fit:
+def with_parts(fit: Fit, *parts: FitPart) -> Fit:
     """Add parts to a partial fit."""
     return replace(fit, parts=(*fit.parts, *parts))
 
 
-def offered(case: Case, role: Role, *kinds: str) -> tuple[Part, ...]:
+def offered(given: OpeningInput, role: Role, *kinds: str) -> tuple[Part, ...]:
     """Return the parts that may take a role: those chosen by hand, else all of the kinds that are not superseded."""
-    chosen = [choice.part for choice in case.chosen if choice.role == role]
+    chosen = [choice.part for choice in given.chosen if choice.role == role]
     if chosen:
-        return tuple(part for number in chosen if (part := case.catalogue.get(number)) is not None)
-    return tuple(part for part in case.catalogue.of_kind(*kinds) if not part.superseded_by)
+        return tuple(part for number in chosen if (part := given.catalogue.get(number)) is not None)
+    return tuple(part for part in given.catalogue.of_kind(*kinds) if not part.superseded_by)
 
 
-def by_hand(case: Case, role: Role) -> bool:
+def by_hand(given: OpeningInput, role: Role) -> bool:
     """Tell whether a person chose the part of a role."""
-    return any(choice.role == role for choice in case.chosen)
+    return any(choice.role == role for choice in given.chosen)
 
 
-def cheapest(case: Case, parts: Iterable[Part]) -> Part | None:
+def cheapest(given: OpeningInput, parts: Iterable[Part]) -> Part | None:
     """Return the part of least price, of equals the one whose number comes first; those of unknown worth come last."""
-    exchange = case.exchange
+    exchange = given.exchange
     return min(parts, key=lambda part: (worth(part, exchange), part.number), default=None)
 
 
@@ -134,43 +140,44 @@ def worth(part: Part, exchange: Exchange) -> tuple[bool, Decimal]:
     return (True, ZERO) if factor is None else (False, product(part.list_price, factor))
 
 
-def cost_of(case: Case, fit: Fit) -> tuple[int, Decimal]:
+def cost_of(given: OpeningInput, fit: Fit) -> tuple[int, Decimal]:
     """Return how many parts have no price that can be told, and the exact sum of the others; tools are not used up.
 
-    Told in the currency of `Case.exchange`: prices in another one are converted by the project's rates, never added.
+    Told in the currency of `OpeningInput.exchange`: prices in another one are converted by the project's rates, never
+    added.
     """
-    exchange = case.exchange
+    exchange = given.exchange
     unknown, amounts = 0, []
-    for fitted_part in fit.parts:
-        if fitted_part.role == "tool":
+    for fit_part in fit.parts:
+        if fit_part.role == "tool":
             continue
-        part = case.catalogue.get(fitted_part.part)
+        part = given.catalogue.get(fit_part.part)
         lacking, amount = (True, ZERO) if part is None else worth(part, exchange)
         if lacking:
             unknown += 1
         else:
-            quantity = fitted_part.quantity
+            quantity = fit_part.quantity
             amounts.append(amount if quantity == 1.0 else product(amount, exact_decimal(quantity)))
     return unknown, summed(amounts)
 
 
-def priced(case: Case, fit: Fit) -> Fit:
+def priced(given: OpeningInput, fit: Fit) -> Fit:
     """Write into a fit what it costs, in which currency, and what is missing to know the whole."""
     return replace(
-        fit, cost=cost_of(case, fit)[1], currency=case.exchange.currency or "", cost_needs=cost_needs(case, fit)
+        fit, cost=cost_of(given, fit)[1], currency=given.exchange.currency or "", cost_needs=cost_needs(given, fit)
     )
 
 
-def cost_needs(case: Case, fit: Fit) -> tuple[str, ...]:
+def cost_needs(given: OpeningInput, fit: Fit) -> tuple[str, ...]:
     """Name what is missing to tell the price of every part, each need once, in the order of the parts."""
-    exchange = case.exchange
+    exchange = given.exchange
     needs: dict[str, None] = {}
-    for fitted_part in fit.parts:
-        if fitted_part.role == "tool":
+    for fit_part in fit.parts:
+        if fit_part.role == "tool":
             continue
-        part = case.catalogue.get(fitted_part.part)
+        part = given.catalogue.get(fit_part.part)
         if part is None or part.list_price is None:
-            needs[f"list price ({fitted_part.part})"] = None
+            needs[f"list price ({fit_part.part})"] = None
         elif missing := exchange.missing(part.currency):
             needs[missing if part.currency else f"{missing} ({part.number})"] = None
     return tuple(needs)
@@ -181,42 +188,42 @@ def holes_in(fit: Fit) -> int:
     return sum(hole.count for hole in fit.holes if hole.purpose != "fixing")
 
 
-def rank_of(case: Case, fit: Fit) -> tuple[float | Decimal, ...]:
+def rank_of(given: OpeningInput, fit: Fit) -> tuple[float | Decimal, ...]:
     """Return what a project's preference compares first, then cost and holes.
 
     A cost that cannot be told whole comes after every one that can: what is missing is said in the fit's cost.
     """
-    unpriced, cost = cost_of(case, fit)
+    unpriced, cost = cost_of(given, fit)
     holes = float(holes_in(fit))
-    if case.settings.prefer == "holes":
+    if given.settings.prefer == "holes":
         return holes, float(unpriced), cost
-    if case.settings.prefer == "stock":
-        return *_out_of_stock(case, fit), float(unpriced), cost, holes
-    if case.settings.prefer == "preferred":
-        return _liking(case, fit), float(unpriced), cost, holes
+    if given.settings.prefer == "stock":
+        return *_out_of_stock(given, fit), float(unpriced), cost, holes
+    if given.settings.prefer == "preferred":
+        return _liking(given, fit), float(unpriced), cost, holes
     return float(unpriced), cost, holes
 
 
-def _out_of_stock(case: Case, fit: Fit) -> tuple[float, float]:
+def _out_of_stock(given: OpeningInput, fit: Fit) -> tuple[float, float]:
     """Count the parts of which too few are on hand, then those that nobody has counted."""
     short = uncounted = 0
-    for fitted_part in fit.parts:
-        part = case.catalogue.get(fitted_part.part)
-        if fitted_part.role == "tool" or part is None:
+    for fit_part in fit.parts:
+        part = given.catalogue.get(fit_part.part)
+        if fit_part.role == "tool" or part is None:
             continue
-        short += part.stock is not None and part.stock < fitted_part.quantity
+        short += part.stock is not None and part.stock < fit_part.quantity
         uncounted += part.stock is None
     return float(short), float(uncounted)
 
 
-def _liking(case: Case, fit: Fit) -> float:
+def _liking(given: OpeningInput, fit: Fit) -> float:
     """Sum the ranks of the parts; one without a rank counts as the last, where any that serves alike has one.
 
     Among parts of which nobody prefers any none counts: what goes with a preferred part must not outweigh it.
     """
     total = 0
-    for part in (case.catalogue.get(each.part) for each in fit.parts if each.role != "tool"):
-        if part is not None and not case.catalogue.ranked.isdisjoint(_UNITS if part.kind in _UNITS else (part.kind,)):
+    for part in (given.catalogue.get(each.part) for each in fit.parts if each.role != "tool"):
+        if part is not None and not given.catalogue.ranked.isdisjoint(_UNITS if part.kind in _UNITS else (part.kind,)):
             total += part.preferred or _UNRANKED
     return float(total)
 
@@ -226,13 +233,13 @@ def numbers_in(fit: Fit) -> tuple[str, ...]:
     return tuple(part.part for part in fit.parts)
 
 
-def missing_for_better(case: Case, good: Sequence[Judged], others: Iterable[Judged]) -> tuple[str, ...]:
+def missing_for_better(given: OpeningInput, good: Sequence[Judged], others: Iterable[Judged]) -> tuple[str, ...]:
     """Name what the survey lacks to know whether a candidate would serve better than the best that is known to serve.
 
     Without a good candidate nothing is named: then the search itself says what is missing.
     """
     if not good:
         return ()
-    best = rank_of(case, good[0].fit)
-    better = [each.surveyable for each in others if each.surveyable and rank_of(case, each.fit) < best]
+    best = rank_of(given, good[0].fit)
+    better = [each.surveyable for each in others if each.surveyable and rank_of(given, each.fit) < best]
     return min(better, key=lambda needs: (len(needs), needs), default=())

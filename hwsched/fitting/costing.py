@@ -7,7 +7,7 @@ from hwsched.calc.parts.cost import LABOUR, Cost, Job, Line, Terms, Unknown, com
 from hwsched.calc.project.labour import LabourTable, labour, labour_table, unit_share
 from hwsched.fitting.tasks import tasks_of
 from hwsched.quantities.money import ZERO, Exact, product
-from hwsched.values import Case, Catalogue, Fit
+from hwsched.values import Catalogue, Fit, OpeningInput
 from hwsched.values.input_key import survey_key
 from hwsched.values.terms import CostTerms
 
@@ -37,13 +37,13 @@ def hours_of(terms: CostTerms) -> LabourTable:
 
 
 def price_openings(
-    openings: Iterable[tuple[Case, Fit | None]], catalogue: Catalogue, terms: CostTerms
+    openings: Iterable[tuple[OpeningInput, Fit | None]], catalogue: Catalogue, terms: CostTerms
 ) -> dict[str, Cost]:
     """Price openings in the order of their work.
 
     Parameters
     ----------
-    openings : iterable of (Case, Fit or None)
+    openings : iterable of (OpeningInput, Fit or None)
         One a lock point. Those that are not fitted have no price and are left out.
     catalogue : Catalogue
         List prices, suppliers, currencies.
@@ -69,16 +69,16 @@ def price_openings(
     done: dict[str, int] = {}
     found: dict[str, list[Cost]] = {}
     left_out: set[str] = set()
-    for case, fit in openings:
+    for given, fit in openings:
         if fit is None or fit.status != "fitted":
-            left_out.add(case.opening.id)
+            left_out.add(given.opening.id)
             continue
-        work = labour(tasks_of(case, fit), table, case.opening.difficulty or 1)
-        alike = survey_key(replace(case, beside=()) if case.beside else case)
+        work = labour(tasks_of(given, fit), table, given.opening.difficulty or 1)
+        alike = survey_key(replace(given, beside=()) if given.beside else given)
         done[alike] = number = done.get(alike, 0) + 1
         hours = work.hours if rate == 1.0 else product(work.hours, exact(unit_share(number, rate), "share"))
         lines = [line_of(each.part, each.quantity, catalogue) for each in fit.parts if each.role != "tool"]
-        found.setdefault(case.opening.id, []).append(cost_in(Job(lines, hours, work.needs), priced))
+        found.setdefault(given.opening.id, []).append(cost_in(Job(lines, hours, work.needs), priced))
     whole = ((opening, costs) for opening, costs in found.items() if opening not in left_out)
     return {opening: costs[0] if len(costs) == 1 else combined(costs) for opening, costs in whole}
 

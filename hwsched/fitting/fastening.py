@@ -3,68 +3,68 @@
 from collections.abc import Iterable
 from math import inf
 
-from hwsched.fitting.candidate import cheapest, fitted, offered
+from hwsched.fitting.candidate import cheapest, fit_part, offered
 from hwsched.rules import limits_of
 from hwsched.rules.holes.screw_length import RULE as SCREW_LENGTH
 from hwsched.rules.practice import clearance_hole_mm, distance_mm, lock_fasteners, screw_pilot_mm
 from hwsched.rules.reading import SKINNED, entry, leaf_name, leafless, lock_item, lock_leaf, lock_part, unit_part
-from hwsched.values import Case, Fit, FittedPart, Hole, Part
+from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part
 
 _THROUGH = ("through-bolt", "machine-screw")
 """Forms that are meant to pass the leaf."""
 
 
-def fastening(case: Case, unit: Part) -> list[FittedPart]:
+def fastening(given: OpeningInput, unit: Part) -> list[FitPart]:
     """Return what holds a unit on its leaf: its screws, or a pad on glass."""
-    leaf = lock_leaf(case)
+    leaf = lock_leaf(given)
     material = leaf.material if leaf is not None else None
-    if material is None or leafless(case):
+    if material is None or leafless(given):
         return []
-    stock = [part for part in offered(case, "fastener", "fastener") if part.text_of("leaf_material") == material]
+    stock = [part for part in offered(given, "fastener", "fastener") if part.text_of("leaf_material") == material]
     if material == "glass":
-        pad = cheapest(case, [part for part in stock if part.text_of("form") == "adhesive"])
-        return [] if pad is None else [fitted(case, "fastener", pad, "glass is not drilled: the unit is bonded")]
+        pad = cheapest(given, [part for part in stock if part.text_of("form") == "adhesive"])
+        return [] if pad is None else [fit_part(given, "fastener", pad, "glass is not drilled: the unit is bonded")]
     size, count = unit.text_of("screw_size"), unit.number_of("screws")
     if not size or not count:
         return []
     right = [p for p in stock if p.text_of("size") == size and p.text_of("form") not in ("adhesive", None)]
     thick = leaf.thickness_mm if leaf is not None else None
-    most = inf if thick is None else thick - limits_of(SCREW_LENGTH, case.settings)["left_mm"]
+    most = inf if thick is None else thick - limits_of(SCREW_LENGTH, given.settings)["left_mm"]
     short = [p for p in right if p.text_of("form") in _THROUGH or (p.number_of("length_mm") or 0.0) <= most]
-    screw = cheapest(case, short or right)
+    screw = cheapest(given, short or right)
     if screw is None:
         return []
     reason = f"the unit takes {count:g} screws {size}; the leaf is {material.replace('-', ' ')}"
-    return [fitted(case, "fastener", screw, reason, count)]
+    return [fit_part(given, "fastener", screw, reason, count)]
 
 
-def lock_bolts(case: Case, fit: Fit) -> list[FittedPart]:
+def lock_bolts(given: OpeningInput, fit: Fit) -> list[FitPart]:
     """Return the fasteners that the lock wants besides its own."""
-    part, leaf = lock_part(case, fit), lock_leaf(case)
+    part, leaf = lock_part(given, fit), lock_leaf(given)
     if part is None or leaf is None:
         return []
     found = []
     for wanted in lock_fasteners(part.kind, part.text_of("mounting") or ""):
         bolt = cheapest(
-            case,
+            given,
             [
                 each
-                for each in case.catalogue.of_kind("fastener")
+                for each in given.catalogue.of_kind("fastener")
                 if each.text_of("form") == wanted.form and each.text_of("leaf_material") == leaf.material
             ],
         )
         if bolt is not None:
-            found.append(fitted(case, "fastener", bolt, wanted.reason, wanted.quantity))
+            found.append(fit_part(given, "fastener", bolt, wanted.reason, wanted.quantity))
     return found
 
 
-def bolt_holes(case: Case, fit: Fit) -> Iterable[Hole]:
+def bolt_holes(given: OpeningInput, fit: Fit) -> Iterable[Hole]:
     """Yield the holes of the bolts that hold a gate lock, through the gate; the lock's case is their template."""
-    part, lock, leaf = lock_part(case, fit), lock_item(case), lock_leaf(case)
+    part, lock, leaf = lock_part(given, fit), lock_item(given), lock_leaf(given)
     if part is None or lock is None or leaf is None or lock.backset_mm is None or lock.cylinder_height_mm is None:
         return
-    for bolt in lock_bolts(case, fit):
-        held = case.catalogue.get(bolt.part)
+    for bolt in lock_bolts(given, fit):
+        held = given.catalogue.get(bolt.part)
         diameter = clearance_hole_mm(held.text_of("size") or "") if held is not None else None
         if diameter is None or held is None:
             continue
@@ -83,13 +83,13 @@ def bolt_holes(case: Case, fit: Fit) -> Iterable[Hole]:
         )
 
 
-def pilots(case: Case, fit: Fit, order: int) -> Iterable[Hole]:
+def pilots(given: OpeningInput, fit: Fit, order: int) -> Iterable[Hole]:
     """Yield the pilots of the unit's screws; the unit itself is their template."""
-    unit, place, leaf = unit_part(case, fit), fit.placement, lock_leaf(case)
+    unit, place, leaf = unit_part(given, fit), fit.placement, lock_leaf(given)
     if unit is None or place is None or leaf is None or leaf.material is None or place.face == "wall":
         return
     size, count = unit.text_of("screw_size"), unit.number_of("screws")
-    screw = next((e for p in fit.parts if p.role == "fastener" and (e := entry(case, p)) and e.text_of("size")), None)
+    screw = next((e for p in fit.parts if p.role == "fastener" and (e := entry(given, p)) and e.text_of("size")), None)
     if not size or not count or screw is None or screw.text_of("form") == "adhesive":
         return
     pilot = screw_pilot_mm(leaf.material, size)

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.opening.pocket import EdgeItem, PocketCase, PocketSpot, pocket
+from hwsched.calc.opening.pocket import EdgeItem, PocketInput, PocketSpot, pocket
 from hwsched.fitting.lead import with_cable
 from hwsched.fitting.ways import Point
 from hwsched.rules import limits_of
@@ -14,14 +14,14 @@ from hwsched.rules.holes.pocket_length import RULE as POCKET_LENGTH
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import leaf_name, lock_part, stile_mm
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit, Hole, Leaf, Part, Placement
+from hwsched.values import Fit, Hole, Leaf, OpeningInput, Part, Placement
 
 
 def pockets(
-    case: Case, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: tuple[float, float]
+    given: OpeningInput, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: tuple[float, float]
 ) -> Iterator[tuple[Fit, str]]:
     """Yield partial fits with the unit in the edge, shortest lead first, each with what was tried."""
-    part, own, thick = lock_part(case, bare), lock_pocket_span(case), leaf.thickness_mm
+    part, own, thick = lock_part(given, bare), lock_pocket_span(given), leaf.thickness_mm
     long, deep, wide = (unit.number_of(f"pocket_{name}_mm") for name in ("length", "depth", "width"))
     service, connector = unit.number_of("service_mm"), unit.number_of("connector_y_mm")
     has_stile, stile = stile_mm(leaf)
@@ -30,12 +30,12 @@ def pockets(
         return
     if service is None or connector is None:
         return
-    limits = limits_of(POCKET_LENGTH, case.settings)
+    limits = limits_of(POCKET_LENGTH, given.settings)
     low = span[0]
     before = abs(at.lead_z - thick / 2)
     try:
         result = pocket(
-            PocketCase(
+            PocketInput(
                 leaf_mm=thick,
                 leaf_height_mm=span[1] - low,
                 stile_mm=depth,
@@ -52,18 +52,18 @@ def pockets(
                 edge_margin_mm=limits["edge_margin_mm"],
                 items=tuple(
                     EdgeItem(i.name, i.y0 - low, i.y1 - low, i.clearance_mm)
-                    for i in edge_items(case, limits["bridge_mm"])[0]
+                    for i in edge_items(given, limits["bridge_mm"])[0]
                 ),
             )
         )
     except InputError:
         return
     for spot in result.spots:
-        yield _built(case, bare, unit, leaf, at, spot, (long, deep, wide), low), f"In the edge {spot.side} the lock: "
+        yield _built(given, bare, unit, leaf, at, spot, (long, deep, wide), low), f"In the edge {spot.side} the lock: "
 
 
 def _built(
-    case: Case,
+    given: OpeningInput,
     bare: Fit,
     unit: Part,
     leaf: Leaf,
@@ -126,9 +126,9 @@ def _built(
             points.append(point)
     run = spot.lead_needed_mm - deep - service
     segments = (
-        (f"from the cylinder to the unit's connector, {length(case, spot.bridge_mm)} of bridge", round(run, 3)),
+        (f"from the cylinder to the unit's connector, {length(given, spot.bridge_mm)} of bridge", round(run, 3)),
         ("whole depth of the pocket, since it is connected before it slides in", deep),
         ("a hand's allowance", service),
     )
     base = replace(bare, placement=where, holes=(cut, bridge))
-    return with_cable(case, base, unit, points, spot.lead_needed_mm, deep + service, segments)
+    return with_cable(given, base, unit, points, spot.lead_needed_mm, deep + service, segments)

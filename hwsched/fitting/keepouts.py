@@ -18,7 +18,7 @@ from hwsched.rules.placement import (
     thumb_turn_clear,
     trim_clear,
 )
-from hwsched.values import Case, Fit, Leaf
+from hwsched.values import Fit, Leaf, OpeningInput
 
 _GUARDS: Final = (
     trim_clear,
@@ -41,24 +41,24 @@ class Surroundings:
     needs: tuple[str, ...]
 
 
-def surroundings(case: Case, fit: Fit, leaf: Leaf, face: str) -> Surroundings:
+def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surroundings:
     """Return what a unit keeps off on a face, by the rule that guards each thing; a rule switched off guards none."""
-    off = case.settings.rules_off
+    off = given.settings.rules_off
     found: list[KeepOut] = []
     needs: dict[str, None] = {}
-    for item in footprints(case, fit, face):
+    for item in footprints(given, fit, face):
         rule = _RULE_OF_KIND.get(item.kind)
         if rule is None or rule.id in off:
             continue
         if item.rect is None:
             needs.update(dict.fromkeys(item.needs))
             continue
-        limits = limits_of(rule, case.settings)
+        limits = limits_of(rule, given.settings)
         rect = swept(item.rect, limits["sweep_deg"]) if "sweep_deg" in limits else item.rect
         found.append(KeepOut(item.name, rect, limits["clearance_mm"]))
     if frame_stop_clear.RULE.id not in off:
-        bands, missing = stop_bands(case, leaf, face)
+        bands, missing = stop_bands(given, leaf, face)
         needs.update(dict.fromkeys(missing))
-        clearance = limits_of(frame_stop_clear.RULE, case.settings)["clearance_mm"]
+        clearance = limits_of(frame_stop_clear.RULE, given.settings)["clearance_mm"]
         found += [KeepOut("frame stop", band, clearance) for band in bands]
     return Surroundings(tuple(found), tuple(needs))

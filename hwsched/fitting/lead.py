@@ -4,22 +4,22 @@ import itertools
 from math import dist
 
 from hwsched.calc.opening.cable import route
-from hwsched.fitting.candidate import chosen_by, fitted, offered, with_parts, worth
+from hwsched.fitting.candidate import chosen_by, fit_part, offered, with_parts, worth
 from hwsched.fitting.ways import Point
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import lock_part
 from hwsched.rules.wording import length
-from hwsched.values import CablePath, Case, Fit, Part
+from hwsched.values import CablePath, Fit, OpeningInput, Part
 
 _APART_MM = 1e-6
 
 
-def with_lead(case: Case, bare: Fit, unit: Part, stretches: list[tuple[str, Point]], slack_mm: float) -> Fit:
+def with_lead(given: OpeningInput, bare: Fit, unit: Part, stretches: list[tuple[str, Point]], slack_mm: float) -> Fit:
     """Add the lead's path, and an extension where the lead alone is short.
 
     Parameters
     ----------
-    case, bare : Case, Fit
+    given, bare : OpeningInput, Fit
         Lock and unit are chosen.
     unit : Part
         The unit whose socket the lead must reach.
@@ -31,11 +31,11 @@ def with_lead(case: Case, bare: Fit, unit: Part, stretches: list[tuple[str, Poin
     names, points = apart(stretches)
     needed = slack_mm if len(points) < 2 else route(points, distance_mm("bend-radius"), slack_mm).length_mm
     found = [(name, round(dist(a, b), 3)) for name, (a, b) in zip(names[1:], itertools.pairwise(points), strict=True)]
-    return with_cable(case, bare, unit, points, needed, slack_mm, (*found, ("slack", slack_mm)))
+    return with_cable(given, bare, unit, points, needed, slack_mm, (*found, ("slack", slack_mm)))
 
 
 def with_cable(
-    case: Case,
+    given: OpeningInput,
     bare: Fit,
     unit: Part,
     points: list[Point],
@@ -44,19 +44,19 @@ def with_cable(
     segments: tuple[tuple[str, float], ...],
 ) -> Fit:
     """Add a lead whose length is known, and an extension where it is short."""
-    part = lock_part(case, bare)
+    part = lock_part(given, bare)
     lead = part.number_of("lead_mm") if part is not None else None
     if part is None or lead is None:
         return bare
     extended, available = bare, lead
-    if needed_mm > lead + _APART_MM or any(choice.role == "lead-extension" for choice in case.chosen):
-        longer = _extension(case, part, unit, needed_mm - lead)
+    if needed_mm > lead + _APART_MM or any(choice.role == "lead-extension" for choice in given.chosen):
+        longer = _extension(given, part, unit, needed_mm - lead)
         if longer is not None:
             available += longer.number_of("length_mm") or 0.0
-            reason = f"the lead of {length(case, lead)} is {length(case, needed_mm - lead)} short"
+            reason = f"the lead of {length(given, lead)} is {length(given, needed_mm - lead)} short"
             if needed_mm <= lead:
-                reason = chosen_by(case, "lead-extension")
-            extended = with_parts(bare, fitted(case, "lead-extension", longer, reason))
+                reason = chosen_by(given, "lead-extension")
+            extended = with_parts(bare, fit_part(given, "lead-extension", longer, reason))
     path = CablePath(tuple(points), round(needed_mm, 3), available, slack_mm, segments)
     return _with_path(extended, path)
 
@@ -83,16 +83,16 @@ def apart(stretches: list[tuple[str, Point]]) -> tuple[list[str], list[Point]]:
     return names, points
 
 
-def _extension(case: Case, part: Part, unit: Part, short_mm: float) -> Part | None:
+def _extension(given: OpeningInput, part: Part, unit: Part, short_mm: float) -> Part | None:
     """Return the cheapest extension that mates and reaches; failing that the longest that mates."""
     plug, socket = part.text_of("connector"), unit.text_of("mates_with")
     mating = [
         (each.number_of("length_mm") or 0.0, each)
-        for each in offered(case, "lead-extension", "lead-extension")
+        for each in offered(given, "lead-extension", "lead-extension")
         if each.text_of("mates_with") == plug and each.text_of("connector") == socket
     ]
     reaching = [
-        (worth(each, case.exchange), mm, each.number, each) for mm, each in mating if mm >= short_mm - _APART_MM
+        (worth(each, given.exchange), mm, each.number, each) for mm, each in mating if mm >= short_mm - _APART_MM
     ]
     if reaching:
         return min(reaching, key=lambda entry: entry[:3])[3]

@@ -12,7 +12,7 @@ from hwsched.calc.opening.tailpiece import tailpiece
 from hwsched.fitting.candidate import (
     Judged,
     chosen_by,
-    fitted,
+    fit_part,
     judged,
     missing_for_better,
     numbers_in,
@@ -25,7 +25,7 @@ from hwsched.rules.lock_and_cylinder.cylinder_flush import RULE as CYLINDER_FLUS
 from hwsched.rules.lock_and_cylinder.tail_reach import RULE as TAIL_REACH
 from hwsched.rules.reading import KIND_OF_FORM, LOCK_ROLES, lock_form, lock_item, lock_leaf
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit, FittedPart, Item, Leaf, Part, Role, Stack
+from hwsched.values import Fit, FitPart, Item, Leaf, OpeningInput, Part, Role, Stack
 
 _ROLES: dict[str, Role] = {
     "mortise-cylinder": "cylinder",
@@ -67,106 +67,108 @@ class LockSlot:
     """Facts of the survey without which a better candidate can be neither taken nor refused."""
 
 
-def chosen_by_hand(case: Case) -> bool:
+def chosen_by_hand(given: OpeningInput) -> bool:
     """Tell whether a person chose the cylinder, lock or reader."""
-    return any(choice.role in LOCK_ROLES for choice in case.chosen)
+    return any(choice.role in LOCK_ROLES for choice in given.chosen)
 
 
-def lock_slot(case: Case) -> LockSlot:
+def lock_slot(given: OpeningInput) -> LockSlot:
     """Judge every cylinder, lock or reader that may take the existing lock's place."""
     good: list[Judged] = []
     others: list[Judged] = []
-    for part, role in _offered(case):
-        partial = _built(case, part, role)
-        found = judged(case, partial, "lock", part.number, role)
+    for part, role in _offered(given):
+        partial = _built(given, part, role)
+        found = judged(given, partial, "lock", part.number, role)
         (good if found.good else others).append(found)
-    good.sort(key=lambda found: (rank_of(case, found.fit), numbers_in(found.fit)))
+    good.sort(key=lambda found: (rank_of(given, found.fit), numbers_in(found.fit)))
     first: dict[tuple[object, ...], Judged] = {}
     for found in good:
-        first.setdefault((*shape_of(case, found.fit), *_reach_of(case, found.fit)), found)
-    return LockSlot(tuple(first.values()), tuple(others), missing_for_better(case, good, others))
+        first.setdefault((*shape_of(given, found.fit), *_reach_of(given, found.fit)), found)
+    return LockSlot(tuple(first.values()), tuple(others), missing_for_better(given, good, others))
 
 
-def _offered(case: Case) -> list[tuple[Part, Role]]:
-    for choice in case.chosen:
-        if choice.role in LOCK_ROLES and (part := case.catalogue.get(choice.part)) is not None:
+def _offered(given: OpeningInput) -> list[tuple[Part, Role]]:
+    for choice in given.chosen:
+        if choice.role in LOCK_ROLES and (part := given.catalogue.get(choice.part)) is not None:
             role: Role = next((known for known in _ROLES.values() if known == choice.role), "cylinder")
             return [(part, role)]
-    kind = KIND_OF_FORM.get(lock_form(case) or "")
+    kind = KIND_OF_FORM.get(lock_form(given) or "")
     if kind is None:
         return []
-    return [(part, _ROLES[kind]) for part in case.catalogue.of_kind(kind) if not part.superseded_by]
+    return [(part, _ROLES[kind]) for part in given.catalogue.of_kind(kind) if not part.superseded_by]
 
 
-def shape_of(case: Case, fit: Fit) -> tuple[object, ...]:
+def shape_of(given: OpeningInput, fit: Fit) -> tuple[object, ...]:
     """Return what of a lock decides where a unit can stand: equal for locks that leave a unit the same places."""
-    part = case.catalogue.get(fit.parts[0].part)
+    part = given.catalogue.get(fit.parts[0].part)
     return tuple(part.attributes.get(name) for name in _SHAPE) if part is not None else ()
 
 
-def _reach_of(case: Case, fit: Fit) -> tuple[object, ...]:
-    part = case.catalogue.get(fit.parts[0].part)
+def _reach_of(given: OpeningInput, fit: Fit) -> tuple[object, ...]:
+    part = given.catalogue.get(fit.parts[0].part)
     turns = fit.stack.turns if fit.stack is not None else 0
     return (turns, *(part.attributes.get(name) for name in _REACH)) if part is not None else ()
 
 
-def _built(case: Case, part: Part, role: Role) -> Fit:
-    leaf, lock = lock_leaf(case), lock_item(case)
-    reason = f"the existing lock is of the form {lock_form(case) or 'unknown'}"
-    bare = Fit("unknown", parts=(fitted(case, role, part, reason),))
+def _built(given: OpeningInput, part: Part, role: Role) -> Fit:
+    leaf, lock = lock_leaf(given), lock_item(given)
+    reason = f"the existing lock is of the form {lock_form(given) or 'unknown'}"
+    bare = Fit("unknown", parts=(fit_part(given, role, part, reason),))
     if leaf is None or lock is None:
         return bare
     if part.kind == "mortise-cylinder":
-        return _threaded(case, bare, part, leaf, lock)
+        return _threaded(given, bare, part, leaf, lock)
     if part.kind == "rim-cylinder":
-        return _rim(case, bare, part, leaf, lock)
+        return _rim(given, bare, part, leaf, lock)
     if part.kind == "euro-cylinder":
-        return _euro(case, bare, part, leaf, lock)
+        return _euro(given, bare, part, leaf, lock)
     return bare
 
 
 # --- threaded cylinders -------------------------------------------------------------------------------------------
 
 
-def _threaded(case: Case, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
-    with_cam = with_parts(bare, *_carried(case, part, lock))
+def _threaded(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
+    with_cam = with_parts(bare, *_carried(given, part, lock))
     thick, trim = leaf.thickness_mm, lock.trim_key_mm
     if thick is None or trim is None:
         return with_cam
-    found = _stack(case, part, thick, trim, lock.case_offset_mm or 0.0)
+    found = _stack(given, part, thick, trim, lock.case_offset_mm or 0.0)
     if found is None:
         return with_cam
-    stands = length(case, found.projection_mm)
+    stands = length(given, found.projection_mm)
     turns = f"{found.turns} turn(s) beyond the case's centre" if found.turns else "on the case's centre"
     head = replace(
         bare.parts[0],
-        reason=f"{bare.parts[0].reason}; in a leaf of {length(case, thick)} under {length(case, trim)} of trim its "
+        reason=f"{bare.parts[0].reason}; in a leaf of {length(given, thick)} under {length(given, trim)} of trim its "
         f"cam lies {turns} and its head stands {stands} proud",
     )
-    added: list[FittedPart] = []
-    if found.collar is not None and (collar := case.catalogue.get(found.collar)) is not None:
-        added.append(fitted(case, "collar", collar, f"the head stands {stands} proud of the trim"))
+    added: list[FitPart] = []
+    if found.collar is not None and (collar := given.catalogue.get(found.collar)) is not None:
+        added.append(fit_part(given, "collar", collar, f"the head stands {stands} proud of the trim"))
     for number, count in sorted(Counter(found.rings).items()):
-        ring = case.catalogue.get(number)
+        ring = given.catalogue.get(number)
         if ring is not None:
-            added.append(fitted(case, "ring", ring, f"fills what the collar leaves of {stands}", count))
+            added.append(fit_part(given, "ring", ring, f"fills what the collar leaves of {stands}", count))
     short = found.distance_mm if isinstance(found, StackMiss) else 0.0
     stack = Stack("threaded", found.projection_mm, found.gap_mm, found.turns, found.rings, short_mm=short)
     return Fit("unknown", parts=(head, *with_cam.parts[1:], *added), stack=stack)
 
 
-def _stack(case: Case, part: Part, thick: float, trim: float, case_offset: float) -> StackFit | StackMiss | None:
+def _stack(
+    given: OpeningInput, part: Part, thick: float, trim: float, case_offset: float
+) -> StackFit | StackMiss | None:
     long, offset, pitch = (part.number_of(name) for name in ("length_mm", "cam_offset_mm", "thread_pitch_mm"))
     if long is None or offset is None or pitch is None:
         return None
-    limits = limits_of(CYLINDER_FLUSH, case.settings)
+    limits = limits_of(CYLINDER_FLUSH, given.settings)
     try:
         result = cylinder_stack(
             thick,
             trim,
             [StackCylinder(part.number, long, offset)],
-            [StackCollar(each.number, high) for each, high in _heights(case, "collar")],
-            [StackRing(each.number, high) for each, high in _heights(case, "ring") if high > 0],
+            [StackCollar(each.number, high) for each, high in _heights(given, "collar")],
+            [StackRing(each.number, high) for each, high in _heights(given, "ring") if high > 0],
             case_offset_mm=case_offset,
             pitch_mm=pitch,
             max_turns_beyond=int(limits["turns_beyond"]),
@@ -179,38 +181,38 @@ def _stack(case: Case, part: Part, thick: float, trim: float, case_offset: float
     return result.fits[0] if result.fits else result.nearest_miss
 
 
-def _heights(case: Case, role: Role) -> list[tuple[Part, float]]:
-    return [(part, high) for part in offered(case, role, role) if (high := part.number_of("height_mm")) is not None]
+def _heights(given: OpeningInput, role: Role) -> list[tuple[Part, float]]:
+    return [(part, high) for part in offered(given, role, role) if (high := part.number_of("height_mm")) is not None]
 
 
-def _carried(case: Case, part: Part, lock: Item) -> list[FittedPart]:
+def _carried(given: OpeningInput, part: Part, lock: Item) -> list[FitPart]:
     """Return the cam, or the tailpiece conversion, that the lock's case needs and the cylinder takes."""
     wanted, fixing = lock.cam_form, part.text_of("cam_fixing")
     roles: tuple[tuple[Role, str], ...] = (("cam", "cam_form"), ("tailpiece", "tail_form"))
     for role, attribute in roles:
-        chosen = any(choice.role == role for choice in case.chosen)
-        for each in offered(case, role, role):
+        chosen = any(choice.role == role for choice in given.chosen)
+        for each in offered(given, role, role):
             if chosen or (wanted is not None and each.text_of("fits") == fixing and each.text_of(attribute) == wanted):
-                why = chosen_by(case, role) if chosen else f"the lock's case needs {str(wanted).replace('-', ' ')}"
-                return [fitted(case, role, each, why)]
+                why = chosen_by(given, role) if chosen else f"the lock's case needs {str(wanted).replace('-', ' ')}"
+                return [fit_part(given, role, each, why)]
     return []
 
 
 # --- rim and euro-profile -----------------------------------------------------------------------------------------
 
 
-def _rim(case: Case, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
+def _rim(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
     thick, trim, body = leaf.thickness_mm, lock.trim_key_mm, part.number_of("body_length_mm")
     if thick is None or trim is None or body is None:
         return bare
-    engagement = limits_of(TAIL_REACH, case.settings)["engagement_mm"]
+    engagement = limits_of(TAIL_REACH, given.settings)["engagement_mm"]
     needed = thick - (body - trim) + engagement
     tails: list[tuple[float, float | None, Part | None]] = []
     own = part.number_of("tail_length_mm")
     if own is not None and part.text_of("tail_form") == lock.cam_form:
         tails.append((own, part.number_of("tail_step_mm"), None))
-    chosen = any(choice.role == "tailpiece" for choice in case.chosen)
-    for each in offered(case, "tailpiece", "tailpiece"):
+    chosen = any(choice.role == "tailpiece" for choice in given.chosen)
+    for each in offered(given, "tailpiece", "tailpiece"):
         long = each.number_of("length_mm")
         if long is not None and (
             chosen or (each.text_of("fits") == "rim" and each.text_of("tail_form") == lock.cam_form)
@@ -231,17 +233,17 @@ def _rim(case: Case, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
     if extra is None:
         return built
     return with_parts(
-        built, fitted(case, "tailpiece", extra, f"the lock's case needs {lock.cam_form}, {long:g} mm long")
+        built, fit_part(given, "tailpiece", extra, f"the lock's case needs {lock.cam_form}, {long:g} mm long")
     )
 
 
-def _euro(case: Case, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
+def _euro(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
     key, secured = part.number_of("key_half_mm"), part.number_of("secured_half_mm")
     thick, trim = leaf.thickness_mm, lock.trim_key_mm
     if key is None or secured is None or thick is None or trim is None:
         return bare
     stands = key - (thick / 2 - (lock.case_offset_mm or 0.0) + trim)
-    why = f"{bare.parts[0].reason}; {length(case, thick)} of leaf under {length(case, trim)} of trim"
+    why = f"{bare.parts[0].reason}; {length(given, thick)} of leaf under {length(given, trim)} of trim"
     head = replace(bare.parts[0], reason=why)
     return Fit(
         "unknown",

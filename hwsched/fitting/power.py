@@ -6,57 +6,57 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.power.battery import Battery, Drain, life_by_weekday
 from hwsched.calc.power.cells import cold_share
 from hwsched.calc.power.conductor import conductor, drop_v
-from hwsched.fitting.candidate import Judged, by_hand, cheapest, chosen_by, fitted, judged, offered, with_parts, worth
+from hwsched.fitting.candidate import Judged, by_hand, cheapest, chosen_by, fit_part, judged, offered, with_parts, worth
 from hwsched.rules import judge, limits_of
 from hwsched.rules.power.busy_on_supply import RULE as BUSY_ON_SUPPLY
 from hwsched.rules.power.busy_on_supply import electric_release
 from hwsched.rules.power.supply_drop import RULE as SUPPLY_DROP
 from hwsched.rules.power.supply_share import RULE as SUPPLY_SHARE
 from hwsched.rules.reading import carries_power, in_role, leafless, rated, shared_supply, unit_part
-from hwsched.values import BatteryLife, Case, Fit, FittedPart, Part, Role
+from hwsched.values import BatteryLife, Fit, FitPart, OpeningInput, Part, Role
 
 _WASTE = 1.1
 """Allowance on a measured run; common practice."""
 
 
-def power_slot(case: Case, base: Fit) -> tuple[Judged, ...]:
+def power_slot(given: OpeningInput, base: Fit) -> tuple[Judged, ...]:
     """Judge the ways to feed the unit, the preferred one first: as wished, else by how busy the opening is."""
-    unit = unit_part(case, base)
+    unit = unit_part(given, base)
     if unit is None:
         return ()
-    base = with_parts(base, *_strikes(case))
+    base = with_parts(base, *_strikes(given))
     found = []
-    for source in _sources(case):
-        partial = _battery(case, base, unit) if source == "battery" else _supply(case, base, unit)
+    for source in _sources(given):
+        partial = _battery(given, base, unit) if source == "battery" else _supply(given, base, unit)
         role: Role = "battery" if source == "battery" else "supply"
-        found.append(judged(case, partial, "power", unit.number, role))
+        found.append(judged(given, partial, "power", unit.number, role))
     return tuple(found)
 
 
-def undecided(case: Case) -> tuple[str, ...]:
+def undecided(given: OpeningInput) -> tuple[str, ...]:
     """Name what is missing to choose between batteries and a supply."""
     if (
-        case.feed is not None
-        or case.opening.power_wish in ("battery", "supply")
-        or by_hand(case, "battery")
-        or by_hand(case, "supply")
+        given.supply_link is not None
+        or given.opening.power_wish in ("battery", "supply")
+        or by_hand(given, "battery")
+        or by_hand(given, "supply")
     ):
         return ()
-    if case.opening.operations_per_day is None and not electric_release(case):
+    if given.opening.operations_per_day is None and not electric_release(given):
         return ("opening.operations_per_day",)
     return ()
 
 
-def _sources(case: Case) -> tuple[str, ...]:
-    wish = case.opening.power_wish
-    if case.feed is not None or by_hand(case, "supply"):
+def _sources(given: OpeningInput) -> tuple[str, ...]:
+    wish = given.opening.power_wish
+    if given.supply_link is not None or by_hand(given, "supply"):
         return ("supply",)
-    if by_hand(case, "battery"):
+    if by_hand(given, "battery"):
         return ("battery",)
     if wish in ("battery", "supply"):
         return (wish,)
-    most = limits_of(BUSY_ON_SUPPLY, case.settings)["operations"]
-    if (case.opening.operations_per_day or 0.0) > most or electric_release(case):
+    most = limits_of(BUSY_ON_SUPPLY, given.settings)["operations"]
+    if (given.opening.operations_per_day or 0.0) > most or electric_release(given):
         return ("supply", "battery")
     return ("battery", "supply")
 
@@ -64,39 +64,39 @@ def _sources(case: Case) -> tuple[str, ...]:
 # --- batteries ----------------------------------------------------------------------------------------------------
 
 
-def _battery(case: Case, base: Fit, unit: Part) -> Fit:
+def _battery(given: OpeningInput, base: Fit, unit: Part) -> Fit:
     cell, count = unit.text_of("cell"), unit.number_of("cells")
-    parts: list[FittedPart] = []
+    parts: list[FitPart] = []
     pack: BatteryLife | None = None
-    stock = offered(case, "battery", "primary-battery")
+    stock = offered(given, "battery", "primary-battery")
     stocked = cheapest(
-        case, [part for part in stock if by_hand(case, "battery") or part.text_of("designation") == cell]
+        given, [part for part in stock if by_hand(given, "battery") or part.text_of("designation") == cell]
     )
     if stocked is not None and cell and count:
-        parts.append(fitted(case, "battery", stocked, f"the unit takes {count:g} cells {cell} in series", count))
-        pack = _life(case, unit, stocked)
-    parts += _coin(case, unit)
+        parts.append(fit_part(given, "battery", stocked, f"the unit takes {count:g} cells {cell} in series", count))
+        pack = _life(given, unit, stocked)
+    parts += _coin(given, unit)
     return replace(with_parts(base, *parts), power="battery", battery=pack)
 
 
-def _coin(case: Case, unit: Part) -> list[FittedPart]:
+def _coin(given: OpeningInput, unit: Part) -> list[FitPart]:
     coin = unit.text_of("coin_cell")
-    stocked = cheapest(case, [p for p in offered(case, "coin-cell", "coin-cell") if p.text_of("designation") == coin])
-    return [fitted(case, "coin-cell", stocked, "keeps the unit's clock and memory")] if coin and stocked else []
+    stocked = cheapest(given, [p for p in offered(given, "coin-cell", "coin-cell") if p.text_of("designation") == coin])
+    return [fit_part(given, "coin-cell", stocked, "keeps the unit's clock and memory")] if coin and stocked else []
 
 
-def _life(case: Case, unit: Part, cell: Part) -> BatteryLife | None:
+def _life(given: OpeningInput, unit: Part, cell: Part) -> BatteryLife | None:
     capacity, share, lost = (cell.number_of(name) for name in ("capacity_mah", "usable_share", "self_discharge_share"))
     standing, drawn, seconds = (unit.number_of(name) for name in ("standing_ua", "operation_ma", "operation_s"))
-    operations = case.opening.operations_per_day
+    operations = given.opening.operations_per_day
     if capacity is None or share is None or lost is None or operations is None:
         return None
     if standing is None or drawn is None or seconds is None:
         return None
-    cold = cold_share(cell.text_of("chemistry"), case.opening.temperature_low_c)
+    cold = cold_share(cell.text_of("chemistry"), given.opening.temperature_low_c)
     if cold is None:
         return None
-    off = case.opening.operations_day_off
+    off = given.opening.operations_day_off
     week = (operations,) * 5 + (operations if off is None else off,) * 2
     try:
         found = life_by_weekday(Battery(capacity, share, lost, cold), Drain(standing, drawn, seconds), week, None)
@@ -108,94 +108,94 @@ def _life(case: Case, unit: Part, cell: Part) -> BatteryLife | None:
 # --- supply -------------------------------------------------------------------------------------------------------
 
 
-def _supply(case: Case, base: Fit, unit: Part) -> Fit:
+def _supply(given: OpeningInput, base: Fit, unit: Part) -> Fit:
     low, high, draws = (unit.number_of(f"supply_{name}") for name in ("low_v", "high_v", "a"))
-    fed = replace(base, power="supply", battery=None)
+    connected = replace(base, power="supply", battery=None)
     if low is None or high is None or draws is None:
-        return fed
-    if case.feed is not None:
+        return connected
+    if given.supply_link is not None:
         # Supply and wire belong to the circuit: they are counted once for all that hang on it.
-        return with_parts(fed, *_onto_leaf(case), *_coin(case, unit))
-    if not by_hand(case, "supply") and _shares(case, fed, low, high):
+        return with_parts(connected, *_onto_leaf(given), *_coin(given, unit))
+    if not by_hand(given, "supply") and _shares(given, connected, low, high):
         # The supply and the wire of an earlier lock point of the opening carry this one too.
-        return with_parts(fed, *_onto_leaf(case), *_coin(case, unit))
-    share = limits_of(SUPPLY_SHARE, case.settings)["share"]
-    source = _smallest(case, low, high, draws / share)
+        return with_parts(connected, *_onto_leaf(given), *_coin(given, unit))
+    share = limits_of(SUPPLY_SHARE, given.settings)["share"]
+    source = _smallest(given, low, high, draws / share)
     if source is None:
-        return fed
+        return connected
     why = f"the unit takes {low:g} to {high:g} V and {draws:g} A; {share:.0%} of the rating is used"
-    parts = [fitted(case, "supply", source, why), *_onto_leaf(case)]
-    run, volts = case.opening.supply_distance_m, source.number_of("output_v")
+    parts = [fit_part(given, "supply", source, why), *_onto_leaf(given)]
+    run, volts = given.opening.supply_distance_m, source.number_of("output_v")
     tolerance = source.number_of("tolerance_share")
     if run is not None and volts is not None and tolerance is not None:
         least = volts * (1 - tolerance)
-        wire = _wire(case, draws, run, least - low)
+        wire = _wire(given, draws, run, least - low)
         if wire is not None:
             why = f"{run:g} m one way and {_WASTE - 1:.0%} allowance; keeps {low:g} V at the unit"
-            parts.append(fitted(case, "wire", wire, why, round(run * _WASTE, 2)))
-    parts += _coin(case, unit)
-    return with_parts(fed, *parts)
+            parts.append(fit_part(given, "wire", wire, why, round(run * _WASTE, 2)))
+    parts += _coin(given, unit)
+    return with_parts(connected, *parts)
 
 
-def _shares(case: Case, fed: Fit, low: float, high: float) -> bool:
+def _shares(given: OpeningInput, connected: Fit, low: float, high: float) -> bool:
     """Tell whether the supply of an earlier lock point suits and carries this one as well, its wire included."""
-    shared = shared_supply(case)
-    supply = in_role(case, shared, "supply") if shared is not None else None
+    shared = shared_supply(given)
+    supply = in_role(given, shared, "supply") if shared is not None else None
     volts = supply.number_of("output_v") if supply is not None else None
     if volts is None or not low <= volts <= high:
         return False
-    return not any(judge(rule, case, fed) for rule in (SUPPLY_SHARE, SUPPLY_DROP))
+    return not any(judge(rule, given, connected) for rule in (SUPPLY_SHARE, SUPPLY_DROP))
 
 
-def _smallest(case: Case, low: float, high: float, needed_a: float) -> Part | None:
+def _smallest(given: OpeningInput, low: float, high: float, needed_a: float) -> Part | None:
     """Return the cheapest supply that serves; the one chosen by hand as it is; failing that the strongest that is."""
-    stock = offered(case, "supply", "power-supply")
-    if by_hand(case, "supply"):
+    stock = offered(given, "supply", "power-supply")
+    if by_hand(given, "supply"):
         return stock[0] if stock else None
     right = [
         part for part in stock if low <= (part.number_of("output_v") or -1.0) <= high and part.flag_of("regulated")
     ]
     serving = [part for part in right if (part.number_of("output_a") or 0.0) >= needed_a - 1e-9]
     if serving:
-        return min(serving, key=lambda part: (not part.flag_of("class_2"), worth(part, case.exchange), part.number))
+        return min(serving, key=lambda part: (not part.flag_of("class_2"), worth(part, given.exchange), part.number))
     return max(right or stock, key=lambda part: (part.number_of("output_a") or 0.0, part.number), default=None)
 
 
-def _strikes(case: Case) -> list[FittedPart]:
+def _strikes(given: OpeningInput) -> list[FitPart]:
     """Return what was chosen by hand, or by the hardware set, to let go of the latch from the frame."""
     return [
-        fitted(case, "strike", part, chosen_by(case, "strike"), choice.quantity)
-        for choice in case.chosen
-        if choice.role == "strike" and (part := case.catalogue.get(choice.part)) is not None
+        fit_part(given, "strike", part, chosen_by(given, "strike"), choice.quantity)
+        for choice in given.chosen
+        if choice.role == "strike" and (part := given.catalogue.get(choice.part)) is not None
     ]
 
 
-def _onto_leaf(case: Case) -> list[FittedPart]:
-    transfer = _transfer(case)
+def _onto_leaf(given: OpeningInput) -> list[FitPart]:
+    transfer = _transfer(given)
     if transfer is None:
         return []
-    return [fitted(case, "power-transfer", transfer, "carries the supply from the frame onto the leaf")]
+    return [fit_part(given, "power-transfer", transfer, "carries the supply from the frame onto the leaf")]
 
 
-def _transfer(case: Case) -> Part | None:
-    if leafless(case) or carries_power(case):
+def _transfer(given: OpeningInput) -> Part | None:
+    if leafless(given) or carries_power(given):
         return None
-    must_be_listed = rated(case) is not False
+    must_be_listed = rated(given) is not False
     return cheapest(
-        case,
+        given,
         [
             part
-            for part in offered(case, "power-transfer", "power-transfer")
+            for part in offered(given, "power-transfer", "power-transfer")
             if part.flag_of("fire_listed") or not must_be_listed
         ],
     )
 
 
-def _wire(case: Case, amps: float, metres: float, drop_allowed_v: float) -> Part | None:
+def _wire(given: OpeningInput, amps: float, metres: float, drop_allowed_v: float) -> Part | None:
     """Return the cheapest wire that leaves the unit its voltage; failing that the thickest."""
-    warm = limits_of(SUPPLY_DROP, case.settings)["temperature_c"]
+    warm = limits_of(SUPPLY_DROP, given.settings)["temperature_c"]
     resisting: list[tuple[float, Part]] = []
-    for part in offered(case, "wire", "wire"):
+    for part in offered(given, "wire", "wire"):
         gauge = part.text_of("gauge")
         if gauge is None:
             continue
@@ -206,5 +206,5 @@ def _wire(case: Case, amps: float, metres: float, drop_allowed_v: float) -> Part
         resisting.append((found.resistance_ohm_per_km, part))
     serving = [part for ohm, part in resisting if drop_v(metres, amps, ohm) <= drop_allowed_v + 1e-9]
     if serving:
-        return cheapest(case, serving)
+        return cheapest(given, serving)
     return min(resisting, key=lambda entry: (entry[0], entry[1].number))[1] if resisting else None

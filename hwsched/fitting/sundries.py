@@ -5,54 +5,54 @@ from typing import get_args
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bored_prep import PrepFound, PrepWork, bored_prep
-from hwsched.fitting.candidate import cheapest, chosen_by, fitted, offered, with_parts
+from hwsched.fitting.candidate import cheapest, chosen_by, fit_part, offered, with_parts
 from hwsched.fitting.fastening import bolt_holes, lock_bolts, pilots
 from hwsched.rules import limits_of
 from hwsched.rules.lock_and_cylinder.bored_preparation import RULE as BORED_PREPARATION
 from hwsched.rules.lock_and_cylinder.bored_preparation import wanted_prep
 from hwsched.rules.practice import consumables, credentials, distance_mm
 from hwsched.rules.reading import leaf_name, lock_item, lock_leaf, lock_part, unit_part
-from hwsched.values import Case, Fit, FittedPart, Hole, Part, Role
+from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part, Role
 
 _TOOL_SLACK_MM = 0.15
 """How far a bit may be off a hole's size; number drills lie between the sixty-fourths."""
 _BORED_JIG = "jig for cross bore and edge bore"
 
 
-def with_sundries(case: Case, base: Fit) -> Fit:
+def with_sundries(given: OpeningInput, base: Fit) -> Fit:
     """Add to a chosen chain what mounts, seals, opens and drills it, and what a person added."""
-    leaf = lock_leaf(case)
+    leaf = lock_leaf(given)
     material = leaf.material if leaf is not None and leaf.material else ""
-    holes = [*base.holes, *lock_holes(case, base), *bolt_holes(case, base)]
-    holes += pilots(case, base, 0)
+    holes = [*base.holes, *lock_holes(given, base), *bolt_holes(given, base)]
+    holes += pilots(given, base, 0)
     numbered = tuple(replace(hole, order=i) for i, hole in enumerate(holes, start=1))
-    parts = [*lock_bolts(case, base), *_mounting(case, base), *_consumables(case, base, material)]
-    parts += _keys(case, base)
+    parts = [*lock_bolts(given, base), *_mounting(given, base), *_consumables(given, base, material)]
+    parts += _keys(given, base)
     held = replace(with_parts(base, *parts), holes=numbered)
-    held = _with_tools(case, held, material)
-    return with_parts(held, *_added(case, held))
+    held = _with_tools(given, held, material)
+    return with_parts(held, *_added(given, held))
 
 
-def _mounting(case: Case, fit: Fit) -> list[FittedPart]:
-    unit = unit_part(case, fit)
-    if unit is None or case.opening.exposure != "exterior":
+def _mounting(given: OpeningInput, fit: Fit) -> list[FitPart]:
+    unit = unit_part(given, fit)
+    if unit is None or given.opening.exposure != "exterior":
         return []
     gasket = cheapest(
-        case,
+        given,
         [
             part
-            for part in offered(case, "mounting", "mounting")
+            for part in offered(given, "mounting", "mounting")
             if part.text_of("form") == "gasket" and part.text_of("for_part") == unit.number
         ],
     )
-    return [] if gasket is None else [fitted(case, "mounting", gasket, "the opening is exterior")]
+    return [] if gasket is None else [fit_part(given, "mounting", gasket, "the opening is exterior")]
 
 
-def _consumables(case: Case, fit: Fit, material: str) -> list[FittedPart]:
+def _consumables(given: OpeningInput, fit: Fit, material: str) -> list[FitPart]:
     applies = {
         "lead hole": any(hole.purpose == "cable" for hole in fit.holes),
         "cam": fit.part("cam") is not None or fit.part("tailpiece") is not None,
-        "exterior": case.opening.exposure == "exterior",
+        "exterior": given.opening.exposure == "exterior",
         "bonded": material == "glass" and fit.part("unit") is not None,
     }
     found = []
@@ -60,43 +60,43 @@ def _consumables(case: Case, fit: Fit, material: str) -> list[FittedPart]:
         if not applies.get(wanted.when, False):
             continue
         part = cheapest(
-            case, [each for each in offered(case, "consumable", "consumable") if each.text_of("form") == wanted.form]
+            given, [each for each in offered(given, "consumable", "consumable") if each.text_of("form") == wanted.form]
         )
         if part is not None:
-            found.append(fitted(case, "consumable", part, wanted.reason, wanted.quantity))
+            found.append(fit_part(given, "consumable", part, wanted.reason, wanted.quantity))
     return found
 
 
-def _keys(case: Case, fit: Fit) -> list[FittedPart]:
-    unit = unit_part(case, fit)
+def _keys(given: OpeningInput, fit: Fit) -> list[FitPart]:
+    unit = unit_part(given, fit)
     if unit is None:
         return []
     found = []
     for wanted in credentials():
         key = cheapest(
-            case,
+            given,
             [
                 part
-                for part in offered(case, "credential", "credential")
+                for part in offered(given, "credential", "credential")
                 if part.text_of("form") == wanted.form and part.text_of("for_part") in (None, "", unit.number)
             ],
         )
         if key is not None:
-            found.append(fitted(case, "credential", key, wanted.reason, wanted.quantity))
+            found.append(fit_part(given, "credential", key, wanted.reason, wanted.quantity))
     return found
 
 
 # --- holes of the lock --------------------------------------------------------------------------------------------
 
 
-def lock_holes(case: Case, fit: Fit) -> list[Hole]:
+def lock_holes(given: OpeningInput, fit: Fit) -> list[Hole]:
     """Return the bores and through-holes that the new lock itself needs, still without numbers."""
-    part, lock, leaf = lock_part(case, fit), lock_item(case), lock_leaf(case)
+    part, lock, leaf = lock_part(given, fit), lock_item(given), lock_leaf(given)
     if part is None or lock is None or leaf is None or lock.backset_mm is None or lock.cylinder_height_mm is None:
         return []
     x, y, name = lock.backset_mm, lock.cylinder_height_mm, leaf_name(leaf)
     if part.kind == "bored-lever-lock":
-        return _bored(case, part, name, x, y)
+        return _bored(given, part, name, x, y)
     size = {"cabinet-lock": "thread_diameter_mm", "fixed-reader": "hole_mm"}.get(part.kind)
     diameter = part.number_of(size) if size is not None else None
     if diameter is None or leaf.material == "glass" or lock.disposition == "keep":
@@ -117,11 +117,11 @@ def lock_holes(case: Case, fit: Fit) -> list[Hole]:
     ]
 
 
-def _bored(case: Case, part: Part, name: str, x: float, y: float) -> list[Hole]:
-    wanted, lock, leaf = wanted_prep(part), lock_item(case), lock_leaf(case)
+def _bored(given: OpeningInput, part: Part, name: str, x: float, y: float) -> list[Hole]:
+    wanted, lock, leaf = wanted_prep(part), lock_item(given), lock_leaf(given)
     if wanted is None or lock is None or leaf is None:
         return []
-    limits = limits_of(BORED_PREPARATION, case.settings)
+    limits = limits_of(BORED_PREPARATION, given.settings)
     found = PrepFound(leaf.thickness_mm, lock.cross_bore_mm, lock.edge_bore_mm, lock.backset_mm)
     try:
         work = bored_prep(wanted, found, tolerance_mm=limits["tolerance_mm"]).work
@@ -169,13 +169,13 @@ def _bore_hole(work: PrepWork, name: str, x: float, y: float, middle: float) -> 
 # --- tools --------------------------------------------------------------------------------------------------------
 
 
-def _with_tools(case: Case, fit: Fit, material: str) -> Fit:
+def _with_tools(given: OpeningInput, fit: Fit, material: str) -> Fit:
     """Add jigs and bits for every hole, and name the jig with the hole."""
-    stock = [t for t in case.catalogue.of_kind("tool") if t.text_of("leaf_material") in (None, "", material)]
+    stock = [t for t in given.catalogue.of_kind("tool") if t.text_of("leaf_material") in (None, "", material)]
     jigs = [tool for tool in stock if tool.text_of("form") == "drilling-jig"]
-    lead_jig = cheapest(case, [jig for jig in jigs if jig.number_of("diameter_mm") is None])
-    bored_jig = cheapest(case, [jig for jig in jigs if jig.number_of("diameter_mm") is not None])
-    tools: dict[str, FittedPart] = {}
+    lead_jig = cheapest(given, [jig for jig in jigs if jig.number_of("diameter_mm") is None])
+    bored_jig = cheapest(given, [jig for jig in jigs if jig.number_of("diameter_mm") is not None])
+    tools: dict[str, FitPart] = {}
     holes = []
     for hole in fit.holes:
         jig = None
@@ -184,17 +184,17 @@ def _with_tools(case: Case, fit: Fit, material: str) -> Fit:
         elif hole.jig == _BORED_JIG:
             jig = bored_jig
         if jig is not None:
-            tools.setdefault(jig.number, fitted(case, "tool", jig, f"keeps the bit true: {hole.name}"))
+            tools.setdefault(jig.number, fit_part(given, "tool", jig, f"keeps the bit true: {hole.name}"))
             hole = replace(hole, jig=jig.description or jig.number)
-        for tool in _bits(case, stock, hole):
-            tools.setdefault(tool.number, fitted(case, "tool", tool, f"for the {hole.name}"))
+        for tool in _bits(given, stock, hole):
+            tools.setdefault(tool.number, fit_part(given, "tool", tool, f"for the {hole.name}"))
         holes.append(hole)
     return replace(with_parts(fit, *tools.values()), holes=tuple(holes))
 
 
-def _bits(case: Case, stock: list[Part], hole: Hole) -> list[Part]:
+def _bits(given: OpeningInput, stock: list[Part], hole: Hole) -> list[Part]:
     if hole.purpose == "pocket":
-        mortiser = cheapest(case, [tool for tool in stock if tool.text_of("form") == "mortiser"])
+        mortiser = cheapest(given, [tool for tool in stock if tool.text_of("form") == "mortiser"])
         return [] if mortiser is None else [mortiser]
     found = []
     for size, wanted in ((hole.diameter_mm, hole.tool), (hole.pilot_mm, "twist-drill")):
@@ -219,14 +219,14 @@ def _bits(case: Case, stock: list[Part], hole: Hole) -> list[Part]:
     return found
 
 
-def _added(case: Case, fit: Fit) -> list[FittedPart]:
+def _added(given: OpeningInput, fit: Fit) -> list[FitPart]:
     """Return what a person chose for a role that the fit has not filled with it."""
     held = {(part.role, part.part) for part in fit.parts}
     found = []
-    for choice in case.chosen:
-        part = case.catalogue.get(choice.part)
+    for choice in given.chosen:
+        part = given.catalogue.get(choice.part)
         role: Role | None = next((known for known in get_args(Role) if known == choice.role), None)
         if part is None or role is None or (choice.role, choice.part) in held:
             continue
-        found.append(fitted(case, role, part, chosen_by(case, role), choice.quantity))
+        found.append(fit_part(given, role, part, chosen_by(given, role), choice.quantity))
     return found

@@ -12,8 +12,8 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.placement import (
     KeepOut,
     Pattern,
-    Place,
-    PlacementCase,
+    PlacementInput,
+    PlatePosition,
     Rect,
     check_position,
     nearest_clearance,
@@ -28,7 +28,7 @@ from hwsched.rules.housing import window_of
 from hwsched.rules.placement.plate_on_stile import RULE as PLATE_ON_STILE
 from hwsched.rules.placement.plate_within_leaf import RULE as PLATE_WITHIN_LEAF
 from hwsched.rules.reading import leaf_name, stile_mm
-from hwsched.values import Alternative, Case, Fit, Leaf, Part, Placed, Placement
+from hwsched.values import Alternative, Fit, HandPlacement, Leaf, OpeningInput, Part, Placement
 
 FACE = "secured"
 _NEIGHBOURS = 6
@@ -53,7 +53,7 @@ class Housing:
 class _Question:
     """One unit on one leaf."""
 
-    case: Case
+    given: OpeningInput
     bare: Fit
     unit: Part
     leaf: Leaf
@@ -61,24 +61,24 @@ class _Question:
     housing: Housing
     low: float
     """Leaf's lower end above the floor."""
-    asks: tuple[tuple[PlacementCase, tuple[Way, ...]], ...]
+    asks: tuple[tuple[PlacementInput, tuple[Way, ...]], ...]
     """Ways that share a window, and the place that is asked for."""
 
 
 def places(
-    case: Case, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: tuple[float, float]
+    given: OpeningInput, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: tuple[float, float]
 ) -> Iterator[tuple[Fit, str]]:
     """Yield partial fits with the unit placed, best place first, each with what was tried; the caller judges them.
 
     Where nothing is free, what comes nearest is yielded, so that the rules say by how much it does not fit.
     """
-    question = _question(case, bare, unit, leaf, at, span)
+    question = _question(given, bare, unit, leaf, at, span)
     if question is None or not question.asks:
         return
-    if case.placed is not None and case.placed.face == FACE:
-        yield _by_hand(question, case.placed), ""
+    if given.placed is not None and given.placed.face == FACE:
+        yield _by_hand(question, given.placed), ""
         return
-    found: list[tuple[Place, Way, PlacementCase]] = []
+    found: list[tuple[PlatePosition, Way, PlacementInput]] = []
     why: list[str] = []
     for ask, group in question.asks:
         try:
@@ -121,22 +121,24 @@ def housing_of(unit: Part) -> Housing | None:
     )
 
 
-def _question(case: Case, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: tuple[float, float]) -> _Question | None:
+def _question(
+    given: OpeningInput, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: tuple[float, float]
+) -> _Question | None:
     housing = housing_of(unit)
     if housing is None or leaf.width_mm is None:
         return None
     low = span[0]
-    keepouts = [*surroundings(case, bare, leaf, FACE).keepouts]
+    keepouts = [*surroundings(given, bare, leaf, FACE).keepouts]
     has_stile, stile = stile_mm(leaf)
-    if has_stile and stile is not None and stile < leaf.width_mm and PLATE_ON_STILE.id not in case.settings.rules_off:
-        margin = limits_of(PLATE_ON_STILE, case.settings)["stile_margin_mm"]
+    if has_stile and stile is not None and stile < leaf.width_mm and PLATE_ON_STILE.id not in given.settings.rules_off:
+        margin = limits_of(PLATE_ON_STILE, given.settings)["stile_margin_mm"]
         keepouts.append(KeepOut("edge of the stile", Rect(stile, low, leaf.width_mm, span[1]), margin))
     lowered = tuple(KeepOut(k.name, _lowered(k.rect, low), k.clearance_mm) for k in keepouts)
-    margin = limits_of(PLATE_WITHIN_LEAF, case.settings)["edge_margin_mm"]
+    margin = limits_of(PLATE_WITHIN_LEAF, given.settings)["edge_margin_mm"]
     asks = []
-    for group in _grouped(ways(case, bare, leaf, at, FACE), housing.window):
+    for group in _grouped(ways(given, bare, leaf, at, FACE), housing.window):
         window = _window(group[0], housing)
-        ask = PlacementCase(
+        ask = PlacementInput(
             leaf_width_mm=leaf.width_mm,
             leaf_height_mm=span[1] - low,
             edge_margin_mm=margin,
@@ -151,7 +153,7 @@ def _question(case: Case, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: t
             patterns=tuple(Pattern(w.pattern, _lowered(w.hole, low), max(w.base_mm, 0.0), w.cost) for w in group),
         )
         asks.append((ask, group))
-    return _Question(case, bare, unit, leaf, at, housing, low, tuple(asks))
+    return _Question(given, bare, unit, leaf, at, housing, low, tuple(asks))
 
 
 def _grouped(found: tuple[Way, ...], window: Rect) -> list[tuple[Way, ...]]:
@@ -177,7 +179,7 @@ def _corner(question: _Question, plate: tuple[float, float]) -> tuple[float, flo
     return plate[0] - question.housing.left, plate[1] - question.housing.down + question.low
 
 
-def _alternative(question: _Question, found: Place) -> Alternative:
+def _alternative(question: _Question, found: PlatePosition) -> Alternative:
     x, y = _corner(question, found.plate)
     return Alternative(found.pattern, round(x, 3), round(y, 3), round(found.cable_mm, 3), float(int(found.cost)))
 
@@ -185,12 +187,12 @@ def _alternative(question: _Question, found: Place) -> Alternative:
 def _built(
     question: _Question,
     way: Way,
-    ask: PlacementCase,
+    ask: PlacementInput,
     plate: tuple[float, float],
     hole: tuple[float, float],
     others: tuple[Alternative, ...] = (),
 ) -> Fit:
-    case, unit, leaf, at = question.case, question.unit, question.leaf, question.at
+    given, unit, leaf, at = question.given, question.unit, question.leaf, question.at
     x, y = _corner(question, plate)
     spot = (hole[0], hole[1] + question.low)
     where = Placement(
@@ -206,7 +208,7 @@ def _built(
         alternatives=others,
         clearances=tuple((c.name, round(c.clearance_mm, 3)) for c in nearest_clearance(ask, plate)[:_NEIGHBOURS]),
     )
-    holes = holes_of(case, question.bare, way, leaf, at, spot)
+    holes = holes_of(given, question.bare, way, leaf, at, spot)
     base = replace(question.bare, placement=where, holes=holes)
     try:
         points = run_points(way, leaf, at, spot, holes)
@@ -215,7 +217,7 @@ def _built(
     names = ["", *(_stretch(way, i) for i in range(1, len(points)))]
     end = (x + question.housing.connector[0], y + question.housing.connector[1], 0.0)
     stretches = [*zip(names, points, strict=True), ("behind the plate to the connector", end)]
-    return with_lead(case, base, unit, stretches, unit.number_of("slack_mm") or 0.0)
+    return with_lead(given, base, unit, stretches, unit.number_of("slack_mm") or 0.0)
 
 
 _STRETCHES = {
@@ -232,10 +234,10 @@ def _stretch(way: Way, index: int) -> str:
     return names[min(index, len(names)) - 1]
 
 
-def _by_hand(question: _Question, placed: Placed) -> Fit:
+def _by_hand(question: _Question, placed: HandPlacement) -> Fit:
     """Keep a place chosen by hand, with the way that serves it best; the rules say what is wrong with it."""
     x, y = placed.x_mm + question.housing.left, placed.y_mm + question.housing.down - question.low
-    best: tuple[tuple[bool, bool, float, float], Way, PlacementCase, tuple[float, float]] | None = None
+    best: tuple[tuple[bool, bool, float, float], Way, PlacementInput, tuple[float, float]] | None = None
     for ask, group in question.asks:
         for way, pattern in zip(group, ask.patterns, strict=True):
             found = check_position(ask, pattern, x, y)
@@ -258,7 +260,7 @@ def _middle(rect: Rect) -> tuple[float, float]:
 
 def _nearest(question: _Question) -> Fit:
     """Put the unit where least is in its way."""
-    best: tuple[float, Way, PlacementCase, tuple[float, float], tuple[float, float]] | None = None
+    best: tuple[float, Way, PlacementInput, tuple[float, float], tuple[float, float]] | None = None
     for ask, group in question.asks:
         window = ask.window
         for way, pattern in zip(group, ask.patterns, strict=True):

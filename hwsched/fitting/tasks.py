@@ -4,25 +4,25 @@ from collections import Counter
 
 from hwsched.calc.project.labour import Task
 from hwsched.rules.reading import in_role, leafless, lock_form, lock_leaf
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 _MOUNTED = {"secured": "mount-unit-surface", "key": "mount-unit-surface", "edge": "mount-unit-edge"}
 
 
-def tasks_of(case: Case, fit: Fit) -> tuple[Task, ...]:
+def tasks_of(given: OpeningInput, fit: Fit) -> tuple[Task, ...]:
     """Return the tasks at one lock point; its wire only where it has a supply of its own.
 
     An opening is cleaned up once, however many points it has.
 
     Parameters
     ----------
-    case, fit : Case, Fit
+    given, fit : OpeningInput, Fit
         A lock point that is fitted.
     """
-    leaf = lock_leaf(case)
+    leaf = lock_leaf(given)
     material = leaf.material if leaf is not None else None
     counts: Counter[str] = Counter()
-    form = lock_form(case)
+    form = lock_form(given)
     if form is not None:
         counts[f"fit-{form}"] = 1
         if form != "reader":
@@ -37,10 +37,10 @@ def tasks_of(case: Case, fit: Fit) -> tuple[Task, ...]:
     if fit.placement is not None:
         glass = material == "glass" and fit.placement.face in ("secured", "key")
         counts["bond-to-glass" if glass else _MOUNTED.get(fit.placement.face, "mount-unit-wall")] += 1
-    transfer = in_role(case, fit, "power-transfer")
+    transfer = in_role(given, fit, "power-transfer")
     if transfer is not None:
         counts["fit-transfer-hinge" if transfer.text_of("form") == "transfer-hinge" else "fit-door-loop"] += 1
-    tasks = [Task(name, count, material if not leafless(case) else "any") for name, count in counts.items()]
+    tasks = [Task(name, count, material if not leafless(given) else "any") for name, count in counts.items()]
     if fit.power == "supply":
         tasks.append(Task("connect-opening"))
         if fit.part("supply") is not None:
@@ -48,5 +48,5 @@ def tasks_of(case: Case, fit: Fit) -> tuple[Task, ...]:
         wire = fit.part("wire")
         if wire is not None:
             tasks.append(Task("lay-wire", wire.quantity))
-    cleaned = [Task("clean-up")] if case.point.number == 1 else []
+    cleaned = [Task("clean-up")] if given.point.number == 1 else []
     return (*tasks, Task("programme-and-test"), *cleaned)

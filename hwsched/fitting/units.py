@@ -10,7 +10,7 @@ from hwsched.fitting.at_wall import at_wall
 from hwsched.fitting.candidate import (
     Judged,
     by_hand,
-    fitted,
+    fit_part,
     judged,
     missing_for_better,
     numbers_in,
@@ -26,7 +26,7 @@ from hwsched.rules.cavity import cavity
 from hwsched.rules.placement.unit_place_known import RULE as UNIT_PLACE_KNOWN
 from hwsched.rules.reading import leaf_span_mm, leafless, lock_leaf
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit, Part, Refusal
+from hwsched.values import Fit, OpeningInput, Part, Refusal
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,46 +40,46 @@ class UnitSlot:
     """Facts of the survey without which a better candidate than the good ones can be neither taken nor refused."""
 
 
-def unit_slot(case: Case, base: Fit) -> UnitSlot:
+def unit_slot(given: OpeningInput, base: Fit) -> UnitSlot:
     """Judge every control unit for an opening whose lock is chosen."""
     good: list[Judged] = []
     others: list[Judged] = []
-    for unit in offered(case, "unit", *_kinds(case)):
-        best, refused = _of_unit(case, base, unit)
+    for unit in offered(given, "unit", *_kinds(given)):
+        best, refused = _of_unit(given, base, unit)
         if best is not None:
             good.append(best)
         others += refused
-    good.sort(key=lambda found: (*rank_of(case, found.fit), _order(found.fit), numbers_in(found.fit)))
-    return UnitSlot(tuple(good), tuple(others), missing_for_better(case, good, others))
+    good.sort(key=lambda found: (*rank_of(given, found.fit), _order(found.fit), numbers_in(found.fit)))
+    return UnitSlot(tuple(good), tuple(others), missing_for_better(given, good, others))
 
 
-def _kinds(case: Case) -> tuple[str, ...]:
+def _kinds(given: OpeningInput) -> tuple[str, ...]:
     """Return the kinds that may stand where a person placed the unit; all where nobody did."""
-    if case.placed is None:
+    if given.placed is None:
         return "surface-unit", "edge-unit"
-    return ("edge-unit",) if case.placed.face == "edge" else ("surface-unit",)
+    return ("edge-unit",) if given.placed.face == "edge" else ("surface-unit",)
 
 
-def kept(case: Case, slot: UnitSlot) -> tuple[Judged, ...]:
+def kept(given: OpeningInput, slot: UnitSlot) -> tuple[Judged, ...]:
     """Return the candidates to go on with: the good ones, or what a person chose though rules refuse it."""
     if slot.good:
         return slot.good
-    if by_hand(case, "unit") or case.placed is not None:
+    if by_hand(given, "unit") or given.placed is not None:
         refused = [each for each in slot.others if each.fit.placement is not None] or list(slot.others)
-        return tuple(sorted(refused, key=lambda each: (each.miss(), rank_of(case, each.fit)))[:1])
+        return tuple(sorted(refused, key=lambda each: (each.miss(), rank_of(given, each.fit)))[:1])
     return ()
 
 
-def _of_unit(case: Case, base: Fit, unit: Part) -> tuple[Judged | None, list[Judged]]:
+def _of_unit(given: OpeningInput, base: Fit, unit: Part) -> tuple[Judged | None, list[Judged]]:
     """Return a unit's best place that nothing speaks against, and else what speaks against each."""
-    bare = with_parts(base, fitted(case, "unit", unit, _why(case, unit)), *fastening(case, unit))
-    first = judged(case, bare, "unit", unit.number, "unit")
-    chosen = by_hand(case, "unit") or case.placed is not None
+    bare = with_parts(base, fit_part(given, "unit", unit, _why(given, unit)), *fastening(given, unit))
+    first = judged(given, bare, "unit", unit.number, "unit")
+    chosen = by_hand(given, "unit") or given.placed is not None
     if not first.good and not chosen:
         return None, [first]
     refused: list[Judged] = []
-    for partial, said in _placed(case, bare, unit):
-        found = judged(case, partial, "unit", unit.number, "unit", said)
+    for partial, said in _placed(given, bare, unit):
+        found = judged(given, partial, "unit", unit.number, "unit", said)
         if found.good and found.fit.placement is not None:
             return found, refused
         refused.append(_without_place(found, unit, said))
@@ -98,29 +98,29 @@ def _order(fit: Fit) -> int:
     return ORDER.get(fit.placement.pattern, 9) if fit.placement is not None else 9
 
 
-def _why(case: Case, unit: Part) -> str:
-    leaf = lock_leaf(case)
+def _why(given: OpeningInput, unit: Part) -> str:
+    leaf = lock_leaf(given)
     if unit.kind == "edge-unit":
         return "the unit stands in the leaf's edge, beside the lock"
     housing = f"{unit.text_of('housing') or 'surface'} housing"
-    if leafless(case) or leaf is None:
+    if leafless(given) or leaf is None:
         return f"a {housing} behind the reader"
     if leaf.construction == "narrow-stile" and leaf.stile_mm is not None:
-        return f"a {housing} for a stile of {length(case, leaf.stile_mm)}"
+        return f"a {housing} for a stile of {length(given, leaf.stile_mm)}"
     return f"a {housing} on the secured side of a leaf of {(leaf.material or 'unknown material').replace('-', ' ')}"
 
 
-def _placed(case: Case, bare: Fit, unit: Part) -> Iterator[tuple[Fit, str]]:
-    if leafless(case):
-        yield at_wall(case, bare, unit), ""
+def _placed(given: OpeningInput, bare: Fit, unit: Part) -> Iterator[tuple[Fit, str]]:
+    if leafless(given):
+        yield at_wall(given, bare, unit), ""
         return
-    leaf, at = lock_leaf(case), cavity(case, bare)
-    span = leaf_span_mm(case, leaf) if leaf is not None else None
+    leaf, at = lock_leaf(given), cavity(given, bare)
+    span = leaf_span_mm(given, leaf) if leaf is not None else None
     if leaf is None or at is None or span is None:
         return
     if not span[0] < at.y < span[1] or (leaf.width_mm is not None and at.x > leaf.width_mm):
         return
     if unit.kind == "edge-unit":
-        yield from pockets(case, bare, unit, leaf, at, span)
+        yield from pockets(given, bare, unit, leaf, at, span)
     else:
-        yield from places(case, bare, unit, leaf, at, span)
+        yield from places(given, bare, unit, leaf, at, span)

@@ -9,14 +9,14 @@ from typing import Final, Literal
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bore import Box, LeafSize, bore
-from hwsched.calc.opening.channel import ChannelCase, channel
+from hwsched.calc.opening.channel import ChannelInput, channel
 from hwsched.calc.opening.placement import Rect
 from hwsched.rules.bores import as_bore
 from hwsched.rules.cavity import Cavity, existing_hole_top, way_kinds
 from hwsched.rules.footprints import footprints
 from hwsched.rules.practice import LeadHole, angle_deg, distance_mm, lead_hole
 from hwsched.rules.reading import SKINNED, leaf_name, lock_item, lock_part
-from hwsched.values import Case, Fit, Hole, Leaf
+from hwsched.values import Fit, Hole, Leaf, OpeningInput
 
 STRAIGHT: Final = "straight"
 ABOVE: Final = "above"
@@ -50,34 +50,34 @@ class Way:
         return self.drilled + ORDER[self.pattern] / 100
 
 
-def ways(case: Case, fit: Fit, leaf: Leaf, at: Cavity, face: str) -> tuple[Way, ...]:
+def ways(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity, face: str) -> tuple[Way, ...]:
     """List the ways from a lock whose part is chosen."""
     found: list[Way] = []
-    for kind in way_kinds(case, fit):
+    for kind in way_kinds(given, fit):
         if kind == "square":
             found.append(Way(STRAIGHT, "square", Rect(at.x, at.y, at.x, at.y), at.lead_z, 1))
         elif kind == "hollow":
-            found += _hollow(case, fit, leaf, at)
+            found += _hollow(given, fit, leaf, at)
         elif kind == "channel":
             found += _channel(at)
         elif kind == "slanted":
             found += _slanted(leaf, at)
         elif kind == "surface":
-            found += _surface(case, fit, leaf, at, face)
-    if _lower_end_unknown(case):
+            found += _surface(given, fit, leaf, at, face)
+    if _lower_end_unknown(given):
         found = [way for way in found if way.pattern != BELOW or way.kind not in ("hollow", "channel")]
     return tuple(found)
 
 
-def _lower_end_unknown(case: Case) -> bool:
+def _lower_end_unknown(given: OpeningInput) -> bool:
     """Tell whether the lock's case may reach farther down than the survey says."""
-    lock = lock_item(case)
+    lock = lock_item(given)
     return lock is None or (lock.lock_form in ("mortise", "euro-profile") and lock.case_height_mm is None)
 
 
-def _hollow(case: Case, fit: Fit, leaf: Leaf, at: Cavity) -> list[Way]:
+def _hollow(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity) -> list[Way]:
     size = lead_hole(leaf.material or "")
-    part = lock_part(case, fit)
+    part = lock_part(given, fit)
     if size is None or part is None:
         return []
     off = size.diameter_mm / 2 + distance_mm("hollow-gap")
@@ -87,7 +87,7 @@ def _hollow(case: Case, fit: Fit, leaf: Leaf, at: Cavity) -> list[Way]:
     own = 1 if at_gate else 0  # the hole behind the gate lock's case
     low, above_edge = at.top + off, None
     high = low + room
-    top = existing_hole_top(case, leaf)
+    top = existing_hole_top(given, leaf)
     if leaf.material == "aluminium" and top is not None and not at_gate:
         practice = top + distance_mm("above-existing-hole")
         low = max(low, practice)
@@ -128,9 +128,9 @@ def _slanted(leaf: Leaf, at: Cavity) -> list[Way]:
     ]
 
 
-def _surface(case: Case, fit: Fit, leaf: Leaf, at: Cavity, face: str) -> list[Way]:
+def _surface(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity, face: str) -> list[Way]:
     """Along the face from where the lock ends: nothing is drilled."""
-    standing = (each for each in footprints(case, fit, face) if not each.other)
+    standing = (each for each in footprints(given, fit, face) if not each.other)
     lock = next((each.rect for each in standing if each.kind == "lock" and each.rect is not None), None)
     if lock is None:
         return []
@@ -167,7 +167,9 @@ def _nearest(rect: Rect, at: Cavity) -> tuple[float, float]:
     return min(max(at.x, rect.x0), rect.x1), min(max(at.y, rect.y0), rect.y1)
 
 
-def holes_of(case: Case, fit: Fit, way: Way, leaf: Leaf, at: Cavity, hole: tuple[float, float]) -> tuple[Hole, ...]:
+def holes_of(
+    given: OpeningInput, fit: Fit, way: Way, leaf: Leaf, at: Cavity, hole: tuple[float, float]
+) -> tuple[Hole, ...]:
     """Return the holes that a way costs, in the order in which they are made."""
     size = lead_hole(leaf.material or "")
     if size is None or way.kind == "surface":
@@ -189,7 +191,7 @@ def holes_of(case: Case, fit: Fit, way: Way, leaf: Leaf, at: Cavity, hole: tuple
     if way.kind == "square":
         return (replace(access, depth_mm=round(_to_pocket(at, leaf), 3)),)
     if way.kind == "hollow":
-        return _hollow_holes(case, fit, leaf, at, access)
+        return _hollow_holes(given, fit, leaf, at, access)
     if way.kind == "slanted":
         return (_slanted_hole(access, way, leaf, at),)
     return _channel_holes(access, way, leaf, at, size)
@@ -203,8 +205,8 @@ def _to_pocket(at: Cavity, leaf: Leaf) -> float:
     return to_case if to_case > 0 else at.lead_z
 
 
-def _hollow_holes(case: Case, fit: Fit, leaf: Leaf, at: Cavity, access: Hole) -> tuple[Hole, ...]:
-    part = lock_part(case, fit)
+def _hollow_holes(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity, access: Hole) -> tuple[Hole, ...]:
+    part = lock_part(given, fit)
     if part is None or part.kind != "gate-lock":
         return (access,)
     behind = replace(
@@ -265,7 +267,7 @@ def _channel_angle(access: Hole, leaf: Leaf, at: Cavity, square: float, diameter
     pocket = Box(at.box.low, at.box.high)
     try:
         found = channel(
-            ChannelCase(size, "secured", access.x_mm, access.y_mm, pocket, square, usual, diameter)
+            ChannelInput(size, "secured", access.x_mm, access.y_mm, pocket, square, usual, diameter)
         ).angles_deg
     except InputError:
         return usual

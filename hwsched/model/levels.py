@@ -4,13 +4,13 @@ from hwsched.model.journal import Change
 from hwsched.model.queries import natural, read_levels
 from hwsched.model.tables import BUILDING, LEVEL
 
-Place = tuple[str | None, str | None]
+LevelName = tuple[str | None, str | None]
 
 
-def levels_for(change: Change, places: set[Place]) -> dict[Place, str | None]:
+def levels_for(change: Change, places: set[LevelName]) -> dict[LevelName, str | None]:
     """Return the level of each (building, level), made where it is missing; nothing known is no level."""
     known = read_levels(change.connection)
-    unknown: Place = (None, None)
+    unknown: LevelName = (None, None)
     missing = sorted(
         places - known.keys() - {unknown}, key=lambda place: (natural(place[0] or ""), natural(place[1] or ""))
     )

@@ -41,19 +41,19 @@ from hwsched.model.tables import (
 )
 from hwsched.quantities.money import exact_decimal
 from hwsched.values import (
-    Case,
     Catalogue,
     Chosen,
-    Feed,
     Fit,
+    HandPlacement,
     Item,
     Leaf,
     LockPoint,
     Opening,
+    OpeningInput,
     Part,
-    Placed,
     PointFit,
     Settings,
+    SupplyLink,
 )
 from hwsched.values.facts_read import FactsRead
 from hwsched.values.lock_points import lock_points, with_beside
@@ -70,7 +70,7 @@ _ITEM_FACTS: Final = [f.name for f in fields(Item)]
 class StoredFit:
     """A fit and what it was worked out from."""
 
-    case_key: str
+    input_key: str
     """Hash of what the facts that were read held; of all facts where nothing is known of the reading."""
     fit: Fit
     engine: Engine | None = None
@@ -83,7 +83,7 @@ class StoredFit:
     def pointer(self) -> tuple[str | None, ...]:
         """What an opening's row points to; two that are equal say the same."""
         engine, read = self.engine, self.read
-        return self.fit_key, self.case_key, engine.key if engine else None, read.key if read else None
+        return self.fit_key, self.input_key, engine.key if engine else None, read.key if read else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -176,9 +176,9 @@ def catalogue_of(found: Iterable[Part]) -> Catalogue:
     return Catalogue(parts, digest.hexdigest(), ranks.hexdigest())
 
 
-def read_cases(
+def read_inputs(
     connection: Connection, ids: Collection[str] | None = None, catalogue: Catalogue | None = None
-) -> Iterator[Case]:
+) -> Iterator[OpeningInput]:
     """Return the cases of openings, one a lock point, in the order of building, level and entry.
 
     The points of an opening stand together, in the order in which they are worked out; each after the first knows what
@@ -204,9 +204,9 @@ def read_cases(
     for point_id, role, part, quantity in among(connection, query, CHOSEN_PART.c.opening_id, ids):
         chosen[point_id].append(Chosen(role, part, quantity))
     of_sets = _set_lines(connection, ids)
-    feeds = _feeds(connection, ids)
+    supply_links = _supply_links(connection, ids)
     placed = {
-        row.lock_point_id: Placed(row.leaf, row.face, row.pattern, row.x_mm, row.y_mm)
+        row.lock_point_id: HandPlacement(row.leaf, row.face, row.pattern, row.x_mm, row.y_mm)
         for row in among(connection, select(PLACED_UNIT), PLACED_UNIT.c.opening_id, ids)
     }
     rows = read_points(connection, ids)
@@ -221,7 +221,7 @@ def read_cases(
                 roles = {choice.role for choice in own}
                 own = [*own, *(line for line in of_sets[opening.id] if line.role not in roles)]
             own.sort(key=lambda choice: (choice.role, choice.part))
-            case = Case(
+            given = OpeningInput(
                 opening,
                 own_leaves,
                 own_items,
@@ -229,12 +229,12 @@ def read_cases(
                 settings,
                 tuple(own),
                 placed.get(point.id),
-                feeds.get(opening.id),
+                supply_links.get(opening.id),
                 point,
             )
-            yield with_beside(case, done)
+            yield with_beside(given, done)
             held = stored.get(point.id)
-            done.append(PointFit(case, held.fit if held is not None else None))
+            done.append(PointFit(given, held.fit if held is not None else None))
 
 
 def points_of_opening(connection: Connection, opening_id: str) -> tuple[LockPoint, ...]:
@@ -256,9 +256,9 @@ def first_points(connection: Connection, ids: Collection[str] | None = None) -> 
     }
 
 
-def by_opening(cases: Iterable[Case]) -> Iterator[tuple[Case, ...]]:
+def by_opening(inputs: Iterable[OpeningInput]) -> Iterator[tuple[OpeningInput, ...]]:
     """Put the cases of each opening's lock points together."""
-    for _, group in groupby(cases, key=lambda case: case.opening.id):
+    for _, group in groupby(inputs, key=lambda given: given.opening.id):
         yield tuple(group)
 
 
@@ -278,7 +278,7 @@ def _set_lines(connection: Connection, ids: Collection[str] | None) -> dict[str,
     }
 
 
-def _feeds(connection: Connection, ids: Collection[str] | None) -> dict[str, Feed]:
+def _supply_links(connection: Connection, ids: Collection[str] | None) -> dict[str, SupplyLink]:
     """Return the supply of each opening that hangs on a circuit."""
     query = (
         select(RUN_TABLE.c.opening_id, SUPPLY_TABLE.c.part)
@@ -286,7 +286,7 @@ def _feeds(connection: Connection, ids: Collection[str] | None) -> dict[str, Fee
         .join(SUPPLY_TABLE, CIRCUIT_TABLE.c.supply_id == SUPPLY_TABLE.c.id)
         .where(RUN_TABLE.c.opening_id.is_not(None))
     )
-    return {opening: Feed(part) for opening, part in among(connection, query, RUN_TABLE.c.opening_id, ids)}
+    return {opening: SupplyLink(part) for opening, part in among(connection, query, RUN_TABLE.c.opening_id, ids)}
 
 
 def _openings(connection: Connection, ids: Collection[str] | None) -> list[Opening]:
@@ -362,8 +362,8 @@ def read_fits(connection: Connection, ids: Collection[str] | None = None) -> dic
     engines = _engines(connection, {row[3] for row in rows} - {None})
     readings = _readings(connection, {row[4] for row in rows} - {None})
     return {
-        point_id: StoredFit(key_of_case, decoded[key], engines.get(made_by), readings.get(read), key)
-        for point_id, key_of_case, key, made_by, read in rows
+        point_id: StoredFit(key_of_input, decoded[key], engines.get(made_by), readings.get(read), key)
+        for point_id, key_of_input, key, made_by, read in rows
     }
 
 

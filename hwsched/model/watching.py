@@ -123,8 +123,8 @@ class _FileSignal:
 class _ServerSignal:
     def __init__(self, project: Project) -> None:
         dialect = project.engine.dialect
-        given, named = dialect.create_connect_args(project.engine.url)
-        self._connection: Any = dialect.loaded_dbapi.connect(*given, **{**_PATIENCE, **named}, autocommit=True)
+        stated, named = dialect.create_connect_args(project.engine.url)
+        self._connection: Any = dialect.loaded_dbapi.connect(*stated, **{**_PATIENCE, **named}, autocommit=True)
         self._newest_of = str(select(func.max(CHANGE_SET.c.number)).compile(dialect=dialect))
         try:
             self._connection.execute(f"LISTEN {CHANNEL}")

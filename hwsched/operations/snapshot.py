@@ -25,8 +25,8 @@ def of_one_state(
     """
 
     @wraps(verb)
-    def reads(project: Project, /, *given: _Given.args, **named: _Given.kwargs) -> _Found:
+    def reads(project: Project, /, *stated: _Given.args, **named: _Given.kwargs) -> _Found:
         with project.reading():
-            return verb(project, *given, **named)
+            return verb(project, *stated, **named)
 
     return reads

@@ -2,7 +2,7 @@
 
 from math import radians, sqrt, tan
 
-from hwsched.calc.opening.bore import BoreCase, Box, LeafSize, Rod, Vector
+from hwsched.calc.opening.bore import BoreInput, Box, LeafSize, Rod, Vector
 from hwsched.rules.clearances import ON_FACE
 from hwsched.values import Fit, Hole
 
@@ -16,17 +16,17 @@ def angled(fit: Fit) -> list[Hole]:
     ]
 
 
-def as_bore(hole: Hole, leaf: LeafSize, target: Box | None = None) -> BoreCase:
+def as_bore(hole: Hole, leaf: LeafSize, target: Box | None = None) -> BoreInput:
     """Return a hole that starts in a face, or below it, as a bore; it ends where it meets its target."""
     inward = 1.0 if hole.face == "secured" else -1.0
     z = hole.from_depth_mm if hole.face == "secured" else leaf.thickness_mm - hole.from_depth_mm
     start = (hole.x_mm, hole.y_mm, z)
     if hole.from_depth_mm > 0:
         direction = (-tan(radians(hole.edge_deg)), tan(radians(hole.up_deg)), inward)
-        return BoreCase(
+        return BoreInput(
             leaf, start, hole.diameter_mm, direction=direction, depth_mm=hole.depth_mm, through=True, target=target
         )
-    return BoreCase(
+    return BoreInput(
         leaf, start, hole.diameter_mm, hole.face, hole.up_deg, hole.edge_deg, depth_mm=hole.depth_mm, target=target
     )
 

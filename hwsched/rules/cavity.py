@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from hwsched.calc.opening.bore import Box, Rod
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import SKINNED, SOLID, lock_form, lock_item, lock_leaf, lock_part
-from hwsched.values import Case, Fit, Item, Leaf, Part
+from hwsched.values import Fit, Item, Leaf, OpeningInput, Part
 
 _SLIVER_MM = 3.0
 """Half width of the box laid into a round bore: narrow, so that it keeps nearly the bore's whole height."""
@@ -38,13 +38,13 @@ class Cavity:
         return self.box.low[1]
 
 
-def way_kinds(case: Case, fit: Fit) -> tuple[str, ...]:
+def way_kinds(given: OpeningInput, fit: Fit) -> tuple[str, ...]:
     """Name the ways by which a lead can come from the lock to a face of its leaf.
 
     square: through the face opposite the cylinder; hollow: inside a hollow leaf, then through its sheet; channel: by
     two bores into the lock's pocket; slanted: by one bore into a bored lock's cross bore; surface: along the face.
     """
-    leaf, form = lock_leaf(case), lock_form(case)
+    leaf, form = lock_leaf(given), lock_form(given)
     if leaf is None or form is None or leaf.material is None:
         return ()
     if leaf.material == "glass":
@@ -57,7 +57,7 @@ def way_kinds(case: Case, fit: Fit) -> tuple[str, ...]:
     if form == "bored":
         return ("hollow",) if inside == "hollow" else ("slanted",)
     kinds = [inside] if inside else []
-    if form in ("mortise", "reader") or (form == "euro-profile" and _half(lock_part(case, fit))):
+    if form in ("mortise", "reader") or (form == "euro-profile" and _half(lock_part(given, fit))):
         kinds.insert(0, "square")
     return tuple(kinds)
 
@@ -67,9 +67,9 @@ def _half(part: Part | None) -> bool:
     return secured is not None and secured <= 10.0
 
 
-def cavity(case: Case, fit: Fit) -> Cavity | None:
+def cavity(given: OpeningInput, fit: Fit) -> Cavity | None:
     """Return the hollow round the lock and the start of the lead; None while a fact is missing."""
-    leaf, lock, part = lock_leaf(case), lock_item(case), lock_part(case, fit)
+    leaf, lock, part = lock_leaf(given), lock_item(given), lock_part(given, fit)
     if leaf is None or lock is None or part is None or leaf.thickness_mm is None:
         return None
     x, y, thick = lock.backset_mm, lock.cylinder_height_mm, leaf.thickness_mm
@@ -152,9 +152,9 @@ def lock_body(lock: Item, thick: float) -> Box | Rod | None:
     return None if diameter is None else Rod((x, y, 0.0), (x, y, thick), diameter)
 
 
-def existing_hole_top(case: Case, leaf: Leaf) -> float | None:
+def existing_hole_top(given: OpeningInput, leaf: Leaf) -> float | None:
     """Return the upper edge of the cylinder's or thumb turn's hole in the leaf above the floor [mm]."""
-    lock = lock_item(case)
+    lock = lock_item(given)
     if lock is None or lock.cylinder_height_mm is None:
         return None
     return lock.cylinder_height_mm + distance_mm("cylinder-hole") / 2

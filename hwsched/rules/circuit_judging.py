@@ -6,18 +6,20 @@ from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict
 from hwsched.rules.circuits import CIRCUIT_RULES
 from hwsched.rules.judging import RuleError, limits_of, severity_of
 from hwsched.rules.rule import DEFERS
-from hwsched.values import Case, Finding, Settings
-from hwsched.values.power import PowerFinding, WorkedSupply
+from hwsched.values import Finding, OpeningInput, Settings
+from hwsched.values.power import PowerFinding, SupplyResult
 
 
-def judge_supply(worked: WorkedSupply, cases: Mapping[str, Case], settings: Settings) -> tuple[PowerFinding, ...]:
+def judge_supply(
+    result: SupplyResult, inputs: Mapping[str, OpeningInput], settings: Settings
+) -> tuple[PowerFinding, ...]:
     """Judge a supply and its circuits by every rule that is not switched off.
 
     Parameters
     ----------
-    worked : WorkedSupply
+    result : SupplyResult
         As worked out.
-    cases : mapping
+    inputs : mapping
         Openings that it feeds, by identifier.
     settings : Settings
         Limits of the project, rules that are off.
@@ -27,27 +29,27 @@ def judge_supply(worked: WorkedSupply, cases: Mapping[str, Case], settings: Sett
     RuleError
         When a rule falls over.
     """
-    if not worked.circuits:
+    if not result.circuits:
         return ()
     return tuple(
-        finding_of(rule, verdict, worked)
+        finding_of(rule, verdict, result)
         for rule in CIRCUIT_RULES
         if rule.id not in settings.rules_off
-        for verdict in judge(rule, worked, cases, settings)
+        for verdict in judge(rule, result, inputs, settings)
     )
 
 
 def judge(
-    rule: CircuitRule, worked: WorkedSupply, cases: Mapping[str, Case], settings: Settings
+    rule: CircuitRule, result: SupplyResult, inputs: Mapping[str, OpeningInput], settings: Settings
 ) -> tuple[CircuitVerdict, ...]:
     """Let one rule speak; raises RuleError when it falls over."""
     try:
-        return tuple(rule.judge(worked, cases, limits_of(rule, settings)))
+        return tuple(rule.judge(result, inputs, limits_of(rule, settings)))
     except Exception as error:
-        raise RuleError(f"rule {rule.id} failed: {error!r}; supply: {worked.supply}") from error
+        raise RuleError(f"rule {rule.id} failed: {error!r}; supply: {result.supply}") from error
 
 
-def finding_of(rule: CircuitRule, verdict: CircuitVerdict, worked: WorkedSupply) -> PowerFinding:
+def finding_of(rule: CircuitRule, verdict: CircuitVerdict, result: SupplyResult) -> PowerFinding:
     """Turn a verdict into a finding of its supply."""
     cure = verdict.cure or rule.cure
     finding = Finding(
@@ -61,4 +63,4 @@ def finding_of(rule: CircuitRule, verdict: CircuitVerdict, worked: WorkedSupply)
         verdict.about,
         verdict.needs,
     )
-    return PowerFinding(finding, worked.supply.id, verdict.circuit_id, verdict.opening_ids)
+    return PowerFinding(finding, result.supply.id, verdict.circuit_id, verdict.opening_ids)

@@ -8,10 +8,10 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 
 from hwsched.rules.rule import Limit, Limits, Verdict
-from hwsched.values import Case, Discipline, Severity
-from hwsched.values.power import Problem, WorkedCircuit, WorkedSupply
+from hwsched.values import Discipline, OpeningInput, Severity
+from hwsched.values.power import CircuitResult, Problem, SupplyResult
 
-Cases = Mapping[str, Case]
+Inputs = Mapping[str, OpeningInput]
 """The openings that are fed, by identifier."""
 
 
@@ -25,7 +25,7 @@ class CircuitVerdict(Verdict):
     """Openings that it concerns: it stands among their findings."""
 
 
-CircuitJudge = Callable[[WorkedSupply, Cases, Limits], Iterable[CircuitVerdict]]
+CircuitJudge = Callable[[SupplyResult, Inputs, Limits], Iterable[CircuitVerdict]]
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +47,7 @@ class CircuitRule:
         object.__setattr__(self, "declared", MappingProxyType({limit.name: limit.value for limit in self.limits}))
 
 
-def of_problem(problem: Problem, circuit: WorkedCircuit | None, all_openings: tuple[str, ...]) -> CircuitVerdict:
+def of_problem(problem: Problem, circuit: CircuitResult | None, all_openings: tuple[str, ...]) -> CircuitVerdict:
     """Turn a problem into a verdict: it concerns its opening, else all that hang there."""
     text = problem.message[:1].upper() + problem.message[1:]
     concerned = all_openings if circuit is None else circuit.openings

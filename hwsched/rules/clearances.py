@@ -10,7 +10,7 @@ from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 TOUCH_MM: Final = 1e-6
 """Distances short by less than this are kept."""
@@ -33,32 +33,34 @@ def swept(rect: Rect, sweep_deg: float) -> Rect:
     return Rect(rect.x0, rect.y0 - (rect.x1 - rect.x0) * sin(radians(sweep_deg)), rect.x1, rect.y1)
 
 
-def near(case: Case, fit: Fit, kinds: Sequence[str], clearance_mm: float, sweep_deg: float = 0.0) -> Iterable[Verdict]:
+def near(
+    given: OpeningInput, fit: Fit, kinds: Sequence[str], clearance_mm: float, sweep_deg: float = 0.0
+) -> Iterable[Verdict]:
     """Judge the unit's distance from everything of some kinds on its face."""
-    unit = unit_part(case, fit)
+    unit = unit_part(given, fit)
     place = fit.placement
     if unit is None or unit.kind != "surface-unit" or (place is not None and place.face not in ON_FACE):
         return
     housing = housing_rect(place, unit) if place is not None else None
-    for found in footprints(case, fit, place.face if place is not None else "secured"):
+    for found in footprints(given, fit, place.face if place is not None else "secured"):
         if found.kind not in kinds:
             continue
         if found.rect is None:
             yield unknown(found.needs, found.name)
         elif housing is not None:
             rect = swept(found.rect, sweep_deg) if sweep_deg else found.rect
-            yield from _verdict(case, found, gap_mm(housing, rect), clearance_mm)
+            yield from _verdict(given, found, gap_mm(housing, rect), clearance_mm)
 
 
-def _verdict(case: Case, found: Footprint, gap: float, clearance_mm: float) -> Iterable[Verdict]:
+def _verdict(given: OpeningInput, found: Footprint, gap: float, clearance_mm: float) -> Iterable[Verdict]:
     if gap >= clearance_mm - TOUCH_MM:
         return
     short = clearance_mm - gap
-    where = f"overlaps the {found.name} by {length(case, -gap)}"
+    where = f"overlaps the {found.name} by {length(given, -gap)}"
     if gap >= 0:
-        where = f"stands {length(case, gap)} from the {found.name}"
+        where = f"stands {length(given, gap)} from the {found.name}"
     yield Verdict(
-        f"The unit {where}; {length(case, clearance_mm)} is needed, short by {length(case, short)}.",
+        f"The unit {where}; {length(given, clearance_mm)} is needed, short by {length(given, short)}.",
         values={"gap_mm": gap, "needed_mm": clearance_mm, "short_mm": short},
         about=found.name,
     )

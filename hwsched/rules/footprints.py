@@ -25,7 +25,7 @@ from hwsched.rules.reading import (
     stop_side,
     unit_part,
 )
-from hwsched.values import Case, Fit, Item, Leaf, LockPoint
+from hwsched.values import Fit, Item, Leaf, LockPoint, OpeningInput
 
 _ELSEWHERE: Final = {"hinge": "edge", "strike": "frame", "electric-strike": "frame", "electromagnetic-lock": "frame"}
 """Where items stand by their nature while the survey does not say."""
@@ -69,12 +69,12 @@ def missing(item: Item) -> tuple[str, ...]:
     )
 
 
-def footprints(case: Case, fit: Fit, face: str) -> tuple[Footprint, ...]:
+def footprints(given: OpeningInput, fit: Fit, face: str) -> tuple[Footprint, ...]:
     """List what stands on a face of the lock's leaf after the work, the trim of every converted lock included.
 
     Parameters
     ----------
-    case, fit : Case, Fit
+    given, fit : OpeningInput, Fit
         The fit gives the new lock, whose trim counts in place of the old one's.
     face : str
         secured or key.
@@ -84,12 +84,12 @@ def footprints(case: Case, fit: Fit, face: str) -> tuple[Footprint, ...]:
     tuple of Footprint
         In the survey's order; the lock's trim after them, then what stands at the leaf's other lock points.
     """
-    leaf = lock_leaf(case)
-    lock = lock_item(case)
-    others = other_locks(case)
+    leaf = lock_leaf(given)
+    lock = lock_item(given)
+    others = other_locks(given)
     found: list[Footprint] = []
-    for item in case.items:
-        if item is lock or item.id in case.point.others or item.kind is None or not remains(item):
+    for item in given.items:
+        if item is lock or item.id in given.point.others or item.kind is None or not remains(item):
             continue
         if leaf is not None and not on_leaf(item, leaf):
             continue
@@ -98,25 +98,25 @@ def footprints(case: Case, fit: Fit, face: str) -> tuple[Footprint, ...]:
             continue
         found.append(_footprint(item))
     if lock is not None and leaf is not None:
-        trim = _lock_trim(case, fit, lock, leaf, face, _at_lock(lock, others, found))
+        trim = _lock_trim(given, fit, lock, leaf, face, _at_lock(lock, others, found))
         if trim is not None:
             found.append(trim)
     if others and leaf is not None:
-        found += [*_other_trims(case, leaf, face, others, tuple(found)), *_other_units(case, face)]
+        found += [*_other_trims(given, leaf, face, others, tuple(found)), *_other_units(given, face)]
     return tuple(found)
 
 
 def _other_trims(
-    case: Case, leaf: Leaf, face: str, others: tuple[Item, ...], found: tuple[Footprint, ...]
+    given: OpeningInput, leaf: Leaf, face: str, others: tuple[Item, ...], found: tuple[Footprint, ...]
 ) -> Iterable[Footprint]:
     """Yield what stands on the face round the locks of the leaf's other lock points."""
-    fits = {each.point.item_id: each.fit for each in beside_here(case)}
+    fits = {each.point.item_id: each.fit for each in beside_here(given)}
     for item in others:
         # Any other identifier keeps the case one of several points.
-        there = replace(case, point=LockPoint(item_id=item.id, others=("",)), beside=())
+        there = replace(given, point=LockPoint(item_id=item.id, others=("",)), beside=())
         if lock_leaf(there) is leaf:
             fit = fits.get(item.id) or Fit("unknown")
-            rest = [lock_item(case), *(each for each in others if each is not item)]
+            rest = [lock_item(given), *(each for each in others if each is not item)]
             trim = _lock_trim(there, fit, item, leaf, face, _at_lock(item, rest, found))
             if trim is not None:
                 yield replace(trim, name=f"{(item.kind or 'lock').replace('-', ' ')}: {trim.name}", other=True)
@@ -136,12 +136,12 @@ def _at_lock(lock: Item, others: Iterable[Item | None], found: Iterable[Footprin
     return [each for each in found if here(each)]
 
 
-def _other_units(case: Case, face: str) -> Iterable[Footprint]:
+def _other_units(given: OpeningInput, face: str) -> Iterable[Footprint]:
     """Yield the units that earlier lock points of the leaf have on the face."""
-    for each in beside_here(case):
+    for each in beside_here(given):
         place = each.fit.placement if each.fit is not None else None
         if each.fit is not None and place is not None and place.face == face:
-            unit = unit_part(at_point(case, each), each.fit)
+            unit = unit_part(at_point(given, each), each.fit)
             yield Footprint("unit", f"unit of the {each.point.name}", housing_rect(place, unit))
 
 
@@ -151,17 +151,19 @@ def _footprint(item: Item) -> Footprint:
     return Footprint(kind, kind.replace("-", " "), rect, () if rect else missing(item))
 
 
-def _lock_trim(case: Case, fit: Fit, lock: Item, leaf: Leaf, face: str, others: list[Footprint]) -> Footprint | None:
+def _lock_trim(
+    given: OpeningInput, fit: Fit, lock: Item, leaf: Leaf, face: str, others: list[Footprint]
+) -> Footprint | None:
     """Return what stands on the face round the lock itself; None when nothing does."""
-    form = lock_form(case)
+    form = lock_form(given)
     if lock.kind == "exit-device":
         return _own(lock, "exit-device", "exit device") if face_of(lock) in (face, "both") else None
     if form == "bored":
-        return _new_trim(case, fit, lock, "trim_diameter_mm", "new lock's trim")
+        return _new_trim(given, fit, lock, "trim_diameter_mm", "new lock's trim")
     if form == "gate":
-        return _gate_case(case, fit, lock)
+        return _gate_case(given, fit, lock)
     if form == "cabinet":
-        return _new_trim(case, fit, lock, "thread_diameter_mm", "cabinet bolt", 2.0)
+        return _new_trim(given, fit, lock, "thread_diameter_mm", "cabinet bolt", 2.0)
     if form == "reader":
         return None
     if form == "rim" and face == "secured" and not any(o.kind == "exit-device" for o in others):
@@ -195,16 +197,16 @@ def _surveyed_trim(lock: Item, face: str, others: list[Footprint]) -> Footprint 
     return Footprint("lock", "lock's trim", None, missing(lock)) if trim > 0 else None
 
 
-def _new_trim(case: Case, fit: Fit, lock: Item, attribute: str, name: str, factor: float = 1.0) -> Footprint:
+def _new_trim(given: OpeningInput, fit: Fit, lock: Item, attribute: str, name: str, factor: float = 1.0) -> Footprint:
     """Return a square round the lock's centre as wide as the new part's trim, its nut for a cabinet bolt."""
-    part = lock_part(case, fit)
+    part = lock_part(given, fit)
     x, y = lock.backset_mm, lock.cylinder_height_mm
     needs = []
     if x is None:
         needs.append("existing_item.backset_mm")
     if y is None:
         needs.append("existing_item.cylinder_height_mm")
-    size = part.number_of(attribute) if part is not None else _widest(case, attribute) if case.point.others else None
+    size = part.number_of(attribute) if part is not None else _widest(given, attribute) if given.point.others else None
     if part is not None and size is None:
         needs.append(f"part {part.number}.{attribute}")
     if x is None or y is None or size is None:
@@ -213,15 +215,15 @@ def _new_trim(case: Case, fit: Fit, lock: Item, attribute: str, name: str, facto
     return Footprint("lock", name, Rect(x - half, y - half, x + half, y + half))
 
 
-def _widest(case: Case, attribute: str) -> float | None:
+def _widest(given: OpeningInput, attribute: str) -> float | None:
     """Return the most that a lock of the point's form takes on a face, whichever it will be; None while unknown."""
-    offered = case.catalogue.of_kind(KIND_OF_FORM.get(lock_form(case) or "", ""))
+    offered = given.catalogue.of_kind(KIND_OF_FORM.get(lock_form(given) or "", ""))
     sizes = [size for part in offered if (size := part.number_of(attribute)) is not None]
     return max(sizes, default=None)
 
 
-def _gate_case(case: Case, fit: Fit, lock: Item) -> Footprint:
-    part = lock_part(case, fit)
+def _gate_case(given: OpeningInput, fit: Fit, lock: Item) -> Footprint:
+    part = lock_part(given, fit)
     x, y = lock.backset_mm, lock.cylinder_height_mm
     if part is None or x is None or y is None:
         needs = [f"existing_item.{n}" for n, v in (("backset_mm", x), ("cylinder_height_mm", y)) if v is None]
@@ -246,24 +248,24 @@ def _rim_case(lock: Item) -> Footprint:
     return Footprint("lock", "rim lock's case", Rect(0.0, y + above - high, deep, y + above))
 
 
-def stop_bands(case: Case, leaf: Leaf, face: str) -> tuple[tuple[Rect, ...], tuple[str, ...]]:
+def stop_bands(given: OpeningInput, leaf: Leaf, face: str) -> tuple[tuple[Rect, ...], tuple[str, ...]]:
     """Return the bands of a face that the frame's stop hides, and the facts missing to know them.
 
     A leaf of a pair meets the other leaf at its lock edge, so its stop runs along hinge edge and top only. Cabinets
     close flat against their body: no stop is reckoned with.
     """
-    if case.opening.form == "cabinet" or (leaf.material == "glass" and case.opening.frame_material == "none"):
+    if given.opening.form == "cabinet" or (leaf.material == "glass" and given.opening.frame_material == "none"):
         return (), ()
-    stop, side = case.opening.frame_stop_mm, stop_side(case)
-    if stop == 0 or (stop is None and case.opening.frame_material == "none") or (side is not None and side != face):
+    stop, side = given.opening.frame_stop_mm, stop_side(given)
+    if stop == 0 or (stop is None and given.opening.frame_material == "none") or (side is not None and side != face):
         return (), ()
     needs = [f"opening.{n}" for n, v in (("hand", side), ("frame_stop_mm", stop)) if v is None]
     needs += [f"leaf.{n}" for n in ("width_mm", "height_mm") if getattr(leaf, n) is None]
-    span = leaf_span_mm(case, leaf)
+    span = leaf_span_mm(given, leaf)
     if stop is None or side is None or leaf.width_mm is None or span is None:
         return (), tuple(needs) or ("leaf.undercut_mm",)
     low, top = 0.0, span[1]
     bands = [Rect(leaf.width_mm - stop, low, leaf.width_mm, top), Rect(0.0, top - stop, leaf.width_mm, top)]
-    if case.opening.form != "pair":
+    if given.opening.form != "pair":
         bands.append(Rect(0.0, low, stop, top))
     return tuple(bands), ()

@@ -10,13 +10,13 @@ from operator import attrgetter
 from typing import Any, Final
 
 from hwsched.survey import ITEM, LEAF, OPENING, Entity
-from hwsched.values import Case, Item, Leaf, Opening
+from hwsched.values import Item, Leaf, Opening, OpeningInput
 
 _NUMERIC: Final = ("length", "number", "integer")
 
 
 @dataclass(frozen=True, slots=True)
-class Doubt:
+class ImpossibleFact:
     """A fact that cannot be true."""
 
     fact: str
@@ -40,14 +40,14 @@ class _Limits:
         self.spans = tuple((a.low, a.high) for a in numeric)
         self.values = attrgetter(*self.names)
 
-    def doubts(self, thing: Opening | Leaf | Item, about: str) -> Iterator[Doubt]:
+    def impossible_facts(self, thing: Opening | Leaf | Item, about: str) -> Iterator[ImpossibleFact]:
         """Yield what cannot be true of one thing."""
         for i, value in enumerate(self.values(thing)):
             if value is None:
                 continue
             low, high = self.spans[i]
             if not isfinite(value) or (low is not None and value < low) or (high is not None and value > high):
-                yield Doubt(f"{self.entity}.{self.names[i]}", self.labels[i], value, low, high, about)
+                yield ImpossibleFact(f"{self.entity}.{self.names[i]}", self.labels[i], value, low, high, about)
 
 
 _OPENING: Final = _Limits(OPENING)
@@ -55,32 +55,32 @@ _LEAF: Final = _Limits(LEAF)
 _ITEM: Final = _Limits(ITEM)
 
 
-def doubts(case: Case) -> tuple[Doubt, ...]:
+def impossible_facts(given: OpeningInput) -> tuple[ImpossibleFact, ...]:
     """Return the facts of a case that cannot be true."""
     return tuple(
-        doubt
+        impossible
         for limits, things in (
-            (_OPENING, ((case.opening, ""),)),
-            (_LEAF, tuple((leaf, leaf.position or "leaf") for leaf in case.leaves)),
-            (_ITEM, tuple((item, (item.kind or "item").replace("-", " ")) for item in case.items)),
+            (_OPENING, ((given.opening, ""),)),
+            (_LEAF, tuple((leaf, leaf.position or "leaf") for leaf in given.leaves)),
+            (_ITEM, tuple((item, (item.kind or "item").replace("-", " ")) for item in given.items)),
         )
         for thing, about in things
-        for doubt in limits.doubts(thing, about)
+        for impossible in limits.impossible_facts(thing, about)
     )
 
 
-def trusted(case: Case) -> Case:
+def without_impossible(given: OpeningInput) -> OpeningInput:
     """Return the case with what cannot be true put aside as unknown."""
-    if not doubts(case):
-        return case
+    if not impossible_facts(given):
+        return given
     return replace(
-        case,
-        opening=_cleared(_OPENING, case.opening),
-        leaves=tuple(_cleared(_LEAF, leaf) for leaf in case.leaves),
-        items=tuple(_cleared(_ITEM, item) for item in case.items),
+        given,
+        opening=_cleared(_OPENING, given.opening),
+        leaves=tuple(_cleared(_LEAF, leaf) for leaf in given.leaves),
+        items=tuple(_cleared(_ITEM, item) for item in given.items),
     )
 
 
 def _cleared(limits: _Limits, thing: Any) -> Any:
-    wrong = {doubt.fact.partition(".")[2]: None for doubt in limits.doubts(thing, "")}
+    wrong = {impossible.fact.partition(".")[2]: None for impossible in limits.impossible_facts(thing, "")}
     return replace(thing, **wrong) if wrong else thing

@@ -10,10 +10,10 @@ from typing import Final
 
 from hwsched import rules
 from hwsched.rules.circuit_rule import CircuitRule
-from hwsched.rules.impossible_facts import trusted
+from hwsched.rules.impossible_facts import without_impossible
 from hwsched.rules.record_rule import RecordRule
 from hwsched.rules.rule import DEFERS, Rule, Verdict
-from hwsched.values import SEVERITIES, Case, Finding, Fit, LockPoint, Settings, Severity
+from hwsched.values import SEVERITIES, Finding, Fit, LockPoint, OpeningInput, Settings, Severity
 
 
 class RuleError(Exception):
@@ -38,7 +38,7 @@ def limits_of(rule: Rule | CircuitRule | RecordRule, settings: Settings) -> Mapp
     return settings.limits_for(rule.id, rule.declared)
 
 
-def judge(rule: Rule, case: Case, fit: Fit) -> tuple[Verdict, ...]:
+def judge(rule: Rule, given: OpeningInput, fit: Fit) -> tuple[Verdict, ...]:
     """Let one rule speak.
 
     Raises
@@ -47,9 +47,9 @@ def judge(rule: Rule, case: Case, fit: Fit) -> tuple[Verdict, ...]:
         When the rule falls over; names the rule and the facts it fell over.
     """
     try:
-        return tuple(rule.judge(case, fit, limits_of(rule, case.settings)))
+        return tuple(rule.judge(given, fit, limits_of(rule, given.settings)))
     except Exception as error:
-        facts = (case.opening, case.leaves, case.items, fit.status, [part.part for part in fit.parts])
+        facts = (given.opening, given.leaves, given.items, fit.status, [part.part for part in fit.parts])
         raise RuleError(f"rule {rule.id} failed: {error!r}; facts: {facts}") from error
 
 
@@ -81,25 +81,25 @@ def finding_of(rule: Rule, verdict: Verdict) -> Finding:
 _RANK: Final = {severity: rank for rank, severity in enumerate(SEVERITIES)}
 
 
-def findings_of(members: Iterable[Rule], case: Case, fit: Fit) -> tuple[Finding, ...]:
+def findings_of(members: Iterable[Rule], given: OpeningInput, fit: Fit) -> tuple[Finding, ...]:
     """Judge a case and its fit by some rules; findings worst first, then in the order of the rules."""
-    off, sound = case.settings.rules_off, trusted(case)
+    off, sound = given.settings.rules_off, without_impossible(given)
     found = [
         finding_of(rule, verdict)
         for rule in members
         if rule.id not in off
-        for verdict in judge(rule, case if rule.sees_all else sound, fit)
+        for verdict in judge(rule, given if rule.sees_all else sound, fit)
     ]
     found.sort(key=lambda finding: _RANK[finding.severity])
     return tuple(found)
 
 
-def check(case: Case, fit: Fit) -> tuple[Finding, ...]:
+def check(given: OpeningInput, fit: Fit) -> tuple[Finding, ...]:
     """Judge an opening and its fit by every rule that is not switched off.
 
     Parameters
     ----------
-    case : Case
+    given : OpeningInput
         Survey facts, catalogue and settings.
     fit : Fit
         As `hwsched.fitting.fit` built it, or as stored.
@@ -114,7 +114,7 @@ def check(case: Case, fit: Fit) -> tuple[Finding, ...]:
     RuleError
         When a rule falls over.
     """
-    return findings_of(rules.RULES, case, fit)
+    return findings_of(rules.RULES, given, fit)
 
 
 def of_opening(said: Sequence[tuple[LockPoint, Sequence[Finding]]]) -> tuple[Finding, ...]:

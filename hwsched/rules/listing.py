@@ -5,28 +5,28 @@ from collections.abc import Iterable, Sequence
 from hwsched.rules.reading import entry, rated
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def judge_listed(case: Case, fit: Fit, roles: Sequence[str]) -> Iterable[Verdict]:
+def judge_listed(given: OpeningInput, fit: Fit, roles: Sequence[str]) -> Iterable[Verdict]:
     """Judge the parts in some roles by their declared fire listing."""
-    carries = rated(case)
+    carries = rated(given)
     if carries is False:
         return
-    for fitted in fit.parts:
-        if fitted.role not in roles:
+    for fit_part in fit.parts:
+        if fit_part.role not in roles:
             continue
         if carries is None:
-            yield unknown(("opening.rating",), fitted.part)
+            yield unknown(("opening.rating",), fit_part.part)
             continue
-        part = entry(case, fitted)
+        part = entry(given, fit_part)
         is_listed = part.flag_of("fire_listed") if part is not None else None
         if is_listed is None:
-            yield unknown((f"part {fitted.part}.fire_listed",), fitted.part)
+            yield unknown((f"part {fit_part.part}.fire_listed",), fit_part.part)
         elif not is_listed:
             yield Verdict(
-                f"The opening is rated {case.opening.rating} min; this part is not declared as listed for "
+                f"The opening is rated {given.opening.rating} min; this part is not declared as listed for "
                 "rated leaves.",
-                values={"rating_min": float(case.opening.rating or 0)},
-                about=fitted.part,
+                values={"rating_min": float(given.opening.rating or 0)},
+                about=fit_part.part,
             )

@@ -6,7 +6,7 @@ Here belong answers that several rules and the fitting share. What follows from 
 from dataclasses import replace
 from typing import Final
 
-from hwsched.values import Beside, Case, Fit, FittedPart, Item, Leaf, Part
+from hwsched.values import Beside, Fit, FitPart, Item, Leaf, OpeningInput, Part
 from hwsched.values import lock_points as points
 from hwsched.values.lock_points import leaf_name as leaf_name
 from hwsched.values.lock_points import on_leaf as on_leaf
@@ -36,69 +36,69 @@ UNDERCUT_AT_MOST_MM: Final = {"gate": 300.0}
 _UNDERCUT_AT_MOST_MM: Final = 60.0
 
 
-def leafless(case: Case) -> bool:
+def leafless(given: OpeningInput) -> bool:
     """Tell whether the opening has a reader and no leaf."""
-    return case.opening.form in LEAFLESS
+    return given.opening.form in LEAFLESS
 
 
-def active_leaf(case: Case) -> Leaf | None:
+def active_leaf(given: OpeningInput) -> Leaf | None:
     """Return the leaf that people use first: the single or the active one; None while unknown."""
-    return points.active_leaf(case.leaves)
+    return points.active_leaf(given.leaves)
 
 
-def lock_leaf(case: Case) -> Leaf | None:
+def lock_leaf(given: OpeningInput) -> Leaf | None:
     """Return the leaf of the lock point: the single or the active one, or a further lock's; None while unknown."""
-    if case.point.others:
-        item = lock_item(case)
+    if given.point.others:
+        item = lock_item(given)
         if item is not None and item.leaf is not None:
-            return next((leaf for leaf in case.leaves if on_leaf(item, leaf)), None)
-    return points.active_leaf(case.leaves)
+            return next((leaf for leaf in given.leaves if on_leaf(item, leaf)), None)
+    return points.active_leaf(given.leaves)
 
 
-def leaf_hand(case: Case) -> str | None:
+def leaf_hand(given: OpeningInput) -> str | None:
     """Return the hand of the lock point's leaf: the inactive leaf of a pair is hinged on the other side (SDI 111)."""
-    hand, leaf = case.opening.hand, lock_leaf(case)
+    hand, leaf = given.opening.hand, lock_leaf(given)
     if hand is None or leaf is None or leaf.position != "inactive":
         return hand
     return f"{'R' if hand.startswith('L') else 'L'}{hand[1:]}"
 
 
-def lock_item(case: Case) -> Item | None:
+def lock_item(given: OpeningInput) -> Item | None:
     """Return the existing lock that is converted at the lock point."""
-    if case.point.others:
-        return next((item for item in case.items if item.id == case.point.item_id), None)
-    return points.first_lock(case.leaves, case.items)
+    if given.point.others:
+        return next((item for item in given.items if item.id == given.point.item_id), None)
+    return points.first_lock(given.leaves, given.items)
 
 
-def other_locks(case: Case) -> tuple[Item, ...]:
+def other_locks(given: OpeningInput) -> tuple[Item, ...]:
     """Return the existing locks that are converted at the opening's other lock points."""
-    if not case.point.others:
+    if not given.point.others:
         return ()
-    return tuple(item for item in case.items if item.id in case.point.others)
+    return tuple(item for item in given.items if item.id in given.point.others)
 
 
-def beside_here(case: Case) -> tuple[Beside, ...]:
+def beside_here(given: OpeningInput) -> tuple[Beside, ...]:
     """Return the earlier lock points on the same leaf, with what was worked out for them."""
-    leaf = lock_leaf(case)
-    return tuple(each for each in case.beside if leaf is not None and lock_leaf(at_point(case, each)) is leaf)
+    leaf = lock_leaf(given)
+    return tuple(each for each in given.beside if leaf is not None and lock_leaf(at_point(given, each)) is leaf)
 
 
-def at_point(case: Case, beside: Beside) -> Case:
+def at_point(given: OpeningInput, beside: Beside) -> OpeningInput:
     """Return the case of an earlier lock point, for what is read of its facts."""
-    return replace(case, point=beside.point, beside=())
+    return replace(given, point=beside.point, beside=())
 
 
-def lock_form(case: Case) -> str | None:
+def lock_form(given: OpeningInput) -> str | None:
     """Return the form of the existing lock; "reader" where the opening has no leaf."""
-    item = lock_item(case)
+    item = lock_item(given)
     if item is not None and item.lock_form is not None:
         return item.lock_form
-    return "reader" if leafless(case) else None
+    return "reader" if leafless(given) else None
 
 
-def rated(case: Case) -> bool | None:
+def rated(given: OpeningInput) -> bool | None:
     """Tell whether the opening carries a fire rating; None while unknown."""
-    rating = case.opening.rating
+    rating = given.opening.rating
     return None if rating is None else rating != "none"
 
 
@@ -107,7 +107,7 @@ def remains(item: Item) -> bool:
     return item.disposition not in ("remove", "move")
 
 
-def leaf_span_mm(case: Case, leaf: Leaf) -> tuple[float, float] | None:
+def leaf_span_mm(given: OpeningInput, leaf: Leaf) -> tuple[float, float] | None:
     """Return lower and upper end of a leaf above the floor [mm]; None while unknown.
 
     While the undercut is unknown the span is what the leaf surely covers, whatever its undercut within the limit of
@@ -117,81 +117,81 @@ def leaf_span_mm(case: Case, leaf: Leaf) -> tuple[float, float] | None:
         return None
     if leaf.undercut_mm is not None:
         return leaf.undercut_mm, leaf.undercut_mm + leaf.height_mm
-    if case.opening.form == "cabinet":
+    if given.opening.form == "cabinet":
         return None
-    return UNDERCUT_AT_MOST_MM.get(case.opening.form or "", _UNDERCUT_AT_MOST_MM), leaf.height_mm
+    return UNDERCUT_AT_MOST_MM.get(given.opening.form or "", _UNDERCUT_AT_MOST_MM), leaf.height_mm
 
 
-def stop_side(case: Case) -> str | None:
+def stop_side(given: OpeningInput) -> str | None:
     """Name the face that closes against the frame's stop: key for LH and RH, secured for LHR and RHR; None unknown.
 
     A leaf swings away from its stop; LH and RH swing away from the key side (trade convention, SDI 111).
     """
-    hand = case.opening.hand
+    hand = given.opening.hand
     return None if hand is None else ("key" if hand in ("LH", "RH") else "secured")
 
 
-def entry(case: Case, fitted: FittedPart) -> Part | None:
+def entry(given: OpeningInput, fit_part: FitPart) -> Part | None:
     """Return the catalogue entry of a fitted part."""
-    return case.catalogue.get(fitted.part)
+    return given.catalogue.get(fit_part.part)
 
 
-def in_role(case: Case, fit: Fit, *roles: str) -> Part | None:
+def in_role(given: OpeningInput, fit: Fit, *roles: str) -> Part | None:
     """Return the catalogue entry of the first part in one of these roles."""
-    for fitted in fit.parts:
-        if fitted.role in roles:
-            return case.catalogue.get(fitted.part)
+    for fit_part in fit.parts:
+        if fit_part.role in roles:
+            return given.catalogue.get(fit_part.part)
     return None
 
 
-def lock_part(case: Case, fit: Fit) -> Part | None:
+def lock_part(given: OpeningInput, fit: Fit) -> Part | None:
     """Return the new cylinder, lock or reader."""
-    return in_role(case, fit, *LOCK_ROLES)
+    return in_role(given, fit, *LOCK_ROLES)
 
 
-def unit_part(case: Case, fit: Fit) -> Part | None:
+def unit_part(given: OpeningInput, fit: Fit) -> Part | None:
     """Return the control unit."""
-    return in_role(case, fit, "unit")
+    return in_role(given, fit, "unit")
 
 
-def supply_part(case: Case, fit: Fit) -> Part | None:
+def supply_part(given: OpeningInput, fit: Fit) -> Part | None:
     """Return the supply that feeds the lock point: of the opening's circuit, else its own, else an earlier point's."""
-    if case.feed is not None:
-        return case.catalogue.get(case.feed.part) if case.feed.part is not None else None
-    own = in_role(case, fit, "supply")
-    if own is None and fit.power == "supply" and (shared := shared_supply(case)) is not None:
-        return in_role(case, shared, "supply")
+    if given.supply_link is not None:
+        return given.catalogue.get(given.supply_link.part) if given.supply_link.part is not None else None
+    own = in_role(given, fit, "supply")
+    if own is None and fit.power == "supply" and (shared := shared_supply(given)) is not None:
+        return in_role(given, shared, "supply")
     return own
 
 
-def shared_supply(case: Case) -> Fit | None:
+def shared_supply(given: OpeningInput) -> Fit | None:
     """Return the fit of the earlier lock point whose supply feeds this one too, where it has none of its own."""
-    fed = (each.fit for each in case.beside if each.fit is not None and each.fit.part("supply") is not None)
-    return next(fed, None)
+    connected = (each.fit for each in given.beside if each.fit is not None and each.fit.part("supply") is not None)
+    return next(connected, None)
 
 
-def on_supply(case: Case, fit: Fit) -> tuple[Fit, ...]:
+def on_supply(given: OpeningInput, fit: Fit) -> tuple[Fit, ...]:
     """Return the fits of the opening's lock points that hang on the supply of this one, this one first."""
-    shared = shared_supply(case)
+    shared = shared_supply(given)
     if shared is None or fit.part("supply") is not None:
         return (fit,)
-    others = (each.fit for each in case.beside if each.fit is not None and each.fit.power == "supply")
+    others = (each.fit for each in given.beside if each.fit is not None and each.fit.power == "supply")
     return fit, *(other for other in others if other is shared or other.part("supply") is None)
 
 
-def drawn_a(case: Case, fit: Fit) -> float | None:
+def drawn_a(given: OpeningInput, fit: Fit) -> float | None:
     """Return what the supply of the lock point has to give to all units on it [A]; None while unknown."""
-    units = [unit_part(case, each) for each in on_supply(case, fit)]
+    units = [unit_part(given, each) for each in on_supply(given, fit)]
     draws = [unit.number_of("supply_a") if unit is not None else None for unit in units]
     known = [each for each in draws if each is not None]
     return sum(known) if len(known) == len(draws) else None
 
 
-def carries_power(case: Case) -> bool:
+def carries_power(given: OpeningInput) -> bool:
     """Tell whether something that stays, or an earlier lock point's transfer, carries power onto the leaf already."""
-    if any(item.kind == "power-transfer" and remains(item) for item in case.items):
+    if any(item.kind == "power-transfer" and remains(item) for item in given.items):
         return True
-    return any(each.fit is not None and each.fit.part("power-transfer") is not None for each in beside_here(case))
+    return any(each.fit is not None and each.fit.part("power-transfer") is not None for each in beside_here(given))
 
 
 def part_fact(part: Part, name: str) -> str:

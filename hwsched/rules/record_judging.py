@@ -29,7 +29,7 @@ def judge(rule: RecordRule, record: Record) -> tuple[Verdict, ...]:
     try:
         return tuple(rule.judge(record))
     except Exception as error:
-        raise RuleError(f"rule {rule.id} failed: {error!r}; opening {record.case.opening.mark}") from error
+        raise RuleError(f"rule {rule.id} failed: {error!r}; opening {record.given.opening.mark}") from error
 
 
 def finding_of(rule: RecordRule, verdict: Verdict) -> Finding:

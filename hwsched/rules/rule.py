@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Final, Literal
 
-from hwsched.values import Case, Discipline, Fit, Severity
+from hwsched.values import Discipline, Fit, OpeningInput, Severity
 
 Slot = Literal["lock", "unit", "power", "whole"]
 """When a rule can speak while a fit is built: once the lock or cylinder with its cam, collar and rings is chosen; once
@@ -47,7 +47,7 @@ class Verdict:
 
 
 Limits = Mapping[str, float]
-Judge = Callable[[Case, Fit, Limits], Iterable[Verdict]]
+Judge = Callable[[OpeningInput, Fit, Limits], Iterable[Verdict]]
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,10 +6,10 @@ What the rules say is theirs, the watching stands in `hwsched.values.watching`.
 from dataclasses import dataclass
 from typing import Any
 
-from hwsched.rules.impossible_facts import trusted
+from hwsched.rules.impossible_facts import without_impossible
 from hwsched.rules.judging import judge
 from hwsched.rules.rule import Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 from hwsched.values.watching import ITEM, LEAF, OPENING, Watch
 
 
@@ -33,14 +33,14 @@ class Traced:
     facts: tuple[UsedFact, ...]
 
 
-def traced(rule: Rule, case: Case, fit: Fit) -> Traced:
+def traced(rule: Rule, given: OpeningInput, fit: Fit) -> Traced:
     """Let one rule speak and note the facts that it reads.
 
     Parameters
     ----------
     rule : Rule
         Any rule of openings.
-    case, fit : Case, Fit
+    given, fit : OpeningInput, Fit
         As for `hwsched.rules.judge`.
 
     Raises
@@ -48,9 +48,9 @@ def traced(rule: Rule, case: Case, fit: Fit) -> Traced:
     RuleError
         When the rule falls over.
     """
-    sound = case if rule.sees_all else trusted(case)
+    sound = given if rule.sees_all else without_impossible(given)
     watch = Watch(sound)
-    verdicts = judge(rule, watch.case, fit)
+    verdicts = judge(rule, watch.given, fit)
     rows: dict[tuple[str, str], Any] = {(OPENING, sound.opening.id): sound.opening}
     rows.update(((LEAF, leaf.id), leaf) for leaf in sound.leaves)
     rows.update(((ITEM, item.id), item) for item in sound.items)

@@ -6,16 +6,16 @@ from typing import Final
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.rules.rule import Verdict
 from hwsched.survey import ENTITIES
-from hwsched.values import Case
+from hwsched.values import OpeningInput
 
 _NAMES: Final = {"opening": "opening", "leaf": "leaf", "existing_item": "existing item"}
 
 
-def length(case: Case, mm: float) -> str:
+def length(given: OpeningInput, mm: float) -> str:
     """Put a length into the project's units."""
     style: LengthStyle = "mm"
     for known in LENGTH_STYLES:
-        if known == case.settings.length_style:
+        if known == given.settings.length_style:
             style = known
     return format_length(mm, style)
 

@@ -11,7 +11,7 @@ from hwsched.survey.power import CIRCUIT, RUN, SUPPLY
 
 ENTITIES: tuple[Entity, ...] = (OPENING, LEAF, ITEM)
 """What the survey of an opening consists of."""
-LAID: tuple[Entity, ...] = (SUPPLY, CIRCUIT, RUN)
+POWER_ENTITIES: tuple[Entity, ...] = (SUPPLY, CIRCUIT, RUN)
 """What is laid to feed openings."""
 
-__all__ = ["CIRCUIT", "ENTITIES", "ITEM", "LAID", "LEAF", "OPENING", "RUN", "SUPPLY", "Entity"]
+__all__ = ["CIRCUIT", "ENTITIES", "ITEM", "LEAF", "OPENING", "POWER_ENTITIES", "RUN", "SUPPLY", "Entity"]

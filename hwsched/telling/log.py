@@ -71,8 +71,8 @@ class LastLines(logging.Handler):
 
     def emit(self, record: logging.LogRecord) -> None:
         """Keep a line."""
-        given = record.args if isinstance(record.args, tuple) else ()
-        shown = tuple(each if isinstance(each, int | float) else "..." for each in given)
+        stated = record.args if isinstance(record.args, tuple) else ()
+        shown = tuple(each if isinstance(each, int | float) else "..." for each in stated)
         try:
             words = str(record.msg) % shown if shown else str(record.msg)
         except (TypeError, ValueError):

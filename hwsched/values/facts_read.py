@@ -16,7 +16,7 @@ from typing import Any, Final
 
 from hwsched.quantities.money import decimal_text
 from hwsched.values.input_key import point_facts
-from hwsched.values.opening_input import Case, Catalogue, Part, Settings
+from hwsched.values.opening_input import Catalogue, OpeningInput, Part, Settings
 
 ALL: Final = "*"
 """Stands for everything of its kind, where it was read as a whole."""
@@ -77,12 +77,12 @@ class FactsKeys:
         self._around: dict[str, str] = {}
         self._kinds: dict[str, str] = {}
 
-    def key(self, case: Case, read: FactsRead) -> str:
+    def key(self, given: OpeningInput, read: FactsRead) -> str:
         """Return the key of what the named facts hold at an opening.
 
         Parameters
         ----------
-        case : Case
+        given : OpeningInput
             The opening as it stands.
         read : FactsRead
             What counts.
@@ -99,19 +99,19 @@ class FactsKeys:
         """
         of_opening, of_leaf, of_item = _getters(read.opening, read.leaf, read.item)
         facts: list[Any] = [
-            of_opening(case.opening),
-            [of_leaf(leaf) for leaf in case.leaves],
-            [of_item(item) for item in case.items],
+            of_opening(given.opening),
+            [of_leaf(leaf) for leaf in given.leaves],
+            [of_item(item) for item in given.items],
         ]
-        chosen = {name: _plain(each) for name in _CHOSEN if (each := getattr(case, name)) not in (None, ())}
-        if case.point.others:
-            chosen["point"] = point_facts(case)
+        chosen = {name: _plain(each) for name in _CHOSEN if (each := getattr(given, name)) not in (None, ())}
+        if given.point.others:
+            chosen["point"] = point_facts(given)
         if chosen:
             facts.append(chosen)
-        return hashlib.sha256(_encode(facts).encode()).hexdigest()[:32] + self._surroundings(case, read)
+        return hashlib.sha256(_encode(facts).encode()).hexdigest()[:32] + self._surroundings(given, read)
 
-    def _surroundings(self, case: Case, read: FactsRead) -> str:
-        catalogue, settings = case.catalogue, case.settings
+    def _surroundings(self, given: OpeningInput, read: FactsRead) -> str:
+        catalogue, settings = given.catalogue, given.settings
         if catalogue is not self._catalogue:
             self._catalogue, self._kinds, self._around = catalogue, {}, {}
         if settings is not self._settings:

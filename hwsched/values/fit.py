@@ -42,7 +42,7 @@ lock's cross or edge bore, a pocket that is not round."""
 
 
 @dataclass(frozen=True, slots=True)
-class FittedPart:
+class FitPart:
     """One part in one role."""
 
     role: Role
@@ -218,7 +218,7 @@ class Fit:
     """All that was worked out for one lock point. Equal cases have equal fits: it names no mark."""
 
     status: Status
-    parts: tuple[FittedPart, ...] = ()
+    parts: tuple[FitPart, ...] = ()
     stack: Stack | None = None
     placement: Placement | None = None
     cable: CablePath | None = None
@@ -238,7 +238,7 @@ class Fit:
     runners_up: tuple[RunnerUp, ...] = ()
     """The best of what else fits, best first."""
 
-    def part(self, role: str) -> FittedPart | None:
+    def part(self, role: str) -> FitPart | None:
         """Return the first part in a role."""
         return next((p for p in self.parts if p.role == role), None)
 
@@ -264,7 +264,7 @@ def together(fits: Sequence[Fit | None]) -> Fit | None:
         return known[0]
     statuses = {fit.status for fit in known}
     status: Status = "not-fitted" if "not-fitted" in statuses else "unknown" if "unknown" in statuses else "fitted"
-    parts: dict[tuple[Role, str], FittedPart] = {}
+    parts: dict[tuple[Role, str], FitPart] = {}
     for part in (part for fit in known for part in fit.parts):
         held = parts.get((part.role, part.part))
         # A tool is brought once, however many holes it makes.

@@ -2,7 +2,7 @@
 
 What does not matter: identifiers, mark, rooms, building, level, wave, priority, notes.
 
-`case_key` lives as long as the program runs: openings alike are worked out and judged once. Which facts a stored fit
+`input_key` lives as long as the program runs: openings alike are worked out and judged once. Which facts a stored fit
 hangs on is another question, that `facts_read` answers.
 """
 
@@ -16,7 +16,7 @@ from typing import Any, Final
 from hwsched.quantities.money import decimal_text
 from hwsched.values.facts import Item, Leaf, Opening
 from hwsched.values.fit import Fit
-from hwsched.values.opening_input import Case, Settings
+from hwsched.values.opening_input import OpeningInput, Settings
 
 IGNORED: Final = frozenset(
     {
@@ -61,7 +61,7 @@ def _settings(settings: Settings) -> tuple[Any, ...]:
     return (sorted(settings.limits.items()), sorted(settings.rules_off), settings.prefer, settings.length_style)
 
 
-def survey_key(case: Case) -> str:
+def survey_key(given: OpeningInput) -> str:
     """Return the key of what was surveyed and chosen by hand at an opening: catalogue and settings left out.
 
     Waivers and packets hold it: for an opening of which nothing new is known it must stay what it was.
@@ -71,15 +71,15 @@ def survey_key(case: Case) -> str:
     str
         64 hexadecimal digits; equal for openings alike.
     """
-    return hashlib.sha256(_encode((_surveyed(case), _by_hand(case), _later(case))).encode()).hexdigest()
+    return hashlib.sha256(_encode((_surveyed(given), _by_hand(given), _later(given))).encode()).hexdigest()
 
 
-def case_key(case: Case) -> str:
+def input_key(given: OpeningInput) -> str:
     """Return the key of a case.
 
     Parameters
     ----------
-    case : Case
+    given : OpeningInput
         All that a fit of one opening can depend on.
 
     Returns
@@ -87,57 +87,60 @@ def case_key(case: Case) -> str:
     str
         64 hexadecimal digits: SHA-256 over the facts that matter in canonical JSON.
     """
-    later = _later(case)
-    if case.settings.prefer in ("stock", "preferred"):
-        later["ranks"] = case.catalogue.ranks
-    if len(case.catalogue.currencies) > 1:
+    later = _later(given)
+    if given.settings.prefer in ("stock", "preferred"):
+        later["ranks"] = given.catalogue.ranks
+    if len(given.catalogue.currencies) > 1:
         # Only where parts are priced in several currencies do rates decide which is cheaper.
-        rates = {c: decimal_text(rate) for c, rate in case.settings.rates.items() if c in case.catalogue.currencies}
-        later["exchange"] = (case.settings.currency, sorted(rates.items()))
-    content = (*_surveyed(case), case.catalogue.key, _settings(case.settings), *_by_hand(case), later)
+        rates = {c: decimal_text(rate) for c, rate in given.settings.rates.items() if c in given.catalogue.currencies}
+        later["exchange"] = (given.settings.currency, sorted(rates.items()))
+    content = (*_surveyed(given), given.catalogue.key, _settings(given.settings), *_by_hand(given), later)
     return hashlib.sha256(_encode(content).encode()).hexdigest()
 
 
-def _surveyed(case: Case) -> tuple[Any, ...]:
-    return _OPENING(case.opening), [_LEAF(leaf) for leaf in case.leaves], [_ITEM(item) for item in case.items]
+def _surveyed(given: OpeningInput) -> tuple[Any, ...]:
+    return _OPENING(given.opening), [_LEAF(leaf) for leaf in given.leaves], [_ITEM(item) for item in given.items]
 
 
-def _by_hand(case: Case) -> tuple[Any, ...]:
-    placed = case.placed
+def _by_hand(given: OpeningInput) -> tuple[Any, ...]:
+    placed = given.placed
     return (
-        [(chosen.role, chosen.part, chosen.quantity) for chosen in case.chosen],
+        [(chosen.role, chosen.part, chosen.quantity) for chosen in given.chosen],
         None if placed is None else (placed.leaf, placed.face, placed.pattern, placed.x_mm, placed.y_mm),
     )
 
 
-def _later(case: Case) -> dict[str, Any]:
+def _later(given: OpeningInput) -> dict[str, Any]:
     """Return what of survey and choices came into cases later, as far as it is known."""
     found: dict[str, Any] = {}
     names, values_of = _LATER[Opening]
-    for name, value in zip(names, values_of(case.opening), strict=False):
+    for name, value in zip(names, values_of(given.opening), strict=False):
         if value is not None:
             found[name] = value
-    things: tuple[tuple[type[Any], str, tuple[Any, ...]], ...] = ((Leaf, "leaf.", case.leaves), (Item, "", case.items))
+    things: tuple[tuple[type[Any], str, tuple[Any, ...]], ...] = (
+        (Leaf, "leaf.", given.leaves),
+        (Item, "", given.items),
+    )
     for kind, prefix, held in things:
         names, values_of = _LATER[kind]
         for name, *values in zip(names, *map(values_of, held), strict=False):
             if any(value is not None for value in values):
                 found[prefix + name] = values
-    if case.feed is not None:
-        found["feed"] = case.feed.part
-    sources = [chosen.source for chosen in case.chosen]
+    if given.supply_link is not None:
+        found["feed"] = given.supply_link.part
+    sources = [chosen.source for chosen in given.chosen]
     if any(source != "by-hand" for source in sources):
         found["sources"] = sources
-    if case.point.others:
-        found["point"] = point_facts(case)
+    if given.point.others:
+        found["point"] = point_facts(given)
     return found
 
 
-def point_facts(case: Case) -> list[Any]:
+def point_facts(given: OpeningInput) -> list[Any]:
     """Return which of several lock points it is, and what stands at the earlier ones; identifiers are left out."""
-    at = {item.id: place for place, item in enumerate(case.items)}
-    own = [at.get(case.point.item_id or ""), [at.get(each) for each in case.point.others]]
-    return [*own, *([at.get(b.point.item_id or ""), _standing(b.fit)] for b in case.beside)]
+    at = {item.id: place for place, item in enumerate(given.items)}
+    own = [at.get(given.point.item_id or ""), [at.get(each) for each in given.point.others]]
+    return [*own, *([at.get(b.point.item_id or ""), _standing(b.fit)] for b in given.beside)]
 
 
 def _standing(fit: Fit | None) -> list[Any] | None:

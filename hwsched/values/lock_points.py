@@ -10,11 +10,11 @@ from typing import Final
 
 from hwsched.values.facts import Item, Leaf
 from hwsched.values.fit import Fit, Placement
-from hwsched.values.opening_input import Beside, Case, LockPoint, PointFit
+from hwsched.values.opening_input import Beside, LockPoint, OpeningInput, PointFit
 
 LOCK_KINDS: Final = {"lock": 0, "exit-device": 1, "deadbolt": 2}
 """Kinds of existing item that are locks, those that are converted first in front."""
-_FEEDING: Final = ("unit", "supply", "wire")
+_SUPPLYING: Final = ("unit", "supply", "wire")
 """Roles of what a lock point can share with another one of its opening."""
 _STANDING: Final = ("cylinder", "lock", "reader", "power-transfer")
 """Roles of what it meets or shares on its leaf, besides."""
@@ -156,23 +156,23 @@ def lock_points(
     )
 
 
-def with_beside(case: Case, done: Sequence[PointFit]) -> Case:
+def with_beside(given: OpeningInput, done: Sequence[PointFit]) -> OpeningInput:
     """Return the case of a lock point with what was worked out for the earlier ones of its opening."""
     if not done:
-        return case
-    here = _place_of_point(case, case.point)
+        return given
+    here = _place_of_point(given, given.point)
     return replace(
-        case,
+        given,
         beside=tuple(
-            Beside(each.case.point, _met(each.fit, near=_place_of_point(case, each.case.point) == here))
+            Beside(each.given.point, _met(each.fit, near=_place_of_point(given, each.given.point) == here))
             for each in done
         ),
     )
 
 
-def _place_of_point(case: Case, point: LockPoint) -> str:
-    item = next((item for item in case.items if item.id == point.item_id), None)
-    return place_of(item, active_leaf(case.leaves)) if item is not None else ""
+def _place_of_point(given: OpeningInput, point: LockPoint) -> str:
+    item = next((item for item in given.items if item.id == point.item_id), None)
+    return place_of(item, active_leaf(given.leaves)) if item is not None else ""
 
 
 def _met(fit: Fit | None, *, near: bool) -> Fit | None:
@@ -182,7 +182,7 @@ def _met(fit: Fit | None, *, near: bool) -> Fit | None:
     """
     if fit is None:
         return None
-    roles = (*_FEEDING, *_STANDING) if near else _FEEDING
+    roles = (*_SUPPLYING, *_STANDING) if near else _SUPPLYING
     parts = tuple(replace(part, reason="", description="", source="fitted") for part in fit.parts if part.role in roles)
     place: Placement | None = None
     if near and fit.placement is not None:

@@ -100,7 +100,7 @@ class Chosen:
 
 
 @dataclass(frozen=True, slots=True)
-class Feed:
+class SupplyLink:
     """The supply on whose circuit an opening hangs."""
 
     part: str | None
@@ -108,7 +108,7 @@ class Feed:
 
 
 @dataclass(frozen=True, slots=True)
-class Placed:
+class HandPlacement:
     """A unit placed by hand: lower left corner of its plate; kept and checked."""
 
     leaf: str
@@ -167,7 +167,7 @@ class Beside:
 
 
 @dataclass(frozen=True, slots=True)
-class Case:
+class OpeningInput:
     """All that a fit of one lock point can depend on, as plain values; most openings have one point."""
 
     opening: Opening
@@ -176,8 +176,8 @@ class Case:
     catalogue: Catalogue
     settings: Settings = Settings()
     chosen: tuple[Chosen, ...] = ()
-    placed: Placed | None = None
-    feed: Feed | None = None
+    placed: HandPlacement | None = None
+    supply_link: SupplyLink | None = None
     """None: the opening hangs on no circuit."""
     point: LockPoint = LockPoint()
     beside: tuple[Beside, ...] = ()
@@ -205,6 +205,6 @@ def exchange_of(catalogue: Catalogue, settings: Settings) -> Exchange:
 class PointFit:
     """A lock point with what is worked out for it."""
 
-    case: Case
+    given: OpeningInput
     fit: Fit | None
     """None: nothing is worked out for its facts as they stand."""

@@ -91,7 +91,7 @@ class PowerFacts:
     runs: tuple[Run, ...] = ()
     routes: tuple[Route, ...] = ()
 
-    def fed(self) -> Mapping[str, Circuit]:
+    def connected(self) -> Mapping[str, Circuit]:
         """Return per opening the circuit that feeds it; the first where there are more."""
         circuits = {circuit.id: circuit for circuit in self.circuits}
         found: dict[str, Circuit] = {}
@@ -130,7 +130,7 @@ class Device:
 
 
 @dataclass(frozen=True, slots=True)
-class WorkedRun:
+class RunResult:
     """A run, or the power transfer at an opening, with what flows in it."""
 
     run_id: str
@@ -156,7 +156,7 @@ class WorkedRun:
 
 
 @dataclass(frozen=True, slots=True)
-class WorkedNode:
+class NodeResult:
     """Voltage at a place of a circuit."""
 
     node: str
@@ -195,7 +195,7 @@ class Problem:
 
 
 @dataclass(frozen=True, slots=True)
-class Mend:
+class CureOffer:
     """One way to mend a low voltage."""
 
     kind: str
@@ -204,7 +204,7 @@ class Mend:
 
 
 @dataclass(frozen=True, slots=True)
-class WorkedCircuit:
+class CircuitResult:
     """A circuit solved in its states."""
 
     circuit: Circuit
@@ -212,8 +212,8 @@ class WorkedCircuit:
     source_v: Mapping[str, float] = field(default_factory=dict)
     """Of the supply in each state [V]."""
     devices: tuple[Device, ...] = ()
-    nodes: tuple[WorkedNode, ...] = ()
-    runs: tuple[WorkedRun, ...] = ()
+    nodes: tuple[NodeResult, ...] = ()
+    runs: tuple[RunResult, ...] = ()
     current_a: Mapping[str, float] = field(default_factory=dict)
     """Out of the supply per state [A]."""
     collapsed: Mapping[str, str] = field(default_factory=dict)
@@ -226,14 +226,14 @@ class WorkedCircuit:
     limiter_a: float | None = None
     """As laid, else as proposed [A]."""
     problems: tuple[Problem, ...] = ()
-    mends: Mapping[str, tuple[Mend, ...]] = field(default_factory=dict)
+    cure_offers: Mapping[str, tuple[CureOffer, ...]] = field(default_factory=dict)
     """Per node that is low."""
     openings: tuple[str, ...] = ()
     """Identifiers of the openings that it feeds."""
     marks: tuple[str, ...] = ()
     wire: str = ""
 
-    def node_of(self, opening_id: str) -> WorkedNode | None:
+    def node_of(self, opening_id: str) -> NodeResult | None:
         """Return the node of an opening's devices."""
         return next((node for node in self.nodes if node.opening_id == opening_id), None)
 
@@ -258,11 +258,11 @@ class Standby:
 
 
 @dataclass(frozen=True, slots=True)
-class WorkedSupply:
+class SupplyResult:
     """A supply with its circuits."""
 
     supply: Supply
-    circuits: tuple[WorkedCircuit, ...] = ()
+    circuits: tuple[CircuitResult, ...] = ()
     output_v: float | None = None
     rated_a: float | None = None
     lowest_v: float | None = None
@@ -302,13 +302,13 @@ class PowerFinding:
 
 
 @dataclass(frozen=True, slots=True)
-class PowerWork:
+class PowerResult:
     """Power of a project, worked out."""
 
-    supplies: tuple[WorkedSupply, ...] = ()
+    supplies: tuple[SupplyResult, ...] = ()
     findings: tuple[PowerFinding, ...] = ()
 
-    def circuit_of(self, opening_id: str) -> tuple[WorkedSupply, WorkedCircuit] | None:
+    def circuit_of(self, opening_id: str) -> tuple[SupplyResult, CircuitResult] | None:
         """Return supply and circuit that feed an opening."""
         for supply in self.supplies:
             for circuit in supply.circuits:

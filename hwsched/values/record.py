@@ -7,7 +7,7 @@ from typing import Final, Literal
 
 from hwsched.values.finding import Finding
 from hwsched.values.fit import Fit
-from hwsched.values.opening_input import Case
+from hwsched.values.opening_input import OpeningInput
 from hwsched.values.standing import Standing
 
 Scope = Literal["opening", "alike", "project"]
@@ -53,7 +53,7 @@ class Packet:
 
     at: str
     by: str
-    case_key: str
+    input_key: str
     """Hash of what it showed."""
 
 
@@ -61,8 +61,8 @@ class Packet:
 class Record:
     """What there is of an opening besides its facts."""
 
-    case: Case
-    case_key: str
+    given: OpeningInput
+    input_key: str
     """Hash of what a packet would show now; empty where none went out or nothing is fitted."""
     fit: Fit | None
     """None: nothing is stored that counts."""

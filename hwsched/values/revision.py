@@ -9,8 +9,8 @@ from typing import Any, Final
 
 from hwsched.values.finding import Finding
 from hwsched.values.fit import Fit, together
-from hwsched.values.opening_input import Case, Catalogue, Part, PointFit, Settings
-from hwsched.values.power import PowerFacts, PowerWork
+from hwsched.values.opening_input import Catalogue, OpeningInput, Part, PointFit, Settings
+from hwsched.values.power import PowerFacts, PowerResult
 from hwsched.values.terms import CostTerms
 
 LETTERS: Final = "ABCDEFGHJKLMNPQRSTUVWXYZ"
@@ -156,9 +156,9 @@ class OpeningThen:
     own: tuple[OwnValueThen, ...] = ()
 
     @property
-    def case(self) -> Case:
+    def given(self) -> OpeningInput:
         """Of the first lock point."""
-        return self.points[0].case
+        return self.points[0].given
 
     @property
     def fit(self) -> Fit | None:
@@ -168,7 +168,7 @@ class OpeningThen:
     @property
     def mark(self) -> str:
         """The opening's mark then."""
-        return self.case.opening.mark
+        return self.given.opening.mark
 
 
 @dataclass(frozen=True, slots=True)
@@ -196,8 +196,8 @@ class RevisionThen:
     of_parts: Mapping[str, Mapping[str, Any]]
     """Values of the project's own fields by part number."""
     rules: tuple[RuleText, ...]
-    laid: PowerFacts
-    power: PowerWork
+    present: PowerFacts
+    power: PowerResult
     openings: tuple[OpeningThen, ...] = field(default=())
     """In the order of building, level and mark."""
 
@@ -206,10 +206,10 @@ class RevisionThen:
         """Catalogue lines that its fits, choices, supplies and runs use, with what is in their boxes."""
         points = [point for each in self.openings for point in each.points]
         numbers = {part.part for point in points if point.fit is not None for part in point.fit.parts}
-        numbers |= {choice.part for point in points for choice in point.case.chosen}
-        for supply in self.laid.supplies:
+        numbers |= {choice.part for point in points for choice in point.given.chosen}
+        for supply in self.present.supplies:
             numbers |= {number for number in (supply.part, supply.battery) if number}
-        wires = (*(circuit.wire for circuit in self.laid.circuits), *(run.wire for run in self.laid.runs))
+        wires = (*(circuit.wire for circuit in self.present.circuits), *(run.wire for run in self.present.runs))
         numbers |= {wire for wire in wires if wire}
         boxes = [part for number in numbers if (part := self.catalogue.get(number)) is not None]
         numbers |= {number for part in boxes for number, _ in part.kit}

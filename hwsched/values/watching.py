@@ -10,7 +10,7 @@ from typing import Any, Final, cast
 
 from hwsched.values.facts import Item, Leaf, Opening
 from hwsched.values.facts_read import ALL, FactsRead
-from hwsched.values.opening_input import Case, Catalogue, Part, Settings
+from hwsched.values.opening_input import Catalogue, OpeningInput, Part, Settings
 
 _QUIET: Final = frozenset({"id", "mark"})
 """Say which one it is, nothing of how it is."""
@@ -26,11 +26,11 @@ class Watch:
 
     Parameters
     ----------
-    case : Case
+    given : OpeningInput
         As it stands.
     """
 
-    def __init__(self, case: Case) -> None:
+    def __init__(self, given: OpeningInput) -> None:
         self.rows: dict[tuple[str, str, str], None] = {}
         """What was read of the survey, in order: opening, leaf or existing item, its identifier, the fact."""
         self._settings: set[str] = set()
@@ -38,15 +38,15 @@ class Watch:
         self._rules: set[str] = set()
         self._catalogue: set[str] = set()
         self._kinds: set[str] = set()
-        catalogue = _WatchedCatalogue.over(case.catalogue, self._catalogue, self._kinds)
+        catalogue = _WatchedCatalogue.over(given.catalogue, self._catalogue, self._kinds)
         self._parts = catalogue.asked
-        self.case = replace(
-            case,
-            opening=self._row(Opening, OPENING, case.opening),
-            leaves=tuple(self._row(Leaf, LEAF, leaf) for leaf in case.leaves),
-            items=tuple(self._row(Item, ITEM, item) for item in case.items),
+        self.given = replace(
+            given,
+            opening=self._row(Opening, OPENING, given.opening),
+            leaves=tuple(self._row(Leaf, LEAF, leaf) for leaf in given.leaves),
+            items=tuple(self._row(Item, ITEM, item) for item in given.items),
             catalogue=catalogue,
-            settings=self._of_settings(case.settings),
+            settings=self._of_settings(given.settings),
         )
         """The same case, watched."""
 

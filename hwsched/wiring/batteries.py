@@ -10,7 +10,7 @@ from hwsched.calc.power.battery import Battery, Drain, change_on, life_by_weekda
 from hwsched.calc.power.cells import capacity_share
 from hwsched.calc.tables import rows
 from hwsched.rules.reading import in_role, unit_part
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 STATED_AT_C: Final = 20.0
 """Temperature for which capacities of cells are stated (IEC 60086) [degC]."""
@@ -46,7 +46,7 @@ class Due:
     """The lock point's identifier; that of the opening for its first one."""
 
 
-def dues(openings: Iterable[tuple[Case, Fit | None]]) -> tuple[Due, ...]:
+def dues(openings: Iterable[tuple[OpeningInput, Fit | None]]) -> tuple[Due, ...]:
     """Return the batteries of lock points, those that last least first; unknown lives stand at the end.
 
     Notes
@@ -54,16 +54,16 @@ def dues(openings: Iterable[tuple[Case, Fit | None]]) -> tuple[Due, ...]:
     Day by day from the installation date, working days and days off apart; the shelf life of the cell's chemistry ends
     it where that comes first. Source of each value: `hwsched.calc.power.battery` and the tables that it reads.
     """
-    found = [due for case, fit in openings if fit is not None and fit.power == "battery" and (due := _due(case, fit))]
+    found = [due for given, fit in openings if fit is not None and fit.power == "battery" and (due := _due(given, fit))]
     return tuple(sorted(found, key=lambda due: (due.days is None, due.days or 0.0, due.mark)))
 
 
-def _due(case: Case, fit: Fit) -> Due | None:
-    fitted, cell, unit = fit.part("battery"), in_role(case, fit, "battery"), unit_part(case, fit)
-    if fitted is None or cell is None or unit is None:
+def _due(given: OpeningInput, fit: Fit) -> Due | None:
+    fit_part, cell, unit = fit.part("battery"), in_role(given, fit, "battery"), unit_part(given, fit)
+    if fit_part is None or cell is None or unit is None:
         return None
-    opening = case.opening
-    said = f"{opening.mark}, {case.point.name}" if case.point.name else opening.mark
+    opening = given.opening
+    said = f"{opening.mark}, {given.point.name}" if given.point.name else opening.mark
     facts = {
         f"part {cell.number}.{name}": cell.number_of(name)
         for name in ("capacity_mah", "usable_share", "self_discharge_share")
@@ -109,6 +109,6 @@ def _due(case: Case, fit: Fit) -> Due | None:
             needs.append(error.field)
     return Due(
         opening.id, said, (opening.building, opening.level), cell.number, cell.text_of("designation") or "",
-        fitted.quantity, opening.operations_per_day, days, mah, cold, installed, due_on, limited_by, tuple(needs),
-        unverified, opening.id if case.point.number == 1 else case.point.id,
+        fit_part.quantity, opening.operations_per_day, days, mah, cold, installed, due_on, limited_by, tuple(needs),
+        unverified, opening.id if given.point.number == 1 else given.point.id,
     )  # fmt: skip

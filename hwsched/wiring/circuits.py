@@ -14,21 +14,21 @@ from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
 from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY
 from hwsched.rules.judging import limits_of
 from hwsched.values import Catalogue, Part, Settings
-from hwsched.values.power import Circuit, Device, Problem, Run, Supply, WorkedCircuit, WorkedNode, WorkedRun
-from hwsched.wiring.connected_opening import Fed
-from hwsched.wiring.cures import Solved, mends
+from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Run, RunResult, Supply
+from hwsched.wiring.connected_opening import ConnectedOpening
+from hwsched.wiring.cures import Solved, cure_offers
 from hwsched.wiring.devices import amps, on_leaf, unsuited
 from hwsched.wiring.leaf_nodes import leaf_node, leaf_words, opening_of
 
 SUPPLY: Final = circuit_tree.SUPPLY
-_MOST_MENDED: Final = 3
+_MOST_CURED: Final = 3
 """Nodes of a circuit for which cures are tried: the lowest ones; the others hang on the same runs."""
 
 Devices = Mapping[str, tuple[tuple[Device, ...], tuple[Problem, ...]]]
 
 
 @dataclass(frozen=True, slots=True)
-class Feeding:
+class CircuitSource:
     """A supply as its circuits see it."""
 
     supply: Supply
@@ -41,7 +41,7 @@ class Feeding:
     @classmethod
     def of(
         cls, supply: Supply, part: Part | None, battery: Part | None, catalogue: Catalogue, settings: Settings
-    ) -> "Feeding":
+    ) -> "CircuitSource":
         """Read a supply from the catalogue."""
         volts = part.number_of("output_v") if part is not None and part.kind == "power-supply" else None
         tolerance = part.number_of("tolerance_share") if part is not None else None
@@ -65,7 +65,7 @@ class Feeding:
         """Kind of current that it gives."""
         return (self.part.text_of("current") if self.part is not None else None) or "dc"
 
-    def run(self, circuit: Circuit, run: Run, names: Mapping[str, str]) -> "_Laid | Problem":
+    def run(self, circuit: Circuit, run: Run, names: Mapping[str, str]) -> "_RunWithConductor | Problem":
         """Return a run with its conductor, or what is missing of it."""
         ends = f"the run from {names.get(run.from_node, run.from_node)} to {names.get(run.to_node, run.to_node)}"
         about = names.get(run.to_node, run.to_node)
@@ -93,129 +93,137 @@ class Feeding:
         made = circuit_tree.Run(
             run.from_node, run.to_node, run.length_m, gauge, stranding, run.parallel or 1, run.extra_ohm or 0.0
         )
-        return _Laid(made, run.id, number, False)
+        return _RunWithConductor(made, run.id, number, False)
 
 
 @dataclass(frozen=True, slots=True)
-class _Laid:
+class _RunWithConductor:
     run: circuit_tree.Run
     run_id: str
     part: str
     transfer: bool
 
 
-def work_circuit(
-    circuit: Circuit, feeding: Feeding, runs: Sequence[Run], devices: Devices, fed: Mapping[str, Fed]
-) -> WorkedCircuit:
+def solve_circuit(
+    circuit: Circuit,
+    circuit_source: CircuitSource,
+    runs: Sequence[Run],
+    devices: Devices,
+    connected: Mapping[str, ConnectedOpening],
+) -> CircuitResult:
     """Solve a circuit in its states, or say why it cannot be.
 
     Parameters
     ----------
     circuit : Circuit
         As laid.
-    feeding : Feeding
+    circuit_source : CircuitSource
         Its supply.
     runs : sequence of Run
         In any order.
     devices : mapping
         By opening: what hangs there, and what is unknown of it.
-    fed : mapping
+    connected : mapping
         Openings that it feeds.
     """
-    limits = limits_of(CIRCUIT_VOLTAGE, feeding.settings)
-    names = {opening: each.case.opening.mark for opening, each in fed.items()}
-    openings = tuple(run.opening_id for run in runs if run.opening_id in fed and run.opening_id is not None)
+    limits = limits_of(CIRCUIT_VOLTAGE, circuit_source.settings)
+    names = {opening: each.given.opening.mark for opening, each in connected.items()}
+    openings = tuple(run.opening_id for run in runs if run.opening_id in connected and run.opening_id is not None)
     openings = tuple(dict.fromkeys(openings))
     problems: list[Problem] = []
-    laid: list[_Laid] = []
+    present: list[_RunWithConductor] = []
     for run in runs:
-        found = feeding.run(circuit, run, names)
-        if isinstance(found, _Laid):
-            laid.append(found)
+        found = circuit_source.run(circuit, run, names)
+        if isinstance(found, _RunWithConductor):
+            present.append(found)
         else:
             problems.append(found)
-    hung: list[Device] = []
+    connected_devices: list[Device] = []
     at: list[str] = []
     for opening in openings:
         own, missing = devices[opening]
         problems += missing
-        transfers = transfer_runs(fed[opening], problems)
-        laid += [_Laid(run, "", part, True) for run, part in transfers.values()]
+        transfers = transfer_runs(connected[opening], problems)
+        present += [_RunWithConductor(run, "", part, True) for run, part in transfers.values()]
         for device in own:
-            hung.append(device)
-            crossed = device.leaf in transfers and on_leaf(device, feeding.catalogue.get(device.part))
+            connected_devices.append(device)
+            crossed = device.leaf in transfers and on_leaf(device, circuit_source.catalogue.get(device.part))
             at.append(leaf_node(opening, device.leaf) if crossed else opening)
     marks = tuple(names[opening] for opening in openings)
-    wire = _said_wire(laid)
-    bare = WorkedCircuit(
-        circuit, feeding.supply, devices=tuple(hung), problems=tuple(problems), openings=openings, marks=marks,
-        wire=wire,
+    wire = _said_wire(present)
+    bare = CircuitResult(
+        circuit, circuit_source.supply, devices=tuple(connected_devices), problems=tuple(problems), openings=openings,
+        marks=marks, wire=wire,
     )  # fmt: skip
-    source = feeding.source
+    source = circuit_source.source
     if source is not None:
-        for device in hung:
-            why = unsuited(device, feeding.catalogue.get(device.part), source.normal_v, feeding.current)
+        for device in connected_devices:
+            why = unsuited(device, circuit_source.catalogue.get(device.part), source.normal_v, circuit_source.current)
             if why is not None:
-                text = f"{device.part} at {device.mark} cannot hang on {feeding.supply.name}: {why}"
+                text = f"{device.part} at {device.mark} cannot hang on {circuit_source.supply.name}: {why}"
                 problems.append(Problem("mismatch", text, (), device.opening_id, device.part))
     warm = limits["temperature_c"] if circuit.temperature_c is None else circuit.temperature_c
     at_once = round(limits["at_once"]) if circuit.at_once is None else circuit.at_once
-    whole = len([each for each in laid if not each.transfer]) == len(runs)
+    whole = len([each for each in present if not each.transfer]) == len(runs)
     # Where something of a run is unknown, it is still seen that all of them are a tree.
-    tried = [each.run for each in laid] if whole else [_shape(run) for run in runs]
+    tried = [each.run for each in present] if whole else [_shape(run) for run in runs]
     try:
         tree = circuit_tree.network(tried, warm)
     except InputError as error:
         problems.append(_unsound(error, tried, names))
         return replace(bare, problems=tuple(problems))
-    if source is not None and feeding.current != "dc" and not problems:
-        text = f"the voltages of circuit {circuit.name} are not worked out: {feeding.supply.name} gives AC"
-        problems.append(Problem("unknown", text, about=feeding.supply.name))
+    if source is not None and circuit_source.current != "dc" and not problems:
+        text = f"the voltages of circuit {circuit.name} are not worked out: {circuit_source.supply.name} gives AC"
+        problems.append(Problem("unknown", text, about=circuit_source.supply.name))
     stuck = [problem for problem in problems if problem.kind in ("unknown", "unsound")]
-    if stuck or source is None or feeding.current != "dc":
+    if stuck or source is None or circuit_source.current != "dc":
         return replace(bare, problems=tuple(problems))
     solved = [
         circuit_states.Device(node, d.kind, d.holding, d.peak, d.inrush, d.minimum_v, d.maximum_v, d.mark)
-        for d, node in zip(hung, at, strict=True)
+        for d, node in zip(connected_devices, at, strict=True)
     ]  # fmt: skip
     try:
         states = circuit_states.states(tree, solved, source, at_once)
     except InputError as error:
-        problems.append(_untaken(error, circuit, hung))
+        problems.append(_untaken(error, circuit, connected_devices))
         return replace(bare, problems=tuple(problems))
-    nodes = _nodes(tree, states, hung, at, names, laid)
-    holding = fsum(max(amps(d, d.holding, source.normal_v), amps(d, d.peak, source.normal_v)) for d in hung)
-    resting = [amps(d, d.holding, source.normal_v) for d in hung]
-    first = [amps(d, d.peak if d.inrush is None else d.inrush, source.normal_v) for d in hung]
-    worked_runs = tuple(_run(each, i, tree, states, names) for i, each in enumerate(laid))
+    nodes = _nodes(tree, states, connected_devices, at, names, present)
+    holding = fsum(
+        max(amps(d, d.holding, source.normal_v), amps(d, d.peak, source.normal_v)) for d in connected_devices
+    )
+    resting = [amps(d, d.holding, source.normal_v) for d in connected_devices]
+    first = [amps(d, d.peak if d.inrush is None else d.inrush, source.normal_v) for d in connected_devices]
+    run_results = tuple(_run(each, i, tree, states, names) for i, each in enumerate(present))
     low = sorted((n for n in nodes if n.margin_v is not None and n.margin_v < -1e-9), key=lambda n: n.margin_v or 0.0)
-    rated = feeding.part.number_of("output_a") if feeding.part else None
+    rated = circuit_source.part.number_of("output_a") if circuit_source.part else None
     limiter = circuit.limiter_a
     if limiter is None:
-        limiter = _limiter(holding, rated, source.normal_v, limits_of(CIRCUIT_LIMITER, feeding.settings)["margin"])
-    facts = Solved([each.run for each in laid], tree, solved, states, source, at_once, warm, names)
+        limiter = _limiter(
+            holding, rated, source.normal_v, limits_of(CIRCUIT_LIMITER, circuit_source.settings)["margin"]
+        )
+    facts = Solved([each.run for each in present], tree, solved, states, source, at_once, warm, names)
     return replace(
         bare,
         source_v={state.name: state.source_v for state in states},
         nodes=nodes,
-        runs=worked_runs,
+        runs=run_results,
         current_a={s.name: s.solution.source_a for s in states if s.solution.source_a is not None},
         collapsed={s.name: s.solution.reason or "" for s in states if s.solution.collapsed},
-        operating=tuple(hung[i].mark for i in states[-1].operating),
+        operating=tuple(connected_devices[i].mark for i in states[-1].operating),
         holding_a=holding,
         inrush_a=worst_inrush_a(resting, first, at_once),
         limiter_a=limiter,
         problems=tuple(problems),
-        mends={node.node: mends(node, facts) for node in low[:_MOST_MENDED]},
+        cure_offers={node.node: cure_offers(node, facts) for node in low[:_MOST_CURED]},
     )  # fmt: skip
 
 
-def transfer_runs(fed: Fed, problems: list[Problem]) -> dict[str, tuple[circuit_tree.Run, str]]:
+def transfer_runs(connected: ConnectedOpening, problems: list[Problem]) -> dict[str, tuple[circuit_tree.Run, str]]:
     """Return the power transfers of an opening as runs from the frame onto its leaves, with their catalogue numbers.
 
     Parameters
     ----------
-    fed : Fed
+    connected : ConnectedOpening
         The opening.
     problems : list of Problem
         Takes what is unknown of it.
@@ -223,16 +231,16 @@ def transfer_runs(fed: Fed, problems: list[Problem]) -> dict[str, tuple[circuit_
     Returns
     -------
     dict
-        By leaf, as `Fed.leaf_of` names it.
+        By leaf, as `ConnectedOpening.leaf_of` names it.
     """
     found: dict[str, tuple[circuit_tree.Run, str]] = {}
-    for at in fed.points:
-        fitted = at.fit.part("power-transfer") if at.fit is not None else None
-        part = at.case.catalogue.get(fitted.part) if fitted is not None else None
-        leaf = fed.leaf_of(at)
+    for at in connected.points:
+        fit_part = at.fit.part("power-transfer") if at.fit is not None else None
+        part = at.given.catalogue.get(fit_part.part) if fit_part is not None else None
+        leaf = connected.leaf_of(at)
         if part is None or leaf in found:
             continue
-        opening = at.case.opening
+        opening = at.given.opening
         gauge, length = part.text_of("gauge"), part.number_of("length_mm")
         if gauge is None or length is None:
             fact = f"part {part.number}.{'gauge' if gauge is None else 'length_mm'}"
@@ -278,8 +286,8 @@ def _untaken(error: InputError, circuit: Circuit, devices: Sequence[Device]) -> 
     return Problem("unsound", text, (), "", f"circuit {circuit.name}")
 
 
-def _said_wire(laid: Sequence[_Laid]) -> str:
-    return ", ".join(dict.fromkeys(f"{each.run.gauge} {each.run.stranding}" for each in laid if not each.transfer))
+def _said_wire(present: Sequence[_RunWithConductor]) -> str:
+    return ", ".join(dict.fromkeys(f"{each.run.gauge} {each.run.stranding}" for each in present if not each.transfer))
 
 
 def _nodes(
@@ -288,15 +296,15 @@ def _nodes(
     devices: Sequence[Device],
     at: Sequence[str],
     names: Mapping[str, str],
-    laid: Sequence[_Laid],
-) -> tuple[WorkedNode, ...]:
+    present: Sequence[_RunWithConductor],
+) -> tuple[NodeResult, ...]:
     windows: dict[str, tuple[float, float]] = {}
     for device, node in zip(devices, at, strict=True):
         low, high = windows.get(node, (0.0, float("inf")))
         windows[node] = max(low, device.minimum_v), min(high, device.maximum_v)
     distance = [0.0]
     for i in range(1, len(tree.names)):
-        distance.append(distance[tree.feeder[i]] + laid[tree.run[i]].run.length_m)
+        distance.append(distance[tree.feeder[i]] + present[tree.run[i]].run.length_m)
     found = []
     for i, node in enumerate(tree.names):
         opening = opening_of(node) if opening_of(node) in names else node
@@ -307,7 +315,7 @@ def _nodes(
         window = windows.get(node)
         name = names.get(opening, node) + (leaf_words(node) if opening != node else "")
         found.append(
-            WorkedNode(
+            NodeResult(
                 node, name, opening if opening in names else None, distance[i], volts,
                 window[0] if window else None, window[1] if window else None,
             )
@@ -316,19 +324,19 @@ def _nodes(
 
 
 def _run(
-    each: _Laid,
+    each: _RunWithConductor,
     index: int,
     tree: circuit_tree.Network,
     states: Sequence[circuit_states.State],
     names: Mapping[str, str],
-) -> WorkedRun:
+) -> RunResult:
     run = each.run
     at = tree.run.index(index)
     ohm = tree.ohm[at]
     amperes = {s.name: abs(s.solution.run_a[index]) for s in states if not s.solution.collapsed}
     far = opening_of(run.to_node) if each.transfer else run.to_node
     to_name = names.get(far, far) + (leaf_words(run.to_node) if each.transfer else "")
-    return WorkedRun(
+    return RunResult(
         each.run_id, names.get(run.from_node, run.from_node), to_name, run.from_node, run.to_node, run.length_m,
         run.gauge, run.stranding, run.conductors_in_parallel, each.part, ohm, amperes,
         {name: a * ohm for name, a in amperes.items()}, {name: a * a * ohm for name, a in amperes.items()},

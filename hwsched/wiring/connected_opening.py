@@ -4,15 +4,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from hwsched.rules.reading import leaf_name, lock_leaf
-from hwsched.values import Case, Fit, PointFit
+from hwsched.values import Fit, OpeningInput, PointFit
 from hwsched.values.fit import together
 
 
 @dataclass(frozen=True, slots=True)
-class Fed:
+class ConnectedOpening:
     """An opening that a circuit feeds: its facts and its fit."""
 
-    case: Case
+    given: OpeningInput
     """Of its first lock point."""
     fit: Fit | None
     """Of all its lock points together."""
@@ -21,15 +21,15 @@ class Fed:
 
     def __post_init__(self) -> None:
         if not self.points:
-            object.__setattr__(self, "points", (PointFit(self.case, self.fit),))
+            object.__setattr__(self, "points", (PointFit(self.given, self.fit),))
 
     @classmethod
-    def of(cls, points: Sequence[PointFit]) -> "Fed":
+    def of(cls, points: Sequence[PointFit]) -> "ConnectedOpening":
         """Return an opening by its lock points."""
-        return cls(points[0].case, together([each.fit for each in points]), tuple(points))
+        return cls(points[0].given, together([each.fit for each in points]), tuple(points))
 
     def leaf_of(self, at: PointFit) -> str:
         """Name the leaf of a lock point where the opening's points are on several; empty where they are on one."""
-        leaves = [lock_leaf(each.case) for each in self.points]
-        here = lock_leaf(at.case)
+        leaves = [lock_leaf(each.given) for each in self.points]
+        here = lock_leaf(at.given)
         return leaf_name(here) if here is not None and any(leaf is not here for leaf in leaves) else ""

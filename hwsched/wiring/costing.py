@@ -5,12 +5,12 @@ from hwsched.calc.project.labour import Task, labour
 from hwsched.fitting.costing import cost_in, hours_of, line_of, terms_of
 from hwsched.quantities.money import product
 from hwsched.values import Catalogue
-from hwsched.values.power import WorkedSupply
+from hwsched.values.power import SupplyResult
 from hwsched.values.terms import CostTerms
 from hwsched.wiring.take_off import WASTE, wire_lines
 
 
-def price_supplies(supplies: tuple[WorkedSupply, ...], catalogue: Catalogue, terms: CostTerms) -> dict[str, Cost]:
+def price_supplies(supplies: tuple[SupplyResult, ...], catalogue: Catalogue, terms: CostTerms) -> dict[str, Cost]:
     """Return building to the cost of its supplies and wire; raises InputError for a number that cannot be."""
     priced, table = terms_of(terms, catalogue), hours_of(terms)
     used = tuple(supply for supply in supplies if supply.circuits and supply.openings)

@@ -14,7 +14,7 @@ from typing import Final
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power import circuit_cures, circuit_states, circuit_tree
 from hwsched.calc.power.circuit import Load
-from hwsched.values.power import Mend, WorkedNode
+from hwsched.values.power import CureOffer, NodeResult
 from hwsched.wiring.leaf_nodes import leaf_words, opening_of
 
 _TOUCH_V: Final = 1e-6
@@ -38,19 +38,19 @@ class Solved:
     """Marks of the openings by node."""
 
 
-def mends(node: WorkedNode, solved: Solved) -> tuple[Mend, ...]:
+def cure_offers(node: NodeResult, solved: Solved) -> tuple[CureOffer, ...]:
     """Try every kind of cure at a node that is low.
 
     Parameters
     ----------
-    node : WorkedNode
+    node : NodeResult
         With a minimum.
     solved : Solved
         Its circuit.
 
     Returns
     -------
-    tuple of Mend
+    tuple of CureOffer
         Each text once. One works only where all devices at the node find their minimum in every state with it, and
         where none finds too much by a higher voltage; empty where the node is not low by the operations that are worst
         for it.
@@ -71,7 +71,7 @@ def mends(node: WorkedNode, solved: Solved) -> tuple[Mend, ...]:
         found = circuit_cures.cures(circuit, node.node, nominal_v=higher)
     except InputError:
         return ()
-    made: dict[str, Mend] = {}
+    made: dict[str, CureOffer] = {}
     for cure in found:
         text, works = _renamed(cure.text, solved.names), cure.works
         if cure.circuit is not None and works:
@@ -88,12 +88,12 @@ def mends(node: WorkedNode, solved: Solved) -> tuple[Mend, ...]:
                 if cure.kind == "nominal-voltage" and source.battery_end_v is not None:
                     text += ", with a standby battery to match"
             text += against
-        made.setdefault(text, Mend(cure.kind, works, text))
+        made.setdefault(text, CureOffer(cure.kind, works, text))
     return tuple(made.values())
 
 
 def _proved(
-    cure: circuit_cures.Cure, circuit: circuit_cures.Circuit, node: WorkedNode, solved: Solved
+    cure: circuit_cures.Cure, circuit: circuit_cures.Circuit, node: NodeResult, solved: Solved
 ) -> tuple[str, float | None]:
     """Solve the circuit with a cure in all states; returns what speaks against it, and the least volts at the node."""
     source = solved.source
@@ -131,7 +131,7 @@ def _proved(
     return "", least_v
 
 
-def _worst_for(node: WorkedNode, solved: Solved) -> frozenset[int]:
+def _worst_for(node: NodeResult, solved: Solved) -> frozenset[int]:
     """Devices whose operations at one time lower a node's voltage most, by index; as `circuit_states` chooses them."""
     peak, source = solved.states[-1], solved.source
     ohm = source.battery_ohm if source.battery_end_v == peak.source_v else source.ohm

@@ -5,9 +5,9 @@ from dataclasses import replace
 from hwsched.calc.power.supply_practice import mismatch, operating_window_v
 from hwsched.calc.power.suppression import suppressor_for
 from hwsched.rules.reading import entry, part_fact
-from hwsched.values import Case, Fit, Part
+from hwsched.values import Fit, OpeningInput, Part
 from hwsched.values.power import Device, Problem
-from hwsched.wiring.connected_opening import Fed
+from hwsched.wiring.connected_opening import ConnectedOpening
 
 _COILS = {
     "electric-strike": "electric-strike",
@@ -17,48 +17,48 @@ _COILS = {
 """Part kinds with a coil, and what they are in the table of suppressors."""
 
 
-def devices_at(fed: Fed) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
+def devices_at(connected: ConnectedOpening) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
     """Return what an opening hangs on its circuit, all its lock points together, and what is not known of it."""
     devices: list[Device] = []
     problems: dict[Problem, None] = {}
-    for at in fed.points:
-        found, missing = devices_of(at.case, at.fit)
-        leaf = fed.leaf_of(at)
+    for at in connected.points:
+        found, missing = devices_of(at.given, at.fit)
+        leaf = connected.leaf_of(at)
         devices += [replace(device, leaf=leaf) for device in found] if leaf else found
         problems.update(dict.fromkeys(missing))
     return tuple(devices), tuple(problems)
 
 
-def devices_of(case: Case, fit: Fit | None) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
+def devices_of(given: OpeningInput, fit: Fit | None) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
     """Return what a lock point hangs on its opening's circuit, and what is not known of it.
 
     Parameters
     ----------
-    case : Case
+    given : OpeningInput
         The lock point.
     fit : Fit or None
         Its fit; None where none counts.
     """
-    opening = case.opening
+    opening = given.opening
     if fit is None or fit.status != "fitted":
         why = "it has no fit that counts" if fit is None else f"its fit is {fit.status}"
         text = f"what {opening.mark} draws is unknown: {why}"
         return (), (Problem("unknown", text, ("opening.fit",), opening.id),)
     devices: list[Device] = []
     problems: list[Problem] = []
-    for fitted in fit.parts:
-        part = entry(case, fitted)
-        if part is None or fitted.role not in ("unit", "strike", "lock"):
+    for fit_part in fit.parts:
+        part = entry(given, fit_part)
+        if part is None or fit_part.role not in ("unit", "strike", "lock"):
             continue
         if part.kind in ("surface-unit", "edge-unit"):
             found = _unit(opening.id, opening.mark, part)
         elif part.kind in _COILS:
-            found = _coil(opening.id, opening.mark, fitted.role, part)
+            found = _coil(opening.id, opening.mark, fit_part.role, part)
         else:
             continue
         if isinstance(found, Device):
             # Two strikes of a pair are two devices.
-            devices += [found] * max(1, round(fitted.quantity))
+            devices += [found] * max(1, round(fit_part.quantity))
         else:
             problems.append(found)
     return tuple(devices), tuple(problems)

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 
-from hwsched.calc.power.cable_distance import Distance, Place, route_distance
+from hwsched.calc.power.cable_distance import Distance, PlanPoint, route_distance
 from hwsched.values import Opening
 from hwsched.values.power import Route, Supply
 
@@ -49,6 +49,6 @@ def distance(
         needs.append("level.height_m")
     if needs:
         return None, tuple(needs)
-    here = Place(level_m or 0.0, supply.x_m or 0.0, supply.y_m or 0.0, supply.rise_m or 0.0)
-    there = Place(other_m or 0.0, opening.plan_x_m or 0.0, opening.plan_y_m or 0.0, opening.rise_m or 0.0)
+    here = PlanPoint(level_m or 0.0, supply.x_m or 0.0, supply.y_m or 0.0, supply.rise_m or 0.0)
+    there = PlanPoint(other_m or 0.0, opening.plan_x_m or 0.0, opening.plan_y_m or 0.0, opening.rise_m or 0.0)
     return route_distance(here, there, None, detour_factor), ()

@@ -8,13 +8,13 @@ from hwsched.calc.power.supply_practice import duty_equivalent_a
 from hwsched.calc.tables import rows
 from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY
 from hwsched.rules.judging import limits_of
-from hwsched.values import Case, Catalogue, Settings
-from hwsched.values.power import Standby, WorkedSupply
+from hwsched.values import Catalogue, OpeningInput, Settings
+from hwsched.values.power import Standby, SupplyResult
 from hwsched.wiring.devices import amps
 
 
-def work_standby(
-    worked: WorkedSupply, cases: Mapping[str, Case], catalogue: Catalogue, settings: Settings
+def size_standby(
+    result: SupplyResult, inputs: Mapping[str, OpeningInput], catalogue: Catalogue, settings: Settings
 ) -> Standby | None:
     """Size the standby battery of a supply; None where no hours are asked or a load is unknown.
 
@@ -23,21 +23,21 @@ def work_standby(
     Load: what is drawn at rest, and operations by their charge (current, time and number a day). Capacity: sum of
     current and time, by margin, ageing and temperature; source of each in `hwsched.calc.power.standby`.
     """
-    supply = worked.supply
-    if not supply.standby_hours or worked.holding_a is None or worked.output_v is None:
+    supply = result.supply
+    if not supply.standby_hours or result.holding_a is None or result.output_v is None:
         return None
     limits = limits_of(STANDBY_CAPACITY, settings)
     loads = []
-    for circuit in worked.circuits:
+    for circuit in result.circuits:
         for device in circuit.devices:
-            rest = amps(device, device.holding, worked.output_v)
+            rest = amps(device, device.holding, result.output_v)
             loads.append(rest)
-            case = cases.get(device.opening_id)
+            given = inputs.get(device.opening_id)
             part = catalogue.get(device.part)
             seconds = part.number_of("operation_s") if part is not None else None
-            day = case.opening.operations_per_day if case is not None else None
+            day = given.opening.operations_per_day if given is not None else None
             if seconds and day:
-                added = max(0.0, amps(device, device.peak, worked.output_v) - rest)
+                added = max(0.0, amps(device, device.peak, result.output_v) - rest)
                 loads.append(duty_equivalent_a(added, seconds, min(day / 24, 3600 / seconds)))
     load_a = fsum(loads)
     battery = catalogue.get(supply.battery) if supply.battery else None

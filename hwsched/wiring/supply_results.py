@@ -6,31 +6,31 @@ from math import fsum
 
 from hwsched.calc.calculator import InputError
 from hwsched.rules.circuit_judging import judge_supply
-from hwsched.values import Case, Catalogue, Part, Settings
+from hwsched.values import Catalogue, OpeningInput, Part, Settings
 from hwsched.values.power import (
     Circuit,
+    CircuitResult,
     Device,
     PowerFacts,
-    PowerWork,
+    PowerResult,
     Problem,
     Run,
     Supply,
-    WorkedCircuit,
-    WorkedSupply,
+    SupplyResult,
 )
-from hwsched.wiring.circuits import Feeding, work_circuit
-from hwsched.wiring.connected_opening import Fed
+from hwsched.wiring.circuits import CircuitSource, solve_circuit
+from hwsched.wiring.connected_opening import ConnectedOpening
 from hwsched.wiring.devices import devices_at
-from hwsched.wiring.standby import work_standby
+from hwsched.wiring.standby import size_standby
 
 
-def work_out(
+def solve_supplies(
     facts: PowerFacts,
-    openings: Mapping[str, Fed],
+    openings: Mapping[str, ConnectedOpening],
     catalogue: Catalogue,
     settings: Settings,
     only: Collection[str] | None = None,
-) -> PowerWork:
+) -> PowerResult:
     """Work out the power of a project.
 
     Parameters
@@ -48,7 +48,7 @@ def work_out(
 
     Returns
     -------
-    PowerWork
+    PowerResult
         Supplies in the order of the facts, with what the rules say of them.
     """
     circuits: dict[str, list[Circuit]] = {}
@@ -57,41 +57,41 @@ def work_out(
     runs: dict[str, list[Run]] = {}
     for run in facts.runs:
         runs.setdefault(run.circuit_id, []).append(run)
-    worked = [
+    result = [
         _supply(supply, circuits.get(supply.id, []), runs, openings, catalogue, settings)
         for supply in facts.supplies
         if only is None or supply.id in only
     ]
-    cases = {opening_id: fed.case for opening_id, fed in openings.items()}
-    findings = [found for supply in worked for found in judge_supply(supply, cases, settings)]
-    return PowerWork(tuple(worked), tuple(findings))
+    inputs = {opening_id: connected.given for opening_id, connected in openings.items()}
+    findings = [found for supply in result for found in judge_supply(supply, inputs, settings)]
+    return PowerResult(tuple(result), tuple(findings))
 
 
 def _supply(
     supply: Supply,
     circuits: list[Circuit],
     runs: Mapping[str, list[Run]],
-    openings: Mapping[str, Fed],
+    openings: Mapping[str, ConnectedOpening],
     catalogue: Catalogue,
     settings: Settings,
-) -> WorkedSupply:
+) -> SupplyResult:
     part = catalogue.get(supply.part) if supply.part else None
     battery = catalogue.get(supply.battery) if supply.battery else None
     of_battery = _battery_problems(supply, part, battery)
     of_part = _part_problems(supply, part)
     if of_battery:
         battery = None
-    feeding = Feeding.of(supply, part, battery, catalogue, settings)
+    circuit_source = CircuitSource.of(supply, part, battery, catalogue, settings)
     devices: dict[str, tuple[tuple[Device, ...], tuple[Problem, ...]]] = {}
     for circuit in circuits:
         for run in runs.get(circuit.id, ()):
             if run.opening_id is not None and run.opening_id in openings:
-                fed = openings[run.opening_id]
-                devices[run.opening_id] = devices_at(fed)
-    worked = tuple(
-        work_circuit(
+                connected = openings[run.opening_id]
+                devices[run.opening_id] = devices_at(connected)
+    result = tuple(
+        solve_circuit(
             circuit,
-            feeding,
+            circuit_source,
             runs.get(circuit.id, []),
             devices,
             {
@@ -104,33 +104,35 @@ def _supply(
         )
         for circuit in circuits
     )
-    complete = not (circuits and of_part) and not any(each.problems for each in worked if each.holding_a is None)
-    holding = fsum(c.holding_a for c in worked if c.holding_a is not None) if complete else None
-    found = WorkedSupply(
+    complete = not (circuits and of_part) and not any(each.problems for each in result if each.holding_a is None)
+    holding = fsum(c.holding_a for c in result if c.holding_a is not None) if complete else None
+    found = SupplyResult(
         supply,
-        worked,
+        result,
         part.number_of("output_v") if part else None,
         part.number_of("output_a") if part else None,
-        feeding.source.lowest_v if feeding.source else None,
-        feeding.source.battery_end_v if feeding.source else None,
+        circuit_source.source.lowest_v if circuit_source.source else None,
+        circuit_source.source.battery_end_v if circuit_source.source else None,
         holding,
-        fsum(max(c.current_a.values(), default=0.0) for c in worked) if complete else None,
+        fsum(max(c.current_a.values(), default=0.0) for c in result) if complete else None,
         problems=(*of_part, *of_battery) if circuits else (),
         assumed=_assumed(supply, part, battery),
         class_2=part.flag_of("class_2") if part else None,
         limiting=(part.text_of("limiting") if part else None) or "inherent",
     )
     try:
-        return replace(found, standby=work_standby(found, openings_cases(openings, worked), catalogue, settings))
+        return replace(found, standby=size_standby(found, inputs_of_openings(openings, result), catalogue, settings))
     except InputError as error:
         text = f"the standby battery of {supply.name} cannot be sized: {error.field} {error.message}"
         problem = Problem("unknown", text, (f"standby-capacity.{error.field}",), about=supply.name)
         return replace(found, problems=(*found.problems, problem))
 
 
-def openings_cases(openings: Mapping[str, Fed], circuits: tuple[WorkedCircuit, ...]) -> dict[str, Case]:
+def inputs_of_openings(
+    openings: Mapping[str, ConnectedOpening], circuits: tuple[CircuitResult, ...]
+) -> dict[str, OpeningInput]:
     """Return the cases of the openings on some circuits."""
-    return {each: openings[each].case for circuit in circuits for each in circuit.openings if each in openings}
+    return {each: openings[each].given for circuit in circuits for each in circuit.openings if each in openings}
 
 
 def _part_problems(supply: Supply, part: Part | None) -> list[Problem]:

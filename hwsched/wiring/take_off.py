@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from math import ceil
 
 from hwsched.values import Catalogue
-from hwsched.values.power import WorkedRun, WorkedSupply
+from hwsched.values.power import RunResult, SupplyResult
 
 WASTE = 1.1
 """Allowance on measured and estimated runs; common practice."""
@@ -39,12 +39,12 @@ class DeviceLine:
     quantity: int
 
 
-def wire_lines(supplies: tuple[WorkedSupply, ...], catalogue: Catalogue, waste: float = WASTE) -> tuple[WireLine, ...]:
+def wire_lines(supplies: tuple[SupplyResult, ...], catalogue: Catalogue, waste: float = WASTE) -> tuple[WireLine, ...]:
     """Add up the runs by building and conductor.
 
     Parameters
     ----------
-    supplies : tuple of WorkedSupply
+    supplies : tuple of SupplyResult
         With their circuits.
     catalogue : Catalogue
         Says how long a reel is.
@@ -70,7 +70,7 @@ def wire_lines(supplies: tuple[WorkedSupply, ...], catalogue: Catalogue, waste: 
     return tuple(lines)
 
 
-def device_lines(supplies: tuple[WorkedSupply, ...]) -> tuple[DeviceLine, ...]:
+def device_lines(supplies: tuple[SupplyResult, ...]) -> tuple[DeviceLine, ...]:
     """Count transfers at the leaves, and a junction box at every place where runs meet."""
     counts: dict[tuple[str, str, str], int] = {}
     for supply in supplies:
@@ -87,7 +87,7 @@ def device_lines(supplies: tuple[WorkedSupply, ...]) -> tuple[DeviceLine, ...]:
     return tuple(DeviceLine(building, part, text, n) for (building, part, text), n in sorted(counts.items()))
 
 
-def _ends(runs: tuple[WorkedRun, ...]) -> dict[str, int]:
+def _ends(runs: tuple[RunResult, ...]) -> dict[str, int]:
     ends: dict[str, int] = {}
     for run in runs:
         if not run.transfer:

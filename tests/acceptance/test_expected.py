@@ -35,7 +35,7 @@ def checked(sample_folder):
     """Openings of the sample by mark, as stored and checked."""
     project = open_project(sample_folder / "quayside-works.hwsched")
     try:
-        return {each.case.opening.mark: each for each in check_openings(project)}
+        return {each.given.opening.mark: each for each in check_openings(project)}
     finally:
         project.close()
 
@@ -90,14 +90,14 @@ def test_table_is_spread_over_the_sample(checked):
     assert len(marks) == len(set(marks)) >= 40
     chosen, every = [checked[mark] for mark in marks], checked.values()
     for facts in (
-        lambda each: {item.lock_form for item in each.case.items if item.lock_form},
-        lambda each: {leaf.material for leaf in each.case.leaves},
-        lambda each: {leaf.construction for leaf in each.case.leaves},
-        lambda each: {each.case.opening.form},
-        lambda each: {each.case.opening.exposure},
+        lambda each: {item.lock_form for item in each.given.items if item.lock_form},
+        lambda each: {leaf.material for leaf in each.given.leaves},
+        lambda each: {leaf.construction for leaf in each.given.leaves},
+        lambda each: {each.given.opening.form},
+        lambda each: {each.given.opening.exposure},
         lambda each: {each.fit.power},
         lambda each: {each.fit.status},
-        lambda each: {each.case.opening.rating == "none"},
+        lambda each: {each.given.opening.rating == "none"},
     ):
         assert set().union(*map(facts, chosen)) == set().union(*map(facts, every))
     assert all(row["reason"] for row in TABLE)

@@ -47,9 +47,9 @@ def job(tmp_path_factory):
     project = create_project(folder / "p.hwsched", "P", bare_unit="in")
     import_catalogue(project, SAMPLE / "catalogue.xlsx", who="b")
     import_s, _ = clocked(lambda: import_survey(project, path, SurveyOptions(), who="b"))
-    fit_s, (_, fitted) = clocked(lambda: fit_openings(project, who="b"))
+    fit_s, (_, outcomes) = clocked(lambda: fit_openings(project, who="b"))
     check_s, checked = clocked(lambda: check_openings(project))
-    yield bare_s, import_s, fit_s, check_s, project, fitted, checked
+    yield bare_s, import_s, fit_s, check_s, project, outcomes, checked
     project.close()
 
 
@@ -74,15 +74,15 @@ def test_memory_stays_under_600_mb(job):
 def test_one_edit_to_findings_within_a_two_hundredth(job):
     bare_s, project, checked = job[0], job[4], job[6]
     checker = Checker()
-    check_openings(project, [checked[0].case.opening.id], checker=checker)
+    check_openings(project, [checked[0].given.opening.id], checker=checker)
     times = []
     for number in range(9):
-        case = checked[number * 40].case
+        given = checked[number * 40].given
         edit = {"thickness_mm": 44.45 + number / 10}
 
-        def once(case=case, edit=edit):
-            edit_facts(project, "leaf", case.leaves[0].id, edit, who="b")
-            return look_again(project, [case.opening.id], checker=checker)
+        def once(given=given, edit=edit):
+            edit_facts(project, "leaf", given.leaves[0].id, edit, who="b")
+            return look_again(project, [given.opening.id], checker=checker)
 
         times.append(clocked(once)[0])
     median = sorted(times)[len(times) // 2]
@@ -93,7 +93,7 @@ def test_one_edit_to_findings_within_a_two_hundredth(job):
 def test_alternatives_against_1000_parts_within_a_twentieth(job):
     """Alternatives of one opening: every complete chain, against a catalogue of 1,000 parts."""
     bare_s, checked = job[0], job[6]
-    own = checked[0].case.catalogue
+    own = checked[0].given.catalogue
     parts = dict(own.parts)
     copies = list(own.parts.values())
     number = 0
@@ -103,10 +103,10 @@ def test_alternatives_against_1000_parts_within_a_twentieth(job):
         parts[name] = replace(part, number=name, list_price=(part.list_price or 1) + Decimal(number) / 100)
         number += 1
     large = Catalogue(parts, "large")
-    cases = [replace(checked[place * 37].case, catalogue=large) for place in range(9)]
-    times = sorted(clocked(lambda case=case: alternatives(case))[0] for case in cases)
-    fits = sorted(clocked(lambda case=case: fit(case))[0] for case in cases)
-    assert any(alternatives(case) for case in cases)
+    inputs = [replace(checked[place * 37].given, catalogue=large) for place in range(9)]
+    times = sorted(clocked(lambda given=given: alternatives(given))[0] for given in inputs)
+    fits = sorted(clocked(lambda given=given: fit(given))[0] for given in inputs)
+    assert any(alternatives(given) for given in inputs)
     print(f"\nalternatives against 1,000 parts: R/{bare_s / times[4]:.0f}; best alone R/{bare_s / fits[4]:.0f} (R/20)")
     assert times[4] <= bare_s / 20
 

@@ -11,7 +11,7 @@ from hwsched.cli.project.calc import answers
 pytestmark = pytest.mark.bench
 
 
-def case(number):
+def given(number):
     keepouts = [
         {
             "x0": 20 + 7 * n,
@@ -38,7 +38,7 @@ def case(number):
 
 
 def test_a_placement_costs_at_most_twenty_times_its_json():
-    lines = [case(number) for number in range(400)]
+    lines = [given(number) for number in range(400)]
     start = time.perf_counter()
     for line in lines:
         json.dumps(json.loads(line))

@@ -16,12 +16,12 @@ import pytest
 from hwsched.calc.power.battery import Battery, Drain, life_by_weekday
 from hwsched.calc.power.circuit_states import Device, Source, states
 from hwsched.calc.power.circuit_tree import Run, network
-from hwsched.calc.power.siting import Demand, Problem, SupplyPlace, site
+from hwsched.calc.power.siting import CandidateSupply, Demand, Problem, place_supplies
 from hwsched.exchange.parts.catalogue_book import read_catalogue
 from hwsched.paths import SAMPLE
-from hwsched.values import Case, Catalogue, Feed, Fit, FittedPart, Opening, Settings
-from hwsched.values import power as laid
-from hwsched.wiring import Fed, work_out
+from hwsched.values import Catalogue, Fit, FitPart, Opening, OpeningInput, Settings, SupplyLink
+from hwsched.values import power as present
+from hwsched.wiring import ConnectedOpening, solve_supplies
 from hwsched.wiring.batteries import dues
 from tests.benchmarks.survey_workbook import write_survey
 
@@ -79,7 +79,7 @@ def siting(seed, amps, maximum_m, openings=500, supplies=40):
     drawn = [rng.choice((0.35, 0.5, 0.7, 0.95, 1.2, 1.3)) for _ in doors]
     distances = [[abs(d[0] - p[0]) + abs(d[1] - p[1]) + 4 * abs(d[2] - p[2]) + 2 for p in places] for d in doors]
     return Problem(
-        tuple(SupplyPlace(f"s{j}", amps) for j in range(supplies)),
+        tuple(CandidateSupply(f"s{j}", amps) for j in range(supplies)),
         tuple(Demand(f"o{i}", a) for i, a in enumerate(drawn)),
         distances,
         maximum_m,
@@ -141,7 +141,7 @@ def bare_siting(problem, gap, limit_s):
 def test_500_openings_by_40_places_against_the_bare_solver(seed, amps, maximum_m):
     problem = siting(seed, amps, maximum_m)
     begin = time.perf_counter()
-    found = site(problem, gap=0.01)
+    found = place_supplies(problem, gap=0.01)
     mine = time.perf_counter() - begin
     begin = time.perf_counter()
     # Where the bare solver takes longer than this, the ratio is only better than printed.
@@ -200,30 +200,30 @@ def test_10_000_openings_on_batteries_and_circuits_of_a_project(tmp_path):
     catalogue = Catalogue(parts, "sample")
     unit = parts["ARC-UW"]
     rng = random.Random(5)
-    fed, battery, runs, supplies, circuits = {}, [], [], [], []
+    connected, battery, runs, supplies, circuits = {}, [], [], [], []
     pack = (
-        FittedPart("unit", unit.number, unit.kind, 1, ""),
-        FittedPart("battery", "ROP-AAL", "primary-battery", 6, ""),
+        FitPart("unit", unit.number, unit.kind, 1, ""),
+        FitPart("battery", "ROP-AAL", "primary-battery", 6, ""),
     )
-    wired = (pack[0], FittedPart("power-transfer", "ROP-D4", "power-transfer", 1, ""))
+    wired = (pack[0], FitPart("power-transfer", "ROP-D4", "power-transfer", 1, ""))
     for number in range(10_000):
         opening = Opening(f"o{number}", f"M{number}", operations_per_day=float(rng.randint(5, 60)))
         if number % 2:
-            battery.append((Case(opening, (), (), catalogue), Fit("fitted", pack, power="battery")))
+            battery.append((OpeningInput(opening, (), (), catalogue), Fit("fitted", pack, power="battery")))
             continue
-        case = Case(opening, (), (), catalogue, feed=Feed("ROP-S12B"))
-        fed[opening.id] = Fed(case, Fit("fitted", wired, power="supply"))
-    for place, opening_id in enumerate(fed):
+        given = OpeningInput(opening, (), (), catalogue, supply_link=SupplyLink("ROP-S12B"))
+        connected[opening.id] = ConnectedOpening(given, Fit("fitted", wired, power="supply"))
+    for place, opening_id in enumerate(connected):
         if place % 8 == 0:
-            supplies.append(laid.Supply(f"s{place}", f"S{place}", "B", part="ROP-S12B"))
-            circuits.append(laid.Circuit(f"c{place}", f"s{place}", "A", "ROP-W18", limiter_a=3.5))
-            runs.append(laid.Run(f"j{place}", f"c{place}", "supply", "J", None, 12.0))
+            supplies.append(present.Supply(f"s{place}", f"S{place}", "B", part="ROP-S12B"))
+            circuits.append(present.Circuit(f"c{place}", f"s{place}", "A", "ROP-W18", limiter_a=3.5))
+            runs.append(present.Run(f"j{place}", f"c{place}", "supply", "J", None, 12.0))
         circuit_id = circuits[-1].id
-        runs.append(laid.Run(f"r{place}", circuit_id, "J", opening_id, opening_id, rng.uniform(4, 15)))
-    facts = laid.PowerFacts(tuple(supplies), tuple(circuits), tuple(runs))
+        runs.append(present.Run(f"r{place}", circuit_id, "J", opening_id, opening_id, rng.uniform(4, 15)))
+    facts = present.PowerFacts(tuple(supplies), tuple(circuits), tuple(runs))
 
     def ours():
-        work = work_out(facts, fed, catalogue, Settings())
+        work = solve_supplies(facts, connected, catalogue, Settings())
         assert sum(len(supply.openings) for supply in work.supplies) == 5_000
         assert all(circuit.nodes for supply in work.supplies for circuit in supply.circuits)
         assert len(dues(battery)) == 5_000

@@ -99,7 +99,7 @@ def packets(count):
                Column("From lock edge", 1.0), Column("Diameter", 0.9), Column("Tool", 1.6))  # fmt: skip
     sections = []
     for number in range(count):
-        case, fit = ALL[names[number % len(names)]]
+        given, fit = ALL[names[number % len(names)]]
         faces = ("secured", "key")
         rows = tuple((TICK, n + 1, "cable hole", "secured", '2 3/4"', '3/8"', "twist drill") for n in range(5))
         box = tuple((TICK, n + 1, f"TC-{n}", "secured", "EA", "1", "Threaded cylinder with lead") for n in range(12))
@@ -108,9 +108,9 @@ def packets(count):
                 (
                     Heading(f"Opening {number:04d}"),
                     Facts(tuple((f"Fact {n}", f"value {n} of opening {number}") for n in range(12))),
-                    Drawings(tuple(elevation(case, fit, face) for face in faces)),
-                    Drawings(tuple(face_detail(case, fit, face) for face in faces), 90.0),
-                    Drawings((section(case, fit), edge_view(case, fit)), 70.0, False),
+                    Drawings(tuple(elevation(given, fit, face) for face in faces)),
+                    Drawings(tuple(face_detail(given, fit, face) for face in faces), 90.0),
+                    Drawings((section(given, fit), edge_view(given, fit)), 70.0, False),
                     Paragraph("Drill only what the label allows, round and square to the face. " * 3, "caution"),
                     Heading("Holes", 2),
                     Table(columns, rows, "Holes"),
@@ -132,9 +132,9 @@ def elevations(count):
     names = [name for name in ALL if name != "reader"]
     sections = []
     for number in range(count):
-        case, fit = ALL[names[number % len(names)]]
+        given, fit = ALL[names[number % len(names)]]
         faces = ("secured", "key")
-        sections.append(Section((Drawings(tuple(elevation(case, fit, face) for face in faces), 200.0),)))
+        sections.append(Section((Drawings(tuple(elevation(given, fit, face) for face in faces), 200.0),)))
     return Document("Elevations", "Bench", "A", "2025-01-01", tuple(sections))
 
 

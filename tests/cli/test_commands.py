@@ -61,8 +61,8 @@ def test_new_import_fit_check_print_undo(tmp_path, capsys, sample_folder):
     again = json.loads(capsys.readouterr().out)
     assert (again["new"], again["changed"], again["change_set"]) == ([], [], None)
     assert run(["fit", project, "--json", "--mark", "M004"]) == 0
-    fitted = json.loads(capsys.readouterr().out)
-    assert set(fitted[0]) >= {"opening", "status", "parts", "placement", "cable", "holes", "refused", "needs"}
+    outcomes = json.loads(capsys.readouterr().out)
+    assert set(outcomes[0]) >= {"opening", "status", "parts", "placement", "cable", "holes", "refused", "needs"}
     assert run(["check", project, "--json", "--mark", "M004"]) == 0
     for finding in json.loads(capsys.readouterr().out):
         assert set(finding) >= {

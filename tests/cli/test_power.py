@@ -9,7 +9,7 @@ from hwsched.model.project import create_project, open_project
 from hwsched.paths import SAMPLE
 from tests.exchange.powers import WHOLE, with_cell, write_power
 from tests.model.states import state
-from tests.operations.powered import doors, fitted, lines, power, write_catalogue
+from tests.operations.powered import doors, fit_all, lines, power, write_catalogue
 
 
 @pytest.fixture
@@ -19,7 +19,7 @@ def yard(tmp_path):
     with create_project(path, "Yard", length_style="mm", bare_unit="mm") as project:
         write_catalogue(project)
         doors(project, ["1", "2", "3", "4"])
-        fitted(project)
+        fit_all(project)
     return path
 
 
@@ -40,7 +40,7 @@ def refused(capsys, *words):
     return capsys.readouterr().err
 
 
-def laid(capsys, yard):
+def present(capsys, yard):
     """Lay a supply with a circuit at the plan's corner."""
     place = ("building=Main", "level=1", "x_m=0", "y_m=0", "rise_m=0")
     told(capsys, "lay", yard, "supply", "PS1", *place, "part=PSU")
@@ -59,7 +59,7 @@ def facts(yard):
 
 def test_a_circuit_is_laid_hung_shown_and_lifted(yard, capsys):
     assert "Nothing is laid yet." in told(capsys, "power", yard)
-    laid(capsys, yard)
+    present(capsys, yard)
     assert "no run yet" in told(capsys, "power", yard)
     answer = answered(capsys, "hang", yard, "PS1/C1", "1", "2")
     assert answer == {"change_set": answer["change_set"], "openings": 2}
@@ -84,7 +84,7 @@ def test_a_circuit_is_laid_hung_shown_and_lifted(yard, capsys):
 
 
 def test_power_for_machines(yard, capsys):
-    laid(capsys, yard)
+    present(capsys, yard)
     told(capsys, "lay", yard, "supply", "PS1", "standby_hours=4", "battery=BAT", "temperature_c=20 C")
     told(capsys, "hang", yard, "PS1/C1", "1", "2")
     told(capsys, "fit", yard)
@@ -111,7 +111,7 @@ def test_power_for_machines(yard, capsys):
 
 
 def test_facts_are_changed_by_laying_again(yard, capsys):
-    laid(capsys, yard)
+    present(capsys, yard)
     told(capsys, "lay", yard, "circuit", "PS1/C1", "limiter_a=2 A", "wire=")
     (circuit,) = facts(yard).circuits
     assert (circuit.limiter_a, circuit.wire, circuit.alarm) == (2.0, None, "drops")
@@ -121,7 +121,7 @@ def test_facts_are_changed_by_laying_again(yard, capsys):
 
 
 def test_levels_and_routes(yard, capsys):
-    laid(capsys, yard)
+    present(capsys, yard)
     answered(capsys, "level", yard, "Main", "1", "-3.5")
     told(capsys, "route", yard, "1", "PS1", "33.5", "--pin")
     (route,) = facts(yard).routes
@@ -217,7 +217,7 @@ REFUSED = {
 
 @pytest.mark.parametrize("name", REFUSED)
 def test_a_refusal_says_why_and_changes_nothing(yard, capsys, name):
-    laid(capsys, yard)
+    present(capsys, yard)
     with open_project(yard) as project:
         before = state(project)
     (verb, *rest), word = REFUSED[name]

@@ -10,7 +10,7 @@ from hwsched.cli.command import run
 from hwsched.operations.opening.showing import hole_record, show_schema
 from hwsched.values import Catalogue, Hole, Leaf, Opening
 from hwsched.values.fit import Placement
-from hwsched.values.opening_input import Case
+from hwsched.values.opening_input import OpeningInput
 
 
 @pytest.fixture
@@ -69,7 +69,7 @@ def test_without_a_project_it_is_refused(capsys):
 
 @pytest.fixture
 def door():
-    return Case(Opening("o", "M1"), (Leaf("l", "single", thickness_mm=45.0),), (), Catalogue({}, ""))
+    return OpeningInput(Opening("o", "M1"), (Leaf("l", "single", thickness_mm=45.0),), (), Catalogue({}, ""))
 
 
 @pytest.mark.parametrize(
@@ -92,8 +92,8 @@ def test_a_square_hole_goes_straight_in(door, face, start, direction):
 
 def test_a_leaning_hole_has_its_angles():
     # 45 degrees up, 15 toward the lock edge (x falls): for every mm in, tan 45 = 1 up and tan 15 = 0.268 to the edge.
-    case = Case(Opening("o", "M1"), (Leaf("l", "single", thickness_mm=45.0),), (), Catalogue({}, ""))
-    x, y, z = hole_record(case, Hole("h", "single", "secured", 60.0, 900.0, 8.0, up_deg=45.0, edge_deg=15.0)).direction
+    given = OpeningInput(Opening("o", "M1"), (Leaf("l", "single", thickness_mm=45.0),), (), Catalogue({}, ""))
+    x, y, z = hole_record(given, Hole("h", "single", "secured", 60.0, 900.0, 8.0, up_deg=45.0, edge_deg=15.0)).direction
     assert isclose(y / z, tan(radians(45)))
     assert isclose(x / z, -tan(radians(15)))
     assert isclose(sqrt(x * x + y * y + z * z), 1.0)
@@ -107,8 +107,8 @@ def test_a_channel_starts_below_its_face(door):
 
 
 def test_the_start_of_a_hole_from_the_key_side_is_unknown_without_a_thickness():
-    case = Case(Opening("o", "M1"), (Leaf("l", "single"),), (), Catalogue({}, ""))
-    assert hole_record(case, Hole("h", "single", "key", 60.0, 900.0, 8.0)).start_mm == (60.0, 900.0, None)
+    given = OpeningInput(Opening("o", "M1"), (Leaf("l", "single"),), (), Catalogue({}, ""))
+    assert hole_record(given, Hole("h", "single", "key", 60.0, 900.0, 8.0)).start_mm == (60.0, 900.0, None)
 
 
 def test_a_plates_four_screws_stand_inside_its_corners(door):

@@ -201,8 +201,8 @@ def test_what_if(yard, capsys):
 def test_a_part_is_chosen_and_fitted_in_one_step(yard, capsys):
     before, steps = rows(yard), len(answered(capsys, "history", yard))
     told(capsys, "choose", yard, "1", "unit", "EDGE", "--fit")
-    (fitted,) = answered(capsys, "fit", yard, "--mark", "1")
-    assert "EDGE" in {part["part"] for part in fitted["parts"]}
+    (outcome,) = answered(capsys, "fit", yard, "--mark", "1")
+    assert "EDGE" in {part["part"] for part in outcome["parts"]}
     history = answered(capsys, "history", yard)
     assert len(history) == steps + 1
     assert history[-1]["verb"] == "choose-part"

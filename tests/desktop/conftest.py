@@ -67,7 +67,7 @@ def idle(qtbot, window):
 
 def choose(window, *marks):
     """Select openings in the register by their marks."""
-    ids = [id_ for id_, each in window.workspace.checked.items() if each.case.opening.mark in marks]
+    ids = [id_ for id_, each in window.workspace.checked.items() if each.given.opening.mark in marks]
     assert len(ids) == len(marks)
     window.select_openings(ids)
     return ids
@@ -75,4 +75,4 @@ def choose(window, *marks):
 
 def checked_of(window, mark):
     """Return an opening as the views see it."""
-    return next(each for each in window.workspace.checked.values() if each.case.opening.mark == mark)
+    return next(each for each in window.workspace.checked.values() if each.given.opening.mark == mark)

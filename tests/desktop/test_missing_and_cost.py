@@ -28,7 +28,7 @@ def test_missing_facts_select_their_openings_and_the_return_visit_is_written(at_
     where = missing.list.visualItemRect(first).center()
     qtbot.mouseClick(missing.list.viewport(), LEFT, pos=where)
     qtbot.mouseDClick(missing.list.viewport(), LEFT, pos=where)
-    chosen = {at_work.workspace.checked[each].case.opening.mark for each in at_work._chosen_ids()}
+    chosen = {at_work.workspace.checked[each].given.opening.mark for each in at_work._chosen_ids()}
     assert chosen == marks
     assert len(chosen) == int(first.text(3))
     assert at_work.search.text() == ""

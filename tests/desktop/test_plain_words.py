@@ -99,10 +99,10 @@ def walk():
 
 
 def test_every_window_shows_words_as_words(baited, qtbot):
-    fed = baited.workspace.checked[
-        next(id_ for id_, c in baited.workspace.checked.items() if "M116" in c.case.opening.mark)
+    connected = baited.workspace.checked[
+        next(id_ for id_, c in baited.workspace.checked.items() if "M116" in c.given.opening.mark)
     ]
-    baited.select_openings([fed.case.opening.id])
+    baited.select_openings([connected.given.opening.id])
     for page in range(baited.sheet.pages.count()):
         baited.sheet.pages.setCurrentIndex(page)
         labels, _ = walk()

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QTreeWidgetItemIterator
 from hwsched.desktop.power.power_tree import LOOSE
 from hwsched.desktop.power.power_window import PowerWindow
 from hwsched.desktop.window import Window
-from hwsched.operations.power.power_results import power_facts, power_work
+from hwsched.operations.power.power_results import power_facts, power_result
 from hwsched.paths import SAMPLE
 from tests.desktop.conftest import checked_of, idle
 
@@ -85,7 +85,7 @@ def test_an_opening_is_dragged_off_its_circuit_and_stands_among_the_loose(at_wor
     qtbot.mouseClick(power.take_away, LEFT)
     idle(qtbot, at_work)
     assert line(power, "M216").parent().text(0) == LOOSE
-    assert checked_of(at_work, "M216").case.feed is None
+    assert checked_of(at_work, "M216").given.supply_link is None
     drop(qtbot, at_work, power, "M216", line(power, "M016"))
     assert line(power, "M216").parent().text(0) == "Circuit S"
 
@@ -93,7 +93,7 @@ def test_an_opening_is_dragged_off_its_circuit_and_stands_among_the_loose(at_wor
 def test_a_long_run_of_thin_wire_is_marked_low_and_says_its_cures(at_work, qtbot, power):
     run = next(
         r for r in power_facts(at_work.workspace.project).runs
-        if r.opening_id == checked_of(at_work, "M316").case.opening.id
+        if r.opening_id == checked_of(at_work, "M316").given.opening.id
     )  # fmt: skip
     power.form.edited.emit("run", run.id, "length_m", "400")
     idle(qtbot, at_work)
@@ -123,17 +123,17 @@ def test_siting_is_compared_and_accepted(at_work, qtbot, power):
     qtbot.mouseClick(siting.take, LEFT)
     idle(qtbot, at_work)
     assert line(power, "M016").parent().text(0) == "Circuit S"
-    work = power_work(at_work.workspace.project)
+    work = power_result(at_work.workspace.project)
     assert sum(len(supply.openings) for supply in work.supplies if supply.supply.building == "Mill House") == 4
     siting.close()
 
 
 def test_what_cannot_be_is_said_and_changes_nothing(at_work, qtbot, power):
     before = len(power.facts.supplies)
-    power.lay("supply", "", {"name": "MILL-1"})
+    power.add_power_row("supply", "", {"name": "MILL-1"})
     assert "already in the project" in at_work.told.text()
     at_work.told.close()
-    power.lay("supply", "", {"name": "X", "part": "NOWHERE"})
+    power.add_power_row("supply", "", {"name": "X", "part": "NOWHERE"})
     assert "NOWHERE" in at_work.told.text()
     at_work.told.close()
     assert len(power_facts(at_work.workspace.project).supplies) == before

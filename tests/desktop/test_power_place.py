@@ -41,7 +41,7 @@ def drop(qtbot, at_work, window, target):
 
 
 def runs_of(at_work, mark):
-    id_ = checked_of(at_work, mark).case.opening.id
+    id_ = checked_of(at_work, mark).given.opening.id
     return [run for run in power_facts(at_work.workspace.project).runs if run.opening_id == id_]
 
 
@@ -106,7 +106,7 @@ def test_the_delete_key_takes_an_opening_off_and_the_dialog_hangs_it_on_a_node_w
     assert line(power, "M016").parent() is line(power, "M116")
     assert line(power, "M016").text(1) == "6.0 m"
     (run,) = runs_of(at_work, "M016")
-    assert run.from_node == checked_of(at_work, "M116").case.opening.id
+    assert run.from_node == checked_of(at_work, "M116").given.opening.id
 
 
 def test_a_junction_is_laid_fed_through_renamed_and_taken_away(at_work, qtbot, power):
@@ -153,7 +153,7 @@ def test_facts_are_edited_in_the_form_and_parts_are_picked_from_the_catalogue(at
     click(qtbot, power, line(power, "M316"))
     box = edit(power, "Wire")
     offered = [box.itemData(n) for n in range(1, box.count())]
-    kinds = {checked_of(at_work, "M316").case.catalogue.get(number).kind for number in offered}
+    kinds = {checked_of(at_work, "M316").given.catalogue.get(number).kind for number in offered}
     assert kinds == {"wire"}
     assert box.itemData(box.currentIndex()) == "ROP-W18"
     before = line(power, "M316").text(2)
@@ -229,7 +229,9 @@ def test_a_bare_supply_is_laid_and_taken_back_in_an_empty_project(qtbot, tmp_pat
 def test_a_loaded_supply_and_too_many_volts_are_marked_in_words(at_work, qtbot, power):
     for item in ("LIFT-1", "TURN-1"):
         power.tree.setCurrentItem(line(power, item))
-        power.carry(power.tree.chosen_openings(), power.facts.fed()[checked_of(at_work, "M116").case.opening.id].id)
+        power.carry(
+            power.tree.chosen_openings(), power.facts.connected()[checked_of(at_work, "M116").given.opening.id].id
+        )
         idle(qtbot, at_work)
     for run in power_facts(at_work.workspace.project).runs:
         if run.length_m is None:
@@ -311,24 +313,24 @@ def test_sheets_are_enlarged_leafed_and_fitted_to_the_place(qtbot):
     ]
     view.show_drawings(sheets)
     assert view.canvas.width() <= view.area.width()
-    fitted, height = view.canvas.px_per_mm, view.canvas.height()
-    assert height > 100 * fitted, "the notes have their place below"
+    scaled, height = view.canvas.px_per_mm, view.canvas.height()
+    assert height > 100 * scaled, "the notes have their place below"
     qtbot.mouseClick(view.larger, LEFT)
-    assert view.canvas.px_per_mm == pytest.approx(1.25 * fitted)
+    assert view.canvas.px_per_mm == pytest.approx(1.25 * scaled)
     assert view.canvas.width() > view.area.width()
     qtbot.mouseClick(view.ahead, LEFT)
     assert view.title.text() == "Sheet 2"
     assert not view.ahead.isEnabled()
-    assert view.canvas.px_per_mm == pytest.approx(1.25 * fitted), "leafing keeps the size"
+    assert view.canvas.px_per_mm == pytest.approx(1.25 * scaled), "leafing keeps the size"
     view.show_drawings(sheets)
     assert view.title.text() == "Sheet 2", "the same sheets shown anew stay where they were"
     for _ in range(40):
         view.zoom(1)
     assert view.canvas.px_per_mm <= 14
     qtbot.mouseClick(view.whole, LEFT)
-    assert view.canvas.px_per_mm == pytest.approx(fitted)
+    assert view.canvas.px_per_mm == pytest.approx(scaled)
     view.resize(900, 300)
-    assert view.canvas.px_per_mm > fitted
+    assert view.canvas.px_per_mm > scaled
     view.show_drawings((), "Nothing here.")
     assert view.canvas.page is None
     assert not view.larger.isEnabled()
@@ -350,7 +352,7 @@ def test_many_runs_are_worked_out_off_the_screens_thread_and_the_last_edit_wins(
 def test_the_siting_is_pinned_compared_stopped_and_accepted(at_work, qtbot, power):
     click(qtbot, power, line(power, "M316"))
     mill_3 = next(s.id for s in power.facts.supplies if s.name == "MILL-3")
-    m316 = checked_of(at_work, "M316").case.opening.id
+    m316 = checked_of(at_work, "M316").given.opening.id
     at_work.edit(lambda: set_route(at_work.workspace.project, m316, mill_3, who="t", pinned=True))
     qtbot.mouseClick(power.site, LEFT)
     siting = power.siting

@@ -27,7 +27,7 @@ def test_freeze_compare_and_undo(at_work, qtbot, monkeypatch):
     freeze(at_work, qtbot, monkeypatch, "for approval")
     (row,) = (window.list.topLevelItem(number) for number in range(window.list.topLevelItemCount()))
     assert (row.text(0), row.text(2), row.text(3), row.text(4)) == ("A", "tester", "the whole project", "for approval")
-    project, opening = at_work.workspace.project, checked_of(at_work, "M004").case.opening.id
+    project, opening = at_work.workspace.project, checked_of(at_work, "M004").given.opening.id
     at_work.edit(lambda: edit_facts(project, "opening", opening, {"notes": "seen again"}, who="tester"))
     idle(qtbot, at_work)
     window.list.topLevelItem(0).setSelected(True)

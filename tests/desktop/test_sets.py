@@ -19,7 +19,7 @@ def sets(at_work):
 
 
 def set_in_register(window, mark):
-    row = window.register.row_of_id(checked_of(window, mark).case.opening.id)
+    row = window.register.row_of_id(checked_of(window, mark).given.opening.id)
     return window.register.data(window.register.index(row, SET))
 
 

@@ -61,7 +61,7 @@ def test_printing_into_a_place_that_is_no_folder_is_told(at_work, qtbot, tmp_pat
 
 def test_what_was_written_before_it_failed_is_said_and_shown(at_work, qtbot):
     project = at_work.workspace.project
-    opening = checked_of(at_work, "M004").case.opening.id
+    opening = checked_of(at_work, "M004").given.opening.id
 
     def work(_progress, _cancelled):
         edit_facts(project, "opening", opening, {"notes": "written first"}, who="t")
@@ -75,7 +75,7 @@ def test_what_was_written_before_it_failed_is_said_and_shown(at_work, qtbot):
     assert box.windowTitle() == "Done in part"
     assert f"change set {before + 1}" in box.informativeText()
     assert "Nothing was changed" not in box.informativeText()
-    assert at_work.workspace.checked[opening].case.opening.notes == "written first", "the views follow all the same"
+    assert at_work.workspace.checked[opening].given.opening.notes == "written first", "the views follow all the same"
     box.close()
 
 
@@ -98,12 +98,12 @@ def test_a_window_that_is_closed_meanwhile_takes_nothing_along(at_work, qtbot):
     idle(qtbot, at_work)
     assert heard == []
     assert checked_of(at_work, "LATE")
-    assert at_work.register.row_of_id(checked_of(at_work, "LATE").case.opening.id) is not None
+    assert at_work.register.row_of_id(checked_of(at_work, "LATE").given.opening.id) is not None
 
 
 def test_another_writer_holds_up_the_edit_and_not_the_screen(at_work, qtbot, writer, monkeypatch):
     monkeypatch.setattr(Jobs, "patience_ms", 20)
-    opening = checked_of(at_work, "M004").case.opening.id
+    opening = checked_of(at_work, "M004").given.opening.id
     ticks = []
     timer = QTimer()
     timer.setInterval(5)
@@ -113,20 +113,20 @@ def test_another_writer_holds_up_the_edit_and_not_the_screen(at_work, qtbot, wri
     at_work._on_edited("opening", opening, "notes", "first")
     at_work._on_edited("opening", opening, "notes", "second")
     assert at_work.jobs.busy
-    assert at_work.workspace.checked[opening].case.opening.notes is None
+    assert at_work.workspace.checked[opening].given.opening.notes is None
     qtbot.waitUntil(lambda: len(ticks) > 20, timeout=5000)
     timer.stop()
     assert at_work.jobs.busy, "the lock is still held"
     writer.execute("ROLLBACK")
     idle(qtbot, at_work)
-    assert at_work.workspace.checked[opening].case.opening.notes == "second", "in the order asked for"
+    assert at_work.workspace.checked[opening].given.opening.notes == "second", "in the order asked for"
     assert [step.verb for step in history(at_work.workspace.project)[-2:]] == ["edit-facts"] * 2
 
 
 def test_a_project_that_stays_busy_can_be_tried_again(at_work, qtbot, writer, monkeypatch):
     with at_work.workspace.project.reading() as connection:
         connection.exec_driver_sql("PRAGMA busy_timeout = 50")
-    opening = checked_of(at_work, "M004").case.opening.id
+    opening = checked_of(at_work, "M004").given.opening.id
     writer.execute("BEGIN IMMEDIATE")
     at_work._on_edited("opening", opening, "notes", "held up")
     idle(qtbot, at_work)
@@ -134,12 +134,12 @@ def test_a_project_that_stays_busy_can_be_tried_again(at_work, qtbot, writer, mo
     writer.execute("ROLLBACK")
     press(at_work.told, "Try again")
     idle(qtbot, at_work)
-    assert at_work.workspace.checked[opening].case.opening.notes == "held up"
+    assert at_work.workspace.checked[opening].given.opening.notes == "held up"
 
 
 def test_an_edit_that_waits_is_made_before_the_window_goes(at_work, qtbot, writer, monkeypatch, sample_file):
     monkeypatch.setattr(Jobs, "patience_ms", 20)
-    opening = checked_of(at_work, "M004").case.opening.id
+    opening = checked_of(at_work, "M004").given.opening.id
     writer.execute("BEGIN IMMEDIATE")
     at_work._on_edited("opening", opening, "notes", "kept")
     assert at_work.jobs.busy
@@ -153,7 +153,7 @@ def test_an_edit_that_fails_as_the_window_closes_is_told_first(at_work, qtbot, w
     with at_work.workspace.project.reading() as connection:
         connection.exec_driver_sql("PRAGMA busy_timeout = 50")
     monkeypatch.setattr(Jobs, "patience_ms", 1)
-    opening = checked_of(at_work, "M004").case.opening.id
+    opening = checked_of(at_work, "M004").given.opening.id
     writer.execute("BEGIN IMMEDIATE")
     at_work._on_edited("opening", opening, "notes", "lost?")
     at_work.close()
@@ -177,7 +177,7 @@ def test_a_bad_project_is_told_and_another_one_can_be_chosen(at_work, qtbot, tmp
 
 def test_a_failure_of_the_program_s_own_gives_a_report_that_can_be_saved(at_work, qtbot, tmp_path, monkeypatch, caplog):
     monkeypatch.setenv("HWSCHED_LOG", str(tmp_path / "log"))
-    opening = checked_of(at_work, "M004").case.opening
+    opening = checked_of(at_work, "M004").given.opening
     mark, room = opening.mark, opening.room_to
     assert room
 

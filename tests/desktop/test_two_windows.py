@@ -58,7 +58,7 @@ def press_return(qtbot, editor):
 def other_types(window, label, text):
     """Let the window's person type elsewhere, so that the other window keeps its keys."""
     item = fact(window, label)
-    entity, row = ("leaf", checked_of(window, "M004").case.leaves[0].id)
+    entity, row = ("leaf", checked_of(window, "M004").given.leaves[0].id)
     name = {"Leaf thickness": "thickness_mm", "Wave": "wave"}[item.text(0)]
     if name == "wave":
         entity, row = "opening", window.chosen
@@ -168,14 +168,14 @@ def test_removing_what_the_other_edited_is_a_question(qtbot, windows):
 
 def test_a_choice_and_the_unit_s_place_carry_what_was_shown(qtbot, windows):
     ann, ben = windows
-    units = [each.number for each in checked_of(ann, "M004").case.catalogue.of_kind("surface-unit")]
+    units = [each.number for each in checked_of(ann, "M004").given.catalogue.of_kind("surface-unit")]
     ann.choose_part(ann.chosen, "unit", units[0])
     ben.choose_part(ben.chosen, "unit", units[1])
     told = asked(ben).text()
     assert told.startswith("Part for the role unit of M004\n    you saw:\tleft to the fit\n")
     assert f"now:\t{units[0]} (ann, " in told
     qtbot.mouseClick(ben.asked.theirs, Qt.MouseButton.LeftButton)
-    assert [choice.part for choice in checked_of(ben, "M004").case.chosen if choice.role == "unit"] == [units[0]]
+    assert [choice.part for choice in checked_of(ben, "M004").given.chosen if choice.role == "unit"] == [units[0]]
     ann.release_unit()
     ben.release_unit()
     assert not ben.asked.isVisible()
@@ -252,7 +252,7 @@ def test_the_rulebook_carries_what_it_showed(qtbot, windows):
 def test_a_set_keeps_the_other_s_lines_and_asks_about_the_same_role(qtbot, windows):
     ann, ben = windows
     project = ann.workspace.project
-    parts = sorted(checked_of(ann, "M004").case.catalogue.parts)[:4]
+    parts = sorted(checked_of(ann, "M004").given.catalogue.parts)[:4]
     lines = [Line("cylinder", parts[0]), Line("cam", parts[1])]
     _, set_id = make_set(project, "HS-9", lines, who="ann")
     ben.act_sets.trigger()
@@ -271,7 +271,7 @@ def test_a_set_keeps_the_other_s_lines_and_asks_about_the_same_role(qtbot, windo
     assert told["unit"] == (parts[2], 1.0)
     assert told[other][1] == 2.0
     assert {line.role for line in book.lines.lines()} == set(told)
-    assign_set(project, set_id, [checked_of(ann, "M004").case.opening.id], who="ann")
+    assign_set(project, set_id, [checked_of(ann, "M004").given.opening.id], who="ann")
     qtbot.mouseClick(book.remove, Qt.MouseButton.LeftButton)
     qtbot.mouseClick(book.sure.button(QMessageBox.StandardButton.Yes), Qt.MouseButton.LeftButton)
     assert "Hardware set of M004\n    you saw:\tnone" in asked(ben).text()

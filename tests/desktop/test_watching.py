@@ -22,7 +22,7 @@ from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.parts.catalogue_import import import_catalogue
 from hwsched.operations.parts.hardware_sets import Line, make_set
-from hwsched.operations.power.connecting import unhang
+from hwsched.operations.power.connecting import disconnect_openings
 from hwsched.operations.project.history import history
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.survey.editing import add_opening, edit_facts, remove
@@ -72,7 +72,7 @@ def comes(qtbot, holds):
 def test_a_fact_that_another_process_edits_is_shown(at_work, qtbot, sample_file):
     words = ["edit", str(sample_file), "M004", "opening", "wave", "W7", "--who", "ben"]
     subprocess.run([sys.executable, "-m", "hwsched", *words], check=True, stdout=subprocess.DEVNULL)
-    comes(qtbot, lambda: checked_of(at_work, "M004").case.opening.wave == "W7")
+    comes(qtbot, lambda: checked_of(at_work, "M004").given.opening.wave == "W7")
     comes(qtbot, lambda: fact(at_work, "Wave").text(1) == "W7")
     comes(qtbot, lambda: at_work.statusBar().currentMessage().startswith("ben: Edit wave"))
 
@@ -99,9 +99,9 @@ def test_windows_beside_the_main_one_follow_too(at_work, qtbot, other):
     waivers = at_work.tools[WaiversWindow]
     comes(qtbot, lambda: waivers.list.topLevelItemCount() == 1)
     power = at_work.tools[PowerWindow]
-    hung = set(power.facts.fed())
-    unhang(other, [next(iter(hung))], who="ben")
-    comes(qtbot, lambda: len(power.facts.fed()) == len(hung) - 1)
+    connected_devices = set(power.facts.connected())
+    disconnect_openings(other, [next(iter(connected_devices))], who="ben")
+    comes(qtbot, lambda: len(power.facts.connected()) == len(connected_devices) - 1)
 
 
 def test_what_touches_everything_is_read_beside_a_person_s_work(at_work, qtbot, other, tmp_path):
@@ -109,7 +109,7 @@ def test_what_touches_everything_is_read_beside_a_person_s_work(at_work, qtbot, 
     at_work.jobs.started.connect(started.append)
     set_settings(other, who="ben", name="Other title", prefer="holes")
     comes(qtbot, lambda: at_work.windowTitle() == "Other title - hwsched")
-    comes(qtbot, lambda: checked_of(at_work, "M004").case.settings.prefer == "holes")
+    comes(qtbot, lambda: checked_of(at_work, "M004").given.settings.prefer == "holes")
     path = tmp_path / "c.xlsx"
     shutil.copy(SAMPLE / "catalogue.xlsx", path)
     import_catalogue(other, path, who="ben")
@@ -121,9 +121,9 @@ def test_an_edit_made_while_others_are_read_is_not_lost_from_view(at_work, qtbot
     set_settings(other, who="ben", prefer="holes")
     comes(qtbot, lambda: at_work.reading.busy)
     at_work.sheet.edited.emit("opening", at_work.chosen, "wave", "W9")
-    assert checked_of(at_work, "M004").case.opening.wave == "W9"
-    comes(qtbot, lambda: not at_work.reading.busy and checked_of(at_work, "M004").case.settings.prefer == "holes")
-    assert checked_of(at_work, "M004").case.opening.wave == "W9"
+    assert checked_of(at_work, "M004").given.opening.wave == "W9"
+    comes(qtbot, lambda: not at_work.reading.busy and checked_of(at_work, "M004").given.settings.prefer == "holes")
+    assert checked_of(at_work, "M004").given.opening.wave == "W9"
 
 
 def test_what_is_being_typed_is_left_to_its_end(at_work, qtbot, other):
@@ -132,7 +132,7 @@ def test_what_is_being_typed_is_left_to_its_end(at_work, qtbot, other):
     editor = at_work.sheet.facts.findChild(QLineEdit)
     qtbot.keyClicks(editor, "W")
     edit_facts(other, "opening", at_work.chosen, {"room_to": "Loft"}, who="ben")
-    comes(qtbot, lambda: checked_of(at_work, "M004").case.opening.room_to == "Loft")
+    comes(qtbot, lambda: checked_of(at_work, "M004").given.opening.room_to == "Loft")
     assert at_work.sheet.facts.findChild(QLineEdit) is editor
     qtbot.keyClicks(editor, "3")
     with qtbot.waitSignal(editor.destroyed, timeout=5000):

@@ -132,7 +132,7 @@ def test_the_register_stays_in_step_with_its_columns(window):
 def test_ten_thousand_openings_are_filtered_without_asking_for_every_cell(window, qtbot):
     one = next(iter(window.workspace.checked.values()))
     register = Register()
-    register.load([Checked(one.case, one.fit, one.findings)] * 10_000)
+    register.load([Checked(one.given, one.fit, one.findings)] * 10_000)
     calls = 0
     real = register.data
 
@@ -142,7 +142,7 @@ def test_ten_thousand_openings_are_filtered_without_asking_for_every_cell(window
         return real(*arguments)
 
     register.data = counted
-    register.narrow(words=one.case.opening.mark)
+    register.narrow(words=one.given.opening.mark)
     assert register.rowCount() == 10_000
     assert calls == 0
 
@@ -201,7 +201,7 @@ def test_the_calculators_answer_their_examples_and_name_wrong_fields(qtbot):
         assert "Basis:" in dialog.answer.toPlainText(), calculator.name
     dialog.names.setCurrentRow([c.name for c in CALCULATORS].index("cylinder-stack"))
     dialog.fields["leaf_mm"].setText("-3")
-    dialog.work_out()
+    dialog.solve_supplies()
     assert dialog.answer.toPlainText().startswith("leaf_mm:")
 
 
@@ -252,12 +252,12 @@ def test_a_rule_is_switched_off_and_a_limit_changed_in_the_settings(window, qtbo
     trim.child(0).setText(1, "9")
     dialog.accept()
     qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
-    settings = next(iter(window.workspace.checked.values())).case.settings
+    settings = next(iter(window.workspace.checked.values())).given.settings
     assert settings.rules_off == {"coin-cell-drain"}
     assert settings.limits == {"trim-clear.clearance_mm": 9.0}
     window.act_undo.trigger()
     qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
-    assert not next(iter(window.workspace.checked.values())).case.settings.rules_off
+    assert not next(iter(window.workspace.checked.values())).given.settings.rules_off
 
 
 def test_history_takes_back_an_older_step_or_says_why_not(window, qtbot):

@@ -33,7 +33,7 @@ USUAL = {
     "Trim outside": 0, "Trim inside": 0, "TT": "n", "Cam": "straight", "Undercut": "3/8",
 }  # fmt: skip
 """A wood leaf, 1 3/4 thick, with a mortise lock: backset 2 3/4, cylinder 40 above the floor, case 6 x 4 1/4 x 1."""
-NO_CASE = dict.fromkeys(
+NOT_GIVEN = dict.fromkeys(
     ("Case height", "Case depth", "Case thickness", "Top of case above cylinder", "Trim outside", "Trim inside", "Cam")
 )
 NO_FRAME = {"Frame": "none", "Stop (in)": None}
@@ -84,8 +84,8 @@ ROWS = (
         },
     ),
     # Bored, one too small by 1/8 in both bores, the other as the new lock wants it.
-    opening("SMALL", **{"Lock type": "bored", "Cross bore": "2", "Edge bore": "7/8", **NO_CASE}),
-    opening("BORED", **{"Lock type": "bored", "Cross bore": "2 1/8", "Edge bore": "1", **NO_CASE}),
+    opening("SMALL", **{"Lock type": "bored", "Cross bore": "2", "Edge bore": "7/8", **NOT_GIVEN}),
+    opening("BORED", **{"Lock type": "bored", "Cross bore": "2 1/8", "Edge bore": "1", **NOT_GIVEN}),
     # A push plate takes the whole face: the unit goes into the edge.
     opening("POCKET", Bldg="Shed"),
     standing("POCKET", "push plate", "secured", "18", "42", "34", "76", "keep"),
@@ -95,14 +95,14 @@ ROWS = (
         **{
             "Bldg": "Shed", "Type": "gate", "Material": "steel gate", "Lock type": "gate", "Stile (in)": "4",
             "Int/Ext": "ext", "Size": '42" x 48"', "Thickness (in)": "2", "B/S": "2 1/2", "Cyl AFF": "36",
-            "Undercut": "4", "Function": "storeroom", **NO_CASE, **NO_FRAME,
+            "Undercut": "4", "Function": "storeroom", **NOT_GIVEN, **NO_FRAME,
         },
     ),
     # A reader beside a lift: no leaf at all.
     opening(
         "LIFT",
         **{
-            "Bldg": "Shed", "Type": "lift", "Lock type": "reader", **NO_CASE, **NO_FRAME,
+            "Bldg": "Shed", "Type": "lift", "Lock type": "reader", **NOT_GIVEN, **NO_FRAME,
             **dict.fromkeys(
                 ("Hand", "Size", "Thickness (in)", "Material", "Construction", "B/S", "Function", "Undercut", "TT")
             ),
@@ -114,7 +114,7 @@ ROWS = (
         **{
             "Bldg": "Shed", "Type": "cabinet", "Lock type": "cabinet", "Size": '18" x 30"', "Thickness (in)": "3/4",
             "B/S": "1 1/4", "Cyl AFF": "34", "Function": None, "Undercut": "20", "Keep/replace": "replace",
-            **NO_CASE, **NO_FRAME,
+            **NOT_GIVEN, **NO_FRAME,
         },
     ),
     # Nobody measured how thick the leaf is.

@@ -63,7 +63,7 @@ def test_openings_under_a_heading_take_identical_hardware(view):
         for opening in group.openings:
             taken = [(p.role, p.part, p.quantity) for p in item_lines(opening.fit.parts)]
             assert taken == [(p.role, p.part, p.quantity) for p in group.parts]
-            assert opening.case.opening.hand == group.openings[0].case.opening.hand
+            assert opening.given.opening.hand == group.openings[0].given.opening.hand
             assert opening.mark not in seen
             seen.add(opening.mark)
     assert seen == {o.mark for o in view.openings if o.fit is not None and o.fit.status == "fitted"}
@@ -119,7 +119,9 @@ def test_cautions_follow_the_opening(view, condition, caution):
     for opening in view.openings:
         if opening.fit is None or opening.fit.status != "fitted":
             continue
-        needs = opening.case.opening.rating != "none" if condition == "rated" else opening.case.opening.egress != "none"
+        needs = (
+            opening.given.opening.rating != "none" if condition == "rated" else opening.given.opening.egress != "none"
+        )
         shown = [
             b.text for b in blocks(PACKET.build(view, opening)) if isinstance(b, Paragraph) and b.style == "caution"
         ]

@@ -22,10 +22,10 @@ from hwsched.render.ics import calendar_text
 from hwsched.render.pdf import render_pdf
 from hwsched.render.xlsx import render_xlsx
 from hwsched.values import Catalogue
-from hwsched.values.power import PowerWork
-from hwsched.wiring import Fed
-from tests.rules.scenario import case, fit, opening
-from tests.wiring.laid import circuit, fed, parts, run, supply, work
+from hwsched.values.power import PowerResult
+from hwsched.wiring import ConnectedOpening
+from tests.rules.scenario import fit, given, opening
+from tests.wiring.power_rows import circuit, connected, parts, run, supply, work
 
 NEW = (POWER_SCHEDULE, WIRE_LIST, BATTERY_CALENDAR)
 
@@ -51,14 +51,14 @@ def texts(found):
 
 
 def view_of(power, openings, cat):
-    views = tuple(OpeningView(each.case, each.fit, power.of_opening(name)) for name, each in openings.items())
+    views = tuple(OpeningView(each.given, each.fit, power.of_opening(name)) for name, each in openings.items())
     return ProjectView("Yard", "working state 3", "2026-01-05", "mm", views, cat, power=power)
 
 
 def yard(runs, cat=None, openings=None, **more):
     """A project of what hangs on these runs."""
     cat = cat or parts()
-    openings = openings or {r.opening_id: fed(r.opening_id, cat, without=()) for r in runs if r.opening_id}
+    openings = openings or {r.opening_id: connected(r.opening_id, cat, without=()) for r in runs if r.opening_id}
     return view_of(work(runs, openings, cat, **more), openings, cat)
 
 
@@ -96,10 +96,10 @@ def large():
                     begin = f"J{name}"
                 runs.append(run(begin, mark, rng.uniform(2, 12), name))
                 nodes.append(mark)
-                openings[mark] = fed(mark, cat, without=(), building=f"Building {s % 3}", level=level)
+                openings[mark] = connected(mark, cat, without=(), building=f"Building {s % 3}", level=level)
     for i in range(10):
-        openings[f"b{i}"] = Fed(
-            case(opening(id=f"b{i}", mark=f"B{i}", installed_on="2025-03-01", operations_per_day=10.0 + i), cat=cat),
+        openings[f"b{i}"] = ConnectedOpening(
+            given(opening(id=f"b{i}", mark=f"B{i}", installed_on="2025-03-01", operations_per_day=10.0 + i), cat=cat),
             fit(),
         )
     return view_of(work(runs, openings, cat, supplies=supplies, circuits=circuits), openings, cat)
@@ -165,16 +165,16 @@ def test_every_finding_stands_in_the_schedule(large):
 def test_the_wire_list_adds_up(which, request):
     view = request.getfixturevalue(which)
     document = WIRE_LIST.build(view, None)
-    laid = [r for s in view.power.supplies for c in s.circuits for r in c.runs]
+    present = [r for s in view.power.supplies for c in s.circuits for r in c.runs]
     listed = [row for b in blocks(document) if isinstance(b, Table) and b.title.startswith("Runs") for row in b.rows]
-    assert len(listed) == len(laid)
+    assert len(listed) == len(present)
     wires = table(document, "Wire")
     assert fsum(row[4] for row in wires.rows) == pytest.approx(
-        fsum(r.length_m * r.parallel for r in laid if not r.transfer), abs=0.06 * len(wires.rows)
+        fsum(r.length_m * r.parallel for r in present if not r.transfer), abs=0.06 * len(wires.rows)
     )
-    assert sum(row[3] for row in wires.rows) == sum(not r.transfer for r in laid)
+    assert sum(row[3] for row in wires.rows) == sum(not r.transfer for r in present)
     others = table(document, "Transfers and boxes")
-    assert sum(row[3] for row in others.rows if row[2] == "power transfer") == sum(r.transfer for r in laid)
+    assert sum(row[3] for row in others.rows if row[2] == "power transfer") == sum(r.transfer for r in present)
 
 
 def test_the_calendar_has_an_event_a_battery_opening(large):
@@ -195,8 +195,8 @@ def test_the_calendar_has_an_event_a_battery_opening(large):
 
 def test_a_calendar_without_days_says_what_it_needs():
     cat = parts()
-    openings = {"a": Fed(case(opening(id="a", mark="A"), cat=cat), fit())}
-    document = BATTERY_CALENDAR.build(view_of(PowerWork(), openings, cat), None)
+    openings = {"a": ConnectedOpening(given(opening(id="a", mark="A"), cat=cat), fit())}
+    document = BATTERY_CALENDAR.build(view_of(PowerResult(), openings, cat), None)
     assert document.events == ()
     assert table(document, "Without a day").rows == (("A", "opening.installed_on"),)
 
@@ -232,7 +232,7 @@ def test_a_limiter_that_is_only_proposed_is_called_so():
 
 def test_wired_openings_on_no_circuit_are_listed():
     cat = parts()
-    openings = {"a": fed("a", cat, without=()), "b": fed("b", cat, without=())}
+    openings = {"a": connected("a", cat, without=()), "b": connected("b", cat, without=())}
     view = view_of(work([run("supply", "a")], openings, cat), openings, cat)
     assert "On no circuit yet: B." in texts(blocks(POWER_SCHEDULE.build(view, None)))
 
@@ -254,12 +254,12 @@ def test_the_power_page_of_an_opening_on_a_circuit():
 
 def test_the_power_page_of_others():
     cat = parts()
-    own = {"a": fed("a", cat, without=())}
-    view = view_of(PowerWork(), own, cat)
+    own = {"a": connected("a", cat, without=())}
+    view = view_of(PowerResult(), own, cat)
     assert "hangs on no circuit" in texts(power_blocks(view, view.openings[0]))
     for power, word in (("battery", "Cells: 6 × AA"), ("none", "")):
-        openings = {"a": Fed(case(opening(id="a", mark="A"), cat=cat), fit(power=power))}
-        view = view_of(PowerWork(), openings, cat)
+        openings = {"a": ConnectedOpening(given(opening(id="a", mark="A"), cat=cat), fit(power=power))}
+        view = view_of(PowerResult(), openings, cat)
         found = power_blocks(view, view.openings[0])
         assert word in texts(found)
         assert bool(found) == (power == "battery")
@@ -269,11 +269,11 @@ def test_the_power_page_of_others():
 @pytest.mark.parametrize("which", ["sample", "large"])
 def test_packets_carry_their_power_page(which, request, tmp_path):
     view = request.getfixturevalue(which)
-    on_circuits = [o for o in view.openings if view.power.circuit_of(o.case.opening.id)]
+    on_circuits = [o for o in view.openings if view.power.circuit_of(o.given.opening.id)]
     assert on_circuits
     for each in on_circuits[:: max(1, len(on_circuits) // 3)]:
         render_pdf(PACKET.build(view, each), tmp_path / "p.pdf")
         shown = " ".join(" ".join(p.extract_text() for p in PdfReader(tmp_path / "p.pdf").pages).split())
-        worked, its_circuit = view.power.circuit_of(each.case.opening.id)
+        worked, its_circuit = view.power.circuit_of(each.given.opening.id)
         assert f"{worked.supply.name}/{its_circuit.circuit.name}" in shown
         assert "Never bring mains onto the leaf" in shown

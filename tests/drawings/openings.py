@@ -4,14 +4,14 @@ from dataclasses import replace
 
 from hwsched.values import (
     CablePath,
-    Case,
     Catalogue,
     Fit,
-    FittedPart,
+    FitPart,
     Hole,
     Item,
     Leaf,
     Opening,
+    OpeningInput,
     Part,
     Placement,
     Stack,
@@ -55,8 +55,8 @@ PARTS = {
 CATALOGUE = Catalogue(PARTS, "test")
 
 
-def fitted(role, number):
-    return FittedPart(role, number, PARTS[number].kind, 1, "for the test")
+def fit_part(role, number):
+    return FitPart(role, number, PARTS[number].kind, 1, "for the test")
 
 
 LOCK = Item(
@@ -93,10 +93,10 @@ ITEMS = (
 OPENING = Opening("o1", "101-A", form="single", hand="LH", rating="none", frame_material="hollow-metal",
                   frame_stop_mm=15.875)  # fmt: skip
 LEAF = Leaf("l1", "single", 36 * INCH, 84 * INCH, 1.75 * INCH, "wood", "flush", undercut_mm=12.0)
-CASE = Case(OPENING, (LEAF,), ITEMS, CATALOGUE)
+GIVEN = OpeningInput(OPENING, (LEAF,), ITEMS, CATALOGUE)
 FIT = Fit(
     "fitted",
-    (fitted("cylinder", "TC-125"), fitted("unit", "SU-W")),
+    (fit_part("cylinder", "TC-125"), fit_part("unit", "SU-W")),
     stack=Stack("threaded", 6.35, 0.35, 0, ("BR-2",)),
     placement=Placement("single", "secured", "above", 40.0, 1120.0, 90.0, 180.0, 69.85, 1104.9),
     cable=CablePath(((69.85, 1041.4, 22.2), (69.85, 1104.9, 22.2), (69.85, 1104.9, 0.0), (85.0, 1200.0, -10.0)),
@@ -111,7 +111,7 @@ FIT = Fit(
 
 
 def opening(**changes):
-    return replace(CASE, opening=replace(OPENING, **changes))
+    return replace(GIVEN, opening=replace(OPENING, **changes))
 
 
 def pair(hand="RHR"):
@@ -133,13 +133,13 @@ def bored():
                    cylinder_height_mm=965.2)  # fmt: skip
     fit = replace(
         FIT,
-        parts=(fitted("lock", "BL-234"), fitted("unit", "SU-W")),
+        parts=(fit_part("lock", "BL-234"), fit_part("unit", "SU-W")),
         stack=None,
         placement=replace(FIT.placement, y_mm=1050.0, hole_x_mm=80.0, hole_y_mm=1070.0),
         cable=None,
         holes=(Hole("cable hole", "single", "secured", 69.85, 925.0, 9.525, None, 30.0, 45.0, 15.0, order=1),),
     )
-    return replace(CASE, items=(lock,)), fit
+    return replace(GIVEN, items=(lock,)), fit
 
 
 def channel():
@@ -148,17 +148,17 @@ def channel():
         Hole("channel", "single", "secured", 69.85, 1104.9, 9.525, None, 0.762 * INCH, -80.0, from_depth_mm=9.525,
              order=2, purpose="channel"),
     )  # fmt: skip
-    return CASE, replace(FIT, holes=(square, slanted, FIT.holes[1]))
+    return GIVEN, replace(FIT, holes=(square, slanted, FIT.holes[1]))
 
 
 def in_edge():
     fit = replace(
         FIT,
-        parts=(fitted("cylinder", "TC-125"), fitted("unit", "EU-1")),
+        parts=(fit_part("cylinder", "TC-125"), fit_part("unit", "EU-1")),
         placement=Placement("single", "edge", "in-edge", 13.5, 1160.0, 17.5, 349.25, 22.0, 1165.0),
         holes=(Hole("channel", "single", "lock-edge", 22.2, 1130.0, 9.5, None, 40.0, order=1, purpose="channel"),),
     )
-    return CASE, fit
+    return GIVEN, fit
 
 
 def euro_narrow():
@@ -167,13 +167,13 @@ def euro_narrow():
     leaf = replace(LEAF, material="aluminium", construction="narrow-stile", stile_mm=60.0)
     fit = replace(
         FIT,
-        parts=(fitted("cylinder", "EC-3040"), fitted("unit", "SU-N")),
+        parts=(fit_part("cylinder", "EC-3040"), fit_part("unit", "SU-N")),
         stack=Stack("euro-profile", 1.5, key_half_mm=40.0, secured_half_mm=30.0),
         placement=Placement("single", "secured", "above", 6.0, 1110.0, 46.0, 200.0, 35.0, 1095.0),
         holes=(Hole("cable hole", "single", "secured", 35.0, 1095.0, 19.05, 1.6, 3.0, order=1),),
         cable=None,
     )
-    return replace(CASE, leaves=(leaf,), items=(lock,)), fit
+    return replace(GIVEN, leaves=(leaf,), items=(lock,)), fit
 
 
 def gate():
@@ -187,7 +187,7 @@ def cabinet():
     lock = replace(LOCK, lock_form="cabinet", backset_mm=31.75, cylinder_height_mm=863.6, case_height_mm=None,
                    case_width_mm=None)  # fmt: skip
     leaf = Leaf("l1", "single", 457.2, 762.0, 19.05, "wood", "flush")
-    fit = Fit("fitted", (fitted("lock", "CB-18"), fitted("unit", "SU-N")),
+    fit = Fit("fitted", (fit_part("lock", "CB-18"), fit_part("unit", "SU-N")),
               placement=Placement("single", "secured", "beside", 70.0, 830.0, 46.0, 120.0, 80.0, 850.0))  # fmt: skip
     return replace(opening(form="cabinet", hand="RHR"), leaves=(leaf,), items=(lock,)), fit
 
@@ -202,14 +202,14 @@ def glass():
 
 def reader():
     lock = Item("i1", kind="lock", lock_form="reader", cylinder_height_mm=1016.0)
-    fit = Fit("fitted", (fitted("reader", "FR-22"), fitted("unit", "SU-N")),
+    fit = Fit("fitted", (fit_part("reader", "FR-22"), fit_part("unit", "SU-N")),
               placement=Placement("", "wall", "beside", 30.0, 1100.0, 46.0, 120.0, 0.0, 1016.0),
               holes=(Hole("reader hole", "", "wall", 0.0, 1016.0, 22.0, order=1),))  # fmt: skip
     return replace(opening(form="lift", hand=None), leaves=(), items=(lock,)), fit
 
 
 ALL = {
-    "mortise": (CASE, FIT),
+    "mortise": (GIVEN, FIT),
     "pair": (pair(), pair_fit()),
     "bored": bored(),
     "channel": channel(),

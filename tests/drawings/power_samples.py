@@ -8,14 +8,14 @@ from itertools import pairwise
 
 from hwsched.values.power import (
     Circuit,
+    CircuitResult,
     Device,
-    PowerWork,
+    NodeResult,
+    PowerResult,
     Problem,
+    RunResult,
     Supply,
-    WorkedCircuit,
-    WorkedNode,
-    WorkedRun,
-    WorkedSupply,
+    SupplyResult,
 )
 
 OHM_PER_M = {"18 AWG": 0.0209, "16 AWG": 0.0132, "22 AWG": 0.053}
@@ -61,7 +61,7 @@ def solved(facts, supply, ways, devices=(), limiter_a=2.0, current=0.05, source=
         distance[to] = distance[start] + length
         transfer = to.endswith("/leaf")
         runs.append(
-            WorkedRun(
+            RunResult(
                 "" if transfer else f"{facts.id}-{number}", names[start], names[to], start, to, length, gauge,
                 "stranded", 1, "TR-2" if transfer else "", ohm, amps,
                 {state: ohm * amps[state] for state in amps}, {state: ohm * amps[state] ** 2 for state in amps},
@@ -69,12 +69,12 @@ def solved(facts, supply, ways, devices=(), limiter_a=2.0, current=0.05, source=
             )
         )  # fmt: skip
         low = None if opening is None else minimum.get(opening, 10.0)
-        nodes.append(WorkedNode(to, names[to], opening, distance[to], volts[to], low, None if low is None else 14.0))
-    fed = [way for way in ways if way[2]]
-    return WorkedCircuit(
+        nodes.append(NodeResult(to, names[to], opening, distance[to], volts[to], low, None if low is None else 14.0))
+    connected = [way for way in ways if way[2]]
+    return CircuitResult(
         facts, supply, dict(source), tuple(devices), tuple(nodes), tuple(runs),
         {"normal": sum(load.values())}, limiter_a=limiter_a,
-        openings=tuple(way[2] for way in fed), marks=tuple(names[way[1]] for way in fed), **more,
+        openings=tuple(way[2] for way in connected), marks=tuple(names[way[1]] for way in connected), **more,
     )  # fmt: skip
 
 
@@ -114,7 +114,7 @@ def building():
             devices.append(unit(name, name.removeprefix("id-")))
         before = joint
     second = solved(Circuit("c2", "s1", "C2", limiter_a=2.5), one, ways, devices, current=0.04)
-    supplies.append(WorkedSupply(one, (first, second), 12.0, 6.0, 11.4, 10.9, 0.75, 5.1))
+    supplies.append(SupplyResult(one, (first, second), 12.0, 6.0, 11.4, 10.9, 0.75, 5.1))
     # PS-2: three circuits from the basement; the end of the long one is low.
     two = _supply(2, "Basement", "Store B02")
     circuits = []
@@ -127,7 +127,7 @@ def building():
             before = name
         facts = Circuit(f"c{number + 3}", "s2", f"C{number + 3}", limiter_a=1.6)
         circuits.append(solved(facts, two, ways, devices, 1.6, 0.025))
-    supplies.append(WorkedSupply(two, tuple(circuits), 12.0, 2.0, 11.4, 10.9, 1.7, 4.0))
+    supplies.append(SupplyResult(two, tuple(circuits), 12.0, 2.0, 11.4, 10.9, 1.7, 4.0))
     # PS-3: strikes on Level 4 and Level 3 from a junction, branches of branches, long marks.
     three = _supply(3, "Level 4", "Roof stair")
     ways = [("supply", "Junction box above 440", None, 18.0, "16 AWG")]
@@ -149,9 +149,9 @@ def building():
         devices.append(unit(name, name.removeprefix("id-")))
         before = name
     fourth = solved(Circuit("c7", "s3", "C7", limiter_a=1.0), three, ways, devices, 1.0, 0.012)
-    supplies.append(WorkedSupply(three, (third, fourth), 12.0, 4.0, 11.4, 10.9, 1.1, 3.0))
+    supplies.append(SupplyResult(three, (third, fourth), 12.0, 4.0, 11.4, 10.9, 1.1, 3.0))
     assert len(levels) == 60, len(levels)
-    return PowerWork(tuple(supplies)), levels
+    return PowerResult(tuple(supplies)), levels
 
 
 WORK, OPENING_LEVELS = building()
@@ -161,8 +161,8 @@ def unsound():
     """Return a supply whose circuit could not be worked out."""
     supply = Supply("s9", "PS-9", "Annex")
     problem = Problem("unsound", "runs r1 and r2 form a loop through J1", about="r2")
-    circuit = WorkedCircuit(Circuit("c9", "s9", "C9"), supply, problems=(problem,), openings=("id-9",), marks=("901",))
-    return WorkedSupply(supply, (circuit,)), circuit
+    circuit = CircuitResult(Circuit("c9", "s9", "C9"), supply, problems=(problem,), openings=("id-9",), marks=("901",))
+    return SupplyResult(supply, (circuit,)), circuit
 
 
 def collapsed():
@@ -174,10 +174,10 @@ def collapsed():
     some = solved(
         Circuit("c8", "s8", "C8"), supply, ways, [unit("id-801", "801")], 1.0, 0.05, source, collapsed=why
     )  # fmt: skip
-    every = WorkedCircuit(
+    every = CircuitResult(
         Circuit("c10", "s8", "C10"), supply, SOURCE, collapsed=dict.fromkeys(SOURCE, why["peak"]),
-        nodes=(WorkedNode("id-802", "802", "id-802", 30.0, {}, 10.0, 14.0),),
-        runs=(WorkedRun("r", "supply", "802", "supply", "id-802", 30.0, "18 AWG", "solid", 2, "", 1.3, {}, {}, {}),),
+        nodes=(NodeResult("id-802", "802", "id-802", 30.0, {}, 10.0, 14.0),),
+        runs=(RunResult("r", "supply", "802", "supply", "id-802", 30.0, "18 AWG", "solid", 2, "", 1.3, {}, {}, {}),),
         openings=("id-802",), marks=("802",), devices=(unit("id-802", "802"),),
     )  # fmt: skip
-    return WorkedSupply(supply, (some, every), 12.0, 2.0), some, every
+    return SupplyResult(supply, (some, every), 12.0, 2.0), some, every

@@ -9,11 +9,11 @@ from pathlib import Path
 
 import pytest
 
-from hwsched.fingerprint import Places, engine, engine_of
+from hwsched.fingerprint import ProgramFolders, engine, engine_of
 from hwsched.fingerprint import memory as memory_module
 from hwsched.paths import RESOURCES
 
-PACKAGE = Places().package
+PACKAGE = ProgramFolders().package
 TABLES = sorted(path.relative_to(RESOURCES) for path in RESOURCES.rglob("*.csv"))
 module = sys.modules["hwsched.fingerprint.engine"]
 
@@ -41,7 +41,7 @@ def small(tmp_path):
     write(package / "cases" / "facts_read.py", "KEY = 1\n")
     write(package / "desktop" / "window.py", "import hwsched.fitting\nWIDE = 1\n")
     shutil.copytree(RESOURCES, tmp_path / "resources", ignore=shutil.ignore_patterns("fonts", "pictures"))
-    return Places(package, tmp_path / "resources")
+    return ProgramFolders(package, tmp_path / "resources")
 
 
 @pytest.mark.parametrize(
@@ -110,7 +110,7 @@ def copied(tmp_path_factory):
     """The real program in another place, and its fingerprint there."""
     target = tmp_path_factory.mktemp("elsewhere")
     shutil.copytree(PACKAGE, target / "hwsched", ignore=shutil.ignore_patterns("__pycache__"))
-    places = Places(target / "hwsched", RESOURCES)
+    places = ProgramFolders(target / "hwsched", RESOURCES)
     return places, engine_of(places)
 
 

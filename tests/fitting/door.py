@@ -1,8 +1,8 @@
 """Cases for tests of the fitting, on the small catalogue of tests/rules/scenario.py and some parts more."""
 
-from tests.rules.scenario import INCH, case, catalogue, item, leaf, lock, opening, part
+from tests.rules.scenario import INCH, catalogue, given, item, leaf, lock, opening, part
 
-FEED = {
+SUPPLY_LINK = {
     "standing_ua": 60.0,
     "operation_ma": 150.0,
     "operation_s": 4.0,
@@ -37,7 +37,7 @@ MORE = [
         glass_mount=False,
         screw_size="#6",
         screws=4,
-        **FEED,
+        **SUPPLY_LINK,
     ),
     part(
         "BOND",
@@ -58,7 +58,7 @@ MORE = [
         glass_mount=True,
         screw_size="",
         screws=0,
-        **FEED,
+        **SUPPLY_LINK,
     ),
     part(
         "SEALED",
@@ -79,7 +79,7 @@ MORE = [
         glass_mount=False,
         screw_size="#6",
         screws=4,
-        **FEED,
+        **SUPPLY_LINK,
     ),
     part("SHEET", "fastener", 0.1, form="sheet-metal-screw", size="#6", length_mm=19.05, leaf_material="hollow-metal"),
     part("STILE", "fastener", 0.1, form="sheet-metal-screw", size="#6", length_mm=15.875, leaf_material="aluminium"),
@@ -107,7 +107,7 @@ def stock(**changed):
 
 
 def door(o=None, lf=None, lk=None, items=(), cat=None, **more):
-    return case(o, lf, lk, items, cat=cat or USUAL, **more)
+    return given(o, lf, lk, items, cat=cat or USUAL, **more)
 
 
 __all__ = ["INCH", "USUAL", "door", "item", "leaf", "lock", "opening", "part", "stock"]

@@ -3,23 +3,23 @@
 from math import inf, nan
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, settings, stated
 from hypothesis import strategies as st
 
 from hwsched.fitting import fit
 from hwsched.rules.judging import check
 from hwsched.survey import ITEM, LEAF, OPENING
-from hwsched.values import Case, Item, Leaf, Opening, Settings
+from hwsched.values import Item, Leaf, Opening, OpeningInput, Settings
 from tests.fitting.door import USUAL, door, item, leaf, lock, opening, stock
 
 
 @pytest.mark.parametrize("value", [0.0, -44.45, nan, inf, 4445.0])
 def test_a_thickness_that_cannot_be_true_is_put_aside_and_named(value):
-    case = door(lf=leaf(thickness_mm=value))
-    found = fit(case)
+    given = door(lf=leaf(thickness_mm=value))
+    found = fit(given)
     assert found.status == "unknown"
     assert [n.fact for n in found.needs] == ["leaf.thickness_mm"]
-    said = [f for f in check(case, found) if f.rule == "fact-in-range"]
+    said = [f for f in check(given, found) if f.rule == "fact-in-range"]
     assert [(f.severity, f.about) for f in said] == [("error", "leaf.thickness_mm")]
 
 
@@ -33,23 +33,23 @@ def test_a_thickness_that_cannot_be_true_is_put_aside_and_named(value):
         (door(opening(hand="LHR", frame_stop_mm=500.0)), "opening.frame_stop_mm"),
     ],
 )
-def test_each_is_named_with_its_field(case, fact):
-    found = fit(case)
+def test_each_is_named_with_its_field(given, fact):
+    found = fit(given)
     assert found.status == "unknown"
     assert fact in [n.fact for n in found.needs]
-    assert any(f.rule == "fact-in-range" and f.about == fact for f in check(case, found))
+    assert any(f.rule == "fact-in-range" and f.about == fact for f in check(given, found))
 
 
 def test_a_fact_of_no_use_does_not_stop_the_fit():
-    case = door(lk=lock(projection_mm=-3.0))
-    found = fit(case)
+    given = door(lk=lock(projection_mm=-3.0))
+    found = fit(given)
     assert found.status == "fitted"
-    assert any(f.rule == "fact-in-range" and f.severity == "error" for f in check(case, found))
+    assert any(f.rule == "fact-in-range" and f.severity == "error" for f in check(given, found))
 
 
 def test_items_one_over_the_other_are_named():
-    case = door(items=[item("closer", 500.0, 1800.0), item("lite", 500.0, 1780.0)])
-    assert any(f.rule == "items-apart" for f in check(case, fit(case)))
+    given = door(items=[item("closer", 500.0, 1800.0), item("lite", 500.0, 1780.0)])
+    assert any(f.rule == "items-apart" for f in check(given, fit(given)))
 
 
 def test_a_part_declared_the_wrong_way_round_is_refused():
@@ -85,7 +85,7 @@ def things(made, entity, /, **fixed):
 
 
 CASES = st.builds(
-    Case,
+    OpeningInput,
     opening=things(Opening, OPENING, id="o", mark="1"),
     leaves=st.lists(things(Leaf, LEAF, id="l"), max_size=2).map(tuple),
     items=st.lists(things(Item, ITEM, id="i"), max_size=4).map(tuple),
@@ -99,20 +99,20 @@ CASES = st.builds(
 
 
 @settings(max_examples=300, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
-@given(CASES)
-def test_anything_at_all_is_answered(case):
-    found = fit(case)
-    assert found == fit(case)
-    said = check(case, found)
+@stated(CASES)
+def test_anything_at_all_is_answered(given):
+    found = fit(given)
+    assert found == fit(given)
+    said = check(given, found)
     if found.status == "unknown":
         assert found.needs
     if found.status == "not-fitted":
-        assert found.refused or not case.items
+        assert found.refused or not given.items
         assert any(f.severity == "error" for f in said)
 
 
 SOUND = st.builds(
-    Case,
+    OpeningInput,
     opening=things(
         Opening,
         OPENING,
@@ -148,9 +148,9 @@ SOUND = st.builds(
 
 
 @settings(max_examples=300, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
-@given(SOUND)
-def test_a_door_with_wild_facts_is_answered(case):
-    found = fit(case)
-    check(case, found)
+@stated(SOUND)
+def test_a_door_with_wild_facts_is_answered(given):
+    found = fit(given)
+    check(given, found)
     if found.status == "not-fitted":
         assert found.refused

@@ -7,7 +7,7 @@ import pytest
 
 from hwsched.fitting import fit
 from hwsched.rules.judging import check
-from hwsched.values import Chosen, Placed, Settings
+from hwsched.values import Chosen, HandPlacement, Settings
 from tests.fitting.door import door, item, leaf, lock, opening, part, stock
 
 HM = leaf(material="hollow-metal")
@@ -21,8 +21,8 @@ def needs(found):
     return [n.fact for n in found.needs]
 
 
-def rules(case, found, severity="error"):
-    return {f.rule for f in check(case, found) if f.severity == severity}
+def rules(given, found, severity="error"):
+    return {f.rule for f in check(given, found) if f.severity == severity}
 
 
 @pytest.mark.parametrize(
@@ -45,14 +45,14 @@ def rules(case, found, severity="error"):
         (door(opening(power_wish="supply"), HM), ["opening.supply_distance_m"]),
     ],
 )
-def test_a_missing_fact_is_unknown_and_named(case, facts):
-    found = fit(case)
+def test_a_missing_fact_is_unknown_and_named(given, facts):
+    found = fit(given)
     assert found.status == "unknown"
     assert needs(found) == facts
     assert all(n.label and n.blocks for n in found.needs)
     assert not found.parts
     # The check says it too, and passes nothing in silence.
-    assert any(set(facts) <= set(f.needs) for f in check(case, found))
+    assert any(set(facts) <= set(f.needs) for f in check(given, found))
 
 
 def test_a_contradiction_is_refused():
@@ -66,15 +66,15 @@ def test_a_contradiction_is_refused():
 
 def test_nothing_fits_and_the_nearest_miss_is_named():
     # Leaf 44.45 and trim 1.0: the head would stand 2.175, less than the collar's 3.175: recessed by 1.0.
-    case = door(lk=lock(trim_key_mm=1.0))
-    found = fit(case)
+    given = door(lk=lock(trim_key_mm=1.0))
+    found = fit(given)
     assert found.status == "not-fitted"
     assert not found.parts
     miss = found.nearest_miss
     assert (miss.part, miss.role, miss.rule) == ("CYL", "cylinder", "cylinder-flush")
     assert miss.values["short_mm"] == pytest.approx(1.0)
     assert "1 mm" in miss.reason
-    assert rules(case, found) == {"fit-complete"}
+    assert rules(given, found) == {"fit-complete"}
 
 
 def test_rings_fill_what_the_collar_leaves():
@@ -125,10 +125,10 @@ def test_a_busy_opening_is_fed_from_a_supply():
 
 
 def test_a_busy_opening_without_a_way_to_a_supply_keeps_batteries_and_is_told():
-    case = door(opening(operations_per_day=600.0))
-    found = fit(case)
+    given = door(opening(operations_per_day=600.0))
+    found = fit(given)
     assert (found.status, found.power) == ("fitted", "battery")
-    assert {"busy-on-supply", "battery-life"} <= rules(case, found, "warning")
+    assert {"busy-on-supply", "battery-life"} <= rules(given, found, "warning")
 
 
 def test_a_wish_is_kept_or_refused():
@@ -143,10 +143,10 @@ def test_a_wish_is_kept_or_refused():
 
 def test_a_thicker_wire_is_taken_where_it_is_needed():
     thick = part("WIRE14", "wire", 2.0, gauge="14 AWG", conductors=2, stranding="stranded")
-    case = door(opening(power_wish="supply", supply_distance_m=150.0), cat=stock(add=(thick,)))
-    found = fit(case)
+    given = door(opening(power_wish="supply", supply_distance_m=150.0), cat=stock(add=(thick,)))
+    found = fit(given)
     assert roles(found)["wire"] == "WIRE14"
-    assert not rules(case, found)
+    assert not rules(given, found)
 
 
 def test_a_rated_opening_takes_a_listed_transfer():
@@ -161,19 +161,19 @@ def test_a_rated_opening_takes_a_listed_transfer():
 
 
 def test_a_unit_chosen_by_hand_is_taken():
-    case = door(chosen=[Chosen("unit", "SEALED")])
-    found = fit(case)
+    given = door(chosen=[Chosen("unit", "SEALED")])
+    found = fit(given)
     assert found.status == "fitted"
     assert (found.part("unit").part, found.part("unit").source) == ("SEALED", "by-hand")
     assert found.part("cylinder").source == "fitted"
 
 
 def test_a_refused_choice_is_kept_and_the_findings_say_so():
-    case = door(opening(rating="90"), HM, cat=stock(SEALED={"fire_listed": False}), chosen=[Chosen("unit", "SEALED")])
-    found = fit(case)
+    given = door(opening(rating="90"), HM, cat=stock(SEALED={"fire_listed": False}), chosen=[Chosen("unit", "SEALED")])
+    found = fit(given)
     assert found.status == "fitted"
     assert roles(found)["unit"] == "SEALED"
-    assert rules(case, found) == {"rated-unit-listed"}
+    assert rules(given, found) == {"rated-unit-listed"}
     wrong = door(chosen=[Chosen("cylinder", "RIM")])
     kept = fit(wrong)
     assert kept.status == "fitted"
@@ -182,10 +182,10 @@ def test_a_refused_choice_is_kept_and_the_findings_say_so():
 
 
 def test_a_choice_that_is_not_in_the_catalogue():
-    case = door(chosen=[Chosen("unit", "GONE")])
-    found = fit(case)
+    given = door(chosen=[Chosen("unit", "GONE")])
+    found = fit(given)
     assert found.status == "not-fitted"
-    assert "part-known" in rules(case, found)
+    assert "part-known" in rules(given, found)
 
 
 def test_a_part_added_by_hand_is_kept():
@@ -198,28 +198,29 @@ def test_a_part_added_by_hand_is_kept():
 def test_a_supply_chosen_by_hand_is_checked():
     volts = {"output_v": 24.0, "output_a": 4.0, "tolerance_share": 0.05}
     strong = part("PSU24", "power-supply", 90.0, class_2=True, regulated=True, **volts)
-    case = door(opening(supply_distance_m=5.0), cat=stock(add=(strong,)), chosen=[Chosen("supply", "PSU24")])
-    found = fit(case)
+    given = door(opening(supply_distance_m=5.0), cat=stock(add=(strong,)), chosen=[Chosen("supply", "PSU24")])
+    found = fit(given)
     assert (found.power, roles(found)["supply"]) == ("supply", "PSU24")
-    assert "supply-voltage" in rules(case, found)
+    assert "supply-voltage" in rules(given, found)
 
 
 def test_a_place_by_hand_is_kept_and_checked():
-    good = door(placed=Placed("single", "secured", "straight", 20.0, 960.0))
+    good = door(placed=HandPlacement("single", "secured", "straight", 20.0, 960.0))
     found = fit(good)
     place = found.placement
     assert (place.x_mm, place.y_mm, place.source) == (20.0, 960.0, "by-hand")
     assert place.pattern == "straight"
     assert not rules(good, found)
     over = door(
-        items=[item("lite", 60.0, 1100.0, 100.0, 60.0)], placed=Placed("single", "secured", "straight", 20.0, 960.0)
+        items=[item("lite", 60.0, 1100.0, 100.0, 60.0)],
+        placed=HandPlacement("single", "secured", "straight", 20.0, 960.0),
     )
     kept = fit(over)
     assert kept.status == "fitted"
     assert (kept.placement.x_mm, kept.placement.y_mm) == (20.0, 960.0)
     assert "glazing-clear" in rules(over, kept)
     # Where the plate covers no hole at all the place is kept, and what is wrong is said.
-    off = door(placed=Placed("single", "secured", "straight", 500.0, 300.0))
+    off = door(placed=HandPlacement("single", "secured", "straight", 500.0, 300.0))
     lost = fit(off)
     assert (lost.placement.x_mm, lost.placement.y_mm) == (500.0, 300.0)
     assert "plate-covers-hole" in rules(off, lost)
@@ -260,9 +261,9 @@ def test_a_dearer_lock_with_a_longer_lead_wins_where_it_saves_the_extension():
 def test_holes_first_where_the_project_prefers_it():
     # The place of the cheap unit costs two holes: its window is too low for the straight one beside the turn.
     turn = item("thumb-turn", 69.85, 1015.0, 40.0, 40.0)
-    case = door(lk=lock(thumb_turn=True), items=[turn])
-    by_cost = fit(case)
-    holes = fit(replace(case, settings=Settings(length_style="mm", prefer="holes")))
+    given = door(lk=lock(thumb_turn=True), items=[turn])
+    by_cost = fit(given)
+    holes = fit(replace(given, settings=Settings(length_style="mm", prefer="holes")))
 
     def count(found):
         return sum(h.count for h in found.holes if h.purpose != "fixing")
@@ -286,17 +287,17 @@ def test_runners_up_come_best_first():
 
 
 def test_a_rule_switched_off_builds_differently():
-    case = door(opening(rating="45"), cat=stock(UNIT={"fire_listed": False, "list_price": 1.0}))
-    assert roles(fit(case))["unit"] != "UNIT"
-    off = replace(case, settings=Settings(length_style="mm", rules_off=frozenset({"rated-unit-listed"})))
+    given = door(opening(rating="45"), cat=stock(UNIT={"fire_listed": False, "list_price": 1.0}))
+    assert roles(fit(given))["unit"] != "UNIT"
+    off = replace(given, settings=Settings(length_style="mm", rules_off=frozenset({"rated-unit-listed"})))
     assert roles(fit(off))["unit"] == "UNIT"
 
 
 def test_cost_leaves_tools_out():
     found = fit(door())
     expected = Decimal(0)
-    for fitted in found.parts:
-        if fitted.role != "tool":
-            expected += stock().get(fitted.part).list_price * Decimal(str(fitted.quantity))
+    for fit_part in found.parts:
+        if fit_part.role != "tool":
+            expected += stock().get(fit_part.part).list_price * Decimal(str(fit_part.quantity))
     assert (found.cost, found.currency, found.cost_needs) == (expected, "USD", ())
     assert any(p.role == "tool" for p in found.parts)

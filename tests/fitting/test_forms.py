@@ -27,8 +27,8 @@ def quantities(found):
     return {p.part: p.quantity for p in found.parts}
 
 
-def errors(case, found):
-    return [f for f in check(case, found) if f.severity == "error"]
+def errors(given, found):
+    return [f for f in check(given, found) if f.severity == "error"]
 
 
 def refused(found, part):
@@ -36,8 +36,8 @@ def refused(found, part):
 
 
 def test_mortise_in_wood():
-    case = door()
-    found = fit(case)
+    given = door()
+    found = fit(given)
     assert found.status == "fitted"
     assert found.power == "battery"
     got = roles(found)
@@ -72,7 +72,7 @@ def test_mortise_in_wood():
     assert (pilots.count, pilots.by_template, pilots.diameter_mm) == (4, True, 5 / 64 * INCH)
     # Capacity 2500 x 80 %, 30 x 150 x 4 / 3600 + 0.060 x 24 + 3 % a year: 300.96 days (shared facts 2.6).
     assert found.battery.days == pytest.approx(300.96, abs=0.01)
-    assert not errors(case, found)
+    assert not errors(given, found)
 
 
 def test_every_part_says_why_and_every_refusal_names_a_rule():
@@ -101,8 +101,8 @@ def test_hollow_metal_behind_the_stop():
 def test_narrow_aluminium_stile():
     """3/4 in hole, 1/16 in pilot, 1 3/8 in above the hole's top, plate 3/4 in above it, 7/64 in pilots (practice)."""
     turn = item("thumb-turn", 28.575, 1000.0, 35.0, 35.0)
-    case = door(opening(hand="LH"), NARROW, lock(**{**STILE_LOCK_FACTS, "thumb_turn": True}), [turn])
-    found = fit(case)
+    given = door(opening(hand="LH"), NARROW, lock(**{**STILE_LOCK_FACTS, "thumb_turn": True}), [turn])
+    found = fit(given)
     assert found.status == "fitted"
     assert roles(found)["unit"] == "NARROW"
     place = found.placement
@@ -117,7 +117,7 @@ def test_narrow_aluminium_stile():
     # The housing reaches 25 below its plate; to the thumb turn at least 3/16 in must be clear.
     assert place.y_mm - 25 - 1017.5 >= 3 / 16 * INCH
     assert "plate-on-stile" in refused(found, "UNIT")
-    assert not errors(case, found)
+    assert not errors(given, found)
 
 
 STILE_LOCK_FACTS = {"function": "deadlock", "backset_mm": 28.575, "case_depth_mm": 48.0, "case_above_mm": 38.1}
@@ -147,8 +147,8 @@ def test_euro_profile():
         case_depth_mm=85.0,
         case_above_mm=118.0,
     )
-    case = door(opening(), thin, key, [escutcheon])
-    found = fit(case)
+    given = door(opening(), thin, key, [escutcheon])
+    found = fit(given)
     assert found.status == "fitted"
     assert roles(found)["cylinder"] == "EURO"
     # 30 - (44/2 + 6) = 2 past the trim on either side.
@@ -163,22 +163,22 @@ def test_euro_profile():
     assert (channel.purpose, channel.up_deg, channel.from_depth_mm) == ("channel", -80.0, pytest.approx(9.525))
     drop = 1125 + 3 / 16 * INCH + 15 - (978 + 118)
     assert channel.depth_mm == pytest.approx(drop / math.cos(math.radians(10)), abs=0.02)
-    assert not errors(case, found)
+    assert not errors(given, found)
 
 
 def test_the_channel_of_the_published_practice():
     """Hole 2 1/2 in above, square 3/8 in, down at 10 degrees: 0.762 in of run, pocket entered at 0.507 in."""
     # A thumb turn of its own above the cylinder takes the straight place; the plate stands just above it.
     turn = item("thumb-turn", 69.85, 1015.0, 40.0, 40.0)
-    case = door(opening(), leaf(), lock(thumb_turn=True), [turn])
-    found = fit(case)
+    given = door(opening(), leaf(), lock(thumb_turn=True), [turn])
+    found = fit(given)
     assert found.placement.pattern == "above"
     assert found.placement.hole_y_mm == pytest.approx(1000 + 2.5 * INCH)
     _, channel, _ = found.holes
     assert channel.depth_mm == pytest.approx(0.762 * INCH, abs=0.03)
     into = 9.525 + channel.depth_mm * math.sin(math.radians(10))
     assert into == pytest.approx(0.507 * INCH, abs=0.03)
-    assert not errors(case, found)
+    assert not errors(given, found)
     # On a rated leaf a raceway is no job-site preparation: the place is refused, and so is every other way.
     rated = fit(door(opening(rating="45"), leaf(), lock(thumb_turn=True), [turn]))
     assert rated.status == "not-fitted"
@@ -187,10 +187,10 @@ def test_the_channel_of_the_published_practice():
 
 
 def test_rim_cuts_its_tailpiece_and_leads_above_its_case():
-    case = door(
+    given = door(
         opening(), HM, lock("rim", case_height_mm=90.0, case_depth_mm=76.0, case_above_mm=38.0, case_width_mm=22.0)
     )
-    found = fit(case)
+    found = fit(given)
     assert found.status == "fitted"
     assert roles(found)["cylinder"] == "RIM"
     # Needed 44.45 - 25.4 + 9.525 = 28.575; of 76.2 the notches of 3.175 take off 15 pieces: 47.625.
@@ -198,22 +198,22 @@ def test_rim_cuts_its_tailpiece_and_leads_above_its_case():
     # The case on the secured face ends at 1038.
     assert found.placement.pattern == "above"
     assert found.placement.y_mm == pytest.approx(1038 + 3 / 16 * INCH)
-    assert not errors(case, found)
+    assert not errors(given, found)
 
 
 def test_an_exit_device_pushes_the_unit_above_it():
     device = item("exit-device", 430.0, 1000.0, 800.0, 80.0)
-    case = door(opening(egress="panic"), HM, lock("rim", function="exit"), [device])
-    found = fit(case)
+    given = door(opening(egress="panic"), HM, lock("rim", function="exit"), [device])
+    found = fit(given)
     assert found.status == "fitted"
     assert found.placement.y_mm == pytest.approx(1040 + 12.7)
-    assert not errors(case, found)
+    assert not errors(given, found)
 
 
 def test_bored_lever_lock():
     """3/8 in hole for the lead, 45 degrees, about 15 toward the edge; two 5/16 in bolt holes (common practice)."""
-    case = door(opening(), leaf(), lock("bored", cylinder_height_mm=965.2, edge_bore_mm=22.225))
-    found = fit(case)
+    given = door(opening(), leaf(), lock("bored", cylinder_height_mm=965.2, edge_bore_mm=22.225))
+    found = fit(given)
     assert found.status == "fitted"
     got = roles(found)
     assert (got["lock"], got["unit"]) == ("BORED", "UNIT")
@@ -227,27 +227,27 @@ def test_bored_lever_lock():
     assert (edge.name, edge.diameter_mm, edge.enlarges_mm) == ("edge bore", 25.4, 22.225)
     assert (bolts.diameter_mm, bolts.count, bolts.depth_mm) == (pytest.approx(5 / 16 * INCH), 2, None)
     assert "BOREJIG" in {p.part for p in found.parts}
-    assert not errors(case, found)
+    assert not errors(given, found)
 
 
 def test_a_bored_lock_on_a_rated_leaf_may_not_be_bored_wider():
-    case = door(opening(rating="20"), leaf(), lock("bored", cross_bore_mm=38.1))
-    found = fit(case)
+    given = door(opening(rating="20"), leaf(), lock("bored", cross_bore_mm=38.1))
+    found = fit(given)
     assert found.status == "not-fitted"
     assert ("BORED", "rated-cut") in {(refusal.part, refusal.rule) for refusal in found.refused}
     # Chosen by hand it is kept, and the rule says what is wrong.
-    by_hand = fit(replace(case, chosen=(Chosen("lock", "BORED"),)))
+    by_hand = fit(replace(given, chosen=(Chosen("lock", "BORED"),)))
     assert by_hand.status == "fitted"
-    assert "rated-cut" in {f.rule for f in errors(case, by_hand)}
+    assert "rated-cut" in {f.rule for f in errors(given, by_hand)}
 
 
 def test_cabinet():
-    case = door(
+    given = door(
         opening(form="cabinet", frame_stop_mm=None),
         leaf(width_mm=450.0, height_mm=760.0, thickness_mm=19.05, undercut_mm=600.0),
         lock("cabinet", backset_mm=31.75, cylinder_height_mm=900.0),
     )
-    found = fit(case)
+    found = fit(given)
     assert found.status == "fitted"
     got = roles(found)
     assert got["lock"] == "CAB"
@@ -255,7 +255,7 @@ def test_cabinet():
     assert got["fastener"] == "SHORT"
     assert [h.purpose for h in found.holes] == ["function", "fixing"]
     assert found.cable.points_mm[0][2] == 0.0
-    assert not errors(case, found)
+    assert not errors(given, found)
 
 
 def test_cabinet_that_hangs_nobody_knows_where():
@@ -274,14 +274,14 @@ def test_gate_in_the_weather():
         stile_mm=101.6,
         undercut_mm=100.0,
     )
-    case = door(
+    given = door(
         opening(form="gate", exposure="exterior", temperature_low_c=-15.0, frame_material="none", frame_stop_mm=0.0),
         gate,
         lock("gate", backset_mm=60.0, cylinder_height_mm=900.0),
         (),
         stock(GATE={"lead_mm": 320.0}),
     )
-    found = fit(case)
+    found = fit(given)
     assert found.status == "fitted"
     assert roles(found)["unit"] == "SEALED"
     assert refused(found, "UNIT") == {"unit-weather"}
@@ -289,16 +289,16 @@ def test_gate_in_the_weather():
     assert quantities(found)["BOLT"] == 4
     # Its case ends 75 above the centre.
     assert found.placement.y_mm == pytest.approx(900 + 75 + 3 / 16 * INCH)
-    assert not errors(case, found)
+    assert not errors(given, found)
 
 
 def test_reader_at_a_lift():
-    case = door(
+    given = door(
         opening(form="lift", power_wish="supply", supply_distance_m=12.0),
         lk=lock("reader", cylinder_height_mm=1066.8),
         leaves=(),
     )
-    found = fit(case)
+    found = fit(given)
     assert found.status == "fitted"
     got = roles(found)
     assert (got["reader"], got["unit"], got["supply"]) == ("READ", "UNIT", "PSU")
@@ -308,8 +308,8 @@ def test_reader_at_a_lift():
     # Connector 20 above the hole, 60 of slack; the wall is not surveyed.
     assert found.cable.length_mm == pytest.approx(80.0)
     assert {h.face for h in found.holes} == {"wall"}
-    assert not errors(case, found)
-    assert "wall-thickness-known" in {f.rule for f in check(case, found)}
+    assert not errors(given, found)
+    assert "wall-thickness-known" in {f.rule for f in check(given, found)}
     thick = door(
         opening(form="lift", power_wish="supply", supply_distance_m=12.0),
         lk=lock("reader", cylinder_height_mm=1066.8),
@@ -322,16 +322,16 @@ def test_reader_at_a_lift():
 def test_glass_is_bonded_and_never_drilled():
     box = {"face": "both", "x_mm": 80.0, "y_mm": 1000.0, "width_mm": 160.0, "height_mm": 200.0}
     glass = leaf(material="glass", construction="frameless", thickness_mm=12.7)
-    case = door(
+    given = door(
         opening(frame_material="none", frame_stop_mm=0.0), glass, lock(trim_key_mm=15.875, trim_secured_mm=15.9, **box)
     )
-    found = fit(case)
+    found = fit(given)
     assert found.status == "fitted"
     got = roles(found)
     assert (got["unit"], got["fastener"]) == ("BOND", "PAD")
     assert found.holes == ()
     assert found.placement.y_mm == pytest.approx(1100 + 3 / 16 * INCH)
-    assert not errors(case, found)
+    assert not errors(given, found)
     unseen = fit(door(opening(frame_material="none", frame_stop_mm=0.0), glass, lock()))
     assert unseen.status == "not-fitted" or unseen.needs
 
@@ -340,8 +340,8 @@ def test_in_the_edge():
     """Pocket 13 3/4 x 1 3/4 x 11/16; a 9 in lead limits its distance (common practice)."""
     # A lite leaves a stile too narrow for every plate.
     stile = leaf(construction="stile-and-rail", stile_mm=70.0)
-    case = door(opening(), stile, lock(backset_mm=45.0, case_depth_mm=65.0), (), stock(drop=("NARROW",)))
-    found = fit(case)
+    given = door(opening(), stile, lock(backset_mm=45.0, case_depth_mm=65.0), (), stock(drop=("NARROW",)))
+    found = fit(given)
     assert found.status == "fitted"
     assert roles(found)["unit"] == "EDGE"
     place = found.placement
@@ -355,21 +355,23 @@ def test_in_the_edge():
     pocket = found.holes[0]
     assert (pocket.purpose, pocket.depth_mm) == ("pocket", pytest.approx(1.75 * INCH))
     assert (pocket.width_mm, pocket.height_mm) == (11 / 16 * INCH, 13.75 * INCH)
-    assert not errors(case, found)
+    assert not errors(given, found)
     less = stock(CYL={"lead_mm": 157.0}, drop=("EXT", "NARROW"))
-    short = fit(door(opening(), stile, case.items[0], (), less))
+    short = fit(door(opening(), stile, given.items[0], (), less))
     (said,) = (r for r in short.refused if r.part == "EDGE" and r.values.get("short_mm", 9) < 1)
     assert said.rule == "lead-reaches"
     assert said.values["short_mm"] == pytest.approx(157.95 - 157.0)
 
 
 def test_mineral_core_rated_straight_only():
-    case = door(opening(rating="45"), leaf(material="mineral-core"), cat=stock(SCREW={"leaf_material": "mineral-core"}))
-    found = fit(case)
+    given = door(
+        opening(rating="45"), leaf(material="mineral-core"), cat=stock(SCREW={"leaf_material": "mineral-core"})
+    )
+    found = fit(given)
     assert found.status == "fitted"
     assert found.placement.pattern == "straight"
-    assert not errors(case, found)
-    assert "rated-hole-allowed" in {f.rule for f in check(case, found)}
+    assert not errors(given, found)
+    assert "rated-hole-allowed" in {f.rule for f in check(given, found)}
 
 
 def test_composite_has_no_screw_in_this_catalogue():
@@ -381,10 +383,10 @@ def test_composite_has_no_screw_in_this_catalogue():
 
 def test_a_pair_is_converted_on_its_active_leaf():
     pair = (leaf(position="inactive"), leaf(position="active"))
-    case = door(
+    given = door(
         opening(form="pair", hand="LHR"), items=[item("flush-bolt", 10.0, 1050.0, leaf="inactive")], leaves=pair
     )
-    found = fit(case)
+    found = fit(given)
     assert found.status == "fitted"
     assert found.placement.leaf == "active"
     assert found.holes[0].leaf == "active"

@@ -10,8 +10,8 @@ from hwsched.fitting import alternatives, fit
 from hwsched.fitting.candidate import holes_in, rank_of
 from hwsched.fitting.tasks import tasks_of
 from hwsched.values import Catalogue, Settings
-from hwsched.values.input_key import case_key, survey_key
-from tests.rules.scenario import case, catalogue, chosen, fp, hole, leaf, lock, opening, place
+from hwsched.values.input_key import input_key, survey_key
+from tests.rules.scenario import catalogue, chosen, fp, given, hole, leaf, lock, opening, place
 from tests.rules.scenario import fit as usual_fit
 
 LIKE = ("UNIT", "U-B")
@@ -30,9 +30,9 @@ def cat(more=(), **changed):
 
 def best(prefer, parts, **more):
     settings = Settings(length_style="mm", prefer=prefer)
-    found = fit(case(opening(power_wish="battery"), cat=parts, settings=settings, **more))
+    found = fit(given(opening(power_wish="battery"), cat=parts, settings=settings, **more))
     assert found.status == "fitted"
-    assert alternatives(case(opening(power_wish="battery"), cat=parts, settings=settings, **more))[0] == replace(
+    assert alternatives(given(opening(power_wish="battery"), cat=parts, settings=settings, **more))[0] == replace(
         found, refused=(), runners_up=()
     )
     return found
@@ -59,7 +59,7 @@ def in_terms(parts, currency="", prefer="cost", **rates):
     settings = Settings(
         length_style="mm", prefer=prefer, currency=currency, rates={c: Decimal(r) for c, r in rates.items()}
     )
-    return fit(case(opening(power_wish="battery"), cat=parts, settings=settings))
+    return fit(given(opening(power_wish="battery"), cat=parts, settings=settings))
 
 
 def test_prices_in_two_currencies_are_compared_by_the_projects_rates():
@@ -97,14 +97,14 @@ def test_a_part_without_a_currency_among_priced_ones_is_unknown():
 
 
 def test_in_one_currency_neither_rate_nor_currency_of_the_project_matters():
-    usual = case(opening(power_wish="battery"), cat=cat())
+    usual = given(opening(power_wish="battery"), cat=cat())
     told = replace(usual, settings=replace(usual.settings, currency="EUR", rates={"USD": Decimal("0.9")}))
     assert fit(told) == fit(usual)
-    assert case_key(told) == case_key(usual)
+    assert input_key(told) == input_key(usual)
     # Where parts have two, both matter; a rate of a third currency does not.
     mixed = replace(usual, catalogue=cat(U_B=EUROS))
     keys = [
-        case_key(replace(mixed, settings=replace(mixed.settings, currency=currency, rates=rates)))
+        input_key(replace(mixed, settings=replace(mixed.settings, currency=currency, rates=rates)))
         for currency, rates in (
             ("", {}),
             ("USD", {}),
@@ -114,7 +114,7 @@ def test_in_one_currency_neither_rate_nor_currency_of_the_project_matters():
     ]
     assert len(set(keys)) == 4
     third = replace(mixed.settings, currency="USD", rates={"EUR": Decimal("1.080"), "SEK": Decimal(1)})
-    assert case_key(replace(mixed, settings=third)) == keys[2]
+    assert input_key(replace(mixed, settings=third)) == keys[2]
 
 
 def test_the_last_digit_of_a_price_decides_and_is_in_the_cost():
@@ -138,10 +138,10 @@ def test_stock():
 def test_as_many_as_are_needed():
     """Six cells: five are too few, six are enough."""
     for stock, short in ((5.0, 1.0), (6.0, 0.0)):
-        held = case(cat=cat(CELL={"stock": stock}), settings=Settings(prefer="stock"))
+        held = given(cat=cat(CELL={"stock": stock}), settings=Settings(prefer="stock"))
         assert rank_of(held, usual_fit())[0] == short
     # Cylinder, cam, collar, unit, screws, coin cell: nobody has counted them; tools do not count.
-    held = case(cat=cat(CELL={"stock": 6.0}), settings=Settings(prefer="stock"))
+    held = given(cat=cat(CELL={"stock": 6.0}), settings=Settings(prefer="stock"))
     assert rank_of(held, usual_fit(fp("tool", "BIT")))[:2] == (0.0, 6.0)
 
 
@@ -166,7 +166,7 @@ def test_what_goes_with_a_preferred_part_does_not_outweigh_it():
 
 def test_holes():
     """The edge unit stands behind no plate: other holes, at another cost; the fewer are taken first."""
-    found = alternatives(case(opening(power_wish="battery"), cat=cat(), settings=Settings(prefer="holes")))
+    found = alternatives(given(opening(power_wish="battery"), cat=cat(), settings=Settings(prefer="holes")))
     counted = [holes_in(each) for each in found]
     assert counted == sorted(counted)
     assert len(set(counted)) > 1
@@ -174,7 +174,7 @@ def test_holes():
 
 @pytest.mark.parametrize("prefer", ["cost", "holes", "stock", "preferred"])
 def test_ranked_best_first_and_the_fit_is_the_first(prefer):
-    held = case(cat=cat(U_B={"preferred": 1, "stock": 4.0}), settings=Settings(length_style="mm", prefer=prefer))
+    held = given(cat=cat(U_B={"preferred": 1, "stock": 4.0}), settings=Settings(length_style="mm", prefer=prefer))
     found = alternatives(held)
     ranks = [rank_of(held, each) for each in found]
     assert ranks == sorted(ranks)
@@ -183,9 +183,9 @@ def test_ranked_best_first_and_the_fit_is_the_first(prefer):
 
 
 def test_nothing_to_choose_from():
-    assert alternatives(case(lk=lock(lock_form=None))) == ()
-    assert alternatives(case(lf=leaf(thickness_mm=None))) == ()
-    assert alternatives(case(cat=catalogue(drop=("UNIT", "EDGE")))) == ()
+    assert alternatives(given(lk=lock(lock_form=None))) == ()
+    assert alternatives(given(lf=leaf(thickness_mm=None))) == ()
+    assert alternatives(given(cat=catalogue(drop=("UNIT", "EDGE")))) == ()
 
 
 def test_a_key_follows_stock_only_where_stock_ranks():
@@ -193,17 +193,17 @@ def test_a_key_follows_stock_only_where_stock_ranks():
     two.ranks = "others"
     for prefer, same in (("cost", True), ("holes", True), ("stock", False), ("preferred", False)):
         settings = Settings(prefer=prefer)
-        pair = case(cat=one, settings=settings), case(cat=two, settings=settings)
-        assert (case_key(pair[0]) == case_key(pair[1])) is same
+        pair = given(cat=one, settings=settings), given(cat=two, settings=settings)
+        assert (input_key(pair[0]) == input_key(pair[1])) is same
         # What was surveyed and chosen is the same whatever ranks.
-        assert survey_key(pair[0]) == survey_key(pair[1]) == survey_key(case())
+        assert survey_key(pair[0]) == survey_key(pair[1]) == survey_key(given())
 
 
 # --- the work that a fit asks for -----------------------------------------------------------------------------------
 
 
 def tasks(found, held=None):
-    return {task.task: (float(task.count), task.material) for task in tasks_of(held or case(), found)}
+    return {task.task: (float(task.count), task.material) for task in tasks_of(held or given(), found)}
 
 
 def test_tasks_of_the_usual_opening():
@@ -226,10 +226,10 @@ def test_tasks_by_holes_place_and_power():
     assert found["connect-opening"] == (1, "any")
     assert found["mount-supply"] == (1, "any")
     assert found["lay-wire"] == (20, "any")
-    glass = case(lf=leaf(material="glass"))
+    glass = given(lf=leaf(material="glass"))
     assert "bond-to-glass" in tasks(usual_fit(), glass)
     assert "mount-unit-surface" not in tasks(usual_fit(), glass)
-    reader = case(lk=lock("reader"))
+    reader = given(lk=lock("reader"))
     assert "take-off-cylinder" not in tasks(usual_fit(), reader)
     assert "fit-reader" in tasks(usual_fit(), reader)
 
@@ -239,7 +239,7 @@ def test_every_task_stands_in_the_labour_table():
     for form in ("mortise", "rim", "euro-profile", "bored", "cabinet", "gate", "reader"):
         for power in ("battery", "supply"):
             for face in ("secured", "key", "edge", "wall"):
-                found = tasks(usual_fit(power=power, placement=place(face=face)), case(lk=lock(form)))
+                found = tasks(usual_fit(power=power, placement=place(face=face)), given(lk=lock(form)))
                 assert set(found) <= known
 
 

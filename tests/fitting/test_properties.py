@@ -2,13 +2,13 @@
 
 from dataclasses import replace
 
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, settings, stated
 from hypothesis import strategies as st
 
 from hwsched.fitting import fit
 from hwsched.fitting.candidate import rank_of
 from hwsched.rules import RULES, check, rule_named
-from hwsched.values.input_key import case_key
+from hwsched.values.input_key import input_key
 from tests.fitting.door import door, item, leaf, lock, opening, stock
 
 CAT = stock()
@@ -33,7 +33,7 @@ def items(draw):
 
 
 @st.composite
-def cases(draw, cat=CAT):
+def inputs(draw, cat=CAT):
     form = draw(st.sampled_from(("mortise", "mortise", "rim", "euro-profile", "bored")))
     thick = draw(st.sampled_from((34.925, 40.0, 44.0, 44.45, 47.6, 50.8)))
     material = draw(st.sampled_from(("wood", "wood", "hollow-metal", "aluminium", "mineral-core")))
@@ -67,15 +67,15 @@ FAST = settings(max_examples=150, deadline=None, suppress_health_check=[HealthCh
 
 
 @FAST
-@given(cases())
-def test_the_rules_that_built_a_fit_pass_it(case):
-    found = fit(case)
+@stated(inputs())
+def test_the_rules_that_built_a_fit_pass_it(given):
+    found = fit(given)
     assert found.status in ("fitted", "not-fitted", "unknown")
     ids = {rule.id for rule in RULES}
     assert {r.rule for r in found.refused} <= ids
     assert all(r.reason for r in found.refused)
     if found.status == "fitted":
-        wrong = [f for f in check(case, found) if f.severity == "error" and rule_named(f.rule).slot != "whole"]
+        wrong = [f for f in check(given, found) if f.severity == "error" and rule_named(f.rule).slot != "whole"]
         assert not wrong
         assert found.cable.available_mm >= found.cable.length_mm
         assert not found.needs
@@ -88,42 +88,42 @@ def test_the_rules_that_built_a_fit_pass_it(case):
 
 
 @FAST
-@given(cases())
-def test_equal_cases_have_equal_fits_and_name_no_opening(case):
-    found = fit(case)
+@stated(inputs())
+def test_equal_cases_have_equal_fits_and_name_no_opening(given):
+    found = fit(given)
     again = replace(
-        case,
-        opening=replace(case.opening, id="other", mark="Z-99", building="B", level="3", room_from="x", priority=4),
-        leaves=tuple(replace(each, id="other-leaf") for each in case.leaves),
-        items=tuple(replace(each, id=f"other-{i}") for i, each in enumerate(case.items)),
+        given,
+        opening=replace(given.opening, id="other", mark="Z-99", building="B", level="3", room_from="x", priority=4),
+        leaves=tuple(replace(each, id="other-leaf") for each in given.leaves),
+        items=tuple(replace(each, id=f"other-{i}") for i, each in enumerate(given.items)),
     )
-    assert case_key(again) == case_key(case)
+    assert input_key(again) == input_key(given)
     assert fit(again) == found
-    assert check(again, found) == check(case, found)
+    assert check(again, found) == check(given, found)
 
 
 @FAST
-@given(cases())
-def test_a_longer_lead_never_makes_a_reach_worse(case):
-    found = fit(case)
-    longer = fit(replace(case, catalogue=LONGER))
+@stated(inputs())
+def test_a_longer_lead_never_makes_a_reach_worse(given):
+    found = fit(given)
+    longer = fit(replace(given, catalogue=LONGER))
     if found.status == "fitted":
         assert longer.status == "fitted"
-        assert rank_of(case, longer) <= rank_of(case, found)
+        assert rank_of(given, longer) <= rank_of(given, found)
     short = {r.part for r in found.refused if r.rule == "lead-reaches"}
     assert {r.part for r in longer.refused if r.rule == "lead-reaches"} <= short
 
 
 @FAST
-@given(cases(), st.data())
-def test_removing_an_item_never_makes_a_place_worse(case, data):
+@stated(inputs(), st.data())
+def test_removing_an_item_never_makes_a_place_worse(given, data):
     # An exit device that goes leaves the rim lock's own case in its place, which may stand more in the way.
-    others = [each for each in case.items if each.kind not in ("lock", "exit-device")]
+    others = [each for each in given.items if each.kind not in ("lock", "exit-device")]
     if not others:
         return
     gone = data.draw(st.sampled_from(others))
     # The lock stands in the edge, so that no other item has to describe what stands round it on the face.
-    bare = replace(case, items=tuple(replace(i, face="edge") if i.kind == "lock" else i for i in case.items))
+    bare = replace(given, items=tuple(replace(i, face="edge") if i.kind == "lock" else i for i in given.items))
     fewer = replace(bare, items=tuple(i for i in bare.items if i.id != gone.id))
     before, after = fit(bare), fit(fewer)
     if before.status == "fitted":

@@ -50,8 +50,8 @@ def test_a_calculator_answers_its_own_example(calculator):
     answer = calculator.run(calculator.example)
     assert set(answer) <= {field.name for field in calculator.outputs} | {"error"}
     assert "error" not in answer
-    given = {field.name.split(".")[0].split("[")[0] for field in calculator.inputs}
-    assert set(calculator.example) <= given
+    stated = {field.name.split(".")[0].split("[")[0] for field in calculator.inputs}
+    assert set(calculator.example) <= stated
 
 
 def test_names_are_unique():

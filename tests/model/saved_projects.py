@@ -88,8 +88,8 @@ def fill_power_and_sets(project: Project, opening: str) -> None:
         kept = change.insert(HARDWARE_SET, [{"name": "HS-1"}])[0]
         change.insert(SET_LINE, [{"set_id": kept, "role": "unit", "part": "U-1", "quantity": 1.0}])
         change.update(OPENING_TABLE, [(opening, {"set_id": kept})])
-        given = {"scope": "opening", "facts": "f", "person": WHO, "reason": "seen", "given_on": "2026-01-02"}
-        change.insert(WAIVER, [{"opening_id": opening, "rule": "hand-known", **given}])
+        stated = {"scope": "opening", "facts": "f", "person": WHO, "reason": "seen", "given_on": "2026-01-02"}
+        change.insert(WAIVER, [{"opening_id": opening, "rule": "hand-known", **stated}])
         change.insert(ISSUED_PACKET, [{"opening_id": opening, "at": "2026-01-02", "by": WHO, "case_key": "case"}])
 
 

@@ -10,7 +10,7 @@ from hwsched.model import errors
 from hwsched.model.history import history
 from hwsched.model.lock_points import name_of_point
 from hwsched.model.project import open_project
-from hwsched.model.queries import StoredFit, by_opening, read_cases, read_fits
+from hwsched.model.queries import StoredFit, by_opening, read_fits, read_inputs
 from hwsched.model.tables import (
     ASSIGNED_PART,
     CHOSEN_PART,
@@ -64,9 +64,9 @@ class Door:
             if table == "lock_point" and row["opening_id"] == self.id
         }
 
-    def cases(self):
+    def inputs(self):
         with self.project.reading() as connection:
-            return [(case.point.item_id, case.point.name) for case in read_cases(connection, [self.id])]
+            return [(given.point.item_id, given.point.name) for given in read_inputs(connection, [self.id])]
 
 
 @pytest.fixture
@@ -76,7 +76,7 @@ def door(project):
 
 def test_an_opening_has_a_lock_point_from_the_first_step_with_its_own_identifier(door):
     assert door.points() == {None: door.id}
-    assert door.cases() == [(None, "")]
+    assert door.inputs() == [(None, "")]
 
 
 def test_the_point_takes_the_lock_that_comes_and_keeps_its_identifier(door):
@@ -93,7 +93,7 @@ def test_a_deadbolt_to_be_replaced_is_a_point_of_its_own(door):
     door.edit(bolt, disposition="replace")
     points = door.points()
     assert (set(points), points[lock]) == ({lock, bolt}, door.id)
-    assert door.cases() == [(lock, "lock"), (bolt, "deadbolt")]
+    assert door.inputs() == [(lock, "lock"), (bolt, "deadbolt")]
     door.edit(bolt, backset_mm=60.0, cylinder_height_mm=1200.0)
     assert door.points() == points
     door.edit(bolt, disposition="remove")
@@ -104,7 +104,7 @@ def test_a_point_stays_with_its_lock_when_another_comes_in_front(door):
     bolt = door.lock(0, "deadbolt", disposition="replace")
     lock = door.lock(1)
     assert door.points()[bolt] == door.id
-    assert door.cases() == [(lock, "lock"), (bolt, "deadbolt")]
+    assert door.inputs() == [(lock, "lock"), (bolt, "deadbolt")]
 
 
 def test_what_belongs_to_a_point_whose_lock_goes_stays_with_the_lock_that_takes_its_place(door):
@@ -202,7 +202,7 @@ def test_an_exit_device_that_would_be_one_with_a_later_lock_is_not_taken_back_al
 def test_leaves_decide_too(project):
     door = Door(project, ("active", "inactive"))
     active, other = door.lock(0, leaf="active", lock_form="mortise"), door.lock(1, leaf="inactive", lock_form="mortise")
-    assert door.cases() == [(active, "active leaf"), (other, "inactive leaf")]
+    assert door.inputs() == [(active, "active leaf"), (other, "inactive leaf")]
     door.delete(door.leaves[1], table=LEAF_TABLE)
     assert door.points() == {active: door.id}
 
@@ -214,13 +214,13 @@ def test_fits_and_choices_are_read_by_point(door):
     with door.project.change("fit", "fit", "ann") as change:
         store_fits(change, {points[lock]: StoredFit("a", Fit("unknown")), points[bolt]: StoredFit("b", Fit("fitted"))})
     with door.project.reading() as connection:
-        cases = list(read_cases(connection))
-        assert [[choice.part for choice in case.chosen] for case in cases] == [[], ["U-2"]]
+        inputs = list(read_inputs(connection))
+        assert [[choice.part for choice in given.chosen] for given in inputs] == [[], ["U-2"]]
         assert {point: stored.fit.status for point, stored in read_fits(connection).items()} == {
             points[lock]: "unknown",
             points[bolt]: "fitted",
         }
-        [[first, second]] = by_opening(cases)
+        [[first, second]] = by_opening(inputs)
         assert (first.beside, [each.fit.status for each in second.beside]) == ((), ["unknown"])
         assert [name_of_point(connection, points[item]) for item in (lock, bolt)] == ["lock", "deadbolt"]
         assert name_of_point(connection, "gone") == ""
@@ -322,9 +322,9 @@ def test_the_openings_of_an_earlier_project_get_their_lock_points(tmp_path):
         for table in ("chosen_part", "placed_unit"):
             assert [row["lock_point_id"] for (name, _), row in rows.items() if name == table] == [pair]
         with project.reading() as connection:
-            names = {case.opening.mark: [] for case in read_cases(connection)}
-            for case in read_cases(connection):
-                names[case.opening.mark].append(case.point.name)
+            names = {given.opening.mark: [] for given in read_inputs(connection)}
+            for given in read_inputs(connection):
+                names[given.opening.mark].append(given.point.name)
             assert names == {"0012": ["lock", "deadbolt"], "9E4": [""], "77": ["lock", "deadbolt"]}
             assert read_fits(connection)[pair].fit.status == "unknown"
             assert connection.exec_driver_sql("PRAGMA foreign_key_check").all() == []

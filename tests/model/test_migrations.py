@@ -14,7 +14,7 @@ from hwsched import paths
 from hwsched.model import errors, migrating, schema, sqlite_file
 from hwsched.model.history import changes_of_opening, history
 from hwsched.model.project import create_project, open_project
-from hwsched.model.queries import opening_ids, read_cases, read_catalogue, read_fits, read_own_fields
+from hwsched.model.queries import opening_ids, read_catalogue, read_fits, read_inputs, read_own_fields
 from hwsched.model.schema import HEAD, REVISIONS
 from hwsched.model.tables import JOURNALLED, METADATA
 from hwsched.model.upgrading import upgrade_project
@@ -107,9 +107,9 @@ def test_a_saved_project_comes_up_to_date_whole(tmp_path, revision):
             assert migrating.revision_of(connection) == HEAD
             marks = opening_ids(connection)
             assert sorted(marks) == ["0012", "9E4"]
-            cases = {case.opening.mark: case for case in read_cases(connection)}
-            assert [case.opening.level for case in cases.values()] == ["roof", "1"]
-            first = cases["0012"]
+            inputs = {given.opening.mark: given for given in read_inputs(connection)}
+            assert [given.opening.level for given in inputs.values()] == ["roof", "1"]
+            first = inputs["0012"]
             assert (first.opening.building, first.opening.hand, first.opening.stair) == ("Mill", "LHR", True)
             assert [leaf.position for leaf in first.leaves] == ["active", "inactive"]
             assert [item.backset_mm for item in first.items] == [69.85]
@@ -124,7 +124,7 @@ def test_a_saved_project_comes_up_to_date_whole(tmp_path, revision):
             # What was frozen and what was attached then is read by every later version.
             then = read_revision(project, "A")
             assert [each.mark for each in then.openings] == ["9E4", "0012"]
-            assert then.openings[1].case.leaves == first.leaves
+            assert then.openings[1].given.leaves == first.leaves
             assert then.openings[0].fit == read_fits_of(project, marks["9E4"])
             assert len(then.rules) > 100
             (file,) = attachments_of(project)

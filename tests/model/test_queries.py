@@ -17,10 +17,10 @@ from hwsched.model.queries import (
     latest_change,
     natural,
     opening_ids,
-    read_cases,
     read_catalogue,
     read_extra,
     read_fits,
+    read_inputs,
     read_levels,
     read_mapping,
     read_own_fields,
@@ -40,7 +40,7 @@ from hwsched.model.tables import (
     PROJECT,
 )
 from hwsched.operations.opening.storing_fits import pointers, store_fits
-from hwsched.values import Chosen, Fit, Leaf, Part, Placed, Settings
+from hwsched.values import Chosen, Fit, HandPlacement, Leaf, Part, Settings
 from hwsched.values.facts_read import FactsRead
 
 
@@ -86,8 +86,8 @@ def filled(project):
 
 def test_cases_hold_every_fact(project, filled):
     with project.reading() as connection:
-        cases = {case.opening.mark: case for case in read_cases(connection)}
-    pair, single = cases["M10"], cases["M2"]
+        inputs = {given.opening.mark: given for given in read_inputs(connection)}
+    pair, single = inputs["M10"], inputs["M2"]
     assert (pair.opening.id, pair.opening.building, pair.opening.level, pair.opening.hand) == (
         filled["M10"],
         "Mill",
@@ -98,23 +98,23 @@ def test_cases_hold_every_fact(project, filled):
     assert isinstance(pair.leaves[0], Leaf)
     assert [item.kind for item in single.items] == ["lite", "closer", "lock"]
     assert single.chosen == (Chosen("unit", "U-1", 2.0),)
-    assert single.placed == Placed("single", "key", "above", 1.5, 2.5)
-    assert (cases["9E4"].opening.building, cases["9E4"].opening.level) == (None, None)
-    assert (cases["x/y"].opening.building, cases["x/y"].opening.level) == (None, "roof")
-    assert (cases["0012"].leaves, cases["0012"].items, cases["0012"].placed) == ((), (), None)
+    assert single.placed == HandPlacement("single", "key", "above", 1.5, 2.5)
+    assert (inputs["9E4"].opening.building, inputs["9E4"].opening.level) == (None, None)
+    assert (inputs["x/y"].opening.building, inputs["x/y"].opening.level) == (None, "roof")
+    assert (inputs["0012"].leaves, inputs["0012"].items, inputs["0012"].placed) == ((), (), None)
 
 
 def test_cases_stand_in_the_order_of_places_and_marks(project, filled):
     with project.reading() as connection:
-        assert [case.opening.mark for case in read_cases(connection)] == ["9E4", "x/y", "0012", "M10", "M2"]
+        assert [given.opening.mark for given in read_inputs(connection)] == ["9E4", "x/y", "0012", "M10", "M2"]
 
 
 def test_some_cases_only(project, filled):
     with project.reading() as connection:
-        cases = list(read_cases(connection, [filled["M2"], filled["M10"], "gone"]))
-        assert [case.opening.mark for case in cases] == ["M10", "M2"]
-        assert len(cases[1].items) == 3
-        assert list(read_cases(connection, [])) == []
+        inputs = list(read_inputs(connection, [filled["M2"], filled["M10"], "gone"]))
+        assert [given.opening.mark for given in inputs] == ["M10", "M2"]
+        assert len(inputs[1].items) == 3
+        assert list(read_inputs(connection, [])) == []
 
 
 @pytest.mark.parametrize(
@@ -266,7 +266,7 @@ def test_fits_are_stored_once_each(project, filled):
     assert made.openings == set(ids[:3])
     with project.reading() as connection:
         fits = read_fits(connection)
-        assert {opening: (stored.case_key, stored.fit) for opening, stored in fits.items()} == {
+        assert {opening: (stored.input_key, stored.fit) for opening, stored in fits.items()} == {
             ids[0]: ("k1", one),
             ids[1]: ("k1", one),
             ids[2]: ("k2", two),
@@ -310,4 +310,4 @@ def test_small_things(project, filled):
 def test_a_new_project_has_no_change(project):
     with project.reading() as connection:
         assert latest_change(connection) == 0
-        assert list(read_cases(connection)) == []
+        assert list(read_inputs(connection)) == []

@@ -460,7 +460,7 @@ def later_steps(project, count):
             made.finish()
 
 
-def work_of(project, act):
+def result_of(project, act):
     """Statements that an act runs, and how far the database walks for them, in its own instructions."""
     counts = {"statements": 0, "walked": 0}
 
@@ -508,7 +508,7 @@ def test_what_is_taken_back_costs_what_depends_on_it_not_what_was_done_since(tmp
                 undo_one(project, edit, who=who)
                 redo_one(project, edit, who=who)
 
-            found.append(work_of(project, all_of_it))
+            found.append(result_of(project, all_of_it))
             assert state(project) == before
     few, many = found
     assert many["statements"] == few["statements"]

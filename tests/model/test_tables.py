@@ -17,7 +17,7 @@ from hwsched.model.tables import (
     PART,
     REFERENCES,
 )
-from hwsched.survey import ENTITIES, LAID
+from hwsched.survey import ENTITIES, POWER_ENTITIES
 from hwsched.values import Item, Leaf, Opening, Part
 
 TYPES = {
@@ -32,7 +32,7 @@ TYPES = {
 }
 
 
-@pytest.mark.parametrize("entity", ENTITIES + LAID, ids=lambda entity: entity.name)
+@pytest.mark.parametrize("entity", ENTITIES + POWER_ENTITIES, ids=lambda entity: entity.name)
 def test_every_declared_fact_is_a_column_of_its_type(entity):
     table = JOURNALLED[entity.name]
     for attribute in entity.attributes:

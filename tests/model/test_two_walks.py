@@ -198,10 +198,10 @@ class TwoWalks(RuleBasedStateMachine):
         wanted = [Line(role, part) for role, part in roles.items()]
         self.edit(who, lambda p, **k: change_set_lines(p, self.set_id, wanted, was=was, **k))
 
-    @rule(who=WHO, pick=PICK, given=st.booleans())
-    def give(self, who, pick, given):
+    @rule(who=WHO, pick=PICK, stated=st.booleans())
+    def give(self, who, pick, stated):
         opening = self.opening(pick)
-        self.edit(who, lambda p, **k: assign_set(p, self.set_id if given else None, [opening], **k))
+        self.edit(who, lambda p, **k: assign_set(p, self.set_id if stated else None, [opening], **k))
 
     @rule(who=WHO, mark=st.sampled_from(["1", "2", "3", "4"]))
     def add(self, who, mark):

@@ -47,19 +47,19 @@ class Copy:
         """Run the tests of a mutant, given in their order with their seconds, until one fails."""
         if not tests:
             return Trial(mutant, False, "no test runs this line", 0)
-        given: dict[str, float] = {}
+        stated: dict[str, float] = {}
         for test, seconds in tests.items():
-            if given and sum(given.values()) + seconds > at_most_s:
+            if stated and sum(stated.values()) + seconds > at_most_s:
                 break
-            given[test] = seconds
-        files = list(dict.fromkeys(test.split("::")[0] for test in given))
-        return self._tried(mutant, given, [*CHOSEN, *files], makes_sample)
+            stated[test] = seconds
+        files = list(dict.fromkeys(test.split("::")[0] for test in stated))
+        return self._tried(mutant, stated, [*CHOSEN, *files], makes_sample)
 
     def try_with_files(self, mutant: Mutant, files: Iterable[str]) -> Trial:
         """Run the quick tests of whole files until one fails."""
         return self._tried(mutant, {}, [*QUICK, *files], False)
 
-    def _tried(self, mutant: Mutant, given: Mapping[str, float], asked: list[str], makes_sample: bool) -> Trial:
+    def _tried(self, mutant: Mutant, stated: Mapping[str, float], asked: list[str], makes_sample: bool) -> Trial:
         path = self.folder / mutant.file
         held = path.read_bytes()
         lines = held.decode().split("\n")
@@ -70,22 +70,22 @@ class Copy:
         Path(cache_from_source(str(path))).unlink(missing_ok=True)
         path.write_bytes("\n".join(lines).encode())
         try:
-            limit_s = 60.0 + 10.0 * sum(given.values()) if given else 120.0
-            code, text = self.run_tests(asked, given, limit_s, makes_sample)
+            limit_s = 60.0 + 10.0 * sum(stated.values()) if stated else 120.0
+            code, text = self.run_tests(asked, stated, limit_s, makes_sample)
         finally:
             path.write_bytes(held)
         if code == NO_TESTS:
             raise ValueError(f"{mutant.file}:{mutant.line}: none of its tests was found:\n{text}")
-        return Trial(mutant, code != 0, _by(code, text), len(given))
+        return Trial(mutant, code != 0, _by(code, text), len(stated))
 
     def run_tests(
-        self, asked: Iterable[str], given: Mapping[str, float], limit_s: float, makes_sample: bool
+        self, asked: Iterable[str], stated: Mapping[str, float], limit_s: float, makes_sample: bool
     ) -> tuple[int, str]:
         """Run tests in the copy; returns pytest's exit status (that of a fault where time was up) and what it wrote."""
         words = ["-x", "-q", "--tb=no", "-p", "no:cacheprovider", "-p", "tests.mutants.touching", *asked]
-        if given:
+        if stated:
             listed = self.folder / "given.json"
-            listed.write_text(json.dumps(given), encoding="utf-8")
+            listed.write_text(json.dumps(stated), encoding="utf-8")
             words.append(f"--only-tests={listed}")
         environment = {
             **os.environ,

@@ -19,7 +19,7 @@ from hwsched.model.project import open_project
 from hwsched.model.tables import ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.what_if import Question, accept_answer, what_if
-from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_kinds
+from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_part_numbers
 from hwsched.operations.project.history import redo, undo
 from hwsched.operations.survey.editing import add_item, add_opening, edit_facts, remove
 from hwsched.operations.survey.survey_import import import_survey
@@ -67,7 +67,7 @@ def survey(project, rng, who):
     return taken.changes.number
 
 
-def work_out(project, rng, who):
+def solve_supplies(project, rng, who):
     return fit_openings(project, who=who)[0].number
 
 
@@ -77,7 +77,7 @@ def asked(project, rng, who):
 
 
 def fewest(project, rng, who):
-    return accept_fewest(project, fewest_kinds(project, most=40, time_limit_s=5), who=who).number
+    return accept_fewest(project, fewest_part_numbers(project, most=40, time_limit_s=5), who=who).number
 
 
 def back(project, rng, who):
@@ -88,7 +88,19 @@ def again(project, rng, who):
     return redo(project, who=who).number
 
 
-VERBS = [*[edit] * 10, add, found, gone, survey, work_out, work_out, asked, fewest, *[back] * 4, *[again] * 2]
+VERBS = [
+    *[edit] * 10,
+    add,
+    found,
+    gone,
+    survey,
+    solve_supplies,
+    solve_supplies,
+    asked,
+    fewest,
+    *[back] * 4,
+    *[again] * 2,
+]
 
 
 def main():

@@ -6,7 +6,7 @@ from datetime import date
 from hwsched.model.project import create_project
 from hwsched.model.queries import opening_ids
 from hwsched.operations.findings.checking import check_openings
-from tests.operations.powered import door, fitted, write_catalogue
+from tests.operations.powered import door, fit_all, write_catalogue
 
 TODAY = date(2031, 5, 1)
 PILOTS = "pilots for the unit's screws #6, through its plate"
@@ -29,7 +29,7 @@ def small(path, marks=("1", "2", "3"), **facts):
     for mark in marks:
         door(project, mark, **{"power_wish": None, "plan_x_m": None, "plan_y_m": None, "rise_m": None,
                                **facts.get(f"m{mark}", {})})  # fmt: skip
-    fitted(project)
+    fit_all(project)
     return project
 
 
@@ -42,10 +42,10 @@ def findings(project, marks=None, today=TODAY):
     """Return per mark the findings as (rule, about, severity, waived), none twice."""
     found = {}
     for each in check_openings(project, today=today):
-        if marks is None or each.case.opening.mark in marks:
+        if marks is None or each.given.opening.mark in marks:
             said = Counter((f.rule, f.about, f.severity, f.waived) for f in each.findings)
             assert max(said.values(), default=1) == 1, said
-            found[each.case.opening.mark] = set(said)
+            found[each.given.opening.mark] = set(said)
     return found
 
 

@@ -13,14 +13,14 @@ from hwsched.model.queries import (
 )
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.release.project_view import project_view
-from hwsched.values import Case
+from hwsched.values import OpeningInput
 from tests.operations.exact import TODAY
 
 BESIDE = ("catalogue", "settings")
 
 
-def facts_of(case):
-    return {each.name: getattr(case, each.name) for each in fields(Case) if each.name not in BESIDE}
+def facts_of(given):
+    return {each.name: getattr(given, each.name) for each in fields(OpeningInput) if each.name not in BESIDE}
 
 
 def state_now(project, ids=None, today=TODAY):
@@ -40,10 +40,10 @@ def state_now(project, ids=None, today=TODAY):
             "laid": read_power(connection),
             "openings": [
                 {
-                    "points": [(facts_of(point.case), point.fit) for point in each.points],
+                    "points": [(facts_of(point.given), point.fit) for point in each.points],
                     "fit": each.fit,
                     "findings": each.findings,
-                    "set": names.get(each.case.opening.id, ""),
+                    "set": names.get(each.given.opening.id, ""),
                     "own": {(o.entity, o.row_id, o.attribute.name): o.value for o in each.own if o.value is not None},
                 }
                 for each in checked
@@ -66,10 +66,10 @@ def state_then(then):
         "fields": [(f.entity, f.name, f.label, f.kind, f.unit, f.choices) for f in then.own_fields],
         "parts": dict(then.catalogue.parts),
         "keys": (then.catalogue.key, then.catalogue.ranks),
-        "laid": then.laid,
+        "laid": then.present,
         "openings": [
             {
-                "points": [(facts_of(point.case), point.fit) for point in each.points],
+                "points": [(facts_of(point.given), point.fit) for point in each.points],
                 "fit": each.fit,
                 "findings": each.findings,
                 "set": each.set_name,

@@ -11,13 +11,13 @@ from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.exchange.survey.form import write_survey_form
 from hwsched.exchange.survey.form_rows import spelled
 from hwsched.model.project import create_project
-from hwsched.model.queries import opening_ids, read_cases
+from hwsched.model.queries import opening_ids, read_inputs
 from hwsched.model.tables import ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.survey.survey_import import import_survey
 from hwsched.survey import ITEM, LEAF, OPENING
 from tests.fitting.door import MORE
-from tests.operations.powered import given, more_parts, write_catalogue
+from tests.operations.powered import more_parts, stated, write_catalogue
 from tests.rules.scenario import leaf, lock, opening
 
 WHO = "ann"
@@ -42,7 +42,7 @@ def deadbolt(y=1300.0, **facts):
 
 def surveyed(mark, **facts):
     made = opening(mark=mark, building="Main", level="1", **facts)
-    return {**given(made, OPENING_TABLE), "building": made.building, "level": made.level}
+    return {**stated(made, OPENING_TABLE), "building": made.building, "level": made.level}
 
 
 YARD = (
@@ -81,15 +81,15 @@ def filled(path, *openings):
             said = facts if at == 0 else {"mark": facts["mark"]}
             row = {("Opening", OPENING.attribute(name)): value for name, value in said.items()}
             row |= {
-                ("Leaf", LEAF.attribute(name)): value for name, value in given(each, LEAF_TABLE, ("ordinal",)).items()
+                ("Leaf", LEAF.attribute(name)): value for name, value in stated(each, LEAF_TABLE, ("ordinal",)).items()
             }
             if its_lock is not None:
-                of_lock = given(its_lock, ITEM_TABLE, ("ordinal", "kind", "disposition"))
+                of_lock = stated(its_lock, ITEM_TABLE, ("ordinal", "kind", "disposition"))
                 row |= {("Lock", ITEM.attribute(name)): value for name, value in of_lock.items()}
             doors.append(row)
         for each in more:
             plain = ("kind", "leaf", "face", "disposition", "x_mm", "y_mm", "width_mm", "height_mm")
-            facts_of = given(each, ITEM_TABLE, ("ordinal",))
+            facts_of = stated(each, ITEM_TABLE, ("ordinal",))
             row = {("Opening", OPENING.attribute("mark")): facts["mark"]}
             row |= {
                 ("Existing item" if name in plain else "Lock", ITEM.attribute(name)): value
@@ -127,4 +127,4 @@ def id_of(project, mark):
 def points_of(project, mark):
     """Identifier of each lock point of an opening by its name, in order."""
     with project.reading() as connection:
-        return {case.point.name: case.point.id for case in read_cases(connection, [opening_ids(connection)[mark]])}
+        return {given.point.name: given.point.id for given in read_inputs(connection, [opening_ids(connection)[mark]])}

@@ -9,17 +9,17 @@ from hwsched.model.power_queries import read_power
 from hwsched.model.tables import ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.power.connecting import set_level_height
-from hwsched.operations.power.power_editing import lay_circuit, lay_supply
+from hwsched.operations.power.power_editing import add_circuit, add_supply
 from hwsched.operations.survey.editing import add_item, add_opening, edit_facts
 from hwsched.values import Item, Leaf
 from hwsched.values.power import PowerFacts
 from tests.rules.scenario import leaf, lock, opening
-from tests.wiring.laid import parts
+from tests.wiring.power_rows import parts
 
 WHO = "ann"
 
 
-def given(row, table, without=()):
+def stated(row, table, without=()):
     """Return the facts of a case's row that its table has, and that are known."""
     names = {f.name for f in fields(row)} & set(table.c.keys()) - {"id", *without}
     return {name: getattr(row, name) for name in names if getattr(row, name) is not None}
@@ -40,14 +40,14 @@ def door(project, mark, **facts):
     """Add a usual opening that takes a unit; returns its identifier."""
     made = opening(**{"mark": mark, "building": "Main", "level": "1", "power_wish": "supply",
                       "plan_x_m": 0.0, "plan_y_m": 0.0, "rise_m": 0.0, **facts})  # fmt: skip
-    row = {**given(made, OPENING_TABLE), "building": made.building, "level": made.level}
+    row = {**stated(made, OPENING_TABLE), "building": made.building, "level": made.level}
     opening_id = add_opening(project, row, who=WHO)[1]
     with project.reading() as connection:
         leaf_id = connection.execute(select(LEAF_TABLE.c.id).where(LEAF_TABLE.c.opening_id == opening_id)).scalar()
     usual_leaf: Leaf = leaf()
-    edit_facts(project, "leaf", leaf_id, given(usual_leaf, LEAF_TABLE), who=WHO)
+    edit_facts(project, "leaf", leaf_id, stated(usual_leaf, LEAF_TABLE), who=WHO)
     usual_lock: Item = lock()
-    add_item(project, opening_id, given(usual_lock, ITEM_TABLE), who=WHO)
+    add_item(project, opening_id, stated(usual_lock, ITEM_TABLE), who=WHO)
     return opening_id
 
 
@@ -59,15 +59,15 @@ def doors(project, marks, **facts):
 def closet(project, name="PS1", **facts):
     """Lay a supply, or name a place for one; returns its identifier."""
     place = {"building": "Main", "level": "1", "x_m": 0.0, "y_m": 0.0, "rise_m": 0.0, "part": "PSU"}
-    return lay_supply(project, {"name": name, **place, **facts}, who=WHO)[1]
+    return add_supply(project, {"name": name, **place, **facts}, who=WHO)[1]
 
 
 def circuit(project, supply_id, name="C1", **facts):
     """Lay a circuit; returns its identifier."""
-    return lay_circuit(project, supply_id, {"name": name, "wire": "WIRE", **facts}, who=WHO)[1]
+    return add_circuit(project, supply_id, {"name": name, "wire": "WIRE", **facts}, who=WHO)[1]
 
 
-def fitted(project):
+def fit_all(project):
     """Fit every opening."""
     fit_openings(project, who=WHO)
 

@@ -19,7 +19,7 @@ from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.parts.hardware_sets import Line, make_set
-from hwsched.operations.power.connecting import hang
+from hwsched.operations.power.connecting import connect_openings
 from hwsched.operations.project.history import undo
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.release.attachments import attach_content, attachments_of
@@ -28,8 +28,8 @@ from hwsched.operations.survey.own_fields import define_field
 from tests.exchange.powers import WHOLE, write_power
 from tests.model.states import state
 from tests.operations.killing import alike, rows, state_of, worked
-from tests.operations.powered import WHO, circuit, closet, doors, fitted, heights, more_parts
-from tests.wiring.laid import parts
+from tests.operations.powered import WHO, circuit, closet, doors, fit_all, heights, more_parts
+from tests.wiring.power_rows import parts
 
 POINTS = min(int(os.environ.get("HWSCHED_FUZZ", "0")) or 50, 300)
 RULE = "case-offset-taken"
@@ -109,12 +109,12 @@ def yard(tmp_path_factory):
         supply = closet(project)
         closet(project, "PA", x_m=10.0, use="candidate")
         closet(project, "PB", x_m=35.0, use="candidate")
-        hang(project, circuit(project, supply), [made["1"], made["2"]], who=WHO)
+        connect_openings(project, circuit(project, supply), [made["1"], made["2"]], who=WHO)
         define_field(project, "opening", "clerk", "Clerk", "text", who=WHO)
         make_set(project, "HS", [Line("cam", "CAM")], who=WHO, openings=[made["5"]])
         for mark in "34":
             choose_part(project, made[mark], "unit", "UNIT", who=WHO)
-        fitted(project)
+        fit_all(project)
         waive(project, RULE, person="Doe", reason="seen", who=WHO, opening_id=made["1"])
         set_settings(project, who="rex", name="Rex's yard")
         undo(project, who="rex")

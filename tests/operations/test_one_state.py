@@ -20,10 +20,10 @@ from hwsched.operations.opening.drawing_views import draw
 from hwsched.operations.opening.named_openings import openings_of_building, row_of
 from hwsched.operations.opening.what_if import Question, successors, what_if
 from hwsched.operations.parts.catalogue_export import export_catalogue
-from hwsched.operations.parts.fewest_part_numbers import fewest_kinds
+from hwsched.operations.parts.fewest_part_numbers import fewest_part_numbers
 from hwsched.operations.parts.hardware_sets import Line, effect_of_lines, hardware_sets, make_set, propose_sets
-from hwsched.operations.power.connecting import hang
-from hwsched.operations.power.power_results import power_as_it_stands, power_work
+from hwsched.operations.power.connecting import connect_openings
+from hwsched.operations.power.power_results import power_as_it_stands, power_result
 from hwsched.operations.power.supply_siting import propose_siting
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.survey.own_fields import define_field, set_own_value
@@ -31,7 +31,7 @@ from hwsched.operations.survey.return_visit import missing_and_visit
 from hwsched.operations.survey.survey_forms import write_form
 from hwsched.operations.survey.survey_import import preview_survey
 from hwsched.values import Catalogue, Chosen
-from tests.operations.powered import WHO, circuit, closet, doors, fitted, heights, write_catalogue
+from tests.operations.powered import WHO, circuit, closet, doors, fit_all, heights, write_catalogue
 
 FLIPS = {
     PROJECT: ("name", ("Yard", "Quay")),
@@ -49,12 +49,12 @@ def yard(project):
     write_catalogue(project)
     made = doors(project, ["1", "2", "3"], room_from="Hall")
     closets = [closet(project, "PA", use="candidate"), closet(project, "PB", x_m=0.0, y_m=30.0, use="candidate")]
-    hang(project, circuit(project, closets[0]), [made["1"], made["2"]], who=WHO)
+    connect_openings(project, circuit(project, closets[0]), [made["1"], made["2"]], who=WHO)
     heights(project, l1=0.0)
     define_field(project, "opening", "clerk", "Clerk", "text", who=WHO)
     set_own_value(project, "opening", made["1"], "clerk", "Doe", who=WHO)
     make_set(project, "HS", [Line("cylinder", "CYL")], who=WHO, openings=[made["3"]])
-    fitted(project)
+    fit_all(project)
     rule = check_openings(project, [made["1"]])[0].findings[0].rule
     waive(project, rule, person="Doe", reason="agreed", who=WHO, opening_id=made["1"])
     flip(project, 0)
@@ -102,7 +102,7 @@ READERS = {
     "look again": lambda p, made, tmp: unnumbered(look_again(p, list(made.values()), checker=Checker())),
     "page": lambda p, made, tmp: shown(project_view(p)),
     "why": lambda p, made, tmp: why(p, "1"),
-    "power": lambda p, made, tmp: power_work(p),
+    "power": lambda p, made, tmp: power_result(p),
     "power as it stands": lambda p, made, tmp: power_as_it_stands(p),
     "catalogue": lambda p, made, tmp: written(tmp / "c.xlsx", lambda path: export_catalogue(p, path)),
     "form": lambda p, made, tmp: written(tmp / "f.xlsx", lambda path: write_form(p, path, ids=list(made.values()))),
@@ -118,7 +118,7 @@ READERS = {
     "what if": lambda p, made, tmp: what_if(p, Question(choices=(Chosen("unit", "EDGE"),))).differences,
     "successors": lambda p, made, tmp: successors(p),
     "siting": lambda p, made, tmp: siting(propose_siting(p, "Main")),
-    "fewest kinds": lambda p, made, tmp: fewest_kinds(p).choices,
+    "fewest kinds": lambda p, made, tmp: fewest_part_numbers(p).choices,
     "survey": lambda p, made, tmp: preview_survey(p, tmp / "s.csv", SurveyOptions(bare_unit="in")).preview,
 }
 """Verbs that are put together from several statements, and what a person would see of them."""
@@ -215,7 +215,7 @@ def test_the_number_of_a_page_is_that_of_its_facts(project, empty_place, yard):
             else:
                 assert view.revision == f"working state {number + 1}"
                 assert view.title == FLIPS[PROJECT][1][at % 2]
-            rooms = {each.case.opening.room_from for each in view.openings}
+            rooms = {each.given.opening.room_from for each in view.openings}
             assert rooms == {FLIPS[OPENING_TABLE][1][FLIPS[PROJECT][1].index(view.title)]}
             if asked < 1000:
                 return

@@ -17,7 +17,7 @@ from hwsched.operations.opening.fits_within import FitMemory, and_fit, change_an
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.opening.what_if import Question, accept_answer, what_if
-from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_kinds
+from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_part_numbers
 from hwsched.operations.power.siting_accepting import accept_siting
 from hwsched.operations.power.supply_siting import propose_siting
 from hwsched.operations.prepared import ATTEMPTS, NotReadyError, change_prepared, concern
@@ -28,8 +28,8 @@ from hwsched.operations.survey.survey_import import import_survey
 from hwsched.values import Chosen
 from tests.model.states import state
 from tests.operations.exact import id_of
-from tests.operations.powered import WHO, closet, doors, fitted, more_parts
-from tests.wiring.laid import parts
+from tests.operations.powered import WHO, closet, doors, fit_all, more_parts
+from tests.wiring.power_rows import parts
 
 MARKS = "123456"
 
@@ -43,7 +43,7 @@ def yard(project):
         edit_facts(project, "opening", opening, {"operations_per_day": 10.0 + number}, who=WHO)
     made["PA"] = closet(project, "PA", use="candidate")
     made["PB"] = closet(project, "PB", x_m=35.0, use="candidate")
-    fitted(project)
+    fit_all(project)
     return made
 
 
@@ -72,8 +72,8 @@ def of_fewest(project, _folder):
     # On batteries: nothing hangs on a supply that is not laid yet.
     for mark in MARKS:
         edit_facts(project, "opening", id_of(project, mark), {"power_wish": None}, who=WHO)
-    fitted(project)
-    found = fewest_kinds(project)
+    fit_all(project)
+    found = fewest_part_numbers(project)
     # The yard's openings take the cheapest already: what they would choose for themselves is chosen by hand.
     lines = {point: offers[0][3] for point, offers in found.basis.offers.items()}
     found = replace(found, choices=lines, opening_of=dict.fromkeys(lines, "") | {each: each for each in lines})
@@ -93,7 +93,7 @@ def of_settings(project, _folder):
 
 
 def with_openings(project, changes):
-    return replace(changes, openings=frozenset(each.case.opening.id for each in check_openings(project)))
+    return replace(changes, openings=frozenset(each.given.opening.id for each in check_openings(project)))
 
 
 def of_fit(project, _folder):
@@ -112,9 +112,9 @@ def at_each_fit(act):
     """Do something whenever an opening is fitted by a verb."""
     real = fits_within.fit_with_facts
 
-    def fit(case):
+    def fit(given):
         act()
-        return real(case)
+        return real(given)
 
     fits_within.fit_with_facts = fit
     try:
@@ -153,7 +153,7 @@ def test_others_write_while_fits_are_worked_out(project, yard, other, tmp_path, 
     with at_each_fit(write):
         act()
     assert len(written) == 1
-    assert {each.case.opening.room_to for each in check_openings(project, [yard["1"]])} == {"Hall"}
+    assert {each.given.opening.room_to for each in check_openings(project, [yard["1"]])} == {"Hall"}
     assert fit_openings(project, who=WHO)[0].number is None
 
 
@@ -210,7 +210,7 @@ def test_a_fit_belongs_to_the_facts_as_they_are_when_it_is_stored(project, yard,
 
     with between_reading_and_writing(project, meanwhile), at_each_fit(lambda: told.append(1)):
         _, done = fit_openings(project, who=WHO)
-    assert {each.case.opening.operations_per_day for each in done} >= {77.0}
+    assert {each.given.opening.operations_per_day for each in done} >= {77.0}
     assert all(each.fit is not None for each in check_openings(project))
     # Six, and the one that changed once more.
     assert len(told) == len(MARKS) + 1

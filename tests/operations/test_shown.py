@@ -10,15 +10,15 @@ from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.errors import ChangeError, ValueRefusedError
 from hwsched.model.project import open_project
-from hwsched.model.queries import read_cases
+from hwsched.model.queries import read_inputs
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.opening.what_if import Question, accept_answer, what_if
 from hwsched.operations.parts.cost_terms import set_terms
-from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_kinds
+from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_part_numbers
 from hwsched.operations.power.connecting import set_route
-from hwsched.operations.power.power_editing import edit_laid
+from hwsched.operations.power.power_editing import edit_power_row
 from hwsched.operations.power.siting_accepting import accept_siting
 from hwsched.operations.power.supply_siting import propose_siting
 from hwsched.operations.project.history import undo
@@ -31,7 +31,7 @@ from hwsched.values import Chosen
 from tests.model.states import state
 from tests.operations.exact import id_of, small
 from tests.operations.opening.test_what_if import edited
-from tests.operations.powered import WHO, closet, doors, fitted, more_parts, power, write_catalogue
+from tests.operations.powered import WHO, closet, doors, fit_all, more_parts, power, write_catalogue
 from tests.rules.scenario import catalogue
 
 
@@ -83,7 +83,7 @@ def taken_in(project, survey, seen, **more):
 
 def facts(project):
     with project.reading() as connection:
-        return {case.opening.mark: (case.opening.room_to, case.opening.stair) for case in read_cases(connection)}
+        return {given.opening.mark: (given.opening.room_to, given.opening.stair) for given in read_inputs(connection)}
 
 
 def test_a_survey_is_taken_in_as_it_was_shown_though_others_work_elsewhere(yard, other, survey):
@@ -175,7 +175,7 @@ def test_a_what_if_holds_though_others_work_elsewhere(yard, other):
     edit(other, "3", stair=True)
     edit(other, "1", room_from="Yard")
     accept_answer(yard, answer, who=WHO)
-    units = {each.case.opening.mark: each.fit and each.fit.part("unit").part for each in check_openings(yard, ids)}
+    units = {each.given.opening.mark: each.fit and each.fit.part("unit").part for each in check_openings(yard, ids)}
     assert units == {"1": "EDGE", "2": "EDGE"}
 
 
@@ -229,16 +229,16 @@ def dear(yard):
 
 
 def test_fewest_kinds_hold_though_others_work_elsewhere(dear, other):
-    found = fewest_kinds(dear)
+    found = fewest_part_numbers(dear)
     assert found.choices
     edit(other, "3", room_to="Cellar")
     add_opening(other, {"mark": "5"}, who="ben")
     accept_fewest(dear, found, who=WHO)
-    assert fewest_kinds(dear, list(found.marks)).choices == {}
+    assert fewest_part_numbers(dear, list(found.marks)).choices == {}
 
 
 def test_fewest_kinds_are_asked_again_where_what_was_chosen_among_changed(dear, other):
-    found = fewest_kinds(dear)
+    found = fewest_part_numbers(dear)
     edit(other, "3", rating="90")
     told = refused(dear, lambda: accept_fewest(dear, found, who=WHO))
     assert "3 changed meanwhile" in str(told)
@@ -256,7 +256,7 @@ def places(project):
     made |= {name: closet(project, name, x_m=x, use="candidate") for name, x in (("PA", 0.0), ("PB", 35.0))}
     made |= doors(project, ["A1"], building="Annex")
     made["PX"] = closet(project, "PX", building="Annex")
-    fitted(project)
+    fit_all(project)
     return made
 
 
@@ -269,7 +269,7 @@ def elsewhere(project, empty_place):
 def test_a_siting_holds_though_others_work_elsewhere(project, elsewhere, places):
     found = propose_siting(project, "Main")
     edit_facts(elsewhere, "opening", places["A1"], {"plan_x_m": 99.0}, who="ben")
-    edit_laid(elsewhere, "supply", places["PX"], {"x_m": 7.0}, who="ben")
+    edit_power_row(elsewhere, "supply", places["PX"], {"x_m": 7.0}, who="ben")
     edit_facts(elsewhere, "opening", places["1"], {"room_to": "Hall"}, who="ben")
     set_terms(elsewhere, who="ben", currency="USD")
     accept_siting(project, found, who=WHO)
@@ -278,8 +278,8 @@ def test_a_siting_holds_though_others_work_elsewhere(project, elsewhere, places)
 
 AT_SITING = {
     "an opening's place": lambda p, made: edit_facts(p, "opening", made["1"], {"plan_x_m": 11.0}, who="ben"),
-    "a supply's place": lambda p, made: edit_laid(p, "supply", made["PB"], {"x_m": 36.0}, who="ben"),
-    "a wish": lambda p, made: edit_laid(p, "supply", made["PB"], {"use": "must"}, who="ben"),
+    "a supply's place": lambda p, made: edit_power_row(p, "supply", made["PB"], {"x_m": 36.0}, who="ben"),
+    "a wish": lambda p, made: edit_power_row(p, "supply", made["PB"], {"use": "must"}, who="ben"),
     "a route": lambda p, made: set_route(p, made["1"], made["PA"], who="ben", length_m=3.0),
     "a pin": lambda p, made: set_route(p, made["1"], made["PB"], who="ben", pinned=True),
     "an opening more": lambda p, made: doors(p, ["4"]),
@@ -298,7 +298,7 @@ def test_a_siting_is_asked_again_where_what_it_used_changed(project, elsewhere, 
 
 def test_a_siting_whose_volts_alone_differ_is_shown_again(project, elsewhere, places):
     found = propose_siting(project, "Main")
-    edit_laid(elsewhere, "supply", found.siting.open[0], {"standby_hours": 4.0}, who="ben")
+    edit_power_row(elsewhere, "supply", found.siting.open[0], {"standby_hours": 4.0}, who="ben")
     told = refused(project, lambda: accept_siting(project, found, who=WHO))
     assert told.now is not None
     assert told.now.siting == found.siting

@@ -15,7 +15,7 @@ from hwsched.render.blocks import (
     SignOff,
     Table,
 )
-from tests.drawings.openings import CASE, FIT
+from tests.drawings.openings import FIT, GIVEN
 
 COLUMNS = (Column("", 0.3, "centre"), Column("Mark", 1.0), Column("Description", 4.0), Column("Qty", 0.5, "right"))
 
@@ -36,7 +36,7 @@ def everything():
         Paragraph("DO NOT INSTALL. The lead is short.", "stop"),
         Paragraph("Rated leaf: round holes only.", "caution"),
         Facts((("Location", "Corridor to archive"), ("Hand", "LH"), ("Rating", "90 min"))),
-        Drawings(tuple(elevation(CASE, FIT, face) for face in ("secured", "key"))),
+        Drawings(tuple(elevation(GIVEN, FIT, face) for face in ("secured", "key"))),
         Heading("Steps", 2),
         Bullets(("Take the cylinder out.", "Drill the pilot."), numbered=True),
         Bullets(("Drill", "Jig")),

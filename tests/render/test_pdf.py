@@ -11,7 +11,7 @@ from hwsched.render import print_style
 from hwsched.render.blocks import Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
 from hwsched.render.pdf import RenderCancelledError, render_pdf
 from hwsched.values import Item
-from tests.drawings.openings import CASE, FIT
+from tests.drawings.openings import FIT, GIVEN
 from tests.render.pages_read import MM, all_text, painted, texts
 from tests.render.sample import COLUMNS, document, everything, rows
 
@@ -145,7 +145,7 @@ def test_nothing_is_painted_off_the_page(tmp_path, paper):
 
 
 def test_drawings_are_to_the_scale_that_stands_below(tmp_path):
-    drawing = elevation(CASE, FIT, "key")
+    drawing = elevation(GIVEN, FIT, "key")
     render_pdf(document(Drawings((drawing,), 200.0)), tmp_path / "a.pdf")
     text = all_text(tmp_path / "a.pdf")
     scale = float(text.split("Scale 1:")[1].split()[0])
@@ -209,7 +209,7 @@ def test_a_crowded_face_keeps_its_scale_and_takes_more_height(tmp_path):
              disposition="keep", leaf="single")
         for n in range(40)
     )  # fmt: skip
-    drawing = elevation(replace(CASE, items=CASE.items + items), FIT, "key")
+    drawing = elevation(replace(GIVEN, items=GIVEN.items + items), FIT, "key")
     render_pdf(document(Drawings((drawing,), 110.0)), tmp_path / "a.pdf")
     text = all_text(tmp_path / "a.pdf")
     assert text.count("Fire label: keep") == 40

@@ -3,7 +3,7 @@ import pytest
 from hwsched.drawings import edge_view, elevation, section
 from hwsched.drawings.unknown import unknown_drawing
 from hwsched.render.scale import DENOMINATORS, fit_row, fit_views
-from tests.drawings.openings import ALL, CASE, FIT
+from tests.drawings.openings import ALL, FIT, GIVEN
 
 FACES = ("secured", "key")
 
@@ -31,7 +31,7 @@ def test_views_fit_at_a_standard_scale_and_the_next_larger_does_not(name, room):
 
 
 def test_floors_of_views_at_one_scale_stand_on_one_level():
-    row = fit_row([elevation(CASE, FIT, face) for face in FACES], 188.0, 110.0)
+    row = fit_row([elevation(GIVEN, FIT, face) for face in FACES], 188.0, 110.0)
     assert len(set(row.tops)) == 1
 
 
@@ -42,12 +42,12 @@ def test_a_pair_gets_a_row_for_each_face():
 
 
 def test_views_of_own_scale_share_the_width():
-    (row,) = fit_views([section(CASE, FIT), edge_view(CASE, FIT)], 188.0, 90.0, same_scale=False)
+    (row,) = fit_views([section(GIVEN, FIT), edge_view(GIVEN, FIT)], 188.0, 90.0, same_scale=False)
     assert len({view.scale for view in row.views}) == 2
     assert all(view.extent[2] - view.extent[0] <= 91.0 for view in row.views)
 
 
 def test_words_do_not_decide_the_scale():
-    alone = fit_row([elevation(CASE, FIT, "key")], 188.0, 110.0)
-    both = fit_row([elevation(CASE, FIT, "key"), unknown_drawing("x", ["unknown: needs y"])], 260.0, 110.0)
+    alone = fit_row([elevation(GIVEN, FIT, "key")], 188.0, 110.0)
+    both = fit_row([elevation(GIVEN, FIT, "key"), unknown_drawing("x", ["unknown: needs y"])], 260.0, 110.0)
     assert both.denominator == alone.denominator

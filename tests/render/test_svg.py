@@ -5,7 +5,7 @@ import pytest
 from hwsched.drawings import Circle, Drawing, Text, bore_detail, elevation, section, template
 from hwsched.render.screen import DARK, LIGHT
 from hwsched.render.svg import render_svg
-from tests.drawings.openings import ALL, CASE, FIT
+from tests.drawings.openings import ALL, FIT, GIVEN
 
 NS = "{http://www.w3.org/2000/svg}"
 
@@ -21,7 +21,7 @@ def test_svg_is_well_formed_and_as_large_as_it_says(name, look):
 
 
 def test_sizes_are_those_of_the_paper():
-    root = ElementTree.fromstring(render_svg(elevation(CASE, FIT, "key"), 0.05))
+    root = ElementTree.fromstring(render_svg(elevation(GIVEN, FIT, "key"), 0.05))
     leaf = next(e for e in root.iter(f"{NS}polygon") if e.findtext(f"{NS}title") == "leaf single")
     xs = [float(pair.split(",")[0]) for pair in leaf.get("points").split()]
     assert max(xs) - min(xs) == pytest.approx(36 * 25.4 * 0.05, abs=0.002)
@@ -34,6 +34,6 @@ def test_texts_are_escaped():
 
 
 def test_the_looks_differ_in_ground_and_ink():
-    light, dark = (render_svg(template(CASE, FIT, "secured"), 1.0, look) for look in (LIGHT, DARK))
+    light, dark = (render_svg(template(GIVEN, FIT, "secured"), 1.0, look) for look in (LIGHT, DARK))
     assert 'fill="#ffffff"' in light
     assert light != dark

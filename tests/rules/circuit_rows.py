@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from hwsched.rules.circuit_judging import judge
 from hwsched.rules.circuits import CIRCUIT_RULES
 from hwsched.values import Settings
-from hwsched.values.power import WorkedSupply
+from hwsched.values.power import SupplyResult
 from tests.rules.rows import compare_first
 
 BY_ID = {rule.id: rule for rule in CIRCUIT_RULES}
@@ -18,8 +18,8 @@ class CircuitRow:
     rule: str
     kind: str
     """passes: it says nothing; speaks: it says something; boundary: at the limit, or where a fact is missing."""
-    worked: WorkedSupply
-    cases: dict
+    result: SupplyResult
+    inputs: dict
     says: int = 0
     values: dict = field(default_factory=dict)
     needs: tuple = ()
@@ -36,14 +36,14 @@ class CircuitRow:
 def run_row(row):
     """Judge a row and compare."""
     rule = BY_ID[row.rule]
-    verdicts = judge(rule, row.worked, row.cases, Settings())
+    verdicts = judge(rule, row.result, row.inputs, Settings())
     assert len(verdicts) == row.says, [v.message for v in verdicts]
     for verdict in verdicts:
         assert verdict.message[0].isupper() or verdict.message[0].isdigit()
         assert verdict.message.endswith(".")
         assert verdict.cure or rule.cure
-        assert set(verdict.opening_ids) <= set(row.worked.openings)
-        assert verdict.circuit_id in {"", *(c.circuit.id for c in row.worked.circuits)}
+        assert set(verdict.opening_ids) <= set(row.result.openings)
+        assert verdict.circuit_id in {"", *(c.circuit.id for c in row.result.circuits)}
     if not verdicts:
         return
     first = verdicts[0]

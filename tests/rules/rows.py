@@ -3,7 +3,7 @@
 from dataclasses import dataclass, field
 
 from hwsched.rules import judge, rule_named, severity_of
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
 @dataclass(frozen=True)
@@ -13,7 +13,7 @@ class Row:
     rule: str
     kind: str
     """passes: it says nothing; speaks: it says something; boundary: at the limit, or where a fact is missing."""
-    case: Case
+    given: OpeningInput
     fit: Fit
     says: int = 0
     """How many verdicts."""
@@ -27,28 +27,28 @@ class Row:
         return f"{self.rule}: {self.kind}"
 
 
-def passes(rule, case, fit):
-    return Row(rule, "passes", case, fit)
+def passes(rule, given, fit):
+    return Row(rule, "passes", given, fit)
 
 
-def speaks(rule, case, fit, says=1, severity="", about="", **values):
-    return Row(rule, "speaks", case, fit, says, values, severity=severity, about=about)
+def speaks(rule, given, fit, says=1, severity="", about="", **values):
+    return Row(rule, "speaks", given, fit, says, values, severity=severity, about=about)
 
 
-def boundary(rule, case, fit, says=0, severity="", **values):
-    return Row(rule, "boundary", case, fit, says, values, severity=severity)
+def boundary(rule, given, fit, says=0, severity="", **values):
+    return Row(rule, "boundary", given, fit, says, values, severity=severity)
 
 
-def unknown(rule, case, fit, *needs):
+def unknown(rule, given, fit, *needs):
     """Where a fact is missing nothing is passed in silence."""
-    return Row(rule, "boundary", case, fit, 1, needs=needs)
+    return Row(rule, "boundary", given, fit, 1, needs=needs)
 
 
 def run(row):
     """Judge a row and compare."""
     rule = rule_named(row.rule)
     assert rule is not None, f"no rule {row.rule}"
-    said = judge(rule, row.case, row.fit)
+    said = judge(rule, row.given, row.fit)
     assert len(said) == row.says, [v.message for v in said]
     if not said:
         return

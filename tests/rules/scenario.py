@@ -8,15 +8,15 @@ from dataclasses import replace
 from hwsched.values import (
     BatteryLife,
     CablePath,
-    Case,
     Catalogue,
     Chosen,
     Fit,
-    FittedPart,
+    FitPart,
     Hole,
     Item,
     Leaf,
     Opening,
+    OpeningInput,
     Part,
     Placement,
     Settings,
@@ -285,8 +285,8 @@ def item(kind, x=500.0, y=1500.0, w=100.0, h=100.0, **facts):
     return Item(f"i-{kind}", kind=kind, x_mm=x, y_mm=y, width_mm=w, height_mm=h, **{**usual, **facts})
 
 
-def case(o=None, lf=None, lk=None, items=(), *, cat=None, settings=None, chosen=(), placed=None, leaves=None):
-    return Case(
+def given(o=None, lf=None, lk=None, items=(), *, cat=None, settings=None, chosen=(), placed=None, leaves=None):
+    return OpeningInput(
         o or opening(),
         leaves if leaves is not None else (lf or leaf(),),
         ((lk or lock()), *items) if lk != "none" else tuple(items),
@@ -301,7 +301,7 @@ _KINDS = {p.number: p.kind for p in parts()}
 
 
 def fp(role, number, quantity=1.0, kind=None):
-    return FittedPart(role, number, kind or _KINDS.get(number, "other"), quantity, "test")
+    return FitPart(role, number, kind or _KINDS.get(number, "other"), quantity, "test")
 
 
 def place(x=30.0, y=1010.0, **facts):

@@ -4,7 +4,7 @@ import pytest
 
 from hwsched.values import CablePath
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import cable, case, catalogue, fit, fp, hole, item, leaf, lock, opening, place
+from tests.rules.scenario import cable, catalogue, fit, fp, given, hole, item, leaf, lock, opening, place
 
 GLASS = leaf(material="glass", thickness_mm=12.7)
 NO_LEAF = {"leaves": (), "lk": lock("reader")}
@@ -26,88 +26,88 @@ def stretch(top):
 BELOW_TAKEN = item("flush-bolt", 0.0, 500.0, 20.0, 700.0, face="edge")
 
 ROWS = [
-    passes("lead-reaches", case(), fit(cable=cable(200.0))),
-    speaks("lead-reaches", case(), fit(cable=cable(230.0)), short_mm=1.4, severity="error", about="CYL"),
-    boundary("lead-reaches", case(), fit(cable=cable(228.6))),
-    unknown("lead-reaches", case(cat=catalogue(CYL={"lead_mm": None})), fit(), "part CYL.lead_mm"),
-    passes("connectors-mate", case(), fit()),
-    passes("connectors-mate", case(), fit(fp("lead-extension", "EXT"))),
-    speaks("connectors-mate", case(cat=catalogue(UNIT={"mates_with": "p6"})), fit(), severity="error", about="UNIT"),
-    speaks("connectors-mate", case(cat=catalogue(EXT={"connector": "p6"})), fit(fp("lead-extension", "EXT"))),
+    passes("lead-reaches", given(), fit(cable=cable(200.0))),
+    speaks("lead-reaches", given(), fit(cable=cable(230.0)), short_mm=1.4, severity="error", about="CYL"),
+    boundary("lead-reaches", given(), fit(cable=cable(228.6))),
+    unknown("lead-reaches", given(cat=catalogue(CYL={"lead_mm": None})), fit(), "part CYL.lead_mm"),
+    passes("connectors-mate", given(), fit()),
+    passes("connectors-mate", given(), fit(fp("lead-extension", "EXT"))),
+    speaks("connectors-mate", given(cat=catalogue(UNIT={"mates_with": "p6"})), fit(), severity="error", about="UNIT"),
+    speaks("connectors-mate", given(cat=catalogue(EXT={"connector": "p6"})), fit(fp("lead-extension", "EXT"))),
     boundary(
         "connectors-mate",
-        case(cat=catalogue(UNIT={"mates_with": "p6"}, EXT={"connector": "p6"})),
+        given(cat=catalogue(UNIT={"mates_with": "p6"}, EXT={"connector": "p6"})),
         fit(fp("lead-extension", "EXT")),
     ),
-    unknown("connectors-mate", case(cat=catalogue(CYL={"connector": None})), fit(), "part CYL.connector"),
+    unknown("connectors-mate", given(cat=catalogue(CYL={"connector": None})), fit(), "part CYL.connector"),
     # Two corners of a quarter turn take r each: a middle stretch of 2 r is the least (radius 10).
-    passes("bend-radius", case(), fit(cable=along((0, 0, 0), (50, 0, 0), (50, 30, 0), (90, 30, 0)))),
+    passes("bend-radius", given(), fit(cable=along((0, 0, 0), (50, 0, 0), (50, 30, 0), (90, 30, 0)))),
     speaks(
         "bend-radius",
-        case(),
+        given(),
         fit(cable=along((0, 0, 0), (50, 0, 0), (50, 19, 0), (90, 19, 0))),
         tight_bends=2,
         severity="note",
     ),
-    boundary("bend-radius", case(), fit(cable=along((0, 0, 0), (50, 0, 0), (50, 20, 0), (90, 20, 0)))),
-    passes("wall-thickness-known", case(), fit()),
-    boundary("wall-thickness-known", case(LIFT, lk=lock("reader"), leaves=(leaf(thickness_mm=120.0),)), fit()),
-    passes("way-for-lead", case(), fit()),
-    speaks("way-for-lead", case(lf=GLASS, lk=lock("bored")), fit(lock_number="BORED", role="lock"), severity="error"),
-    boundary("way-for-lead", case(lf=GLASS), fit()),
-    passes("no-hole-in-glass", case(), fit()),
-    speaks("no-hole-in-glass", case(lf=GLASS), fit(), holes=1, severity="error"),
-    boundary("no-hole-in-glass", case(lf=GLASS), fit(holes=(hole(face="frame"),))),
+    boundary("bend-radius", given(), fit(cable=along((0, 0, 0), (50, 0, 0), (50, 20, 0), (90, 20, 0)))),
+    passes("wall-thickness-known", given(), fit()),
+    boundary("wall-thickness-known", given(LIFT, lk=lock("reader"), leaves=(leaf(thickness_mm=120.0),)), fit()),
+    passes("way-for-lead", given(), fit()),
+    speaks("way-for-lead", given(lf=GLASS, lk=lock("bored")), fit(lock_number="BORED", role="lock"), severity="error"),
+    boundary("way-for-lead", given(lf=GLASS), fit()),
+    passes("no-hole-in-glass", given(), fit()),
+    speaks("no-hole-in-glass", given(lf=GLASS), fit(), holes=1, severity="error"),
+    boundary("no-hole-in-glass", given(lf=GLASS), fit(holes=(hole(face="frame"),))),
     # Backset 69.85 less half of 1/2 in leaves 63.5; the least wall is 6.35.
-    passes("hole-edge-distance", case(), fit()),
-    speaks("hole-edge-distance", case(), fit(holes=(hole(x_mm=12.0),)), short_mm=0.7, severity="error"),
-    speaks("hole-edge-distance", case(lf=leaf(construction="narrow-stile", stile_mm=80.0)), fit(), short_mm=2.55),
-    boundary("hole-edge-distance", case(), fit(holes=(hole(x_mm=12.7),))),
-    passes("bore-wall", case(), fit(holes=(CHANNEL,))),
+    passes("hole-edge-distance", given(), fit()),
+    speaks("hole-edge-distance", given(), fit(holes=(hole(x_mm=12.0),)), short_mm=0.7, severity="error"),
+    speaks("hole-edge-distance", given(lf=leaf(construction="narrow-stile", stile_mm=80.0)), fit(), short_mm=2.55),
+    boundary("hole-edge-distance", given(), fit(holes=(hole(x_mm=12.7),))),
+    passes("bore-wall", given(), fit(holes=(CHANNEL,))),
     speaks(
         "bore-wall",
-        case(),
+        given(),
         fit(holes=(hole(9.525, "channel", up_deg=-80.0, from_depth_mm=6.0, depth_mm=20.0),)),
         wall_mm=6.0 - 9.525 / 2 * 0.98481,
         severity="error",
     ),
     boundary(
         "bore-wall",
-        case(),
+        given(),
         fit(holes=(hole(9.525, "channel", up_deg=-80.0, depth_mm=20.0, from_depth_mm=3.175 + 9.525 / 2 * 0.984808),)),
     ),
-    boundary("bore-wall", case(), fit(holes=(hole(),))),
-    passes("bore-enters", case(), fit(holes=(CHANNEL,))),
+    boundary("bore-wall", given(), fit(holes=(hole(),))),
+    passes("bore-enters", given(), fit(holes=(CHANNEL,))),
     speaks(
         "bore-enters",
-        case(),
+        given(),
         fit(holes=(hole(9.525, "channel", x_mm=300.0, y_mm=1063.5, up_deg=-80.0, from_depth_mm=9.525, depth_mm=20.0),)),
         severity="error",
     ),
-    boundary("bore-enters", case(lk=lock(case_depth_mm=69.85)), fit(holes=(CHANNEL,))),
-    passes("hole-clear-of-glass", case(items=[item("lite", 400.0, 1500.0)]), fit()),
-    speaks("hole-clear-of-glass", case(items=[item("lite", 69.85, 1030.0 + 6.35 + 10.0 + 50.0)]), fit(), short_mm=2.7),
-    boundary("hole-clear-of-glass", case(items=[item("lite", 69.85, 1030.0 + 6.35 + 12.7 + 50.0)]), fit()),
+    boundary("bore-enters", given(lk=lock(case_depth_mm=69.85)), fit(holes=(CHANNEL,))),
+    passes("hole-clear-of-glass", given(items=[item("lite", 400.0, 1500.0)]), fit()),
+    speaks("hole-clear-of-glass", given(items=[item("lite", 69.85, 1030.0 + 6.35 + 10.0 + 50.0)]), fit(), short_mm=2.7),
+    boundary("hole-clear-of-glass", given(items=[item("lite", 69.85, 1030.0 + 6.35 + 12.7 + 50.0)]), fit()),
     # A usual in-edge unit wants 13 3/4 in of clear edge, 1 3/4 in depth, 11/16 in width (common practice).
-    passes("pocket-walls", case(), EDGE),
-    speaks("pocket-walls", case(lf=leaf(thickness_mm=36.0)), EDGE, short_mm=0.256, severity="error"),
-    speaks("pocket-walls", case(lf=leaf(construction="narrow-stile", stile_mm=50.0)), EDGE, short_mm=0.8),
-    boundary("pocket-walls", case(lf=leaf(thickness_mm=17.4625 + 2 * 9.525)), EDGE),
-    unknown("pocket-walls", case(lf=leaf(thickness_mm=None)), EDGE, "leaf.thickness_mm"),
-    passes("pocket-length", case(), EDGE),
-    speaks("pocket-length", case(lf=stretch(349.0), items=[BELOW_TAKEN]), EDGE, short_mm=0.25, severity="error"),
-    boundary("pocket-length", case(lf=stretch(349.25), items=[BELOW_TAKEN]), EDGE),
-    unknown("pocket-length", case(lk=lock(case_height_mm=None)), EDGE, "existing_item.case_height_mm"),
+    passes("pocket-walls", given(), EDGE),
+    speaks("pocket-walls", given(lf=leaf(thickness_mm=36.0)), EDGE, short_mm=0.256, severity="error"),
+    speaks("pocket-walls", given(lf=leaf(construction="narrow-stile", stile_mm=50.0)), EDGE, short_mm=0.8),
+    boundary("pocket-walls", given(lf=leaf(thickness_mm=17.4625 + 2 * 9.525)), EDGE),
+    unknown("pocket-walls", given(lf=leaf(thickness_mm=None)), EDGE, "leaf.thickness_mm"),
+    passes("pocket-length", given(), EDGE),
+    speaks("pocket-length", given(lf=stretch(349.0), items=[BELOW_TAKEN]), EDGE, short_mm=0.25, severity="error"),
+    boundary("pocket-length", given(lf=stretch(349.25), items=[BELOW_TAKEN]), EDGE),
+    unknown("pocket-length", given(lk=lock(case_height_mm=None)), EDGE, "existing_item.case_height_mm"),
     # #6 x 1 in in a 3/4 in panel comes through.
-    passes("screw-length", case(), fit()),
-    speaks("screw-length", case(lf=leaf(thickness_mm=19.05)), fit(), short_mm=9.525, severity="error", about="SCREW"),
-    boundary("screw-length", case(lf=leaf(thickness_mm=25.4 + 3.175)), fit()),
-    unknown("screw-length", case(cat=catalogue(SCREW={"length_mm": None})), fit(), "part SCREW.length_mm"),
+    passes("screw-length", given(), fit()),
+    speaks("screw-length", given(lf=leaf(thickness_mm=19.05)), fit(), short_mm=9.525, severity="error", about="SCREW"),
+    boundary("screw-length", given(lf=leaf(thickness_mm=25.4 + 3.175)), fit()),
+    unknown("screw-length", given(cat=catalogue(SCREW={"length_mm": None})), fit(), "part SCREW.length_mm"),
 ]
 
 
 # It always names a missing fact, so its row that speaks is the test above.
-ROWS.append(unknown("wall-thickness-known", case(LIFT, **NO_LEAF), fit(), "leaf.thickness_mm"))
+ROWS.append(unknown("wall-thickness-known", given(LIFT, **NO_LEAF), fit(), "leaf.thickness_mm"))
 
 
 @pytest.mark.parametrize("row", ROWS, ids=str)
@@ -116,9 +116,9 @@ def test_rule(row):
 
 
 def test_an_unknown_wall_says_what_is_left_for_it():
-    row = speaks("wall-thickness-known", case(LIFT, **NO_LEAF), fit(cable=cable(128.6)), left_mm=100.0)
+    row = speaks("wall-thickness-known", given(LIFT, **NO_LEAF), fit(cable=cable(128.6)), left_mm=100.0)
     from hwsched.rules import judge, rule_named
 
-    said = judge(rule_named(row.rule), row.case, row.fit)
+    said = judge(rule_named(row.rule), row.given, row.fit)
     assert [v.needs for v in said] == [("leaf.thickness_mm",)]
     assert said[0].values["left_mm"] == pytest.approx(100.0)

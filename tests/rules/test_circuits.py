@@ -13,22 +13,22 @@ from hwsched.rules.rule import DEFERS
 from hwsched.values import Settings
 from tests.rules.circuit_rows import BY_ID, CircuitRow, run_row
 from tests.rules.scenario import fp, part
-from tests.wiring.laid import BATTERY, alone, circuit, fed, only, parts, run, supply, work
+from tests.wiring.power_rows import BATTERY, alone, circuit, connected, only, parts, run, supply, work
 
 FULL = parts(add=(part("BAT", "standby-battery", voltage_v=12.0, capacity_ah=15.0, end_v=11.0),))
 
 
 def made(rule, kind, found, openings=None, at=0, **expected):
-    cases = {name: each.case for name, each in (openings or {}).items()}
+    inputs = {name: each.given for name, each in (openings or {}).items()}
     facts = {"concerns": "openings"}
     expected = {facts.get(name, name): value for name, value in expected.items()}
-    return CircuitRow(rule, kind, found.supplies[at], cases, **expected)
+    return CircuitRow(rule, kind, found.supplies[at], inputs, **expected)
 
 
 def row(rule, kind, runs, cat=None, openings=None, supplies=None, circuits=None, **expected):
     """A row of one supply; its openings are usual ones unless they are given."""
     cat = cat or parts()
-    openings = openings or {r.opening_id: fed(r.opening_id, cat) for r in runs if r.opening_id}
+    openings = openings or {r.opening_id: connected(r.opening_id, cat) for r in runs if r.opening_id}
     found = alone(runs, cat, openings=openings, supplies=supplies, circuits=circuits)
     return made(rule, kind, found, openings, **expected)
 
@@ -132,7 +132,7 @@ ROWS = [
     row("circuit-limiter", "boundary", ONE, loaded(0.801), circuits=LIMITED, says=1),
     row("circuit-limiter", "boundary", CHAIN, circuits=[circuit(limiter_a=2.5)]),
     row("circuit-limiter", "boundary", ONE, parts(UNIT={"supply_inrush_a": 1.0}), circuits=LIMITED),
-    row("circuit-limiter", "boundary", [], openings={"a": fed("a", parts())}),
+    row("circuit-limiter", "boundary", [], openings={"a": connected("a", parts())}),
     row("circuit-limiter", "boundary", [run("supply", "a", None)]),
     # Class 2: 24 V x 4 A = 96 VA pass, 24 V x 5 A = 120 VA do not (shared facts 2.1); a limited power source has
     # 8 A and 100 VA from 20 to 30 V (IEC 60950-1 Table 2B).
@@ -234,7 +234,7 @@ def test_what_defers_says_so():
 def test_a_rule_of_circuits_that_falls_over_names_itself_and_the_supply(monkeypatch):
     rule = BY_ID["fed-once"]
 
-    def broken(worked, cases, limits):
+    def broken(worked, inputs, limits):
         raise ZeroDivisionError("by nothing")
 
     monkeypatch.setattr(
@@ -250,8 +250,8 @@ def _fields(rule):
 
 def test_findings_reach_the_openings_that_they_concern():
     cat = parts()
-    given = {n: fed(n, cat, fp("strike", "STRIKE") if n == "b" else fp("strike", "MAG")) for n in "ab"}
-    found = alone([run("supply", "a", 90.0), run("supply", "b", 5.0)], cat, openings=given)
+    stated = {n: connected(n, cat, fp("strike", "STRIKE") if n == "b" else fp("strike", "MAG")) for n in "ab"}
+    found = alone([run("supply", "a", 90.0), run("supply", "b", 5.0)], cat, openings=stated)
     by_opening = found.by_opening()
     assert {f.rule for f in by_opening["a"]} == {f.rule for f in found.of_opening("a")}
     assert "circuit-voltage" in {f.rule for f in by_opening["a"]}

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import INCH, case, catalogue, fit, fp, item, leaf, lock, opening, place
+from tests.rules.scenario import INCH, catalogue, fit, fp, given, item, leaf, lock, opening, place
 
 EGRESS = opening(egress="egress")
 PANIC = opening(egress="panic")
@@ -17,90 +17,90 @@ def bolt(**facts):
 
 ROWS = [
     # One motion to release all latches and locks (IBC 1010.2.1).
-    passes("one-motion", case(EGRESS), fit()),
-    speaks("one-motion", case(EGRESS, items=[bolt()]), fit(), holds=2, severity="warning"),
-    boundary("one-motion", case(EGRESS, items=[bolt(disposition="remove")]), fit()),
-    boundary("one-motion", case(EGRESS, lk=lock("rim"), items=[item("exit-device")]), fit()),
-    unknown("one-motion", case(opening(egress=None), items=[bolt()]), fit(), "opening.egress"),
-    passes("free-inside", case(EGRESS), fit()),
-    speaks("free-inside", case(EGRESS, lk=lock(function="deadlock")), fit(), severity="error"),
-    boundary("free-inside", case(EGRESS, lk=lock(function="deadlock", thumb_turn=True)), fit()),
-    boundary("free-inside", case(lk=lock(function="deadlock")), fit()),
+    passes("one-motion", given(EGRESS), fit()),
+    speaks("one-motion", given(EGRESS, items=[bolt()]), fit(), holds=2, severity="warning"),
+    boundary("one-motion", given(EGRESS, items=[bolt(disposition="remove")]), fit()),
+    boundary("one-motion", given(EGRESS, lk=lock("rim"), items=[item("exit-device")]), fit()),
+    unknown("one-motion", given(opening(egress=None), items=[bolt()]), fit(), "opening.egress"),
+    passes("free-inside", given(EGRESS), fit()),
+    speaks("free-inside", given(EGRESS, lk=lock(function="deadlock")), fit(), severity="error"),
+    boundary("free-inside", given(EGRESS, lk=lock(function="deadlock", thumb_turn=True)), fit()),
+    boundary("free-inside", given(lk=lock(function="deadlock")), fit()),
     unknown(
-        "free-inside", case(EGRESS, lk=lock(function="deadlock", thumb_turn=None)), fit(), "existing_item.thumb_turn"
+        "free-inside", given(EGRESS, lk=lock(function="deadlock", thumb_turn=None)), fit(), "existing_item.thumb_turn"
     ),
-    passes("panic-hardware", case(PANIC, items=[item("exit-device")]), fit()),
-    speaks("panic-hardware", case(PANIC), fit(), severity="error"),
-    boundary("panic-hardware", case(PANIC, items=[item("exit-device", disposition="remove")]), fit(), says=1),
-    boundary("panic-hardware", case(PANIC, lk=lock("rim", function="exit")), fit()),
+    passes("panic-hardware", given(PANIC, items=[item("exit-device")]), fit()),
+    speaks("panic-hardware", given(PANIC), fit(), severity="error"),
+    boundary("panic-hardware", given(PANIC, items=[item("exit-device", disposition="remove")]), fit(), says=1),
+    boundary("panic-hardware", given(PANIC, lk=lock("rim", function="exit")), fit()),
     # 15 s after a push of 15 lbf held for at most 3 s (NFPA 101, 7.2.1.6.1).
-    passes("delayed-egress", case(EGRESS), fit()),
+    passes("delayed-egress", given(EGRESS), fit()),
     speaks(
         "delayed-egress",
-        case(EGRESS, items=[item("delayed-egress")]),
+        given(EGRESS, items=[item("delayed-egress")]),
         fit(),
         severity="warning",
         delay_s=15.0,
         force_n=66.7,
         push_s=3.0,
     ),
-    boundary("delayed-egress", case(EGRESS, items=[item("delayed-egress", disposition="remove")]), fit()),
-    boundary("delayed-egress", case(opening(egress="none"), items=[item("delayed-egress")]), fit()),
-    unknown("delayed-egress", case(opening(egress=None), items=[item("delayed-egress")]), fit(), "opening.egress"),
-    passes("electromagnetic-lock", case(EGRESS), fit()),
+    boundary("delayed-egress", given(EGRESS, items=[item("delayed-egress", disposition="remove")]), fit()),
+    boundary("delayed-egress", given(opening(egress="none"), items=[item("delayed-egress")]), fit()),
+    unknown("delayed-egress", given(opening(egress=None), items=[item("delayed-egress")]), fit(), "opening.egress"),
+    passes("electromagnetic-lock", given(EGRESS), fit()),
     speaks(
         "electromagnetic-lock",
-        case(EGRESS, items=[item("electromagnetic-lock", face="frame")]),
+        given(EGRESS, items=[item("electromagnetic-lock", face="frame")]),
         fit(),
         severity="warning",
     ),
-    speaks("electromagnetic-lock", case(EGRESS), fit(fp("strike", "MAG"))),
-    boundary("electromagnetic-lock", case(items=[item("electromagnetic-lock", face="frame")]), fit()),
-    passes("stair-re-entry", case(), fit()),
-    speaks("stair-re-entry", case(STAIR), fit(), severity="warning"),
+    speaks("electromagnetic-lock", given(EGRESS), fit(fp("strike", "MAG"))),
+    boundary("electromagnetic-lock", given(items=[item("electromagnetic-lock", face="frame")]), fit()),
+    passes("stair-re-entry", given(), fit()),
+    speaks("stair-re-entry", given(STAIR), fit(), severity="warning"),
     speaks(
-        "stair-re-entry", case(STAIR, cat=catalogue(STRIKE={"fail": "fail-safe"})), fit(fp("strike", "STRIKE")), says=2
+        "stair-re-entry", given(STAIR, cat=catalogue(STRIKE={"fail": "fail-safe"})), fit(fp("strike", "STRIKE")), says=2
     ),
-    boundary("stair-re-entry", case(opening(stair=True, form="cabinet")), fit()),
-    unknown("stair-re-entry", case(opening(stair=None)), fit(), "opening.stair"),
+    boundary("stair-re-entry", given(opening(stair=True, form="cabinet")), fit()),
+    unknown("stair-re-entry", given(opening(stair=None)), fit(), "opening.stair"),
     # 32 in clear for a new opening, 28 in for an existing leaf; about 2 in lost to leaf and hinge.
-    passes("egress-width", case(EGRESS), fit()),
-    speaks("egress-width", case(EGRESS, leaf(width_mm=33 * INCH)), fit(), clear_mm=31 * INCH, severity="note"),
-    speaks("egress-width", case(EGRESS, leaf(width_mm=29 * INCH)), fit(), clear_mm=27 * INCH, severity="warning"),
-    boundary("egress-width", case(EGRESS, leaf(width_mm=34 * INCH)), fit()),
-    unknown("egress-width", case(EGRESS, leaf(width_mm=None)), fit(), "leaf.width_mm"),
+    passes("egress-width", given(EGRESS), fit()),
+    speaks("egress-width", given(EGRESS, leaf(width_mm=33 * INCH)), fit(), clear_mm=31 * INCH, severity="note"),
+    speaks("egress-width", given(EGRESS, leaf(width_mm=29 * INCH)), fit(), clear_mm=27 * INCH, severity="warning"),
+    boundary("egress-width", given(EGRESS, leaf(width_mm=34 * INCH)), fit()),
+    unknown("egress-width", given(EGRESS, leaf(width_mm=None)), fit(), "leaf.width_mm"),
     # 34 to 48 in above the floor (ADA 404.2.7).
-    passes("reach-height", case(ROUTE), fit()),
+    passes("reach-height", given(ROUTE), fit()),
     speaks(
-        "reach-height", case(ROUTE, lk=lock(cylinder_height_mm=49 * INCH)), fit(), short_mm=INCH, severity="warning"
+        "reach-height", given(ROUTE, lk=lock(cylinder_height_mm=49 * INCH)), fit(), short_mm=INCH, severity="warning"
     ),
-    speaks("reach-height", case(ROUTE, lk=lock(cylinder_height_mm=33 * INCH)), fit(), short_mm=INCH),
-    boundary("reach-height", case(ROUTE, lk=lock(cylinder_height_mm=48 * INCH)), fit()),
-    boundary("reach-height", case(ROUTE, lk=lock(cylinder_height_mm=34 * INCH)), fit()),
+    speaks("reach-height", given(ROUTE, lk=lock(cylinder_height_mm=33 * INCH)), fit(), short_mm=INCH),
+    boundary("reach-height", given(ROUTE, lk=lock(cylinder_height_mm=48 * INCH)), fit()),
+    boundary("reach-height", given(ROUTE, lk=lock(cylinder_height_mm=34 * INCH)), fit()),
     unknown(
-        "reach-height", case(opening(accessible=None), lk=lock(cylinder_height_mm=1300.0)), fit(), "opening.accessible"
+        "reach-height", given(opening(accessible=None), lk=lock(cylinder_height_mm=1300.0)), fit(), "opening.accessible"
     ),
-    passes("clear-width", case(ROUTE), fit()),
-    speaks("clear-width", case(ROUTE, leaf(width_mm=33 * INCH)), fit(), short_mm=INCH),
-    boundary("clear-width", case(ROUTE, leaf(width_mm=34 * INCH)), fit()),
-    unknown("clear-width", case(ROUTE, leaf(width_mm=None)), fit(), "leaf.width_mm"),
+    passes("clear-width", given(ROUTE), fit()),
+    speaks("clear-width", given(ROUTE, leaf(width_mm=33 * INCH)), fit(), short_mm=INCH),
+    boundary("clear-width", given(ROUTE, leaf(width_mm=34 * INCH)), fit()),
+    unknown("clear-width", given(ROUTE, leaf(width_mm=None)), fit(), "leaf.width_mm"),
     # A controller 1.5 in proud at 42 in is inside the band of 4 in; the same at 30 in is not (worked example, 4.3).
-    passes("projection", case(ROUTE, cat=catalogue(UNIT={"depth_mm": 1.5 * INCH})), fit(placement=place(y=42 * INCH))),
+    passes("projection", given(ROUTE, cat=catalogue(UNIT={"depth_mm": 1.5 * INCH})), fit(placement=place(y=42 * INCH))),
     speaks(
         "projection",
-        case(ROUTE, cat=catalogue(UNIT={"depth_mm": 1.5 * INCH})),
+        given(ROUTE, cat=catalogue(UNIT={"depth_mm": 1.5 * INCH})),
         fit(placement=place(y=30 * INCH)),
         depth_mm=38.1,
         severity="warning",
     ),
     speaks(
         "projection",
-        case(ROUTE, cat=catalogue(UNIT={"depth_mm": 4.5 * INCH})),
+        given(ROUTE, cat=catalogue(UNIT={"depth_mm": 4.5 * INCH})),
         fit(placement=place(y=42 * INCH)),
         allowed_mm=101.6,
     ),
-    boundary("projection", case(ROUTE, cat=catalogue(UNIT={"depth_mm": 4 * INCH})), fit(placement=place(y=34 * INCH))),
-    unknown("projection", case(ROUTE, cat=catalogue(UNIT={"depth_mm": None})), fit(), "part UNIT.depth_mm"),
+    boundary("projection", given(ROUTE, cat=catalogue(UNIT={"depth_mm": 4 * INCH})), fit(placement=place(y=34 * INCH))),
+    unknown("projection", given(ROUTE, cat=catalogue(UNIT={"depth_mm": None})), fit(), "part UNIT.depth_mm"),
 ]
 
 

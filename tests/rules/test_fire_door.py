@@ -5,7 +5,7 @@ import pytest
 from hwsched.rules import DEFERS, RULES
 from hwsched.rules.judging import check
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import INCH, case, catalogue, fit, fp, hole, item, leaf, opening
+from tests.rules.scenario import INCH, catalogue, fit, fp, given, hole, item, leaf, opening
 
 RATED = opening(rating="90")
 UNSURE = opening(rating=None)
@@ -17,57 +17,57 @@ def made(*holes):
 
 
 ROWS = [
-    passes("rated-lock-listed", case(RATED), fit()),
-    speaks("rated-lock-listed", case(RATED, cat=catalogue(CYL=UNLISTED)), fit(), severity="error", rating_min=90.0),
-    boundary("rated-lock-listed", case(cat=catalogue(CYL=UNLISTED)), fit()),
-    unknown("rated-lock-listed", case(UNSURE), fit(), "opening.rating"),
-    unknown("rated-lock-listed", case(RATED, cat=catalogue(CYL={"fire_listed": None})), fit(), "part CYL.fire_listed"),
-    passes("rated-unit-listed", case(RATED), fit()),
-    speaks("rated-unit-listed", case(RATED, cat=catalogue(UNIT=UNLISTED)), fit(), severity="error", about="UNIT"),
-    boundary("rated-unit-listed", case(cat=catalogue(UNIT=UNLISTED)), fit()),
-    unknown("rated-unit-listed", case(UNSURE), fit(), "opening.rating"),
-    passes("rated-power-listed", case(RATED), fit(power="supply")),
-    speaks("rated-power-listed", case(RATED, cat=catalogue(LOOP=UNLISTED)), fit(power="supply"), about="LOOP"),
-    boundary("rated-power-listed", case(cat=catalogue(LOOP=UNLISTED)), fit(power="supply")),
-    passes("rated-hole-size", case(RATED), made(hole(12.7))),
+    passes("rated-lock-listed", given(RATED), fit()),
+    speaks("rated-lock-listed", given(RATED, cat=catalogue(CYL=UNLISTED)), fit(), severity="error", rating_min=90.0),
+    boundary("rated-lock-listed", given(cat=catalogue(CYL=UNLISTED)), fit()),
+    unknown("rated-lock-listed", given(UNSURE), fit(), "opening.rating"),
+    unknown("rated-lock-listed", given(RATED, cat=catalogue(CYL={"fire_listed": None})), fit(), "part CYL.fire_listed"),
+    passes("rated-unit-listed", given(RATED), fit()),
+    speaks("rated-unit-listed", given(RATED, cat=catalogue(UNIT=UNLISTED)), fit(), severity="error", about="UNIT"),
+    boundary("rated-unit-listed", given(cat=catalogue(UNIT=UNLISTED)), fit()),
+    unknown("rated-unit-listed", given(UNSURE), fit(), "opening.rating"),
+    passes("rated-power-listed", given(RATED), fit(power="supply")),
+    speaks("rated-power-listed", given(RATED, cat=catalogue(LOOP=UNLISTED)), fit(power="supply"), about="LOOP"),
+    boundary("rated-power-listed", given(cat=catalogue(LOOP=UNLISTED)), fit(power="supply")),
+    passes("rated-hole-size", given(RATED), made(hole(12.7))),
     speaks(
-        "rated-hole-size", case(RATED), made(hole(1.375 * INCH)), diameter_mm=34.925, allowed_mm=25.4, severity="error"
+        "rated-hole-size", given(RATED), made(hole(1.375 * INCH)), diameter_mm=34.925, allowed_mm=25.4, severity="error"
     ),
-    boundary("rated-hole-size", case(RATED), made(hole(25.4))),
-    boundary("rated-hole-size", case(RATED), made(hole(1.25 * INCH, "function"))),
-    unknown("rated-hole-size", case(UNSURE), made(hole(1.375 * INCH)), "opening.rating"),
-    passes("rated-hole-allowed", case(), made(hole())),
-    speaks("rated-hole-allowed", case(RATED), made(hole(), hole(2.0, "fixing", count=4)), holes=5, severity="note"),
-    boundary("rated-hole-allowed", case(RATED), made(hole(30.0))),
-    passes("rated-cut", case(RATED), made(hole())),
-    speaks("rated-cut", case(RATED), made(hole(0.0, "pocket", width_mm=25.4, height_mm=50.8)), severity="error"),
-    speaks("rated-cut", case(RATED), made(hole(53.975, "bore"))),
-    boundary("rated-cut", case(), made(hole(53.975, "bore"))),
-    unknown("rated-cut", case(UNSURE), made(hole(53.975, "bore")), "opening.rating"),
-    passes("rated-raceway", case(RATED), made(hole())),
-    speaks("rated-raceway", case(RATED), made(hole(9.525, "channel", depth_mm=800.0)), severity="error"),
-    boundary("rated-raceway", case(), made(hole(9.525, "channel"))),
-    passes("rated-undercut", case(RATED, leaf(undercut_mm=10.0)), fit()),
+    boundary("rated-hole-size", given(RATED), made(hole(25.4))),
+    boundary("rated-hole-size", given(RATED), made(hole(1.25 * INCH, "function"))),
+    unknown("rated-hole-size", given(UNSURE), made(hole(1.375 * INCH)), "opening.rating"),
+    passes("rated-hole-allowed", given(), made(hole())),
+    speaks("rated-hole-allowed", given(RATED), made(hole(), hole(2.0, "fixing", count=4)), holes=5, severity="note"),
+    boundary("rated-hole-allowed", given(RATED), made(hole(30.0))),
+    passes("rated-cut", given(RATED), made(hole())),
+    speaks("rated-cut", given(RATED), made(hole(0.0, "pocket", width_mm=25.4, height_mm=50.8)), severity="error"),
+    speaks("rated-cut", given(RATED), made(hole(53.975, "bore"))),
+    boundary("rated-cut", given(), made(hole(53.975, "bore"))),
+    unknown("rated-cut", given(UNSURE), made(hole(53.975, "bore")), "opening.rating"),
+    passes("rated-raceway", given(RATED), made(hole())),
+    speaks("rated-raceway", given(RATED), made(hole(9.525, "channel", depth_mm=800.0)), severity="error"),
+    boundary("rated-raceway", given(), made(hole(9.525, "channel"))),
+    passes("rated-undercut", given(RATED, leaf(undercut_mm=10.0)), fit()),
     speaks(
-        "rated-undercut", case(RATED, leaf(undercut_mm=0.875 * INCH)), fit(), undercut_mm=22.225, severity="warning"
+        "rated-undercut", given(RATED, leaf(undercut_mm=0.875 * INCH)), fit(), undercut_mm=22.225, severity="warning"
     ),
-    boundary("rated-undercut", case(RATED, leaf(undercut_mm=0.75 * INCH)), fit()),
-    boundary("rated-undercut", case(RATED, leaf(undercut_mm=25.0, material="hollow-metal")), fit()),
-    passes("rated-old-holes", case(RATED), fit()),
-    speaks("rated-old-holes", case(RATED, items=[item("viewer", disposition="remove")]), fit(), items=1),
-    boundary("rated-old-holes", case(RATED, items=[item("strike", face="frame", disposition="remove")]), fit()),
-    passes("rated-strike", case(RATED), fit(fp("strike", "STRIKE"))),
+    boundary("rated-undercut", given(RATED, leaf(undercut_mm=0.75 * INCH)), fit()),
+    boundary("rated-undercut", given(RATED, leaf(undercut_mm=25.0, material="hollow-metal")), fit()),
+    passes("rated-old-holes", given(RATED), fit()),
+    speaks("rated-old-holes", given(RATED, items=[item("viewer", disposition="remove")]), fit(), items=1),
+    boundary("rated-old-holes", given(RATED, items=[item("strike", face="frame", disposition="remove")]), fit()),
+    passes("rated-strike", given(RATED), fit(fp("strike", "STRIKE"))),
     speaks(
         "rated-strike",
-        case(RATED, cat=catalogue(STRIKE={"fail": "fail-safe"})),
+        given(RATED, cat=catalogue(STRIKE={"fail": "fail-safe"})),
         fit(fp("strike", "STRIKE")),
         severity="error",
         about="STRIKE",
     ),
-    boundary("rated-strike", case(cat=catalogue(STRIKE={"fail": "fail-safe"})), fit(fp("strike", "STRIKE"))),
+    boundary("rated-strike", given(cat=catalogue(STRIKE={"fail": "fail-safe"})), fit(fp("strike", "STRIKE"))),
     unknown(
         "rated-strike",
-        case(RATED, cat=catalogue(STRIKE={"fail": None})),
+        given(RATED, cat=catalogue(STRIKE={"fail": None})),
         fit(fp("strike", "STRIKE")),
         "part STRIKE.fail",
     ),
@@ -101,7 +101,7 @@ ALLOWED, BOTH_LISTINGS, STOP = "allowed", "both listings", "stop"
     ],
 )
 def test_classifier(request_, holes, expected):
-    found = {f.rule: f for f in check(case(RATED), made(*holes)) if f.rule.startswith("rated-")}
+    found = {f.rule: f for f in check(given(RATED), made(*holes)) if f.rule.startswith("rated-")}
     errors = {rule for rule, finding in found.items() if finding.severity == "error"}
     if expected == ALLOWED:
         assert not errors, request_
@@ -115,7 +115,7 @@ def test_classifier(request_, holes, expected):
 
 
 def test_a_strike_that_stays_is_asked_about():
-    found = check(case(RATED, items=[item("electric-strike", face="frame")]), fit())
+    found = check(given(RATED, items=[item("electric-strike", face="frame")]), fit())
     assert [f.severity for f in found if f.rule == "rated-strike"] == ["warning"]
 
 
@@ -123,5 +123,5 @@ def test_every_rule_on_safety_defers():
     for rule in RULES:
         if rule.discipline in ("fire-door", "egress", "accessibility"):
             assert rule.defers, rule.id
-    (said,) = (f for f in check(case(RATED), made(hole(30.0))) if f.rule == "rated-hole-size")
+    (said,) = (f for f in check(given(RATED), made(hole(30.0))) if f.rule == "rated-hole-size")
     assert said.cure.endswith(DEFERS)

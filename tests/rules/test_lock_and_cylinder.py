@@ -4,7 +4,7 @@ import pytest
 
 from hwsched.values import Stack
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import case, catalogue, fit, fp, leaf, lock, opening
+from tests.rules.scenario import catalogue, fit, fp, given, leaf, lock, opening
 
 
 def rim(**facts):
@@ -26,115 +26,122 @@ def threaded(gap=0.0, turns=0, projection=3.175):
 
 PITCH = 25.4 / 32
 ROWS = [
-    passes("cylinder-form", case(), fit()),
-    speaks("cylinder-form", case(), euro(), severity="error", about="EURO"),
-    unknown("cylinder-form", case(lk=lock(lock_form=None)), fit(), "existing_item.lock_form"),
+    passes("cylinder-form", given(), fit()),
+    speaks("cylinder-form", given(), euro(), severity="error", about="EURO"),
+    unknown("cylinder-form", given(lk=lock(lock_form=None)), fit(), "existing_item.lock_form"),
     # Head flush with its collar, never recessed; one pitch proud at most (common practice).
-    passes("cylinder-flush", case(), threaded()),
-    speaks("cylinder-flush", case(), threaded(-0.5), short_mm=0.5, gap_mm=-0.5, severity="error"),
-    speaks("cylinder-flush", case(), threaded(PITCH + 0.1), short_mm=0.1),
-    boundary("cylinder-flush", case(), threaded(PITCH)),
-    boundary("cylinder-flush", case(), threaded(turns=2)),
-    boundary("cylinder-flush", case(), threaded(turns=3), says=1, turns=3),
-    unknown("cylinder-flush", case(lf=leaf(thickness_mm=None)), fit(stack=None), "leaf.thickness_mm"),
-    speaks("cylinder-flush", case(lk=lock(case_offset_mm=25.0)), fit(stack=None), severity="error"),
-    passes("cylinder-projection", case(), threaded()),
-    speaks("cylinder-projection", case(), threaded(projection=13.0), projection_mm=13.0, severity="warning"),
-    boundary("cylinder-projection", case(), threaded(projection=12.7)),
+    passes("cylinder-flush", given(), threaded()),
+    speaks("cylinder-flush", given(), threaded(-0.5), short_mm=0.5, gap_mm=-0.5, severity="error"),
+    speaks("cylinder-flush", given(), threaded(PITCH + 0.1), short_mm=0.1),
+    boundary("cylinder-flush", given(), threaded(PITCH)),
+    boundary("cylinder-flush", given(), threaded(turns=2)),
+    boundary("cylinder-flush", given(), threaded(turns=3), says=1, turns=3),
+    unknown("cylinder-flush", given(lf=leaf(thickness_mm=None)), fit(stack=None), "leaf.thickness_mm"),
+    speaks("cylinder-flush", given(lk=lock(case_offset_mm=25.0)), fit(stack=None), severity="error"),
+    passes("cylinder-projection", given(), threaded()),
+    speaks("cylinder-projection", given(), threaded(projection=13.0), projection_mm=13.0, severity="warning"),
+    boundary("cylinder-projection", given(), threaded(projection=12.7)),
     # Outside projection at most 3 mm (insurance practice, trade glossary).
-    passes("euro-projection", case(lf=EURO_LEAF, lk=lock("euro-profile")), euro()),
-    speaks("euro-projection", case(lf=leaf(thickness_mm=50.0), lk=lock("euro-profile")), euro(), says=2, short_mm=1.0),
-    speaks("euro-projection", case(lf=leaf(thickness_mm=40.0), lk=lock("euro-profile")), euro(), short_mm=1.0),
-    boundary("euro-projection", case(lf=leaf(thickness_mm=42.0), lk=lock("euro-profile")), euro()),
-    boundary("euro-projection", case(lf=leaf(thickness_mm=48.0), lk=lock("euro-profile")), euro()),
-    boundary("euro-projection", case(lf=EURO_LEAF, lk=lock("euro-profile", trim_secured_mm=None)), euro("HALF")),
+    passes("euro-projection", given(lf=EURO_LEAF, lk=lock("euro-profile")), euro()),
+    speaks("euro-projection", given(lf=leaf(thickness_mm=50.0), lk=lock("euro-profile")), euro(), says=2, short_mm=1.0),
+    speaks("euro-projection", given(lf=leaf(thickness_mm=40.0), lk=lock("euro-profile")), euro(), short_mm=1.0),
+    boundary("euro-projection", given(lf=leaf(thickness_mm=42.0), lk=lock("euro-profile")), euro()),
+    boundary("euro-projection", given(lf=leaf(thickness_mm=48.0), lk=lock("euro-profile")), euro()),
+    boundary("euro-projection", given(lf=EURO_LEAF, lk=lock("euro-profile", trim_secured_mm=None)), euro("HALF")),
     unknown(
         "euro-projection",
-        case(lf=EURO_LEAF, lk=lock("euro-profile", trim_key_mm=None)),
+        given(lf=EURO_LEAF, lk=lock("euro-profile", trim_key_mm=None)),
         euro(),
         "existing_item.trim_key_mm",
     ),
-    passes("cam-match", case(), fit()),
-    passes("cam-match", case(lk=lock("euro-profile", cam_form=None)), euro()),
-    speaks("cam-match", case(lk=lock(cam_form="clover")), fit(), severity="error"),
-    speaks("cam-match", case(), fit(without=("cam",)), about="CYL"),
-    speaks("cam-match", case(cat=catalogue(CAM={"fits": "f3"})), fit(), about="CAM"),
-    unknown("cam-match", case(lk=lock(cam_form=None)), fit(), "existing_item.cam_form"),
+    passes("cam-match", given(), fit()),
+    passes("cam-match", given(lk=lock("euro-profile", cam_form=None)), euro()),
+    speaks("cam-match", given(lk=lock(cam_form="clover")), fit(), severity="error"),
+    speaks("cam-match", given(), fit(without=("cam",)), about="CYL"),
+    speaks("cam-match", given(cat=catalogue(CAM={"fits": "f3"})), fit(), about="CAM"),
+    unknown("cam-match", given(lk=lock(cam_form=None)), fit(), "existing_item.cam_form"),
     # 1.150 in, 32 threads an inch (trade practice, from memory).
-    passes("thread-pitch", case(), fit()),
-    speaks("thread-pitch", case(cat=catalogue(CYL={"thread_pitch_mm": 1.0})), fit(), pitch_mm=1.0),
-    speaks("thread-pitch", case(cat=catalogue(CYL={"thread_diameter_mm": 28.0})), fit(), diameter_mm=28.0),
-    boundary("thread-pitch", case(cat=catalogue(CYL={"thread_pitch_mm": PITCH + 0.009})), fit()),
-    unknown("thread-pitch", case(cat=catalogue(CYL={"thread_pitch_mm": None})), fit(), "part CYL.thread_pitch_mm"),
-    passes("collar-bore", case(), fit()),
-    speaks("collar-bore", case(cat=catalogue(COL={"inner_diameter_mm": 29.0})), fit(), short_mm=0.21, severity="error"),
-    speaks("collar-bore", case(cat=catalogue(COL={"inner_diameter_mm": 33.0})), fit(), severity="warning"),
-    boundary("collar-bore", case(cat=catalogue(COL={"inner_diameter_mm": 29.21})), fit()),
-    unknown("collar-bore", case(cat=catalogue(COL={"inner_diameter_mm": None})), fit(), "part COL.inner_diameter_mm"),
+    passes("thread-pitch", given(), fit()),
+    speaks("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": 1.0})), fit(), pitch_mm=1.0),
+    speaks("thread-pitch", given(cat=catalogue(CYL={"thread_diameter_mm": 28.0})), fit(), diameter_mm=28.0),
+    boundary("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": PITCH + 0.009})), fit()),
+    unknown("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": None})), fit(), "part CYL.thread_pitch_mm"),
+    passes("collar-bore", given(), fit()),
+    speaks(
+        "collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": 29.0})), fit(), short_mm=0.21, severity="error"
+    ),
+    speaks("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": 33.0})), fit(), severity="warning"),
+    boundary("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": 29.21})), fit()),
+    unknown("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": None})), fit(), "part COL.inner_diameter_mm"),
     # Leaf 44.45, body 25.4, engagement 9.525: 44.45 - 25.4 + 9.525 = 28.575 (trade practice, from memory).
-    passes("tail-reach", case(lk=lock("rim")), rim()),
-    speaks("tail-reach", case(lk=lock("rim"), cat=catalogue(RIM={"tail_length_mm": 28.0})), rim(), short_mm=0.575),
-    boundary("tail-reach", case(lk=lock("rim"), cat=catalogue(RIM={"tail_length_mm": 28.575})), rim()),
-    unknown("tail-reach", case(lk=lock("rim", trim_key_mm=None)), rim(), "existing_item.trim_key_mm"),
+    passes("tail-reach", given(lk=lock("rim")), rim()),
+    speaks("tail-reach", given(lk=lock("rim"), cat=catalogue(RIM={"tail_length_mm": 28.0})), rim(), short_mm=0.575),
+    boundary("tail-reach", given(lk=lock("rim"), cat=catalogue(RIM={"tail_length_mm": 28.575})), rim()),
+    unknown("tail-reach", given(lk=lock("rim", trim_key_mm=None)), rim(), "existing_item.trim_key_mm"),
     # 161 preparation: 2-1/8 cross bore, 2-3/4 backset, 1 edge bore (locksmiths' dictionary); SDI 111-24: 1/16 off.
-    passes("bored-preparation", case(lk=lock("bored")), BORED),
-    passes("bored-preparation", case(lk=lock("bored", cross_bore_mm=38.1)), BORED),
-    speaks("bored-preparation", case(lk=lock("bored", backset_mm=60.325)), BORED, off_mm=9.525, severity="error"),
-    speaks("bored-preparation", case(lf=leaf(thickness_mm=30.0), lk=lock("bored")), BORED, says=2, off_mm=4.925),
-    boundary("bored-preparation", case(lk=lock("bored", backset_mm=69.85 + 25.4 / 16)), BORED),
-    boundary("bored-preparation", case(lf=leaf(thickness_mm=34.925), lk=lock("bored")), BORED),
-    unknown("bored-preparation", case(lk=lock("bored", edge_bore_mm=None)), BORED, "existing_item.edge_bore_mm"),
-    passes("cabinet-grip", case(lf=leaf(thickness_mm=19.05), lk=lock("cabinet")), fit(lock_number="CAB", role="lock")),
+    passes("bored-preparation", given(lk=lock("bored")), BORED),
+    passes("bored-preparation", given(lk=lock("bored", cross_bore_mm=38.1)), BORED),
+    speaks("bored-preparation", given(lk=lock("bored", backset_mm=60.325)), BORED, off_mm=9.525, severity="error"),
+    speaks("bored-preparation", given(lf=leaf(thickness_mm=30.0), lk=lock("bored")), BORED, says=2, off_mm=4.925),
+    boundary("bored-preparation", given(lk=lock("bored", backset_mm=69.85 + 25.4 / 16)), BORED),
+    boundary("bored-preparation", given(lf=leaf(thickness_mm=34.925), lk=lock("bored")), BORED),
+    unknown("bored-preparation", given(lk=lock("bored", edge_bore_mm=None)), BORED, "existing_item.edge_bore_mm"),
+    passes("cabinet-grip", given(lf=leaf(thickness_mm=19.05), lk=lock("cabinet")), fit(lock_number="CAB", role="lock")),
     speaks(
         "cabinet-grip",
-        case(lf=leaf(thickness_mm=25.0), lk=lock("cabinet")),
+        given(lf=leaf(thickness_mm=25.0), lk=lock("cabinet")),
         fit(lock_number="CAB", role="lock"),
         short_mm=3.0,
     ),
-    boundary("cabinet-grip", case(lf=leaf(thickness_mm=22.0), lk=lock("cabinet")), fit(lock_number="CAB", role="lock")),
-    passes("gate-mounting", case(lk=lock("gate")), fit(lock_number="GATE", role="lock")),
+    boundary(
+        "cabinet-grip", given(lf=leaf(thickness_mm=22.0), lk=lock("cabinet")), fit(lock_number="CAB", role="lock")
+    ),
+    passes("gate-mounting", given(lk=lock("gate")), fit(lock_number="GATE", role="lock")),
     speaks(
         "gate-mounting",
-        case(lk=lock("gate"), cat=catalogue(GATE={"mounting": "weld-on"})),
+        given(lk=lock("gate"), cat=catalogue(GATE={"mounting": "weld-on"})),
         fit(lock_number="GATE", role="lock"),
         severity="error",
     ),
     boundary(
         "gate-mounting",
-        case(lf=leaf(material="steel-gate"), lk=lock("gate"), cat=catalogue(GATE={"mounting": "weld-on"})),
+        given(lf=leaf(material="steel-gate"), lk=lock("gate"), cat=catalogue(GATE={"mounting": "weld-on"})),
         fit(lock_number="GATE", role="lock"),
     ),
-    passes("gate-stile", case(lf=leaf(stile_mm=100.0), lk=lock("gate")), fit(lock_number="GATE", role="lock")),
+    passes("gate-stile", given(lf=leaf(stile_mm=100.0), lk=lock("gate")), fit(lock_number="GATE", role="lock")),
     speaks(
-        "gate-stile", case(lf=leaf(stile_mm=50.0), lk=lock("gate")), fit(lock_number="GATE", role="lock"), short_mm=40.0
+        "gate-stile",
+        given(lf=leaf(stile_mm=50.0), lk=lock("gate")),
+        fit(lock_number="GATE", role="lock"),
+        short_mm=40.0,
     ),
-    boundary("gate-stile", case(lf=leaf(stile_mm=90.0), lk=lock("gate")), fit(lock_number="GATE", role="lock")),
-    unknown("gate-stile", case(lk=lock("gate")), fit(lock_number="GATE", role="lock"), "leaf.stile_mm"),
-    passes("lock-weather", case(opening(exposure="exterior")), fit()),
-    speaks("lock-weather", case(opening(exposure="exterior"), cat=catalogue(CYL={"exposure": "interior"})), fit()),
-    boundary("lock-weather", case(cat=catalogue(CYL={"exposure": "interior"})), fit()),
+    boundary("gate-stile", given(lf=leaf(stile_mm=90.0), lk=lock("gate")), fit(lock_number="GATE", role="lock")),
+    unknown("gate-stile", given(lk=lock("gate")), fit(lock_number="GATE", role="lock"), "leaf.stile_mm"),
+    passes("lock-weather", given(opening(exposure="exterior")), fit()),
+    speaks("lock-weather", given(opening(exposure="exterior"), cat=catalogue(CYL={"exposure": "interior"})), fit()),
+    boundary("lock-weather", given(cat=catalogue(CYL={"exposure": "interior"})), fit()),
     unknown(
         "lock-weather",
-        case(opening(exposure=None), cat=catalogue(CYL={"exposure": "interior"})),
+        given(opening(exposure=None), cat=catalogue(CYL={"exposure": "interior"})),
         fit(),
         "opening.exposure",
     ),
-    passes("lock-function", case(lk=lock("bored")), BORED),
-    speaks("lock-function", case(lk=lock("bored", function="storeroom")), BORED, severity="error"),
-    unknown("lock-function", case(lk=lock("bored", function=None)), BORED, "existing_item.function"),
-    passes("thumb-turn-kept", case(lk=lock("euro-profile")), euro()),
-    speaks("thumb-turn-kept", case(lk=lock("euro-profile")), euro("HALF"), severity="error"),
-    boundary("thumb-turn-kept", case(lk=lock("euro-profile", thumb_turn=False)), euro("HALF")),
-    unknown("thumb-turn-kept", case(lk=lock("euro-profile", thumb_turn=None)), euro(), "existing_item.thumb_turn"),
-    passes("reader-in-leaf", case(lk=lock("reader")), fit(lock_number="READ", role="reader")),
+    passes("lock-function", given(lk=lock("bored")), BORED),
+    speaks("lock-function", given(lk=lock("bored", function="storeroom")), BORED, severity="error"),
+    unknown("lock-function", given(lk=lock("bored", function=None)), BORED, "existing_item.function"),
+    passes("thumb-turn-kept", given(lk=lock("euro-profile")), euro()),
+    speaks("thumb-turn-kept", given(lk=lock("euro-profile")), euro("HALF"), severity="error"),
+    boundary("thumb-turn-kept", given(lk=lock("euro-profile", thumb_turn=False)), euro("HALF")),
+    unknown("thumb-turn-kept", given(lk=lock("euro-profile", thumb_turn=None)), euro(), "existing_item.thumb_turn"),
+    passes("reader-in-leaf", given(lk=lock("reader")), fit(lock_number="READ", role="reader")),
     speaks(
         "reader-in-leaf",
-        case(lf=leaf(thickness_mm=30.0), lk=lock("reader")),
+        given(lf=leaf(thickness_mm=30.0), lk=lock("reader")),
         fit(lock_number="READ", role="reader"),
         short_mm=2.0,
     ),
     boundary(
-        "reader-in-leaf", case(lf=leaf(thickness_mm=32.0), lk=lock("reader")), fit(lock_number="READ", role="reader")
+        "reader-in-leaf", given(lf=leaf(thickness_mm=32.0), lk=lock("reader")), fit(lock_number="READ", role="reader")
     ),
 ]
 
@@ -145,5 +152,5 @@ def test_rule(row):
 
 
 def test_a_conversion_tailpiece_takes_the_place_of_a_cam():
-    row = passes("cam-match", case(lk=lock(cam_form="flat-tail")), fit(fp("tailpiece", "TAIL"), without=("cam",)))
+    row = passes("cam-match", given(lk=lock(cam_form="flat-tail")), fit(fp("tailpiece", "TAIL"), without=("cam",)))
     run(row)

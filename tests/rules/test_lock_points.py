@@ -13,13 +13,13 @@ from hwsched.rules.reading import leaf_hand, lock_item, lock_leaf
 from hwsched.values import CablePath, Finding, LockPoint, PointFit
 from hwsched.values.lock_points import lock_points, with_beside
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import INCH, case, catalogue, fit, fp, hole, item, leaf, lock, opening, place
+from tests.rules.scenario import INCH, catalogue, fit, fp, given, hole, item, leaf, lock, opening, place
 
 FRAME = opening(egress="egress")
 LEAVES = (leaf(position="active"), replace(leaf(position="inactive"), id="i"))
 BELOW_TAKEN = item("flush-bolt", 0.0, 500.0, 20.0, 700.0, face="edge")
 UNEQUAL = (leaf(position="active", width_mm=34 * INCH), replace(LEAVES[1], width_mm=400.0))
-LOW = case(lf=leaf(height_mm=1700.0), items=[BELOW_TAKEN])
+LOW = given(lf=leaf(height_mm=1700.0), items=[BELOW_TAKEN])
 DEEP = hole(depth_mm=None)
 IN_EDGE = place(13.5, 1063.5, face="edge", width_mm=17.4625, height_mm=349.25)
 ABOVE = place(y=1300.0)
@@ -56,18 +56,18 @@ def points(base, second=None):
 
 
 def first(base=None, second=None):
-    return points(base or case(), second)[0]
+    return points(base or given(), second)[0]
 
 
 def then(done, base=None, second=None):
     """The second point, after the first has been worked out."""
-    earlier, later = points(base or case(), second)
+    earlier, later = points(base or given(), second)
     return with_beside(later, [PointFit(earlier, done)])
 
 
 def in_pair(leaves=LEAVES, **facts):
     """A pair with a lock in each leaf."""
-    return case(opening(form="pair", **facts), leaves=leaves, lk=lock(leaf="active"))
+    return given(opening(form="pair", **facts), leaves=leaves, lk=lock(leaf="active"))
 
 
 def above(gap):
@@ -92,7 +92,7 @@ ROWS = [
     # The deadbolt's case begins at 1170 mm; a hole of 12.7 mm right through leaves 6.35 mm where its centre is 12.7 mm
     # below. Its face stands 12.225 mm below the leaf's: a hole of 9.225 mm ends 3 mm before it.
     passes("hole-clear-of-lock", first(), fit(holes=(DEEP,))),
-    passes("hole-clear-of-lock", case(items=[deadbolt(disposition="keep")]), fit(holes=(hole(y_mm=1190.0),))),
+    passes("hole-clear-of-lock", given(items=[deadbolt(disposition="keep")]), fit(holes=(hole(y_mm=1190.0),))),
     boundary("hole-clear-of-lock", first(), drilled(1170.0 - 12.7)),
     boundary("hole-clear-of-lock", first(second=deadbolt(case_above_mm=None)), drilled(1165.0)),
     speaks(
@@ -171,9 +171,9 @@ ROWS = [
     # Its thumb turn stays, and nobody measured it.
     unknown("thumb-turn-clear", first(second=deadbolt(thumb_turn=True)), fit(), *FOOTPRINT),
     # What describes a trim belongs to the lock to which it stands nearer: where the first lock's is, nobody knows.
-    passes("trim-clear", case(lk=lock(trim_secured_mm=3.0), items=[ROSE]), fit()),
-    unknown("trim-clear", first(case(lk=lock(trim_secured_mm=3.0), items=[ROSE]), HIGHER), fit(), *FOOTPRINT),
-    passes("trim-clear", first(case(items=[ROSE]), replace(HIGHER, trim_secured_mm=3.0)), fit()),
+    passes("trim-clear", given(lk=lock(trim_secured_mm=3.0), items=[ROSE]), fit()),
+    unknown("trim-clear", first(given(lk=lock(trim_secured_mm=3.0), items=[ROSE]), HIGHER), fit(), *FOOTPRINT),
+    passes("trim-clear", first(given(items=[ROSE]), replace(HIGHER, trim_secured_mm=3.0)), fit()),
     # Between the lock's pocket (up to 1044.45 mm) and the deadbolt's a bridge of 19.05 mm is left to either.
     boundary("pocket-length", first(LOW, deadbolt(1461.8)), fit(unit="EDGE")),
     speaks(
@@ -197,16 +197,16 @@ ROWS = [
         "existing_item.case_height_mm",
     ),
     # A deadlock above a latch on an escape route: two things hold the leaf, and without a turn it takes a key.
-    speaks("one-motion", first(case(FRAME)), fit(), holds=2, severity="warning"),
-    speaks("one-motion", then(fit(), case(FRAME)), fit(), holds=2, severity="warning"),
+    speaks("one-motion", first(given(FRAME)), fit(), holds=2, severity="warning"),
+    speaks("one-motion", then(fit(), given(FRAME)), fit(), holds=2, severity="warning"),
     passes("one-motion", first(in_pair(), other_lock()), fit()),
     passes("one-motion", first(in_pair(egress="egress"), other_lock()), fit()),
-    passes("free-inside", first(case(FRAME)), fit()),
-    speaks("free-inside", then(fit(), case(FRAME)), fit(), severity="error", about="lock"),
-    speaks("free-inside", then(fit(), case(FRAME), deadbolt(function=None)), fit(), severity="error"),
-    boundary("free-inside", then(fit(), case(FRAME), deadbolt(thumb_turn=True)), fit()),
-    boundary("free-inside", then(fit(), case(FRAME), deadbolt(function="latch")), fit()),
-    unknown("free-inside", then(fit(), case(FRAME), deadbolt(thumb_turn=None)), fit(), "existing_item.thumb_turn"),
+    passes("free-inside", first(given(FRAME)), fit()),
+    speaks("free-inside", then(fit(), given(FRAME)), fit(), severity="error", about="lock"),
+    speaks("free-inside", then(fit(), given(FRAME), deadbolt(function=None)), fit(), severity="error"),
+    boundary("free-inside", then(fit(), given(FRAME), deadbolt(thumb_turn=True)), fit()),
+    boundary("free-inside", then(fit(), given(FRAME), deadbolt(function="latch")), fit()),
+    unknown("free-inside", then(fit(), given(FRAME), deadbolt(thumb_turn=None)), fit(), "existing_item.thumb_turn"),
     # The leaf that people use decides the width: 34 in less 2 in are 32 in, whatever the inactive leaf.
     boundary("egress-width", then(fit(), in_pair(UNEQUAL, egress="egress"), other_lock()), fit()),
     boundary("clear-width", then(fit(), in_pair(UNEQUAL, accessible=True), other_lock()), fit()),
@@ -216,19 +216,19 @@ ROWS = [
     passes("supply-share", then(fit(power="supply")), fit(power="supply", without=("supply", "wire"))),
     boundary(
         "supply-share",
-        then(fit(power="supply"), case(cat=catalogue(UNIT={"supply_a": 1.0}))),
+        then(fit(power="supply"), given(cat=catalogue(UNIT={"supply_a": 1.0}))),
         fit(power="supply", without=("supply", "wire")),
     ),
     speaks(
         "supply-share",
-        then(fit(power="supply"), case(cat=catalogue(UNIT={"supply_a": 1.1}))),
+        then(fit(power="supply"), given(cat=catalogue(UNIT={"supply_a": 1.1}))),
         fit(power="supply", without=("supply", "wire")),
         load_a=2.2,
         usable_a=2.0,
     ),
     passes(
         "supply-share",
-        then(fit(power="supply"), case(cat=catalogue(UNIT={"supply_a": 1.1}))),
+        then(fit(power="supply"), given(cat=catalogue(UNIT={"supply_a": 1.1}))),
         fit(power="supply"),
     ),
     # One transfer a leaf carries the power for all that stands on it.
@@ -262,9 +262,9 @@ def test_each_point_reads_its_own_lock_and_leaf():
 def test_two_units_on_one_supply_drop_the_voltage_as_one_that_draws_as_much():
     far = opening(supply_distance_m=60.0)
     rule = rule_named("supply-drop")
-    own = case(far, cat=catalogue(UNIT={"supply_a": 0.8}))
+    own = given(far, cat=catalogue(UNIT={"supply_a": 0.8}))
     alone = judge(rule, own, fit(power="supply"))
-    second = then(fit(power="supply"), case(far))
+    second = then(fit(power="supply"), given(far))
     both = judge(rule, second, fit(power="supply", without=("supply", "wire")))
     assert [each.values["arrives_v"] for each in both] == pytest.approx([each.values["arrives_v"] for each in alone])
     assert len(both) == 1
@@ -277,7 +277,7 @@ def test_the_unit_that_needs_most_decides_what_has_to_arrive():
     rule = rule_named("supply-drop")
     second = then(
         replace(fit(power="supply"), parts=(fp("unit", "OTHER", kind="surface-unit"), *fit(power="supply").parts[-4:])),
-        case(
+        given(
             far, cat=catalogue(add=[replace(catalogue().parts["UNIT"], number="OTHER")], OTHER={"supply_low_v": 11.3})
         ),
     )

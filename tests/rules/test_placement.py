@@ -4,7 +4,7 @@ import pytest
 
 from hwsched.values import Settings
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import case, catalogue, fit, item, leaf, lock, opening, place
+from tests.rules.scenario import catalogue, fit, given, item, leaf, lock, opening, place
 
 GAP = 3 / 16 * 25.4  # at least 3/16 in clear to trim or a thumb turn (common practice)
 
@@ -17,13 +17,13 @@ def below(kind, gap, w=60.0):
 def around(rule, kind, clearance, **speaking):
     """The three rows that each rule on clearances wants."""
     return [
-        passes(rule, case(items=[below(kind, clearance + 30)]), fit()),
-        passes(rule, case(items=[item(kind, 70.0, 1080.0, face="key")]), fit()),
-        speaks(rule, case(items=[below(kind, clearance - 0.5)]), fit(), severity="error", short_mm=0.5, **speaking),
-        speaks(rule, case(items=[item(kind, 70.0, 1080.0, 40.0, 40.0)]), fit()),
-        boundary(rule, case(items=[below(kind, clearance)]), fit()),
-        unknown(rule, case(items=[item(kind, x=None)]), fit(), "existing_item.x_mm"),
-        passes(rule, case(items=[item(kind, 70.0, 1080.0, disposition="remove")]), fit()),
+        passes(rule, given(items=[below(kind, clearance + 30)]), fit()),
+        passes(rule, given(items=[item(kind, 70.0, 1080.0, face="key")]), fit()),
+        speaks(rule, given(items=[below(kind, clearance - 0.5)]), fit(), severity="error", short_mm=0.5, **speaking),
+        speaks(rule, given(items=[item(kind, 70.0, 1080.0, 40.0, 40.0)]), fit()),
+        boundary(rule, given(items=[below(kind, clearance)]), fit()),
+        unknown(rule, given(items=[item(kind, x=None)]), fit(), "existing_item.x_mm"),
+        passes(rule, given(items=[item(kind, 70.0, 1080.0, disposition="remove")]), fit()),
     ]
 
 
@@ -37,70 +37,70 @@ ROWS = [
     *around("item-clear", "kick-plate", 3.175),
     *around("lever-clear", "lever", GAP),
     # A lever above the plate sweeps down by its width times sin 50 degrees: 60 x 0.766 = 45.96.
-    speaks("lever-clear", case(items=[item("lever", 70.0, 1170 + GAP + 40.0, 60.0, 20.0)]), fit(), needed_mm=GAP),
-    boundary("lever-clear", case(items=[item("lever", 70.0, 1170 + GAP + 45.963 + 10.0, 60.0, 20.0)]), fit()),
+    speaks("lever-clear", given(items=[item("lever", 70.0, 1170 + GAP + 40.0, 60.0, 20.0)]), fit(), needed_mm=GAP),
+    boundary("lever-clear", given(items=[item("lever", 70.0, 1170 + GAP + 45.963 + 10.0, 60.0, 20.0)]), fit()),
     # LHR swings toward the key side: the secured face closes against the stop (SDI 111 chart).
-    passes("frame-stop-clear", case(opening(hand="LHR")), fit()),
-    passes("frame-stop-clear", case(opening(hand="LH", frame_stop_mm=60.0)), fit()),
-    speaks("frame-stop-clear", case(opening(hand="RHR", frame_stop_mm=30.0)), fit(), short_mm=3.175, severity="error"),
-    boundary("frame-stop-clear", case(opening(hand="LHR", frame_stop_mm=30.0 - 3.175)), fit()),
-    boundary("frame-stop-clear", case(opening(hand="LHR", frame_stop_mm=30.0, form="pair")), fit()),
-    boundary("frame-stop-clear", case(opening(hand=None, frame_stop_mm=0.0)), fit()),
-    unknown("frame-stop-clear", case(opening(hand=None)), fit(), "opening.hand"),
-    unknown("frame-stop-clear", case(opening(hand="LHR", frame_stop_mm=None)), fit(), "opening.frame_stop_mm"),
-    passes("plate-within-leaf", case(), fit()),
-    speaks("plate-within-leaf", case(), fit(placement=place(2.0)), short_mm=1.175, severity="error"),
-    speaks("plate-within-leaf", case(lf=leaf(height_mm=1150.0)), fit(), short_mm=13.175),
-    boundary("plate-within-leaf", case(), fit(placement=place(3.175))),
-    unknown("plate-within-leaf", case(lf=leaf(width_mm=None)), fit(), "leaf.width_mm"),
-    passes("plate-on-stile", case(), fit()),
-    passes("plate-on-stile", case(lf=leaf(construction="narrow-stile", stile_mm=120.0)), fit()),
-    speaks("plate-on-stile", case(lf=leaf(construction="narrow-stile", stile_mm=100.0)), fit(), short_mm=10.0),
-    boundary("plate-on-stile", case(lf=leaf(construction="narrow-stile", stile_mm=110.0)), fit()),
-    unknown("plate-on-stile", case(lf=leaf(construction="stile-and-rail")), fit(), "leaf.stile_mm"),
-    passes("plate-covers-hole", case(), fit()),
-    speaks("plate-covers-hole", case(), fit(placement=place(hole_y_mm=1075.0)), off_mm=5.0, severity="error"),
-    boundary("plate-covers-hole", case(), fit(placement=place(hole_y_mm=1070.0))),
-    unknown("plate-covers-hole", case(cat=catalogue(UNIT={"window_y1_mm": None})), fit(), "part UNIT.window_x0_mm"),
-    passes("unit-on-secured-side", case(), fit()),
-    speaks("unit-on-secured-side", case(), fit(placement=place(face="key")), severity="error"),
-    boundary("unit-on-secured-side", case(), fit(placement=place(face="edge"))),
-    passes("unit-for-glass", case(), fit()),
-    speaks("unit-for-glass", case(lf=leaf(material="glass")), fit(), severity="error"),
-    boundary("unit-for-glass", case(lf=leaf(material="glass"), cat=catalogue(UNIT={"glass_mount": True})), fit()),
-    unknown("unit-for-glass", case(lf=leaf(material=None)), fit(), "leaf.material"),
-    passes("unit-for-no-glass", case(), fit()),
-    speaks("unit-for-no-glass", case(cat=catalogue(UNIT={"glass_mount": True, "screws": 0})), fit(), severity="error"),
-    boundary("unit-for-no-glass", case(cat=catalogue(UNIT={"glass_mount": True})), fit()),
-    passes("unit-place-known", case(), fit()),
-    speaks("unit-place-known", case(), fit(), says=0),
-    unknown("unit-place-known", case(lk=lock(backset_mm=None)), fit(), "existing_item.backset_mm"),
-    unknown("unit-place-known", case(lk=lock(case_above_mm=None)), fit(), "existing_item.case_above_mm"),
+    passes("frame-stop-clear", given(opening(hand="LHR")), fit()),
+    passes("frame-stop-clear", given(opening(hand="LH", frame_stop_mm=60.0)), fit()),
+    speaks("frame-stop-clear", given(opening(hand="RHR", frame_stop_mm=30.0)), fit(), short_mm=3.175, severity="error"),
+    boundary("frame-stop-clear", given(opening(hand="LHR", frame_stop_mm=30.0 - 3.175)), fit()),
+    boundary("frame-stop-clear", given(opening(hand="LHR", frame_stop_mm=30.0, form="pair")), fit()),
+    boundary("frame-stop-clear", given(opening(hand=None, frame_stop_mm=0.0)), fit()),
+    unknown("frame-stop-clear", given(opening(hand=None)), fit(), "opening.hand"),
+    unknown("frame-stop-clear", given(opening(hand="LHR", frame_stop_mm=None)), fit(), "opening.frame_stop_mm"),
+    passes("plate-within-leaf", given(), fit()),
+    speaks("plate-within-leaf", given(), fit(placement=place(2.0)), short_mm=1.175, severity="error"),
+    speaks("plate-within-leaf", given(lf=leaf(height_mm=1150.0)), fit(), short_mm=13.175),
+    boundary("plate-within-leaf", given(), fit(placement=place(3.175))),
+    unknown("plate-within-leaf", given(lf=leaf(width_mm=None)), fit(), "leaf.width_mm"),
+    passes("plate-on-stile", given(), fit()),
+    passes("plate-on-stile", given(lf=leaf(construction="narrow-stile", stile_mm=120.0)), fit()),
+    speaks("plate-on-stile", given(lf=leaf(construction="narrow-stile", stile_mm=100.0)), fit(), short_mm=10.0),
+    boundary("plate-on-stile", given(lf=leaf(construction="narrow-stile", stile_mm=110.0)), fit()),
+    unknown("plate-on-stile", given(lf=leaf(construction="stile-and-rail")), fit(), "leaf.stile_mm"),
+    passes("plate-covers-hole", given(), fit()),
+    speaks("plate-covers-hole", given(), fit(placement=place(hole_y_mm=1075.0)), off_mm=5.0, severity="error"),
+    boundary("plate-covers-hole", given(), fit(placement=place(hole_y_mm=1070.0))),
+    unknown("plate-covers-hole", given(cat=catalogue(UNIT={"window_y1_mm": None})), fit(), "part UNIT.window_x0_mm"),
+    passes("unit-on-secured-side", given(), fit()),
+    speaks("unit-on-secured-side", given(), fit(placement=place(face="key")), severity="error"),
+    boundary("unit-on-secured-side", given(), fit(placement=place(face="edge"))),
+    passes("unit-for-glass", given(), fit()),
+    speaks("unit-for-glass", given(lf=leaf(material="glass")), fit(), severity="error"),
+    boundary("unit-for-glass", given(lf=leaf(material="glass"), cat=catalogue(UNIT={"glass_mount": True})), fit()),
+    unknown("unit-for-glass", given(lf=leaf(material=None)), fit(), "leaf.material"),
+    passes("unit-for-no-glass", given(), fit()),
+    speaks("unit-for-no-glass", given(cat=catalogue(UNIT={"glass_mount": True, "screws": 0})), fit(), severity="error"),
+    boundary("unit-for-no-glass", given(cat=catalogue(UNIT={"glass_mount": True})), fit()),
+    passes("unit-place-known", given(), fit()),
+    speaks("unit-place-known", given(), fit(), says=0),
+    unknown("unit-place-known", given(lk=lock(backset_mm=None)), fit(), "existing_item.backset_mm"),
+    unknown("unit-place-known", given(lk=lock(case_above_mm=None)), fit(), "existing_item.case_above_mm"),
     unknown(
         "unit-place-known",
-        case(opening(form="cabinet"), lf=leaf(undercut_mm=None), lk=lock("cabinet")),
+        given(opening(form="cabinet"), lf=leaf(undercut_mm=None), lk=lock("cabinet")),
         fit(),
         "leaf.undercut_mm",
     ),
     unknown(
         "unit-place-known",
-        case(opening(form="lift"), lk=lock("reader", cylinder_height_mm=None), leaves=()),
+        given(opening(form="lift"), lk=lock("reader", cylinder_height_mm=None), leaves=()),
         fit(),
         "existing_item.cylinder_height_mm",
     ),
-    passes("edge-unit-leaf", case(), fit(unit="EDGE")),
-    speaks("edge-unit-leaf", case(lf=leaf(material="hollow-metal")), fit(unit="EDGE"), severity="error"),
-    speaks("edge-unit-leaf", case(lk=lock("rim")), fit(unit="EDGE")),
-    boundary("edge-unit-leaf", case(lf=leaf(material="aluminium")), fit(unit="EDGE")),
-    unknown("edge-unit-leaf", case(lf=leaf(material=None)), fit(unit="EDGE"), "leaf.material"),
-    passes("unit-weather", case(opening(exposure="exterior")), fit()),
-    speaks("unit-weather", case(opening(form="gate", exposure="exterior")), fit(), severity="error"),
+    passes("edge-unit-leaf", given(), fit(unit="EDGE")),
+    speaks("edge-unit-leaf", given(lf=leaf(material="hollow-metal")), fit(unit="EDGE"), severity="error"),
+    speaks("edge-unit-leaf", given(lk=lock("rim")), fit(unit="EDGE")),
+    boundary("edge-unit-leaf", given(lf=leaf(material="aluminium")), fit(unit="EDGE")),
+    unknown("edge-unit-leaf", given(lf=leaf(material=None)), fit(unit="EDGE"), "leaf.material"),
+    passes("unit-weather", given(opening(exposure="exterior")), fit()),
+    speaks("unit-weather", given(opening(form="gate", exposure="exterior")), fit(), severity="error"),
     boundary(
         "unit-weather",
-        case(opening(form="gate", exposure="exterior"), cat=catalogue(UNIT={"exposure": "exterior"})),
+        given(opening(form="gate", exposure="exterior"), cat=catalogue(UNIT={"exposure": "exterior"})),
         fit(),
     ),
-    unknown("unit-weather", case(opening(form="gate", exposure=None)), fit(), "opening.exposure"),
+    unknown("unit-weather", given(opening(form="gate", exposure=None)), fit(), "opening.exposure"),
 ]
 # unit-place-known never says more than what is missing.
 ROWS = [row for row in ROWS if not (row.kind == "speaks" and row.says == 0)]
@@ -114,12 +114,12 @@ def test_rule(row):
 def test_a_changed_limit_moves_the_boundary():
     looser = Settings(length_style="mm", limits={"trim-clear.clearance_mm": 2.0})
     touching = [below("trim", 2.0)]
-    run(passes("trim-clear", case(items=touching, settings=looser), fit()))
-    run(speaks("trim-clear", case(items=touching), fit(), short_mm=GAP - 2.0))
+    run(passes("trim-clear", given(items=touching, settings=looser), fit()))
+    run(speaks("trim-clear", given(items=touching), fit(), short_mm=GAP - 2.0))
 
 
 def test_a_window_past_the_plate_belongs_to_the_housing():
     tail = catalogue(UNIT={"window_y0_mm": -30.0})
     under = [below("thumb-turn", 20.0)]
-    run(passes("thumb-turn-clear", case(items=under), fit()))
-    run(speaks("thumb-turn-clear", case(items=under, cat=tail), fit(), gap_mm=-10.0))
+    run(passes("thumb-turn-clear", given(items=under), fit()))
+    run(speaks("thumb-turn-clear", given(items=under, cat=tail), fit(), gap_mm=-10.0))

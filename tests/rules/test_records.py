@@ -11,7 +11,7 @@ from hwsched.rules.record_judging import finding_of, judge, judge_record
 from hwsched.rules.records import OF_WAIVERS
 from hwsched.values import DISCIPLINES, Settings
 from hwsched.values.record import Packet, Record, Waiver
-from tests.rules.scenario import case, fit
+from tests.rules.scenario import fit, given
 
 TODAY = date(2031, 5, 1)
 WAIVER = Waiver(
@@ -22,7 +22,7 @@ PACKET = Packet("2031-04-02", "ann", "key")
 
 def record(**facts):
     """An opening with its fit and nothing against it."""
-    return Record(**{"case": case(), "case_key": "", "fit": fit(), "findings": (), "today": TODAY, **facts})
+    return Record(**{"case": given(), "case_key": "", "fit": fit(), "findings": (), "today": TODAY, **facts})
 
 
 ROWS = [

@@ -28,7 +28,7 @@ from hwsched.rules.wording import label_of
 from hwsched.survey import ENTITIES
 from hwsched.values import DISCIPLINES, SEVERITIES, Fit, Item, Leaf, Opening, Settings
 from tests.rules.rows import Row
-from tests.rules.scenario import case, fit, hole, opening
+from tests.rules.scenario import fit, given, hole, opening
 
 TABLES = (
     "test_lock_and_cylinder",
@@ -115,12 +115,12 @@ def test_slots_part_the_rules():
 
 
 def test_the_usual_opening_has_only_notes():
-    found = check(case(), fit())
+    found = check(given(), fit())
     assert {finding.severity for finding in found} <= {"note"}, found
 
 
 def test_findings_are_sorted_and_name_no_mark():
-    bad = case(opening(rating="90", mark="D-4711"))
+    bad = given(opening(rating="90", mark="D-4711"))
     found = check(bad, fit(holes=(hole(40.0),), power="none"))
     order = [("error", "warning", "note").index(finding.severity) for finding in found]
     assert order == sorted(order)
@@ -136,7 +136,7 @@ def test_limits_are_changed_by_the_project_and_only_there():
 
 
 def test_a_rule_switched_off_is_silent():
-    bad = case(opening(rating="90"))
+    bad = given(opening(rating="90"))
     holed = fit(holes=(hole(40.0),))
     assert any(f.rule == "rated-hole-size" for f in check(bad, holed))
     off = replace(bad, settings=Settings(rules_off=frozenset({"rated-hole-size"})))
@@ -150,18 +150,18 @@ def test_a_missing_fact_is_one_step_milder_than_the_rule():
 
 
 def test_a_rule_that_falls_over_names_itself_and_the_facts():
-    def broken(case, fit, limits):
+    def broken(given, fit, limits):
         raise ZeroDivisionError("by nothing")
 
     with pytest.raises(RuleError, match=r"rule battery-life failed: ZeroDivisionError.*thickness_mm=44.45"):
-        judge(replace(rule_named("battery-life"), judge=broken), case(), fit())
+        judge(replace(rule_named("battery-life"), judge=broken), given(), fit())
 
 
 def test_nothing_known_at_all_is_no_error_of_a_rule():
     """A bare survey: every rule must cope, and nothing may pass in silence."""
-    bare = replace(case(), opening=Opening("o", "1"), leaves=(Leaf("l"),), items=(Item("k", kind="lock"),))
-    for given in (fit(), fit(power="supply"), Fit("unknown"), Fit("fitted")):
-        found = check(bare, given)
+    bare = replace(given(), opening=Opening("o", "1"), leaves=(Leaf("l"),), items=(Item("k", kind="lock"),))
+    for stated in (fit(), fit(power="supply"), Fit("unknown"), Fit("fitted")):
+        found = check(bare, stated)
         facts = {need for finding in found for need in finding.needs}
         assert {"leaf.thickness_mm", "opening.rating", "existing_item.lock_form"} <= facts
     for empty in (replace(bare, leaves=()), replace(bare, items=()), replace(bare, leaves=(), items=())):
@@ -176,9 +176,9 @@ def test_every_missing_fact_has_a_label():
 
 
 def test_messages_follow_the_project_s_lengths():
-    inch = replace(case(), settings=Settings(length_style="fraction"))
+    inch = replace(given(), settings=Settings(length_style="fraction"))
     (mm,) = (
-        f for f in check(case(), fit(cable=None, holes=(hole(40.0, x_mm=20.0),))) if f.rule == "hole-edge-distance"
+        f for f in check(given(), fit(cable=None, holes=(hole(40.0, x_mm=20.0),))) if f.rule == "hole-edge-distance"
     )
     (fraction,) = (
         f for f in check(inch, fit(cable=None, holes=(hole(40.0, x_mm=20.0),))) if f.rule == "hole-edge-distance"

@@ -7,25 +7,25 @@ import pytest
 from hwsched.model.project import open_project
 from hwsched.operations.findings.checking import check_openings
 from hwsched.rules import RULES, judge, rule_named
-from hwsched.rules.impossible_facts import trusted
+from hwsched.rules.impossible_facts import without_impossible
 from hwsched.rules.tracing import traced
 from hwsched.values import Fit, Item, Leaf, Opening
-from hwsched.values.input_key import IGNORED, case_key
-from tests.rules.scenario import case, fit, item, leaf, opening
+from hwsched.values.input_key import IGNORED, input_key
+from tests.rules.scenario import fit, given, item, leaf, opening
 
 
 @pytest.fixture(scope="module")
 def checked(sample_folder):
     """The sample's openings, of those alike one."""
     with open_project(sample_folder / "quayside-works.hwsched") as project:
-        return list({case_key(each.case): each for each in check_openings(project)}.values())
+        return list({input_key(each.given): each for each in check_openings(project)}.values())
 
 
 @pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
 def test_the_verdicts_stay_and_the_facts_are_facts(rule, checked):
     for each in checked:
-        found = traced(rule, each.case, each.fit)
-        seen = each.case if rule.sees_all else trusted(each.case)
+        found = traced(rule, each.given, each.fit)
+        seen = each.given if rule.sees_all else without_impossible(each.given)
         assert found.rule is rule
         assert found.verdicts == judge(rule, seen, each.fit)
         rows = {row.id: row for row in (seen.opening, *seen.leaves, *seen.items)}
@@ -40,28 +40,28 @@ def test_the_verdicts_stay_and_the_facts_are_facts(rule, checked):
 def test_no_rule_reads_what_is_left_out_of_the_case_s_key(rule, checked):
     """Openings alike share what was said of one of them, so no rule may look at what tells them apart."""
     for each in checked:
-        read = {fact.attribute for fact in traced(rule, each.case, each.fit).facts}
+        read = {fact.attribute for fact in traced(rule, each.given, each.fit).facts}
         assert not read & IGNORED
 
 
 def test_by_hand():
     """Clear width: is it accessible, of what form, how wide; off such a route the width is not asked for."""
-    wide = traced(rule_named("clear-width"), case(opening(accessible=True)), fit())
+    wide = traced(rule_named("clear-width"), given(opening(accessible=True)), fit())
     assert {(f.entity, f.attribute, f.value) for f in wide.facts} >= {
         ("opening", "accessible", True), ("leaf", "width_mm", 914.4),
     }  # fmt: skip
-    other = traced(rule_named("clear-width"), case(opening(accessible=False)), fit())
+    other = traced(rule_named("clear-width"), given(opening(accessible=False)), fit())
     assert "width_mm" not in {f.attribute for f in other.facts}
 
 
 def test_each_leaf_and_item_by_itself():
-    two = case(leaves=(leaf(position="active"), replace(leaf(position="inactive"), id="l2")), items=[item("closer")])
+    two = given(leaves=(leaf(position="active"), replace(leaf(position="inactive"), id="l2")), items=[item("closer")])
     read = {fact.row_id for rule in RULES for fact in traced(rule, two, fit()).facts}
     assert read == {"o", "l", "l2", "k", "i-closer"}
 
 
 def test_what_cannot_be_true_is_shown_only_to_the_rule_that_names_it():
-    wrong = case(lf=leaf(thickness_mm=-5.0))
+    wrong = given(lf=leaf(thickness_mm=-5.0))
     (told,) = [f for f in traced(rule_named("fact-in-range"), wrong, fit()).facts if f.attribute == "thickness_mm"]
     assert told.value == -5.0
     for rule in RULES:

@@ -6,21 +6,21 @@ import pytest
 
 from hwsched.values import (
     Alternative,
-    Case,
     Catalogue,
     Fit,
-    FittedPart,
+    FitPart,
     Hole,
     Item,
     Leaf,
     LockPoint,
     Opening,
+    OpeningInput,
     Placement,
     PointFit,
     Refusal,
 )
 from hwsched.values.fit import together
-from hwsched.values.input_key import case_key, survey_key
+from hwsched.values.input_key import input_key, survey_key
 from hwsched.values.lock_points import lock_items, lock_points, point_names, with_beside
 
 SINGLE = (Leaf("l", "single"),)
@@ -113,14 +113,14 @@ def test_points_stand_in_the_order_in_which_they_are_worked_out_whatever_the_ord
 
 ITEMS = (item("k"), item("d", "deadbolt", disposition="replace"))
 FIRST, SECOND = lock_points(SINGLE, ITEMS, [("p1", "k"), ("p2", "d")])
-CASE = Case(Opening("o", "1"), SINGLE, ITEMS, Catalogue({}, "c"))
+GIVEN = OpeningInput(Opening("o", "1"), SINGLE, ITEMS, Catalogue({}, "c"))
 WORK = Fit(
     "fitted",
     (
-        FittedPart("cylinder", "CYL", "mortise-cylinder", 1.0, "since it fits"),
-        FittedPart("unit", "UNIT", "surface-unit", 1.0, "since it fits", "a unit"),
-        FittedPart("fastener", "SCREW", "fastener", 4.0, "four of them"),
-        FittedPart("supply", "PSU", "power-supply", 1.0, "12 V"),
+        FitPart("cylinder", "CYL", "mortise-cylinder", 1.0, "since it fits"),
+        FitPart("unit", "UNIT", "surface-unit", 1.0, "since it fits", "a unit"),
+        FitPart("fastener", "SCREW", "fastener", 4.0, "four of them"),
+        FitPart("supply", "PSU", "power-supply", 1.0, "12 V"),
     ),
     placement=Placement("single", "secured", "straight", 30.0, 940.0, 80.0, 160.0, 70.0, 1000.0,
                         alternatives=(Alternative("above", 30.0, 1200.0, 150.0, 1.0),),
@@ -132,14 +132,14 @@ WORK = Fit(
 
 
 def second(work=WORK, items=ITEMS, leaves=SINGLE, points=(FIRST, SECOND)):
-    case = replace(CASE, items=items, leaves=leaves)
-    return with_beside(replace(case, point=points[1]), [PointFit(replace(case, point=points[0]), work)])
+    given = replace(GIVEN, items=items, leaves=leaves)
+    return with_beside(replace(given, point=points[1]), [PointFit(replace(given, point=points[0]), work)])
 
 
 def test_the_first_point_meets_nothing_and_keeps_the_key_of_an_opening_with_one():
-    assert with_beside(CASE, []) is CASE
-    alone = replace(CASE, items=ITEMS[:1], point=LockPoint("p1", "k"))
-    assert case_key(alone) == case_key(replace(alone, point=LockPoint()))
+    assert with_beside(GIVEN, []) is GIVEN
+    alone = replace(GIVEN, items=ITEMS[:1], point=LockPoint("p1", "k"))
+    assert input_key(alone) == input_key(replace(alone, point=LockPoint()))
 
 
 def test_the_next_point_meets_what_stands_and_what_feeds_and_no_more():
@@ -159,23 +159,23 @@ def test_on_another_leaf_only_what_feeds_is_met():
 
 
 def test_the_key_of_the_next_point_follows_what_stands_at_the_first():
-    key = case_key(second())
-    assert key != case_key(replace(CASE, point=FIRST)) != case_key(CASE)
+    key = input_key(second())
+    assert key != input_key(replace(GIVEN, point=FIRST)) != input_key(GIVEN)
     moved = replace(WORK, placement=replace(WORK.placement, y_mm=941.0))
     drilled = replace(WORK, holes=(replace(WORK.holes[0], diameter_mm=13.0),))
     other = replace(WORK, parts=(replace(WORK.parts[0], part="CYL-2"), *WORK.parts[1:]))
-    assert len({key, *(case_key(second(each)) for each in (moved, drilled, other, None))}) == 5
+    assert len({key, *(input_key(second(each)) for each in (moved, drilled, other, None))}) == 5
     # Why it was chosen, what was refused and how it is screwed on is met by nobody.
     told = replace(WORK, refused=(), parts=tuple(replace(p, reason="r", source="set") for p in WORK.parts))
     screwed = replace(WORK, parts=tuple(replace(p, quantity=6.0) if p.role == "fastener" else p for p in WORK.parts))
-    assert {case_key(second(each)) for each in (told, screwed)} == {key}
+    assert {input_key(second(each)) for each in (told, screwed)} == {key}
 
 
 def test_keys_name_no_identifiers():
     other = tuple(replace(each, id=f"{each.id}x") for each in ITEMS)
     points = lock_points(SINGLE, other, [("q1", "kx"), ("q2", "dx")])
-    assert case_key(second()) == case_key(second(items=other, points=points))
-    assert survey_key(replace(CASE, point=FIRST)) != survey_key(replace(CASE, point=SECOND))
+    assert input_key(second()) == input_key(second(items=other, points=points))
+    assert survey_key(replace(GIVEN, point=FIRST)) != survey_key(replace(GIVEN, point=SECOND))
 
 
 # --- the points of an opening together --------------------------------------------------------------------------------
@@ -201,7 +201,7 @@ def test_an_opening_fits_when_all_its_points_fit(statuses, whole):
 
 
 def test_equal_parts_are_added_up_and_tools_are_brought_once():
-    jig = FittedPart("tool", "JIG", "tool", 1.0, "keeps the bit true")
+    jig = FitPart("tool", "JIG", "tool", 1.0, "keeps the bit true")
     one, two = replace(WORK, parts=(*WORK.parts, jig)), Fit("fitted", (WORK.parts[0], WORK.parts[2], jig))
     whole = together([one, two])
     assert {(p.role, p.part): p.quantity for p in whole.parts} == {

@@ -1,13 +1,13 @@
 """Pieces of a fit: single goods one by one, counted lots as one, under identifiers that stay."""
 
-from hwsched.values import Fit, FittedPart, LockPoint
+from hwsched.values import Fit, FitPart, LockPoint
 from hwsched.values.piece import piece_id, pieces_of
 
 POINT = LockPoint("p1", "k", 1, "lock", ("d",))
 
 
 def part(role, number, quantity=1.0, source="fitted"):
-    return FittedPart(role, number, role, quantity, "test", f"a {role}", source)
+    return FitPart(role, number, role, quantity, "test", f"a {role}", source)
 
 
 FIT = Fit(

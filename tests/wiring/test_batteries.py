@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 
 from hwsched.wiring.batteries import dues
-from tests.rules.scenario import case, catalogue, fit, opening
+from tests.rules.scenario import catalogue, fit, given, opening
 
 # By hand, for the usual unit and cells (60 uA, 150 mA for 4 s, 2500 mAh of which 80 %, 3 % a year): standing
 # 0.060 x 24 = 1.44 mAh a day; an operation 150 x 4 / 3600 = 0.16667 mAh; self-discharge 2500 x 0.03 / 365.25 = 0.20534.
@@ -13,7 +13,7 @@ STANDING, EACH, LOST, USABLE = 1.44, 150 * 4 / 3600, 2500 * 0.03 / 365.25, 2000.
 
 
 def due_of(cat=None, power="battery", **facts):
-    return dues([(case(opening(**facts), cat=cat), fit(power=power))])
+    return dues([(given(opening(**facts), cat=cat), fit(power=power))])
 
 
 def test_days_by_hand_and_the_day_of_change():
@@ -105,12 +105,12 @@ def test_nothing_drawn_has_no_end():
 
 
 def test_only_batteries_the_weakest_first_the_unknown_last():
-    given = [
-        (case(opening(id=name, mark=name, operations_per_day=day)), fit(power=power))
+    stated = [
+        (given(opening(id=name, mark=name, operations_per_day=day)), fit(power=power))
         for name, day, power in (("1", 30.0, "battery"), ("2", 90.0, "battery"), ("3", None, "battery"),
                                  ("4", 30.0, "supply"), ("5", 30.0, "none"))
     ]  # fmt: skip
-    assert [due.mark for due in dues([*given, (case(opening(id="6", mark="6")), None)])] == ["2", "1", "3"]
+    assert [due.mark for due in dues([*stated, (given(opening(id="6", mark="6")), None)])] == ["2", "1", "3"]
 
 
 def test_cells_that_are_not_in_the_catalogue_are_left_to_the_rules():

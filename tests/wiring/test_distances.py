@@ -5,7 +5,7 @@ import pytest
 from hwsched.values.power import Route
 from hwsched.wiring.distances import distance
 from tests.rules.scenario import opening
-from tests.wiring.laid import supply
+from tests.wiring.power_rows import supply
 
 HEIGHTS = {("Main", "1"): 0.0, ("Main", "2"): 4.0, ("Main", "roof"): None}
 PLACE = {"building": "Main", "level": "1", "x_m": 2.0, "y_m": 3.0, "rise_m": 1.5}

@@ -9,7 +9,7 @@ from hwsched.calc.power.circuit import Load, solve
 from hwsched.calc.power.circuit_tree import Run as Wire
 from hwsched.calc.power.circuit_tree import network
 from tests.rules.scenario import part
-from tests.wiring.laid import alone, circuit, only, only_circuit, parts, run, supply
+from tests.wiring.power_rows import alone, circuit, only, only_circuit, parts, run, supply
 
 GAUGES = {"16 AWG": "solid", "18 AWG": "stranded", "20 AWG": "stranded", "1.5 mm2": "solid"}
 MV = 1e-3

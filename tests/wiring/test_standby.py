@@ -4,7 +4,7 @@ import pytest
 
 from hwsched.values import Settings
 from tests.rules.scenario import fp, part
-from tests.wiring.laid import alone, circuit, fed, only, parts, run, said, supply
+from tests.wiring.power_rows import alone, circuit, connected, only, parts, run, said, supply
 
 PLAIN = Settings(limits={"standby-capacity.margin": 1.2, "standby-capacity.ageing": 1.0})
 
@@ -21,7 +21,7 @@ def test_the_published_example():
     # 0.42 A for 24 h and 3.8 A for 5 min, margin 1.20: 12.476 Ah, the next size above 12 Ah (form used with NFPA 72,
     # shared facts 2.5). As an opening: 0.42 A at rest, 3.8 A more while it operates, 60 times a day for 5 s.
     cat = parts(add=(), UNIT={"supply_rest_a": 0.42, "supply_a": 4.22, "operation_s": 5.0}, PSU={"output_a": 10.0})
-    found, _ = sized(cat, openings={"a": fed("a", cat, operations_per_day=60.0)})
+    found, _ = sized(cat, openings={"a": connected("a", cat, operations_per_day=60.0)})
     assert found.needed_ah == pytest.approx(12.476, abs=0.001)
     assert found.size_ah == 18
     assert found.load_a == pytest.approx(0.42 + 3.8 * 300 / 86400)
@@ -56,7 +56,7 @@ def test_a_fail_secure_coil_draws_only_while_it_is_worked():
     found, _ = sized(cat, openings={"a": only("a", cat)})
     assert found.load_a == 0.0
     held = parts(add=())
-    both, _ = sized(held, openings={"a": fed("a", held, fp("strike", "MAG"))})
+    both, _ = sized(held, openings={"a": connected("a", held, fp("strike", "MAG"))})
     assert both.load_a == pytest.approx(0.9)
 
 

@@ -12,7 +12,7 @@ import pytest
 from hwsched.values import Settings
 from hwsched.wiring.devices import devices_of
 from tests.rules.scenario import fit, fp, part
-from tests.wiring.laid import alone, circuit, fed, only, only_circuit, parts, run, said, supply, volts, work
+from tests.wiring.power_rows import alone, circuit, connected, only, only_circuit, parts, run, said, supply, volts, work
 
 R18 = 1.02 / 58 / 0.82305 * (1 + 0.00393 * 10)
 R22 = 1.02 / 58 / 0.32554 * (1 + 0.00393 * 10)
@@ -47,7 +47,7 @@ def test_a_published_drop():
 
 def test_the_transfer_at_the_leaf_is_a_run_of_its_own():
     cat = parts()
-    found = one([run("supply", "a", 30.0)], cat, openings={"a": fed("a", cat, without=())})
+    found = one([run("supply", "a", 30.0)], cat, openings={"a": connected("a", cat, without=())})
     # Door loop of 0.5 m, 22 AWG: 2 x 0.5 x 0.4 x 0.056146 = 0.02246 V more.
     assert volts(found, "a/leaf") == pytest.approx(12.0 - 0.53297 - 0.02246, abs=MV)
     assert volts(found, "a") == pytest.approx(12.0 - 0.53297, abs=MV)
@@ -62,8 +62,8 @@ def test_what_sits_in_the_frame_is_fed_before_the_transfer():
         add=(part("ELOCK", "electrified-lock", supply_v=12.0, holding_a=0.3, fail="fail-safe"),),
         STRIKE={"fail": "fail-safe"},
     )
-    given = {"a": fed("a", cat, fp("strike", "STRIKE"), fp("strike", "ELOCK"), without=())}
-    found = one([run("supply", "a", 30.0)], cat, openings=given)
+    stated = {"a": connected("a", cat, fp("strike", "STRIKE"), fp("strike", "ELOCK"), without=())}
+    found = one([run("supply", "a", 30.0)], cat, openings=stated)
     # Strike 0.35 A in the frame; unit 0.4 A and electrified lock 0.3 A on the leaf.
     ohm, loop = 2 * 30 * R18, 2 * 0.5 * R22
     assert volts(found, "a") == pytest.approx(12.0 - 1.05 * ohm, abs=MV)
@@ -100,13 +100,13 @@ def test_several_circuits_do_not_see_each_other():
     cat = parts()
     found = work(
         [run("supply", "a", 30.0), run("supply", "b", 30.0, "d")],
-        {name: fed(name, cat) for name in "ab"}, cat, circuits=[circuit(), circuit("d")],
+        {name: connected(name, cat) for name in "ab"}, cat, circuits=[circuit(), circuit("d")],
     )  # fmt: skip
-    (worked,) = found.supplies
-    assert [volts(c, o) for c, o in zip(worked.circuits, "ab", strict=True)] == pytest.approx([11.46703] * 2, abs=MV)
-    assert worked.holding_a == pytest.approx(0.8)
-    assert worked.share == pytest.approx(0.8 / 2.5)
-    assert worked.openings == ("a", "b")
+    (result,) = found.supplies
+    assert [volts(c, o) for c, o in zip(result.circuits, "ab", strict=True)] == pytest.approx([11.46703] * 2, abs=MV)
+    assert result.holding_a == pytest.approx(0.8)
+    assert result.share == pytest.approx(0.8 / 2.5)
+    assert result.openings == ("a", "b")
 
 
 @pytest.mark.parametrize(
@@ -165,8 +165,8 @@ def test_a_pair_of_strikes_is_two_devices():
     cat = parts(STRIKE={"fail": "fail-safe"})
     found = one([run("supply", "a")], cat, openings={"a": only("a", cat, quantity=2.0)})
     assert found.current_a["normal"] == pytest.approx(0.7)
-    work_of = alone([run("supply", "a")], cat, openings={"a": only("a", cat, quantity=2.0)})
-    assert len(said(work_of, "coil-suppression")) == 1
+    result_of = alone([run("supply", "a")], cat, openings={"a": only("a", cat, quantity=2.0)})
+    assert len(said(result_of, "coil-suppression")) == 1
 
 
 def test_kinds_of_load():
@@ -181,13 +181,13 @@ def test_kinds_of_load():
 def test_collapse_is_said():
     found = alone([run("supply", "a", 300.0)], parts(UNIT={"draws": "power"}))
     # Most that 13.324 ohm can carry from 12 V: 144 / (4 x 13.324) = 2.70 W, and 4.8 W are asked.
-    worked = only_circuit(found)
-    assert set(worked.collapsed) == {"normal", "lowest-mains", "peak"}
-    assert "no voltage satisfies" in worked.collapsed["normal"]
+    result = only_circuit(found)
+    assert set(result.collapsed) == {"normal", "lowest-mains", "peak"}
+    assert "no voltage satisfies" in result.collapsed["normal"]
     assert [finding.values["source_v"] for finding in said(found, "circuit-collapse")] == pytest.approx(
         [12.0, 11.4, 11.4]
     )
-    assert all(node.lowest_v is None for node in worked.nodes)
+    assert all(node.lowest_v is None for node in result.nodes)
     # Just under: 2 x 100 m: 144 / (4 x 4.442) = 8.1 W.
     assert not one([run("supply", "a", 100.0)], parts(UNIT={"draws": "power"})).collapsed
 
@@ -224,8 +224,8 @@ def test_an_ac_circuit_whose_loads_suit_is_not_passed_in_silence():
 
 
 def unfitted(cat):
-    given = fed("a", cat)
-    return type(given)(given.case, None)
+    stated = connected("a", cat)
+    return type(stated)(stated.given, None)
 
 
 @pytest.mark.parametrize(
@@ -251,14 +251,16 @@ def test_what_is_unknown_is_named(make, needs, word):
     assert word in finding.message
     assert finding.message.startswith("Unknown:")
     assert finding.severity == "warning"
-    worked = only_circuit(found)
-    assert (worked.nodes, worked.runs, worked.holding_a, found.supplies[0].holding_a) == ((), (), None, None)
+    result = only_circuit(found)
+    assert (result.nodes, result.runs, result.holding_a, found.supplies[0].holding_a) == ((), (), None, None)
     assert not said(found, "circuit-sound")
 
 
 def test_a_transfer_without_length_is_unknown():
     cat = parts(LOOP={"length_mm": None})
-    (finding,) = said(alone([run("supply", "a")], cat, openings={"a": fed("a", cat, without=())}), "circuit-known")
+    (finding,) = said(
+        alone([run("supply", "a")], cat, openings={"a": connected("a", cat, without=())}), "circuit-known"
+    )
     assert finding.needs == ("part LOOP.length_mm",)
 
 
@@ -327,10 +329,10 @@ def test_a_battery_that_is_none():
 
 def test_one_supply_of_several():
     cat = parts()
-    given = {name: fed(name, cat) for name in "ab"}
+    stated = {name: connected(name, cat) for name in "ab"}
     runs = [run("supply", "a"), run("supply", "b", 20.0, "d")]
     more = {"supplies": [supply(), supply("t")], "circuits": [circuit(), circuit("d", "t")]}
-    whole, part_of = work(runs, given, cat, **more), work(runs, given, cat, wanted={"t"}, **more)
+    whole, part_of = work(runs, stated, cat, **more), work(runs, stated, cat, wanted={"t"}, **more)
     assert [each.supply.id for each in part_of.supplies] == ["t"]
     assert part_of.supplies[0] == whole.supplies[1]
     assert list(part_of.findings) == [f for f in whole.findings if f.supply_id == "t"]
@@ -347,8 +349,8 @@ def test_the_limiter_keeps_the_project_s_margin():
 
 def test_what_an_opening_hangs_on_its_circuit():
     cat = parts(STRIKE={"terminal_plus": "+", "terminal_minus": "-"})
-    given = fed("a", cat, fp("strike", "STRIKE"), fp("strike", "MAG"))
-    (unit, strike, magnet), problems = devices_of(given.case, given.fit)
+    stated = connected("a", cat, fp("strike", "STRIKE"), fp("strike", "MAG"))
+    (unit, strike, magnet), problems = devices_of(stated.given, stated.fit)
     assert problems == ()
     assert (unit.role, unit.kind, unit.holding, unit.peak, unit.minimum_v, unit.maximum_v) == (
         "unit", "current", 0.4, 0.4, 10.0, 14.0,
@@ -360,4 +362,4 @@ def test_what_an_opening_hangs_on_its_circuit():
     # An electromagnetic lock holds by current: fail-safe; no plain diode across it (shared facts 2.4).
     assert (magnet.holding, magnet.fail) == (0.5, "fail-safe")
     assert magnet.suppression
-    assert devices_of(given.case, fit(power="battery"))[0][0].role == "unit"
+    assert devices_of(stated.given, fit(power="battery"))[0][0].role == "unit"

@@ -4,7 +4,7 @@ import pytest
 
 from hwsched.wiring.take_off import device_lines, wire_lines
 from tests.rules.scenario import part
-from tests.wiring.laid import alone, circuit, fed, parts, run, supply, work
+from tests.wiring.power_rows import alone, circuit, connected, parts, run, supply, work
 
 
 def lines_of(runs, cat=None, **more):
@@ -38,7 +38,7 @@ def test_by_building_wire_and_gauge():
     runs = [run("supply", "a"), run("a", "b", wire="THIN"), run("b", "c", gauge="1.0 mm2", stranding="solid"),
             run("supply", "d", 5.0, "other")]  # fmt: skip
     found = work(
-        runs, {n: fed(n, cat) for n in "abcd"}, cat,
+        runs, {n: connected(n, cat) for n in "abcd"}, cat,
         supplies=[supply(building="Main"), supply("t", building="Annex")], circuits=[circuit(), circuit("other", "t")],
     )  # fmt: skip
     assert [(line.building, line.part, line.gauge, line.length_m) for line in wire_lines(found.supplies, cat)] == [
@@ -52,8 +52,8 @@ def test_by_building_wire_and_gauge():
 def test_transfers_and_boxes():
     cat = parts()
     runs = [run("supply", "J1"), run("J1", "a"), run("J1", "b"), run("b", "c")]
-    given = {"a": fed("a", cat, without=()), "b": fed("b", cat, without=()), "c": fed("c", cat)}
-    wires, devices = lines_of(runs, cat, openings=given)
+    stated = {"a": connected("a", cat, without=()), "b": connected("b", cat, without=()), "c": connected("c", cat)}
+    wires, devices = lines_of(runs, cat, openings=stated)
     # Wire is joined at J1 and at b, where it goes on; door loops at a and b, no wire of a reel.
     assert [(each.part, each.text, each.quantity) for each in devices] == [
         ("", "junction box", 2), ("LOOP", "power transfer", 2),

@@ -63,7 +63,7 @@ class LeafSize:
 
 
 @dataclass(frozen=True, slots=True)
-class BoreCase:
+class BoreInput:
     """A bore as it is wanted."""
 
     leaf: LeafSize
@@ -139,7 +139,7 @@ def tilt_and_turn(edge_deg: float, up_deg: float) -> tuple[float, float]:
     return degrees(atan2(hypot(a, b), 1.0)), degrees(atan2(b, a)) if a or b else 0.0
 
 
-def bore(case: BoreCase) -> BoreResult:
+def bore(given: BoreInput) -> BoreResult:
     """Follow a bore through the leaf and say what it meets and what wall it leaves.
 
     The axis runs from the start to where it first meets the target, if one is given and met; else to the depth
@@ -147,7 +147,7 @@ def bore(case: BoreCase) -> BoreResult:
 
     Parameters
     ----------
-    case : BoreCase
+    given : BoreInput
         Lengths in mm, angles in degrees.
 
     Returns
@@ -169,36 +169,36 @@ def bore(case: BoreCase) -> BoreResult:
 
     Examples
     --------
-    >>> got = bore(BoreCase(LeafSize(900, 2100, 44.45), (70, 1000, 0), 12.7, "secured", up_deg=10, edge_deg=15,
+    >>> got = bore(BoreInput(LeafSize(900, 2100, 44.45), (70, 1000, 0), 12.7, "secured", up_deg=10, edge_deg=15,
     ...                     through=True))
     >>> round(got.length_mm, 4), [round(d, 4) for d in got.exit_ellipse]
     (46.6807, [13.3373, 12.7])
     """
-    _check(case)
-    direction = _direction(case)
-    far = case.leaf.far_corner
-    leave, leave_face = _leaves(case.start, direction, far)
-    met = _meets(case.start, direction, case.target) if case.target else None
+    _check(given)
+    direction = _direction(given)
+    far = given.leaf.far_corner
+    leave, leave_face = _leaves(given.start, direction, far)
+    met = _meets(given.start, direction, given.target) if given.target else None
     entry = out = None
     ellipse: tuple[float, float] | None = None
     if met is not None:
         length = met
-        entry = end = _along(case.start, direction, met)
-    elif case.depth_mm is not None and case.depth_mm < leave - _TOUCH_MM:
-        length, end = case.depth_mm, _along(case.start, direction, case.depth_mm)
+        entry = end = _along(given.start, direction, met)
+    elif given.depth_mm is not None and given.depth_mm < leave - _TOUCH_MM:
+        length, end = given.depth_mm, _along(given.start, direction, given.depth_mm)
     else:
-        length, out = leave, _along(case.start, direction, leave)
+        length, out = leave, _along(given.start, direction, leave)
         end = out
         slope = abs(_dot(direction, _INWARD[leave_face]))
-        ellipse = (case.diameter_mm / slope, case.diameter_mm)
-    skipped = {_start_face(case, direction), leave_face if out else None}
+        ellipse = (given.diameter_mm / slope, given.diameter_mm)
+    skipped = {_start_face(given, direction), leave_face if out else None}
     wall = min(
-        min(_depth_below(face, case.start, far), _depth_below(face, end, far))
-        - case.diameter_mm / 2 * sqrt(max(0.0, 1 - _dot(direction, normal) ** 2))
+        min(_depth_below(face, given.start, far), _depth_below(face, end, far))
+        - given.diameter_mm / 2 * sqrt(max(0.0, 1 - _dot(direction, normal) ** 2))
         for face, normal in _INWARD.items()
         if face not in skipped
     )
-    hits = tuple(i for i, item in enumerate(case.avoid) if _runs_into(case, end, item))
+    hits = tuple(i for i, item in enumerate(given.avoid) if _runs_into(given, end, item))
     return BoreResult(
         direction,
         entry is not None,
@@ -210,7 +210,7 @@ def bore(case: BoreCase) -> BoreResult:
         ellipse,
         wall,
         hits,
-        _problems(case, end, entry is not None, wall, hits),
+        _problems(given, end, entry is not None, wall, hits),
     )
 
 
@@ -325,24 +325,24 @@ def _depth_below(face: str, point: Vector, far: Vector) -> float:
     return _dot(_minus(point, corner), normal)
 
 
-def _direction(case: BoreCase) -> Vector:
+def _direction(given: BoreInput) -> Vector:
     """Return the unit vector of the axis."""
-    if case.direction is not None:
-        x, y, z = case.direction
+    if given.direction is not None:
+        x, y, z = given.direction
     else:
-        nx, ny, nz = _INWARD[case.face or ""]
-        x, y, z = nx - tan(radians(case.edge_deg)), ny + tan(radians(case.up_deg)), nz
+        nx, ny, nz = _INWARD[given.face or ""]
+        x, y, z = nx - tan(radians(given.edge_deg)), ny + tan(radians(given.up_deg)), nz
     size = hypot(x, y, z)
     # adding zero turns a negative zero into a plain one
     return x / size + 0.0, y / size + 0.0, z / size + 0.0
 
 
-def _start_face(case: BoreCase, direction: Vector) -> str | None:
+def _start_face(given: BoreInput, direction: Vector) -> str | None:
     """Plane that the start lies on; of several the one that the axis leaves most steeply."""
-    if case.face is not None:
-        return case.face
-    far = case.leaf.far_corner
-    on = [face for face in FACES if abs(_depth_below(face, case.start, far)) <= _ON_FACE_MM]
+    if given.face is not None:
+        return given.face
+    far = given.leaf.far_corner
+    on = [face for face in FACES if abs(_depth_below(face, given.start, far)) <= _ON_FACE_MM]
     return max(on, key=lambda face: _dot(direction, _INWARD[face])) if on else None
 
 
@@ -369,50 +369,50 @@ def _meets(start: Vector, direction: Vector, box: Box) -> float | None:
     return enter if enter <= leave + _TOUCH_MM else None
 
 
-def _runs_into(case: BoreCase, end: Vector, item: Box | Rod) -> bool:
+def _runs_into(given: BoreInput, end: Vector, item: Box | Rod) -> bool:
     if isinstance(item, Box):
-        return segment_to_box_mm(case.start, end, item) < case.diameter_mm / 2 - _TOUCH_MM
-    apart = segment_to_segment_mm(case.start, end, item.start, item.end)
-    return apart < (case.diameter_mm + item.diameter_mm) / 2 - _TOUCH_MM
+        return segment_to_box_mm(given.start, end, item) < given.diameter_mm / 2 - _TOUCH_MM
+    apart = segment_to_segment_mm(given.start, end, item.start, item.end)
+    return apart < (given.diameter_mm + item.diameter_mm) / 2 - _TOUCH_MM
 
 
-def _problems(case: BoreCase, end: Vector, enters: bool, wall_mm: float, hits: Sequence[int]) -> tuple[str, ...]:
+def _problems(given: BoreInput, end: Vector, enters: bool, wall_mm: float, hits: Sequence[int]) -> tuple[str, ...]:
     found = []
-    if wall_mm < case.min_wall_mm - _TOUCH_MM:
-        found.append(f"The wall left is {wall_mm:.2f} mm; at least {case.min_wall_mm:g} mm is wanted.")
-    if case.target and not enters:
-        off = segment_to_box_mm(case.start, end, case.target)
+    if wall_mm < given.min_wall_mm - _TOUCH_MM:
+        found.append(f"The wall left is {wall_mm:.2f} mm; at least {given.min_wall_mm:g} mm is wanted.")
+    if given.target and not enters:
+        off = segment_to_box_mm(given.start, end, given.target)
         found.append(f"The bore misses its target by {off:.2f} mm.")
     found.extend(f"The bore runs into avoid[{i}]." for i in hits)
     return tuple(found)
 
 
-def _check(case: BoreCase) -> None:
+def _check(given: BoreInput) -> None:
     """Refuse what cannot be a leaf, a start, a direction or an obstacle."""
-    far = case.leaf.far_corner
+    far = given.leaf.far_corner
     for value, name in zip(far, ("width_mm", "height_mm", "thickness_mm"), strict=True):
         check_number(value, f"leaf.{name}", above=0)
-    check_number(case.diameter_mm, "diameter_mm", above=0)
-    check_number(case.min_wall_mm, "min_wall_mm", at_least=0)
-    for i, (value, limit) in enumerate(zip(case.start, far, strict=True)):
+    check_number(given.diameter_mm, "diameter_mm", above=0)
+    check_number(given.min_wall_mm, "min_wall_mm", at_least=0)
+    for i, (value, limit) in enumerate(zip(given.start, far, strict=True)):
         if not -_ON_FACE_MM <= value <= limit + _ON_FACE_MM:
             raise InputError(f"start[{i}]", f"lies outside the leaf: from 0 to {limit:g}, got {value:g}")
-    if case.face is not None:
-        if case.face not in _INWARD:
-            raise InputError("face", f"must be one of {', '.join(FACES)}; got {case.face!r}")
-        if abs(_depth_below(case.face, case.start, far)) > _ON_FACE_MM:
-            raise InputError("start", f"does not lie on the {case.face} plane of the leaf")
-    _check_direction(case)
-    if case.depth_mm is not None:
-        check_number(case.depth_mm, "depth_mm", above=0)
-    elif not case.through and case.target is None:
+    if given.face is not None:
+        if given.face not in _INWARD:
+            raise InputError("face", f"must be one of {', '.join(FACES)}; got {given.face!r}")
+        if abs(_depth_below(given.face, given.start, far)) > _ON_FACE_MM:
+            raise InputError("start", f"does not lie on the {given.face} plane of the leaf")
+    _check_direction(given)
+    if given.depth_mm is not None:
+        check_number(given.depth_mm, "depth_mm", above=0)
+    elif not given.through and given.target is None:
         raise InputError("depth_mm", "is missing; give a depth, or through, or a target")
-    if case.target is not None:
-        _check_box(case.target, "target")
+    if given.target is not None:
+        _check_box(given.target, "target")
         for i, limit in enumerate(far):
-            if case.target.low[i] < -_ON_FACE_MM or case.target.high[i] > limit + _ON_FACE_MM:
+            if given.target.low[i] < -_ON_FACE_MM or given.target.high[i] > limit + _ON_FACE_MM:
                 raise InputError("target", f"reaches outside the leaf along {'xyz'[i]}: from 0 to {limit:g}")
-    for i, item in enumerate(case.avoid):
+    for i, item in enumerate(given.avoid):
         if isinstance(item, Box):
             _check_box(item, f"avoid[{i}]")
             continue
@@ -421,24 +421,24 @@ def _check(case: BoreCase) -> None:
         check_number(item.diameter_mm, f"avoid[{i}].diameter_mm", above=0)
 
 
-def _check_direction(case: BoreCase) -> None:
-    for angle, name in ((case.up_deg, "up_deg"), (case.edge_deg, "edge_deg")):
+def _check_direction(given: BoreInput) -> None:
+    for angle, name in ((given.up_deg, "up_deg"), (given.edge_deg, "edge_deg")):
         if not -90 < angle < 90:
             raise InputError(name, f"must be more than -90 and less than 90, got {angle:g}")
-    if case.direction is None:
-        if case.face is None:
+    if given.direction is None:
+        if given.face is None:
             raise InputError("direction", "is missing; a bore that starts inside the leaf needs it")
-        if case.face in ("lock-edge", "hinge-edge") and case.edge_deg:
+        if given.face in ("lock-edge", "hinge-edge") and given.edge_deg:
             raise InputError("edge_deg", "means nothing on an edge of the leaf; give a direction")
-        if case.face in ("top", "bottom") and case.up_deg:
+        if given.face in ("top", "bottom") and given.up_deg:
             raise InputError("up_deg", "means nothing on the top or bottom of the leaf; give a direction")
         return
-    if case.up_deg or case.edge_deg:
+    if given.up_deg or given.edge_deg:
         raise InputError("direction", "is given beside angles; give one of them")
-    if not all(map(isfinite, case.direction)) or hypot(*case.direction) == 0:
+    if not all(map(isfinite, given.direction)) or hypot(*given.direction) == 0:
         raise InputError("direction", "must be three finite numbers, not all zero")
-    if case.face is not None and not _dot(case.direction, _INWARD[case.face]) > 0:
-        raise InputError("direction", f"does not lead into the leaf from its {case.face} plane")
+    if given.face is not None and not _dot(given.direction, _INWARD[given.face]) > 0:
+        raise InputError("direction", f"does not lead into the leaf from its {given.face} plane")
 
 
 def _check_box(box: Box, path: str) -> None:
@@ -468,10 +468,10 @@ def read_items(reader: Reader, name: str) -> tuple[Box | Rod, ...]:
     return tuple(_read_item(item) for item in reader.objects(name, []))
 
 
-def _read(reader: Reader) -> BoreCase:
+def _read(reader: Reader) -> BoreInput:
     leaf = reader.object("leaf")
     direction = reader.raw("direction", None)
-    return BoreCase(
+    return BoreInput(
         leaf=LeafSize(leaf.number("width_mm"), leaf.number("height_mm"), leaf.number("thickness_mm")),
         start=_vector(reader.raw("start"), "start"),
         diameter_mm=reader.number("diameter_mm"),
@@ -488,8 +488,8 @@ def _read(reader: Reader) -> BoreCase:
 
 
 def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    case = _read(Reader(data))
-    result = bore(case)
+    given = _read(Reader(data))
+    result = bore(given)
     return {
         "direction": list(result.direction),
         "enters_target": result.enters_target,

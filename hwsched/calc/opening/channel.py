@@ -10,7 +10,7 @@ from math import atan2, cos, degrees, radians, sin, sqrt
 from typing import Any
 
 from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number
-from hwsched.calc.opening.bore import BoreCase, BoreResult, Box, LeafSize, Rod, Vector, bore, read_items
+from hwsched.calc.opening.bore import BoreInput, BoreResult, Box, LeafSize, Rod, Vector, bore, read_items
 from hwsched.calc.opening.cable import route, turn_rad
 
 _TOUCH_MM = 1e-6
@@ -18,7 +18,7 @@ _TOUCH_MM = 1e-6
 
 
 @dataclass(frozen=True)
-class ChannelCase:
+class ChannelInput:
     """A channel as it is wanted; lengths in mm, angles in degrees."""
 
     leaf: LeafSize
@@ -131,12 +131,12 @@ def lock_pocket(
     )
 
 
-def channel(case: ChannelCase) -> ChannelResult:
+def channel(given: ChannelInput) -> ChannelResult:
     """Work out the two bores that bring the cable from an access hole along the leaf into the lock's pocket.
 
     Parameters
     ----------
-    case : ChannelCase
+    given : ChannelInput
         The hole lies above or below the pocket.
 
     Returns
@@ -159,47 +159,47 @@ def channel(case: ChannelCase) -> ChannelResult:
     >>> inch = 25.4
     >>> leaf = LeafSize(900, 2100, 1.75 * inch)
     >>> lock = lock_pocket(leaf, 1000, 150, 1.75 * inch, 25.4, 100)
-    >>> got = channel(ChannelCase(leaf, "secured", 70, 1000 + 2.5 * inch, lock, 0.375 * inch, 10, 6.35))
+    >>> got = channel(ChannelInput(leaf, "secured", 70, 1000 + 2.5 * inch, lock, 0.375 * inch, 10, 6.35))
     >>> round(got.run_mm / inch, 3), round(got.enters_at_mm / inch, 3)
     (0.762, 0.507)
     """
-    down = _check(case)
-    into = 1.0 if case.face == "secured" else -1.0
-    start: Vector = (case.hole_x, case.hole_y, 0.0 if case.face == "secured" else case.leaf.thickness_mm)
+    down = _check(given)
+    into = 1.0 if given.face == "secured" else -1.0
+    start: Vector = (given.hole_x, given.hole_y, 0.0 if given.face == "secured" else given.leaf.thickness_mm)
     square = bore(
-        BoreCase(
-            case.leaf,
+        BoreInput(
+            given.leaf,
             start,
-            case.square_diameter_mm or case.diameter_mm,
-            case.face,
-            depth_mm=case.square_mm,
-            avoid=case.avoid,
-            min_wall_mm=case.min_wall_mm,
+            given.square_diameter_mm or given.diameter_mm,
+            given.face,
+            depth_mm=given.square_mm,
+            avoid=given.avoid,
+            min_wall_mm=given.min_wall_mm,
         )
     )
-    angle, lean = radians(case.angle_deg), radians(case.lean_deg)
+    angle, lean = radians(given.angle_deg), radians(given.lean_deg)
     along = (-sin(lean) * cos(angle), (-1 if down else 1) * cos(lean) * cos(angle), into * sin(angle))
     knee = square.end
     slanted = bore(
-        BoreCase(
-            case.leaf,
+        BoreInput(
+            given.leaf,
             knee,
-            case.diameter_mm,
+            given.diameter_mm,
             direction=along,
-            target=case.pocket,
-            avoid=case.avoid,
-            min_wall_mm=case.min_wall_mm,
+            target=given.pocket,
+            avoid=given.avoid,
+            min_wall_mm=given.min_wall_mm,
         )
     )
     path = [start, knee, slanted.end]
-    if slanted.entry and case.connector and case.connector != slanted.entry:
-        path.append(case.connector)
-    wire = route(path, case.bend_radius_mm)
+    if slanted.entry and given.connector and given.connector != slanted.entry:
+        path.append(given.connector)
+    wire = route(path, given.bend_radius_mm)
     problems = [
         *(f"Square bore: {text}" for text in square.problems),
         *(f"Slanted bore: {text}" for text in slanted.problems),
     ]
-    clear = _entry_clear(case, slanted, down)
+    clear = _entry_clear(given, slanted, down)
     if slanted.enters_target and clear is None:
         problems.append(f"The slanted bore enters the pocket by its side, not by its {'top' if down else 'bottom'}.")
     return ChannelResult(
@@ -210,7 +210,7 @@ def channel(case: ChannelCase) -> ChannelResult:
         slanted.length_mm,
         abs(slanted.entry[2] - start[2]) if slanted.entry else None,
         clear,
-        _angles(case, start[2], down),
+        _angles(given, start[2], down),
         degrees(turn_rad(start, knee, slanted.end)),
         tuple(path),
         wire.length_mm,
@@ -220,64 +220,64 @@ def channel(case: ChannelCase) -> ChannelResult:
     )
 
 
-def _entry_clear(case: ChannelCase, slanted: BoreResult, down: bool) -> float | None:
+def _entry_clear(given: ChannelInput, slanted: BoreResult, down: bool) -> float | None:
     """Rim of the opening in the pocket's top or bottom, from its border."""
-    near = case.pocket.high[1] if down else case.pocket.low[1]
+    near = given.pocket.high[1] if down else given.pocket.low[1]
     if slanted.entry is None or abs(slanted.entry[1] - near) > _TOUCH_MM:
         return None
     clear = []
     for axis in (0, 2):
         # half the opening's extent along this axis
-        half = case.diameter_mm / 2 * sqrt(1 + (slanted.direction[axis] / slanted.direction[1]) ** 2)
+        half = given.diameter_mm / 2 * sqrt(1 + (slanted.direction[axis] / slanted.direction[1]) ** 2)
         at = slanted.entry[axis]
-        clear.append(min(at - case.pocket.low[axis], case.pocket.high[axis] - at) - half)
+        clear.append(min(at - given.pocket.low[axis], given.pocket.high[axis] - at) - half)
     return min(clear)
 
 
-def _angles(case: ChannelCase, face_z: float, down: bool) -> tuple[float, float] | None:
+def _angles(given: ChannelInput, face_z: float, down: bool) -> tuple[float, float] | None:
     """Angles to the face that end in the pocket's top or bottom, with hole, square bore and lean as they are."""
-    drop = case.hole_y - case.pocket.high[1] if down else case.pocket.low[1] - case.hole_y
-    aside = case.hole_x - drop * sin(radians(case.lean_deg)) / cos(radians(case.lean_deg))
-    if drop <= 0 or not case.pocket.low[0] <= aside <= case.pocket.high[0]:
+    drop = given.hole_y - given.pocket.high[1] if down else given.pocket.low[1] - given.hole_y
+    aside = given.hole_x - drop * sin(radians(given.lean_deg)) / cos(radians(given.lean_deg))
+    if drop <= 0 or not given.pocket.low[0] <= aside <= given.pocket.high[0]:
         return None
-    way = drop / cos(radians(case.lean_deg))
-    depths = sorted(abs(z - face_z) - case.square_mm for z in (case.pocket.low[2], case.pocket.high[2]))
+    way = drop / cos(radians(given.lean_deg))
+    depths = sorted(abs(z - face_z) - given.square_mm for z in (given.pocket.low[2], given.pocket.high[2]))
     if depths[1] <= 0:
         return None
     least = depths[0] if depths[0] > _TOUCH_MM else 0.0
     return degrees(atan2(least, way)), degrees(atan2(depths[1], way))
 
 
-def _check(case: ChannelCase) -> bool:
+def _check(given: ChannelInput) -> bool:
     """Refuse what cannot be; true when the second bore goes down."""
-    if case.face not in ("secured", "key"):
-        raise InputError("face", f"must be secured or key; got {case.face!r}")
-    check_number(case.leaf.thickness_mm, "leaf.thickness_mm", above=0)
+    if given.face not in ("secured", "key"):
+        raise InputError("face", f"must be secured or key; got {given.face!r}")
+    check_number(given.leaf.thickness_mm, "leaf.thickness_mm", above=0)
     for value, limit, name in (
-        (case.hole_x, case.leaf.width_mm, "hole_x_mm"),
-        (case.hole_y, case.leaf.height_mm, "hole_above_mm"),
+        (given.hole_x, given.leaf.width_mm, "hole_x_mm"),
+        (given.hole_y, given.leaf.height_mm, "hole_above_mm"),
     ):
         if not 0 <= value <= limit:
             raise InputError(name, f"puts the hole outside the leaf: from 0 to {limit:g}, got {value:g}")
-    if case.pocket.low[1] <= case.hole_y <= case.pocket.high[1]:
+    if given.pocket.low[1] <= given.hole_y <= given.pocket.high[1]:
         raise InputError("hole_above_mm", "lies beside the lock's pocket; a channel comes from above or below it")
-    check_number(case.square_mm, "square_mm", above=0)
-    if not case.square_mm < case.leaf.thickness_mm:
-        raise InputError("square_mm", f"goes through the leaf of {case.leaf.thickness_mm:g} mm")
-    for value, low, name in ((case.angle_deg, 0, "angle_deg"), (case.lean_deg, -90, "lean_deg")):
+    check_number(given.square_mm, "square_mm", above=0)
+    if not given.square_mm < given.leaf.thickness_mm:
+        raise InputError("square_mm", f"goes through the leaf of {given.leaf.thickness_mm:g} mm")
+    for value, low, name in ((given.angle_deg, 0, "angle_deg"), (given.lean_deg, -90, "lean_deg")):
         if not low < value < 90:
             raise InputError(name, f"must be more than {low} and less than 90, got {value:g}")
-    check_number(case.diameter_mm, "diameter_mm", above=0)
-    if case.square_diameter_mm is not None:
-        check_number(case.square_diameter_mm, "square_diameter_mm", above=0)
-    check_number(case.bend_radius_mm, "bend_radius_mm", at_least=0)
-    if case.connector is not None:
-        for i, (value, near, far) in enumerate(zip(case.connector, case.pocket.low, case.pocket.high, strict=True)):
+    check_number(given.diameter_mm, "diameter_mm", above=0)
+    if given.square_diameter_mm is not None:
+        check_number(given.square_diameter_mm, "square_diameter_mm", above=0)
+    check_number(given.bend_radius_mm, "bend_radius_mm", at_least=0)
+    if given.connector is not None:
+        for i, (value, near, far) in enumerate(zip(given.connector, given.pocket.low, given.pocket.high, strict=True)):
             check_number(value, f"connector[{i}]", at_least=near - _TOUCH_MM, at_most=far + _TOUCH_MM)
-    return case.hole_y > case.pocket.high[1]
+    return given.hole_y > given.pocket.high[1]
 
 
-def _read(reader: Reader) -> ChannelCase:
+def _read(reader: Reader) -> ChannelInput:
     size, cylinder, lock = reader.object("leaf"), reader.object("cylinder"), reader.object("case")
     leaf = LeafSize(
         size.number("width_mm", above=0), size.number("height_mm", above=0), size.number("thickness_mm", above=0)
@@ -287,7 +287,7 @@ def _read(reader: Reader) -> ChannelCase:
         if not 0 <= value <= limit:
             raise InputError(cylinder.at(name), f"lies outside the leaf: from 0 to {limit:g}, got {value:g}")
     connector = None if reader.raw("connector", None) is None else reader.point("connector", 3)
-    return ChannelCase(
+    return ChannelInput(
         leaf,
         reader.choice("face", ("secured", "key"), "secured"),
         reader.number("hole_x_mm", x),

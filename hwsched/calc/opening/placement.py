@@ -62,7 +62,7 @@ class Pattern:
 
 
 @dataclass(frozen=True, slots=True)
-class PlacementCase:
+class PlacementInput:
     """One face of one leaf, one plate and the patterns that may serve it."""
 
     leaf_width_mm: float
@@ -81,7 +81,7 @@ class PlacementCase:
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class PlatePosition:
     """A plate and its access hole that work."""
 
     pattern: str
@@ -98,8 +98,8 @@ class PlacementResult:
     """The best place, or what stands in its way."""
 
     feasible: bool
-    best: Place | None
-    alternatives: tuple[Place, ...]
+    best: PlatePosition | None
+    alternatives: tuple[PlatePosition, ...]
     """The best of every feasible pattern, least cost first, then least cable."""
     blocked_by: tuple[str, ...]
     """A smallest set of one or two keep-outs without which there would be a place; empty when there is none."""
@@ -146,12 +146,12 @@ class _Best(NamedTuple):
     hole: tuple[float, float]
 
 
-def place(case: PlacementCase) -> PlacementResult:
+def place(given: PlacementInput) -> PlacementResult:
     """Find the plate's place of least cost, then least cable, or what is in its way.
 
     Parameters
     ----------
-    case : PlacementCase
+    given : PlacementInput
         Lengths in mm; x from the lock edge, y up from the leaf's bottom.
 
     Returns
@@ -171,34 +171,36 @@ def place(case: PlacementCase) -> PlacementResult:
 
     Examples
     --------
-    >>> case = PlacementCase(900, 2000, 10, 60, 100, Rect(10, 10, 50, 90), (30, 20), (70, 1000),
+    >>> given = PlacementInput(900, 2000, 10, 60, 100, Rect(10, 10, 50, 90), (30, 20), (70, 1000),
     ...                      (KeepOut("trim", Rect(45, 960, 95, 1040.0), 5),),
     ...                      (Pattern("above", Rect(70, 1055, 70, 1100), 60, 1),))
-    >>> best = place(case).best
+    >>> best = place(given).best
     >>> best.plate, best.hole, best.cable_mm
     ((40.0, 1045.0), (70.0, 1055.0), 70.0)
     """
-    _check(case)
-    base = _corners(case)
-    blocks = _forbidden(case)
-    found: list[Place] = []
-    for pattern in case.patterns:
-        best = _search(case, pattern, base, blocks)
+    _check(given)
+    base = _corners(given)
+    blocks = _forbidden(given)
+    found: list[PlatePosition] = []
+    for pattern in given.patterns:
+        best = _search(given, pattern, base, blocks)
         if best is not None:
-            found.append(Place(pattern.name, best.plate, best.hole, pattern.base_mm + best.bars_mm, pattern.cost))
+            found.append(
+                PlatePosition(pattern.name, best.plate, best.hole, pattern.base_mm + best.bars_mm, pattern.cost)
+            )
     if found:
         found.sort(key=_rank)
         return PlacementResult(True, found[0], tuple(found), (), "")
-    blocked_by = _blocked_by(case, base, blocks)
-    return PlacementResult(False, None, (), blocked_by, _why(case, base, blocked_by))
+    blocked_by = _blocked_by(given, base, blocks)
+    return PlacementResult(False, None, (), blocked_by, _why(given, base, blocked_by))
 
 
-def check_position(case: PlacementCase, pattern: Pattern, plate_x: float, plate_y: float) -> PositionCheck:
+def check_position(given: PlacementInput, pattern: Pattern, plate_x: float, plate_y: float) -> PositionCheck:
     """Check a plate position chosen by hand, and give its best hole and cable.
 
     Parameters
     ----------
-    case : PlacementCase
+    given : PlacementInput
         Its own patterns play no part.
     pattern : Pattern
         The way the cable is to come.
@@ -217,24 +219,24 @@ def check_position(case: PlacementCase, pattern: Pattern, plate_x: float, plate_
 
     Examples
     --------
-    >>> case = PlacementCase(900, 2000, 10, 60, 100, Rect(10, 10, 50, 90), (30, 20), (70, 1000),
+    >>> given = PlacementInput(900, 2000, 10, 60, 100, Rect(10, 10, 50, 90), (30, 20), (70, 1000),
     ...                      (KeepOut("trim", Rect(45, 960, 95, 1040), 5),), ())
-    >>> check_position(case, Pattern("above", Rect(70, 1055, 70, 1100), 60), 40, 1042).reasons[0].text
+    >>> check_position(given, Pattern("above", Rect(70, 1055, 70, 1100), 60), 40, 1042).reasons[0].text
     'enters the clearance of trim by 3.00 mm'
     """
-    _check(case)
+    _check(given)
     _check_pattern(pattern, "pattern")
     for value, name in ((plate_x, "plate_x"), (plate_y, "plate_y")):
         if not isfinite(value):
             raise InputError(name, "must be a finite number")
     reasons = [
         Shortfall(c.name, c.required_mm - c.clearance_mm, _shortfall_text(c))
-        for c in nearest_clearance(case, (plate_x, plate_y))
+        for c in nearest_clearance(given, (plate_x, plate_y))
         if c.clearance_mm < c.required_mm - _TOUCH_MM
     ]
-    best = _reach(case, pattern, Rect(plate_x, plate_y, plate_x, plate_y))
+    best = _reach(given, pattern, Rect(plate_x, plate_y, plate_x, plate_y))
     if best is None:
-        wx0, wy0, wx1, wy1 = case.window
+        wx0, wy0, wx1, wy1 = given.window
         hx0, hy0, hx1, hy1 = pattern.hole
         off = hypot(
             max(0.0, hx0 - plate_x - wx1, plate_x + wx0 - hx1),
@@ -245,12 +247,12 @@ def check_position(case: PlacementCase, pattern: Pattern, plate_x: float, plate_
     return PositionCheck(not reasons, tuple(reasons), best.hole, pattern.base_mm + best.bars_mm)
 
 
-def nearest_clearance(case: PlacementCase, plate_xy: tuple[float, float]) -> list[Clearance]:
+def nearest_clearance(given: PlacementInput, plate_xy: tuple[float, float]) -> list[Clearance]:
     """Clearance from a plate to every keep-out and leaf edge, the scarcest first.
 
     Parameters
     ----------
-    case : PlacementCase
+    given : PlacementInput
         Keep-outs count at their own size, without their clearance.
     plate_xy : tuple of float
         Lower left corner of the plate [mm].
@@ -261,15 +263,15 @@ def nearest_clearance(case: PlacementCase, plate_xy: tuple[float, float]) -> lis
         Sorted by what is left beyond the required clearance.
     """
     px0, py0 = plate_xy
-    px1, py1 = px0 + case.plate_width_mm, py0 + case.plate_height_mm
-    margin = case.edge_margin_mm
+    px1, py1 = px0 + given.plate_width_mm, py0 + given.plate_height_mm
+    margin = given.edge_margin_mm
     found = [
         Clearance("lock edge", px0, margin),
-        Clearance("hinge edge", case.leaf_width_mm - px1, margin),
+        Clearance("hinge edge", given.leaf_width_mm - px1, margin),
         Clearance("bottom edge", py0, margin),
-        Clearance("top edge", case.leaf_height_mm - py1, margin),
+        Clearance("top edge", given.leaf_height_mm - py1, margin),
     ]
-    for keepout in case.keepouts:
+    for keepout in given.keepouts:
         x0, y0, x1, y1 = keepout.rect
         gap = max(x0 - px1, px0 - x1, y0 - py1, py0 - y1)
         found.append(Clearance(keepout.name, gap, keepout.clearance_mm))
@@ -277,7 +279,7 @@ def nearest_clearance(case: PlacementCase, plate_xy: tuple[float, float]) -> lis
     return found
 
 
-def _rank(found: Place) -> tuple[float, float]:
+def _rank(found: PlatePosition) -> tuple[float, float]:
     return found.cost, found.cable_mm
 
 
@@ -288,17 +290,17 @@ def _shortfall_text(c: Clearance) -> str:
     return f"enters the clearance of {c.name} by {short:.2f} mm"
 
 
-def _corners(case: PlacementCase) -> Rect:
+def _corners(given: PlacementInput) -> Rect:
     """Corners that keep the plate within the leaf less its margin; turned inside out when it is too large."""
-    m = case.edge_margin_mm
-    return Rect(m, m, case.leaf_width_mm - m - case.plate_width_mm, case.leaf_height_mm - m - case.plate_height_mm)
+    m = given.edge_margin_mm
+    return Rect(m, m, given.leaf_width_mm - m - given.plate_width_mm, given.leaf_height_mm - m - given.plate_height_mm)
 
 
-def _forbidden(case: PlacementCase) -> list[Rect]:
+def _forbidden(given: PlacementInput) -> list[Rect]:
     """Open rectangles that the corner may not lie in, one a keep-out."""
-    w, h = case.plate_width_mm, case.plate_height_mm
+    w, h = given.plate_width_mm, given.plate_height_mm
     blocks = []
-    for k in case.keepouts:
+    for k in given.keepouts:
         x0, y0, x1, y1 = k.rect
         c = k.clearance_mm
         blocks.append(Rect(x0 - c - w, y0 - c - h, x1 + c, y1 + c))
@@ -312,15 +314,15 @@ def _squeeze(low: float, high: float) -> tuple[float, float] | None:
     return (low, low) if low - high <= _TOUCH_MM else None
 
 
-def _holding(case: PlacementCase, pattern: Pattern, corners: Rect) -> Rect | None:
+def _holding(given: PlacementInput, pattern: Pattern, corners: Rect) -> Rect | None:
     """Corners from which the plate's window meets the pattern's hole rectangle."""
-    window, hole = case.window, pattern.hole
+    window, hole = given.window, pattern.hole
     x = _squeeze(max(corners.x0, hole.x0 - window.x1), min(corners.x1, hole.x1 - window.x0))
     y = _squeeze(max(corners.y0, hole.y0 - window.y1), min(corners.y1, hole.y1 - window.y0))
     return Rect(x[0], y[0], x[1], y[1]) if x and y else None
 
 
-def _reach(case: PlacementCase, pattern: Pattern, corners: Rect) -> _Best | None:
+def _reach(given: PlacementInput, pattern: Pattern, corners: Rect) -> _Best | None:
     """Shortest |hole - a| + |hole - connector| with the corner in a rectangle; None when no hole can be covered.
 
     Per axis let u = hole - a and e = connector - hole. The connector's rectangle asks for a sum u + e, the hole
@@ -329,13 +331,13 @@ def _reach(case: PlacementCase, pattern: Pattern, corners: Rect) -> _Best | None
     (0, 0) to (rest_x, rest_y) through the box of t, which lies between them: along the diagonal if it meets the box,
     else by the corner of the box that is nearest to it.
     """
-    held = _holding(case, pattern, corners)
+    held = _holding(given, pattern, corners)
     if held is None:
         return None
-    hole, window = pattern.hole, case.window
-    ax = min(max(case.cylinder[0], hole.x0), hole.x1)
-    ay = min(max(case.cylinder[1], hole.y0), hole.y1)
-    cx, cy = case.connector
+    hole, window = pattern.hole, given.window
+    ax = min(max(given.cylinder[0], hole.x0), hole.x1)
+    ay = min(max(given.cylinder[1], hole.y0), hole.y1)
+    cx, cy = given.connector
     ex, sx, lowx, highx, restx = _share(
         hole.x0 - ax, hole.x1 - ax, cx - window.x1, cx - window.x0, held.x0 + cx - ax, held.x1 + cx - ax
     )
@@ -369,10 +371,10 @@ def _share(
     return total, sign, low, high, abs(e) + gap
 
 
-def _search(case: PlacementCase, pattern: Pattern, base: Rect, blocks: Sequence[Rect]) -> _Best | None:
+def _search(given: PlacementInput, pattern: Pattern, base: Rect, blocks: Sequence[Rect]) -> _Best | None:
     """Best corner outside all forbidden rectangles, by cutting away only what the optimum runs into."""
-    start = _holding(case, pattern, base)
-    best = _reach(case, pattern, start) if start else None
+    start = _holding(given, pattern, base)
+    best = _reach(given, pattern, start) if start else None
     if start is None or best is None:
         return None
     heap: list[tuple[float, int, _Best, Rect, list[Rect]]] = [(best.bars_mm, 0, best, start, _within(start, blocks))]
@@ -397,7 +399,7 @@ def _search(case: PlacementCase, pattern: Pattern, base: Rect, blocks: Sequence[
             if exists:
                 x, y = _squeeze(part.x0, part.x1), _squeeze(part.y0, part.y1)
                 cut = Rect(x[0], y[0], x[1], y[1]) if x and y else None
-                there = _reach(case, pattern, cut) if cut else None
+                there = _reach(given, pattern, cut) if cut else None
                 if cut and there:
                     count += 1
                     heappush(heap, (there.bars_mm, count, there, cut, _within(cut, near)))
@@ -418,15 +420,15 @@ def _within(area: Rect, blocks: Sequence[Rect]) -> list[Rect]:
     ]
 
 
-def _blocked_by(case: PlacementCase, base: Rect, blocks: Sequence[Rect]) -> tuple[str, ...]:
+def _blocked_by(given: PlacementInput, base: Rect, blocks: Sequence[Rect]) -> tuple[str, ...]:
     """Name a smallest set of keep-outs whose removal opens a place.
 
     A corner is opened by removing exactly the keep-outs over it. Moved left or down to the next border it can only
     get out of keep-outs, so the corners at right and upper borders hold a smallest set.
     """
     best: tuple[int, ...] | None = None
-    for pattern in case.patterns:
-        area = _holding(case, pattern, base)
+    for pattern in given.patterns:
+        area = _holding(given, pattern, base)
         if area is None:
             continue
         columns = _covers(area.x0, area.x1, [(b.x0, b.x1) for b in blocks])
@@ -438,7 +440,7 @@ def _blocked_by(case: PlacementCase, base: Rect, blocks: Sequence[Rect]) -> tupl
                     names = tuple(i for i in range(len(blocks)) if over >> i & 1)
                     if best is None or (len(names), names) < (len(best), best):
                         best = names
-    return tuple(case.keepouts[i].name for i in best or ())
+    return tuple(given.keepouts[i].name for i in best or ())
 
 
 def _covers(low: float, high: float, spans: Sequence[tuple[float, float]]) -> set[int]:
@@ -447,52 +449,52 @@ def _covers(low: float, high: float, spans: Sequence[tuple[float, float]]) -> se
     return {sum(1 << i for i, (a, b) in enumerate(spans) if a + _TOUCH_MM < at < b - _TOUCH_MM) for at in places}
 
 
-def _why(case: PlacementCase, base: Rect, blocked_by: Sequence[str]) -> str:
+def _why(given: PlacementInput, base: Rect, blocked_by: Sequence[str]) -> str:
     """Give the reason in one sentence for the person who placed the unit."""
-    if not case.patterns:
+    if not given.patterns:
         return "No pattern is given by which the cable could come."
     for low, high, what in ((base.x0, base.x1, "wider"), (base.y0, base.y1, "higher")):
         if low > high + _TOUCH_MM:
             return f"The plate is {low - high:.2f} mm {what} than the leaf less its margins."
-    if all(_holding(case, p, base) is None for p in case.patterns):
+    if all(_holding(given, p, base) is None for p in given.patterns):
         return "Nowhere on the leaf does the plate's window cover a place where the access hole may be."
     if blocked_by:
         return f"There would be a place without {' and '.join(blocked_by)}."
     return "More than two keep-outs stand in the way."
 
 
-def _check(case: PlacementCase) -> None:
+def _check(given: PlacementInput) -> None:
     """Refuse what cannot be a leaf, a plate, a keep-out or a pattern."""
     for value, name in (
-        (case.leaf_width_mm, "leaf.width_mm"),
-        (case.leaf_height_mm, "leaf.height_mm"),
-        (case.plate_width_mm, "plate.width_mm"),
-        (case.plate_height_mm, "plate.height_mm"),
+        (given.leaf_width_mm, "leaf.width_mm"),
+        (given.leaf_height_mm, "leaf.height_mm"),
+        (given.plate_width_mm, "plate.width_mm"),
+        (given.plate_height_mm, "plate.height_mm"),
     ):
         if not 0 < value < inf:
             raise InputError(name, f"must be more than 0, got {value:g}")
-    if not 0 <= case.edge_margin_mm < inf:
-        raise InputError("edge_margin_mm", f"must be at least 0, got {case.edge_margin_mm:g}")
-    _check_rect(case.window, "window")
-    wx0, wy0, wx1, wy1 = case.window
-    if wx0 < -_TOUCH_MM or wx1 > case.plate_width_mm + _TOUCH_MM:
+    if not 0 <= given.edge_margin_mm < inf:
+        raise InputError("edge_margin_mm", f"must be at least 0, got {given.edge_margin_mm:g}")
+    _check_rect(given.window, "window")
+    wx0, wy0, wx1, wy1 = given.window
+    if wx0 < -_TOUCH_MM or wx1 > given.plate_width_mm + _TOUCH_MM:
         raise InputError("window", "reaches past the plate's width: the plate must cover its access hole")
-    if wy0 < -_TOUCH_MM or wy1 > case.plate_height_mm + _TOUCH_MM:
+    if wy0 < -_TOUCH_MM or wy1 > given.plate_height_mm + _TOUCH_MM:
         raise InputError("window", "reaches past the plate's height: the plate must cover its access hole")
-    for value, name in zip(case.connector, ("connector.x", "connector.y"), strict=True):
+    for value, name in zip(given.connector, ("connector.x", "connector.y"), strict=True):
         if not isfinite(value):
             raise InputError(name, "must be a finite number")
     for value, limit, name in (
-        (case.cylinder[0], case.leaf_width_mm, "cylinder.x"),
-        (case.cylinder[1], case.leaf_height_mm, "cylinder.y"),
+        (given.cylinder[0], given.leaf_width_mm, "cylinder.x"),
+        (given.cylinder[1], given.leaf_height_mm, "cylinder.y"),
     ):
         if not 0 <= value <= limit:
             raise InputError(name, f"lies outside the leaf: from 0 to {limit:g}, got {value:g}")
-    for i, keepout in enumerate(case.keepouts):
+    for i, keepout in enumerate(given.keepouts):
         x0, y0, x1, y1 = keepout.rect
         if not (-inf < x0 < x1 < inf and -inf < y0 < y1 < inf and 0 <= keepout.clearance_mm < inf):
             _refuse_keepout(keepout, f"keepouts[{i}]")
-    for i, pattern in enumerate(case.patterns):
+    for i, pattern in enumerate(given.patterns):
         _check_pattern(pattern, f"patterns[{i}]")
 
 
@@ -527,11 +529,11 @@ def _read_rect(reader: Reader) -> Rect:
     return Rect(reader.number("x0"), reader.number("y0"), reader.number("x1"), reader.number("y1"))
 
 
-def _read(data: Mapping[str, Any]) -> PlacementCase:
+def _read(data: Mapping[str, Any]) -> PlacementInput:
     reader = Reader(data)
     leaf, plate = reader.object("leaf"), reader.object("plate")
     connector, cylinder = reader.object("connector"), reader.object("cylinder")
-    return PlacementCase(
+    return PlacementInput(
         leaf.number("width_mm"),
         leaf.number("height_mm"),
         reader.number("edge_margin_mm"),
@@ -555,7 +557,7 @@ def _read(data: Mapping[str, Any]) -> PlacementCase:
     )
 
 
-def _place_out(found: Place) -> dict[str, Any]:
+def _place_out(found: PlatePosition) -> dict[str, Any]:
     return {
         "pattern": found.pattern,
         "plate": {"x": found.plate[0], "y": found.plate[1]},

@@ -36,7 +36,7 @@ class EdgeItem:
 
 
 @dataclass(frozen=True)
-class PocketCase:
+class PocketInput:
     """One edge of one leaf and one unit; lengths in mm."""
 
     leaf_mm: float
@@ -119,12 +119,12 @@ class PocketResult:
     """Caution for a rated leaf; the geometry alone does not refuse it."""
 
 
-def pocket(case: PocketCase) -> PocketResult:
+def pocket(given: PocketInput) -> PocketResult:
     """Find where on the lock edge an in-edge unit's pocket fits, with its walls, its bridge and its lead.
 
     Parameters
     ----------
-    case : PocketCase
+    given : PocketInput
         Lengths in mm.
 
     Returns
@@ -146,39 +146,39 @@ def pocket(case: PocketCase) -> PocketResult:
 
     Examples
     --------
-    >>> case = PocketCase(44.45, 2100, 900, 900, 1100, 349.25, 44.45, 17.4625, bridge_mm=20, hand_mm=60,
+    >>> given = PocketInput(44.45, 2100, 900, 900, 1100, 349.25, 44.45, 17.4625, bridge_mm=20, hand_mm=60,
     ...                   lead_from_y=1080, lead_mm=228.6, rated=False)
-    >>> got = pocket(case)
+    >>> got = pocket(given)
     >>> got.status, got.best.side, got.best.y0, got.best.lead_needed_mm
     ('fits', 'above', 1120, 144.45)
     """
-    _check(case)
+    _check(given)
     refusals: list[PocketRefusal] = []
-    key_wall = case.leaf_mm / 2 - case.offset_mm - case.width_mm / 2
-    secured_wall = case.leaf_mm / 2 + case.offset_mm - case.width_mm / 2
-    back_wall = case.stile_mm - case.depth_mm
+    key_wall = given.leaf_mm / 2 - given.offset_mm - given.width_mm / 2
+    secured_wall = given.leaf_mm / 2 + given.offset_mm - given.width_mm / 2
+    back_wall = given.stile_mm - given.depth_mm
     for name, wall, wanted in (
-        ("key side wall", key_wall, case.side_wall_mm),
-        ("secured side wall", secured_wall, case.side_wall_mm),
-        ("back wall", back_wall, case.back_wall_mm),
+        ("key side wall", key_wall, given.side_wall_mm),
+        ("secured side wall", secured_wall, given.side_wall_mm),
+        ("back wall", back_wall, given.back_wall_mm),
     ):
         if wall < wanted - _TOUCH_MM:
             text = f"the {name} would be {wall:.2f} mm; {wanted:g} mm is wanted"
             refusals.append(PocketRefusal(name, wanted - wall, text))
-    spots = [spot for side in ("above", "below") if (spot := _spot(case, side, refusals))]
+    spots = [spot for side in ("above", "below") if (spot := _spot(given, side, refusals))]
     spots.sort(key=lambda spot: spot.lead_needed_mm)
     walls_stand = not any(r.name.endswith("wall") for r in refusals)
     best = spots[0] if spots else None
     needs = []
-    if case.lead_mm is None:
+    if given.lead_mm is None:
         needs.append("lead_mm")
-    if case.rated is None:
+    if given.rated is None:
         needs.append("rated")
     if best and best.lead_spare_mm is not None and best.lead_spare_mm < -_TOUCH_MM:
         short = -best.lead_spare_mm
         refusals.append(PocketRefusal("lead", short, f"the lead is {short:.2f} mm short even at the nearest spot"))
         best = None
-    status = "no" if not (best and walls_stand) else "unknown" if case.lead_mm is None else "fits"
+    status = "no" if not (best and walls_stand) else "unknown" if given.lead_mm is None else "fits"
     return PocketResult(
         status,
         best if walls_stand else None,
@@ -188,60 +188,62 @@ def pocket(case: PocketCase) -> PocketResult:
         back_wall,
         tuple(refusals),
         tuple(needs),
-        RATED_FINDING if case.rated else None,
+        RATED_FINDING if given.rated else None,
     )
 
 
-def _spot(case: PocketCase, side: str, refusals: list[PocketRefusal]) -> PocketSpot | None:
+def _spot(given: PocketInput, side: str, refusals: list[PocketRefusal]) -> PocketSpot | None:
     """Nearest clear stretch on one side of the lock; where there is none, the refusal says how much is short."""
     up = side == "above"
     # measured away from the lock, so that one walk serves both sides
-    start = (case.lock_y1 if up else -case.lock_y0) + case.bridge_mm
-    end = case.leaf_height_mm - case.edge_margin_mm if up else -case.edge_margin_mm
+    start = (given.lock_y1 if up else -given.lock_y0) + given.bridge_mm
+    end = given.leaf_height_mm - given.edge_margin_mm if up else -given.edge_margin_mm
     taken = sorted(
         (i.y0 - i.clearance_mm, i.y1 + i.clearance_mm) if up else (-i.y1 - i.clearance_mm, -i.y0 + i.clearance_mm)
-        for i in case.items
+        for i in given.items
     )
     clear = 0.0
     at = start
     for low, high in (*taken, (end, inf)):
-        if at + case.length_mm <= min(low, end) + _TOUCH_MM:
+        if at + given.length_mm <= min(low, end) + _TOUCH_MM:
             break
         if high > at + _TOUCH_MM:
             clear = max(clear, min(low, end) - at)
             at = high
     if at == inf:
-        short = case.length_mm - clear
-        text = f"{side} the lock the longest clear edge is {clear:.2f} mm; {case.length_mm:g} mm is wanted"
+        short = given.length_mm - clear
+        text = f"{side} the lock the longest clear edge is {clear:.2f} mm; {given.length_mm:g} mm is wanted"
         refusals.append(PocketRefusal(f"clear edge {side}", short, text))
         return None
-    y0 = at if up else -(at + case.length_mm)
-    bridge = at - (case.lock_y1 if up else -case.lock_y0)
-    way = abs(at - (case.lead_from_y if up else -case.lead_from_y)) + case.connector_mm
-    needed = case.lead_before_mm + way + case.depth_mm + case.hand_mm
-    spare = None if case.lead_mm is None else case.lead_mm - needed
-    return PocketSpot(side, y0, y0 + case.length_mm, bridge, needed, spare)
+    y0 = at if up else -(at + given.length_mm)
+    bridge = at - (given.lock_y1 if up else -given.lock_y0)
+    way = abs(at - (given.lead_from_y if up else -given.lead_from_y)) + given.connector_mm
+    needed = given.lead_before_mm + way + given.depth_mm + given.hand_mm
+    spare = None if given.lead_mm is None else given.lead_mm - needed
+    return PocketSpot(side, y0, y0 + given.length_mm, bridge, needed, spare)
 
 
-def _check(case: PocketCase) -> None:
+def _check(given: PocketInput) -> None:
     for name in ("leaf_mm", "leaf_height_mm", "stile_mm"):
-        check_number(getattr(case, name), name, above=0)
+        check_number(getattr(given, name), name, above=0)
     for name in ("length_mm", "depth_mm", "width_mm"):
-        check_number(getattr(case, name), f"pocket.{name}", above=0)
+        check_number(getattr(given, name), f"pocket.{name}", above=0)
     for name in (
         "bridge_mm", "hand_mm", "lead_before_mm", "connector_mm", "side_wall_mm", "back_wall_mm", "edge_margin_mm",
     ):  # fmt: skip
-        check_number(getattr(case, name), name, at_least=0)
-    check_number(case.offset_mm, "offset_mm")
-    if case.lead_mm is not None:
-        check_number(case.lead_mm, "lead_mm", above=0)
-    check_number(case.lock_y0, "lock.y0", at_least=0)
-    check_number(case.lock_y1, "lock.y1", above=case.lock_y0)
-    if case.lock_y1 > case.leaf_height_mm + _TOUCH_MM:
-        raise InputError("lock.y1", f"lies outside the leaf: more than {case.leaf_height_mm:g}")
-    check_number(case.lead_from_y, "lead_from_y", at_least=case.lock_y0 - _TOUCH_MM, at_most=case.lock_y1 + _TOUCH_MM)
-    check_number(case.connector_mm, "connector_mm", at_most=case.length_mm + _TOUCH_MM)
-    _check_items(case.items)
+        check_number(getattr(given, name), name, at_least=0)
+    check_number(given.offset_mm, "offset_mm")
+    if given.lead_mm is not None:
+        check_number(given.lead_mm, "lead_mm", above=0)
+    check_number(given.lock_y0, "lock.y0", at_least=0)
+    check_number(given.lock_y1, "lock.y1", above=given.lock_y0)
+    if given.lock_y1 > given.leaf_height_mm + _TOUCH_MM:
+        raise InputError("lock.y1", f"lies outside the leaf: more than {given.leaf_height_mm:g}")
+    check_number(
+        given.lead_from_y, "lead_from_y", at_least=given.lock_y0 - _TOUCH_MM, at_most=given.lock_y1 + _TOUCH_MM
+    )
+    check_number(given.connector_mm, "connector_mm", at_most=given.length_mm + _TOUCH_MM)
+    _check_items(given.items)
 
 
 def _check_items(items: Sequence[EdgeItem]) -> None:
@@ -266,7 +268,7 @@ def _run(data: Mapping[str, Any]) -> dict[str, Any]:
     reader = Reader(data)
     lock, unit = reader.object("lock"), reader.object("pocket")
     result = pocket(
-        PocketCase(
+        PocketInput(
             reader.number("leaf_mm"),
             reader.number("leaf_height_mm"),
             reader.number("stile_mm"),

@@ -1,7 +1,7 @@
 """Fewest kinds: one alternative for every opening, trading its cost against the number of different parts in use.
 
 Here belong the question, what is refused and how the answer is told; which alternatives an opening has, and what they
-cost, is for whoever fits it. The integer program stands in `kinds_model`. Money is whole numbers of its smallest
+cost, is for whoever fits it. The integer program stands in `part_numbers_model`. Money is whole numbers of its smallest
 decimal place, so that answers are added and compared exactly; only the solver sees floating numbers. It decides which
 parts are in use; each opening then takes the cheapest alternative that is made of those.
 """
@@ -222,7 +222,7 @@ class _Problem:
     """Of the parts, by bit."""
     unit: Decimal
     """Money of which all costs are whole multiples."""
-    given: list[list[tuple[int, int]]]
+    stated: list[list[tuple[int, int]]]
     """Cost of one opening and parts of each alternative, by group."""
     counts: list[int]
     pools: list[Pool]
@@ -253,18 +253,18 @@ def _read(groups: Sequence[Group], price_per_kind: Exact) -> _Problem:
     scale = Decimal(f"1e{places}")
     names = sorted({kind for group in groups for a in group.alternatives for kind in a.kinds})
     bit = {name: 1 << i for i, name in enumerate(names)}
-    given = [
+    stated = [
         [(int(product(c, scale)), sum(bit[k] for k in set(a.kinds))) for c, a in zip(row, g.alternatives, strict=True)]
         for row, g in zip(costs, groups, strict=True)
     ]
     counts = [group.count for group in groups]
-    cheapest = [min(cost for cost, _ in row) for row in given]
+    cheapest = [min(cost for cost, _ in row) for row in stated]
     pools = [
         Pool(count, tuple(sorted(((cost - low, mask) for cost, mask in row), key=rank)))
-        for count, low, row in zip(counts, cheapest, given, strict=True)
+        for count, low, row in zip(counts, cheapest, stated, strict=True)
     ]
     base = sum(count * low for count, low in zip(counts, cheapest, strict=True))
-    return _Problem(names, Decimal(f"1e-{places}"), given, counts, pools, base, int(product(price, scale)))
+    return _Problem(names, Decimal(f"1e-{places}"), stated, counts, pools, base, int(product(price, scale)))
 
 
 def _places(number: Decimal) -> int:
@@ -304,7 +304,7 @@ def _part(limits: Limits) -> Limits:
 def _told(problem: _Problem, mask: int, least: float, least_kinds: int | None) -> Choice:
     """Every opening takes the cheapest of what the parts in use allow; told in money."""
     chosen, cost, used = [], 0, 0
-    for count, offers in zip(problem.counts, problem.given, strict=True):
+    for count, offers in zip(problem.counts, problem.stated, strict=True):
         allowed = [(*rank(offer), i) for i, offer in enumerate(offers) if not offer[1] & ~mask]
         if not allowed:
             raise RuntimeError("the solver's answer does not hold: openings without alternative")

@@ -1,7 +1,7 @@
 """Fewest kinds as an integer program: what can be dropped, the model, and how an answer is read.
 
 Here belong parts as bits and costs as whole numbers. What is asked, what is refused and how the answer is told stand in
-`fewest_kinds`.
+`fewest_part_numbers`.
 """
 
 from collections.abc import Iterator, Sequence

@@ -9,7 +9,7 @@ from hwsched.calc.calculator import check_number
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class PlanPoint:
     """Where a supply or an opening stands in its building."""
 
     level_m: float
@@ -30,13 +30,13 @@ class Distance:
 
 
 def route_distance(
-    supply: Place, opening: Place, measured_m: float | None = None, detour_factor: float = 1.0
+    supply: PlanPoint, opening: PlanPoint, measured_m: float | None = None, detour_factor: float = 1.0
 ) -> Distance:
     """Length of the cable route between a supply and an opening.
 
     Parameters
     ----------
-    supply, opening : Place
+    supply, opening : PlanPoint
         In the same building.
     measured_m : float
         As measured on site [m]; taken as it is.
@@ -59,7 +59,7 @@ def route_distance(
 
     Examples
     --------
-    >>> route_distance(Place(0, 2, 3, 1.5), Place(4, 22, 8, 1.0))
+    >>> route_distance(PlanPoint(0, 2, 3, 1.5), PlanPoint(4, 22, 8, 1.0))
     Distance(metres=31.5, measured=False)
     """
     if measured_m is not None:

@@ -111,24 +111,24 @@ def cures(
     if not now.collapsed and now.volts[node] >= minimum_v - _TOLERANCE_V:
         return ()
     path = network(circuit.runs, circuit.temperature_c).path(node)
-    case = _Case(circuit, node, minimum_v, path)
+    given = _Input(circuit, node, minimum_v, path)
     if not path:
-        return (_source_voltage(case), _nominal_voltage(case, nominal_v))
-    worst = (max(path, key=lambda i: _drop_v(case, now, i)),)
+        return (_source_voltage(given), _nominal_voltage(given, nominal_v))
+    worst = (max(path, key=lambda i: _drop_v(given, now, i)),)
     return (
-        _thicker(case, "thicker-run", worst, gauges),
-        _thicker(case, "thicker-path", path, gauges),
-        _parallel(case, "parallel-run", worst),
-        _parallel(case, "parallel-path", path),
-        _own_run(case, gauges),
-        _nearer_supply(case),
-        _source_voltage(case),
-        _nominal_voltage(case, nominal_v),
+        _thicker(given, "thicker-run", worst, gauges),
+        _thicker(given, "thicker-path", path, gauges),
+        _parallel(given, "parallel-run", worst),
+        _parallel(given, "parallel-path", path),
+        _own_run(given, gauges),
+        _nearer_supply(given),
+        _source_voltage(given),
+        _nominal_voltage(given, nominal_v),
     )
 
 
 @dataclass(frozen=True, slots=True)
-class _Case:
+class _Input:
     circuit: Circuit
     node: str
     minimum_v: float
@@ -154,9 +154,9 @@ class _Case:
         return Cure(kind, works, text, volts, low, values, circuit if works else None)
 
 
-def _drop_v(case: _Case, now: Solution, i: int) -> float:
+def _drop_v(given: _Input, now: Solution, i: int) -> float:
     """Voltage lost on a run; its resistance stands in for it where the circuit collapses."""
-    run = case.circuit.runs[i]
+    run = given.circuit.runs[i]
     if now.collapsed:
         return run.length_m / (gauge_of(run.gauge).area_mm2 * run.conductors_in_parallel)
     return abs(now.volts[run.from_node] - now.volts[run.to_node])
@@ -167,23 +167,23 @@ def _with_runs(circuit: Circuit, which: Sequence[int], change: Callable[[Run], R
     return replace(circuit, runs=tuple(change(r) if i in chosen else r for i, r in enumerate(circuit.runs)))
 
 
-def _named(case: _Case, which: Sequence[int]) -> str:
+def _named(given: _Input, which: Sequence[int]) -> str:
     if len(which) == 1:
-        run = case.circuit.runs[which[0]]
+        run = given.circuit.runs[which[0]]
         return f"run {run.from_node!r} to {run.to_node!r}"
-    return f"all {len(which)} runs from the supply to {case.node!r}"
+    return f"all {len(which)} runs from the supply to {given.node!r}"
 
 
-def _thicker(case: _Case, kind: str, which: Sequence[int], gauges: Sequence[str]) -> Cure:
-    areas = {i: gauge_of(case.circuit.runs[i].gauge).area_mm2 for i in which}
+def _thicker(given: _Input, kind: str, which: Sequence[int], gauges: Sequence[str]) -> Cure:
+    areas = {i: gauge_of(given.circuit.runs[i].gauge).area_mm2 for i in which}
     thinnest = min(which, key=lambda i: areas[i])
-    offered = list(gauges) or _offered(case.circuit.runs[thinnest].gauge)
+    offered = list(gauges) or _offered(given.circuit.runs[thinnest].gauge)
     thicker = [g for g in offered if gauge_of(g).area_mm2 > areas[thinnest] * 1.0001]
-    where = _named(case, which)
+    where = _named(given, which)
     if not thicker:
-        text = f"no thicker conductor than {case.circuit.runs[thinnest].gauge} is offered for {where}"
+        text = f"no thicker conductor than {given.circuit.runs[thinnest].gauge} is offered for {where}"
         return Cure(kind, False, text, None, (), {}, None)
-    tried: Circuit = case.circuit
+    tried: Circuit = given.circuit
     gauge = thicker[-1]
     for gauge in thicker:
         area_mm2 = gauge_of(gauge).area_mm2
@@ -191,11 +191,11 @@ def _thicker(case: _Case, kind: str, which: Sequence[int], gauges: Sequence[str]
         def change(run: Run, gauge: str = gauge, area_mm2: float = area_mm2) -> Run:
             return replace(run, gauge=gauge) if gauge_of(run.gauge).area_mm2 < area_mm2 else run
 
-        tried = _with_runs(case.circuit, which, change)
-        if case.tried(tried)[0]:
+        tried = _with_runs(given.circuit, which, change)
+        if given.tried(tried)[0]:
             break
-    length_m = sum(case.circuit.runs[i].length_m for i in which)
-    return case.cure(
+    length_m = sum(given.circuit.runs[i].length_m for i in which)
+    return given.cure(
         kind,
         tried,
         f"{gauge} for {where}",
@@ -209,22 +209,22 @@ def _offered(gauge: str) -> list[str]:
     return [r.text("gauge") for r in rows("offered_gauges") if (gauge_of(r.text("gauge")).awg is not None) == by_awg]
 
 
-def _parallel(case: _Case, kind: str, which: Sequence[int]) -> Cure:
-    tried: Circuit = case.circuit
+def _parallel(given: _Input, kind: str, which: Sequence[int]) -> Cure:
+    tried: Circuit = given.circuit
     more = 1
     for more in range(1, _MOST_PARALLEL):
         added = more
         tried = _with_runs(
-            case.circuit,
+            given.circuit,
             which,
             lambda r, added=added: replace(r, conductors_in_parallel=r.conductors_in_parallel + added),  # type: ignore[misc]
         )
-        if case.tried(tried)[0]:
+        if given.tried(tried)[0]:
             break
-    where = _named(case, which)
-    length_m = more * sum(case.circuit.runs[i].length_m for i in which)
+    where = _named(given, which)
+    length_m = more * sum(given.circuit.runs[i].length_m for i in which)
     beside = "a second conductor" if more == 1 else f"{more} more conductors"
-    return case.cure(
+    return given.cure(
         kind,
         tried,
         f"{beside} of the same size beside each wire of {where}",
@@ -233,12 +233,12 @@ def _parallel(case: _Case, kind: str, which: Sequence[int]) -> Cure:
     )
 
 
-def _own_run(case: _Case, gauges: Sequence[str]) -> Cure:
-    circuit, node = case.circuit, case.node
+def _own_run(given: _Input, gauges: Sequence[str]) -> Cure:
+    circuit, node = given.circuit, given.node
     own = f"{node} (own run)"
-    last = circuit.runs[case.path[-1]]
-    length_m = sum(circuit.runs[i].length_m for i in case.path)
-    extra_ohm = sum(circuit.runs[i].extra_ohm for i in case.path)
+    last = circuit.runs[given.path[-1]]
+    length_m = sum(circuit.runs[i].length_m for i in given.path)
+    extra_ohm = sum(circuit.runs[i].extra_ohm for i in given.path)
     run = replace(last, from_node=SUPPLY, to_node=own, length_m=length_m, extra_ohm=extra_ohm)
     loads = tuple(replace(load, node=own) if load.node == node else load for load in circuit.loads)
     area_mm2 = gauge_of(last.gauge).area_mm2
@@ -247,25 +247,25 @@ def _own_run(case: _Case, gauges: Sequence[str]) -> Cure:
     for gauge in (last.gauge, *thicker):
         run = replace(run, gauge=gauge)
         tried = replace(circuit, runs=(*circuit.runs, run), loads=loads)
-        if case.tried(tried, own)[0]:
+        if given.tried(tried, own)[0]:
             break
     what = f"a run of its own from the supply, {length_m:g} m of {run.gauge} {run.stranding}"
     values = {"length_m": length_m, "area_mm2": gauge_of(run.gauge).area_mm2}
-    return case.cure("own-run", tried, what, f"even {what} does not do", values, own)
+    return given.cure("own-run", tried, what, f"even {what} does not do", values, own)
 
 
-def _nearer_supply(case: _Case) -> Cure:
+def _nearer_supply(given: _Input) -> Cure:
     def shortened(share: float) -> Circuit:
-        return _with_runs(case.circuit, case.path, lambda r: replace(r, length_m=r.length_m * share))
+        return _with_runs(given.circuit, given.path, lambda r: replace(r, length_m=r.length_m * share))
 
-    present_m = sum(case.circuit.runs[i].length_m for i in case.path)
+    present_m = sum(given.circuit.runs[i].length_m for i in given.path)
     low, high = 1e-6, 1.0
-    if case.tried(shortened(low))[0]:
+    if given.tried(shortened(low))[0]:
         for _ in range(_HALVINGS):
             middle = (low + high) / 2
-            low, high = (middle, high) if case.tried(shortened(middle))[0] else (low, middle)
+            low, high = (middle, high) if given.tried(shortened(middle))[0] else (low, middle)
     length_m = low * present_m
-    return case.cure(
+    return given.cure(
         "nearer-supply",
         shortened(low),
         f"a supply within {floor(10 * length_m) / 10:g} m along this route (now {present_m:g} m)",
@@ -274,34 +274,34 @@ def _nearer_supply(case: _Case) -> Cure:
     )
 
 
-def _source_voltage(case: _Case) -> Cure:
-    top_v = min((load.maximum_v for load in case.circuit.loads if load.maximum_v is not None), default=None)
-    missing = any(load.maximum_v is None for load in case.circuit.loads)
-    low_v = case.circuit.source_v
-    high_v = top_v if top_v is not None and not missing else max(2.0 * low_v, low_v + case.minimum_v)
+def _source_voltage(given: _Input) -> Cure:
+    top_v = min((load.maximum_v for load in given.circuit.loads if load.maximum_v is not None), default=None)
+    missing = any(load.maximum_v is None for load in given.circuit.loads)
+    low_v = given.circuit.source_v
+    high_v = top_v if top_v is not None and not missing else max(2.0 * low_v, low_v + given.minimum_v)
     if high_v <= low_v:
         text = f"the source cannot be set higher than its {low_v:g} V: a load's maximum is {high_v:g} V"
         return Cure("source-voltage", False, text, None, (), {"source_v": low_v}, None)
-    if case.tried(replace(case.circuit, source_v=high_v))[0]:
+    if given.tried(replace(given.circuit, source_v=high_v))[0]:
         for _ in range(_HALVINGS):
             middle = (low_v + high_v) / 2
             low_v, high_v = (
-                (low_v, middle) if case.tried(replace(case.circuit, source_v=middle))[0] else (middle, high_v)
+                (low_v, middle) if given.tried(replace(given.circuit, source_v=middle))[0] else (middle, high_v)
             )
-    text = f"{ceil(100 * high_v) / 100:g} V at the source (now {case.circuit.source_v:g} V)"
+    text = f"{ceil(100 * high_v) / 100:g} V at the source (now {given.circuit.source_v:g} V)"
     needs = "; needs the maximum voltage of every load" if missing else ""
-    return case.cure(
+    return given.cure(
         "source-voltage",
-        replace(case.circuit, source_v=high_v),
+        replace(given.circuit, source_v=high_v),
         text + needs,
         f"even {high_v:g} V at the source does not do",
         {"source_v": high_v},
     )
 
 
-def _nominal_voltage(case: _Case, nominal_v: Sequence[float]) -> Cure:
-    loads = case.circuit.loads
-    higher = [v for v in sorted(nominal_v) if v > case.circuit.source_v]
+def _nominal_voltage(given: _Input, nominal_v: Sequence[float]) -> Cure:
+    loads = given.circuit.loads
+    higher = [v for v in sorted(nominal_v) if v > given.circuit.source_v]
     if not higher:
         return Cure("nominal-voltage", False, "no higher supply voltage is offered", None, (), {}, None)
     for volts in higher:
@@ -309,12 +309,12 @@ def _nominal_voltage(case: _Case, nominal_v: Sequence[float]) -> Cure:
         if too_low:
             text = f"{volts:g} V is over the maximum of the load at {too_low[0]!r}: it needs loads made for {volts:g} V"
             return Cure("nominal-voltage", False, text, None, (), {"source_v": volts}, None)
-        tried = replace(case.circuit, source_v=volts)
-        if case.tried(tried)[0] or volts == higher[-1]:
+        tried = replace(given.circuit, source_v=volts)
+        if given.tried(tried)[0] or volts == higher[-1]:
             break
     missing = [load.node for load in loads if load.maximum_v is None]
     needs = f"; needs the maximum voltage of the load at {missing[0]!r}" if missing else ""
-    return case.cure(
+    return given.cure(
         "nominal-voltage",
         tried,
         f"a {volts:g} V supply" + needs,

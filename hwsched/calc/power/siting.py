@@ -26,7 +26,7 @@ _MOST_NAMED: Final = 20
 
 
 @dataclass(frozen=True, slots=True)
-class SupplyPlace:
+class CandidateSupply:
     """A place where a supply may stand."""
 
     id: str
@@ -49,7 +49,7 @@ class Demand:
 class Problem:
     """Places, openings and the lengths of the cable routes between them."""
 
-    supplies: tuple[SupplyPlace, ...]
+    supplies: tuple[CandidateSupply, ...]
     openings: tuple[Demand, ...]
     distances_m: Sequence[Sequence[float | None]]
     """Opening by supply [m]; None where there is no route."""
@@ -101,7 +101,7 @@ class SitingNotFinishedError(InputError):
     """No siting was found before the time was up or the person cancelled; there may be one."""
 
 
-def site(
+def place_supplies(
     problem: Problem,
     gap: float | None = None,
     time_limit_s: float = DEFAULT_TIME_S,
@@ -144,9 +144,9 @@ def site(
 
     Examples
     --------
-    >>> places = (SupplyPlace("closet-1", 4), SupplyPlace("closet-2", 4))
+    >>> places = (CandidateSupply("closet-1", 4), CandidateSupply("closet-2", 4))
     >>> openings = (Demand("101", 1), Demand("102", 1), Demand("103", 1))
-    >>> found = site(Problem(places, openings, [[5, 40], [20, 30], [60, 10]], 50))
+    >>> found = place_supplies(Problem(places, openings, [[5, 40], [20, 30], [60, 10]], 50))
     >>> found.open, dict(found.pairs), found.wire_m, found.optimal
     (('closet-2',), {'101': 'closet-2', '102': 'closet-2', '103': 'closet-2'}, 80.0, True)
     """
@@ -326,7 +326,7 @@ def read_problem(reader: Reader) -> Problem:
         if not isinstance(name, str):
             raise InputError(f"fixed_supplies[{i}]", f"must be text, got {type(name).__name__}")
     return Problem(
-        tuple(SupplyPlace(s.text("id"), s.number("amps")) for s in reader.objects("supplies")),
+        tuple(CandidateSupply(s.text("id"), s.number("amps")) for s in reader.objects("supplies")),
         tuple(
             Demand(o.text("id"), o.number("amps"), o.optional_number("maximum_m", at_least=0))
             for o in reader.objects("openings")
@@ -340,7 +340,7 @@ def read_problem(reader: Reader) -> Problem:
 
 def _run(data: Mapping[str, Any]) -> dict[str, Any]:
     reader = Reader(data)
-    found = site(
+    found = place_supplies(
         read_problem(reader),
         reader.optional_number("gap", at_least=0),
         reader.number("time_limit_s", DEFAULT_TIME_S, above=0),

@@ -43,7 +43,7 @@ def _run(arguments: argparse.Namespace) -> int:
         for each in checked:
             for finding in each.findings:
                 waived = f" (waived: {finding.waived_by})" if finding.waived else ""
-                print(f"{each.case.opening.mark}: {finding.severity}{waived}: {finding.rule}: {finding.message}")
+                print(f"{each.given.opening.mark}: {finding.severity}{waived}: {finding.rule}: {finding.message}")
                 print(f"    cure: {finding.cure}")
         counts = Counter(f.severity for each in checked for f in each.findings if not f.waived)
         waived_too = sum(f.waived for each in checked for f in each.findings)
@@ -57,7 +57,7 @@ def _run(arguments: argparse.Namespace) -> int:
         ("unknown, since facts are missing", [e for e in failed if e.fit is not None and e.fit.status == "unknown"]),
     ):
         if unjudged:
-            marks = [each.case.opening.mark for each in unjudged]
+            marks = [each.given.opening.mark for each in unjudged]
             more = f" and {len(marks) - 5} more" if len(marks) > 5 else ""
             print(f"{len(marks)} openings do not pass: {words}: {', '.join(marks[:5])}{more}", file=sys.stderr)
     return FINDINGS if failed else DONE
@@ -67,7 +67,7 @@ def as_json(checked: Checked) -> list[dict[str, Any]]:
     """Return one opening's findings for machines."""
     return [
         {
-            "opening": checked.case.opening.mark,
+            "opening": checked.given.opening.mark,
             "rule": finding.rule,
             "discipline": finding.discipline,
             "severity": finding.severity,

@@ -9,7 +9,7 @@ if TYPE_CHECKING:
     import argparse
     from typing import Any
 
-    from hwsched.operations.opening.fitting_openings import Fitted
+    from hwsched.operations.opening.fitting_openings import FitOutcome
     from hwsched.operations.opening.since_upgrade import SinceUpgrade
     from hwsched.values import Fit
 
@@ -50,20 +50,20 @@ def _fit_all(arguments: argparse.Namespace) -> int:
     with opened(arguments, tell=False) as project:
         ids = chosen_openings(project, arguments.marks)
         with progress_bar("Fit", arguments.json) as progress:
-            changes, fitted = fit_openings(
+            changes, outcomes = fit_openings(
                 project, ids, who=who(arguments), released=arguments.released, progress=progress
             )
-    _tell_kept([each.case.opening.mark for each in fitted if each.kept])
+    _tell_kept([each.given.opening.mark for each in outcomes if each.kept])
     if arguments.json:
-        print_json([as_json(each) for each in fitted])
+        print_json([as_json(each) for each in outcomes])
         return DONE
-    statuses = Counter(each.fit.status for each in fitted)
-    print(f"{len(fitted)} openings: " + ", ".join(f"{count} {status}" for status, count in sorted(statuses.items())))
-    for each in fitted if arguments.marks else ():
-        print(f"\n{each.case.opening.mark}: {each.fit.status}")
+    statuses = Counter(each.fit.status for each in outcomes)
+    print(f"{len(outcomes)} openings: " + ", ".join(f"{count} {status}" for status, count in sorted(statuses.items())))
+    for each in outcomes if arguments.marks else ():
+        print(f"\n{each.given.opening.mark}: {each.fit.status}")
         for at in each.points:
-            if at.case.point.name:
-                print(f"  at the {at.case.point.name}: {at.fit.status if at.fit else 'unknown'}")
+            if at.given.point.name:
+                print(f"  at the {at.given.point.name}: {at.fit.status if at.fit else 'unknown'}")
             for part in at.fit.parts if at.fit else ():
                 print(f"  {part.role:<15} {part.part:<12} x{part.quantity:g}  {part.reason}")
             for need in at.fit.needs if at.fit else ():
@@ -136,12 +136,12 @@ def upgrade_json(found: SinceUpgrade, number: int | None) -> dict[str, Any]:
     }
 
 
-def as_json(fitted: Fitted) -> dict[str, Any]:
+def as_json(outcomes: FitOutcome) -> dict[str, Any]:
     """Return one opening's fit for machines; of an opening with several lock points that of each too."""
-    whole = {"opening": fitted.case.opening.mark, **_fit(fitted.fit)}
-    if len(fitted.points) == 1:
+    whole = {"opening": outcomes.given.opening.mark, **_fit(outcomes.fit)}
+    if len(outcomes.points) == 1:
         return whole
-    points = [{"name": at.case.point.name, **_fit(at.fit)} for at in fitted.points if at.fit is not None]
+    points = [{"name": at.given.point.name, **_fit(at.fit)} for at in outcomes.points if at.fit is not None]
     return {**whole, "lock_points": points}
 
 

@@ -24,14 +24,14 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import asked_openings, opened, print_json, told_steps, who
-    from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_kinds
+    from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_part_numbers
     from hwsched.operations.shown import check_shown, shown_key
     from hwsched.quantities.money import Money
 
     with opened(arguments) as project:
         ids = asked_openings(project, arguments)
         with told_steps(arguments.json) as progress:
-            found = fewest_kinds(
+            found = fewest_part_numbers(
                 project,
                 ids,
                 price_per_kind=arguments.price,

@@ -26,16 +26,16 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, tell_step, who
     from hwsched.operations.opening.named_openings import openings_of_marks
-    from hwsched.operations.power.connecting import hang, unhang
-    from hwsched.operations.power.power_editing import laid_named
+    from hwsched.operations.power.connecting import connect_openings, disconnect_openings
+    from hwsched.operations.power.power_editing import power_row_named
 
     with opened(arguments) as project:
         openings = openings_of_marks(project, arguments.marks)
         if arguments.circuit == "-":
-            changes = unhang(project, openings, who=who(arguments))
+            changes = disconnect_openings(project, openings, who=who(arguments))
         else:
-            circuit = laid_named(project, arguments.circuit)[1]
-            changes = hang(
+            circuit = power_row_named(project, arguments.circuit)[1]
+            changes = connect_openings(
                 project, circuit, openings, who=who(arguments), from_node=arguments.begin, length_m=arguments.length
             )
     return tell_step(arguments, "Hung", changes)

@@ -19,16 +19,18 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _facts() -> list[str]:
-    from hwsched.survey import LAID
+    from hwsched.survey import POWER_ENTITIES
 
-    return [f"{entity.name}: {' '.join(attribute.name for attribute in entity.attributes)}" for entity in LAID]
+    return [
+        f"{entity.name}: {' '.join(attribute.name for attribute in entity.attributes)}" for entity in POWER_ENTITIES
+    ]
 
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, tell_step, who
     from hwsched.model.errors import ValueRefusedError
     from hwsched.operations.power import power_editing
-    from hwsched.operations.power.power_editing import laid_named, typed_laid
+    from hwsched.operations.power.power_editing import power_row_named, typed_power_fact
 
     for entry in arguments.facts:
         if "=" not in entry:
@@ -39,21 +41,21 @@ def _run(arguments: argparse.Namespace) -> int:
         kind, accepted = ("supply", "SUPPLY") if arguments.what == "supply" else ("circuit", "SUPPLY/CIRCUIT")
         raise ValueRefusedError("name", f"'{arguments.name}' names no {kind}; accepted: {accepted}")
     texts = dict(entry.partition("=")[::2] for entry in arguments.facts)
-    facts = typed_laid(arguments.what, texts)
+    facts = typed_power_fact(arguments.what, texts)
     supply, _, circuit = arguments.name.partition("/")
     with opened(arguments) as project:
         if arguments.what == "run":
-            changes, _ = power_editing.lay_run(
-                project, laid_named(project, arguments.name)[1], facts, who=who(arguments)
+            changes, _ = power_editing.add_run(
+                project, power_row_named(project, arguments.name)[1], facts, who=who(arguments)
             )
-        elif power_editing.is_laid(project, arguments.name):
-            entity, row_id = laid_named(project, arguments.name)
-            changes = power_editing.edit_laid(project, entity, row_id, facts, who=who(arguments))
+        elif power_editing.is_power_row(project, arguments.name):
+            entity, row_id = power_row_named(project, arguments.name)
+            changes = power_editing.edit_power_row(project, entity, row_id, facts, who=who(arguments))
         elif arguments.what == "supply":
-            changes, _ = power_editing.lay_supply(project, {**facts, "name": arguments.name}, who=who(arguments))
+            changes, _ = power_editing.add_supply(project, {**facts, "name": arguments.name}, who=who(arguments))
         else:
-            owner = laid_named(project, supply)[1]
-            changes, _ = power_editing.lay_circuit(project, owner, {**facts, "name": circuit}, who=who(arguments))
+            owner = power_row_named(project, supply)[1]
+            changes, _ = power_editing.add_circuit(project, owner, {**facts, "name": circuit}, who=who(arguments))
     return tell_step(arguments, "Laid", changes)
 
 

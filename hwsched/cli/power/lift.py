@@ -19,13 +19,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, tell_step, who
-    from hwsched.operations.power.power_editing import laid_named, lift, run_to
+    from hwsched.operations.power.power_editing import power_row_named, remove_power_row, run_to
 
     with opened(arguments) as project:
-        entity, row_id = laid_named(project, arguments.name)
+        entity, row_id = power_row_named(project, arguments.name)
         if arguments.run_to:
             entity, row_id = run_to(project, row_id, arguments.run_to)
-        changes = lift(project, entity, row_id, who=who(arguments))
+        changes = remove_power_row(project, entity, row_id, who=who(arguments))
     return tell_step(arguments, "Taken away", changes)
 
 

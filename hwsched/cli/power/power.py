@@ -9,7 +9,7 @@ if TYPE_CHECKING:
     import argparse
     from typing import Any
 
-    from hwsched.values.power import PowerWork
+    from hwsched.values.power import PowerResult
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -20,10 +20,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json
-    from hwsched.operations.power.power_results import power_work
+    from hwsched.operations.power.power_results import power_result
 
     with opened(arguments) as project:
-        work = power_work(project)
+        work = power_result(project)
     if arguments.json:
         print_json(as_json(work))
         return DONE
@@ -44,7 +44,7 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-def as_json(work: PowerWork) -> dict[str, Any]:
+def as_json(work: PowerResult) -> dict[str, Any]:
     """Return the power of a project for machines."""
     from dataclasses import asdict
 

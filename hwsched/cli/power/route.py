@@ -25,11 +25,11 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, tell_step, who
     from hwsched.operations.opening.named_openings import openings_of_marks
     from hwsched.operations.power.connecting import set_route
-    from hwsched.operations.power.power_editing import laid_named
+    from hwsched.operations.power.power_editing import power_row_named
 
     with opened(arguments) as project:
         opening = openings_of_marks(project, [arguments.mark])[0]
-        supply = laid_named(project, arguments.supply)[1]
+        supply = power_row_named(project, arguments.supply)[1]
         changes = set_route(
             project, opening, supply, who=who(arguments), length_m=arguments.length, pinned=arguments.pin
         )

@@ -66,8 +66,8 @@ def _run(arguments: argparse.Namespace) -> int:
         f"{found.wire}, {proven}; {found.measured} routes measured, the others estimated"
     )
     for supply in siting.open:
-        hung = sorted(names[o] for o, s in siting.pairs.items() if s == supply)
-        print(f"  {names[supply]}: {', '.join(hung)}")
+        connected_devices = sorted(names[o] for o, s in siting.pairs.items() if s == supply)
+        print(f"  {names[supply]}: {', '.join(connected_devices)}")
     for line in found.left_out:
         print(f"  left out: {line}")
     if change_set is None:

@@ -119,13 +119,13 @@ def _show(arguments: argparse.Namespace, project: Project) -> int:
     then = read_revision(project, letter, [mark])
     (opening,) = then.openings
     if arguments.json:
-        facts = {"opening": opening.case.opening, "leaves": opening.case.leaves, "items": opening.case.items}
-        points = [{"chosen": point.case.chosen, "fit": point.fit} for point in opening.points]
+        facts = {"opening": opening.given.opening, "leaves": opening.given.leaves, "items": opening.given.items}
+        points = [{"chosen": point.given.chosen, "fit": point.fit} for point in opening.points]
         shown = {**facts, "points": points, "findings": opening.findings, "set": opening.set_name, "own": opening.own}
         print_json({"letter": then.letter, "at": then.at, "engine": then.engine, **msgspec.to_builtins(shown)})
         return DONE
     print(f"{mark} as of revision {then.letter}, frozen {then.at} by {then.person}, {then.engine.get('program', '')}")
-    for row in (asdict(opening.case.opening), *map(asdict, opening.case.leaves), *map(asdict, opening.case.items)):
+    for row in (asdict(opening.given.opening), *map(asdict, opening.given.leaves), *map(asdict, opening.given.items)):
         print("  " + ", ".join(f"{name} {value}" for name, value in row.items() if name != "id" and value is not None))
     for point in opening.points:
         print(f"  {'not worked out' if point.fit is None else point.fit.status}")

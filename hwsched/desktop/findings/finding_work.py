@@ -18,7 +18,7 @@ from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.model.project import Project
 from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Checked
-from hwsched.operations.findings.waiver_book import WaiverBook, case_of, facts_of
+from hwsched.operations.findings.waiver_book import WaiverBook, facts_of, input_of
 from hwsched.operations.findings.waivers import unwaive, waive, waivers
 from hwsched.operations.findings.why import HOLES
 from hwsched.operations.parts.hardware_sets import hardware_sets
@@ -105,21 +105,21 @@ class FindingWork(ProjectWork):
         checked = self._shown()
         if checked is None or self.workspace is None or self.jobs.busy:
             return
-        key = facts_of(case_of(checked.cases, finding), finding)
+        key = facts_of(input_of(checked.inputs, finding), finding)
         same = [
             each
             for each in self.workspace.checked.values()
             if any(f.rule == finding.rule and f.about == finding.about for f in each.findings)
         ]
         alike = sum(
-            any(facts_of(case_of(each.cases, f), f) == key for f in each.findings if f.rule == finding.rule)
+            any(facts_of(input_of(each.inputs, f), f) == key for f in each.findings if f.rule == finding.rule)
             for each in same
         )
         everywhere = sum(any(f.rule == finding.rule for f in c.findings) for c in self.workspace.checked.values())
-        mark = checked.case.opening.mark
+        mark = checked.given.opening.mark
         dialog = WaiveDialog(mark, finding, self.who, max(alike, 1), everywhere, self)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        opening = checked.case.opening.id
+        opening = checked.given.opening.id
         dialog.wants_waiver.connect(lambda said: self._waive(opening, finding.rule, said))
         self.waiver = dialog
         dialog.open()
@@ -149,7 +149,7 @@ class FindingWork(ProjectWork):
         checked, workspace = self._shown(), self.workspace
         if checked is None or workspace is None:
             return
-        facts, opening = facts_of(case_of(checked.cases, finding), finding), checked.case.opening.id
+        facts, opening = facts_of(input_of(checked.inputs, finding), finding), checked.given.opening.id
         ids = [
             each.id
             for each in waivers(workspace.project)
@@ -172,9 +172,9 @@ class FindingWork(ProjectWork):
         checked = self._shown()
         window = self.tool(WhyWindow, lambda desk: WhyWindow(desk, self))
         if window is not None and checked is not None:
-            mark = checked.case.opening.mark
+            mark = checked.given.opening.mark
             at = self.sheet.shown_point()
-            self._guarded(lambda: window.ask(mark, about, line, at.case.point.name if at is not None else ""))
+            self._guarded(lambda: window.ask(mark, about, line, at.given.point.name if at is not None else ""))
 
     def show_rulebook(self) -> None:
         """Show the rulebook."""
@@ -245,5 +245,5 @@ class FindingWork(ProjectWork):
 def _waived_otherwise(checked: Checked, book: WaiverBook) -> bool:
     """Tell whether other findings of an opening are waived than its sheet shows."""
     bare = [replace(each, waived=False, waived_by="") if each.waived else each for each in checked.findings]
-    laid = book.lay(checked.cases, bare).findings
-    return [each.waived_by for each in laid] != [each.waived_by for each in checked.findings]
+    present = book.lay_over(checked.inputs, bare).findings
+    return [each.waived_by for each in present] != [each.waived_by for each in checked.findings]

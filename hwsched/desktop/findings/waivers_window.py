@@ -46,7 +46,7 @@ class WaiversWindow(ToolWindow):
             opening = checked.get(each.opening_id or "")
             until = each.until.isoformat() if each.until else "no end"
             over = " (over)" if each.past(date.today()) else ""
-            mark = opening.case.opening.mark if opening is not None else ""
+            mark = opening.given.opening.mark if opening is not None else ""
             item = QTreeWidgetItem(
                 [
                     each.rule, each.about, mark, SCOPES[each.scope], each.person, each.given_on.isoformat(),

@@ -109,7 +109,7 @@ class HandWork(Frame):
     def _point(self) -> str | None:
         """Return the lock point that the sheet shows, where it is one of several."""
         at = self.sheet.shown_point()
-        return at.case.point.id if at is not None and at.case.point.others else None
+        return at.given.point.id if at is not None and at.given.point.others else None
 
     def ask_part(self, role: str, number: str) -> None:
         """Ask which part of the same kind shall take a role of the chosen opening, or leave it to the fit."""
@@ -120,8 +120,8 @@ class HandWork(Frame):
         offered = {f"{each}  {text}": each for each, text in parts_like(workspace.project, number)}
         words = [LEAVE_TO_FIT, *offered]
         at = next((place for place, word in enumerate(words) if offered.get(word) == number), 0)
-        word, given = QInputDialog.getItem(self, "Choose by hand", f"Part for the role {role}:", words, at, False)
-        if given:
+        word, stated = QInputDialog.getItem(self, "Choose by hand", f"Part for the role {role}:", words, at, False)
+        if stated:
             self.choose_part(opening, role, offered.get(word), seen)
 
     def _on_unit_dragged(self, x_mm: float, y_mm: float) -> None:
@@ -161,7 +161,7 @@ class HandWork(Frame):
         self.edit_seen(
             lambda base: place_unit(
                 workspace.project,
-                checked.case.opening.id,
+                checked.given.opening.id,
                 leaf=place.leaf,
                 face=place.face,
                 pattern=place.pattern,
@@ -194,17 +194,17 @@ class HandWork(Frame):
     def ask_serial(self, piece: Piece) -> None:
         """Ask for the serial number of a piece and write it down."""
         seen = self._seen_of_chosen()
-        text, given = QInputDialog.getText(
+        text, stated = QInputDialog.getText(
             self, "Serial number", f"Serial number of {piece.role} {piece.part}:", text=piece.serial
         )
-        if given:
+        if stated:
             self.record_piece(piece, seen, serial=text)
 
     def ask_lot(self, piece: Piece) -> None:
         """Ask for the lot of a piece and write it down."""
         seen = self._seen_of_chosen()
-        text, given = QInputDialog.getText(self, "Lot", f"Lot of {piece.role} {piece.part}:", text=piece.lot)
-        if given:
+        text, stated = QInputDialog.getText(self, "Lot", f"Lot of {piece.role} {piece.part}:", text=piece.lot)
+        if stated:
             self.record_piece(piece, seen, lot=text)
 
     def _seen_of_chosen(self) -> int | None:
@@ -233,8 +233,8 @@ class HandWork(Frame):
 
     def ask_opening(self) -> None:
         """Ask for a mark and add an opening."""
-        mark, given = QInputDialog.getText(self, "Add opening", "Mark of the new opening:")
-        if given and mark.strip():
+        mark, stated = QInputDialog.getText(self, "Add opening", "Mark of the new opening:")
+        if stated and mark.strip():
             self.add_opening(mark.strip())
 
     def add_opening(self, mark: str) -> None:
@@ -251,8 +251,8 @@ class HandWork(Frame):
     def ask_item(self) -> None:
         """Ask what was found and add it to the chosen opening."""
         kinds = {choice.label: choice.value for choice in ITEM.attribute("kind").choices}
-        label, given = QInputDialog.getItem(self, "Add existing item", "What was found:", list(kinds), 0, False)
-        if given:
+        label, stated = QInputDialog.getItem(self, "Add existing item", "What was found:", list(kinds), 0, False)
+        if stated:
             self.add_item(kinds[label])
 
     def add_item(self, kind: str) -> None:

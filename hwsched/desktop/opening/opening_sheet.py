@@ -107,10 +107,10 @@ class OpeningSheet(QWidget):
 
     def _draw(self, checked: Checked, style: LengthStyle) -> None:
         at = checked.shown(self.number)
-        every = [checked.shown(each.case.point.number) for each in checked.points]
-        beside = [each for each in every if each.case.point != at.case.point]
+        every = [checked.shown(each.given.point.number) for each in checked.points]
+        beside = [each for each in every if each.given.point != at.given.point]
         fit = at.fit or Fit("unknown")
-        self.view.show_drawings([elevation(at.case, fit, face, style, beside=beside) for face in ("secured", "key")])
+        self.view.show_drawings([elevation(at.given, fit, face, style, beside=beside) for face in ("secured", "key")])
 
     @property
     def number(self) -> int:
@@ -124,12 +124,12 @@ class OpeningSheet(QWidget):
     def _offer_points(self, checked: Checked | None) -> None:
         """List the lock points of an opening; the one that was shown stays where it is the same opening."""
         before = self.number
-        same = checked is not None and self._opening == checked.case.opening.id
-        self._opening = checked.case.opening.id if checked is not None else ""
+        same = checked is not None and self._opening == checked.given.opening.id
+        self._opening = checked.given.opening.id if checked is not None else ""
         self.point_box.clear()
         for each in checked.points if checked is not None else ():
-            name = each.case.point.name
-            self.point_box.addItem(f"Lock point {each.case.point.number}: {name}", each.case.point.number)
+            name = each.given.point.name
+            self.point_box.addItem(f"Lock point {each.given.point.number}: {name}", each.given.point.number)
         self.point_box.setCurrentIndex(max(self.point_box.findData(before), 0) if same else 0)
         self.point_box.setVisible(checked is not None and len(checked.points) > 1)
 
@@ -153,7 +153,7 @@ class OpeningSheet(QWidget):
     def _corner(self, right: float, up: float) -> tuple[float, float] | None:
         at = self.shown_point()
         place = at.fit.placement if at is not None and at.fit is not None else None
-        hand = leaf_hand(at.case) if at is not None else None
+        hand = leaf_hand(at.given) if at is not None else None
         if place is None or hand is None or place.face != "secured":
             return None
         # Seen from the secured side x runs from the lock edge to the right or to the left, as the hand has it.
@@ -171,7 +171,7 @@ class OpeningSheet(QWidget):
             self.state.setText("")
             self.view.show_drawings((), "Choose an opening in the register to see both faces of its leaf.")
             return
-        opening = checked.case.opening
+        opening = checked.given.opening
         where = " · ".join(word for word in (opening.building, opening.level, opening.room_to) if word)
         self.title.setText(f"{opening.mark}   {where}")
         self._show_findings(checked)
@@ -188,7 +188,7 @@ class OpeningSheet(QWidget):
         self.state.setText(_sentence(checked, at, style))
         self._draw(checked, style)
         # A hardware set speaks of the first lock point.
-        self.parts_page.show_fit(fit, self.sets.get(checked.case.opening.id) if at.case.point.number == 1 else None)
+        self.parts_page.show_fit(fit, self.sets.get(checked.given.opening.id) if at.given.point.number == 1 else None)
         self.holes_page.show_fit(fit, style)
         refused = self.refused_page.show_fit(fit)
         titles = ("Survey", f"Parts {len(fit.parts)}", f"Holes {len(fit.holes)}", self.findings_page.title())

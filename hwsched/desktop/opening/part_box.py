@@ -12,7 +12,7 @@ _GAP = "  "
 def catalogue_of(workspace: Workspace) -> Catalogue:
     """Return the catalogue as the openings see it; empty while there is no opening."""
     first = next(iter(workspace.checked.values()), None)
-    return first.case.catalogue if first is not None else Catalogue({}, "empty")
+    return first.given.catalogue if first is not None else Catalogue({}, "empty")
 
 
 def part_names(catalogue: Catalogue) -> QStringListModel:

@@ -23,7 +23,7 @@ class ScopeBox(QComboBox):
         """Count anew; what was chosen stays chosen."""
         before = self.currentData()
         checked = self._desk.workspace.checked
-        counts = Counter(each.case.opening.building or "" for each in checked.values())
+        counts = Counter(each.given.opening.building or "" for each in checked.values())
         self.blockSignals(True)
         self.clear()
         self.addItem(f"Selected in the register: {len(self._desk.chosen())}", "selected")
@@ -41,4 +41,4 @@ class ScopeBox(QComboBox):
             return self._desk.chosen()
         if kind == "all":
             return list(checked)
-        return [id_ for id_, each in checked.items() if (each.case.opening.building or "") == building]
+        return [id_ for id_, each in checked.items() if (each.given.opening.building or "") == building]

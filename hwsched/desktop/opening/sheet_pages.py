@@ -7,7 +7,7 @@ from PySide6.QtCore import Signal
 from hwsched.desktop.lines import Lines, LinesPage
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.values import Finding, Fit, FittedPart, Hole
+from hwsched.values import Finding, Fit, FitPart, Hole
 
 
 class PartsPage(LinesPage):
@@ -205,7 +205,7 @@ class RefusedPage(LinesPage):
         return cell.text() if cell is not None else ""
 
 
-def source_words(part: FittedPart, in_set: bool) -> str:
+def source_words(part: FitPart, in_set: bool) -> str:
     """Say where a part comes from."""
     if part.source == "set":
         return "set"

@@ -8,7 +8,13 @@ from PySide6.QtWidgets import QCheckBox, QHeaderView, QLabel, QTreeWidget, QTree
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.opening.fit_differences import in_words
-from hwsched.operations.opening.since_upgrade import Reworked, SinceUpgrade, since_upgrade, summary, take_since_upgrade
+from hwsched.operations.opening.since_upgrade import (
+    ChangedFit,
+    SinceUpgrade,
+    since_upgrade,
+    summary,
+    take_since_upgrade,
+)
 
 _ID = int(Qt.ItemDataRole.UserRole)
 
@@ -31,8 +37,8 @@ class UpgradeWindow(ToolWindow):
         self.tree.itemActivated.connect(self._show_opening)
         self.released = QCheckBox("Also openings whose packet went out")
         self.released.setToolTip("Without it they keep what they were released with")
-        self.released.toggled.connect(lambda _on: self.work_out())
-        self.again = self.button("Work out", self.work_out, "Nothing is changed by it")
+        self.released.toggled.connect(lambda _on: self.solve_supplies())
+        self.again = self.button("Work out", self.solve_supplies, "Nothing is changed by it")
         self.take = self.button("Take", self.take_it, "Store what was worked out; undo gives all of it back")
         self.leave = self.button("Leave", self.close, "Nothing is changed")
         self.body.addWidget(self.said)
@@ -54,7 +60,7 @@ class UpgradeWindow(ToolWindow):
         self.released.setEnabled(self.idle)
         self.take.setEnabled(self.idle and self.found is not None and bool(self.found.fresh))
 
-    def work_out(self) -> None:
+    def solve_supplies(self) -> None:
         """Work out anew what an earlier version has worked out, and compare."""
         project, released = self.desk.workspace.project, self.released.isChecked()
         self._forget("Nothing is changed before you take it.")
@@ -75,7 +81,7 @@ class UpgradeWindow(ToolWindow):
         self.said.setText(f"{summary(found)} Nothing is changed yet.")
         self.enable()
 
-    def _line(self, each: Reworked, found: SinceUpgrade) -> QTreeWidgetItem:
+    def _line(self, each: ChangedFit, found: SinceUpgrade) -> QTreeWidgetItem:
         packet = each.packet
         released = f"   released {packet.at}, {packet.by}{': kept' if each.kept else ''}" if packet is not None else ""
         line = QTreeWidgetItem([each.mark + released])

@@ -32,8 +32,8 @@ class WhatIfWindow(ToolWindow):
         self.said.setWordWrap(True)
         self.differences = Differences()
         self.differences.itemActivated.connect(self._show_opening)
-        self.work = self.button("Work out", self.work_out, "Nothing is changed by it")
-        self.last = self.button("Successors", self.work_successors, "Every superseded part with its successor instead")
+        self.work = self.button("Work out", self.solve_supplies, "Nothing is changed by it")
+        self.last = self.button("Successors", self.try_successors, "Every superseded part with its successor instead")
         self.take = self.button("Accept", self.accept_it, "Make it so, and fit the openings")
         self.leave = self.button("Leave", self.close, "Nothing is changed")
         self.body.addLayout(form)
@@ -58,7 +58,7 @@ class WhatIfWindow(ToolWindow):
         self.last.setEnabled(idle and bool(self.desk.workspace.checked))
         self.take.setEnabled(idle and self.answer is not None)
 
-    def work_out(self) -> None:
+    def solve_supplies(self) -> None:
         """Compare the openings as they are and as they would be."""
         project, asked, ids = self.desk.workspace.project, self.question.question(), self.scope.ids()
 
@@ -77,7 +77,7 @@ class WhatIfWindow(ToolWindow):
         self.said.setText(f"{summary(answer.differences, len(answer.asked))}. Nothing is changed yet.")
         self.enable()
 
-    def work_successors(self) -> None:
+    def try_successors(self) -> None:
         """Look where the successors of superseded parts fit."""
         project = self.desk.workspace.project
 

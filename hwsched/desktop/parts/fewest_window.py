@@ -21,7 +21,7 @@ from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.model.errors import ValueRefusedError
-from hwsched.operations.parts.fewest_part_numbers import FewestKinds, accept_fewest, fewest_kinds
+from hwsched.operations.parts.fewest_part_numbers import FewestPartNumbers, accept_fewest, fewest_part_numbers
 from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.quantities.money import Money
 
@@ -35,7 +35,7 @@ class FewestWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Fewest different parts", parent)
         self.resize(860, 560)
-        self.found: FewestKinds | None = None
+        self.found: FewestPartNumbers | None = None
         self.scope = ScopeBox(desk)
         self.scope.setCurrentIndex(self.scope.count() - 1)
         self.wish = QButtonGroup(self)
@@ -112,7 +112,7 @@ class FewestWindow(ToolWindow):
 
         def work(_progress: Progress, cancelled: Cancelled) -> Any:
             try:
-                return fewest_kinds(
+                return fewest_part_numbers(
                     project, ids, price_per_kind=price, most=most, time_limit_s=seconds, progress=tell,
                     cancelled=cancelled,
                 )  # fmt: skip
@@ -123,7 +123,7 @@ class FewestWindow(ToolWindow):
 
         self.run("Looking for few different parts", work, self._on_found)
 
-    def _on_found(self, found: FewestKinds | None) -> None:
+    def _on_found(self, found: FewestPartNumbers | None) -> None:
         if found is None:
             self.said.setText("Stopped before anything was found. Nothing is changed.")
             return
@@ -171,7 +171,7 @@ class FewestWindow(ToolWindow):
         self.said.setText("Nothing is changed before you accept.")
         self.enable()
 
-    def _show(self, found: FewestKinds) -> None:
+    def _show(self, found: FewestPartNumbers) -> None:
         self.list.clear()
         before, after = set(found.before_kinds), set(found.after_kinds)
         gone, new = sorted(before - after), sorted(after - before)
@@ -188,7 +188,7 @@ class FewestWindow(ToolWindow):
         self.list.addTopLevelItem(changed)
         for point, lines in found.choices.items():
             held_points = checked[found.opening_of[point]].points if found.opening_of[point] in checked else ()
-            now = next((each.fit for each in held_points if each.case.point.id == point), None)
+            now = next((each.fit for each in held_points if each.given.point.id == point), None)
             roles = {line.role: line.part for line in lines}
             held: dict[str, str] = {part.role: part.part for part in now.parts} if now is not None else {}
             other = {role: part for role, part in roles.items() if held.get(role) != part}
@@ -215,5 +215,5 @@ def _row(*widgets: QWidget) -> QHBoxLayout:
     return row
 
 
-def _prices(found: FewestKinds) -> tuple[str, str]:
+def _prices(found: FewestPartNumbers) -> tuple[str, str]:
     return Money(found.before_cost, found.currency).shown(), Money(found.after_cost, found.currency).shown()

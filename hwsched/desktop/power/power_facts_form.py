@@ -39,14 +39,14 @@ def parts_offered(catalogue: Catalogue) -> dict[str, list[str]]:
     }
 
 
-class _LaidDelegate(FactDelegate):
+class _PowerFactsDelegate(FactDelegate):
     """Offers the catalogue's parts where a fact names one, and known nodes where it names the end of a run."""
 
     def createEditor(  # type: ignore[override]  # noqa: N802 (None says: not for editing)
         self, parent: QWidget, option: QStyleOptionViewItem, index: Index
     ) -> QWidget | None:
         form, attribute = self.parent(), index.data(ATTRIBUTE)
-        if index.column() != 1 or not isinstance(form, LaidForm) or not isinstance(attribute, Attribute):
+        if index.column() != 1 or not isinstance(form, PowerFactsForm) or not isinstance(attribute, Attribute):
             return None
         offered = form.offers.get(attribute.name)
         if offered is None:
@@ -74,7 +74,7 @@ class _LaidDelegate(FactDelegate):
             super().setEditorData(editor, index)
 
 
-class LaidForm(FactsForm):
+class PowerFactsForm(FactsForm):
     """Facts of what is laid, under one heading each; a double click, F2 or typing edits one."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -82,9 +82,9 @@ class LaidForm(FactsForm):
         self.offers: Mapping[str, Sequence[str]] = {}
         """What is offered for a fact, by its name."""
         self.setHeaderLabels(["Fact", "As laid"])
-        self.setItemDelegate(_LaidDelegate(self))
+        self.setItemDelegate(_PowerFactsDelegate(self))
 
-    def show_laid(
+    def show_facts(
         self,
         entries: Iterable[tuple[str, Entity, str, Any, Mapping[str, str]]],
         offers: Mapping[str, Sequence[str]],
@@ -103,7 +103,7 @@ class LaidForm(FactsForm):
         """
         entries = list(entries)
         shown = " ".join(row for _, _, row, _, _ in entries)
-        if shown == self._shown and self.put_off(lambda: self.show_laid(entries, offers, base)):
+        if shown == self._shown and self.put_off(lambda: self.show_facts(entries, offers, base)):
             return
         self._shown, self.base, self.seen = shown, base, base
         self.offers = offers
@@ -144,7 +144,7 @@ class _Named:
         return self._names.get(value, value) if isinstance(value, str) else value
 
 
-class NewLaid(QDialog):
+class NewPowerDialog(QDialog):
     """Asks for the facts of a new supply, circuit or run; what is left empty is unknown.
 
     Parameters
@@ -155,9 +155,9 @@ class NewLaid(QDialog):
         Of which supply or circuit.
     offers : mapping
         What is offered for a fact, by its name.
-    lay : callable
+    add : callable
         Gets what was typed and what to call once it is laid; until then what was typed stays.
-    given : mapping, optional
+    stated : mapping, optional
         What stands in the fields at first.
     """
 
@@ -166,13 +166,13 @@ class NewLaid(QDialog):
         entity: Entity,
         about: str,
         offers: Mapping[str, Sequence[str]],
-        lay: Callable[[dict[str, str], Callable[[], None]], None],
-        given: Mapping[str, str] | None = None,
+        add: Callable[[dict[str, str], Callable[[], None]], None],
+        stated: Mapping[str, str] | None = None,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(f"New {entity.label.lower()}")
-        self._lay = lay
+        self._add = add
         self._required = [each.name for each in entity.attributes if each.required]
         self.fields: dict[str, QLineEdit | QComboBox] = {}
         form = QFormLayout()
@@ -194,7 +194,7 @@ class NewLaid(QDialog):
         layout.addWidget(heading)
         layout.addLayout(form)
         layout.addWidget(buttons)
-        for name, text in (given or {}).items():
+        for name, text in (stated or {}).items():
             line = self.fields[name]
             if isinstance(line, QLineEdit):
                 line.setText(text)
@@ -215,9 +215,9 @@ class NewLaid(QDialog):
 
     def accept(self) -> None:
         """Lay it; the dialog stays open where that was refused."""
-        self._lay(self.texts(), self._laid)
+        self._add(self.texts(), self._added)
 
-    def _laid(self) -> None:
+    def _added(self) -> None:
         # Closed by hand meanwhile, it has nothing left to close.
         if isValid(self):
             super().accept()

@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from hwsched.desktop.lines import Lines, LinesPage
-from hwsched.desktop.power.power_facts_form import LaidForm, parts_offered
+from hwsched.desktop.power.power_facts_form import PowerFactsForm, parts_offered
 from hwsched.desktop.power.power_tree import Key
 from hwsched.desktop.power.power_words import circuit_line, opening_line, supply_line
 from hwsched.desktop.sheet_view import SheetView
@@ -21,7 +21,7 @@ from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LengthStyle
 from hwsched.survey import CIRCUIT, RUN, SUPPLY, Entity
 from hwsched.values import Catalogue, Finding
-from hwsched.values.power import PowerFacts, PowerWork, Run, WorkedCircuit, WorkedSupply
+from hwsched.values.power import CircuitResult, PowerFacts, PowerResult, Run, SupplyResult
 
 _OF_POWER: Final = frozenset({"power", "battery"})
 _LONGEST: Final = 20
@@ -30,11 +30,11 @@ Entry = tuple[str, Entity, str, Any, Mapping[str, str]]
 
 
 @dataclass(frozen=True, slots=True)
-class Laid:
+class PowerShown:
     """All that the place for power shows, as plain values."""
 
     facts: PowerFacts = field(default_factory=PowerFacts)
-    work: PowerWork = field(default_factory=PowerWork)
+    work: PowerResult = field(default_factory=PowerResult)
     levels: Callable[[], Levels] = dict
     """Level and height of every opening; read when they are drawn."""
     checked: Mapping[str, Checked] = field(default_factory=dict)
@@ -45,13 +45,13 @@ class Laid:
 
     def marks(self) -> dict[str, str]:
         """Return the marks of all openings by identifier."""
-        return {id_: each.case.opening.mark for id_, each in self.checked.items()}
+        return {id_: each.given.opening.mark for id_, each in self.checked.items()}
 
-    def supply(self, supply_id: str) -> WorkedSupply | None:
+    def supply(self, supply_id: str) -> SupplyResult | None:
         """Return a supply."""
         return next((each for each in self.work.supplies if each.supply.id == supply_id), None)
 
-    def circuit(self, circuit_id: str) -> tuple[WorkedSupply, WorkedCircuit] | None:
+    def circuit(self, circuit_id: str) -> tuple[SupplyResult, CircuitResult] | None:
         """Return a circuit with its supply."""
         return next(
             ((s, c) for s in self.work.supplies for c in s.circuits if c.circuit.id == circuit_id),
@@ -123,7 +123,7 @@ class PowerSheet(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.laid = Laid()
+        self.present = PowerShown()
         self._key: Key = ("", "")
         self._circuit = ""
         self._building: str | None = None
@@ -137,7 +137,7 @@ class PowerSheet(QWidget):
         self.line.setTextFormat(Qt.TextFormat.PlainText)
         self.line.setWordWrap(True)
         self.line.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self.form = LaidForm()
+        self.form = PowerFactsForm()
         self.found_page = FoundPage()
         self.found = self.found_page.table
         self.riser, self.wiring, self.plot = SheetView(), SheetView(), SheetView()
@@ -159,12 +159,12 @@ class PowerSheet(QWidget):
         layout.addWidget(self.line)
         layout.addWidget(split, 1)
 
-    def show_chosen(self, laid: Laid, key: Key, circuit_id: str, building: str | None) -> None:
+    def show_chosen(self, present: PowerShown, key: Key, circuit_id: str, building: str | None) -> None:
         """Show what is chosen.
 
         Parameters
         ----------
-        laid : Laid
+        present : PowerShown
             All there is.
         key : tuple of str
             Kind and identifier of what is chosen.
@@ -173,13 +173,13 @@ class PowerSheet(QWidget):
         building : str or None
             Building whose riser is drawn; None where there is none.
         """
-        self.laid, self._key, self._circuit, self._building = laid, key, circuit_id, building
+        self.present, self._key, self._circuit, self._building = present, key, circuit_id, building
         entries = self._entries()
-        offers: dict[str, list[str]] = dict(parts_offered(laid.catalogue))
+        offers: dict[str, list[str]] = dict(parts_offered(present.catalogue))
         if circuit_id:
-            offers["from_node"] = laid.nodes(circuit_id)
-            offers["to_node"] = sorted(laid.marks().values())
-        self.form.show_laid(entries, offers, laid.base)
+            offers["from_node"] = present.nodes(circuit_id)
+            offers["to_node"] = sorted(present.marks().values())
+        self.form.show_facts(entries, offers, present.base)
         self.form.setVisible(bool(entries))
         title, line = self._words()
         self.title.setText(title)
@@ -192,12 +192,12 @@ class PowerSheet(QWidget):
 
     def _entries(self) -> list[Entry]:
         kind, identifier = self._key
-        laid, marks = self.laid, self.laid.marks()
+        present, marks = self.present, self.present.marks()
         if kind == "supply":
-            return [("Supply", SUPPLY, each.id, each, {}) for each in laid.facts.supplies if each.id == identifier]
+            return [("Supply", SUPPLY, each.id, each, {}) for each in present.facts.supplies if each.id == identifier]
         if kind == "circuit":
-            return [("Circuit", CIRCUIT, each.id, each, {}) for each in laid.facts.circuits if each.id == identifier]
-        run = laid.run(self._key)
+            return [("Circuit", CIRCUIT, each.id, each, {}) for each in present.facts.circuits if each.id == identifier]
+        run = present.run(self._key)
         if run is None:
             return []
         ends = " to ".join(_short(marks.get(end, end)) for end in (run.from_node, run.to_node))
@@ -205,15 +205,15 @@ class PowerSheet(QWidget):
 
     def _words(self) -> tuple[str, str]:
         kind, identifier = self._key
-        laid, held = self.laid, self.laid.circuit(self._circuit)
-        if kind == "supply" and (supply := laid.supply(identifier)) is not None:
+        present, held = self.present, self.present.circuit(self._circuit)
+        if kind == "supply" and (supply := present.supply(identifier)) is not None:
             where = " · ".join(word for word in (supply.supply.building, supply.supply.level) if word)
             return f"Supply {supply.supply.name}" + (f"   {where}" if where else ""), supply_line(supply)
         if kind == "circuit" and held is not None:
             return f"Circuit {held[1].circuit.name} of {held[0].supply.name}", circuit_line(held[1])
         if kind == "opening":
             return self._opening_words(identifier)
-        if kind == "run" and (run := laid.run(self._key)) is not None:
+        if kind == "run" and (run := present.run(self._key)) is not None:
             return f"Junction {run.to_node}", ""
         if kind == "place":
             return identifier, ""
@@ -222,21 +222,21 @@ class PowerSheet(QWidget):
         return "Nothing chosen", "Choose a supply, a circuit or an opening in the list."
 
     def _opening_words(self, opening_id: str) -> tuple[str, str]:
-        checked, held = self.laid.checked.get(opening_id), self.laid.work.circuit_of(opening_id)
+        checked, held = self.present.checked.get(opening_id), self.present.work.circuit_of(opening_id)
         if checked is None:
             return "", ""
-        opening = checked.case.opening
+        opening = checked.given.opening
         where = " · ".join(word for word in (opening.building, opening.level, opening.room_to) if word)
         line = opening_line(held[1], opening_id) if held is not None else "It wants a supply and hangs on no circuit."
         return f"{opening.mark}   {where}", line
 
     def _findings(self) -> list[tuple[str, Finding]]:
         kind, identifier = self._key
-        work = self.laid.work
+        work = self.present.work
         names = {each.supply.id: each.supply.name for each in work.supplies}
         if kind == "opening":
             of_circuit = list(work.of_opening(identifier))
-            checked = self.laid.checked.get(identifier)
+            checked = self.present.checked.get(identifier)
             if checked is None:
                 return [("", finding) for finding in of_circuit]
             # What a circuit says stands among the opening's own findings, waived or not; it is not said twice.
@@ -257,19 +257,23 @@ class PowerSheet(QWidget):
 
     def _draw(self) -> None:
         """Draw what is in sight only."""
-        page, laid = self.pages.currentWidget(), self.laid
+        page, present = self.pages.currentWidget(), self.present
         kind, identifier = self._key
         if page is self.riser:
-            drawn = risers(laid.work, self._building, laid.levels(), laid.style) if self._building is not None else ()
+            drawn = (
+                risers(present.work, self._building, present.levels(), present.style)
+                if self._building is not None
+                else ()
+            )
             self.riser.show_drawings(drawn, "No supply is laid here.")
         elif page is self.wiring:
-            held = laid.work.circuit_of(identifier) if kind == "opening" else None
+            held = present.work.circuit_of(identifier) if kind == "opening" else None
             leaves = leaves_of(held[1], identifier) if held is not None else ()
-            sheets = [wiring_sheet(*held, identifier, laid.style, leaf=leaf) for leaf in leaves if held is not None]
+            sheets = [wiring_sheet(*held, identifier, present.style, leaf=leaf) for leaf in leaves if held is not None]
             self.wiring.show_drawings(sheets, "Choose an opening that hangs on a circuit to see how it is wired.")
         elif page is self.plot:
-            circuit = laid.circuit(self._circuit)
-            plots = [voltage_plot(*circuit, laid.style)] if circuit is not None else []
+            circuit = present.circuit(self._circuit)
+            plots = [voltage_plot(*circuit, present.style)] if circuit is not None else []
             self.plot.show_drawings(plots, "Choose a circuit, or an opening on one, to see the voltage along it.")
 
 

@@ -8,7 +8,7 @@ from PySide6.QtGui import QBrush, QColor, QDragMoveEvent, QDropEvent, QPainter, 
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
 from hwsched.model.queries import natural
-from hwsched.values.power import PowerWork, Run, WorkedCircuit, WorkedNode, WorkedSupply
+from hwsched.values.power import CircuitResult, NodeResult, PowerResult, Run, SupplyResult
 
 KIND: Final = int(Qt.ItemDataRole.UserRole)
 ID: Final = KIND + 1
@@ -47,14 +47,14 @@ class PowerTree(QTreeWidget):
         for column in range(1, len(_COLUMNS)):
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
 
-    def show_work(
-        self, work: PowerWork, loose: Mapping[str, str], runs: Sequence[Run], marks: Mapping[str, str]
+    def show_result(
+        self, work: PowerResult, loose: Mapping[str, str], runs: Sequence[Run], marks: Mapping[str, str]
     ) -> None:
         """Show what is worked out; what was folded, selected and in sight stays so.
 
         Parameters
         ----------
-        work : PowerWork
+        work : PowerResult
             Of the whole project.
         loose : mapping
             Openings that want a supply and hang on no circuit: identifier to mark.
@@ -88,7 +88,7 @@ class PowerTree(QTreeWidget):
             for circuit in supply.circuits:
                 line = self._circuit(circuit)
                 item.addChild(line)
-                self._hang(line, circuit, of_circuit.get(circuit.circuit.id, []))
+                self._show_runs(line, circuit, of_circuit.get(circuit.circuit.id, []))
         self.expandAll()
         self._restore(chosen, selected, folded)
         self.verticalScrollBar().setValue(sight)
@@ -193,7 +193,7 @@ class PowerTree(QTreeWidget):
         self.addTopLevelItem(top)
         return top
 
-    def _supply(self, supply: WorkedSupply, heavy: str) -> QTreeWidgetItem:
+    def _supply(self, supply: SupplyResult, heavy: str) -> QTreeWidgetItem:
         facts = supply.supply
         words = [facts.name, facts.part or "no supply chosen", facts.level or ""]
         item = _item(" · ".join(word for word in words if word), "supply", facts.id)
@@ -212,7 +212,7 @@ class PowerTree(QTreeWidget):
             item.setText(_ROOM, {"candidate": "may be used", "must": "must be used"}.get(facts.use or "", "unused"))
         return item
 
-    def _circuit(self, circuit: WorkedCircuit) -> QTreeWidgetItem:
+    def _circuit(self, circuit: CircuitResult) -> QTreeWidgetItem:
         item = _item(f"Circuit {circuit.circuit.name}", "circuit", circuit.circuit.id)
         item.setText(_RUN, circuit.wire)
         item.setToolTip(_RUN, circuit.wire)
@@ -230,7 +230,7 @@ class PowerTree(QTreeWidget):
             item.setText(_NEEDS, "off on alarm")
         return item
 
-    def _hang(self, circuit_line: QTreeWidgetItem, circuit: WorkedCircuit, runs: Sequence[Run]) -> None:
+    def _show_runs(self, circuit_line: QTreeWidgetItem, circuit: CircuitResult, runs: Sequence[Run]) -> None:
         """Add a circuit's runs: what is fed through a node stands below it."""
         placed: dict[str, QTreeWidgetItem] = {}
         waiting = list(runs)
@@ -244,7 +244,7 @@ class PowerTree(QTreeWidget):
             done = {run.id for run in ready or waiting}
             waiting = [run for run in waiting if run.id not in done]
 
-    def _run(self, run: Run, circuit: WorkedCircuit) -> QTreeWidgetItem:
+    def _run(self, run: Run, circuit: CircuitResult) -> QTreeWidgetItem:
         if run.opening_id is None:
             line = _item(f"Junction {run.to_node}", "run", run.id)
         else:
@@ -261,7 +261,7 @@ class PowerTree(QTreeWidget):
             line.setText(_VOLTS, "unknown")
         return line
 
-    def _volts(self, line: QTreeWidgetItem, node: WorkedNode, *, needs: bool = True) -> None:
+    def _volts(self, line: QTreeWidgetItem, node: NodeResult, *, needs: bool = True) -> None:
         """Fill in the volts of the worst place of a line, and how much room they leave."""
         low, margin, most = node.lowest_v, node.margin_v, max(node.volts.values(), default=0.0)
         if low is None or margin is None:
@@ -287,7 +287,7 @@ class PowerTree(QTreeWidget):
             item.setForeground(column, QBrush(QColor("#ff9d8a" if dark else "#a3200d")))
 
 
-def _worst(nodes: Sequence[WorkedNode]) -> WorkedNode | None:
+def _worst(nodes: Sequence[NodeResult]) -> NodeResult | None:
     """Return the place with the least room above what it needs, or that has more volts than it takes."""
     held = [node for node in nodes if node.margin_v is not None]
     high = [n for n in held if n.maximum_v is not None and max(n.volts.values()) > n.maximum_v + _TOUCH_V]

@@ -11,8 +11,8 @@ from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QMenu, QSplitter, QTreeW
 
 from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.power.move_dialog import MoveDialog
-from hwsched.desktop.power.power_facts_form import NewLaid, parts_offered
-from hwsched.desktop.power.power_sheet import Laid, PowerSheet
+from hwsched.desktop.power.power_facts_form import NewPowerDialog, parts_offered
+from hwsched.desktop.power.power_sheet import PowerSheet, PowerShown
 from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
 from hwsched.desktop.power.siting_window import SitingWindow
 from hwsched.desktop.tool_window import Desk, ToolWindow
@@ -46,7 +46,7 @@ class PowerWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Supplies and circuits", parent)
         self.resize(1330, 690)
-        self.laid = Laid()
+        self.present = PowerShown()
         self.siting: SitingWindow | None = None
         self._reading = Jobs(self)
         self._reading.failed.connect(lambda failure: tell_failure(failure, self))
@@ -94,9 +94,11 @@ class PowerWindow(ToolWindow):
         workspace = self.desk.workspace
         project, checked, base = workspace.project, dict(workspace.checked), newest(workspace.project)
 
-        def read() -> Laid:
-            facts, worked, catalogue, style = power_as_it_stands(project)
-            return Laid(facts, worked, cache(lambda: opening_levels(project)), checked, catalogue, _style(style), base)
+        def read() -> PowerShown:
+            facts, solved, catalogue, style = power_as_it_stands(project)
+            return PowerShown(
+                facts, solved, cache(lambda: opening_levels(project)), checked, catalogue, _style(style), base
+            )
 
         if len(power_facts(project).runs) < _MANY:
             self._take(read())
@@ -112,17 +114,17 @@ class PowerWindow(ToolWindow):
         self.add_circuit.setEnabled(idle and bool(self.tree.above("supply")))
         self.add_run.setEnabled(idle and bool(self.tree.above("circuit")))
         openings = self.tree.chosen_openings()
-        self.move_to.setEnabled(idle and bool(openings) and bool(self.laid.facts.circuits))
-        fed = self.laid.facts.fed()
-        self.take_away.setEnabled(idle and (kind in _ENTITIES or any(each in fed for each in openings)))
-        self.site.setEnabled(idle and bool(self.laid.buildings()))
+        self.move_to.setEnabled(idle and bool(openings) and bool(self.present.facts.circuits))
+        connected = self.present.facts.connected()
+        self.take_away.setEnabled(idle and (kind in _ENTITIES or any(each in connected for each in openings)))
+        self.site.setEnabled(idle and bool(self.present.buildings()))
         self.tree.setDragEnabled(idle)
         self.form.setEditTriggers(_EDITS if idle else PowerTree.EditTrigger.NoEditTriggers)
 
     @property
     def facts(self) -> PowerFacts:
         """All that is laid."""
-        return self.laid.facts
+        return self.present.facts
 
     def carry(
         self,
@@ -141,49 +143,58 @@ class PowerWindow(ToolWindow):
 
         def act(seen: int | None) -> Changes:
             if not circuit_id:
-                return connecting.unhang(project, openings, who=who, base=seen)
-            metres = power_editing.typed_laid("run", {"length_m": length})["length_m"] if length else None
-            return connecting.hang(project, circuit_id, openings, who=who, from_node=begin, length_m=metres, base=seen)
+                return connecting.disconnect_openings(project, openings, who=who, base=seen)
+            metres = power_editing.typed_power_fact("run", {"length_m": length})["length_m"] if length else None
+            return connecting.connect_openings(
+                project, circuit_id, openings, who=who, from_node=begin, length_m=metres, base=seen
+            )
 
-        fed = self.laid.facts.fed()
-        if circuit_id or any(each in fed for each in openings):
+        connected = self.present.facts.connected()
+        if circuit_id or any(each in connected for each in openings):
             done = (lambda _changes: then()) if then is not None else None
-            self._do_seen(act, self.laid.base if base is None else base, done)
+            self._do_seen(act, self.present.base if base is None else base, done)
 
     def ask_new(self, kind: str) -> None:
         """Ask for the facts of a new supply, circuit or run, and lay it."""
         owner = {"supply": "", "circuit": self.tree.above("supply"), "run": self.tree.above("circuit")}[kind]
         about = {"supply": "", "circuit": "Of supply ", "run": "Of circuit "}[kind] + self._name(owner)
-        offers, given = dict(parts_offered(self.laid.catalogue)), dict[str, str]()
+        offers, stated = dict(parts_offered(self.present.catalogue)), dict[str, str]()
         if kind == "supply":
             about = "One that is laid, or a place where one may stand. What is left empty is unknown."
-            places = [each.case.opening for each in self.laid.checked.values()]
+            places = [each.given.opening for each in self.present.checked.values()]
             offers["building"] = sorted({each.building for each in places if each.building})
             offers["level"] = sorted({each.level for each in places if each.level})
-            given["building"] = (self._building() or "") if self.tree.chosen()[0] else ""
+            stated["building"] = (self._building() or "") if self.tree.chosen()[0] else ""
         elif kind == "run":
-            fed = self.laid.facts.fed()
-            offers["from_node"] = self.laid.nodes(owner)
-            offers["to_node"] = [mark for id_, mark in self.laid.marks().items() if id_ not in fed]
-            given["from_node"] = "supply"
-        dialog = NewLaid(
-            _ENTITIES[kind], about, offers, lambda texts, then: self.lay(kind, owner, texts, then), given, self
+            connected = self.present.facts.connected()
+            offers["from_node"] = self.present.nodes(owner)
+            offers["to_node"] = [mark for id_, mark in self.present.marks().items() if id_ not in connected]
+            stated["from_node"] = "supply"
+        dialog = NewPowerDialog(
+            _ENTITIES[kind],
+            about,
+            offers,
+            lambda texts, then: self.add_power_row(kind, owner, texts, then),
+            stated,
+            self,
         )
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.asked = dialog
         dialog.open()
 
-    def lay(self, kind: str, owner: str, texts: dict[str, str], then: Callable[[], None] | None = None) -> None:
+    def add_power_row(
+        self, kind: str, owner: str, texts: dict[str, str], then: Callable[[], None] | None = None
+    ) -> None:
         """Lay a supply, a circuit of a supply, or a run of a circuit from what was typed; `then` is called after it."""
         project, who = self.desk.workspace.project, self.desk.workspace.who
 
         def act() -> tuple[Changes, str]:
-            facts = power_editing.typed_laid(kind, texts)
+            facts = power_editing.typed_power_fact(kind, texts)
             if kind == "supply":
-                return power_editing.lay_supply(project, facts, who=who)
+                return power_editing.add_supply(project, facts, who=who)
             if kind == "circuit":
-                return power_editing.lay_circuit(project, owner, facts, who=who)
-            return power_editing.lay_run(project, owner, facts, who=who)
+                return power_editing.add_circuit(project, owner, facts, who=who)
+            return power_editing.add_run(project, owner, facts, who=who)
 
         def done(made: tuple[Changes, str]) -> None:
             self.tree.choose((kind, made[1]))
@@ -194,13 +205,13 @@ class PowerWindow(ToolWindow):
 
     def ask_move(self) -> None:
         """Ask for a circuit and move the selected openings onto it."""
-        openings, marks = self.tree.chosen_openings(), self.laid.marks()
+        openings, marks = self.tree.chosen_openings(), self.present.marks()
         named = ", ".join(marks.get(each, each) for each in openings[:8])
         about = named if len(openings) <= 8 else f"{named} and {len(openings) - 8} more"
-        circuits = {circuit.id: self._name(circuit.id) for circuit in self.laid.facts.circuits}
-        base = self.laid.base
+        circuits = {circuit.id: self._name(circuit.id) for circuit in self.present.facts.circuits}
+        base = self.present.base
         dialog = MoveDialog(
-            about, circuits, self.laid.nodes,
+            about, circuits, self.present.nodes,
             lambda circuit, begin, length, then: self.carry(openings, circuit, begin, length, then, base),
             self.tree.above("circuit"), self,
         )  # fmt: skip
@@ -214,15 +225,15 @@ class PowerWindow(ToolWindow):
         project, who = self.desk.workspace.project, self.desk.workspace.who
 
         def then() -> None:
-            if self.laid.work.supplies:
+            if self.present.work.supplies:
                 self.told.setText("Taken away. Undo brings it back.")
 
         if kind == "opening":
             self.carry(self.tree.chosen_openings(), "", then=then)
         elif kind in _ENTITIES:
             self._do_seen(
-                lambda base: power_editing.lift(project, kind, identifier, who=who, base=base),
-                self.laid.base,
+                lambda base: power_editing.remove_power_row(project, kind, identifier, who=who, base=base),
+                self.present.base,
                 lambda _changes: then(),
             )
 
@@ -244,7 +255,9 @@ class PowerWindow(ToolWindow):
     def show_siting(self) -> None:
         """Show the siting of supplies; one window of it at a time."""
         if self.siting is None:
-            self.siting = SitingWindow(self.desk, self.laid.buildings(), self.laid.catalogue, self._building(), self)
+            self.siting = SitingWindow(
+                self.desk, self.present.buildings(), self.present.catalogue, self._building(), self
+            )
             self.siting.finished.connect(self._forget_siting)
         self.siting.show()
         self.siting.raise_()
@@ -260,23 +273,23 @@ class PowerWindow(ToolWindow):
     def _on_touched(self, _ids: object) -> None:
         """Wait for the change itself, which follows."""
 
-    def _take(self, laid: Laid) -> None:
+    def _take(self, present: PowerShown) -> None:
         if self._again:
             self._again = False
             self.follow()
             return
-        self.laid = laid
-        fed = laid.facts.fed()
+        self.present = present
+        connected = present.facts.connected()
         loose = {
-            id_: each.case.opening.mark
-            for id_, each in laid.checked.items()
-            if id_ not in fed
-            and ((each.fit is not None and each.fit.power == "supply") or each.case.opening.power_wish == "supply")
+            id_: each.given.opening.mark
+            for id_, each in present.checked.items()
+            if id_ not in connected
+            and ((each.fit is not None and each.fit.power == "supply") or each.given.opening.power_wish == "supply")
         }
-        first = "" if laid.work.supplies else _FIRST if laid.checked else _FIRST_OF_ALL
+        first = "" if present.work.supplies else _FIRST if present.checked else _FIRST_OF_ALL
         self.tree.words = first
         self.tree.blockSignals(True)
-        self.tree.show_work(laid.work, loose, laid.facts.runs, laid.marks())
+        self.tree.show_result(present.work, loose, present.facts.runs, present.marks())
         self.tree.blockSignals(False)
         self.told.setText(first)
         self._show_chosen()
@@ -301,7 +314,7 @@ class PowerWindow(ToolWindow):
     def _edit_fact(self, entity: str, row: str, attribute: str, text: str) -> None:
         project, who = self.desk.workspace.project, self.desk.workspace.who
         self._do_seen(
-            lambda base: power_editing.edit_laid_text(project, entity, row, {attribute: text}, who=who, base=base),
+            lambda base: power_editing.edit_power_text(project, entity, row, {attribute: text}, who=who, base=base),
             self.form.seen,
         )
 
@@ -328,7 +341,7 @@ class PowerWindow(ToolWindow):
         if kind != "opening" or not supply:
             return None
         project, who = self.desk.workspace.project, self.desk.workspace.who
-        routes, seen = self.laid.facts.routes, self.laid.base
+        routes, seen = self.present.facts.routes, self.present.base
         pinned = any(each.pinned for each in routes if (each.opening_id, each.supply_id) == (opening, supply))
         made = QAction(f"Siting keeps it at {self._name(supply)}", menu)
         made.setCheckable(True)
@@ -348,25 +361,25 @@ class PowerWindow(ToolWindow):
             self.desk.select([str(item.data(0, ID))])
 
     def _show_chosen(self) -> None:
-        self.sheet.show_chosen(self.laid, self.tree.chosen(), self.tree.above("circuit"), self._building())
+        self.sheet.show_chosen(self.present, self.tree.chosen(), self.tree.above("circuit"), self._building())
         self.enable()
 
     def _building(self) -> str | None:
         """Return the building of what is chosen, else the first in which something is laid."""
-        supply = self.laid.supply(self.tree.above("supply"))
+        supply = self.present.supply(self.tree.above("supply"))
         if supply is not None:
             return supply.supply.building or ""
         kind, identifier = self.tree.chosen()
-        if kind == "opening" and identifier in self.laid.checked:
-            return self.laid.checked[identifier].case.opening.building
-        place, held = self.tree.above("place"), self.laid.buildings()
+        if kind == "opening" and identifier in self.present.checked:
+            return self.present.checked[identifier].given.opening.building
+        place, held = self.tree.above("place"), self.present.buildings()
         if place:
             return place if place in held else ""
-        return held[0] if held else "" if self.laid.work.supplies else None
+        return held[0] if held else "" if self.present.work.supplies else None
 
     def _name(self, identifier: str) -> str:
-        names = {supply.id: supply.name for supply in self.laid.facts.supplies}
-        for circuit in self.laid.facts.circuits:
+        names = {supply.id: supply.name for supply in self.present.facts.supplies}
+        for circuit in self.present.facts.circuits:
             names[circuit.id] = f"{names.get(circuit.supply_id, '')}/{circuit.name}"
         return names.get(identifier, "")
 

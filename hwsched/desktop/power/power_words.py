@@ -9,10 +9,10 @@ from hwsched.drawings.power.power_words import (
     share_words,
     state_words,
 )
-from hwsched.values.power import WorkedCircuit, WorkedSupply
+from hwsched.values.power import CircuitResult, SupplyResult
 
 
-def supply_line(supply: WorkedSupply) -> str:
+def supply_line(supply: SupplyResult) -> str:
     """Say rating, load, lowest volts and standby of a supply."""
     words = [rating_words(supply)]
     if supply.openings:
@@ -30,7 +30,7 @@ def supply_line(supply: WorkedSupply) -> str:
     return " · ".join(words)
 
 
-def circuit_line(circuit: WorkedCircuit) -> str:
+def circuit_line(circuit: CircuitResult) -> str:
     """Say currents, limiter and what could not be worked out of a circuit."""
     words = []
     if circuit.holding_a is not None:
@@ -47,7 +47,7 @@ def circuit_line(circuit: WorkedCircuit) -> str:
     return " · ".join(words) or "Nothing hangs on it yet: drag openings onto it."
 
 
-def opening_line(circuit: WorkedCircuit, opening_id: str) -> str:
+def opening_line(circuit: CircuitResult, opening_id: str) -> str:
     """Say what hangs at an opening, and its volts in every state."""
     nodes = [node for node in circuit.nodes if node.opening_id == opening_id and node.minimum_v is not None]
     words = [

@@ -22,7 +22,7 @@ from hwsched.documents.view import Format
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.errors import ChangeError, NotUndoableError
 from hwsched.operations.changes import Changes
-from hwsched.operations.opening.fitting_openings import Fitted, fit_openings
+from hwsched.operations.opening.fitting_openings import FitOutcome, fit_openings
 from hwsched.operations.parts.catalogue_export import export_catalogue
 from hwsched.operations.parts.catalogue_import import import_catalogue
 from hwsched.operations.project.demonstration import demonstrate
@@ -52,8 +52,8 @@ class ProjectWork(HandWork):
         if not path:
             return
         target = Path(path).with_suffix(".hwsched")
-        name, given = QInputDialog.getText(self, "New project", "Title of the project:", text=target.stem)
-        if given:
+        name, stated = QInputDialog.getText(self, "New project", "Title of the project:", text=target.stem)
+        if stated:
             self.new_project(str(target), name.strip() or target.stem, self.ask_new)
 
     def ask_open(self) -> None:
@@ -158,7 +158,7 @@ class ProjectWork(HandWork):
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             return fit_openings(workspace.project, ids, who=workspace.who, progress=progress, cancelled=cancelled)
 
-        def then(done: tuple[Changes, list[Fitted]]) -> None:
+        def then(done: tuple[Changes, list[FitOutcome]]) -> None:
             kept = sum(each.kept for each in done[1])
             if kept:
                 self.statusBar().showMessage(f"{kept} released openings keep what an earlier version worked out", 15000)
@@ -260,8 +260,8 @@ class ProjectWork(HandWork):
 
     def ask_field(self) -> None:
         """Ask for the name of a text field on openings, and define it."""
-        label, given = QInputDialog.getText(self, "New field", "Label of the field on openings:")
-        if given and label.strip():
+        label, stated = QInputDialog.getText(self, "New field", "Label of the field on openings:")
+        if stated and label.strip():
             self.define_field(label.strip())
 
     def define_field(self, label: str) -> None:

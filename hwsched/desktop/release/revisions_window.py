@@ -73,8 +73,8 @@ class RevisionsWindow(ToolWindow):
 
     def ask_freeze(self) -> None:
         """Ask what it is for, and freeze the project."""
-        purpose, given = QInputDialog.getText(self, "Freeze the project", "Purpose, such as: for approval")
-        if given:
+        purpose, stated = QInputDialog.getText(self, "Freeze the project", "Purpose, such as: for approval")
+        if stated:
             self.freeze_it(purpose)
 
     def freeze_it(self, purpose: str) -> None:

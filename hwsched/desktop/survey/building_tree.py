@@ -10,7 +10,7 @@ from hwsched.operations.findings.checking import Checked
 _PLACE = int(Qt.ItemDataRole.UserRole)
 
 
-class Places(QTreeWidget):
+class BuildingTree(QTreeWidget):
     """Buildings, their levels, and how many openings stand in each."""
 
     chosen = Signal(object)
@@ -31,8 +31,8 @@ class Places(QTreeWidget):
         before = current_item.data(0, _PLACE) if current_item is not None else None
         counts: dict[str, dict[str, int]] = {}
         for each in checked:
-            levels = counts.setdefault(each.case.opening.building or "", {})
-            level = each.case.opening.level or ""
+            levels = counts.setdefault(each.given.opening.building or "", {})
+            level = each.given.opening.level or ""
             levels[level] = levels.get(level, 0) + 1
         self.blockSignals(True)
         self.clear()

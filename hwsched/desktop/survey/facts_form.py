@@ -110,7 +110,7 @@ class FactsForm(QTreeWidget):
 
     def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
         """Show the facts of an opening; what is being typed into one of them is left to its end."""
-        shown = checked.case.opening.id if checked is not None else None
+        shown = checked.given.opening.id if checked is not None else None
         if shown == self._shown and self.put_off(lambda: self.show_opening(checked, style)):
             return
         self._shown, self._style = shown, style
@@ -119,15 +119,15 @@ class FactsForm(QTreeWidget):
         self.clear()
         if checked is None:
             return
-        case = checked.case
-        self._section("Opening", OPENING.name, case.opening.id, OPENING.attributes, case.opening)
-        self._own_lines(checked, case.opening.id)
-        for leaf in case.leaves:
+        given = checked.given
+        self._section("Opening", OPENING.name, given.opening.id, OPENING.attributes, given.opening)
+        self._own_lines(checked, given.opening.id)
+        for leaf in given.leaves:
             word = LEAF.attribute("position").choice(leaf.position or "")
             title = f"Leaf, {word.label.lower()}" if word and leaf.position != "single" else "Leaf"
             self._section(title, LEAF.name, leaf.id, LEAF.attributes, leaf)
         kinds = ITEM.attribute("kind")
-        for item in case.items:
+        for item in given.items:
             word = kinds.choice(item.kind or "")
             locks = item.kind in LOCK_KINDS or item.lock_form is not None
             attributes = tuple(a for a in ITEM.attributes if locks or a.name not in _LOCK_FACTS)

@@ -43,7 +43,7 @@ class MissingWindow(ToolWindow):
         """Rank what is missing now."""
         self.list.clear()
         checked = self.desk.workspace.checked.values()
-        found = missing_facts((each.case.opening.mark, each.fit, each.findings) for each in checked)
+        found = missing_facts((each.given.opening.mark, each.fit, each.findings) for each in checked)
         for fact in found:
             some = ", ".join(fact.needed[:12])
             more = f" and {len(fact.needed) - 12} more" if len(fact.needed) > 12 else ""
@@ -69,7 +69,7 @@ class MissingWindow(ToolWindow):
         """Select the openings that need a fact in the register."""
         marks = set(item.data(0, _MARKS))
         checked = self.desk.workspace.checked
-        self.desk.select([id_ for id_, each in checked.items() if each.case.opening.mark in marks])
+        self.desk.select([id_ for id_, each in checked.items() if each.given.opening.mark in marks])
 
     def ask_folder(self) -> None:
         """Ask for a folder and write the return visit into it."""

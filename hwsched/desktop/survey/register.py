@@ -56,10 +56,10 @@ def state_of(checked: Checked) -> str:
 
 def row_of(checked: Checked, of_set: OpeningSet | None = None) -> tuple[str, ...]:
     """Return the texts of one opening, in the order of COLUMNS."""
-    case = checked.case
-    opening = case.opening
-    leaf = active_leaf(case)
-    locks = [lock for at in checked.points if (lock := lock_item(at.case)) is not None]
+    given = checked.given
+    opening = given.opening
+    leaf = active_leaf(given)
+    locks = [lock for at in checked.points if (lock := lock_item(at.given)) is not None]
     counts = [sum(f.severity == s and not f.waived for f in checked.findings) for s in ("error", "warning", "note")]
     counts.append(sum(f.waived for f in checked.findings))
     findings = "  ".join(f"{n} {word}" for n, word in zip(counts, ("err", "warn", "note", "waived"), strict=True) if n)
@@ -100,7 +100,7 @@ class Register(QAbstractTableModel):
         """Show these openings."""
         self.beginResetModel()
         everything = list(checked)
-        self._ids = [each.case.opening.id for each in everything]
+        self._ids = [each.given.opening.id for each in everything]
         self._rows = [self._row(each) for each in everything]
         self._texts = [_searched(row, each) for row, each in zip(self._rows, everything, strict=True)]
         self._choose()
@@ -110,17 +110,17 @@ class Register(QAbstractTableModel):
         """Show changed openings anew, without a new search."""
         places = {id_: place for place, id_ in enumerate(self._ids)}
         for each in checked:
-            place = places.get(each.case.opening.id)
+            place = places.get(each.given.opening.id)
             if place is None:
                 continue
             self._rows[place] = self._row(each)
             self._texts[place] = _searched(self._rows[place], each)
-            shown = self._place_of.get(each.case.opening.id)
+            shown = self._place_of.get(each.given.opening.id)
             if shown is not None:
                 self.dataChanged.emit(self.index(shown, 0), self.index(shown, len(COLUMNS) - 1))
 
     def _row(self, checked: Checked) -> tuple[str, ...]:
-        return row_of(checked, self.sets.get(checked.case.opening.id))
+        return row_of(checked, self.sets.get(checked.given.opening.id))
 
     def narrow(self, *, words: str | None = None, state: str | None = None, place: Any = ...) -> None:
         """Change the search, the state or the place; what is left out stays as it is."""

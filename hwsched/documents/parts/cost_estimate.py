@@ -24,11 +24,11 @@ def totals(project: ProjectView, by: str) -> Mapping[str, Cost]:
     by : {"building", "set", "opening"}
         What is added up.
     """
-    pairs_of = ((at.case, at.fit) for view in project.openings for at in view.points)
+    pairs_of = ((at.given, at.fit) for view in project.openings for at in view.points)
     found = price_openings(pairs_of, project.catalogue, project.terms)
     pairs: list[tuple[str, Cost]] = []
     for view in project.openings:
-        opening = view.case.opening
+        opening = view.given.opening
         if opening.id in found:
             key = {"building": opening.building or "no building", "set": view.set_name or NO_SET}.get(by, view.mark)
             pairs.append((key, found[opening.id]))

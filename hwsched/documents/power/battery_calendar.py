@@ -11,7 +11,7 @@ from hwsched.wiring.batteries import Due, dues
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     """Build the battery calendar of a project."""
-    found = dues((at.case, at.fit) for view in project.openings for at in view.points)
+    found = dues((at.given, at.fit) for view in project.openings for at in view.points)
     dated = sorted((due for due in found if due.due_on is not None), key=lambda due: (due.due_on or date.max, due.mark))
     undated = [due for due in found if due.due_on is None]
     sections = [Section((*_summary(found, dated), _weakest(found)))] if found else [Section((*_summary(found, dated),))]

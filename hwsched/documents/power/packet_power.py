@@ -22,17 +22,17 @@ def power_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
 
 
 def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
-    found = project.power.circuit_of(view.case.opening.id)
+    found = project.power.circuit_of(view.given.opening.id)
     if found is None:
         return [
             Paragraph("Fed from a supply of its own, as listed under box contents; it hangs on no circuit.", "body"),
             Paragraph(f"{caution('mains-on-leaf')} {caution('separation')}", "caution"),
         ]
     supply, circuit = found
-    opening_id = view.case.opening.id
-    fed = [n for n in circuit.nodes if n.opening_id == opening_id and n.minimum_v is not None]
-    several = len({n.node for n in fed if n.node != opening_id}) > 1
-    node = min((n for n in fed if n.margin_v is not None), key=lambda n: n.margin_v or 0.0, default=None)
+    opening_id = view.given.opening.id
+    connected = [n for n in circuit.nodes if n.opening_id == opening_id and n.minimum_v is not None]
+    several = len({n.node for n in connected if n.node != opening_id}) > 1
+    node = min((n for n in connected if n.margin_v is not None), key=lambda n: n.margin_v or 0.0, default=None)
     node = node or circuit.node_of(opening_id)
     place = (supply.supply.building, supply.supply.level, supply.supply.place)
     pairs = [
@@ -51,7 +51,7 @@ def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
         columns = tuple(Column(f"{STATES[state]} [V]", 1.0, "right") for state in states)
         where = (Column("At", 1.2),) if several else ()
         rows: list[tuple[Cell, ...]] = []
-        for each in fed if several else [node]:
+        for each in connected if several else [node]:
             row: tuple[Cell, ...] = tuple(volts(each, state) for state in states)
             rows.append((*((each.name,) if several else ()), *row, "........"))
         columns = (*where, *columns, Column("Measured [V]", 1.2))
@@ -66,10 +66,10 @@ def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
 def _batteries(view: OpeningView) -> list[Block]:
     blocks: list[Block] = []
     for at in view.points:
-        for due in dues([(at.case, at.fit)]):
+        for due in dues([(at.given, at.fit)]):
             life = words.UNKNOWN if due.days is None else f"about {due.days:.0f} days"
             pairs = (
-                *((("Unit", f"of the {at.case.point.name}"),) if view.several else ()),
+                *((("Unit", f"of the {at.given.point.name}"),) if view.several else ()),
                 ("Cells", f"{words.quantity(due.count)} × {due.designation or due.cell}"),
                 ("Life at the surveyed use", life),
                 ("Change by", due.due_on.isoformat() if due.due_on else "write down the day of installation"),

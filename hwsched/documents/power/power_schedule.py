@@ -8,7 +8,7 @@ from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.voltage_plot import voltage_plot
 from hwsched.render.blocks import Block, Cell, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
-from hwsched.values.power import Device, PowerFinding, WorkedCircuit, WorkedNode, WorkedSupply
+from hwsched.values.power import CircuitResult, Device, NodeResult, PowerFinding, SupplyResult
 
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
@@ -35,15 +35,15 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
 def _levels(project: ProjectView) -> Mapping[str, tuple[str, float | None]]:
     found = {}
     for view in project.openings:
-        opening = view.case.opening
+        opening = view.given.opening
         found[opening.id] = (opening.level or "", project.level_heights.get((opening.building, opening.level)))
     return found
 
 
-def _summary(project: ProjectView, supplies: list[WorkedSupply]) -> list[Block]:
-    fed = {opening for supply in supplies for opening in supply.openings}
+def _summary(project: ProjectView, supplies: list[SupplyResult]) -> list[Block]:
+    connected = {opening for supply in supplies for opening in supply.openings}
     wired = [v for v in project.openings if v.fit is not None and v.fit.power == "supply"]
-    loose = [view.mark for view in wired if view.case.opening.id not in fed]
+    loose = [view.mark for view in wired if view.given.opening.id not in connected]
     rows = tuple(
         (
             supply.supply.name,
@@ -65,7 +65,7 @@ def _summary(project: ProjectView, supplies: list[WorkedSupply]) -> list[Block]:
         Facts(
             (
                 ("Supplies", str(len(supplies))),
-                ("Openings on circuits", str(len(fed))),
+                ("Openings on circuits", str(len(connected))),
                 ("Wired, on no circuit yet", str(len(loose))),
             )
         ),
@@ -87,32 +87,32 @@ def _summary(project: ProjectView, supplies: list[WorkedSupply]) -> list[Block]:
     return blocks
 
 
-def _supply(project: ProjectView, worked: WorkedSupply) -> list[Block]:
-    supply = worked.supply
+def _supply(project: ProjectView, result: SupplyResult) -> list[Block]:
+    supply = result.supply
     pairs = [
         ("Place", " · ".join(p for p in (supply.building, supply.level, supply.place) if p) or "place not given"),
         ("Power supply", supply.part or words.UNKNOWN),
-        ("Output", f"{said(worked.output_v, 'V', 1)}, {said(worked.rated_a, 'A')}"),
-        ("Lowest output", said(worked.lowest_v, "V")),
-        ("Held at once", f"{said(worked.holding_a, 'A')}" + (f", {worked.share:.0%}" if worked.share else "")),
+        ("Output", f"{said(result.output_v, 'V', 1)}, {said(result.rated_a, 'A')}"),
+        ("Lowest output", said(result.lowest_v, "V")),
+        ("Held at once", f"{said(result.holding_a, 'A')}" + (f", {result.share:.0%}" if result.share else "")),
     ]
-    standby = worked.standby
+    standby = result.standby
     if standby is not None:
         size = "no size suffices" if standby.size_ah is None else f"next size {standby.size_ah:g} Ah"
         held = "none laid" if standby.held_ah is None else f"{standby.held_ah:g} Ah laid"
         pairs += [
             ("Standby", f"{standby.hours:g} h at {standby.load_a:.3f} A: {standby.needed_ah:.2f} Ah, {size}; {held}"),
             *([("Peukert", standby.peukert)] if standby.peukert else []),
-            ("Battery at its end", said(worked.battery_end_v, "V")),
+            ("Battery at its end", said(result.battery_end_v, "V")),
         ]
     blocks: list[Block] = [Heading(f"Supply {supply.name}"), Facts(tuple(pairs))]
-    for circuit in worked.circuits:
-        blocks += _circuit(worked, circuit)
+    for circuit in result.circuits:
+        blocks += _circuit(result, circuit)
     blocks += _findings([f for f in project.power.findings if f.supply_id == supply.id])
     return blocks
 
 
-def _circuit(worked: WorkedSupply, circuit: WorkedCircuit) -> list[Block]:
+def _circuit(result: SupplyResult, circuit: CircuitResult) -> list[Block]:
     alarm = {"drops": "loses power", "stays": "keeps power"}.get(circuit.circuit.alarm or "", words.UNKNOWN)
     pairs = (
         ("Openings", str(len(circuit.openings))),
@@ -124,7 +124,7 @@ def _circuit(worked: WorkedSupply, circuit: WorkedCircuit) -> list[Block]:
         ("Operating at peak", ", ".join(circuit.operating) or "none"),
     )
     blocks: list[Block] = [Heading(f"Circuit {name_of(circuit)}", 2), Facts(pairs)]
-    for problem in (*worked.problems, *circuit.problems):
+    for problem in (*result.problems, *circuit.problems):
         blocks.append(Paragraph(f"Not worked out: {problem.message}.", "caution"))
     states = states_of(circuit)
     for state, why in circuit.collapsed.items():
@@ -155,12 +155,12 @@ def _circuit(worked: WorkedSupply, circuit: WorkedCircuit) -> list[Block]:
     return blocks
 
 
-def _there(device: Device, node: WorkedNode) -> bool:
+def _there(device: Device, node: NodeResult) -> bool:
     """Tell whether a device may be meant at a node of its opening: not where it is on another leaf."""
     return not device.leaf or not node.node.partition("/leaf ")[2] or node.node.endswith(f"/leaf {device.leaf}")
 
 
-def _limiter(circuit: WorkedCircuit) -> str:
+def _limiter(circuit: CircuitResult) -> str:
     if circuit.limiter_a is None or circuit.circuit.limiter_a is not None:
         return said(circuit.limiter_a, "A")
     return f"{said(circuit.limiter_a, 'A')} (proposed, none is laid)"

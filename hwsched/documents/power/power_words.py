@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from hwsched.documents import words
-from hwsched.values.power import WorkedCircuit, WorkedNode
+from hwsched.values.power import CircuitResult, NodeResult
 
 STATES: Mapping[str, str] = {
     "normal": "Normal",
@@ -14,7 +14,7 @@ STATES: Mapping[str, str] = {
 """State of a circuit and its heading."""
 
 
-def volts(node: WorkedNode, state: str) -> float | str:
+def volts(node: NodeResult, state: str) -> float | str:
     """Return the voltage of a node in a state, as a cell."""
     found = node.volts.get(state)
     return "-" if found is None else round(found, 2)
@@ -30,11 +30,11 @@ def said(value: float | None, unit: str, digits: int = 2) -> str:
     return words.UNKNOWN if value is None else f"{value:.{digits}f} {unit}"
 
 
-def name_of(circuit: WorkedCircuit) -> str:
+def name_of(circuit: CircuitResult) -> str:
     """Name a circuit with its supply."""
     return f"{circuit.supply.name}/{circuit.circuit.name}"
 
 
-def states_of(circuit: WorkedCircuit) -> tuple[str, ...]:
+def states_of(circuit: CircuitResult) -> tuple[str, ...]:
     """Return the states in which a circuit was solved or collapsed, in their order."""
     return tuple(state for state in STATES if state in circuit.source_v)

@@ -28,7 +28,7 @@ from hwsched.render.blocks import (
     Table,
 )
 from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
-from hwsched.values import Case, Fit, Hole
+from hwsched.values import Fit, Hole, OpeningInput
 
 _SAME_PLACE_MM: Final = 0.05
 """What a rule does not show."""
@@ -48,7 +48,7 @@ def build(project: ProjectView, view: OpeningView | None) -> Document:
         project.revision,
         project.date,
         tuple(pages),
-        subtitle=words.place(view.case.opening.building, view.case.opening.level),
+        subtitle=words.place(view.given.opening.building, view.given.opening.level),
     )
 
 
@@ -56,12 +56,12 @@ def _blocks(project: ProjectView, view: OpeningView) -> list[Block]:
     blocks: list[Block] = [Heading(f"Opening {view.mark}"), *_verdict(view), _facts(project, view)]
     if view.fit is None:
         return blocks
-    fitted = view.fit.status == "fitted"
+    fits = view.fit.status == "fitted"
     parts = _situations(view)
-    if view.several and fitted:
+    if view.several and fits:
         blocks += [*_cautions(parts), *_box(project, view)]
     for situation in parts:
-        blocks += _of_point(project, view, situation, fitted=fitted)
+        blocks += _of_point(project, view, situation, fits=fits)
     blocks += _findings(view)
     blocks += [Heading("Sign-off", 2), SignOff(("Installer", "Checked by", "For the owner"))]
     return blocks
@@ -72,14 +72,14 @@ def _situations(view: OpeningView) -> list[Situation]:
     found: list[Situation] = []
     leaves: list[str] = []
     for number, at in enumerate(view.points, start=1):
-        leaf = lock_leaf(at.case) or next(iter(at.case.leaves), None)
+        leaf = lock_leaf(at.given) or next(iter(at.given.leaves), None)
         name = leaf_name(leaf) if leaf is not None else ""
         found.append(
             Situation(
-                at.case,
+                at.given,
                 at.fit or Fit("unknown"),
                 leaf,
-                lock_item(at.case),
+                lock_item(at.given),
                 first=number == 1,
                 last=number == len(view.points),
                 new_leaf=name not in leaves,
@@ -89,30 +89,30 @@ def _situations(view: OpeningView) -> list[Situation]:
     return found
 
 
-def _of_point(project: ProjectView, view: OpeningView, situation: Situation, *, fitted: bool) -> list[Block]:
+def _of_point(project: ProjectView, view: OpeningView, situation: Situation, *, fits: bool) -> list[Block]:
     """Return the part of a packet for one lock point: the whole work of an opening that has only one."""
-    case, fit, style = situation.case, situation.fit, project.length_style
+    given, fit, style = situation.given, situation.fit, project.length_style
     blocks: list[Block] = []
     if view.several:
-        blocks += [Heading(_title(case)), Facts(tuple(_leaf_facts(situation, style) + _lock_facts(situation, style)))]
-    beside = [each for each in view.points if each.case is not case]
-    drawings = tuple(elevation(case, fit, face, style, beside=beside) for face in ("secured", "key"))
+        blocks += [Heading(_title(given)), Facts(tuple(_leaf_facts(situation, style) + _lock_facts(situation, style)))]
+    beside = [each for each in view.points if each.given is not given]
+    drawings = tuple(elevation(given, fit, face, style, beside=beside) for face in ("secured", "key"))
     blocks.append(Drawings(drawings, height_mm=92.0))
-    if not fitted:
+    if not fits:
         return blocks
     blocks += _fit_lines(situation, style)
     if not view.several:
         blocks += _cautions([situation])
     if situation.leaf is not None:
-        detail = face_detail(case, fit, "secured", style)
-        cuts = (section(case, fit, style), edge_view(case, fit, style))
+        detail = face_detail(given, fit, "secured", style)
+        cuts = (section(given, fit, style), edge_view(given, fit, style))
         blocks += [
             Heading("Where to drill and place", 2),
             Drawings((detail,), height_mm=105.0),
             Drawings(cuts, height_mm=95.0, same_scale=False),
         ]
         if any(hole.up_deg or hole.edge_deg for hole in fit.holes):
-            blocks.append(Drawings((bore_detail(case, fit, style),), height_mm=90.0))
+            blocks.append(Drawings((bore_detail(given, fit, style),), height_mm=90.0))
     blocks += _holes(situation, style)
     if not view.several:
         blocks += _box(project, view)
@@ -121,9 +121,9 @@ def _of_point(project: ProjectView, view: OpeningView, situation: Situation, *, 
     return blocks
 
 
-def _title(case: Case) -> str:
-    name = case.point.name
-    return f"Lock point {case.point.number}: {name}"
+def _title(given: OpeningInput) -> str:
+    name = given.point.name
+    return f"Lock point {given.point.number}: {name}"
 
 
 def _cautions(parts: list[Situation]) -> list[Block]:
@@ -144,7 +144,7 @@ def _verdict(view: OpeningView) -> list[Block]:
         return [Paragraph(f"DO NOT INSTALL. Unknown: {missing}.", "stop")]
     if view.fit.status == "not-fitted":
         refused = [
-            (f"{at.case.point.name}, " if at.case.point.name else "", refusal)
+            (f"{at.given.point.name}, " if at.given.point.name else "", refusal)
             for at in view.points
             if at.fit is not None and at.fit.status == "not-fitted"
             for refusal in at.fit.refused
@@ -158,7 +158,7 @@ def _verdict(view: OpeningView) -> list[Block]:
 
 
 def _facts(project: ProjectView, view: OpeningView) -> Facts:
-    opening = view.case.opening
+    opening = view.given.opening
     pairs = [
         ("Location", words.location(opening.room_from, opening.room_to) or words.UNKNOWN),
         ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
@@ -166,8 +166,8 @@ def _facts(project: ProjectView, view: OpeningView) -> Facts:
         ("Egress role", words.opening_word("egress", opening.egress)),
     ]
     if view.several:
-        pairs.append(("Lock points", ", ".join(at.case.point.name for at in view.points)))
-        if view.case.leaves:
+        pairs.append(("Lock points", ", ".join(at.given.point.name for at in view.points)))
+        if view.given.leaves:
             pairs.append(("Frame", words.opening_word("frame_material", opening.frame_material)))
     else:
         situation = _situations(view)[0]
@@ -183,8 +183,8 @@ def _leaf_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str
     leaf = situation.leaf
     if leaf is None:
         return []
-    hand = leaf_hand(situation.case)
-    own_hand = [("Hand of this leaf", hand or "hand unknown")] if hand != situation.case.opening.hand else []
+    hand = leaf_hand(situation.given)
+    own_hand = [("Hand of this leaf", hand or "hand unknown")] if hand != situation.given.opening.hand else []
     return [
         *own_hand,
         ("Leaf size", words.size(leaf, style)),
@@ -304,7 +304,7 @@ def _box(project: ProjectView, view: OpeningView) -> list[Block]:
             continue
         if view.several:
             strong.add(len(rows))
-            rows.append(("", "", "", "", f"For the {at.case.point.name}:"))
+            rows.append(("", "", "", "", f"For the {at.given.point.name}:"))
         for part in item_lines(at.fit.parts):
             entry = project.catalogue.get(part.part)
             strong.add(len(rows))

@@ -8,14 +8,14 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Literal
 
-from hwsched.values import Case, Fit, Item, Leaf
+from hwsched.values import Fit, Item, Leaf, OpeningInput
 
 
 @dataclass(frozen=True, slots=True)
 class Situation:
     """What decides which texts apply: the facts of a lock point, and its turn among those of its opening."""
 
-    case: Case
+    given: OpeningInput
     fit: Fit
     leaf: Leaf | None
     lock: Item | None
@@ -38,12 +38,12 @@ class Situation:
     @property
     def rated(self) -> bool:
         """Whether the opening carries a fire rating, or may: unknown counts as rated here."""
-        return self.case.opening.rating != "none"
+        return self.given.opening.rating != "none"
 
     @property
     def egress(self) -> bool:
         """Whether people may have to leave through it; unknown counts as yes here."""
-        return self.case.opening.egress != "none"
+        return self.given.opening.egress != "none"
 
     @property
     def in_edge(self) -> bool:

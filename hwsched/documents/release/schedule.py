@@ -9,7 +9,7 @@ from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.reading import lock_item, lock_leaf
-from hwsched.values import SEVERITIES, FittedPart, PointFit
+from hwsched.values import SEVERITIES, FitPart, PointFit
 
 # Order of item lines: secure, then electrical, then what is mounted with them; tools are not hardware.
 ITEM_ORDER = (
@@ -42,16 +42,16 @@ class HeadingGroup:
 
     number: str
     openings: tuple[OpeningView, ...]
-    points: tuple[tuple[str, tuple[FittedPart, ...]], ...]
+    points: tuple[tuple[str, tuple[FitPart, ...]], ...]
     """Item lines by lock point; the point's name is empty where there is only one."""
 
     @property
-    def parts(self) -> tuple[FittedPart, ...]:
+    def parts(self) -> tuple[FitPart, ...]:
         """All item lines."""
         return tuple(part for _, parts in self.points for part in parts)
 
 
-def item_lines(parts: tuple[FittedPart, ...]) -> tuple[FittedPart, ...]:
+def item_lines(parts: tuple[FitPart, ...]) -> tuple[FitPart, ...]:
     """Return hardware in the schedule's order, tools left out."""
     hardware = [part for part in parts if part.role in ITEM_ORDER]
     return tuple(sorted(hardware, key=lambda part: (ITEM_ORDER.index(part.role), part.part)))
@@ -66,7 +66,7 @@ def headings(openings: tuple[OpeningView, ...]) -> tuple[HeadingGroup, ...]:
     for view in openings:
         if view.fit is None or view.fit.status != "fitted":
             continue
-        opening = view.case.opening
+        opening = view.given.opening
         key = (
             tuple(_taken(at) for at in view.points),
             opening.form,
@@ -79,7 +79,7 @@ def headings(openings: tuple[OpeningView, ...]) -> tuple[HeadingGroup, ...]:
         HeadingGroup(
             f"H{number:03d}",
             tuple(views),
-            tuple((at.case.point.name, item_lines(at.fit.parts if at.fit else ())) for at in views[0].points),
+            tuple((at.given.point.name, item_lines(at.fit.parts if at.fit else ())) for at in views[0].points),
         )
         for number, views in enumerate(groups.values(), start=1)
     )
@@ -87,15 +87,15 @@ def headings(openings: tuple[OpeningView, ...]) -> tuple[HeadingGroup, ...]:
 
 def _taken(at: PointFit) -> tuple[object, ...]:
     """Return what of a lock point stands under its opening's heading: its name, its hardware, its leaf."""
-    leaf = lock_leaf(at.case) or next(iter(at.case.leaves), None)
+    leaf = lock_leaf(at.given) or next(iter(at.given.leaves), None)
     lines = tuple((part.role, part.part, part.quantity) for part in item_lines(at.fit.parts if at.fit else ()))
-    return at.case.point.name, lines, leaf.material if leaf else None, leaf.thickness_mm if leaf else None
+    return at.given.point.name, lines, leaf.material if leaf else None, leaf.thickness_mm if leaf else None
 
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     """Build the schedule of a whole project."""
     groups = headings(project.openings)
-    heading_of = {view.case.opening.id: group.number for group in groups for view in group.openings}
+    heading_of = {view.given.opening.id: group.number for group in groups for view in group.openings}
     sections = [
         Section((*_summary(project, groups),)),
         Section((Heading("Opening index"), _index(project, heading_of))),
@@ -145,7 +145,7 @@ def _summary(project: ProjectView, groups: tuple[HeadingGroup, ...]) -> list[Blo
 def _index(project: ProjectView, heading_of: dict[str, str]) -> Table:
     rows = []
     for view in project.openings:
-        opening, leaf = view.case.opening, view.lock_leaf
+        opening, leaf = view.given.opening, view.lock_leaf
         rows.append(
             (
                 view.mark,
@@ -172,7 +172,7 @@ def _index(project: ProjectView, heading_of: dict[str, str]) -> Table:
 
 def _heading_blocks(project: ProjectView, group: HeadingGroup) -> list[Block]:
     first = group.openings[0]
-    opening = first.case.opening
+    opening = first.given.opening
     count = len(group.openings)
     sets = list(dict.fromkeys(view.set_name for view in group.openings if view.set_name))
     facts = (
@@ -219,27 +219,27 @@ def _of_points(view: OpeningView, said: Callable[[PointFit], str]) -> str:
     found = [said(at) for at in view.points]
     if len(set(found)) == 1:
         return found[0]
-    return "; ".join(f"{at.case.point.name}: {each}" for at, each in zip(view.points, found, strict=True))
+    return "; ".join(f"{at.given.point.name}: {each}" for at, each in zip(view.points, found, strict=True))
 
 
 def _leaf_words(at: PointFit, style: LengthStyle) -> str:
-    leaf = lock_leaf(at.case) or next(iter(at.case.leaves), None)
+    leaf = lock_leaf(at.given) or next(iter(at.given.leaves), None)
     if leaf is None:
         return "no leaf"
     return f"{words.length(leaf.thickness_mm, style)}, {words.leaf_word('material', leaf.material)}"
 
 
 def _lock_words(at: PointFit) -> str:
-    lock = lock_item(at.case)
+    lock = lock_item(at.given)
     return words.item_word("lock_form", lock.lock_form) if lock else "none found"
 
 
-def _unit_of(project: ProjectView, part: FittedPart) -> str:
+def _unit_of(project: ProjectView, part: FitPart) -> str:
     entry = project.catalogue.get(part.part)
     return entry.unit if entry else ""
 
 
-def _finish_of(project: ProjectView, part: FittedPart) -> str:
+def _finish_of(project: ProjectView, part: FitPart) -> str:
     entry = project.catalogue.get(part.part)
     return entry.finish if entry else ""
 
@@ -268,7 +268,7 @@ def _why_not(at: PointFit) -> list[str]:
     refused = [f"{refusal.part}: {refusal.reason}" for refusal in at.fit.refused[:4]]
     more = len(at.fit.refused) - len(refused)
     why = needs + refused + ([f"and {more} more refusals"] if more > 0 else [])
-    return [f"{at.case.point.name}: {line}" for line in why] if at.case.point.name else why
+    return [f"{at.given.point.name}: {line}" for line in why] if at.given.point.name else why
 
 
 def _open_findings(project: ProjectView) -> list[Block]:

@@ -9,7 +9,7 @@ from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 
-Place = tuple[str, str]
+Station = tuple[str, str]
 
 
 @dataclass
@@ -21,13 +21,13 @@ class _Line:
     marks: list[str] = field(default_factory=list)
 
 
-def quantities(openings: tuple[OpeningView, ...]) -> dict[Place, dict[str, _Line]]:
+def quantities(openings: tuple[OpeningView, ...]) -> dict[Station, dict[str, _Line]]:
     """Add up the parts of openings that may go out, by place and catalogue number; tools are left out."""
-    places: dict[Place, dict[str, _Line]] = {}
+    places: dict[Station, dict[str, _Line]] = {}
     for view in openings:
         if not view.ready or view.fit is None:
             continue
-        opening = view.case.opening
+        opening = view.given.opening
         lines = places.setdefault((opening.building or "", opening.level or ""), {})
         for part in view.fit.parts:
             if part.role not in ITEM_ORDER:
@@ -68,7 +68,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
             total.role = line.role
             total.quantity += line.quantity
             total.marks += line.marks
-        openings = sum((v.case.opening.building or "", v.case.opening.level or "") == place for v in ready)
+        openings = sum((v.given.opening.building or "", v.given.opening.level or "") == place for v in ready)
         title = words.place(*place)
         sections.append(
             Section(
@@ -125,7 +125,7 @@ def _held_back(held: list[OpeningView]) -> Table:
             why = "unknown: needs " + ", ".join(need.label for need in view.fit.needs)
         else:
             why = "no combination of parts fits"
-        rows.append((view.mark, words.place(view.case.opening.building, view.case.opening.level), why))
+        rows.append((view.mark, words.place(view.given.opening.building, view.given.opening.level), why))
     return Table((Column("Mark", 1.0), Column("Place", 1.6), Column("Why", 5.0)), tuple(rows), title="Held back")
 
 

@@ -48,8 +48,8 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     else:
         blocks.append(Paragraph("Nothing is missing."))
     sections = [Section(tuple(blocks))]
-    for building in dict.fromkeys(view.case.opening.building for view in visited):
-        here = [view for view in visited if view.case.opening.building == building]
+    for building in dict.fromkeys(view.given.opening.building for view in visited):
+        here = [view for view in visited if view.given.opening.building == building]
         sections.append(Section((Heading(building or "No building given"), _table(here, building or "No building"))))
     return Document(
         "Return visit", project.title, project.revision, project.date, tuple(sections),
@@ -60,7 +60,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
 def _table(views: list[OpeningView], building: str) -> Table:
     rows: list[tuple[Cell, ...]] = []
     for view in views:
-        opening = view.case.opening
+        opening = view.given.opening
         facts = [fact for fact in needs_of(view.fit, view.findings) if not fact.startswith("part ")]
         for number, fact in enumerate(facts):
             where = words.location(opening.room_from, opening.room_to) if number == 0 else ""
@@ -78,7 +78,7 @@ def _whose(view: OpeningView, fact: str) -> str:
     entity, _, attribute = fact.partition(".")
     if entity != ITEM.name:
         return ""
-    items = [item for item in view.case.items if remains(item) and getattr(item, attribute, 0) is None]
+    items = [item for item in view.given.items if remains(item) and getattr(item, attribute, 0) is None]
     if attribute not in _OF_ANY_ITEM:
         # What only a lock has is asked of no other item.
         items = [item for item in items if item.lock_form is not None or item.kind == "lock"]

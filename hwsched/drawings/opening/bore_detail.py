@@ -13,7 +13,7 @@ from hwsched.drawings.opening.through_leaf import Axis, bore_outline, face_axes,
 from hwsched.drawings.unknown import known, unknown_drawing
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import leafless
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 TITLE = "Bore detail"
 _AROUND_MM = 22.0
@@ -21,12 +21,12 @@ _BETWEEN_MM = 70.0
 _ARC_MM = 16.0
 
 
-def bore_detail(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> Drawing:
+def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction") -> Drawing:
     """Draw the bores side by side in two views: upright section (left) and plan (right), secured face on the left.
 
     Parameters
     ----------
-    case, fit : Case, Fit
+    given, fit : OpeningInput, Fit
         Survey and fit.
     length_style : LengthStyle
         How dimensions are written.
@@ -37,15 +37,15 @@ def bore_detail(case: Case, fit: Fit, length_style: LengthStyle = "fraction") ->
         Angles are those of the fit's holes: up or down in the upright section, toward an edge in the plan. Words where
         no hole starts in a face or the thickness is unknown.
     """
-    if leafless(case):
+    if leafless(given):
         return unknown_drawing(TITLE, ["this opening has no leaf"])
-    leaf, thick, missing = thick_leaf(case)
+    leaf, thick, missing = thick_leaf(given)
     if leaf is None or missing:
         return unknown_drawing(TITLE, missing)
     axes = [axis for axis in face_axes(fit, thick) if axis.hole.purpose != "fixing"]
     if not axes:
         return unknown_drawing(TITLE, ["no hole starts in a face of the leaf"])
-    place, problems, _ = lock_place(case, leaf, length_style)
+    place, problems, _ = lock_place(given, leaf, length_style)
     if place is not None:
         problems = case_problem(place, thick, length_style)
     if problems:

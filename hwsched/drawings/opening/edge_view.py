@@ -14,7 +14,7 @@ from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import face_of, rectangle
 from hwsched.rules.reading import leaf_hand, leafless, on_leaf, remains, unit_part
 from hwsched.rules.wording import label_of
-from hwsched.values import Case, Fit, Leaf
+from hwsched.values import Fit, Leaf, OpeningInput
 
 TITLE = "Lock edge"
 _AROUND_MM = 55.0
@@ -31,12 +31,12 @@ class _View:
         return self.thickness_mm - z if self.key_left else z
 
 
-def edge_view(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> Drawing:
+def edge_view(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction") -> Drawing:
     """Draw the lock edge as somebody sees it who looks from the lock edge toward the hinges.
 
     Parameters
     ----------
-    case, fit : Case, Fit
+    given, fit : OpeningInput, Fit
         Survey and fit.
     length_style : LengthStyle
         How dimensions are written.
@@ -46,26 +46,26 @@ def edge_view(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> D
     Drawing
         The part of the edge about the lock and the unit, between break lines; words while facts are missing.
     """
-    if leafless(case):
+    if leafless(given):
         return unknown_drawing(TITLE, ["this opening has no leaf"])
-    leaf, thickness, missing = thick_leaf(case)
+    leaf, thickness, missing = thick_leaf(given)
     problems = list(missing)
-    if case.opening.hand is None:
+    if given.opening.hand is None:
         problems.append(f"unknown: needs {label_of('opening.hand')}")
     if leaf is None or problems:
         return unknown_drawing(TITLE, problems)
-    place, problems_of_lock, needs = lock_place(case, leaf, length_style)
+    place, problems_of_lock, needs = lock_place(given, leaf, length_style)
     if place is None:
         return unknown_drawing(TITLE, problems_of_lock or [f"unknown: needs {need}" for need in needs])
     contradiction = case_problem(place, thickness, length_style)
     if contradiction:
         return unknown_drawing(TITLE, contradiction)
     # Somebody at the lock edge of a leaf hinged left (from the key side) has the key side on the left.
-    view = _View(thickness, leaf_hand(case) in ("LH", "LHR"))
-    low, high = _span(case, fit, leaf, place)
+    view = _View(thickness, leaf_hand(given) in ("LH", "LHR"))
+    low, high = _span(given, fit, leaf, place)
     shapes = _body(leaf, view, low, high)
-    shapes += _existing(case, leaf, view, place, low, high)
-    shapes += _made(case, fit, view)
+    shapes += _existing(given, leaf, view, place, low, high)
+    shapes += _made(given, fit, view)
     leftmost = min(x for shape in shapes if isinstance(shape, Line) for x, _ in shape.points)
     shapes += _dimensions(fit, view, place, leftmost, low, length_style)
     notes = []
@@ -74,7 +74,7 @@ def edge_view(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> D
     return Drawing(TITLE, tuple(shapes), (0.0, low, thickness, high), tuple(notes))
 
 
-def _span(case: Case, fit: Fit, leaf: Leaf, place: LockPlace) -> tuple[float, float]:
+def _span(given: OpeningInput, fit: Fit, leaf: Leaf, place: LockPlace) -> tuple[float, float]:
     levels = [place.y_mm - 40.0, place.y_mm + 40.0]
     inside = place.case_rect()
     if inside is not None:
@@ -115,7 +115,7 @@ def _proud(view: _View, face: str, depth_mm: float, y0: float, y1: float) -> Rec
     return Rect(x0, y0, x1, y1)
 
 
-def _existing(case: Case, leaf: Leaf, view: _View, place: LockPlace, low: float, high: float) -> list[Shape]:
+def _existing(given: OpeningInput, leaf: Leaf, view: _View, place: LockPlace, low: float, high: float) -> list[Shape]:
     shapes: list[Shape] = []
     inside, through = place.case_rect(), place.case_across(view.thickness_mm)
     if inside is not None and through is not None:
@@ -125,7 +125,7 @@ def _existing(case: Case, leaf: Leaf, view: _View, place: LockPlace, low: float,
         shapes.append(
             Circle(view.thickness_mm / 2, place.y_mm, place.item.edge_bore_mm, "existing", "hole", "edge bore")
         )  # fmt: skip
-    for item in case.items:
+    for item in given.items:
         rect, out = rectangle(item), item.projection_mm
         if rect is None or not positive(out) or not remains(item) or not on_leaf(item, leaf):
             continue
@@ -140,7 +140,7 @@ def _existing(case: Case, leaf: Leaf, view: _View, place: LockPlace, low: float,
     return shapes
 
 
-def _made(case: Case, fit: Fit, view: _View) -> list[Shape]:
+def _made(given: OpeningInput, fit: Fit, view: _View) -> list[Shape]:
     shapes: list[Shape] = []
     for axis in face_axes(fit, view.thickness_mm):
         start = (view.across(axis.start[2]), axis.start[1])
@@ -151,7 +151,7 @@ def _made(case: Case, fit: Fit, view: _View) -> list[Shape]:
     for hole in fit.holes:
         if hole.face == "lock-edge" and hole.diameter_mm > 0 and hole.count == 1 and not hole.by_template:
             shapes.append(Circle(view.across(hole.x_mm), hole.y_mm, hole.diameter_mm, "new", "hole", hole.name))
-    unit, part = fit.placement, unit_part(case, fit)
+    unit, part = fit.placement, unit_part(given, fit)
     if unit is None:
         return shapes
     label = f"Unit {part.number}" if part is not None else "Unit"

@@ -21,7 +21,7 @@ from hwsched.drawings.sheet import LeafOnSheet, leaves_on_face
 from hwsched.drawings.unknown import unknown_drawing
 from hwsched.quantities import LengthStyle, format_feet_inches, format_length
 from hwsched.rules.reading import leaf_name, leafless
-from hwsched.values import Case, Fit, PointFit
+from hwsched.values import Fit, OpeningInput, PointFit
 
 TITLES = {"secured": "Secured side", "key": "Key side"}
 _HEIGHT_DENOMINATOR = 16
@@ -29,7 +29,7 @@ _HEIGHT_DENOMINATOR = 16
 
 
 def elevation(
-    case: Case,
+    given: OpeningInput,
     fit: Fit,
     face: Face,
     length_style: LengthStyle = "fraction",
@@ -41,7 +41,7 @@ def elevation(
 
     Parameters
     ----------
-    case : Case
+    given : OpeningInput
         Survey facts and catalogue.
     fit : Fit
         Its parts, placement, holes and cable are drawn as new work; an empty one draws the survey alone.
@@ -60,28 +60,28 @@ def elevation(
         To scale; or, while a fact that decides the picture is missing or impossible, words that say which.
     """
     title = TITLES[face]
-    if leafless(case):
-        return wall(case, fit, face, length_style)
-    leaves, problems, notes = leaves_on_face(case, face)
+    if leafless(given):
+        return wall(given, fit, face, length_style)
+    leaves, problems, notes = leaves_on_face(given, face)
     if problems:
         return unknown_drawing(title, problems)
-    place, problems, needs = lock_place(case, leaves[0].leaf, length_style)
+    place, problems, needs = lock_place(given, leaves[0].leaf, length_style)
     if problems:
         return unknown_drawing(title, problems)
     more = [_size_note(leaves, length_style), *notes]
     if needs:
         more.append(f"Lock not drawn: needs {', '.join(needs)}.")
     lock_leaf_on_sheet = leaves[0]
-    shapes = ground_shapes(case, leaves, face)
-    gone, kept, item_notes = existing_items(case, leaves, face, place)
+    shapes = ground_shapes(given, leaves, face)
+    gone, kept, item_notes = existing_items(given, leaves, face, place)
     shapes += [*kept, *gone]
     for keepout in keepouts:
         shapes += keepout_shapes(keepout, lock_leaf_on_sheet)
     if place is not None:
-        shapes += lock_shapes(case, fit, face, place, lock_leaf_on_sheet)
+        shapes += lock_shapes(given, fit, face, place, lock_leaf_on_sheet)
     for other in beside:
         shapes += outlined(other, face, leaves, length_style)
-    made, made_notes = new_work(case, fit, face, leaves, length_style)
+    made, made_notes = new_work(given, fit, face, leaves, length_style)
     shapes += made
     shapes += _dimensions(fit, face, place, leaves, length_style)
     more += [*item_notes, *made_notes, CONVENTION_NOTE]

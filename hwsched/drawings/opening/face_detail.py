@@ -14,18 +14,18 @@ from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import stop_bands
 from hwsched.rules.reading import leaf_name, leafless
-from hwsched.values import Case, Fit, Hole
+from hwsched.values import Fit, Hole, OpeningInput
 
 TITLES = {"secured": "Lock and unit, secured side", "key": "Lock and unit, key side"}
 _AROUND_MM = 35.0
 
 
-def face_detail(case: Case, fit: Fit, face: Face, length_style: LengthStyle = "fraction") -> Drawing:
+def face_detail(given: OpeningInput, fit: Fit, face: Face, length_style: LengthStyle = "fraction") -> Drawing:
     """Draw the part of a face on which work is done, larger than an elevation can.
 
     Parameters
     ----------
-    case, fit : Case, Fit
+    given, fit : OpeningInput, Fit
         Survey and fit.
     face : {"secured", "key"}
         Which face is looked at.
@@ -38,20 +38,20 @@ def face_detail(case: Case, fit: Fit, face: Face, length_style: LengthStyle = "f
         From the lock edge to a break line; words while facts are missing.
     """
     title = TITLES[face]
-    if leafless(case):
+    if leafless(given):
         return unknown_drawing(title, ["this opening has no leaf"])
-    leaves, problems, _ = leaves_on_face(case, face)
+    leaves, problems, _ = leaves_on_face(given, face)
     if problems:
         return unknown_drawing(title, problems)
     leaf = leaves[0]
-    place, problems, needs = lock_place(case, leaf.leaf, length_style)
+    place, problems, needs = lock_place(given, leaf.leaf, length_style)
     if place is None:
         return unknown_drawing(title, problems or [f"unknown: needs {need}" for need in needs])
     region = _region(fit, leaf, place)
-    shapes = _ground(case, leaf, face, region)
-    gone, kept, _ = existing_items(case, (leaf,), face, place, region)
-    shapes += [*kept, *gone, *lock_shapes(case, fit, face, place, leaf, region)]
-    made, notes = new_work(case, fit, face, (leaf,), length_style)
+    shapes = _ground(given, leaf, face, region)
+    gone, kept, _ = existing_items(given, (leaf,), face, place, region)
+    shapes += [*kept, *gone, *lock_shapes(given, fit, face, place, leaf, region)]
+    made, notes = new_work(given, fit, face, (leaf,), length_style)
     shapes += made
     shapes += _dimensions(fit, face, place, leaf, region, length_style)
     return Drawing(title, tuple(shapes), region, tuple(notes))
@@ -84,10 +84,10 @@ def _region(fit: Fit, leaf: LeafOnSheet, place: LockPlace) -> Rect:
     return Rect(x0, max(min(ys) - _AROUND_MM, leaf.bottom_mm), x1, min(max(ys) + _AROUND_MM, leaf.top_mm))
 
 
-def _ground(case: Case, leaf: LeafOnSheet, face: Face, region: Rect) -> list[Shape]:
+def _ground(given: OpeningInput, leaf: LeafOnSheet, face: Face, region: Rect) -> list[Shape]:
     fill: Fill = "glass" if leaf.leaf.material == "glass" else "leaf"
     shapes: list[Shape] = [box(region, "thin", fill, "part of the leaf")]
-    bands, _ = stop_bands(case, leaf.leaf, face)
+    bands, _ = stop_bands(given, leaf.leaf, face)
     pen: Pen = "outline"
     for band in bands:
         if band.x0 == 0 and band.x1 < leaf.width_mm / 2:

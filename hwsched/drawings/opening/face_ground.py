@@ -14,7 +14,7 @@ from hwsched.drawings.sheet import LeafOnSheet
 from hwsched.drawings.unknown import known, positive
 from hwsched.rules.footprints import stop_bands
 from hwsched.rules.reading import on_leaf
-from hwsched.values import Case
+from hwsched.values import OpeningInput
 
 _GAP_MM: Final = 3.0
 _FRAME_FACE_MM: Final = 50.0
@@ -26,7 +26,7 @@ CONVENTION_NOTE: Final = (
 )
 
 
-def ground_shapes(case: Case, leaves: tuple[LeafOnSheet, ...], face: Face) -> list[Shape]:
+def ground_shapes(given: OpeningInput, leaves: tuple[LeafOnSheet, ...], face: Face) -> list[Shape]:
     """Draw floor, frame, leaves, swing and hinges of a face, in the order in which they cover each other."""
     x0 = min(leaf.left_mm for leaf in leaves)
     x1 = max(leaf.left_mm + leaf.width_mm for leaf in leaves)
@@ -34,22 +34,22 @@ def ground_shapes(case: Case, leaves: tuple[LeafOnSheet, ...], face: Face) -> li
     broken = leaves[0].broken
     shapes: list[Shape] = []
     if not broken:
-        shapes += _frame(case, x0, x1, top)
+        shapes += _frame(given, x0, x1, top)
     for leaf in leaves:
-        shapes += _leaf(case, leaf, face)
+        shapes += _leaf(given, leaf, face)
     if not broken:
-        reach = _FLOOR_MM if case.opening.frame_material != "none" else _POST_MM + 30.0
+        reach = _FLOOR_MM if given.opening.frame_material != "none" else _POST_MM + 30.0
         shapes.append(Line(((x0 - reach, 0.0), (x1 + reach, 0.0)), "outline", name="finished floor"))
     return shapes
 
 
-def _frame(case: Case, x0: float, x1: float, top: float) -> list[Shape]:
-    if case.opening.form == "gate":
+def _frame(given: OpeningInput, x0: float, x1: float, top: float) -> list[Shape]:
+    if given.opening.form == "gate":
         return [
             box(Rect(x0 - _GAP_MM - _POST_MM, 0.0, x0 - _GAP_MM, top + 40.0), "frame", "frame", "post"),
             box(Rect(x1 + _GAP_MM, 0.0, x1 + _GAP_MM + _POST_MM, top + 40.0), "frame", "frame", "post"),
         ]
-    if case.opening.frame_material == "none":
+    if given.opening.frame_material == "none":
         return []
     inner, outer = _GAP_MM, _GAP_MM + _FRAME_FACE_MM
     outline = (
@@ -59,7 +59,7 @@ def _frame(case: Case, x0: float, x1: float, top: float) -> list[Shape]:
     return [Line(outline, "frame", True, "frame", "frame")]
 
 
-def _leaf(case: Case, leaf: LeafOnSheet, face: Face) -> list[Shape]:
+def _leaf(given: OpeningInput, leaf: LeafOnSheet, face: Face) -> list[Shape]:
     left, right = leaf.left_mm, leaf.left_mm + leaf.width_mm
     rect = Rect(left, leaf.bottom_mm, right, leaf.top_mm)
     fill: Fill = "glass" if leaf.leaf.material == "glass" else "leaf"
@@ -72,20 +72,20 @@ def _leaf(case: Case, leaf: LeafOnSheet, face: Face) -> list[Shape]:
     if positive(stile) and stile < leaf.width_mm:
         x = leaf.across(stile)
         shapes.append(Line(((x, rect.y0), (x, rect.y1)), "thin", name="lock stile"))
-    hand = case.opening.hand
+    hand = given.opening.hand
     if hand is not None:
         pen: Pen = "thin" if swings_toward_viewer(hand, face) else "hidden"
         middle = (rect.y0 + rect.y1) / 2
         corners = ((leaf.lock_edge, rect.y1), (leaf.hinge_edge, middle), (leaf.lock_edge, rect.y0))
         shapes.append(Line(corners, pen, name="swing"))
-    shapes += _stop(case, leaf, face)
-    shapes += _hinges(case, leaf)
+    shapes += _stop(given, leaf, face)
+    shapes += _hinges(given, leaf)
     return shapes
 
 
-def _stop(case: Case, leaf: LeafOnSheet, face: Face) -> list[Shape]:
+def _stop(given: OpeningInput, leaf: LeafOnSheet, face: Face) -> list[Shape]:
     """Cover the bands that lie behind the frame's stop; the leaf's edges under it become hidden lines."""
-    bands, _ = stop_bands(case, leaf.leaf, face)
+    bands, _ = stop_bands(given, leaf.leaf, face)
     shapes: list[Shape] = []
     for band in bands:
         ends = sorted((leaf.across(band.x0), leaf.across(band.x1)))
@@ -104,11 +104,11 @@ def _stop(case: Case, leaf: LeafOnSheet, face: Face) -> list[Shape]:
     return shapes
 
 
-def _hinges(case: Case, leaf: LeafOnSheet) -> list[Shape]:
-    if leaf.leaf.material == "glass" and case.opening.frame_material == "none":
+def _hinges(given: OpeningInput, leaf: LeafOnSheet) -> list[Shape]:
+    if leaf.leaf.material == "glass" and given.opening.frame_material == "none":
         return []
     surveyed = [
-        item.y_mm for item in case.items
+        item.y_mm for item in given.items
         if item.kind == "hinge" and known(item.y_mm) and on_leaf(item, leaf.leaf)
     ]  # fmt: skip
     heights = surveyed or _usual_heights(leaf)

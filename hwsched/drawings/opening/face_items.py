@@ -12,7 +12,7 @@ from hwsched.rules.footprints import face_of, missing, rectangle
 from hwsched.rules.reading import on_leaf, remains
 from hwsched.rules.wording import label_of
 from hwsched.survey import ITEM
-from hwsched.values import Case, Item
+from hwsched.values import Item, OpeningInput
 
 
 def _name(item: Item) -> str:
@@ -22,7 +22,11 @@ def _name(item: Item) -> str:
 
 
 def existing_items(
-    case: Case, leaves: tuple[LeafOnSheet, ...], face: Face, place: LockPlace | None, region: Rect | None = None
+    given: OpeningInput,
+    leaves: tuple[LeafOnSheet, ...],
+    face: Face,
+    place: LockPlace | None,
+    region: Rect | None = None,
 ) -> tuple[list[Shape], list[Shape], list[str]]:
     """Draw existing items of a face.
 
@@ -36,13 +40,13 @@ def existing_items(
     gone: list[Shape] = []
     kept: list[Shape] = []
     notes: list[str] = []
-    for item in case.items:
+    for item in given.items:
         where = face_of(item)
         if where not in (face, "both", "frame") or item.kind is None:
             continue
         on = [leaf for leaf in leaves if on_leaf(item, leaf.leaf)]
         rect = rectangle(item)
-        is_lock = item.id in case.point.others or (place is not None and item is place.item)
+        is_lock = item.id in given.point.others or (place is not None and item is place.item)
         if not on or (len(on) > 1 and item.leaf is None):
             notes.append(f"{_name(item)}, not drawn: needs {label_of('existing_item.leaf')}.")
             continue

@@ -9,7 +9,7 @@ from hwsched.drawings.opening.lock_place import LockPlace, face_diameter
 from hwsched.drawings.opening.symbols import box, euro_outline
 from hwsched.drawings.sheet import LeafOnSheet
 from hwsched.drawings.unknown import known, positive
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
 def words_side(leaf: LeafOnSheet) -> Literal["left", "right"]:
@@ -27,7 +27,7 @@ def keepout_shapes(keepout: KeepOut, leaf: LeafOnSheet) -> list[Shape]:
 
 
 def lock_shapes(
-    case: Case, fit: Fit, face: Face, place: LockPlace, leaf: LeafOnSheet, region: Rect | None = None
+    given: OpeningInput, fit: Fit, face: Face, place: LockPlace, leaf: LeafOnSheet, region: Rect | None = None
 ) -> list[Shape]:
     """Draw the lock's case, bore and centre lines, and the new cylinder or lock as it is seen on this face."""
     x, y = leaf.across(place.x_mm), place.y_mm
@@ -42,7 +42,7 @@ def lock_shapes(
     bore = place.item.cross_bore_mm
     if positive(bore):
         shapes.append(Circle(x, y, bore, "hidden", "none", "cross bore"))
-    part, diameter = face_diameter(case, fit)
+    part, diameter = face_diameter(given, fit)
     seen = part is not None and (face == "key" or part.kind == "bored-lever-lock")
     if part is not None and seen:
         if diameter is not None:

@@ -7,7 +7,7 @@ from hwsched.drawings.unknown import known, positive
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import lock_item, lock_part
 from hwsched.rules.wording import label_of
-from hwsched.values import Case, Fit, Item, Leaf, Part
+from hwsched.values import Fit, Item, Leaf, OpeningInput, Part
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +41,9 @@ class LockPlace:
         return middle - item.case_width_mm / 2, middle + item.case_width_mm / 2
 
 
-def lock_place(case: Case, leaf: Leaf, style: LengthStyle) -> tuple[LockPlace | None, tuple[str, ...], tuple[str, ...]]:
+def lock_place(
+    given: OpeningInput, leaf: Leaf, style: LengthStyle
+) -> tuple[LockPlace | None, tuple[str, ...], tuple[str, ...]]:
     """Find the centre of the lock on its leaf.
 
     Returns
@@ -53,7 +55,7 @@ def lock_place(case: Case, leaf: Leaf, style: LengthStyle) -> tuple[LockPlace | 
     needs : tuple of str
         Which facts are missing.
     """
-    item = lock_item(case)
+    item = lock_item(given)
     if item is None:
         return None, (), ("existing lock",)
     x, y = item.backset_mm, item.cylinder_height_mm
@@ -65,7 +67,7 @@ def lock_place(case: Case, leaf: Leaf, style: LengthStyle) -> tuple[LockPlace | 
             f"the backset of {format_length(x, style)} puts the cylinder outside of a leaf "
             f"{format_length(leaf.width_mm, style)} wide"
         )
-    if known(y) and positive(leaf.height_mm) and not _in_height(case, leaf, y):
+    if known(y) and positive(leaf.height_mm) and not _in_height(given, leaf, y):
         problems.append(
             f"the cylinder at {format_length(y, style)} above the floor stands outside of a leaf "
             f"{format_length(leaf.height_mm, style)} high"
@@ -86,16 +88,16 @@ def case_problem(place: LockPlace, thickness_mm: float, style: LengthStyle) -> t
     )
 
 
-def _in_height(case: Case, leaf: Leaf, y: float) -> bool:
+def _in_height(given: OpeningInput, leaf: Leaf, y: float) -> bool:
     low = leaf.undercut_mm if known(leaf.undercut_mm) else 0.0
-    if case.opening.form == "cabinet" and not known(leaf.undercut_mm):
+    if given.opening.form == "cabinet" and not known(leaf.undercut_mm):
         return True
     return low < y < low + (leaf.height_mm or 0.0)
 
 
-def face_diameter(case: Case, fit: Fit) -> tuple[Part | None, float | None]:
+def face_diameter(given: OpeningInput, fit: Fit) -> tuple[Part | None, float | None]:
     """Return the new cylinder or lock and the diameter of what is seen of it on the key face; None while unknown."""
-    part = lock_part(case, fit)
+    part = lock_part(given, fit)
     if part is None:
         return None, None
     names = {"bored-lever-lock": "trim_diameter_mm", "cabinet-lock": "thread_diameter_mm"}

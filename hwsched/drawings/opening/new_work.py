@@ -12,15 +12,15 @@ from hwsched.drawings.sheet import LeafOnSheet
 from hwsched.drawings.unknown import known, positive
 from hwsched.quantities import LengthStyle
 from hwsched.rules.reading import leaf_name, unit_part
-from hwsched.values import Case, Fit, Hole
+from hwsched.values import Fit, Hole, OpeningInput
 
 
 def new_work(
-    case: Case, fit: Fit, face: Face, leaves: tuple[LeafOnSheet, ...], style: LengthStyle
+    given: OpeningInput, fit: Fit, face: Face, leaves: tuple[LeafOnSheet, ...], style: LengthStyle
 ) -> tuple[list[Shape], list[str]]:
     """Draw unit, holes and cable as a face shows them; what is on the other face or inside is hidden lines."""
     notes: list[str] = []
-    shapes = _unit(case, fit, face, leaves)
+    shapes = _unit(given, fit, face, leaves)
     for hole in sorted(fit.holes, key=lambda h: h.order):
         leaf = _on(leaves, hole.leaf)
         if leaf is None or hole.face not in ("secured", "key"):
@@ -44,12 +44,12 @@ def _on(leaves: tuple[LeafOnSheet, ...], name: str) -> LeafOnSheet | None:
     return next((leaf for leaf in leaves if name in (leaf_name(leaf.leaf), leaf.leaf.id)), None)
 
 
-def _unit(case: Case, fit: Fit, face: Face, leaves: tuple[LeafOnSheet, ...]) -> list[Shape]:
+def _unit(given: OpeningInput, fit: Fit, face: Face, leaves: tuple[LeafOnSheet, ...]) -> list[Shape]:
     unit = fit.placement
     leaf = _on(leaves, unit.leaf) if unit is not None else None
     if unit is None or leaf is None:
         return []
-    part = unit_part(case, fit)
+    part = unit_part(given, fit)
     label = f"Unit {part.number}" if part is not None else "Unit"
     if unit.face == "edge":
         depth = part.number_of("pocket_depth_mm") if part is not None else None

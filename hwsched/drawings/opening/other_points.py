@@ -26,26 +26,26 @@ def outlined(at: PointFit, face: Face, leaves: tuple[LeafOnSheet, ...], style: L
     style : LengthStyle
         How lengths are written.
     """
-    case, fit = at.case, at.fit
-    here = lock_leaf(case)
+    given, fit = at.given, at.fit
+    here = lock_leaf(given)
     leaf = next((each for each in leaves if each.leaf is here), None)
     if fit is None or leaf is None:
         return []
     shapes: list[Shape] = []
-    place = lock_place(case, leaf.leaf, style)[0]
-    part, diameter = face_diameter(case, fit)
+    place = lock_place(given, leaf.leaf, style)[0]
+    part, diameter = face_diameter(given, fit)
     seen = part is not None and (face == "key" or part.kind == "bored-lever-lock")
     if place is not None and part is not None and seen:
         x = leaf.across(place.x_mm)
         if diameter is not None:
-            shapes.append(Circle(x, place.y_mm, diameter, "outline", "none", f"{part.kind} of the {case.point.name}"))
-        shapes.append(Callout(x, place.y_mm, f"Of the {case.point.name}: {part.number}", words_side(leaf)))
+            shapes.append(Circle(x, place.y_mm, diameter, "outline", "none", f"{part.kind} of the {given.point.name}"))
+        shapes.append(Callout(x, place.y_mm, f"Of the {given.point.name}: {part.number}", words_side(leaf)))
     unit = fit.placement
     if unit is None or unit.face not in ("secured", "key"):
         return shapes
     x0, x1 = sorted((leaf.across(unit.x_mm), leaf.across(unit.x_mm + unit.width_mm)))
     rect = Rect(x0, unit.y_mm, x1, unit.y_mm + unit.height_mm)
-    name = f"unit of the {case.point.name}"
+    name = f"unit of the {given.point.name}"
     shapes.append(box(rect, "outline" if unit.face == face else "hidden", "none", name))
     if unit.face == face:
         shapes.append(Callout((x0 + x1) / 2, (rect.y0 + rect.y1) / 2, f"U{name[1:]}", words_side(leaf)))

@@ -13,18 +13,18 @@ from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import rectangle
 from hwsched.rules.reading import leaf_hand, leafless, lock_part, unit_part
 from hwsched.rules.wording import label_of
-from hwsched.values import Case, Fit, Leaf
+from hwsched.values import Fit, Leaf, OpeningInput
 
 TITLE = "Section at the cylinder"
 _BEYOND_MM = 45.0
 
 
-def section(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> Drawing:
+def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction") -> Drawing:
     """Cut the leaf level with the cylinder: leaf, lock case, cylinder with its collar, trim, unit, holes.
 
     Parameters
     ----------
-    case, fit : Case, Fit
+    given, fit : OpeningInput, Fit
         Survey and fit.
     length_style : LengthStyle
         How dimensions are written.
@@ -34,22 +34,22 @@ def section(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> Dra
     Drawing
         From the lock edge to a break line; words while hand, thickness or the lock's centre are unknown.
     """
-    if leafless(case):
+    if leafless(given):
         return unknown_drawing(TITLE, ["this opening has no leaf"])
-    leaf, thick, missing = thick_leaf(case)
+    leaf, thick, missing = thick_leaf(given)
     problems = list(missing)
-    if case.opening.hand is None:
+    if given.opening.hand is None:
         problems.append(f"unknown: needs {label_of('opening.hand')}")
-    if leaf is None or problems or case.opening.hand is None:
+    if leaf is None or problems or given.opening.hand is None:
         return unknown_drawing(TITLE, problems)
-    place, problems_of_lock, needs = lock_place(case, leaf, length_style)
+    place, problems_of_lock, needs = lock_place(given, leaf, length_style)
     if place is None:
         return unknown_drawing(TITLE, problems_of_lock or [f"unknown: needs {need}" for need in needs])
     contradiction = case_problem(place, thick, length_style)
     if contradiction:
         return unknown_drawing(TITLE, contradiction)
     # Seen from above with the key side below, left and right are those of somebody on the key side.
-    way = 1.0 if lock_edge_left(leaf_hand(case) or case.opening.hand, "key") else -1.0
+    way = 1.0 if lock_edge_left(leaf_hand(given) or given.opening.hand, "key") else -1.0
     reach = _reach(leaf, fit, place)
     shapes = _leaf(leaf, way, reach, thick)
     notes: list[str] = []
@@ -60,12 +60,12 @@ def section(case: Case, fit: Fit, length_style: LengthStyle = "fraction") -> Dra
     else:
         notes.append("Lock case not drawn: its size was not surveyed in full.")
     shapes += _trim(place, way, thick)
-    part = lock_part(case, fit)
+    part = lock_part(given, fit)
     if part is not None:
         drawn, more = cylinder_shapes(Cut(way * place.x_mm, thick, place.item, part, fit, length_style, way))
         shapes += drawn
         notes += more
-    made, more = _made(case, fit, place, way, thick)
+    made, more = _made(given, fit, place, way, thick)
     shapes += made
     notes += more
     axis = way * place.x_mm
@@ -123,7 +123,7 @@ def _trim(place: LockPlace, way: float, thick: float) -> list[Shape]:
     return shapes
 
 
-def _made(case: Case, fit: Fit, place: LockPlace, way: float, thick: float) -> tuple[list[Shape], list[str]]:
+def _made(given: OpeningInput, fit: Fit, place: LockPlace, way: float, thick: float) -> tuple[list[Shape], list[str]]:
     """Draw holes, unit and cable; what is not at the cylinder's height is hidden lines."""
     shapes: list[Shape] = []
     notes: list[str] = []
@@ -135,7 +135,7 @@ def _made(case: Case, fit: Fit, place: LockPlace, way: float, thick: float) -> t
         cut = abs(axis.start[1] - place.y_mm) <= axis.hole.diameter_mm / 2
         shapes.append(Line(corners, "new" if cut else "hidden", True, "hole" if cut else "none", axis.hole.name))
         shapes.append(Line(((way * ax, -az), (way * bx, -bz)), "centre"))
-    unit, part = fit.placement, unit_part(case, fit)
+    unit, part = fit.placement, unit_part(given, fit)
     if unit is not None and unit.face in ("secured", "key"):
         depth = part.number_of("depth_mm") if part is not None else None
         label = f"Unit {part.number}" if part is not None else "Unit"

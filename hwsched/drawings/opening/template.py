@@ -19,7 +19,7 @@ from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import leaf_hand, leafless, unit_part
 from hwsched.rules.wording import label_of
-from hwsched.values import Case, Fit, Hole
+from hwsched.values import Fit, Hole, OpeningInput
 
 INCH_MM: Final = 25.4
 CHECK_RULES: Final = ((100.0, 10.0, "100 mm"), (4 * INCH_MM, INCH_MM / 2, "4 in"))
@@ -30,13 +30,13 @@ FACE_WORDS = {"secured": "SECURED SIDE", "key": "KEY SIDE"}
 
 
 def template(
-    case: Case, fit: Fit, face: Face, marks: Sequence[str] = (), length_style: LengthStyle = "fraction"
+    given: OpeningInput, fit: Fit, face: Face, marks: Sequence[str] = (), length_style: LengthStyle = "fraction"
 ) -> Drawing:
     """Draw the true-size template of one face.
 
     Parameters
     ----------
-    case, fit : Case, Fit
+    given, fit : OpeningInput, Fit
         Survey and fit; openings that share the template must share what it shows.
     face : {"secured", "key"}
         The face onto which it is taped; its other part folds round the lock edge.
@@ -51,21 +51,21 @@ def template(
         1 mm is 1 mm; y counts from the cylinder's centre, x from the fold. Words while facts are missing.
     """
     title = f"True-size template, {FACE_WORDS[face].lower()}"
-    if leafless(case):
+    if leafless(given):
         return unknown_drawing(title, ["this opening has no leaf"])
-    leaf, thick, missing = thick_leaf(case)
+    leaf, thick, missing = thick_leaf(given)
     problems = list(missing)
-    hand = leaf_hand(case)
+    hand = leaf_hand(given)
     if hand is None:
         problems.append(f"unknown: needs {label_of('opening.hand')}")
     if leaf is None or hand is None or problems:
         return unknown_drawing(title, problems)
-    place, problems_of_lock, needs = lock_place(case, leaf, length_style)
+    place, problems_of_lock, needs = lock_place(given, leaf, length_style)
     if place is None:
         return unknown_drawing(title, problems_of_lock or [f"unknown: needs {need}" for need in needs])
     way = 1.0 if lock_edge_left(hand, face) else -1.0
     made = _holes(fit, face, place, way, thick, length_style)
-    ground, rect = _ground(case, fit, face, place, way, thick, made)
+    ground, rect = _ground(given, fit, face, place, way, thick, made)
     words = [
         *_rows("Holds for: " + (", ".join(marks) if marks else "the opening of this packet only") + "."),
         *(row for hole in _listed(fit, face) for row in _rows("• " + full_words(hole, length_style))),
@@ -161,12 +161,12 @@ def _short(hole: Hole, style: LengthStyle) -> str:
 
 
 def _ground(
-    case: Case, fit: Fit, face: Face, place: LockPlace, way: float, thick: float, made: list[Shape]
+    given: OpeningInput, fit: Fit, face: Face, place: LockPlace, way: float, thick: float, made: list[Shape]
 ) -> tuple[list[Shape], Rect]:
     """Draw fold, centre lines, the cylinder's centre and the unit's plate; returns the template's rectangle too."""
     marks: list[tuple[float, float]] = [(way * place.x_mm, 0.0)]
     shapes: list[Shape] = []
-    part, diameter = face_diameter(case, fit)
+    part, diameter = face_diameter(given, fit)
     if part is not None and diameter is not None:
         marks += [(way * place.x_mm + diameter / 2, diameter / 2), (way * place.x_mm - diameter / 2, -diameter / 2)]
         shapes.append(Circle(way * place.x_mm, 0.0, diameter, "hidden", "none", "cylinder head"))
@@ -176,7 +176,7 @@ def _ground(
         y0 = unit.y_mm - place.y_mm
         rect = Rect(x0, y0, x1, y0 + unit.height_mm)
         marks += [(rect.x0, rect.y0), (rect.x1, rect.y1)]
-        unit_entry = unit_part(case, fit)
+        unit_entry = unit_part(given, fit)
         shapes += [
             box(rect, "new", "none", "unit plate"),
             Text((x0 + x1) / 2, rect.y1, f"Plate of unit {unit_entry.number}" if unit_entry else "Plate of the unit",

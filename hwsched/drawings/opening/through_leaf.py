@@ -8,7 +8,7 @@ from math import radians, sqrt, tan
 
 from hwsched.drawings.unknown import known, size_problem
 from hwsched.rules.reading import lock_leaf
-from hwsched.values import Case, Fit, Hole, Leaf
+from hwsched.values import Fit, Hole, Leaf, OpeningInput
 
 Solid = tuple[float, float, float]
 
@@ -26,9 +26,9 @@ class Axis:
     """Comes out of the other face."""
 
 
-def thick_leaf(case: Case) -> tuple[Leaf | None, float, tuple[str, ...]]:
+def thick_leaf(given: OpeningInput) -> tuple[Leaf | None, float, tuple[str, ...]]:
     """Return the lock's leaf, its thickness [mm], and what is unknown or impossible about them."""
-    leaf = lock_leaf(case)
+    leaf = lock_leaf(given)
     if leaf is None:
         return None, 0.0, ("unknown: needs the leaf",)
     problem = size_problem("leaf.thickness_mm", leaf.thickness_mm)

@@ -11,20 +11,20 @@ from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import in_role, lock_item, unit_part
 from hwsched.rules.wording import label_of
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 _AROUND_MM = 220.0
 """Of the wall, so much is shown beside what is mounted."""
 TITLES = {"key": "Wall, reader side", "secured": "Wall, unit side"}
 
 
-def wall(case: Case, fit: Fit, face: Face, style: LengthStyle) -> Drawing:
+def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawing:
     """Draw the reader (key side) or the unit (secured side) of an opening without a leaf on its wall.
 
     x counts from the reader's centre, to the right as the unit's side is seen; the reader's side is its mirror image.
     """
     title = TITLES[face]
-    lock = lock_item(case)
+    lock = lock_item(given)
     height = lock.cylinder_height_mm if lock is not None else None
     if not positive(height):
         return unknown_drawing(title, [f"unknown: needs {label_of('existing_item.cylinder_height_mm')}"])
@@ -33,7 +33,7 @@ def wall(case: Case, fit: Fit, face: Face, style: LengthStyle) -> Drawing:
     notes: list[str] = []
     rects: list[Rect] = []
     if face == "key":
-        reader = in_role(case, fit, "reader")
+        reader = in_role(given, fit, "reader")
         wide = reader.number_of("face_width_mm") if reader is not None else None
         tall = reader.number_of("face_height_mm") if reader is not None else None
         if reader is not None and positive(wide) and positive(tall):
@@ -45,7 +45,7 @@ def wall(case: Case, fit: Fit, face: Face, style: LengthStyle) -> Drawing:
             ]
         elif reader is not None:
             notes.append(f"The reader's face is not drawn: needs the face size of part {reader.number}.")
-    shapes += _unit(case, fit, mirror, face, rects)
+    shapes += _unit(given, fit, mirror, face, rects)
     for hole in fit.holes:
         if hole.face != "wall" or hole.by_template or hole.count > 1 or hole.diameter_mm <= 0:
             continue
@@ -78,7 +78,7 @@ def wall(case: Case, fit: Fit, face: Face, style: LengthStyle) -> Drawing:
     return Drawing(title, tuple(shapes), (x0, 0.0, x1, top), tuple(notes))
 
 
-def _unit(case: Case, fit: Fit, mirror: float, face: Face, rects: list[Rect]) -> list[Shape]:
+def _unit(given: OpeningInput, fit: Fit, mirror: float, face: Face, rects: list[Rect]) -> list[Shape]:
     unit = fit.placement
     if unit is None or unit.face != "wall":
         return []
@@ -90,6 +90,6 @@ def _unit(case: Case, fit: Fit, mirror: float, face: Face, rects: list[Rect]) ->
     rects.append(rect)
     if face == "key":
         return [box(rect, "hidden", "none", "unit on the other side")]
-    part = unit_part(case, fit)
+    part = unit_part(given, fit)
     label = f"Unit {part.number}" if part is not None else "Unit"
     return [box(rect, "new", "new", "unit"), Callout((x0 + x1) / 2, (rect.y0 + rect.y1) / 2, label, "right")]

@@ -9,7 +9,7 @@ from typing import Final
 
 from hwsched.drawings.text_room import broken
 from hwsched.quantities import LengthStyle
-from hwsched.values.power import Device, WorkedCircuit, WorkedNode, WorkedRun, WorkedSupply
+from hwsched.values.power import CircuitResult, Device, NodeResult, RunResult, SupplyResult
 
 METRES_PER_FOOT: Final = 0.3048
 """Exact (international foot)."""
@@ -45,12 +45,12 @@ def run_length_words(length_m: float, style: LengthStyle) -> str:
     return f"{feet:.0f} ft" if feet >= 10 else f"{_short(feet)} ft"
 
 
-def conductor_words(run: WorkedRun) -> str:
+def conductor_words(run: RunResult) -> str:
     """Write the conductor of a run: gauge, stranding, how many in parallel.
 
     Examples
     --------
-    >>> conductor_words(WorkedRun("r", "", "", "a", "b", 3.0, "18 AWG", "stranded", 2, "", 0.1, {}, {}, {}))
+    >>> conductor_words(RunResult("r", "", "", "a", "b", 3.0, "18 AWG", "stranded", 2, "", 0.1, {}, {}, {}))
     '2 × 18 AWG str'
     """
     several = f"{run.parallel} × " if run.parallel > 1 else ""
@@ -58,7 +58,7 @@ def conductor_words(run: WorkedRun) -> str:
     return f"{several}{run.gauge or 'gauge unknown'} {stranding}".strip()
 
 
-def worst_of(node: WorkedNode) -> tuple[float, str] | None:
+def worst_of(node: NodeResult) -> tuple[float, str] | None:
     """Return the lowest voltage of a node and the state in which it is so low; None where nothing was solved."""
     if not node.volts:
         return None
@@ -66,13 +66,13 @@ def worst_of(node: WorkedNode) -> tuple[float, str] | None:
     return node.volts[state], state
 
 
-def is_low(node: WorkedNode) -> bool:
+def is_low(node: NodeResult) -> bool:
     """Tell whether a node lies under its minimum in some state."""
     margin = node.margin_v
     return margin is not None and margin < 0
 
 
-def low_words(node: WorkedNode) -> tuple[str, ...]:
+def low_words(node: NodeResult) -> tuple[str, ...]:
     """Say in two lines how low a node is, with as many digits as show it."""
     lowest, least = node.lowest_v, node.minimum_v
     if lowest is None or least is None:
@@ -81,7 +81,7 @@ def low_words(node: WorkedNode) -> tuple[str, ...]:
     return f"has {lowest:.{digits}f} V", f"needs {least:.{digits}f} V"
 
 
-def worst_words(node: WorkedNode | None) -> tuple[str, ...]:
+def worst_words(node: NodeResult | None) -> tuple[str, ...]:
     """Say the lowest voltage of a place, and in which state it is so low."""
     worst = None if node is None else worst_of(node)
     if worst is None:
@@ -90,14 +90,14 @@ def worst_words(node: WorkedNode | None) -> tuple[str, ...]:
     return f"{worst[0]:.{digits}f} V at worst", f"({state_words(worst[1])})"
 
 
-def narrow_volts_words(node: WorkedNode | None, width_mm: float) -> tuple[str, ...]:
+def narrow_volts_words(node: NodeResult | None, width_mm: float) -> tuple[str, ...]:
     """Say the same in lines no wider than so much paper."""
     volts, *state = worst_words(node)
     parts = [volts.removesuffix(" at worst"), "at worst", *state] if state else [volts]
     return tuple(line for part in parts for line in broken(part, width_mm))
 
 
-def device_words(device: Device, node: WorkedNode | None, width_mm: float) -> tuple[str, ...]:
+def device_words(device: Device, node: NodeResult | None, width_mm: float) -> tuple[str, ...]:
     """Say what a device is, what it needs and gets, and what to fit across its coil, in lines of a width."""
     worst = None if node is None else worst_of(node)
     texts = [
@@ -116,27 +116,27 @@ def device_words(device: Device, node: WorkedNode | None, width_mm: float) -> tu
     return tuple(line for text in texts for line in broken(text, width_mm))
 
 
-def limiter_words(circuit: WorkedCircuit) -> str:
+def limiter_words(circuit: CircuitResult) -> str:
     """Say the fuse or limiter of a circuit: as laid, else as proposed."""
-    laid = circuit.circuit.limiter_a
-    if laid is not None:
-        return f"{laid:g} A"
+    present = circuit.circuit.limiter_a
+    if present is not None:
+        return f"{present:g} A"
     return f"{circuit.limiter_a:g} A proposed" if circuit.limiter_a is not None else "limiter not chosen"
 
 
-def rating_words(supply: WorkedSupply) -> str:
+def rating_words(supply: SupplyResult) -> str:
     """Say output voltage and current of a supply."""
     volts = f"{supply.output_v:g} V" if supply.output_v is not None else "volts unknown"
     return f"{volts}, {supply.rated_a:g} A" if supply.rated_a is not None else f"{volts}, amps unknown"
 
 
-def share_words(supply: WorkedSupply) -> str:
+def share_words(supply: SupplyResult) -> str:
     """Say how much of a supply's rating is held."""
     share = supply.share
     return f"{share:.0%} of rating" if share is not None else "share of rating unknown"
 
 
-def collapse_words(circuit: WorkedCircuit) -> tuple[str, ...]:
+def collapse_words(circuit: CircuitResult) -> tuple[str, ...]:
     """Say for each state without a solution that there is none, and why."""
     return tuple(
         f"{circuit.circuit.name}: no solution in state {state_words(state)}: {_sentence(why)}"
@@ -144,7 +144,7 @@ def collapse_words(circuit: WorkedCircuit) -> tuple[str, ...]:
     )
 
 
-def problem_words(circuit: WorkedCircuit) -> tuple[str, ...]:
+def problem_words(circuit: CircuitResult) -> tuple[str, ...]:
     """Say why a circuit, or a part of it, was not worked out; names what is needed unless the message does."""
     found = []
     for problem in circuit.problems:

@@ -29,7 +29,7 @@ from hwsched.drawings.power.riser_strings import TAP_MM, Key, Levels, Stop, Stri
 from hwsched.drawings.text_room import line_step_mm, lines_tall_mm
 from hwsched.drawings.unknown import unknown_drawing
 from hwsched.quantities import LengthStyle
-from hwsched.values.power import PowerWork, WorkedSupply
+from hwsched.values.power import PowerResult, SupplyResult
 
 SCHEMATIC_NOTE: Final = "Schematic, not to scale."
 _KEY_NOTE: Final = (
@@ -42,12 +42,12 @@ _CAP: Final = 1.8
 """Height of small capitals [paper mm]."""
 
 
-def risers(work: PowerWork, building: str, levels: Levels, style: LengthStyle) -> tuple[Drawing, ...]:
+def risers(work: PowerResult, building: str, levels: Levels, style: LengthStyle) -> tuple[Drawing, ...]:
     """Draw the riser diagram of a building, on as many sheets as its supplies need.
 
     Parameters
     ----------
-    work : PowerWork
+    work : PowerResult
         Power of the project, worked out.
     building : str
         Its supplies are drawn; empty for those of no building.
@@ -94,7 +94,7 @@ def risers(work: PowerWork, building: str, levels: Levels, style: LengthStyle) -
     return tuple(found)
 
 
-def _notes(plan: SheetPlan, supplies: Sequence[WorkedSupply], loose: Sequence[str]) -> tuple[str, ...]:
+def _notes(plan: SheetPlan, supplies: Sequence[SupplyResult], loose: Sequence[str]) -> tuple[str, ...]:
     problems: list[str] = []
     low = False
     for index in plan.supplies:
@@ -111,7 +111,7 @@ def _notes(plan: SheetPlan, supplies: Sequence[WorkedSupply], loose: Sequence[st
     return (*notes, *shortened([*loose, *problems], _MOST_NOTES, "See the power schedule."))
 
 
-def _shapes(sheet: Sheet, supplies: Sequence[WorkedSupply]) -> list[Shape]:
+def _shapes(sheet: Sheet, supplies: Sequence[SupplyResult]) -> list[Shape]:
     shapes: list[Shape] = []
     for band in sheet.bands:
         shapes += _band(band)
@@ -268,7 +268,7 @@ def _tap(row: Row, stop: Stop, x: float, sheet: Sheet, goes_on: bool, low: froze
     return shapes
 
 
-def _block(block: Block, supply: WorkedSupply) -> list[Shape]:
+def _block(block: Block, supply: SupplyResult) -> list[Shape]:
     over = supply.share is not None and supply.share > 1.0
     left, right = SUPPLY_X
     x = left + 1.5

@@ -12,7 +12,7 @@ from hwsched.drawings.power.power_words import rating_words, run_length_words, s
 from hwsched.drawings.power.riser_strings import Key, Stop, String
 from hwsched.drawings.text_room import broken, line_step_mm, lines_tall_mm
 from hwsched.quantities import LengthStyle
-from hwsched.values.power import WorkedSupply
+from hwsched.values.power import SupplyResult
 
 WIDE_MM: Final = 250.0
 TALL_MM: Final = 146.0
@@ -50,7 +50,7 @@ class SupplyWords:
         return lines_tall_mm(len(self.name), "label") + 0.8 + len(self.rest) * line_step_mm() + 2.6
 
 
-def supply_words(supply: WorkedSupply, again: bool) -> SupplyWords:
+def supply_words(supply: SupplyResult, again: bool) -> SupplyWords:
     """Return what is written in a supply's box; ``again`` where it stood on a sheet before."""
     facts = supply.supply
     wide = SUPPLY_X[1] - SUPPLY_X[0] - 3.0
@@ -68,7 +68,7 @@ def supply_words(supply: WorkedSupply, again: bool) -> SupplyWords:
 class Building:
     """What a riser shows."""
 
-    supplies: tuple[WorkedSupply, ...]
+    supplies: tuple[SupplyResult, ...]
     heights: Mapping[str, float | None]
     """Level's name to its height [m]."""
     style: LengthStyle
@@ -322,7 +322,7 @@ def _stack(rows: Iterable[Row], y: float) -> float:
 
 def _rows(
     strings: Sequence[String],
-    supplies: Sequence[WorkedSupply],
+    supplies: Sequence[SupplyResult],
     start_x: float,
     branching: set[Key],
     stubs: Mapping[Key, str],

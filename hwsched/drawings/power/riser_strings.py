@@ -10,7 +10,7 @@ from typing import Final, Literal
 from hwsched.drawings.power.power_words import conductor_words, is_low, limiter_words, low_words, run_length_words
 from hwsched.drawings.text_room import broken, widest_mm
 from hwsched.quantities import LengthStyle
-from hwsched.values.power import WorkedCircuit, WorkedNode, WorkedRun, WorkedSupply
+from hwsched.values.power import CircuitResult, NodeResult, RunResult, SupplyResult
 
 Levels = Mapping[str, tuple[str, float | None]]
 """Opening's identifier: name of its level, height of the level's floor [m]."""
@@ -32,7 +32,7 @@ class Stop:
     key: Key
     kind: Literal["limiter", "junction", "opening"]
     name: tuple[str, ...]
-    run: WorkedRun | None = None
+    run: RunResult | None = None
     conductor: tuple[str, ...] = ()
     length: tuple[str, ...] = ()
     low: bool = False
@@ -78,7 +78,7 @@ class String:
 
 
 def strings_of(
-    index: int, supply: WorkedSupply, circuit: WorkedCircuit, levels: Levels, style: LengthStyle
+    index: int, supply: SupplyResult, circuit: CircuitResult, levels: Levels, style: LengthStyle
 ) -> tuple[tuple[String, ...], tuple[str, ...]]:
     """Cut a circuit into strings, parents before what hangs on them.
 
@@ -131,15 +131,15 @@ def strings_of(
 class _Tree:
     """Runs of a circuit as a tree from the supply; power transfers are part of their opening."""
 
-    def __init__(self, circuit: WorkedCircuit, levels: Levels, style: LengthStyle, level: str) -> None:
+    def __init__(self, circuit: CircuitResult, levels: Levels, style: LengthStyle, level: str) -> None:
         self._circuit = circuit
         self._style = style
-        self._nodes: dict[str, list[WorkedNode]] = {}
+        self._nodes: dict[str, list[NodeResult]] = {}
         onto = {run.to_node: run.from_node for run in circuit.runs if run.transfer}
         self._transfers = set(onto.values())
         for node in circuit.nodes:
             self._nodes.setdefault(onto.get(node.node, node.node), []).append(node)
-        self._run: dict[str, WorkedRun] = {}
+        self._run: dict[str, RunResult] = {}
         joined: dict[str, list[str]] = {}
         for run in circuit.runs:
             if not run.transfer:

@@ -23,7 +23,7 @@ from hwsched.drawings.power.riser_strings import SUPPLY_NODE
 from hwsched.drawings.text_room import broken, line_step_mm, text_room_mm
 from hwsched.drawings.unknown import unknown_drawing
 from hwsched.quantities import LengthStyle
-from hwsched.values.power import WorkedCircuit, WorkedNode, WorkedSupply
+from hwsched.values.power import CircuitResult, NodeResult, SupplyResult
 
 _LEFT: Final = 18.0
 _RIGHT: Final = 198.0
@@ -53,12 +53,12 @@ _STEPS: Final = (1.0, 2.0, 2.5, 5.0, 10.0)
 Point = tuple[float, float]
 
 
-def voltage_plot(supply: WorkedSupply, circuit: WorkedCircuit, style: LengthStyle = "fraction") -> Drawing:
+def voltage_plot(supply: SupplyResult, circuit: CircuitResult, style: LengthStyle = "fraction") -> Drawing:
     """Draw the voltage of a circuit's places over their distance from the supply.
 
     Parameters
     ----------
-    supply, circuit : WorkedSupply, WorkedCircuit
+    supply, circuit : SupplyResult, CircuitResult
         The circuit, worked out.
     style : LengthStyle
         Unit of distance: metres with millimetres, else feet.
@@ -81,7 +81,7 @@ def voltage_plot(supply: WorkedSupply, circuit: WorkedCircuit, style: LengthStyl
     return Drawing(title, tuple(shapes), bounds, (" ".join(said), *notes), to_scale=False, schematic=True)
 
 
-def _others(circuit: WorkedCircuit) -> set[str]:
+def _others(circuit: CircuitResult) -> set[str]:
     return {state for node in circuit.nodes for state in node.volts} - set(_PENS)
 
 
@@ -103,7 +103,7 @@ def ticks(low: float, high: float, most: int) -> tuple[float, ...]:
 class _Plot:
     """Scales of a plot, and what stands on it."""
 
-    def __init__(self, circuit: WorkedCircuit, states: Sequence[str], style: LengthStyle) -> None:
+    def __init__(self, circuit: CircuitResult, states: Sequence[str], style: LengthStyle) -> None:
         self._circuit = circuit
         self._states = states
         self._unit = 1.0 if style == "mm" else METRES_PER_FOOT
@@ -124,7 +124,7 @@ class _Plot:
         self.top = _NAMES
 
     @staticmethod
-    def _is_high(node: WorkedNode) -> bool:
+    def _is_high(node: NodeResult) -> bool:
         return node.maximum_v is not None and max(node.volts.values(), default=0.0) > node.maximum_v
 
     def _x(self, distance_m: float) -> float:

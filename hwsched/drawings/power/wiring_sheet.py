@@ -27,7 +27,7 @@ from hwsched.drawings.power.wiring_way import Hop, WiringWay, wiring_way
 from hwsched.drawings.text_room import broken, line_step_mm, lines_tall_mm, text_room_mm, widest_mm
 from hwsched.drawings.unknown import unknown_drawing
 from hwsched.quantities import LengthStyle
-from hwsched.values.power import Device, WorkedCircuit, WorkedNode, WorkedSupply
+from hwsched.values.power import CircuitResult, Device, NodeResult, SupplyResult
 
 LEAF_NOTE: Final = "No mains goes onto the leaf: within the dashed line only the extra-low voltage of this circuit."
 CAUTION_NOTE: Final = (
@@ -55,8 +55,8 @@ _CAP: Final = 1.8
 
 
 def wiring_sheet(
-    supply: WorkedSupply,
-    circuit: WorkedCircuit,
+    supply: SupplyResult,
+    circuit: CircuitResult,
     opening_id: str,
     style: LengthStyle = "fraction",
     frame_parts: frozenset[str] | None = None,
@@ -66,7 +66,7 @@ def wiring_sheet(
 
     Parameters
     ----------
-    supply, circuit : WorkedSupply, WorkedCircuit
+    supply, circuit : SupplyResult, CircuitResult
         What feeds the opening.
     opening_id : str
         The opening.
@@ -109,7 +109,7 @@ def wiring_sheet(
 class _Sheet:
     """The sheet as it fills, from left to right and row by row."""
 
-    def __init__(self, circuit: WorkedCircuit, style: LengthStyle, node: WorkedNode | None) -> None:
+    def __init__(self, circuit: CircuitResult, style: LengthStyle, node: NodeResult | None) -> None:
         self.shapes: list[Shape] = []
         self.notes: list[str] = []
         self.bottom = 0.0
@@ -125,7 +125,7 @@ class _Sheet:
         name = self._circuit.circuit.name
         return f"{name}-{number}" if len(name) <= 8 else f"{number}"
 
-    def supply(self, supply: WorkedSupply) -> None:
+    def supply(self, supply: SupplyResult) -> None:
         """Draw the supply with its terminals, and the limiter."""
         facts, y = supply.supply, self._y
         texts = (facts.part or "part not chosen", rating_words(supply), facts.place or facts.level or "")
@@ -205,7 +205,7 @@ class _Sheet:
         self._centred(x + wide / 2, y, words)
         self._x = x + wide
 
-    def _block(self, name: str, node: WorkedNode | None, kind: str, volts: Sequence[str] = ()) -> None:
+    def _block(self, name: str, node: NodeResult | None, kind: str, volts: Sequence[str] = ()) -> None:
         """Draw a terminal block with its name over it and its voltage under it."""
         x, y = self._x, self._y
         pen: Pen = "warning" if node is not None and is_low(node) else "outline"
@@ -302,7 +302,7 @@ class _Sheet:
         self.bottom = min(self.bottom, bottom)
         return bottom
 
-    def _devices(self, devices: Sequence[Device], x: float, y: float, node: WorkedNode | None, straight: bool) -> float:
+    def _devices(self, devices: Sequence[Device], x: float, y: float, node: NodeResult | None, straight: bool) -> float:
         """Draw devices one under the other, each with its own pair from the block; returns the level under them."""
         from_y = self._y
         left = x + 9.0
@@ -333,7 +333,7 @@ class _Sheet:
         return top
 
     def _device(
-        self, device: Device, node: WorkedNode | None, x: float, y: float, tall: float, words: Sequence[str]
+        self, device: Device, node: NodeResult | None, x: float, y: float, tall: float, words: Sequence[str]
     ) -> None:
         pen: Pen = "warning" if node is not None and is_low(node) else "outline"
         coil = 5.0 if device.suppression else 0.0

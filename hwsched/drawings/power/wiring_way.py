@@ -3,17 +3,17 @@
 from dataclasses import dataclass
 
 from hwsched.drawings.power.riser_strings import SUPPLY_NODE
-from hwsched.values.power import Device, WorkedCircuit, WorkedNode, WorkedRun
+from hwsched.values.power import CircuitResult, Device, NodeResult, RunResult
 
 
 @dataclass(frozen=True, slots=True)
 class Hop:
     """A run, and the place where it ends."""
 
-    run: WorkedRun
+    run: RunResult
     number: int
     """Of the run in its circuit, from 1: it names the run's wires on every sheet."""
-    node: WorkedNode | None
+    node: NodeResult | None
 
     @property
     def name(self) -> str:
@@ -33,20 +33,20 @@ class WiringWay:
     """Empty without a transfer: nothing says then that the wires go onto the leaf."""
 
 
-def leaves_of(circuit: WorkedCircuit, opening_id: str) -> tuple[str, ...]:
+def leaves_of(circuit: CircuitResult, opening_id: str) -> tuple[str, ...]:
     """Return the leaves of an opening that devices of a circuit stand on, a sheet each; empty text where it has one."""
     leaves = dict.fromkeys(device.leaf for device in circuit.devices if device.opening_id == opening_id)
     return tuple(leaves) or ("",)
 
 
 def wiring_way(
-    circuit: WorkedCircuit, opening_id: str, frame_parts: frozenset[str] | None = None, leaf: str = ""
+    circuit: CircuitResult, opening_id: str, frame_parts: frozenset[str] | None = None, leaf: str = ""
 ) -> WiringWay | str:
     """Follow the runs from the supply to an opening.
 
     Parameters
     ----------
-    circuit : WorkedCircuit
+    circuit : CircuitResult
         With its runs.
     opening_id : str
         The opening.

@@ -11,7 +11,7 @@ from typing import Any, Final
 from hwsched.attributes import show_value
 from hwsched.exchange.survey.facts import SurveyedItem, SurveyedLeaf, SurveyedOpening, SurveyRead, is_same
 from hwsched.survey import ENTITIES
-from hwsched.values import Case, Item, Leaf, Opening
+from hwsched.values import Item, Leaf, Opening, OpeningInput
 
 _OPENING = frozenset(Opening.__slots__)
 _LEAF = frozenset(Leaf.__slots__)
@@ -108,7 +108,7 @@ def _first(head: str, lines: Sequence[str]) -> list[str]:
     return [f"{head}{line}" for line in lines[:_SHOWN]] + rest
 
 
-def difference(read: SurveyRead, cases: Iterable[Case], extra: Mapping[str, Mapping[str, Any]]) -> Preview:
+def difference(read: SurveyRead, inputs: Iterable[OpeningInput], extra: Mapping[str, Mapping[str, Any]]) -> Preview:
     """Compare what was read with a project's openings, matched by mark.
 
     Leaves are matched by position, existing items by kind, leaf, face and their order; an item whose leaf or face one
@@ -118,7 +118,7 @@ def difference(read: SurveyRead, cases: Iterable[Case], extra: Mapping[str, Mapp
     ----------
     read : SurveyRead
         From the file.
-    cases : iterable of Case
+    inputs : iterable of OpeningInput
         The project's openings.
     extra : mapping
         Values of the project's own fields by row.
@@ -128,17 +128,17 @@ def difference(read: SurveyRead, cases: Iterable[Case], extra: Mapping[str, Mapp
     Preview
         Nothing is written.
     """
-    known = {case.opening.mark: case for case in cases}
+    known = {given.opening.mark: given for given in inputs}
     new: list[SurveyedOpening] = []
     changed: list[OpeningChange] = []
     unchanged: list[str] = []
     kept: list[str] = []
     for opening in read.openings:
-        case = known.get(opening.mark)
-        if case is None:
+        given = known.get(opening.mark)
+        if given is None:
             new.append(opening)
             continue
-        change = _compare(opening, case, extra, kept)
+        change = _compare(opening, given, extra, kept)
         if change.facts or change.new_leaves or change.new_items:
             changed.append(change)
         else:
@@ -162,12 +162,12 @@ def difference(read: SurveyRead, cases: Iterable[Case], extra: Mapping[str, Mapp
 
 
 def _compare(
-    opening: SurveyedOpening, case: Case, extra: Mapping[str, Mapping[str, Any]], kept: list[str]
+    opening: SurveyedOpening, given: OpeningInput, extra: Mapping[str, Mapping[str, Any]], kept: list[str]
 ) -> OpeningChange:
-    held = case.opening
+    held = given.opening
     facts = _facts("opening", held.id, "Opening", opening.facts, held, _OPENING, extra, opening.origin)
     new_leaves: list[SurveyedLeaf] = []
-    leaves = list(case.leaves)
+    leaves = list(given.leaves)
     for leaf in opening.leaves:
         known = _leaf_for(leaf, opening, leaves)
         if known is None:
@@ -178,7 +178,7 @@ def _compare(
         facts += _facts("leaf", known.id, where, leaf.facts, known, _LEAF, extra, leaf.origin)
     kept += [f"{opening.mark}, leaf {leaf.position or 'of unknown position'}" for leaf in leaves if opening.leaves]
     new_items: list[SurveyedItem] = []
-    matches, unmatched = _match_items(opening.items, case.items)
+    matches, unmatched = _match_items(opening.items, given.items)
     for surveyed, item in matches:
         if item is None:
             new_items.append(surveyed)
@@ -188,7 +188,7 @@ def _compare(
     if opening.items:
         kept += [f"{opening.mark}, {_named(item.kind).lower()} {item.face or ''}".rstrip() for item in unmatched]
     return OpeningChange(
-        opening.mark, held.id, tuple(facts), tuple(new_leaves), tuple(new_items), len(case.leaves), len(case.items)
+        opening.mark, held.id, tuple(facts), tuple(new_leaves), tuple(new_items), len(given.leaves), len(given.items)
     )
 
 

@@ -19,7 +19,7 @@ from hwsched.exchange.survey.form_rows import Row, item_rows, opening_rows, spel
 from hwsched.exchange.survey.words import LOCK_FACTS
 from hwsched.quantities import BareUnit
 from hwsched.survey import ITEM, LEAF, OPENING
-from hwsched.values import Case
+from hwsched.values import OpeningInput
 
 Group = tuple[str, tuple[Attribute, ...]]
 
@@ -60,7 +60,7 @@ _EXAMPLES: Final = (
 def write_survey_form(
     path: Path,
     *,
-    openings: Sequence[Case] | None = None,
+    openings: Sequence[OpeningInput] | None = None,
     extra: Mapping[str, Mapping[str, Any]] | None = None,
     bare_unit: BareUnit = "in",
     own_fields: Mapping[str, tuple[Attribute, ...]] | None = None,
@@ -71,7 +71,7 @@ def write_survey_form(
     ----------
     path : Path
         Ending .xlsx; an older file is replaced whole.
-    openings : sequence of Case, optional
+    openings : sequence of OpeningInput, optional
         Openings to visit again; what is known of them is filled in.
     extra : mapping, optional
         Values of the project's own fields by identifier of opening or item.
@@ -101,9 +101,9 @@ def write_survey_form(
         ("Existing item", (*_PLAIN, *own.get(ITEM.name, ()))),
         ("Lock", _LOCK),
     )
-    cases = openings or ()
-    _write_sheet(sheet, of_opening, bare_unit, words, opening_rows(cases, held))
-    _write_sheet(items, of_items, bare_unit, words, item_rows(cases, held))
+    inputs = openings or ()
+    _write_sheet(sheet, of_opening, bare_unit, words, opening_rows(inputs, held))
+    _write_sheet(items, of_items, bare_unit, words, item_rows(inputs, held))
     save(book, path)
 
 

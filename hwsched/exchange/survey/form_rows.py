@@ -10,7 +10,7 @@ from typing import Any, Final
 from hwsched.attributes import Attribute, CellError, read_value, show_value
 from hwsched.exchange.survey.words import LOCK_FACTS
 from hwsched.quantities import BareUnit, format_length
-from hwsched.values import Case, Item, Leaf, Opening
+from hwsched.values import Item, Leaf, Opening, OpeningInput
 
 Row = dict[tuple[str, str], Any]
 """Values by heading over the columns and name of the fact."""
@@ -18,38 +18,38 @@ Row = dict[tuple[str, str], Any]
 _ORDER: Final = {"single": 0, "active": 0, "inactive": 1}
 
 
-def opening_rows(cases: Iterable[Case], extra: Mapping[str, Mapping[str, Any]]) -> list[Row]:
+def opening_rows(inputs: Iterable[OpeningInput], extra: Mapping[str, Mapping[str, Any]]) -> list[Row]:
     """Return the rows of openings: one each, one more for each further leaf; the lock stands beside its leaf.
 
     Parameters
     ----------
-    cases : iterable of Case
+    inputs : iterable of OpeningInput
         Openings.
     extra : mapping
         Values of the project's own fields by identifier.
     """
     rows = []
-    for case in cases:
-        leaves = sorted(case.leaves, key=lambda leaf: _ORDER.get(leaf.position or "", 2)) or [Leaf("")]
+    for given in inputs:
+        leaves = sorted(given.leaves, key=lambda leaf: _ORDER.get(leaf.position or "", 2)) or [Leaf("")]
         for number, leaf in enumerate(leaves):
-            row: Row = {("Opening", "mark"): case.opening.mark}
+            row: Row = {("Opening", "mark"): given.opening.mark}
             if number == 0:
-                row |= _facts("Opening", case.opening) | _own("Opening", extra.get(case.opening.id, {}))
+                row |= _facts("Opening", given.opening) | _own("Opening", extra.get(given.opening.id, {}))
             row |= _facts("Leaf", leaf)
-            lock = _lock_of(case, leaf, first=number == 0)
+            lock = _lock_of(given, leaf, first=number == 0)
             if lock is not None:
                 row |= {key: value for key, value in _facts("Lock", lock).items() if key[1] in LOCK_FACTS}
             rows.append(row)
     return rows
 
 
-def item_rows(cases: Iterable[Case], extra: Mapping[str, Mapping[str, Any]]) -> list[Row]:
+def item_rows(inputs: Iterable[OpeningInput], extra: Mapping[str, Mapping[str, Any]]) -> list[Row]:
     """Return the rows of existing items; of a lock that stands beside its leaf only what is not said there."""
     rows = []
-    for case in cases:
-        leaves = sorted(case.leaves, key=lambda leaf: _ORDER.get(leaf.position or "", 2)) or [Leaf("")]
-        said = [_lock_of(case, leaf, first=number == 0) for number, leaf in enumerate(leaves)]
-        for item in case.items:
+    for given in inputs:
+        leaves = sorted(given.leaves, key=lambda leaf: _ORDER.get(leaf.position or "", 2)) or [Leaf("")]
+        said = [_lock_of(given, leaf, first=number == 0) for number, leaf in enumerate(leaves)]
+        for item in given.items:
             row: Row = {}
             for (_, name), value in _facts("", item).items():
                 row["Lock" if name in LOCK_FACTS else "Existing item", name] = value
@@ -58,13 +58,13 @@ def item_rows(cases: Iterable[Case], extra: Mapping[str, Mapping[str, Any]]) -> 
                 row = {key: value for key, value in row.items() if key[0] != "Lock"}
                 if row.keys() <= {("Existing item", "kind"), ("Existing item", "leaf")}:
                     continue
-            rows.append({("Opening", "mark"): case.opening.mark, **row})
+            rows.append({("Opening", "mark"): given.opening.mark, **row})
     return rows
 
 
-def _lock_of(case: Case, leaf: Leaf, *, first: bool) -> Item | None:
+def _lock_of(given: OpeningInput, leaf: Leaf, *, first: bool) -> Item | None:
     """Return the lock that a leaf's row describes: the first there of which more than its place is known."""
-    for item in case.items:
+    for item in given.items:
         here = item.leaf == leaf.position or (first and item.leaf in (None, "single"))
         if item.kind == "lock" and here and any(getattr(item, name) is not None for name in LOCK_FACTS):
             return item

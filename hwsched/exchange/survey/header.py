@@ -95,12 +95,12 @@ def find_header(grid: Grid, vocabulary: Vocabulary, columns: Mapping[str, str] |
     Header or None
         None where no row names at least two facts.
     """
-    given = {plain_word(header) for header, target in (columns or {}).items() if target}
+    stated = {plain_word(header) for header, target in (columns or {}).items() if target}
     best: tuple[tuple[bool, int, bool, int], Header] | None = None
     filled = [index for index, row in enumerate(grid.rows[: _ROWS_SEARCHED * 8]) if any(_text(cell) for cell in row)]
     for index in filled[:_ROWS_SEARCHED]:
         for header in _candidates(grid, index, vocabulary):
-            named = len(header.targets) + sum(plain_word(text) in given for text in header.texts)
+            named = len(header.targets) + sum(plain_word(text) in stated for text in header.texts)
             # A row that adds nothing but leaves, kinds or units still belongs to the header.
             grouped = header.first != header.last and any(m.target and m.target.slot for m in header.meanings)
             grouped = grouped or (header.first != header.last and _adds_units(grid, header.last))

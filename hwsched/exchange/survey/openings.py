@@ -10,7 +10,7 @@ from typing import Any, Final
 
 from hwsched.exchange.problems import CellProblem
 from hwsched.exchange.survey.facts import SurveyedItem, SurveyedLeaf, SurveyedOpening, agree
-from hwsched.exchange.survey.told import Draft, Place, Told, contradiction, row_problem, tell
+from hwsched.exchange.survey.told import Draft, FileRow, Told, contradiction, row_problem, tell
 
 _LEAFLESS: Final = ("lift", "turnstile")
 _PAIR: Final = ("active", "inactive")
@@ -106,7 +106,7 @@ def _one_leaf(draft: Draft, form: object, problems: list[CellProblem]) -> tuple[
     return (_leaf("single", first.facts, first.place),)
 
 
-def _leaf(position: str, facts: dict[str, Any], place: Place) -> SurveyedLeaf:
+def _leaf(position: str, facts: dict[str, Any], place: FileRow) -> SurveyedLeaf:
     return SurveyedLeaf(position, {**facts, "position": position}, place.origin)
 
 
@@ -138,7 +138,7 @@ def _pair_leaves(draft: Draft, taken: Taken, problems: list[CellProblem]) -> tup
     return tuple(found)
 
 
-def _single_in_pair(draft: Draft, place: Place) -> CellProblem:
+def _single_in_pair(draft: Draft, place: FileRow) -> CellProblem:
     return row_problem(place, f"says leaf Single, but {draft.mark} is a pair", "Active or Inactive")
 
 

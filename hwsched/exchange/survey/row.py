@@ -7,7 +7,7 @@ from typing import Any, Final
 from hwsched.exchange.survey.column import LEAVES
 from hwsched.exchange.survey.mapping import Target
 from hwsched.exchange.survey.sheet import SheetFacts
-from hwsched.exchange.survey.told import Place
+from hwsched.exchange.survey.told import FileRow
 from hwsched.exchange.survey.words import LOCK_FACTS
 
 _MARK: Final = Target("opening", "mark")
@@ -18,7 +18,7 @@ _POSITION: Final = Target("leaf", "position")
 class Row:
     """What one row says."""
 
-    place: Place
+    place: FileRow
     mark: str | None
     position: str | None
     two_leaves: bool
@@ -46,7 +46,7 @@ def rows_of(sheet: SheetFacts) -> Iterator[tuple[int, Row]]:
         yield (
             entry,
             Row(
-                Place(file, name, row + 1),
+                FileRow(file, name, row + 1),
                 blocks.marks[entry],
                 blocks.positions[entry],
                 blocks.two_leaves[entry] is not None,

@@ -12,7 +12,7 @@ from hwsched.exchange.problems import CellProblem
 from hwsched.exchange.survey.row import Row, rows_of
 from hwsched.exchange.survey.row_items import take_items
 from hwsched.exchange.survey.sheet import SheetFacts
-from hwsched.exchange.survey.told import Draft, Place, Told, row_problem, tell
+from hwsched.exchange.survey.told import Draft, FileRow, Told, row_problem, tell
 
 
 def gather(
@@ -139,7 +139,7 @@ def _brings_nothing(draft: Draft, row: Row) -> CellProblem | None:
     return row_problem(row.place, message, "another mark, or a leaf or an existing item in this row")
 
 
-def _tell_leaf(draft: Draft, position: str, facts: dict[str, Any], place: Place) -> Iterator[CellProblem]:
+def _tell_leaf(draft: Draft, position: str, facts: dict[str, Any], place: FileRow) -> Iterator[CellProblem]:
     told = draft.leaves.get(position)
     if told is None:
         draft.leaves[position] = Told(place, facts, [(place, facts)])

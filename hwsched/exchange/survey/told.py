@@ -14,7 +14,7 @@ _DECLARED: Final = {(name, a.name): a for name, entity in _ENTITIES.items() for 
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class FileRow:
     """A row of the file."""
 
     file: str
@@ -32,15 +32,15 @@ class Place:
 class Told:
     """Facts of one thing, with what each row said of it."""
 
-    place: Place
+    place: FileRow
     facts: dict[str, Any] = field(default_factory=dict)
-    rows: list[tuple[Place, dict[str, Any]]] = field(default_factory=list)
+    rows: list[tuple[FileRow, dict[str, Any]]] = field(default_factory=list)
 
-    def place_of(self, name: str) -> Place:
+    def place_of(self, name: str) -> FileRow:
         """Return the first row that told a fact."""
         return next((place for place, facts in self.rows if name in facts), self.place)
 
-    def add(self, place: Place, facts: dict[str, Any]) -> None:
+    def add(self, place: FileRow, facts: dict[str, Any]) -> None:
         """Take what a further row says; rows before it keep what they said."""
         if any(said is self.facts for _, said in self.rows):
             self.facts = dict(self.facts)
@@ -62,12 +62,12 @@ class Draft:
     """With the position that its row names, empty where none."""
     locks: dict[str, Told] = field(default_factory=dict)
     """Locks described by the opening's own columns, by the position that the row names."""
-    two_leaves: Place | None = None
+    two_leaves: FileRow | None = None
     """Row in which a size or width says that it is that of each leaf of a pair."""
     bad: bool = False
 
 
-def tell(told: Told, facts: dict[str, Any], entity: str, place: Place) -> Iterator[CellProblem]:
+def tell(told: Told, facts: dict[str, Any], entity: str, place: FileRow) -> Iterator[CellProblem]:
     """Add facts; yields those that contradict what an earlier row says."""
     held = told.facts
     for name, value in facts.items():
@@ -76,7 +76,7 @@ def tell(told: Told, facts: dict[str, Any], entity: str, place: Place) -> Iterat
     told.add(place, {name: value for name, value in facts.items() if name not in held})
 
 
-def contradiction(told: Told, name: str, value: Any, entity: str, place: Place) -> CellProblem:
+def contradiction(told: Told, name: str, value: Any, entity: str, place: FileRow) -> CellProblem:
     """Name two rows that disagree about a fact."""
     attribute = _DECLARED.get((entity, name))
     label = attribute.label if attribute else name.replace("_", " ")
@@ -97,6 +97,6 @@ def _shown(attribute: Attribute | None, value: Any) -> str:
     return str(value)
 
 
-def row_problem(place: Place, message: str, accepted: str) -> CellProblem:
+def row_problem(place: FileRow, message: str, accepted: str) -> CellProblem:
     """Return what is wrong with a row as a whole."""
     return CellProblem(place.file, place.sheet, place.row, "", "", "", message, accepted)

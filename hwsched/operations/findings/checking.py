@@ -11,13 +11,13 @@ from hwsched.fitting import fit
 from hwsched.model.history import newest
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, read_cases, read_extra, read_fits, read_own_fields
+from hwsched.model.queries import by_opening, read_extra, read_fits, read_inputs, read_own_fields
 from hwsched.model.record_queries import read_packets, read_waivers
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
 from hwsched.operations.findings.waiver_book import WaiverBook
-from hwsched.operations.opening.lock_points import Worked, standing_of, worked
+from hwsched.operations.opening.lock_points import PointResult, point_results, standing_of
 from hwsched.operations.opening.standings import Standings
-from hwsched.operations.power.power_results import read_work
+from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.release.packet_key import packet_key
 from hwsched.operations.release.released import as_stored
 from hwsched.operations.snapshot import of_one_state
@@ -27,11 +27,11 @@ from hwsched.rules.judging import check, of_opening
 from hwsched.rules.record_judging import judge_record
 from hwsched.rules.records import OF_WAIVERS, RECORD_RULES
 from hwsched.survey import ITEM, OPENING
-from hwsched.values import SEVERITIES, Case, Finding, Fit, PointFit, Severity
+from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput, PointFit, Severity
 from hwsched.values.fit import together
 from hwsched.values.record import Record
 from hwsched.values.standing import Standing
-from hwsched.wiring import Fed
+from hwsched.wiring import ConnectedOpening
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
@@ -51,7 +51,7 @@ class OwnValue:
 class Checked:
     """One opening with its fit and what the rules say."""
 
-    case: Case
+    given: OpeningInput
     """Of its first lock point."""
     fit: Fit | None
     """Of all its lock points together; None when of one nothing is stored that counts: it belongs to other facts, or is
@@ -72,30 +72,30 @@ class Checked:
 
     def __post_init__(self) -> None:
         if not self.points:
-            object.__setattr__(self, "points", (PointFit(self.case, self.fit),))
+            object.__setattr__(self, "points", (PointFit(self.given, self.fit),))
 
     @classmethod
     def of(cls, points: Sequence[PointFit], findings: tuple[Finding, ...], *, stored: bool = True) -> "Checked":
         """Return an opening by its lock points."""
         return cls(
-            points[0].case, together([each.fit for each in points]), findings, stored, points=tuple(points)
+            points[0].given, together([each.fit for each in points]), findings, stored, points=tuple(points)
         )  # fmt: skip
 
     def point(self, number: int) -> PointFit:
         """Return the lock point of that number; the first where there is none of it."""
-        return next((each for each in self.points if each.case.point.number == number), self.points[0])
+        return next((each for each in self.points if each.given.point.number == number), self.points[0])
 
     def shown(self, number: int) -> PointFit:
         """Return the lock point of that number as it is shown: while no fit counts, as an earlier version left it."""
         at = self.point(number)
         if at.fit is None and self.standing == "earlier-version":
-            return next((each for each in self.held if each.case.point == at.case.point), at)
+            return next((each for each in self.held if each.given.point == at.given.point), at)
         return at
 
     @property
-    def cases(self) -> tuple[Case, ...]:
+    def inputs(self) -> tuple[OpeningInput, ...]:
         """Cases of its lock points."""
-        return tuple(each.case for each in self.points)
+        return tuple(each.given for each in self.points)
 
 
 @dataclass
@@ -108,24 +108,24 @@ class Checker:
     _known: dict[tuple[str, str], tuple[Finding, ...]] = field(default_factory=dict)
     standings: Standings = field(default_factory=Standings)
 
-    def judge(self, points: Sequence[Worked]) -> Checked:
+    def judge(self, points: Sequence[PointResult]) -> Checked:
         """Judge an opening by the fits of its lock points; a point without a fit is judged by the survey only."""
-        said = [(each.at.case.point, self.findings(each.key, each.at.case, each.at.fit)) for each in points]
+        said = [(each.at.given.point, self.findings(each.key, each.at.given, each.at.fit)) for each in points]
         fresh = any(each.at.fit is not None and not each.stored for each in points)
         made = Checked.of([each.at for each in points], of_opening(said), stored=not fresh)
         standing = standing_of(points)
         return made if standing == "current" else replace(made, standing=standing, held=as_stored(points))
 
-    def findings(self, key: str, case: Case, fit: Fit | None) -> tuple[Finding, ...]:
+    def findings(self, key: str, given: OpeningInput, fit: Fit | None) -> tuple[Finding, ...]:
         """Return what the rules say of a case with that key."""
         memory = (key, "" if fit is None else fit.status)
         found = self._known.get(memory)
         if found is None:
             if fit is None:
-                surveyed = check(case, Fit("unknown"))
+                surveyed = check(given, Fit("unknown"))
                 found = tuple(f for f in surveyed if f.discipline == "survey")
             else:
-                found = check(case, fit)
+                found = check(given, fit)
             self._known[memory] = found
         return found
 
@@ -170,7 +170,7 @@ def _judged(
     checker: Checker,
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
-    make: Callable[[Case], Fit] | None = None,
+    make: Callable[[OpeningInput], Fit] | None = None,
     *,
     earlier: bool = True,
 ) -> list[Checked]:
@@ -178,15 +178,15 @@ def _judged(
     wanted = None if ids is None else list(ids)
     with project.reading() as connection:
         fits = read_fits(connection, wanted)
-        openings = list(by_opening(read_cases(connection, wanted, project.catalogue.read(connection))))
-        own = _own_values(connection, [cases[0] for cases in openings], wanted)
+        openings = list(by_opening(read_inputs(connection, wanted, project.catalogue.read(connection))))
+        own = _own_values(connection, [inputs[0] for inputs in openings], wanted)
         base = newest(connection)
     checked = []
-    for done, cases in enumerate(openings, start=1):
+    for done, inputs in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
-        judged = checker.judge(worked(cases, fits, make, checker.standings, earlier=earlier))
-        checked.append(replace(judged, own=own.get(judged.case.opening.id, ()), base=base))
+        judged = checker.judge(point_results(inputs, fits, make, checker.standings, earlier=earlier))
+        checked.append(replace(judged, own=own.get(judged.given.opening.id, ()), base=base))
         if progress is not None and (done % 64 == 0 or done == len(openings)):
             progress(done, len(openings))
     return checked
@@ -194,16 +194,16 @@ def _judged(
 
 def _with_power(project: Project, checked: list[Checked], *, fresh: bool = False) -> list[Checked]:
     """Add what the rules of circuits say of the openings that hang on one; fresh: neighbours are fitted anew too."""
-    if not any(each.case.feed is not None for each in checked):
+    if not any(each.given.supply_link is not None for each in checked):
         return checked
-    known = {each.case.opening.id: Fed.of(each.points) for each in checked}
+    known = {each.given.opening.id: ConnectedOpening.of(each.points) for each in checked}
     with project.reading() as connection:
         catalogue, facts = project.catalogue.read(connection), read_power(connection)
-        work = read_work(connection, catalogue, facts, known, list(known), fresh=fresh)
+        work = read_power_result(connection, catalogue, facts, known, list(known), fresh=fresh)
     said = work.by_opening()
     return [
-        replace(each, findings=_worst_first((*each.findings, *said[each.case.opening.id])))
-        if each.case.opening.id in said
+        replace(each, findings=_worst_first((*each.findings, *said[each.given.opening.id])))
+        if each.given.opening.id in said
         else each
         for each in checked
     ]
@@ -215,33 +215,35 @@ def _with_records(project: Project, checked: list[Checked], today: date) -> list
         return checked
     with project.reading() as connection:
         waivers = read_waivers(connection)
-        packets = read_packets(connection, [each.case.opening.id for each in checked])
-    settings = checked[0].case.settings
+        packets = read_packets(connection, [each.given.opening.id for each in checked])
+    settings = checked[0].given.settings
     book = WaiverBook.of(waivers, settings, today) if waivers else None
     made = []
     for each in checked:
-        packet = packets.get(each.case.opening.id)
+        packet = packets.get(each.given.opening.id)
         if each.fit is not None and packet is None and book is None:
             made.append(each)
             continue
         # What an earlier version worked out is what it was released with, until somebody takes what this one says.
         out = each.held if each.fit is None and each.standing == "earlier-version" else each.points
         shown = packet_key(out) if packet is not None else ""
-        record = Record(each.case, shown, each.fit, each.findings, today, packet, standing=each.standing)
+        record = Record(each.given, shown, each.fit, each.findings, today, packet, standing=each.standing)
         findings = (*judge_record(record, settings), *each.findings)
         if book is not None:
             # What is said of fit and packet can be waived too; what is said of waivers cannot.
-            laid = book.lay(each.cases, findings)
-            unneeded = [waiver for waiver in laid.unneeded if each.fit is not None or _judged_without_fit(waiver.rule)]
+            present = book.lay_over(each.inputs, findings)
+            unneeded = [
+                waiver for waiver in present.unneeded if each.fit is not None or _judged_without_fit(waiver.rule)
+            ]
             of_waivers = replace(
                 record,
-                findings=laid.findings,
-                past=tuple(laid.past),
-                lapsed=tuple(laid.lapsed),
+                findings=present.findings,
+                past=tuple(present.past),
+                lapsed=tuple(present.lapsed),
                 unneeded=tuple(unneeded),
             )
             said = (finding for finding in judge_record(of_waivers, settings) if finding.rule in OF_WAIVERS)
-            findings = (*said, *laid.findings)
+            findings = (*said, *present.findings)
         made.append(replace(each, findings=_worst_first(findings)))
     return made
 
@@ -256,7 +258,9 @@ def _worst_first(findings: Iterable[Finding]) -> tuple[Finding, ...]:
     return tuple(sorted(findings, key=lambda finding: SEVERITIES.index(finding.severity)))
 
 
-def _own_values(connection: Connection, cases: list[Case], ids: list[str] | None) -> dict[str, tuple[OwnValue, ...]]:
+def _own_values(
+    connection: Connection, inputs: list[OpeningInput], ids: list[str] | None
+) -> dict[str, tuple[OwnValue, ...]]:
     """Return the project's own fields by opening; empty when the project has none."""
     fields = read_own_fields(connection)
     of_openings, of_items = own_attributes(fields, OPENING.name), own_attributes(fields, ITEM.name)
@@ -265,10 +269,10 @@ def _own_values(connection: Connection, cases: list[Case], ids: list[str] | None
     openings = read_extra(connection, OPENING_TABLE, ids)
     items = read_extra(connection, ITEM_TABLE)
     found = {}
-    for case in cases:
-        rows = [(OPENING.name, case.opening.id, of_openings, openings)]
-        rows += [(ITEM.name, item.id, of_items, items) for item in case.items]
-        found[case.opening.id] = tuple(
+    for given in inputs:
+        rows = [(OPENING.name, given.opening.id, of_openings, openings)]
+        rows += [(ITEM.name, item.id, of_items, items) for item in given.items]
+        found[given.opening.id] = tuple(
             OwnValue(entity, row_id, attribute, held.get(row_id, {}).get(attribute.name))
             for entity, row_id, attributes, held in rows
             for attribute in attributes

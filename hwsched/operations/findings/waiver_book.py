@@ -9,12 +9,12 @@ from hwsched.model.columns import json_text
 from hwsched.rules import in_rulebook
 from hwsched.rules.judging import limits_of
 from hwsched.rules.records import OF_WAIVERS
-from hwsched.values import Case, Finding, Settings
+from hwsched.values import Finding, OpeningInput, Settings
 from hwsched.values.input_key import survey_key
 from hwsched.values.record import Waiver
 
 
-def facts_of(case: Case, finding: Finding) -> str:
+def facts_of(given: OpeningInput, finding: Finding) -> str:
     """Hash what a waiver at an opening is given for: its surveyed facts and choices, and what the finding says.
 
     Equal for openings alike; a catalogue or a setting changes it only through what the finding says. The case is that
@@ -22,16 +22,16 @@ def facts_of(case: Case, finding: Finding) -> str:
     """
     # Its numbers, not its words, where it has some: how lengths are shown must not wake a waiver.
     numbers = sorted(finding.values.items())
-    facts = survey_key(replace(case, beside=()))
+    facts = survey_key(replace(given, beside=()))
     said = [facts, finding.rule, finding.about, numbers or finding.message, list(finding.needs)]
     if finding.point:
         said.append(finding.point)
     return hashlib.sha256(json_text(said).encode()).hexdigest()
 
 
-def case_of(cases: Sequence[Case], finding: Finding) -> Case:
+def input_of(inputs: Sequence[OpeningInput], finding: Finding) -> OpeningInput:
     """Return the case of the lock point that a finding speaks of; the first where it speaks of the opening."""
-    return next((case for case in cases if finding.point and case.point.name == finding.point), cases[0])
+    return next((given for given in inputs if finding.point and given.point.name == finding.point), inputs[0])
 
 
 def facts_of_rule(rule_id: str, settings: Settings) -> str:
@@ -42,7 +42,7 @@ def facts_of_rule(rule_id: str, settings: Settings) -> str:
 
 
 @dataclass
-class Laid:
+class WaivedFindings:
     """Findings of one opening with waivers laid over, and what is to be said of the waivers."""
 
     findings: tuple[Finding, ...]
@@ -90,14 +90,14 @@ class WaiverBook:
         rules |= by_rule.keys() | ended.keys() | outdated.keys()
         return cls(by_facts, by_rule, ended, outdated, at_opening, frozenset(rules), today)
 
-    def lay(self, cases: Sequence[Case], findings: Sequence[Finding]) -> Laid:
+    def lay_over(self, inputs: Sequence[OpeningInput], findings: Sequence[Finding]) -> WaivedFindings:
         """Lay the waivers over the findings of one opening, given by its lock points; none is hidden.
 
         A waiver that has ended or lapsed asks again only while its finding stands open: once it is given anew, nothing
         needs the old one. Those of the whole project are never told to be unneeded, since one opening cannot know.
         """
-        opening_id = cases[0].opening.id
-        laid = Laid(())
+        opening_id = inputs[0].opening.id
+        present = WaivedFindings(())
         used: set[str] = set()
         open_: set[tuple[str, str]] = set()
         out = []
@@ -107,7 +107,7 @@ class WaiverBook:
                 continue
             holds = _of(self.by_rule, finding)
             past = _of(self.ended, finding)
-            for waiver in self.by_facts.get(facts_of(case_of(cases, finding), finding), ()):
+            for waiver in self.by_facts.get(facts_of(input_of(inputs, finding), finding), ()):
                 if waiver.scope == "opening" and waiver.opening_id != opening_id:
                     continue
                 if waiver.past(self.today):
@@ -121,13 +121,13 @@ class WaiverBook:
             out.append(finding)
             open_.add((finding.rule, finding.about))
             used |= {waiver.id for waiver in past}
-            laid.past += [waiver for waiver in past if waiver not in laid.past]
-            laid.lapsed += [waiver for waiver in _of(self.outdated, finding) if waiver not in laid.lapsed]
+            present.past += [waiver for waiver in past if waiver not in present.past]
+            present.lapsed += [waiver for waiver in _of(self.outdated, finding) if waiver not in present.lapsed]
         for waiver in self.at_opening.get(opening_id, ()):
             if waiver.id not in used and waiver.rule not in OF_WAIVERS:
-                (laid.lapsed if (waiver.rule, waiver.about) in open_ else laid.unneeded).append(waiver)
-        laid.findings = tuple(out)
-        return laid
+                (present.lapsed if (waiver.rule, waiver.about) in open_ else present.unneeded).append(waiver)
+        present.findings = tuple(out)
+        return present
 
 
 def _of(held: Mapping[str, Sequence[Waiver]], finding: Finding) -> list[Waiver]:

@@ -10,7 +10,7 @@ from hwsched.model.record_queries import read_waivers
 from hwsched.model.tables import WAIVER
 from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Checker, look_again
-from hwsched.operations.findings.waiver_book import case_of, facts_of, facts_of_rule
+from hwsched.operations.findings.waiver_book import facts_of, facts_of_rule, input_of
 from hwsched.operations.survey.accepted_values import mark_of, row_there
 from hwsched.rules import in_rulebook
 from hwsched.rules.records import OF_WAIVERS
@@ -137,11 +137,11 @@ def _at_opening(project: Project, opening_id: str, rule: str, about: str | None,
     checked = look_again(project, [opening_id], checker=Checker(), today=today)
     if not checked:
         raise MissingRowError("this opening is not in the project any more")
-    case = checked[0].case
+    given = checked[0].given
     found = [f for f in checked[0].findings if f.rule == rule and not f.waived and (about is None or f.about == about)]
     if not found:
-        raise ValueRefusedError("rule", f"{case.opening.mark} has no open finding of {rule}")
-    wanted = dict.fromkeys((f.about, facts_of(case_of(checked[0].cases, f), f)) for f in found)
+        raise ValueRefusedError("rule", f"{given.opening.mark} has no open finding of {rule}")
+    wanted = dict.fromkeys((f.about, facts_of(input_of(checked[0].inputs, f), f)) for f in found)
     return [{"opening_id": opening_id, "about": each, "facts": facts} for each, facts in wanted]
 
 

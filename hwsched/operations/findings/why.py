@@ -19,7 +19,7 @@ from hwsched.rules import RULES, in_rulebook, limits_of, rule_named
 from hwsched.rules.rule import Slot
 from hwsched.rules.tracing import Traced, UsedFact, traced
 from hwsched.survey import ENTITIES, ITEM
-from hwsched.values import Case, Finding, Fit, Hole, PointFit, RunnerUp
+from hwsched.values import Finding, Fit, Hole, OpeningInput, PointFit, RunnerUp
 
 PLACE, HOLES = "place", "holes"
 """What can be asked about besides the roles of parts and the rules."""
@@ -89,7 +89,7 @@ def why_of(checked: Checked, connection: Connection, about: str | None = None) -
     known = {each: None for teller in tellers for each in (*teller.things(), *teller.rules())}
     if about is not None and about not in known:
         accepted = ", ".join(known) or "nothing yet: it is not fitted"
-        raise ValueRefusedError("about", f"{checked.case.opening.mark} has no '{about}'; it has {accepted}")
+        raise ValueRefusedError("about", f"{checked.given.opening.mark} has no '{about}'; it has {accepted}")
     told = [
         teller.tell(each)
         for of_rules in (False, True)
@@ -102,10 +102,10 @@ def why_of(checked: Checked, connection: Connection, about: str | None = None) -
 
 class _Teller:
     def __init__(self, checked: Checked, at: PointFit, connection: Connection) -> None:
-        self.case: Case = at.case
+        self.given: OpeningInput = at.given
         self.fit: Fit = at.fit or Fit("unknown")
-        name, first = at.case.point.name, at is checked.points[0]
-        named = {each.case.point.name for each in checked.points}
+        name, first = at.given.point.name, at is checked.points[0]
+        named = {each.given.point.name for each in checked.points}
         self.findings = [
             # What names none of the points, or several, is told once.
             finding
@@ -113,7 +113,7 @@ class _Teller:
             if finding.point == name or (first and finding.point not in named)
         ]
         self.connection = connection
-        self.style: LengthStyle = next((s for s in LENGTH_STYLES if s == self.case.settings.length_style), "fraction")
+        self.style: LengthStyle = next((s for s in LENGTH_STYLES if s == self.given.settings.length_style), "fraction")
         self._origins: dict[str, dict[str, str]] = {}
 
     def things(self) -> list[str]:
@@ -131,7 +131,7 @@ class _Teller:
 
     def tell(self, about: str) -> Why:
         """Tell one thing."""
-        return replace(self._tell(about), point=self.case.point.name)
+        return replace(self._tell(about), point=self.given.point.name)
 
     def _tell(self, about: str) -> Why:
         if about == PLACE:
@@ -168,8 +168,8 @@ class _Teller:
 
     def _decided_by(self, role: str) -> list[Reason]:
         slot = _SLOT_OF.get(role, "whole")
-        rules = [rule for rule in RULES if rule.slot == slot and rule.id not in self.case.settings.rules_off]
-        found = [traced(rule, self.case, self.fit) for rule in rules]
+        rules = [rule for rule in RULES if rule.slot == slot and rule.id not in self.given.settings.rules_off]
+        found = [traced(rule, self.given, self.fit) for rule in rules]
         facts = self._facts(fact for each in found for fact in each.facts if each.facts)
         reasons = [Reason("Facts that decided", facts)] if facts else []
         if slot != "whole":
@@ -177,7 +177,7 @@ class _Teller:
         return reasons
 
     def _passed(self, each: Traced) -> str:
-        limits = limits_of(each.rule, self.case.settings)
+        limits = limits_of(each.rule, self.given.settings)
         numbers = ", ".join(f"{name} {value:g}" for name, value in limits.items())
         said = " ".join(verdict.message for verdict in each.verdicts)
         return f"{each.rule.id}{f' ({numbers})' if numbers else ''}: {said or 'holds'}"
@@ -189,7 +189,7 @@ class _Teller:
             f"{', '.join(each.parts)}: cost {self._cost(each)}, {each.holes} holes, {each.power}"
             for each in self.fit.runners_up
         )
-        return [Reason(f"Ranked by {self.case.settings.prefer}; runners-up", lines)]
+        return [Reason(f"Ranked by {self.given.settings.prefer}; runners-up", lines)]
 
     def _cost(self, runner_up: RunnerUp) -> str:
         if runner_up.cost_needs:
@@ -245,11 +245,11 @@ class _Teller:
         reasons = [reason for finding in said for reason in self._finding(finding)]
         rule = rule_named(rule_id)
         if rule is not None:
-            facts = self._facts(traced(rule, self.case, self.fit).facts)
+            facts = self._facts(traced(rule, self.given, self.fit).facts)
             if facts:
                 reasons.append(Reason("Facts that it looked at", facts))
         if known is not None:
-            limits = limits_of(known, self.case.settings)
+            limits = limits_of(known, self.given.settings)
             lines = tuple(
                 f"{limit.name} {limits[limit.name]:g}"
                 + ("" if limits[limit.name] == limit.value else f" (the rule's own: {limit.value:g})")
@@ -282,7 +282,7 @@ class _Teller:
 
     def _named(self, fact: UsedFact) -> str:
         """Name what a fact belongs to: an existing item by its kind."""
-        item = next((item for item in self.case.items if item.id == fact.row_id), None)
+        item = next((item for item in self.given.items if item.id == fact.row_id), None)
         kind = ITEM.attribute("kind").choice(item.kind) if item is not None and item.kind else None
         return kind.label if kind is not None else _ENTITIES[fact.entity].label
 

@@ -15,25 +15,25 @@ from hwsched.model.project import Project
 from hwsched.operations.findings.checking import Checker, look_again
 from hwsched.operations.opening.lock_points import point_named
 from hwsched.operations.opening.named_openings import openings_of_marks
-from hwsched.operations.power.power_results import opening_levels, power_work
+from hwsched.operations.power.power_results import opening_levels, power_result
 from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.render.screen import DARK, LIGHT
 from hwsched.render.svg import render_svg
-from hwsched.values import Case, Fit, PointFit
+from hwsched.values import Fit, OpeningInput, PointFit
 from hwsched.writing import check_ending, made_folder, replacing
 
 _Beside = Sequence[PointFit]
 """The opening's other lock points."""
 
-VIEWS: Final[Mapping[str, Callable[[Case, Fit, LengthStyle, _Beside], Drawing]]] = {
-    "secured-side": lambda case, fit, style, beside: elevation(case, fit, "secured", style, beside=beside),
-    "key-side": lambda case, fit, style, beside: elevation(case, fit, "key", style, beside=beside),
-    "detail": lambda case, fit, style, _: face_detail(case, fit, "secured", style),
-    "section": lambda case, fit, style, _: section(case, fit, style),
-    "edge": lambda case, fit, style, _: edge_view(case, fit, style),
-    "bores": lambda case, fit, style, _: bore_detail(case, fit, style),
-    "template": lambda case, fit, style, _: template(case, fit, "secured", (case.opening.mark,), style),
+VIEWS: Final[Mapping[str, Callable[[OpeningInput, Fit, LengthStyle, _Beside], Drawing]]] = {
+    "secured-side": lambda given, fit, style, beside: elevation(given, fit, "secured", style, beside=beside),
+    "key-side": lambda given, fit, style, beside: elevation(given, fit, "key", style, beside=beside),
+    "detail": lambda given, fit, style, _: face_detail(given, fit, "secured", style),
+    "section": lambda given, fit, style, _: section(given, fit, style),
+    "edge": lambda given, fit, style, _: edge_view(given, fit, style),
+    "bores": lambda given, fit, style, _: bore_detail(given, fit, style),
+    "template": lambda given, fit, style, _: template(given, fit, "secured", (given.opening.mark,), style),
 }
 
 POWER_VIEWS: Final = ("riser", "wiring", "voltages")
@@ -69,10 +69,10 @@ def draw(project: Project, mark: str, view: str, path: Path, *, dark: bool = Fal
     opening = openings_of_marks(project, [mark])[0]
     (checked,) = look_again(project, [opening], checker=Checker())
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == project.length_style), "fraction")
-    wanted = point_named(project, opening, point) or checked.points[0].case.point.id
-    at = next((each for each in checked.points if each.case.point.id == wanted), checked.points[0])
+    wanted = point_named(project, opening, point) or checked.points[0].given.point.id
+    at = next((each for each in checked.points if each.given.point.id == wanted), checked.points[0])
     beside = [each for each in checked.points if each is not at]
-    text = render_svg(made(at.case, at.fit or Fit("unknown"), style, beside), SCALE, DARK if dark else LIGHT)
+    text = render_svg(made(at.given, at.fit or Fit("unknown"), style, beside), SCALE, DARK if dark else LIGHT)
     _write(path, text)
     return path
 
@@ -86,7 +86,7 @@ def _write(path: Path, text: str) -> None:
 def _power(project: Project, name: str, view: str) -> Sequence[Drawing]:
     """Draw what feeds openings; raises MissingRowError where nothing of that name is laid."""
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == project.length_style), "fraction")
-    work = power_work(project)
+    work = power_result(project)
     if view == "riser":
         if all(supply.supply.building != name for supply in work.supplies):
             raise MissingRowError(f"no supply stands in {name}")

@@ -11,16 +11,16 @@ from hwsched.fitting import fit_with_facts
 from hwsched.model.journal import Change
 from hwsched.model.lock_points import settle
 from hwsched.model.project import Project
-from hwsched.model.queries import StoredFit, by_opening, read_cases, read_fits
+from hwsched.model.queries import StoredFit, by_opening, read_fits, read_inputs
 from hwsched.model.record_queries import read_packets
 from hwsched.operations.changes import Changes
-from hwsched.operations.opening.lock_points import Worked, afresh, worked
+from hwsched.operations.opening.lock_points import PointResult, afresh, point_results
 from hwsched.operations.opening.standings import Standings
 from hwsched.operations.opening.storing_fits import store_fits
 from hwsched.operations.prepared import NotReadyError, StoppedError, change_prepared
 from hwsched.operations.release.released import released_otherwise
-from hwsched.values import Case, Fit
-from hwsched.values.input_key import case_key
+from hwsched.values import Fit, OpeningInput
+from hwsched.values.input_key import input_key
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
@@ -44,55 +44,55 @@ class FitMemory:
         if key not in self._made:
             self._made[key] = [stored]
 
-    def of(self, case: Case) -> Fit:
+    def of(self, given: OpeningInput) -> Fit:
         """Return the fit of a case; it is worked out where it is not known."""
-        return self.made(case, case_key(case)).fit
+        return self.made(given, input_key(given)).fit
 
-    def known(self, case: Case) -> Fit:
+    def known(self, given: OpeningInput) -> Fit:
         """Return the fit of a case that is known; raises UnknownFitError."""
-        found = self._found(case, case_key(case))
+        found = self._found(given, input_key(given))
         if found is None:
             raise UnknownFitError
         return found.fit
 
-    def made(self, case: Case, key: str) -> StoredFit:
+    def made(self, given: OpeningInput, key: str) -> StoredFit:
         """Return what is to be stored for a case of that key; it is worked out where it is not known."""
-        found = self._found(case, key)
+        found = self._found(given, key)
         if found is None:
-            fit, read = fit_with_facts(case)
-            found = StoredFit(self.standings.facts_key(case, key, read), fit, self.standings.engine, read)
+            fit, read = fit_with_facts(given)
+            found = StoredFit(self.standings.facts_key(given, key, read), fit, self.standings.engine, read)
             self._made.setdefault(key, []).append(found)
         return found
 
-    def to_store(self, points: Iterable[Worked]) -> dict[str, StoredFit]:
+    def to_store(self, points: Iterable[PointResult]) -> dict[str, StoredFit]:
         """Return what is to be stored for lock points that were worked out here; those that count are remembered."""
         found = {}
         for each in points:
             if each.stored and each.held is not None:
                 self.keep(each.key, each.held)
             elif each.at.fit is not None:
-                found[each.at.case.point.id] = self.made(each.at.case, each.key)
+                found[each.at.given.point.id] = self.made(each.at.given, each.key)
         return found
 
-    def work_out(
+    def solve_supplies(
         self,
-        openings: Iterable[Sequence[Case]],
+        openings: Iterable[Sequence[OpeningInput]],
         progress: Progress | None = None,
         cancelled: Cancelled | None = None,
     ) -> None:
         """Work out the fits of openings that are not known, given by their lock points; raises StoppedError."""
         wanted = list(openings)
-        for done, cases in enumerate(wanted, start=1):
+        for done, inputs in enumerate(wanted, start=1):
             if cancelled is not None and cancelled():
                 raise StoppedError
-            afresh(cases, self.of)
+            afresh(inputs, self.of)
             if progress is not None and (done % 16 == 0 or done == len(wanted)):
                 progress(done, len(wanted))
 
-    def _found(self, case: Case, key: str) -> StoredFit | None:
+    def _found(self, given: OpeningInput, key: str) -> StoredFit | None:
         """Return what openings alike share, as far as what was read of them is alike too."""
         for each in self._made.get(key, ()):
-            if each.read is not None and self.standings.facts_key(case, key, each.read) == each.case_key:
+            if each.read is not None and self.standings.facts_key(given, key, each.read) == each.input_key:
                 return each
         return None
 
@@ -140,26 +140,26 @@ def fit_within(
     connection = change.connection
     stored, packets = read_fits(connection, ids), read_packets(connection, ids)
     fresh: dict[str, StoredFit] = {}
-    lacking: dict[tuple[str, ...], Sequence[Case]] = {}
+    lacking: dict[tuple[str, ...], Sequence[OpeningInput]] = {}
     make = memory.of if last else memory.known
 
-    def take(cases: Sequence[Case], make: Callable[[Case], Fit]) -> None:
-        points = worked(cases, stored, make, memory.standings)
-        if released_otherwise(points, packets.get(cases[0].opening.id)):
+    def take(inputs: Sequence[OpeningInput], make: Callable[[OpeningInput], Fit]) -> None:
+        points = point_results(inputs, stored, make, memory.standings)
+        if released_otherwise(points, packets.get(inputs[0].opening.id)):
             return
         fresh.update(memory.to_store(points))
 
     later = []
-    for cases in by_opening(read_cases(connection, ids, project.catalogue.read(connection))):
+    for inputs in by_opening(read_inputs(connection, ids, project.catalogue.read(connection))):
         try:
-            take(cases, make)
+            take(inputs, make)
         except UnknownFitError:
-            lacking[tuple(case_key(case) for case in cases)] = cases
-            later.append(cases)
+            lacking[tuple(input_key(given) for given in inputs)] = inputs
+            later.append(inputs)
     if len(lacking) > FEW:
-        raise NotReadyError(lambda: memory.work_out(lacking.values(), progress, cancelled))
-    for cases in later:
-        take(cases, memory.of)
+        raise NotReadyError(lambda: memory.solve_supplies(lacking.values(), progress, cancelled))
+    for inputs in later:
+        take(inputs, memory.of)
     store_fits(change, fresh)
 
 

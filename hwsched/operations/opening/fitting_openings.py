@@ -5,24 +5,24 @@ from dataclasses import dataclass
 
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
-from hwsched.model.queries import StoredFit, by_opening, latest_change, read_cases, read_fits
+from hwsched.model.queries import StoredFit, by_opening, latest_change, read_fits, read_inputs
 from hwsched.model.record_queries import read_packets
 from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.fits_within import Cancelled, FitMemory, Progress
-from hwsched.operations.opening.lock_points import worked
+from hwsched.operations.opening.lock_points import point_results
 from hwsched.operations.opening.storing_fits import store_fits
 from hwsched.operations.prepared import NotReadyError, StoppedError, change_prepared, concern
 from hwsched.operations.release.released import as_stored, released_otherwise
-from hwsched.values import Case, Fit, PointFit
+from hwsched.values import Fit, OpeningInput, PointFit
 from hwsched.values.fit import together
 
 
 @dataclass(frozen=True, slots=True)
-class Fitted:
+class FitOutcome:
     """What was worked out for one opening."""
 
-    case: Case
+    given: OpeningInput
     """Of its first lock point."""
     fit: Fit
     """Of all its lock points together."""
@@ -38,7 +38,7 @@ class _Ready:
 
     state: int
     """Change set that it was read at."""
-    fitted: list[Fitted]
+    outcomes: list[FitOutcome]
     fresh: dict[str, StoredFit]
     """By lock point."""
     changed: int
@@ -53,7 +53,7 @@ def fit_openings(
     released: bool = False,
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
-) -> tuple[Changes, list[Fitted]]:
+) -> tuple[Changes, list[FitOutcome]]:
     """Fit openings and store their fits as one change set.
 
     A fit of this program that belongs to the facts as they stand is kept. When cancelled, nothing is stored.
@@ -76,7 +76,7 @@ def fit_openings(
     -------
     changes : Changes
         What was touched.
-    fitted : list of Fitted
+    outcomes : list of FitOutcome
         In the order of the project's openings.
     """
     wanted = None if ids is None else list(ids)
@@ -100,7 +100,7 @@ def fit_openings(
         change, _ = change_prepared(project, "fit", "Fit openings", who, write)
     except StoppedError:
         return Changes(), []
-    return Changes.of(change), ready[0].fitted
+    return Changes.of(change), ready[0].outcomes
 
 
 def _worked_out(
@@ -113,22 +113,22 @@ def _worked_out(
 ) -> _Ready:
     with project.reading() as connection:
         state = latest_change(connection)
-        openings = list(by_opening(read_cases(connection, wanted, project.catalogue.read(connection))))
+        openings = list(by_opening(read_inputs(connection, wanted, project.catalogue.read(connection))))
         stored, packets = read_fits(connection, wanted), read_packets(connection, wanted)
-    fitted: list[Fitted] = []
+    outcomes: list[FitOutcome] = []
     fresh: dict[str, StoredFit] = {}
     changed = 0
-    for done, cases in enumerate(openings, start=1):
+    for done, inputs in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             raise StoppedError
-        points = worked(cases, stored, memory.of, memory.standings)
-        kept = not released and released_otherwise(points, packets.get(cases[0].opening.id))
+        points = point_results(inputs, stored, memory.of, memory.standings)
+        kept = not released and released_otherwise(points, packets.get(inputs[0].opening.id))
         at = as_stored(points) if kept else tuple(each.at for each in points)
         fits = [each.fit for each in at if each.fit is not None]
-        fitted.append(Fitted(points[0].at.case, together(fits) or fits[0], at, kept))
+        outcomes.append(FitOutcome(points[0].at.given, together(fits) or fits[0], at, kept))
         new = {} if kept else memory.to_store(points)
         fresh |= new
         changed += bool(new)
         if progress is not None and (done % 16 == 0 or done == len(openings)):
             progress(done, len(openings))
-    return _Ready(state, fitted, fresh, changed)
+    return _Ready(state, outcomes, fresh, changed)

@@ -10,14 +10,14 @@ from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, points_of_opening
 from hwsched.operations.opening.standings import Standings
-from hwsched.values import Case, Fit, LockPoint, PointFit
-from hwsched.values.input_key import case_key
+from hwsched.values import Fit, LockPoint, OpeningInput, PointFit
+from hwsched.values.input_key import input_key
 from hwsched.values.lock_points import with_beside
 from hwsched.values.standing import Standing
 
 
 @dataclass(frozen=True, slots=True)
-class Worked:
+class PointResult:
     """A lock point with the fit that counts, and the key of its case."""
 
     at: PointFit
@@ -30,19 +30,19 @@ class Worked:
     """What is stored for it, whether it counts or not."""
 
 
-def worked(
-    cases: Sequence[Case],
+def point_results(
+    inputs: Sequence[OpeningInput],
     stored: Mapping[str, StoredFit],
-    make: Callable[[Case], Fit] | None = None,
+    make: Callable[[OpeningInput], Fit] | None = None,
     standings: Standings | None = None,
     *,
     earlier: bool = True,
-) -> tuple[Worked, ...]:
+) -> tuple[PointResult, ...]:
     """Return the lock points of an opening with the fits that count.
 
     Parameters
     ----------
-    cases : sequence of Case
+    inputs : sequence of OpeningInput
         Of the opening's points, in their order.
     stored : mapping
         Stored fits by lock point; one counts where it is this program's and belongs to the facts as they stand.
@@ -54,43 +54,43 @@ def worked(
         Whether what an earlier version has worked out is worked out too.
     """
     tell = standings or Standings()
-    done: list[Worked] = []
+    done: list[PointResult] = []
     was: list[PointFit] = []
     before: Standing = "current"
     """How the earlier points stand: what stands on one that does not count does not count either."""
-    for case in cases:
-        held = stored.get(case.point.id)
-        here = with_beside(case, [each.at for each in done])
-        key = case_key(here)
+    for given in inputs:
+        held = stored.get(given.point.id)
+        here = with_beside(given, [each.at for each in done])
+        key = input_key(here)
         standing = tell.of(here, key, held)
         if before != "current" and standing != "current":
             # Whether its own facts have changed is told beside what it was worked out beside.
-            as_it_was = with_beside(case, was)
-            standing = tell.of(as_it_was, case_key(as_it_was), held)
+            as_it_was = with_beside(given, was)
+            standing = tell.of(as_it_was, input_key(as_it_was), held)
             standing = before if standing == "current" else standing
-        was.append(PointFit(case, held.fit if held is not None else None))
+        was.append(PointFit(given, held.fit if held is not None else None))
         counts = standing == "current" and (make is not None or before == "current")
         if counts and held is not None:
-            done.append(Worked(PointFit(here, held.fit), key, True, standing, held))
+            done.append(PointResult(PointFit(here, held.fit), key, True, standing, held))
             continue
         if standing == "current":
             standing = before
         fresh = make(here) if make is not None and (earlier or standing != "earlier-version") else None
-        done.append(Worked(PointFit(here, fresh), key, False, standing, held))
+        done.append(PointResult(PointFit(here, fresh), key, False, standing, held))
         before = standing
     return tuple(done)
 
 
-def standing_of(points: Sequence[Worked]) -> Standing:
+def standing_of(points: Sequence[PointResult]) -> Standing:
     """Tell how an opening stands by its lock points: changed facts are told before what an earlier version left."""
     found = {each.standing for each in points}
     order: tuple[Standing, ...] = ("facts-changed", "not-worked-out", "earlier-version")
     return next((each for each in order if each in found), "current")
 
 
-def afresh(cases: Sequence[Case], make: Callable[[Case], Fit]) -> tuple[PointFit, ...]:
+def afresh(inputs: Sequence[OpeningInput], make: Callable[[OpeningInput], Fit]) -> tuple[PointFit, ...]:
     """Work out the lock points of an opening, whatever is stored for them."""
-    return tuple(each.at for each in worked(cases, {}, make))
+    return tuple(each.at for each in point_results(inputs, {}, make))
 
 
 def point_named(project: Project, opening_id: str, name: str | None) -> str | None:

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
-from hwsched.model.queries import opening_ids, read_cases
+from hwsched.model.queries import opening_ids, read_inputs
 from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import BARE_UNITS, LengthError, parse_length
 
@@ -29,8 +29,8 @@ def openings_of_marks(project: Project, marks: Iterable[str]) -> list[str]:
 def openings_of_building(project: Project, building: str) -> list[str]:
     """Return the openings of a building; raises MissingRowError where it has none."""
     with project.reading() as connection:
-        cases = read_cases(connection, None, project.catalogue.read(connection))
-        found = list(dict.fromkeys(case.opening.id for case in cases if case.opening.building == building))
+        inputs = read_inputs(connection, None, project.catalogue.read(connection))
+        found = list(dict.fromkeys(given.opening.id for given in inputs if given.opening.building == building))
     if not found:
         raise MissingRowError(f"no opening stands in {building}")
     return found
@@ -61,13 +61,13 @@ def row_of(project: Project, mark: str, where: str) -> tuple[str, str]:
     """
     opening_id = openings_of_marks(project, [mark])[0]
     with project.reading() as connection:
-        case = next(iter(read_cases(connection, [opening_id], project.catalogue.read(connection))))
+        given = next(iter(read_inputs(connection, [opening_id], project.catalogue.read(connection))))
     rows = {"opening": ("opening", opening_id)}
-    for leaf in case.leaves:
+    for leaf in given.leaves:
         rows[f"leaf:{leaf.position or 'single'}"] = ("leaf", leaf.id)
         if leaf.position != "inactive":
             rows.setdefault("leaf", ("leaf", leaf.id))
-    for number, item in enumerate(case.items, start=1):
+    for number, item in enumerate(given.items, start=1):
         rows[f"item:{number}"] = ("existing_item", item.id)
         if item.kind == "lock":
             rows.setdefault("lock", ("existing_item", item.id))

@@ -38,7 +38,7 @@ def pieces(project: Project, opening_id: str) -> tuple[Piece, ...]:
 
 def pieces_on_record(project: Project, checked: Checked) -> tuple[Piece, ...]:
     """`pieces` for an opening that was looked at already."""
-    opening_id = checked.case.opening.id
+    opening_id = checked.given.opening.id
     with project.reading() as connection:
         rows = _rows(connection, [opening_id])
     return _told(checked.points, rows.get(opening_id, []))
@@ -47,8 +47,8 @@ def pieces_on_record(project: Project, checked: Checked) -> tuple[Piece, ...]:
 def pieces_by_opening(project: Project, checked: Sequence[Checked]) -> dict[str, tuple[Piece, ...]]:
     """Return `pieces` of many openings that were looked at already, by the opening's identifier."""
     with project.reading() as connection:
-        rows = _rows(connection, [each.case.opening.id for each in checked])
-    return {each.case.opening.id: _told(each.points, rows.get(each.case.opening.id, [])) for each in checked}
+        rows = _rows(connection, [each.given.opening.id for each in checked])
+    return {each.given.opening.id: _told(each.points, rows.get(each.given.opening.id, [])) for each in checked}
 
 
 def record_piece(
@@ -106,7 +106,7 @@ def write_issued(change: Change, openings: Collection[tuple[str, Sequence[PointF
     rows = _rows(change.connection, [opening_id for opening_id, _ in openings])
     out: list[tuple[str, Piece]] = []
     for opening_id, points in openings:
-        planned = {each.id: each for at in points if at.fit is not None for each in pieces_of(at.case.point, at.fit)}
+        planned = {each.id: each for at in points if at.fit is not None for each in pieces_of(at.given.point, at.fit)}
         out += [
             (opening_id, replace(each, state=ISSUED, quantity=planned[each.id].quantity))
             for each in _told(points, rows.get(opening_id, []))
@@ -162,10 +162,10 @@ def _told(points: Sequence[PointFit], rows: Sequence[Any]) -> tuple[Piece, ...]:
     known = {row.id: row for row in rows}
     found = []
     for at in points:
-        for piece in pieces_of(at.case.point, at.fit) if at.fit is not None else ():
+        for piece in pieces_of(at.given.point, at.fit) if at.fit is not None else ():
             row = known.pop(piece.id, None)
             found.append(piece if row is None else _with(piece, row))
-    names = {at.case.point.id: at.case.point.name for at in points}
+    names = {at.given.point.id: at.given.point.name for at in points}
     for row in known.values():
         name = names.get(row.lock_point_id, "")
         gone = Piece(row.id, row.lock_point_id, name, row.role, row.part, row.piece, row.quantity, row.source)

@@ -16,20 +16,20 @@ from hwsched.model.project import Project
 from hwsched.model.queries import latest_change
 from hwsched.operations.findings.checking import Checked, check_openings
 from hwsched.operations.opening.pieces import pieces_by_opening
-from hwsched.operations.power.power_results import power_work
+from hwsched.operations.power.power_results import power_result
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import lock_leaf
 from hwsched.values import (
     BatteryLife,
     CablePath,
-    Case,
     Finding,
-    FittedPart,
+    FitPart,
     Hole,
     Item,
     Leaf,
     Need,
     Opening,
+    OpeningInput,
     PointFit,
     Refusal,
 )
@@ -37,7 +37,7 @@ from hwsched.values.fit import Placement, Stack
 from hwsched.values.lock_points import leaf_name
 from hwsched.values.opening_input import Chosen
 from hwsched.values.piece import Piece
-from hwsched.values.power import Device, PowerWork
+from hwsched.values.power import Device, PowerResult
 
 VERSION: Final = 1
 """Of the shape; raised when a name goes or changes its meaning, not when one is added."""
@@ -86,7 +86,7 @@ class LockPointRecord:
     """What a person or a hardware set chose for it."""
     status: Literal["fitted", "not-fitted", "unknown", "not-worked-out"]
     """not-worked-out: nothing is stored, or it belongs to other facts."""
-    parts: tuple[FittedPart, ...] = ()
+    parts: tuple[FitPart, ...] = ()
     pieces: tuple[Piece, ...] = ()
     """What of the parts can be taken in the hand, each with its identifier and what is on record of it."""
     stack: Stack | None = None
@@ -202,40 +202,40 @@ def show_openings(project: Project, ids: Iterable[str] | None = None) -> Shown:
     # One state for all that is shown: the readings inside are part of this one.
     with project.reading() as connection:
         checked = check_openings(project, wanted)
-        power = power_work(project, wanted, fresh=False)
+        power = power_result(project, wanted, fresh=False)
         pieces = pieces_by_opening(project, checked)
         change = latest_change(connection)
         own = ProjectRecord(project.id, project.title, project.length_style, project.bare_unit, change)
-    return Shown(own, tuple(_opening(each, power, pieces[each.case.opening.id]) for each in checked))
+    return Shown(own, tuple(_opening(each, power, pieces[each.given.opening.id]) for each in checked))
 
 
-def _opening(checked: Checked, power: PowerWork, pieces: Sequence[Piece]) -> OpeningRecord:
-    case = checked.case
+def _opening(checked: Checked, power: PowerResult, pieces: Sequence[Piece]) -> OpeningRecord:
+    given = checked.given
     return OpeningRecord(
-        case.opening.mark,
-        case.opening,
+        given.opening.mark,
+        given.opening,
         {
             own.attribute.name: str(own.value) if isinstance(own.value, Decimal) else own.value
             for own in checked.own
             if own.entity == "opening"
         },
-        case.leaves,
-        case.items,
+        given.leaves,
+        given.items,
         tuple(_point(point, pieces) for point in checked.points),
-        tuple(piece for piece in pieces if not any(piece.point_id == at.case.point.id for at in checked.points)),
-        _circuit(power, case.opening.id),
+        tuple(piece for piece in pieces if not any(piece.point_id == at.given.point.id for at in checked.points)),
+        _circuit(power, given.opening.id),
         checked.findings,
     )
 
 
 def _point(at: PointFit, pieces: Sequence[Piece]) -> LockPointRecord:
-    case, fit, point = at.case, at.fit, at.case.point
+    given, fit, point = at.given, at.fit, at.given.point
     own = tuple(piece for piece in pieces if piece.point_id == point.id)
-    leaf = lock_leaf(case)
+    leaf = lock_leaf(given)
     on = leaf_name(leaf) if leaf is not None else None
     if fit is None:
         return LockPointRecord(
-            point.id, point.number, point.name, on, point.item_id, case.chosen, "not-worked-out", pieces=own
+            point.id, point.number, point.name, on, point.item_id, given.chosen, "not-worked-out", pieces=own
         )
     return LockPointRecord(
         point.id,
@@ -243,14 +243,14 @@ def _point(at: PointFit, pieces: Sequence[Piece]) -> LockPointRecord:
         point.name,
         on,
         point.item_id,
-        case.chosen,
+        given.chosen,
         fit.status,
         fit.parts,
         own,
         fit.stack,
         fit.placement,
-        tuple(hole_record(case, hole, fit.placement) for hole in fit.holes if hole.purpose not in _SCREWS),
-        tuple(hole_record(case, hole, fit.placement) for hole in fit.holes if hole.purpose in _SCREWS),
+        tuple(hole_record(given, hole, fit.placement) for hole in fit.holes if hole.purpose not in _SCREWS),
+        tuple(hole_record(given, hole, fit.placement) for hole in fit.holes if hole.purpose in _SCREWS),
         fit.cable,
         fit.power,
         fit.battery,
@@ -262,7 +262,7 @@ def _point(at: PointFit, pieces: Sequence[Piece]) -> LockPointRecord:
     )
 
 
-def hole_record(case: Case, hole: Hole, plate: Placement | None = None) -> HoleRecord:
+def hole_record(given: OpeningInput, hole: Hole, plate: Placement | None = None) -> HoleRecord:
     """Return a hole with the point where it starts and its direction.
 
     Source: geometry. ``direction`` is proportional to normal + tan(up) y - tan(edge) x for a hole in a face, and to
@@ -271,14 +271,14 @@ def hole_record(case: Case, hole: Hole, plate: Placement | None = None) -> HoleR
     Examples
     --------
     >>> from hwsched.values import Catalogue
-    >>> case = Case(Opening("o", "M1"), (Leaf("l", "single", thickness_mm=44.45),), (), Catalogue({}, ""))
-    >>> made = hole_record(case, Hole("lead", "single", "key", 70.0, 1000.0, 12.7))
+    >>> given = OpeningInput(Opening("o", "M1"), (Leaf("l", "single", thickness_mm=44.45),), (), Catalogue({}, ""))
+    >>> made = hole_record(given, Hole("lead", "single", "key", 70.0, 1000.0, 12.7))
     >>> made.start_mm, made.direction
     ((70.0, 1000.0, 44.45), (0.0, 0.0, -1.0))
     """
     way = _INTO[hole.face]
     up, edge = tan(radians(hole.up_deg)), tan(radians(hole.edge_deg))
-    thickness = next((leaf.thickness_mm for leaf in case.leaves if (leaf.position or "single") == hole.leaf), None)
+    thickness = next((leaf.thickness_mm for leaf in given.leaves if (leaf.position or "single") == hole.leaf), None)
     start: tuple[float, float, float | None]
     if way[2]:
         # In a face z follows from the face.
@@ -311,7 +311,7 @@ def _places(
     return tuple((x, y, start[2]) for y in up for x in across)
 
 
-def _circuit(power: PowerWork, opening_id: str) -> CircuitRecord | None:
+def _circuit(power: PowerResult, opening_id: str) -> CircuitRecord | None:
     found = power.circuit_of(opening_id)
     if found is None:
         return None

@@ -6,12 +6,12 @@ from dataclasses import dataclass, replace
 from hwsched.fingerprint import engine
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import Project
-from hwsched.model.queries import StoredFit, by_opening, read_cases, read_fits
+from hwsched.model.queries import StoredFit, by_opening, read_fits, read_inputs
 from hwsched.model.record_queries import read_packets
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.fit_differences import Differs, differences
 from hwsched.operations.opening.fits_within import Cancelled, FitMemory, Progress
-from hwsched.operations.opening.lock_points import Worked, standing_of, worked
+from hwsched.operations.opening.lock_points import PointResult, point_results, standing_of
 from hwsched.operations.opening.storing_fits import pointers, store_fits
 from hwsched.operations.release.released import released_otherwise
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
@@ -20,7 +20,7 @@ from hwsched.values.record import Packet
 
 
 @dataclass(frozen=True, slots=True)
-class Reworked:
+class ChangedFit:
     """An opening of which this version says otherwise."""
 
     opening_id: str
@@ -36,7 +36,7 @@ class Reworked:
 class SinceUpgrade:
     """What an earlier version has worked out, beside what this one says; nothing is stored yet."""
 
-    openings: tuple[Reworked, ...]
+    openings: tuple[ChangedFit, ...]
     """Those that differ, in the project's order."""
     looked_at: int
     """Openings with fits of an earlier version, whose facts still hold."""
@@ -84,24 +84,24 @@ def since_upgrade(
     """
     wanted = None if ids is None else list(ids)
     with project.reading() as connection:
-        every = list(by_opening(read_cases(connection, wanted, project.catalogue.read(connection))))
+        every = list(by_opening(read_inputs(connection, wanted, project.catalogue.read(connection))))
         stored, packets = read_fits(connection, wanted), read_packets(connection, wanted)
         lengths = project.length_style
     memory = FitMemory()
     left = [
-        cases
-        for cases in every
-        if standing_of(worked(cases, stored, None, memory.standings)) == "earlier-version"
+        inputs
+        for inputs in every
+        if standing_of(point_results(inputs, stored, None, memory.standings)) == "earlier-version"
     ]  # fmt: skip
-    openings: list[Reworked] = []
+    openings: list[ChangedFit] = []
     fresh: dict[str, StoredFit] = {}
     seen: dict[str, tuple[str | None, ...]] = {}
     changed: set[str] = set()
-    for done, cases in enumerate(left, start=1):
+    for done, inputs in enumerate(left, start=1):
         if cancelled is not None and cancelled():
             return None
-        opening = cases[0].opening
-        points, packet = worked(cases, stored, memory.of, memory.standings), packets.get(opening.id)
+        opening = inputs[0].opening
+        points, packet = point_results(inputs, stored, memory.of, memory.standings), packets.get(opening.id)
         made = [each.held.engine for each in points if each.held is not None and each.held.engine is not None]
         changed.update(name for each in made for name in each.changed(engine()))
         kept = not released and released_otherwise(points, packet)
@@ -109,21 +109,21 @@ def since_upgrade(
         if kept and not differs:
             differs = (Differs("words on its packet", "as released", "otherwise"),)
         if differs:
-            openings.append(Reworked(opening.id, opening.mark, differs, packet, kept))
+            openings.append(ChangedFit(opening.id, opening.mark, differs, packet, kept))
         if not kept:
             fresh |= memory.to_store(points)
-            seen |= {each.at.case.point.id: each.held.pointer for each in points if not each.stored and each.held}
+            seen |= {each.at.given.point.id: each.held.pointer for each in points if not each.stored and each.held}
         if progress is not None and (done % 16 == 0 or done == len(left)):
             progress(done, len(left))
     style = next((each for each in LENGTH_STYLES if each == lengths), LENGTH_STYLES[0])
     return SinceUpgrade(tuple(openings), len(left), tuple(sorted(changed)), fresh, seen, style)
 
 
-def _compared(points: Sequence[Worked]) -> tuple[Differs, ...]:
+def _compared(points: Sequence[PointResult]) -> tuple[Differs, ...]:
     """Compare the lock points of an opening with what is stored for them; of several, each is named."""
     found: list[Differs] = []
     for each in points:
-        name = each.at.case.point.name
+        name = each.at.given.point.name
         held = each.held.fit if each.held is not None else Fit("unknown")
         for differs in differences(held, each.at.fit or Fit("unknown")):
             found.append(replace(differs, what=f"{name}: {differs.what}") if name else differs)

@@ -8,9 +8,9 @@ from hwsched.fingerprint import Engine, engine
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit
 from hwsched.model.tables import OPENING_FIT
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 from hwsched.values.facts_read import FactsKeys, FactsRead
-from hwsched.values.input_key import IGNORED, case_key
+from hwsched.values.input_key import IGNORED, input_key
 from hwsched.values.standing import Standing
 
 _SURVEY = 32
@@ -32,15 +32,15 @@ class Standings:
         """The program at work; asked for when it is needed, so never on the screen's thread."""
         return engine()
 
-    def of(self, case: Case, key: str, stored: StoredFit | None) -> Standing:
+    def of(self, given: OpeningInput, key: str, stored: StoredFit | None) -> Standing:
         """Tell how a stored fit stands.
 
         Parameters
         ----------
-        case : Case
+        given : OpeningInput
             The opening as it stands.
         key : str
-            Its `case_key`.
+            Its `input_key`.
         stored : StoredFit or None
             What is stored for it.
         """
@@ -49,30 +49,30 @@ class Standings:
         if stored.engine is None or stored.read is None:
             return "earlier-version"
         if stored.engine.key == self.engine.key:
-            return "current" if self.facts_key(case, key, stored.read) == stored.case_key else "facts-changed"
+            return "current" if self.facts_key(given, key, stored.read) == stored.input_key else "facts-changed"
         if stored.engine.parts.get("keys") != self.engine.parts.get("keys"):
             # It hashed facts in another way: nobody can tell whether they have changed too.
             return "earlier-version"
         try:
-            now = self.facts_key(case, key, stored.read)
+            now = self.facts_key(given, key, stored.read)
         except AttributeError:
             # It read a fact that there is no more.
             return "earlier-version"
         # Of catalogue and settings this program may keep more or other things; of a surveyed fact only its value.
-        return "earlier-version" if now[:_SURVEY] == stored.case_key[:_SURVEY] else "facts-changed"
+        return "earlier-version" if now[:_SURVEY] == stored.input_key[:_SURVEY] else "facts-changed"
 
-    def current(self, case: Case, stored: StoredFit | None) -> Fit | None:
+    def current(self, given: OpeningInput, stored: StoredFit | None) -> Fit | None:
         """Return a stored fit where it counts."""
-        return stored.fit if stored is not None and self.of(case, case_key(case), stored) == "current" else None
+        return stored.fit if stored is not None and self.of(given, input_key(given), stored) == "current" else None
 
-    def facts_key(self, case: Case, key: str, read: FactsRead) -> str:
+    def facts_key(self, given: OpeningInput, key: str, read: FactsRead) -> str:
         """Return the key of the facts that were read, as they are now."""
         if not IGNORED.isdisjoint((*read.opening, *read.leaf, *read.item)):
             # A rule from outside looks at what tells openings alike apart.
-            return self._keys.key(case, read)
+            return self._keys.key(given, read)
         found = self._known.get((key, read.key))
         if found is None:
-            found = self._known[key, read.key] = self._keys.key(case, read)
+            found = self._known[key, read.key] = self._keys.key(given, read)
         return found
 
 

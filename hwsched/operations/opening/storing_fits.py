@@ -64,7 +64,7 @@ def pointers(connection: Connection, points: Sequence[str]) -> dict[str, tuple[s
 
 def _row(stored: StoredFit, fit_key: str) -> dict[str, Any]:
     return {
-        "case_key": stored.case_key,
+        "case_key": stored.input_key,
         "fit_key": fit_key,
         "engine": stored.engine.key if stored.engine is not None else None,
         "facts_read": stored.read.key if stored.read is not None else None,

@@ -4,9 +4,9 @@ from dataclasses import replace
 
 from hwsched.fitting import fit
 from hwsched.operations.findings.checking import Checked, Checker
-from hwsched.operations.opening.lock_points import worked
-from hwsched.values import Case, Finding, Fit, Placed
-from hwsched.values.input_key import case_key
+from hwsched.operations.opening.lock_points import point_results
+from hwsched.values import Finding, Fit, HandPlacement, OpeningInput
+from hwsched.values.input_key import input_key
 
 _GEOMETRY = ("placement", "cable", "holes")
 
@@ -34,14 +34,14 @@ def with_unit_at(checked: Checked, x_mm: float, y_mm: float, checker: Checker, n
     place = at.fit.placement if at.fit is not None else None
     if place is None or place.face not in ("secured", "key"):
         raise ValueError("no unit stands on a face of this opening")
-    placed = Placed(place.leaf, place.face, place.pattern, x_mm, y_mm)
-    cases = [replace(case, placed=placed) if case.point == at.case.point else case for case in checked.cases]
-    known = {case_key(each.case): each.fit for each in checked.points if each.fit is not None}
+    placed = HandPlacement(place.leaf, place.face, place.pattern, x_mm, y_mm)
+    inputs = [replace(given, placed=placed) if given.point == at.given.point else given for given in checked.inputs]
+    known = {input_key(each.given): each.fit for each in checked.points if each.fit is not None}
 
-    def make(case: Case) -> Fit:
-        return known.get(case_key(case)) or fit(case)
+    def make(given: OpeningInput) -> Fit:
+        return known.get(input_key(given)) or fit(given)
 
-    return replace(checker.judge(worked(cases, {}, make)), stored=False)
+    return replace(checker.judge(point_results(inputs, {}, make)), stored=False)
 
 
 def against_place(tried: Checked) -> tuple[Finding, ...]:

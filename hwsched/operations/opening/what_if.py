@@ -17,8 +17,8 @@ from hwsched.model.queries import (
     catalogue_of,
     first_points,
     latest_change,
-    read_cases,
     read_fits,
+    read_inputs,
     read_terms,
 )
 from hwsched.model.touched import touched_since
@@ -33,11 +33,11 @@ from hwsched.operations.project.settings import PREFERENCES, check_limits, set_s
 from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
 from hwsched.rules import RULEBOOK
 from hwsched.rules.judging import check, of_opening
-from hwsched.values import Case, Catalogue, Chosen, Finding, Fit, LockPoint, PointFit
+from hwsched.values import Catalogue, Chosen, Finding, Fit, LockPoint, OpeningInput, PointFit
 from hwsched.values.fit import together
-from hwsched.values.input_key import case_key
+from hwsched.values.input_key import input_key
 from hwsched.values.power import PowerFacts
-from hwsched.wiring import Fed, work_out
+from hwsched.wiring import ConnectedOpening, solve_supplies
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,16 +56,16 @@ class _Opening:
     findings: tuple[Finding, ...]
 
     @property
-    def case(self) -> Case:
-        return self.points[0].case
+    def given(self) -> OpeningInput:
+        return self.points[0].given
 
     @property
     def fit(self) -> Fit:
         return together([each.fit for each in self.points]) or Fit("unknown")
 
     @property
-    def pairs(self) -> Iterator[tuple[Case, Fit | None]]:
-        return ((each.case, each.fit) for each in self.points)
+    def pairs(self) -> Iterator[tuple[OpeningInput, Fit | None]]:
+        return ((each.given, each.fit) for each in self.points)
 
 
 @dataclass(frozen=True, slots=True)
@@ -170,29 +170,29 @@ def _answered(
     with project.reading() as connection:
         state = latest_change(connection)
         catalogue = project.catalogue.read(connection)
-        openings = list(by_opening(read_cases(connection, None if ids is None else list(ids), catalogue)))
-        terms, laid = read_terms(connection), read_power(connection)
-        wanted = _beside(laid, [cases[0].opening.id for cases in openings])
-        beside = list(by_opening(read_cases(connection, wanted, catalogue)))
+        openings = list(by_opening(read_inputs(connection, None if ids is None else list(ids), catalogue)))
+        terms, present = read_terms(connection), read_power(connection)
+        wanted = _beside(present, [inputs[0].opening.id for inputs in openings])
+        beside = list(by_opening(read_inputs(connection, wanted, catalogue)))
     other = _catalogue(catalogue, basis.file)
     for choice in question.choices:
         if other.get(choice.part) is None:
             raise ValueRefusedError("part", f"the catalogue has no part '{choice.part}'")
     known = basis.known
     rows: list[tuple[_Opening, _Opening]] = []
-    for done, cases in enumerate(openings, start=1):
+    for done, inputs in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
-        rows.append((_worked(cases, known), _worked(_asked(cases, question, other), known)))
+        rows.append((_worked(inputs, known), _worked(_asked(inputs, question, other), known)))
         if progress is not None and (done % 16 == 0 or done == len(openings)):
             progress(done, len(openings))
     asked_elsewhere = replace(question, choices=())
     circuits = (
-        _of_circuits(laid, [row[0] for row in rows], [_worked(cases, known) for cases in beside]),
+        _of_circuits(present, [row[0] for row in rows], [_worked(inputs, known) for inputs in beside]),
         _of_circuits(
-            laid,
+            present,
             [row[1] for row in rows],
-            [_worked(_asked(cases, asked_elsewhere, other), known) for cases in beside],
+            [_worked(_asked(inputs, asked_elsewhere, other), known) for inputs in beside],
         ),
     )
     costs, would_cost = (
@@ -201,19 +201,19 @@ def _answered(
     )
     found = []
     for now, then in rows:
-        case, before, after = now.case, now.fit, then.fit
-        said = (*now.findings, *circuits[0].get(case.opening.id, ()))
-        would_say = (*then.findings, *circuits[1].get(case.opening.id, ()))
-        effect = effect_between(case.opening.mark, before, after)
+        given, before, after = now.given, now.fit, then.fit
+        said = (*now.findings, *circuits[0].get(given.opening.id, ()))
+        would_say = (*then.findings, *circuits[1].get(given.opening.id, ()))
+        effect = effect_between(given.opening.mark, before, after)
         gone = tuple(f for f in said if f not in would_say)
         new = tuple(f for f in would_say if f not in said)
-        here, there = costs.get(case.opening.id), would_cost.get(case.opening.id)
+        here, there = costs.get(given.opening.id), would_cost.get(given.opening.id)
         if effect is None and not gone and not new and here == there and holes_in(before) == holes_in(after):
             continue
         found.append(
             Difference(
-                case.opening.id,
-                case.opening.mark,
+                given.opening.id,
+                given.opening.mark,
                 before.status,
                 after.status,
                 effect.gone if effect else (),
@@ -227,7 +227,7 @@ def _answered(
                 effect.why if effect else "",
             )
         )
-    asked_ids = tuple(row[0].case.opening.id for row in rows)
+    asked_ids = tuple(row[0].given.opening.id for row in rows)
     return Answer(question, asked_ids, tuple(found), Basis(state, basis.file, known))
 
 
@@ -331,36 +331,36 @@ def successors(
     """
     with project.reading() as connection:
         catalogue = project.catalogue.read(connection)
-        openings = list(by_opening(read_cases(connection, None, catalogue)))
+        openings = list(by_opening(read_inputs(connection, None, catalogue)))
         stored = read_fits(connection)
         terms = read_terms(connection)
     known = _Known()
     found = []
-    for done, cases in enumerate(openings, start=1):
+    for done, inputs in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
         if progress is not None and (done % 16 == 0 or done == len(openings)):
             progress(done, len(openings))
-        held = [_with_held(each, stored[each.point.id].fit) if each.point.id in stored else each for each in cases]
+        held = [_with_held(each, stored[each.point.id].fit) if each.point.id in stored else each for each in inputs]
         succeeded = [_succeeded(each) for each in held]
         if succeeded == held:
             continue
         now, then = _worked(held, known), _worked(succeeded, known)
-        case, before, after, said, would_say = now.case, now.fit, then.fit, now.findings, then.findings
-        effect = effect_between(case.opening.mark, before, after)
+        given, before, after, said, would_say = now.given, now.fit, then.fit, now.findings, then.findings
+        effect = effect_between(given.opening.mark, before, after)
         costs = price_openings(now.pairs, catalogue, terms), price_openings(then.pairs, catalogue, terms)
         new = tuple(f for f in would_say if f not in said)
         worse = [f.message for f in new if f.severity == "error"]
         found.append(
             Difference(
-                case.opening.id,
-                case.opening.mark,
+                given.opening.id,
+                given.opening.mark,
                 before.status,
                 after.status,
                 effect.gone if effect else (),
                 effect.new if effect else (),
-                costs[0].get(case.opening.id),
-                costs[1].get(case.opening.id),
+                costs[0].get(given.opening.id),
+                costs[1].get(given.opening.id),
                 holes_in(before),
                 holes_in(after),
                 tuple(f for f in said if f not in would_say),
@@ -410,29 +410,29 @@ def _catalogue(catalogue: Catalogue, file: CatalogueFile | None) -> Catalogue:
     return catalogue_of(parts[number] for number in sorted(parts))
 
 
-def _beside(laid: PowerFacts, ids: Sequence[str]) -> list[str]:
+def _beside(present: PowerFacts, ids: Sequence[str]) -> list[str]:
     """Return the openings that are not asked about and hang on a supply of one that is."""
-    fed, asked = laid.fed(), set(ids)
-    supplies = {fed[each].supply_id for each in asked if each in fed}
-    return [each for each, circuit in fed.items() if circuit.supply_id in supplies and each not in asked]
+    connected, asked = present.connected(), set(ids)
+    supplies = {connected[each].supply_id for each in asked if each in connected}
+    return [each for each, circuit in connected.items() if circuit.supply_id in supplies and each not in asked]
 
 
 def _of_circuits(
-    laid: PowerFacts, worked: Sequence[_Opening], beside: Sequence[_Opening]
+    present: PowerFacts, result: Sequence[_Opening], beside: Sequence[_Opening]
 ) -> Mapping[str, Sequence[Finding]]:
     """Return what the rules of circuits say of openings by their fits."""
-    if not any(opening.case.feed is not None for opening in worked):
+    if not any(opening.given.supply_link is not None for opening in result):
         return {}
-    openings = {opening.case.opening.id: Fed.of(opening.points) for opening in (*worked, *beside)}
-    case = worked[0].case
-    fed = laid.fed()
-    supplies = {fed[each].supply_id for each in openings if each in fed}
-    return work_out(laid, openings, case.catalogue, case.settings, supplies).by_opening()
+    openings = {opening.given.opening.id: ConnectedOpening.of(opening.points) for opening in (*result, *beside)}
+    given = result[0].given
+    connected = present.connected()
+    supplies = {connected[each].supply_id for each in openings if each in connected}
+    return solve_supplies(present, openings, given.catalogue, given.settings, supplies).by_opening()
 
 
-def _asked(cases: Sequence[Case], question: Question, catalogue: Catalogue) -> list[Case]:
+def _asked(inputs: Sequence[OpeningInput], question: Question, catalogue: Catalogue) -> list[OpeningInput]:
     """Return the cases of an opening as they would be; parts are chosen for its first lock point."""
-    settings = cases[0].settings
+    settings = inputs[0].settings
     limits = {name: value for name, value in {**settings.limits, **question.limits}.items() if value is not None}
     off = {**dict.fromkeys(settings.rules_off, True), **question.rules_off}
     changed = replace(
@@ -442,45 +442,47 @@ def _asked(cases: Sequence[Case], question: Question, catalogue: Catalogue) -> l
         prefer=settings.prefer if question.prefer is None else question.prefer,
     )
     roles = {choice.role for choice in question.choices}
-    chosen = (*(choice for choice in cases[0].chosen if choice.role not in roles), *question.choices)
+    chosen = (*(choice for choice in inputs[0].chosen if choice.role not in roles), *question.choices)
     ordered = tuple(sorted(chosen, key=lambda choice: (choice.role, choice.part)))
-    first = replace(cases[0], settings=changed, catalogue=catalogue, chosen=ordered)
-    return [first, *(replace(case, settings=changed, catalogue=catalogue) for case in cases[1:])]
+    first = replace(inputs[0], settings=changed, catalogue=catalogue, chosen=ordered)
+    return [first, *(replace(given, settings=changed, catalogue=catalogue) for given in inputs[1:])]
 
 
-def _worked(cases: Sequence[Case], known: _Known) -> _Opening:
+def _worked(inputs: Sequence[OpeningInput], known: _Known) -> _Opening:
     """Work out the lock points of an opening, those alike once."""
     said: list[tuple[LockPoint, tuple[Finding, ...]]] = []
 
-    def make(case: Case) -> Fit:
-        key = case_key(case)
-        made = known.fits.made(case, key).fit
+    def make(given: OpeningInput) -> Fit:
+        key = input_key(given)
+        made = known.fits.made(given, key).fit
         if key not in known.said:
-            known.said[key] = check(case, made)
-        said.append((case.point, known.said[key]))
+            known.said[key] = check(given, made)
+        said.append((given.point, known.said[key]))
         return made
 
-    return _Opening(afresh(cases, make), of_opening(said))
+    return _Opening(afresh(inputs, make), of_opening(said))
 
 
-def _succeeded(case: Case) -> Case:
+def _succeeded(given: OpeningInput) -> OpeningInput:
     """Return the case with successors in place of the superseded parts that are chosen."""
     chosen = tuple(
-        replace(choice, part=_last(case.catalogue, choice.part)) if _superseded(case.catalogue, choice.part) else choice
-        for choice in case.chosen
+        replace(choice, part=_last(given.catalogue, choice.part))
+        if _superseded(given.catalogue, choice.part)
+        else choice
+        for choice in given.chosen
     )
-    return case if chosen == case.chosen else replace(case, chosen=chosen)
+    return given if chosen == given.chosen else replace(given, chosen=chosen)
 
 
-def _with_held(case: Case, found: Fit) -> Case:
+def _with_held(given: OpeningInput, found: Fit) -> OpeningInput:
     """Return the case with the superseded parts of its stored fit chosen: a new fit would take none that is not.
 
     Of a role that holds one, all parts are chosen, so that those beside it stay.
     """
-    roles = {choice.role for choice in case.chosen}
-    stale = {part.role for part in found.parts if _superseded(case.catalogue, part.part)} - roles
+    roles = {choice.role for choice in given.chosen}
+    stale = {part.role for part in found.parts if _superseded(given.catalogue, part.part)} - roles
     held = tuple(Chosen(part.role, part.part, part.quantity) for part in found.parts if part.role in stale)
-    return replace(case, chosen=(*case.chosen, *held))
+    return replace(given, chosen=(*given.chosen, *held))
 
 
 def _superseded(catalogue: Catalogue, number: str) -> bool:

@@ -69,8 +69,8 @@ def set_terms(
         if learning_rate is not None:
             held["learning_rate"] = learning_rate.strip() or "1"
         of_currency = {_currency(key, "rate"): value for key, value in (rates or {}).items()}
-        for name, given in (("discounts", discounts), ("rates", of_currency), ("hours", hours)):
-            merged = {**held[name], **(given or {})}
+        for name, stated in (("discounts", discounts), ("rates", of_currency), ("hours", hours)):
+            merged = {**held[name], **(stated or {})}
             held[name] = {key: value for key, value in merged.items() if value is not None}
         _check(CostTerms(**held))
         row = change.connection.execute(select(PROJECT)).one()

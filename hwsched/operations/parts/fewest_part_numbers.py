@@ -12,7 +12,7 @@ from hwsched.fitting import alternatives
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
-from hwsched.model.queries import latest_change, read_cases
+from hwsched.model.queries import latest_change, read_inputs
 from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.fits_within import change_and_fit
@@ -21,12 +21,12 @@ from hwsched.operations.parts.hardware_sets import Line, lines_of
 from hwsched.operations.prepared import NotReadyError
 from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile
 from hwsched.quantities.money import ZERO, product, summed
-from hwsched.values import Case, Chosen, Fit
-from hwsched.values.input_key import case_key
+from hwsched.values import Chosen, Fit, OpeningInput
+from hwsched.values.input_key import input_key
 
 
 @dataclass(frozen=True, slots=True)
-class FewestKinds:
+class FewestPartNumbers:
     """A choice of alternatives, before it is accepted."""
 
     before_kinds: tuple[str, ...]
@@ -60,7 +60,7 @@ Offer = tuple[Decimal, str, tuple[str, ...], tuple[Line, ...]]
 """An alternative of a lock point: cost, currency, different parts, and the lines by which it is chosen."""
 _Known = dict[str, tuple[Fit, ...]]
 """Alternatives by the key of the case."""
-_Groups = dict[str, tuple[list[Case], tuple[Fit, ...]]]
+_Groups = dict[str, tuple[list[OpeningInput], tuple[Fit, ...]]]
 """Key of a case to the lock points that have it, and its priced alternatives."""
 
 
@@ -77,7 +77,7 @@ class Basis:
     known: _Known
 
 
-def fewest_kinds(
+def fewest_part_numbers(
     project: Project,
     ids: Sequence[str] | None = None,
     *,
@@ -86,7 +86,7 @@ def fewest_kinds(
     time_limit_s: float = 60.0,
     progress: Callable[[str, float | None], None] | None = None,
     cancelled: Callable[[], bool] | None = None,
-) -> FewestKinds:
+) -> FewestPartNumbers:
     """Choose among the openings' alternatives so that few different parts are needed.
 
     Parameters
@@ -106,7 +106,7 @@ def fewest_kinds(
 
     Returns
     -------
-    FewestKinds
+    FewestPartNumbers
         Exact by integer programming; the gap says what is proven.
 
     Raises
@@ -133,7 +133,7 @@ def fewest_kinds(
             choice = fewest(asked, limits)
     except InputError as error:
         raise ValueRefusedError(error.field, error.message) from error
-    openings = dict.fromkeys(case.opening.id for here, _ in groups.values() for case in here)
+    openings = dict.fromkeys(given.opening.id for here, _ in groups.values() for given in here)
     return _told(groups, choice, left_out, Basis(state, _offers(groups), tuple(openings), known))
 
 
@@ -147,39 +147,39 @@ def _offered(
     """Return the state that was read, what can be chosen among, marks without anything, and the prices they need."""
     with project.reading() as connection:
         state = latest_change(connection)
-        cases = list(read_cases(connection, None if ids is None else list(ids), project.catalogue.read(connection)))
+        inputs = list(read_inputs(connection, None if ids is None else list(ids), project.catalogue.read(connection)))
     groups: _Groups = {}
     left_out: list[str] = []
     unpriced: dict[str, None] = {}
-    for done, case in enumerate(cases):
+    for done, given in enumerate(inputs):
         if cancelled is not None and cancelled():
             raise ValueRefusedError("fewest kinds", "stopped before anything was found")
         if progress is not None and done % 16 == 0:
-            progress(f"alternatives of opening {done + 1} of {len(cases)}", None)
-        key = case_key(case)
+            progress(f"alternatives of opening {done + 1} of {len(inputs)}", None)
+        key = input_key(given)
         if key not in known:
-            known[key] = tuple(alternatives(case))
+            known[key] = tuple(alternatives(given))
         if key not in groups:
             groups[key] = ([], tuple(each for each in known[key] if not each.cost_needs))
             unpriced.update((need, None) for each in known[key] for need in each.cost_needs)
         if groups[key][1]:
-            groups[key][0].append(case)
-        elif case.opening.mark not in left_out:
-            left_out.append(case.opening.mark)
+            groups[key][0].append(given)
+        elif given.opening.mark not in left_out:
+            left_out.append(given.opening.mark)
     return state, groups, left_out, unpriced
 
 
 def _offers(groups: _Groups) -> dict[str, tuple[Offer, ...]]:
     return {
-        case.point.id: tuple((each.cost, each.currency, _kinds(each), lines_of(each)) for each in found)
+        given.point.id: tuple((each.cost, each.currency, _kinds(each), lines_of(each)) for each in found)
         for here, found in groups.values()
-        for case in here
+        for given in here
     }
 
 
 def accept_fewest(
     project: Project,
-    found: FewestKinds,
+    found: FewestPartNumbers,
     *,
     who: str,
     progress: Callable[[int, int], None] | None = None,
@@ -191,7 +191,7 @@ def accept_fewest(
     ----------
     project : Project
         Open project.
-    found : FewestKinds
+    found : FewestPartNumbers
         As it was shown.
     who : str
         For the journal.
@@ -232,8 +232,11 @@ def accept_fewest(
 
 
 def _told(
-    groups: Mapping[str, tuple[list[Case], tuple[Fit, ...]]], choice: Choice, left_out: Sequence[str], basis: Basis
-) -> FewestKinds:
+    groups: Mapping[str, tuple[list[OpeningInput], tuple[Fit, ...]]],
+    choice: Choice,
+    left_out: Sequence[str],
+    basis: Basis,
+) -> FewestPartNumbers:
     choices: dict[str, tuple[Line, ...]] = {}
     marks: dict[str, str] = {}
     before: set[str] = set()
@@ -246,14 +249,14 @@ def _told(
         before |= set(_kinds(found[0]))
         cost = summed((cost, product(found[0].cost, Decimal(len(here)))))
         currency = found[0].currency
-        for case in here:
-            name = case.point.name
-            marks[case.point.id] = f"{case.opening.mark}, {name}" if name else case.opening.mark
-            openings.add(case.opening.id)
+        for given in here:
+            name = given.point.name
+            marks[given.point.id] = f"{given.opening.mark}, {name}" if name else given.opening.mark
+            openings.add(given.opening.id)
             if _kinds(found[number]) != _kinds(found[0]):
-                choices[case.point.id] = lines_of(found[number])
-                opening_of[case.point.id] = case.opening.id
-    return FewestKinds(
+                choices[given.point.id] = lines_of(found[number])
+                opening_of[given.point.id] = given.opening.id
+    return FewestPartNumbers(
         tuple(sorted(before)), choice.kinds, cost, choice.cost, currency, choice.gap, choices, marks, opening_of,
         len(openings),
         tuple(left_out), basis,

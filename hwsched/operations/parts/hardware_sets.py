@@ -14,7 +14,7 @@ from hwsched.fitting import fit
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, first_points, natural, read_cases
+from hwsched.model.queries import by_opening, first_points, natural, read_inputs
 from hwsched.model.tables import CHOSEN_PART, HARDWARE_SET, OPENING_TABLE, PART, SET_LINE
 from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Cancelled, Progress, check_openings
@@ -23,7 +23,7 @@ from hwsched.operations.opening.lock_points import afresh
 from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey.accepted_values import row_there
 from hwsched.rules.judging import check, of_opening
-from hwsched.values import Case, Chosen, Finding, Fit, PointFit
+from hwsched.values import Chosen, Finding, Fit, OpeningInput, PointFit
 from hwsched.values.fit import together
 
 PROPOSED_ROLES = ("cylinder", "lock", "reader", "cam", "tailpiece", "unit", "lead-extension", "strike")
@@ -248,22 +248,22 @@ def propose_sets(
     """
     taken = {opening for each in hardware_sets(project) for opening in each.openings}
     names = {each.name for each in hardware_sets(project)}
-    groups: dict[tuple[Line, ...], list[Case]] = {}
+    groups: dict[tuple[Line, ...], list[OpeningInput]] = {}
     for each in check_openings(project, ids, progress=progress, cancelled=cancelled):
-        if each.fit is None or each.fit.status != "fitted" or each.case.opening.id in taken:
+        if each.fit is None or each.fit.status != "fitted" or each.given.opening.id in taken:
             continue
         first = each.points[0].fit or each.fit
         lines = tuple(sorted(lines_of(first), key=lambda line: (line.role, line.part)))
-        groups.setdefault(lines, []).append(each.case)
+        groups.setdefault(lines, []).append(each.given)
     found = sorted(groups.items(), key=lambda group: (-len(group[1]), [line.part for line in group[0]]))
     proposed, number = [], 1
-    for lines, cases in found:
-        if len(cases) < at_least or not lines:
+    for lines, inputs in found:
+        if len(inputs) < at_least or not lines:
             continue
         while f"HS-{number:02d}" in names:
             number += 1
-        openings = tuple(case.opening.id for case in cases)
-        marks = tuple(case.opening.mark for case in cases)
+        openings = tuple(given.opening.id for given in inputs)
+        marks = tuple(given.opening.mark for given in inputs)
         proposed.append(Proposed(f"HS-{number:02d}", lines, openings, marks))
         number += 1
     return tuple(proposed)
@@ -296,17 +296,17 @@ def effect_of_lines(
         raise MissingRowError("this hardware set is not in the project any more")
     with project.reading() as connection:
         wanted = [Chosen(line.role, line.part, line.quantity, "set") for line in _accepted(connection, lines)]
-        openings = list(by_opening(read_cases(connection, found.openings, project.catalogue.read(connection))))
+        openings = list(by_opening(read_inputs(connection, found.openings, project.catalogue.read(connection))))
     effects = []
-    for done, (case, *others) in enumerate(openings, start=1):
+    for done, (given, *others) in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
-        own = tuple(choice for choice in case.chosen if choice.source != "set")
+        own = tuple(choice for choice in given.chosen if choice.source != "set")
         roles = {choice.role for choice in own}
         fresh = (*own, *(choice for choice in wanted if choice.role not in roles))
-        changed = replace(case, chosen=tuple(sorted(fresh, key=lambda choice: (choice.role, choice.part))))
-        before, after = (afresh([first, *others], fit) for first in (case, changed))
-        effect = effect_between(case.opening.mark, _whole(before), _whole(after))
+        changed = replace(given, chosen=tuple(sorted(fresh, key=lambda choice: (choice.role, choice.part))))
+        before, after = (afresh([first, *others], fit) for first in (given, changed))
+        effect = effect_between(given.opening.mark, _whole(before), _whole(after))
         if effect is not None:
             # What a set names is kept though rules refuse it: what they say then is why it does not fit.
             said = {finding.message for finding in _said(before)}
@@ -322,7 +322,7 @@ def _whole(points: Sequence[PointFit]) -> Fit:
 
 
 def _said(points: Sequence[PointFit]) -> tuple[Finding, ...]:
-    return of_opening([(each.case.point, check(each.case, each.fit or Fit("unknown"))) for each in points])
+    return of_opening([(each.given.point, check(each.given, each.fit or Fit("unknown"))) for each in points])
 
 
 def effect_between(mark: str, before: Fit, after: Fit) -> SetEffect | None:

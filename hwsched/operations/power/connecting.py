@@ -14,7 +14,7 @@ from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import natural, read_cases
+from hwsched.model.queries import natural, read_inputs
 from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, OPENING_TABLE, ROUTE, RUN_TABLE, SUPPLY_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.power.power_editing import begin_of, checked_length, marks_of
@@ -26,7 +26,7 @@ _LOWEST_M: Final = -200.0
 _HIGHEST_M: Final = 1000.0
 
 
-def hang(
+def connect_openings(
     project: Project,
     circuit_id: str,
     opening_ids: Sequence[str],
@@ -74,7 +74,7 @@ def hang(
             if length_m is not None or begin != AT_SUPPLY
             else _lengths(change, project, supply, opening_ids)
         )
-        hang_on(change, circuit_id, {each: lengths[each] for each in opening_ids}, begin)
+        connect_to(change, circuit_id, {each: lengths[each] for each in opening_ids}, begin)
     return Changes.of(change)
 
 
@@ -92,7 +92,7 @@ def _check_begin(change: Change, circuit: Any, begin: str, said: str, opening_id
         raise ValueRefusedError("From", f"circuit {circuit.name} has no {said}; accepted: {there}")
 
 
-def hang_on(
+def connect_to(
     change: Change,
     circuit_id: str,
     lengths: Mapping[str, float | None],
@@ -119,7 +119,7 @@ def hang_on(
     change.insert(RUN_TABLE, rows)
 
 
-def unhang(project: Project, opening_ids: Sequence[str], *, who: str, base: int | None = None) -> Changes:
+def disconnect_openings(project: Project, opening_ids: Sequence[str], *, who: str, base: int | None = None) -> Changes:
     """Take openings off their circuits; wire that went on past one to others stays, with the lengths added.
 
     Raises MissingRowError, and ConflictError for what others changed at it since ``base``.
@@ -242,9 +242,9 @@ def _lengths(change: Change, project: Project, supply: Supply, opening_ids: Sequ
     routes = {(r.opening_id, r.supply_id): r for r in read_power(connection).routes}
     heights = level_heights(connection)
     found: dict[str, float | None] = dict.fromkeys(opening_ids)
-    for case in read_cases(connection, list(opening_ids), project.catalogue.read(connection)):
-        route = routes.get((case.opening.id, supply.id))
-        measured, _ = distance(supply, case.opening, heights, route)
+    for given in read_inputs(connection, list(opening_ids), project.catalogue.read(connection)):
+        route = routes.get((given.opening.id, supply.id))
+        measured, _ = distance(supply, given.opening, heights, route)
         # A run of no length cannot be; what stands beside its supply has its few metres measured by hand.
-        found[case.opening.id] = measured.metres if measured is not None and measured.metres > 0 else None
+        found[given.opening.id] = measured.metres if measured is not None and measured.metres > 0 else None
     return found

@@ -32,7 +32,7 @@ from hwsched.operations.changes import Changes
 from hwsched.operations.survey.accepted_values import accepted, row_there
 from hwsched.survey import CIRCUIT, RUN, SUPPLY, Entity
 
-LAID: Final[Mapping[str, tuple[Entity, Table]]] = {
+POWER_ENTITIES: Final[Mapping[str, tuple[Entity, Table]]] = {
     SUPPLY.name: (SUPPLY, SUPPLY_TABLE),
     CIRCUIT.name: (CIRCUIT, CIRCUIT_TABLE),
     RUN.name: (RUN, RUN_TABLE),
@@ -41,7 +41,7 @@ _KINDS: Final = {"part": "power-supply", "battery": "standby-battery", "wire": "
 """Facts that name a part, and of which kind it must be."""
 
 
-def lay_supply(project: Project, facts: Mapping[str, Any], *, who: str) -> tuple[Changes, str]:
+def add_supply(project: Project, facts: Mapping[str, Any], *, who: str) -> tuple[Changes, str]:
     """Lay a supply, or name a place where one may stand.
 
     Parameters
@@ -82,8 +82,8 @@ def insert_supply(change: Change, held: Mapping[str, Any], origin: str | None = 
     return change.insert(SUPPLY_TABLE, [row], [origin])[0]
 
 
-def lay_circuit(project: Project, supply_id: str, facts: Mapping[str, Any], *, who: str) -> tuple[Changes, str]:
-    """Lay a circuit of a supply; as `lay_supply` otherwise; raises MissingRowError too."""
+def add_circuit(project: Project, supply_id: str, facts: Mapping[str, Any], *, who: str) -> tuple[Changes, str]:
+    """Lay a circuit of a supply; as `add_supply` otherwise; raises MissingRowError too."""
     held = _held(CIRCUIT, facts)
     _check_name(held.get("name"), "Circuit")
     with project.change("lay-circuit", f"Lay circuit {held['name']}", who) as change:
@@ -94,7 +94,7 @@ def lay_circuit(project: Project, supply_id: str, facts: Mapping[str, Any], *, w
     return Changes.of(change), row_id
 
 
-def lay_run(project: Project, circuit_id: str, facts: Mapping[str, Any], *, who: str) -> tuple[Changes, str]:
+def add_run(project: Project, circuit_id: str, facts: Mapping[str, Any], *, who: str) -> tuple[Changes, str]:
     """Lay a run of a circuit.
 
     Parameters
@@ -134,7 +134,7 @@ def insert_run(change: Change, circuit_id: str, held: Mapping[str, Any], origin:
     return change.insert(RUN_TABLE, [row], [origin])[0]
 
 
-def edit_laid(
+def edit_power_row(
     project: Project,
     entity: str,
     row_id: str,
@@ -179,14 +179,14 @@ def edit_laid(
     return Changes.of(change)
 
 
-def edit_laid_text(
+def edit_power_text(
     project: Project, entity: str, row_id: str, texts: Mapping[str, str], *, who: str, base: int | None = None
 ) -> Changes:
-    """Set facts from what a person typed; empty text means unknown; raises as `edit_laid`."""
-    return edit_laid(project, entity, row_id, typed_laid(entity, texts), who=who, base=base)
+    """Set facts from what a person typed; empty text means unknown; raises as `edit_power_row`."""
+    return edit_power_row(project, entity, row_id, typed_power_fact(entity, texts), who=who, base=base)
 
 
-def typed_laid(entity: str, texts: Mapping[str, str]) -> dict[str, Any]:
+def typed_power_fact(entity: str, texts: Mapping[str, str]) -> dict[str, Any]:
     """Read facts of a supply, circuit or run that a person typed; raises ValueRefusedError."""
     declared = _declared(entity)[0]
     found: dict[str, Any] = {}
@@ -205,7 +205,7 @@ def typed_laid(entity: str, texts: Mapping[str, str]) -> dict[str, Any]:
     return found
 
 
-def lift(project: Project, entity: str, row_id: str, *, who: str, base: int | None = None) -> Changes:
+def remove_power_row(project: Project, entity: str, row_id: str, *, who: str, base: int | None = None) -> Changes:
     """Take away a supply with its circuits, a circuit with its runs, or a run.
 
     Raises MissingRowError, and ConflictError for what others changed since ``base`` at anything that would go.
@@ -219,7 +219,7 @@ def lift(project: Project, entity: str, row_id: str, *, who: str, base: int | No
     return Changes.of(change)
 
 
-def laid_named(project: Project, name: str) -> tuple[str, str]:
+def power_row_named(project: Project, name: str) -> tuple[str, str]:
     """Find what a person names: a supply, or a circuit as ``SUPPLY/CIRCUIT``; returns entity and identifier.
 
     Raises
@@ -237,10 +237,10 @@ def laid_named(project: Project, name: str) -> tuple[str, str]:
     return names[name]
 
 
-def is_laid(project: Project, name: str) -> bool:
+def is_power_row(project: Project, name: str) -> bool:
     """Tell whether a supply, or a circuit as ``SUPPLY/CIRCUIT``, is there under a name."""
     try:
-        laid_named(project, name)
+        power_row_named(project, name)
     except MissingRowError:
         return False
     return True
@@ -263,9 +263,9 @@ def run_to(project: Project, circuit_id: str, node: str) -> tuple[str, str]:
 
 
 def _declared(entity: str) -> tuple[Entity, Table]:
-    if entity not in LAID:
-        raise ValueRefusedError("entity", f"there is no '{entity}' to lay; accepted: {', '.join(LAID)}")
-    return LAID[entity]
+    if entity not in POWER_ENTITIES:
+        raise ValueRefusedError("entity", f"there is no '{entity}' to lay; accepted: {', '.join(POWER_ENTITIES)}")
+    return POWER_ENTITIES[entity]
 
 
 def _held(declared: Entity, values: Mapping[str, Any], *, partial: bool = False) -> dict[str, Any]:

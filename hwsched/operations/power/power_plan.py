@@ -10,7 +10,7 @@ from sqlalchemy import Connection, Table, select
 
 from hwsched.model.bulk import new_ids
 from hwsched.model.journal import Change
-from hwsched.model.levels import Place, levels_for
+from hwsched.model.levels import LevelName, levels_for
 from hwsched.model.queries import opening_ids
 from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, OPENING_TABLE, PART, ROUTE, RUN_TABLE, SUPPLY_TABLE
 
@@ -52,9 +52,9 @@ class PowerPlan:
         self._to: dict[str, dict[str, Row]] = {}
         for run in self._read(connection, RUN_TABLE).values():
             self._keep_run(run)
-        self._heights: dict[Place, tuple[float | None, str]] = {}
-        self._levels: dict[Place, None] = {}
-        self._at: dict[str, Place] = {}
+        self._heights: dict[LevelName, tuple[float | None, str]] = {}
+        self._levels: dict[LevelName, None] = {}
+        self._at: dict[str, LevelName] = {}
         """Supply to the place that it is to have."""
         self._inserts: dict[str, dict[str, tuple[Row, str]]] = {}
         self._edits: dict[str, dict[str, tuple[Row, str | None]]] = {}
@@ -78,17 +78,17 @@ class PowerPlan:
         before, earlier = self._edits.setdefault(table.name, {}).get(row_id, ({}, None))
         self._edits[table.name][row_id] = ({**before, **values}, origin or earlier)
 
-    def level(self, place: Place, height_m: float | None, origin: str) -> None:
+    def level(self, place: LevelName, height_m: float | None, origin: str) -> None:
         """Note a level with its height."""
         self._levels[place] = None
         self._heights[place] = (height_m, origin)
 
-    def stand(self, supply_id: str, place: Place) -> None:
+    def stand(self, supply_id: str, place: LevelName) -> None:
         """Note where a supply is to stand."""
         self._levels[place] = None
         self._at[supply_id] = place
 
-    def place_of(self, supply_id: str) -> Place:
+    def place_of(self, supply_id: str) -> LevelName:
         """Return building and level of a supply, as they would be."""
         if supply_id in self._at:
             return self._at[supply_id]
@@ -120,7 +120,7 @@ class PowerPlan:
 
     def write(self, change: Change) -> None:
         """Write all that was noted."""
-        levels: dict[Place, str | None] = {}
+        levels: dict[LevelName, str | None] = {}
         for place in self._levels:
             # One after the other: new levels stand in the order in which the book names them.
             levels |= levels_for(change, {place})

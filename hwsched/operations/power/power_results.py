@@ -8,16 +8,16 @@ from hwsched.calc.power.circuit_tree import SUPPLY as AT_SUPPLY
 from hwsched.fitting import fit
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, read_cases, read_fits, read_settings
-from hwsched.operations.opening.lock_points import worked
+from hwsched.model.queries import by_opening, read_fits, read_inputs, read_settings
+from hwsched.operations.opening.lock_points import point_results
 from hwsched.operations.opening.standings import Standings
 from hwsched.operations.snapshot import of_one_state
 from hwsched.values import Catalogue
-from hwsched.values.power import PowerFacts, PowerWork
-from hwsched.wiring import Fed, work_out
+from hwsched.values.power import PowerFacts, PowerResult
+from hwsched.wiring import ConnectedOpening, solve_supplies
 
 
-def power_work(project: Project, ids: Collection[str] | None = None, *, fresh: bool = True) -> PowerWork:
+def power_result(project: Project, ids: Collection[str] | None = None, *, fresh: bool = True) -> PowerResult:
     """Work out the supplies of a project.
 
     Parameters
@@ -32,13 +32,13 @@ def power_work(project: Project, ids: Collection[str] | None = None, *, fresh: b
     """
     with project.reading() as connection:
         catalogue, facts = project.catalogue.read(connection), read_power(connection)
-        return read_work(connection, catalogue, facts, {}, ids, fresh=fresh)
+        return read_power_result(connection, catalogue, facts, {}, ids, fresh=fresh)
 
 
 @of_one_state
-def power_as_it_stands(project: Project) -> tuple[PowerFacts, PowerWork, Catalogue, str]:
+def power_as_it_stands(project: Project) -> tuple[PowerFacts, PowerResult, Catalogue, str]:
     """Return all that is laid, worked out, with catalogue and style of lengths, of one state."""
-    return power_facts(project), power_work(project), project_catalogue(project), project.length_style
+    return power_facts(project), power_result(project), project_catalogue(project), project.length_style
 
 
 def power_facts(project: Project) -> PowerFacts:
@@ -57,29 +57,29 @@ def opening_levels(project: Project) -> dict[str, tuple[str, float | None]]:
     """Return level and height of its floor [m] of every opening, by identifier."""
     with project.reading() as connection:
         heights = level_heights(connection)
-        cases = read_cases(connection, None, project.catalogue.read(connection))
+        inputs = read_inputs(connection, None, project.catalogue.read(connection))
         return {
-            case.opening.id: (case.opening.level or "", heights.get((case.opening.building, case.opening.level)))
-            for case in cases
+            given.opening.id: (given.opening.level or "", heights.get((given.opening.building, given.opening.level)))
+            for given in inputs
         }
 
 
-def hung_together(project: Project, openings: Collection[str]) -> set[str]:
+def on_same_supplies(project: Project, openings: Collection[str]) -> set[str]:
     """Return openings with all that hang on the same supplies: what touches one can touch the others."""
-    fed = power_facts(project).fed()
-    supplies = {fed[each].supply_id for each in openings if each in fed}
-    return {*openings, *(each for each, circuit in fed.items() if circuit.supply_id in supplies)}
+    connected = power_facts(project).connected()
+    supplies = {connected[each].supply_id for each in openings if each in connected}
+    return {*openings, *(each for each, circuit in connected.items() if circuit.supply_id in supplies)}
 
 
-def read_work(
+def read_power_result(
     connection: Connection,
     catalogue: Catalogue,
     facts: PowerFacts,
-    known: Mapping[str, Fed],
+    known: Mapping[str, ConnectedOpening],
     ids: Collection[str] | None = None,
     *,
     fresh: bool = False,
-) -> PowerWork:
+) -> PowerResult:
     """Work out supplies from what a connection sees.
 
     Parameters
@@ -91,17 +91,17 @@ def read_work(
     known : mapping
         Openings that are read already, with the fits that count; the others are read here.
     ids : collection of str, optional
-        As in `power_work`.
+        As in `power_result`.
     fresh : bool
         Whether openings whose stored fit does not count are fitted here; else they count as not fitted.
     """
-    fed = facts.fed()
+    connected = facts.connected()
     if not facts.circuits:
-        return work_out(facts, {}, catalogue, read_settings(connection)) if ids is None else PowerWork()
-    supplies = None if ids is None else {fed[each].supply_id for each in ids if each in fed}
+        return solve_supplies(facts, {}, catalogue, read_settings(connection)) if ids is None else PowerResult()
+    supplies = None if ids is None else {connected[each].supply_id for each in ids if each in connected}
     if supplies is not None and not supplies:
-        return PowerWork()
-    wanted = [each for each, circuit in fed.items() if supplies is None or circuit.supply_id in supplies]
+        return PowerResult()
+    wanted = [each for each, circuit in connected.items() if supplies is None or circuit.supply_id in supplies]
     # And openings that runs begin at without hanging there: they are only named; what is no opening is not found.
     here = {circuit.id for circuit in facts.circuits if supplies is None or circuit.supply_id in supplies}
     junctions = {run.to_node for run in facts.runs if run.opening_id is None}
@@ -112,7 +112,7 @@ def read_work(
     if missing:
         fits = read_fits(connection, missing)
         standings = Standings()
-        for cases in by_opening(read_cases(connection, missing, catalogue)):
-            points = [each.at for each in worked(cases, fits, fit if fresh else None, standings)]
-            openings[cases[0].opening.id] = Fed.of(points)
-    return work_out(facts, openings, catalogue, read_settings(connection), supplies)
+        for inputs in by_opening(read_inputs(connection, missing, catalogue)):
+            points = [each.at for each in point_results(inputs, fits, fit if fresh else None, standings)]
+            openings[inputs[0].opening.id] = ConnectedOpening.of(points)
+    return solve_supplies(facts, openings, catalogue, read_settings(connection), supplies)

@@ -11,7 +11,7 @@ from hwsched.model.tables import CIRCUIT_TABLE, SUPPLY_TABLE
 from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.fits_within import change_and_fit
-from hwsched.operations.power.connecting import hang_on
+from hwsched.operations.power.connecting import connect_to
 from hwsched.operations.power.supply_siting import CIRCUIT_NAME, Cancelled, Proposal, limiter_of, proposed_by
 from hwsched.operations.prepared import NotReadyError
 from hwsched.operations.shown import ShownOtherwiseError
@@ -61,7 +61,7 @@ def accept_siting(
             if not last:
                 raise NotReadyError(look)
             look()
-        _lay(change, proposal)
+        _write(change, proposal)
         return list(siting.pairs)
 
     text = f"Site {len(siting.open)} supplies of {proposal.building} for {len(siting.pairs)} openings"
@@ -94,7 +94,7 @@ def _still(project: Project, proposal: Proposal) -> Proposal:
     return now
 
 
-def _lay(change: Change, proposal: Proposal) -> None:
+def _write(change: Change, proposal: Proposal) -> None:
     siting = proposal.siting
     facts = read_power(change.connection)
     change.update(
@@ -106,5 +106,5 @@ def _lay(change: Change, proposal: Proposal) -> None:
             limiter = limiter_of(proposal.after, supply_id)
             row = {"supply_id": supply_id, "name": CIRCUIT_NAME, "wire": proposal.wire, "limiter_a": limiter}
             circuits[supply_id] = change.insert(CIRCUIT_TABLE, [row])[0]
-        hung = {o: proposal.lengths_m[o] for o, s in siting.pairs.items() if s == supply_id}
-        hang_on(change, circuits[supply_id], hung, wire=proposal.wire)
+        connected_devices = {o: proposal.lengths_m[o] for o, s in siting.pairs.items() if s == supply_id}
+        connect_to(change, circuits[supply_id], connected_devices, wire=proposal.wire)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from hwsched.operations.power.supply_siting import CIRCUIT_NAME, Proposal
 from hwsched.values import Severity
-from hwsched.values.power import PowerWork, WorkedNode
+from hwsched.values.power import NodeResult, PowerResult
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +69,7 @@ def compare_siting(proposal: Proposal) -> Comparison:
         Both sides for the proposal's building.
     """
     before_at, after_at = _lowest(proposal.before), _lowest(proposal.after)
-    hung = {
+    connected_devices = {
         opening: f"{supply.supply.name}/{circuit.circuit.name}"
         for supply in proposal.before.supplies
         for circuit in supply.circuits
@@ -78,7 +78,7 @@ def compare_siting(proposal: Proposal) -> Comparison:
     openings = [
         Moved(
             proposal.names[opening],
-            hung.get(opening, ""),
+            connected_devices.get(opening, ""),
             f"{proposal.names[supply]}/{CIRCUIT_NAME}",
             proposal.lengths_m[opening],
             _volts(before_at.get(opening)),
@@ -93,7 +93,7 @@ def compare_siting(proposal: Proposal) -> Comparison:
     )
 
 
-def _standing(work: PowerWork, wire_m: float) -> Standing:
+def _standing(work: PowerResult, wire_m: float) -> Standing:
     used = [supply for supply in work.supplies if supply.openings]
     held = [
         node for supply in used for circuit in supply.circuits for node in circuit.nodes if node.margin_v is not None
@@ -109,7 +109,7 @@ def _standing(work: PowerWork, wire_m: float) -> Standing:
     )
 
 
-def _lengths(work: PowerWork) -> list[float]:
+def _lengths(work: PowerResult) -> list[float]:
     return [
         run.length_m
         for supply in work.supplies
@@ -119,9 +119,9 @@ def _lengths(work: PowerWork) -> list[float]:
     ]
 
 
-def _lowest(work: PowerWork) -> dict[str, WorkedNode]:
+def _lowest(work: PowerResult) -> dict[str, NodeResult]:
     """Return the place of each opening's devices that has the least room."""
-    found: dict[str, WorkedNode] = {}
+    found: dict[str, NodeResult] = {}
     for supply in work.supplies:
         for circuit in supply.circuits:
             for node in circuit.nodes:
@@ -133,5 +133,5 @@ def _lowest(work: PowerWork) -> dict[str, WorkedNode]:
     return found
 
 
-def _volts(node: WorkedNode | None) -> float | None:
+def _volts(node: NodeResult | None) -> float | None:
     return node.lowest_v if node is not None else None

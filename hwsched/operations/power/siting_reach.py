@@ -15,12 +15,12 @@ from hwsched.rules.circuits.supply_loading import RULE as SUPPLY_LOADING
 from hwsched.rules.judging import limits_of
 from hwsched.values import Catalogue, Settings
 from hwsched.values.power import Circuit, Device, Supply
-from hwsched.wiring.circuits import Feeding
+from hwsched.wiring.circuits import CircuitSource
 from hwsched.wiring.devices import amps, on_leaf, unsuited
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class CandidatePlace:
     """A supply that stands, or may stand, as its openings see it."""
 
     amps: float
@@ -43,7 +43,7 @@ class Demanded:
     """Of its power transfer, from the frame onto the leaf."""
 
 
-def place_of(supply: Supply, circuit: Circuit | None, catalogue: Catalogue, settings: Settings) -> Place:
+def place_of(supply: Supply, circuit: Circuit | None, catalogue: Catalogue, settings: Settings) -> CandidatePlace:
     """Read a supply; raises ValueRefusedError naming what is missing of it.
 
     Parameters
@@ -60,8 +60,8 @@ def place_of(supply: Supply, circuit: Circuit | None, catalogue: Catalogue, sett
         raise ValueRefusedError(supply.name, "unknown: needs the power supply that stands or may stand there")
     rated = part.number_of("output_a")
     battery = catalogue.get(supply.battery) if supply.battery is not None else None
-    feeding = Feeding.of(supply, part, battery, catalogue, settings)
-    source = feeding.source
+    circuit_source = CircuitSource.of(supply, part, battery, catalogue, settings)
+    source = circuit_source.source
     if source is None or rated is None:
         missing = next(n for n in ("output_v", "output_a", "tolerance_share") if part.number_of(n) is None)
         raise ValueRefusedError(supply.name, f"unknown: needs part {part.number}.{missing}")
@@ -72,10 +72,10 @@ def place_of(supply: Supply, circuit: Circuit | None, catalogue: Catalogue, sett
     warm = circuit.temperature_c if circuit is not None else None
     if warm is None:
         warm = limits_of(CIRCUIT_VOLTAGE, settings)["temperature_c"]
-    return Place(used, source.normal_v, least, feeding.current, warm)
+    return CandidatePlace(used, source.normal_v, least, circuit_source.current, warm)
 
 
-def suits(demanded: Demanded, place: Place, catalogue: Catalogue) -> bool:
+def suits(demanded: Demanded, place: CandidatePlace, catalogue: Catalogue) -> bool:
     """Tell whether all devices of an opening take a supply's voltage and kind of current."""
     return not any(
         unsuited(device, catalogue.get(device.part), place.normal_v, place.current) for device in demanded.devices
@@ -87,7 +87,7 @@ def held_a(demanded: Demanded, volts: float) -> float:
     return fsum(max(amps(d, d.holding, volts), amps(d, d.peak, volts)) for d in demanded.devices)
 
 
-def reach_m(demanded: Demanded, place: Place, catalogue: Catalogue, ohm_per_km: float) -> float:
+def reach_m(demanded: Demanded, place: CandidatePlace, catalogue: Catalogue, ohm_per_km: float) -> float:
     """Longest run of its own on which all devices of an opening keep their lowest voltage, all of them starting [m]."""
     frame = [(d, _most_a(d, place)) for d in demanded.devices if not on_leaf(d, catalogue.get(d.part))]
     leaf = [(d, _most_a(d, place)) for d in demanded.devices if on_leaf(d, catalogue.get(d.part))]
@@ -105,7 +105,7 @@ def _transfer_ohm(transfer: Run | None, warm_c: float) -> float:
     return loop_ohm(transfer.length_m, conductor(transfer.gauge, transfer.stranding, warm_c).resistance_ohm_per_km)
 
 
-def _most_a(device: Device, place: Place) -> float:
+def _most_a(device: Device, place: CandidatePlace) -> float:
     """Return the most that a device draws down to its lowest voltage; a constant power draws most there [A]."""
     volts = max(device.minimum_v, 1e-3) if device.kind == "power" else max(place.least_v, 1e-3)
     values: Sequence[float] = [device.holding, device.peak]

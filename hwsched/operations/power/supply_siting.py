@@ -11,22 +11,30 @@ from sqlalchemy import Connection
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power.conductor import conductor
-from hwsched.calc.power.siting import DEFAULT_TIME_S, Demand, NoSitingError, Problem, Siting, SupplyPlace, site
+from hwsched.calc.power.siting import (
+    DEFAULT_TIME_S,
+    CandidateSupply,
+    Demand,
+    NoSitingError,
+    Problem,
+    Siting,
+    place_supplies,
+)
 from hwsched.fitting.candidate import worth
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import StoredFit, by_opening, latest_change, read_cases, read_fits, read_settings
+from hwsched.model.queries import StoredFit, by_opening, latest_change, read_fits, read_inputs, read_settings
 from hwsched.operations.opening.fits_within import FitMemory
-from hwsched.operations.opening.lock_points import standing_of, worked
+from hwsched.operations.opening.lock_points import point_results, standing_of
 from hwsched.operations.opening.standings import Standings
 from hwsched.operations.power.connecting import beyond
-from hwsched.operations.power.power_results import read_work
-from hwsched.operations.power.siting_reach import Demanded, Place, held_a, place_of, reach_m, suits
-from hwsched.values import Case, Catalogue, Feed, Part, Settings, exchange_of
-from hwsched.values.power import Circuit, PowerFacts, PowerWork, Run, Supply
+from hwsched.operations.power.power_results import read_power_result
+from hwsched.operations.power.siting_reach import CandidatePlace, Demanded, held_a, place_of, reach_m, suits
+from hwsched.values import Catalogue, OpeningInput, Part, Settings, SupplyLink, exchange_of
+from hwsched.values.power import Circuit, PowerFacts, PowerResult, Run, Supply
 from hwsched.values.standing import WHY
-from hwsched.wiring import Fed, work_out
+from hwsched.wiring import ConnectedOpening, solve_supplies
 from hwsched.wiring.circuits import transfer_runs
 from hwsched.wiring.devices import devices_at
 from hwsched.wiring.distances import Heights, distance
@@ -56,8 +64,8 @@ class Proposal:
     """Why openings were left out, a sentence each."""
     names: Mapping[str, str]
     """Of supplies, and marks of openings."""
-    before: PowerWork
-    after: PowerWork
+    before: PowerResult
+    after: PowerResult
     before_wire_m: float
     basis: "Basis" = field(compare=False, repr=False)
 
@@ -116,7 +124,7 @@ def propose_siting(
 
     def solve(number: str, problem: Problem) -> Siting:
         try:
-            found = site(problem, gap, time_limit_s, progress, cancelled)
+            found = place_supplies(problem, gap, time_limit_s, progress, cancelled)
         except NoSitingError as error:
             basis.posed.append((number, problem, error))
             raise
@@ -132,35 +140,35 @@ def proposed_by(project: Project, building: str, basis: Basis, solve: Solve) -> 
         catalogue = project.catalogue.read(connection)
         facts, heights, settings = read_power(connection), level_heights(connection), read_settings(connection)
         state = latest_change(connection)
-        every = by_opening(read_cases(connection, None, catalogue))
-        openings = [cases for cases in every if cases[0].opening.building == building]
-        ids = [cases[0].opening.id for cases in openings]
+        every = by_opening(read_inputs(connection, None, catalogue))
+        openings = [inputs for inputs in every if inputs[0].opening.building == building]
+        ids = [inputs[0].opening.id for inputs in openings]
         fits = read_fits(connection, ids)
-        before = read_work(connection, catalogue, facts, {}, None)
+        before = read_power_result(connection, catalogue, facts, {}, None)
         supplies = [supply for supply in facts.supplies if supply.building == building]
         others = _others(connection, facts, {s.id for s in supplies}, set(ids), catalogue)
     if not supplies:
         raise ValueRefusedError("building", f"{building} has no supply and no place for one; lay one first")
-    laid = {c.supply_id: c for c in facts.circuits if c.name == CIRCUIT_NAME}
-    places = [place_of(supply, laid.get(supply.id), catalogue, settings) for supply in supplies]
-    fed, demanded, left_out, kept = _demands(openings, fits, facts, basis.fits)
+    present = {c.supply_id: c for c in facts.circuits if c.name == CIRCUIT_NAME}
+    places = [place_of(supply, present.get(supply.id), catalogue, settings) for supply in supplies]
+    connected, demanded, left_out, kept = _demands(openings, fits, facts, basis.fits)
     if not demanded:
         why = "; ".join(left_out[:3]) or "none of its openings is fed from a supply"
         raise ValueRefusedError("building", f"{building} has nothing to feed: {why}")
     siting, lengths, measured, used = _cheapest(
-        catalogue, supplies, places, fed, demanded, heights, facts, _wires(catalogue, settings, basis.wire), solve
+        catalogue, supplies, places, connected, demanded, heights, facts, _wires(catalogue, settings, basis.wire), solve
     )  # fmt: skip
     names = {supply.id: supply.name for supply in supplies}
-    names |= {opening: each.case.opening.mark for opening, each in fed.items()}
+    names |= {opening: each.given.opening.mark for opening, each in connected.items()}
     here = [s.id for s in supplies]
-    after = _after(facts, {**others, **kept, **fed}, siting, lengths, used, catalogue, settings, here)
+    after = _after(facts, {**others, **kept, **connected}, siting, lengths, used, catalogue, settings, here)
     return Proposal(
         building, siting, lengths, measured, used, tuple(left_out), names, _only(before, here), _only(after, here),
         _wire_of(before, here), replace(basis, state=state),
     )  # fmt: skip
 
 
-def limiter_of(work: PowerWork, supply_id: str) -> float | None:
+def limiter_of(work: PowerResult, supply_id: str) -> float | None:
     """Return the limiter that carries the circuit which a siting lays."""
     return next(
         (
@@ -176,30 +184,30 @@ def limiter_of(work: PowerWork, supply_id: str) -> float | None:
 
 def _others(
     connection: Connection, facts: PowerFacts, supplies: Collection[str], known: Collection[str], catalogue: Catalogue
-) -> dict[str, Fed]:
+) -> dict[str, ConnectedOpening]:
     """Return the openings of other buildings that hang on these supplies."""
-    ids = [each for each, circuit in facts.fed().items() if circuit.supply_id in supplies and each not in known]
+    ids = [each for each, circuit in facts.connected().items() if circuit.supply_id in supplies and each not in known]
     fits, standings = read_fits(connection, ids), Standings()
     return {
-        cases[0].opening.id: Fed.of([each.at for each in worked(cases, fits, None, standings)])
-        for cases in by_opening(read_cases(connection, ids, catalogue) if ids else ())
+        inputs[0].opening.id: ConnectedOpening.of([each.at for each in point_results(inputs, fits, None, standings)])
+        for inputs in by_opening(read_inputs(connection, ids, catalogue) if ids else ())
     }
 
 
 def _demands(
-    openings: Sequence[tuple[Case, ...]], fits: Mapping[str, StoredFit], facts: PowerFacts, memory: FitMemory
-) -> tuple[dict[str, Fed], dict[str, Demanded], list[str], dict[str, Fed]]:
+    openings: Sequence[tuple[OpeningInput, ...]], fits: Mapping[str, StoredFit], facts: PowerFacts, memory: FitMemory
+) -> tuple[dict[str, ConnectedOpening], dict[str, Demanded], list[str], dict[str, ConnectedOpening]]:
     """Return what to feed as it is once it hangs, what it draws, why others were left out, and what hangs already."""
-    fed: dict[str, Fed] = {}
+    connected: dict[str, ConnectedOpening] = {}
     demanded: dict[str, Demanded] = {}
     left_out: list[str] = []
-    kept: dict[str, Fed] = {}
-    on_circuit = facts.fed()
+    kept: dict[str, ConnectedOpening] = {}
+    on_circuit = facts.connected()
     standings = Standings()
-    for cases in openings:
-        opening = cases[0].opening
-        points = worked(cases, fits, None, standings)
-        here = Fed.of([each.at for each in points])
+    for inputs in openings:
+        opening = inputs[0].opening
+        points = point_results(inputs, fits, None, standings)
+        here = ConnectedOpening.of([each.at for each in points])
         stored = here.fit
         hangs = opening.id in on_circuit
         if hangs:
@@ -211,9 +219,12 @@ def _demands(
             left_out.append(f"{opening.mark} has no fit that counts: {WHY[standing_of(points)]}")
             continue
         each = here
-        if stored is None or cases[0].feed is None:
-            hung = [case if case.feed is not None else replace(case, feed=Feed(None)) for case in cases]
-            each = Fed.of([point.at for point in worked(hung, {}, memory.of)])
+        if stored is None or inputs[0].supply_link is None:
+            connected_devices = [
+                given if given.supply_link is not None else replace(given, supply_link=SupplyLink(None))
+                for given in inputs
+            ]
+            each = ConnectedOpening.of([point.at for point in point_results(connected_devices, {}, memory.of)])
         own, problems = devices_at(each)
         missing = list(problems)
         # Leaves are reckoned as one here, all drawn over one transfer: the volts are proved leaf by leaf afterwards.
@@ -221,16 +232,16 @@ def _demands(
         if missing or not own:
             left_out += [problem.message for problem in missing] or [f"{opening.mark} has nothing to feed"]
             continue
-        fed[opening.id] = each
+        connected[opening.id] = each
         demanded[opening.id] = Demanded(own, transfer)
-    return fed, demanded, left_out, kept
+    return connected, demanded, left_out, kept
 
 
 def _cheapest(
     catalogue: Catalogue,
     supplies: Sequence[Supply],
-    places: Sequence[Place],
-    fed: Mapping[str, Fed],
+    places: Sequence[CandidatePlace],
+    connected: Mapping[str, ConnectedOpening],
     demanded: Mapping[str, Demanded],
     heights: Heights,
     facts: PowerFacts,
@@ -240,31 +251,31 @@ def _cheapest(
     """Solve with the cheapest wire for which there is a siting."""
     routes = {(route.opening_id, route.supply_id): route for route in facts.routes}
     lengths: list[list[tuple[float, bool] | None]] = []
-    for opening, each in fed.items():
+    for opening, each in connected.items():
         row: list[tuple[float, bool] | None] = []
         missing: set[str] = set()
         for supply in supplies:
-            found, needs = distance(supply, each.case.opening, heights, routes.get((opening, supply.id)))
+            found, needs = distance(supply, each.given.opening, heights, routes.get((opening, supply.id)))
             missing.update(needs)
             row.append(None if found is None else (max(found.metres, 0.1), found.measured))
         if all(entry is None for entry in row):
             needs_said = ", ".join(sorted(missing)) or "a route to a supply"
-            raise ValueRefusedError(each.case.opening.mark, f"unknown: needs {needs_said}")
+            raise ValueRefusedError(each.given.opening.mark, f"unknown: needs {needs_said}")
         lengths.append(row)
-    pinned = {r.opening_id: r.supply_id for r in facts.routes if r.pinned and r.opening_id in fed}
+    pinned = {r.opening_id: r.supply_id for r in facts.routes if r.pinned and r.opening_id in connected}
     must = tuple(supply.id for supply in supplies if supply.use == "must")
-    suiting = {o: [suits(demanded[o], place, catalogue) for place in places] for o in fed}
-    for opening, each in fed.items():
+    suiting = {o: [suits(demanded[o], place, catalogue) for place in places] for o in connected}
+    for opening, each in connected.items():
         if not any(suiting[opening]):
             raise ValueRefusedError(
-                each.case.opening.mark, "no supply or place has the voltage and the kind of current that it takes"
+                each.given.opening.mark, "no supply or place has the voltage and the kind of current that it takes"
             )
     drawn = {
         o: max(held_a(demanded[o], place.normal_v) for place, right in zip(places, suiting[o], strict=True) if right)
-        for o in fed
+        for o in connected
     }
     names = {supply.id: supply.name for supply in supplies}
-    names |= {opening: each.case.opening.mark for opening, each in fed.items()}
+    names |= {opening: each.given.opening.mark for opening, each in connected.items()}
     refused: tuple[float, InputError] | None = None
     for part in wires:
         gauge, stranding = part.text_of("gauge") or "", part.text_of("stranding") or "stranded"
@@ -276,10 +287,10 @@ def _cheapest(
                 else None
                 for entry, place, right, ohm in zip(row, places, suiting[o], ohms, strict=True)
             ]
-            for o, row in zip(fed, lengths, strict=True)
+            for o, row in zip(connected, lengths, strict=True)
         ]
-        sites = tuple(SupplyPlace(s.id, place.amps) for s, place in zip(supplies, places, strict=True))
-        demands = tuple(Demand(o, drawn[o]) for o in fed)
+        sites = tuple(CandidateSupply(s.id, place.amps) for s, place in zip(supplies, places, strict=True))
+        demands = tuple(Demand(o, drawn[o]) for o in connected)
         try:
             siting = solve(part.number, Problem(sites, demands, distances, None, must, pinned))
         except NoSitingError as error:
@@ -290,7 +301,7 @@ def _cheapest(
         except InputError as error:
             raise ValueRefusedError("siting", _named(error.message, names)) from error
         at = {supply.id: i for i, supply in enumerate(supplies)}
-        chosen = {o: lengths[i][at[siting.pairs[o]]] for i, o in enumerate(fed)}
+        chosen = {o: lengths[i][at[siting.pairs[o]]] for i, o in enumerate(connected)}
         runs = {o: entry[0] for o, entry in chosen.items() if entry is not None}
         return siting, runs, sum(entry is not None and entry[1] for entry in chosen.values()), part.number
     raise ValueRefusedError("siting", _named(refused[1].message if refused else "no wire is there", names))
@@ -311,14 +322,14 @@ def _wires(catalogue: Catalogue, settings: Settings, wire: str | None) -> list[P
 
 def _after(
     facts: PowerFacts,
-    fed: Mapping[str, Fed],
+    connected: Mapping[str, ConnectedOpening],
     siting: Siting,
     lengths: Mapping[str, float],
     wire: str,
     catalogue: Catalogue,
     settings: Settings,
     here: Collection[str],
-) -> PowerWork:
+) -> PowerResult:
     """Work out what would stand if the siting were accepted."""
     circuits = {c.supply_id: c for c in facts.circuits if c.name == CIRCUIT_NAME}
     # Names that tell alike what is worked out twice: nothing of it is stored.
@@ -336,23 +347,23 @@ def _after(
     )
     runs = tuple(Run(f"run to {o}", circuits[s].id, "supply", o, o, lengths[o], wire) for o, s in siting.pairs.items())
 
-    def worked(laid: Sequence[Circuit]) -> PowerWork:
-        all_laid = PowerFacts(facts.supplies, (*facts.circuits, *laid), (*kept, *runs), facts.routes)
-        return work_out(all_laid, fed, catalogue, settings, set(here))
+    def point_results(present: Sequence[Circuit]) -> PowerResult:
+        all_present = PowerFacts(facts.supplies, (*facts.circuits, *present), (*kept, *runs), facts.routes)
+        return solve_supplies(all_present, connected, catalogue, settings, set(here))
 
     # The limiter that is laid with a new circuit is the one that carries it, which is known once it is worked out.
-    first = worked(fresh)
-    return worked([replace(c, limiter_a=limiter_of(first, c.supply_id)) for c in fresh])
+    first = point_results(fresh)
+    return point_results([replace(c, limiter_a=limiter_of(first, c.supply_id)) for c in fresh])
 
 
-def _only(work: PowerWork, supplies: Sequence[str]) -> PowerWork:
-    return PowerWork(
+def _only(work: PowerResult, supplies: Sequence[str]) -> PowerResult:
+    return PowerResult(
         tuple(each for each in work.supplies if each.supply.id in supplies and each.circuits),
         tuple(each for each in work.findings if each.supply_id in supplies),
     )
 
 
-def _wire_of(work: PowerWork, supplies: Sequence[str]) -> float:
+def _wire_of(work: PowerResult, supplies: Sequence[str]) -> float:
     return fsum(
         run.length_m
         for each in work.supplies

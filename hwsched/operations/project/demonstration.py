@@ -18,7 +18,7 @@ from hwsched.operations.findings.checking import Checker
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.parts.catalogue_import import import_catalogue
 from hwsched.operations.power.power_import import import_power
-from hwsched.operations.power.power_results import power_work
+from hwsched.operations.power.power_results import power_result
 from hwsched.operations.power.siting_accepting import accept_siting
 from hwsched.operations.power.supply_siting import propose_siting
 from hwsched.operations.release.issued_documents import issue
@@ -69,27 +69,27 @@ def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] 
             survey = import_survey(
                 project, SAMPLE / "survey.xlsx", SurveyOptions(bare_unit="in"), who=who, accept="good-rows"
             )
-            _, fitted = fit_openings(project, who=who, progress=progress)
+            _, outcomes = fit_openings(project, who=who, progress=progress)
             power = import_power(project, SAMPLE / "power.xlsx", who=who)
             sited = []
             for building in _with_places(project):
                 proposal = propose_siting(project, building)
                 accept_siting(project, proposal, who=who)
                 sited.append(proposal)
-            _, fitted = fit_openings(project, who=who)
+            _, outcomes = fit_openings(project, who=who)
             view = project_view(project, checker=Checker())
         finally:
             project.close()
         kept = _replace(target, fresh)
     files = [path for kind in DOCUMENTS for path in issue(view, kind, folder, progress=progress)]
-    statuses: Counter[str] = Counter(each.fit.status for each in fitted)
+    statuses: Counter[str] = Counter(each.fit.status for each in outcomes)
     severities: Counter[str] = Counter(f.severity for opening in view.openings for f in opening.findings)
     held = sum(bool(opening.blocking) for opening in view.openings)
     lines = [
         f"Project      {target}",
         *([f"Kept         {kept}: the earlier project, in which you have worked"] if kept else []),
         f"Catalogue    {catalogue.parts} parts from {SAMPLE / 'catalogue.xlsx'}",
-        f"Survey       {len(fitted)} openings from {SAMPLE / 'survey.xlsx'}",
+        f"Survey       {len(outcomes)} openings from {SAMPLE / 'survey.xlsx'}",
         *(f"  left out:  {problem.describe()}" for problem in survey.problems),
         "Fit          " + ", ".join(f"{statuses.get(s, 0)} {s}" for s in ("fitted", "not-fitted", "unknown")),
         "Check        " + ", ".join(f"{severities.get(s, 0)} {s}" for s in SEVERITIES) + f"; {held} openings held",
@@ -128,4 +128,4 @@ def _replace(target: Path, fresh: Path) -> Path | None:
 
 def _with_places(project: Project) -> list[str]:
     """Return the buildings that have a place for a supply."""
-    return list(dict.fromkeys(s.supply.building for s in power_work(project).supplies if s.supply.building))
+    return list(dict.fromkeys(s.supply.building for s in power_result(project).supplies if s.supply.building))

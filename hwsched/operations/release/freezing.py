@@ -92,10 +92,10 @@ def freeze(
             # Somebody wrote meanwhile. Now nobody can: what is read from here on is one state.
             before = read_revisions(change.connection)
             gathered = gather(project, wanted, day, base=_base(before, wanted), checker=checker, cancelled=cancelled)
-        given = _letter(letter, before)
+        stated = _letter(letter, before)
         contents = hold_frozen(change.connection, gathered.contents)
         row = {
-            "letter": given,
+            "letter": stated,
             "at": datetime.now(UTC).isoformat(timespec="seconds"),
             "person": who,
             "purpose": said,
@@ -103,8 +103,8 @@ def freeze(
             "root": gathered.root,
         }
         change.insert(REVISION, [row])
-        change.summary = f"Freeze revision {given}: {gathered.openings} openings of {wanted.words}"
-    return FrozenRevision(Changes.of(change), given, gathered.openings, contents)
+        change.summary = f"Freeze revision {stated}: {gathered.openings} openings of {wanted.words}"
+    return FrozenRevision(Changes.of(change), stated, gathered.openings, contents)
 
 
 def _base(revisions: list[RevisionInfo], scope: Scope) -> RevisionInfo | None:

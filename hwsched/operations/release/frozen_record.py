@@ -17,8 +17,8 @@ from zlib import crc32
 import msgspec
 
 from hwsched.model.frozen import hash_of
-from hwsched.values import Case, Finding, Fit, Item, Leaf, Opening, Part, Settings
-from hwsched.values.power import PowerFacts, PowerFinding, WorkedSupply
+from hwsched.values import Finding, Fit, Item, Leaf, Opening, OpeningInput, Part, Settings
+from hwsched.values.power import PowerFacts, PowerFinding, SupplyResult
 from hwsched.values.revision import LevelThen, OwnFieldThen, OwnValueThen, RuleText
 from hwsched.values.terms import CostTerms
 
@@ -57,7 +57,7 @@ class CatalogueRecord:
 class PowerRecord:
     """What is laid, and the content of each supply as it was worked out, by its identifier."""
 
-    laid: PowerFacts
+    present: PowerFacts
     supplies: Mapping[str, str] = field(default_factory=dict)
 
 
@@ -65,7 +65,7 @@ class PowerRecord:
 class SupplyRecord:
     """A supply with its circuits as worked out, and what the rules said of them."""
 
-    worked: WorkedSupply
+    result: SupplyResult
     findings: tuple[PowerFinding, ...] = ()
 
 
@@ -98,14 +98,14 @@ def _default(of: Field[Any]) -> Any:
     return msgspec.NODEFAULT if of.default is MISSING else of.default
 
 
-_HINTS: Final = get_type_hints(Case)
-POINT_FACTS: Final = tuple(each.name for each in fields(Case) if each.name not in _ONCE)
+_HINTS: Final = get_type_hints(OpeningInput)
+POINT_FACTS: Final = tuple(each.name for each in fields(OpeningInput) if each.name not in _ONCE)
 """What of a case is a lock point's own: whatever cases hold besides opening, leaves and items follows by itself."""
 
 PointRecord: Final[Any] = msgspec.defstruct(
     "PointRecord",
     [
-        *((each.name, _HINTS[each.name], _default(each)) for each in fields(Case) if each.name in POINT_FACTS),
+        *((each.name, _HINTS[each.name], _default(each)) for each in fields(OpeningInput) if each.name in POINT_FACTS),
         ("fit", str | None, None),
     ],
     frozen=True,

@@ -29,7 +29,7 @@ from hwsched.model.queries import (
 from hwsched.model.record_queries import read_waivers
 from hwsched.model.tables import BUILDING, CHANGE_ENTRY, LEVEL, OPENING_TABLE, PART, PROJECT
 from hwsched.operations.findings.checking import Cancelled, Checked, Checker, Progress, check_openings
-from hwsched.operations.power.power_results import hung_together
+from hwsched.operations.power.power_results import on_same_supplies
 from hwsched.operations.project.engine import engine_fingerprint
 from hwsched.operations.release.frozen_power import Entries, others_too, put_power
 from hwsched.operations.release.frozen_record import (
@@ -148,7 +148,7 @@ def _gathered(
         known = _base_of(connection, base, change_set, today)
         record = _project_record(connection)
         names = read_set_names(connection)
-        laid = read_power(connection)
+        present = read_power(connection)
     every = None if scope == Scope() else ids
     held: Mapping[str, Entries] = {}
     engine = made.put("engine", dict(engine_fingerprint()))
@@ -158,29 +158,29 @@ def _gathered(
     fresh = every
     touched: Collection[str] = ()
     if known is not None and known.changed is not None:
-        touched = hung_together(project, known.changed) if laid.runs else known.changed
+        touched = on_same_supplies(project, known.changed) if present.runs else known.changed
         with project.reading() as connection:
             held = _chunks(connection, known.root, {chunk_of(each, bits) for each in touched})
-        if others_too(touched, laid, every, held):
+        if others_too(touched, present, every, held):
             known = None
         else:
             fresh = sorted(set(touched).intersection(ids))
     checked = _checked(project, fresh, today, checker, progress, cancelled)
-    entries = {each.case.opening.id: (each.case.opening.mark, _put(made, each, names)) for each in checked}
+    entries = {each.given.opening.id: (each.given.opening.mark, _put(made, each, names)) for each in checked}
     if known is None or known.changed is None:
         chunks = _put_chunks(made, entries, bits)
-        power = put_power(made, project, checked, every, laid, {})
+        power = put_power(made, project, checked, every, present, {})
         with project.reading() as connection:
             parts = _put_catalogue(made, catalogue, _part_values(connection))
     else:
         chunks = _renewed(made, known, held, entries, touched, bits)
         # Without a word of the journal on supplies, circuits and runs only the fits there can be otherwise.
         power = known.root.power
-        fed = laid.fed()
-        if any(each in fed for each in touched):
+        connected = present.connected()
+        if any(each in connected for each in touched):
             with project.reading() as connection:
                 before: PowerRecord = thawed("power", read_frozen(connection, [power])[power])
-            power = put_power(made, project, checked, fresh, before.laid, before.supplies)
+            power = put_power(made, project, checked, fresh, before.present, before.supplies)
         parts = known.root.catalogue
     root = Root(
         FORMAT, change_set, today.isoformat(), scope.plain(), engine, made.put("project", record), parts,
@@ -301,14 +301,14 @@ def _renewed(
 
 
 def _put(made: Frozen, checked: Checked, set_names: Mapping[str, str]) -> str:
-    case = checked.case
+    given = checked.given
     record = OpeningRecord(
-        compact_opening(case.opening),
-        tuple(map(compact_leaf, case.leaves)),
-        tuple(map(compact_item, case.items)),
-        tuple(PointRecord(*_POINT(point.case), _put_fit(made, point.fit)) for point in checked.points),
+        compact_opening(given.opening),
+        tuple(map(compact_leaf, given.leaves)),
+        tuple(map(compact_item, given.items)),
+        tuple(PointRecord(*_POINT(point.given), _put_fit(made, point.fit)) for point in checked.points),
         made.shared("findings", checked.findings),
-        set_names.get(case.opening.id, ""),
+        set_names.get(given.opening.id, ""),
         tuple(
             OwnValueThen(each.entity, each.row_id, each.attribute.name, _plain(each.value))
             for each in checked.own

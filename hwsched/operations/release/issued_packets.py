@@ -35,12 +35,12 @@ def write_down_packets(
     """
     wanted = None if only is None else set(only)
     day = (today or date.today()).isoformat()
-    ready = [each for each in view.openings if each.ready and (wanted is None or each.case.opening.id in wanted)]
-    out = {each.case.opening.id: {"at": day, "by": who, "case_key": packet_key(each.points)} for each in ready}
+    ready = [each for each in view.openings if each.ready and (wanted is None or each.given.opening.id in wanted)]
+    out = {each.given.opening.id: {"at": day, "by": who, "case_key": packet_key(each.points)} for each in ready}
     with project.change("issue-packets", f"Give out {len(out)} packets", who) as change:
         held = {row.opening_id: row.id for row in change.connection.execute(select(ISSUED_PACKET))}
         change.update(ISSUED_PACKET, [(held[each], row) for each, row in out.items() if each in held])
         fresh = [{"opening_id": each, **row} for each, row in out.items() if each not in held]
         change.insert(ISSUED_PACKET, fresh)
-        write_issued(change, [(each.case.opening.id, each.points) for each in ready])
+        write_issued(change, [(each.given.opening.id, each.points) for each in ready])
     return Changes.of(change)

@@ -23,22 +23,22 @@ def templates(view: ProjectView) -> list[Drawing]:
     groups: dict[tuple[object, ...], list[tuple[PointFit, Face]]] = {}
     for opening in view.openings:
         for at in opening.points if opening.fit is not None and opening.fit.status == "fitted" else ():
-            if at.fit is None or not at.fit.holes or lock_leaf(at.case) is None:
+            if at.fit is None or not at.fit.holes or lock_leaf(at.given) is None:
                 continue
             for face in _faces(at.fit):
-                drawn = template(at.case, at.fit, face, (), style)
+                drawn = template(at.given, at.fit, face, (), style)
                 groups.setdefault((face, drawn.shapes, drawn.bounds, drawn.notes), []).append((at, face))
     found = []
     for alike in groups.values():
         first, face = alike[0]
         if first.fit is not None:
-            found.append(template(first.case, first.fit, face, [_said(at) for at, _ in alike], style))
+            found.append(template(first.given, first.fit, face, [_said(at) for at, _ in alike], style))
     return found
 
 
 def _said(at: PointFit) -> str:
-    name = at.case.point.name
-    return f"{at.case.opening.mark} ({name})" if name else at.case.opening.mark
+    name = at.given.point.name
+    return f"{at.given.opening.mark} ({name})" if name else at.given.opening.mark
 
 
 def _faces(fit: Fit) -> tuple[Face, ...]:

@@ -30,12 +30,12 @@ def packet_key(points: Sequence[PointFit]) -> str:
     fits = [each.fit for each in points if each.fit is not None]
     if len(fits) < len(points):
         return ""
-    case = points[0].case
-    facts = survey_key(replace(case, chosen=(), placed=None, feed=None))
-    opening = case.opening
+    given = points[0].given
+    facts = survey_key(replace(given, chosen=(), placed=None, supply_link=None))
+    opening = given.opening
     named = [opening.mark, opening.building, opening.level, opening.room_from, opening.room_to]
     parts = [part for fit in fits for part in fit.parts]
-    boxes = [(h.number, h.quantity) for part in parts for h in contents(case.catalogue, part.part, part.quantity)]
+    boxes = [(h.number, h.quantity) for part in parts for h in contents(given.catalogue, part.part, part.quantity)]
     # Nothing is added where no box holds a part, so that packets that went out before are not told to be old.
     inside = f" {boxes}" if boxes else ""
     return hashlib.sha256(f"{facts} {named} {' '.join(map(_shown, fits))}{inside}".encode()).hexdigest()

@@ -10,13 +10,13 @@ from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_catalogue, read_set_names, read_settings, read_terms
 from hwsched.operations.findings.checking import Checked, Checker, Progress, check_openings
-from hwsched.operations.power.power_results import read_work
+from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.rules import RULEBOOK
 from hwsched.survey import OPENING
-from hwsched.values.power import PowerWork
-from hwsched.wiring import Fed
+from hwsched.values.power import PowerResult
+from hwsched.wiring import ConnectedOpening
 
 
 @of_one_state
@@ -38,8 +38,8 @@ def project_view(
         change = latest_change(connection)
         heights = level_heights(connection)
         terms, sets = read_terms(connection), read_set_names(connection)
-        known = {each.case.opening.id: Fed.of(each.points) for each in checked}
-        work = waived_work(read_work(connection, catalogue, read_power(connection), known), checked)
+        known = {each.given.opening.id: ConnectedOpening.of(each.points) for each in checked}
+        work = waived_power(read_power_result(connection, catalogue, read_power(connection), known), checked)
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
     return ProjectView(
         title=project.title,
@@ -48,11 +48,11 @@ def project_view(
         length_style=style,
         openings=tuple(
             OpeningView(
-                each.case,
+                each.given,
                 each.fit,
                 each.findings,
                 _own(each, style),
-                sets.get(each.case.opening.id, ""),
+                sets.get(each.given.opening.id, ""),
                 each.points,
                 each.standing,
             )
@@ -67,10 +67,10 @@ def project_view(
     )
 
 
-def waived_work(work: PowerWork, checked: Iterable[Checked]) -> PowerWork:
+def waived_power(work: PowerResult, checked: Iterable[Checked]) -> PowerResult:
     """Mark what the rules of circuits say as waived, where it is waived at all openings that it concerns."""
-    laid = {
-        (each.case.opening.id, finding.rule, finding.about, finding.message): finding
+    present = {
+        (each.given.opening.id, finding.rule, finding.about, finding.message): finding
         for each in checked
         for finding in each.findings
         if finding.waived
@@ -78,7 +78,7 @@ def waived_work(work: PowerWork, checked: Iterable[Checked]) -> PowerWork:
     found = []
     for each in work.findings:
         said = each.finding
-        held = [laid.get((opening, said.rule, said.about, said.message)) for opening in each.opening_ids]
+        held = [present.get((opening, said.rule, said.about, said.message)) for opening in each.opening_ids]
         waived = [finding for finding in held if finding is not None]
         found.append(replace(each, finding=waived[0]) if waived and len(waived) == len(held) else each)
     return replace(work, findings=tuple(found))

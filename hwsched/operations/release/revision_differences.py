@@ -206,10 +206,10 @@ def _finer(what: str, was: Any, now: Any) -> Iterable[Changed]:
 
 
 def _facts(was: OpeningThen, now: OpeningThen, style: LengthStyle) -> Iterable[Changed]:
-    yield from _values("opening", "Opening", was.case.opening, now.case.opening, style)
+    yield from _values("opening", "Opening", was.given.opening, now.given.opening, style)
     for entity, of_was, of_now in (
-        ("leaf", was.case.leaves, now.case.leaves),
-        ("existing_item", was.case.items, now.case.items),
+        ("leaf", was.given.leaves, now.given.leaves),
+        ("existing_item", was.given.items, now.given.items),
     ):
         yield from _rows(entity, of_was, of_now, style)
     yield from _told(_by_hand(was), _by_hand(now))
@@ -251,13 +251,13 @@ def _by_hand(then: OpeningThen) -> dict[str, str]:
     told = {"Hardware set": then.set_name} if then.set_name else {}
     for number, point in enumerate(then.points, start=1):
         at = f" at point {number}" if len(then.points) > 1 else ""
-        case = point.case
-        for choice in case.chosen:
+        given = point.given
+        for choice in given.chosen:
             told[f"Chosen {choice.role} {choice.part}{at}"] = f"{choice.quantity:g}, {choice.source}"
-        if case.placed is not None:
-            told[f"Placed by hand{at}"] = f"{case.placed.face} face, {case.placed.x_mm:g} / {case.placed.y_mm:g} mm"
-        if case.feed is not None:
-            told["Fed by"] = case.feed.part or "a supply that is not chosen yet"
+        if given.placed is not None:
+            told[f"Placed by hand{at}"] = f"{given.placed.face} face, {given.placed.x_mm:g} / {given.placed.y_mm:g} mm"
+        if given.supply_link is not None:
+            told["Fed by"] = given.supply_link.part or "a supply that is not chosen yet"
     return told
 
 
@@ -392,5 +392,5 @@ def _settings(record: ProjectRecord) -> dict[str, str]:
 
 
 def _supplies(record: PowerRecord) -> dict[str, str]:
-    names = {supply.id: supply.name for supply in record.laid.supplies}
+    names = {supply.id: supply.name for supply in record.present.supplies}
     return {names.get(each, each): key for each, key in record.supplies.items()}

@@ -18,8 +18,8 @@ from hwsched.operations.release.frozen_record import (
     SupplyRecord,
     thawed,
 )
-from hwsched.values import Case, Catalogue, Finding, Fit, Part, PointFit
-from hwsched.values.power import PowerWork
+from hwsched.values import Catalogue, Finding, Fit, OpeningInput, Part, PointFit
+from hwsched.values.power import PowerResult
 from hwsched.values.revision import OpeningThen, RevisionThen, RuleText, Scope
 
 _NONE: Final[Contents] = {}
@@ -92,7 +92,7 @@ def read_revision(project: Project, letter: str, marks: Collection[str] | None =
         return RevisionThen(
             info.letter, info.at, info.person, info.purpose, Scope.of(info.scope), root.change_set, root.day,
             source.one("engine", root.engine), record.title, record.settings, record.terms, record.own_fields,
-            record.levels, catalogue, own, rules, power.laid,
+            record.levels, catalogue, own, rules, power.present,
             _power(source, power), openings,
         )  # fmt: skip
 
@@ -118,7 +118,7 @@ def openings_then(
         key: OpeningThen(
             tuple(
                 PointFit(
-                    Case(
+                    OpeningInput(
                         opening=each.opening,
                         leaves=each.leaves,
                         items=each.items,
@@ -157,7 +157,7 @@ def _openings(
 
 def _place(then: OpeningThen, sort: Mapping[tuple[str | None, str | None], int]) -> tuple[Any, ...]:
     """Order as openings are read: by building, level and mark."""
-    opening = then.case.opening
+    opening = then.given.opening
     at = sort.get((opening.building, opening.level), 0)
     return opening.building or "", at, opening.level or "", natural(opening.mark)
 
@@ -169,7 +169,7 @@ def _catalogue(source: Source, key: str) -> tuple[Catalogue, Mapping[str, Mappin
     return Catalogue(whole, record.key, record.ranks), record.own
 
 
-def _power(source: Source, power: PowerRecord) -> PowerWork:
+def _power(source: Source, power: PowerRecord) -> PowerResult:
     supplies: dict[str, SupplyRecord] = source.read("supply", power.supplies.values())
-    found = [supplies[power.supplies[each.id]] for each in power.laid.supplies if each.id in power.supplies]
-    return PowerWork(tuple(each.worked for each in found), tuple(said for each in found for said in each.findings))
+    found = [supplies[power.supplies[each.id]] for each in power.present.supplies if each.id in power.supplies]
+    return PowerResult(tuple(each.result for each in found), tuple(said for each in found for said in each.findings))

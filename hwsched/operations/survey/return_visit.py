@@ -23,7 +23,7 @@ def missing_and_visit(
     Raises as `issue_return_visit`.
     """
     checked = check_openings(project)
-    found = missing_facts((each.case.opening.mark, each.fit, each.findings) for each in checked)
+    found = missing_facts((each.given.opening.mark, each.fit, each.findings) for each in checked)
     return found, issue_return_visit(project, folder, paper=paper) if folder is not None else []
 
 
@@ -58,8 +58,8 @@ def issue_return_visit(project: Project, folder: Path, *, paper: str = "letter")
         raise ValueRefusedError("return visit", "no opening needs a fact of the survey")
     written = issue(view, RETURN_VISIT, folder, paper=paper)
     taken: set[str] = set()
-    for building in dict.fromkeys(each.case.opening.building for each in visited):
-        ids = [each.case.opening.id for each in visited if each.case.opening.building == building]
+    for building in dict.fromkeys(each.given.opening.building for each in visited):
+        ids = [each.given.opening.id for each in visited if each.given.opening.building == building]
         stem = safe_file_name(f"return-visit {building or 'no building'}", taken)
         path = folder / f"{stem}.xlsx"
         write_form(project, path, ids=ids)

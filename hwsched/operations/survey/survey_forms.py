@@ -6,7 +6,7 @@ from pathlib import Path
 from hwsched.attributes import Attribute
 from hwsched.exchange.survey.form import write_survey_form
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, read_cases, read_extra, read_own_fields
+from hwsched.model.queries import by_opening, read_extra, read_inputs, read_own_fields
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
 from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey.own_fields import attribute_of
@@ -38,10 +38,10 @@ def write_form(project: Project, path: Path, *, ids: Sequence[str] | None = None
         for made in read_own_fields(connection):
             own[made.entity] = (*own.get(made.entity, ()), attribute_of(made))
         catalogue = project.catalogue.read(connection)
-        found = [] if ids is None else by_opening(read_cases(connection, list(ids), catalogue))
-        cases = [first for first, *_ in found]
+        found = [] if ids is None else by_opening(read_inputs(connection, list(ids), catalogue))
+        inputs = [first for first, *_ in found]
         extra = {**read_extra(connection, OPENING_TABLE), **read_extra(connection, ITEM_TABLE)}
     wanted = bare_unit or project.bare_unit
     unit: BareUnit = next((known for known in BARE_UNITS if known == wanted), "in")
-    write_survey_form(path, openings=cases or None, extra=extra, bare_unit=unit, own_fields=own)
-    return len(cases)
+    write_survey_form(path, openings=inputs or None, extra=extra, bare_unit=unit, own_fields=own)
+    return len(inputs)

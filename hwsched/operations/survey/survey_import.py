@@ -19,7 +19,7 @@ from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping
 from hwsched.model.journal import Change
 from hwsched.model.levels import levels_for
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, latest_change, opening_ids, read_cases, read_extra, read_own_fields
+from hwsched.model.queries import by_opening, latest_change, opening_ids, read_extra, read_inputs, read_own_fields
 from hwsched.model.tables import IMPORT_MAPPING, ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.model.touched import Touched, touched_since
 from hwsched.operations.changes import Changes
@@ -203,7 +203,7 @@ def _look(project: Project, path: Path, options: SurveyOptions, held: PreviewRes
         else:
             read, key = read_with_key(path, lambda: read_survey(path, asked))
         extra = {**read_extra(connection, OPENING_TABLE), **read_extra(connection, ITEM_TABLE)} if own else {}
-        preview = difference(read, read_cases(connection, None, project.catalogue.read(connection)), extra)
+        preview = difference(read, read_inputs(connection, None, project.catalogue.read(connection)), extra)
     return PreviewResult(preview, read.problems, Basis(state, key, asked, read, marks))
 
 
@@ -304,11 +304,11 @@ def _move(change: Change, rows: dict[str, dict[str, Any]]) -> None:
     if not moved:
         return
     places = {
-        case.opening.id: (
-            moved[case.opening.id].pop("building", case.opening.building),
-            moved[case.opening.id].pop("level", case.opening.level),
+        given.opening.id: (
+            moved[given.opening.id].pop("building", given.opening.building),
+            moved[given.opening.id].pop("level", given.opening.level),
         )
-        for case, *_ in by_opening(read_cases(change.connection, list(moved)))
+        for given, *_ in by_opening(read_inputs(change.connection, list(moved)))
     }
     levels = levels_for(change, set(places.values()))
     for row_id, place in places.items():

@@ -6,12 +6,12 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import active_leaf, leafless
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf = active_leaf(case)
-    if leaf is None or leafless(case) or not case.opening.accessible or case.opening.form == "cabinet":
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = active_leaf(given)
+    if leaf is None or leafless(given) or not given.opening.accessible or given.opening.form == "cabinet":
         return
     if leaf.width_mm is None:
         yield unknown(("leaf.width_mm",), "clear width")
@@ -19,8 +19,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     clear = leaf.width_mm - limits["lost_mm"]
     if clear < limits["clear_mm"] - TOUCH_MM:
         yield Verdict(
-            f"About {length(case, clear)} are clear; {length(case, limits['clear_mm'])} is asked, short by "
-            f"{length(case, limits['clear_mm'] - clear)}.",
+            f"About {length(given, clear)} are clear; {length(given, limits['clear_mm'])} is asked, short by "
+            f"{length(given, limits['clear_mm'] - clear)}.",
             values={"clear_mm": clear, "needed_mm": limits["clear_mm"], "short_mm": limits["clear_mm"] - clear},
             about="clear width",
         )

@@ -6,12 +6,12 @@ from hwsched.rules.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, place = unit_part(case, fit), fit.placement
-    if unit is None or place is None or place.face not in ON_FACE or not case.opening.accessible:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, place = unit_part(given, fit), fit.placement
+    if unit is None or place is None or place.face not in ON_FACE or not given.opening.accessible:
         return
     depth = unit.number_of("depth_mm")
     if depth is None:
@@ -19,14 +19,14 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     if place.y_mm < limits["low_mm"] - TOUCH_MM:
         yield Verdict(
-            f"The unit starts {length(case, place.y_mm)} above the floor and stands {length(case, depth)} out; below "
-            f"{length(case, limits['low_mm'])} nothing may stand into the clear width.",
+            f"The unit starts {length(given, place.y_mm)} above the floor and stands {length(given, depth)} out; below "
+            f"{length(given, limits['low_mm'])} nothing may stand into the clear width.",
             values={"y_mm": place.y_mm, "low_mm": limits["low_mm"], "depth_mm": depth},
             about=unit.number,
         )
     elif depth > limits["depth_mm"] + TOUCH_MM:
         yield Verdict(
-            f"The unit stands {length(case, depth)} out; {length(case, limits['depth_mm'])} is the most.",
+            f"The unit stands {length(given, depth)} out; {length(given, limits['depth_mm'])} is the most.",
             values={"depth_mm": depth, "allowed_mm": limits["depth_mm"]},
             about=unit.number,
         )

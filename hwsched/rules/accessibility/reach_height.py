@@ -6,28 +6,28 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_item
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    lock = lock_item(case)
-    if case.opening.accessible is False or lock is None or case.opening.form == "cabinet":
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    lock = lock_item(given)
+    if given.opening.accessible is False or lock is None or given.opening.form == "cabinet":
         return
     height = lock.cylinder_height_mm
     if height is None:
-        if case.opening.accessible:
+        if given.opening.accessible:
             yield unknown(("existing_item.cylinder_height_mm",), "cylinder")
         return
     low, high = limits["low_mm"], limits["high_mm"]
     if low - TOUCH_MM <= height <= high + TOUCH_MM:
         return
-    if case.opening.accessible is None:
+    if given.opening.accessible is None:
         yield unknown(("opening.accessible",), "cylinder")
         return
     short = max(low - height, height - high)
     yield Verdict(
-        f"Cylinder or reader stand {length(case, height)} above the floor; the reach is {length(case, low)} to "
-        f"{length(case, high)}, off by {length(case, short)}.",
+        f"Cylinder or reader stand {length(given, height)} above the floor; the reach is {length(given, low)} to "
+        f"{length(given, high)}, off by {length(given, short)}.",
         values={"height_mm": height, "low_mm": low, "high_mm": high, "short_mm": short},
         about="cylinder",
     )

@@ -5,18 +5,18 @@ from collections.abc import Iterable
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit = unit_part(case, fit)
-    if unit is None or case.opening.exposure != "exterior":
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(given, fit)
+    if unit is None or given.opening.exposure != "exterior":
         return
-    cold = case.opening.temperature_low_c
+    cold = given.opening.temperature_low_c
     if cold is None:
         yield unknown(("opening.temperature_low_c",), unit.number)
         return
-    for part in (unit, in_role(case, fit, "battery") if fit.power == "battery" else None):
+    for part in (unit, in_role(given, fit, "battery") if fit.power == "battery" else None):
         if part is None:
             continue
         stands = part.number_of("temperature_low_c")

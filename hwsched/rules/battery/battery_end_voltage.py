@@ -7,11 +7,11 @@ from hwsched.calc.power.cells import end_voltage_per_cell_v
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, cell = unit_part(case, fit), in_role(case, fit, "battery")
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, cell = unit_part(given, fit), in_role(given, fit, "battery")
     if fit.power != "battery" or unit is None or cell is None:
         return
     lowest_v, count, end_v = unit.number_of("pack_low_v"), unit.number_of("cells"), cell.number_of("end_v")

@@ -6,22 +6,22 @@ from hwsched.calc.power.cells import cold_share
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 _CELL = ("capacity_mah", "usable_share", "self_discharge_share")
 _UNIT = ("standing_ua", "operation_ma", "operation_s")
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, cell = unit_part(case, fit), in_role(case, fit, "battery")
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, cell = unit_part(given, fit), in_role(given, fit, "battery")
     if fit.power != "battery" or unit is None or cell is None:
         return
     life = fit.battery
     if life is None:
-        needs = [] if case.opening.operations_per_day is not None else ["opening.operations_per_day"]
+        needs = [] if given.opening.operations_per_day is not None else ["opening.operations_per_day"]
         needs += [f"part {cell.number}.{name}" for name in _CELL if cell.number_of(name) is None]
         needs += [f"part {unit.number}.{name}" for name in _UNIT if unit.number_of(name) is None]
-        if cold_share(cell.text_of("chemistry"), case.opening.temperature_low_c) is None:
+        if cold_share(cell.text_of("chemistry"), given.opening.temperature_low_c) is None:
             needs.append(f"part {cell.number}.chemistry")
         if needs:
             yield unknown(tuple(needs), "battery")

@@ -5,31 +5,31 @@ from collections.abc import Iterable
 from hwsched.rules.reading import entry, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit = unit_part(case, fit)
-    cells = [fitted for fitted in fit.parts if fitted.role == "battery"]
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(given, fit)
+    cells = [fit_part for fit_part in fit.parts if fit_part.role == "battery"]
     if fit.power != "battery" or unit is None or not cells:
         return
     wanted = unit.number_of("cells")
     if wanted is None:
         yield unknown((f"part {unit.number}.cells",), unit.number)
         return
-    count = sum(fitted.quantity for fitted in cells)
+    count = sum(fit_part.quantity for fit_part in cells)
     if count != wanted:
         yield Verdict(
             f"The pack has {count:g} cells; the unit takes {wanted:g} in series.",
             values={"cells": count, "needed_cells": wanted},
             about=cells[0].part,
         )
-    for fitted in cells:
-        part = entry(case, fitted)
+    for fit_part in cells:
+        part = entry(given, fit_part)
         if part is not None and part.text_of("designation") != unit.text_of("cell"):
             yield Verdict(
                 f"It is a {part.text_of('designation')}; the unit takes {unit.text_of('cell')}. Never mix cells.",
-                about=fitted.part,
+                about=fit_part.part,
             )
 
 

@@ -6,10 +6,10 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.cable import route
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if fit.cable is None or len(fit.cable.points_mm) < 3:
         return
     try:
@@ -20,7 +20,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if way.tight_bends:
         yield Verdict(
             f"{len(way.tight_bends)} of the lead's bends have no room for a radius of "
-            f"{length(case, limits['radius_mm'])}; ease the edges there.",
+            f"{length(given, limits['radius_mm'])}; ease the edges there.",
             values={"tight_bends": float(len(way.tight_bends)), "radius_mm": limits["radius_mm"]},
             about="lead",
         )

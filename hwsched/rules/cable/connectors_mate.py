@@ -5,14 +5,14 @@ from collections.abc import Iterable
 from hwsched.rules.reading import entry, lock_part, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    lock, unit = lock_part(case, fit), unit_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    lock, unit = lock_part(given, fit), unit_part(given, fit)
     if lock is None or unit is None:
         return
-    chain = [part for fitted in fit.parts if fitted.role == "lead-extension" if (part := entry(case, fitted))]
+    chain = [part for fit_part in fit.parts if fit_part.role == "lead-extension" if (part := entry(given, fit_part))]
     before = lock
     for socket in (*chain, unit):
         plug, takes = before.text_of("connector"), socket.text_of("mates_with")

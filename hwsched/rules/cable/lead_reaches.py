@@ -6,11 +6,11 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    lock, cable = lock_part(case, fit), fit.cable
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    lock, cable = lock_part(given, fit), fit.cable
     if lock is None:
         return
     if lock.number_of("lead_mm") is None:
@@ -20,8 +20,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         if spare < limits["spare_mm"] - TOUCH_MM:
             short = limits["spare_mm"] - spare
             yield Verdict(
-                f"The lead needs {length(case, cable.length_mm)} (slack {length(case, cable.slack_mm)} included) and "
-                f"has {length(case, cable.available_mm)}: short by {length(case, short)}.",
+                f"The lead needs {length(given, cable.length_mm)} (slack {length(given, cable.slack_mm)} included) and "
+                f"has {length(given, cable.available_mm)}: short by {length(given, short)}.",
                 values={"needed_mm": cable.length_mm, "available_mm": cable.available_mm, "short_mm": short},
                 about=lock.number,
             )

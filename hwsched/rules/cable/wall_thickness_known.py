@@ -5,16 +5,16 @@ from collections.abc import Iterable
 from hwsched.rules.reading import leafless
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     cable = fit.cable
-    if not leafless(case) or cable is None or any(leaf.thickness_mm is not None for leaf in case.leaves):
+    if not leafless(given) or cable is None or any(leaf.thickness_mm is not None for leaf in given.leaves):
         return
     left = cable.available_mm - cable.length_mm
     yield Verdict(
-        f"Unknown: needs the thickness of wall or enclosure; behind the reader the lead leaves {length(case, left)} "
+        f"Unknown: needs the thickness of wall or enclosure; behind the reader the lead leaves {length(given, left)} "
         "for it.",
         values={"left_mm": left},
         about="lead",

@@ -5,14 +5,14 @@ from collections.abc import Iterable
 from hwsched.rules.cavity import way_kinds
 from hwsched.rules.reading import leafless, lock_form, lock_leaf, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, leaf, form = unit_part(case, fit), lock_leaf(case), lock_form(case)
-    if unit is None or leafless(case) or unit.kind != "surface-unit" or leaf is None or leaf.material is None:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf, form = unit_part(given, fit), lock_leaf(given), lock_form(given)
+    if unit is None or leafless(given) or unit.kind != "surface-unit" or leaf is None or leaf.material is None:
         return
-    if form is not None and not way_kinds(case, fit):
+    if form is not None and not way_kinds(given, fit):
         yield Verdict(
             f"From a lock of the form {form} in a leaf of {leaf.material.replace('-', ' ')} no way for the lead to the "
             "face is known.",

@@ -6,12 +6,12 @@ from hwsched.catalogue import kind_of
 from hwsched.rules.reading import entry
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    for fitted in fit.parts:
-        part = entry(case, fitted)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    for fit_part in fit.parts:
+        part = entry(given, fit_part)
         kind = kind_of(part.kind) if part is not None else None
         if part is None:
             continue

@@ -5,12 +5,12 @@ from collections.abc import Iterable
 from hwsched.rules.reading import entry, leafless, lock_leaf, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, leaf = unit_part(case, fit), lock_leaf(case)
-    if unit is None or leafless(case) or leaf is None:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf = unit_part(given, fit), lock_leaf(given)
+    if unit is None or leafless(given) or leaf is None:
         return
     count, size = unit.number_of("screws"), unit.text_of("screw_size")
     if leaf.material is None or (count is None and not size):
@@ -19,7 +19,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     material = leaf.material.replace("-", " ")
     if count == 0 and leaf.material != "glass":
         return
-    fasteners = [part for fitted in fit.parts if fitted.role == "fastener" if (part := entry(case, fitted))]
+    fasteners = [part for fit_part in fit.parts if fit_part.role == "fastener" if (part := entry(given, fit_part))]
     for part in fasteners:
         if part.text_of("leaf_material") not in (leaf.material, None):
             yield Verdict(f"It is made for {part.text_of('leaf_material')}; the leaf is {material}.", about=part.number)

@@ -4,15 +4,17 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import entry
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    for fitted in fit.parts:
-        part = entry(case, fitted)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    for fit_part in fit.parts:
+        part = entry(given, fit_part)
         for number, _ in part.kit if part is not None else ():
-            if case.catalogue.get(number) is None:
-                yield Verdict(f"The box of {fitted.part} holds {number}, which is not in the catalogue.", about=number)
+            if given.catalogue.get(number) is None:
+                yield Verdict(
+                    f"The box of {fit_part.part} holds {number}, which is not in the catalogue.", about=number
+                )
 
 
 RULE = Rule(

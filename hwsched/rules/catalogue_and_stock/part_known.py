@@ -4,15 +4,15 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import entry
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    for fitted in fit.parts:
-        if entry(case, fitted) is None:
-            yield Verdict(f"{fitted.part} is not in the catalogue.", about=fitted.part)
-    held = {choice.part for choice in case.chosen if case.catalogue.get(choice.part) is None}
-    for number in sorted(held - {fitted.part for fitted in fit.parts}):
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    for fit_part in fit.parts:
+        if entry(given, fit_part) is None:
+            yield Verdict(f"{fit_part.part} is not in the catalogue.", about=fit_part.part)
+    held = {choice.part for choice in given.chosen if given.catalogue.get(choice.part) is None}
+    for number in sorted(held - {fit_part.part for fit_part in fit.parts}):
         yield Verdict(f"{number}, chosen by hand, is not in the catalogue.", about=number)
 
 

@@ -4,11 +4,11 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import entry
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    parts = [part for fitted in fit.parts if (part := entry(case, fitted))]
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    parts = [part for fit_part in fit.parts if (part := entry(given, fit_part))]
     free = sorted({part.number for part in parts if part.list_price is None})
     if free:
         yield Verdict(
@@ -16,7 +16,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             values={"parts": float(len(free))},
             about=free[0],
         )
-    exchange = case.exchange
+    exchange = given.exchange
     lacking: dict[str, list[str]] = {}
     for part in sorted(parts, key=lambda part: part.number):
         missing = exchange.missing(part.currency) if part.list_price is not None else ""

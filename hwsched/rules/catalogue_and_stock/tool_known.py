@@ -5,11 +5,11 @@ from collections.abc import Iterable
 from hwsched.rules.reading import entry
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    tools = [part for fitted in fit.parts if fitted.role == "tool" if (part := entry(case, fitted))]
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    tools = [part for fit_part in fit.parts if fit_part.role == "tool" if (part := entry(given, fit_part))]
     for hole in fit.holes:
         if hole.purpose == "pocket":
             if not any(tool.text_of("form") == "mortiser" for tool in tools):
@@ -21,7 +21,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             ):
                 continue
             yield Verdict(
-                f"No bit of {length(case, size)} is in the catalogue for the {hole.name}.",
+                f"No bit of {length(given, size)} is in the catalogue for the {hole.name}.",
                 values={"diameter_mm": size},
                 about=hole.name,
             )

@@ -5,13 +5,13 @@ from collections.abc import Iterable
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 _NEEDED = ("plate_width_mm", "plate_height_mm", "connector_x_mm", "connector_y_mm")
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit = unit_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(given, fit)
     if unit is None or unit.kind != "surface-unit":
         return
     x0, y0, x1, y1 = (unit.number_of(f"window_{corner}_mm") for corner in ("x0", "y0", "x1", "y1"))

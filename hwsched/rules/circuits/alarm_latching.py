@@ -2,19 +2,19 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
 from hwsched.rules.reading import rated
 from hwsched.rules.rule import Limits
-from hwsched.values.power import WorkedSupply
+from hwsched.values.power import SupplyResult
 
 
-def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
-    for circuit in worked.circuits:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in result.circuits:
         if circuit.circuit.alarm != "drops":
             continue
         for device in dict.fromkeys(circuit.devices):
-            case = cases.get(device.opening_id)
-            carries = rated(case) if case is not None else None
+            given = inputs.get(device.opening_id)
+            carries = rated(given) if given is not None else None
             if device.role != "strike" or device.fail != "fail-safe" or carries is False:
                 continue
             yield CircuitVerdict(

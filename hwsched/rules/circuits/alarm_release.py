@@ -2,21 +2,21 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
 from hwsched.rules.rule import Limits
-from hwsched.values.power import Device, WorkedCircuit, WorkedSupply
+from hwsched.values.power import CircuitResult, Device, SupplyResult
 
 
-def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
-    for circuit in worked.circuits:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in result.circuits:
         for device in dict.fromkeys(circuit.devices):
             if device.fail:
-                case = cases.get(device.opening_id)
-                egress = case.opening.egress if case is not None else None
-                yield from _of_device(circuit, device, egress, case is not None and case.opening.stair is True)
+                given = inputs.get(device.opening_id)
+                egress = given.opening.egress if given is not None else None
+                yield from _of_device(circuit, device, egress, given is not None and given.opening.stair is True)
 
 
-def _of_device(circuit: WorkedCircuit, device: Device, egress: str | None, stair: bool) -> Iterable[CircuitVerdict]:
+def _of_device(circuit: CircuitResult, device: Device, egress: str | None, stair: bool) -> Iterable[CircuitVerdict]:
     alarm = circuit.circuit.alarm
     if alarm is None:
         yield _said(
@@ -44,7 +44,7 @@ def _of_device(circuit: WorkedCircuit, device: Device, egress: str | None, stair
         yield _said(circuit, device, f"{device.part} keeps its power on the fire alarm and holds the opening shut.")
 
 
-def _said(circuit: WorkedCircuit, device: Device, text: str, needs: tuple[str, ...] = ()) -> CircuitVerdict:
+def _said(circuit: CircuitResult, device: Device, text: str, needs: tuple[str, ...] = ()) -> CircuitVerdict:
     return CircuitVerdict(
         text, about=device.part, needs=needs, circuit_id=circuit.circuit.id, opening_ids=(device.opening_id,)
     )

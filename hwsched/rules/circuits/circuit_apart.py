@@ -3,15 +3,15 @@
 from collections.abc import Iterable
 
 from hwsched.calc.power.power_limits import caution
-from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
 from hwsched.rules.rule import Limits
-from hwsched.values.power import WorkedSupply
+from hwsched.values.power import SupplyResult
 
 
-def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
-    yield CircuitVerdict(f"{caution('mains-on-leaf')} {caution('separation')}", about=worked.supply.name)
-    if len(worked.circuits) > 1:
-        yield CircuitVerdict(caution("parallel-outputs"), about=worked.supply.name)
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+    yield CircuitVerdict(f"{caution('mains-on-leaf')} {caution('separation')}", about=result.supply.name)
+    if len(result.circuits) > 1:
+        yield CircuitVerdict(caution("parallel-outputs"), about=result.supply.name)
 
 
 RULE = CircuitRule(

@@ -2,14 +2,14 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
 from hwsched.rules.rule import Limits
-from hwsched.values.power import WorkedSupply
+from hwsched.values.power import SupplyResult
 
 
-def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
-    taken = list(worked.assumed)
-    for circuit in worked.circuits:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+    taken = list(result.assumed)
+    for circuit in result.circuits:
         name = circuit.circuit.name
         if circuit.circuit.temperature_c is None:
             taken.append(f"conductors of {name} at the temperature of the rule circuit-voltage")
@@ -19,7 +19,7 @@ def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[Circu
     if taken:
         yield CircuitVerdict(
             f"Taken by common practice, since nothing is stated: {'; '.join(dict.fromkeys(taken))}.",
-            about=worked.supply.name,
+            about=result.supply.name,
         )
 
 

@@ -2,13 +2,13 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
 from hwsched.rules.rule import Limits
-from hwsched.values.power import WorkedSupply
+from hwsched.values.power import SupplyResult
 
 
-def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
-    for circuit in worked.circuits:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in result.circuits:
         for node in circuit.nodes:
             highest = max(node.volts.values(), default=None)
             if node.maximum_v is None or highest is None or highest <= node.maximum_v + 1e-9:

@@ -2,19 +2,19 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict, of_problem
+from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs, of_problem
 from hwsched.rules.rule import Limits
-from hwsched.values.power import WorkedSupply
+from hwsched.values.power import SupplyResult
 
 
-def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
-    for problem in worked.problems:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+    for problem in result.problems:
         if problem.kind == "unknown":
-            yield of_problem(problem, None, worked.openings)
-    for circuit in worked.circuits:
+            yield of_problem(problem, None, result.openings)
+    for circuit in result.circuits:
         for problem in circuit.problems:
             if problem.kind == "unknown":
-                yield of_problem(problem, circuit, worked.openings)
+                yield of_problem(problem, circuit, result.openings)
 
 
 RULE = CircuitRule(

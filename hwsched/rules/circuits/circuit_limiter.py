@@ -2,13 +2,13 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
 from hwsched.rules.rule import Limit, Limits
-from hwsched.values.power import WorkedCircuit, WorkedSupply
+from hwsched.values.power import CircuitResult, SupplyResult
 
 
-def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
-    for circuit in worked.circuits:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in result.circuits:
         held = circuit.holding_a
         if held is None or not circuit.devices:
             continue
@@ -25,9 +25,9 @@ def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[Circu
                 "are held."
             )
             yield _said(circuit, text, load_a=held, limiter_a=circuit.limiter_a)
-        if worked.rated_a is not None and circuit.limiter_a > worked.rated_a + 1e-9:
-            text = f"The {circuit.limiter_a:g} A limiter is above the {worked.rated_a:g} A that the supply gives."
-            yield _said(circuit, text, limiter_a=circuit.limiter_a, rated_a=worked.rated_a)
+        if result.rated_a is not None and circuit.limiter_a > result.rated_a + 1e-9:
+            text = f"The {circuit.limiter_a:g} A limiter is above the {result.rated_a:g} A that the supply gives."
+            yield _said(circuit, text, limiter_a=circuit.limiter_a, rated_a=result.rated_a)
         if circuit.inrush_a is not None and circuit.inrush_a > circuit.limiter_a + 1e-9:
             text = (
                 f"{circuit.inrush_a:.3g} A flow in the first moment, above the {circuit.limiter_a:g} A limiter: it "
@@ -36,7 +36,7 @@ def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[Circu
             yield _said(circuit, text, inrush_a=circuit.inrush_a, limiter_a=circuit.limiter_a)
 
 
-def _said(circuit: WorkedCircuit, text: str, **values: float) -> CircuitVerdict:
+def _said(circuit: CircuitResult, text: str, **values: float) -> CircuitVerdict:
     return CircuitVerdict(text, values=values, about=f"circuit {circuit.circuit.name}", circuit_id=circuit.circuit.id)
 
 

@@ -2,16 +2,16 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict, of_problem
+from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs, of_problem
 from hwsched.rules.rule import Limits
-from hwsched.values.power import WorkedSupply
+from hwsched.values.power import SupplyResult
 
 
-def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
-    for circuit in worked.circuits:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in result.circuits:
         for problem in circuit.problems:
             if problem.kind == "unsound":
-                yield of_problem(problem, circuit, worked.openings)
+                yield of_problem(problem, circuit, result.openings)
 
 
 RULE = CircuitRule(

@@ -2,23 +2,23 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
 from hwsched.rules.rule import Limit, Limits
-from hwsched.values.power import WorkedCircuit, WorkedNode, WorkedSupply
+from hwsched.values.power import CircuitResult, NodeResult, SupplyResult
 
 
-def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
-    for circuit in worked.circuits:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+    for circuit in result.circuits:
         for node in circuit.nodes:
             margin = node.margin_v
             if margin is not None and margin < -1e-9:
                 yield _short(circuit, node, margin)
 
 
-def _short(circuit: WorkedCircuit, node: WorkedNode, margin: float) -> CircuitVerdict:
+def _short(circuit: CircuitResult, node: NodeResult, margin: float) -> CircuitVerdict:
     state, volts = min(node.volts.items(), key=lambda pair: pair[1])
     said = state.replace("-", " ")
-    works = [mend.text for mend in circuit.mends.get(node.node, ()) if mend.works]
+    works = [offer.text for offer in circuit.cure_offers.get(node.node, ()) if offer.works]
     cure = f"Any of these would do: {'; '.join(works)}." if works else ""
     where = f"in the state {said} ({circuit.source_v[state]:g} V at the supply, {node.distance_m:.1f} m)"
     return CircuitVerdict(

@@ -3,18 +3,18 @@
 from collections import Counter
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
 from hwsched.rules.rule import Limits
-from hwsched.values.power import WorkedSupply
+from hwsched.values.power import SupplyResult
 
 
-def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
-    counts = Counter(opening for circuit in worked.circuits for opening in circuit.openings)
-    for circuit in worked.circuits:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+    counts = Counter(opening for circuit in result.circuits for opening in circuit.openings)
+    for circuit in result.circuits:
         for opening, mark in zip(circuit.openings, circuit.marks, strict=True):
             if counts[opening] > 1:
                 yield CircuitVerdict(
-                    f"{mark} hangs on {counts[opening]} circuits of {worked.supply.name}.",
+                    f"{mark} hangs on {counts[opening]} circuits of {result.supply.name}.",
                     about=mark,
                     circuit_id=circuit.circuit.id,
                     opening_ids=(opening,),

@@ -2,13 +2,13 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
 from hwsched.rules.rule import Limit, Limits
-from hwsched.values.power import WorkedSupply
+from hwsched.values.power import SupplyResult
 
 
-def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
-    held, rated = worked.holding_a, worked.rated_a
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+    held, rated = result.holding_a, result.rated_a
     if held is None or rated is None:
         return
     usable = rated * limits["share"]
@@ -17,12 +17,12 @@ def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[Circu
     over = held > rated + 1e-9
     what = "its rating" if over else "that"
     yield CircuitVerdict(
-        f"Everything held at once draws {held:.3g} A; {limits['share']:.0%} of {worked.supply.name}'s {rated:g} A is "
+        f"Everything held at once draws {held:.3g} A; {limits['share']:.0%} of {result.supply.name}'s {rated:g} A is "
         f"{usable:.3g} A, and {what} is exceeded by {held - (rated if over else usable):.3g} A.",
         values={"load_a": held, "usable_a": usable, "rated_a": rated},
-        about=worked.supply.part or "",
+        about=result.supply.part or "",
         severity="error" if over else None,
-        opening_ids=worked.openings if over else (),
+        opening_ids=result.openings if over else (),
     )
 
 

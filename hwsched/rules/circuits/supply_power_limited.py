@@ -4,9 +4,9 @@ from collections.abc import Iterable
 from typing import Final
 
 from hwsched.calc.power.power_limits import class_2_limit, excesses, limited_power_source_limit
-from hwsched.rules.circuit_rule import Cases, CircuitRule, CircuitVerdict
+from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
 from hwsched.rules.rule import Limits
-from hwsched.values.power import WorkedSupply
+from hwsched.values.power import SupplyResult
 
 _SAID: Final = {
     "nameplate-a": "The rated current",
@@ -16,19 +16,19 @@ _SAID: Final = {
 }
 
 
-def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[CircuitVerdict]:
-    volts, amps = worked.output_v, worked.rated_a
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+    volts, amps = result.output_v, result.rated_a
     if volts is None or amps is None:
         return
     for name, limit in (
-        ("Class 2 supply", class_2_limit(volts, worked.limiting)),
-        ("limited power source", limited_power_source_limit(volts, worked.limiting)),
+        ("Class 2 supply", class_2_limit(volts, result.limiting)),
+        ("limited power source", limited_power_source_limit(volts, result.limiting)),
     ):
-        if worked.class_2 is False and name.startswith("Class 2"):
+        if result.class_2 is False and name.startswith("Class 2"):
             # It is not declared as one: that is said of every opening that hangs there.
             continue
         if limit is None:
-            yield CircuitVerdict(f"{volts:g} V is above what a {name} can have.", about=worked.supply.part or "")
+            yield CircuitVerdict(f"{volts:g} V is above what a {name} can have.", about=result.supply.part or "")
             continue
         # Under load it gives what it is rated for, at the least.
         for excess in excesses(limit, volts, amps, most_a=amps):
@@ -37,7 +37,7 @@ def _judge(worked: WorkedSupply, cases: Cases, limits: Limits) -> Iterable[Circu
                 f"{_SAID[excess.quantity]} is {excess.value:.4g} {what}; a {name} of {volts:g} V has "
                 f"{excess.limit:.4g} {what} at most.",
                 values={"value": excess.value, "limit": excess.limit},
-                about=worked.supply.part or "",
+                about=result.supply.part or "",
             )
 
 

@@ -4,17 +4,17 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit = unit_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(given, fit)
     if unit is None or not unit.text_of("coin_cell"):
         return
-    feed = "the battery pack" if fit.power == "battery" else "the supply"
+    supply_link = "the battery pack" if fit.power == "battery" else "the supply"
     yield Verdict(
-        f"Connect {feed} before a key is presented: a key put in while only the coin cell is fitted drains it. Set the "
-        "clock once it is fed.",
+        f"Connect {supply_link} before a key is presented: a key put in while only the coin cell is fitted drains it. "
+        "Set the clock once it is fed.",
         about=unit.number,
     )
 

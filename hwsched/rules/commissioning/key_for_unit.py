@@ -4,14 +4,14 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit = unit_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(given, fit)
     if unit is None:
         return
-    for part in case.catalogue.of_kind("credential"):
+    for part in given.catalogue.of_kind("credential"):
         if part.text_of("form") != "programming-key" and part.text_of("for_part") in (None, "", unit.number):
             return
     yield Verdict("No key, card or fob of the catalogue is made for this unit.", about=unit.number)

@@ -3,10 +3,10 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if fit.status == "not-fitted":
         miss = fit.nearest_miss
         near = f" Nearest: {miss.part}. {miss.reason}" if miss is not None else ""

@@ -5,16 +5,16 @@ from collections.abc import Iterable
 from hwsched.rules.reading import remains
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    if not any(item.kind == "delayed-egress" and remains(item) for item in case.items):
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if not any(item.kind == "delayed-egress" and remains(item) for item in given.items):
         return
-    if case.opening.egress is None:
+    if given.opening.egress is None:
         yield unknown(("opening.egress",), "delayed egress lock")
         return
-    if case.opening.egress == "none":
+    if given.opening.egress == "none":
         return
     yield Verdict(
         f"Delayed egress: it lets go within {limits['delay_s']:g} s of a push of {limits['force_n']:.0f} N (15 lbf) "

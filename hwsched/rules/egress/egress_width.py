@@ -5,12 +5,12 @@ from collections.abc import Iterable
 from hwsched.rules.reading import active_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf = active_leaf(case)
-    if leaf is None or case.opening.egress in ("none", None) or case.opening.form in ("cabinet",):
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = active_leaf(given)
+    if leaf is None or given.opening.egress in ("none", None) or given.opening.form in ("cabinet",):
         return
     if leaf.width_mm is None:
         yield unknown(("leaf.width_mm",), "egress")
@@ -19,9 +19,9 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if clear < limits["new_mm"]:
         existing = clear >= limits["existing_mm"]
         yield Verdict(
-            f"About {length(case, clear)} are clear, {length(case, limits['lost_mm'])} lost to leaf and hinge; "
-            f"{length(case, limits['new_mm'])} is asked of a new egress opening, {length(case, limits['existing_mm'])} "
-            "of an existing one.",
+            f"About {length(given, clear)} are clear, {length(given, limits['lost_mm'])} lost to leaf and hinge; "
+            f"{length(given, limits['new_mm'])} is asked of a new egress opening, "
+            f"{length(given, limits['existing_mm'])} of an existing one.",
             values={"clear_mm": clear, "new_mm": limits["new_mm"], "existing_mm": limits["existing_mm"]},
             about="egress",
             severity="note" if existing else "warning",

@@ -4,13 +4,13 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import entry, remains
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    stays = any(i.kind == "electromagnetic-lock" and remains(i) for i in case.items)
-    fitted = any(part.kind == "electromagnetic-lock" for f in fit.parts if (part := entry(case, f)))
-    if (stays or fitted) and case.opening.egress != "none":
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    stays = any(i.kind == "electromagnetic-lock" and remains(i) for i in given.items)
+    fit_part = any(part.kind == "electromagnetic-lock" for f in fit.parts if (part := entry(given, f)))
+    if (stays or fit_part) and given.opening.egress != "none":
         yield Verdict(
             "An electromagnetic lock holds this opening. It is fail-safe by nature and needs a release of its own: "
             "sensor or switch in the hardware, a manual release 40 to 48 in high within 5 ft, release on loss of power "

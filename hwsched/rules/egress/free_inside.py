@@ -5,20 +5,20 @@ from collections.abc import Iterable
 from hwsched.rules.reading import lock_item
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    lock = lock_item(case)
-    if lock is None or case.opening.egress == "none":
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    lock = lock_item(given)
+    if lock is None or given.opening.egress == "none":
         return
     # A deadbolt is a deadlock, whether or not the survey names its function.
     if lock.function != "deadlock" and not (lock.kind == "deadbolt" and lock.function is None):
         return
-    if case.opening.form in ("cabinet", "gate") and case.opening.egress is None:
+    if given.opening.form in ("cabinet", "gate") and given.opening.egress is None:
         return
-    if case.opening.egress is None or lock.thumb_turn is None:
-        fact = "opening.egress" if case.opening.egress is None else "existing_item.thumb_turn"
+    if given.opening.egress is None or lock.thumb_turn is None:
+        fact = "opening.egress" if given.opening.egress is None else "existing_item.thumb_turn"
         yield unknown((fact,), "lock")
     elif not lock.thumb_turn:
         yield Verdict(

@@ -5,20 +5,20 @@ from collections.abc import Iterable
 from hwsched.rules.reading import LATCHING, lock_leaf, on_leaf, remains
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf = lock_leaf(case)
-    if leaf is None or case.opening.egress == "none":
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(given)
+    if leaf is None or given.opening.egress == "none":
         return
-    holds = [i for i in case.items if i.kind in LATCHING and remains(i) and on_leaf(i, leaf)]
+    holds = [i for i in given.items if i.kind in LATCHING and remains(i) and on_leaf(i, leaf)]
     # An exit device with a rim cylinder may be surveyed as the device and as the lock that its cylinder works.
     device = sum(i.kind == "exit-device" for i in holds)
     count = len(holds) - (1 if device and any(i.kind == "lock" and i.lock_form == "rim" for i in holds) else 0)
     if count <= limits["holds"]:
         return
-    if case.opening.egress is None:
+    if given.opening.egress is None:
         yield unknown(("opening.egress",), "egress")
         return
     kinds = ", ".join((i.kind or "").replace("-", " ") for i in holds)

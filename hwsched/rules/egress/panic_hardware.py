@@ -4,13 +4,13 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import remains
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    if case.opening.egress != "panic":
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if given.opening.egress != "panic":
         return
-    if not any((i.kind == "exit-device" or i.function == "exit") and remains(i) for i in case.items):
+    if not any((i.kind == "exit-device" or i.function == "exit") and remains(i) for i in given.items):
         yield Verdict("Panic hardware is required here; the survey shows no exit device that stays.", about="egress")
 
 

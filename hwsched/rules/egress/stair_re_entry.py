@@ -5,13 +5,13 @@ from collections.abc import Iterable
 from hwsched.rules.reading import entry, leafless, remains
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    if leafless(case) or case.opening.form in ("cabinet", "gate") or case.opening.stair is False:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if leafless(given) or given.opening.form in ("cabinet", "gate") or given.opening.stair is False:
         return
-    if case.opening.stair is None:
+    if given.opening.stair is None:
         yield unknown(("opening.stair",), "stair")
         return
     yield Verdict(
@@ -19,16 +19,16 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         "alarm or from one place.",
         about="stair",
     )
-    for fitted in fit.parts:
-        part = entry(case, fitted)
-        if fitted.role == "strike" and part is not None and part.text_of("fail") == "fail-safe":
+    for fit_part in fit.parts:
+        part = entry(given, fit_part)
+        if fit_part.role == "strike" and part is not None and part.text_of("fail") == "fail-safe":
             yield Verdict(
                 "A fail-safe strike unlatches the stair door and is no answer to re-entry.",
                 "Take a fail-safe lock or fail-safe trim that stays latched.",
-                about=fitted.part,
+                about=fit_part.part,
                 severity="error",
             )
-    for item in case.items:
+    for item in given.items:
         if item.kind == "electric-strike" and remains(item) and item.fail == "fail-safe":
             yield Verdict(
                 "The fail-safe strike that stays unlatches the stair door and is no answer to re-entry.",

@@ -5,11 +5,11 @@ from collections.abc import Iterable
 from hwsched.rules.reading import rated
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    carries = rated(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    carries = rated(given)
     if carries is False:
         return
     for hole in fit.holes:

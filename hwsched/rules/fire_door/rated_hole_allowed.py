@@ -4,11 +4,11 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import rated
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    if not rated(case):
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if not rated(given):
         return
     made = [h for h in fit.holes if h.purpose in ("cable", "function", "bolt", "fixing") and h.diameter_mm <= 25.4]
     made += [h for h in fit.holes if h.purpose == "function" and h.diameter_mm > 25.4]

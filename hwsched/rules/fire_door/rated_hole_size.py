@@ -6,14 +6,14 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import rated
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 _FREE = ("function", "bore", "pocket", "channel")
 """Purposes that another rule judges, or that may have any size (holes for cylinders and spindles)."""
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    carries = rated(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    carries = rated(given)
     if carries is False:
         return
     for hole in fit.holes:
@@ -23,8 +23,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             yield unknown(("opening.rating",), hole.name)
             continue
         yield Verdict(
-            f"A hole of {length(case, hole.diameter_mm)} for the {hole.name} in a rated leaf; over "
-            f"{length(case, limits['diameter_mm'])} is allowed only if both the door maker's and the hardware maker's "
+            f"A hole of {length(given, hole.diameter_mm)} for the {hole.name} in a rated leaf; over "
+            f"{length(given, limits['diameter_mm'])} is allowed only if both the door maker's and the hardware maker's "
             "listings allow it, and where the 2016 or a later edition is adopted.",
             values={"diameter_mm": hole.diameter_mm, "allowed_mm": limits["diameter_mm"]},
             about=hole.name,

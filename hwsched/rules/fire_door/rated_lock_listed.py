@@ -5,14 +5,14 @@ from typing import Final
 
 from hwsched.rules.listing import judge_listed
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 ROLES: Final = ("cylinder", "lock", "reader")
 """Roles whose parts stand on the opening."""
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    return judge_listed(case, fit, ROLES)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    return judge_listed(given, fit, ROLES)
 
 
 RULE = Rule(

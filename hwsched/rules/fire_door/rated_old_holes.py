@@ -4,13 +4,13 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import rated
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    if not rated(case):
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if not rated(given):
         return
-    gone = [item for item in case.items if item.disposition in ("remove", "move") and item.face != "frame"]
+    gone = [item for item in given.items if item.disposition in ("remove", "move") and item.face != "frame"]
     if gone:
         kinds = ", ".join(sorted({(item.kind or "item").replace("-", " ") for item in gone}))
         yield Verdict(

@@ -5,11 +5,11 @@ from collections.abc import Iterable
 from hwsched.rules.reading import rated
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    carries = rated(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    carries = rated(given)
     if carries is False:
         return
     for hole in fit.holes:
@@ -18,7 +18,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         if carries is None:
             yield unknown(("opening.rating",), hole.name)
         else:
-            long = f" of {length(case, hole.depth_mm)}" if hole.depth_mm is not None else ""
+            long = f" of {length(given, hole.depth_mm)}" if hole.depth_mm is not None else ""
             yield Verdict(
                 f"The {hole.name}{long} runs inside the rated leaf: stop, a raceway is bored only where the listing "
                 "laboratory and the door maker's listing permit it.",

@@ -5,23 +5,23 @@ from collections.abc import Iterable
 from hwsched.rules.reading import entry, rated, remains
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    carries = rated(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    carries = rated(given)
     if carries is False:
         return
-    for fitted in fit.parts:
-        if fitted.role != "strike":
+    for fit_part in fit.parts:
+        if fit_part.role != "strike":
             continue
-        part = entry(case, fitted)
+        part = entry(given, fit_part)
         fail = part.text_of("fail") if part is not None else None
         if carries is None or fail is None:
-            yield unknown(("opening.rating" if carries is None else f"part {fitted.part}.fail",), fitted.part)
+            yield unknown(("opening.rating" if carries is None else f"part {fit_part.part}.fail",), fit_part.part)
         elif fail != "fail-secure":
-            yield Verdict("A fail-safe electric strike on a rated opening lets go of the latch.", about=fitted.part)
-    for item in case.items:
+            yield Verdict("A fail-safe electric strike on a rated opening lets go of the latch.", about=fit_part.part)
+    for item in given.items:
         if not carries or item.kind != "electric-strike" or not remains(item) or item.fail == "fail-secure":
             continue
         if item.fail == "fail-safe":

@@ -6,20 +6,20 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import rated
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 _MATERIALS = ("wood", "mineral-core", "composite")
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    if not rated(case):
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if not rated(given):
         return
-    for leaf in case.leaves:
+    for leaf in given.leaves:
         undercut = leaf.undercut_mm
         if leaf.material in _MATERIALS and undercut is not None and undercut > limits["undercut_mm"] + TOUCH_MM:
             yield Verdict(
-                f"The undercut is {length(case, undercut)}; {length(case, limits['undercut_mm'])} is the most for a "
-                f"rated leaf of this material, {length(case, undercut - limits['undercut_mm'])} too much.",
+                f"The undercut is {length(given, undercut)}; {length(given, limits['undercut_mm'])} is the most for a "
+                f"rated leaf of this material, {length(given, undercut - limits['undercut_mm'])} too much.",
                 values={"undercut_mm": undercut, "allowed_mm": limits["undercut_mm"]},
                 about="leaf",
             )

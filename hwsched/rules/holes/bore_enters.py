@@ -8,15 +8,15 @@ from hwsched.rules.bores import angled, as_bore
 from hwsched.rules.cavity import cavity
 from hwsched.rules.reading import lock_leaf
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf = lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(given)
     holes = angled(fit)
     if leaf is None or not holes or leaf.width_mm is None or leaf.height_mm is None or leaf.thickness_mm is None:
         return
-    found = cavity(case, fit)
+    found = cavity(given, fit)
     if found is None:
         return
     top = leaf.height_mm + (leaf.undercut_mm or 0.0)

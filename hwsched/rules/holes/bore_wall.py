@@ -10,11 +10,11 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf = lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(given)
     if leaf is None or leaf.width_mm is None or leaf.thickness_mm is None:
         return
     for hole in angled(fit):
@@ -30,8 +30,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         if found.exit is not None or wall < limits["wall_mm"] - TOUCH_MM:
             wall = min(wall, 0.0) if found.exit is not None else wall
             yield Verdict(
-                f"The bore for the {hole.name} leaves a wall of {length(case, wall)}; "
-                f"{length(case, limits['wall_mm'])} is needed.",
+                f"The bore for the {hole.name} leaves a wall of {length(given, wall)}; "
+                f"{length(given, limits['wall_mm'])} is needed.",
                 values={"wall_mm": wall, "needed_mm": limits["wall_mm"], "short_mm": limits["wall_mm"] - wall},
                 about=hole.name,
             )

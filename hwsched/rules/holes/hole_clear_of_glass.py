@@ -6,14 +6,14 @@ from hwsched.rules.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.footprints import footprints
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     holes = [hole for hole in fit.holes if hole.face in ON_FACE and not hole.by_template]
     if not holes:
         return
-    for found in footprints(case, fit, holes[0].face):
+    for found in footprints(given, fit, holes[0].face):
         if found.kind not in ("lite", "louvre") or found.rect is None:
             continue
         for hole in holes:
@@ -21,8 +21,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             gap = max(rect.x0 - hole.x_mm, hole.x_mm - rect.x1, rect.y0 - hole.y_mm, hole.y_mm - rect.y1) - r
             if gap < limits["clearance_mm"] - TOUCH_MM:
                 yield Verdict(
-                    f"The hole for the {hole.name} comes {length(case, gap)} from the {found.name}; "
-                    f"{length(case, limits['clearance_mm'])} is needed.",
+                    f"The hole for the {hole.name} comes {length(given, gap)} from the {found.name}; "
+                    f"{length(given, limits['clearance_mm'])} is needed.",
                     values={
                         "gap_mm": gap,
                         "needed_mm": limits["clearance_mm"],

@@ -10,22 +10,22 @@ from hwsched.rules.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.reading import beside_here, leaf_name, lock_leaf, on_leaf, other_locks
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf = lock_leaf(case)
-    if leaf is None or leaf.thickness_mm is None or not case.point.others:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(given)
+    if leaf is None or leaf.thickness_mm is None or not given.point.others:
         return
     thick = leaf.thickness_mm
     bodies: list[tuple[str, Box | Rod]] = []
-    for lock in other_locks(case):
+    for lock in other_locks(given):
         body = lock_body(lock, thick) if on_leaf(lock, leaf) else None
         if body is not None:
             bodies.append((f"the {(lock.kind or 'lock').replace('-', ' ')}'s body", body))
     bodies += [
         (f"the {hole.name} of the {each.point.name}", as_rod(hole, thick))
-        for each in beside_here(case)
+        for each in beside_here(given)
         for hole in (each.fit.holes if each.fit is not None else ())
         if hole.face in ON_FACE and not hole.by_template and hole.leaf == leaf_name(leaf)
     ]
@@ -37,8 +37,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             wall = _apart(own, body)
             if wall < limits["wall_mm"] - TOUCH_MM:
                 yield Verdict(
-                    f"The {hole.name} leaves {length(case, wall)} to {name}; {length(case, limits['wall_mm'])} is "
-                    f"needed, short by {length(case, limits['wall_mm'] - wall)}.",
+                    f"The {hole.name} leaves {length(given, wall)} to {name}; {length(given, limits['wall_mm'])} is "
+                    f"needed, short by {length(given, limits['wall_mm'] - wall)}.",
                     values={"wall_mm": wall, "needed_mm": limits["wall_mm"], "short_mm": limits["wall_mm"] - wall},
                     about=hole.name,
                 )

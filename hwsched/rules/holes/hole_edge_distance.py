@@ -6,11 +6,11 @@ from hwsched.rules.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.reading import lock_leaf, stile_mm
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf = lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(given)
     if leaf is None:
         return
     stile = stile_mm(leaf)[1] if stile_mm(leaf)[0] else leaf.width_mm
@@ -24,8 +24,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         for name, wall in sides:
             if wall < limits["wall_mm"] - TOUCH_MM:
                 yield Verdict(
-                    f"The hole for the {hole.name} leaves {length(case, wall)} to the {name}; "
-                    f"{length(case, limits['wall_mm'])} is needed.",
+                    f"The hole for the {hole.name} leaves {length(given, wall)} to the {name}; "
+                    f"{length(given, limits['wall_mm'])} is needed.",
                     values={"wall_mm": wall, "needed_mm": limits["wall_mm"], "short_mm": limits["wall_mm"] - wall},
                     about=hole.name,
                 )

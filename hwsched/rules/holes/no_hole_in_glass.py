@@ -4,11 +4,11 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import lock_leaf
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf = lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(given)
     if leaf is None or leaf.material != "glass":
         return
     made = [hole for hole in fit.holes if hole.face not in ("frame", "wall")]

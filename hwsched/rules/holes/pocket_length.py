@@ -7,25 +7,25 @@ from hwsched.rules.edge import clear_edge, edge_needs
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit = unit_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(given, fit)
     if unit is None or unit.kind != "edge-unit":
         return
     needed = unit.number_of("pocket_length_mm")
-    needs = edge_needs(case)
+    needs = edge_needs(given)
     if needed is None or needs:
         yield unknown(needs or (f"part {unit.number}.pocket_length_mm",), unit.number)
         return
-    longest = clear_edge(case, limits["bridge_mm"], limits["edge_margin_mm"])
+    longest = clear_edge(given, limits["bridge_mm"], limits["edge_margin_mm"])
     if longest < needed - TOUCH_MM:
-        bridge = length(case, limits["bridge_mm"])
+        bridge = length(given, limits["bridge_mm"])
         yield Verdict(
             f"The longest clear stretch of the lock edge, {bridge} of bridge to the lock's pocket left, is "
-            f"{length(case, longest)}; the unit's pocket is {length(case, needed)}: short by "
-            f"{length(case, needed - longest)}.",
+            f"{length(given, longest)}; the unit's pocket is {length(given, needed)}: short by "
+            f"{length(given, needed - longest)}.",
             values={"clear_mm": longest, "needed_mm": needed, "short_mm": needed - longest},
             about=unit.number,
         )

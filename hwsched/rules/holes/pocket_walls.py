@@ -6,11 +6,11 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf, stile_mm, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, leaf = unit_part(case, fit), lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf = unit_part(given, fit), lock_leaf(given)
     if unit is None or leaf is None or unit.kind != "edge-unit":
         return
     wide, deep = unit.number_of("pocket_width_mm"), unit.number_of("pocket_depth_mm")
@@ -35,8 +35,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     ):
         if wall < wanted - TOUCH_MM:
             yield Verdict(
-                f"The unit's pocket leaves {length(case, wall)} at {name}; {length(case, wanted)} is needed, short by "
-                f"{length(case, wanted - wall)}.",
+                f"The unit's pocket leaves {length(given, wall)} at {name}; {length(given, wanted)} is needed, "
+                f"short by {length(given, wanted - wall)}.",
                 values={"wall_mm": wall, "needed_mm": wanted, "short_mm": wanted - wall},
                 about=unit.number,
             )

@@ -6,17 +6,17 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import SOLID, entry, leafless, lock_leaf, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf, unit = lock_leaf(case), unit_part(case, fit)
-    if leaf is None or leafless(case) or leaf.material not in SOLID or leaf.thickness_mm is None:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf, unit = lock_leaf(given), unit_part(given, fit)
+    if leaf is None or leafless(given) or leaf.material not in SOLID or leaf.thickness_mm is None:
         return
     if unit is None or unit.kind == "edge-unit":  # its screws go into the edge
         return
-    for fitted in fit.parts:
-        part = entry(case, fitted) if fitted.role == "fastener" else None
+    for fit_part in fit.parts:
+        part = entry(given, fit_part) if fit_part.role == "fastener" else None
         if part is None or part.text_of("form") not in ("wood-screw", "sheet-metal-screw"):
             continue
         long = part.number_of("length_mm")
@@ -26,8 +26,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         most = leaf.thickness_mm - limits["left_mm"]
         if long > most + TOUCH_MM:
             yield Verdict(
-                f"The screw of {length(case, long)} comes through a leaf of {length(case, leaf.thickness_mm)}; "
-                f"{length(case, most)} is the most, {length(case, long - most)} too long.",
+                f"The screw of {length(given, long)} comes through a leaf of {length(given, leaf.thickness_mm)}; "
+                f"{length(given, most)} is the most, {length(given, long - most)} too long.",
                 values={"screw_mm": long, "allowed_mm": most, "short_mm": long - most},
                 about=part.number,
             )

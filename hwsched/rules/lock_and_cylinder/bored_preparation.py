@@ -7,7 +7,7 @@ from hwsched.calc.opening.bored_prep import Latch, PrepFound, PrepWanted, bored_
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit, Part
+from hwsched.values import Fit, OpeningInput, Part
 
 _FACTS = {
     "leaf_mm": "leaf.thickness_mm",
@@ -28,15 +28,15 @@ def wanted_prep(part: Part) -> PrepWanted | None:
     return PrepWanted(cross, edge, low, high, (latch,))
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part = lock_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part = lock_part(given, fit)
     if part is None or part.kind != "bored-lever-lock":
         return
     wanted = wanted_prep(part)
     if wanted is None:
         yield unknown((f"part {part.number}.cross_bore_mm",), part.number)
         return
-    leaf, lock = lock_leaf(case), lock_item(case)
+    leaf, lock = lock_leaf(given), lock_item(given)
     found = PrepFound(
         leaf.thickness_mm if leaf is not None else None,
         lock.cross_bore_mm if lock is not None else None,
@@ -50,7 +50,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     for trouble in result.cannot:
         yield Verdict(
-            f"The {trouble.item} is {length(case, trouble.off_mm)} off what the lock takes ({trouble.reason}).",
+            f"The {trouble.item} is {length(given, trouble.off_mm)} off what the lock takes ({trouble.reason}).",
             values={"off_mm": trouble.off_mm},
             about=part.number,
         )

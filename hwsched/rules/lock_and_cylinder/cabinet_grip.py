@@ -6,11 +6,11 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part, leaf = lock_part(case, fit), lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, leaf = lock_part(given, fit), lock_leaf(given)
     if part is None or part.kind != "cabinet-lock":
         return
     grip = part.number_of("grip_mm")
@@ -19,8 +19,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield unknown((f"part {part.number}.grip_mm" if grip is None else "leaf.thickness_mm",), part.number)
     elif thickness > grip + TOUCH_MM:
         yield Verdict(
-            f"The panel is {length(case, thickness)} thick, the bolt grips {length(case, grip)}: short by "
-            f"{length(case, thickness - grip)}.",
+            f"The panel is {length(given, thickness)} thick, the bolt grips {length(given, grip)}: short by "
+            f"{length(given, thickness - grip)}.",
             values={"leaf_mm": thickness, "grip_mm": grip, "short_mm": thickness - grip},
             about=part.number,
         )

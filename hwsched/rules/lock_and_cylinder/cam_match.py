@@ -5,11 +5,11 @@ from collections.abc import Iterable
 from hwsched.rules.reading import in_role, lock_item, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit, Part
+from hwsched.values import Fit, OpeningInput, Part
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part, lock = lock_part(case, fit), lock_item(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, lock = lock_part(given, fit), lock_item(given)
     if part is None or part.kind not in ("mortise-cylinder", "rim-cylinder", "euro-cylinder"):
         return
     wanted = lock.cam_form if lock is not None else None
@@ -18,7 +18,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if wanted is None:
         yield unknown(("existing_item.cam_form",), part.number)
         return
-    carried = in_role(case, fit, "cam", "tailpiece")
+    carried = in_role(given, fit, "cam", "tailpiece")
     form = _form(carried) or _form(part)
     if form is None:
         fixing = part.text_of("cam_fixing")

@@ -5,34 +5,34 @@ from collections.abc import Iterable
 from hwsched.rules.reading import entry, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part = lock_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part = lock_part(given, fit)
     if part is None or part.kind != "mortise-cylinder":
         return
     thread = part.number_of("thread_diameter_mm")
-    for fitted in fit.parts:
-        if fitted.role not in ("collar", "ring"):
+    for fit_part in fit.parts:
+        if fit_part.role not in ("collar", "ring"):
             continue
-        collar = entry(case, fitted)
+        collar = entry(given, fit_part)
         bore = collar.number_of("inner_diameter_mm") if collar is not None else None
         if bore is None or thread is None:
-            missing = f"{fitted.part}.inner_diameter_mm" if bore is None else f"{part.number}.thread_diameter_mm"
-            yield unknown((f"part {missing}",), fitted.part)
+            missing = f"{fit_part.part}.inner_diameter_mm" if bore is None else f"{part.number}.thread_diameter_mm"
+            yield unknown((f"part {missing}",), fit_part.part)
         elif bore < thread:
             yield Verdict(
-                f"Its bore of {length(case, bore)} does not pass over the thread of {length(case, thread)}.",
+                f"Its bore of {length(given, bore)} does not pass over the thread of {length(given, thread)}.",
                 values={"bore_mm": bore, "thread_mm": thread, "short_mm": thread - bore},
-                about=fitted.part,
+                about=fit_part.part,
             )
         elif bore - thread > limits["play_mm"]:
             yield Verdict(
-                f"Its bore of {length(case, bore)} hangs {length(case, bore - thread)} loose on the thread; "
-                f"{length(case, limits['play_mm'])} is the most.",
+                f"Its bore of {length(given, bore)} hangs {length(given, bore - thread)} loose on the thread; "
+                f"{length(given, limits['play_mm'])} is the most.",
                 values={"bore_mm": bore, "thread_mm": thread, "play_mm": bore - thread},
-                about=fitted.part,
+                about=fit_part.part,
                 severity="warning",
             )
 

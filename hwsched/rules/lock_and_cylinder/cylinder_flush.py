@@ -6,16 +6,16 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part = lock_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part = lock_part(given, fit)
     if part is None or part.kind != "mortise-cylinder":
         return
     stack = fit.stack
     if stack is None or stack.form != "threaded":
-        leaf, lock = lock_leaf(case), lock_item(case)
+        leaf, lock = lock_leaf(given), lock_item(given)
         needs = [] if leaf is not None and leaf.thickness_mm is not None else ["leaf.thickness_mm"]
         if lock is None or lock.trim_key_mm is None:
             needs.append("existing_item.trim_key_mm")
@@ -34,15 +34,15 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     allowed = limits["tolerance_mm"]
     if stack.gap_mm < -TOUCH_MM:
         yield Verdict(
-            f"The cylinder's head would be recessed {length(case, -stack.gap_mm)} behind its collar.",
+            f"The cylinder's head would be recessed {length(given, -stack.gap_mm)} behind its collar.",
             "Take a longer cylinder, a lower collar or fewer rings.",
             values={"gap_mm": stack.gap_mm, "allowed_mm": 0.0, "short_mm": -stack.gap_mm},
             about=part.number,
         )
     elif stack.gap_mm > allowed + TOUCH_MM:
         yield Verdict(
-            f"The cylinder's head stands {length(case, stack.gap_mm)} off its collar; {length(case, allowed)} is the "
-            f"most, {length(case, stack.gap_mm - allowed)} too much.",
+            f"The cylinder's head stands {length(given, stack.gap_mm)} off its collar; {length(given, allowed)} is the "
+            f"most, {length(given, stack.gap_mm - allowed)} too much.",
             "Take a shorter cylinder, a higher collar or a blocking ring.",
             values={"gap_mm": stack.gap_mm, "allowed_mm": allowed, "short_mm": stack.gap_mm - allowed},
             about=part.number,

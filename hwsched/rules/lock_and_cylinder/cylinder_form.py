@@ -5,14 +5,14 @@ from collections.abc import Iterable
 from hwsched.rules.reading import KIND_OF_FORM, lock_form, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part = lock_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part = lock_part(given, fit)
     if part is None:
         return
-    form = lock_form(case)
+    form = lock_form(given)
     if form is None:
         yield unknown(("existing_item.lock_form",), part.number)
     elif KIND_OF_FORM.get(form) != part.kind:

@@ -6,18 +6,18 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part, stack = lock_part(case, fit), fit.stack
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, stack = lock_part(given, fit), fit.stack
     if part is None or stack is None or stack.form != "threaded":
         return
     allowed = limits["projection_mm"]
     if stack.projection_mm > allowed + TOUCH_MM:
         yield Verdict(
-            f"The cylinder stands {length(case, stack.projection_mm)} proud of the trim behind collar and rings; "
-            f"{length(case, allowed)} is the most that should be left to a wrench.",
+            f"The cylinder stands {length(given, stack.projection_mm)} proud of the trim behind collar and rings; "
+            f"{length(given, allowed)} is the most that should be left to a wrench.",
             values={"projection_mm": stack.projection_mm, "allowed_mm": allowed},
             about=part.number,
         )

@@ -6,17 +6,17 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 BLIND_MM = 10.0
 """Blind side of a half cylinder [mm]; DIN 18252 / EN 1303 as quoted in trade."""
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part = lock_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part = lock_part(given, fit)
     if part is None or part.kind != "euro-cylinder":
         return
-    leaf, lock = lock_leaf(case), lock_item(case)
+    leaf, lock = lock_leaf(given), lock_item(given)
     thickness = leaf.thickness_mm if leaf is not None else None
     key_trim = lock.trim_key_mm if lock is not None else None
     secured_trim = lock.trim_secured_mm if lock is not None else None
@@ -45,16 +45,16 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     for side, stands, allowed in sides:
         if stands < -TOUCH_MM:
             yield Verdict(
-                f"On the {side} side the cylinder ends {length(case, -stands)} behind its trim.",
-                f"Take a cylinder whose {side} half is at least {length(case, -stands)} longer.",
+                f"On the {side} side the cylinder ends {length(given, -stands)} behind its trim.",
+                f"Take a cylinder whose {side} half is at least {length(given, -stands)} longer.",
                 values={"projection_mm": stands, "allowed_mm": allowed, "short_mm": -stands},
                 about=part.number,
             )
         elif stands > allowed + TOUCH_MM:
             yield Verdict(
-                f"On the {side} side the cylinder stands {length(case, stands)} past its trim; {length(case, allowed)} "
-                f"is allowed, {length(case, stands - allowed)} too much.",
-                f"Take a cylinder whose {side} half is at least {length(case, stands - allowed)} shorter.",
+                f"On the {side} side the cylinder stands {length(given, stands)} past its trim; "
+                f"{length(given, allowed)} is allowed, {length(given, stands - allowed)} too much.",
+                f"Take a cylinder whose {side} half is at least {length(given, stands - allowed)} shorter.",
                 values={"projection_mm": stands, "allowed_mm": allowed, "short_mm": stands - allowed},
                 about=part.number,
             )

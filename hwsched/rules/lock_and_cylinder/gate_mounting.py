@@ -5,13 +5,13 @@ from collections.abc import Iterable
 from hwsched.rules.reading import lock_leaf, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 _WELDABLE = ("steel-gate",)
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part, leaf = lock_part(case, fit), lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, leaf = lock_part(given, fit), lock_leaf(given)
     if part is None or part.kind != "gate-lock" or part.text_of("mounting") != "weld-on":
         return
     material = leaf.material if leaf is not None else None

@@ -6,11 +6,11 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part, leaf = lock_part(case, fit), lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, leaf = lock_part(given, fit), lock_leaf(given)
     if part is None or part.kind != "gate-lock":
         return
     width = part.number_of("case_width_mm")
@@ -19,8 +19,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield unknown((f"part {part.number}.case_width_mm" if width is None else "leaf.stile_mm",), part.number)
     elif width > stile + TOUCH_MM:
         yield Verdict(
-            f"The lock's case is {length(case, width)} wide, the gate's stile {length(case, stile)}: short by "
-            f"{length(case, width - stile)}.",
+            f"The lock's case is {length(given, width)} wide, the gate's stile {length(given, stile)}: short by "
+            f"{length(given, width - stile)}.",
             values={"stile_mm": stile, "needed_mm": width, "short_mm": width - stile},
             about=part.number,
         )

@@ -5,11 +5,11 @@ from collections.abc import Iterable
 from hwsched.rules.reading import lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part, exposure = lock_part(case, fit), case.opening.exposure
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, exposure = lock_part(given, fit), given.opening.exposure
     if part is None or part.kind == "cabinet-lock" or exposure == "interior":
         return
     made_for = part.text_of("exposure")

@@ -6,12 +6,12 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import leafless, lock_leaf, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part, leaf = lock_part(case, fit), lock_leaf(case)
-    if part is None or part.kind != "fixed-reader" or leafless(case):
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, leaf = lock_part(given, fit), lock_leaf(given)
+    if part is None or part.kind != "fixed-reader" or leafless(given):
         return
     depth = part.number_of("depth_mm")
     thickness = leaf.thickness_mm if leaf is not None else None
@@ -19,8 +19,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield unknown((f"part {part.number}.depth_mm" if depth is None else "leaf.thickness_mm",), part.number)
     elif depth > thickness + TOUCH_MM:
         yield Verdict(
-            f"The reader's body is {length(case, depth)} deep, the leaf {length(case, thickness)} thick: it would "
-            f"stand {length(case, depth - thickness)} out of the secured face.",
+            f"The reader's body is {length(given, depth)} deep, the leaf {length(given, thickness)} thick: it would "
+            f"stand {length(given, depth - thickness)} out of the secured face.",
             values={"depth_mm": depth, "leaf_mm": thickness, "short_mm": depth - thickness},
             about=part.number,
         )

@@ -6,15 +6,15 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import in_role, lock_item, lock_leaf, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part = lock_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part = lock_part(given, fit)
     if part is None or part.kind != "rim-cylinder":
         return
-    tail = in_role(case, fit, "tailpiece")
-    leaf, lock = lock_leaf(case), lock_item(case)
+    tail = in_role(given, fit, "tailpiece")
+    leaf, lock = lock_leaf(given), lock_item(given)
     thickness = leaf.thickness_mm if leaf is not None else None
     trim = lock.trim_key_mm if lock is not None else None
     body = part.number_of("body_length_mm")
@@ -36,8 +36,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     engagement = limits["engagement_mm"]
     if long < needed - TOUCH_MM:
         yield Verdict(
-            f"The tailpiece is {length(case, long)}; {length(case, needed)} reaches {length(case, engagement)} "
-            f"into the case, short by {length(case, needed - long)}.",
+            f"The tailpiece is {length(given, long)}; {length(given, needed)} reaches {length(given, engagement)} "
+            f"into the case, short by {length(given, needed - long)}.",
             values={"tail_mm": long, "needed_mm": needed, "short_mm": needed - long},
             about=part.number,
         )

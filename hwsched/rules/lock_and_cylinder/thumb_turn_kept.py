@@ -5,11 +5,11 @@ from collections.abc import Iterable
 from hwsched.rules.reading import lock_item, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part, lock = lock_part(case, fit), lock_item(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    part, lock = lock_part(given, fit), lock_item(given)
     if part is None or lock is None or part.kind != "euro-cylinder":
         return
     if lock.thumb_turn is None:

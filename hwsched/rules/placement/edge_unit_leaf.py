@@ -6,17 +6,17 @@ from typing import Final
 from hwsched.rules.reading import leafless, lock_form, lock_leaf, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 MATERIALS: Final = ("wood", "composite", "aluminium")
 FORMS: Final = ("mortise", "euro-profile", "bored")
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, leaf = unit_part(case, fit), lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf = unit_part(given, fit), lock_leaf(given)
     if unit is None or unit.kind != "edge-unit":
         return
-    if leafless(case) or leaf is None:
+    if leafless(given) or leaf is None:
         yield Verdict("There is no leaf whose edge could take the unit.", about=unit.number)
     elif leaf.material is None:
         yield unknown(("leaf.material",), unit.number)
@@ -24,9 +24,9 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield Verdict(
             f"No pocket is cut on site into the edge of a leaf of {leaf.material.replace('-', ' ')}.", about=unit.number
         )
-    elif lock_form(case) not in FORMS or case.opening.form in ("cabinet", "gate"):
+    elif lock_form(given) not in FORMS or given.opening.form in ("cabinet", "gate"):
         yield Verdict(
-            f"A lock of the form {lock_form(case)} has no pocket in the edge to lead from.", about=unit.number
+            f"A lock of the form {lock_form(given)} has no pocket in the edge to lead from.", about=unit.number
         )
 
 

@@ -8,16 +8,16 @@ from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import lock_leaf, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, leaf, place = unit_part(case, fit), lock_leaf(case), fit.placement
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf, place = unit_part(given, fit), lock_leaf(given), fit.placement
     if unit is None or leaf is None or unit.kind != "surface-unit":
         return
     if place is not None and place.face not in ON_FACE:
         return
-    bands, needs = stop_bands(case, leaf, place.face if place is not None else "secured")
+    bands, needs = stop_bands(given, leaf, place.face if place is not None else "secured")
     if needs:
         yield unknown(needs, "frame stop")
         return
@@ -28,8 +28,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     needed = limits["clearance_mm"]
     if gap < needed - TOUCH_MM:
         yield Verdict(
-            f"The {place.face} face closes against the frame's stop; the unit comes {length(case, gap)} from the band "
-            f"that the stop hides, {length(case, needed)} is needed, short by {length(case, needed - gap)}.",
+            f"The {place.face} face closes against the frame's stop; the unit comes {length(given, gap)} from the band "
+            f"that the stop hides, {length(given, needed)} is needed, short by {length(given, needed - gap)}.",
             values={"gap_mm": gap, "needed_mm": needed, "short_mm": needed - gap},
             about="frame stop",
         )

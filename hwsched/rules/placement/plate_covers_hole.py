@@ -7,11 +7,11 @@ from hwsched.rules.housing import window_of
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, place = unit_part(case, fit), fit.placement
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, place = unit_part(given, fit), fit.placement
     if unit is None or place is None or place.face not in ON_FACE or unit.kind != "surface-unit":
         return
     window = window_of(unit)
@@ -22,7 +22,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     off = max(window.x0 - x, x - window.x1, window.y0 - y, y - window.y1)
     if off > limits["tolerance_mm"]:
         yield Verdict(
-            f"The unit's window misses its access hole by {length(case, off)}.",
+            f"The unit's window misses its access hole by {length(given, off)}.",
             values={"off_mm": off, "allowed_mm": limits["tolerance_mm"]},
             about="access hole",
         )

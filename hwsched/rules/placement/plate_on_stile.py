@@ -7,11 +7,11 @@ from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import lock_leaf, stile_mm, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, leaf, place = unit_part(case, fit), lock_leaf(case), fit.placement
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf, place = unit_part(given, fit), lock_leaf(given), fit.placement
     if unit is None or leaf is None or unit.kind != "surface-unit":
         return
     has_stile, stile = stile_mm(leaf)
@@ -26,8 +26,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     gap = stile - housing_rect(place, unit).x1
     if gap < margin - TOUCH_MM:
         yield Verdict(
-            f"The unit needs {length(case, stile - gap + margin)} of stile, the lock stile has {length(case, stile)}: "
-            f"short by {length(case, margin - gap)}.",
+            f"The unit needs {length(given, stile - gap + margin)} of stile, the lock stile has "
+            f"{length(given, stile)}: short by {length(given, margin - gap)}.",
             values={"stile_mm": stile, "needed_mm": stile - gap + margin, "short_mm": margin - gap},
             about="stile",
         )

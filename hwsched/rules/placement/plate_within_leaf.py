@@ -7,20 +7,20 @@ from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import leaf_span_mm, lock_leaf, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    place, leaf = fit.placement, lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    place, leaf = fit.placement, lock_leaf(given)
     if place is None or leaf is None or place.face not in ON_FACE:
         return
-    span = leaf_span_mm(case, leaf)
+    span = leaf_span_mm(given, leaf)
     needs = [f"leaf.{name}" for name in ("width_mm", "height_mm") if getattr(leaf, name) is None]
     if leaf.width_mm is None or span is None:
         yield unknown(tuple(needs) or ("leaf.undercut_mm",), "unit")
         return
     margin = limits["edge_margin_mm"]
-    housing = housing_rect(place, unit_part(case, fit))
+    housing = housing_rect(place, unit_part(given, fit))
     for edge, gap in (
         ("lock edge", housing.x0),
         ("hinge edge", leaf.width_mm - housing.x1),
@@ -29,8 +29,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     ):
         if gap < margin - TOUCH_MM:
             yield Verdict(
-                f"The unit stands {length(case, gap)} from the {edge}; {length(case, margin)} is needed, short by "
-                f"{length(case, margin - gap)}.",
+                f"The unit stands {length(given, gap)} from the {edge}; {length(given, margin)} is needed, short by "
+                f"{length(given, margin - gap)}.",
                 values={"gap_mm": gap, "needed_mm": margin, "short_mm": margin - gap},
                 about=edge,
             )

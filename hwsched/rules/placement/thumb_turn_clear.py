@@ -5,14 +5,14 @@ from typing import Final
 
 from hwsched.rules.clearances import near
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 KINDS: Final = ("thumb-turn",)
 """Kinds of existing item that it guards."""
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    return near(case, fit, KINDS, limits["clearance_mm"])
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    return near(given, fit, KINDS, limits["clearance_mm"])
 
 
 RULE = Rule(

@@ -5,11 +5,11 @@ from collections.abc import Iterable
 from hwsched.rules.reading import lock_leaf, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, leaf = unit_part(case, fit), lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf = unit_part(given, fit), lock_leaf(given)
     if unit is None or leaf is None or leaf.material not in ("glass", None):
         return
     if leaf.material is None:

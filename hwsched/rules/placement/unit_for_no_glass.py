@@ -4,11 +4,11 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import lock_leaf, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, leaf = unit_part(case, fit), lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, leaf = unit_part(given, fit), lock_leaf(given)
     if unit is None or leaf is None or leaf.material in ("glass", None):
         return
     if unit.flag_of("glass_mount") and unit.number_of("screws") == 0:

@@ -3,10 +3,10 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if fit.placement is not None and fit.placement.face == "key":
         yield Verdict("The control unit stands on the key side, where anybody can reach it.", about="unit")
 

@@ -6,14 +6,14 @@ from hwsched.rules.footprints import missing
 from hwsched.rules.reading import leaf_span_mm, leafless, lock_form, lock_item, lock_leaf, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    if unit_part(case, fit) is None:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if unit_part(given, fit) is None:
         return
-    leaf, lock = lock_leaf(case), lock_item(case)
-    if leafless(case):
+    leaf, lock = lock_leaf(given), lock_item(given)
+    if leafless(given):
         if lock is None or lock.cylinder_height_mm is None:
             yield unknown(("existing_item.cylinder_height_mm",), "unit")
         return
@@ -21,7 +21,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield unknown(("leaf.position",), "unit")
         return
     needs = [f"leaf.{n}" for n in ("width_mm", "height_mm", "thickness_mm", "material") if getattr(leaf, n) is None]
-    if not needs and leaf_span_mm(case, leaf) is None:
+    if not needs and leaf_span_mm(given, leaf) is None:
         needs.append("leaf.undercut_mm")
     if lock is None:
         needs.append("existing_item.lock_form")
@@ -30,7 +30,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         if lock.lock_form in ("mortise", "euro-profile") and leaf.material != "glass":
             facts += ["case_above_mm", "case_width_mm"]
         needs += [f"existing_item.{n}" for n in facts if getattr(lock, n) is None]
-        if leaf.material == "glass" and lock_form(case) in ("mortise", "euro-profile"):
+        if leaf.material == "glass" and lock_form(given) in ("mortise", "euro-profile"):
             needs += missing(lock)
     if needs:
         yield unknown(tuple(needs), "unit")

@@ -6,15 +6,15 @@ from typing import Final
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 OPEN_FORMS: Final = ("gate", "turnstile")
 """Forms of opening whose secured side is outside as well."""
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, exposure = unit_part(case, fit), case.opening.exposure
-    if unit is None or case.opening.form not in OPEN_FORMS or exposure == "interior":
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, exposure = unit_part(given, fit), given.opening.exposure
+    if unit is None or given.opening.form not in OPEN_FORMS or exposure == "interior":
         return
     made_for = unit.text_of("exposure")
     if made_for == "exterior":

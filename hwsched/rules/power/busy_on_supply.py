@@ -6,23 +6,23 @@ from typing import Final
 from hwsched.rules.reading import remains
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 RELEASES: Final = ("electric-strike", "electromagnetic-lock")
 """Existing items that draw power."""
 
 
-def electric_release(case: Case) -> bool:
+def electric_release(given: OpeningInput) -> bool:
     """Tell whether something that draws power to let go stays on the opening, or is chosen for it."""
-    if any(chosen.role == "strike" for chosen in case.chosen):
+    if any(chosen.role == "strike" for chosen in given.chosen):
         return True
-    return any(item.kind in RELEASES and remains(item) for item in case.items)
+    return any(item.kind in RELEASES and remains(item) for item in given.items)
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if fit.power != "battery":
         return
-    operations = case.opening.operations_per_day
+    operations = given.opening.operations_per_day
     if operations is None:
         yield unknown(("opening.operations_per_day",), "battery")
     elif operations > limits["operations"]:
@@ -31,7 +31,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             values={"operations": operations, "limit_operations": limits["operations"]},
             about="battery",
         )
-    if electric_release(case):
+    if electric_release(given):
         yield Verdict(
             "An electric strike or electromagnetic lock is on this opening; it needs a supply anyway.", about="battery"
         )

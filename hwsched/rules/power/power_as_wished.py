@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    wish = case.opening.power_wish
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    wish = given.opening.power_wish
     if wish in ("battery", "supply") and fit.power in ("battery", "supply") and fit.power != wish:
         yield Verdict(f"The survey asks for {wish}; the fit has {fit.power}.", about=fit.power)
 

@@ -5,16 +5,16 @@ from collections.abc import Iterable
 from hwsched.rules.reading import carries_power, in_role, leafless, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit = unit_part(case, fit)
-    if fit.power != "supply" or unit is None or leafless(case):
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(given, fit)
+    if fit.power != "supply" or unit is None or leafless(given):
         return
-    transfer = in_role(case, fit, "power-transfer")
+    transfer = in_role(given, fit, "power-transfer")
     if transfer is None:
-        if not carries_power(case):
+        if not carries_power(given):
             yield Verdict("Nothing carries the supply from the frame onto the leaf.", about=unit.number)
         return
     conductors = transfer.number_of("conductors")

@@ -5,11 +5,11 @@ from collections.abc import Iterable
 from hwsched.rules.reading import supply_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    supply = supply_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    supply = supply_part(given, fit)
     if fit.power != "supply" or supply is None:
         return
     marked = supply.flag_of("class_2")

@@ -4,11 +4,11 @@ from collections.abc import Iterable
 
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    if fit.power == "supply" and case.feed is None and case.opening.supply_distance_m is None:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    if fit.power == "supply" and given.supply_link is None and given.opening.supply_distance_m is None:
         yield unknown(("opening.supply_distance_m",), "supply")
 
 

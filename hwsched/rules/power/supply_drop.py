@@ -7,15 +7,15 @@ from hwsched.calc.power.conductor import conductor, drop_v
 from hwsched.rules.reading import drawn_a, in_role, on_supply, shared_supply, supply_part, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, supply = unit_part(case, fit), supply_part(case, fit)
-    shared = shared_supply(case) if fit.part("supply") is None else None
-    wire = in_role(case, fit if shared is None else shared, "wire")
-    run = case.opening.supply_distance_m
-    if fit.power != "supply" or case.feed is not None or unit is None or supply is None or run is None:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, supply = unit_part(given, fit), supply_part(given, fit)
+    shared = shared_supply(given) if fit.part("supply") is None else None
+    wire = in_role(given, fit if shared is None else shared, "wire")
+    run = given.opening.supply_distance_m
+    if fit.power != "supply" or given.supply_link is not None or unit is None or supply is None or run is None:
         return
     tolerance = supply.number_of("tolerance_share")
     if tolerance is None:
@@ -24,10 +24,10 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if wire is None:
         yield Verdict("No wire of the catalogue carries the unit's current this far.", about="wire")
         return
-    units = [other for each in on_supply(case, fit) if (other := unit_part(case, each)) is not None]
+    units = [other for each in on_supply(given, fit) if (other := unit_part(given, each)) is not None]
     lows = [each.number_of("supply_low_v") for each in units]
     low = None if None in lows else max(each for each in lows if each is not None)
-    volts, draws = supply.number_of("output_v"), drawn_a(case, fit)
+    volts, draws = supply.number_of("output_v"), drawn_a(given, fit)
     gauge = wire.text_of("gauge")
     if volts is None or low is None or draws is None or gauge is None:
         fact = f"{supply.number}.output_v" if volts is None else f"{unit.number}.supply_low_v"

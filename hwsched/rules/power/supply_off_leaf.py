@@ -4,12 +4,12 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import leafless
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if fit.power == "supply":
-        where = "" if leafless(case) else ", never on the leaf"
+        where = "" if leafless(given) else ", never on the leaf"
         yield Verdict(
             f"The supply is mounted in a place of its own{where}; its conductors share no box or raceway with mains "
             "wiring without a barrier.",

@@ -5,21 +5,21 @@ from collections.abc import Iterable
 from hwsched.rules.reading import drawn_a, on_supply, supply_part, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, supply = unit_part(case, fit), supply_part(case, fit)
-    if fit.power != "supply" or case.feed is not None or unit is None or supply is None:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, supply = unit_part(given, fit), supply_part(given, fit)
+    if fit.power != "supply" or given.supply_link is not None or unit is None or supply is None:
         return
-    draws, rated = drawn_a(case, fit), supply.number_of("output_a")
+    draws, rated = drawn_a(given, fit), supply.number_of("output_a")
     if draws is None or rated is None:
         fact = f"{unit.number}.supply_a" if draws is None else f"{supply.number}.output_a"
         yield unknown((f"part {fact}",), supply.number)
         return
     usable = rated * limits["share"]
     if draws > usable + 1e-9:
-        who = "The unit draws" if len(on_supply(case, fit)) == 1 else "The opening's units draw"
+        who = "The unit draws" if len(on_supply(given, fit)) == 1 else "The opening's units draw"
         yield Verdict(
             f"{who} {draws:g} A; {limits['share']:.0%} of the supply's {rated:g} A is {usable:g} A, short by "
             f"{draws - usable:.3g} A.",

@@ -5,14 +5,14 @@ from collections.abc import Iterable
 from hwsched.rules.reading import supply_part, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, supply = unit_part(case, fit), supply_part(case, fit)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, supply = unit_part(given, fit), supply_part(given, fit)
     if fit.power != "supply" or unit is None:
         return
-    if supply is None and case.feed is not None:
+    if supply is None and given.supply_link is not None:
         # The rules of circuits say that its supply is not chosen yet.
         return
     if supply is None:

@@ -4,11 +4,11 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import lock_item, lock_leaf
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf, lock = lock_leaf(case), lock_item(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf, lock = lock_leaf(given), lock_item(given)
     if leaf is None or lock is None or lock.lock_form not in ("mortise", "euro-profile"):
         return
     if lock.case_offset_mm is None:

@@ -6,11 +6,11 @@ from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_item, lock_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf, lock = lock_leaf(case), lock_item(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf, lock = lock_leaf(given), lock_item(given)
     if leaf is None or lock is None or lock.lock_form not in ("mortise", "euro-profile") or leaf.material == "glass":
         return
     thickness, wide = leaf.thickness_mm, lock.case_width_mm
@@ -19,8 +19,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     needed = wide + 2 * abs(lock.case_offset_mm or 0.0) + 2 * limits["wall_mm"]
     if thickness < needed - TOUCH_MM:
         yield Verdict(
-            f"The lock's case of {length(case, wide)} wants a leaf of {length(case, needed)}; the leaf is said to be "
-            f"{length(case, thickness)}, short by {length(case, needed - thickness)}.",
+            f"The lock's case of {length(given, wide)} wants a leaf of {length(given, needed)}; the leaf is said to be "
+            f"{length(given, thickness)}, short by {length(given, needed - thickness)}.",
             values={"leaf_mm": thickness, "needed_mm": needed, "short_mm": needed - thickness},
             about="lock",
         )

@@ -3,24 +3,27 @@
 from collections.abc import Iterable
 from math import isfinite
 
-from hwsched.rules.impossible_facts import doubts
+from hwsched.rules.impossible_facts import impossible_facts
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    for doubt in doubts(case):
-        if not isfinite(doubt.value):
-            yield Verdict(f"{doubt.label} is no number: {doubt.value}.", about=doubt.fact)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    for impossible in impossible_facts(given):
+        if not isfinite(impossible.value):
+            yield Verdict(f"{impossible.label} is no number: {impossible.value}.", about=impossible.fact)
             continue
         span = (
-            f"from {doubt.low:g} to {doubt.high:g}" if doubt.low is not None and doubt.high is not None else "in range"
+            f"from {impossible.low:g} to {impossible.high:g}"
+            if impossible.low is not None and impossible.high is not None
+            else "in range"
         )
-        where = f" ({doubt.about})" if doubt.about else ""
+        where = f" ({impossible.about})" if impossible.about else ""
         yield Verdict(
-            f"{doubt.label}{where} is {doubt.value:g}; what can be true lies {span}. It is put aside as unknown.",
-            values={"value": doubt.value},
-            about=doubt.fact,
+            f"{impossible.label}{where} is {impossible.value:g}; what can be true lies {span}. "
+            "It is put aside as unknown.",
+            values={"value": impossible.value},
+            about=impossible.fact,
         )
 
 

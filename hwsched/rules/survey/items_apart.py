@@ -7,20 +7,20 @@ from hwsched.rules.footprints import face_of, rectangle
 from hwsched.rules.reading import leafless, lock_leaf, on_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 _LIE_ON_OTHERS = ("lock", "trim", "thumb-turn", "lever", "pull", "push-plate", "kick-plate", "exit-device", "label",
                   "viewer", "other", "deadbolt")  # fmt: skip
 """Kinds that often stand on or in one another: a lever on its trim, a viewer in a plate."""
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf = lock_leaf(case)
-    if leaf is None or leafless(case):
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(given)
+    if leaf is None or leafless(given):
         return
     placed = [
         (item, rect)
-        for item in case.items
+        for item in given.items
         if item.kind is not None and on_leaf(item, leaf) and (rect := rectangle(item)) is not None
     ]
     for i, (one, here) in enumerate(placed):
@@ -34,7 +34,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             if overlap > limits["overlap_mm"]:
                 names = f"{one.kind} and {other.kind}".replace("-", " ")
                 yield Verdict(
-                    f"{names.capitalize()} overlap by {length(case, overlap)} on the same face.",
+                    f"{names.capitalize()} overlap by {length(given, overlap)} on the same face.",
                     values={"overlap_mm": overlap, "allowed_mm": limits["overlap_mm"]},
                     about=names,
                 )

@@ -6,15 +6,15 @@ from hwsched.rules.footprints import face_of, rectangle
 from hwsched.rules.reading import leaf_span_mm, lock_leaf, on_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf = lock_leaf(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf = lock_leaf(given)
     if leaf is None or leaf.width_mm is None:
         return
-    span = leaf_span_mm(case, leaf)
-    for item in case.items:
+    span = leaf_span_mm(given, leaf)
+    for item in given.items:
         rect = rectangle(item)
         if rect is None or face_of(item) not in ("secured", "key", "both") or not on_leaf(item, leaf):
             continue
@@ -25,7 +25,7 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         if off > limits["over_mm"]:
             kind = (item.kind or "item").replace("-", " ")
             yield Verdict(
-                f"The {kind} reaches {length(case, off)} past the leaf's edge.",
+                f"The {kind} reaches {length(given, off)} past the leaf's edge.",
                 values={"off_mm": off, "allowed_mm": limits["over_mm"]},
                 about=kind,
             )

@@ -7,7 +7,7 @@ from hwsched.rules.footprints import face_of, missing
 from hwsched.rules.reading import leafless, lock_form, lock_item, lock_leaf, on_leaf, remains, stile_mm
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 BY_FORM: Final = {
     "mortise": ("case_height_mm", "case_above_mm", "case_width_mm"),
@@ -17,24 +17,24 @@ BY_FORM: Final = {
 """Facts of the existing lock that decide holes, by its form."""
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf, lock = lock_leaf(case), lock_item(case)
-    if leafless(case) or leaf is None:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf, lock = lock_leaf(given), lock_item(given)
+    if leafless(given) or leaf is None:
         return
     needs = [f"leaf.{n}" for n in ("width_mm", "height_mm", "thickness_mm", "material") if getattr(leaf, n) is None]
-    if case.opening.rating is None:
+    if given.opening.rating is None:
         needs.append("opening.rating")
     has_stile, stile = stile_mm(leaf)
     if has_stile and stile is None:
         needs.append("leaf.stile_mm")
     if lock is not None:
-        facts = ("backset_mm", "cylinder_height_mm", *BY_FORM.get(lock_form(case) or "", ()))
+        facts = ("backset_mm", "cylinder_height_mm", *BY_FORM.get(lock_form(given) or "", ()))
         needs += [f"existing_item.{n}" for n in facts if getattr(lock, n) is None]
-        if lock.leaf is None and len(case.leaves) > 1 and case.point.others:
+        if lock.leaf is None and len(given.leaves) > 1 and given.point.others:
             needs.append("existing_item.leaf")
-    for item in case.items:
+    for item in given.items:
         # What is known of the other locks that are converted is asked at their own lock points.
-        if item is lock or item.id in case.point.others or item.kind is None:
+        if item is lock or item.id in given.point.others or item.kind is None:
             continue
         if not remains(item) or not on_leaf(item, leaf):
             continue

@@ -5,14 +5,14 @@ from collections.abc import Iterable
 from hwsched.rules.reading import leafless
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     facts = ["accessible", "egress"]
-    if not leafless(case) and case.opening.form not in ("cabinet", "gate"):
+    if not leafless(given) and given.opening.form not in ("cabinet", "gate"):
         facts += ["stair", "hand"]
-    needs = [f"opening.{n}" for n in facts if getattr(case.opening, n) is None]
+    needs = [f"opening.{n}" for n in facts if getattr(given.opening, n) is None]
     if needs:
         yield unknown(tuple(needs), "issue")
 

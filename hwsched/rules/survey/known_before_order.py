@@ -6,7 +6,7 @@ from typing import Final
 from hwsched.rules.reading import leafless, lock_form, lock_item, lock_leaf
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 BY_FORM: Final = {
     "mortise": ("trim_key_mm", "cam_form"),
@@ -17,17 +17,17 @@ BY_FORM: Final = {
 """Facts of the existing lock that decide the part, by its form."""
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    needs = [f"opening.{n}" for n in ("form", "exposure") if getattr(case.opening, n) is None]
-    if not leafless(case):
-        leaf, lock = lock_leaf(case), lock_item(case)
-        if case.opening.rating is None:
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    needs = [f"opening.{n}" for n in ("form", "exposure") if getattr(given.opening, n) is None]
+    if not leafless(given):
+        leaf, lock = lock_leaf(given), lock_item(given)
+        if given.opening.rating is None:
             needs.append("opening.rating")
         if leaf is None:
             needs.append("leaf.position")
         else:
             needs += [f"leaf.{n}" for n in ("thickness_mm", "material") if getattr(leaf, n) is None]
-        form = lock_form(case)
+        form = lock_form(given)
         if form is None:
             needs.append("existing_item.lock_form")
         elif lock is not None:

@@ -5,23 +5,23 @@ from collections.abc import Iterable
 from hwsched.rules.reading import leaf_span_mm, lock_item, lock_leaf
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    leaf, lock = lock_leaf(case), lock_item(case)
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf, lock = lock_leaf(given), lock_item(given)
     if leaf is None or lock is None:
         return
     x, y = lock.backset_mm, lock.cylinder_height_mm
     if x is not None and leaf.width_mm is not None and x >= leaf.width_mm:
         yield Verdict(
-            f"The backset of {length(case, x)} is outside the leaf's width of {length(case, leaf.width_mm)}.",
+            f"The backset of {length(given, x)} is outside the leaf's width of {length(given, leaf.width_mm)}.",
             values={"backset_mm": x, "width_mm": leaf.width_mm},
             about="lock",
         )
     if y is None or leaf.height_mm is None:
         return
-    span = leaf_span_mm(case, leaf)
+    span = leaf_span_mm(given, leaf)
     if span is None:
         yield unknown(("leaf.undercut_mm",), "lock")
         return
@@ -29,8 +29,8 @@ def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     high = span[1] if leaf.undercut_mm is not None else span[1] + span[0]
     if not low < y < high:
         yield Verdict(
-            f"The cylinder stands {length(case, y)} above the floor; the leaf reaches from {length(case, low)} to "
-            f"{length(case, high)}.",
+            f"The cylinder stands {length(given, y)} above the floor; the leaf reaches from {length(given, low)} to "
+            f"{length(given, high)}.",
             values={"cylinder_mm": y, "low_mm": low, "high_mm": high},
             about="lock",
         )

@@ -4,11 +4,11 @@ from collections.abc import Iterable
 
 from hwsched.rules.footprints import face_of
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    moved = [i for i in case.items if i.disposition == "move" and face_of(i) in ("secured", "both", "edge")]
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    moved = [i for i in given.items if i.disposition == "move" and face_of(i) in ("secured", "both", "edge")]
     if moved:
         kinds = ", ".join(sorted({(item.kind or "item").replace("-", " ") for item in moved}))
         yield Verdict(

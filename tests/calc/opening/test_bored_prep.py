@@ -186,7 +186,7 @@ def test_agrees_with_outlines():
     seen = dict.fromkeys(("ready", "work", "no", "unknown"), 0)
     compared = 0
     for _ in range(case_count()):
-        data = oracle.random_case(rng)
+        data = oracle.random_input(rng)
         try:
             cannot, work, needs, left_over = oracle.judge(data)
         except oracle.TooNearError:

@@ -115,7 +115,7 @@ def test_agrees_with_numeric_arc_length():
     rng = random.Random(303)
     rounded = tight_cases = 0
     for _ in range(case_count()):
-        data = oracle.random_case(rng)
+        data = oracle.random_input(rng)
         out = CABLE.run(data)
         length, tight, takes = oracle.walk(data)
         points = data["points_mm"]

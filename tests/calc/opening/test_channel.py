@@ -11,7 +11,7 @@ import pytest
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening import channel as module
 from hwsched.calc.opening.bore import Box, LeafSize, Rod
-from hwsched.calc.opening.channel import CHANNEL, ChannelCase, channel, lock_pocket
+from hwsched.calc.opening.channel import CHANNEL, ChannelInput, channel, lock_pocket
 from tests.calc.oracles import bore as bore_oracle
 from tests.calc.oracles import case_count
 from tests.calc.oracles import channel as oracle
@@ -20,7 +20,7 @@ INCH = 25.4
 LEAF = LeafSize(900, 2100, 1.75 * INCH)
 LOCK = lock_pocket(LEAF, 1000, 150, 1.75 * INCH, INCH, 100)
 # issue 3, check values, common practice: centre 2 1/2 in above, square for 3/8 in, then about 10 degrees to the face
-CASE = ChannelCase(LEAF, "secured", 70, 1000 + 2.5 * INCH, LOCK, 0.375 * INCH, 10, 0.25 * INCH)
+GIVEN = ChannelInput(LEAF, "secured", 70, 1000 + 2.5 * INCH, LOCK, 0.375 * INCH, 10, 0.25 * INCH)
 
 
 def test_docs():
@@ -29,7 +29,7 @@ def test_docs():
 
 def test_check_values():
     """Pocket top 1.75 in above: the slanted bore runs 0.762 in and enters at 0.507 in from the face (practice)."""
-    got = channel(CASE)
+    got = channel(GIVEN)
     assert got.run_mm / INCH == pytest.approx(0.762, abs=5e-4)
     assert got.enters_at_mm is not None
     assert got.enters_at_mm / INCH == pytest.approx(0.507, abs=5e-4)
@@ -40,16 +40,16 @@ def test_check_values():
 
 
 def test_key_face_is_the_mirror_image():
-    got = channel(replace(CASE, face="key"))
-    assert got.run_mm == pytest.approx(channel(CASE).run_mm)
-    assert got.enters_at_mm == pytest.approx(channel(CASE).enters_at_mm)
+    got = channel(replace(GIVEN, face="key"))
+    assert got.run_mm == pytest.approx(channel(GIVEN).run_mm)
+    assert got.enters_at_mm == pytest.approx(channel(GIVEN).enters_at_mm)
     assert got.slanted.direction[2] < 0
     assert got.path[0][2] == LEAF.thickness_mm
 
 
 def test_from_below():
     low = LOCK.low[1] - 0.75 * INCH
-    got = channel(replace(CASE, hole_y=low))
+    got = channel(replace(GIVEN, hole_y=low))
     assert got.slanted.direction[1] > 0
     assert got.run_mm == pytest.approx(0.75 * INCH / cos(radians(10)))
     assert got.slanted.entry is not None
@@ -57,38 +57,38 @@ def test_from_below():
 
 
 def test_lean_goes_toward_the_lock_edge():
-    got = channel(replace(CASE, lean_deg=30))
+    got = channel(replace(GIVEN, lean_deg=30))
     assert got.slanted.entry is not None
     assert 70 - got.slanted.entry[0] == pytest.approx(0.75 * INCH * tan(radians(30)))
 
 
 def test_angles_that_lead_in():
-    got = channel(CASE)
+    got = channel(GIVEN)
     assert got.angles_deg is not None
     low, high = got.angles_deg
     assert low == pytest.approx(0, abs=1e-6)
     assert tan(radians(high)) == pytest.approx((1.375 - 0.375) / 0.75)
-    assert channel(replace(CASE, angle_deg=high - 0.01)).entry_clear_mm is not None
-    assert channel(replace(CASE, angle_deg=high + 0.01)).entry_clear_mm is None
+    assert channel(replace(GIVEN, angle_deg=high - 0.01)).entry_clear_mm is not None
+    assert channel(replace(GIVEN, angle_deg=high + 0.01)).entry_clear_mm is None
     narrow = lock_pocket(LEAF, 1000, 150, 1.75 * INCH, 10, 100, case_offset_mm=10)
-    missed = channel(replace(CASE, pocket=narrow))
+    missed = channel(replace(GIVEN, pocket=narrow))
     assert not missed.ok
     assert missed.problems == ("The slanted bore enters the pocket by its side, not by its top.",)
     assert missed.angles_deg is not None
-    assert channel(replace(CASE, pocket=narrow, angle_deg=sum(missed.angles_deg) / 2)).ok
-    steep = channel(replace(CASE, angle_deg=80))
+    assert channel(replace(GIVEN, pocket=narrow, angle_deg=sum(missed.angles_deg) / 2)).ok
+    steep = channel(replace(GIVEN, angle_deg=80))
     assert not steep.enters
     assert "misses its target" in steep.problems[0]
 
 
 def test_square_bore_past_the_pocket_has_no_angle():
-    got = channel(replace(CASE, square_mm=40))
+    got = channel(replace(GIVEN, square_mm=40))
     assert got.angles_deg is None
     assert not got.enters
 
 
 def test_wall_and_rim():
-    got = channel(replace(CASE, min_wall_mm=7))
+    got = channel(replace(GIVEN, min_wall_mm=7))
     # the slanted bore at the knee, 3/8 in under the face
     assert got.min_wall_mm == pytest.approx(0.375 * INCH - 0.125 * INCH * cos(radians(10)))
     assert got.problems[0].startswith("Slanted bore: The wall left is 6.40 mm")
@@ -96,21 +96,21 @@ def test_wall_and_rim():
 
 
 def test_pull_wire_goes_face_knee_entry_connector():
-    got = channel(replace(CASE, connector=(70, 1000, 22)))
+    got = channel(replace(GIVEN, connector=(70, 1000, 22)))
     assert len(got.path) == 4
     assert got.path[-1] == (70, 1000, 22)
-    sharp = channel(CASE)
+    sharp = channel(GIVEN)
     assert sharp.path_mm == pytest.approx(0.375 * INCH + sharp.run_mm)
-    bent = channel(replace(CASE, bend_radius_mm=6))
+    bent = channel(replace(GIVEN, bend_radius_mm=6))
     turn = radians(80)
     assert bent.path_mm == pytest.approx(sharp.path_mm - 12 * tan(turn / 2) + 6 * turn)
-    tight = channel(replace(CASE, bend_radius_mm=12))
+    tight = channel(replace(GIVEN, bend_radius_mm=12))
     assert tight.tight_bends == (1,)
 
 
 def test_what_is_in_the_way_is_hit():
     rod = Rod((0, 1000 + 2.1 * INCH, 12), (200, 1000 + 2.1 * INCH, 12), 3)
-    got = channel(replace(CASE, avoid=(rod,)))
+    got = channel(replace(GIVEN, avoid=(rod,)))
     assert got.slanted.hits == (0,)
     assert got.square.hits == ()
     assert "Slanted bore: The bore runs into avoid[0]." in got.problems
@@ -187,7 +187,7 @@ def test_a_case_may_fill_the_leaf():
 
 def test_a_face_that_there_is_not():
     with pytest.raises(InputError, match="must be secured or key") as caught:
-        channel(replace(CASE, face="top"))
+        channel(replace(GIVEN, face="top"))
     assert caught.value.field == "face"
 
 
@@ -202,7 +202,7 @@ def test_agrees_with_marching():
     rng = random.Random(309)
     entered = by_top = hits = false_refusals = 0
     for _ in range(case_count()):
-        data = oracle.random_case(rng)
+        data = oracle.random_input(rng)
         out = CHANNEL.run(data)
         hole, knee, direction = oracle.geometry(data)
         assert out["knee"] == pytest.approx(list(knee))

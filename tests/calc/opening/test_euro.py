@@ -108,16 +108,16 @@ def test_calculator_takes_steps():
 @pytest.mark.fuzz
 def test_agrees_with_layout():
     rng = random.Random(305)
-    fitted = 0
+    suited = 0
     for _ in range(case_count()):
-        case = oracle.random_case(rng)
-        out = EURO_HALVES.run(oracle.to_input(case))
-        wanted = oracle.suits(case)
+        given = oracle.random_input(rng)
+        out = EURO_HALVES.run(oracle.to_input(given))
+        wanted = oracle.suits(given)
         got = {f["part"]: (f["key_projection_mm"], f["secured_projection_mm"]) for f in out["fits"]}
-        assert got == {p: (a * oracle.UNIT, b * oracle.UNIT) for p, (a, b) in wanted.items()}, case
+        assert got == {p: (a * oracle.UNIT, b * oracle.UNIT) for p, (a, b) in wanted.items()}, given
         assert list(got.values()) == sorted(got.values())
-        assert {r["part"] for r in out["refused"]} == {f"E{i}" for i in range(len(case["sizes"]))} - set(got)
+        assert {r["part"] for r in out["refused"]} == {f"E{i}" for i in range(len(given["sizes"]))} - set(got)
         assert all(r["off_mm"] != 0 for r in out["refused"])
         assert out["best"] == (out["fits"][0] if out["fits"] else None)
-        fitted += bool(got)
-    assert fitted > case_count() / 10
+        suited += bool(got)
+    assert suited > case_count() / 10

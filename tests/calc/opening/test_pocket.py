@@ -9,13 +9,13 @@ import pytest
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening import pocket as module
-from hwsched.calc.opening.pocket import POCKET, EdgeItem, PocketCase, pocket
+from hwsched.calc.opening.pocket import POCKET, EdgeItem, PocketInput, pocket
 from tests.calc.oracles import case_count
 from tests.calc.oracles import pocket as oracle
 
 INCH = 25.4
 # issue 2, common practice: 13 3/4 in of clear edge, 1 3/4 in depth, 11/16 in width, a 9 in lead
-UNIT = PocketCase(
+UNIT = PocketInput(
     leaf_mm=1.75 * INCH,
     leaf_height_mm=84 * INCH,
     stile_mm=120,
@@ -150,22 +150,22 @@ def test_agrees_with_every_position_in_turn():
     rng = random.Random(308)
     seen = dict.fromkeys(("fits", "no", "unknown"), 0)
     for _ in range(case_count()):
-        case = oracle.random_case(rng)
-        out = POCKET.run(oracle.to_input(case))
-        leads = {side: lead for side, lead in oracle.leads_by_side(case).items() if lead is not None}
+        given = oracle.random_input(rng)
+        out = POCKET.run(oracle.to_input(given))
+        leads = {side: lead for side, lead in oracle.leads_by_side(given).items() if lead is not None}
         got = {s["side"]: s["lead_needed_mm"] for s in out["spots"]}
-        assert got == pytest.approx({side: lead * oracle.UNIT for side, lead in leads.items()}), case
+        assert got == pytest.approx({side: lead * oracle.UNIT for side, lead in leads.items()}), given
         for spot in out["spots"]:
-            assert spot["bridge_mm"] >= case["bridge"] * oracle.UNIT - 1e-9
-        key, secured, back = oracle.walls(case)
+            assert spot["bridge_mm"] >= given["bridge"] * oracle.UNIT - 1e-9
+        key, secured, back = oracle.walls(given)
         assert (out["key_wall_mm"], out["secured_wall_mm"]) == (key * oracle.UNIT, secured * oracle.UNIT)
         assert out["back_wall_mm"] == back * oracle.UNIT
-        stands = min(key, secured) >= case["side_wall"] and back >= case["back_wall"] and bool(leads)
-        if case["lead"] is None:
+        stands = min(key, secured) >= given["side_wall"] and back >= given["back_wall"] and bool(leads)
+        if given["lead"] is None:
             assert out["status"] == ("unknown" if stands else "no")
         else:
-            stands = stands and min(leads.values()) <= case["lead"]
-            assert out["status"] == ("fits" if stands else "no"), case
+            stands = stands and min(leads.values()) <= given["lead"]
+            assert out["status"] == ("fits" if stands else "no"), given
         assert bool(out["best"]) == (out["status"] != "no")
         assert bool(out["refusals"]) >= (out["status"] == "no")
         seen[out["status"]] += 1

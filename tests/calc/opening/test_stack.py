@@ -172,12 +172,12 @@ def test_calculator_declares_what_it_gives():
 @pytest.mark.fuzz
 def test_agrees_with_whole_enumeration():
     rng = random.Random(301)
-    fitted = 0
+    suited = 0
     for _ in range(case_count()):
-        unit, case = oracle.random_case(rng)
-        out = CYLINDER_STACK.run(oracle.to_input(unit, case))
-        every = oracle.enumerate_all(case)
-        suits = {e[:4]: e for e in every if oracle.band_distance(case, e[5]) == 0}
+        unit, given = oracle.random_input(rng)
+        out = CYLINDER_STACK.run(oracle.to_input(unit, given))
+        every = oracle.enumerate_all(given)
+        suits = {e[:4]: e for e in every if oracle.band_distance(given, e[5]) == 0}
         got = [(f["cylinder"], f["collar"], tuple(f["rings"]), f["turns"]) for f in out["fits"]]
         assert len(got) == len(set(got))
         assert set(got) == set(suits)
@@ -189,15 +189,15 @@ def test_agrees_with_whole_enumeration():
             assert fit["gap_mm"] >= 0
             keys.append((len(name[2]), proud, gap))
         assert keys == sorted(keys)
-        fitted += bool(got)
+        suited += bool(got)
         miss = out["nearest_miss"]
         if got or not every:
             assert miss is None
             continue
-        least = min(oracle.band_distance(case, e[5]) for e in every)
+        least = min(oracle.band_distance(given, e[5]) for e in every)
         named = next(
             e for e in every if e[:4] == (miss["cylinder"], miss["collar"], tuple(miss["rings"]), miss["turns"])
         )
-        assert oracle.band_distance(case, named[5]) == least
+        assert oracle.band_distance(given, named[5]) == least
         assert miss["gap_mm"] == pytest.approx(named[5] * unit, abs=1e-7)
-    assert fitted > case_count() / 10
+    assert suited > case_count() / 10

@@ -95,22 +95,24 @@ def test_agrees_with_cutting_piece_by_piece():
     rng = random.Random(306)
     seen = dict.fromkeys((None, "none", "snap", "saw"), 0)
     for _ in range(case_count()):
-        case = oracle.random_case(rng)
-        out = TAILPIECE.run(oracle.to_input(case))
+        given = oracle.random_input(rng)
+        out = TAILPIECE.run(oracle.to_input(given))
         seen[out["method"]] += 1
-        steps = list(oracle.engagements(case))
-        assert out["fits"] == (steps[0] >= case["least"]), case
+        steps = list(oracle.engagements(given))
+        assert out["fits"] == (steps[0] >= given["least"]), given
         if not out["fits"]:
-            assert out["short_mm"] == pytest.approx((case["least"] - steps[0]) * oracle.UNIT)
+            assert out["short_mm"] == pytest.approx((given["least"] - steps[0]) * oracle.UNIT)
             continue
-        within = [i for i, e in enumerate(steps) if e >= case["least"] and (case["most"] is None or e <= case["most"])]
+        within = [
+            i for i, e in enumerate(steps) if e >= given["least"] and (given["most"] is None or e <= given["most"])
+        ]
         # what is left always engages enough and never bottoms
-        assert out["engagement_mm"] >= case["least"] * oracle.UNIT - 1e-9
-        if case["most"] is not None:
-            assert out["engagement_mm"] <= case["most"] * oracle.UNIT + 1e-9
-        assert out["left_mm"] + out["cut_off_mm"] == pytest.approx(case["supplied"] * oracle.UNIT)
+        assert out["engagement_mm"] >= given["least"] * oracle.UNIT - 1e-9
+        if given["most"] is not None:
+            assert out["engagement_mm"] <= given["most"] * oracle.UNIT + 1e-9
+        assert out["left_mm"] + out["cut_off_mm"] == pytest.approx(given["supplied"] * oracle.UNIT)
         if out["method"] in ("none", "snap"):
             assert out["pieces_off"] == max(within)
         else:
-            assert case["step"] is None or not within
+            assert given["step"] is None or not within
     assert min(seen.values()) > case_count() / 50

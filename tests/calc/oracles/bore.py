@@ -18,7 +18,7 @@ RING = np.linspace(0, 2 * np.pi, 181)
 STEPS = 600
 
 
-def random_case(rng):
+def random_input(rng):
     """A small leaf with a pocket and things to avoid, near enough to be met often."""
     leaf = {
         "width_mm": rng.uniform(60, 200),

@@ -12,7 +12,7 @@ class TooNearError(Exception):
     """A size within the sampling's error of a limit: either answer is right."""
 
 
-def random_case(rng):
+def random_input(rng):
     """Sizes of the trade, some of them off, some unknown."""
     cross, edge = rng.choice((53.975, 38.1, 54.0)), rng.choice((25.4, 22.225))
     wanted = {

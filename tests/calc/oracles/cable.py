@@ -3,7 +3,7 @@
 import numpy as np
 
 
-def random_case(rng):
+def random_input(rng):
     """A route with some axis-parallel legs, as cables run, and some free ones."""
     points = [[rng.uniform(0, 100) for _ in range(3)]]
     for _ in range(rng.randint(1, 6)):

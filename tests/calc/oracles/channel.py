@@ -8,7 +8,7 @@ RING = np.linspace(0, 2 * np.pi, 181)
 STEP = 0.25
 
 
-def random_case(rng):
+def random_input(rng):
     """A leaf with a lock, the hole above or below it, angles that often but not always lead in."""
     thickness = rng.uniform(35, 60)
     width = rng.uniform(12, 30)
@@ -42,13 +42,13 @@ def random_case(rng):
 
 def lock_box(data):
     """Pocket's low and high corner."""
-    case, leaf = data["case"], data["leaf"]
-    top = data["cylinder"]["y"] + case["top_above_mm"]
-    middle = leaf["thickness_mm"] / 2 + case["offset_mm"]
-    half = case["width_mm"] / 2
+    given, leaf = data["case"], data["leaf"]
+    top = data["cylinder"]["y"] + given["top_above_mm"]
+    middle = leaf["thickness_mm"] / 2 + given["offset_mm"]
+    half = given["width_mm"] / 2
     return (
-        np.array([0, top - case["height_mm"], middle - half]),
-        np.array([case["depth_mm"], top, middle + half]),
+        np.array([0, top - given["height_mm"], middle - half]),
+        np.array([given["depth_mm"], top, middle + half]),
     )
 
 

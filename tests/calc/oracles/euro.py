@@ -3,7 +3,7 @@
 UNIT = 0.5
 
 
-def random_case(rng):
+def random_input(rng):
     """A case in whole units; the leaf is even, so that its middle is a whole unit too."""
     half = rng.random() < 0.3
     return {
@@ -18,33 +18,33 @@ def random_case(rng):
     }
 
 
-def to_input(case):
+def to_input(given):
     """The same case as the calculator takes it."""
     return {
-        "leaf_mm": case["leaf"] * UNIT,
-        "screw_offset_mm": case["offset"] * UNIT,
-        "key_trim_mm": case["key_trim"] * UNIT,
-        "secured_trim_mm": case["secured_trim"] * UNIT,
-        "key_limit_mm": case["key_limit"] * UNIT,
-        "secured_limit_mm": None if case["secured_limit"] is None else case["secured_limit"] * UNIT,
-        "half": case["half"],
-        "sizes": [{"part": f"E{i}", "a_mm": a * UNIT, "b_mm": b * UNIT} for i, (a, b) in enumerate(case["sizes"])],
+        "leaf_mm": given["leaf"] * UNIT,
+        "screw_offset_mm": given["offset"] * UNIT,
+        "key_trim_mm": given["key_trim"] * UNIT,
+        "secured_trim_mm": given["secured_trim"] * UNIT,
+        "key_limit_mm": given["key_limit"] * UNIT,
+        "secured_limit_mm": None if given["secured_limit"] is None else given["secured_limit"] * UNIT,
+        "half": given["half"],
+        "sizes": [{"part": f"E{i}", "a_mm": a * UNIT, "b_mm": b * UNIT} for i, (a, b) in enumerate(given["sizes"])],
     }
 
 
-def suits(case):
+def suits(given):
     """Parts that suit, with both ends' places: z from the secured face, as (key past trim, secured past trim)."""
-    screw = case["leaf"] // 2 + case["offset"]
+    screw = given["leaf"] // 2 + given["offset"]
     found = {}
-    for i, (a, b) in enumerate(case["sizes"]):
+    for i, (a, b) in enumerate(given["sizes"]):
         key_end, secured_end = screw + a, screw - b
-        key_past = key_end - (case["leaf"] + case["key_trim"])
-        if case["half"]:
+        key_past = key_end - (given["leaf"] + given["key_trim"])
+        if given["half"]:
             secured_past = -secured_end
             fits_b = secured_end >= 0
         else:
-            secured_past = -case["secured_trim"] - secured_end
-            fits_b = secured_past >= 0 and (case["secured_limit"] is None or secured_past <= case["secured_limit"])
-        if 0 <= key_past <= case["key_limit"] and fits_b:
+            secured_past = -given["secured_trim"] - secured_end
+            fits_b = secured_past >= 0 and (given["secured_limit"] is None or secured_past <= given["secured_limit"])
+        if 0 <= key_past <= given["key_limit"] and fits_b:
             found[f"E{i}"] = (key_past, secured_past)
     return found

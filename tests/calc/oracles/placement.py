@@ -20,7 +20,7 @@ def _rect(rng, x_low, x_high, y_low, y_high, largest, smallest=1):
     }
 
 
-def random_case(rng):
+def random_input(rng):
     """A crowded face: small leaf, so that touching, degenerate and impossible cases are common."""
     width, height = rng.randint(60, 200), rng.randint(60, 300)
     plate_w, plate_h = rng.randint(8, 60), rng.randint(8, 60)

@@ -5,7 +5,7 @@ import numpy as np
 UNIT = 0.5
 
 
-def random_case(rng):
+def random_input(rng):
     """A crowded edge in whole units."""
     height = rng.randint(400, 1200)
     y0 = rng.randint(0, height - 60)
@@ -35,55 +35,55 @@ def random_case(rng):
     }
 
 
-def to_input(case):
+def to_input(given):
     """The same case as the calculator takes it."""
-    length, depth, width = (v * UNIT for v in case["size"])
+    length, depth, width = (v * UNIT for v in given["size"])
     return {
-        "leaf_mm": case["leaf"] * UNIT,
-        "leaf_height_mm": case["height"] * UNIT,
-        "stile_mm": case["stile"] * UNIT,
-        "lock": {"y0": case["lock"][0] * UNIT, "y1": case["lock"][1] * UNIT},
+        "leaf_mm": given["leaf"] * UNIT,
+        "leaf_height_mm": given["height"] * UNIT,
+        "stile_mm": given["stile"] * UNIT,
+        "lock": {"y0": given["lock"][0] * UNIT, "y1": given["lock"][1] * UNIT},
         "pocket": {"length_mm": length, "depth_mm": depth, "width_mm": width},
-        "bridge_mm": case["bridge"] * UNIT,
-        "hand_mm": case["hand"] * UNIT,
-        "lead_from_y": case["lead_from"] * UNIT,
-        "lead_mm": None if case["lead"] is None else case["lead"] * UNIT,
-        "lead_before_mm": case["before"] * UNIT,
-        "connector_mm": case["connector"] * UNIT,
-        "offset_mm": case["offset"] * UNIT,
-        "side_wall_mm": case["side_wall"] * UNIT,
-        "back_wall_mm": case["back_wall"] * UNIT,
-        "edge_margin_mm": case["margin"] * UNIT,
+        "bridge_mm": given["bridge"] * UNIT,
+        "hand_mm": given["hand"] * UNIT,
+        "lead_from_y": given["lead_from"] * UNIT,
+        "lead_mm": None if given["lead"] is None else given["lead"] * UNIT,
+        "lead_before_mm": given["before"] * UNIT,
+        "connector_mm": given["connector"] * UNIT,
+        "offset_mm": given["offset"] * UNIT,
+        "side_wall_mm": given["side_wall"] * UNIT,
+        "back_wall_mm": given["back_wall"] * UNIT,
+        "edge_margin_mm": given["margin"] * UNIT,
         "items": [
             {"name": f"I{i}", "y0": a * UNIT, "y1": b * UNIT, "clearance_mm": c * UNIT}
-            for i, (a, b, c) in enumerate(case["items"])
+            for i, (a, b, c) in enumerate(given["items"])
         ],
         "rated": False,
     }
 
 
-def leads_by_side(case):
+def leads_by_side(given):
     """Least lead, in units, over all free positions above and below the lock; None where there is none."""
-    length, depth, _ = case["size"]
-    low = np.arange(0, case["height"] + 1)
+    length, depth, _ = given["size"]
+    low = np.arange(0, given["height"] + 1)
     high = low + length
-    free = (low >= case["margin"]) & (high <= case["height"] - case["margin"])
-    for a, b, clearance in case["items"]:
+    free = (low >= given["margin"]) & (high <= given["height"] - given["margin"])
+    for a, b, clearance in given["items"]:
         free &= (high <= a - clearance) | (low >= b + clearance)
-    fixed = case["before"] + depth + case["hand"]
-    above = free & (low >= case["lock"][1] + case["bridge"])
-    below = free & (high <= case["lock"][0] - case["bridge"])
+    fixed = given["before"] + depth + given["hand"]
+    above = free & (low >= given["lock"][1] + given["bridge"])
+    below = free & (high <= given["lock"][0] - given["bridge"])
     # the unit is turned so that its connector lies toward the lock
-    lead_above = np.abs(low + case["connector"] - case["lead_from"])
-    lead_below = np.abs(case["lead_from"] - (high - case["connector"]))
+    lead_above = np.abs(low + given["connector"] - given["lead_from"])
+    lead_below = np.abs(given["lead_from"] - (high - given["connector"]))
     return {
         "above": int(lead_above[above].min()) + fixed if above.any() else None,
         "below": int(lead_below[below].min()) + fixed if below.any() else None,
     }
 
 
-def walls(case):
+def walls(given):
     """Wall to the key face, to the secured face, behind: from the borders of the pocket."""
-    _, depth, width = case["size"]
-    middle = case["leaf"] // 2 + case["offset"]
-    return case["leaf"] - (middle + width // 2), middle - width // 2, case["stile"] - depth
+    _, depth, width = given["size"]
+    middle = given["leaf"] // 2 + given["offset"]
+    return given["leaf"] - (middle + width // 2), middle - width // 2, given["stile"] - depth

@@ -3,15 +3,15 @@
 from itertools import product
 
 
-def best(case: dict) -> tuple[int, float] | None:
+def best(given: dict) -> tuple[int, float] | None:
     """Fewest supplies and the least wire with so many, or None where there is no way."""
-    supplies, openings, distances = case["supplies"], case["openings"], case["distances_m"]
+    supplies, openings, distances = given["supplies"], given["openings"], given["distances_m"]
     place = {s["id"]: j for j, s in enumerate(supplies)}
-    must = {place[name] for name in case.get("fixed_supplies", [])}
-    fixed = case.get("fixed_pairs", {})
+    must = {place[name] for name in given.get("fixed_supplies", [])}
+    fixed = given.get("fixed_pairs", {})
     ways = []
     for i, o in enumerate(openings):
-        limits = [m for m in (case.get("maximum_m"), o.get("maximum_m")) if m is not None]
+        limits = [m for m in (given.get("maximum_m"), o.get("maximum_m")) if m is not None]
         ways.append(
             [
                 j

@@ -18,7 +18,7 @@ def ohm_per_m(run: dict, temperature_c: float) -> float:
     return lay * warm / 58 / (math.pi * diameter_mm**2 / 4) / run.get("conductors_in_parallel", 1)
 
 
-def volts(cases: list[dict], folder: Path) -> list[dict[str, float]]:
+def volts(inputs: list[dict], folder: Path) -> list[dict[str, float]]:
     """Voltage between the two wires at every node of every case.
 
     A case's return wire is grounded at its source. Power loads draw P / max(v, 1 V), and every node begins at the
@@ -28,17 +28,17 @@ def volts(cases: list[dict], folder: Path) -> list[dict[str, float]]:
     if program is None:
         raise RuntimeError("ngspice is missing: .ci/setup test installs it")
     lines, hints, prints, nodes = [], [], [], []
-    for k, case in enumerate(cases):
+    for k, given in enumerate(inputs):
         names = {"supply": f"c{k}x0"}
-        source_v, source_ohm = case["source_v"], case.get("source_ohm", 0)
+        source_v, source_ohm = given["source_v"], given.get("source_ohm", 0)
         lines.append(f"V{k} c{k}i c{k}x0n DC {source_v!r}")
         lines.append(f"RS{k} c{k}i c{k}x0p {max(source_ohm, 1e-9)!r}")
         lines.append(f"RG{k} c{k}x0n 0 1m")
-        for i, run in enumerate(case["runs"]):
+        for i, run in enumerate(given["runs"]):
             first, second = (names.setdefault(run[end], f"c{k}x{len(names)}") for end in ("from", "to"))
-            ohm = run["length_m"] * ohm_per_m(run, case["temperature_c"])
+            ohm = run["length_m"] * ohm_per_m(run, given["temperature_c"])
             lines += [f"R{k}{wire}{i} {first}{wire} {second}{wire} {ohm!r}" for wire in "pn"]
-        for i, load in enumerate(case["loads"]):
+        for i, load in enumerate(given["loads"]):
             plus, minus = f"{names[load['node']]}p", f"{names[load['node']]}n"
             value = load["value"]
             lines.append(

@@ -3,7 +3,7 @@
 from itertools import combinations_with_replacement
 
 
-def random_case(rng):
+def random_input(rng):
     """A case in whole units and what a unit is in mm."""
     inch = rng.random() < 0.5
     unit = 25.4 / 128 if inch else 0.0005
@@ -35,52 +35,52 @@ def random_case(rng):
     }
 
 
-def to_input(unit, case):
+def to_input(unit, given):
     """The same case as the calculator takes it."""
     data = {
-        "leaf_mm": case["leaf"] * unit,
-        "case_offset_mm": case["offset"] * unit,
-        "trim_mm": case["trim"] * unit,
-        "pitch_mm": case["pitch"] * unit,
-        "max_turns_beyond": case["turns"],
-        "max_rings": case["max_rings"],
+        "leaf_mm": given["leaf"] * unit,
+        "case_offset_mm": given["offset"] * unit,
+        "trim_mm": given["trim"] * unit,
+        "pitch_mm": given["pitch"] * unit,
+        "max_turns_beyond": given["turns"],
+        "max_rings": given["max_rings"],
         "max_fits": 100_000,
         "cylinders": [
             {"part": f"C{i}", "length_mm": length * unit, "cam_offset_mm": cam * unit}
-            for i, (length, cam) in enumerate(case["cylinders"])
+            for i, (length, cam) in enumerate(given["cylinders"])
         ],
-        "collars": [{"part": f"K{i}", "height_mm": h * unit} for i, h in enumerate(case["collars"])],
+        "collars": [{"part": f"K{i}", "height_mm": h * unit} for i, h in enumerate(given["collars"])],
         "rings": [
             {"part": f"R{i}", "height_mm": h * unit, "available": available}
-            for i, (h, available) in enumerate(case["rings"])
+            for i, (h, available) in enumerate(given["rings"])
         ],
     }
-    if case["tolerance"] is not None:
-        data["tolerance_mm"] = case["tolerance"] * unit
+    if given["tolerance"] is not None:
+        data["tolerance_mm"] = given["tolerance"] * unit
     return data
 
 
-def enumerate_all(case):
+def enumerate_all(given):
     """Every combination: (cylinder, collar, rings, turns, projection, gap) in units."""
     found = []
     multisets = [
         chosen
-        for n in range(case["max_rings"] + 1)
-        for chosen in combinations_with_replacement(range(len(case["rings"])), n)
-        if all(available is None or chosen.count(i) <= available for i, (_, available) in enumerate(case["rings"]))
+        for n in range(given["max_rings"] + 1)
+        for chosen in combinations_with_replacement(range(len(given["rings"])), n)
+        if all(available is None or chosen.count(i) <= available for i, (_, available) in enumerate(given["rings"]))
     ]
-    collars = [(f"K{i}", h) for i, h in enumerate(case["collars"])] or [(None, 0)]
-    for i, (length, cam) in enumerate(case["cylinders"]):
-        for k in range(case["turns"] + 1):
-            proud = length + cam - case["trim"] - (case["leaf"] // 2 - case["offset"]) - k * case["pitch"]
+    collars = [(f"K{i}", h) for i, h in enumerate(given["collars"])] or [(None, 0)]
+    for i, (length, cam) in enumerate(given["cylinders"]):
+        for k in range(given["turns"] + 1):
+            proud = length + cam - given["trim"] - (given["leaf"] // 2 - given["offset"]) - k * given["pitch"]
             for collar, height in collars:
                 for chosen in multisets:
-                    gap = proud - height - sum(case["rings"][r][0] for r in chosen)
+                    gap = proud - height - sum(given["rings"][r][0] for r in chosen)
                     found.append((f"C{i}", collar, tuple(f"R{r}" for r in chosen), k, proud, gap))
     return found
 
 
-def band_distance(case, gap):
+def band_distance(given, gap):
     """Units between a gap and the allowed band."""
-    tolerance = case["pitch"] if case["tolerance"] is None else case["tolerance"]
+    tolerance = given["pitch"] if given["tolerance"] is None else given["tolerance"]
     return max(0, -gap, gap - tolerance)

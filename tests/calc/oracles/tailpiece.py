@@ -3,7 +3,7 @@
 UNIT = 25.4 / 64
 
 
-def random_case(rng):
+def random_input(rng):
     """A case in whole units."""
     least = rng.randint(8, 40)
     leaf, gap = rng.randint(80, 160), rng.choice((0, 8, 12))
@@ -18,25 +18,25 @@ def random_case(rng):
     }
 
 
-def to_input(case):
+def to_input(given):
     """The same case as the calculator takes it."""
     return {
-        "leaf_mm": case["leaf"] * UNIT,
-        "case_gap_mm": case["gap"] * UNIT,
-        "cylinder_back_mm": case["back"] * UNIT,
-        "tailpiece_mm": case["supplied"] * UNIT,
-        "minimum_engagement_mm": case["least"] * UNIT,
-        "maximum_engagement_mm": None if case["most"] is None else case["most"] * UNIT,
-        "break_off_mm": None if case["step"] is None else case["step"] * UNIT,
+        "leaf_mm": given["leaf"] * UNIT,
+        "case_gap_mm": given["gap"] * UNIT,
+        "cylinder_back_mm": given["back"] * UNIT,
+        "tailpiece_mm": given["supplied"] * UNIT,
+        "minimum_engagement_mm": given["least"] * UNIT,
+        "maximum_engagement_mm": None if given["most"] is None else given["most"] * UNIT,
+        "break_off_mm": None if given["step"] is None else given["step"] * UNIT,
     }
 
 
-def engagements(case):
+def engagements(given):
     """Engagement after 0, 1, 2 ... pieces snapped off, down to nothing left."""
-    reach = case["leaf"] + case["gap"] - case["back"]
-    left = case["supplied"]
+    reach = given["leaf"] + given["gap"] - given["back"]
+    left = given["supplied"]
     while left > 0:
         yield left - reach
-        if case["step"] is None:
+        if given["step"] is None:
             return
-        left -= case["step"]
+        left -= given["step"]

@@ -8,9 +8,9 @@ import pytest
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power import cable_distance
-from hwsched.calc.power.cable_distance import Place, route_distance
+from hwsched.calc.power.cable_distance import PlanPoint, route_distance
 
-CLOSET, DOOR = Place(0, 10, 5, 1.2), Place(8, 40, 25, 1.8)
+CLOSET, DOOR = PlanPoint(0, 10, 5, 1.2), PlanPoint(8, 40, 25, 1.8)
 
 
 def test_docs():
@@ -28,7 +28,9 @@ def test_by_hand():
 def test_never_shorter_than_the_straight_line_and_the_same_both_ways():
     rng = random.Random(2)
     for _ in range(100):
-        a, b = (Place(rng.uniform(0, 20), rng.uniform(-50, 50), rng.uniform(-50, 50), rng.uniform(0, 3)) for _ in "ab")
+        a, b = (
+            PlanPoint(rng.uniform(0, 20), rng.uniform(-50, 50), rng.uniform(-50, 50), rng.uniform(0, 3)) for _ in "ab"
+        )
         straight = ((a.level_m - b.level_m) ** 2 + (a.x_m - b.x_m) ** 2 + (a.y_m - b.y_m) ** 2) ** 0.5
         assert route_distance(a, b).metres >= straight
         assert route_distance(a, b).metres == pytest.approx(route_distance(b, a).metres)

@@ -18,22 +18,22 @@ AT_ONCE = 125
 @pytest.mark.parametrize("kind", ["current", "power", "resistance", "mixed"])
 def test_against_ngspice(kind, tmp_path):
     rng = random.Random(f"trees of {kind}")
-    cases, answers, collapsed = [], [], 0
-    while len(cases) < TREES:
-        case = random_circuit(rng, kind)
-        answer = CIRCUIT.run(case)
+    inputs, answers, collapsed = [], [], 0
+    while len(inputs) < TREES:
+        given = random_circuit(rng, kind)
+        answer = CIRCUIT.run(given)
         if answer["collapsed"]:
             # No voltages to compare; test_circuit proves collapses.
             collapsed += 1
             continue
-        cases.append(case)
+        inputs.append(given)
         answers.append(answer)
     assert collapsed < TREES / 4
     assert kind in ("power", "mixed") or collapsed == 0
     compared = 0
     for begin in range(0, TREES, AT_ONCE):
         batch = slice(begin, begin + AT_ONCE)
-        for expected, answer in zip(spice.volts(cases[batch], tmp_path), answers[batch], strict=True):
+        for expected, answer in zip(spice.volts(inputs[batch], tmp_path), answers[batch], strict=True):
             assert answer["volts"] == pytest.approx(expected, abs=1e-3, rel=0)
             # The program's own tolerance is far finer than the figure asked for.
             assert answer["volts"] == pytest.approx(expected, abs=1e-6, rel=0)

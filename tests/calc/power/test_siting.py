@@ -16,12 +16,12 @@ from hwsched.calc.power import siting as module
 from hwsched.calc.power import siting_plan, siting_repair
 from hwsched.calc.power.siting import (
     SITING,
+    CandidateSupply,
     Demand,
     NoSitingError,
     Problem,
     SitingNotFinishedError,
-    SupplyPlace,
-    site,
+    place_supplies,
 )
 from hwsched.calc.power.siting_repair import repair
 from tests.calc.oracles import siting as oracle
@@ -29,7 +29,7 @@ from tests.calc.oracles import siting as oracle
 
 def small(rng):
     supplies, openings = rng.randint(1, 4), rng.randint(1, 6)
-    case = {
+    given = {
         "supplies": [{"id": f"s{j}", "amps": rng.choice((1.0, 1.5, 2.0, 3.0))} for j in range(supplies)],
         "openings": [{"id": f"o{i}", "amps": rng.choice((0.0, 0.3, 0.5, 0.5, 0.7, 1.0))} for i in range(openings)],
         "distances_m": [
@@ -39,12 +39,12 @@ def small(rng):
         "maximum_m": rng.choice((40, 50, 60, None)),
     }
     if rng.random() < 0.3:
-        case["openings"][0]["maximum_m"] = rng.choice((20, 45))
+        given["openings"][0]["maximum_m"] = rng.choice((20, 45))
     if rng.random() < 0.3:
-        case["fixed_supplies"] = [f"s{rng.randrange(supplies)}"]
+        given["fixed_supplies"] = [f"s{rng.randrange(supplies)}"]
     if rng.random() < 0.3:
-        case["fixed_pairs"] = {f"o{rng.randrange(openings)}": f"s{rng.randrange(supplies)}"}
-    return case
+        given["fixed_pairs"] = {f"o{rng.randrange(openings)}": f"s{rng.randrange(supplies)}"}
+    return given
 
 
 def large(seed, openings=500, supplies=40, amps=16.0, maximum_m=60.0, choices=(0.35, 0.5, 0.7, 0.95, 1.2, 1.3)):
@@ -54,7 +54,7 @@ def large(seed, openings=500, supplies=40, amps=16.0, maximum_m=60.0, choices=(0
     doors = [(rng.uniform(0, 100), rng.uniform(0, 60), rng.randrange(3)) for _ in range(openings)]
     drawn = [rng.choice(choices) for _ in doors]
     return Problem(
-        tuple(SupplyPlace(f"s{j}", amps) for j in range(supplies)),
+        tuple(CandidateSupply(f"s{j}", amps) for j in range(supplies)),
         tuple(Demand(f"o{i}", a) for i, a in enumerate(drawn)),
         [[abs(d[0] - p[0]) + abs(d[1] - p[1]) + 4 * abs(d[2] - p[2]) + 2 for p in places] for d in doors],
         maximum_m,
@@ -109,46 +109,46 @@ def test_against_every_way(steps):
     # Where openings cannot be divided the search tries long.
     count = {"whole": 250, "large": 15}.get(steps, 60)
     for _ in range(count):
-        case = small(rng)
-        expected = oracle.best(case)
+        given = small(rng)
+        expected = oracle.best(given)
         try:
-            found = SITING.run(case)
+            found = SITING.run(given)
         except NoSitingError:
-            assert expected is None, case
+            assert expected is None, given
             refused += 1
             continue
-        assert expected is not None, case
-        assert (len(found["open"]), found["wire_m"]) == (expected[0], pytest.approx(expected[1])), case
+        assert expected is not None, given
+        assert (len(found["open"]), found["wire_m"]) == (expected[0], pytest.approx(expected[1])), given
         assert found["optimal"] is True
         assert found["fewest_proven"] is True
         assert set(found["pairs"].values()) <= set(found["open"])
-        assert set(case.get("fixed_supplies", [])) <= set(found["open"])
-        assert case.get("fixed_pairs", {}).items() <= found["pairs"].items()
+        assert set(given.get("fixed_supplies", [])) <= set(found["open"])
+        assert given.get("fixed_pairs", {}).items() <= found["pairs"].items()
         solved += 1
     assert solved > 0.4 * count
     assert refused > 0.1 * count
 
 
 def test_fewest_supplies_go_before_wire():
-    case = {
+    given = {
         "supplies": [{"id": "near-a", "amps": 1}, {"id": "near-b", "amps": 1}, {"id": "far", "amps": 2}],
         "openings": [{"id": "a", "amps": 1}, {"id": "b", "amps": 1}],
         "distances_m": [[1, 90, 50], [90, 1, 50]],
         "maximum_m": 100,
     }
-    found = SITING.run(case)
+    found = SITING.run(given)
     assert (found["open"], found["wire_m"]) == (["far"], 100)
-    assert SITING.run(case | {"maximum_m": 40})["open"] == ["near-a", "near-b"]
+    assert SITING.run(given | {"maximum_m": 40})["open"] == ["near-a", "near-b"]
 
 
 def test_a_sum_exactly_at_the_capacity_is_within_it():
-    case = {
+    given = {
         "supplies": [{"id": "s", "amps": 0.3}],
         "openings": [{"id": "a", "amps": 0.1}, {"id": "b", "amps": 0.2}],
         "distances_m": [[5], [60.0]],
         "maximum_m": 60,
     }
-    assert SITING.run(case)["wire_m"] == 65
+    assert SITING.run(given)["wire_m"] == 65
 
 
 def test_no_openings():
@@ -170,9 +170,9 @@ def test_nothing_but_the_answer_is_printed():
 
 
 def test_openings_that_no_supply_can_reach_are_named():
-    case = copy.deepcopy(SITING.example) | {"maximum_m": 9}
+    given = copy.deepcopy(SITING.example) | {"maximum_m": 9}
     with pytest.raises(NoSitingError, match="no supply can reach: 102, 103") as caught:
-        SITING.run(case)
+        SITING.run(given)
     assert caught.value.openings == ("102", "103")
     assert caught.value.field == "openings"
     assert caught.value.short_a is None
@@ -180,53 +180,53 @@ def test_openings_that_no_supply_can_reach_are_named():
 
 def test_of_many_openings_out_of_reach_the_first_are_named():
     ids = [f"o{i}" for i in range(60)]
-    case = {
+    given = {
         "supplies": [{"id": "s", "amps": 9}],
         "openings": [{"id": name, "amps": 0.1} for name in ids],
         "distances_m": [[70]] * 60,
         "maximum_m": 60,
     }
     with pytest.raises(NoSitingError) as caught:
-        SITING.run(case)
+        SITING.run(given)
     assert caught.value.openings == tuple(ids)
     assert caught.value.message == f"no supply can reach: {', '.join(ids[:20])} and 40 more"
-    few = case | {"openings": case["openings"][:20], "distances_m": [[70]] * 20}
+    few = given | {"openings": given["openings"][:20], "distances_m": [[70]] * 20}
     with pytest.raises(NoSitingError, match=r"o18, o19$"):
         SITING.run(few)
 
 
 def test_an_opening_that_draws_more_than_any_supply_gives_is_named():
-    case = copy.deepcopy(SITING.example)
-    case["openings"][1]["amps"] = 4.5
+    given = copy.deepcopy(SITING.example)
+    given["openings"][1]["amps"] = 4.5
     with pytest.raises(NoSitingError, match=r"short by 0\.5 A") as caught:
-        SITING.run(case)
+        SITING.run(given)
     assert caught.value.openings == ("102",)
     assert caught.value.field == "openings[1].amps"
 
 
 def test_a_supply_out_of_reach_is_no_help_to_an_opening_that_draws_too_much():
-    case = {
+    given = {
         "supplies": [{"id": "near", "amps": 1}, {"id": "nearer", "amps": 1.5}, {"id": "far", "amps": 9}],
         "openings": [{"id": "a", "amps": 2}],
         "distances_m": [[10, 5, 90]],
         "maximum_m": 50,
     }
     with pytest.raises(NoSitingError, match=r"at most 1\.5 A each: short by 0\.5 A") as caught:
-        SITING.run(case)
+        SITING.run(given)
     assert caught.value.short_a == pytest.approx(0.5)
 
 
 def test_current_that_is_short_in_sum():
-    case = copy.deepcopy(SITING.example)
-    case["openings"] = [{"id": str(i), "amps": 3} for i in range(3)]
+    given = copy.deepcopy(SITING.example)
+    given["openings"] = [{"id": str(i), "amps": 3} for i in range(3)]
     with pytest.raises(NoSitingError, match="current is short by 1 A") as caught:
-        SITING.run(case)
+        SITING.run(given)
     assert caught.value.short_a == pytest.approx(1)
 
 
 def test_current_that_is_short_in_one_place(steps):
     """Enough in sum, but three openings reach only one supply."""
-    case = {
+    given = {
         "supplies": [{"id": "west", "amps": 4}, {"id": "east", "amps": 20}],
         "openings": [{"id": f"w{i}", "amps": 1.5} for i in range(3)] + [{"id": "e", "amps": 2}, {"id": "m", "amps": 1}],
         "distances_m": [[10, None]] * 3 + [[None, 5], [20, 20]],
@@ -235,7 +235,7 @@ def test_current_that_is_short_in_one_place(steps):
     with pytest.raises(
         NoSitingError, match=r"short by 0\.5 A: w0, w1, w2 draw 4\.5 A together.*\(west\) give 4 A"
     ) as caught:
-        SITING.run(case)
+        SITING.run(given)
     assert caught.value.openings == ("w0", "w1", "w2")
     assert caught.value.short_a == pytest.approx(0.5)
 
@@ -244,23 +244,23 @@ def test_current_that_does_not_divide(steps, monkeypatch):
     """Three openings of 2 A on two supplies of 3 A."""
     if steps == "large":
         monkeypatch.setattr(siting_repair, "_MOST_MOVES", 50)
-    case = {
+    given = {
         "supplies": [{"id": "s0", "amps": 3}, {"id": "s1", "amps": 3}],
         "openings": [{"id": f"o{i}", "amps": 2} for i in range(3)],
         "distances_m": [[1, 1]] * 3,
         "maximum_m": 5,
     }
     with pytest.raises(NoSitingError, match="no division") as caught:
-        SITING.run(case)
+        SITING.run(given)
     assert caught.value.short_a == pytest.approx(1)
 
 
 def test_a_fixed_pair_that_cannot_be():
     for change, words in (({"maximum_m": 30}, "does not reach"), ({}, "short by 0.5 A")):
-        case = copy.deepcopy(SITING.example) | change | {"fixed_pairs": {"101": "closet-2"}}
-        case["supplies"][1]["amps"] = 1
+        given = copy.deepcopy(SITING.example) | change | {"fixed_pairs": {"101": "closet-2"}}
+        given["supplies"][1]["amps"] = 1
         with pytest.raises(NoSitingError, match=words) as caught:
-            SITING.run(case)
+            SITING.run(given)
         assert caught.value.field == "fixed_pairs.101"
         assert caught.value.openings == ("101",)
 
@@ -270,7 +270,7 @@ def test_a_fixed_pair_that_cannot_be():
 def test_500_openings_by_40_places_to_a_stated_gap(seed, amps):
     problem = large(seed, amps=amps)
     told = []
-    found = site(problem, progress=lambda step, gap: told.append(step))
+    found = place_supplies(problem, progress=lambda step, gap: told.append(step))
     check(problem, found)
     assert found.gap <= 0.01
     assert found.fewest_proven
@@ -284,7 +284,7 @@ def test_500_openings_by_40_places_to_a_stated_gap(seed, amps):
 def test_supplies_that_are_all_but_full():
     """418.45 A on 35 supplies of 12 A: 0.4 % is free."""
     problem = large(7, amps=12.0)
-    found = site(problem, time_limit_s=12.0)
+    found = place_supplies(problem, time_limit_s=12.0)
     check(problem, found)
     assert len(found.open) == 35
     assert found.fewest_proven
@@ -294,23 +294,23 @@ def test_supplies_that_are_all_but_full():
 @pytest.mark.slow
 def test_repeated_answers_are_the_same():
     problem = large(3, openings=200, supplies=20)
-    assert site(problem) == site(problem)
+    assert place_supplies(problem) == place_supplies(problem)
 
 
 def test_a_middling_case_is_proven_best_where_asked(steps):
     problem = large(5, openings=60, supplies=8, amps=10.0)
-    found = site(problem, gap=0.0)
+    found = place_supplies(problem, gap=0.0)
     check(problem, found)
     assert found.optimal
     # A looser gap never claims less wire than the proven least.
-    loose = site(problem, gap=0.05)
+    loose = place_supplies(problem, gap=0.05)
     assert found.wire_m - 1e-6 <= loose.wire_m <= found.wire_m / 0.95
     assert loose.wire_m * (1 - loose.gap) <= found.wire_m + 1e-6
 
 
 def test_fixed_choices_are_kept_and_never_save_wire():
     problem = large(6, openings=60, supplies=8, amps=16.0)
-    free = site(problem, gap=0.0)
+    free = place_supplies(problem, gap=0.0)
     opening = problem.openings[0]
     unused = next(
         s.id
@@ -320,7 +320,7 @@ def test_fixed_choices_are_kept_and_never_save_wire():
     fixed = Problem(
         problem.supplies, problem.openings, problem.distances_m, problem.maximum_m, (unused,), {opening.id: unused}
     )
-    found = site(fixed, gap=0.0)
+    found = place_supplies(fixed, gap=0.0)
     check(fixed, found)
     assert unused in found.open
     assert found.pairs[opening.id] == unused
@@ -329,7 +329,7 @@ def test_fixed_choices_are_kept_and_never_save_wire():
 
 def test_cancelled_before_anything_was_found():
     with pytest.raises(SitingNotFinishedError):
-        site(large(2), cancelled=lambda: True)
+        place_supplies(large(2), cancelled=lambda: True)
 
 
 @pytest.mark.slow
@@ -342,7 +342,7 @@ def test_cancelled_on_the_way_gives_the_best_so_far():
         asked.append(None)
         return monotonic() - begin > 3.0
 
-    found = site(problem, gap=0.0, cancelled=cancelled)
+    found = place_supplies(problem, gap=0.0, cancelled=cancelled)
     # The solver asks seldom while it weighs the first branches of a large model.
     assert monotonic() - begin < 60
     assert len(asked) > 10
@@ -353,7 +353,7 @@ def test_cancelled_on_the_way_gives_the_best_so_far():
 
 def test_time_that_does_not_suffice_is_said():
     with pytest.raises(SitingNotFinishedError, match="time_limit_s"):
-        site(large(2), time_limit_s=1e-6)
+        place_supplies(large(2), time_limit_s=1e-6)
 
 
 def test_another_number_of_threads_in_the_process_does_no_harm():

@@ -9,7 +9,7 @@ import pytest
 from hwsched.calc.power.siting_repair import repair, save_wire, search
 
 
-def case(seed, openings=40, supplies=5, free=1.05):
+def given(seed, openings=40, supplies=5, free=1.05):
     rng = np.random.default_rng(seed)
     amps = rng.choice([0.3, 0.5, 0.8, 1.2], openings)
     wire_m = rng.uniform(1, 50, (openings, supplies))
@@ -30,7 +30,7 @@ def keeps(amps, capacity_a, wire_m, supply_of):
 
 @pytest.mark.parametrize("seed", range(10))
 def test_answers_keep_every_limit(seed):
-    amps, capacity_a, wire_m, start = case(seed)
+    amps, capacity_a, wire_m, start = given(seed)
     until = monotonic() + 20
     whole = repair(amps, capacity_a, wire_m, start, until)
     assert whole is not None
@@ -48,7 +48,7 @@ def test_against_every_way_on_small_cases():
     """Nearly always the best; never better than it."""
     hits = 0
     for seed in range(30):
-        amps, capacity_a, wire_m, start = case(seed, 7, 3, 1.3)
+        amps, capacity_a, wire_m, start = given(seed, 7, 3, 1.3)
         best = min(
             (
                 wire(wire_m, np.array(way))
@@ -87,19 +87,19 @@ def test_two_change_places_where_no_one_can_move():
 
 
 def test_the_first_answer_is_taken_where_any_wire_suffices():
-    amps, capacity_a, wire_m, start = case(4)
+    amps, capacity_a, wire_m, start = given(4)
     until = monotonic() + 20
     first = save_wire(amps, capacity_a, wire_m, repair(amps, capacity_a, wire_m, start, until), until)
     assert (search(amps, capacity_a, wire_m, start, np.inf, until) == first).all()
 
 
 def test_nothing_is_found_where_there_is_nothing():
-    amps, capacity_a, wire_m, start = case(1)
+    amps, capacity_a, wire_m, start = given(1)
     assert search(amps, capacity_a * 0.9, wire_m, start, -np.inf, monotonic() + 0.5) is None
 
 
 def test_enough_is_enough():
-    amps, capacity_a, wire_m, start = case(2)
+    amps, capacity_a, wire_m, start = given(2)
     until = monotonic() + 20
     best = wire(wire_m, search(amps, capacity_a, wire_m, start, -np.inf, until))
     assert best <= wire(wire_m, search(amps, capacity_a, wire_m, start, 1.5 * best, until)) <= 1.5 * best

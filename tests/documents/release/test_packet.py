@@ -17,7 +17,7 @@ from hwsched.values import Catalogue, Hole, Part
 from hwsched.values.fit import Purpose
 from tests.documents.reading import blocks, facts, lines, texts, ticked
 from tests.drawings.measuring import dimensions
-from tests.drawings.openings import CASE, FIT, fitted
+from tests.drawings.openings import FIT, GIVEN, fit_part
 
 BACKSET = 2.75 * 25.4  # survey cell B/S: 2 3/4
 CYLINDER = 40 * 25.4  # survey cell Cyl AFF: 40
@@ -26,10 +26,10 @@ SIZES = ("From lock edge", "From cylinder", "Diameter", "Pilot", "Depth", "Angle
 
 def packet_of(fit, style="fraction", parts=None):
     """Build the packet of an opening with a fit made by hand."""
-    catalogue = Catalogue(parts, "test") if parts is not None else CASE.catalogue
-    case = replace(CASE, catalogue=catalogue)
+    catalogue = Catalogue(parts, "test") if parts is not None else GIVEN.catalogue
+    given = replace(GIVEN, catalogue=catalogue)
     project = ProjectView("Quay", "working state 1", "2031-05-01", style, (), catalogue)
-    return PACKET.build(project, OpeningView(case, fit, ()))
+    return PACKET.build(project, OpeningView(given, fit, ()))
 
 
 def line_of(style="fraction", **facts_of_hole):
@@ -241,11 +241,11 @@ ROLL = Part("RL", "consumable", "Tape", unit="ROLL")
 
 def box(quantity=1.0, **kits):
     """Return what the box holds when so many units go in; kits by number."""
-    unit = replace(CASE.catalogue.parts["SU-W"], description="Unit", kit=kits.get("SU_W", ()))
+    unit = replace(GIVEN.catalogue.parts["SU-W"], description="Unit", kit=kits.get("SU_W", ()))
     pack = replace(PACK, kit=kits.get("PK", PACK.kit))
     screw = replace(SCREW, kit=kits.get("SC", ()))
-    parts = {**CASE.catalogue.parts, "SU-W": unit, "PK": pack, "SC": screw, "RL": ROLL}
-    fit = replace(FIT, parts=(replace(fitted("unit", "SU-W"), quantity=quantity, description="Unit"),))
+    parts = {**GIVEN.catalogue.parts, "SU-W": unit, "PK": pack, "SC": screw, "RL": ROLL}
+    fit = replace(FIT, parts=(replace(fit_part("unit", "SU-W"), quantity=quantity, description="Unit"),))
     document = packet_of(fit, parts=parts)
     found = [(line["Qty"], line["Unit"], line["Part"], line["Description"]) for line in lines(document, "Box contents")]
     return found, ticked(document, "Box contents")
@@ -289,8 +289,8 @@ def test_kits_that_hold_one_another_end():
 
 def test_tools_are_listed_apart_from_the_box():
     held = Part("BIT", "tool", "Spade bit 1/2 in", attributes={"form": "spade-bit", "diameter_mm": 12.7})
-    parts = {**CASE.catalogue.parts, "BIT": held}
-    tool = replace(fitted("unit", "SU-W"), role="tool", part="BIT", kind="tool", description="Spade bit 1/2 in")
+    parts = {**GIVEN.catalogue.parts, "BIT": held}
+    tool = replace(fit_part("unit", "SU-W"), role="tool", part="BIT", kind="tool", description="Spade bit 1/2 in")
     hole = replace(FIT.holes[0], tool="step-drill")
     document = packet_of(replace(FIT, parts=(*FIT.parts, tool), holes=(hole,)), parts=parts)
     assert "BIT" not in [line["Part"] for line in lines(document, "Box contents")]

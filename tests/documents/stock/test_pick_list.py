@@ -11,22 +11,22 @@ from hwsched.documents import OpeningView, ProjectView
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.stock.pick_list import PICK_LIST
 from hwsched.operations.release.issued_documents import issue
-from hwsched.values import Catalogue, FittedPart, Part
+from hwsched.values import Catalogue, FitPart, Part
 from tests.documents.reading import facts, lines, ticked
-from tests.drawings.openings import CASE, FIT, OPENING
+from tests.drawings.openings import FIT, GIVEN, OPENING
 
 UNIT = Part("SU-W", "surface-unit", "Unit", unit="EA", kit=(("PK", 2.0), ("RL", 0.5)))
 PACK = Part("PK", "fastener", "Pack of screws", unit="SET", kit=(("SC", 4.0),))
 SCREW = Part("SC", "fastener", "Screw #6 x 1", unit="EA")
 ROLL = Part("RL", "consumable", "Tape", unit="ROLL")
-CATALOGUE = Catalogue({**CASE.catalogue.parts, **{part.number: part for part in (UNIT, PACK, SCREW, ROLL)}}, "test")
+CATALOGUE = Catalogue({**GIVEN.catalogue.parts, **{part.number: part for part in (UNIT, PACK, SCREW, ROLL)}}, "test")
 
 
 def at(mark, building, *parts):
     """Return an opening of a building with parts: role, number, quantity."""
-    case = replace(CASE, opening=replace(OPENING, id=mark, mark=mark, building=building, level="1"))
-    held = tuple(FittedPart(role, number, CATALOGUE.parts[number].kind, much, "") for role, number, much in parts)
-    return OpeningView(case, replace(FIT, parts=held), ())
+    given = replace(GIVEN, opening=replace(OPENING, id=mark, mark=mark, building=building, level="1"))
+    held = tuple(FitPart(role, number, CATALOGUE.parts[number].kind, much, "") for role, number, much in parts)
+    return OpeningView(given, replace(FIT, parts=held), ())
 
 
 def list_of(*openings):

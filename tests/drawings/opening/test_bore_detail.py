@@ -6,14 +6,14 @@ import pytest
 from hwsched.drawings import Arc, bore_detail
 from hwsched.values import Hole
 from tests.drawings.measuring import named, words
-from tests.drawings.openings import ALL, CASE, FIT, INCH, LEAF
+from tests.drawings.openings import ALL, FIT, GIVEN, INCH, LEAF
 
 THICK = 1.75 * INCH
 
 
 def detail(**hole):
     made = Hole("lead", "single", hole.pop("face", "secured"), 100.0, 1000.0, 9.525, order=1, **hole)
-    return bore_detail(CASE, replace(FIT, holes=(made,)))
+    return bore_detail(GIVEN, replace(FIT, holes=(made,)))
 
 
 @pytest.mark.parametrize("face", ["secured", "key"])
@@ -56,13 +56,13 @@ def test_arcs_show_only_angles_that_are_there():
 
 
 def test_words_say_both_angles():
-    case, fit = ALL["bored"]
-    assert "45° up, 15° toward the lock edge" in words(bore_detail(case, fit))
+    given, fit = ALL["bored"]
+    assert "45° up, 15° toward the lock edge" in words(bore_detail(given, fit))
 
 
 def test_without_holes_or_thickness_words_stand_there():
-    assert "no hole starts" in words(bore_detail(CASE, replace(FIT, holes=())))
-    assert "Leaf thickness" in words(bore_detail(replace(CASE, leaves=(replace(LEAF, thickness_mm=None),)), FIT))
+    assert "no hole starts" in words(bore_detail(GIVEN, replace(FIT, holes=())))
+    assert "Leaf thickness" in words(bore_detail(replace(GIVEN, leaves=(replace(LEAF, thickness_mm=None),)), FIT))
 
 
 def test_a_channel_begins_at_the_bottom_of_its_square_hole():

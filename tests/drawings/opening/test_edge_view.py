@@ -5,7 +5,7 @@ import pytest
 from hwsched.drawings import edge_view
 from hwsched.drawings.handing import HANDS
 from tests.drawings.measuring import dimensions, named, one, span, words
-from tests.drawings.openings import ALL, CASE, FIT, INCH, LEAF, LOCK, opening
+from tests.drawings.openings import ALL, FIT, GIVEN, INCH, LEAF, LOCK, opening
 
 THICK = 1.75 * INCH
 
@@ -30,8 +30,8 @@ def test_a_case_off_centre_moves_toward_the_key_side(hand):
 
 
 def test_pocket_and_bridge_of_an_edge_unit_are_dimensioned():
-    case, fit = ALL["in-edge"]
-    drawing = edge_view(case, fit)
+    given, fit = ALL["in-edge"]
+    drawing = edge_view(given, fit)
     x0, y0, x1, y1 = span(one(drawing, "unit pocket"))
     assert (x1 - x0, y1 - y0) == pytest.approx((17.5, 349.25))
     top_of_case = 41 * INCH + 44.45
@@ -41,14 +41,14 @@ def test_pocket_and_bridge_of_an_edge_unit_are_dimensioned():
 
 
 def test_a_bore_in_the_edge_stands_at_its_distance_from_the_secured_face():
-    case, fit = ALL["in-edge"]
-    circle = one(edge_view(case, fit), "channel")
+    given, fit = ALL["in-edge"]
+    circle = one(edge_view(given, fit), "channel")
     assert circle.x == pytest.approx(THICK - 22.2)
 
 
 def test_an_edge_bore_is_drawn_in_the_middle():
-    case, fit = ALL["bored"]
-    circle = one(edge_view(case, fit), "edge bore")
+    given, fit = ALL["bored"]
+    circle = one(edge_view(given, fit), "edge bore")
     assert (circle.x, circle.diameter) == pytest.approx((THICK / 2, 25.4))
 
 
@@ -56,21 +56,21 @@ def test_an_edge_bore_is_drawn_in_the_middle():
     ("case", "expected"),
     [
         (opening(hand=None), "Hand"),
-        (replace(CASE, leaves=(replace(LEAF, thickness_mm=None),)), "Leaf thickness"),
-        (replace(CASE, leaves=(replace(LEAF, thickness_mm=0.0),)), "no size"),
-        (replace(CASE, items=()), "existing lock"),
+        (replace(GIVEN, leaves=(replace(LEAF, thickness_mm=None),)), "Leaf thickness"),
+        (replace(GIVEN, leaves=(replace(LEAF, thickness_mm=0.0),)), "no size"),
+        (replace(GIVEN, items=()), "existing lock"),
         (ALL["reader"][0], "no leaf"),
     ],
 )
-def test_unknown_facts_give_words(case, expected):
-    drawing = edge_view(case, FIT)
+def test_unknown_facts_give_words(given, expected):
+    drawing = edge_view(given, FIT)
     assert not drawing.to_scale
     assert expected in words(drawing)
 
 
 def test_a_unit_of_unknown_depth_is_a_line():
-    part = replace(CASE.catalogue.parts["SU-W"], attributes={})
-    catalogue = type(CASE.catalogue)({**CASE.catalogue.parts, "SU-W": part}, "other")
-    drawing = edge_view(replace(CASE, catalogue=catalogue), FIT)
+    part = replace(GIVEN.catalogue.parts["SU-W"], attributes={})
+    catalogue = type(GIVEN.catalogue)({**GIVEN.catalogue.parts, "SU-W": part}, "other")
+    drawing = edge_view(replace(GIVEN, catalogue=catalogue), FIT)
     assert not named(drawing, "unit")
     assert named(drawing, "unit, depth unknown")

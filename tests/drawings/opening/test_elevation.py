@@ -9,7 +9,7 @@ from hwsched.quantities import parse_length
 from hwsched.rules.reading import stop_side
 from hwsched.values import Fit, Hole
 from tests.drawings.measuring import dimensions, named, one, span, words
-from tests.drawings.openings import ALL, CASE, FIT, INCH, ITEMS, LEAF, opening, pair, pair_fit
+from tests.drawings.openings import ALL, FIT, GIVEN, INCH, ITEMS, LEAF, opening, pair, pair_fit
 
 EMPTY = Fit("unknown")
 FACES = ("secured", "key")
@@ -50,26 +50,26 @@ def test_swing_lines_meet_at_the_hinges_and_are_dashed_when_the_leaf_opens_away(
 
 @pytest.mark.parametrize("hand", HANDS)
 def test_the_stop_hides_a_band_on_the_face_that_closes_against_it_and_only_there(hand):
-    case = opening(hand=hand)
+    given = opening(hand=hand)
     for face in FACES:
-        bands = named(elevation(case, EMPTY, face), "frame stop")
-        assert bool(bands) is (face == stop_side(case))
-    bands = named(elevation(case, EMPTY, stop_side(case)), "frame stop")
+        bands = named(elevation(given, EMPTY, face), "frame stop")
+        assert bool(bands) is (face == stop_side(given))
+    bands = named(elevation(given, EMPTY, stop_side(given)), "frame stop")
     assert min(span(band)[2] - span(band)[0] for band in bands) == pytest.approx(15.875)
 
 
 @pytest.mark.parametrize("style", ["fraction", "decimal-inch", "mm"])
 @pytest.mark.parametrize("name", [name for name in ALL if name != "reader"])
 def test_dimensions_say_the_length_that_they_span(name, style):
-    case, fit = ALL[name]
+    given, fit = ALL[name]
     for face in FACES:
-        drawing = elevation(case, fit, face, style)
+        drawing = elevation(given, fit, face, style)
         for text, length in dimensions(drawing):
             assert parse_length(text, "mm") == pytest.approx(length, abs=INCH / 32 + 0.01), text
 
 
 def test_dimensions_of_the_reference_opening():
-    found = dict(dimensions(elevation(CASE, FIT, "secured")))
+    found = dict(dimensions(elevation(GIVEN, FIT, "secured")))
     # Cylinder 41 in above the floor, backset 2 3/4 in, unit's lower edge 1120 mm (44 1/16 to 44 1/8 in).
     assert found['41"'] == pytest.approx(41 * INCH, abs=0.01)
     assert found['2 3/4"'] == pytest.approx(69.85)
@@ -77,10 +77,10 @@ def test_dimensions_of_the_reference_opening():
 
 
 def test_dimension_lines_of_a_side_never_share_an_offset():
-    for case, fit in ALL.values():
+    for given, fit in ALL.values():
         for face in FACES:
             seen = set()
-            for shape in elevation(case, fit, face).shapes:
+            for shape in elevation(given, fit, face).shapes:
                 if isinstance(shape, Dimension):
                     key = (shape.axis, shape.x0 if shape.axis == "vertical" else shape.y0, abs(shape.offset))
                     assert key not in seen
@@ -88,7 +88,7 @@ def test_dimension_lines_of_a_side_never_share_an_offset():
 
 
 def test_what_stays_is_filled_and_what_goes_away_is_dashed_and_crossed():
-    drawing = elevation(CASE, FIT, "secured")
+    drawing = elevation(GIVEN, FIT, "secured")
     assert one(drawing, "lite").fill == "glass"
     gone = one(drawing, "deadbolt")
     assert (gone.pen, gone.fill) == ("hidden", "none")
@@ -97,13 +97,13 @@ def test_what_stays_is_filled_and_what_goes_away_is_dashed_and_crossed():
 
 
 def test_items_of_one_face_are_not_drawn_on_the_other():
-    assert named(elevation(CASE, FIT, "key"), "closer")
-    assert not named(elevation(CASE, FIT, "secured"), "closer")
+    assert named(elevation(GIVEN, FIT, "key"), "closer")
+    assert not named(elevation(GIVEN, FIT, "secured"), "closer")
 
 
 def test_an_item_with_missing_numbers_is_named_and_not_drawn():
     items = (ITEMS[0], replace(ITEMS[3], width_mm=None))
-    drawing = elevation(replace(CASE, items=items), EMPTY, "key")
+    drawing = elevation(replace(GIVEN, items=items), EMPTY, "key")
     assert not named(drawing, "lite")
     assert "Lite or vision panel: keep, not drawn: needs" in words(drawing)
     assert "Footprint width" in words(drawing)
@@ -111,13 +111,13 @@ def test_an_item_with_missing_numbers_is_named_and_not_drawn():
 
 @pytest.mark.parametrize("width", [-50.0, 0.0, float("nan"), float("inf")])
 def test_an_item_whose_footprint_is_no_size_is_not_drawn(width):
-    drawing = elevation(replace(CASE, items=(ITEMS[0], replace(ITEMS[3], width_mm=width))), EMPTY, "key")
+    drawing = elevation(replace(GIVEN, items=(ITEMS[0], replace(ITEMS[3], width_mm=width))), EMPTY, "key")
     assert not named(drawing, "lite")
     assert "not drawn" in words(drawing)
 
 
 def test_an_item_outside_of_the_leaf_is_said_and_not_drawn():
-    drawing = elevation(replace(CASE, items=(ITEMS[0], replace(ITEMS[3], x_mm=2000.0))), EMPTY, "key")
+    drawing = elevation(replace(GIVEN, items=(ITEMS[0], replace(ITEMS[3], x_mm=2000.0))), EMPTY, "key")
     assert not named(drawing, "lite")
     assert "outside of the leaf" in words(drawing)
 
@@ -126,26 +126,26 @@ def test_an_item_outside_of_the_leaf_is_said_and_not_drawn():
     ("case", "expected"),
     [
         (opening(hand=None), "Hand"),
-        (replace(CASE, leaves=(replace(LEAF, width_mm=None),)), "Leaf width"),
-        (replace(CASE, leaves=(replace(LEAF, height_mm=None),)), "Leaf height"),
-        (replace(CASE, leaves=(replace(LEAF, width_mm=-3.0),)), "no size"),
-        (replace(CASE, leaves=(replace(LEAF, height_mm=float("nan")),)), "Leaf height"),
-        (replace(CASE, leaves=()), "the leaf"),
+        (replace(GIVEN, leaves=(replace(LEAF, width_mm=None),)), "Leaf width"),
+        (replace(GIVEN, leaves=(replace(LEAF, height_mm=None),)), "Leaf height"),
+        (replace(GIVEN, leaves=(replace(LEAF, width_mm=-3.0),)), "no size"),
+        (replace(GIVEN, leaves=(replace(LEAF, height_mm=float("nan")),)), "Leaf height"),
+        (replace(GIVEN, leaves=()), "the leaf"),
         (replace(pair(), leaves=pair().leaves[:1]), "inactive leaf"),
-        (replace(CASE, items=(replace(ITEMS[0], backset_mm=2000.0),)), "outside of a leaf"),
-        (replace(CASE, items=(replace(ITEMS[0], cylinder_height_mm=9000.0),)), "outside of a leaf"),
+        (replace(GIVEN, items=(replace(ITEMS[0], backset_mm=2000.0),)), "outside of a leaf"),
+        (replace(GIVEN, items=(replace(ITEMS[0], cylinder_height_mm=9000.0),)), "outside of a leaf"),
     ],
 )
-def test_unknown_or_impossible_facts_give_words_and_no_picture(case, expected):
+def test_unknown_or_impossible_facts_give_words_and_no_picture(given, expected):
     for face in FACES:
-        drawing = elevation(case, FIT, face)
+        drawing = elevation(given, FIT, face)
         assert not drawing.to_scale
         assert expected in words(drawing).replace(" | ", " ")
         assert not any(isinstance(shape, Line) for shape in drawing.shapes)
 
 
 def test_an_unknown_lock_leaves_the_rest_drawn_and_is_named():
-    drawing = elevation(replace(CASE, items=(replace(ITEMS[0], backset_mm=None),)), EMPTY, "key")
+    drawing = elevation(replace(GIVEN, items=(replace(ITEMS[0], backset_mm=None),)), EMPTY, "key")
     assert drawing.to_scale
     assert not named(drawing, "backset line")
     assert "Lock not drawn: needs" in words(drawing)
@@ -183,29 +183,29 @@ def test_a_through_hole_comes_out_where_its_angles_lead():
 
 
 def test_screws_taken_from_the_part_are_noted_not_drawn():
-    drawing = elevation(CASE, FIT, "secured")
+    drawing = elevation(GIVEN, FIT, "secured")
     assert not named(drawing, "plate screws")
     assert "marked from the part itself" in words(drawing)
 
 
 def test_keepouts_are_hatched_with_their_clearance_when_asked():
     keepout = KeepOut("lite", Rect(166.5, 1150.0, 293.5, 1850.0), 5.0)
-    drawing = elevation(CASE, FIT, "secured", keepouts=(keepout,))
+    drawing = elevation(GIVEN, FIT, "secured", keepouts=(keepout,))
     shape = one(drawing, "keep-out lite")
     assert shape.fill == "keepout"
     assert span(shape) == pytest.approx((161.5, 1145.0, 298.5, 1855.0))
-    assert not named(elevation(CASE, FIT, "secured"), "keep-out lite")
+    assert not named(elevation(GIVEN, FIT, "secured"), "keep-out lite")
 
 
 def test_a_leaf_whose_undercut_is_unknown_is_drawn_to_the_floor_and_says_so():
-    drawing = elevation(replace(CASE, leaves=(replace(LEAF, undercut_mm=None),)), EMPTY, "key")
+    drawing = elevation(replace(GIVEN, leaves=(replace(LEAF, undercut_mm=None),)), EMPTY, "key")
     assert span(one(drawing, "leaf single"))[1] == 0.0
     assert "Undercut is not surveyed" in words(drawing)
 
 
 def test_a_cabinet_that_hangs_at_an_unknown_height_has_neither_floor_nor_ends():
-    case, fit = ALL["cabinet"]
-    drawing = elevation(case, fit, "secured")
+    given, fit = ALL["cabinet"]
+    drawing = elevation(given, fit, "secured")
     assert named(drawing, "part of the leaf")
     assert not named(drawing, "finished floor")
     assert "How high the leaf hangs is not surveyed" in words(drawing)
@@ -220,19 +220,19 @@ def test_gates_have_posts_and_frameless_glass_has_no_frame():
 
 
 def test_the_lock_stile_is_drawn_at_its_width():
-    case, fit = ALL["euro-narrow"]
-    x0, _, x1, _ = span(one(elevation(case, fit, "secured"), "lock stile"))
+    given, fit = ALL["euro-narrow"]
+    x0, _, x1, _ = span(one(elevation(given, fit, "secured"), "lock stile"))
     assert x0 == x1 == pytest.approx(60.0)
 
 
 def test_an_edge_unit_is_a_hidden_pocket_on_both_faces():
-    case, fit = ALL["in-edge"]
+    given, fit = ALL["in-edge"]
     for face in FACES:
-        x0, y0, x1, y1 = span(one(elevation(case, fit, face), "unit in the edge"))
+        x0, y0, x1, y1 = span(one(elevation(given, fit, face), "unit in the edge"))
         assert (x1 - x0, y0, y1) == pytest.approx((46.0, 1160.0, 1509.25))
 
 
 def test_equal_input_gives_equal_drawings():
-    for case, fit in ALL.values():
+    for given, fit in ALL.values():
         for face in FACES:
-            assert elevation(case, fit, face) == elevation(case, fit, face)
+            assert elevation(given, fit, face) == elevation(given, fit, face)

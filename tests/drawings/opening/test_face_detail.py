@@ -4,11 +4,11 @@ import pytest
 
 from hwsched.drawings import face_detail
 from tests.drawings.measuring import dimensions, named, span, words
-from tests.drawings.openings import ALL, CASE, FIT, LEAF
+from tests.drawings.openings import ALL, FIT, GIVEN, LEAF
 
 
 def test_holes_are_dimensioned_from_the_cylinder_and_the_lock_edge():
-    found = dict(dimensions(face_detail(CASE, FIT, "secured")))
+    found = dict(dimensions(face_detail(GIVEN, FIT, "secured")))
     assert found['2 1/2"'] == pytest.approx(63.5)
     assert found['2 3/4"'] == pytest.approx(69.85)
 
@@ -28,6 +28,6 @@ def test_nothing_reaches_past_the_part_that_is_shown(name, face):
 
 
 def test_unknown_facts_give_words():
-    drawing = face_detail(replace(CASE, leaves=(replace(LEAF, width_mm=None),)), FIT, "key")
+    drawing = face_detail(replace(GIVEN, leaves=(replace(LEAF, width_mm=None),)), FIT, "key")
     assert not drawing.to_scale
     assert "Leaf width" in words(drawing)

@@ -6,7 +6,7 @@ from hwsched.drawings import template
 from hwsched.drawings.handing import HANDS, lock_edge_left
 from hwsched.values import Hole
 from tests.drawings.measuring import named, one, span, words
-from tests.drawings.openings import ALL, CASE, FIT, INCH, opening
+from tests.drawings.openings import ALL, FIT, GIVEN, INCH, opening
 
 FACES = ("secured", "key")
 
@@ -27,7 +27,7 @@ def test_the_fold_is_at_the_lock_edge_and_holes_at_their_distance_from_it(hand, 
 @pytest.mark.parametrize("face", FACES)
 def test_a_bore_in_the_edge_stands_on_the_folded_part(face):
     hole = Hole("channel", "single", "lock-edge", 20.0, 1041.4, 9.525, order=1)
-    drawing = template(CASE, replace(FIT, holes=(hole,)), face)
+    drawing = template(GIVEN, replace(FIT, holes=(hole,)), face)
     way = 1.0 if lock_edge_left("LH", face) else -1.0
     # 20 mm from the secured face, 44.45 - 20 from the key face; the fold is at the face the template lies on.
     expected = 20.0 if face == "secured" else 1.75 * INCH - 20.0
@@ -35,33 +35,33 @@ def test_a_bore_in_the_edge_stands_on_the_folded_part(face):
 
 
 def test_check_rules_are_a_hundred_millimetres_and_four_inches():
-    drawing = template(CASE, FIT, "secured")
+    drawing = template(GIVEN, FIT, "secured")
     for name, length in (("check rule 100 mm", 100.0), ("check rule 4 in", 101.6)):
         x0, y0, x1, y1 = span(one(drawing, name))
         assert (x1 - x0, y1 - y0) == pytest.approx((length, 0.0))
 
 
 def test_words_name_marks_sizes_pilots_and_angles():
-    case, fit = ALL["bored"]
-    said = words(template(case, fit, "secured", ("B/1", "B/2")))
+    given, fit = ALL["bored"]
+    said = words(template(given, fit, "secured", ("B/1", "B/2")))
     assert "Holds for: B/1, B/2." in said
     assert '3/8"' in said
     assert "45° up" in said
     assert "15° toward the lock edge" in said
-    assert 'pilot 1/4"' in words(template(CASE, FIT, "secured"))
+    assert 'pilot 1/4"' in words(template(GIVEN, FIT, "secured"))
     assert "FOLD AT THE LOCK EDGE" in said
 
 
 def test_a_leaning_hole_has_an_arrow_that_points_where_it_leads():
-    case, fit = ALL["bored"]
-    (ax, ay), (bx, by) = one(template(case, fit, "secured"), "leans this way").points
+    given, fit = ALL["bored"]
+    (ax, ay), (bx, by) = one(template(given, fit, "secured"), "leans this way").points
     assert by > ay  # 45 degrees up
     assert bx < ax  # 15 degrees toward the lock edge, which is on the left of this face (LH)
 
 
 def test_holes_of_the_other_face_are_left_out():
-    assert not named(template(CASE, FIT, "secured"), "cylinder hole")
-    assert named(template(CASE, FIT, "key"), "cylinder hole")
+    assert not named(template(GIVEN, FIT, "secured"), "cylinder hole")
+    assert named(template(GIVEN, FIT, "key"), "cylinder hole")
 
 
 def test_unknown_facts_give_words():

@@ -1,7 +1,7 @@
 import pytest
 
 from hwsched.drawings.power.power_words import low_words, narrow_volts_words, run_length_words, worst_words
-from hwsched.values.power import WorkedNode
+from hwsched.values.power import NodeResult
 
 
 @pytest.mark.parametrize(
@@ -15,13 +15,13 @@ def test_lengths_of_runs(metres, inches, words):
 
 @pytest.mark.parametrize(("has", "said"), [(9.4, "has 9.4 V"), (9.95, "has 9.95 V"), (9.996, "has 9.996 V")])
 def test_a_low_voltage_never_reads_as_enough(has, said):
-    first, second = low_words(WorkedNode("n", "n", "n", 1.0, {"peak": has, "normal": 12.0}, 10.0, 14.0))
+    first, second = low_words(NodeResult("n", "n", "n", 1.0, {"peak": has, "normal": 12.0}, 10.0, 14.0))
     assert first == said
     assert second.startswith("needs 10.0")
 
 
 def test_the_worst_state_is_named():
-    node = WorkedNode("n", "n", "n", 1.0, {"peak": 11.04, "standby-end": 10.96}, 10.0, 14.0)
+    node = NodeResult("n", "n", "n", 1.0, {"peak": 11.04, "standby-end": 10.96}, 10.0, 14.0)
     assert worst_words(node) == ("11.0 V at worst", "(end of standby)")
     assert narrow_volts_words(node, 14.0) == ("11.0 V", "at worst", "(end of", "standby)")
     assert worst_words(None) == ("volts unknown",)

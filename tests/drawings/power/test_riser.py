@@ -6,7 +6,7 @@ import pytest
 
 from hwsched.drawings.drawing import Text
 from hwsched.drawings.power.riser import risers
-from hwsched.values.power import Circuit, PowerWork, Supply, WorkedSupply
+from hwsched.values.power import Circuit, PowerResult, Supply, SupplyResult
 from tests.drawings.measuring import named, one, span, words
 from tests.drawings.paper import LETTER_MM, overlaps, struck, wide_and_tall
 from tests.drawings.power_samples import LEVELS, OPENING_LEVELS, WORK, collapsed, solved, unit, unsound
@@ -32,7 +32,7 @@ def readable(sheet):
     assert tall <= LETTER_MM[1] - 24.0
 
 
-def random_work(seed, count, one_level=False):
+def random_result(seed, count, one_level=False):
     chance = random.Random(seed)
     names = list(LEVELS)
     supply = Supply("s", "PS-random", NORTH, chance.choice(names), part="LV-120", place="Closet")
@@ -52,7 +52,7 @@ def random_work(seed, count, one_level=False):
         devices = [unit(name, name) for _, _, name, *_ in ways if name]
         facts = Circuit(f"c{index}", "s", f"C{index}")
         circuits.append(solved(facts, supply, ways, devices, current=chance.choice((0.0001, 0.01))))
-    return PowerWork((WorkedSupply(supply, tuple(circuits), 12.0, 4.0),)), levels
+    return PowerResult((SupplyResult(supply, tuple(circuits), 12.0, 4.0),)), levels
 
 
 @pytest.mark.parametrize("sheet", SHEETS, ids=lambda sheet: sheet.title)
@@ -121,7 +121,7 @@ def test_an_opening_behind_a_transfer_is_one_box_with_a_mark():
         ("frame", "x/leaf", "x", 0.5, "22 AWG"),
         ("frame", "y", "y", 5.0, "18 AWG"),
     ]
-    work = PowerWork((WorkedSupply(supply, (solved(Circuit("c", "s", "C"), supply, ways),)),))
+    work = PowerResult((SupplyResult(supply, (solved(Circuit("c", "s", "C"), supply, ways),)),))
     sheets = risers(work, NORTH, {"x": ("Level 1", 0.0), "y": ("Level 1", 0.0)}, "mm")
     assert sorted(shown(sheets, "opening ")) == ["opening x", "opening y"]
     assert len(shown(sheets, "power transfer")) == 1
@@ -136,7 +136,7 @@ def test_openings_without_a_level_stand_in_a_band_that_says_so():
 @pytest.mark.parametrize("seed", range(12))
 @pytest.mark.parametrize("one_level", [False, True])
 def test_any_tree_is_readable_and_complete(seed, one_level):
-    work, levels = random_work(seed, 5 + 9 * (seed % 4), one_level)
+    work, levels = random_result(seed, 5 + 9 * (seed % 4), one_level)
     sheets = risers(work, NORTH, levels, "fraction")
     for sheet in sheets:
         readable(sheet)
@@ -144,7 +144,7 @@ def test_any_tree_is_readable_and_complete(seed, one_level):
 
 
 def test_what_goes_on_on_another_sheet_says_so_at_both_ends():
-    work, levels = random_work(3, 90)
+    work, levels = random_result(3, 90)
     sheets = risers(work, NORTH, levels, "mm")
     said = everything(sheets)
     assert len(sheets) > 2
@@ -162,7 +162,7 @@ def test_a_long_chain_takes_no_long_time():
         circuit, runs=tuple(replace(circuit.runs[0], from_node=a, to_node=b, to_name=b) for a, b, *_ in ways), nodes=()
     )
     begin = time.perf_counter()
-    sheets = risers(PowerWork((WorkedSupply(supply, (whole,)),)), NORTH, dict.fromkeys(marks, ("L", 0.0)), "mm")
+    sheets = risers(PowerResult((SupplyResult(supply, (whole,)),)), NORTH, dict.fromkeys(marks, ("L", 0.0)), "mm")
     assert time.perf_counter() - begin < 10.0
     assert len(shown(sheets, "opening ")) == 1500
 
@@ -176,14 +176,14 @@ def test_a_loop_and_loose_runs_are_not_followed():
         replace(run, from_node="id-2", to_node="id-1", to_name="1"),
         replace(run, from_node="id-7", to_node="id-8", to_name="8"),
     )
-    work = PowerWork((WorkedSupply(supply, (replace(circuit, runs=(run, *more)),)),))
+    work = PowerResult((SupplyResult(supply, (replace(circuit, runs=(run, *more)),)),))
     said = everything(risers(work, NORTH, {"id-1": ("L", 0.0), "id-2": ("L", 0.0)}, "mm"))
     assert "C: 8 is joined to nothing." in said
 
 
 def test_nothing_to_draw_is_said():
-    assert "No supply is laid" in words(risers(PowerWork(), NORTH, {}, "mm")[0])
-    bare = PowerWork((WorkedSupply(Supply("s", "PS-5", NORTH)),))
+    assert "No supply is laid" in words(risers(PowerResult(), NORTH, {}, "mm")[0])
+    bare = PowerResult((SupplyResult(Supply("s", "PS-5", NORTH)),))
     (sheet,) = risers(bare, NORTH, {}, "mm")
     readable(sheet)
     assert "no circuits" in words(sheet)
@@ -193,7 +193,7 @@ def test_nothing_to_draw_is_said():
 def test_a_circuit_with_problems_and_one_without_solution_say_so():
     supply, circuit = unsound()
     other, _, _ = collapsed()
-    (sheet,) = risers(PowerWork((supply, other)), "Annex", {"id-801": ("Level 1", 0.0)}, "mm")
+    (sheet,) = risers(PowerResult((supply, other)), "Annex", {"id-801": ("Level 1", 0.0)}, "mm")
     readable(sheet)
     said = words(sheet).replace(" | ", " ")
     assert "not worked out: see the notes" in said

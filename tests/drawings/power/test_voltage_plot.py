@@ -2,13 +2,13 @@ from dataclasses import replace
 from itertools import pairwise
 
 import pytest
-from hypothesis import given
+from hypothesis import stated
 from hypothesis import strategies as st
 
 from hwsched.drawings.drawing import Line, Text
 from hwsched.drawings.power.voltage_plot import ticks, voltage_plot
 from hwsched.render.screen import DARK, LIGHT
-from hwsched.values.power import Circuit, Supply, WorkedCircuit, WorkedSupply
+from hwsched.values.power import Circuit, CircuitResult, Supply, SupplyResult
 from tests.drawings.measuring import named, words
 from tests.drawings.paper import LETTER_MM, overlaps, wide_and_tall
 from tests.drawings.power_samples import WORK, collapsed, solved, unsound
@@ -106,7 +106,7 @@ def test_distance_is_in_feet_where_the_project_shows_inches():
 def test_many_openings_are_not_all_named():
     supply = Supply("s", "PS")
     ways = [("supply" if n == 0 else f"id-{n - 1}", f"id-{n}", f"id-{n}", 2.0, "18 AWG") for n in range(120)]
-    drawing = voltage_plot(WorkedSupply(supply), solved(Circuit("c", "s", "C"), supply, ways, current=0.0051))
+    drawing = voltage_plot(SupplyResult(supply), solved(Circuit("c", "s", "C"), supply, ways, current=0.0051))
     assert overlaps(drawing) == []
     assert "120 openings: only" in words(drawing)
 
@@ -131,11 +131,11 @@ def test_what_cannot_be_drawn_is_said():
     assert "constant-power loads" in words(drawing)
     assert not named(drawing, "voltage, peak")
     assert "no solution" in words(voltage_plot(supply, every)).replace(" | ", " ")
-    bare = WorkedCircuit(Circuit("c", "s", "C"), Supply("s", "PS"))
+    bare = CircuitResult(Circuit("c", "s", "C"), Supply("s", "PS"))
     assert "no place whose voltage was" in words(voltage_plot(supply, bare)).replace(" | ", " ")
 
 
-@given(st.floats(-50, 60), st.floats(0, 60), st.integers(2, 12))
+@stated(st.floats(-50, 60), st.floats(0, 60), st.integers(2, 12))
 def test_ticks_cover_the_range_in_even_steps(low, span, most):
     found = ticks(low, low + span, most)
     assert found[0] <= low + 1e-6

@@ -3,7 +3,7 @@ from dataclasses import replace
 import pytest
 
 from hwsched.drawings.power.wiring_sheet import CAUTION_NOTE, LEAF_NOTE, wiring_sheet
-from hwsched.values.power import Circuit, Supply, WorkedCircuit, WorkedSupply
+from hwsched.values.power import Circuit, CircuitResult, Supply, SupplyResult
 from tests.drawings.measuring import named, one, span, words
 from tests.drawings.paper import LETTER_MM, overlaps, struck, wide_and_tall
 from tests.drawings.power_samples import OPENING_LEVELS, WORK, collapsed, solved, strike, unit, unsound
@@ -98,7 +98,7 @@ def test_the_way_runs_through_a_frame_whose_transfer_ends_at_the_opening():
     supply = Supply("s", "PS", "North")
     ways = [("supply", "frame", None, 5.0, "18 AWG"), ("frame", "x/leaf", "x", 0.5, "22 AWG")]
     devices = [unit("x", "x"), replace(unit("x", "x"), part="LK-2", role="lock"), strike("x", "x"), strike("x", "x")]
-    drawing = wiring_sheet(WorkedSupply(supply), solved(Circuit("c", "s", "C"), supply, ways, devices), "x", "mm")
+    drawing = wiring_sheet(SupplyResult(supply), solved(Circuit("c", "s", "C"), supply, ways, devices), "x", "mm")
     assert overlaps(drawing) == []
     assert struck(drawing) == []
     assert len(named(drawing, "device ES-7")) == 2
@@ -116,8 +116,8 @@ def test_what_cannot_be_drawn_is_said():
     assert "volts unknown" in said(whole)
     assert "2 × 18 AWG sol" in said(whole)
     assert "No run of this circuit" in said(wiring_sheet(supply, some, "id-802"))
-    bare = WorkedCircuit(Circuit("c", "s", "C"), Supply("s", "PS"))
-    assert "C has no runs." in said(wiring_sheet(WorkedSupply(Supply("s", "PS")), bare, "id-1"))
+    bare = CircuitResult(Circuit("c", "s", "C"), Supply("s", "PS"))
+    assert "C has no runs." in said(wiring_sheet(SupplyResult(Supply("s", "PS")), bare, "id-1"))
     loop = replace(some, runs=(replace(some.runs[0], from_node="id-801"),))
     assert "do not start at the supply" in said(wiring_sheet(supply, loop, "id-801"))
     idle = replace(some, devices=())

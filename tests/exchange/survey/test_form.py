@@ -10,7 +10,7 @@ from hwsched.exchange.survey.difference import difference
 from hwsched.exchange.survey.form import write_survey_form
 from hwsched.exchange.survey.form_rows import spelled
 from hwsched.survey import ITEM, LEAF, OPENING
-from hwsched.values import Case, Catalogue, Item, Leaf, Opening
+from hwsched.values import Catalogue, Item, Leaf, Opening, OpeningInput
 
 OWN = {"opening": (Attribute("key_group", "Key group"),), "existing_item": (Attribute("colour", "Colour"),)}
 EMPTY = Catalogue({}, "")
@@ -50,7 +50,7 @@ def filled(turn):
     opening = Opening(
         f"o{turn}", **{**facts(OPENING), "mark": f"{value_of(Attribute('m', ''), turn)} {turn}", "form": "pair"}
     )
-    return Case(
+    return OpeningInput(
         opening, leaves, (item(0, "lock", "active"), item(1, "closer", "inactive"), item(2, "lock", "inactive")), EMPTY
     )
 
@@ -117,34 +117,36 @@ def test_a_blank_form_holds_no_opening_and_no_example(path):
 
 @pytest.mark.parametrize("unit", ["in", "ft", "mm", "cm", "m"])
 def test_what_is_known_goes_out_and_comes_back_unchanged(path, unit):
-    cases = [filled(turn) for turn in range(30)]
+    inputs = [filled(turn) for turn in range(30)]
     extra = {"o3": {"key_group": "AA"}, "i3-1": {"colour": "red"}, "i3-0": {"colour": "blue"}}
-    write_survey_form(path, openings=cases, extra=extra, bare_unit=unit, own_fields=OWN)
+    write_survey_form(path, openings=inputs, extra=extra, bare_unit=unit, own_fields=OWN)
     found = read_survey(path, SurveyOptions(own_fields=OWN, as_typed=True))
     assert [problem.describe() for problem in found.problems] == []
-    preview = difference(found, cases, extra)
+    preview = difference(found, inputs, extra)
     assert [(c.mark, f.attribute, f.before, f.after) for c in preview.changed for f in c.facts] == []
     assert (len(preview.unchanged), preview.kept) == (30, ())
     assert found.openings[3].facts["key_group"] == "AA"
 
 
 def test_what_is_little_known_comes_back_unchanged_too(path):
-    cases = [
-        Case(Opening("a", "1"), (Leaf("l1", "single"),), (), EMPTY),
-        Case(Opening("b", "2", form="lift"), (), (Item("i1", kind="other", face="key"),), EMPTY),
-        Case(Opening("c", "3", form="pair"), (Leaf("l2", "active"), Leaf("l3", "inactive")), (), EMPTY),
-        Case(
+    inputs = [
+        OpeningInput(Opening("a", "1"), (Leaf("l1", "single"),), (), EMPTY),
+        OpeningInput(Opening("b", "2", form="lift"), (), (Item("i1", kind="other", face="key"),), EMPTY),
+        OpeningInput(Opening("c", "3", form="pair"), (Leaf("l2", "active"), Leaf("l3", "inactive")), (), EMPTY),
+        OpeningInput(
             Opening("d", "4"),
             (Leaf("l4", "single"),),
             (Item("i2", kind="lock", leaf="single", lock_form="rim"),),
             EMPTY,
         ),
-        Case(Opening("e", "5"), (Leaf("l5", "single"),), (Item("i3", kind="lock", leaf="single", x_mm=1.0),), EMPTY),
+        OpeningInput(
+            Opening("e", "5"), (Leaf("l5", "single"),), (Item("i3", kind="lock", leaf="single", x_mm=1.0),), EMPTY
+        ),
     ]
-    write_survey_form(path, openings=cases)
+    write_survey_form(path, openings=inputs)
     found = read_survey(path, SurveyOptions())
     assert [problem.describe() for problem in found.problems] == []
-    assert difference(found, cases, {}).unchanged == ("1", "2", "3", "4", "5")
+    assert difference(found, inputs, {}).unchanged == ("1", "2", "3", "4", "5")
 
 
 @pytest.mark.parametrize(

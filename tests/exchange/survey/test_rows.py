@@ -3,7 +3,7 @@
 import csv
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, settings, stated
 from hypothesis import strategies as st
 
 from hwsched.exchange.problems import InputRejected
@@ -157,7 +157,7 @@ CELLS = st.sampled_from(
 
 
 @settings(max_examples=200, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
-@given(
+@stated(
     header=st.permutations(["Mark", "Type", "Leaf", "Width", "Size", "Lock type", "Item", "Face", "On leaf", "X"]),
     rows=st.lists(st.lists(CELLS, min_size=1, max_size=11), max_size=8),
 )

@@ -9,7 +9,7 @@ from collections import Counter
 import pytest
 
 from hwsched.model.project import open_project
-from hwsched.model.queries import read_cases
+from hwsched.model.queries import read_inputs
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.findings.waivers import unwaive, waive, waivers
 from hwsched.operations.opening.fitting_openings import fit_openings
@@ -80,7 +80,7 @@ def test_a_rule_that_fits_are_built_by_switched_off_and_on(yard):
     assert findings(yard) == base()
     set_settings(yard, who=WHO, rules_off={"lead-reaches": False})
     with yard.reading() as connection:
-        assert next(read_cases(connection)).settings.rules_off == frozenset()
+        assert next(read_inputs(connection)).settings.rules_off == frozenset()
     assert findings(yard) == stale
     refit(yard)
     assert findings(yard) == base()
@@ -121,13 +121,13 @@ def test_waived_taken_back_undone(yard):
     def give():
         waive(yard, "stair-re-entry", person="Jo", reason="alarm unlocks", who=WHO, opening_id=two, today=TODAY)
 
-    given = base()
-    given["2"] = waived(given["2"], "stair-re-entry")
-    there_and_back(yard, base(), give, given)
+    stated = base()
+    stated["2"] = waived(stated["2"], "stair-re-entry")
+    there_and_back(yard, base(), give, stated)
     (held,) = waivers(yard)
-    there_and_back(yard, given, lambda: unwaive(yard, [held.id], who=WHO), base())
+    there_and_back(yard, stated, lambda: unwaive(yard, [held.id], who=WHO), base())
     undo(yard, who=WHO)
-    assert findings(yard) == given
+    assert findings(yard) == stated
 
 
 def test_the_same_for_openings_alike_and_the_project(yard):
@@ -163,7 +163,7 @@ def test_a_fact_that_only_rules_read_changed_and_changed_back(yard):
 
 def test_a_fact_that_the_fit_read_changed_and_changed_back(yard):
     with yard.reading() as connection:
-        leaf = next(case for case in read_cases(connection) if case.opening.mark == "1").leaves[0]
+        leaf = next(given for given in read_inputs(connection) if given.opening.mark == "1").leaves[0]
     edit_facts(yard, "leaf", leaf.id, {"thickness_mm": 50.0}, who=WHO)
     assert findings(yard) == {**base(), "1": {STALE, ("case-offset-taken", "lock", "note", False)}}
     edit_facts(yard, "leaf", leaf.id, {"thickness_mm": leaf.thickness_mm}, who=WHO)
@@ -218,7 +218,7 @@ def by_hand():
 
 def spoken(project):
     return {
-        each.case.opening.mark: Counter((f.rule, f.severity, f.waived) for f in each.findings)
+        each.given.opening.mark: Counter((f.rule, f.severity, f.waived) for f in each.findings)
         for each in check_openings(project, today=TODAY)
     }
 
@@ -256,17 +256,17 @@ def test_sample_a_rule_off_and_undone(quayside):
 
 def test_sample_a_waiver_at_one_opening_taken_back(quayside):
     elsewhere, expected = others(quayside), by_hand()
-    given = {**expected, "M001": marked(expected["M001"], "stair-re-entry")}
+    stated = {**expected, "M001": marked(expected["M001"], "stair-re-entry")}
     waive(quayside, "stair-re-entry", person="Jo", reason="r", who=WHO, opening_id=id_of(quayside, "M001"), today=TODAY)
-    agree(quayside, given, elsewhere)
+    agree(quayside, stated, elsewhere)
     unwaive(quayside, [each.id for each in waivers(quayside)], who=WHO)
     agree(quayside, expected, elsewhere)
     undo(quayside, who=WHO)
-    agree(quayside, given, elsewhere)
+    agree(quayside, stated, elsewhere)
     undo(quayside, who=WHO)
     agree(quayside, expected, elsewhere)
     redo(quayside, who=WHO)
-    agree(quayside, given, elsewhere)
+    agree(quayside, stated, elsewhere)
 
 
 def test_sample_a_waiver_for_the_project_lapses_with_its_limit(quayside):

@@ -12,7 +12,7 @@ import pytest
 
 from hwsched.model.errors import ChangeError
 from hwsched.model.project import open_project
-from hwsched.model.queries import opening_ids, read_cases
+from hwsched.model.queries import opening_ids, read_inputs
 from hwsched.model.tables import ITEM_TABLE
 from hwsched.operations.findings.checking import Checker, check_openings, look_again
 from hwsched.operations.findings.waivers import unwaive, waive, waivers
@@ -26,9 +26,9 @@ from hwsched.operations.parts.hardware_sets import (
     make_set,
     remove_set,
 )
-from hwsched.operations.power.connecting import hang, unhang
-from hwsched.operations.power.power_editing import lift
-from hwsched.operations.power.power_results import hung_together
+from hwsched.operations.power.connecting import connect_openings, disconnect_openings
+from hwsched.operations.power.power_editing import remove_power_row
+from hwsched.operations.power.power_results import on_same_supplies
 from hwsched.operations.project.history import history, redo, undo, undo_one
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.release.issued_packets import write_down_packets
@@ -36,10 +36,10 @@ from hwsched.operations.release.project_view import project_view
 from hwsched.operations.survey.editing import add_item, add_opening, edit_facts, remove
 from hwsched.values import SEVERITIES, Fit, Part
 from tests.operations.exact import TODAY, id_of, small
-from tests.operations.powered import circuit, closet, door, given, more_parts
-from tests.operations.powered import power as laid
+from tests.operations.powered import circuit, closet, door, more_parts, stated
+from tests.operations.powered import power as present
 from tests.rules.scenario import lock
-from tests.wiring.laid import parts
+from tests.wiring.power_rows import parts
 
 WHO = "w"
 PARTS = {part.number: part for part in parts(UNIT={"plate_width_mm": 80.0}).parts.values()}
@@ -74,7 +74,7 @@ def bolt(height_mm):
     """A deadbolt to be replaced."""
     usual = {"kind": "deadbolt", "disposition": "replace", "function": "deadlock", "cylinder_height_mm": height_mm,
              "case_height_mm": 90.0, "case_above_mm": 45.0, "case_depth_mm": 100.0}  # fmt: skip
-    return given(lock(**usual), ITEM_TABLE)
+    return stated(lock(**usual), ITEM_TABLE)
 
 
 class Walk:
@@ -102,9 +102,9 @@ class Walk:
     def some(self, ids):
         return self.random.sample(ids, self.random.randint(1, len(ids))) if ids else []
 
-    def case(self, opening):
+    def given(self, opening):
         with self.project.reading() as connection:
-            return next(read_cases(connection, [opening]))
+            return next(read_inputs(connection, [opening]))
 
     # --- edits ------------------------------------------------------------------------------------------------------
 
@@ -113,13 +113,13 @@ class Walk:
         edit_facts(self.project, "opening", opening, {name: self.random.choice(values)}, who=WHO)
 
     def of_leaf(self, opening):
-        leaves = self.case(opening).leaves
+        leaves = self.given(opening).leaves
         if leaves:
             name, values = self.random.choice(list(LEAF_FACTS.items()))
             edit_facts(self.project, "leaf", leaves[0].id, {name: self.random.choice(values)}, who=WHO)
 
     def of_lock(self, opening):
-        items = [item for item in self.case(opening).items if item.kind == "lock"]
+        items = [item for item in self.given(opening).items if item.kind == "lock"]
         if items:
             name, values = self.random.choice(list(LOCK_FACTS.items()))
             edit_facts(self.project, "existing_item", items[0].id, {name: self.random.choice(values)}, who=WHO)
@@ -130,7 +130,7 @@ class Walk:
 
     def of_bolt(self, opening):
         """A second lock comes, changes or goes: its lock point follows."""
-        bolts = [item for item in self.case(opening).items if item.kind == "deadbolt"]
+        bolts = [item for item in self.given(opening).items if item.kind == "deadbolt"]
         act = self.random.choice(["change", "change", "add", "remove"])
         if act == "remove" and bolts:
             remove(self.project, "existing_item", bolts[0].id, who=WHO)
@@ -142,7 +142,7 @@ class Walk:
 
     def point(self, opening):
         with self.project.reading() as connection:
-            return self.random.choice([case.point.id for case in read_cases(connection, [opening])])
+            return self.random.choice([given.point.id for given in read_inputs(connection, [opening])])
 
     def gone(self, opening):
         if len(self.openings()) > 5:
@@ -189,9 +189,9 @@ class Walk:
         (looked,) = look_again(self.project, [opening], checker=Checker(), today=TODAY)
         spoken = [f.rule for f in looked.findings if not f.rule.startswith("waiver-")] or list(RULES)
         scope = self.random.choice(["opening", "alike", "project"])
-        given = TODAY - timedelta(days=30)
+        stated = TODAY - timedelta(days=30)
         until = self.random.choice([None, None, TODAY, TODAY - timedelta(days=2)])
-        waive(self.project, self.random.choice(spoken), person="p", reason="r", who=WHO, scope=scope, today=given,
+        waive(self.project, self.random.choice(spoken), person="p", reason="r", who=WHO, scope=scope, today=stated,
               opening_id=opening, until=until.isoformat() if until else None)  # fmt: skip
 
     def limit(self, _):
@@ -226,16 +226,16 @@ class Walk:
         more_parts(self.project, part)
 
     def power(self, opening):
-        if not laid(self.project).circuits or self.random.random() < 0.3:
-            unhang(self.project, [opening], who=WHO)
+        if not present(self.project).circuits or self.random.random() < 0.3:
+            disconnect_openings(self.project, [opening], who=WHO)
         else:
             length = self.random.choice([None, 10.0, 2000.0])
-            hang(self.project, self.circuit, self.some(self.openings())[:3], who=WHO, length_m=length)
+            connect_openings(self.project, self.circuit, self.some(self.openings())[:3], who=WHO, length_m=length)
 
-    def lay(self, _):
+    def add_power(self, _):
         if self.random.random() < 0.2:
-            lift(self.project, "circuit", self.circuit, who=WHO)
-        elif not laid(self.project).circuits:
+            remove_power_row(self.project, "circuit", self.circuit, who=WHO)
+        elif not present(self.project).circuits:
             self.circuit = circuit(self.project, self.supply, f"C{self.random.randint(2, 99)}")
 
     def packets(self, _):
@@ -244,13 +244,13 @@ class Walk:
     def fit(self, _):
         chosen = self.some(self.openings())
         looked = {
-            each.case.opening.id: each for each in look_again(self.project, chosen, checker=self.checker, today=TODAY)
+            each.given.opening.id: each for each in look_again(self.project, chosen, checker=self.checker, today=TODAY)
         }
         fit_openings(self.project, chosen, who=WHO)
         for each in check_openings(self.project, chosen, checker=self.checker, today=TODAY):
-            before = looked[each.case.opening.id]
+            before = looked[each.given.opening.id]
             assert [point.fit for point in each.points] == [point.fit for point in before.points]
-            if each.case.feed is None:
+            if each.given.supply_link is None:
                 assert each.findings == before.findings
 
     def back(self, _):
@@ -268,8 +268,8 @@ class Walk:
         undo_one(self.project, self.random.choice(numbers[-12:]), who=WHO)
 
     EDITS = (of_opening, of_opening, of_leaf, of_lock, of_bolt, of_bolt, of_items, gone, choose, release, place, sets,
-             sets, give, give, give, limit, off, prefer, catalogue, catalogue, power, power, lay, packets, fit, fit,
-             fit, back, again, back_one)  # fmt: skip
+             sets, give, give, give, limit, off, prefer, catalogue, catalogue, power, power, add_power, packets, fit,
+             fit, fit, back, again, back_one)  # fmt: skip
 
     def step(self):
         edit = self.random.choice(self.EDITS)
@@ -284,7 +284,7 @@ class Walk:
 
     def holds(self):
         with open_project(self.path) as anew:
-            whole = {each.case.opening.id: each for each in check_openings(anew, today=TODAY)}
+            whole = {each.given.opening.id: each for each in check_openings(anew, today=TODAY)}
             looked = {id_: look_again(anew, [id_], checker=Checker(), today=TODAY)[0] for id_ in whole}
         assert set(whole) == set(self.openings()), self.log
         for opening, full in whole.items():
@@ -293,7 +293,7 @@ class Walk:
             (again,) = look_again(self.project, [opening], checker=self.checker, today=TODAY)
             assert told(again) == told(looked[opening]), self.log
             # Looking again works out those on the same supply too: a check has only what is stored of them.
-            together = hung_together(self.project, [opening])
+            together = on_same_supplies(self.project, [opening])
             if all(point.fit is not None for each in together for point in whole[each].points):
                 assert told(again) == told(full), self.log
             order = [SEVERITIES.index(finding.severity) for finding in full.findings]
@@ -306,11 +306,11 @@ class Walk:
 
 def told(checked):
     """What is said of an opening, without the catalogue, which is another object each time that it is read."""
-    case = checked.case
-    points = [(each.case.point, each.case.beside, each.case.chosen, each.case.placed, each.fit)
+    given = checked.given
+    points = [(each.given.point, each.given.beside, each.given.chosen, each.given.placed, each.fit)
               for each in checked.points]  # fmt: skip
-    return (case.opening, case.leaves, case.items, case.feed, case.settings, case.catalogue.key, points, checked.fit,
-            checked.findings, checked.stored)  # fmt: skip
+    return (given.opening, given.leaves, given.items, given.supply_link, given.settings, given.catalogue.key, points,
+            checked.fit, checked.findings, checked.stored)  # fmt: skip
 
 
 def walked(path, seed, steps):

@@ -13,7 +13,7 @@ from hwsched.operations.findings.waiver_book import WaiverBook, facts_of, facts_
 from hwsched.operations.findings.waivers import unwaive, waive, waivers, waivers_of
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part, place_unit
-from hwsched.operations.power.connecting import hang
+from hwsched.operations.power.connecting import connect_openings
 from hwsched.operations.project.history import undo
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.release.issued_packets import write_down_packets
@@ -301,7 +301,7 @@ def test_what_is_said_of_a_circuit(yard):
     supply = closet(yard)
     line = circuit(yard, supply, wire=None)
     more_parts(yard, *catalogue(LOOP={"length_mm": 500.0}).parts.values())
-    hang(yard, line, [id_of(yard, "2"), id_of(yard, "3")], who=WHO, length_m=10.0)
+    connect_openings(yard, line, [id_of(yard, "2"), id_of(yard, "3")], who=WHO, length_m=10.0)
     fit_openings(yard, who=WHO)
     said = {(f.rule, f.about) for f in check_openings(yard, [id_of(yard, "2")], today=TODAY)[0].findings}
     power = min(rule for rule, _ in said if rule in {each.id for each in CIRCUIT_RULES})
@@ -350,11 +350,11 @@ def test_a_packet_waits_for_errors_that_nobody_has_waived(yard):
 
 
 def test_hashes_of_what_it_is_given_for(yard):
-    cases = {each.case.opening.mark: each for each in check_openings(yard, today=TODAY)}
-    said = {mark: next(f for f in each.findings if f.rule == "tool-known") for mark, each in cases.items()}
-    assert facts_of(cases["2"].case, said["2"]) == facts_of(cases["3"].case, said["3"])
-    assert facts_of(cases["1"].case, said["1"]) != facts_of(cases["2"].case, said["2"])
-    settings = cases["1"].case.settings
+    inputs = {each.given.opening.mark: each for each in check_openings(yard, today=TODAY)}
+    said = {mark: next(f for f in each.findings if f.rule == "tool-known") for mark, each in inputs.items()}
+    assert facts_of(inputs["2"].given, said["2"]) == facts_of(inputs["3"].given, said["3"])
+    assert facts_of(inputs["1"].given, said["1"]) != facts_of(inputs["2"].given, said["2"])
+    settings = inputs["1"].given.settings
     changed = replace(settings, limits={"battery-life.days": 1.0, "nothing.known": 3.0})
     assert facts_of_rule("battery-life", settings) != facts_of_rule("battery-life", changed)
     assert facts_of_rule("clear-width", settings) == facts_of_rule("clear-width", changed)
@@ -363,11 +363,11 @@ def test_hashes_of_what_it_is_given_for(yard):
 def test_laying_hides_nothing_and_keeps_the_order(yard):
     give(yard)
     (two,) = check_openings(yard, [id_of(yard, "2")], today=TODAY)
-    book = WaiverBook.of(waivers(yard), two.case.settings, TODAY)
+    book = WaiverBook.of(waivers(yard), two.given.settings, TODAY)
     bare = [replace(f, waived=False, waived_by="") for f in two.findings]
-    laid = book.lay(two.cases, bare)
-    assert laid.findings == two.findings
-    assert [replace(f, waived=False, waived_by="") for f in laid.findings] == bare
+    present = book.lay_over(two.inputs, bare)
+    assert present.findings == two.findings
+    assert [replace(f, waived=False, waived_by="") for f in present.findings] == bare
 
 
 def test_waiving_what_is_worked_out_but_not_stored(yard):

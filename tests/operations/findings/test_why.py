@@ -11,7 +11,7 @@ from hwsched.operations.findings.waivers import waive
 from hwsched.operations.findings.why import as_lines, why
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part, place_unit
-from hwsched.operations.power.connecting import hang
+from hwsched.operations.power.connecting import connect_openings
 from hwsched.operations.project.history import redo, undo, undo_one
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.survey.editing import edit_facts
@@ -45,13 +45,13 @@ def facts(told):
 def test_everything_of_openings_of_the_sample(sample_folder):
     with open_project(sample_folder / "quayside-works.hwsched") as project:
         checked = check_openings(project)
-        marks = [each.case.opening.mark for each in checked]
-        chosen = marks[::8] + [each.case.opening.mark for each in checked if each.fit.status != "fitted"][:4]
+        marks = [each.given.opening.mark for each in checked]
+        chosen = marks[::8] + [each.given.opening.mark for each in checked if each.fit.status != "fitted"][:4]
         assert len(chosen) >= 20
         for each in checked:
-            if each.case.opening.mark not in chosen:
+            if each.given.opening.mark not in chosen:
                 continue
-            told = why(project, each.case.opening.mark)
+            told = why(project, each.given.opening.mark)
             roles = {part.role for part in each.fit.parts}
             expected = roles | {f.rule for f in each.findings}
             expected |= {"place"} if each.fit.placement is not None else set()
@@ -59,25 +59,25 @@ def test_everything_of_openings_of_the_sample(sample_folder):
             assert [w.about for w in told] == list(dict.fromkeys(w.about for w in told))
             assert {w.about for w in told} == expected
             for one in told:
-                assert why(project, each.case.opening.mark, one.about) == (one,)
+                assert why(project, each.given.opening.mark, one.about) == (one,)
                 assert one.headline
                 assert one.reasons or one.about == "holes"
             for finding in each.findings:
-                (chain,) = why(project, each.case.opening.mark, finding.rule)
+                (chain,) = why(project, each.given.opening.mark, finding.rule)
                 text = "\n".join(as_lines([chain]))
                 assert finding.message in text
                 assert finding.cure in text
                 assert finding.basis in text
                 assert all(f"{name} = {value:g}" in text for name, value in finding.values.items())
             for part in each.fit.parts:
-                (chain,) = why(project, each.case.opening.mark, part.role)
+                (chain,) = why(project, each.given.opening.mark, part.role)
                 assert part.part in chain.headline
                 assert any(part.reason in reason.text for reason in chain.reasons)
             for refusal in each.fit.refused:
                 if refusal.role in roles:
                     assert any(
                         refusal.part in line and refusal.rule in line and refusal.reason in line
-                        for line in under(why(project, each.case.opening.mark, refusal.role), "Refused")
+                        for line in under(why(project, each.given.opening.mark, refusal.role), "Refused")
                     )
             for line in facts(told):
                 _, label_and_value = line.split(": ", 1)
@@ -142,7 +142,7 @@ def test_who_decided(yard):
 
 def test_what_a_circuit_says_has_its_chain_too(yard):
     more_parts(yard, *catalogue(LOOP={"length_mm": 500.0}).parts.values())
-    hang(yard, circuit(yard, closet(yard)), [id_of(yard, "1")], who=WHO, length_m=900.0)
+    connect_openings(yard, circuit(yard, closet(yard)), [id_of(yard, "1")], who=WHO, length_m=900.0)
     assert "circuit-voltage" in {each.about for each in why(yard, "1")}
     (chain,) = why(yard, "1", "circuit-voltage")
     assert any(reason.text.split(":")[0].split(" ")[0] in SEVERITIES for reason in chain.reasons)

@@ -11,7 +11,7 @@ from hwsched.values import (
     BatteryLife,
     CablePath,
     Fit,
-    FittedPart,
+    FitPart,
     Hole,
     Need,
     Placement,
@@ -25,7 +25,7 @@ HOLE = Hole("lead", "single", "secured", 40.0, 1000.0, 19.05, 3.0, 25.0, 1.0, 2.
 MISS = Refusal("P-9", "unit", "trim-clear", "too near", {"short_mm": 2.0})
 FIT = Fit(
     "fitted",
-    (FittedPart("unit", "U-1", "surface-unit", 1.0, "cheapest"), FittedPart("fastener", "S-1", "fastener", 4.0, "its")),
+    (FitPart("unit", "U-1", "surface-unit", 1.0, "cheapest"), FitPart("fastener", "S-1", "fastener", 4.0, "its")),
     Stack("threaded", 1.0, 0.5, 1, ("R-1",), 2.0, 3.0, 4.0, 5.0),
     Placement("single", "secured", "above", 20.0, 1000.0, 84.0, 164.0, 60.0, 1100.0, "fitted",
               (Alternative("below", 20.0, 600.0, 250.0, 2.0),), (("lock edge", 20.0),)),
@@ -60,7 +60,7 @@ def otherwise(value):
     return None
 
 
-def cases():
+def inputs():
     """Every field of a fit, and of every thing in it, changed alone."""
     for field in fields(Fit):
         value = getattr(FIT, field.name)
@@ -74,7 +74,7 @@ def cases():
 
 
 @pytest.mark.parametrize(
-    ("where", "other"), list(cases()), ids=lambda each: "-".join(each) if type(each) is tuple else ""
+    ("where", "other"), list(inputs()), ids=lambda each: "-".join(each) if type(each) is tuple else ""
 )
 def test_every_value_counts_and_no_word_does(where, other):
     assert other != FIT

@@ -4,11 +4,11 @@ import pytest
 
 from hwsched.model import errors
 from hwsched.model.catalogue_writing import write_parts
-from hwsched.model.queries import read_cases
+from hwsched.model.queries import read_inputs
 from hwsched.operations.opening.hand_choices import choose_part, place_unit, release_part, release_unit
 from hwsched.operations.project.history import undo
 from hwsched.operations.survey.editing import add_opening
-from hwsched.values import Chosen, Part, Placed
+from hwsched.values import Chosen, HandPlacement, Part
 from tests.model.states import state
 
 PLACE = {"leaf": "single", "face": "secured", "pattern": "above", "x_mm": 20, "y_mm": 1100.5}
@@ -21,24 +21,24 @@ def opening(project):
     return add_opening(project, {"mark": "1"}, who="ann")[1]
 
 
-def case(project, opening):
+def given(project, opening):
     with project.reading() as connection:
-        return next(read_cases(connection, [opening]))
+        return next(read_inputs(connection, [opening]))
 
 
 def test_a_part_is_chosen_changed_and_released(project, opening):
     changes = choose_part(project, opening, "cylinder", "C-1", who="ann")
     assert changes.openings == {opening}
-    assert case(project, opening).chosen == (Chosen("cylinder", "C-1", 1.0),)
+    assert given(project, opening).chosen == (Chosen("cylinder", "C-1", 1.0),)
     assert choose_part(project, opening, "cylinder", "C-1", who="ann").number is None
     choose_part(project, opening, "cylinder", "C-2", who="ann", quantity=2.0)
     choose_part(project, opening, "lock", "C-1", who="ann")
-    assert case(project, opening).chosen == (Chosen("cylinder", "C-2", 2.0), Chosen("lock", "C-1", 1.0))
+    assert given(project, opening).chosen == (Chosen("cylinder", "C-2", 2.0), Chosen("lock", "C-1", 1.0))
     release_part(project, opening, "cylinder", who="ann")
-    assert case(project, opening).chosen == (Chosen("lock", "C-1", 1.0),)
+    assert given(project, opening).chosen == (Chosen("lock", "C-1", 1.0),)
     assert release_part(project, opening, "cylinder", who="ann").number is None
     undo(project, who="ann")
-    assert len(case(project, opening).chosen) == 2
+    assert len(given(project, opening).chosen) == 2
 
 
 @pytest.mark.parametrize(
@@ -59,15 +59,15 @@ def test_a_choice_that_cannot_be(project, opening, choice, word):
 
 def test_a_unit_is_placed_moved_and_released(project, opening):
     place_unit(project, opening, who="ann", **PLACE)
-    assert case(project, opening).placed == Placed("single", "secured", "above", 20.0, 1100.5)
+    assert given(project, opening).placed == HandPlacement("single", "secured", "above", 20.0, 1100.5)
     assert place_unit(project, opening, who="ann", **PLACE).number is None
     place_unit(project, opening, who="ann", **{**PLACE, "y_mm": 900.0})
-    placed = case(project, opening).placed
+    placed = given(project, opening).placed
     assert placed is not None
     assert placed.y_mm == 900.0
     changes = release_unit(project, opening, who="ann")
     assert changes.openings == {opening}
-    assert case(project, opening).placed is None
+    assert given(project, opening).placed is None
     assert release_unit(project, opening, who="ann").number is None
 
 
@@ -75,7 +75,7 @@ def test_a_unit_is_placed_moved_and_released(project, opening):
 def test_a_place_that_cannot_be(project, opening, wrong, word):
     with pytest.raises(errors.ValueRefusedError, match=word):
         place_unit(project, opening, who="ann", **{**PLACE, **wrong})
-    assert case(project, opening).placed is None
+    assert given(project, opening).placed is None
 
 
 def test_an_opening_that_is_gone(project, opening):

@@ -16,7 +16,7 @@ from hwsched.documents.release.schedule import SCHEDULE
 from hwsched.documents.stock.pick_list import PICK_LIST
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.errors import MissingRowError, ValueRefusedError
-from hwsched.model.queries import read_cases, read_fits
+from hwsched.model.queries import read_fits, read_inputs
 from hwsched.model.tables import ITEM_TABLE
 from hwsched.operations.findings.checking import Checker, check_openings, look_again
 from hwsched.operations.findings.waivers import waive
@@ -44,7 +44,7 @@ from tests.operations.locked import (
     surveyed,
     yard,
 )
-from tests.operations.powered import given
+from tests.operations.powered import stated
 from tests.rules.scenario import leaf
 
 EACH = {
@@ -71,9 +71,9 @@ def own(tmp_path):
     project.close()
 
 
-def cases(project, mark):
+def inputs(project, mark):
     with project.reading() as connection:
-        return list(read_cases(connection, [id_of(project, mark)]))
+        return list(read_inputs(connection, [id_of(project, mark)]))
 
 
 def fits(project, mark):
@@ -93,7 +93,7 @@ def places(project, mark):
 
 
 def checked(project, mark, **more):
-    [found] = [each for each in check_openings(project, **more) if each.case.opening.mark == mark]
+    [found] = [each for each in check_openings(project, **more) if each.given.opening.mark == mark]
     return found
 
 
@@ -105,11 +105,11 @@ def said(project, mark, rule):
 
 
 def known(row, without=("ordinal",)):
-    return given(row, ITEM_TABLE, without)
+    return stated(row, ITEM_TABLE, without)
 
 
 def test_the_form_takes_a_second_lock_on_a_leaf_with_all_its_facts(shop):
-    first, second = cases(shop, "101")
+    first, second = inputs(shop, "101")
     assert (first.point.name, second.point.name) == ("lock", "deadbolt")
     by_id = {each.id: each for each in first.items}
     taken, bolt = by_id[first.point.item_id], by_id[second.point.item_id]
@@ -118,11 +118,11 @@ def test_the_form_takes_a_second_lock_on_a_leaf_with_all_its_facts(shop):
 
 
 def test_the_form_takes_a_lock_in_each_leaf_of_a_pair_with_all_its_facts(shop):
-    first, second = cases(shop, "P1")
+    first, second = inputs(shop, "P1")
     assert (first.point.name, second.point.name) == ("active leaf", "inactive leaf")
     by_id = {each.id: each for each in first.items}
-    for case, leaf_position, wanted in ((first, "active", LOCK), (second, "inactive", SECOND)):
-        taken = by_id[case.point.item_id]
+    for given, leaf_position, wanted in ((first, "active", LOCK), (second, "inactive", SECOND)):
+        taken = by_id[given.point.item_id]
         assert taken.leaf == leaf_position
         assert known(taken, ("ordinal", "leaf")) == known(wanted)
     assert [leaf.width_mm for leaf in first.leaves] == [914.4, 700.0]
@@ -155,10 +155,10 @@ def test_a_survey_on_one_sheet_names_further_locks_in_rows_of_their_own(tmp_path
         import_survey(project, tmp_path / "one.xlsx", SurveyOptions(bare_unit="in"), who=WHO)
         assert list(points_of(project, "1")) == ["lock", "deadbolt"]
         assert list(points_of(project, "2")) == ["active leaf", "inactive leaf"]
-        first = cases(project, "1")[1]
+        first = inputs(project, "1")[1]
         bolt = next(each for each in first.items if each.id == first.point.item_id)
         assert (bolt.lock_form, bolt.backset_mm, bolt.cylinder_height_mm) == ("bored", 60.325, 1219.2)
-        other = cases(project, "2")[1]
+        other = inputs(project, "2")[1]
         second = next(each for each in other.items if each.id == other.point.item_id)
         assert (second.leaf, second.backset_mm, second.cylinder_height_mm) == ("inactive", 63.5, 1041.4)
 
@@ -226,7 +226,7 @@ def test_a_unit_keeps_off_the_trim_of_the_lock_that_is_worked_out_later(tmp_path
 
 def test_a_later_point_waits_for_the_earlier_one(own):
     """What is not known of the first lock is asked there; the deadbolt is fitted all the same."""
-    lock = cases(own, "101")[0].point.item_id
+    lock = inputs(own, "101")[0].point.item_id
     edit_facts(own, "existing_item", lock, {"backset_mm": None}, who=WHO)
     fit_openings(own, who=WHO)
     found = fits(own, "101")
@@ -237,7 +237,7 @@ def test_a_later_point_waits_for_the_earlier_one(own):
 
 
 def test_a_change_at_the_first_lock_puts_the_second_s_fit_out_of_date(own):
-    lock = cases(own, "101")[0].point.item_id
+    lock = inputs(own, "101")[0].point.item_id
     edit_facts(own, "existing_item", lock, {"cylinder_height_mm": 990.0}, who=WHO)
     seen = checked(own, "101")
     assert [each.fit is None for each in seen.points] == [True, True]
@@ -247,14 +247,14 @@ def test_a_change_at_the_first_lock_puts_the_second_s_fit_out_of_date(own):
 
 
 def test_a_change_at_the_second_lock_leaves_what_it_does_not_touch(own):
-    bolt = cases(own, "101")[1].point.item_id
+    bolt = inputs(own, "101")[1].point.item_id
     edit_facts(own, "existing_item", bolt, {"cylinder_height_mm": 1310.0}, who=WHO)
     fit_openings(own, who=WHO)
     assert [place[3] for place in places(own, "101").values()] == [pytest.approx(940.0), pytest.approx(1250.0)]
 
 
 def test_looking_again_at_once_says_what_fitting_and_checking_say(own):
-    bolt = cases(own, "101")[1].point.item_id
+    bolt = inputs(own, "101")[1].point.item_id
     edit_facts(own, "existing_item", bolt, {"cylinder_height_mm": 1150.0}, who=WHO)
     [seen] = look_again(own, [id_of(own, "101")], checker=Checker())
     fit_openings(own, who=WHO)
@@ -265,14 +265,14 @@ def test_looking_again_at_once_says_what_fitting_and_checking_say(own):
 
 def test_a_single_lock_is_worked_out_as_though_there_were_no_lock_points(shop, own):
     """The same lock alone: what a further lock on the leaf changes is nothing of it here."""
-    [alone] = cases(shop, "S1")
+    [alone] = inputs(shop, "S1")
     assert (alone.point.others, alone.beside, alone.point.name) == ((), (), "")
-    remove(own, "existing_item", cases(own, "101")[1].point.item_id, who=WHO)
+    remove(own, "existing_item", inputs(own, "101")[1].point.item_id, who=WHO)
     fit_openings(own, who=WHO)
     assert fits(own, "101")[""] == fits(own, "S1")[""]
     with own.reading() as connection:
         stored = read_fits(connection)
-    same = {stored[id_of(own, mark)].case_key for mark in ("101", "S1")}
+    same = {stored[id_of(own, mark)].input_key for mark in ("101", "S1")}
     assert len(same) == 1
 
 
@@ -283,7 +283,7 @@ def test_openings_alike_share_their_fits_point_by_point(tmp_path):
         with project.reading() as connection:
             stored = read_fits(connection)
         for mark in ("1", "2", "3"):
-            keys.append([stored[point].case_key for point in points_of(project, mark).values()])
+            keys.append([stored[point].input_key for point in points_of(project, mark).values()])
         assert keys[0] == keys[1] == keys[2]
         assert keys[0][0] != keys[0][1]
 
@@ -301,7 +301,7 @@ def test_fits_put_together_are_an_opening_s_only_where_all_are_fitted():
 
 
 def test_what_concerns_the_opening_is_said_once_and_what_concerns_a_lock_names_it(own):
-    bolt = cases(own, "101")[1].point.item_id
+    bolt = inputs(own, "101")[1].point.item_id
     edit_facts(own, "opening", id_of(own, "101"), {"accessible": True}, who=WHO)
     edit_facts(own, "existing_item", bolt, {"cylinder_height_mm": 1300.0}, who=WHO)
     fit_openings(own, who=WHO)
@@ -330,7 +330,7 @@ def test_a_waiver_of_what_concerns_one_lock_waives_that(own):
     fit_openings(own, who=WHO)
     waive(own, "reach-height", opening_id=id_of(own, "101"), person="Ann", reason="seen", who=WHO, scope="opening")
     assert said(own, "101", "reach-height") == [("deadbolt", "warning", True)]
-    bolt = cases(own, "101")[1].point.item_id
+    bolt = inputs(own, "101")[1].point.item_id
     edit_facts(own, "existing_item", bolt, {"cylinder_height_mm": 1310.0}, who=WHO)
     fit_openings(own, who=WHO)
     assert said(own, "101", "reach-height") == [("deadbolt", "warning", False)]
@@ -380,7 +380,7 @@ def test_a_lock_point_is_named_by_its_name_or_its_number(shop):
 
 def test_what_is_not_locked_any_more_is_not_chosen_for(own):
     opening, points = id_of(own, "101"), points_of(own, "101")
-    remove(own, "existing_item", cases(own, "101")[1].point.item_id, who=WHO)
+    remove(own, "existing_item", inputs(own, "101")[1].point.item_id, who=WHO)
     with pytest.raises(MissingRowError):
         choose_part(own, opening, "unit", "NARROW", who=WHO, point=points["deadbolt"])
     with pytest.raises(MissingRowError):

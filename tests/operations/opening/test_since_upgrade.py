@@ -18,7 +18,7 @@ from hwsched.fingerprint import engine
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import open_project
-from hwsched.model.queries import StoredFit, latest_change, opening_ids, read_cases, read_fits
+from hwsched.model.queries import StoredFit, latest_change, opening_ids, read_fits, read_inputs
 from hwsched.model.tables import CHANGE_SET, ENGINE, ISSUED_PACKET, OPENING_FIT
 from hwsched.model.upgrading import upgrade_project
 from hwsched.operations.findings.checking import Checker, check_openings, look_again, not_passed
@@ -68,7 +68,7 @@ def stored(project):
 
 
 def checked(project, ids=None):
-    return {each.case.opening.mark: each for each in check_openings(project, ids, today=TODAY)}
+    return {each.given.opening.mark: each for each in check_openings(project, ids, today=TODAY)}
 
 
 def of_another_program(project, **parts):
@@ -142,8 +142,8 @@ def as_went_out(project):
     """Let the packets be known by what they show today: since they went out, what lies in a box has come to count."""
     for each in checked(project).values():
         with project.writing() as connection:
-            here = ISSUED_PACKET.c.opening_id == each.case.opening.id
-            connection.execute(update(ISSUED_PACKET).where(here).values(case_key=packet_key(each.held)))
+            here = ISSUED_PACKET.c.opening_id == each.given.opening.id
+            connection.execute(update(ISSUED_PACKET).where(here).values(input_key=packet_key(each.held)))
 
 
 def test_what_went_out_keeps_what_it_was_released_with_until_somebody_takes_the_new(yard):
@@ -153,9 +153,9 @@ def test_what_went_out_keeps_what_it_was_released_with_until_somebody_takes_the_
     assert "packet-out-of-date" not in {finding.rule for finding in kept.findings}
     # 0011 went out too, and this version says the same: it counts again.
     assert "packet-out-of-date" not in {finding.rule for finding in checked(yard)["0011"].findings}
-    changes, fitted = fit_openings(yard, who="t")
+    changes, fit_part = fit_openings(yard, who="t")
     assert changes.number is None
-    assert {each.case.opening.mark for each in fitted if each.kept} == {"GATE 3"}
+    assert {each.given.opening.mark for each in fit_part if each.kept} == {"GATE 3"}
     found = since_upgrade(yard, released=True)
     (gate,) = found.openings
     assert (gate.mark, gate.kept, gate.packet.at) == ("GATE 3", False, "2026-01-09")
@@ -168,9 +168,9 @@ def test_what_went_out_keeps_what_it_was_released_with_until_somebody_takes_the_
 
 
 def test_a_plain_fit_works_out_what_an_earlier_version_left_but_keeps_what_went_out(yard):
-    changes, fitted = fit_openings(yard, who="t")
+    changes, fit_part = fit_openings(yard, who="t")
     assert len(changes.openings) == 13
-    assert {each.case.opening.mark for each in fitted if each.kept} == {"GATE 3"}
+    assert {each.given.opening.mark for each in fit_part if each.kept} == {"GATE 3"}
     changes, _ = fit_openings(yard, who="t", released=True)
     assert changes.openings == {ids_of(yard)["GATE 3"]}
     assert not count_earlier(yard)
@@ -179,11 +179,11 @@ def test_a_plain_fit_works_out_what_an_earlier_version_left_but_keeps_what_went_
 def test_a_released_opening_whose_facts_change_is_fitted_as_any_other(yard):
     take_since_upgrade(yard, since_upgrade(yard, released=True), who="t")
     of_another_program(yard)
-    case = checked(yard)["GATE 3"].case
-    edit_facts(yard, "leaf", case.leaves[0].id, {"stile_mm": 120.0}, who="t")
-    changes, fitted = fit_openings(yard, [case.opening.id], who="t")
-    assert changes.openings == {case.opening.id}
-    assert not fitted[0].kept
+    given = checked(yard)["GATE 3"].given
+    edit_facts(yard, "leaf", given.leaves[0].id, {"stile_mm": 120.0}, who="t")
+    changes, fit_part = fit_openings(yard, [given.opening.id], who="t")
+    assert changes.openings == {given.opening.id}
+    assert not fit_part[0].kept
 
 
 def test_what_was_fitted_since_it_was_compared_is_not_overwritten(yard):
@@ -225,14 +225,14 @@ def test_another_program_with_the_same_answers_is_taken_without_a_word(today):
 
 def test_of_what_an_earlier_version_left_changed_facts_are_told_apart(today):
     of_another_program(today)
-    case = checked(today)["B/1"].case
-    edit_facts(today, "leaf", case.leaves[0].id, {"thickness_mm": 50.8}, who="t")
-    edit_facts(today, "opening", checked(today)["CAB-1"].case.opening.id, {"room_to": "Vault"}, who="t")
+    given = checked(today)["B/1"].given
+    edit_facts(today, "leaf", given.leaves[0].id, {"thickness_mm": 50.8}, who="t")
+    edit_facts(today, "opening", checked(today)["CAB-1"].given.opening.id, {"room_to": "Vault"}, who="t")
     found = checked(today)
     assert (found["B/1"].standing, found["CAB-1"].standing) == ("facts-changed", "earlier-version")
     told = since_upgrade(today)
     assert told.looked_at == 13
-    assert case.opening.id not in told.fresh
+    assert given.opening.id not in told.fresh
     # Where facts were hashed in another way, nobody can tell: it is an earlier version's, and looked through.
     with today.writing() as connection:
         parts = json.loads(connection.execute(select(ENGINE.c.parts).where(ENGINE.c.key == "other")).scalar_one())
@@ -249,33 +249,33 @@ def test_a_fact_that_there_is_no_more_is_an_earlier_version_s(today):
 
 
 def test_a_fact_that_nobody_read_wakes_nothing_and_is_judged(today):
-    case = checked(today)["M116"].case
+    given = checked(today)["M116"].given
     facts = {"egress": "egress", "stair": True, "accessible": True}
-    assert all(getattr(case.opening, name) != value for name, value in facts.items())
-    edit_facts(today, "opening", case.opening.id, facts, who="t")
+    assert all(getattr(given.opening, name) != value for name, value in facts.items())
+    edit_facts(today, "opening", given.opening.id, facts, who="t")
     assert checked(today)["M116"].standing == "current"
     assert fit_openings(today, who="t")[0].number is None
-    rules = [{f.rule for f in each["M116"].findings} for each in (checked(today), {"M116": looked(today, case)})]
+    rules = [{f.rule for f in each["M116"].findings} for each in (checked(today), {"M116": looked(today, given)})]
     assert rules[0] == rules[1]
 
 
-def looked(project, case):
-    return look_again(project, [case.opening.id], checker=Checker(), today=TODAY)[0]
+def looked(project, given):
+    return look_again(project, [given.opening.id], checker=Checker(), today=TODAY)[0]
 
 
 def test_a_fact_that_was_read_wakes_its_opening_alone(today):
-    case = checked(today)["M116"].case
-    edit_facts(today, "leaf", case.leaves[0].id, {"thickness_mm": 50.8}, who="t")
+    given = checked(today)["M116"].given
+    edit_facts(today, "leaf", given.leaves[0].id, {"thickness_mm": 50.8}, who="t")
     found = checked(today)
     assert {mark for mark, each in found.items() if each.standing != "current"} == {"M116"}
     (told,) = [f for f in found["M116"].findings if f.rule == "fit-out-of-date"]
     assert "has changed since" in told.message
-    assert fit_openings(today, who="t")[0].openings == {case.opening.id}
+    assert fit_openings(today, who="t")[0].openings == {given.opening.id}
 
 
 def test_a_part_wakes_the_openings_that_asked_for_its_kind(today):
     """A dearer gate lock concerns gates; doors never asked for one."""
-    gate_lock = checked(today)["GATE 1"].case.catalogue.parts["ARC-G1"]
+    gate_lock = checked(today)["GATE 1"].given.catalogue.parts["ARC-G1"]
     with today.change("import-catalogue", "Dearer", "t") as change:
         write_parts(change, [replace(gate_lock, list_price=Decimal("999"))], "test")
     assert {m for m, each in checked(today).items() if each.standing != "current"} == {
@@ -302,7 +302,7 @@ def test_a_new_part_of_a_kind_that_nobody_asked_for_wakes_nobody(today):
 def test_facts_that_are_put_back_bring_the_same_fit_back(today):
     before = stored(today)["M116"].pointer
     with today.reading() as connection:
-        leaf = next(case for case in read_cases(connection) if case.opening.mark == "M116").leaves[0]
+        leaf = next(given for given in read_inputs(connection) if given.opening.mark == "M116").leaves[0]
     for thick in (50.8, leaf.thickness_mm):
         edit_facts(today, "leaf", leaf.id, {"thickness_mm": thick}, who="t")
         fit_openings(today, who="t")
@@ -311,16 +311,16 @@ def test_facts_that_are_put_back_bring_the_same_fit_back(today):
 
 def test_neither_a_waiver_nor_a_rule_that_is_off_lets_an_unjudged_or_unknown_opening_pass(yard):
     every = list(checked(yard))
-    assert [each.case.opening.mark for each in not_passed(checked(yard).values(), "error")] == every
+    assert [each.given.opening.mark for each in not_passed(checked(yard).values(), "error")] == every
     waive(yard, "fit-out-of-date", person="P", reason="r", who="t", scope="project", today=TODAY)
-    assert [each.case.opening.mark for each in not_passed(checked(yard).values(), "error")] == every
+    assert [each.given.opening.mark for each in not_passed(checked(yard).values(), "error")] == every
     undo(yard, who="t")
     set_settings(yard, who="t", rules_off={"fit-out-of-date": True})
-    assert [each.case.opening.mark for each in not_passed(checked(yard).values(), "error")] == every
+    assert [each.given.opening.mark for each in not_passed(checked(yard).values(), "error")] == every
     fit_openings(yard, who="t", released=True)
     assert checked(yard)["E6"].fit.status == "unknown"
     set_settings(yard, who="t", rules_off={finding.rule: True for finding in checked(yard)["E6"].findings})
-    failed = {each.case.opening.mark for each in not_passed(checked(yard).values(), "error")}
+    failed = {each.given.opening.mark for each in not_passed(checked(yard).values(), "error")}
     assert "E6" in failed
     assert "M117" not in failed
 
@@ -347,15 +347,15 @@ def test_the_journal_of_the_older_program_still_works(yard):
 @pytest.fixture
 def pair(today):
     """M117, a pair, with a lock in its other leaf too: two lock points, the second worked out beside the first."""
-    case = checked(today)["M117"].case
-    lock = next(item for item in case.items if item.kind == "lock")
+    given = checked(today)["M117"].given
+    lock = next(item for item in given.items if item.kind == "lock")
     facts = {name: value for name, value in asdict(lock).items() if value is not None and name != "id"}
-    add_item(today, case.opening.id, {**facts, "leaf": "inactive"}, who="t")
-    fit_openings(today, [case.opening.id], who="t")
+    add_item(today, given.opening.id, {**facts, "leaf": "inactive"}, who="t")
+    fit_openings(today, [given.opening.id], who="t")
     found = checked(today)["M117"]
-    assert [at.case.point.name for at in found.points] == ["active leaf", "inactive leaf"]
+    assert [at.given.point.name for at in found.points] == ["active leaf", "inactive leaf"]
     assert found.standing == "current"
-    return today, [at.case.point.id for at in found.points]
+    return today, [at.given.point.id for at in found.points]
 
 
 def test_each_lock_point_of_an_opening_is_looked_through(pair):
@@ -379,15 +379,15 @@ def test_a_lock_point_beside_one_that_does_not_count_does_not_count_either(pair)
     assert (found.standing, [at.fit for at in found.points]) == ("earlier-version", [None, None])
     # The first says the same again, so the second is what it was.
     assert since_upgrade(yard).fresh.keys() == {first}
-    case = found.case
-    edit_facts(yard, "leaf", case.leaves[0].id, {"thickness_mm": 50.8}, who="t")
+    given = found.given
+    edit_facts(yard, "leaf", given.leaves[0].id, {"thickness_mm": 50.8}, who="t")
     assert checked(yard)["M117"].standing == "facts-changed"
     assert since_upgrade(yard).looked_at == 0
 
 
 def test_what_differs_says_at_which_lock_point(pair):
     yard, (first, second) = pair
-    held = {at.case.point.id: at for at in checked(yard)["M117"].points}
+    held = {at.given.point.id: at for at in checked(yard)["M117"].points}
     with yard.change("fit", "Older", "t") as change:
         older = replace(held[second].fit, cost=held[second].fit.cost + 1)
         store_fits(change, {second: StoredFit("older", older), first: StoredFit("older", held[first].fit)})

@@ -17,7 +17,7 @@ from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.opening.what_if import Question, accept_answer, successors, what_if
 from hwsched.operations.parts.cost_terms import set_terms
-from hwsched.operations.power.connecting import hang
+from hwsched.operations.power.connecting import connect_openings
 from hwsched.operations.project.history import history, undo
 from hwsched.operations.project.settings import set_settings
 from hwsched.values import Chosen
@@ -62,12 +62,12 @@ def seen(project):
     with project.reading() as connection:
         catalogue, terms = read_catalogue(connection), read_terms(connection)
     checked = check_openings(project)
-    costs = price_openings(((each.case, each.fit) for each in checked), catalogue, terms)
+    costs = price_openings(((each.given, each.fit) for each in checked), catalogue, terms)
     return {
-        each.case.opening.mark: (
+        each.given.opening.mark: (
             each.fit.status,
             {(p.role, p.part, p.quantity) for p in each.fit.parts},
-            costs.get(each.case.opening.id),
+            costs.get(each.given.opening.id),
             holes_in(each.fit),
             {(f.rule, f.about, f.severity, f.message) for f in each.findings},
         )
@@ -201,7 +201,7 @@ def test_a_catalogue_in_which_a_part_no_longer_fits_says_by_which_numbers(yard, 
 def test_what_the_rules_of_circuits_would_say(yard):
     supply = closet(yard)
     more_parts(yard, *catalogue(LOOP={"length_mm": 500.0}).parts.values())
-    hang(yard, circuit(yard, supply), [id_of(yard, "1"), id_of(yard, "2")], who=WHO, length_m=400.0)
+    connect_openings(yard, circuit(yard, supply), [id_of(yard, "1"), id_of(yard, "2")], who=WHO, length_m=400.0)
     fit_openings(yard, who=WHO)
     before = seen(yard)
     assert all("circuit-voltage" in {rule for rule, *_ in before[mark][4]} for mark in "12")

@@ -5,7 +5,7 @@ from openpyxl import load_workbook
 
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import open_project
-from hwsched.model.queries import read_cases, read_fits
+from hwsched.model.queries import read_fits, read_inputs
 from hwsched.operations.findings.checking import Checker, check_openings, look_again
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.project.history import undo
@@ -13,7 +13,7 @@ from hwsched.operations.project.settings import set_settings
 from hwsched.operations.release.issued_documents import document_kind, issue
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.survey.editing import edit_facts
-from hwsched.values.input_key import case_key
+from hwsched.values.input_key import input_key
 from hwsched.writing import UnwritableError
 
 
@@ -26,19 +26,19 @@ def project(sample_file):
 
 def of_mark(project, mark):
     with project.reading() as connection:
-        return next(case for case in read_cases(connection) if case.opening.mark == mark)
+        return next(given for given in read_inputs(connection) if given.opening.mark == mark)
 
 
 def test_fitting_again_changes_nothing(project):
-    changes, fitted = fit_openings(project, who="t")
+    changes, fit_part = fit_openings(project, who="t")
     assert changes.number is None
-    assert len(fitted) > 150
+    assert len(fit_part) > 150
 
 
 def test_openings_alike_share_one_fit(project):
     with project.reading() as connection:
         fits = read_fits(connection)
-        keys = {case.opening.id: case_key(case) for case in read_cases(connection)}
+        keys = {given.opening.id: input_key(given) for given in read_inputs(connection)}
     by_key = {}
     for opening, stored in fits.items():
         assert by_key.setdefault(keys[opening], stored).pointer == stored.pointer
@@ -46,25 +46,25 @@ def test_openings_alike_share_one_fit(project):
 
 
 def test_a_changed_fact_puts_the_fit_out_of_date_until_it_is_fitted_again(project):
-    case = of_mark(project, "M004")
-    edit_facts(project, "leaf", case.leaves[0].id, {"thickness_mm": 57.15}, who="t")
-    (checked,) = check_openings(project, [case.opening.id])
+    given = of_mark(project, "M004")
+    edit_facts(project, "leaf", given.leaves[0].id, {"thickness_mm": 57.15}, who="t")
+    (checked,) = check_openings(project, [given.opening.id])
     assert checked.fit is None
     assert checked.findings[0].rule == "fit-out-of-date"
-    (looked,) = look_again(project, [case.opening.id], checker=Checker())
+    (looked,) = look_again(project, [given.opening.id], checker=Checker())
     assert looked.fit is not None
     assert not looked.stored
-    fit_openings(project, [case.opening.id], who="t")
-    (fresh,) = check_openings(project, [case.opening.id])
+    fit_openings(project, [given.opening.id], who="t")
+    (fresh,) = check_openings(project, [given.opening.id])
     assert fresh.fit == looked.fit
     undo(project, who="t")
     undo(project, who="t")
-    (back,) = check_openings(project, [case.opening.id])
+    (back,) = check_openings(project, [given.opening.id])
     assert back.fit is not None
 
 
 def test_one_check_equals_the_whole_check(project):
-    whole = {each.case.opening.id: each.findings for each in check_openings(project)}
+    whole = {each.given.opening.id: each.findings for each in check_openings(project)}
     checker = Checker()
     for opening in list(whole)[::7]:
         (one,) = check_openings(project, [opening], checker=checker)
@@ -83,8 +83,8 @@ def test_a_rule_switched_off_and_a_changed_limit_show(project):
 
 def test_cancelled_fitting_stores_nothing(project):
     set_settings(project, who="t", prefer="holes")
-    changes, fitted = fit_openings(project, who="t", cancelled=lambda: True)
-    assert (changes.number, fitted) == (None, [])
+    changes, fit_part = fit_openings(project, who="t", cancelled=lambda: True)
+    assert (changes.number, fit_part) == (None, [])
 
 
 def test_unknown_documents_formats_and_folders_are_refused(project, tmp_path):
@@ -99,8 +99,8 @@ def test_unknown_documents_formats_and_folders_are_refused(project, tmp_path):
 
 
 def test_text_that_looks_like_a_formula_stays_text(project, tmp_path):
-    case = of_mark(project, "M004")
-    edit_facts(project, "opening", case.opening.id, {"mark": "=1+1", "room_to": "@home"}, who="t")
+    given = of_mark(project, "M004")
+    edit_facts(project, "opening", given.opening.id, {"mark": "=1+1", "room_to": "@home"}, who="t")
     issue(project_view(project), document_kind("schedule"), tmp_path, ["xlsx"])
     book = load_workbook(tmp_path / "schedule.xlsx")
     cells = [cell for sheet in book for row in sheet for cell in row if cell.value is not None]
@@ -110,10 +110,10 @@ def test_text_that_looks_like_a_formula_stays_text(project, tmp_path):
 
 def test_no_two_marks_share_a_file(project, tmp_path):
     with project.reading() as connection:
-        cases = list(read_cases(connection))[:4]
-    for case, mark in zip(cases, ("../../x", "a/b", "a:b", "A_b"), strict=True):
-        edit_facts(project, "opening", case.opening.id, {"mark": mark}, who="t")
-    files = issue(project_view(project, [c.opening.id for c in cases]), document_kind("packets"), tmp_path)
+        inputs = list(read_inputs(connection))[:4]
+    for given, mark in zip(inputs, ("../../x", "a/b", "a:b", "A_b"), strict=True):
+        edit_facts(project, "opening", given.opening.id, {"mark": mark}, who="t")
+    files = issue(project_view(project, [c.opening.id for c in inputs]), document_kind("packets"), tmp_path)
     assert len({str(path).casefold() for path in files}) == 4
     assert all(path.parent == tmp_path / "packets" and path.is_file() for path in files)
 

@@ -17,7 +17,7 @@ from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.opening.what_if import Question, what_if
 from hwsched.operations.parts.cost_terms import set_terms
 from hwsched.operations.parts.hardware_sets import accept_sets, propose_sets
-from hwsched.operations.power.connecting import hang
+from hwsched.operations.power.connecting import connect_openings
 from hwsched.operations.power.power_import import import_power
 from hwsched.operations.project.history import undo
 from hwsched.operations.release.project_view import project_view
@@ -168,7 +168,7 @@ def test_supplies_and_their_wire_stand_under_their_building(yard):
     more_parts(yard, *catalogue(LOOP={"length_mm": 500.0}).parts.values())
     yard_parts(yard)
     supply = closet(yard, battery=None)
-    hang(yard, circuit(yard, supply), [id_of(yard, "1"), id_of(yard, "2")], who=WHO, length_m=10.1)
+    connect_openings(yard, circuit(yard, supply), [id_of(yard, "1"), id_of(yard, "2")], who=WHO, length_m=10.1)
     fit_openings(yard, who=WHO)
     view = project_view(yard)
     cost = price_supplies(view.power.supplies, view.catalogue, view.terms)["Main"]
@@ -218,7 +218,7 @@ def test_the_sample_s_totals_are_one_whole(sample_file):
         assert f"{rounded(whole.total):,}" in document
         for each in view.openings:
             if each.fit is not None and each.fit.status == "fitted":
-                assert tasks_of(each.case, each.fit)
+                assert tasks_of(each.given, each.fit)
 
 
 # --- terms ----------------------------------------------------------------------------------------------------------

@@ -10,18 +10,18 @@ import pytest
 from hwsched.fitting import alternatives
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import open_project
-from hwsched.model.queries import read_cases
+from hwsched.model.queries import read_inputs
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.opening.named_openings import openings_of_building
 from hwsched.operations.parts.cost_terms import set_terms
-from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_kinds
+from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_part_numbers
 from hwsched.operations.project.history import undo
-from hwsched.values.input_key import case_key
+from hwsched.values.input_key import input_key
 from tests.model.states import state
 from tests.operations.exact import id_of, small
-from tests.operations.powered import fitted, more_parts
+from tests.operations.powered import fit_all, more_parts
 from tests.rules.scenario import catalogue
 
 WHO = "ann"
@@ -46,14 +46,14 @@ def yard(tmp_path):
         unit("U-ALL", 310.0, listed=True, volts=12.0),
         replace(catalogue().get("EDGE"), list_price=700.0),
     )
-    fitted(made)
+    fit_all(made)
     yield made
     made.close()
 
 
-def cases_of(project, ids=None):
+def inputs_of(project, ids=None):
     with project.reading() as connection:
-        return list(read_cases(connection, ids))
+        return list(read_inputs(connection, ids))
 
 
 def kinds(found):
@@ -64,11 +64,11 @@ def every(project):
     """(number of different parts, cost) of every choice there is."""
     ways = {}
     count = {}
-    for case in cases_of(project):
-        key = case_key(case)
+    for given in inputs_of(project):
+        key = input_key(given)
         count[key] = count.get(key, 0) + 1
         if key not in ways:
-            ways[key] = [(each.cost, kinds(each)) for each in alternatives(case)]
+            ways[key] = [(each.cost, kinds(each)) for each in alternatives(given)]
     found = []
     for chosen in itertools.product(*ways.values()):
         cost = sum(count[key] * each[0] for key, each in zip(ways, chosen, strict=True))
@@ -84,14 +84,14 @@ def really(project, ids=None):
 
 
 def test_the_first_alternative_is_the_fit(yard):
-    for case, checked in zip(cases_of(yard), check_openings(yard), strict=True):
-        best = alternatives(case)[0]
+    for given, checked in zip(inputs_of(yard), check_openings(yard), strict=True):
+        best = alternatives(given)[0]
         assert best == replace(checked.fit, refused=(), runners_up=())
 
 
 def test_by_hand(yard):
     """Each takes its cheapest unit: 200, 260 on the 12 V supply, 240 in the fire door; one serves all for 310."""
-    found = fewest_kinds(yard)
+    found = fewest_part_numbers(yard)
     assert {"UNIT", "U-12", "U-FIRE"} <= set(found.before_kinds)
     assert len(found.before_kinds) - len(found.after_kinds) == 2
     assert "U-ALL" in found.after_kinds
@@ -105,26 +105,26 @@ def test_by_hand(yard):
 def test_against_every_choice(yard):
     ways = every(yard)
     assert len(ways) > 8
-    found = fewest_kinds(yard)
+    found = fewest_part_numbers(yard)
     assert (len(found.after_kinds), found.after_cost) == min(ways)
     for price in ("0", "60", "100", "169.99", "170.01", "500"):
-        found = fewest_kinds(yard, price_per_kind=price)
+        found = fewest_part_numbers(yard, price_per_kind=price)
         value = found.after_cost + Decimal(price) * len(found.after_kinds)
         assert value == min(cost + Decimal(price) * n for n, cost in ways)
         assert found.gap == 0
     least = min(n for n, _ in ways)
     for most in (least, least + 1, least + 2):
-        found = fewest_kinds(yard, most=most)
+        found = fewest_part_numbers(yard, most=most)
         assert len(found.after_kinds) <= most
         assert found.after_cost == min(cost for n, cost in ways if n <= most)
     with pytest.raises(ValueRefusedError, match=str(least)):
-        fewest_kinds(yard, most=least - 1)
+        fewest_part_numbers(yard, most=least - 1)
 
 
 @pytest.mark.parametrize("how", [{}, {"price_per_kind": "60"}, {"price_per_kind": "0"}])
 def test_accepted_and_refitted_it_is_as_promised(yard, how):
     before, was = state(yard), really(yard)
-    found = fewest_kinds(yard, **how)
+    found = fewest_part_numbers(yard, **how)
     assert state(yard) == before
     assert (found.before_kinds, found.before_cost) == was
     changes = accept_fewest(yard, found, who=WHO)
@@ -133,7 +133,7 @@ def test_accepted_and_refitted_it_is_as_promised(yard, how):
     assert really(yard) == (found.after_kinds, found.after_cost)
     for each in check_openings(yard):
         assert not [f for f in each.findings if f.severity == "error"]
-    assert fewest_kinds(yard, **how).choices == {}
+    assert fewest_part_numbers(yard, **how).choices == {}
     if found.choices:
         undo(yard, who=WHO)
     assert state(yard) == before
@@ -143,21 +143,21 @@ def test_accepted_and_refitted_it_is_as_promised(yard, how):
 def test_a_building_of_the_sample(sample_file, building):
     with open_project(sample_file) as project:
         ids = openings_of_building(project, building)
-        found = fewest_kinds(project, ids)
+        found = fewest_part_numbers(project, ids)
         assert found.gap == 0
         assert len(found.after_kinds) < len(found.before_kinds)
         accept_fewest(project, found, who=WHO)
         fit_openings(project, who=WHO)
         mine = list(found.marks)
         assert really(project, mine) == (found.after_kinds, found.after_cost)
-        others = {each.case.opening.mark for each in check_openings(project, ids) if each.case.opening.id not in mine}
+        others = {each.given.opening.mark for each in check_openings(project, ids) if each.given.opening.id not in mine}
         assert set(found.left_out) == others
 
 
 def test_what_a_person_chose_is_kept(yard):
     choose_part(yard, id_of(yard, "1"), "unit", "UNIT", who=WHO)
     fit_openings(yard, who=WHO)
-    found = fewest_kinds(yard)
+    found = fewest_part_numbers(yard)
     assert "UNIT" in found.after_kinds
     assert "1" not in {found.marks[each] for each in found.choices}
 
@@ -165,23 +165,23 @@ def test_what_a_person_chose_is_kept(yard):
 def test_openings_without_a_price_or_an_alternative_are_named(yard):
     more_parts(yard, replace(catalogue().get("SCREW"), list_price=None))
     with pytest.raises(ValueRefusedError, match="no opening has an alternative whose parts are all priced"):
-        fewest_kinds(yard)
+        fewest_part_numbers(yard)
     more_parts(yard, catalogue().get("SCREW"))
     choose_part(yard, id_of(yard, "2"), "consumable", "PAD", who=WHO)
     more_parts(yard, replace(catalogue().get("PAD"), list_price=None))
-    found = fewest_kinds(yard)
+    found = fewest_part_numbers(yard)
     assert (found.left_out, found.openings) == (("2",), 3)
 
 
 def test_kinds_in_two_currencies_are_compared_by_the_projects_rates(yard):
     more_parts(yard, replace(yard_part(yard, "U-ALL"), currency="EUR"))
     with pytest.raises(ValueRefusedError, match="unknown: needs currency of the project"):
-        fewest_kinds(yard)
+        fewest_part_numbers(yard)
     set_terms(yard, who=WHO, currency="USD")
-    found = fewest_kinds(yard)
+    found = fewest_part_numbers(yard)
     assert "U-ALL" not in found.after_kinds
     set_terms(yard, who=WHO, rates={"EUR": "1.1"})
-    found = fewest_kinds(yard)
+    found = fewest_part_numbers(yard)
     # 310 EUR are 341 USD: 1 and 4 pay 141 more each, 2 pays 81, 3 pays 101.
     assert "U-ALL" in found.after_kinds
     assert (found.after_cost - found.before_cost, found.currency) == (464, "USD")
@@ -194,12 +194,12 @@ def yard_part(project, number):
 
 def test_stopped_and_out_of_time(yard):
     with pytest.raises(ValueRefusedError, match="stopped"):
-        fewest_kinds(yard, cancelled=lambda: True)
+        fewest_part_numbers(yard, cancelled=lambda: True)
     told = []
-    fewest_kinds(yard, progress=lambda step, gap: told.append(step))
+    fewest_part_numbers(yard, progress=lambda step, gap: told.append(step))
     assert told[0] == "alternatives of opening 1 of 4"
     began = monotonic()
-    found = fewest_kinds(yard, time_limit_s=0.0)
+    found = fewest_part_numbers(yard, time_limit_s=0.0)
     assert monotonic() - began < 5
     # Nothing proven is no reason to give nothing: what is given can be accepted, and its gap is said.
     assert found.gap >= 0
@@ -211,4 +211,4 @@ def test_stopped_and_out_of_time(yard):
 @pytest.mark.parametrize("wrong", [{"price_per_kind": "dear"}, {"price_per_kind": "-1"}, {"most": -1}])
 def test_what_cannot_be_is_refused(yard, wrong):
     with pytest.raises(ValueRefusedError):
-        fewest_kinds(yard, **wrong)
+        fewest_part_numbers(yard, **wrong)

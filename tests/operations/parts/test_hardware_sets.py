@@ -45,7 +45,7 @@ def yard(tmp_path):
 
 
 def fits(project):
-    return {each.case.opening.mark: each.fit for each in check_openings(project)}
+    return {each.given.opening.mark: each.fit for each in check_openings(project)}
 
 
 def carried(found):
@@ -89,8 +89,8 @@ def test_proposed_and_accepted_the_sample_keeps_its_parts(sample_file):
                 assert carried(after[mark]) == carried(before[mark]), mark
                 assert after[mark].placement == before[mark].placement
                 assert after[mark].holes == before[mark].holes
-                for fitted in after[mark].parts:
-                    assert fitted.source == ("set" if (fitted.role, fitted.part) in held else "fitted")
+                for fit_part in after[mark].parts:
+                    assert fit_part.source == ("set" if (fit_part.role, fit_part.part) in held else "fitted")
         unassigned = {mark for mark in before if mark not in members}
         assert all(after[mark] == before[mark] for mark in unassigned)
         # What has a set is not proposed again, and what is proposed next has a name of its own.

@@ -7,18 +7,24 @@ import pytest
 from hwsched.model import errors
 from hwsched.model.power_queries import level_heights
 from hwsched.operations.findings.checking import check_openings
-from hwsched.operations.power.connecting import beyond, hang, set_level_height, set_route, unhang
-from hwsched.operations.power.power_results import power_work
+from hwsched.operations.power.connecting import (
+    beyond,
+    connect_openings,
+    disconnect_openings,
+    set_level_height,
+    set_route,
+)
+from hwsched.operations.power.power_results import power_result
 from hwsched.operations.project.history import undo
 from hwsched.operations.survey.editing import edit_facts
 from tests.model.states import state
 from tests.operations.power.test_power_editing import there_and_back
-from tests.operations.powered import WHO, circuit, closet, doors, fitted, heights, lines, power, write_catalogue
-from tests.wiring.laid import run
+from tests.operations.powered import WHO, circuit, closet, doors, fit_all, heights, lines, power, write_catalogue
+from tests.wiring.power_rows import run
 
 
 @pytest.fixture
-def laid(project):
+def present(project):
     """Four openings ten metres apart, two supplies with a circuit each; identifiers by name."""
     write_catalogue(project)
     made = doors(project, ["1", "2", "3", "4"])
@@ -27,65 +33,67 @@ def laid(project):
     return made
 
 
-def chain(project, laid, marks="123", length=5.0, on="C1"):
+def chain(project, present, marks="123", length=5.0, on="C1"):
     begin = "supply"
     for mark in marks:
-        hang(project, laid[on], [laid[mark]], who=WHO, from_node=begin, length_m=length)
+        connect_openings(project, present[on], [present[mark]], who=WHO, from_node=begin, length_m=length)
         begin = mark
 
 
-def test_each_hangs_by_a_run_of_its_own(project, laid):
-    changes = there_and_back(project, lambda: hang(project, laid["C1"], [laid["1"], laid["3"]], who=WHO))
-    assert changes.openings == {laid["1"], laid["3"]}
+def test_each_hangs_by_a_run_of_its_own(project, present):
+    changes = there_and_back(
+        project, lambda: connect_openings(project, present["C1"], [present["1"], present["3"]], who=WHO)
+    )
+    assert changes.openings == {present["1"], present["3"]}
     # Estimated from the plan: 10 and 30 m along it, no rise (by hand).
     assert lines(project) == [("C1", "supply", "1", 10.0), ("C1", "supply", "3", 30.0)]
 
 
-def test_lengths_measured_estimated_given_unknown(project, laid):
-    set_route(project, laid["1"], laid["PS1"], who=WHO, length_m=17.5)
-    hang(project, laid["C1"], [laid["1"], laid["2"]], who=WHO)
-    hang(project, laid["C1"], [laid["3"]], who=WHO, length_m=8)
-    hang(project, laid["C1"], [laid["4"]], who=WHO, from_node="3")
+def test_lengths_measured_estimated_given_unknown(project, present):
+    set_route(project, present["1"], present["PS1"], who=WHO, length_m=17.5)
+    connect_openings(project, present["C1"], [present["1"], present["2"]], who=WHO)
+    connect_openings(project, present["C1"], [present["3"]], who=WHO, length_m=8)
+    connect_openings(project, present["C1"], [present["4"]], who=WHO, from_node="3")
     assert lines(project) == [
         ("C1", "3", "4", None), ("C1", "supply", "1", 17.5), ("C1", "supply", "2", 20.0), ("C1", "supply", "3", 8.0),
     ]  # fmt: skip
 
 
-def test_beside_its_supply_a_length_is_not_made_up(project, laid):
+def test_beside_its_supply_a_length_is_not_made_up(project, present):
     there = doors(project, ["0"])["0"]
-    hang(project, laid["C1"], [laid["1"]], who=WHO)
+    connect_openings(project, present["C1"], [present["1"]], who=WHO)
     edit_facts(project, "opening", there, {"plan_x_m": 0.0}, who=WHO)
-    hang(project, laid["C1"], [there], who=WHO)
+    connect_openings(project, present["C1"], [there], who=WHO)
     assert ("C1", "supply", "0", None) in lines(project)
 
 
-def test_another_level_and_another_building(project, laid):
+def test_another_level_and_another_building(project, present):
     far = doors(project, ["21"], level="2")["21"]
     away = doors(project, ["A1"], building="Annex")["A1"]
-    hang(project, laid["C1"], [far, away], who=WHO)
+    connect_openings(project, present["C1"], [far, away], who=WHO)
     assert lines(project) == [("C1", "supply", "21", None), ("C1", "supply", "A1", None)]
     heights(project, l1=0.0, l2=4.0)
-    hang(project, laid["C1"], [far, away], who=WHO)
+    connect_openings(project, present["C1"], [far, away], who=WHO)
     assert lines(project) == [("C1", "supply", "21", 14.0), ("C1", "supply", "A1", None)]
 
 
-def test_moving_to_another_circuit_keeps_the_others_fed(project, laid):
-    chain(project, laid)
-    there_and_back(project, lambda: hang(project, laid["C2"], [laid["2"]], who=WHO, length_m=9))
+def test_moving_to_another_circuit_keeps_the_others_fed(project, present):
+    chain(project, present)
+    there_and_back(project, lambda: connect_openings(project, present["C2"], [present["2"]], who=WHO, length_m=9))
     assert lines(project) == [("C1", "1", "3", 10.0), ("C1", "supply", "1", 5.0), ("C2", "supply", "2", 9.0)]
 
 
-def test_taking_off_several_in_a_row(project, laid):
-    chain(project, laid, "1234")
-    there_and_back(project, lambda: unhang(project, [laid["1"], laid["2"], laid["3"]], who=WHO))
+def test_taking_off_several_in_a_row(project, present):
+    chain(project, present, "1234")
+    there_and_back(project, lambda: disconnect_openings(project, [present["1"], present["2"], present["3"]], who=WHO))
     assert lines(project) == [("C1", "supply", "4", 20.0)]
-    there_and_back(project, lambda: unhang(project, [laid["4"]], who=WHO))
+    there_and_back(project, lambda: disconnect_openings(project, [present["4"]], who=WHO))
     assert lines(project) == []
 
 
-def test_taking_off_what_does_not_hang_changes_nothing(project, laid):
+def test_taking_off_what_does_not_hang_changes_nothing(project, present):
     before = state(project)
-    assert unhang(project, [laid["1"]], who=WHO).number is None
+    assert disconnect_openings(project, [present["1"]], who=WHO).number is None
     assert state(project) == before
 
 
@@ -97,9 +105,9 @@ def test_an_unknown_length_stays_unknown_when_wires_are_joined():
     assert beyond([run("a", "b"), run("b", "a"), run("a", "c")], ["a", "b"])["c:a-c"][1] == 30.0
 
 
-def test_hanging_beyond_what_hung_beyond_it(project, laid):
-    chain(project, laid, "12")
-    hang(project, laid["C1"], [laid["1"]], who=WHO, from_node="2", length_m=3)
+def test_hanging_beyond_what_hung_beyond_it(project, present):
+    chain(project, present, "12")
+    connect_openings(project, present["C1"], [present["1"]], who=WHO, from_node="2", length_m=3)
     assert lines(project) == [("C1", "2", "1", 3.0), ("C1", "supply", "2", 10.0)]
 
 
@@ -114,24 +122,24 @@ def test_hanging_beyond_what_hung_beyond_it(project, laid):
         ({"length_m": float("nan")}, "Length, one way"),
     ],
 )
-def test_what_cannot_hang(project, laid, what, word):
-    hang(project, laid["C2"], [laid["4"]], who=WHO)
+def test_what_cannot_hang(project, present, what, word):
+    connect_openings(project, present["C2"], [present["4"]], who=WHO)
     before = state(project)
     with pytest.raises(errors.ValueRefusedError) as refused:
-        hang(project, laid["C1"], [laid["1"], laid["2"]], who=WHO, **what)
+        connect_openings(project, present["C1"], [present["1"], present["2"]], who=WHO, **what)
     assert str(refused.value).startswith(word)
     assert state(project) == before
 
 
-def test_what_is_gone_is_said_to_be(project, laid):
+def test_what_is_gone_is_said_to_be(project, present):
     before = state(project)
     for verb in (
-        lambda: hang(project, "nobody", [laid["1"]], who=WHO),
-        lambda: hang(project, laid["C1"], ["nobody"], who=WHO),
-        lambda: hang(project, laid["C1"], [laid["1"], "nobody"], who=WHO),
-        lambda: unhang(project, ["nobody"], who=WHO),
-        lambda: set_route(project, "nobody", laid["PS1"], who=WHO, length_m=3),
-        lambda: set_route(project, laid["1"], "nobody", who=WHO, length_m=3),
+        lambda: connect_openings(project, "nobody", [present["1"]], who=WHO),
+        lambda: connect_openings(project, present["C1"], ["nobody"], who=WHO),
+        lambda: connect_openings(project, present["C1"], [present["1"], "nobody"], who=WHO),
+        lambda: disconnect_openings(project, ["nobody"], who=WHO),
+        lambda: set_route(project, "nobody", present["PS1"], who=WHO, length_m=3),
+        lambda: set_route(project, present["1"], "nobody", who=WHO, length_m=3),
         lambda: set_level_height(project, "Main", "77", 3.0, who=WHO),
         lambda: set_level_height(project, "Nowhere", "1", 3.0, who=WHO),
     ):
@@ -144,29 +152,29 @@ def routes(project):
     return sorted((r.length_m, r.pinned) for r in power(project).routes)
 
 
-def test_a_route_is_measured_and_pinned_one_fact_at_a_time(project, laid):
-    there_and_back(project, lambda: set_route(project, laid["1"], laid["PS1"], who=WHO, length_m=12))
-    there_and_back(project, lambda: set_route(project, laid["1"], laid["PS1"], who=WHO, pinned=True))
+def test_a_route_is_measured_and_pinned_one_fact_at_a_time(project, present):
+    there_and_back(project, lambda: set_route(project, present["1"], present["PS1"], who=WHO, length_m=12))
+    there_and_back(project, lambda: set_route(project, present["1"], present["PS1"], who=WHO, pinned=True))
     assert routes(project) == [(12.0, True)]
-    set_route(project, laid["1"], laid["PS1"], who=WHO, length_m=13)
+    set_route(project, present["1"], present["PS1"], who=WHO, length_m=13)
     assert routes(project) == [(13.0, True)]
     # At two supplies it cannot be kept.
-    there_and_back(project, lambda: set_route(project, laid["1"], laid["PS2"], who=WHO, pinned=True))
-    assert sorted((r.supply_id == laid["PS2"], r.pinned) for r in power(project).routes) == [
+    there_and_back(project, lambda: set_route(project, present["1"], present["PS2"], who=WHO, pinned=True))
+    assert sorted((r.supply_id == present["PS2"], r.pinned) for r in power(project).routes) == [
         (False, False), (True, True),
     ]  # fmt: skip
-    there_and_back(project, lambda: set_route(project, laid["1"], laid["PS2"], who=WHO, pinned=False))
+    there_and_back(project, lambda: set_route(project, present["1"], present["PS2"], who=WHO, pinned=False))
 
 
-def test_a_route_that_cannot_be(project, laid):
+def test_a_route_that_cannot_be(project, present):
     before = state(project)
     for facts in ({}, {"length_m": 0}, {"length_m": -1}, {"length_m": float("inf")}):
         with pytest.raises(errors.ValueRefusedError, match="Length, one way"):
-            set_route(project, laid["1"], laid["PS1"], who=WHO, **facts)
+            set_route(project, present["1"], present["PS1"], who=WHO, **facts)
     assert state(project) == before
 
 
-def test_heights_of_levels(project, laid):
+def test_heights_of_levels(project, present):
     there_and_back(project, lambda: set_level_height(project, "Main", "1", -3.5, who=WHO))
     with project.reading() as connection:
         assert level_heights(connection)["Main", "1"] == -3.5
@@ -176,21 +184,21 @@ def test_heights_of_levels(project, laid):
             set_level_height(project, "Main", "1", wrong, who=WHO)
 
 
-def test_a_fit_is_out_of_date_once_its_opening_hangs(project, laid):
-    fitted(project)
-    hang(project, laid["C1"], [laid["1"]], who=WHO)
-    (checked,) = check_openings(project, [laid["1"]])
+def test_a_fit_is_out_of_date_once_its_opening_hangs(project, present):
+    fit_all(project)
+    connect_openings(project, present["C1"], [present["1"]], who=WHO)
+    (checked,) = check_openings(project, [present["1"]])
     assert checked.fit is None
-    stored = power_work(project, fresh=False)
+    stored = power_result(project, fresh=False)
     assert [f.finding.needs for f in stored.findings if f.finding.rule == "circuit-known"] == [("opening.fit",)]
     # For those who look at it, what hangs there is fitted on the spot.
-    assert not [f for f in power_work(project).findings if f.finding.rule == "circuit-known"]
-    fitted(project)
-    (checked,) = check_openings(project, [laid["1"]])
+    assert not [f for f in power_result(project).findings if f.finding.rule == "circuit-known"]
+    fit_all(project)
+    (checked,) = check_openings(project, [present["1"]])
     assert checked.fit.power == "supply"
     undo(project, who=WHO)
     undo(project, who=WHO)
-    (checked,) = check_openings(project, [laid["1"]])
+    (checked,) = check_openings(project, [present["1"]])
     assert checked.fit is not None
 
 

@@ -10,14 +10,14 @@ from hwsched.model.power_queries import level_heights
 from hwsched.model.project import open_project
 from hwsched.model.tables import CHANGE_ENTRY
 from hwsched.operations.power.connecting import set_route
-from hwsched.operations.power.power_editing import edit_laid
+from hwsched.operations.power.power_editing import edit_power_row
 from hwsched.operations.power.power_import import import_power
-from hwsched.operations.power.power_results import power_work
+from hwsched.operations.power.power_results import power_result
 from hwsched.paths import SAMPLE
 from tests.exchange.powers import WHOLE, with_cell, write_power
 from tests.model.states import state
 from tests.operations.power.test_power_editing import there_and_back
-from tests.operations.powered import WHO, doors, fitted, lines, power, write_catalogue
+from tests.operations.powered import WHO, doors, fit_all, lines, power, write_catalogue
 
 
 @pytest.fixture
@@ -48,8 +48,8 @@ def test_what_a_workbook_says_stands(project, yard, tmp_path):
     assert sorted((r.length_m, r.pinned) for r in facts.routes) == [(15.0, True), (33.0, False)]
     with project.reading() as connection:
         assert level_heights(connection)["Main", "1"] == 0.0
-    fitted(project)
-    work = power_work(project)
+    fit_all(project)
+    work = power_result(project)
     assert not [f for f in work.findings if f.finding.rule in ("circuit-known", "circuit-sound")]
     assert work.circuit_of(yard["2"]) is not None
 
@@ -232,6 +232,6 @@ def test_what_came_in_says_where_from(project, yard, tmp_path):
 def test_an_import_meets_what_was_laid_by_hand(project, yard, tmp_path):
     taken(project, tmp_path)
     circuit = power(project).circuits[0]
-    edit_laid(project, "circuit", circuit.id, {"limiter_a": 1.0}, who=WHO)
+    edit_power_row(project, "circuit", circuit.id, {"limiter_a": 1.0}, who=WHO)
     assert taken(project, tmp_path).changes.entities == {"circuit"}
     assert power(project).circuits[0].limiter_a == 2.0

@@ -11,9 +11,9 @@ from hwsched.model.project import create_project
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.operations.findings.checking import Checker, check_openings, look_again
 from hwsched.operations.opening.fitting_openings import fit_openings
-from hwsched.operations.power.connecting import hang, set_route, unhang
-from hwsched.operations.power.power_editing import edit_laid, lay_circuit, lay_run, lift
-from hwsched.operations.power.power_results import power_work
+from hwsched.operations.power.connecting import connect_openings, disconnect_openings, set_route
+from hwsched.operations.power.power_editing import add_circuit, add_run, edit_power_row, remove_power_row
+from hwsched.operations.power.power_results import power_result
 from hwsched.operations.project.history import redo, undo
 from hwsched.operations.survey.editing import edit_facts, remove
 from tests.model.states import state
@@ -47,20 +47,21 @@ class Walk:
         circuits, one = [c.id for c in facts.circuits], list(marks)
         metres = rng.choice([None, 3.0, 25.0, 60.0])
         edits = {
-            "hang": lambda: hang(self.project, rng.choice(circuits), self.some(one), who=WHO,
+            "hang": lambda: connect_openings(self.project, rng.choice(circuits), self.some(one), who=WHO,
                                  from_node=self.node(marks), length_m=metres),
-            "unhang": lambda: unhang(self.project, self.some(one), who=WHO),
+            "unhang": lambda: disconnect_openings(self.project, self.some(one), who=WHO),
             "remove": lambda: remove(self.project, "opening", rng.choice(one), who=WHO),
-            "run": lambda: lay_run(self.project, rng.choice(circuits), {
+            "run": lambda: add_run(self.project, rng.choice(circuits), {
                 "from_node": self.node(marks), "to_node": rng.choice(["J1", "J2", *marks.values()]), "length_m": metres,
             }, who=WHO),
-            "lift run": lambda: lift(self.project, "run", rng.choice(facts.runs).id, who=WHO),
-            "lift circuit": lambda: lift(self.project, "circuit", rng.choice(circuits), who=WHO),
-            "circuit": lambda: lay_circuit(self.project, rng.choice(facts.supplies).id, {
+            "lift run": lambda: remove_power_row(self.project, "run", rng.choice(facts.runs).id, who=WHO),
+            "lift circuit": lambda: remove_power_row(self.project, "circuit", rng.choice(circuits), who=WHO),
+            "circuit": lambda: add_circuit(self.project, rng.choice(facts.supplies).id, {
                 "name": f"C{rng.randint(1, 4)}", "wire": rng.choice(["WIRE", None]),
             }, who=WHO),
-            "edit": lambda: edit_laid(self.project, "run", rng.choice(facts.runs).id, {"length_m": metres}, who=WHO),
-            "supply": lambda: edit_laid(self.project, "supply", rng.choice(facts.supplies).id, {
+            "edit": lambda: edit_power_row(
+                self.project, "run", rng.choice(facts.runs).id, {"length_m": metres}, who=WHO),
+            "supply": lambda: edit_power_row(self.project, "supply", rng.choice(facts.supplies).id, {
                 "part": rng.choice(["PSU", None]), "standby_hours": rng.choice([None, 4.0]),
             }, who=WHO),
             "route": lambda: set_route(self.project, rng.choice(one), rng.choice(facts.supplies).id, who=WHO,
@@ -86,7 +87,7 @@ class Walk:
 
 
 def seen(checked):
-    return {each.case.opening.id: (each.fit, each.findings) for each in checked}
+    return {each.given.opening.id: (each.fit, each.findings) for each in checked}
 
 
 @pytest.mark.parametrize("seed", range(3))
@@ -96,7 +97,9 @@ def test_one_check_equals_the_whole_check(tmp_path, seed):
         write_catalogue(project)
         made = doors(project, ["1", "2", "3", "4", "5"])
         for name, x in (("PS1", 0.0), ("PS2", 60.0)):
-            hang(project, circuit(project, closet(project, name, x_m=x)), [made["1" if x else "2"]], who=WHO)
+            connect_openings(
+                project, circuit(project, closet(project, name, x_m=x)), [made["1" if x else "2"]], who=WHO
+            )
         fit_openings(project, who=WHO)
         walk = Walk(project, rng)
         taken = set()
@@ -104,19 +107,19 @@ def test_one_check_equals_the_whole_check(tmp_path, seed):
         for _ in range(STEPS):
             taken.add(walk.step())
             whole = seen(check_openings(project))
-            work = power_work(project, fresh=False)
+            work = power_result(project, fresh=False)
             for opening, (fit, findings) in whole.items():
                 (alone,) = check_openings(project, [opening], checker=Checker())
                 assert (alone.fit, alone.findings) == (fit, findings)
                 # What the rules of circuits say of it is among its findings, and a part of the work says the same.
-                of_work = work.of_opening(opening)
-                assert {f.rule for f in of_work} <= {f.rule for f in findings}
-                assert power_work(project, [opening], fresh=False).of_opening(opening) == of_work
-                spoken |= {f.rule for f in of_work}
+                of_result = work.of_opening(opening)
+                assert {f.rule for f in of_result} <= {f.rule for f in findings}
+                assert power_result(project, [opening], fresh=False).of_opening(opening) == of_result
+                spoken |= {f.rule for f in of_result}
             pair = rng.sample(list(whole), min(2, len(whole)))
             assert seen(check_openings(project, pair)) == {each: whole[each] for each in whole if each in pair}
             fresh = look_again(project, pair, checker=Checker())
-            assert {each.case.opening.id for each in fresh} == set(pair)
+            assert {each.given.opening.id for each in fresh} == set(pair)
             with project.reading() as connection:
                 assert connection.exec_driver_sql("PRAGMA foreign_key_check").all() == []
             # No run ends at an opening twice, and none at one that is gone.
@@ -133,7 +136,7 @@ def test_undone_to_the_beginning_and_done_again(tmp_path):
         write_catalogue(project)
         made = doors(project, ["1", "2", "3", "4"])
         start = state(project)
-        hang(project, circuit(project, closet(project)), list(made.values()), who=WHO)
+        connect_openings(project, circuit(project, closet(project)), list(made.values()), who=WHO)
         walk = Walk(project, rng)
         for _ in range(25):
             walk.step()

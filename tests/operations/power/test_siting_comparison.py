@@ -5,9 +5,9 @@ import pytest
 from hwsched.model.project import open_project
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.named_openings import openings_of_marks
-from hwsched.operations.power.connecting import set_route, unhang
-from hwsched.operations.power.power_editing import edit_laid
-from hwsched.operations.power.power_results import power_facts, power_work
+from hwsched.operations.power.connecting import disconnect_openings, set_route
+from hwsched.operations.power.power_editing import edit_power_row
+from hwsched.operations.power.power_results import power_facts, power_result
 from hwsched.operations.power.siting_accepting import accept_siting
 from hwsched.operations.power.siting_comparison import compare_siting
 from hwsched.operations.power.supply_siting import propose_siting
@@ -23,7 +23,7 @@ def project(sample_file):
 
 
 def of_building(project):
-    work = power_work(project)
+    work = power_result(project)
     here = [each for each in work.supplies if each.supply.building == BUILDING]
     ids = {each.supply.id for each in here}
     # A circuit that stands empty afterwards is still laid, and still has its findings.
@@ -39,7 +39,7 @@ def test_what_is_foretold_is_what_stands_once_it_is_laid(project):
     (m316, m016) = openings_of_marks(project, ["M316", "M016"])
     mill_3 = next(each.id for each in power_facts(project).supplies if each.name == "MILL-3")
     set_route(project, m316, mill_3, who="t", pinned=True, length_m=7.5)
-    unhang(project, [m016], who="t")
+    disconnect_openings(project, [m016], who="t")
     fit_openings(project, [m016], who="t")
     before, said_before = of_building(project)
     proposal = propose_siting(project, BUILDING)
@@ -79,7 +79,7 @@ def test_too_little_room_is_named_with_its_place_and_cured(project):
     facts = power_facts(project)
     (m116,) = openings_of_marks(project, ["M116"])
     run = next(each for each in facts.runs if each.opening_id == m116)
-    edit_laid(project, "run", run.id, {"length_m": 400.0}, who="t")
+    edit_power_row(project, "run", run.id, {"length_m": 400.0}, who="t")
     compared = compare_siting(propose_siting(project, BUILDING))
     assert compared.before.room_v < 0
     assert compared.before.room_at.startswith("M116")

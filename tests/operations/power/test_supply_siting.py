@@ -8,9 +8,9 @@ import pytest
 from hwsched.model import errors
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening.fitting_openings import fit_openings
-from hwsched.operations.power.connecting import hang, set_route, unhang
-from hwsched.operations.power.power_editing import edit_laid
-from hwsched.operations.power.power_results import power_work
+from hwsched.operations.power.connecting import connect_openings, disconnect_openings, set_route
+from hwsched.operations.power.power_editing import edit_power_row
+from hwsched.operations.power.power_results import power_result
 from hwsched.operations.power.siting_accepting import accept_siting
 from hwsched.operations.power.supply_siting import CIRCUIT_NAME, propose_siting
 from hwsched.operations.project.history import undo
@@ -24,7 +24,7 @@ from tests.operations.powered import (
     closet,
     door,
     doors,
-    fitted,
+    fit_all,
     lines,
     more_parts,
     power,
@@ -63,7 +63,7 @@ def yard(project):
     made = doors(project, ["1", "2", "3", "4", "5", "6"])
     for name, x in (("PA", 0.0), ("PB", 35.0), ("PC", 70.0)):
         made[name] = closet(project, name, x_m=x, use="candidate")
-    fitted(project)
+    fit_all(project)
     return made
 
 
@@ -97,15 +97,15 @@ def figures(work):
 
 
 def test_after_is_what_stands_once_it_is_accepted(project, yard):
-    hang(project, circuit(project, yard["PA"]), [yard["1"], yard["2"]], who=WHO)
-    hang(project, power(project).circuits[0].id, [yard["3"]], who=WHO, from_node="2", length_m=9)
-    fitted(project)
+    connect_openings(project, circuit(project, yard["PA"]), [yard["1"], yard["2"]], who=WHO)
+    connect_openings(project, power(project).circuits[0].id, [yard["3"]], who=WHO, from_node="2", length_m=9)
+    fit_all(project)
     found = propose_siting(project, "Main")
-    assert figures(found.before) == figures(power_work(project))
+    assert figures(found.before) == figures(power_result(project))
     assert found.before_wire_m == pytest.approx(10 + 20 + 9)
     there_and_back(project, lambda: accept_siting(project, found, who=WHO))
     assert fit_openings(project, who=WHO)[0].number is None
-    assert figures(found.after) == figures(power_work(project))
+    assert figures(found.after) == figures(power_result(project))
     open_ = {s.name for s in power(project).supplies if s.id in found.siting.open}
     assert {s.name: s.use for s in power(project).supplies} == {
         name: "laid" if name in open_ else "candidate" for name in ("PA", "PB", "PC")
@@ -116,22 +116,22 @@ def test_after_is_what_stands_once_it_is_accepted(project, yard):
 
 def test_after_with_what_is_left_out_and_hangs_beyond(project, yard):
     c1 = circuit(project, yard["PA"])
-    hang(project, c1, [yard["1"]], who=WHO)
-    hang(project, c1, [yard["2"]], who=WHO, from_node="1", length_m=4)
+    connect_openings(project, c1, [yard["1"]], who=WHO)
+    connect_openings(project, c1, [yard["2"]], who=WHO, from_node="1", length_m=4)
     edit_facts(project, "opening", yard["2"], {"hand": None}, who=WHO)
-    fitted(project)
+    fit_all(project)
     found = propose_siting(project, "Main")
     assert any("2 draws is unknown" in text for text in found.left_out)
     assert yard["2"] not in found.siting.pairs
     accept_siting(project, found, who=WHO)
-    fitted(project)
+    fit_all(project)
     assert ("C1", "supply", "2", 14.0) in lines(project)
-    assert figures(found.after) == figures(power_work(project))
+    assert figures(found.after) == figures(power_result(project))
 
 
 def test_sited_again_nothing_changes_but_what_must(project, yard):
     accept_siting(project, propose_siting(project, "Main"), who=WHO)
-    fitted(project)
+    fit_all(project)
     again = propose_siting(project, "Main")
     assert figures(again.before) == figures(again.after)
     assert again.before_wire_m == pytest.approx(again.siting.wire_m)
@@ -148,7 +148,7 @@ def test_pinned_pairs_are_kept(project, yard):
 
 
 def test_a_supply_that_must_be_used_is(project, yard):
-    edit_laid(project, "supply", yard["PA"], {"use": "must"}, who=WHO)
+    edit_power_row(project, "supply", yard["PA"], {"use": "must"}, who=WHO)
     found = propose_siting(project, "Main")
     # PA must; with PB it costs 10 + (15 + 5 + 5 + 15 + 25).
     assert named(found) == (["PA", "PB"], {"1": "PA", **dict.fromkeys("23456", "PB")})
@@ -157,13 +157,13 @@ def test_a_supply_that_must_be_used_is(project, yard):
 
 
 def test_a_must_supply_that_nothing_needs_is_open_all_the_same(project, yard):
-    unhang(project, [], who=WHO)
-    edit_laid(project, "supply", yard["PC"], {"use": "must", "x_m": 4000.0}, who=WHO)
+    disconnect_openings(project, [], who=WHO)
+    edit_power_row(project, "supply", yard["PC"], {"use": "must", "x_m": 4000.0}, who=WHO)
     found = propose_siting(project, "Main")
     assert yard["PC"] in found.siting.open
     accept_siting(project, found, who=WHO)
-    fitted(project)
-    assert figures(found.after) == figures(power_work(project))
+    fit_all(project)
+    assert figures(found.after) == figures(power_result(project))
 
 
 def test_a_measured_route_goes_before_the_estimate(project, yard):
@@ -178,11 +178,11 @@ def test_a_measured_route_goes_before_the_estimate(project, yard):
 def test_the_reach_is_that_of_the_voltage_by_hand(project):
     write_catalogue(project)
     made = {"1": door(project, "1", plan_x_m=round(REACH_M - 0.02, 3)), "PA": closet(project, "PA")}
-    fitted(project)
+    fit_all(project)
     found = propose_siting(project, "Main")
     assert figures(found.after)["findings"][0][0] == "circuit-apart"
     edit_facts(project, "opening", made["1"], {"plan_x_m": round(REACH_M + 0.02, 3)}, who=WHO)
-    fitted(project)
+    fit_all(project)
     with pytest.raises(errors.ValueRefusedError, match="no supply can reach: 1"):
         propose_siting(project, "Main")
 
@@ -205,7 +205,7 @@ def test_what_is_proposed_finds_its_voltage(project, name):
     longest = 0
     for metres in (5, 10, 20, 30, 40, 50, 60, 70, 80, 90, 100, 120, 140):
         opening = door(project, f"D{metres}", plan_x_m=float(metres))
-        fitted(project)
+        fit_all(project)
         found, refusal = tried(project)
         if found is None:
             assert f"reach: D{metres}" in refusal or "short by" in refusal
@@ -225,19 +225,19 @@ def test_the_share_is_reckoned_at_the_supply_s_voltage(project):
     write_catalogue(project, UNIT={"draws": "power", "supply_a": 0.3, "supply_low_v": 8.0, "supply_high_v": 22.0})
     doors(project, "123456")
     closet(project, "PA")
-    fitted(project)
+    fit_all(project)
     with pytest.raises(errors.ValueRefusedError, match=r"short by 0\.25 A"):
         propose_siting(project, "Main")
 
 
 def test_a_place_of_the_wrong_voltage_or_current_is_not_taken(project, yard):
     write_catalogue(project, PSU={"output_v": 24.0})
-    fitted(project)
+    fit_all(project)
     with pytest.raises(errors.ValueRefusedError) as refused:
         propose_siting(project, "Main")
     assert str(refused.value).startswith("1: no supply or place has the voltage")
     write_catalogue(project, PSU={"output_v": 12.0, "current": "ac"})
-    fitted(project)
+    fit_all(project)
     with pytest.raises(errors.ValueRefusedError, match="1: no supply or place has the voltage and the kind of current"):
         propose_siting(project, "Main")
 
@@ -248,27 +248,27 @@ def test_of_two_places_the_one_that_suits(project):
     doors(project, ["1"])
     closet(project, "NEAR", x_m=9.0, part="PSU24")
     closet(project, "FAR", x_m=40.0)
-    fitted(project)
+    fit_all(project)
     assert named(propose_siting(project, "Main"))[0] == ["FAR"]
 
 
 def test_what_no_supply_reaches_is_named_by_its_mark(project, yard):
     door(project, "FAR-9", plan_x_m=400.0)
-    fitted(project)
+    fit_all(project)
     with pytest.raises(errors.ValueRefusedError, match=r"no supply can reach: FAR-9$"):
         propose_siting(project, "Main")
 
 
 def test_current_that_is_short_is_named(project, yard):
     for name in ("PB", "PC"):
-        edit_laid(project, "supply", yard[name], {"building": "Other"}, who=WHO)
+        edit_power_row(project, "supply", yard[name], {"building": "Other"}, who=WHO)
     with pytest.raises(errors.ValueRefusedError, match=r"short by 0\.4 A: .* draw 2\.4 A"):
         propose_siting(project, "Main")
 
 
 def test_a_pin_that_cannot_be_kept_is_named(project, yard):
     far = door(project, "FAR", plan_x_m=140.0)
-    fitted(project)
+    fit_all(project)
     set_route(project, far, yard["PA"], who=WHO, pinned=True)
     with pytest.raises(errors.ValueRefusedError, match="supply PA does not reach opening FAR"):
         propose_siting(project, "Main")
@@ -276,15 +276,15 @@ def test_a_pin_that_cannot_be_kept_is_named(project, yard):
 
 def test_what_is_missing_is_named(project, yard):
     edit_facts(project, "opening", yard["2"], {"plan_x_m": None}, who=WHO)
-    fitted(project)
+    fit_all(project)
     with pytest.raises(errors.ValueRefusedError, match=r"^2: unknown: needs opening\.plan_x_m$"):
         propose_siting(project, "Main")
     set_route(project, yard["2"], yard["PB"], who=WHO, length_m=12)
     assert named(propose_siting(project, "Main"))[1]["2"] == "PB"
-    edit_laid(project, "supply", yard["PA"], {"part": None}, who=WHO)
+    edit_power_row(project, "supply", yard["PA"], {"part": None}, who=WHO)
     with pytest.raises(errors.ValueRefusedError, match=r"^PA: unknown: needs the power supply"):
         propose_siting(project, "Main")
-    edit_laid(project, "supply", yard["PA"], {"part": "PSU"}, who=WHO)
+    edit_power_row(project, "supply", yard["PA"], {"part": "PSU"}, who=WHO)
     write_catalogue(project, PSU={"tolerance_share": None})
     with pytest.raises(errors.ValueRefusedError, match=r"^PA: unknown: needs part PSU\.tolerance_share"):
         propose_siting(project, "Main")
@@ -303,7 +303,7 @@ def test_nothing_to_feed(project):
     write_catalogue(project)
     doors(project, ["1"], power_wish="battery")
     closet(project, "PA")
-    fitted(project)
+    fit_all(project)
     with pytest.raises(errors.ValueRefusedError, match="nothing to feed"):
         propose_siting(project, "Main")
 
@@ -314,20 +314,20 @@ def test_the_cheapest_wire_that_does(project, yard):
         part("THIN", "wire", 0.2, gauge="22 AWG", conductors=2, stranding="stranded"),
         part("THICK", "wire", 2.0, gauge="12 AWG", conductors=2, stranding="stranded"),
     )
-    fitted(project)
+    fit_all(project)
     assert propose_siting(project, "Main").wire == "THIN"
     far = door(project, "FAR", plan_x_m=145.0)
-    fitted(project)
+    fit_all(project)
     # From 70 m on: 75 m is within the 77.5 m of 18 AWG, beyond the 30.7 m of 22 AWG.
     assert propose_siting(project, "Main").wire == "WIRE"
     edit_facts(project, "opening", far, {"plan_x_m": 200.0}, who=WHO)
-    fitted(project)
+    fit_all(project)
     assert propose_siting(project, "Main").wire == "THICK"
     with pytest.raises(errors.ValueRefusedError, match="no supply can reach: FAR"):
         propose_siting(project, "Main", wire="WIRE")
     # What even the thickest does not reach is named, not what a thin one does not.
     edit_facts(project, "opening", far, {"plan_x_m": 900.0}, who=WHO)
-    fitted(project)
+    fit_all(project)
     with pytest.raises(errors.ValueRefusedError, match=r"no supply can reach: FAR$"):
         propose_siting(project, "Main")
 
@@ -363,7 +363,7 @@ def test_progress_is_told(project, yard):
 
 def test_batteries_and_out_of_date_openings_are_left_alone(project, yard):
     door(project, "BAT", power_wish="battery", plan_x_m=15.0)
-    fitted(project)
+    fit_all(project)
     late = door(project, "LATE", plan_x_m=25.0)
     found = propose_siting(project, "Main")
     assert found.left_out == ("LATE has no fit that counts: it was never worked out",)
@@ -374,8 +374,8 @@ def test_batteries_and_out_of_date_openings_are_left_alone(project, yard):
 def test_another_building_stays_as_it_is(project, yard):
     other = doors(project, ["A1", "A2"], building="Annex")
     annex = closet(project, "PX", building="Annex")
-    hang(project, circuit(project, annex, "X"), list(other.values()), who=WHO)
-    fitted(project)
+    connect_openings(project, circuit(project, annex, "X"), list(other.values()), who=WHO)
+    fit_all(project)
     accept_siting(project, propose_siting(project, "Main"), who=WHO)
     assert [line for line in lines(project) if line[0] == "X"] == [
         ("X", "supply", "A1", 10.0), ("X", "supply", "A2", 20.0),
@@ -407,7 +407,7 @@ def test_against_every_possibility(project, seed):
         door(project, f"{i}", plan_x_m=float(x), plan_y_m=float(y))
     for j, (x, y) in enumerate(places):
         closet(project, f"P{j}", x_m=float(x), y_m=float(y), use="candidate")
-    fitted(project)
+    fit_all(project)
     expected = best(positions, places)
     if expected is None:
         with pytest.raises(errors.ValueRefusedError):
@@ -416,7 +416,7 @@ def test_against_every_possibility(project, seed):
     found = propose_siting(project, "Main")
     assert (len(found.siting.open), found.siting.wire_m) == (expected[0], pytest.approx(expected[1]))
     accept_siting(project, found, who=WHO)
-    fitted(project)
+    fit_all(project)
     assert not {f.rule for each in check_openings(project) for f in each.findings if f.severity == "error"} & {
         "circuit-voltage",
         "circuit-sound",

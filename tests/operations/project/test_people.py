@@ -157,8 +157,8 @@ def verbs_of_operations():
         for node in ast.walk(ast.parse(path.read_text())):
             called = isinstance(node, ast.Call) and ast.unparse(node.func).split(".")[-1] in BEGINNERS
             named = isinstance(node, ast.Assign) and "verb" in ast.unparse(node.targets[0])
-            given = node.args if called else [node.value] if named else []
-            found |= {each.value for one in given for each in ast.walk(one) if isinstance(each, ast.Constant)}
+            stated = node.args if called else [node.value] if named else []
+            found |= {each.value for one in stated for each in ast.walk(one) if isinstance(each, ast.Constant)}
     return found
 
 

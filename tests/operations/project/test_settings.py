@@ -11,7 +11,7 @@ from hwsched.rules import Limit, Rule
 from hwsched.values import Settings
 
 RULES = tuple(
-    Rule(name, name, "egress", "note", "common practice", "", lambda case, fit, limits: (), limits=limits)
+    Rule(name, name, "egress", "note", "common practice", "", lambda given, fit, limits: (), limits=limits)
     for name, limits in (("reach", (Limit("low_mm", 864.0, "", "common practice"),)), ("width", ()))
 )
 

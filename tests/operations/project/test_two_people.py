@@ -23,8 +23,8 @@ from hwsched.operations.parts.hardware_sets import (
     make_set,
     remove_set,
 )
-from hwsched.operations.power.connecting import hang, set_route, unhang
-from hwsched.operations.power.power_editing import edit_laid, lay_circuit, lay_supply, lift, run_to
+from hwsched.operations.power.connecting import connect_openings, disconnect_openings, set_route
+from hwsched.operations.power.power_editing import add_circuit, add_supply, edit_power_row, remove_power_row, run_to
 from hwsched.operations.project.history import newest, undo
 from hwsched.operations.project.people import add_person
 from hwsched.operations.project.settings import set_settings
@@ -60,10 +60,10 @@ def two(project, empty_place):
     choose_part(project, rows["1"], "cam", "C-1", who=ANN)
     rows["set"] = make_set(project, "HS-1", [Line("cam", "C-1"), Line("unit", "U-1")], who=ANN)[1]
     rows["other set"] = make_set(project, "HS-2", [Line("cam", "C-2")], who=ANN)[1]
-    rows["supply"] = lay_supply(project, {"name": "PS1", "building": "Mill", "level": "1"}, who=ANN)[1]
+    rows["supply"] = add_supply(project, {"name": "PS1", "building": "Mill", "level": "1"}, who=ANN)[1]
     for name in ("A", "B", "C"):
-        rows[name] = lay_circuit(project, rows["supply"], {"name": name}, who=ANN)[1]
-    hang(project, rows["A"], [rows["1"]], who=ANN, length_m=4.0)
+        rows[name] = add_circuit(project, rows["supply"], {"name": name}, who=ANN)[1]
+    connect_openings(project, rows["A"], [rows["1"]], who=ANN, length_m=4.0)
     rows["run"] = run_to(project, rows["A"], "1")[1]
     define_field(project, "opening", "key_group", "Key group", "text", who=ANN)
     place_unit(project, rows["1"], leaf="single", face="secured", pattern="above", x_mm=20, y_mm=1000, who=ANN)
@@ -198,23 +198,23 @@ SAME_FACT = {
         ("Terms: discounts North", "unknown", "0.1", "0.2"),
     ),
     "what is laid": (
-        lambda p, r, **k: edit_laid(p, "circuit", r["A"], {"at_once": 2}, **k),
-        lambda p, r, **k: edit_laid(p, "circuit", r["A"], {"at_once": 3, "alarm": "drops"}, **k),
+        lambda p, r, **k: edit_power_row(p, "circuit", r["A"], {"at_once": 2}, **k),
+        lambda p, r, **k: edit_power_row(p, "circuit", r["A"], {"at_once": 3, "alarm": "drops"}, **k),
         ("Operations at one time of A", "unknown", "2", "3"),
     ),
     "what is taken away": (
-        lambda p, r, **k: edit_laid(p, "circuit", r["A"], {"at_once": 2}, **k),
-        lambda p, r, **k: lift(p, "supply", r["supply"], **k),
+        lambda p, r, **k: edit_power_row(p, "circuit", r["A"], {"at_once": 2}, **k),
+        lambda p, r, **k: remove_power_row(p, "supply", r["supply"], **k),
         ("Operations at one time of A", "unknown", "2", "removed"),
     ),
     "circuit of an opening": (
-        lambda p, r, **k: hang(p, r["B"], [r["1"]], length_m=5.0, **k),
-        lambda p, r, **k: hang(p, r["C"], [r["1"]], length_m=6.0, **k),
+        lambda p, r, **k: connect_openings(p, r["B"], [r["1"]], length_m=5.0, **k),
+        lambda p, r, **k: connect_openings(p, r["C"], [r["1"]], length_m=6.0, **k),
         ("Circuit of 1", "PS1/A from supply, 4 m", "PS1/B from supply, 5 m", "PS1/C from supply, 6 m"),
     ),
     "circuit off which an opening was taken": (
-        lambda p, r, **k: unhang(p, [r["1"]], **k),
-        lambda p, r, **k: hang(p, r["C"], [r["1"]], length_m=6.0, **k),
+        lambda p, r, **k: disconnect_openings(p, [r["1"]], **k),
+        lambda p, r, **k: connect_openings(p, r["C"], [r["1"]], length_m=6.0, **k),
         ("Circuit of 1", "PS1/A from supply, 4 m", "on no circuit", "PS1/C from supply, 6 m"),
     ),
     "route": (
@@ -308,12 +308,12 @@ DIFFERENT_FACTS = {
         lambda p, r, **k: set_terms(p, discounts={"South": "0.2"}, labour_per_hour="60", **k),
     ),
     "length and wire of a run": (
-        lambda p, r, **k: edit_laid(p, "run", r["run"], {"length_m": 5.0}, **k),
-        lambda p, r, **k: edit_laid(p, "run", r["run"], {"gauge": "18 AWG"}, **k),
+        lambda p, r, **k: edit_power_row(p, "run", r["run"], {"length_m": 5.0}, **k),
+        lambda p, r, **k: edit_power_row(p, "run", r["run"], {"gauge": "18 AWG"}, **k),
     ),
     "circuits of two openings": (
-        lambda p, r, **k: hang(p, r["B"], [r["1"]], length_m=5.0, **k),
-        lambda p, r, **k: hang(p, r["B"], [r["2"]], length_m=6.0, **k),
+        lambda p, r, **k: connect_openings(p, r["B"], [r["1"]], length_m=5.0, **k),
+        lambda p, r, **k: connect_openings(p, r["B"], [r["2"]], length_m=6.0, **k),
     ),
     "a fit and the removal of its opening": (
         lambda p, r, **k: fit_openings(p, [r["1"]], **k),

@@ -90,13 +90,13 @@ def test_a_content_is_held_once_wherever_it_hangs(yard, photo):
 def test_undo_and_redo_find_the_content(yard, photo):
     before = state(yard)
     at(yard, "1", photo)
-    hung = state(yard)
+    connected_devices = state(yard)
     (found,) = attachments_of(yard)
     detach(yard, [found.id], who=WHO)
     assert attachments_of(yard) == ()
     assert state(yard) == before
     undo(yard, who=WHO)
-    assert state(yard) == hung
+    assert state(yard) == connected_devices
     assert fetch(yard, found.id) == PHOTO
     undo(yard, who=WHO)
     assert state(yard) == before

@@ -17,9 +17,9 @@ from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.parts.catalogue_import import import_catalogue
 from hwsched.operations.parts.cost_terms import set_terms
-from hwsched.operations.power.connecting import hang
+from hwsched.operations.power.connecting import connect_openings
 from hwsched.operations.power.power_import import import_power
-from hwsched.operations.power.power_results import power_work
+from hwsched.operations.power.power_results import power_result
 from hwsched.operations.project.engine import engine_fingerprint
 from hwsched.operations.project.history import redo, undo
 from hwsched.operations.project.settings import set_settings
@@ -40,7 +40,7 @@ from tests.model.states import state
 from tests.operations.exact import TODAY, id_of, small
 from tests.operations.findings.test_random_checks import Walk
 from tests.operations.frozen_states import state_now, state_then
-from tests.operations.powered import circuit, closet, door, fitted, write_catalogue
+from tests.operations.powered import circuit, closet, door, fit_all, write_catalogue
 
 WHO = "ann"
 STEPS = int(os.environ.get("HWSCHED_FUZZ", "0")) // 200 or 40
@@ -52,7 +52,7 @@ def yard(project):
     write_catalogue(project)
     for mark in "123":
         door(project, mark, power_wish=None)
-    fitted(project)
+    fit_all(project)
     return project
 
 
@@ -107,7 +107,7 @@ def test_the_sample_with_its_circuits_comes_back_whole(sample_file):
     with open_project(sample_file) as project:
         import_power(project, SAMPLE / "power.xlsx", who=WHO)
         fit_openings(project, who=WHO)
-        expected, power = state_now(project), power_work(project, fresh=False)
+        expected, power = state_now(project), power_result(project, fresh=False)
         froze(project)
         then = read_revision(project, "A")
         assert state_then(then) == expected
@@ -128,19 +128,19 @@ def test_several_lock_points_come_back_with_what_stands_beside_each(yard):
     then = read_revision(yard, "A")
     assert state_then(then) == expected
     assert [len(each.points) for each in then.openings] == [1, 2, 1]
-    assert then.openings[1].points[1].case.beside
+    assert then.openings[1].points[1].given.beside
 
 
 def test_undo_takes_the_letter_and_leaves_the_contents(yard):
     before = state(yard)
     froze(yard)
-    held, hung = contents(yard), state(yard)
+    held, connected_devices = contents(yard), state(yard)
     undo(yard, who=WHO)
     assert revisions(yard) == []
     assert state(yard) == before
     assert contents(yard) == held
     redo(yard, who=WHO)
-    assert state(yard) == hung
+    assert state(yard) == connected_devices
     assert state_then(read_revision(yard, "A"))["title"] == yard.title
     undo(yard, who=WHO)
     # The same again costs its root alone: it says of another step of the journal.
@@ -238,7 +238,7 @@ def test_what_somebody_writes_meanwhile_is_in_it(yard, monkeypatch):
     assert len(calls) == 2
     then = read_revision(yard, made.letter)
     assert then.change_set == calls[1] == made.changes.number - 1
-    assert {each.mark: each.case.opening.notes for each in then.openings}["1"] == "meanwhile"
+    assert {each.mark: each.given.opening.notes for each in then.openings}["1"] == "meanwhile"
 
 
 def test_stopped_nothing_is_frozen(yard):
@@ -296,7 +296,7 @@ def test_both_ways_of_gathering_are_one(yard):
         lambda: remove(yard, "opening", id_of(yard, "2"), who=WHO),
         lambda: undo(yard, who=WHO),
         lambda: set_settings(yard, who=WHO, prefer="holes"),
-        lambda: hang(yard, circuit(yard, closet(yard)), [id_of(yard, "3")], who=WHO, length_m=9.0),
+        lambda: connect_openings(yard, circuit(yard, closet(yard)), [id_of(yard, "3")], who=WHO, length_m=9.0),
         lambda: edit_facts(yard, "opening", id_of(yard, "3"), {"mark": "33"}, who=WHO),
         lambda: fit_openings(yard, who=WHO),
     ]
@@ -358,7 +358,7 @@ def test_random_edits_between_revisions(tmp_path, seed):
         ids = None
         if scope != Scope():
             ids = [
-                each.case.opening.id for each in check_openings(walk.project) if each.case.opening.building == "Main"
+                each.given.opening.id for each in check_openings(walk.project) if each.given.opening.building == "Main"
             ]
         if ids == []:
             continue
@@ -397,7 +397,7 @@ def test_a_revision_is_read_without_the_parts_it_does_not_name(yard):
     then = read_revision(yard, "A")
     assert isinstance(then.catalogue, Catalogue)
     assert len(then.openings) == 1
-    assert then.laid.supplies == ()
+    assert then.present.supplies == ()
 
 
 def test_days_are_those_of_the_person_at_work(yard):

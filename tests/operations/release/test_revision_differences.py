@@ -5,13 +5,13 @@ from dataclasses import replace
 import pytest
 
 from hwsched.model.errors import MissingRowError
-from hwsched.model.queries import read_cases
+from hwsched.model.queries import read_inputs
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.parts.cost_terms import set_terms
-from hwsched.operations.power.connecting import hang
+from hwsched.operations.power.connecting import connect_openings
 from hwsched.operations.project.history import undo
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.release.freezing import freeze
@@ -80,10 +80,10 @@ def test_a_part_chosen_by_hand_changes_parts_holes_and_place(yard):
 
 def test_a_leaf_an_item_and_the_unknown(yard):
     with yard.reading() as connection:
-        case = next(read_cases(connection, [id_of(yard, "1")]))
-    edit_facts(yard, "leaf", case.leaves[0].id, {"thickness_mm": None}, who=WHO)
-    remove(yard, "existing_item", case.items[0].id, who=WHO)
-    add_item(yard, case.opening.id, {"kind": "closer"}, who=WHO)
+        given = next(read_inputs(connection, [id_of(yard, "1")]))
+    edit_facts(yard, "leaf", given.leaves[0].id, {"thickness_mm": None}, who=WHO)
+    remove(yard, "existing_item", given.items[0].id, who=WHO)
+    add_item(yard, given.opening.id, {"kind": "closer"}, who=WHO)
     facts = only(compared(yard)).facts
     thickness = next(line for line in facts if line.what.endswith("Leaf thickness"))
     assert (thickness.before, thickness.after) == ("44.5 mm", "unknown")
@@ -94,9 +94,9 @@ def test_a_leaf_an_item_and_the_unknown(yard):
 def test_what_reads_alike_is_told_to_the_last_digit(yard):
     """Shown is a tenth of a millimetre; 0.02 mm more is another backset all the same, and the holes move with it."""
     with yard.reading() as connection:
-        case = next(read_cases(connection, [id_of(yard, "1")]))
-    edit_facts(yard, "leaf", case.leaves[0].id, {"width_mm": 914.44}, who=WHO)
-    edit_facts(yard, "existing_item", case.items[0].id, {"backset_mm": 69.87}, who=WHO)
+        given = next(read_inputs(connection, [id_of(yard, "1")]))
+    edit_facts(yard, "leaf", given.leaves[0].id, {"width_mm": 914.44}, who=WHO)
+    edit_facts(yard, "existing_item", given.items[0].id, {"backset_mm": 69.87}, who=WHO)
     fit_openings(yard, who=WHO)
     opening = only(compared(yard))
     told = {line.what: (line.before, line.after) for line in opening.lines}
@@ -143,7 +143,7 @@ def test_what_is_one_for_the_whole_project(yard):
 
 def test_circuits(yard):
     supply = closet(yard)
-    hang(yard, circuit(yard, supply), [id_of(yard, "1")], who=WHO, length_m=9.0)
+    connect_openings(yard, circuit(yard, supply), [id_of(yard, "1")], who=WHO, length_m=9.0)
     found = compared(yard)
     assert Changed("Supply PS1", "", "there") in found.others
     assert any(line.what == "Fed by" for line in only(found).facts)

@@ -4,7 +4,7 @@ import pytest
 
 from hwsched.model import errors
 from hwsched.model.history import changes_of, history
-from hwsched.model.queries import read_cases
+from hwsched.model.queries import read_inputs
 from hwsched.operations.project.history import undo
 from hwsched.operations.survey.editing import add_item, add_leaf, add_opening, edit_fact_text, edit_facts, remove
 from tests.model.states import rows_of, state
@@ -15,9 +15,9 @@ def opening(project):
     return add_opening(project, {"mark": "0012", "building": "Mill", "level": "1"}, who="ann")[1]
 
 
-def case(project, opening):
+def given(project, opening):
     with project.reading() as connection:
-        return next(read_cases(connection, [opening]))
+        return next(read_inputs(connection, [opening]))
 
 
 def summaries(project):
@@ -28,7 +28,7 @@ def summaries(project):
 def test_a_fact_is_set_and_told(project, opening):
     changes = edit_facts(project, "opening", opening, {"hand": "LHR", "frame_stop_mm": 16}, who="ben")
     assert (changes.openings, changes.entities, changes.number) == ({opening}, {"opening"}, 2)
-    assert case(project, opening).opening.hand == "LHR"
+    assert given(project, opening).opening.hand == "LHR"
     with project.reading() as connection:
         entry = changes_of(connection, opening)[-1]
     assert (entry.who, entry.before, entry.after) == (
@@ -46,14 +46,14 @@ def test_an_edit_without_effect_is_no_step(project, opening):
 
 
 def test_leaves_and_items_are_edited_likewise(project, opening):
-    leaf = case(project, opening).leaves[0].id
+    leaf = given(project, opening).leaves[0].id
     changes = edit_facts(project, "leaf", leaf, {"thickness_mm": 44.45}, who="ann")
     assert changes.openings == {opening}
-    assert case(project, opening).leaves[0].thickness_mm == 44.45
+    assert given(project, opening).leaves[0].thickness_mm == 44.45
     changes, item = add_item(project, opening, {"kind": "lock", "backset_mm": 69.85}, who="ann")
     assert changes.added == (item,)
     edit_facts(project, "existing_item", item, {"backset_mm": 70.0, "thumb_turn": True}, who="ann")
-    assert case(project, opening).items[0].thumb_turn is True
+    assert given(project, opening).items[0].thumb_turn is True
     assert summaries(project)[1:] == [
         "Edit leaf thickness of 0012",
         "Add existing item lock to 0012",
@@ -74,23 +74,23 @@ def test_leaves_and_items_are_edited_likewise(project, opening):
 def test_an_opening_moves_to_another_place(project, opening, moved, place):
     before = state(project)
     edit_facts(project, "opening", opening, moved, who="ann")
-    found = case(project, opening).opening
+    found = given(project, opening).opening
     assert (found.building, found.level) == place
     undo(project, who="ann")
     assert state(project) == before
 
 
 def test_what_is_typed_is_read_in_the_projects_unit(project, opening):
-    leaf = case(project, opening).leaves[0].id
+    leaf = given(project, opening).leaves[0].id
     edit_fact_text(project, "leaf", leaf, "thickness_mm", "1 3/4", who="ann")
     edit_fact_text(project, "leaf", leaf, "width_mm", "3'-0\"", who="ann")
     edit_fact_text(project, "opening", opening, "hand", "left hand reverse", who="ann")
-    found = case(project, opening)
+    found = given(project, opening)
     # 25.4 mm an inch: international yard and pound agreement of 1959, exact.
     assert (found.leaves[0].thickness_mm, found.leaves[0].width_mm) == (44.45, pytest.approx(914.4))
     assert found.opening.hand == "LHR"
     edit_fact_text(project, "opening", opening, "hand", "", who="ann")
-    assert case(project, opening).opening.hand is None
+    assert given(project, opening).opening.hand is None
 
 
 @pytest.mark.parametrize(
@@ -138,7 +138,7 @@ def test_what_is_gone_is_not_edited(project, opening, entity):
 def test_a_new_opening_has_its_leaves(project, leaves):
     changes, opening = add_opening(project, {"mark": "1"}, who="ann", leaves=leaves)
     positions = {0: [], 1: ["single"], 2: ["active", "inactive"]}[leaves]
-    assert [leaf.position for leaf in case(project, opening).leaves] == positions
+    assert [leaf.position for leaf in given(project, opening).leaves] == positions
     assert changes.openings == {opening}
     assert len(changes.added) == 1 + leaves
 
@@ -156,7 +156,7 @@ def test_leaves_and_items_keep_their_order(project, opening):
     for kind in ("lock", "closer", "viewer"):
         add_item(project, opening, {"kind": kind}, who="ann")
     add_leaf(project, opening, {"position": "inactive"}, who="ann")
-    found = case(project, opening)
+    found = given(project, opening)
     assert [item.kind for item in found.items] == ["lock", "closer", "viewer"]
     assert [leaf.position for leaf in found.leaves] == ["single", "inactive"]
     with pytest.raises(errors.MissingRowError):
@@ -179,7 +179,7 @@ def test_removing_an_item(project, opening):
     changes = remove(project, "existing_item", item, who="ann")
     # What was locked there by it is locked by nothing that is known.
     assert (changes.openings, changes.entities) == ({opening}, {"existing_item", "lock_point"})
-    assert case(project, opening).items == ()
+    assert given(project, opening).items == ()
     assert summaries(project)[-1] == "Remove existing item of 0012"
 
 
@@ -195,6 +195,6 @@ def test_a_bare_number_is_in_the_fact_s_own_unit_and_only_a_length_in_the_projec
         edit_fact_text(project, "opening", opening, name, text, who="ann")
     edit_fact_text(project, "opening", opening, "frame_stop_mm", "2", who="ann")
     with project.reading() as connection:
-        (found,) = (c.opening for c in read_cases(connection) if c.opening.id == opening)
+        (found,) = (c.opening for c in read_inputs(connection) if c.opening.id == opening)
     assert (found.plan_x_m, found.temperature_low_c, found.operations_per_day) == (12.0, 5.0, 40.0)
     assert found.frame_stop_mm == pytest.approx(50.8)

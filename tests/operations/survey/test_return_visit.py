@@ -8,7 +8,7 @@ from hwsched.documents.survey.return_visit import RETURN_VISIT, to_visit
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import open_project
-from hwsched.model.queries import read_cases
+from hwsched.model.queries import read_inputs
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.release.project_view import project_view
@@ -30,18 +30,18 @@ def yard(tmp_path):
     )
     for mark in "12345":
         with made.reading() as connection:
-            (case,) = read_cases(connection, [id_of(made, mark)])
+            (given,) = read_inputs(connection, [id_of(made, mark)])
         # As an import has it: the lock's row names its leaf.
-        edit_facts(made, "existing_item", case.items[0].id, {"leaf": "single"}, who=WHO)
+        edit_facts(made, "existing_item", given.items[0].id, {"leaf": "single"}, who=WHO)
         if mark in "234":
-            edit_facts(made, "leaf", case.leaves[0].id, {"thickness_mm": None}, who=WHO)
+            edit_facts(made, "leaf", given.leaves[0].id, {"thickness_mm": None}, who=WHO)
     fit_openings(made, who=WHO)
     yield made
     made.close()
 
 
 def missing(project):
-    return missing_facts((each.case.opening.mark, each.fit, each.findings) for each in check_openings(project))
+    return missing_facts((each.given.opening.mark, each.fit, each.findings) for each in check_openings(project))
 
 
 def test_ranked_by_hand(yard):
@@ -104,10 +104,10 @@ def test_its_workbooks_come_back_without_a_difference_and_filled_they_unblock(ya
 
 def test_nothing_to_visit(yard, tmp_path):
     with yard.reading() as connection:
-        cases = list(read_cases(connection))
-    for case in cases:
-        edit_facts(yard, "opening", case.opening.id, {"rating": "none"}, who=WHO)
-        edit_facts(yard, "leaf", case.leaves[0].id, {"thickness_mm": 44.45}, who=WHO)
+        inputs = list(read_inputs(connection))
+    for given in inputs:
+        edit_facts(yard, "opening", given.opening.id, {"rating": "none"}, who=WHO)
+        edit_facts(yard, "leaf", given.leaves[0].id, {"thickness_mm": 44.45}, who=WHO)
     fit_openings(yard, who=WHO)
     assert missing(yard) == ()
     with pytest.raises(ValueRefusedError, match="no opening needs"):
@@ -121,7 +121,7 @@ def test_the_sample_s_workbooks_come_back_without_a_difference(sample_file, tmp_
         visited = to_visit(project_view(project))
         assert visited
         books = [path for path in files if path.suffix == ".xlsx"]
-        assert len(books) == len({each.case.opening.building for each in visited})
+        assert len(books) == len({each.given.opening.building for each in visited})
         for path in books:
             shown = preview_survey(project, path, SurveyOptions())
             assert (shown.problems, shown.preview.new, shown.preview.changed) == ((), (), ()), path

@@ -9,7 +9,7 @@ from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.exchange.survey.form import write_survey_form
 from hwsched.model.project import create_project
-from hwsched.model.queries import read_cases, read_extra
+from hwsched.model.queries import read_extra, read_inputs
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.operations.project.history import history, redo, undo
 from hwsched.operations.survey.editing import edit_facts
@@ -35,13 +35,13 @@ def survey(tmp_path, *rows, name="s.xlsx"):
     return tmp_path / name
 
 
-def cases(project):
+def inputs(project):
     with project.reading() as connection:
-        return {case.opening.mark: case for case in read_cases(connection)}
+        return {given.opening.mark: given for given in read_inputs(connection)}
 
 
 def facts(project):
-    return {mark: (case.opening, case.leaves, case.items) for mark, case in cases(project).items()}
+    return {mark: (given.opening, given.leaves, given.items) for mark, given in inputs(project).items()}
 
 
 def take(project, path, options=SHOWN, **more):
@@ -66,13 +66,13 @@ def test_columns_and_the_unit_asked_for_are_remembered(project, tmp_path):
     assert seen.unchanged == ("1",)
     assert take(project, survey(tmp_path, *rows)).changes.number is None
     take(project, survey(tmp_path, rows[0], ["2", 762, "RH", "y"]))
-    case = cases(project)["2"]
-    assert (case.leaves[0].width_mm, case.opening.notes) == (762, None)
+    given = inputs(project)["2"]
+    assert (given.leaves[0].width_mm, given.opening.notes) == (762, None)
     # What is said anew is remembered anew, and undoing the import forgets it with everything else.
     take(project, survey(tmp_path, rows[0], ["3", 762, "RH", "y"]), SurveyOptions(columns={"Notes": "opening.notes"}))
-    assert cases(project)["3"].opening.notes == "y"
+    assert inputs(project)["3"].opening.notes == "y"
     take(project, survey(tmp_path, rows[0], ["4", 762, "RH", "z"]))
-    assert cases(project)["4"].opening.notes == "z"
+    assert inputs(project)["4"].opening.notes == "z"
 
 
 def test_openings_move_to_other_levels_in_one_go(project, tmp_path):
@@ -81,12 +81,12 @@ def test_openings_move_to_other_levels_in_one_go(project, tmp_path):
     moved = survey(tmp_path, header, *([f"{n}", None, "9" if n % 2 else None, None] for n in range(30)))
     done = take(project, moved)
     assert len(done.preview.changed) == 15
-    found = cases(project)
+    found = inputs(project)
     assert {found[f"{n}"].opening.level for n in range(1, 30, 2)} == {"9"}
     assert {found[f"{n}"].opening.building for n in range(30)} == {"Mill"}
     assert take(project, moved).changes.number is None
     undo(project, who="t")
-    assert {case.opening.level for case in cases(project).values()} == {"0", "1", "2"}
+    assert {given.opening.level for given in inputs(project).values()} == {"0", "1", "2"}
 
 
 def test_own_fields_of_an_opening_are_kept_beside_those_that_change(project, tmp_path):
@@ -103,12 +103,12 @@ def test_leaves_and_items_that_come_later_stand_behind_those_known(project, tmp_
     take(project, survey(tmp_path, header, ["1", "single", None, 36, "closer", "key"]))
     rows = (["1", "pair", "active", 36, "closer", "key"], ["1", None, "inactive", 24, "viewer", "both"])
     done = take(project, survey(tmp_path, header, *rows))
-    case = cases(project)["1"]
-    assert [(leaf.position, leaf.width_mm) for leaf in case.leaves] == [
+    given = inputs(project)["1"]
+    assert [(leaf.position, leaf.width_mm) for leaf in given.leaves] == [
         ("active", pytest.approx(914.4)),
         ("inactive", pytest.approx(609.6)),
     ]
-    assert [(item.kind, item.leaf) for item in case.items] == [("closer", "active"), ("viewer", "inactive")]
+    assert [(item.kind, item.leaf) for item in given.items] == [("closer", "active"), ("viewer", "inactive")]
     assert done.preview.kept == ()
     assert take(project, survey(tmp_path, header, *rows)).changes.number is None
 
@@ -119,21 +119,21 @@ def test_what_the_file_does_not_name_stays_and_is_said(project, tmp_path):
     done = take(project, survey(tmp_path, header, ["1", "LH", "viewer", "both"]))
     assert done.preview.kept == ("1, closer key",)
     assert done.preview.missing == ("2",)
-    assert [item.kind for item in cases(project)["1"].items] == ["closer", "viewer"]
-    assert "2" in cases(project)
+    assert [item.kind for item in inputs(project)["1"].items] == ["closer", "viewer"]
+    assert "2" in inputs(project)
 
 
 def test_a_leaf_set_by_hand_is_not_set_back_by_what_is_only_deduced(project, tmp_path):
     path = survey(tmp_path, ["Mark", "Type", "Lock type"], ["1", "pair", "mortise"])
     take(project, path)
-    edit_facts(project, "existing_item", cases(project)["1"].items[0].id, {"leaf": "inactive"}, who="t")
+    edit_facts(project, "existing_item", inputs(project)["1"].items[0].id, {"leaf": "inactive"}, who="t")
     assert take(project, path).changes.number is None
-    assert cases(project)["1"].items[0].leaf == "inactive"
+    assert inputs(project)["1"].items[0].leaf == "inactive"
 
 
 def test_the_sample_goes_out_as_a_form_and_comes_back_without_a_change(project, tmp_path):
     take(project, SAMPLE / "survey.xlsx", accept="good-rows")
-    known = cases(project)
+    known = inputs(project)
     write_survey_form(tmp_path / "form.xlsx", openings=list(known.values()))
     done = take(project, tmp_path / "form.xlsx")
     assert (done.changes.number, len(done.preview.unchanged), done.problems) == (None, len(known), ())
@@ -144,7 +144,7 @@ def test_undo_and_redo_take_an_import_back_and_again(project, tmp_path):
     take(project, path)
     before = facts(project)
     undo(project, who="t")
-    assert cases(project) == {}
+    assert inputs(project) == {}
     redo(project, who="t")
     assert facts(project) == before
     assert take(project, path).changes.number is None
@@ -212,7 +212,7 @@ def test_good_rows_leave_out_whole_openings(project, tmp_path):
     bad(book, "duplicates")
     book.save(tmp_path / "bad.xlsx")
     done = take(project, tmp_path / "bad.xlsx", accept="good-rows")
-    assert list(cases(project)) == ["2"]
+    assert list(inputs(project)) == ["2"]
     assert len(done.problems) == 1
 
 

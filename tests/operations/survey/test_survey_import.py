@@ -12,7 +12,7 @@ from openpyxl import Workbook, load_workbook
 from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.project import create_project
-from hwsched.model.queries import read_cases
+from hwsched.model.queries import read_inputs
 from hwsched.operations.project.history import history, undo
 from hwsched.operations.survey.own_fields import define_field
 from hwsched.operations.survey.survey_import import import_survey, preview_survey
@@ -44,7 +44,7 @@ TWO = ("2", "Mill", "2", "RH", "3-0 x 7-0", "1 3/4", "rim", "2 3/8", "BB")
 
 def openings(project):
     with project.reading() as connection:
-        return {case.opening.mark: case for case in read_cases(connection)}
+        return {given.opening.mark: given for given in read_inputs(connection)}
 
 
 def test_the_same_file_twice_leaves_no_second_change_set(project, tmp_path):
@@ -75,8 +75,8 @@ def test_differences_are_shown_fact_by_fact_and_blanks_erase_nothing(project, tm
     }
     assert seen.missing == ("2",)
     import_survey(project, survey(tmp_path, changed), SurveyOptions(), who="t")
-    case = openings(project)["1"]
-    assert (case.opening.level, case.leaves[0].thickness_mm, case.items[0].backset_mm) == ("3", 50.8, 69.85)
+    given = openings(project)["1"]
+    assert (given.opening.level, given.leaves[0].thickness_mm, given.items[0].backset_mm) == ("3", 50.8, 69.85)
 
 
 def test_one_refused_cell_refuses_all_or_only_its_opening(project, tmp_path):
@@ -148,9 +148,9 @@ def test_a_filled_in_form_comes_in_without_problems(project, tmp_path):
     book.save(path)
     done = import_survey(project, path, SurveyOptions(), who="t")
     assert done.problems == ()
-    case = openings(project)["0012"]
-    assert [item.kind for item in case.items] == ["lock", "closer"]
-    assert (case.leaves[0].width_mm, case.items[1].x_mm) == (pytest.approx(914.4), pytest.approx(762))
+    given = openings(project)["0012"]
+    assert [item.kind for item in given.items] == ["lock", "closer"]
+    assert (given.leaves[0].width_mm, given.items[1].x_mm) == (pytest.approx(914.4), pytest.approx(762))
 
 
 KILLED = """

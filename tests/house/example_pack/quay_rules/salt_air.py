@@ -4,14 +4,14 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.values import Case, Fit
+from hwsched.values import Fit, OpeningInput
 
 
-def _judge(case: Case, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit = unit_part(case, fit)
-    if unit is None or case.opening.exposure != "exterior":
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit = unit_part(given, fit)
+    if unit is None or given.opening.exposure != "exterior":
         return
-    hood = in_role(case, fit, "mounting")
+    hood = in_role(given, fit, "mounting")
     deep = hood.number_of("overhang_mm") if hood is not None and hood.kind == "rain-hood" else None
     if deep is None or deep < limits["overhang_mm"]:
         yield Verdict(

@@ -2,8 +2,8 @@
 
 from hwsched.values import Settings
 from hwsched.values.power import Circuit, PowerFacts, Run, Supply
-from hwsched.wiring import Fed, work_out
-from tests.rules.scenario import case, catalogue, fit, fp, opening, part
+from hwsched.wiring import ConnectedOpening, solve_supplies
+from tests.rules.scenario import catalogue, fit, fp, given, opening, part
 
 LOOP_MM = 500.0
 USUAL = {"LOOP": {"length_mm": LOOP_MM}, "WIRE": {"reel_m": 100.0}}
@@ -17,14 +17,16 @@ def parts(*, drop=(), add=(BATTERY,), **changed):
     return catalogue(drop=drop, add=add, **merged)
 
 
-def fed(name, cat, *more, without=("power-transfer",), **facts):
+def connected(name, cat, *more, without=("power-transfer",), **facts):
     """An opening with a unit that its circuit feeds; with `without=()` through the usual door loop."""
-    return Fed(case(opening(id=name, mark=name.upper(), **facts), cat=cat), fit(*more, power="supply", without=without))
+    return ConnectedOpening(
+        given(opening(id=name, mark=name.upper(), **facts), cat=cat), fit(*more, power="supply", without=without)
+    )
 
 
 def only(name, cat, number="STRIKE", quantity=1.0, **facts):
     """An opening with a strike and no unit."""
-    return fed(name, cat, fp("strike", number, quantity), without=("unit", "power-transfer"), **facts)
+    return connected(name, cat, fp("strike", number, quantity), without=("unit", "power-transfer"), **facts)
 
 
 def supply(name="s", **facts):
@@ -44,13 +46,13 @@ def run(begin, end, length_m=10.0, of="c", **facts):
 def work(runs, openings, cat, *, supplies=None, circuits=None, settings=None, wanted=None):
     """Work out what is laid."""
     facts = PowerFacts(tuple(supplies or (supply(),)), tuple(circuits or (circuit(),)), tuple(runs))
-    return work_out(facts, openings, cat, settings or Settings(length_style="mm"), wanted)
+    return solve_supplies(facts, openings, cat, settings or Settings(length_style="mm"), wanted)
 
 
 def alone(runs, cat=None, *, openings=None, **more):
     """Work out the runs of one circuit, whose openings are all alike unless they are given."""
     cat = cat or parts()
-    openings = openings or {r.opening_id: fed(r.opening_id, cat) for r in runs if r.opening_id}
+    openings = openings or {r.opening_id: connected(r.opening_id, cat) for r in runs if r.opening_id}
     return work(runs, openings, cat, **more)
 
 
@@ -60,9 +62,9 @@ def only_circuit(found):
     return one
 
 
-def volts(worked, node, state="normal"):
+def volts(result, node, state="normal"):
     """Return the voltage of a node in a state."""
-    return next(each for each in worked.nodes if each.node == node).volts[state]
+    return next(each for each in result.nodes if each.node == node).volts[state]
 
 
 def said(found, rule):

@@ -112,7 +112,7 @@ def test_siting_is_compared_and_accepted(at_work, qtbot, power):
         idle(qtbot, at_work)
     at_work.fit()
     idle(qtbot, at_work)
-    qtbot.mouseClick(power.site, LEFT)
+    qtbot.mouseClick(power.propose, LEFT)
     siting = power.siting
     siting.building.setCurrentText("Mill House")
     assert not siting.take.isEnabled()
@@ -148,7 +148,7 @@ def test_an_empty_project_says_what_to_do_first(qtbot, tmp_path):
     shown.act_power.trigger()
     window = shown.tools[PowerWindow]
     assert window.told.text().startswith("Nothing is laid yet")
-    assert not window.site.isEnabled()
+    assert not window.propose.isEnabled()
     for page in range(window.pages.count()):
         window.pages.setCurrentIndex(page)
         assert not window.grab().isNull()

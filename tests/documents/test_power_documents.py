@@ -137,12 +137,12 @@ def test_the_schedule_has_every_load_with_its_volts(which, request):
             for row in block.rows:
                 rows[block.title.removeprefix("Circuit "), row[0]] = row
     expected = 0
-    for worked in view.power.supplies:
-        for each in worked.circuits:
+    for result in view.power.supplies:
+        for each in result.circuits:
             for node in each.nodes:
                 if node.minimum_v is None:
                     continue
-                row = rows[f"{worked.supply.name}/{each.circuit.name}", node.name]
+                row = rows[f"{result.supply.name}/{each.circuit.name}", node.name]
                 states = [
                     state for state in ("normal", "lowest-mains", "standby-end", "peak") if state in each.source_v
                 ]
@@ -274,6 +274,6 @@ def test_packets_carry_their_power_page(which, request, tmp_path):
     for each in on_circuits[:: max(1, len(on_circuits) // 3)]:
         render_pdf(PACKET.build(view, each), tmp_path / "p.pdf")
         shown = " ".join(" ".join(p.extract_text() for p in PdfReader(tmp_path / "p.pdf").pages).split())
-        worked, its_circuit = view.power.circuit_of(each.given.opening.id)
-        assert f"{worked.supply.name}/{its_circuit.circuit.name}" in shown
+        result, its_circuit = view.power.circuit_of(each.given.opening.id)
+        assert f"{result.supply.name}/{its_circuit.circuit.name}" in shown
         assert "Never bring mains onto the leaf" in shown

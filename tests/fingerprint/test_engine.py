@@ -31,14 +31,14 @@ def small(tmp_path):
     write(package / "fingerprint" / "__init__.py", "HOW = 1\n")
     write(package / "fitting" / "__init__.py", "from hwsched.fitting.build import fit\n")
     write(
-        package / "fitting" / "build.py", "from hwsched.rules import RULES\nfrom ..cases import facts_read\nfit = 1\n"
+        package / "fitting" / "build.py", "from hwsched.rules import RULES\nfrom ..values import facts_read\nfit = 1\n"
     )
     write(package / "rules" / "__init__.py", "from hwsched.rules.wall import RULE\nRULES = (RULE,)\n")
     write(package / "rules" / "wall.py", "from hwsched import calc\nRULE = 4\n")
     write(package / "calc" / "__init__.py", "")
     write(package / "calc" / "bore.py", "DEEP = 1\n")
-    write(package / "cases" / "__init__.py", "")
-    write(package / "cases" / "facts_read.py", "KEY = 1\n")
+    write(package / "values" / "__init__.py", "")
+    write(package / "values" / "facts_read.py", "KEY = 1\n")
     write(package / "desktop" / "window.py", "import hwsched.fitting\nWIDE = 1\n")
     shutil.copytree(RESOURCES, tmp_path / "resources", ignore=shutil.ignore_patterns("fonts", "pictures"))
     return ProgramFolders(package, tmp_path / "resources")
@@ -52,8 +52,8 @@ def small(tmp_path):
         ("calc/__init__.py", '"""Says it."""\n', set()),
         ("calc/__init__.py", "from hwsched.calc.opening.bore import DEEP\n", {"calc"}),
         ("calc/opening/bore.py", "DEEP = 2\n", set()),  # nobody imports it
-        ("fitting/build.py", "from hwsched.rules import RULES\nfit = 2\n", {"fitting", "cases", "keys"}),
-        ("cases/facts_read.py", "KEY = 2\n", {"cases", "keys"}),
+        ("fitting/build.py", "from hwsched.rules import RULES\nfit = 2\n", {"fitting", "values", "keys"}),
+        ("values/facts_read.py", "KEY = 2\n", {"values", "keys"}),
         ("fingerprint/__init__.py", "HOW = 2\n", {"fingerprint"}),
         ("desktop/window.py", "WIDE = 2\n", set()),
         ("__init__.py", '__version__ = "2"\n', set()),
@@ -116,7 +116,7 @@ def copied(tmp_path_factory):
 
 def test_neither_place_nor_hash_seed_counts(copied):
     _, there = copied
-    code = "from hwsched.fingerprint import Places, engine_of; print(engine_of(Places()).key)"
+    code = "from hwsched.fingerprint import ProgramFolders, engine_of; print(engine_of(ProgramFolders()).key)"
     for seed in ("1", "77"):
         environment = {**os.environ, "PYTHONHASHSEED": seed, "PYTHONPATH": str(PACKAGE.parent)}
         told = subprocess.run([sys.executable, "-c", code], env=environment, capture_output=True, text=True, check=True)

@@ -54,7 +54,7 @@ def _work(words, at, steps, begun):
         os._exit(run(words))
 
 
-def worked(words, at=0, after_s=None):
+def run_verb(words, at=0, after_s=None):
     """Run a verb; killed at a step, or after a time; returns exit code, steps and seconds."""
     steps, begun = FORKED.Value("i", 0), FORKED.Event()
     process = FORKED.Process(target=_work, args=(words, at, steps, begun))

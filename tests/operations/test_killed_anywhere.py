@@ -27,7 +27,7 @@ from hwsched.operations.survey.editing import edit_facts
 from hwsched.operations.survey.own_fields import define_field
 from tests.exchange.powers import WHOLE, write_power
 from tests.model.states import state
-from tests.operations.killing import alike, rows, state_of, worked
+from tests.operations.killing import alike, rows, run_verb, state_of
 from tests.operations.powered import WHO, circuit, closet, doors, fit_all, heights, more_parts
 from tests.wiring.power_rows import parts
 
@@ -149,7 +149,7 @@ def test_killed_it_leaves_what_was_or_what_is_to_be(yard, tmp_path, name):
     rng = random.Random(f"{name} {os.environ.get('HWSCHED_SEED', 0)}")
     before = state_of(yard / "yard.hwsched")
     whole = fresh(yard, tmp_path, "whole")
-    code, steps, seconds = worked(words_of(WRITING[name], whole))
+    code, steps, seconds = run_verb(words_of(WRITING[name], whole))
     assert code == 0
     after = alike(state_of(whole / "yard.hwsched"))
     assert after != alike(before)
@@ -159,7 +159,7 @@ def test_killed_it_leaves_what_was_or_what_is_to_be(yard, tmp_path, name):
         words = words_of(WRITING[name], folder)
         # Every other time between two words to the database, else at any moment.
         killed_at = {"at": rng.randint(1, steps)} if number % 2 == 0 else {"after_s": rng.uniform(0, 0.8 * seconds)}
-        code, _, _ = worked(words, **killed_at)
+        code, _, _ = run_verb(words, **killed_at)
         seen["ended by itself"] += code != -signal.SIGKILL
         found = state_of(folder / "yard.hwsched")
         if found == before:

@@ -234,7 +234,7 @@ def test_what_defers_says_so():
 def test_a_rule_of_circuits_that_falls_over_names_itself_and_the_supply(monkeypatch):
     rule = BY_ID["fed-once"]
 
-    def broken(worked, inputs, limits):
+    def broken(result, inputs, limits):
         raise ZeroDivisionError("by nothing")
 
     monkeypatch.setattr(

@@ -70,11 +70,11 @@ class PowerWindow(ToolWindow):
             "Take away", self.take_chosen_away, "The chosen supply, circuit or junction; openings off their circuit"
         )
         self.read = self.button("Take in workbook…", self.ask_workbook, "Levels, supplies, circuits, runs, routes")
-        self.site = self.button("Site supplies…", self.show_siting, "Fewest supplies, then least wire")
+        self.propose = self.button("Site supplies…", self.show_siting, "Fewest supplies, then least wire")
         QShortcut(QKeySequence.StandardKey.Delete, self.tree, self._delete, context=_ONLY_THERE)
         row = QHBoxLayout()
         for each in (
-            self.add_supply, self.add_circuit, self.add_run, self.move_to, self.take_away, self.read, self.site,
+            self.add_supply, self.add_circuit, self.add_run, self.move_to, self.take_away, self.read, self.propose,
         ):  # fmt: skip
             row.addWidget(each)
         row.addStretch(1)
@@ -117,7 +117,7 @@ class PowerWindow(ToolWindow):
         self.move_to.setEnabled(idle and bool(openings) and bool(self.present.facts.circuits))
         connected = self.present.facts.connected()
         self.take_away.setEnabled(idle and (kind in _ENTITIES or any(each in connected for each in openings)))
-        self.site.setEnabled(idle and bool(self.present.buildings()))
+        self.propose.setEnabled(idle and bool(self.present.buildings()))
         self.tree.setDragEnabled(idle)
         self.form.setEditTriggers(_EDITS if idle else PowerTree.EditTrigger.NoEditTriggers)
 

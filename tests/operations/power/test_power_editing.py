@@ -309,9 +309,9 @@ def test_volts_of_what_is_laid(project, present):
     add_run(project, present["C1"], {"from_node": "supply", "to_node": "J1", "length_m": 20}, who=WHO)
     add_run(project, present["C1"], {"from_node": "J1", "to_node": "1", "length_m": 10}, who=WHO)
     fit_all(project)
-    ((worked,),) = (s.circuits for s in power_result(project).supplies)
+    ((result,),) = (s.circuits for s in power_result(project).supplies)
     # 30 m of 18 AWG at 0.4 A: 0.53297 V (by hand in tests.wiring.test_supply_results).
-    assert volts(worked, present["1"]) == pytest.approx(12.0 - 0.53297, abs=1e-3)
+    assert volts(result, present["1"]) == pytest.approx(12.0 - 0.53297, abs=1e-3)
 
 
 def test_removing_an_opening_within_a_chain_keeps_the_others_fed(project, present):

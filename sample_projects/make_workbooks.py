@@ -60,7 +60,7 @@ def cylinders():
                 fire_listed=True,
             )
         )  # fmt: skip
-    for key, secured in (
+    for key, inside in (
         (30, 30),
         (30, 35),
         (35, 30),
@@ -73,12 +73,12 @@ def cylinders():
         (30, 10),
         (40, 10),
     ):
-        half = secured == 10
+        half = inside == 10
         parts.append(
             part(
-                f"ARC-E{key}{secured}", "euro-cylinder",
-                f"Euro-profile {'half ' if half else ''}cylinder {key}/{secured}, reader on the key side", 158 + key + secured / 2,
-                supplier=SOUTH, finish="nickel", key_half_mm=float(key), secured_half_mm=float(secured), cam_form="euro",
+                f"ARC-E{key}{inside}", "euro-cylinder",
+                f"Euro-profile {'half ' if half else ''}cylinder {key}/{inside}, reader on the key side", 158 + key + inside / 2,
+                supplier=SOUTH, finish="nickel", key_half_mm=float(key), inside_half_mm=float(inside), cam_form="euro",
                 lead_mm=250.0, connector="tern-4", thumb_turn=not half, exposure="interior", fire_listed=True,
             )
         )  # fmt: skip

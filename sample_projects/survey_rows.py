@@ -72,7 +72,7 @@ def lever(face):
     return ("lever", face, "2 3/4", "38", "5", "2 1/2", "2 1/2", "keep")
 
 
-CLOSER = ("closer", "secured", "30", "6'-9\"", "10", "3", "2 1/4", "keep")
+CLOSER = ("closer", "inside", "30", "6'-9\"", "10", "3", "2 1/4", "keep")
 KICK = ("kick plate", "key", "18", "6", "34", "10", "1/16", "keep")
 LITE = ("vision panel", "both", "8", "60", "5", "26", "0", "keep")
 LABEL = ("label", "edge", "0", "70", "1", "3", "0", "keep")
@@ -108,7 +108,7 @@ def mill(rng):
                 extra += [LITE]
             if index == 7:
                 # A thumb turn right above the cylinder: the straight place is taken.
-                extra.append(("thumb turn", "secured", "2 3/4", "44", "2", "3", "1", "keep"))
+                extra.append(("thumb turn", "inside", "2 3/4", "44", "2", "3", "1", "keep"))
                 row["TT"] = "y"
             if index == 11:
                 row.update(
@@ -166,7 +166,7 @@ def annexe(rng):
             row["Stile (in)"] = "1 3/8"
             row["B/S"] = "31/32"
         # Two leaves of the gallery stood open against a wall: nobody saw their thumb turn.
-        turn = ("thumb turn", "secured", row["B/S"], row["Cyl AFF"], "1 3/8", "1 3/8", "1", "keep")
+        turn = ("thumb turn", "inside", row["B/S"], row["Cyl AFF"], "1 3/8", "1 3/8", "1", "keep")
         pull = ("pull", "key", "2", "42", "1 1/4", "9", "2 1/2", "keep")
         yield [row, *items(mark, pull, *([] if index in (14, 17) else [turn]))]
     for index in range(16):
@@ -227,7 +227,7 @@ def store(rng):
             "Stair": "n", "Egress": "panic hardware", "Accessible route": "y", "Int/Ext": "ext" if index > 2 else "int", "Lowest temperature": -18 if index > 2 else None, "Ops/day": 60, "Frame": "HM",
             "Stop (in)": "5/8", "Size": "3-0 x 7-0", "Thickness (in)": "1 3/4", "Material": "HM", "Construction": "flush", "Lock type": "rim device", "Function": "exit device", "B/S": "2 3/4",
             "Cyl AFF": "40", "Trim outside": "1/8", "Trim inside": 0, "Case height": "8", "Case depth": "3", "Case thickness": "2", "Top of case above cylinder": "2 1/2", "Cam": "flat",
-        }, *items(mark, ("exit device", "secured", "17", "40", "32", "3 1/4", "3", "keep"), CLOSER)]  # fmt: skip
+        }, *items(mark, ("exit device", "inside", "17", "40", "32", "3 1/4", "3", "keep"), CLOSER)]  # fmt: skip
     for index in range(4):
         yield [{
             "Mark": f"GATE {index + 1}", "Bldg": STORE, "Floor": "Yard", "Room from": "Lane", "Room to": "Yard", "Type": "gate", "Hand": "LHR", "Label": "none", "Stair": "n", "Egress": "no",

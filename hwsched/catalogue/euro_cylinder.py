@@ -21,10 +21,11 @@ EURO_CYLINDER = PartKind(
             note="From the fixing screw's centre to the key side's end.",
         ),
         Attribute(
-            "secured_half_mm",
-            "Secured half",
+            "inside_half_mm",
+            "Inside half",
             "length",
             "mm",
+            synonyms=("secured half", "secured_half_mm"),
             low=9,
             high=130,
             required=True,

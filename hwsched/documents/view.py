@@ -59,7 +59,7 @@ class OpeningView:
     @property
     def ready(self) -> bool:
         """Whether the opening is fitted and nothing forbids its installation."""
-        return self.fit is not None and self.fit.status == "fitted" and not self.blocking
+        return self.fit is not None and self.fit.status == "fits" and not self.blocking
 
     @property
     def lock_leaf(self) -> Leaf | None:

@@ -6,7 +6,7 @@ from hwsched.survey import ITEM, LEAF, OPENING
 from hwsched.values import Fit, Leaf
 
 UNKNOWN = "unknown"
-STATUS = {"fitted": "Fitted", "not-fitted": "Not fitted", "unknown": "Unknown"}
+STATUS = {"fits": "Fits", "does-not-fit": "Does not fit", "to-measure": "To measure"}
 SEVERITY = {"error": "Error", "warning": "Warning", "note": "Note"}
 ADVICE = (
     "This is a planning note, not a code ruling. The adopted code edition, the authority having jurisdiction, "

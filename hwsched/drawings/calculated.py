@@ -109,7 +109,7 @@ def _bore(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
     shapes: list[Shape] = [
         _rectangle(0, y0, thick, y1, fill="leaf", name="leaf from the side"),
         Line(((float(start[2]), float(start[1])), (end[2], end[1])), "new", name="bore's axis"),
-        Text(thick / 2, y1, "secured face left, key face right", "small", "centre"),
+        Text(thick / 2, y1, "inside face left, key face right", "small", "centre"),
     ]
     target = asked.get("target")
     if target:
@@ -124,16 +124,16 @@ def _bore(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
 
 
 def _euro(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
-    thick, key, secured = (float(asked[name]) for name in ("leaf_mm", "key_trim_mm", "secured_trim_mm"))
+    thick, key, inside = (float(asked[name]) for name in ("leaf_mm", "key_trim_mm", "inside_trim_mm"))
     screw = thick / 2 + float(asked.get("screw_offset_mm") or 0.0)
     shapes: list[Shape] = [
         _rectangle(-50, 0, 50, thick, fill="leaf", name="leaf"),
-        _rectangle(-20, -secured, 20, 0, pen="existing", fill="existing", name="trim, secured side"),
+        _rectangle(-20, -inside, 20, 0, pen="existing", fill="existing", name="trim, inside"),
         _rectangle(-20, thick, 20, thick + key, pen="existing", fill="existing", name="trim, key side"),
         Line(((-50, screw), (50, screw)), "centre", name="fixing screw"),
     ]
     best = answered.get("best")
-    low, high = -secured, thick + key
+    low, high = -inside, thick + key
     if best:
         low, high = min(low, screw - float(best["b_mm"])), max(high, screw + float(best["a_mm"]))
         ends = (screw - float(best["b_mm"]), screw + float(best["a_mm"]))
@@ -206,7 +206,7 @@ def _channel(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
         _rectangle(0, low, thick, high, fill="leaf", name="leaf from the side"),
         _rectangle(middle - half, low, middle + half, top, pen="existing", fill="existing", name="lock's pocket"),
         Line(tuple(path), "new", name="channel"),
-        Text(thick / 2, high, "secured face left, key face right", "small", "centre"),
+        Text(thick / 2, high, "inside face left, key face right", "small", "centre"),
     ]
     return shapes, (0, low, thick, high)
 

@@ -6,8 +6,8 @@ away from the key side for LH and RH, toward it for LHR and RHR). Which face mee
 
 from typing import Final, Literal
 
-Face = Literal["secured", "key"]
-FACES: Final[tuple[Face, ...]] = ("secured", "key")
+Face = Literal["inside", "key"]
+FACES: Final[tuple[Face, ...]] = ("inside", "key")
 HANDS: Final = ("LH", "RH", "LHR", "RHR")
 
 
@@ -28,11 +28,11 @@ def lock_edge_left(hand: str, face: Face) -> bool:
 
     Examples
     --------
-    >>> lock_edge_left("LH", "key"), lock_edge_left("LH", "secured")
+    >>> lock_edge_left("LH", "key"), lock_edge_left("LH", "inside")
     (False, True)
     """
     hinges_left_from_key = hand in ("LH", "LHR")
-    return hinges_left_from_key == (face == "secured")
+    return hinges_left_from_key == (face == "inside")
 
 
 def swings_toward_viewer(hand: str, face: Face) -> bool:

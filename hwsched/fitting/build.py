@@ -61,9 +61,9 @@ def fit(given: OpeningInput) -> Fit:
     Returns
     -------
     Fit
-        ``fitted`` with the best complete chain; ``unknown`` with the facts that are missing; ``not-fitted`` with all
+        ``fits`` with the best complete chain; ``unknown`` with the facts that are missing; ``does-not-fit`` with all
         refusals and the nearest miss. What a person chose is kept even where rules refuse it: the fit is then
-        ``fitted``, and `rules.check` says what is wrong. Equal cases have equal fits.
+        ``fits``, and `rules.check` says what is wrong. Equal cases have equal fits.
     """
     return _built(without_impossible(given))
 
@@ -77,7 +77,7 @@ def fit_with_facts(given: OpeningInput) -> tuple[Fit, FactsRead]:
 
 def _built(given: OpeningInput) -> Fit:
     if lock_form(given) is None and not chosen_by_hand(given):
-        return Fit("unknown", needs=needs_of(("existing_item.lock_form",), "lock"))
+        return Fit("to-measure", needs=needs_of(("existing_item.lock_form",), "lock"))
     return _settled(given, _searched(given, every=False))
 
 
@@ -92,7 +92,7 @@ def alternatives(given: OpeningInput) -> tuple[Fit, ...]:
     Returns
     -------
     tuple of Fit
-        Each ``fitted``, without refusals and runners-up; empty where the fit is unknown or nothing fits. The first is
+        Each ``fits``, without refusals and runners-up; empty where the fit is unknown or nothing fits. The first is
         what `fit` takes.
     """
     given = without_impossible(given)
@@ -101,7 +101,7 @@ def alternatives(given: OpeningInput) -> tuple[Fit, ...]:
     search = _searched(given, every=True)
     if search.needs:
         return ()
-    return tuple(priced(given, replace(each, status="fitted")) for each in _ranked(given, search))
+    return tuple(priced(given, replace(each, status="fits")) for each in _ranked(given, search))
 
 
 def _searched(given: OpeningInput, *, every: bool) -> _Search:
@@ -180,20 +180,20 @@ def _settled(given: OpeningInput, search: _Search) -> Fit:
         ranked = _ranked(given, search)
         best = ranked[0]
         others = tuple(_runner_up(given, each) for each in ranked[1 : 1 + _RUNNERS_UP])
-        return priced(given, replace(best, status="fitted", refused=every, runners_up=others))
+        return priced(given, replace(best, status="fits", refused=every, runners_up=others))
     if search.needs:
         needs = tuple(need for fact, slot in search.needs.items() for need in needs_of((fact,), slot))
-        return Fit("unknown", refused=every, needs=needs)
+        return Fit("to-measure", refused=every, needs=needs)
     lacking = [(slot, each) for slot, each in search.stopped if each.needs and not each.refusals]
     if lacking:
         slot, fewest = min(lacking, key=lambda entry: (len(entry[1].needs), entry[1].needs))
-        return Fit("unknown", refused=every, needs=needs_of(fewest.needs, slot))
+        return Fit("to-measure", refused=every, needs=needs_of(fewest.needs, slot))
     refused = [(slot, each) for slot, each in search.stopped if each.refusals]
     _, nearest = min(
         refused, key=lambda entry: (_FARTHEST[entry[0]], *entry[1].miss(), numbers_in(entry[1].fit)), default=("", None)
     )
     miss = _worst(nearest.refusals) if nearest is not None else None
-    return Fit("not-fitted", refused=every, nearest_miss=miss)
+    return Fit("does-not-fit", refused=every, nearest_miss=miss)
 
 
 def _ranked(given: OpeningInput, search: _Search) -> list[Fit]:

@@ -96,7 +96,7 @@ def needs_of(facts: Iterable[str], slot: Slot) -> tuple[Need, ...]:
 def fit_part(given: OpeningInput, role: Role, part: Part, reason: str, quantity: float = 1.0) -> FitPart:
     """Return a part in a role; by hand or of the set where a person chose it so."""
     chosen = next((c for c in given.chosen if c.role == role and c.part == part.number), None)
-    source: Source = "fitted" if chosen is None else "set" if chosen.source == "set" else "by-hand"
+    source: Source = "worked-out" if chosen is None else "set" if chosen.source == "set" else "by-hand"
     return FitPart(role, part.number, part.kind, quantity, reason, part.description, source)
 
 

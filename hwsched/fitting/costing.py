@@ -70,7 +70,7 @@ def price_openings(
     found: dict[str, list[Cost]] = {}
     left_out: set[str] = set()
     for given, fit in openings:
-        if fit is None or fit.status != "fitted":
+        if fit is None or fit.status != "fits":
             left_out.add(given.opening.id)
             continue
         work = labour(tasks_of(given, fit), table, given.opening.difficulty or 1)

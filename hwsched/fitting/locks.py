@@ -48,7 +48,7 @@ _SHAPE = (
     "hole_mm",
     "depth_mm",
     "body_length_mm",
-    "secured_half_mm",
+    "inside_half_mm",
     "mounting",
 )
 """Attributes of the lock on which the unit's place, and what goes with it, depend."""
@@ -113,7 +113,7 @@ def _reach_of(given: OpeningInput, fit: Fit) -> tuple[object, ...]:
 def _built(given: OpeningInput, part: Part, role: Role) -> Fit:
     leaf, lock = lock_leaf(given), lock_item(given)
     reason = f"the existing lock is of the form {lock_form(given) or 'unknown'}"
-    bare = Fit("unknown", parts=(fit_part(given, role, part, reason),))
+    bare = Fit("to-measure", parts=(fit_part(given, role, part, reason),))
     if leaf is None or lock is None:
         return bare
     if part.kind == "mortise-cylinder":
@@ -152,7 +152,7 @@ def _threaded(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item
             added.append(fit_part(given, "ring", ring, f"fills what the collar leaves of {stands}", count))
     short = found.distance_mm if isinstance(found, StackMiss) else 0.0
     stack = Stack("threaded", found.projection_mm, found.gap_mm, found.turns, found.rings, short_mm=short)
-    return Fit("unknown", parts=(head, *with_cam.parts[1:], *added), stack=stack)
+    return Fit("to-measure", parts=(head, *with_cam.parts[1:], *added), stack=stack)
 
 
 def _stack(
@@ -238,15 +238,15 @@ def _rim(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> 
 
 
 def _euro(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
-    key, secured = part.number_of("key_half_mm"), part.number_of("secured_half_mm")
+    key, inside = part.number_of("key_half_mm"), part.number_of("inside_half_mm")
     thick, trim = leaf.thickness_mm, lock.trim_key_mm
-    if key is None or secured is None or thick is None or trim is None:
+    if key is None or inside is None or thick is None or trim is None:
         return bare
     stands = key - (thick / 2 - (lock.case_offset_mm or 0.0) + trim)
     why = f"{bare.parts[0].reason}; {length(given, thick)} of leaf under {length(given, trim)} of trim"
     head = replace(bare.parts[0], reason=why)
     return Fit(
-        "unknown",
+        "to-measure",
         parts=(head,),
-        stack=Stack("euro-profile", stands, key_half_mm=key, secured_half_mm=secured, short_mm=max(0.0, -stands)),
+        stack=Stack("euro-profile", stands, key_half_mm=key, inside_half_mm=inside, short_mm=max(0.0, -stands)),
     )

@@ -1,4 +1,4 @@
-"""A surface unit on the secured face: every place that the ways to the face allow, best first.
+"""A surface unit on the inside face: every place that the ways to the face allow, best first.
 
 Places are calculated in `calc.placement`; what a unit keeps off stands in `keepouts`; whether a place will do is said
 by the rules of the slot.
@@ -30,7 +30,7 @@ from hwsched.rules.placement.plate_within_leaf import RULE as PLATE_WITHIN_LEAF
 from hwsched.rules.reading import leaf_name, stile_mm
 from hwsched.values import Alternative, Fit, HandPlacement, Leaf, OpeningInput, Part, Placement
 
-FACE = "secured"
+FACE = "inside"
 _NEIGHBOURS = 6
 
 

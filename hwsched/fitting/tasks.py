@@ -6,7 +6,7 @@ from hwsched.calc.project.labour import Task
 from hwsched.rules.reading import in_role, leafless, lock_form, lock_leaf
 from hwsched.values import Fit, OpeningInput
 
-_MOUNTED = {"secured": "mount-unit-surface", "key": "mount-unit-surface", "edge": "mount-unit-edge"}
+_MOUNTED = {"inside": "mount-unit-surface", "key": "mount-unit-surface", "edge": "mount-unit-edge"}
 
 
 def tasks_of(given: OpeningInput, fit: Fit) -> tuple[Task, ...]:
@@ -35,7 +35,7 @@ def tasks_of(given: OpeningInput, fit: Fit) -> tuple[Task, ...]:
         elif hole.purpose == "cable":
             counts["drill-compound-bore" if hole.up_deg or hole.edge_deg else "drill-access-hole"] += hole.count
     if fit.placement is not None:
-        glass = material == "glass" and fit.placement.face in ("secured", "key")
+        glass = material == "glass" and fit.placement.face in ("inside", "key")
         counts["bond-to-glass" if glass else _MOUNTED.get(fit.placement.face, "mount-unit-wall")] += 1
     transfer = in_role(given, fit, "power-transfer")
     if transfer is not None:

@@ -107,7 +107,7 @@ def _why(given: OpeningInput, unit: Part) -> str:
         return f"a {housing} behind the reader"
     if leaf.construction == "narrow-stile" and leaf.stile_mm is not None:
         return f"a {housing} for a stile of {length(given, leaf.stile_mm)}"
-    return f"a {housing} on the secured side of a leaf of {(leaf.material or 'unknown material').replace('-', ' ')}"
+    return f"a {housing} on the inside of a leaf of {(leaf.material or 'unknown material').replace('-', ' ')}"
 
 
 def _placed(given: OpeningInput, bare: Fit, unit: Part) -> Iterator[tuple[Fit, str]]:

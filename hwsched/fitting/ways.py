@@ -178,7 +178,7 @@ def holes_of(
     access = Hole(
         "access hole for the lead",
         leaf_name(leaf),
-        "secured",
+        "inside",
         hole[0],
         hole[1],
         size.diameter_mm,
@@ -267,7 +267,7 @@ def _channel_angle(access: Hole, leaf: Leaf, at: Cavity, square: float, diameter
     pocket = Box(at.box.low, at.box.high)
     try:
         found = channel(
-            ChannelInput(size, "secured", access.x_mm, access.y_mm, pocket, square, usual, diameter)
+            ChannelInput(size, "inside", access.x_mm, access.y_mm, pocket, square, usual, diameter)
         ).angles_deg
     except InputError:
         return usual

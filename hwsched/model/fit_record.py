@@ -32,8 +32,8 @@ def fit_text(fit: Fit) -> str:
 
     Examples
     --------
-    >>> fit_text(Fit("unknown"))
-    '{"status":"unknown"}'
+    >>> fit_text(Fit("to-measure"))
+    '{"status":"to-measure"}'
     """
     return _encode(_writer(Fit)(fit))
 
@@ -53,7 +53,7 @@ def fit_of(content: object) -> Fit:
 
     Examples
     --------
-    >>> fit_of({"status": "fitted", "cost": "12.5"}).cost
+    >>> fit_of({"status": "fits", "cost": "12.5"}).cost
     Decimal('12.5')
     """
     return cast(Fit, _reader(Fit)(content))

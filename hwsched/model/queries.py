@@ -55,6 +55,7 @@ from hwsched.values import (
     Settings,
     SupplyLink,
 )
+from hwsched.values.earlier_words import in_present_words
 from hwsched.values.facts_read import FactsRead
 from hwsched.values.lock_points import lock_points, with_beside
 from hwsched.values.terms import CostTerms
@@ -351,13 +352,14 @@ def _children(
 
 def read_fits(connection: Connection, ids: Collection[str] | None = None) -> dict[str, StoredFit]:
     """Return the stored fits of openings by lock point; each content is decoded once."""
-    pointer = (OPENING_FIT.c[name] for name in ("id", "case_key", "fit_key", "engine", "facts_read"))
+    pointer = (OPENING_FIT.c[name] for name in ("id", "input_key", "fit_key", "engine", "facts_read"))
     rows = list(among(connection, select(*pointer), OPENING_FIT.c.opening_id, ids))
     # Joined, each content would be read as often as openings share it.
     contents: Select[Any] = select(FIT_CONTENT.c.key, FIT_CONTENT.c.content)
     wanted = {row[2] for row in rows}
     decoded: dict[str, Fit] = {
-        key: fit_of(json.loads(content)) for key, content in among(connection, contents, FIT_CONTENT.c.key, wanted)
+        key: fit_of(json.loads(in_present_words(content)))
+        for key, content in among(connection, contents, FIT_CONTENT.c.key, wanted)
     }
     engines = _engines(connection, {row[3] for row in rows} - {None})
     readings = _readings(connection, {row[4] for row in rows} - {None})

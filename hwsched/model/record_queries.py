@@ -32,7 +32,7 @@ def read_waivers(connection: Connection) -> list[Waiver]:
 
 def read_packets(connection: Connection, ids: Collection[str] | None = None) -> dict[str, Packet]:
     """Return the last packet that went out by opening."""
-    query = select(ISSUED_PACKET.c.opening_id, ISSUED_PACKET.c.at, ISSUED_PACKET.c.by, ISSUED_PACKET.c.case_key)
+    query = select(ISSUED_PACKET.c.opening_id, ISSUED_PACKET.c.at, ISSUED_PACKET.c.by, ISSUED_PACKET.c.shown_key)
     return {
         opening: Packet(at, by, key)
         for opening, at, by, key in among(connection, query, ISSUED_PACKET.c.opening_id, ids)

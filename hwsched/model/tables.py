@@ -200,8 +200,8 @@ ASSIGNED_PART: Final = _journalled(
     Index(None, "opening_id"),
 )
 """A piece, or a counted lot, at a lock point, from the moment that anything is known of it beyond the fit: its serial
-number, its lot, that it went out. Piece: counted from 1 among equal ones. Source: fitted, set, by-hand. State: planned,
-issued. Lock point null: it is locked no more."""
+number, its lot, that it went out. Piece: counted from 1 among equal ones. Source: worked-out, set, by-hand. State:
+planned, issued. Lock point null: it is locked no more."""
 
 OWN_FIELD: Final = _journalled(
     "own_field",
@@ -279,10 +279,10 @@ ISSUED_PACKET: Final = _journalled(
     _owner("opening_id", "opening"),
     Column("at", Text, nullable=False),
     Column("by", Text, nullable=False),
-    Column("case_key", Text, nullable=False),
+    Column("shown_key", Text, nullable=False),
     UniqueConstraint("opening_id"),
 )
-"""The last packet that went out for an opening; case_key: hash of what it showed."""
+"""The last packet that went out for an opening; shown_key: hash of what it showed."""
 
 BLOB: Final = Table(
     "blob",
@@ -365,14 +365,14 @@ OPENING_FIT: Final = Table(
     _owner("id", "lock_point", primary_key=True),
     _version(),
     _owner("opening_id", "opening"),
-    Column("case_key", Text, nullable=False),
+    Column("input_key", Text, nullable=False),
     Column("fit_key", Text, ForeignKey("fit_content.key"), nullable=False),
     Column("engine", Text, ForeignKey("engine.key")),
     Column("facts_read", Text, ForeignKey("facts_read.key")),
     Index(None, "opening_id"),
 )
 """Which fit a lock point has; id is the lock point's. Engine: the program that worked it out, null for one that did not
-write itself down; facts_read: what was read for it; case_key: hash of what those facts held."""
+write itself down; facts_read: what was read for it; input_key: hash of what those facts held."""
 
 PERSON: Final = _journalled(
     "person", Column("name", Text, nullable=False), Column("role", Text, nullable=False), UniqueConstraint("name")

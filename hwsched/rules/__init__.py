@@ -113,7 +113,7 @@ from hwsched.rules.placement import (
     trim_clear,
     unit_for_glass,
     unit_for_no_glass,
-    unit_on_secured_side,
+    unit_on_inside,
     unit_place_known,
     unit_weather,
 )
@@ -192,7 +192,7 @@ OWN_RULES: tuple[Rule, ...] = (
     trim_clear.RULE,
     unit_for_glass.RULE,
     unit_for_no_glass.RULE,
-    unit_on_secured_side.RULE,
+    unit_on_inside.RULE,
     unit_place_known.RULE,
     unit_weather.RULE,
     # cable

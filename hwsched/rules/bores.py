@@ -18,8 +18,8 @@ def angled(fit: Fit) -> list[Hole]:
 
 def as_bore(hole: Hole, leaf: LeafSize, target: Box | None = None) -> BoreInput:
     """Return a hole that starts in a face, or below it, as a bore; it ends where it meets its target."""
-    inward = 1.0 if hole.face == "secured" else -1.0
-    z = hole.from_depth_mm if hole.face == "secured" else leaf.thickness_mm - hole.from_depth_mm
+    inward = 1.0 if hole.face == "inside" else -1.0
+    z = hole.from_depth_mm if hole.face == "inside" else leaf.thickness_mm - hole.from_depth_mm
     start = (hole.x_mm, hole.y_mm, z)
     if hole.from_depth_mm > 0:
         direction = (-tan(radians(hole.edge_deg)), tan(radians(hole.up_deg)), inward)
@@ -33,9 +33,9 @@ def as_bore(hole: Hole, leaf: LeafSize, target: Box | None = None) -> BoreInput:
 
 def as_rod(hole: Hole, thickness_mm: float) -> Rod:
     """Return a hole that starts in a face, or below it, as the round body that it takes from the leaf."""
-    inward = 1.0 if hole.face == "secured" else -1.0
+    inward = 1.0 if hole.face == "inside" else -1.0
     left = thickness_mm - hole.from_depth_mm
-    z = hole.from_depth_mm if hole.face == "secured" else left
+    z = hole.from_depth_mm if hole.face == "inside" else left
     across, up = -tan(radians(hole.edge_deg)), tan(radians(hole.up_deg))
     deep = left
     if hole.depth_mm is not None:

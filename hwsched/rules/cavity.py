@@ -17,7 +17,7 @@ _SLIVER_MM = 3.0
 
 @dataclass(frozen=True, slots=True)
 class Cavity:
-    """Heights above the floor; z from the secured face [mm]."""
+    """Heights above the floor; z from the inside face [mm]."""
 
     x: float
     """Centre of cylinder, cross bore or reader from the lock edge."""
@@ -63,8 +63,8 @@ def way_kinds(given: OpeningInput, fit: Fit) -> tuple[str, ...]:
 
 
 def _half(part: Part | None) -> bool:
-    secured = part.number_of("secured_half_mm") if part is not None else None
-    return secured is not None and secured <= 10.0
+    inside = part.number_of("inside_half_mm") if part is not None else None
+    return inside is not None and inside <= 10.0
 
 
 def cavity(given: OpeningInput, fit: Fit) -> Cavity | None:

@@ -14,7 +14,7 @@ from hwsched.values import Fit, OpeningInput
 
 TOUCH_MM: Final = 1e-6
 """Distances short by less than this are kept."""
-ON_FACE: Final = ("secured", "key")
+ON_FACE: Final = ("inside", "key")
 
 
 def gap_mm(a: Rect, b: Rect) -> float:
@@ -42,7 +42,7 @@ def near(
     if unit is None or unit.kind != "surface-unit" or (place is not None and place.face not in ON_FACE):
         return
     housing = housing_rect(place, unit) if place is not None else None
-    for found in footprints(given, fit, place.face if place is not None else "secured"):
+    for found in footprints(given, fit, place.face if place is not None else "inside"):
         if found.kind not in kinds:
             continue
         if found.rect is None:

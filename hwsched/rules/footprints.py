@@ -77,7 +77,7 @@ def footprints(given: OpeningInput, fit: Fit, face: str) -> tuple[Footprint, ...
     given, fit : OpeningInput, Fit
         The fit gives the new lock, whose trim counts in place of the old one's.
     face : str
-        secured or key.
+        inside or key.
 
     Returns
     -------
@@ -115,7 +115,7 @@ def _other_trims(
         # Any other identifier keeps the case one of several points.
         there = replace(given, point=LockPoint(item_id=item.id, others=("",)), beside=())
         if lock_leaf(there) is leaf:
-            fit = fits.get(item.id) or Fit("unknown")
+            fit = fits.get(item.id) or Fit("to-measure")
             rest = [lock_item(given), *(each for each in others if each is not item)]
             trim = _lock_trim(there, fit, item, leaf, face, _at_lock(item, rest, found))
             if trim is not None:
@@ -166,7 +166,7 @@ def _lock_trim(
         return _new_trim(given, fit, lock, "thread_diameter_mm", "cabinet bolt", 2.0)
     if form == "reader":
         return None
-    if form == "rim" and face == "secured" and not any(o.kind == "exit-device" for o in others):
+    if form == "rim" and face == "inside" and not any(o.kind == "exit-device" for o in others):
         return _rim_case(lock)
     return _surveyed_trim(lock, face, others)
 
@@ -183,14 +183,14 @@ def _surveyed_trim(lock: Item, face: str, others: list[Footprint]) -> Footprint 
     rect = rectangle(lock)
     if rect is not None:
         return Footprint("lock", "lock's trim", rect)
-    if face == "secured" and not any(o.kind in _DESCRIBES_TURN for o in others):
+    if face == "inside" and not any(o.kind in _DESCRIBES_TURN for o in others):
         if lock.thumb_turn is None and lock.lock_form in ("mortise", "euro-profile"):
             return Footprint("thumb-turn", "thumb turn", None, ("existing_item.thumb_turn",))
         if lock.thumb_turn:
             return Footprint("thumb-turn", "thumb turn", None, missing(lock))
     if any(o.kind in _DESCRIBES_TRIM for o in others):
         return None
-    side = "trim_secured_mm" if face == "secured" else "trim_key_mm"
+    side = "trim_inside_mm" if face == "inside" else "trim_key_mm"
     trim = getattr(lock, side)
     if trim is None:
         return Footprint("lock", "lock's trim", None, (f"existing_item.{side}",))
@@ -235,7 +235,7 @@ def _gate_case(given: OpeningInput, fit: Fit, lock: Item) -> Footprint:
 
 
 def _rim_case(lock: Item) -> Footprint:
-    """Return the rim lock's case, which stands on the secured face from the lock edge inward."""
+    """Return the rim lock's case, which stands on the inside face from the lock edge inward."""
     rect = rectangle(lock)
     if rect is not None:
         return Footprint("lock", "rim lock's case", rect)

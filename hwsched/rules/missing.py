@@ -55,7 +55,7 @@ def missing_facts(openings: Iterable[tuple[str, Fit | None, Sequence[Finding]]])
 def needs_of(fit: Fit | None, findings: Sequence[Finding]) -> tuple[str, ...]:
     """Return the missing facts that block an opening, each once."""
     facts: dict[str, None] = {}
-    if fit is not None and fit.status == "unknown":
+    if fit is not None and fit.status == "to-measure":
         facts.update((need.fact, None) for need in fit.needs)
     for finding in findings:
         if finding.needs and not finding.waived and finding.severity != "note":

@@ -123,12 +123,12 @@ def leaf_span_mm(given: OpeningInput, leaf: Leaf) -> tuple[float, float] | None:
 
 
 def stop_side(given: OpeningInput) -> str | None:
-    """Name the face that closes against the frame's stop: key for LH and RH, secured for LHR and RHR; None unknown.
+    """Name the face that closes against the frame's stop: key for LH and RH, inside for LHR and RHR; None unknown.
 
     A leaf swings away from its stop; LH and RH swing away from the key side (trade convention, SDI 111).
     """
     hand = given.opening.hand
-    return None if hand is None else ("key" if hand in ("LH", "RH") else "secured")
+    return None if hand is None else ("key" if hand in ("LH", "RH") else "inside")
 
 
 def entry(given: OpeningInput, fit_part: FitPart) -> Part | None:

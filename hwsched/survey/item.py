@@ -29,7 +29,7 @@ KINDS = (
     Choice("other", "Other", ("misc",)),
 )
 FACES = (
-    Choice("secured", "Secured side", ("inside", "in", "secure", "room side")),
+    Choice("inside", "Inside", ("in", "secure", "room side", "secured", "secured side", "secured face")),
     Choice("key", "Key side", ("outside", "out", "key", "corridor side")),
     Choice("both", "Both faces", ("both sides", "through")),
     Choice("edge", "Lock edge", ("edge", "leaf edge")),
@@ -206,11 +206,14 @@ ITEM = Entity(
             high=60,
         ),
         Attribute(
-            "trim_secured_mm",
-            "Trim thickness, secured side",
+            "trim_inside_mm",
+            "Trim thickness, inside",
             "length",
             "mm",
-            synonyms=("trim inside", "trim secured side", "inner trim", "escutcheon inside"),
+            synonyms=(
+                *("trim inside", "inner trim", "escutcheon inside"),
+                *("trim secured side", "trim thickness, secured side", "trim_secured_mm"),
+            ),
             low=0,
             high=60,
         ),

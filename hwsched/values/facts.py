@@ -76,7 +76,7 @@ class Item:
     case_above_mm: float | None = None
     case_offset_mm: float | None = None
     trim_key_mm: float | None = None
-    trim_secured_mm: float | None = None
+    trim_inside_mm: float | None = None
     thumb_turn: bool | None = None
     cross_bore_mm: float | None = None
     edge_bore_mm: float | None = None

@@ -141,7 +141,7 @@ class FactsKeys:
         return found or ""
 
 
-_CHOSEN: Final = ("chosen", "placed", "feed")
+_CHOSEN: Final = ("chosen", "placed", "supply_link")
 """What a person chose, and on what the opening hangs: read as a whole."""
 
 

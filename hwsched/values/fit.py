@@ -1,6 +1,6 @@
 """The fit: parts, place, holes and runs worked out for one opening, with the reason for each and each refusal.
 
-Coordinates: x from the lock edge toward the hinge edge, y up from the finished floor, z from the secured face (0) to
+Coordinates: x from the lock edge toward the hinge edge, y up from the finished floor, z from the inside face (0) to
 the key face (leaf thickness); all mm and degrees.
 """
 
@@ -11,7 +11,7 @@ from typing import Literal
 
 from hwsched.quantities.money import summed
 
-Status = Literal["fitted", "not-fitted", "unknown"]
+Status = Literal["fits", "does-not-fit", "to-measure"]
 Role = Literal[
     "cylinder",
     "lock",
@@ -35,7 +35,7 @@ Role = Literal[
     "consumable",
     "credential",
 ]
-Source = Literal["fitted", "set", "by-hand"]
+Source = Literal["worked-out", "set", "by-hand"]
 Purpose = Literal["cable", "channel", "function", "bolt", "fixing", "bore", "pocket"]
 """What a hole is for: the lead, the lead's way inside the leaf, a cylinder or spindle, a through-bolt, a screw, a bored
 lock's cross or edge bore, a pocket that is not round."""
@@ -53,7 +53,7 @@ class FitPart:
     reason: str
     """Which fact or number it follows from."""
     description: str = ""
-    source: Source = "fitted"
+    source: Source = "worked-out"
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +71,7 @@ class Stack:
     cut_off_mm: float = 0.0
     """For a tailpiece: length to break off."""
     key_half_mm: float = 0.0
-    secured_half_mm: float = 0.0
+    inside_half_mm: float = 0.0
     short_mm: float = 0.0
     """What is missing until it stands right [mm]; 0 when it does, else this is the nearest miss."""
 
@@ -94,18 +94,18 @@ class Placement:
     leaf: str
     """Position of the leaf: single, active, inactive; empty for openings without a leaf."""
     face: str
-    """secured, key, edge, or wall for openings without a leaf."""
+    """inside, key, edge, or wall for openings without a leaf."""
     pattern: str
     """straight, above, below, in-edge, beside."""
     x_mm: float
-    """From the lock edge; for a pocket in the edge from the secured face; on a wall from the reader's centre."""
+    """From the lock edge; for a pocket in the edge from the inside face; on a wall from the reader's centre."""
     y_mm: float
     width_mm: float
     height_mm: float
     hole_x_mm: float
     """Access hole's centre."""
     hole_y_mm: float
-    source: Source = "fitted"
+    source: Source = "worked-out"
     alternatives: tuple[Alternative, ...] = ()
     clearances: tuple[tuple[str, float], ...] = ()
     """Named neighbour and the free distance to it [mm], nearest first."""
@@ -134,9 +134,9 @@ class Hole:
     leaf: str
     """Position of the leaf: single, active, inactive; empty for openings without a leaf."""
     face: str
-    """Face in which it starts: secured, key, lock-edge, frame, wall."""
+    """Face in which it starts: inside, key, lock-edge, frame, wall."""
     x_mm: float
-    """From the lock edge; for holes that start in the lock edge, from the secured face."""
+    """From the lock edge; for holes that start in the lock edge, from the inside face."""
     y_mm: float
     diameter_mm: float
     """0 for a pocket."""
@@ -263,7 +263,9 @@ def together(fits: Sequence[Fit | None]) -> Fit | None:
     if len(known) == 1:
         return known[0]
     statuses = {fit.status for fit in known}
-    status: Status = "not-fitted" if "not-fitted" in statuses else "unknown" if "unknown" in statuses else "fitted"
+    status: Status = (
+        "does-not-fit" if "does-not-fit" in statuses else "to-measure" if "to-measure" in statuses else "fits"
+    )
     parts: dict[tuple[Role, str], FitPart] = {}
     for part in (part for fit in known for part in fit.parts):
         held = parts.get((part.role, part.part))

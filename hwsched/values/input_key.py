@@ -14,6 +14,7 @@ from operator import attrgetter
 from typing import Any, Final
 
 from hwsched.quantities.money import decimal_text
+from hwsched.values.earlier_words import in_first_words
 from hwsched.values.facts import Item, Leaf, Opening
 from hwsched.values.fit import Fit
 from hwsched.values.opening_input import OpeningInput, Settings
@@ -33,7 +34,7 @@ _FIRST: Final = {
     Item: (
         *("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm", "projection_mm", "disposition"),
         *("lock_form", "function", "backset_mm", "cylinder_height_mm", "case_height_mm", "case_depth_mm"),
-        *("case_width_mm", "case_above_mm", "case_offset_mm", "trim_key_mm", "trim_secured_mm", "thumb_turn"),
+        *("case_width_mm", "case_above_mm", "case_offset_mm", "trim_key_mm", "trim_inside_mm", "thumb_turn"),
         *("cross_bore_mm", "edge_bore_mm", "cam_form"),
     ),
 }
@@ -71,7 +72,8 @@ def survey_key(given: OpeningInput) -> str:
     str
         64 hexadecimal digits; equal for openings alike.
     """
-    return hashlib.sha256(_encode((_surveyed(given), _by_hand(given), _later(given))).encode()).hexdigest()
+    surveyed = _encode((_surveyed(given), _by_hand(given), _later(given)))
+    return hashlib.sha256(in_first_words(surveyed).encode()).hexdigest()
 
 
 def input_key(given: OpeningInput) -> str:

@@ -183,10 +183,12 @@ def _met(fit: Fit | None, *, near: bool) -> Fit | None:
     if fit is None:
         return None
     roles = (*_SUPPLYING, *_STANDING) if near else _SUPPLYING
-    parts = tuple(replace(part, reason="", description="", source="fitted") for part in fit.parts if part.role in roles)
+    parts = tuple(
+        replace(part, reason="", description="", source="worked-out") for part in fit.parts if part.role in roles
+    )
     place: Placement | None = None
     if near and fit.placement is not None:
-        place = replace(fit.placement, alternatives=(), clearances=(), source="fitted")
+        place = replace(fit.placement, alternatives=(), clearances=(), source="worked-out")
     return Fit(
         fit.status,
         parts=parts,

@@ -53,7 +53,7 @@ class Packet:
 
     at: str
     by: str
-    input_key: str
+    shown_key: str
     """Hash of what it showed."""
 
 
@@ -62,7 +62,7 @@ class Record:
     """What there is of an opening besides its facts."""
 
     given: OpeningInput
-    input_key: str
+    shown_key: str
     """Hash of what a packet would show now; empty where none went out or nothing is fitted."""
     fit: Fit | None
     """None: nothing is stored that counts."""

@@ -40,7 +40,7 @@ def devices_of(given: OpeningInput, fit: Fit | None) -> tuple[tuple[Device, ...]
         Its fit; None where none counts.
     """
     opening = given.opening
-    if fit is None or fit.status != "fitted":
+    if fit is None or fit.status != "fits":
         why = "it has no fit that counts" if fit is None else f"its fit is {fit.status}"
         text = f"what {opening.mark} draws is unknown: {why}"
         return (), (Problem("unknown", text, ("opening.fit",), opening.id),)

@@ -1,7 +1,7 @@
 """Headers and words are compared without case, blanks and punctuation, and never so that two numbers become one."""
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.attributes import normal, split_unit
@@ -38,7 +38,7 @@ def test_what_stands_between_digits_is_kept(one, other):
     assert normal(one) != normal(other)
 
 
-@stated(st.text(max_size=40))
+@given(st.text(max_size=40))
 def test_normal_is_stable(text):
     once = normal(text)
     assert normal(once) == once

@@ -4,7 +4,7 @@ import datetime as dt
 from decimal import Decimal
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.attributes import Attribute, CellError, Choice, as_text, read_value, reader_of
@@ -391,7 +391,7 @@ class TestReader:
             messages.append(str(caught.value))
         assert len(set(messages)) == 1
 
-    @stated(st.one_of(st.text(max_size=30), st.floats(), st.integers(), st.booleans(), st.dates(), st.none()))
+    @given(st.one_of(st.text(max_size=30), st.floats(), st.integers(), st.booleans(), st.dates(), st.none()))
     def test_nothing_but_a_value_or_a_refusal(self, cell):
         for attribute in EVERY:
             try:

@@ -3,7 +3,7 @@
 from decimal import Decimal
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.attributes import Attribute, Choice, accepted_by, read_value, show_value, shown_unit
@@ -51,7 +51,7 @@ def test_unknown_is_said_as_the_caller_wants():
     assert show_value(LENGTH, None, unknown="not measured") == "not measured"
 
 
-@stated(
+@given(
     st.integers(-(10**6), 10**6), st.sampled_from(["V", "A", "mA", "uA", "mAh", "Ah", "degC", "h", "s", "share", ""])
 )
 def test_a_shown_number_reads_back(thousandths, unit):
@@ -62,7 +62,7 @@ def test_a_shown_number_reads_back(thousandths, unit):
     assert read_value(attribute, show_value(attribute, value)).value == pytest.approx(value, rel=1e-9, abs=1e-12)
 
 
-@stated(st.floats(0, 5000), st.sampled_from(["fraction", "decimal-inch", "mm"]))
+@given(st.floats(0, 5000), st.sampled_from(["fraction", "decimal-inch", "mm"]))
 def test_a_shown_length_reads_back_to_half_a_step(mm, style):
     # Half of the last step shown: 1/64 in, 0.0001 in, 0.1 mm.
     step = {"fraction": 25.4 / 64, "decimal-inch": 0.00254, "mm": 0.1}[style]

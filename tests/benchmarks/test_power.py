@@ -209,10 +209,10 @@ def test_10_000_openings_on_batteries_and_circuits_of_a_project(tmp_path):
     for number in range(10_000):
         opening = Opening(f"o{number}", f"M{number}", operations_per_day=float(rng.randint(5, 60)))
         if number % 2:
-            battery.append((OpeningInput(opening, (), (), catalogue), Fit("fitted", pack, power="battery")))
+            battery.append((OpeningInput(opening, (), (), catalogue), Fit("fits", pack, power="battery")))
             continue
         given = OpeningInput(opening, (), (), catalogue, supply_link=SupplyLink("ROP-S12B"))
-        connected[opening.id] = ConnectedOpening(given, Fit("fitted", wired, power="supply"))
+        connected[opening.id] = ConnectedOpening(given, Fit("fits", wired, power="supply"))
     for place, opening_id in enumerate(connected):
         if place % 8 == 0:
             supplies.append(present.Supply(f"s{place}", f"S{place}", "B", part="ROP-S12B"))

@@ -100,9 +100,9 @@ def packets(count):
     sections = []
     for number in range(count):
         given, fit = ALL[names[number % len(names)]]
-        faces = ("secured", "key")
-        rows = tuple((TICK, n + 1, "cable hole", "secured", '2 3/4"', '3/8"', "twist drill") for n in range(5))
-        box = tuple((TICK, n + 1, f"TC-{n}", "secured", "EA", "1", "Threaded cylinder with lead") for n in range(12))
+        faces = ("inside", "key")
+        rows = tuple((TICK, n + 1, "cable hole", "inside", '2 3/4"', '3/8"', "twist drill") for n in range(5))
+        box = tuple((TICK, n + 1, f"TC-{n}", "inside", "EA", "1", "Threaded cylinder with lead") for n in range(12))
         sections.append(
             Section(
                 (
@@ -133,7 +133,7 @@ def elevations(count):
     sections = []
     for number in range(count):
         given, fit = ALL[names[number % len(names)]]
-        faces = ("secured", "key")
+        faces = ("inside", "key")
         sections.append(Section((Drawings(tuple(elevation(given, fit, face) for face in faces), 200.0),)))
     return Document("Elevations", "Bench", "A", "2025-01-01", tuple(sections))
 

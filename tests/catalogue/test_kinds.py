@@ -26,7 +26,7 @@ SUFFIX = {
 REQUIRED = {
     "mortise-cylinder": "length_mm cam_offset_mm thread_pitch_mm cam_fixing lead_mm connector",
     "rim-cylinder": "tail_form tail_length_mm lead_mm connector",
-    "euro-cylinder": "key_half_mm secured_half_mm cam_form lead_mm connector",
+    "euro-cylinder": "key_half_mm inside_half_mm cam_form lead_mm connector",
     "cabinet-lock": "thread_diameter_mm grip_mm lead_mm connector",
     "fixed-reader": "hole_mm face_width_mm face_height_mm lead_mm connector",
     "bored-lever-lock": "backset_mm cross_bore_mm edge_bore_mm leaf_low_mm leaf_high_mm function lead_mm connector",

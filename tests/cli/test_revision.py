@@ -49,7 +49,7 @@ def test_freeze_list_show_compare(yard, capsys):
     assert "the whole project · for approval" in shown
     assert "openings 2" in shown
     then = answered(capsys, yard, "--show", "A", "2")
-    assert (then["opening"]["rating"], then["points"][0]["fit"]["status"]) == ("none", "fitted")
+    assert (then["opening"]["rating"], then["points"][0]["fit"]["status"]) == ("none", "fits")
     assert answered(capsys, yard, "--show", "C", "2")["opening"]["rating"] == "90"
     assert "rating none" in told(capsys, yard, "--show", "A", "2")
     found = answered(capsys, yard, "--compare", "A")

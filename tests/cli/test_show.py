@@ -77,7 +77,7 @@ def door():
     [
         # x from the lock edge, y up, z from the inside face: a hole from the inside goes toward +z, from the key side
         # toward -z from the leaf's thickness; one in the lock edge goes toward +x, its own x counting from the inside.
-        ("secured", [60.0, 1000.0, 0.0], [0, 0, 1]),
+        ("inside", [60.0, 1000.0, 0.0], [0, 0, 1]),
         ("key", [60.0, 1000.0, 45.0], [0, 0, -1]),
         ("lock-edge", [0.0, 1000.0, 60.0], [1, 0, 0]),
         ("wall", [60.0, 1000.0, 0.0], [0, 0, 1]),
@@ -93,7 +93,7 @@ def test_a_square_hole_goes_straight_in(door, face, start, direction):
 def test_a_leaning_hole_has_its_angles():
     # 45 degrees up, 15 toward the lock edge (x falls): for every mm in, tan 45 = 1 up and tan 15 = 0.268 to the edge.
     given = OpeningInput(Opening("o", "M1"), (Leaf("l", "single", thickness_mm=45.0),), (), Catalogue({}, ""))
-    x, y, z = hole_record(given, Hole("h", "single", "secured", 60.0, 900.0, 8.0, up_deg=45.0, edge_deg=15.0)).direction
+    x, y, z = hole_record(given, Hole("h", "single", "inside", 60.0, 900.0, 8.0, up_deg=45.0, edge_deg=15.0)).direction
     assert isclose(y / z, tan(radians(45)))
     assert isclose(x / z, -tan(radians(15)))
     assert isclose(sqrt(x * x + y * y + z * z), 1.0)
@@ -113,15 +113,15 @@ def test_the_start_of_a_hole_from_the_key_side_is_unknown_without_a_thickness():
 
 def test_a_plates_four_screws_stand_inside_its_corners(door):
     # Plate 40 x 120 mm with its lower left corner at 20, 1000: 6 mm inside each corner (common practice, unverified).
-    plate = Placement("single", "secured", "above", 20.0, 1000.0, 40.0, 120.0, 40.0, 1060.0)
-    screws = Hole("s", "single", "secured", 40.0, 1060.0, 2.8, count=4, purpose="fixing", by_template=True)
+    plate = Placement("single", "inside", "above", 20.0, 1000.0, 40.0, 120.0, 40.0, 1060.0)
+    screws = Hole("s", "single", "inside", 40.0, 1060.0, 2.8, count=4, purpose="fixing", by_template=True)
     made = hole_record(door, screws, plate)
     assert set(made.places_mm) == {(26.0, 1006.0, 0.0), (54.0, 1006.0, 0.0), (26.0, 1114.0, 0.0), (54.0, 1114.0, 0.0)}
 
 
 def test_where_only_the_part_tells_no_place_is_made_up(door):
-    plate = Placement("single", "secured", "above", 20.0, 1000.0, 40.0, 120.0, 40.0, 1060.0)
-    three = Hole("s", "single", "secured", 40.0, 1060.0, 2.8, count=3, purpose="fixing", by_template=True)
+    plate = Placement("single", "inside", "above", 20.0, 1000.0, 40.0, 120.0, 40.0, 1060.0)
+    three = Hole("s", "single", "inside", 40.0, 1060.0, 2.8, count=3, purpose="fixing", by_template=True)
     bolts = Hole("b", "single", "key", 70.0, 1000.0, 8.0, count=2, purpose="bolt", by_template=True)
     assert hole_record(door, three, plate).places_mm is None
     assert hole_record(door, bolts, plate).places_mm is None

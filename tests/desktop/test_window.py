@@ -72,7 +72,7 @@ def test_the_chosen_opening_shows_facts_parts_findings_and_drawing(window):
 def test_an_edit_is_checked_at_once_and_undone(window, qtbot):
     choose(window, "M004")
     before = window.sheet.state.text()
-    assert "Fitted" in before
+    assert "Fits" in before
     item = fact_cell(window, "Leaf thickness")
     window.sheet.pages.setCurrentWidget(window.sheet.facts)
     window.sheet.facts.editItem(item, 1)

@@ -57,14 +57,14 @@ ROWS = (
     opening("METRIC", **{"B/S": "69.85 mm", "Cyl AFF": "1016mm", "Thickness (in)": "44.45 mm", "Case thickness": '1"'}),
     # A thumb turn from 39 7/8 to 41 3/8 takes the straight place: a channel from above.
     opening("CHANNEL", TT="y"),
-    standing("CHANNEL", "thumb turn", "secured", "2 3/4", "40 5/8", "1 1/2", "1 1/2", "keep"),
+    standing("CHANNEL", "thumb turn", "inside", "2 3/4", "40 5/8", "1 1/2", "1 1/2", "keep"),
     # Case 1 3/4 above and below the cylinder; a turn to 38 5/8 down, a push plate from 41 up: a channel from below.
     opening("DOWN", **{"TT": "y", "Case height": "3 1/2"}),
-    standing("DOWN", "thumb turn", "secured", "2 3/4", "39 3/8", "1 1/2", "1 1/2", "keep"),
-    standing("DOWN", "push plate", "secured", "2 3/4", "46", "3", "10", "keep"),
+    standing("DOWN", "thumb turn", "inside", "2 3/4", "39 3/8", "1 1/2", "1 1/2", "keep"),
+    standing("DOWN", "push plate", "inside", "2 3/4", "46", "3", "10", "keep"),
     # Hollow metal, a turn from 39 7/8 to 41 1/8: the lead runs inside the leaf to a hole above the case.
     opening("HOLLOW", Material="HM", TT="y", Hand="RH"),
-    standing("HOLLOW", "thumb turn", "secured", "2 3/4", "40 1/2", "1 1/4", "1 1/4", "keep"),
+    standing("HOLLOW", "thumb turn", "inside", "2 3/4", "40 1/2", "1 1/4", "1 1/4", "keep"),
     # Narrow aluminium stile, its own practice.
     opening(
         "STILE",
@@ -74,8 +74,8 @@ ROWS = (
             "TT": "y",
         },
     ),
-    standing("STILE", "thumb turn", "secured", "1 1/8", "40", "1 1/4", "1 1/4", "keep"),
-    # Rim lock on hollow metal: case 3 x 3 1/2 on the secured face, 1 1/2 of it above the cylinder.
+    standing("STILE", "thumb turn", "inside", "1 1/8", "40", "1 1/4", "1 1/4", "keep"),
+    # Rim lock on hollow metal: case 3 x 3 1/2 on the inside face, 1 1/2 of it above the cylinder.
     opening(
         "RIM",
         **{
@@ -88,7 +88,7 @@ ROWS = (
     opening("BORED", **{"Lock type": "bored", "Cross bore": "2 1/8", "Edge bore": "1", **NOT_GIVEN}),
     # A push plate takes the whole face: the unit goes into the edge.
     opening("POCKET", Bldg="Shed"),
-    standing("POCKET", "push plate", "secured", "18", "42", "34", "76", "keep"),
+    standing("POCKET", "push plate", "inside", "18", "42", "34", "76", "keep"),
     # A gate of steel tube 2 thick, outside.
     opening(
         "GATE",

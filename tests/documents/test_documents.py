@@ -66,7 +66,7 @@ def test_openings_under_a_heading_take_identical_hardware(view):
             assert opening.given.opening.hand == group.openings[0].given.opening.hand
             assert opening.mark not in seen
             seen.add(opening.mark)
-    assert seen == {o.mark for o in view.openings if o.fit is not None and o.fit.status == "fitted"}
+    assert seen == {o.mark for o in view.openings if o.fit is not None and o.fit.status == "fits"}
 
 
 def test_unresolved_findings_are_listed_not_hidden(view):
@@ -110,14 +110,14 @@ def test_an_opening_with_an_open_error_says_on_its_face_that_it_may_not_be_insta
 
 
 def test_an_unknown_opening_says_what_is_missing(view):
-    unknown = next(o for o in view.openings if o.fit is not None and o.fit.status == "unknown")
+    unknown = next(o for o in view.openings if o.fit is not None and o.fit.status == "to-measure")
     assert unknown.fit.needs[0].label in words(PACKET.build(view, unknown))
 
 
 @pytest.mark.parametrize(("condition", "caution"), [("rated", "NFPA 80"), ("egress", "one ordinary movement")])
 def test_cautions_follow_the_opening(view, condition, caution):
     for opening in view.openings:
-        if opening.fit is None or opening.fit.status != "fitted":
+        if opening.fit is None or opening.fit.status != "fits":
             continue
         needs = (
             opening.given.opening.rating != "none" if condition == "rated" else opening.given.opening.egress != "none"
@@ -130,7 +130,7 @@ def test_cautions_follow_the_opening(view, condition, caution):
 
 def test_box_contents_are_what_was_fitted(view):
     for opening in view.openings[:60]:
-        if opening.fit is None or opening.fit.status != "fitted":
+        if opening.fit is None or opening.fit.status != "fits":
             continue
         box = next(b for b in blocks(PACKET.build(view, opening)) if isinstance(b, Table) and b.title == "Box contents")
         assert {row[3] for row in box.rows if row[0]} == {part.part for part in item_lines(opening.fit.parts)}

@@ -26,20 +26,20 @@ def of(quay, mark, side):
 
 
 # Centres in mm: x from the fold at the lock edge, y from the cylinder's centre; the diameter. An LH leaf has its lock
-# edge on the left of the secured side and on the right of the key side; RH the other way round.
+# edge on the left of the inside and on the right of the key side; RH the other way round.
 CENTRES = {
-    ("WOOD", "secured", "access hole for the lead"): (69.85, 0.0, 12.7),  # B/S 2 3/4, at the cylinder
-    ("METRIC", "secured", "access hole for the lead"): (69.85, 0.0, 12.7),
-    ("CHANNEL", "secured", "access hole for the lead"): (69.85, 63.5, 12.7),  # 2 1/2 above
-    ("DOWN", "secured", "access hole for the lead"): (69.85, -139.6875, 12.7),  # 5 1/2 below
-    ("HOLLOW", "secured", "access hole for the lead"): (-69.85, 53.975, 12.7),  # RH; 2 1/8 above
-    ("STILE", "secured", "access hole for the lead"): (28.575, 50.8, 19.05),  # B/S 1 1/8; 2 above; 3/4
-    ("SMALL", "secured", "lead's hole into the cross bore"): (63.895, 59.7625, 9.525),  # 2 3/4 less 7/8 tan 15
-    ("SMALL", "secured", "edge bore"): (-22.225, 0.0, 25.4),  # folded round: 7/8 from the secured face
+    ("WOOD", "inside", "access hole for the lead"): (69.85, 0.0, 12.7),  # B/S 2 3/4, at the cylinder
+    ("METRIC", "inside", "access hole for the lead"): (69.85, 0.0, 12.7),
+    ("CHANNEL", "inside", "access hole for the lead"): (69.85, 63.5, 12.7),  # 2 1/2 above
+    ("DOWN", "inside", "access hole for the lead"): (69.85, -139.6875, 12.7),  # 5 1/2 below
+    ("HOLLOW", "inside", "access hole for the lead"): (-69.85, 53.975, 12.7),  # RH; 2 1/8 above
+    ("STILE", "inside", "access hole for the lead"): (28.575, 50.8, 19.05),  # B/S 1 1/8; 2 above; 3/4
+    ("SMALL", "inside", "lead's hole into the cross bore"): (63.895, 59.7625, 9.525),  # 2 3/4 less 7/8 tan 15
+    ("SMALL", "inside", "edge bore"): (-22.225, 0.0, 25.4),  # folded round: 7/8 from the inside face
     ("SMALL", "key", "cross bore"): (-69.85, 0.0, 53.975),  # 2 1/8, from the side on which it is drilled
     ("SMALL", "key", "edge bore"): (22.225, 0.0, 25.4),
-    ("GATE", "secured", "access hole for the lead"): (63.5, 94.7625, 12.7),  # B/S 2 1/2; 75 + 3/16 + 15 above
-    ("GATE", "secured", "hole for the lead behind the lock's case"): (63.5, 0.0, 19.05),
+    ("GATE", "inside", "access hole for the lead"): (63.5, 94.7625, 12.7),  # B/S 2 1/2; 75 + 3/16 + 15 above
+    ("GATE", "inside", "hole for the lead behind the lock's case"): (63.5, 0.0, 19.05),
     ("CABINET", "key", "hole for the cabinet bolt"): (-31.75, 0.0, 19.05),  # B/S 1 1/4; 3/4
 }
 
@@ -54,10 +54,10 @@ def test_a_hole_is_marked_where_it_is_drilled(quay, mark, side, name):
 
 def test_every_hole_that_is_measured_has_a_mark_and_every_other_says_what_marks_it(quay):
     for opening in quay.openings:
-        if opening.fit is None or opening.fit.status != "fitted" or opening.lock_leaf is None:
+        if opening.fit is None or opening.fit.status != "fits" or opening.lock_leaf is None:
             continue
         for hole in opening.fit.holes:
-            sides = [side for side in ("secured", "key") if hole.face in (side, "lock-edge")]
+            sides = [side for side in ("inside", "key") if hole.face in (side, "lock-edge")]
             drawn = [drawing for side in sides if (drawing := of(quay, opening.mark, side)) is not None]
             if hole.by_template:
                 # On the key side the part alone is the template: nothing is printed for it.
@@ -68,7 +68,7 @@ def test_every_hole_that_is_measured_has_a_mark_and_every_other_says_what_marks_
 
 def test_a_pocket_is_as_large_as_its_unit_wants_and_as_high_as_the_case_lets_it(quay):
     """13 3/4 x 11/16 in, from 1 3/4 + 3/4 above the cylinder's centre, in the middle of a leaf of 1 3/4."""
-    drawing = of(quay, "POCKET", "secured")
+    drawing = of(quay, "POCKET", "inside")
     (pocket,) = named(drawing, "pocket for the unit")
     xs, ys = [x for x, _ in pocket.points], [y for _, y in pocket.points]
     assert (min(xs), max(xs)) == pytest.approx((-22.225 - 17.4625 / 2, -22.225 + 17.4625 / 2), abs=MM)
@@ -100,21 +100,21 @@ SAID = {
 @pytest.mark.parametrize("mark", SAID)
 def test_the_words_of_a_template(quay, mark):
     for each in SAID[mark]:
-        assert each in said(of(quay, mark, "secured"))
+        assert each in said(of(quay, mark, "inside"))
 
 
 def test_the_backset_and_the_height_of_the_cylinder_are_told(quay):
     # B/S 2 1/2, Cyl AFF 36.
-    found = said(of(quay, "GATE", "secured"))
+    found = said(of(quay, "GATE", "inside"))
     assert 'Backset 2 1/2"' in found
     assert 'cylinder 36" above the floor' in found
 
 
 def test_openings_alike_share_a_template_and_no_other(quay):
-    assert of(quay, "WOOD", "secured") == of(quay, "METRIC", "secured")
-    assert of(quay, "BORED", "secured") != of(quay, "SMALL", "secured")
+    assert of(quay, "WOOD", "inside") == of(quay, "METRIC", "inside")
+    assert of(quay, "BORED", "inside") != of(quay, "SMALL", "inside")
     assert of(quay, "WOOD", "key") is None  # nothing is drilled from there
-    assert of(quay, "LIFT", "secured") is None  # no leaf to tape it to
+    assert of(quay, "LIFT", "inside") is None  # no leaf to tape it to
 
 
 def test_the_sheets_name_every_opening_with_a_leaf_that_is_drilled(quay, tmp_path):

@@ -19,8 +19,8 @@ def test_from_the_key_side_the_lock_edge_is_opposite_the_hinges(hand):
 
 @pytest.mark.parametrize("hand", HANDS)
 def test_from_the_other_side_left_and_right_and_toward_and_away_flip_together(hand):
-    assert lock_edge_left(hand, "secured") is not lock_edge_left(hand, "key")
-    assert swings_toward_viewer(hand, "secured") is not swings_toward_viewer(hand, "key")
+    assert lock_edge_left(hand, "inside") is not lock_edge_left(hand, "key")
+    assert swings_toward_viewer(hand, "inside") is not swings_toward_viewer(hand, "key")
 
 
 @pytest.mark.parametrize("hand", HANDS)

@@ -1,7 +1,7 @@
 import string
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.drawings.text_room import broken, lines_tall_mm, text_room_mm
@@ -11,7 +11,7 @@ from hwsched.render.screen import LIGHT
 ALPHABET = string.ascii_letters + string.digits + " .,:;-+/()[]#&%·×−–→°²äöüéßñçøÆœ"
 
 
-@stated(st.text(ALPHABET, max_size=40), st.sampled_from(["small", "label", "title", "warning"]))
+@given(st.text(ALPHABET, max_size=40), st.sampled_from(["small", "label", "title", "warning"]))
 def test_an_estimate_is_never_narrower_than_the_letters(text, role):
     height = {"small": 1.8, "label": 2.5, "title": 3.5, "warning": 3.5}[role]
     assert text_room_mm(text, role) >= text_width_mm(text, height, role in LIGHT.bold) - 1e-9
@@ -22,7 +22,7 @@ def test_an_estimate_wastes_little(text):
     assert text_room_mm(text) <= 1.16 * text_width_mm(text, 1.8)
 
 
-@stated(st.text(ALPHABET, max_size=60), st.floats(6.0, 60.0))
+@given(st.text(ALPHABET, max_size=60), st.floats(6.0, 60.0))
 def test_broken_lines_hold_all_words_and_fit(text, width):
     lines = broken(text, width)
     assert "".join("".join(lines).split()) == "".join(text.split())

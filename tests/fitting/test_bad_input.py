@@ -3,7 +3,7 @@
 from math import inf, nan
 
 import pytest
-from hypothesis import HealthCheck, settings, stated
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from hwsched.fitting import fit
@@ -17,7 +17,7 @@ from tests.fitting.door import USUAL, door, item, leaf, lock, opening, stock
 def test_a_thickness_that_cannot_be_true_is_put_aside_and_named(value):
     given = door(lf=leaf(thickness_mm=value))
     found = fit(given)
-    assert found.status == "unknown"
+    assert found.status == "to-measure"
     assert [n.fact for n in found.needs] == ["leaf.thickness_mm"]
     said = [f for f in check(given, found) if f.rule == "fact-in-range"]
     assert [(f.severity, f.about) for f in said] == [("error", "leaf.thickness_mm")]
@@ -35,7 +35,7 @@ def test_a_thickness_that_cannot_be_true_is_put_aside_and_named(value):
 )
 def test_each_is_named_with_its_field(given, fact):
     found = fit(given)
-    assert found.status == "unknown"
+    assert found.status == "to-measure"
     assert fact in [n.fact for n in found.needs]
     assert any(f.rule == "fact-in-range" and f.about == fact for f in check(given, found))
 
@@ -43,7 +43,7 @@ def test_each_is_named_with_its_field(given, fact):
 def test_a_fact_of_no_use_does_not_stop_the_fit():
     given = door(lk=lock(projection_mm=-3.0))
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert any(f.rule == "fact-in-range" and f.severity == "error" for f in check(given, found))
 
 
@@ -56,7 +56,7 @@ def test_a_part_declared_the_wrong_way_round_is_refused():
     found = fit(door(cat=stock(UNIT={"window_x0_mm": 90.0})))
     assert {r.rule for r in found.refused if r.part == "UNIT"} == {"unit-window"}
     lacking = fit(door(cat=stock(UNIT={"connector_x_mm": None}, drop=("NARROW", "SEALED", "EDGE", "BOND"))))
-    assert lacking.status == "unknown"
+    assert lacking.status == "to-measure"
     assert [n.fact for n in lacking.needs] == ["part UNIT.connector_x_mm"]
 
 
@@ -99,14 +99,14 @@ CASES = st.builds(
 
 
 @settings(max_examples=300, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
-@stated(CASES)
+@given(CASES)
 def test_anything_at_all_is_answered(given):
     found = fit(given)
     assert found == fit(given)
     said = check(given, found)
-    if found.status == "unknown":
+    if found.status == "to-measure":
         assert found.needs
-    if found.status == "not-fitted":
+    if found.status == "does-not-fit":
         assert found.refused or not given.items
         assert any(f.severity == "error" for f in said)
 
@@ -148,9 +148,9 @@ SOUND = st.builds(
 
 
 @settings(max_examples=300, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
-@stated(SOUND)
+@given(SOUND)
 def test_a_door_with_wild_facts_is_answered(given):
     found = fit(given)
     check(given, found)
-    if found.status == "not-fitted":
+    if found.status == "does-not-fit":
         assert found.refused

@@ -41,13 +41,13 @@ def rules(given, found, severity="error"):
         (door(opening(operations_per_day=None)), ["opening.operations_per_day"]),
         (door(items=[item("closer", x=None)]), ["existing_item.x_mm"]),
         (door(lk=lock(thumb_turn=None)), ["existing_item.thumb_turn"]),
-        (door(lk=lock(trim_secured_mm=None)), ["existing_item.trim_secured_mm"]),
+        (door(lk=lock(trim_inside_mm=None)), ["existing_item.trim_inside_mm"]),
         (door(opening(power_wish="supply"), HM), ["opening.supply_distance_m"]),
     ],
 )
 def test_a_missing_fact_is_unknown_and_named(given, facts):
     found = fit(given)
-    assert found.status == "unknown"
+    assert found.status == "to-measure"
     assert needs(found) == facts
     assert all(n.label and n.blocks for n in found.needs)
     assert not found.parts
@@ -57,10 +57,10 @@ def test_a_missing_fact_is_unknown_and_named(given, facts):
 
 def test_a_contradiction_is_refused():
     thin = fit(door(lf=leaf(thickness_mm=20.0)))
-    assert thin.status == "not-fitted"
+    assert thin.status == "does-not-fit"
     assert "case-within-leaf" in {r.rule for r in thin.refused}
     outside = fit(door(lk=lock(cylinder_height_mm=2300.0)))
-    assert outside.status == "not-fitted"
+    assert outside.status == "does-not-fit"
     assert "lock-within-leaf" in {r.rule for r in outside.refused}
 
 
@@ -68,7 +68,7 @@ def test_nothing_fits_and_the_nearest_miss_is_named():
     # Leaf 44.45 and trim 1.0: the head would stand 2.175, less than the collar's 3.175: recessed by 1.0.
     given = door(lk=lock(trim_key_mm=1.0))
     found = fit(given)
-    assert found.status == "not-fitted"
+    assert found.status == "does-not-fit"
     assert not found.parts
     miss = found.nearest_miss
     assert (miss.part, miss.role, miss.rule) == ("CYL", "cylinder", "cylinder-flush")
@@ -90,7 +90,7 @@ def test_rings_fill_what_the_collar_leaves():
 def test_a_short_lead_takes_an_extension():
     short = stock(CYL={"lead_mm": 90.0})
     found = fit(door(cat=short))
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert roles(found)["lead-extension"] == "EXT"
     assert found.cable.available_mm == 240.0
     none = fit(door(cat=stock(CYL={"lead_mm": 90.0}, drop=("EXT",))))
@@ -99,7 +99,7 @@ def test_a_short_lead_takes_an_extension():
     said = next(r for r in none.refused if r.part == "UNIT" and r.rule == "lead-reaches")
     assert said.values["short_mm"] == pytest.approx(97.933 - 90, abs=0.01)
     wrong = fit(door(cat=stock(CYL={"lead_mm": 80.0}, EXT={"mates_with": "other"})))
-    assert wrong.status == "not-fitted"
+    assert wrong.status == "does-not-fit"
     assert wrong.nearest_miss.rule == "lead-reaches"
 
 
@@ -127,7 +127,7 @@ def test_a_busy_opening_is_fed_from_a_supply():
 def test_a_busy_opening_without_a_way_to_a_supply_keeps_batteries_and_is_told():
     given = door(opening(operations_per_day=600.0))
     found = fit(given)
-    assert (found.status, found.power) == ("fitted", "battery")
+    assert (found.status, found.power) == ("fits", "battery")
     assert {"busy-on-supply", "battery-life"} <= rules(given, found, "warning")
 
 
@@ -135,10 +135,10 @@ def test_a_wish_is_kept_or_refused():
     wired = fit(door(opening(power_wish="supply", supply_distance_m=20.0)))
     assert wired.power == "supply"
     far = fit(door(opening(power_wish="supply", supply_distance_m=500.0)))
-    assert far.status == "not-fitted"
+    assert far.status == "does-not-fit"
     assert "supply-drop" in {r.rule for r in far.refused}
     alone = fit(door(opening(power_wish="battery", operations_per_day=None)))
-    assert (alone.status, alone.power, alone.battery) == ("fitted", "battery", None)
+    assert (alone.status, alone.power, alone.battery) == ("fits", "battery", None)
 
 
 def test_a_thicker_wire_is_taken_where_it_is_needed():
@@ -163,20 +163,20 @@ def test_a_rated_opening_takes_a_listed_transfer():
 def test_a_unit_chosen_by_hand_is_taken():
     given = door(chosen=[Chosen("unit", "SEALED")])
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert (found.part("unit").part, found.part("unit").source) == ("SEALED", "by-hand")
-    assert found.part("cylinder").source == "fitted"
+    assert found.part("cylinder").source == "worked-out"
 
 
 def test_a_refused_choice_is_kept_and_the_findings_say_so():
     given = door(opening(rating="90"), HM, cat=stock(SEALED={"fire_listed": False}), chosen=[Chosen("unit", "SEALED")])
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert roles(found)["unit"] == "SEALED"
     assert rules(given, found) == {"rated-unit-listed"}
     wrong = door(chosen=[Chosen("cylinder", "RIM")])
     kept = fit(wrong)
-    assert kept.status == "fitted"
+    assert kept.status == "fits"
     assert roles(kept)["cylinder"] == "RIM"
     assert "cylinder-form" in rules(wrong, kept)
 
@@ -184,7 +184,7 @@ def test_a_refused_choice_is_kept_and_the_findings_say_so():
 def test_a_choice_that_is_not_in_the_catalogue():
     given = door(chosen=[Chosen("unit", "GONE")])
     found = fit(given)
-    assert found.status == "not-fitted"
+    assert found.status == "does-not-fit"
     assert "part-known" in rules(given, found)
 
 
@@ -205,7 +205,7 @@ def test_a_supply_chosen_by_hand_is_checked():
 
 
 def test_a_place_by_hand_is_kept_and_checked():
-    good = door(placed=HandPlacement("single", "secured", "straight", 20.0, 960.0))
+    good = door(placed=HandPlacement("single", "inside", "straight", 20.0, 960.0))
     found = fit(good)
     place = found.placement
     assert (place.x_mm, place.y_mm, place.source) == (20.0, 960.0, "by-hand")
@@ -213,14 +213,14 @@ def test_a_place_by_hand_is_kept_and_checked():
     assert not rules(good, found)
     over = door(
         items=[item("lite", 60.0, 1100.0, 100.0, 60.0)],
-        placed=HandPlacement("single", "secured", "straight", 20.0, 960.0),
+        placed=HandPlacement("single", "inside", "straight", 20.0, 960.0),
     )
     kept = fit(over)
-    assert kept.status == "fitted"
+    assert kept.status == "fits"
     assert (kept.placement.x_mm, kept.placement.y_mm) == (20.0, 960.0)
     assert "glazing-clear" in rules(over, kept)
     # Where the plate covers no hole at all the place is kept, and what is wrong is said.
-    off = door(placed=HandPlacement("single", "secured", "straight", 500.0, 300.0))
+    off = door(placed=HandPlacement("single", "inside", "straight", 500.0, 300.0))
     lost = fit(off)
     assert (lost.placement.x_mm, lost.placement.y_mm) == (500.0, 300.0)
     assert "plate-covers-hole" in rules(off, lost)

@@ -38,7 +38,7 @@ def refused(found, part):
 def test_mortise_in_wood():
     given = door()
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert found.power == "battery"
     got = roles(found)
     assert {k: got[k] for k in ("cylinder", "cam", "collar", "unit", "fastener", "battery", "coin-cell")} == {
@@ -55,7 +55,7 @@ def test_mortise_in_wood():
     # L + o - trim - T/2 - k p = 25.4 - 22.225 = 3.175, the collar's height: flush, cam on the centre.
     assert (found.stack.projection_mm, found.stack.gap_mm, found.stack.turns) == (pytest.approx(3.175), 0.0, 0)
     place = found.placement
-    assert (place.face, place.pattern, place.leaf) == ("secured", "straight", "single")
+    assert (place.face, place.pattern, place.leaf) == ("inside", "straight", "single")
     # Hole opposite the cylinder; the connector right above it, as near as the window lets it.
     assert (place.hole_x_mm, place.hole_y_mm) == (69.85, 1000.0)
     assert (place.x_mm, place.y_mm) == (pytest.approx(29.85), pytest.approx(940.0))
@@ -86,9 +86,9 @@ def test_every_part_says_why_and_every_refusal_names_a_rule():
 
 
 def test_hollow_metal_behind_the_stop():
-    # RHR: the secured face closes against the stop; 29.85 - 15.875 leaves 13.975 to its band.
+    # RHR: the inside face closes against the stop; 29.85 - 15.875 leaves 13.975 to its band.
     found = fit(door(opening(hand="RHR"), HM))
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert roles(found)["fastener"] == "SHEET"
     assert next(mm for name, mm in found.placement.clearances if name == "frame stop") == pytest.approx(13.975)
     # The stop of a lock nearer to the edge pushes the plate: backset 45 wants x = 5, the stop allows 19.05.
@@ -103,7 +103,7 @@ def test_narrow_aluminium_stile():
     turn = item("thumb-turn", 28.575, 1000.0, 35.0, 35.0)
     given = door(opening(hand="LH"), NARROW, lock(**{**STILE_LOCK_FACTS, "thumb_turn": True}), [turn])
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert roles(found)["unit"] == "NARROW"
     place = found.placement
     assert place.pattern == "above"
@@ -131,7 +131,7 @@ def test_a_thumb_turn_too_near_below_refuses_the_narrow_unit():
         door(opening(), NARROW, lock(**{**STILE_LOCK_FACTS, "thumb_turn": True}), [turn, plate], stock(drop=("EDGE",)))
     )
     said = [r for r in found.refused if r.part == "NARROW" and r.rule == "thumb-turn-clear"]
-    assert found.status == "not-fitted"
+    assert found.status == "does-not-fit"
     assert said
     assert said[0].values["needed_mm"] == pytest.approx(3 / 16 * INCH)
 
@@ -149,7 +149,7 @@ def test_euro_profile():
     )
     given = door(opening(), thin, key, [escutcheon])
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert roles(found)["cylinder"] == "EURO"
     # 30 - (44/2 + 6) = 2 past the trim on either side.
     assert found.stack.projection_mm == pytest.approx(2.0)
@@ -181,7 +181,7 @@ def test_the_channel_of_the_published_practice():
     assert not errors(given, found)
     # On a rated leaf a raceway is no job-site preparation: the place is refused, and so is every other way.
     rated = fit(door(opening(rating="45"), leaf(), lock(thumb_turn=True), [turn]))
-    assert rated.status == "not-fitted"
+    assert rated.status == "does-not-fit"
     assert "rated-raceway" in refused(rated, "UNIT")
     assert "rated-cut" in refused(rated, "EDGE")
 
@@ -191,11 +191,11 @@ def test_rim_cuts_its_tailpiece_and_leads_above_its_case():
         opening(), HM, lock("rim", case_height_mm=90.0, case_depth_mm=76.0, case_above_mm=38.0, case_width_mm=22.0)
     )
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert roles(found)["cylinder"] == "RIM"
     # Needed 44.45 - 25.4 + 9.525 = 28.575; of 76.2 the notches of 3.175 take off 15 pieces: 47.625.
     assert found.stack.cut_off_mm == pytest.approx(15 * 3.175)
-    # The case on the secured face ends at 1038.
+    # The case on the inside face ends at 1038.
     assert found.placement.pattern == "above"
     assert found.placement.y_mm == pytest.approx(1038 + 3 / 16 * INCH)
     assert not errors(given, found)
@@ -205,7 +205,7 @@ def test_an_exit_device_pushes_the_unit_above_it():
     device = item("exit-device", 430.0, 1000.0, 800.0, 80.0)
     given = door(opening(egress="panic"), HM, lock("rim", function="exit"), [device])
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert found.placement.y_mm == pytest.approx(1040 + 12.7)
     assert not errors(given, found)
 
@@ -214,7 +214,7 @@ def test_bored_lever_lock():
     """3/8 in hole for the lead, 45 degrees, about 15 toward the edge; two 5/16 in bolt holes (common practice)."""
     given = door(opening(), leaf(), lock("bored", cylinder_height_mm=965.2, edge_bore_mm=22.225))
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     got = roles(found)
     assert (got["lock"], got["unit"]) == ("BORED", "UNIT")
     slanted, edge, bolts, _ = found.holes
@@ -233,11 +233,11 @@ def test_bored_lever_lock():
 def test_a_bored_lock_on_a_rated_leaf_may_not_be_bored_wider():
     given = door(opening(rating="20"), leaf(), lock("bored", cross_bore_mm=38.1))
     found = fit(given)
-    assert found.status == "not-fitted"
+    assert found.status == "does-not-fit"
     assert ("BORED", "rated-cut") in {(refusal.part, refusal.rule) for refusal in found.refused}
     # Chosen by hand it is kept, and the rule says what is wrong.
     by_hand = fit(replace(given, chosen=(Chosen("lock", "BORED"),)))
-    assert by_hand.status == "fitted"
+    assert by_hand.status == "fits"
     assert "rated-cut" in {f.rule for f in errors(given, by_hand)}
 
 
@@ -248,7 +248,7 @@ def test_cabinet():
         lock("cabinet", backset_mm=31.75, cylinder_height_mm=900.0),
     )
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     got = roles(found)
     assert got["lock"] == "CAB"
     # A screw of 1 in would come through the panel.
@@ -260,7 +260,7 @@ def test_cabinet():
 
 def test_cabinet_that_hangs_nobody_knows_where():
     found = fit(door(opening(form="cabinet"), leaf(thickness_mm=19.05, undercut_mm=None), lock("cabinet")))
-    assert found.status == "unknown"
+    assert found.status == "to-measure"
     assert [n.fact for n in found.needs] == ["leaf.undercut_mm"]
 
 
@@ -282,7 +282,7 @@ def test_gate_in_the_weather():
         stock(GATE={"lead_mm": 320.0}),
     )
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert roles(found)["unit"] == "SEALED"
     assert refused(found, "UNIT") == {"unit-weather"}
     assert {"GASKET", "SEAL", "GROMMET", "BOLT", "TUBE"} <= {p.part for p in found.parts}
@@ -299,7 +299,7 @@ def test_reader_at_a_lift():
         leaves=(),
     )
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     got = roles(found)
     assert (got["reader"], got["unit"], got["supply"]) == ("READ", "UNIT", "PSU")
     assert "power-transfer" not in got
@@ -323,17 +323,17 @@ def test_glass_is_bonded_and_never_drilled():
     box = {"face": "both", "x_mm": 80.0, "y_mm": 1000.0, "width_mm": 160.0, "height_mm": 200.0}
     glass = leaf(material="glass", construction="frameless", thickness_mm=12.7)
     given = door(
-        opening(frame_material="none", frame_stop_mm=0.0), glass, lock(trim_key_mm=15.875, trim_secured_mm=15.9, **box)
+        opening(frame_material="none", frame_stop_mm=0.0), glass, lock(trim_key_mm=15.875, trim_inside_mm=15.9, **box)
     )
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     got = roles(found)
     assert (got["unit"], got["fastener"]) == ("BOND", "PAD")
     assert found.holes == ()
     assert found.placement.y_mm == pytest.approx(1100 + 3 / 16 * INCH)
     assert not errors(given, found)
     unseen = fit(door(opening(frame_material="none", frame_stop_mm=0.0), glass, lock()))
-    assert unseen.status == "not-fitted" or unseen.needs
+    assert unseen.status == "does-not-fit" or unseen.needs
 
 
 def test_in_the_edge():
@@ -342,7 +342,7 @@ def test_in_the_edge():
     stile = leaf(construction="stile-and-rail", stile_mm=70.0)
     given = door(opening(), stile, lock(backset_mm=45.0, case_depth_mm=65.0), (), stock(drop=("NARROW",)))
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert roles(found)["unit"] == "EDGE"
     place = found.placement
     assert place.face == "edge"
@@ -368,7 +368,7 @@ def test_mineral_core_rated_straight_only():
         opening(rating="45"), leaf(material="mineral-core"), cat=stock(SCREW={"leaf_material": "mineral-core"})
     )
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert found.placement.pattern == "straight"
     assert not errors(given, found)
     assert "rated-hole-allowed" in {f.rule for f in check(given, found)}
@@ -376,7 +376,7 @@ def test_mineral_core_rated_straight_only():
 
 def test_composite_has_no_screw_in_this_catalogue():
     found = fit(door(opening(), leaf(material="composite")))
-    assert found.status == "not-fitted"
+    assert found.status == "does-not-fit"
     assert "fastener-for-material" in refused(found, "UNIT")
     assert found.nearest_miss is not None
 
@@ -387,6 +387,6 @@ def test_a_pair_is_converted_on_its_active_leaf():
         opening(form="pair", hand="LHR"), items=[item("flush-bolt", 10.0, 1050.0, leaf="inactive")], leaves=pair
     )
     found = fit(given)
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert found.placement.leaf == "active"
     assert found.holes[0].leaf == "active"

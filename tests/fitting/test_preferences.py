@@ -31,7 +31,7 @@ def cat(more=(), **changed):
 def best(prefer, parts, **more):
     settings = Settings(length_style="mm", prefer=prefer)
     found = fit(given(opening(power_wish="battery"), cat=parts, settings=settings, **more))
-    assert found.status == "fitted"
+    assert found.status == "fits"
     assert alternatives(given(opening(power_wish="battery"), cat=parts, settings=settings, **more))[0] == replace(
         found, refused=(), runners_up=()
     )
@@ -179,7 +179,7 @@ def test_ranked_best_first_and_the_fit_is_the_first(prefer):
     ranks = [rank_of(held, each) for each in found]
     assert ranks == sorted(ranks)
     assert found[0] == replace(fit(held), refused=(), runners_up=())
-    assert {each.status for each in found} == {"fitted"}
+    assert {each.status for each in found} == {"fits"}
 
 
 def test_nothing_to_choose_from():
@@ -238,7 +238,7 @@ def test_every_task_stands_in_the_labour_table():
     known = {task for task, _ in labour_table()}
     for form in ("mortise", "rim", "euro-profile", "bored", "cabinet", "gate", "reader"):
         for power in ("battery", "supply"):
-            for face in ("secured", "key", "edge", "wall"):
+            for face in ("inside", "key", "edge", "wall"):
                 found = tasks(usual_fit(power=power, placement=place(face=face)), given(lk=lock(form)))
                 assert set(found) <= known
 

@@ -3,7 +3,7 @@
 import math
 
 import pytest
-from hypothesis import settings, stated
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from hwsched.calc.opening.bore import LeafSize, bore
@@ -27,7 +27,7 @@ ROLE = {
 
 
 def with_lock(number):
-    return Fit("unknown", parts=(fp(ROLE[number], number),))
+    return Fit("to-measure", parts=(fp(ROLE[number], number),))
 
 
 @pytest.mark.parametrize(
@@ -58,7 +58,7 @@ def test_which_ways_there_are(form, part, material, kinds):
 def test_without_the_case_s_height_nothing_is_drilled_below_it():
     given = door(lk=lock(case_height_mm=None))
     base = with_lock("CYL")
-    found = ways(given, base, given.leaves[0], cavity(given, base), "secured")
+    found = ways(given, base, given.leaves[0], cavity(given, base), "inside")
     assert {w.pattern for w in found} == {STRAIGHT, ABOVE}
 
 
@@ -67,14 +67,14 @@ def test_lead_starts_where_the_cylinder_ends():
     from hwsched.values import Stack
 
     given = door()
-    base = Fit("unknown", parts=(fp("cylinder", "CYL"),), stack=Stack("threaded", 4.7625, 0.0, 2))
+    base = Fit("to-measure", parts=(fp("cylinder", "CYL"),), stack=Stack("threaded", 4.7625, 0.0, 2))
     assert cavity(given, base).lead_z == pytest.approx(44.45 / 2 - 2 * 25.4 / 32)
     rim = door(lk=lock("rim", trim_key_mm=3.0))
     assert cavity(rim, with_lock("RIM")).lead_z == pytest.approx(44.45 - 25.4 + 3.0)
 
 
 @settings(max_examples=200, deadline=None)
-@stated(
+@given(
     st.sampled_from((("mortise", "CYL"), ("rim", "RIM"), ("euro-profile", "EURO"), ("bored", "BORED"))),
     st.floats(40.0, 60.0),
     st.floats(30.0, 90.0),
@@ -86,13 +86,13 @@ def test_an_angled_bore_enters_the_lock_s_hollow(kind, thick, backset, share):
     base = with_lock(part)
     lf = given.leaves[0]
     at = cavity(given, base)
-    for way in ways(given, base, lf, at, "secured"):
+    for way in ways(given, base, lf, at, "inside"):
         spot = (way.hole.x0, way.hole.y0 + share * (way.hole.y1 - way.hole.y0))
         holes = holes_of(given, base, way, lf, at, spot)
         points = run_points(way, lf, at, spot, holes)
         assert points[0] == (at.x, at.y, at.lead_z)
         assert points[-1] == (spot[0], spot[1], 0.0)
-        for hole in angled(Fit("unknown", holes=holes)):
+        for hole in angled(Fit("to-measure", holes=holes)):
             size = LeafSize(lf.width_mm, 2200.0, thick)
             found = bore(as_bore(hole, size, at.box))
             if way.kind == "slanted" and found.exit is not None:
@@ -105,7 +105,7 @@ def test_below_mirrors_above():
     given = door(lk=lock(case_height_mm=88.9, case_above_mm=44.45))
     base = with_lock("CYL")
     at = cavity(given, base)
-    found = {w.pattern: w for w in ways(given, base, given.leaves[0], at, "secured") if w.kind == "channel"}
+    found = {w.pattern: w for w in ways(given, base, given.leaves[0], at, "inside") if w.kind == "channel"}
     up, down = found[ABOVE].hole, found[BELOW].hole
     assert up.y0 - at.y == pytest.approx(at.y - down.y1)
     assert up.y1 - at.y == pytest.approx(at.y - down.y0)
@@ -124,7 +124,7 @@ def test_a_hole_into_a_hollow_leaf_keeps_off_the_lock_s_case(material):
         lf=leaf(material=material), lk=lock(cylinder_height_mm=1000.0, case_above_mm=44.45, case_height_mm=150.0)
     )
     base = with_lock("CYL")
-    found = {w.pattern: w.hole for w in ways(given, base, given.leaves[0], cavity(given, base), "secured")}
+    found = {w.pattern: w.hole for w in ways(given, base, given.leaves[0], cavity(given, base), "inside")}
     assert found[ABOVE].y0 == pytest.approx(1000 + 44.45 + 6.35 + 3.175)
     assert found[BELOW].y1 == pytest.approx(1000 - 105.55 - 6.35 - 3.175)
 
@@ -133,6 +133,6 @@ def test_behind_a_gate_lock_the_case_itself_is_kept_off():
     # GATE is 150 high: 75 to either side of its middle.
     given = door(lf=leaf(material="steel-gate", construction=None), lk=lock("gate"))
     base = with_lock("GATE")
-    found = {w.pattern: w.hole for w in ways(given, base, given.leaves[0], cavity(given, base), "secured")}
+    found = {w.pattern: w.hole for w in ways(given, base, given.leaves[0], cavity(given, base), "inside")}
     assert found[ABOVE].y0 == pytest.approx(1000 + 75 + 6.35 + 3.175)
     assert found[BELOW].y1 == pytest.approx(1000 - 75 - 6.35 - 3.175)

@@ -103,7 +103,7 @@ FAULTS: Final = (
     Fault(
         "what x counts from in the lock edge not said",
         "documents/release/packet.py",
-        '"lock-edge": " from the secured face", ',
+        '"lock-edge": " from the inside face", ',
         "",
         (HOLES,),
     ),
@@ -131,8 +131,8 @@ FAULTS: Final = (
     Fault(
         "a hole in the key side has no template",
         "operations/release/issued_templates.py",
-        'return ("secured", "key") if on_key_side else ("secured",)',
-        'return ("secured",)',
+        'return ("inside", "key") if on_key_side else ("inside",)',
+        'return ("inside",)',
         ("tests/documents/test_templates.py::test_a_hole_is_marked_where_it_is_drilled",),
     ),
     Fault(

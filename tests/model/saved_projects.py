@@ -56,14 +56,14 @@ def fill(project: Project) -> None:
     _, other = add_opening(project, {"mark": "9E4", "level": "roof"}, who=WHO)
     _, item = add_item(project, opening, {"kind": "lock", "backset_mm": 69.85}, who=WHO)
     choose_part(project, opening, "cylinder", "C-1", who=WHO)
-    place_unit(project, opening, leaf="active", face="secured", pattern="above", x_mm=20.0, y_mm=1100.0, who=WHO)
+    place_unit(project, opening, leaf="active", face="inside", pattern="above", x_mm=20.0, y_mm=1100.0, who=WHO)
     define_field(project, "existing_item", "key_group", "Key group", "choice", choices=("AA", "BB"), who=WHO)
     set_own_value(project, "existing_item", item, "key_group", "AA", who=WHO)
     with project.change("import-survey", "Mapping", WHO) as change:
         change.insert(IMPORT_MAPPING, [{"fingerprint": "f", "name": "Doors", "mapping": {"Mark": "opening.mark"}}])
     with project.change("fit", "Fit", WHO) as change:
         engine, read = Engine("program", "0.1.0", {"fitting": "code"}), FactsRead(opening=("form", "hand"))
-        store_fits(change, {opening: StoredFit("case", Fit("unknown"), engine, read)})
+        store_fits(change, {opening: StoredFit("case", Fit("to-measure"), engine, read)})
     fill_power_and_sets(project, opening)
     fill_pieces(project, opening)
     add_person(project, WHO, "specifier", who=WHO)
@@ -90,7 +90,7 @@ def fill_power_and_sets(project: Project, opening: str) -> None:
         change.update(OPENING_TABLE, [(opening, {"set_id": kept})])
         stated = {"scope": "opening", "facts": "f", "person": WHO, "reason": "seen", "given_on": "2026-01-02"}
         change.insert(WAIVER, [{"opening_id": opening, "rule": "hand-known", **stated}])
-        change.insert(ISSUED_PACKET, [{"opening_id": opening, "at": "2026-01-02", "by": WHO, "case_key": "case"}])
+        change.insert(ISSUED_PACKET, [{"opening_id": opening, "at": "2026-01-02", "by": WHO, "shown_key": "case"}])
 
 
 def fill_pieces(project: Project, opening: str) -> None:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from decimal import Decimal
 
 import pytest
-from hypothesis import HealthCheck, settings, stated
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from sqlalchemy import create_engine, select, text
 
@@ -48,7 +48,7 @@ def test_every_digit_is_held(project):
 
 
 @settings(max_examples=25, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
-@stated(price=st.decimals(0, 10**12, places=20))
+@given(price=st.decimals(0, 10**12, places=20))
 def test_any_price_is_held_and_written_once(project, price):
     write(project, Part("A", "cam", list_price=price))
     assert prices(project)["A"] == price

@@ -122,13 +122,15 @@ def test_what_belongs_to_a_point_whose_lock_goes_stays_with_the_lock_that_takes_
 def test_what_was_chosen_placed_and_fitted_goes_with_a_point_and_a_piece_stays(door):
     lock, bolt = door.lock(0), door.lock(1, "deadbolt", disposition="replace")
     point = door.points()[bolt]
-    place = {"leaf": "single", "face": "secured", "pattern": "above", "x_mm": 1.0, "y_mm": 2.0}
+    place = {"leaf": "single", "face": "inside", "pattern": "above", "x_mm": 1.0, "y_mm": 2.0}
     door.insert(CHOSEN_PART, lock_point_id=point, role="unit", part="U-1", quantity=1.0)
     door.insert(PLACED_UNIT, lock_point_id=point, **place)
-    piece = {"role": "unit", "part": "U-1", "piece": 1, "quantity": 1.0, "source": "fitted", "state": "issued"}
+    piece = {"role": "unit", "part": "U-1", "piece": 1, "quantity": 1.0, "source": "worked-out", "state": "issued"}
     kept = door.insert(ASSIGNED_PART, lock_point_id=point, **piece, serial="SN-1")
     with door.project.change("fit", "fit", "ann") as change:
-        store_fits(change, {point: StoredFit("case", Fit("unknown")), door.id: StoredFit("other", Fit("unknown"))})
+        store_fits(
+            change, {point: StoredFit("case", Fit("to-measure")), door.id: StoredFit("other", Fit("to-measure"))}
+        )
     before = state(door.project)
     door.delete(bolt)
     rows = rows_of(door.project)
@@ -212,13 +214,13 @@ def test_fits_and_choices_are_read_by_point(door):
     points = door.points()
     door.insert(CHOSEN_PART, lock_point_id=points[bolt], role="unit", part="U-2", quantity=1.0)
     with door.project.change("fit", "fit", "ann") as change:
-        store_fits(change, {points[lock]: StoredFit("a", Fit("unknown")), points[bolt]: StoredFit("b", Fit("fitted"))})
+        store_fits(change, {points[lock]: StoredFit("a", Fit("to-measure")), points[bolt]: StoredFit("b", Fit("fits"))})
     with door.project.reading() as connection:
         inputs = list(read_inputs(connection))
         assert [[choice.part for choice in given.chosen] for given in inputs] == [[], ["U-2"]]
         assert {point: stored.fit.status for point, stored in read_fits(connection).items()} == {
             points[lock]: "unknown",
-            points[bolt]: "fitted",
+            points[bolt]: "fits",
         }
         [[first, second]] = by_opening(inputs)
         assert (first.beside, [each.fit.status for each in second.beside]) == ((), ["unknown"])
@@ -326,7 +328,7 @@ def test_the_openings_of_an_earlier_project_get_their_lock_points(tmp_path):
             for given in read_inputs(connection):
                 names[given.opening.mark].append(given.point.name)
             assert names == {"0012": ["lock", "deadbolt"], "9E4": [""], "77": ["lock", "deadbolt"]}
-            assert read_fits(connection)[pair].fit.status == "unknown"
+            assert read_fits(connection)[pair].fit.status == "to-measure"
             assert connection.exec_driver_sql("PRAGMA foreign_key_check").all() == []
             steps = [step for step in history(connection) if step.kind == "edit" and not step.undone]
         before = state(project)

@@ -114,8 +114,9 @@ def test_a_saved_project_comes_up_to_date_whole(tmp_path, revision):
             assert [leaf.position for leaf in first.leaves] == ["active", "inactive"]
             assert [item.backset_mm for item in first.items] == [69.85]
             assert (first.chosen[0].part, first.placed.y_mm if first.placed else None) == ("C-1", 1100.0)
+            assert first.placed.face == "inside"
             assert read_catalogue(connection).parts["C-1"].kit == (("S-1", 2.0),)
-            assert read_fits(connection)[marks["0012"]].fit.status == "unknown"
+            assert read_fits(connection)[marks["0012"]].fit.status == "to-measure"
             assert [field.choices for field in read_own_fields(connection)] == [("AA", "BB")]
             assert len(changes_of_opening(connection, marks["0012"])) > 5
             assert connection.exec_driver_sql("PRAGMA foreign_key_check").all() == []

@@ -259,9 +259,9 @@ READ = FactsRead(opening=("form", "hand"), kinds=("cam",))
 
 def test_fits_are_stored_once_each(project, filled):
     ids = list(filled.values())
-    one, two = Fit("fitted", cost=12.5), Fit("unknown")
+    one, two = Fit("fits", cost=12.5), Fit("to-measure")
     with change(project) as made:
-        alike = StoredFit("k1", Fit("fitted", cost=12.5), ENGINE, READ)
+        alike = StoredFit("k1", Fit("fits", cost=12.5), ENGINE, READ)
         store_fits(made, {ids[0]: StoredFit("k1", one, ENGINE, READ), ids[1]: alike, ids[2]: StoredFit("k2", two)})
     assert made.openings == set(ids[:3])
     with project.reading() as connection:

@@ -173,7 +173,7 @@ class Walk(RuleBasedStateMachine):
         if opening:
             self.step(lambda: place_unit(self.project, opening, who="w", point=point, **where))
 
-    @rule(pick=PICK, status=st.sampled_from(["fitted", "unknown"]))
+    @rule(pick=PICK, status=st.sampled_from(["fits", "to-measure"]))
     def fit(self, pick, status):
         def store():
             with self.project.change("fit", "Fit", "w") as change:
@@ -187,7 +187,7 @@ class Walk(RuleBasedStateMachine):
     @rule(pick=PICK, serial=st.sampled_from(["SN-1", "SN-2"]))
     def piece(self, pick, serial):
         """A piece on record, as an operation writes it: it stays when the place where it is goes."""
-        facts = {"role": "unit", "part": "C-1", "piece": 1, "quantity": 1.0, "source": "fitted", "state": "planned"}
+        facts = {"role": "unit", "part": "C-1", "piece": 1, "quantity": 1.0, "source": "worked-out", "state": "planned"}
 
         def record():
             with self.project.change("record-piece", "Piece", "w") as change:

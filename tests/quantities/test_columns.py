@@ -4,7 +4,7 @@ import math
 import random
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.quantities import suspicious_in_column
@@ -39,6 +39,6 @@ def test_every_lost_digit_in_a_large_column_and_nothing_else() -> None:
     assert suspicious_in_column(column) == tuple(wrong)
 
 
-@stated(st.lists(st.floats(400, 1500), min_size=3, max_size=40), st.floats(0.01, 100))
+@given(st.lists(st.floats(400, 1500), min_size=3, max_size=40), st.floats(0.01, 100))
 def test_the_unit_of_a_column_does_not_matter(column: list[float], factor: float) -> None:
     assert suspicious_in_column(column) == suspicious_in_column([value * factor for value in column]) == ()

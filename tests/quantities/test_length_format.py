@@ -4,7 +4,7 @@ import math
 from typing import Any
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.quantities import format_feet_inches, format_length, parse_length
@@ -71,20 +71,20 @@ def test_refused() -> None:
 LENGTHS = st.floats(0, 1e5)
 
 
-@stated(LENGTHS, st.sampled_from([1, 2, 4, 8, 16, 32, 64]))
+@given(LENGTHS, st.sampled_from([1, 2, 4, 8, 16, 32, 64]))
 def test_fractions_read_back_to_half_a_step(mm: float, denominator: int) -> None:
     half = INCH / denominator / 2 + 1e-6
     assert abs(parse_length(format_length(mm, "fraction", denominator), None) - mm) <= half
     assert abs(parse_length(format_feet_inches(mm, denominator), None) - mm) <= half
 
 
-@stated(LENGTHS)
+@given(LENGTHS)
 def test_decimals_read_back_to_half_a_step(mm: float) -> None:
     assert abs(parse_length(format_length(mm, "decimal-inch"), None) - mm) <= 0.00005 * INCH + 1e-6
     assert abs(parse_length(format_length(mm, "mm"), None) - mm) <= 0.05 + 1e-6
 
 
-@stated(st.integers(0, 64 * 12 * 20))
+@given(st.integers(0, 64 * 12 * 20))
 def test_what_was_read_is_written_the_same_again(ticks: int) -> None:
     text = format_feet_inches(ticks * INCH / 64)
     assert format_feet_inches(parse_length(text, None)) == text

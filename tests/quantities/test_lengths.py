@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from hypothesis import example, stated
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from hwsched.quantities import (
@@ -255,7 +255,7 @@ def test_dates_and_times_are_explained() -> None:
         read_length(dt.timedelta(hours=3), "in")
 
 
-@stated(
+@given(
     st.text(alphabet="0123456789.,-/'\" xmcinftPRdbl()@~e½⅟×′″\\", max_size=14),
     st.sampled_from([None, "in", "ft", "mm", "m"]),
 )
@@ -276,7 +276,7 @@ def _values(reading: Any) -> list[object]:
     return [getattr(reading, name) for name in names]
 
 
-@stated(
+@given(
     st.integers(0, 40), st.integers(0, 11), st.integers(0, 63),
     st.sampled_from(["'", "′", " ft ", " feet ", "' - ", "'-"]),
     st.sampled_from(['"', "″", "''", " in", " in.", ""]),

@@ -4,7 +4,7 @@ from decimal import Decimal
 from fractions import Fraction
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.quantities.money import (
@@ -46,7 +46,7 @@ def test_what_is_no_amount_is_refused(wrong):
         exact_decimal(wrong)
 
 
-@stated(AMOUNTS)
+@given(AMOUNTS)
 def test_the_text_that_is_held_is_read_back_the_same(amount):
     text = decimal_text(amount)
     assert Decimal(text) == amount
@@ -55,7 +55,7 @@ def test_the_text_that_is_held_is_read_back_the_same(amount):
     assert "." not in text or text[-1] not in ".0"
 
 
-@stated(st.lists(AMOUNTS, max_size=20))
+@given(st.lists(AMOUNTS, max_size=20))
 def test_sums_are_those_of_fractions_in_any_order(amounts):
     assert Fraction(summed(amounts)) == sum(map(Fraction, amounts), Fraction(0))
     assert summed(amounts) == summed(reversed(amounts))

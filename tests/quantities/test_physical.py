@@ -4,7 +4,7 @@ import math
 from typing import Any
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.quantities import (
@@ -120,7 +120,7 @@ def test_written_without_prefix_or_refused() -> None:
         format_quantity(math.nan, "A")
 
 
-@stated(
+@given(
     st.floats(1e-6, 9e5),
     st.sampled_from([("A", "current"), ("V", "voltage"), ("Ω", "resistance"), ("W", "power"), ("Ah", "charge")]),
 )
@@ -129,7 +129,7 @@ def test_what_is_written_reads_back(value: float, kind: tuple[str, Any]) -> None
     assert parse_quantity(format_quantity(value, unit), dimension, None) == pytest.approx(value, rel=6e-4)
 
 
-@stated(st.floats(-200, 200))
+@given(st.floats(-200, 200))
 def test_converting_there_and_back(celsius: float) -> None:
     shown = convert_quantity(celsius, "temperature", "°F")
     assert parse_quantity(shown, "temperature", "°F") == pytest.approx(celsius, abs=1e-9)
@@ -141,7 +141,7 @@ def test_converting_into_something_else_is_refused() -> None:
         convert_quantity(1.0, "mass", "mm")
 
 
-@stated(
+@given(
     st.text(alphabet="0123456789.,-/ mVAWkg°Ω²*^()~eDC%_\\", max_size=10), st.sampled_from(["current", "mass", "angle"])
 )
 def test_any_text_is_read_or_refused(text: str, dimension: Any) -> None:

@@ -36,7 +36,7 @@ def everything():
         Paragraph("DO NOT INSTALL. The lead is short.", "stop"),
         Paragraph("Rated leaf: round holes only.", "caution"),
         Facts((("Location", "Corridor to archive"), ("Hand", "LH"), ("Rating", "90 min"))),
-        Drawings(tuple(elevation(GIVEN, FIT, face) for face in ("secured", "key"))),
+        Drawings(tuple(elevation(GIVEN, FIT, face) for face in ("inside", "key"))),
         Heading("Steps", 2),
         Bullets(("Take the cylinder out.", "Drill the pilot."), numbered=True),
         Bullets(("Drill", "Jig")),

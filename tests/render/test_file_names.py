@@ -1,7 +1,7 @@
 import unicodedata
 
 import pytest
-from hypothesis import example, stated
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from hwsched.render.file_names import safe_file_name
@@ -31,7 +31,7 @@ def test_hostile_marks_make_safe_names(mark):
     check(safe_file_name(mark, set()))
 
 
-@stated(st.lists(st.text(max_size=120) | st.sampled_from(HOSTILE), max_size=30))
+@given(st.lists(st.text(max_size=120) | st.sampled_from(HOSTILE), max_size=30))
 @example(HOSTILE * 3)
 @example(["a", "A", "a (2)", "á", "a\u0301", "ﬁ", "fi", "B/1", "B:1", "B_1", "b_1 (2)"])
 @example(["x" * 500 + str(n) for n in range(20)])

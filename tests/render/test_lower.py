@@ -1,7 +1,7 @@
 import math
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.drawings import Callout, Dimension, Drawing, Line, Text, edge_view, elevation, section
@@ -55,8 +55,8 @@ def test_arrow_heads_are_three_times_as_long_as_wide():
 
 def test_letter_heights_come_from_the_series():
     series = {1.8, 2.5, 3.5, 5.0}  # ISO 3098-0 (facts 6.4)
-    for given, fit in ALL.values():
-        assert {p.height_mm for p in letters(lower(elevation(given, fit, "key"), 0.05))} <= series
+    for door, fit in ALL.values():
+        assert {p.height_mm for p in letters(lower(elevation(door, fit, "key"), 0.05))} <= series
 
 
 def test_words_stand_in_the_thing_where_they_fit_and_beside_it_else():
@@ -91,7 +91,7 @@ def test_callouts_never_cover_each_other(count):
             assert a[2] <= b[0] or b[2] <= a[0] or a[3] <= b[1] or b[3] <= a[1]
 
 
-@stated(st.lists(st.tuples(st.floats(-100, 100), st.floats(1, 10)), min_size=1, max_size=12))
+@given(st.lists(st.tuples(st.floats(-100, 100), st.floats(1, 10)), min_size=1, max_size=12))
 def test_spreading_keeps_order_and_distance(blocks):
     blocks.sort(key=lambda block: -block[0])
     placed = _spread([middle for middle, _ in blocks], [tall for _, tall in blocks])
@@ -104,7 +104,7 @@ def test_spreading_keeps_order_and_distance(blocks):
 @pytest.mark.parametrize("scale", [1.0, 0.2, 0.05, 0.02])
 @pytest.mark.parametrize("name", list(ALL))
 def test_the_extent_covers_all_that_is_painted(name, scale):
-    for drawing in (elevation(*ALL[name], "secured"), section(*ALL[name]), edge_view(*ALL[name])):
+    for drawing in (elevation(*ALL[name], "inside"), section(*ALL[name]), edge_view(*ALL[name])):
         view = lower(drawing, scale)
         x0, y0, x1, y1 = view.extent
         for shape in view.primitives:

@@ -21,7 +21,7 @@ def test_every_block_can_be_read_back(tmp_path):
     text = all_text(tmp_path / "a.pdf")
     for expected in (
         "Opening 0012", "STOP", "DO NOT INSTALL. The lead is short.", "CAUTION", "Rated leaf: round holes only.",
-        "Location", "Corridor to archive", "Secured side", "Key side", "Scale 1:", "1.", "Take the cylinder out.",
+        "Location", "Corridor to archive", "Inside", "Key side", "Scale 1:", "1.", "Take the cylinder out.",
         "Jig", "Box contents", "part number 4 for the test", "Sign-off", "Installer", "Signature", "Date",
         "Box contents, continued", "A planning note, not a code ruling.", "North building", '2 3/4"',
     ):  # fmt: skip

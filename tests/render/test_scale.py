@@ -5,7 +5,7 @@ from hwsched.drawings.unknown import unknown_drawing
 from hwsched.render.scale import DENOMINATORS, fit_row, fit_views
 from tests.drawings.openings import ALL, FIT, GIVEN
 
-FACES = ("secured", "key")
+FACES = ("inside", "key")
 
 
 @pytest.mark.parametrize(

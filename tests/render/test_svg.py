@@ -34,6 +34,6 @@ def test_texts_are_escaped():
 
 
 def test_the_looks_differ_in_ground_and_ink():
-    light, dark = (render_svg(template(GIVEN, FIT, "secured"), 1.0, look) for look in (LIGHT, DARK))
+    light, dark = (render_svg(template(GIVEN, FIT, "inside"), 1.0, look) for look in (LIGHT, DARK))
     assert 'fill="#ffffff"' in light
     assert light != dark

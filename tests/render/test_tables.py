@@ -1,5 +1,5 @@
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.render.blocks import Column, Table
@@ -7,7 +7,7 @@ from hwsched.render.fonts import width_per_size
 from hwsched.render.tables import cell_text, column_widths
 
 
-@stated(
+@given(
     st.lists(st.tuples(st.text(max_size=20), st.floats(0, 10), st.text(max_size=60)), min_size=1, max_size=14),
     st.floats(100, 900),
 )

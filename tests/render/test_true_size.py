@@ -29,7 +29,7 @@ def middle(path):
 
 @pytest.mark.parametrize("paper", ["letter", "a4"])
 def test_rules_and_holes_are_exact_on_every_tile(tmp_path, paper):
-    drawing = template(GIVEN, FIT, "secured", ("101", "102"))
+    drawing = template(GIVEN, FIT, "inside", ("101", "102"))
     sheets = render_true_size(drawing, tmp_path / "t.pdf", paper)
     pages = PdfReader(tmp_path / "t.pdf").pages
     assert sheets == len(pages) >= 2
@@ -52,7 +52,7 @@ def test_rules_and_holes_are_exact_on_every_tile(tmp_path, paper):
 
 
 def test_tiles_join_by_their_overlap(tmp_path):
-    drawing = template(GIVEN, FIT, "secured")
+    drawing = template(GIVEN, FIT, "inside")
     render_true_size(drawing, tmp_path / "t.pdf")
     extent = lower(drawing, 1.0).extent
     tiles = tiling(extent[2] - extent[0] + 2, extent[3] - extent[1] + 2, "letter")
@@ -64,14 +64,14 @@ def test_tiles_join_by_their_overlap(tmp_path):
 
 
 def test_a_line_to_check_stands_on_every_tile_outside_of_the_template(tmp_path):
-    render_true_size(template(GIVEN, FIT, "secured"), tmp_path / "t.pdf")
+    render_true_size(template(GIVEN, FIT, "inside"), tmp_path / "t.pdf")
     for page in PdfReader(tmp_path / "t.pdf").pages:
         last = [path for path in painted(page) if len(path) == 2][-3:]
         assert any(abs(abs(a[0] - b[0]) - 100.0) <= EXACT_MM and a[1] == b[1] for a, b in last)
 
 
 def test_viewers_are_asked_not_to_scale(tmp_path):
-    render_true_size(template(GIVEN, FIT, "secured"), tmp_path / "t.pdf", heading="Harbour Works · Revision B")
+    render_true_size(template(GIVEN, FIT, "inside"), tmp_path / "t.pdf", heading="Harbour Works · Revision B")
     reader = PdfReader(tmp_path / "t.pdf")
     assert reader.trailer["/Root"]["/ViewerPreferences"]["/PrintScaling"] == "/None"
     text = all_text(tmp_path / "t.pdf")
@@ -92,11 +92,11 @@ def test_tiles_cover_the_drawing(size, paper):
 
 def test_one_sheet_holds_a_small_template(tmp_path):
     given, fit = ALL["in-edge"]
-    assert render_true_size(template(given, fit, "secured"), tmp_path / "t.pdf") == 1
+    assert render_true_size(template(given, fit, "inside"), tmp_path / "t.pdf") == 1
 
 
 def test_several_templates_same_bytes_and_cancelling(tmp_path):
-    drawings = [template(*ALL[name], "secured") for name in ("mortise", "bored")]
+    drawings = [template(*ALL[name], "inside") for name in ("mortise", "bored")]
     for name in ("a", "b"):
         render_true_size(drawings, tmp_path / f"{name}.pdf")
     assert (tmp_path / "a.pdf").read_bytes() == (tmp_path / "b.pdf").read_bytes()
@@ -106,7 +106,7 @@ def test_several_templates_same_bytes_and_cancelling(tmp_path):
 
 
 def test_what_is_shown_lies_inside_the_printable_part(tmp_path):
-    render_true_size(template(GIVEN, FIT, "secured"), tmp_path / "t.pdf")
+    render_true_size(template(GIVEN, FIT, "inside"), tmp_path / "t.pdf")
     page = PdfReader(tmp_path / "t.pdf").pages[0]
     assert float(page.mediabox.width) * MM == pytest.approx(215.9, abs=0.01)
     assert EDGE_MM >= 6.35

@@ -1,11 +1,11 @@
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.render.fonts import width_per_size
 from hwsched.render.wrap import printable, wrap
 
 
-@stated(st.text(max_size=300), st.floats(20, 300))
+@given(st.text(max_size=300), st.floats(20, 300))
 def test_no_letter_is_lost_and_no_line_is_too_wide(text, width):
     lines = wrap(text, width, 9.0)
     assert "".join("".join(lines).split()) == "".join(printable(text).split())

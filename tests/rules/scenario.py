@@ -86,7 +86,7 @@ def parts():
             "EURO",
             "euro-cylinder",
             key_half_mm=30.0,
-            secured_half_mm=30.0,
+            inside_half_mm=30.0,
             cam_form="euro",
             thumb_turn=True,
             **lead,
@@ -96,7 +96,7 @@ def parts():
             "HALF",
             "euro-cylinder",
             key_half_mm=30.0,
-            secured_half_mm=10.0,
+            inside_half_mm=10.0,
             cam_form="euro",
             thumb_turn=False,
             **lead,
@@ -253,7 +253,7 @@ def lock(form="mortise", **facts):
         "case_width_mm": 25.4,
         "case_above_mm": 44.45,
         "trim_key_mm": 0.0,
-        "trim_secured_mm": 0.0,
+        "trim_inside_mm": 0.0,
         "thumb_turn": False,
         "cam_form": "straight",
     }
@@ -264,7 +264,7 @@ def lock(form="mortise", **facts):
             "cam_form": "euro",
             "case_width_mm": 14.0,
             "trim_key_mm": 6.0,
-            "trim_secured_mm": 6.0,
+            "trim_inside_mm": 6.0,
             "thumb_turn": True,
         }
     if form == "bored":
@@ -281,7 +281,7 @@ def lock(form="mortise", **facts):
 
 
 def item(kind, x=500.0, y=1500.0, w=100.0, h=100.0, **facts):
-    usual = {"face": "secured", "disposition": "keep"}
+    usual = {"face": "inside", "disposition": "keep"}
     return Item(f"i-{kind}", kind=kind, x_mm=x, y_mm=y, width_mm=w, height_mm=h, **{**usual, **facts})
 
 
@@ -308,7 +308,7 @@ def place(x=30.0, y=1010.0, **facts):
     """A plate clear of everything, its hole at (69.85, 1030)."""
     usual = {
         "leaf": "single",
-        "face": "secured",
+        "face": "inside",
         "pattern": "straight",
         "width_mm": 80.0,
         "height_mm": 160.0,
@@ -327,7 +327,7 @@ def hole(diameter=12.7, purpose="cable", **facts):
     usual = {
         "name": "lead",
         "leaf": "single",
-        "face": "secured",
+        "face": "inside",
         "x_mm": 69.85,
         "y_mm": 1030.0,
         "depth_mm": 9.5,
@@ -353,7 +353,7 @@ def fit(*more, lock_number="CYL", role="cylinder", unit="UNIT", power="battery",
         "holes": (hole(),),
         "battery": BatteryLife(300.0, 6.44, 2500.0, 0.8) if power == "battery" else None,
     }
-    return Fit("fitted", parts=kept, power=power, **{**default, **facts})
+    return Fit("fits", parts=kept, power=power, **{**default, **facts})
 
 
 def chosen(role, number):

@@ -58,8 +58,10 @@ ROWS = [
     boundary("fastener-for-material", given(cat=catalogue(UNIT={"screws": 0})), fit(without=("fastener",))),
     unknown("fastener-for-material", given(lf=leaf(material=None)), fit(), "leaf.material"),
     passes("fit-complete", given(), fit()),
-    speaks("fit-complete", given(), Fit("not-fitted", refused=(MISS,), nearest_miss=MISS), refused=1, severity="error"),
-    boundary("fit-complete", given(), Fit("unknown"), says=1, severity="warning"),
+    speaks(
+        "fit-complete", given(), Fit("does-not-fit", refused=(MISS,), nearest_miss=MISS), refused=1, severity="error"
+    ),
+    boundary("fit-complete", given(), Fit("to-measure"), says=1, severity="warning"),
     passes("heading-facts", given(), fit()),
     boundary("heading-facts", given(opening(form="lift", hand=None), leaves=()), fit()),
     unknown("heading-facts", given(opening(hand=None)), fit(), "opening.hand"),
@@ -71,9 +73,9 @@ ROWS = [
     speaks("programming-key", given(cat=catalogue(drop=("PROG",))), fit(), severity="note"),
     boundary("programming-key", given(cat=catalogue(PROG={"for_part": "UNIT"})), fit()),
     # A key and its unit programmed before work starts (common practice).
-    passes("programmed-before-work", given(), Fit("unknown")),
+    passes("programmed-before-work", given(), Fit("to-measure")),
     speaks("programmed-before-work", given(), fit(), severity="note", about="UNIT"),
-    boundary("programmed-before-work", given(), Fit("fitted", parts=(fp("unit", "UNIT"),)), says=1),
+    boundary("programmed-before-work", given(), Fit("fits", parts=(fp("unit", "UNIT"),)), says=1),
     # A key put in while only the coin cell is fitted drains it (common practice).
     passes("coin-cell-drain", given(cat=catalogue(UNIT={"coin_cell": None})), fit()),
     speaks("coin-cell-drain", given(), fit(), severity="note"),
@@ -83,16 +85,16 @@ ROWS = [
 
 # The required attributes of every kind are the catalogue's own declaration.
 ROWS += [
-    passes("attribute-missing", given(), Fit("fitted", parts=(fp("unit", "UNIT"),))),
+    passes("attribute-missing", given(), Fit("fits", parts=(fp("unit", "UNIT"),))),
     speaks(
         "attribute-missing",
         given(cat=catalogue(add=(part("ODD", "no-such-kind"),))),
-        Fit("fitted", parts=(fp("consumable", "ODD"),)),
+        Fit("fits", parts=(fp("consumable", "ODD"),)),
     ),
     unknown(
         "attribute-missing",
         given(cat=catalogue(UNIT={"plate_width_mm": None})),
-        Fit("fitted", parts=(fp("unit", "UNIT"),)),
+        Fit("fits", parts=(fp("unit", "UNIT"),)),
         "part UNIT.plate_width_mm",
     ),
 ]
@@ -105,13 +107,13 @@ def test_rule(row):
 
 def test_a_pad_on_glass_is_enough_where_it_is_the_only_fastener():
     pad = fit(*[p for p in fit().parts if p.role in ("unit", "cylinder")], fp("fastener", "PAD"))
-    held = Fit("fitted", parts=tuple(p for p in pad.parts if p.part != "SCREW"))
+    held = Fit("fits", parts=tuple(p for p in pad.parts if p.part != "SCREW"))
     run(passes("fastener-for-material", given(lf=leaf(material="glass")), held))
 
 
 def test_an_unknown_fit_hands_its_needs_on():
     need = Need("leaf.thickness_mm", "leaf: Leaf thickness", "the lock")
-    row = boundary("fit-complete", given(lk=lock()), Fit("unknown", needs=(need,)), says=1)
+    row = boundary("fit-complete", given(lk=lock()), Fit("to-measure", needs=(need,)), says=1)
     from hwsched.rules import judge, rule_named
 
     (said,) = judge(rule_named("fit-complete"), row.given, row.fit)

@@ -47,7 +47,7 @@ ROWS = [
     speaks("euro-projection", given(lf=leaf(thickness_mm=40.0), lk=lock("euro-profile")), euro(), short_mm=1.0),
     boundary("euro-projection", given(lf=leaf(thickness_mm=42.0), lk=lock("euro-profile")), euro()),
     boundary("euro-projection", given(lf=leaf(thickness_mm=48.0), lk=lock("euro-profile")), euro()),
-    boundary("euro-projection", given(lf=EURO_LEAF, lk=lock("euro-profile", trim_secured_mm=None)), euro("HALF")),
+    boundary("euro-projection", given(lf=EURO_LEAF, lk=lock("euro-profile", trim_inside_mm=None)), euro("HALF")),
     unknown(
         "euro-projection",
         given(lf=EURO_LEAF, lk=lock("euro-profile", trim_key_mm=None)),

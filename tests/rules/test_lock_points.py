@@ -171,9 +171,9 @@ ROWS = [
     # Its thumb turn stays, and nobody measured it.
     unknown("thumb-turn-clear", first(second=deadbolt(thumb_turn=True)), fit(), *FOOTPRINT),
     # What describes a trim belongs to the lock to which it stands nearer: where the first lock's is, nobody knows.
-    passes("trim-clear", given(lk=lock(trim_secured_mm=3.0), items=[ROSE]), fit()),
-    unknown("trim-clear", first(given(lk=lock(trim_secured_mm=3.0), items=[ROSE]), HIGHER), fit(), *FOOTPRINT),
-    passes("trim-clear", first(given(items=[ROSE]), replace(HIGHER, trim_secured_mm=3.0)), fit()),
+    passes("trim-clear", given(lk=lock(trim_inside_mm=3.0), items=[ROSE]), fit()),
+    unknown("trim-clear", first(given(lk=lock(trim_inside_mm=3.0), items=[ROSE]), HIGHER), fit(), *FOOTPRINT),
+    passes("trim-clear", first(given(items=[ROSE]), replace(HIGHER, trim_inside_mm=3.0)), fit()),
     # Between the lock's pocket (up to 1044.45 mm) and the deadbolt's a bridge of 19.05 mm is left to either.
     boundary("pocket-length", first(LOW, deadbolt(1461.8)), fit(unit="EDGE")),
     speaks(

@@ -9,10 +9,10 @@ def said(*needs, severity="warning", waived=False):
 
 
 def unknown(*facts):
-    return Fit("unknown", needs=tuple(Need(fact, fact, "it") for fact in facts))
+    return Fit("to-measure", needs=tuple(Need(fact, fact, "it") for fact in facts))
 
 
-FITTED = Fit("fitted")
+FITTED = Fit("fits")
 RATING, THICK, CELL = "opening.rating", "leaf.thickness_mm", "part U.cell"
 
 
@@ -21,7 +21,7 @@ def test_what_blocks_an_opening():
     assert needs_of(FITTED, [said(RATING, severity="note"), said(THICK, waived=True), said()]) == ()
     assert needs_of(unknown(THICK), [said(RATING)]) == (THICK, RATING)
     # Of a fit that is there, or of one that nothing serves, the needs of the search do not count.
-    assert needs_of(Fit("not-fitted", needs=(Need(THICK, "", ""),)), []) == ()
+    assert needs_of(Fit("does-not-fit", needs=(Need(THICK, "", ""),)), []) == ()
     assert needs_of(None, [said(RATING)]) == (RATING,)
 
 

@@ -1,4 +1,4 @@
-"""Rules of placement: the usual plate covers x 30 to 110, y 1010 to 1170 on the secured face."""
+"""Rules of placement: the usual plate covers x 30 to 110, y 1010 to 1170 on the inside face."""
 
 import pytest
 
@@ -39,7 +39,7 @@ ROWS = [
     # A lever above the plate sweeps down by its width times sin 50 degrees: 60 x 0.766 = 45.96.
     speaks("lever-clear", given(items=[item("lever", 70.0, 1170 + GAP + 40.0, 60.0, 20.0)]), fit(), needed_mm=GAP),
     boundary("lever-clear", given(items=[item("lever", 70.0, 1170 + GAP + 45.963 + 10.0, 60.0, 20.0)]), fit()),
-    # LHR swings toward the key side: the secured face closes against the stop (SDI 111 chart).
+    # LHR swings toward the key side: the inside face closes against the stop (SDI 111 chart).
     passes("frame-stop-clear", given(opening(hand="LHR")), fit()),
     passes("frame-stop-clear", given(opening(hand="LH", frame_stop_mm=60.0)), fit()),
     speaks("frame-stop-clear", given(opening(hand="RHR", frame_stop_mm=30.0)), fit(), short_mm=3.175, severity="error"),
@@ -62,9 +62,9 @@ ROWS = [
     speaks("plate-covers-hole", given(), fit(placement=place(hole_y_mm=1075.0)), off_mm=5.0, severity="error"),
     boundary("plate-covers-hole", given(), fit(placement=place(hole_y_mm=1070.0))),
     unknown("plate-covers-hole", given(cat=catalogue(UNIT={"window_y1_mm": None})), fit(), "part UNIT.window_x0_mm"),
-    passes("unit-on-secured-side", given(), fit()),
-    speaks("unit-on-secured-side", given(), fit(placement=place(face="key")), severity="error"),
-    boundary("unit-on-secured-side", given(), fit(placement=place(face="edge"))),
+    passes("unit-on-inside", given(), fit()),
+    speaks("unit-on-inside", given(), fit(placement=place(face="key")), severity="error"),
+    boundary("unit-on-inside", given(), fit(placement=place(face="edge"))),
     passes("unit-for-glass", given(), fit()),
     speaks("unit-for-glass", given(lf=leaf(material="glass")), fit(), severity="error"),
     boundary("unit-for-glass", given(lf=leaf(material="glass"), cat=catalogue(UNIT={"glass_mount": True})), fit()),

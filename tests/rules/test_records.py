@@ -22,7 +22,7 @@ PACKET = Packet("2031-04-02", "ann", "key")
 
 def record(**facts):
     """An opening with its fit and nothing against it."""
-    return Record(**{"case": given(), "case_key": "", "fit": fit(), "findings": (), "today": TODAY, **facts})
+    return Record(**{"given": given(), "shown_key": "", "fit": fit(), "findings": (), "today": TODAY, **facts})
 
 
 ROWS = [
@@ -31,10 +31,10 @@ ROWS = [
     ("fit-out-of-date", {"fit": None}, 1),
     # What is stored for the facts as they stand is no old fit, whatever it says.
     ("fit-out-of-date", {"fit": fit(without=("unit",))}, 0),
-    ("packet-out-of-date", {"case_key": "key"}, 0),
-    ("packet-out-of-date", {"packet": PACKET, "case_key": "other"}, 1),
-    ("packet-out-of-date", {"packet": PACKET, "case_key": ""}, 1),
-    ("packet-out-of-date", {"packet": PACKET, "case_key": "key"}, 0),
+    ("packet-out-of-date", {"shown_key": "key"}, 0),
+    ("packet-out-of-date", {"packet": PACKET, "shown_key": "other"}, 1),
+    ("packet-out-of-date", {"packet": PACKET, "shown_key": ""}, 1),
+    ("packet-out-of-date", {"packet": PACKET, "shown_key": "key"}, 0),
     ("waiver-past", {"unneeded": (WAIVER,)}, 0),
     ("waiver-past", {"past": (WAIVER, replace(WAIVER, id="v"))}, 2),
     ("waiver-lapsed", {"past": (WAIVER,)}, 0),

@@ -160,7 +160,7 @@ def test_a_rule_that_falls_over_names_itself_and_the_facts():
 def test_nothing_known_at_all_is_no_error_of_a_rule():
     """A bare survey: every rule must cope, and nothing may pass in silence."""
     bare = replace(given(), opening=Opening("o", "1"), leaves=(Leaf("l"),), items=(Item("k", kind="lock"),))
-    for stated in (fit(), fit(power="supply"), Fit("unknown"), Fit("fitted")):
+    for stated in (fit(), fit(power="supply"), Fit("to-measure"), Fit("fits")):
         found = check(bare, stated)
         facts = {need for finding in found for need in finding.needs}
         assert {"leaf.thickness_mm", "opening.rating", "existing_item.lock_form"} <= facts

@@ -94,7 +94,7 @@ OTHER = {
     "a part that was asked for in vain": replace(GIVEN, catalogue=Catalogue({**PARTS, "X-1": Part("X-1", "x")}, "o")),
     "a part that is gone": replace(GIVEN, catalogue=Catalogue({n: PARTS[n] for n in ("C-1", "U-1")}, "o")),
     "a choice": replace(GIVEN, chosen=(Chosen("unit", "U-1"),)),
-    "a place by hand": replace(GIVEN, placed=HandPlacement("single", "secured", "above", 1.0, 2.0)),
+    "a place by hand": replace(GIVEN, placed=HandPlacement("single", "inside", "above", 1.0, 2.0)),
     "a circuit": replace(GIVEN, supply_link=SupplyLink(None)),
     "an item less": replace(GIVEN, items=GIVEN.items[:1]),
     "a leaf less": replace(GIVEN, leaves=GIVEN.leaves[:1]),
@@ -158,13 +158,13 @@ def test_a_lock_point_counts_by_its_lock_and_what_stands_at_the_earlier_ones_and
         at = LockPoint(name, item, 2, "closer", others)
         return replace(GIVEN, point=at, beside=tuple(Beside(LockPoint("p", "i1"), fit) for fit in beside))
 
-    second = point("a", "i2", ("i1",), Fit("fitted"))
-    assert key(second) == key(point("b", "i2", ("i1",), Fit("fitted")))
+    second = point("a", "i2", ("i1",), Fit("fits"))
+    assert key(second) == key(point("b", "i2", ("i1",), Fit("fits")))
     for other in (
         GIVEN,
-        point("a", "i1", ("i2",), Fit("fitted")),
+        point("a", "i1", ("i2",), Fit("fits")),
         point("a", "i2", ("i1",), None),
-        point("a", "i2", ("i1",), Fit("fitted", power="supply")),
+        point("a", "i2", ("i1",), Fit("fits", power="supply")),
     ):
         assert key(other)[:32] != key(second)[:32]
 
@@ -172,7 +172,7 @@ def test_a_lock_point_counts_by_its_lock_and_what_stands_at_the_earlier_ones_and
 def test_nothing_of_a_case_is_forgotten():
     """Whoever adds to a case says how it counts: read by name, as a whole, or as a lock point."""
     read_by_name = {"opening", "leaves", "items", "catalogue", "settings"}
-    whole, as_point = {"chosen", "placed", "feed"}, {"point", "beside"}
+    whole, as_point = {"chosen", "placed", "supply_link"}, {"point", "beside"}
     assert {each.name for each in fields(OpeningInput)} == read_by_name | whole | as_point
 
 

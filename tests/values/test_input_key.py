@@ -48,7 +48,7 @@ def test_facts_of_an_item(name):
         replace(GIVEN, settings=Settings(rules_off=frozenset({"a"}))),
         replace(GIVEN, settings=Settings(prefer="holes")),
         replace(GIVEN, chosen=(Chosen("unit", "U"),)),
-        replace(GIVEN, placed=HandPlacement("single", "secured", "above", 1.0, 2.0)),
+        replace(GIVEN, placed=HandPlacement("single", "inside", "above", 1.0, 2.0)),
         replace(GIVEN, items=()),
         replace(GIVEN, supply_link=SupplyLink(None)),
         replace(GIVEN, supply_link=SupplyLink("S")),
@@ -83,7 +83,7 @@ def test_waivers_and_packets_of_earlier_projects_keep_their_keys():
         opening=replace(GIVEN.opening, operations_day_off=4.0),
         items=(*GIVEN.items, Item("i2", "closer", fail="secure")),
         chosen=(Chosen("unit", "U", source="set"),),
-        placed=HandPlacement("single", "secured", "above", 1.0, 2.0),
+        placed=HandPlacement("single", "inside", "above", 1.0, 2.0),
         supply_link=SupplyLink("S"),
     )
     assert survey_key(more) == "041385b92ce400122ff6ee06f2358ea4704507f17764d88d2cceeedb42406625"

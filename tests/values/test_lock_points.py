@@ -115,17 +115,17 @@ ITEMS = (item("k"), item("d", "deadbolt", disposition="replace"))
 FIRST, SECOND = lock_points(SINGLE, ITEMS, [("p1", "k"), ("p2", "d")])
 GIVEN = OpeningInput(Opening("o", "1"), SINGLE, ITEMS, Catalogue({}, "c"))
 WORK = Fit(
-    "fitted",
+    "fits",
     (
         FitPart("cylinder", "CYL", "mortise-cylinder", 1.0, "since it fits"),
         FitPart("unit", "UNIT", "surface-unit", 1.0, "since it fits", "a unit"),
         FitPart("fastener", "SCREW", "fastener", 4.0, "four of them"),
         FitPart("supply", "PSU", "power-supply", 1.0, "12 V"),
     ),
-    placement=Placement("single", "secured", "straight", 30.0, 940.0, 80.0, 160.0, 70.0, 1000.0,
+    placement=Placement("single", "inside", "straight", 30.0, 940.0, 80.0, 160.0, 70.0, 1000.0,
                         alternatives=(Alternative("above", 30.0, 1200.0, 150.0, 1.0),),
                         clearances=(("lock edge", 30.0),)),
-    holes=(Hole("access hole", "single", "secured", 70.0, 1000.0, 12.7),),
+    holes=(Hole("access hole", "single", "inside", 70.0, 1000.0, 12.7),),
     power="supply",
     refused=(Refusal("X", "unit", "item-clear", "too near"),),
 )  # fmt: skip
@@ -190,10 +190,10 @@ def test_an_opening_with_one_point_is_that_point():
 @pytest.mark.parametrize(
     ("statuses", "whole"),
     [
-        (("fitted", "fitted"), "fitted"),
-        (("fitted", "unknown"), "unknown"),
-        (("unknown", "not-fitted"), "not-fitted"),
-        (("fitted", "not-fitted"), "not-fitted"),
+        (("fits", "fits"), "fits"),
+        (("fits", "to-measure"), "to-measure"),
+        (("to-measure", "does-not-fit"), "does-not-fit"),
+        (("fits", "does-not-fit"), "does-not-fit"),
     ],
 )
 def test_an_opening_fits_when_all_its_points_fit(statuses, whole):
@@ -202,7 +202,7 @@ def test_an_opening_fits_when_all_its_points_fit(statuses, whole):
 
 def test_equal_parts_are_added_up_and_tools_are_brought_once():
     jig = FitPart("tool", "JIG", "tool", 1.0, "keeps the bit true")
-    one, two = replace(WORK, parts=(*WORK.parts, jig)), Fit("fitted", (WORK.parts[0], WORK.parts[2], jig))
+    one, two = replace(WORK, parts=(*WORK.parts, jig)), Fit("fits", (WORK.parts[0], WORK.parts[2], jig))
     whole = together([one, two])
     assert {(p.role, p.part): p.quantity for p in whole.parts} == {
         ("cylinder", "CYL"): 2.0,

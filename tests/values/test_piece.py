@@ -6,12 +6,12 @@ from hwsched.values.piece import piece_id, pieces_of
 POINT = LockPoint("p1", "k", 1, "lock", ("d",))
 
 
-def part(role, number, quantity=1.0, source="fitted"):
+def part(role, number, quantity=1.0, source="worked-out"):
     return FitPart(role, number, role, quantity, "test", f"a {role}", source)
 
 
 FIT = Fit(
-    "fitted",
+    "fits",
     (
         part("cylinder", "CYL", source="by-hand"),
         part("unit", "UNIT"),
@@ -37,13 +37,13 @@ def test_single_goods_are_pieces_of_their_own_and_counted_ones_a_lot():
         ("credential", 2, 1.0),
         ("wire", 1, 20.9),
     ]
-    assert {(p.source, p.state, p.in_fit, p.point_name) for p in found[1:]} == {("fitted", "planned", True, "lock")}
+    assert {(p.source, p.state, p.in_fit, p.point_name) for p in found[1:]} == {("worked-out", "planned", True, "lock")}
     assert found[0].source == "by-hand"
 
 
 def test_a_piece_keeps_its_identifier_whatever_else_changes():
     first = pieces_of(POINT, FIT)
-    again = pieces_of(POINT, Fit("fitted", tuple(reversed(FIT.parts))))
+    again = pieces_of(POINT, Fit("fits", tuple(reversed(FIT.parts))))
     assert {p.id for p in first} == {p.id for p in again}
     assert len({p.id for p in first}) == len(first)
     other = pieces_of(LockPoint("p2"), FIT)
@@ -52,5 +52,5 @@ def test_a_piece_keeps_its_identifier_whatever_else_changes():
 
 
 def test_the_same_part_twice_in_a_role_goes_on_counting():
-    found = pieces_of(POINT, Fit("fitted", (part("strike", "S"), part("strike", "S"))))
+    found = pieces_of(POINT, Fit("fits", (part("strike", "S"), part("strike", "S"))))
     assert [p.number for p in found] == [1, 2]

@@ -3,7 +3,7 @@
 import doctest
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.values import revision
@@ -23,7 +23,7 @@ def test_the_alphabet_without_i_and_o():
     assert letter_at(24 + 24 * 24 + 1) == "AAA"
 
 
-@stated(st.integers(1, 10**6))
+@given(st.integers(1, 10**6))
 def test_places_and_letters_are_one_to_one(place):
     assert place_of(letter_at(place)) == place
     assert is_letter(letter_at(place))

@@ -3,7 +3,7 @@
 Here belongs the geometry of a single straight bore, square or at one or two angles, and the distances it is judged
 by. Two bores that meet are in ``channel``; sizes of holes by material are rules.
 
-Coordinates: x from the lock edge toward the hinge edge, y up, z from the secured face (0) to the key face.
+Coordinates: x from the lock edge toward the hinge edge, y up, z from the inside face (0) to the key face.
 """
 
 from collections.abc import Mapping, Sequence
@@ -22,9 +22,9 @@ _ON_FACE_MM = 1e-6
 Vector = tuple[float, float, float]
 """x, y, z; as a place [mm]."""
 
-FACES = ("secured", "key", "lock-edge", "hinge-edge", "top", "bottom")
+FACES = ("inside", "key", "lock-edge", "hinge-edge", "top", "bottom")
 _INWARD: dict[str, Vector] = {
-    "secured": (0.0, 0.0, 1.0),
+    "inside": (0.0, 0.0, 1.0),
     "key": (0.0, 0.0, -1.0),
     "lock-edge": (1.0, 0.0, 0.0),
     "hinge-edge": (-1.0, 0.0, 0.0),
@@ -169,7 +169,7 @@ def bore(given: BoreInput) -> BoreResult:
 
     Examples
     --------
-    >>> got = bore(BoreInput(LeafSize(900, 2100, 44.45), (70, 1000, 0), 12.7, "secured", up_deg=10, edge_deg=15,
+    >>> got = bore(BoreInput(LeafSize(900, 2100, 44.45), (70, 1000, 0), 12.7, "inside", up_deg=10, edge_deg=15,
     ...                     through=True))
     >>> round(got.length_mm, 4), [round(d, 4) for d in got.exit_ellipse]
     (46.6807, [13.3373, 12.7])
@@ -537,7 +537,7 @@ BORE = Calculator(
     example={
         "leaf": {"width_mm": 900, "height_mm": 2100, "thickness_mm": 44.45},
         "start": [70, 1050, 0],
-        "face": "secured",
+        "face": "inside",
         "up_deg": -30,
         "edge_deg": 10,
         "diameter_mm": 9.525,

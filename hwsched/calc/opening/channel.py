@@ -23,7 +23,7 @@ class ChannelInput:
 
     leaf: LeafSize
     face: str
-    """"secured" or "key": where the access hole is drilled."""
+    """"inside" or "key": where the access hole is drilled."""
     hole_x: float
     hole_y: float
     """Access hole's centre."""
@@ -159,13 +159,13 @@ def channel(given: ChannelInput) -> ChannelResult:
     >>> inch = 25.4
     >>> leaf = LeafSize(900, 2100, 1.75 * inch)
     >>> lock = lock_pocket(leaf, 1000, 150, 1.75 * inch, 25.4, 100)
-    >>> got = channel(ChannelInput(leaf, "secured", 70, 1000 + 2.5 * inch, lock, 0.375 * inch, 10, 6.35))
+    >>> got = channel(ChannelInput(leaf, "inside", 70, 1000 + 2.5 * inch, lock, 0.375 * inch, 10, 6.35))
     >>> round(got.run_mm / inch, 3), round(got.enters_at_mm / inch, 3)
     (0.762, 0.507)
     """
     down = _check(given)
-    into = 1.0 if given.face == "secured" else -1.0
-    start: Vector = (given.hole_x, given.hole_y, 0.0 if given.face == "secured" else given.leaf.thickness_mm)
+    into = 1.0 if given.face == "inside" else -1.0
+    start: Vector = (given.hole_x, given.hole_y, 0.0 if given.face == "inside" else given.leaf.thickness_mm)
     square = bore(
         BoreInput(
             given.leaf,
@@ -250,8 +250,8 @@ def _angles(given: ChannelInput, face_z: float, down: bool) -> tuple[float, floa
 
 def _check(given: ChannelInput) -> bool:
     """Refuse what cannot be; true when the second bore goes down."""
-    if given.face not in ("secured", "key"):
-        raise InputError("face", f"must be secured or key; got {given.face!r}")
+    if given.face not in ("inside", "key"):
+        raise InputError("face", f"must be inside or key; got {given.face!r}")
     check_number(given.leaf.thickness_mm, "leaf.thickness_mm", above=0)
     for value, limit, name in (
         (given.hole_x, given.leaf.width_mm, "hole_x_mm"),
@@ -289,7 +289,7 @@ def _read(reader: Reader) -> ChannelInput:
     connector = None if reader.raw("connector", None) is None else reader.point("connector", 3)
     return ChannelInput(
         leaf,
-        reader.choice("face", ("secured", "key"), "secured"),
+        reader.choice("face", ("inside", "key"), "inside"),
         reader.number("hole_x_mm", x),
         y + reader.number("hole_above_mm"),
         lock_pocket(
@@ -349,7 +349,7 @@ CHANNEL = Calculator(
             "Lock case: height_mm, top_above_mm (its top above the cylinder's centre), width_mm (thickness), "
             "depth_mm (from the edge), offset_mm (its middle toward the key face).",
         ),
-        Field("face", "choice", "Face that the access hole is drilled in.", "secured", ("secured", "key")),
+        Field("face", "choice", "Face that the access hole is drilled in.", "inside", ("inside", "key")),
         Field("hole_above_mm", "number", "Access hole above the cylinder's centre; negative is below."),
         Field("hole_x_mm", "number", "Access hole from the lock edge.", "the cylinder's x"),
         Field("square_mm", "number", "Depth of the square bore."),
@@ -385,7 +385,7 @@ CHANNEL = Calculator(
         "leaf": {"width_mm": 900, "height_mm": 2100, "thickness_mm": 44.45},
         "cylinder": {"x": 70, "y": 1000},
         "case": {"height_mm": 150, "top_above_mm": 44.45, "width_mm": 25.4, "depth_mm": 100},
-        "face": "secured",
+        "face": "inside",
         "hole_above_mm": 63.5,
         "square_mm": 9.525,
         "angle_deg": 10,

@@ -111,7 +111,7 @@ class PocketResult:
     spots: tuple[PocketSpot, ...]
     """Nearest spot above and below the lock, shortest lead first, also where the lead is short."""
     key_wall_mm: float
-    secured_wall_mm: float
+    inside_wall_mm: float
     back_wall_mm: float
     refusals: tuple[PocketRefusal, ...]
     needs: tuple[str, ...]
@@ -155,11 +155,11 @@ def pocket(given: PocketInput) -> PocketResult:
     _check(given)
     refusals: list[PocketRefusal] = []
     key_wall = given.leaf_mm / 2 - given.offset_mm - given.width_mm / 2
-    secured_wall = given.leaf_mm / 2 + given.offset_mm - given.width_mm / 2
+    inside_wall = given.leaf_mm / 2 + given.offset_mm - given.width_mm / 2
     back_wall = given.stile_mm - given.depth_mm
     for name, wall, wanted in (
         ("key side wall", key_wall, given.side_wall_mm),
-        ("secured side wall", secured_wall, given.side_wall_mm),
+        ("inside wall", inside_wall, given.side_wall_mm),
         ("back wall", back_wall, given.back_wall_mm),
     ):
         if wall < wanted - _TOUCH_MM:
@@ -184,7 +184,7 @@ def pocket(given: PocketInput) -> PocketResult:
         best if walls_stand else None,
         tuple(spots),
         key_wall,
-        secured_wall,
+        inside_wall,
         back_wall,
         tuple(refusals),
         tuple(needs),
@@ -299,7 +299,7 @@ def _run(data: Mapping[str, Any]) -> dict[str, Any]:
         "best": _spot_out(result.best) if result.best else None,
         "spots": [_spot_out(spot) for spot in result.spots],
         "key_wall_mm": result.key_wall_mm,
-        "secured_wall_mm": result.secured_wall_mm,
+        "inside_wall_mm": result.inside_wall_mm,
         "back_wall_mm": result.back_wall_mm,
         "refusals": [{"name": r.name, "short_mm": r.short_mm, "text": r.text} for r in result.refusals],
         "needs": list(result.needs),
@@ -335,7 +335,7 @@ POCKET = Calculator(
         Field("best", "object", "side, y0, y1, bridge_mm, lead_needed_mm, lead_spare_mm, or null."),
         Field("spots", "list", "The nearest spot above and below the lock, shortest lead first."),
         Field("key_wall_mm", "number", "Wall left on the key side."),
-        Field("secured_wall_mm", "number", "Wall left on the secured side."),
+        Field("inside_wall_mm", "number", "Wall left on the inside."),
         Field("back_wall_mm", "number", "Material left behind the pocket."),
         Field("refusals", "list", "Objects of name, short_mm, text."),
         Field("needs", "list", "Facts that are missing."),

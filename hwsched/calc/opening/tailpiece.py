@@ -64,7 +64,7 @@ def tailpiece(
     maximum_engagement_mm : float, optional
         How far it may reach before it bottoms [mm]; None where the case's depth is not known.
     case_gap_mm : float
-        Mounting plate or spacer between the leaf's secured face and the case [mm], 0 or more.
+        Mounting plate or spacer between the leaf's inside face and the case [mm], 0 or more.
     break_off_mm : float, optional
         Distance of the notches [mm], counted from the tailpiece's end; None for a tailpiece that is sawn.
 

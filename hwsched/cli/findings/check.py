@@ -54,7 +54,7 @@ def _run(arguments: argparse.Namespace) -> int:
     failed = not_passed(checked, arguments.fail_on)
     for words, unjudged in (
         ("not judged, since no fit of them counts", [each for each in failed if each.fit is None]),
-        ("unknown, since facts are missing", [e for e in failed if e.fit is not None and e.fit.status == "unknown"]),
+        ("unknown, since facts are missing", [e for e in failed if e.fit is not None and e.fit.status == "to-measure"]),
     ):
         if unjudged:
             marks = [each.given.opening.mark for each in unjudged]

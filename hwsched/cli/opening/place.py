@@ -17,7 +17,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("x", help='lower left corner of the plate from the lock edge, such as 1 1/4" or 32 mm')
     parser.add_argument("y", help="the same above the floor")
     parser.add_argument("--leaf", default="single", choices=("single", "active", "inactive"))
-    parser.add_argument("--face", default="secured", choices=("secured", "key", "edge"))
+    parser.add_argument("--face", default="inside", choices=("inside", "key", "edge"))
     add_point(parser)
     parser.add_argument("--pattern", default="above", choices=("straight", "above", "below", "in-edge"))
 

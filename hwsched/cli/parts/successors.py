@@ -26,7 +26,7 @@ def _run(arguments: argparse.Namespace) -> int:
         print_json(differences_json(found))
         return DONE
     print_differences(found)
-    lost = sum(each.after != "fitted" or bool(each.why) for each in found)
+    lost = sum(each.after != "fits" or bool(each.why) for each in found)
     print(f"{len(found)} openings use a superseded part; at {lost} of them the successor does not fit.")
     return DONE
 

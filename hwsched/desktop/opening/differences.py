@@ -53,7 +53,7 @@ class Differences(QTreeWidget):
 
     def _line(self, each: Difference) -> QTreeWidgetItem:
         # A fit of which an error says something new is held, as the register has it.
-        held = each.after == "fitted" and any(finding.severity == "error" for finding in each.findings_new)
+        held = each.after == "fits" and any(finding.severity == "error" for finding in each.findings_new)
         after = "held" if held else each.after
         fit = after if each.before == after else f"{each.before} → {after}"
         holes = f"{each.holes_after}" if each.holes_before == each.holes_after else _to(each)
@@ -75,8 +75,8 @@ class Differences(QTreeWidget):
             line.setToolTip(column, text)
         for column in _NUMBERS:
             line.setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
-        if after != "fitted" or each.why:
-            colour = state_colour("Not fitted")
+        if after != "fits" or each.why:
+            colour = state_colour("Does not fit")
             line.setForeground(1, colour if colour is not None else QColor())
         if each.why:
             self._detail(line, f"Why not: {each.why}")
@@ -121,7 +121,7 @@ def summary(differences: Sequence[Difference], asked: int) -> str:
     was_holes, now_holes = (sum(each.holes_before for each in differences), sum(e.holes_after for e in differences))
     if was_holes != now_holes:
         words.append(f"holes {was_holes} → {now_holes}")
-    lost = sum(each.before == "fitted" and each.after != "fitted" for each in differences)
+    lost = sum(each.before == "fits" and each.after != "fits" for each in differences)
     if lost:
         words.append(f"{lost} no longer fitted")
     return " · ".join(words)

@@ -109,8 +109,8 @@ class OpeningSheet(QWidget):
         at = checked.shown(self.number)
         every = [checked.shown(each.given.point.number) for each in checked.points]
         beside = [each for each in every if each.given.point != at.given.point]
-        fit = at.fit or Fit("unknown")
-        self.view.show_drawings([elevation(at.given, fit, face, style, beside=beside) for face in ("secured", "key")])
+        fit = at.fit or Fit("to-measure")
+        self.view.show_drawings([elevation(at.given, fit, face, style, beside=beside) for face in ("inside", "key")])
 
     @property
     def number(self) -> int:
@@ -154,10 +154,10 @@ class OpeningSheet(QWidget):
         at = self.shown_point()
         place = at.fit.placement if at is not None and at.fit is not None else None
         hand = leaf_hand(at.given) if at is not None else None
-        if place is None or hand is None or place.face != "secured":
+        if place is None or hand is None or place.face != "inside":
             return None
-        # Seen from the secured side x runs from the lock edge to the right or to the left, as the hand has it.
-        sign = 1.0 if lock_edge_left(hand, "secured") else -1.0
+        # Seen from the inside x runs from the lock edge to the right or to the left, as the hand has it.
+        sign = 1.0 if lock_edge_left(hand, "inside") else -1.0
         return place.x_mm + sign * right, place.y_mm + up
 
     def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
@@ -184,7 +184,7 @@ class OpeningSheet(QWidget):
             return
         # What an earlier version worked out is shown, and the sentence above it says that it does not count.
         at = checked.shown(self.number)
-        fit = at.fit or Fit("unknown")
+        fit = at.fit or Fit("to-measure")
         self.state.setText(_sentence(checked, at, style))
         self._draw(checked, style)
         # A hardware set speaks of the first lock point.

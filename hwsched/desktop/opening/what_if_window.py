@@ -93,7 +93,7 @@ class WhatIfWindow(ToolWindow):
             self.said.setText("Stopped.")
             return
         self.differences.show_differences(found)
-        lost = sum(each.after != "fitted" or bool(each.why) for each in found)
+        lost = sum(each.after != "fits" or bool(each.why) for each in found)
         words = f"{len(found)} openings use a superseded part; at {lost} of them the successor does not fit."
         self.said.setText(words if found else "No opening uses a superseded part.")
 

@@ -113,10 +113,10 @@ class CostWindow(ToolWindow):
         self.pages.setTabText(self.pages.indexOf(self.unknown), f"Not counted {len(whole.unknown)}")
         if view is None:
             return
-        if not any(each.fit is not None and each.fit.status == "fitted" for each in view.openings):
+        if not any(each.fit is not None and each.fit.status == "fits" for each in view.openings):
             self.said.setText("No opening is fitted yet, so nothing is priced.")
             return
-        left = sum(each.fit is None or each.fit.status != "fitted" for each in view.openings)
+        left = sum(each.fit is None or each.fit.status != "fits" for each in view.openings)
         currency = terms_of(view.terms, view.catalogue).currency or "currency unknown"
         labour = "unknown" if view.terms.labour_per_hour is None else f"{rounded(whole.labour):,}"
         words = [

@@ -160,7 +160,7 @@ class SetsWindow(ToolWindow):
         checked = self.desk.workspace.checked
         ids = self.desk.chosen()
         fits = [fit for each in ids if each in checked and (fit := checked[each].fit) is not None]
-        dialog = NewSetDialog(self.names, [fit for fit in fits if fit.status == "fitted"], len(ids), self)
+        dialog = NewSetDialog(self.names, [fit for fit in fits if fit.status == "fits"], len(ids), self)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.wants_set.connect(self._make)
         self.new_set = dialog
@@ -233,7 +233,7 @@ class SetsWindow(ToolWindow):
             return
         self._seen = (set_id, lines)
         self._show_effects(found)
-        worse = sum(each.after != "fitted" and each.before == "fitted" for each in found)
+        worse = sum(each.after != "fits" and each.before == "fits" for each in found)
         words = f"{len(found)} of {_openings(len(held.openings))} change"
         self.told.setText(f"{words}; {worse} of them would no longer be fitted." if worse else f"{words}.")
         self.pages.setCurrentWidget(self.effects)

@@ -34,8 +34,8 @@ COLUMNS: Final = (
 _STATE: Final = 1
 _BUILDING: Final = 10
 _LEVEL: Final = 11
-STATES: Final = ("Fitted", "Held", "Not fitted", "Unknown", "To be fitted", "Earlier version")
-_FITS: Final = {"fitted": "Fitted", "not-fitted": "Not fitted", "unknown": "Unknown"}
+STATES: Final = ("Fits", "Held", "Does not fit", "Unknown", "To be fitted", "Earlier version")
+_FITS: Final = {"fits": "Fits", "does-not-fit": "Does not fit", "to-measure": "To measure"}
 
 
 def _word(entity: Any, name: str, value: str | None) -> str:
@@ -49,7 +49,7 @@ def state_of(checked: Checked) -> str:
     """Return one of STATES."""
     if checked.fit is None:
         return "Earlier version" if checked.standing == "earlier-version" else "To be fitted"
-    if checked.fit.status == "fitted" and any(f.severity == "error" and not f.waived for f in checked.findings):
+    if checked.fit.status == "fits" and any(f.severity == "error" and not f.waived for f in checked.findings):
         return "Held"
     return _FITS[checked.fit.status]
 
@@ -210,6 +210,6 @@ def _searched(row: tuple[str, ...], checked: Checked) -> str:
 def state_colour(state: str) -> QColor | None:
     """Return the colour of a state's word, readable on the present palette."""
     dark = QPalette().color(QPalette.ColorRole.Base).lightness() < 128
-    hues = {"Fitted": 150, "Held": 2, "Not fitted": 18, "Unknown": 268, "To be fitted": 205, "Earlier version": 285}
+    hues = {"Fits": 150, "Held": 2, "Does not fit": 18, "Unknown": 268, "To be fitted": 205, "Earlier version": 285}
     hue = hues.get(state)
     return None if hue is None else QColor.fromHsl(hue, 150, 170 if dark else 80)

@@ -43,7 +43,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     currency = terms_of(project.terms, project.catalogue).currency
     by_building = totals(project, "building")
     whole = combined(by_building.values())
-    left = [view.mark for view in project.openings if view.fit is None or view.fit.status != "fitted"]
+    left = [view.mark for view in project.openings if view.fit is None or view.fit.status != "fits"]
     labour = project.terms.labour_per_hour
     blocks: list[Block] = [
         Heading("Summary"),

@@ -56,7 +56,7 @@ def _blocks(project: ProjectView, view: OpeningView) -> list[Block]:
     blocks: list[Block] = [Heading(f"Opening {view.mark}"), *_verdict(view), _facts(project, view)]
     if view.fit is None:
         return blocks
-    fits = view.fit.status == "fitted"
+    fits = view.fit.status == "fits"
     parts = _situations(view)
     if view.several and fits:
         blocks += [*_cautions(parts), *_box(project, view)]
@@ -77,7 +77,7 @@ def _situations(view: OpeningView) -> list[Situation]:
         found.append(
             Situation(
                 at.given,
-                at.fit or Fit("unknown"),
+                at.fit or Fit("to-measure"),
                 leaf,
                 lock_item(at.given),
                 first=number == 1,
@@ -96,7 +96,7 @@ def _of_point(project: ProjectView, view: OpeningView, situation: Situation, *, 
     if view.several:
         blocks += [Heading(_title(given)), Facts(tuple(_leaf_facts(situation, style) + _lock_facts(situation, style)))]
     beside = [each for each in view.points if each.given is not given]
-    drawings = tuple(elevation(given, fit, face, style, beside=beside) for face in ("secured", "key"))
+    drawings = tuple(elevation(given, fit, face, style, beside=beside) for face in ("inside", "key"))
     blocks.append(Drawings(drawings, height_mm=92.0))
     if not fits:
         return blocks
@@ -104,7 +104,7 @@ def _of_point(project: ProjectView, view: OpeningView, situation: Situation, *, 
     if not view.several:
         blocks += _cautions([situation])
     if situation.leaf is not None:
-        detail = face_detail(given, fit, "secured", style)
+        detail = face_detail(given, fit, "inside", style)
         cuts = (section(given, fit, style), edge_view(given, fit, style))
         blocks += [
             Heading("Where to drill and place", 2),
@@ -139,14 +139,14 @@ def _cautions(parts: list[Situation]) -> list[Block]:
 def _verdict(view: OpeningView) -> list[Block]:
     if view.fit is None:
         return [Paragraph(f"DO NOT INSTALL. No fit of this opening counts: {view.unfitted}.", "stop")]
-    if view.fit.status == "unknown":
+    if view.fit.status == "to-measure":
         missing = "; ".join(f"needs {need.label} ({need.blocks})" for need in view.fit.needs) or "facts are missing"
         return [Paragraph(f"DO NOT INSTALL. Unknown: {missing}.", "stop")]
-    if view.fit.status == "not-fitted":
+    if view.fit.status == "does-not-fit":
         refused = [
             (f"{at.given.point.name}, " if at.given.point.name else "", refusal)
             for at in view.points
-            if at.fit is not None and at.fit.status == "not-fitted"
+            if at.fit is not None and at.fit.status == "does-not-fit"
             for refusal in at.fit.refused
         ]
         reasons = "; ".join(f"{where}{refusal.part}: {refusal.reason}" for where, refusal in refused[:3])
@@ -226,7 +226,7 @@ def _fit_lines(situation: Situation, style: LengthStyle) -> list[Block]:
         )
     if fit.placement is not None:
         place = fit.placement
-        where = {"secured": "on the secured side", "key": "on the key side", "edge": "in the lock edge"}.get(
+        where = {"inside": "on the inside", "key": "on the key side", "edge": "in the lock edge"}.get(
             place.face, "on the wall"
         )
         pairs.append(("Unit", f"{where}, {place.pattern}{' (placed by hand)' if place.source == 'by-hand' else ''}"))
@@ -267,7 +267,7 @@ def _holes(situation: Situation, style: LengthStyle) -> list[Block]:
 def _across(hole: Hole, style: LengthStyle) -> str:
     """Say where a hole's centre is across its face; only on a face of the leaf that counts from the lock edge."""
     shown = words.length(hole.x_mm, style)
-    return shown + {"lock-edge": " from the secured face", "wall": " from the reader's centre"}.get(hole.face, "")
+    return shown + {"lock-edge": " from the inside face", "wall": " from the reader's centre"}.get(hole.face, "")
 
 
 def _from_cylinder(hole: Hole, style: LengthStyle) -> str:

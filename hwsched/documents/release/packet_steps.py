@@ -53,7 +53,7 @@ class Situation:
     @property
     def surface(self) -> bool:
         """Whether the unit stands on a face."""
-        return self.fit.placement is not None and self.fit.placement.face in ("secured", "key")
+        return self.fit.placement is not None and self.fit.placement.face in ("inside", "key")
 
     @property
     def drills(self) -> bool:

@@ -64,7 +64,7 @@ def headings(openings: tuple[OpeningView, ...]) -> tuple[HeadingGroup, ...]:
     """
     groups: dict[tuple[object, ...], list[OpeningView]] = {}
     for view in openings:
-        if view.fit is None or view.fit.status != "fitted":
+        if view.fit is None or view.fit.status != "fits":
             continue
         opening = view.given.opening
         key = (
@@ -125,7 +125,7 @@ def _summary(project: ProjectView, groups: tuple[HeadingGroup, ...]) -> list[Blo
             (
                 ("Openings", str(len(project.openings))),
                 ("Headings", str(len(groups))),
-                *((name, str(statuses.get(name, 0))) for name in ("Fitted", "Not fitted", "Unknown", "Not worked out")),
+                *((name, str(statuses.get(name, 0))) for name in ("Fits", "Does not fit", "Unknown", "Not worked out")),
                 ("Held by errors", str(held)),
                 ("Open findings", ", ".join(f"{severities.get(s, 0)} {words.SEVERITY[s].lower()}" for s in SEVERITIES)),
             )
@@ -202,7 +202,7 @@ def _heading_blocks(project: ProjectView, group: HeadingGroup) -> list[Block]:
                     part.description or part.kind,
                     part.part,
                     _finish_of(project, part),
-                    part.reason + ("" if part.source == "fitted" else f" ({part.source})"),
+                    part.reason + ("" if part.source == "worked-out" else f" ({part.source})"),
                 )
             )
     columns = (
@@ -247,7 +247,7 @@ def _finish_of(project: ProjectView, part: FitPart) -> str:
 def _not_fitted(project: ProjectView) -> list[Block]:
     rows = []
     for view in project.openings:
-        if view.fit is not None and view.fit.status == "fitted":
+        if view.fit is not None and view.fit.status == "fits":
             continue
         if view.fit is None:
             rows.append((view.mark, words.status(None), f"No fit counts: {view.unfitted}. Fit the opening."))
@@ -262,7 +262,7 @@ def _not_fitted(project: ProjectView) -> list[Block]:
 
 def _why_not(at: PointFit) -> list[str]:
     """Say why a lock point is not fitted; nothing of one that is."""
-    if at.fit is None or at.fit.status == "fitted":
+    if at.fit is None or at.fit.status == "fits":
         return []
     needs = [f"needs {need.label}: {need.blocks}" for need in at.fit.needs]
     refused = [f"{refusal.part}: {refusal.reason}" for refusal in at.fit.refused[:4]]

@@ -22,7 +22,7 @@ _ARC_MM = 16.0
 
 
 def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction") -> Drawing:
-    """Draw the bores side by side in two views: upright section (left) and plan (right), secured face on the left.
+    """Draw the bores side by side in two views: upright section (left) and plan (right), inside face on the left.
 
     Parameters
     ----------
@@ -85,7 +85,7 @@ def _view(
         corners += [(left + thick * 0.42, low)]
     shapes: list[Shape] = [
         Line(tuple(corners), "outline", True, "leaf", "leaf"),
-        Text(left, high, "Secured side", "small", "right", dx=-1.5, dy=-1.8),
+        Text(left, high, "Inside", "small", "right", dx=-1.5, dy=-1.8),
         Text(left + thick, high, "Key side", "small", "left", dx=1.5, dy=-1.8),
     ]
     shapes += _case(place, thick, along, left, low, high)

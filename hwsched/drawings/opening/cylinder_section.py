@@ -126,12 +126,12 @@ def _euro(cut: Cut) -> Drawn:
     offset = cut.item.case_offset_mm if known(cut.item.case_offset_mm) else 0.0
     middle = cut.thickness_mm / 2 + offset
     half = 8.5  # round part 17 mm (DIN 18252, from memory, unverified); a symbol, not dimensioned
-    z0, z1 = middle - stack.secured_half_mm, middle + stack.key_half_mm
+    z0, z1 = middle - stack.inside_half_mm, middle + stack.key_half_mm
     shapes: list[Shape] = [
         box(cut.rect(half, z0, z1), "new", "new", "cylinder"),
         Line(((cut.x - half, -middle), (cut.x + half, -middle)), "centre", name="cam plane"),
     ]
-    for z, size, name in ((z1, stack.key_half_mm, "key half"), (z0, stack.secured_half_mm, "secured half")):
+    for z, size, name in ((z1, stack.key_half_mm, "key half"), (z0, stack.inside_half_mm, "inside half")):
         shapes.append(Callout(cut.x, -(z + middle) / 2, f"{name} {format_length(size, cut.style)}", _side(cut)))
     return [*shapes, *_proud(cut)], []
 

@@ -82,7 +82,7 @@ def _span(given: OpeningInput, fit: Fit, leaf: Leaf, place: LockPlace) -> tuple[
     unit = fit.placement
     if unit is not None:
         levels += [unit.y_mm, unit.y_mm + unit.height_mm]
-    levels += [hole.y_mm for hole in fit.holes if known(hole.y_mm) and hole.face in ("secured", "key", "lock-edge")]
+    levels += [hole.y_mm for hole in fit.holes if known(hole.y_mm) and hole.face in ("inside", "key", "lock-edge")]
     low, high = min(levels) - _AROUND_MM, max(levels) + _AROUND_MM
     if known(leaf.undercut_mm) and positive(leaf.height_mm):
         low, high = max(low, leaf.undercut_mm), min(high, leaf.undercut_mm + leaf.height_mm)
@@ -100,9 +100,9 @@ def _body(leaf: Leaf, view: _View, low: float, high: float) -> list[Shape]:
         for number, share in enumerate(xs):
             jump = {2: tooth, 3: -tooth}.get(number, 0.0) if not ends_here else 0.0
             corners.append((thick * share, y + jump))
-    name_key, name_secured = view.across(thick), view.across(0.0)
+    name_key, name_inside = view.across(thick), view.across(0.0)
     shapes: list[Shape] = [Line(tuple(corners), "outline", True, "leaf", "leaf edge")]
-    for x, words in ((name_key, "Key side"), (name_secured, "Secured side")):
+    for x, words in ((name_key, "Key side"), (name_inside, "Inside")):
         left = x == 0.0
         shapes.append(Text(x, high, words, "small", "right" if left else "left", dx=-2.0 if left else 2.0, dy=-1.8))
     return shapes
@@ -110,7 +110,7 @@ def _body(leaf: Leaf, view: _View, low: float, high: float) -> list[Shape]:
 
 def _proud(view: _View, face: str, depth_mm: float, y0: float, y1: float) -> Rect:
     """Return what stands proud of a face by a depth."""
-    z0, z1 = (-depth_mm, 0.0) if face == "secured" else (view.thickness_mm, view.thickness_mm + depth_mm)
+    z0, z1 = (-depth_mm, 0.0) if face == "inside" else (view.thickness_mm, view.thickness_mm + depth_mm)
     x0, x1 = sorted((view.across(z0), view.across(z1)))
     return Rect(x0, y0, x1, y1)
 
@@ -132,7 +132,7 @@ def _existing(given: OpeningInput, leaf: Leaf, view: _View, place: LockPlace, lo
         y0, y1 = max(rect.y0, low), min(rect.y1, high)
         if y1 <= y0:
             continue
-        for face in ("secured", "key"):
+        for face in ("inside", "key"):
             if face_of(item) in (face, "both"):
                 shapes.append(box(_proud(view, face, out, y0, y1), "existing", "existing", item.kind or "other"))
     across = (-8.0, view.thickness_mm + 8.0)
@@ -160,7 +160,7 @@ def _made(given: OpeningInput, fit: Fit, view: _View) -> list[Shape]:
         rect = Rect(x0, unit.y_mm, x1, unit.y_mm + unit.height_mm)
         shapes.append(box(rect, "new", "new", "unit pocket"))
         shapes.append(Callout((x0 + x1) / 2, rect.y1 - 10.0, f"{label}, pocket", "right"))
-    elif unit.face in ("secured", "key"):
+    elif unit.face in ("inside", "key"):
         depth = part.number_of("depth_mm") if part is not None else None
         rect = _proud(view, unit.face, depth if positive(depth) else 0.0, unit.y_mm, unit.y_mm + unit.height_mm)
         if positive(depth):
@@ -191,8 +191,8 @@ def _dimensions(
         ends = sorted((place.y_mm, near))
         upright.append((ends[0], ends[1], format_length(ends[1] - ends[0], style)))
         z0, z1 = unit.x_mm, unit.x_mm + unit.width_mm
-        x_secured, x_near = view.across(0.0), view.across(z0)
-        level.append((x_secured, x_near, format_length(z0, style)))
+        x_inside, x_near = view.across(0.0), view.across(z0)
+        level.append((x_inside, x_near, format_length(z0, style)))
         level.append((view.across(z0), view.across(z1), format_length(z1 - z0, style)))
     elif inside is not None:
         upright.append((inside.y0, inside.y1, format_length(inside.y1 - inside.y0, style)))

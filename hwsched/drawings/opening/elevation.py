@@ -23,7 +23,7 @@ from hwsched.quantities import LengthStyle, format_feet_inches, format_length
 from hwsched.rules.reading import leaf_name, leafless
 from hwsched.values import Fit, OpeningInput, PointFit
 
-TITLES = {"secured": "Secured side", "key": "Key side"}
+TITLES = {"inside": "Inside", "key": "Key side"}
 _HEIGHT_DENOMINATOR = 16
 """Heights of hardware are given to 1/16 in (trade practice)."""
 
@@ -45,7 +45,7 @@ def elevation(
         Survey facts and catalogue.
     fit : Fit
         Its parts, placement, holes and cable are drawn as new work; an empty one draws the survey alone.
-    face : {"secured", "key"}
+    face : {"inside", "key"}
         Which face is looked at. The lock edge stands left or right as the hand says.
     length_style : LengthStyle
         How dimensions are written.

@@ -16,7 +16,7 @@ from hwsched.rules.footprints import stop_bands
 from hwsched.rules.reading import leaf_name, leafless
 from hwsched.values import Fit, Hole, OpeningInput
 
-TITLES = {"secured": "Lock and unit, secured side", "key": "Lock and unit, key side"}
+TITLES = {"inside": "Lock and unit, inside", "key": "Lock and unit, key side"}
 _AROUND_MM = 35.0
 
 
@@ -27,7 +27,7 @@ def face_detail(given: OpeningInput, fit: Fit, face: Face, length_style: LengthS
     ----------
     given, fit : OpeningInput, Fit
         Survey and fit.
-    face : {"secured", "key"}
+    face : {"inside", "key"}
         Which face is looked at.
     length_style : LengthStyle
         How dimensions are written; distances to be marked are given to 1/64 in.
@@ -69,11 +69,11 @@ def _region(fit: Fit, leaf: LeafOnSheet, place: LockPlace) -> Rect:
     xs, ys = [place.x_mm + 45.0], [place.y_mm - 55.0, place.y_mm + 55.0]
     unit = fit.placement
     if unit is not None:
-        if unit.face in ("secured", "key"):
+        if unit.face in ("inside", "key"):
             xs.append(unit.x_mm + unit.width_mm)
         ys += [unit.y_mm, unit.y_mm + unit.height_mm]
     for hole in fit.holes:
-        if hole.face in ("secured", "key") and known(hole.x_mm) and known(hole.y_mm):
+        if hole.face in ("inside", "key") and known(hole.x_mm) and known(hole.y_mm):
             xs.append(hole.x_mm + hole.diameter_mm / 2)
             ys += [hole.y_mm - hole.diameter_mm, hole.y_mm + hole.diameter_mm]
     inside = place.case_rect()

@@ -12,7 +12,7 @@ def size_words(hole: Hole, style: LengthStyle) -> str:
 
     Examples
     --------
-    >>> print(size_words(Hole("lead", "single", "secured", 70, 1000, 12.7), "fraction"))
+    >>> print(size_words(Hole("lead", "single", "inside", 70, 1000, 12.7), "fraction"))
     Ø 1/2"
     """
     if hole.width_mm is not None and hole.height_mm is not None and hole.diameter_mm <= 0:
@@ -27,7 +27,7 @@ def direction_words(hole: Hole) -> str:
 
     Examples
     --------
-    >>> direction_words(Hole("lead", "single", "secured", 70, 1000, 12.7, up_deg=45, edge_deg=15))
+    >>> direction_words(Hole("lead", "single", "inside", 70, 1000, 12.7, up_deg=45, edge_deg=15))
     '45° up, 15° toward the lock edge'
     """
     words = []

@@ -29,7 +29,7 @@ class LockPlace:
         return Rect(0.0, top - item.case_height_mm, item.case_depth_mm, top)
 
     def case_across(self, thickness_mm: float) -> tuple[float, float] | None:
-        """Return where the case stands through the leaf, z from the secured face; None while unknown.
+        """Return where the case stands through the leaf, z from the inside face; None while unknown.
 
         A case whose offset was not surveyed is taken as centred, as the survey form says.
         """

@@ -23,7 +23,7 @@ def new_work(
     shapes = _unit(given, fit, face, leaves)
     for hole in sorted(fit.holes, key=lambda h: h.order):
         leaf = _on(leaves, hole.leaf)
-        if leaf is None or hole.face not in ("secured", "key"):
+        if leaf is None or hole.face not in ("inside", "key"):
             continue
         if hole.by_template or hole.count > 1:
             if hole.face == face:
@@ -108,7 +108,7 @@ def _hole(hole: Hole, face: Face, leaf: LeafOnSheet, style: LengthStyle) -> list
 
 def _inside(hole: Hole, face: Face, leaf: LeafOnSheet, style: LengthStyle) -> list[Shape]:
     """Draw a hole that begins below its face, at the bottom of another one: its axis as a hidden line."""
-    axes = face_axes(Fit("fitted", holes=(hole,)), leaf.leaf.thickness_mm or 0.0)
+    axes = face_axes(Fit("fits", holes=(hole,)), leaf.leaf.thickness_mm or 0.0)
     if not axes or not positive(leaf.leaf.thickness_mm):
         return []
     (x0, y0, _), (x1, y1, _) = axes[0].start, axes[0].end

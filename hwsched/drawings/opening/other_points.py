@@ -19,7 +19,7 @@ def outlined(at: PointFit, face: Face, leaves: tuple[LeafOnSheet, ...], style: L
     ----------
     at : PointFit
         The other point; nothing is drawn of one without a fit.
-    face : {"secured", "key"}
+    face : {"inside", "key"}
         Which face is looked at.
     leaves : tuple of LeafOnSheet
         As they stand on the sheet.
@@ -41,7 +41,7 @@ def outlined(at: PointFit, face: Face, leaves: tuple[LeafOnSheet, ...], style: L
             shapes.append(Circle(x, place.y_mm, diameter, "outline", "none", f"{part.kind} of the {given.point.name}"))
         shapes.append(Callout(x, place.y_mm, f"Of the {given.point.name}: {part.number}", words_side(leaf)))
     unit = fit.placement
-    if unit is None or unit.face not in ("secured", "key"):
+    if unit is None or unit.face not in ("inside", "key"):
         return shapes
     x0, x1 = sorted((leaf.across(unit.x_mm), leaf.across(unit.x_mm + unit.width_mm)))
     rect = Rect(x0, unit.y_mm, x1, unit.y_mm + unit.height_mm)

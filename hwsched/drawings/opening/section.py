@@ -1,4 +1,4 @@
-"""Horizontal section through the lock at the cylinder's height, seen from above: key side below, secured side above."""
+"""Horizontal section through the lock at the cylinder's height, seen from above: key side below, inside above."""
 
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
@@ -75,7 +75,7 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
     shapes += [
         *stack_horizontal(low, -1.0, [(0.0, axis, format_length(place.x_mm, length_style))]),
         *stack_vertical(way * reach, way, [(-thick, 0.0, format_length(thick, length_style))]),
-        Text(0.0, 0.0, "Secured side", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=1.0),
+        Text(0.0, 0.0, "Inside", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=1.0),
         Text(0.0, -thick, "Key side", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=-2.8),
         Text(0.0, -thick / 2, "lock edge", "small", "centre", 90.0, dx=-way * 2.5 + 0.9),
     ]
@@ -88,9 +88,9 @@ def _reach(leaf: Leaf, fit: Fit, place: LockPlace) -> float:
     inside = place.case_rect()
     if inside is not None:
         ends.append(inside.x1)
-    if fit.placement is not None and fit.placement.face in ("secured", "key"):
+    if fit.placement is not None and fit.placement.face in ("inside", "key"):
         ends.append(fit.placement.x_mm + fit.placement.width_mm)
-    ends += [hole.x_mm for hole in fit.holes if hole.face in ("secured", "key") and known(hole.x_mm)]
+    ends += [hole.x_mm for hole in fit.holes if hole.face in ("inside", "key") and known(hole.x_mm)]
     reach = max(ends) + _BEYOND_MM
     return min(reach, leaf.width_mm) if positive(leaf.width_mm) else reach
 
@@ -111,15 +111,13 @@ def _trim(place: LockPlace, way: float, thick: float) -> list[Shape]:
     half = (rect.x1 - rect.x0) / 2 if rect is not None and rect.x1 > rect.x0 else 22.0
     middle = way * ((rect.x0 + rect.x1) / 2 if rect is not None else place.x_mm)
     shapes: list[Shape] = []
-    key, secured = place.item.trim_key_mm, place.item.trim_secured_mm
+    key, inside = place.item.trim_key_mm, place.item.trim_inside_mm
     if positive(key):
         shapes.append(
             box(Rect(middle - half, -thick - key, middle + half, -thick), "existing", "existing", "trim, key side")
         )
-    if positive(secured):
-        shapes.append(
-            box(Rect(middle - half, 0.0, middle + half, secured), "existing", "existing", "trim, secured side")
-        )
+    if positive(inside):
+        shapes.append(box(Rect(middle - half, 0.0, middle + half, inside), "existing", "existing", "trim, inside"))
     return shapes
 
 
@@ -136,12 +134,12 @@ def _made(given: OpeningInput, fit: Fit, place: LockPlace, way: float, thick: fl
         shapes.append(Line(corners, "new" if cut else "hidden", True, "hole" if cut else "none", axis.hole.name))
         shapes.append(Line(((way * ax, -az), (way * bx, -bz)), "centre"))
     unit, part = fit.placement, unit_part(given, fit)
-    if unit is not None and unit.face in ("secured", "key"):
+    if unit is not None and unit.face in ("inside", "key"):
         depth = part.number_of("depth_mm") if part is not None else None
         label = f"Unit {part.number}" if part is not None else "Unit"
         if positive(depth):
             x0, x1 = sorted((way * unit.x_mm, way * (unit.x_mm + unit.width_mm)))
-            low = 0.0 if unit.face == "secured" else -thick - depth
+            low = 0.0 if unit.face == "inside" else -thick - depth
             cut = unit.y_mm <= place.y_mm <= unit.y_mm + unit.height_mm
             shapes.append(
                 box(Rect(x0, low, x1, low + depth), "new" if cut else "hidden", "new" if cut else "none", "unit")

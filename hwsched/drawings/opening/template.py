@@ -26,7 +26,7 @@ CHECK_RULES: Final = ((100.0, 10.0, "100 mm"), (4 * INCH_MM, INCH_MM / 2, "4 in"
 """Length, distance of its ticks, words."""
 _AROUND_MM = 12.0
 _LETTERS_A_LINE = 92
-FACE_WORDS = {"secured": "SECURED SIDE", "key": "KEY SIDE"}
+FACE_WORDS = {"inside": "INSIDE", "key": "KEY SIDE"}
 
 
 def template(
@@ -38,7 +38,7 @@ def template(
     ----------
     given, fit : OpeningInput, Fit
         Survey and fit; openings that share the template must share what it shows.
-    face : {"secured", "key"}
+    face : {"inside", "key"}
         The face onto which it is taped; its other part folds round the lock edge.
     marks : sequence of str
         Openings for which it holds.
@@ -93,7 +93,7 @@ def _holes(
             continue
         y = hole.y_mm - place.y_mm
         # On the folded part the distance from the fold is the distance from this face.
-        folded = -way * (hole.x_mm if face == "secured" else thick - hole.x_mm)
+        folded = -way * (hole.x_mm if face == "inside" else thick - hole.x_mm)
         x = way * hole.x_mm if hole.face == face else folded
         shapes += _mark(hole, x, y, way, style)
     return shapes

@@ -1,6 +1,6 @@
 """Geometry through the leaf that edge view, section and bore detail share: thickness, axes of holes, bored bodies.
 
-x from the lock edge toward the hinge edge, y up, z from the secured face (0) to the key face; mm.
+x from the lock edge toward the hinge edge, y up, z from the inside face (0) to the key face; mm.
 """
 
 from dataclasses import dataclass
@@ -42,15 +42,15 @@ def face_axes(fit: Fit, thickness_mm: float) -> list[Axis]:
     """
     axes = []
     for hole in sorted(fit.holes, key=lambda h: h.order):
-        if hole.face not in ("secured", "key") or hole.by_template or hole.count > 1 or hole.diameter_mm <= 0:
+        if hole.face not in ("inside", "key") or hole.by_template or hole.count > 1 or hole.diameter_mm <= 0:
             continue
         if not (known(hole.x_mm) and known(hole.y_mm)) or abs(hole.up_deg) >= 89 or abs(hole.edge_deg) >= 89:
             continue
         up, edge = tan(radians(hole.up_deg)), -tan(radians(hole.edge_deg))
         left = thickness_mm - hole.from_depth_mm
         deep = left if hole.depth_mm is None else min(hole.depth_mm / sqrt(1 + up * up + edge * edge), left)
-        sign = 1.0 if hole.face == "secured" else -1.0
-        z0 = hole.from_depth_mm if hole.face == "secured" else thickness_mm - hole.from_depth_mm
+        sign = 1.0 if hole.face == "inside" else -1.0
+        z0 = hole.from_depth_mm if hole.face == "inside" else thickness_mm - hole.from_depth_mm
         end = (hole.x_mm + edge * deep, hole.y_mm + up * deep, z0 + sign * deep)
         axes.append(Axis(hole, (hole.x_mm, hole.y_mm, z0), end, hole.from_depth_mm <= 0, deep >= left - 1e-6))
     return axes

@@ -15,11 +15,11 @@ from hwsched.values import Fit, OpeningInput
 
 _AROUND_MM = 220.0
 """Of the wall, so much is shown beside what is mounted."""
-TITLES = {"key": "Wall, reader side", "secured": "Wall, unit side"}
+TITLES = {"key": "Wall, reader side", "inside": "Wall, unit side"}
 
 
 def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawing:
-    """Draw the reader (key side) or the unit (secured side) of an opening without a leaf on its wall.
+    """Draw the reader (key side) or the unit (inside) of an opening without a leaf on its wall.
 
     x counts from the reader's centre, to the right as the unit's side is seen; the reader's side is its mirror image.
     """
@@ -28,7 +28,7 @@ def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawi
     height = lock.cylinder_height_mm if lock is not None else None
     if not positive(height):
         return unknown_drawing(title, [f"unknown: needs {label_of('existing_item.cylinder_height_mm')}"])
-    mirror = 1.0 if face == "secured" else -1.0
+    mirror = 1.0 if face == "inside" else -1.0
     shapes: list[Shape] = []
     notes: list[str] = []
     rects: list[Rect] = []
@@ -65,7 +65,7 @@ def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawi
         *stack_vertical(x0, -1.0, [(0.0, height, format_length(height, style, 16))]),
     ]
     unit = fit.placement
-    if unit is not None and unit.face == "wall" and face == "secured":
+    if unit is not None and unit.face == "wall" and face == "inside":
         x = unit.x_mm * mirror
         shapes += [
             *stack_vertical(x1, 1.0, [(0.0, unit.y_mm, format_length(unit.y_mm, style, 16))]),
@@ -73,7 +73,7 @@ def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawi
                       format_length(abs(unit.x_mm), style, 16), "horizontal"),
         ]  # fmt: skip
     if unit is None:
-        shapes.append(Text((x0 + x1) / 2, top / 2, "No unit placed" if face == "secured" else "", "label", "centre"))
+        shapes.append(Text((x0 + x1) / 2, top / 2, "No unit placed" if face == "inside" else "", "label", "centre"))
     notes.append("The wall is drawn only about what is mounted on it.")
     return Drawing(title, tuple(shapes), (x0, 0.0, x1, top), tuple(notes))
 

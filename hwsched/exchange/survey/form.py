@@ -40,7 +40,7 @@ _HELP: Final = (
     "Where the lock itself stands on the leaf is a row of the kind Lock there.",
     "Leave blank what was not seen. A blank never erases what the project knows already.",
     "Lengths: as on the tape. A number alone takes the unit in the column's header.",
-    "Sides: the secured side is the face inside the protected room, the key side the face from which the key is used.",
+    "Sides: the inside is the face inside the protected room, the key side the face from which the key is used.",
     "Hand: stand on the key side. Hinges left is LH or LHR, right RH or RHR; R when the leaf swings toward you.",
     "Positions of items: centre of the footprint, from the lock edge of the leaf and above the finished floor.",
     "The rating is read from the labels on leaf and frame, never from memory.",

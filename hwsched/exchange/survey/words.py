@@ -30,7 +30,7 @@ LOCK_FACTS: Final = frozenset(
         "case_above_mm",
         "case_offset_mm",
         "trim_key_mm",
-        "trim_secured_mm",
+        "trim_inside_mm",
         "thumb_turn",
         "cross_bore_mm",
         "edge_bore_mm",

@@ -122,7 +122,7 @@ class Checker:
         found = self._known.get(memory)
         if found is None:
             if fit is None:
-                surveyed = check(given, Fit("unknown"))
+                surveyed = check(given, Fit("to-measure"))
                 found = tuple(f for f in surveyed if f.discipline == "survey")
             else:
                 found = check(given, fit)
@@ -291,7 +291,7 @@ def not_passed(checked: Iterable[Checked], limit: Severity) -> list[Checked]:
         each
         for each in checked
         if each.fit is None
-        or each.fit.status == "unknown"
+        or each.fit.status == "to-measure"
         or any(f.severity in bad and not f.waived for f in each.findings)
     ]
 

@@ -10,6 +10,7 @@ from hwsched.rules import in_rulebook
 from hwsched.rules.judging import limits_of
 from hwsched.rules.records import OF_WAIVERS
 from hwsched.values import Finding, OpeningInput, Settings
+from hwsched.values.earlier_words import in_first_words
 from hwsched.values.input_key import survey_key
 from hwsched.values.record import Waiver
 
@@ -26,7 +27,7 @@ def facts_of(given: OpeningInput, finding: Finding) -> str:
     said = [facts, finding.rule, finding.about, numbers or finding.message, list(finding.needs)]
     if finding.point:
         said.append(finding.point)
-    return hashlib.sha256(json_text(said).encode()).hexdigest()
+    return hashlib.sha256(in_first_words(json_text(said)).encode()).hexdigest()
 
 
 def input_of(inputs: Sequence[OpeningInput], finding: Finding) -> OpeningInput:
@@ -38,7 +39,8 @@ def facts_of_rule(rule_id: str, settings: Settings) -> str:
     """Hash what a waiver for the whole project is given for: the rule with its limits in force."""
     rule = in_rulebook(rule_id)
     limits = {} if rule is None else dict(limits_of(rule, settings))
-    return hashlib.sha256(json_text([rule_id, sorted(limits.items())]).encode()).hexdigest()
+    said = json_text([rule_id, sorted(limits.items())])
+    return hashlib.sha256(in_first_words(said).encode()).hexdigest()
 
 
 @dataclass

@@ -103,7 +103,7 @@ def why_of(checked: Checked, connection: Connection, about: str | None = None) -
 class _Teller:
     def __init__(self, checked: Checked, at: PointFit, connection: Connection) -> None:
         self.given: OpeningInput = at.given
-        self.fit: Fit = at.fit or Fit("unknown")
+        self.fit: Fit = at.fit or Fit("to-measure")
         name, first = at.given.point.name, at is checked.points[0]
         named = {each.given.point.name for each in checked.points}
         self.findings = [

@@ -27,13 +27,13 @@ _Beside = Sequence[PointFit]
 """The opening's other lock points."""
 
 VIEWS: Final[Mapping[str, Callable[[OpeningInput, Fit, LengthStyle, _Beside], Drawing]]] = {
-    "secured-side": lambda given, fit, style, beside: elevation(given, fit, "secured", style, beside=beside),
+    "inside": lambda given, fit, style, beside: elevation(given, fit, "inside", style, beside=beside),
     "key-side": lambda given, fit, style, beside: elevation(given, fit, "key", style, beside=beside),
-    "detail": lambda given, fit, style, _: face_detail(given, fit, "secured", style),
+    "detail": lambda given, fit, style, _: face_detail(given, fit, "inside", style),
     "section": lambda given, fit, style, _: section(given, fit, style),
     "edge": lambda given, fit, style, _: edge_view(given, fit, style),
     "bores": lambda given, fit, style, _: bore_detail(given, fit, style),
-    "template": lambda given, fit, style, _: template(given, fit, "secured", (given.opening.mark,), style),
+    "template": lambda given, fit, style, _: template(given, fit, "inside", (given.opening.mark,), style),
 }
 
 POWER_VIEWS: Final = ("riser", "wiring", "voltages")
@@ -72,7 +72,7 @@ def draw(project: Project, mark: str, view: str, path: Path, *, dark: bool = Fal
     wanted = point_named(project, opening, point) or checked.points[0].given.point.id
     at = next((each for each in checked.points if each.given.point.id == wanted), checked.points[0])
     beside = [each for each in checked.points if each is not at]
-    text = render_svg(made(at.given, at.fit or Fit("unknown"), style, beside), SCALE, DARK if dark else LIGHT)
+    text = render_svg(made(at.given, at.fit or Fit("to-measure"), style, beside), SCALE, DARK if dark else LIGHT)
     _write(path, text)
     return path
 

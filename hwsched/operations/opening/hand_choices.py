@@ -22,7 +22,7 @@ from hwsched.values.fit import Role
 
 ROLES: Final = get_args(Role)
 """Of a fitted part."""
-_FACES: Final = ("secured", "key", "edge", "wall")
+_FACES: Final = ("inside", "key", "edge", "wall")
 
 
 def choose_part(
@@ -140,7 +140,7 @@ def place_unit(
     opening_id : str
         For which opening.
     leaf, face, pattern : str
-        On which leaf and face (secured, key, edge, wall), and in which relation to the cylinder.
+        On which leaf and face (inside, key, edge, wall), and in which relation to the cylinder.
     x_mm, y_mm : float
         Lower left corner of its plate, from the lock edge and above the floor [mm].
     who : str

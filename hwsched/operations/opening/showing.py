@@ -44,7 +44,7 @@ VERSION: Final = 1
 _SCREWS: Final = frozenset({"fixing", "bolt"})
 """Purposes of holes that a screw or a through-bolt fills."""
 _INTO: Final[Mapping[str, tuple[float, float, float]]] = {
-    "secured": (0.0, 0.0, 1.0),
+    "inside": (0.0, 0.0, 1.0),
     "key": (0.0, 0.0, -1.0),
     "wall": (0.0, 0.0, 1.0),
     "lock-edge": (1.0, 0.0, 0.0),
@@ -84,7 +84,7 @@ class LockPointRecord:
     """Identifier of the lock that stands there; null where none does."""
     chosen: tuple[Chosen, ...]
     """What a person or a hardware set chose for it."""
-    status: Literal["fitted", "not-fitted", "unknown", "not-worked-out"]
+    status: Literal["fits", "does-not-fit", "to-measure", "not-worked-out"]
     """not-worked-out: nothing is stored, or it belongs to other facts."""
     parts: tuple[FitPart, ...] = ()
     pieces: tuple[Piece, ...] = ()
@@ -256,7 +256,7 @@ def _point(at: PointFit, pieces: Sequence[Piece]) -> LockPointRecord:
         fit.battery,
         fit.needs,
         fit.refused,
-        fit.cost if fit.status == "fitted" else None,
+        fit.cost if fit.status == "fits" else None,
         fit.currency,
         fit.cost_needs,
     )

@@ -124,8 +124,8 @@ def _compared(points: Sequence[PointResult]) -> tuple[Differs, ...]:
     found: list[Differs] = []
     for each in points:
         name = each.at.given.point.name
-        held = each.held.fit if each.held is not None else Fit("unknown")
-        for differs in differences(held, each.at.fit or Fit("unknown")):
+        held = each.held.fit if each.held is not None else Fit("to-measure")
+        for differs in differences(held, each.at.fit or Fit("to-measure")):
             found.append(replace(differs, what=f"{name}: {differs.what}") if name else differs)
     return tuple(found)
 

@@ -58,13 +58,15 @@ def store_fits(change: Change, fits: Mapping[str, StoredFit]) -> None:
 
 def pointers(connection: Connection, points: Sequence[str]) -> dict[str, tuple[str | None, ...]]:
     """Return what each lock point's row points to, as `StoredFit.pointer`; points without a fit are left out."""
-    query = select(OPENING_FIT.c.id, *(OPENING_FIT.c[name] for name in ("fit_key", "case_key", "engine", "facts_read")))
+    query = select(
+        OPENING_FIT.c.id, *(OPENING_FIT.c[name] for name in ("fit_key", "input_key", "engine", "facts_read"))
+    )
     return {row[0]: tuple(row[1:]) for row in among(connection, query, OPENING_FIT.c.id, list(points))}
 
 
 def _row(stored: StoredFit, fit_key: str) -> dict[str, Any]:
     return {
-        "case_key": stored.input_key,
+        "input_key": stored.input_key,
         "fit_key": fit_key,
         "engine": stored.engine.key if stored.engine is not None else None,
         "facts_read": stored.read.key if stored.read is not None else None,

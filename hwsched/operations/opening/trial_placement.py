@@ -32,7 +32,7 @@ def with_unit_at(checked: Checked, x_mm: float, y_mm: float, checker: Checker, n
     """
     at = checked.point(number)
     place = at.fit.placement if at.fit is not None else None
-    if place is None or place.face not in ("secured", "key"):
+    if place is None or place.face not in ("inside", "key"):
         raise ValueError("no unit stands on a face of this opening")
     placed = HandPlacement(place.leaf, place.face, place.pattern, x_mm, y_mm)
     inputs = [replace(given, placed=placed) if given.point == at.given.point else given for given in checked.inputs]

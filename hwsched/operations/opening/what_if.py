@@ -61,7 +61,7 @@ class _Opening:
 
     @property
     def fit(self) -> Fit:
-        return together([each.fit for each in self.points]) or Fit("unknown")
+        return together([each.fit for each in self.points]) or Fit("to-measure")
 
     @property
     def pairs(self) -> Iterator[tuple[OpeningInput, Fit | None]]:

@@ -250,7 +250,7 @@ def propose_sets(
     names = {each.name for each in hardware_sets(project)}
     groups: dict[tuple[Line, ...], list[OpeningInput]] = {}
     for each in check_openings(project, ids, progress=progress, cancelled=cancelled):
-        if each.fit is None or each.fit.status != "fitted" or each.given.opening.id in taken:
+        if each.fit is None or each.fit.status != "fits" or each.given.opening.id in taken:
             continue
         first = each.points[0].fit or each.fit
         lines = tuple(sorted(lines_of(first), key=lambda line: (line.role, line.part)))
@@ -318,11 +318,11 @@ def effect_of_lines(
 
 
 def _whole(points: Sequence[PointFit]) -> Fit:
-    return together([each.fit for each in points]) or Fit("unknown")
+    return together([each.fit for each in points]) or Fit("to-measure")
 
 
 def _said(points: Sequence[PointFit]) -> tuple[Finding, ...]:
-    return of_opening([(each.given.point, check(each.given, each.fit or Fit("unknown"))) for each in points])
+    return of_opening([(each.given.point, check(each.given, each.fit or Fit("to-measure"))) for each in points])
 
 
 def effect_between(mark: str, before: Fit, after: Fit) -> SetEffect | None:
@@ -334,9 +334,9 @@ def effect_between(mark: str, before: Fit, after: Fit) -> SetEffect | None:
     gone = tuple(f"{role} {part}" for role, part, _ in sorted(was - now))
     new = tuple(f"{role} {part}" for role, part, _ in sorted(now - was))
     why = ""
-    if after.status == "not-fitted" and after.nearest_miss is not None:
+    if after.status == "does-not-fit" and after.nearest_miss is not None:
         why = f"{after.nearest_miss.part}: {after.nearest_miss.reason}"
-    elif after.status == "unknown":
+    elif after.status == "to-measure":
         why = "needs " + ", ".join(need.label for need in after.needs)
     return SetEffect(mark, before.status, after.status, gone, new, why)
 

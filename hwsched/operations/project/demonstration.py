@@ -91,7 +91,7 @@ def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] 
         f"Catalogue    {catalogue.parts} parts from {SAMPLE / 'catalogue.xlsx'}",
         f"Survey       {len(outcomes)} openings from {SAMPLE / 'survey.xlsx'}",
         *(f"  left out:  {problem.describe()}" for problem in survey.problems),
-        "Fit          " + ", ".join(f"{statuses.get(s, 0)} {s}" for s in ("fitted", "not-fitted", "unknown")),
+        "Fit          " + ", ".join(f"{statuses.get(s, 0)} {s}" for s in ("fits", "does-not-fit", "to-measure")),
         "Check        " + ", ".join(f"{severities.get(s, 0)} {s}" for s in SEVERITIES) + f"; {held} openings held",
         f"Power        {power.rows['supplies']} places for supplies from {SAMPLE / 'power.xlsx'}; "
         + ", ".join(f"{len(p.siting.pairs)} openings of {p.building} on {len(p.siting.open)}" for p in sited),

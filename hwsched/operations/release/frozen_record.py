@@ -18,6 +18,7 @@ import msgspec
 
 from hwsched.model.frozen import hash_of
 from hwsched.values import Finding, Fit, Item, Leaf, Opening, OpeningInput, Part, Settings
+from hwsched.values.earlier_words import in_present_words
 from hwsched.values.power import PowerFacts, PowerFinding, SupplyResult
 from hwsched.values.revision import LevelThen, OwnFieldThen, OwnValueThen, RuleText
 from hwsched.values.terms import CostTerms
@@ -220,7 +221,7 @@ def thawed(kind: str, content: bytes) -> Any:
     msgspec.ValidationError
         For a content that is none of that kind.
     """
-    return _decoders[kind].decode(content)
+    return _decoders[kind].decode(in_present_words(content.decode()))
 
 
 def bits_for(count: int) -> int:

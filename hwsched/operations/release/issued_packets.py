@@ -36,7 +36,7 @@ def write_down_packets(
     wanted = None if only is None else set(only)
     day = (today or date.today()).isoformat()
     ready = [each for each in view.openings if each.ready and (wanted is None or each.given.opening.id in wanted)]
-    out = {each.given.opening.id: {"at": day, "by": who, "case_key": packet_key(each.points)} for each in ready}
+    out = {each.given.opening.id: {"at": day, "by": who, "shown_key": packet_key(each.points)} for each in ready}
     with project.change("issue-packets", f"Give out {len(out)} packets", who) as change:
         held = {row.opening_id: row.id for row in change.connection.execute(select(ISSUED_PACKET))}
         change.update(ISSUED_PACKET, [(held[each], row) for each, row in out.items() if each in held])

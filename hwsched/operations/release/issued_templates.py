@@ -22,7 +22,7 @@ def templates(view: ProjectView) -> list[Drawing]:
     style = view.length_style
     groups: dict[tuple[object, ...], list[tuple[PointFit, Face]]] = {}
     for opening in view.openings:
-        for at in opening.points if opening.fit is not None and opening.fit.status == "fitted" else ():
+        for at in opening.points if opening.fit is not None and opening.fit.status == "fits" else ():
             if at.fit is None or not at.fit.holes or lock_leaf(at.given) is None:
                 continue
             for face in _faces(at.fit):
@@ -44,7 +44,7 @@ def _said(at: PointFit) -> str:
 def _faces(fit: Fit) -> tuple[Face, ...]:
     """Name the faces that want a template: the unit's side, and the key side where a hole's centre is marked there."""
     on_key_side = any(hole.face == "key" and not hole.by_template for hole in fit.holes)
-    return ("secured", "key") if on_key_side else ("secured",)
+    return ("inside", "key") if on_key_side else ("inside",)
 
 
 def issue_templates(

@@ -8,6 +8,7 @@ from hwsched.documents.stock.box_contents import contents
 from hwsched.model.fit_record import fit_text
 from hwsched.quantities.money import ZERO
 from hwsched.values import Fit, PointFit
+from hwsched.values.earlier_words import in_first_words
 from hwsched.values.input_key import survey_key
 
 
@@ -45,11 +46,11 @@ def _shown(fit: Fit) -> str:
     """Return what of a fit stands in a packet, as text."""
     shown = replace(
         fit,
-        parts=tuple(replace(part, source="fitted", reason="") for part in fit.parts),
+        parts=tuple(replace(part, source="worked-out", reason="") for part in fit.parts),
         refused=(),
         runners_up=(),
         cost=ZERO,
         currency="",
         cost_needs=(),
     )
-    return fit_text(shown)
+    return in_first_words(fit_text(shown))

@@ -28,7 +28,8 @@ def released_otherwise(points: Sequence[PointResult], packet: Packet | None) -> 
         return False
     was, now = as_stored(points), [each.at for each in points]
     if any(
-        differences(old.fit or Fit("unknown"), new.fit or Fit("unknown")) for old, new in zip(was, now, strict=True)
+        differences(old.fit or Fit("to-measure"), new.fit or Fit("to-measure"))
+        for old, new in zip(was, now, strict=True)
     ):
         return True
     return packet_key(was) != packet_key(now)

@@ -7,7 +7,7 @@ from hwsched.values import Fit, OpeningInput
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    if fit.status == "not-fitted":
+    if fit.status == "does-not-fit":
         miss = fit.nearest_miss
         near = f" Nearest: {miss.part}. {miss.reason}" if miss is not None else ""
         yield Verdict(
@@ -15,7 +15,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             values={"refused": float(len(fit.refused))},
             about=miss.part if miss is not None else "",
         )
-    elif fit.status == "unknown":
+    elif fit.status == "to-measure":
         needs = tuple(need.fact for need in fit.needs)
         named = "; ".join(need.label for need in fit.needs)
         yield Verdict(

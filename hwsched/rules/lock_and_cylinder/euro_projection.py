@@ -19,28 +19,28 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     leaf, lock = lock_leaf(given), lock_item(given)
     thickness = leaf.thickness_mm if leaf is not None else None
     key_trim = lock.trim_key_mm if lock is not None else None
-    secured_trim = lock.trim_secured_mm if lock is not None else None
-    key_half, secured_half = part.number_of("key_half_mm"), part.number_of("secured_half_mm")
-    blind = secured_half is not None and secured_half <= BLIND_MM
+    inside_trim = lock.trim_inside_mm if lock is not None else None
+    key_half, inside_half = part.number_of("key_half_mm"), part.number_of("inside_half_mm")
+    blind = inside_half is not None and inside_half <= BLIND_MM
     needs = [
         name
         for name, value in (
             ("leaf.thickness_mm", thickness),
             ("existing_item.trim_key_mm", key_trim),
-            ("existing_item.trim_secured_mm", 0.0 if blind else secured_trim),
+            ("existing_item.trim_inside_mm", 0.0 if blind else inside_trim),
             (f"part {part.number}.key_half_mm", key_half),
-            (f"part {part.number}.secured_half_mm", secured_half),
+            (f"part {part.number}.inside_half_mm", inside_half),
         )
         if value is None
     ]
-    if needs or thickness is None or key_trim is None or key_half is None or secured_half is None:
+    if needs or thickness is None or key_trim is None or key_half is None or inside_half is None:
         yield unknown(tuple(needs), part.number)
         return
     offset = lock.case_offset_mm or 0.0 if lock is not None else 0.0
     sides = [("key", key_half - (thickness / 2 - offset + key_trim), limits["key_limit_mm"])]
     if not blind:
         sides.append(
-            ("secured", secured_half - (thickness / 2 + offset + (secured_trim or 0.0)), limits["secured_limit_mm"])
+            ("inside", inside_half - (thickness / 2 + offset + (inside_trim or 0.0)), limits["inside_limit_mm"])
         )
     for side, stands, allowed in sides:
         if stands < -TOUCH_MM:
@@ -73,6 +73,6 @@ RULE = Rule(
         Limit(
             "key_limit_mm", 3.0, "How far the key side may stand past its trim.", "insurance practice, trade glossary"
         ),
-        Limit("secured_limit_mm", 10.0, "How far the secured side may stand past its trim.", "from memory, unverified"),
+        Limit("inside_limit_mm", 10.0, "How far the inside may stand past its trim.", "from memory, unverified"),
     ),
 )

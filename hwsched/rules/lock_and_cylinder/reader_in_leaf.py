@@ -20,7 +20,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     elif depth > thickness + TOUCH_MM:
         yield Verdict(
             f"The reader's body is {length(given, depth)} deep, the leaf {length(given, thickness)} thick: it would "
-            f"stand {length(given, depth - thickness)} out of the secured face.",
+            f"stand {length(given, depth - thickness)} out of the inside face.",
             values={"depth_mm": depth, "leaf_mm": thickness, "short_mm": depth - thickness},
             about=part.number,
         )

@@ -17,7 +17,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     if place is not None and place.face not in ON_FACE:
         return
-    bands, needs = stop_bands(given, leaf, place.face if place is not None else "secured")
+    bands, needs = stop_bands(given, leaf, place.face if place is not None else "inside")
     if needs:
         yield unknown(needs, "frame stop")
         return

@@ -9,7 +9,7 @@ from hwsched.rules.wording import unknown
 from hwsched.values import Fit, OpeningInput
 
 OPEN_FORMS: Final = ("gate", "turnstile")
-"""Forms of opening whose secured side is outside as well."""
+"""Forms of opening whose inside is outside as well."""
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:

@@ -9,7 +9,7 @@ from hwsched.values.record import Record
 
 def _judge(record: Record) -> Iterable[Verdict]:
     packet = record.packet
-    if packet is not None and packet.input_key != record.input_key:
+    if packet is not None and packet.shown_key != record.shown_key:
         yield Verdict(f"The packet of {packet.at} ({packet.by}) is older than the facts: something has changed since.")
 
 

@@ -16,7 +16,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     span = leaf_span_mm(given, leaf)
     for item in given.items:
         rect = rectangle(item)
-        if rect is None or face_of(item) not in ("secured", "key", "both") or not on_leaf(item, leaf):
+        if rect is None or face_of(item) not in ("inside", "key", "both") or not on_leaf(item, leaf):
             continue
         off = max(-rect.x0, rect.x1 - leaf.width_mm)
         if span is not None:

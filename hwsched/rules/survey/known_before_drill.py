@@ -38,7 +38,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             continue
         if not remains(item) or not on_leaf(item, leaf):
             continue
-        if face_of(item) in ("secured", "both"):
+        if face_of(item) in ("inside", "both"):
             needs += missing(item)
     if needs:
         yield unknown(tuple(needs), "drill")

@@ -11,7 +11,7 @@ from hwsched.values import Fit, OpeningInput
 BY_FORM: Final = {
     "mortise": ("trim_key_mm", "cam_form"),
     "rim": ("trim_key_mm", "cam_form"),
-    "euro-profile": ("trim_key_mm", "trim_secured_mm", "thumb_turn"),
+    "euro-profile": ("trim_key_mm", "trim_inside_mm", "thumb_turn"),
     "bored": ("backset_mm", "cross_bore_mm", "edge_bore_mm", "function"),
 }
 """Facts of the existing lock that decide the part, by its form."""

@@ -8,7 +8,7 @@ from hwsched.values import Fit, OpeningInput
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    moved = [i for i in given.items if i.disposition == "move" and face_of(i) in ("secured", "both", "edge")]
+    moved = [i for i in given.items if i.disposition == "move" and face_of(i) in ("inside", "both", "edge")]
     if moved:
         kinds = ", ".join(sorted({(item.kind or "item").replace("-", " ") for item in moved}))
         yield Verdict(

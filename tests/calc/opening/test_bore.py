@@ -25,7 +25,7 @@ from tests.calc.oracles import case_count
 
 INCH = 25.4
 LEAF = LeafSize(900, 2100, 44.45)
-SQUARE = BoreInput(LEAF, (70, 1000, 0), 12.7, "secured", through=True)
+SQUARE = BoreInput(LEAF, (70, 1000, 0), 12.7, "inside", through=True)
 
 
 def test_docs():
@@ -57,7 +57,7 @@ def test_machinerys_handbook_figure_6():
 
 def test_two_angles_through_a_leaf():
     """Facts 8.1: A = 15, B = 10 through 1-3/4 in; reject the picture cos C = cos A * cos B."""
-    got = bore(BoreInput(LEAF, (300, 1000, 0), 12.7, "secured", up_deg=10, edge_deg=15, through=True))
+    got = bore(BoreInput(LEAF, (300, 1000, 0), 12.7, "inside", up_deg=10, edge_deg=15, through=True))
     assert [abs(c) for c in got.direction] == pytest.approx([0.255145, 0.167901, 0.952213], abs=5e-7)
     assert got.exit is not None
     assert 300 - got.exit[0] == pytest.approx(11.9103, abs=5e-5)
@@ -84,7 +84,7 @@ def test_square_hole():
 def test_wall_from_edge_to_bore_is_backset_less_radius():
     """160 and 161 preparations (LIST/ALOA): 1.3125 in and 1.6875 in left (facts 3.2)."""
     for backset, left in ((2.375, 1.3125), (2.75, 1.6875)):
-        got = bore(BoreInput(LEAF, (backset * INCH, 1000, 0), 2.125 * INCH, "secured", through=True))
+        got = bore(BoreInput(LEAF, (backset * INCH, 1000, 0), 2.125 * INCH, "inside", through=True))
         assert got.min_wall_mm == pytest.approx(left * INCH)
 
 
@@ -97,7 +97,7 @@ def test_edge_bore_leaves_three_eighths_each_side():  # facts 3.2: 1 in bore cen
 def test_bored_lever_lock_cable_hole():
     """3/8 in, 45 degrees upward and about 15 toward the edge (common practice)."""
     pocket = Box((40, 1010, 12), (100, 1040, 32))
-    got = bore(BoreInput(LEAF, (80, 1000, 0), 9.525, "secured", up_deg=45, edge_deg=15, depth_mm=40, target=pocket))
+    got = bore(BoreInput(LEAF, (80, 1000, 0), 9.525, "inside", up_deg=45, edge_deg=15, depth_mm=40, target=pocket))
     assert got.enters_target
     assert got.entry == pytest.approx((80 - 12 * tan(radians(15)), 1012, 12))
     assert degrees(atan2(got.direction[1], got.direction[2])) == pytest.approx(45)
@@ -106,20 +106,20 @@ def test_bored_lever_lock_cable_hole():
 def test_axis_ends_at_the_target_whatever_the_depth():
     target = Box((60, 990, 30), (80, 1010, 40))
     for depth in (5.0, 30.0, 100.0):
-        got = bore(BoreInput(LEAF, (70, 1000, 0), 10, "secured", depth_mm=depth, target=target))
+        got = bore(BoreInput(LEAF, (70, 1000, 0), 10, "inside", depth_mm=depth, target=target))
         assert (got.enters_target, got.length_mm, got.entry, got.exit) == (True, 30, (70, 1000, 30), None)
 
 
 def test_missed_target_is_said_and_the_depth_counts():
     target = Box((60, 1005, 30), (80, 1010, 40))
-    got = bore(BoreInput(LEAF, (70, 1000, 0), 4, "secured", depth_mm=35, target=target))
+    got = bore(BoreInput(LEAF, (70, 1000, 0), 4, "inside", depth_mm=35, target=target))
     assert (got.enters_target, got.length_mm, got.entry) == (False, 35, None)
     assert got.problems == ("The bore misses its target by 5.00 mm.",)
 
 
 def test_touching_the_target_is_entering_it():
     target = Box((60, 1000, 30), (80, 1010, 40))
-    assert bore(BoreInput(LEAF, (70, 1000, 0), 4, "secured", depth_mm=35, target=target)).enters_target
+    assert bore(BoreInput(LEAF, (70, 1000, 0), 4, "inside", depth_mm=35, target=target)).enters_target
 
 
 def test_depth_past_the_leaf_leaves_it():
@@ -130,23 +130,23 @@ def test_depth_past_the_leaf_leaves_it():
 
 
 def test_bore_out_of_the_edge():
-    got = bore(BoreInput(LEAF, (10, 1000, 0), 6, "secured", edge_deg=45, through=True))
+    got = bore(BoreInput(LEAF, (10, 1000, 0), 6, "inside", edge_deg=45, through=True))
     assert got.exit_face == "lock-edge"
     assert got.exit == pytest.approx((0, 1000, 10))
     assert got.exit_ellipse == pytest.approx((6 * sqrt(2), 6))
 
 
 def test_wall_is_refused_only_under_the_least():
-    given = BoreInput(LEAF, (16.35, 1000, 0), 12.7, "secured", through=True, min_wall_mm=10)
+    given = BoreInput(LEAF, (16.35, 1000, 0), 12.7, "inside", through=True, min_wall_mm=10)
     assert bore(given).problems == ()
-    assert len(bore(BoreInput(LEAF, (16.34, 1000, 0), 12.7, "secured", through=True, min_wall_mm=10)).problems) == 1
+    assert len(bore(BoreInput(LEAF, (16.34, 1000, 0), 12.7, "inside", through=True, min_wall_mm=10)).problems) == 1
 
 
 def test_hits_are_strict():
     touching = Rod((70, 1000 + 10.35, -5), (70, 1000 + 10.35, 50), 8)
     near = Rod((70, 1000 + 10.34, -5), (70, 1000 + 10.34, 50), 8)
     lite = Box((76.34, 900, 0), (200, 1100, 44.45))
-    assert bore(BoreInput(LEAF, (70, 1000, 0), 12.7, "secured", through=True, avoid=(touching, near, lite))).hits == (
+    assert bore(BoreInput(LEAF, (70, 1000, 0), 12.7, "inside", through=True, avoid=(touching, near, lite))).hits == (
         1,
         2,
     )
@@ -178,7 +178,7 @@ BAD = [
     ({"start": [-1, 1050, 0]}, "start[0]"),
     ({"start": [70, float("nan"), 0]}, "start[1]"),
     ({"face": "front"}, "face"),
-    ({"face": "secured", "up_deg": 90}, "up_deg"),
+    ({"face": "inside", "up_deg": 90}, "up_deg"),
     ({"edge_deg": -95}, "edge_deg"),
     ({"direction": [0, 0, 1]}, "direction"),
     ({"up_deg": 0, "edge_deg": 0, "direction": [0, 0, -1]}, "direction"),

@@ -20,7 +20,7 @@ INCH = 25.4
 LEAF = LeafSize(900, 2100, 1.75 * INCH)
 LOCK = lock_pocket(LEAF, 1000, 150, 1.75 * INCH, INCH, 100)
 # issue 3, check values, common practice: centre 2 1/2 in above, square for 3/8 in, then about 10 degrees to the face
-GIVEN = ChannelInput(LEAF, "secured", 70, 1000 + 2.5 * INCH, LOCK, 0.375 * INCH, 10, 0.25 * INCH)
+GIVEN = ChannelInput(LEAF, "inside", 70, 1000 + 2.5 * INCH, LOCK, 0.375 * INCH, 10, 0.25 * INCH)
 
 
 def test_docs():
@@ -186,7 +186,7 @@ def test_a_case_may_fill_the_leaf():
 
 
 def test_a_face_that_there_is_not():
-    with pytest.raises(InputError, match="must be secured or key") as caught:
+    with pytest.raises(InputError, match="must be inside or key") as caught:
         channel(replace(GIVEN, face="top"))
     assert caught.value.field == "face"
 
@@ -221,7 +221,7 @@ def test_agrees_with_marching():
             assert seen is None, data
             assert last - 1e-9 <= out["run_mm"] <= last + 2 * oracle.STEP
             far = [data["leaf"][k] for k in ("width_mm", "height_mm", "thickness_mm")]
-            names = (("lock-edge", "hinge-edge"), ("bottom", "top"), ("secured", "key"))
+            names = (("lock-edge", "hinge-edge"), ("bottom", "top"), ("inside", "key"))
             leaves = next(
                 names[i][j]
                 for i in range(3)

@@ -22,7 +22,7 @@ def test_docs():
 def test_worked_example():
     """Trade page, facts 3.3: side 20 + fittings 8 = 28 -> 30; other 20 + 20 = 40; order 30/40."""
     got = euro_halves(40, 8, 20, STEPS)
-    assert (got.key_needed_mm, got.secured_needed_mm) == (28, 40)
+    assert (got.key_needed_mm, got.inside_needed_mm) == (28, 40)
     assert (got.fits[0].part, got.fits[0].a_mm + got.fits[0].b_mm) == ("30/40", 70)  # DIN 18252: total = A + B
 
 
@@ -35,7 +35,7 @@ def test_half_cylinder_has_a_blind_side_of_ten():  # DIN 18252 / EN 1303, facts 
 def test_blind_side_has_to_stay_within_the_leaf():
     got = euro_halves(16, 22, 0, [EuroSize("H", 30, 10)], half=True)
     assert got.fits == ()
-    assert (got.refused[0].side, got.refused[0].off_mm) == ("secured", 2)
+    assert (got.refused[0].side, got.refused[0].off_mm) == ("inside", 2)
 
 
 def test_projection_of_three_is_allowed_and_more_is_not():  # insurance practice, facts 3.3
@@ -53,7 +53,7 @@ def test_recessed_is_refused_flush_is_not():
 
 def test_lock_off_the_middle():
     got = euro_halves(44, 8, 20, STEPS, screw_offset_mm=2)
-    assert (got.key_needed_mm, got.secured_needed_mm) == (28, 44)
+    assert (got.key_needed_mm, got.inside_needed_mm) == (28, 44)
     assert got.fits[0].part == "30/45"
 
 
@@ -72,10 +72,10 @@ def test_best_projects_least():
 BAD = [
     ({"leaf_mm": 0}, "leaf_mm"),
     ({"key_trim_mm": -1}, "key_trim_mm"),
-    ({"secured_trim_mm": None}, "secured_trim_mm"),
+    ({"inside_trim_mm": None}, "inside_trim_mm"),
     ({"screw_offset_mm": 25}, "screw_offset_mm"),
     ({"key_limit_mm": float("nan")}, "key_limit_mm"),
-    ({"secured_limit_mm": -1}, "secured_limit_mm"),
+    ({"inside_limit_mm": -1}, "inside_limit_mm"),
     ({"half": 1}, "half"),
     ({"blind_mm": 0}, "blind_mm"),
     ({"sizes": None}, "sizes"),
@@ -113,7 +113,7 @@ def test_agrees_with_layout():
         given = oracle.random_input(rng)
         out = EURO_HALVES.run(oracle.to_input(given))
         wanted = oracle.suits(given)
-        got = {f["part"]: (f["key_projection_mm"], f["secured_projection_mm"]) for f in out["fits"]}
+        got = {f["part"]: (f["key_projection_mm"], f["inside_projection_mm"]) for f in out["fits"]}
         assert got == {p: (a * oracle.UNIT, b * oracle.UNIT) for p, (a, b) in wanted.items()}, given
         assert list(got.values()) == sorted(got.values())
         assert {r["part"] for r in out["refused"]} == {f"E{i}" for i in range(len(given["sizes"]))} - set(got)

@@ -157,10 +157,10 @@ def test_agrees_with_every_position_in_turn():
         assert got == pytest.approx({side: lead * oracle.UNIT for side, lead in leads.items()}), given
         for spot in out["spots"]:
             assert spot["bridge_mm"] >= given["bridge"] * oracle.UNIT - 1e-9
-        key, secured, back = oracle.walls(given)
-        assert (out["key_wall_mm"], out["secured_wall_mm"]) == (key * oracle.UNIT, secured * oracle.UNIT)
+        key, inside, back = oracle.walls(given)
+        assert (out["key_wall_mm"], out["inside_wall_mm"]) == (key * oracle.UNIT, inside * oracle.UNIT)
         assert out["back_wall_mm"] == back * oracle.UNIT
-        stands = min(key, secured) >= given["side_wall"] and back >= given["back_wall"] and bool(leads)
+        stands = min(key, inside) >= given["side_wall"] and back >= given["back_wall"] and bool(leads)
         if given["lead"] is None:
             assert out["status"] == ("unknown" if stands else "no")
         else:

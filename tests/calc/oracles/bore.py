@@ -5,7 +5,7 @@ from math import atan2, cos, degrees, radians, sin, tan
 import numpy as np
 
 INWARD = {
-    "secured": (2, 1.0),
+    "inside": (2, 1.0),
     "key": (2, -1.0),
     "lock-edge": (0, 1.0),
     "hinge-edge": (0, -1.0),
@@ -26,7 +26,7 @@ def random_input(rng):
         "thickness_mm": rng.uniform(20, 60),
     }
     far = [leaf["width_mm"], leaf["height_mm"], leaf["thickness_mm"]]
-    face = rng.choice(("secured", "secured", "key", "key", "lock-edge", "hinge-edge", "top", "bottom", None))
+    face = rng.choice(("inside", "inside", "key", "key", "lock-edge", "hinge-edge", "top", "bottom", None))
     start = [rng.uniform(0, f) for f in far]
     data = {
         "leaf": leaf,
@@ -42,11 +42,11 @@ def random_input(rng):
     if rng.random() < 0.6:
         data["target"] = _box(rng, far)
     goal = _goal(rng, data)
-    if face in ("secured", "key") and goal and rng.random() < 0.6:
+    if face in ("inside", "key") and goal and rng.random() < 0.6:
         deep = abs(goal[2] - start[2]) + 1e-3
         data["up_deg"] = degrees(atan2(goal[1] - start[1], deep))
         data["edge_deg"] = degrees(atan2(start[0] - goal[0], deep))
-    elif face in ("secured", "key"):
+    elif face in ("inside", "key"):
         data["up_deg"] = rng.choice((0, rng.uniform(-60, 60)))
         data["edge_deg"] = rng.choice((0, rng.uniform(-60, 60)))
     else:

@@ -26,7 +26,7 @@ def random_input(rng):
             "depth_mm": rng.uniform(80, 120),
             "offset_mm": offset,
         },
-        "face": rng.choice(("secured", "key")),
+        "face": rng.choice(("inside", "key")),
         "hole_above_mm": above,
         "square_mm": rng.uniform(3, thickness * 0.7),
         "angle_deg": rng.uniform(2, 60),
@@ -54,7 +54,7 @@ def lock_box(data):
 
 def geometry(data):
     """Hole, knee and direction: start straight toward the pocket, tilt into the leaf, then turn in its plane."""
-    inward = 1.0 if data["face"] == "secured" else -1.0
+    inward = 1.0 if data["face"] == "inside" else -1.0
     hole = np.array(
         [
             data["cylinder"]["x"],
@@ -107,7 +107,7 @@ def least_wall(data, run, leaves):
             ("hinge-edge", far[0] - surface[:, 0]),
             ("bottom", surface[:, 1]),
             ("top", far[1] - surface[:, 1]),
-            ("secured", surface[:, 2]),
+            ("inside", surface[:, 2]),
             ("key", far[2] - surface[:, 2]),
         ):
             if name != skip:

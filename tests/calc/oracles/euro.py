@@ -10,9 +10,9 @@ def random_input(rng):
         "leaf": 2 * rng.randint(30, 70),
         "offset": rng.randint(-10, 10),
         "key_trim": rng.randint(0, 30),
-        "secured_trim": rng.randint(0, 40),
+        "inside_trim": rng.randint(0, 40),
         "key_limit": rng.choice((6, 0, 10)),
-        "secured_limit": rng.choice((None, 6, 20)),
+        "inside_limit": rng.choice((None, 6, 20)),
         "half": half,
         "sizes": [(10 * rng.randint(5, 14), 20 if half else 10 * rng.randint(5, 14)) for _ in range(rng.randint(0, 9))],
     }
@@ -24,27 +24,27 @@ def to_input(given):
         "leaf_mm": given["leaf"] * UNIT,
         "screw_offset_mm": given["offset"] * UNIT,
         "key_trim_mm": given["key_trim"] * UNIT,
-        "secured_trim_mm": given["secured_trim"] * UNIT,
+        "inside_trim_mm": given["inside_trim"] * UNIT,
         "key_limit_mm": given["key_limit"] * UNIT,
-        "secured_limit_mm": None if given["secured_limit"] is None else given["secured_limit"] * UNIT,
+        "inside_limit_mm": None if given["inside_limit"] is None else given["inside_limit"] * UNIT,
         "half": given["half"],
         "sizes": [{"part": f"E{i}", "a_mm": a * UNIT, "b_mm": b * UNIT} for i, (a, b) in enumerate(given["sizes"])],
     }
 
 
 def suits(given):
-    """Parts that suit, with both ends' places: z from the secured face, as (key past trim, secured past trim)."""
+    """Parts that suit, with both ends' places: z from the inside face, as (key past trim, inside past trim)."""
     screw = given["leaf"] // 2 + given["offset"]
     found = {}
     for i, (a, b) in enumerate(given["sizes"]):
-        key_end, secured_end = screw + a, screw - b
+        key_end, inside_end = screw + a, screw - b
         key_past = key_end - (given["leaf"] + given["key_trim"])
         if given["half"]:
-            secured_past = -secured_end
-            fits_b = secured_end >= 0
+            inside_past = -inside_end
+            fits_b = inside_end >= 0
         else:
-            secured_past = -given["secured_trim"] - secured_end
-            fits_b = secured_past >= 0 and (given["secured_limit"] is None or secured_past <= given["secured_limit"])
+            inside_past = -given["inside_trim"] - inside_end
+            fits_b = inside_past >= 0 and (given["inside_limit"] is None or inside_past <= given["inside_limit"])
         if 0 <= key_past <= given["key_limit"] and fits_b:
-            found[f"E{i}"] = (key_past, secured_past)
+            found[f"E{i}"] = (key_past, inside_past)
     return found

@@ -83,7 +83,7 @@ def leads_by_side(given):
 
 
 def walls(given):
-    """Wall to the key face, to the secured face, behind: from the borders of the pocket."""
+    """Wall to the key face, to the inside face, behind: from the borders of the pocket."""
     _, depth, width = given["size"]
     middle = given["leaf"] // 2 + given["offset"]
     return given["leaf"] - (middle + width // 2), middle - width // 2, given["stile"] - depth

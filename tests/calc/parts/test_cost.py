@@ -5,7 +5,7 @@ from decimal import Decimal, Inexact
 from fractions import Fraction
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.calc.calculator import InputError
@@ -177,7 +177,7 @@ terms = st.builds(
 )
 
 
-@stated(st.lists(st.tuples(places, jobs), max_size=12), terms)
+@given(st.lists(st.tuples(places, jobs), max_size=12), terms)
 def test_groups_add_up_exactly(work, terms):
     costs = [(key, cost_of(job, terms)) for key, job in work]
     whole = combined(cost for _, cost in costs)
@@ -201,7 +201,7 @@ def test_groups_add_up_exactly(work, terms):
     }
 
 
-@stated(st.lists(lines, max_size=6), terms)
+@given(st.lists(lines, max_size=6), terms)
 def test_against_fractions(lines, terms):
     """The same sum in fractions, from the numbers as they are written."""
     known = Fraction(0)

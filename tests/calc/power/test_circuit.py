@@ -7,7 +7,7 @@ import random
 from math import sqrt
 
 import pytest
-from hypothesis import settings, stated
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from hwsched.calc.calculator import InputError
@@ -24,7 +24,7 @@ def run(a, b, length_m=58.0, **more):
     return {"from": a, "to": b, "length_m": length_m, "gauge": "1 mm2", "stranding": "solid"} | more
 
 
-def given(runs, loads, source_v=12.0, **more):
+def circuit_of(runs, loads, source_v=12.0, **more):
     return {"source_v": source_v, "temperature_c": 20, "runs": runs, "loads": loads} | more
 
 
@@ -48,7 +48,7 @@ def test_docs():
 
 def test_published_drop_of_a_lock():  # facts 1.5: 12 V, 0.5 A, 150 ft of 18 AWG stranded: 10.8075 V by Table 8
     length_m = 150 * M_PER_FOOT
-    data = given(
+    data = circuit_of(
         [run("supply", "lock", length_m, gauge="18 AWG", stranding="stranded")],
         [load("lock", "current", 0.5)],
         temperature_c=75,
@@ -60,7 +60,7 @@ def test_published_drop_of_a_lock():  # facts 1.5: 12 V, 0.5 A, 150 ft of 18 AWG
 
 def test_each_kind_of_load_at_the_end_of_one_run():
     def end(kind, value):
-        return CIRCUIT.run(given([run("supply", "a")], [load("a", kind, value)]))
+        return CIRCUIT.run(circuit_of([run("supply", "a")], [load("a", kind, value)]))
 
     assert end("current", 1.5)["volts"] == pytest.approx({"supply": 12, "a": 9})
     assert end("resistance", 4)["volts"] == pytest.approx({"supply": 12, "a": 8})
@@ -74,7 +74,7 @@ def test_each_kind_of_load_at_the_end_of_one_run():
 
 def test_source_resistance_and_a_load_at_the_supply():
     found = CIRCUIT.run(
-        given([run("supply", "a")], [load("a", "current", 1), load("supply", "current", 2)], source_ohm=0.5)
+        circuit_of([run("supply", "a")], [load("a", "current", 1), load("supply", "current", 2)], source_ohm=0.5)
     )
     assert found["volts"] == pytest.approx({"supply": 10.5, "a": 8.5})
     assert found["source_a"] == pytest.approx(3)
@@ -83,25 +83,25 @@ def test_source_resistance_and_a_load_at_the_supply():
 
 
 def test_loads_without_any_run():
-    found = CIRCUIT.run(given([], [load("supply", "power", 24)]))
+    found = CIRCUIT.run(circuit_of([], [load("supply", "power", 24)]))
     assert found["volts"] == {"supply": 12}
     assert found["source_a"] == pytest.approx(2)
     assert found["run_a"] == []
 
 
 def test_no_loads():
-    assert CIRCUIT.run(given([run("supply", "a")], []))["volts"] == {"supply": 12, "a": 12}
+    assert CIRCUIT.run(circuit_of([run("supply", "a")], []))["volts"] == {"supply": 12, "a": 12}
 
 
 def test_several_loads_at_a_node_add():
-    apart = CIRCUIT.run(given([run("supply", "a")], [load("a", "current", 0.5), load("a", "power", 4)] * 2))
-    sums = CIRCUIT.run(given([run("supply", "a")], [load("a", "current", 1), load("a", "power", 8)]))
+    apart = CIRCUIT.run(circuit_of([run("supply", "a")], [load("a", "current", 0.5), load("a", "power", 4)] * 2))
+    sums = CIRCUIT.run(circuit_of([run("supply", "a")], [load("a", "current", 1), load("a", "power", 8)]))
     assert apart["volts"] == pytest.approx(sums["volts"])
 
 
 def test_branches_and_currents_in_the_order_and_direction_of_the_runs():
     found = CIRCUIT.run(
-        given(
+        circuit_of(
             [run("b", "a"), run("a", "c"), run("a", "supply"), run("supply", "d")],
             [load("b", "current", 0.5), load("c", "current", 0.25), load("d", "current", 1)],
         )
@@ -112,12 +112,14 @@ def test_branches_and_currents_in_the_order_and_direction_of_the_runs():
 
 
 def test_conductors_in_parallel_and_terminations():
-    found = CIRCUIT.run(given([run("supply", "a", conductors_in_parallel=2, extra_ohm=0.5)], [load("a", "current", 2)]))
+    found = CIRCUIT.run(
+        circuit_of([run("supply", "a", conductors_in_parallel=2, extra_ohm=0.5)], [load("a", "current", 2)])
+    )
     assert found["volts"]["a"] == pytest.approx(12 - 2 * 1.5)
 
 
 def test_low_and_high_nodes():
-    data = given(
+    data = circuit_of(
         [run("supply", "a"), run("a", "b")],
         [
             load("b", "current", 1, minimum_v=8.0),
@@ -137,7 +139,7 @@ def test_the_nose_of_the_curve():
     """The most that 12 V can give through 2 ohm is 12² / (4 · 2) = 18 W, at 6 V."""
 
     def at(watts):
-        return CIRCUIT.run(given([run("supply", "a")], [load("a", "power", watts)]))
+        return CIRCUIT.run(circuit_of([run("supply", "a")], [load("a", "power", watts)]))
 
     for short_w in (1e-1, 1e-3, 1e-6, 1e-9):
         found = at(18 - short_w)
@@ -155,18 +157,18 @@ def test_the_nose_of_the_curve():
 
 
 def test_collapse_inside_the_source():
-    found = CIRCUIT.run(given([], [load("supply", "power", 19)], source_ohm=2))
+    found = CIRCUIT.run(circuit_of([], [load("supply", "power", 19)], source_ohm=2))
     assert found["collapsed"]
     assert "'supply'" in found["reason"]
 
 
 def test_currents_that_cannot_be_carried_are_said_to_be_so():
-    found = CIRCUIT.run(given([run("supply", "a")], [load("a", "current", 7)]))
+    found = CIRCUIT.run(circuit_of([run("supply", "a")], [load("a", "current", 7)]))
     assert found["volts"]["a"] == pytest.approx(-2)
     assert not found["collapsed"]
     assert "below zero" in found["reason"]
     # A power load there has no solution at all.
-    assert CIRCUIT.run(given([run("supply", "a")], [load("a", "current", 7), load("a", "power", 1)]))["collapsed"]
+    assert CIRCUIT.run(circuit_of([run("supply", "a")], [load("a", "current", 7), load("a", "power", 1)]))["collapsed"]
 
 
 @pytest.mark.parametrize("kind", ["current", "power", "resistance", "mixed"])
@@ -247,11 +249,11 @@ def test_a_near_solution_only_saves_time():
 
 def test_long_and_wide_circuits():
     chain = [run("supply" if i == 0 else f"n{i - 1}", f"n{i}", 1) for i in range(5000)]
-    found = CIRCUIT.run(given(chain, [load("n4999", "power", 0.1)]))
+    found = CIRCUIT.run(circuit_of(chain, [load("n4999", "power", 0.1)]))
     ohm = 5000 * 2 / 58
     assert found["volts"]["n4999"] == pytest.approx(6 + sqrt(36 - ohm * 0.1))
     star = [run("supply", f"n{i}", 58) for i in range(5000)]
-    found = CIRCUIT.run(given(star, [load(f"n{i}", "power", 16) for i in range(5000)]))
+    found = CIRCUIT.run(circuit_of(star, [load(f"n{i}", "power", 16) for i in range(5000)]))
     assert found["volts"]["n77"] == pytest.approx(8)
     assert found["source_a"] == pytest.approx(10_000)
 
@@ -281,7 +283,7 @@ def network_of(runs):
     return connected
 
 
-@stated(CIRCUITS, st.data())
+@given(CIRCUITS, st.data())
 @settings(max_examples=200, deadline=None)
 def test_a_better_run_never_lowers_a_voltage(data, pick):
     before = CIRCUIT.run(data)
@@ -303,7 +305,7 @@ def test_a_better_run_never_lowers_a_voltage(data, pick):
         assert after["volts"][node] >= before["volts"][node] - 1e-8
 
 
-@stated(CIRCUITS, st.sampled_from(["stiffer", "higher"]))
+@given(CIRCUITS, st.sampled_from(["stiffer", "higher"]))
 @settings(max_examples=100, deadline=None)
 def test_a_better_source_never_lowers_a_voltage(data, change):
     before = CIRCUIT.run(data)
@@ -313,7 +315,7 @@ def test_a_better_source_never_lowers_a_voltage(data, change):
         assert after["volts"][node] >= volts - 1e-8
 
 
-@stated(CIRCUITS, st.data())
+@given(CIRCUITS, st.data())
 @settings(max_examples=150, deadline=None)
 def test_one_more_load_never_raises_a_voltage(data, pick):
     before = CIRCUIT.run(data)
@@ -325,7 +327,7 @@ def test_one_more_load_never_raises_a_voltage(data, pick):
         assert volts <= before["volts"][name] + 1e-8
 
 
-@stated(CIRCUITS)
+@given(CIRCUITS)
 @settings(max_examples=60, deadline=None)
 def test_the_order_of_runs_and_loads_does_not_matter(data):
     turned = data | {"runs": data["runs"][::-1], "loads": data["loads"][::-1]}
@@ -340,7 +342,7 @@ def test_outputs_are_the_described_ones_and_json():
     json.dumps(found, allow_nan=False)
 
 
-GOOD = given([run("supply", "a"), run("a", "b")], [load("b", "current", 0.5)])
+GOOD = circuit_of([run("supply", "a"), run("a", "b")], [load("b", "current", 0.5)])
 
 
 @pytest.mark.parametrize(
@@ -399,7 +401,7 @@ def test_bad_input(path, value, field):
 @pytest.mark.parametrize("value", [0, 1e-300])
 def test_a_short_circuit_is_refused(value):
     with pytest.raises(InputError, match=r"loads\[0\].value"):
-        CIRCUIT.run(given([run("supply", "a")], [load("a", "resistance", value)]))
+        CIRCUIT.run(circuit_of([run("supply", "a")], [load("a", "resistance", value)]))
 
 
 def test_bad_loads_given_as_values():

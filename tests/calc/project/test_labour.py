@@ -5,7 +5,7 @@ from decimal import Decimal
 from math import fsum
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.calc.calculator import InputError
@@ -163,7 +163,7 @@ curves = st.sampled_from(["unit", "cumulative-average"])
 rates = st.floats(0.5, 1)
 
 
-@stated(st.integers(0, 300), st.integers(0, 300), st.integers(0, 300), rates, curves)
+@given(st.integers(0, 300), st.integers(0, 300), st.integers(0, 300), rates, curves)
 def test_a_series_is_the_sum_of_its_units_however_it_is_cut(first, second, done, rate, curve):
     whole = series_share(first + second, rate, done, curve)
     parts = series_share(first, rate, done, curve) + series_share(second, rate, done + first, curve)
@@ -172,12 +172,12 @@ def test_a_series_is_the_sum_of_its_units_however_it_is_cut(first, second, done,
     assert whole == pytest.approx(units, rel=1e-9, abs=1e-9)
 
 
-@stated(st.integers(1, 5000), rates, st.sampled_from([1, 2, 4]))
+@given(st.integers(1, 5000), rates, st.sampled_from([1, 2, 4]))
 def test_each_doubling_leaves_the_rate(n, rate, times):
     assert unit_share(n * 2 * times, rate) == pytest.approx(unit_share(n * times, rate) * rate)
 
 
-@stated(st.integers(1, 500), st.integers(0, 500), rates, curves)
+@given(st.integers(1, 500), st.integers(0, 500), rates, curves)
 def test_bounds(count, done, rate, curve):
     share = series_share(count, rate, done, curve)
     assert -1e-9 <= share <= count + 1e-9
@@ -193,7 +193,7 @@ def test_no_learning_is_exact():
     assert float(learnt_hours(10, 10, 0.80)) == pytest.approx(63.1537, abs=5e-5)
 
 
-@stated(
+@given(
     st.lists(
         st.builds(
             Task,

@@ -35,7 +35,7 @@ def packet_of(fit, style="fraction", parts=None):
 def line_of(style="fraction", **facts_of_hole):
     """Return what the packet says of one hole; the usual one stands at the cylinder's centre."""
     usual = {
-        "name": "hole", "leaf": "single", "face": "secured", "x_mm": BACKSET, "y_mm": CYLINDER, "diameter_mm": 12.7,
+        "name": "hole", "leaf": "single", "face": "inside", "x_mm": BACKSET, "y_mm": CYLINDER, "diameter_mm": 12.7,
         "from_cylinder_mm": (0.0, 0.0), "order": 1,
     }  # fmt: skip
     hole = Hole(**{**usual, **facts_of_hole})
@@ -108,10 +108,10 @@ FORMS = {
         {"purpose": "bore", "diameter_mm": 53.975, "enlarges_mm": 50.8, "face": "key"},
         ('2 3/4"', "at its centre", '2 1/8", enlarges 2"', "-", "through", "square"),
     ),
-    # In the lock edge x counts from the secured face: 7/8 in is the middle of 1 3/4 in; 2 3/4 in deep is the backset.
+    # In the lock edge x counts from the inside face: 7/8 in is the middle of 1 3/4 in; 2 3/4 in deep is the backset.
     "in the lock edge": (
         {"purpose": "bore", "face": "lock-edge", "x_mm": 22.225, "diameter_mm": 25.4, "depth_mm": BACKSET},
-        ('7/8" from the secured face', "level with its centre", '1"', "-", '2 3/4"', "square"),
+        ('7/8" from the inside face', "level with its centre", '1"', "-", '2 3/4"', "square"),
     ),
     # A pocket 11/16 x 13 3/4 x 1 3/4 in, its middle 9 3/8 in above; that it is in the edge says how far off it is.
     "pocket": (
@@ -119,14 +119,14 @@ FORMS = {
             "purpose": "pocket", "face": "lock-edge", "x_mm": 22.225, "diameter_mm": 0.0, "width_mm": 17.4625,
             "height_mm": 349.25, "depth_mm": 44.45, "from_cylinder_mm": (-BACKSET, 238.125),
         },
-        ('7/8" from the secured face', '9 3/8" above', '11/16" × 13 3/4"', "-", '1 3/4"', "square"),
+        ('7/8" from the inside face', '9 3/8" above', '11/16" × 13 3/4"', "-", '1 3/4"', "square"),
     ),
     "pocket below": (
         {
             "purpose": "pocket", "face": "lock-edge", "x_mm": 22.225, "diameter_mm": 0.0, "width_mm": 25.4,
             "height_mm": 50.8, "depth_mm": 12.7, "from_cylinder_mm": (-BACKSET, -254.0),
         },
-        ('7/8" from the secured face', '10" below', '1" × 2"', "-", '1/2"', "square"),
+        ('7/8" from the inside face', '10" below', '1" × 2"', "-", '1/2"', "square"),
     ),
     # Marked from the part itself: the numbers of the plate's middle would be drilled by mistake.
     "by template": (
@@ -153,11 +153,11 @@ def test_a_hole_is_told_by_place_size_depth_and_direction(form):
     hole, expected = FORMS[form]
     line = line_of(**hole)
     assert {name: line[name] for name in SIZES} == dict(zip(SIZES, expected, strict=True))
-    assert line["Face"] == hole.get("face", "secured")
+    assert line["Face"] == hole.get("face", "inside")
 
 
 @pytest.mark.parametrize("purpose", get_args(Purpose))
-@pytest.mark.parametrize("face", ["secured", "key", "lock-edge", "frame", "wall"])
+@pytest.mark.parametrize("face", ["inside", "key", "lock-edge", "frame", "wall"])
 @pytest.mark.parametrize("depth_mm", [None, 6.35, 31.75])
 def test_a_hole_of_any_purpose_on_any_face_has_its_line_and_its_depth(purpose, face, depth_mm):
     line = line_of(purpose=purpose, face=face, depth_mm=depth_mm)
@@ -220,11 +220,11 @@ def test_the_cylinder_head_says_how_far_it_stands_proud(turns, said):
 @pytest.mark.parametrize(
     ("face", "pattern", "source", "said"),
     [
-        ("secured", "above", "fitted", "on the secured side, above"),
-        ("key", "below", "fitted", "on the key side, below"),
-        ("edge", "in-edge", "fitted", "in the lock edge, in-edge"),
-        ("wall", "beside", "fitted", "on the wall, beside"),
-        ("secured", "straight", "by-hand", "on the secured side, straight (placed by hand)"),
+        ("inside", "above", "fits", "on the inside, above"),
+        ("key", "below", "fits", "on the key side, below"),
+        ("edge", "in-edge", "fits", "in the lock edge, in-edge"),
+        ("wall", "beside", "fits", "on the wall, beside"),
+        ("inside", "straight", "by-hand", "on the inside, straight (placed by hand)"),
     ],
 )
 def test_the_unit_says_where_it_stands_and_who_placed_it(face, pattern, source, said):
@@ -306,31 +306,31 @@ CHANNEL = "channel for the lead into the lock's pocket"
 PILOTS = "pilots for the unit's screws #6, through its plate ×4"
 BY_PART = ("through the part as template", "-")
 # Lead's hole in wood 1/2 in with pilot 1/4 in; #6 pilot in wood 5/64 in; a #6 x 1 screw goes 1 in deep (practice).
-WOOD_PILOTS = (PILOTS, "secured", *BY_PART, '5/64"', "-", '1"', "square")
+WOOD_PILOTS = (PILOTS, "inside", *BY_PART, '5/64"', "-", '1"', "square")
 # Pilot of a #6 in sheet metal: No. 32, 0.116 in, 7.4/64; the bit is stopped 1/4 in deep, behind the sheet (practice).
-SHEET_PILOTS = (PILOTS, "secured", *BY_PART, '7/64"', "-", '1/4"', "square")
+SHEET_PILOTS = (PILOTS, "inside", *BY_PART, '7/64"', "-", '1/4"', "square")
 # The slanted hole of a bored lock (practice: 45 degrees up, about 15 to the edge). Trim of BORED 80 mm: its edge is
 # 40 mm above the centre, 3/16 in clear, window of UNIT from 15 mm: 59.76 mm = 2 23/64 above. Across: half of the leaf
 # by tan 15 = 7/8 x 0.26795 = 0.2345 = 15/64 toward the edge, so 2 3/4 - 15/64 = 2 33/64 from it. It meets the cross
 # bore 26.82 mm above its centre (half of 2 1/8 in, a sliver 3 mm off its middle): 32.94 down and as far in, 5.96
 # across: 46.97 mm = 1 27/32 long, leaning atan(5.96 / 32.94) = 10.2 degrees to the hinge edge on its way in.
 SLANTED = (
-    "lead's hole into the cross bore", "secured", '2 33/64"', '2 23/64" above, 15/64" toward edge', '3/8"', "-",
+    "lead's hole into the cross bore", "inside", '2 33/64"', '2 23/64" above, 15/64" toward edge', '3/8"', "-",
     '1 27/32"', "45° down, 10.2° toward the hinge edge",
 )  # fmt: skip
 # Bolts of a bored lever lock: 5/16 in, through, its jig is the template (practice).
 BORED_BOLTS = ("through-bolt holes, square through ×2", "key", *BY_PART, '5/16"', "-", "through", "square")
 SURVEYED = {
     # Nothing in the way. B/S 2 3/4. Case 1 of 1 3/4 thick: (1 3/4 - 1) / 2 = 3/8 to the case.
-    "WOOD": [(LEAD, "secured", '2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"), WOOD_PILOTS],
+    "WOOD": [(LEAD, "inside", '2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"), WOOD_PILOTS],
     # The same cells in millimetres: 69.85, 1016, 44.45.
-    "METRIC": [(LEAD, "secured", '2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"), WOOD_PILOTS],
+    "METRIC": [(LEAD, "inside", '2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"), WOOD_PILOTS],
     # Practice: hole 2 1/2 above the cylinder, square 3/8; then 3/8 in at 10 degrees to the face, down to the top of
     # the case 1 3/4 above: (2 1/2 - 1 3/4) / cos 10 = 0.7616 = 49/64.
     "CHANNEL": [
-        (LEAD, "secured", '2 3/4"', '2 1/2" above', '1/2"', '1/4"', '3/8"', "square"),
+        (LEAD, "inside", '2 3/4"', '2 1/2" above', '1/2"', '1/4"', '3/8"', "square"),
         (
-            CHANNEL, "secured", '2 3/4"', '2 1/2" above', '3/8"', "-", '49/64", begins 3/8" below the face',
+            CHANNEL, "inside", '2 3/4"', '2 1/2" above', '3/8"', "-", '49/64", begins 3/8" below the face',
             "80° down, 10° to the leaf's face",
         ),
         WOOD_PILOTS,
@@ -339,28 +339,28 @@ SURVEYED = {
     # 199.69 mm below. Its window reaches 60 mm up from there: the hole is 139.69 mm = 5 1/2 below. The case, 3 1/2
     # high and 1 3/4 above, ends 1 3/4 below: (5 1/2 - 1 3/4) / cos 10 = 3.808 = 3 13/16, this time upward.
     "DOWN": [
-        (LEAD, "secured", '2 3/4"', '5 1/2" below', '1/2"', '1/4"', '3/8"', "square"),
+        (LEAD, "inside", '2 3/4"', '5 1/2" below', '1/2"', '1/4"', '3/8"', "square"),
         (
-            CHANNEL, "secured", '2 3/4"', '5 1/2" below', '3/8"', "-", '3 13/16", begins 3/8" below the face',
+            CHANNEL, "inside", '2 3/4"', '5 1/2" below', '3/8"', "-", '3 13/16", begins 3/8" below the face',
             "80° up, 10° to the leaf's face",
         ),
         WOOD_PILOTS,
     ],
     # Inside hollow metal, past the case: its top 1 3/4 above + half of the 1/2 hole + 1/8 between = 2 1/8 above.
     # Pilot 1/8, the bit stopped at 1/4 (practice).
-    "HOLLOW": [(LEAD, "secured", '2 3/4"', '2 1/8" above', '1/2"', '1/8"', '1/4"', "square"), SHEET_PILOTS],
+    "HOLLOW": [(LEAD, "inside", '2 3/4"', '2 1/8" above', '1/2"', '1/8"', '1/4"', "square"), SHEET_PILOTS],
     # B/S 1 1/8. Practice for an aluminium stile: 3/4 hole, 1/16 pilot, 1 3/8 above the top of the 1 1/4 cylinder hole:
     # 5/8 + 1 3/8 = 2 above. Pilots for #6 there 7/64.
-    "STILE": [(LEAD, "secured", '1 1/8"', '2" above', '3/4"', '1/16"', '1/4"', "square"), SHEET_PILOTS],
+    "STILE": [(LEAD, "inside", '1 1/8"', '2" above', '3/4"', '1/16"', '1/4"', "square"), SHEET_PILOTS],
     # The case on the face ends 1 1/2 above, 3/16 clear, the window starts 15 mm up: 57.86 mm = 2 9/32 above.
-    "RIM": [(LEAD, "secured", '2 3/4"', '2 9/32" above', '1/2"', '1/8"', '1/4"', "square"), SHEET_PILOTS],
+    "RIM": [(LEAD, "inside", '2 3/4"', '2 9/32" above', '1/2"', '1/8"', '1/4"', "square"), SHEET_PILOTS],
     # Cross bore 2 where BORED wants 2 1/8; edge bore 7/8 where it wants 1, in the middle of 1 3/4, as deep as the
     # backset.
     "SMALL": [
         SLANTED,
         ("cross bore", "key", '2 3/4"', "at its centre", '2 1/8", enlarges 2"', "-", "through", "square"),
         (
-            "edge bore", "lock-edge", '7/8" from the secured face', "level with its centre", '1", enlarges 7/8"', "-",
+            "edge bore", "lock-edge", '7/8" from the inside face', "level with its centre", '1", enlarges 7/8"', "-",
             '2 3/4"', "square",
         ),
         BORED_BOLTS,
@@ -372,7 +372,7 @@ SURVEYED = {
     # of the rule), so the pocket's middle is 1 3/4 + 3/4 + 13 3/4 / 2 = 9 3/8 above. Bridge hole 3/8 (practice).
     "POCKET": [
         (
-            "pocket for the unit", "lock-edge", '7/8" from the secured face', '9 3/8" above', '11/16" × 13 3/4"', "-",
+            "pocket for the unit", "lock-edge", '7/8" from the inside face', '9 3/8" above', '11/16" × 13 3/4"', "-",
             '1 3/4"', "square",
         ),
         (
@@ -385,10 +385,10 @@ SURVEYED = {
     # 94.76 mm = 3 47/64 above. M8 bolts: 9 mm (ISO 273) = 23/64, 4 of them.
     "GATE": [
         (
-            "hole for the lead behind the lock's case", "secured", '2 1/2"', "at its centre", '3/4"', '1/8"', '1/4"',
+            "hole for the lead behind the lock's case", "inside", '2 1/2"', "at its centre", '3/4"', '1/8"', '1/4"',
             "square",
         ),
-        (LEAD, "secured", '2 1/2"', '3 47/64" above', '1/2"', '1/8"', '1/4"', "square"),
+        (LEAD, "inside", '2 1/2"', '3 47/64" above', '1/2"', '1/8"', '1/4"', "square"),
         (
             "holes for the lock's bolts M8, through its case ×4", "key", *BY_PART, '23/64"', "-", "through", "square",
         ),
@@ -404,7 +404,7 @@ SURVEYED = {
     # B/S 1 1/4. Thread of CAB 19.05 mm = 3/4. In a door 3/4 thick the unit is held by screws #6 x 1/2.
     "CABINET": [
         ("hole for the cabinet bolt", "key", '1 1/4"', "at its centre", '3/4"', "-", "through", "square"),
-        (PILOTS, "secured", *BY_PART, '5/64"', "-", '1/2"', "square"),
+        (PILOTS, "inside", *BY_PART, '5/64"', "-", '1/2"', "square"),
     ],
 }  # fmt: skip
 
@@ -425,15 +425,15 @@ FACTS = {
     "WOOD": {
         "Form and hand": "Single door, LH", "Leaf size": "3'-0\" × 7'-0\"", "Leaf thickness": '1 3/4"',
         "Backset": '2 3/4"', "Cylinder above floor": '40"', "Cylinder head": '1/8" proud of the trim',
-        "Lead": 'needs 3 55/64", has 9", 5 9/64" to spare', "Unit": "on the secured side, straight",
+        "Lead": 'needs 3 55/64", has 9", 5 9/64" to spare', "Unit": "on the inside, straight",
         "Battery": "about 301 days at the surveyed use", "Location": "Corridor to Net loft",
         "Existing lock": "Mortise, threaded cylinder", "Leaf": "Wood, solid core, Flush", "Fire rating": "Not rated",
     },
     "METRIC": {"Leaf thickness": '1 3/4"', "Backset": '2 3/4"', "Cylinder above floor": '40"'},
     # Tailpiece of 3 in; 1 3/4 - 1 + 3/8 = 1 1/8 are needed; notches of 1/8: 15 of them, 1 7/8, come off.
     "RIM": {"Break off the tailpiece": '1 7/8"', "Leaf": "Hollow metal, Flush"},
-    "HOLLOW": {"Form and hand": "Single door, RH", "Unit": "on the secured side, above"},
-    "DOWN": {"Unit": "on the secured side, below"},
+    "HOLLOW": {"Form and hand": "Single door, RH", "Unit": "on the inside, above"},
+    "DOWN": {"Unit": "on the inside, below"},
     "POCKET": {"Unit": "in the lock edge, in-edge"},
     "GATE": {"Leaf size": "3'-6\" × 4'-0\"", "Leaf thickness": '2"', "Backset": '2 1/2"', "Frame": "No frame"},
     "LIFT": {"Unit": "on the wall, beside", "Form and hand": "Reader at a lift, hand unknown"},
@@ -447,7 +447,7 @@ def test_facts_from_the_survey(quay, of_mark, mark):
     assert {label: found.get(label) for label in FACTS[mark]} == FACTS[mark]
 
 
-# What the large drawing of the secured side measures: holes and the plate's lower edge from the cylinder's centre, the
+# What the large drawing of the inside measures: holes and the plate's lower edge from the cylinder's centre, the
 # plate's left edge and the holes from the lock edge. Connector of UNIT 40 mm from its left edge, of NARROW 20.
 MEASURED = {
     # Window of UNIT up to 60 mm = 2 23/64: so far down the plate reaches. 2 3/4 in - 40 mm = 29.85 mm = 1 11/64.
@@ -478,7 +478,7 @@ def test_the_drawing_measures_what_is_drilled(quay, of_mark, mark):
         for block in blocks(PACKET.build(quay, of_mark(mark)))
         if isinstance(block, Drawings)
         for drawing in block.drawings
-        if drawing.title == "Lock and unit, secured side"
+        if drawing.title == "Lock and unit, inside"
     ]
     assert [text for text, _ in dimensions(detail)] == MEASURED[mark]
 

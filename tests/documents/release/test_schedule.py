@@ -71,7 +71,7 @@ def test_the_index_tells_every_opening(quay):
     assert found["WOOD"] == {
         "Mark": "WOOD", "Place": "Quay · 1", "Location": "Corridor to Net loft", "Heading": "H002",
         "Form": "Single door", "Hand": "LH", "Leaf size": "3'-0\" × 7'-0\"", "Leaf": "Wood, solid core",
-        "Rating": "Not rated", "Status": "Fitted",
+        "Rating": "Not rated", "Status": "Fits",
     }  # fmt: skip
     of_heading = {mark: f"H{number:03d}" for number, marks in enumerate(HEADINGS, start=1) for mark in marks}
     assert {mark: line["Heading"] for mark, line in found.items()} == {**of_heading, "UNSEEN": "-"}
@@ -86,7 +86,7 @@ def test_what_is_not_fitted_says_why(quay):
     assert (line["Mark"], line["Status"]) == ("UNSEEN", "Unknown")
     assert line["Why"].startswith("needs leaf: Leaf thickness")
     said = facts(replace(document, sections=document.sections[:1]))
-    assert (said["Openings"], said["Fitted"], said["Unknown"], said["Not fitted"], said["Headings"]) == (
+    assert (said["Openings"], said["Fits"], said["Unknown"], said["Does not fit"], said["Headings"]) == (
         "14", "13", "1", "0", "10",
     )  # fmt: skip
 

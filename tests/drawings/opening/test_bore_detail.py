@@ -12,15 +12,15 @@ THICK = 1.75 * INCH
 
 
 def detail(**hole):
-    made = Hole("lead", "single", hole.pop("face", "secured"), 100.0, 1000.0, 9.525, order=1, **hole)
+    made = Hole("lead", "single", hole.pop("face", "inside"), 100.0, 1000.0, 9.525, order=1, **hole)
     return bore_detail(GIVEN, replace(FIT, holes=(made,)))
 
 
-@pytest.mark.parametrize("face", ["secured", "key"])
+@pytest.mark.parametrize("face", ["inside", "key"])
 @pytest.mark.parametrize(("up", "edge"), [(45.0, 15.0), (-10.0, 0.0), (0.0, -20.0), (30.0, 5.0)])
 def test_axes_lean_by_the_angles_of_the_hole(face, up, edge):
     upright, plan = named(detail(face=face, up_deg=up, edge_deg=edge), "lead axis")
-    sign = 1.0 if face == "secured" else -1.0
+    sign = 1.0 if face == "inside" else -1.0
     for axis, angle in ((upright, up), (plan, -edge)):
         (ax, ay), (bx, by) = axis.points
         assert sign * (bx - ax) > 0

@@ -11,7 +11,7 @@ THICK = 1.75 * INCH
 
 
 @pytest.mark.parametrize("hand", HANDS)
-def test_the_unit_stands_proud_of_the_secured_face_on_the_side_that_the_hand_says(hand):
+def test_the_unit_stands_proud_of_the_inside_face_on_the_side_that_the_hand_says(hand):
     # Looking at the lock edge of a leaf hinged left from the key side, the key side is on the left.
     x0, _, x1, _ = span(one(edge_view(opening(hand=hand), FIT), "unit"))
     if hand in ("LH", "LHR"):
@@ -40,7 +40,7 @@ def test_pocket_and_bridge_of_an_edge_unit_are_dimensioned():
     assert y0 - top_of_case in [pytest.approx(length, abs=0.01) for length in found.values()]
 
 
-def test_a_bore_in_the_edge_stands_at_its_distance_from_the_secured_face():
+def test_a_bore_in_the_edge_stands_at_its_distance_from_the_inside_face():
     given, fit = ALL["in-edge"]
     circle = one(edge_view(given, fit), "channel")
     assert circle.x == pytest.approx(THICK - 22.2)

@@ -11,8 +11,8 @@ from hwsched.values import Fit, Hole
 from tests.drawings.measuring import dimensions, named, one, span, words
 from tests.drawings.openings import ALL, FIT, GIVEN, INCH, ITEMS, LEAF, opening, pair, pair_fit
 
-EMPTY = Fit("unknown")
-FACES = ("secured", "key")
+EMPTY = Fit("to-measure")
+FACES = ("inside", "key")
 
 
 @pytest.mark.parametrize("hand", HANDS)
@@ -20,7 +20,7 @@ FACES = ("secured", "key")
 def test_unit_and_cylinder_stand_at_their_distances_from_the_lock_edge(hand, face):
     drawing = elevation(opening(hand=hand), FIT, face)
     left, right = 0.0, 36 * INCH
-    x0, y0, x1, y1 = span(named(drawing, "unit" if face == "secured" else "unit on the other face")[0])
+    x0, y0, x1, y1 = span(named(drawing, "unit" if face == "inside" else "unit on the other face")[0])
     edge_distance = x0 - left if lock_edge_left(hand, face) else right - x1
     assert edge_distance == pytest.approx(40.0)
     assert (y0, y1) == pytest.approx((1120.0, 1300.0))
@@ -69,7 +69,7 @@ def test_dimensions_say_the_length_that_they_span(name, style):
 
 
 def test_dimensions_of_the_reference_opening():
-    found = dict(dimensions(elevation(GIVEN, FIT, "secured")))
+    found = dict(dimensions(elevation(GIVEN, FIT, "inside")))
     # Cylinder 41 in above the floor, backset 2 3/4 in, unit's lower edge 1120 mm (44 1/16 to 44 1/8 in).
     assert found['41"'] == pytest.approx(41 * INCH, abs=0.01)
     assert found['2 3/4"'] == pytest.approx(69.85)
@@ -88,7 +88,7 @@ def test_dimension_lines_of_a_side_never_share_an_offset():
 
 
 def test_what_stays_is_filled_and_what_goes_away_is_dashed_and_crossed():
-    drawing = elevation(GIVEN, FIT, "secured")
+    drawing = elevation(GIVEN, FIT, "inside")
     assert one(drawing, "lite").fill == "glass"
     gone = one(drawing, "deadbolt")
     assert (gone.pen, gone.fill) == ("hidden", "none")
@@ -98,7 +98,7 @@ def test_what_stays_is_filled_and_what_goes_away_is_dashed_and_crossed():
 
 def test_items_of_one_face_are_not_drawn_on_the_other():
     assert named(elevation(GIVEN, FIT, "key"), "closer")
-    assert not named(elevation(GIVEN, FIT, "secured"), "closer")
+    assert not named(elevation(GIVEN, FIT, "inside"), "closer")
 
 
 def test_an_item_with_missing_numbers_is_named_and_not_drawn():
@@ -174,7 +174,7 @@ def test_a_pairs_stop_leaves_the_meeting_edges_free():
 
 def test_a_through_hole_comes_out_where_its_angles_lead():
     # Facts 8.1: 15 and 10 degrees through 44.45 mm shift by 11.9103 and 7.8377 mm.
-    hole = Hole("lead", "single", "secured", 100.0, 1000.0, 10.0, edge_deg=15.0, up_deg=10.0, order=1)
+    hole = Hole("lead", "single", "inside", 100.0, 1000.0, 10.0, edge_deg=15.0, up_deg=10.0, order=1)
     fit = replace(FIT, holes=(hole,), placement=None)
     for hand in HANDS:
         circle = one(elevation(opening(hand=hand), fit, "key"), "lead")
@@ -183,18 +183,18 @@ def test_a_through_hole_comes_out_where_its_angles_lead():
 
 
 def test_screws_taken_from_the_part_are_noted_not_drawn():
-    drawing = elevation(GIVEN, FIT, "secured")
+    drawing = elevation(GIVEN, FIT, "inside")
     assert not named(drawing, "plate screws")
     assert "marked from the part itself" in words(drawing)
 
 
 def test_keepouts_are_hatched_with_their_clearance_when_asked():
     keepout = KeepOut("lite", Rect(166.5, 1150.0, 293.5, 1850.0), 5.0)
-    drawing = elevation(GIVEN, FIT, "secured", keepouts=(keepout,))
+    drawing = elevation(GIVEN, FIT, "inside", keepouts=(keepout,))
     shape = one(drawing, "keep-out lite")
     assert shape.fill == "keepout"
     assert span(shape) == pytest.approx((161.5, 1145.0, 298.5, 1855.0))
-    assert not named(elevation(GIVEN, FIT, "secured"), "keep-out lite")
+    assert not named(elevation(GIVEN, FIT, "inside"), "keep-out lite")
 
 
 def test_a_leaf_whose_undercut_is_unknown_is_drawn_to_the_floor_and_says_so():
@@ -205,7 +205,7 @@ def test_a_leaf_whose_undercut_is_unknown_is_drawn_to_the_floor_and_says_so():
 
 def test_a_cabinet_that_hangs_at_an_unknown_height_has_neither_floor_nor_ends():
     given, fit = ALL["cabinet"]
-    drawing = elevation(given, fit, "secured")
+    drawing = elevation(given, fit, "inside")
     assert named(drawing, "part of the leaf")
     assert not named(drawing, "finished floor")
     assert "How high the leaf hangs is not surveyed" in words(drawing)
@@ -221,7 +221,7 @@ def test_gates_have_posts_and_frameless_glass_has_no_frame():
 
 def test_the_lock_stile_is_drawn_at_its_width():
     given, fit = ALL["euro-narrow"]
-    x0, _, x1, _ = span(one(elevation(given, fit, "secured"), "lock stile"))
+    x0, _, x1, _ = span(one(elevation(given, fit, "inside"), "lock stile"))
     assert x0 == x1 == pytest.approx(60.0)
 
 

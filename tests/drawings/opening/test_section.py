@@ -34,7 +34,7 @@ def test_lock_edge_is_where_somebody_on_the_key_side_sees_it(hand):
     assert (x0, x1) == pytest.approx((-105.0, 0.0) if hand in ("LH", "LHR") else (0.0, 105.0))
 
 
-def test_the_secured_side_is_above():
+def test_the_inside_side_is_above():
     drawing = section(GIVEN, FIT)
     assert span(one(drawing, "unit"))[1] == pytest.approx(0.0)
     assert span(one(drawing, "trim, key side"))[3] == pytest.approx(-THICK)
@@ -65,7 +65,7 @@ def test_a_cylinder_without_stack_is_not_drawn_and_said():
 
 
 def test_unknown_facts_give_words():
-    drawing = section(replace(GIVEN, leaves=(replace(LEAF, thickness_mm=None),)), Fit("unknown"))
+    drawing = section(replace(GIVEN, leaves=(replace(LEAF, thickness_mm=None),)), Fit("to-measure"))
     assert not drawing.to_scale
     assert "Leaf thickness" in words(drawing)
 

@@ -8,7 +8,7 @@ from hwsched.values import Hole
 from tests.drawings.measuring import named, one, span, words
 from tests.drawings.openings import ALL, FIT, GIVEN, INCH, opening
 
-FACES = ("secured", "key")
+FACES = ("inside", "key")
 
 
 @pytest.mark.parametrize("hand", HANDS)
@@ -29,13 +29,13 @@ def test_a_bore_in_the_edge_stands_on_the_folded_part(face):
     hole = Hole("channel", "single", "lock-edge", 20.0, 1041.4, 9.525, order=1)
     drawing = template(GIVEN, replace(FIT, holes=(hole,)), face)
     way = 1.0 if lock_edge_left("LH", face) else -1.0
-    # 20 mm from the secured face, 44.45 - 20 from the key face; the fold is at the face the template lies on.
-    expected = 20.0 if face == "secured" else 1.75 * INCH - 20.0
+    # 20 mm from the inside face, 44.45 - 20 from the key face; the fold is at the face the template lies on.
+    expected = 20.0 if face == "inside" else 1.75 * INCH - 20.0
     assert one(drawing, "channel").x == pytest.approx(-way * expected)
 
 
 def test_check_rules_are_a_hundred_millimetres_and_four_inches():
-    drawing = template(GIVEN, FIT, "secured")
+    drawing = template(GIVEN, FIT, "inside")
     for name, length in (("check rule 100 mm", 100.0), ("check rule 4 in", 101.6)):
         x0, y0, x1, y1 = span(one(drawing, name))
         assert (x1 - x0, y1 - y0) == pytest.approx((length, 0.0))
@@ -43,27 +43,27 @@ def test_check_rules_are_a_hundred_millimetres_and_four_inches():
 
 def test_words_name_marks_sizes_pilots_and_angles():
     given, fit = ALL["bored"]
-    said = words(template(given, fit, "secured", ("B/1", "B/2")))
+    said = words(template(given, fit, "inside", ("B/1", "B/2")))
     assert "Holds for: B/1, B/2." in said
     assert '3/8"' in said
     assert "45° up" in said
     assert "15° toward the lock edge" in said
-    assert 'pilot 1/4"' in words(template(GIVEN, FIT, "secured"))
+    assert 'pilot 1/4"' in words(template(GIVEN, FIT, "inside"))
     assert "FOLD AT THE LOCK EDGE" in said
 
 
 def test_a_leaning_hole_has_an_arrow_that_points_where_it_leads():
     given, fit = ALL["bored"]
-    (ax, ay), (bx, by) = one(template(given, fit, "secured"), "leans this way").points
+    (ax, ay), (bx, by) = one(template(given, fit, "inside"), "leans this way").points
     assert by > ay  # 45 degrees up
     assert bx < ax  # 15 degrees toward the lock edge, which is on the left of this face (LH)
 
 
 def test_holes_of_the_other_face_are_left_out():
-    assert not named(template(GIVEN, FIT, "secured"), "cylinder hole")
+    assert not named(template(GIVEN, FIT, "inside"), "cylinder hole")
     assert named(template(GIVEN, FIT, "key"), "cylinder hole")
 
 
 def test_unknown_facts_give_words():
-    assert not template(opening(hand=None), FIT, "secured").to_scale
-    assert not template(*ALL["reader"], "secured").to_scale
+    assert not template(opening(hand=None), FIT, "inside").to_scale
+    assert not template(*ALL["reader"], "inside").to_scale

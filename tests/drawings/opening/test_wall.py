@@ -17,7 +17,7 @@ def test_the_reader_stands_about_its_centre_at_its_height():
 
 def test_the_unit_is_seen_as_placed_from_its_side_and_mirrored_from_the_readers():
     given, fit = ALL["reader"]
-    assert span(one(elevation(given, fit, "secured"), "unit"))[:3:2] == pytest.approx((30.0, 76.0))
+    assert span(one(elevation(given, fit, "inside"), "unit"))[:3:2] == pytest.approx((30.0, 76.0))
     assert span(one(elevation(given, fit, "key"), "unit on the other side"))[:3:2] == pytest.approx((-76.0, -30.0))
 
 

@@ -2,7 +2,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 import pytest
-from hypothesis import stated
+from hypothesis import given
 from hypothesis import strategies as st
 
 from hwsched.drawings.drawing import Line, Text
@@ -135,7 +135,7 @@ def test_what_cannot_be_drawn_is_said():
     assert "no place whose voltage was" in words(voltage_plot(supply, bare)).replace(" | ", " ")
 
 
-@stated(st.floats(-50, 60), st.floats(0, 60), st.integers(2, 12))
+@given(st.floats(-50, 60), st.floats(0, 60), st.integers(2, 12))
 def test_ticks_cover_the_range_in_even_steps(low, span, most):
     found = ticks(low, low + span, most)
     assert found[0] <= low + 1e-6

@@ -86,7 +86,7 @@ def test_rows_of_one_opening_join(path):
     )
     (opening,) = read(book(path, header, *rows)).openings
     assert [item.facts["kind"] for item in opening.items] == ["lock", "closer", "lite"]
-    assert opening.items[1].facts["face"] == "secured"
+    assert opening.items[1].facts["face"] == "inside"
 
 
 def test_a_pair_in_two_rows_and_in_one_size(path):

@@ -3,7 +3,7 @@
 import csv
 
 import pytest
-from hypothesis import HealthCheck, settings, stated
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from hwsched.exchange.problems import InputRejected
@@ -121,7 +121,7 @@ def test_the_same_item_at_the_same_place_twice_is_named(tmp_path):
 def test_items_named_in_the_heading(tmp_path):
     header = ["Mark", "Width", "Lite width", "Lite height", "Closer face"]
     opening = one(read(tmp_path, header, ["1", 36, 5, 26, "in"]))
-    assert [(i.facts["kind"], i.facts.get("face")) for i in opening.items] == [("lite", None), ("closer", "secured")]
+    assert [(i.facts["kind"], i.facts.get("face")) for i in opening.items] == [("lite", None), ("closer", "inside")]
 
 
 def test_remarks_of_further_rows_are_kept(tmp_path):
@@ -157,7 +157,7 @@ CELLS = st.sampled_from(
 
 
 @settings(max_examples=200, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
-@stated(
+@given(
     header=st.permutations(["Mark", "Type", "Leaf", "Width", "Size", "Lock type", "Item", "Face", "On leaf", "X"]),
     rows=st.lists(st.lists(CELLS, min_size=1, max_size=11), max_size=8),
 )

@@ -125,7 +125,7 @@ class Walk:
             edit_facts(self.project, "existing_item", items[0].id, {name: self.random.choice(values)}, who=WHO)
 
     def of_items(self, opening):
-        facts = {"kind": "closer", "face": "secured", "x_mm": 100.0, "y_mm": 1900.0, "width_mm": 60.0}
+        facts = {"kind": "closer", "face": "inside", "x_mm": 100.0, "y_mm": 1900.0, "width_mm": 60.0}
         add_item(self.project, opening, facts, who=WHO)
 
     def of_bolt(self, opening):
@@ -160,7 +160,7 @@ class Walk:
             release_unit(self.project, opening, who=WHO, point=self.point(opening))
             return
         x_mm = self.random.choice([30.0, 900.0])
-        place_unit(self.project, opening, leaf="single", face="secured", pattern="straight", x_mm=x_mm, y_mm=1010.0,
+        place_unit(self.project, opening, leaf="single", face="inside", pattern="straight", x_mm=x_mm, y_mm=1010.0,
                    who=WHO, point=self.point(opening))  # fmt: skip
 
     def sets(self, _):

@@ -335,7 +335,7 @@ def test_documents_print_that_it_is_waived(yard):
 
 def test_a_packet_waits_for_errors_that_nobody_has_waived(yard):
     # The leaf is 914.4 mm wide: a plate of 80 mm does not stand on it from 900 mm on.
-    place_unit(yard, id_of(yard, "1"), leaf="single", face="secured", pattern="straight", x_mm=900, y_mm=1010, who=WHO)
+    place_unit(yard, id_of(yard, "1"), leaf="single", face="inside", pattern="straight", x_mm=900, y_mm=1010, who=WHO)
     fit_openings(yard, who=WHO)
     view = next(each for each in project_view(yard).openings if each.mark == "1")
     blocking = {f.rule for f in view.blocking}

@@ -46,7 +46,7 @@ def test_everything_of_openings_of_the_sample(sample_folder):
     with open_project(sample_folder / "quayside-works.hwsched") as project:
         checked = check_openings(project)
         marks = [each.given.opening.mark for each in checked]
-        chosen = marks[::8] + [each.given.opening.mark for each in checked if each.fit.status != "fitted"][:4]
+        chosen = marks[::8] + [each.given.opening.mark for each in checked if each.fit.status != "fits"][:4]
         assert len(chosen) >= 20
         for each in checked:
             if each.given.opening.mark not in chosen:
@@ -127,7 +127,7 @@ def test_a_changed_limit_is_said_beside_the_rule_s_own(yard):
 
 def test_who_decided(yard):
     choose_part(yard, id_of(yard, "1"), "unit", "UNIT", who=WHO)
-    place_unit(yard, id_of(yard, "1"), leaf="single", face="secured", pattern="straight", x_mm=30, y_mm=1010, who=WHO)
+    place_unit(yard, id_of(yard, "1"), leaf="single", face="inside", pattern="straight", x_mm=30, y_mm=1010, who=WHO)
     fit_openings(yard, who=WHO)
     (unit,) = why(yard, "1", "unit")
     assert any("(chosen by hand)" in reason.text for reason in unit.reasons)

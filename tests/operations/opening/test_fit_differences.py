@@ -20,14 +20,14 @@ from hwsched.values import (
     Stack,
 )
 
-HOLE = Hole("lead", "single", "secured", 40.0, 1000.0, 19.05, 3.0, 25.0, 1.0, 2.0, (0.0, 10.0), "bit", "jig", 1, 5.0, 2,
+HOLE = Hole("lead", "single", "inside", 40.0, 1000.0, 19.05, 3.0, 25.0, 1.0, 2.0, (0.0, 10.0), "bit", "jig", 1, 5.0, 2,
             "cable", 4.0, 5.0, 6.0, True)  # fmt: skip
 MISS = Refusal("P-9", "unit", "trim-clear", "too near", {"short_mm": 2.0})
 FIT = Fit(
-    "fitted",
+    "fits",
     (FitPart("unit", "U-1", "surface-unit", 1.0, "cheapest"), FitPart("fastener", "S-1", "fastener", 4.0, "its")),
     Stack("threaded", 1.0, 0.5, 1, ("R-1",), 2.0, 3.0, 4.0, 5.0),
-    Placement("single", "secured", "above", 20.0, 1000.0, 84.0, 164.0, 60.0, 1100.0, "fitted",
+    Placement("single", "inside", "above", 20.0, 1000.0, 84.0, 164.0, 60.0, 1100.0, "fits",
               (Alternative("below", 20.0, 600.0, 250.0, 2.0),), (("lock edge", 20.0),)),
     CablePath(((0.0, 0.0, 0.0), (1.0, 2.0, 3.0)), 280.0, 300.0, 60.0, (("into the leaf", 25.0),)),
     (HOLE, replace(HOLE, name="screws", purpose="fixing", diameter_mm=3.0)),
@@ -109,7 +109,7 @@ def test_a_hole_that_is_new_is_told_whole_and_one_that_moved_by_what_moved():
         "key face, bolts", "none", "count 4, diameter 9 mm, x 63.5 mm, y 914.4 mm",
     )  # fmt: skip
     moved = only(FIT, replace(FIT, holes=(replace(HOLE, x_mm=44.45), FIT.holes[1])))
-    assert in_words(moved, "fraction")[0] == "secured face, lead: x"
+    assert in_words(moved, "fraction")[0] == "inside face, lead: x"
     assert in_words(moved, "mm")[1:] == ("40 mm", "44.5 mm")
 
 
@@ -125,9 +125,9 @@ def test_a_number_that_was_rounded_on_another_way_is_the_same():
 
 
 def test_what_is_no_longer_there_is_told_in_one_line_each():
-    told = {each.what: in_words(each, "mm") for each in differences(FIT, Fit("not-fitted", nearest_miss=MISS))}
-    assert told["status"][1:] == ("fitted", "not-fitted")
-    assert told["place of the unit"][1:] == ("face secured, pattern above, x 20 mm, y 1000 mm", "none")
+    told = {each.what: in_words(each, "mm") for each in differences(FIT, Fit("does-not-fit", nearest_miss=MISS))}
+    assert told["status"][1:] == ("fits", "does-not-fit")
+    assert told["place of the unit"][1:] == ("face inside, pattern above, x 20 mm, y 1000 mm", "none")
     assert told["cable"][1:] == ("length 280 mm, available 300 mm", "none")
     assert told["battery"][1:] == ("days 400", "none")
     assert told["refused P-9 as unit by trim-clear"][1:] == ("values short 2 mm", "none")

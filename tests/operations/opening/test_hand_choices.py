@@ -11,7 +11,7 @@ from hwsched.operations.survey.editing import add_opening
 from hwsched.values import Chosen, HandPlacement, Part
 from tests.model.states import state
 
-PLACE = {"leaf": "single", "face": "secured", "pattern": "above", "x_mm": 20, "y_mm": 1100.5}
+PLACE = {"leaf": "single", "face": "inside", "pattern": "above", "x_mm": 20, "y_mm": 1100.5}
 
 
 @pytest.fixture
@@ -59,7 +59,7 @@ def test_a_choice_that_cannot_be(project, opening, choice, word):
 
 def test_a_unit_is_placed_moved_and_released(project, opening):
     place_unit(project, opening, who="ann", **PLACE)
-    assert given(project, opening).placed == HandPlacement("single", "secured", "above", 20.0, 1100.5)
+    assert given(project, opening).placed == HandPlacement("single", "inside", "above", 20.0, 1100.5)
     assert place_unit(project, opening, who="ann", **PLACE).number is None
     place_unit(project, opening, who="ann", **{**PLACE, "y_mm": 900.0})
     placed = given(project, opening).placed

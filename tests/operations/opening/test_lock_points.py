@@ -176,12 +176,12 @@ def test_a_survey_that_comes_later_makes_a_point_and_its_undo_takes_it_away(own,
 
 def test_each_lock_is_fitted_where_it_is(shop):
     assert places(shop, "101") == {
-        "lock": ("single", "secured", pytest.approx(29.85), pytest.approx(940.0)),
-        "deadbolt": ("single", "secured", pytest.approx(29.85), pytest.approx(1240.0)),
+        "lock": ("single", "inside", pytest.approx(29.85), pytest.approx(940.0)),
+        "deadbolt": ("single", "inside", pytest.approx(29.85), pytest.approx(1240.0)),
     }
     assert places(shop, "P1") == {
-        "active leaf": ("active", "secured", pytest.approx(29.85), pytest.approx(940.0)),
-        "inactive leaf": ("inactive", "secured", pytest.approx(29.85), pytest.approx(950.0)),
+        "active leaf": ("active", "inside", pytest.approx(29.85), pytest.approx(940.0)),
+        "inactive leaf": ("inactive", "inside", pytest.approx(29.85), pytest.approx(950.0)),
     }
     # The first unit ends at 940 + 160 = 1100 mm: 140 mm below the second.
     bolt = fits(shop, "101")["deadbolt"].placement
@@ -195,7 +195,7 @@ def test_each_lock_takes_its_own_parts_and_costs(shop):
             assert taken == pytest.approx(EACH)
             assert float(fit.cost) == pytest.approx(PRICE)
         whole = checked(shop, mark).fit
-        assert (whole.status, float(whole.cost)) == ("fitted", pytest.approx(2 * PRICE))
+        assert (whole.status, float(whole.cost)) == ("fits", pytest.approx(2 * PRICE))
     assert float(checked(shop, "S1").fit.cost) == pytest.approx(PRICE)
 
 
@@ -203,22 +203,22 @@ def test_each_lock_is_drilled_where_it_is(shop):
     for mark, heights in (("101", (1000.0, 1300.0)), ("P1", (1000.0, 1010.0))):
         for fit, height in zip(fits(shop, mark).values(), heights, strict=True):
             lead = next(hole for hole in fit.holes if hole.purpose == "cable")
-            assert (lead.face, lead.x_mm, lead.y_mm, lead.diameter_mm) == ("secured", 69.85, height, 12.7)
+            assert (lead.face, lead.x_mm, lead.y_mm, lead.diameter_mm) == ("inside", 69.85, height, 12.7)
 
 
 def test_a_unit_makes_room_for_that_of_the_lock_below(tmp_path):
     """At 1150 mm its plate would begin at 1090; the one below ends at 1100, and 1/8 in are left: 1103.175."""
     with yard(tmp_path, (surveyed("101"), ((leaf(), LOCK),), (deadbolt(1150.0),))) as project:
         assert places(project, "101") == {
-            "lock": ("single", "secured", pytest.approx(29.85), pytest.approx(940.0)),
-            "deadbolt": ("single", "secured", pytest.approx(29.85), pytest.approx(1100.0 + 3.175)),
+            "lock": ("single", "inside", pytest.approx(29.85), pytest.approx(940.0)),
+            "deadbolt": ("single", "inside", pytest.approx(29.85), pytest.approx(1100.0 + 3.175)),
         }
-        assert checked(project, "101").fit.status == "fitted"
+        assert checked(project, "101").fit.status == "fits"
 
 
 def test_a_unit_keeps_off_the_trim_of_the_lock_that_is_worked_out_later(tmp_path):
     """An escutcheon of 200 mm round a deadbolt at 840 ends at 940 mm, where the plate would begin: 3/16 in are left."""
-    low = deadbolt(840.0, x_mm=69.85, y_mm=840.0, width_mm=60.0, height_mm=200.0, trim_secured_mm=8.0)
+    low = deadbolt(840.0, x_mm=69.85, y_mm=840.0, width_mm=60.0, height_mm=200.0, trim_inside_mm=8.0)
     with yard(tmp_path, (surveyed("101"), ((leaf(), LOCK),), (low,))) as project:
         assert places(project, "101")["lock"][2:] == (pytest.approx(29.85), pytest.approx(940.0 + 3 / 16 * 25.4))
         assert said(project, "101", "trim-clear") == []
@@ -230,9 +230,9 @@ def test_a_later_point_waits_for_the_earlier_one(own):
     edit_facts(own, "existing_item", lock, {"backset_mm": None}, who=WHO)
     fit_openings(own, who=WHO)
     found = fits(own, "101")
-    assert found["lock"].status == "unknown"
+    assert found["lock"].status == "to-measure"
     whole = checked(own, "101")
-    assert whole.fit.status == "unknown"
+    assert whole.fit.status == "to-measure"
     assert {"existing_item.backset_mm"} <= {need.fact for need in found["lock"].needs}
 
 
@@ -291,10 +291,10 @@ def test_openings_alike_share_their_fits_point_by_point(tmp_path):
 def test_fits_put_together_are_an_opening_s_only_where_all_are_fitted():
     from hwsched.values import Fit
 
-    good, unknown, bad = Fit("fitted"), Fit("unknown"), Fit("not-fitted")
-    assert together([good, good]).status == "fitted"
-    assert together([good, unknown]).status == "unknown"
-    assert together([good, bad]).status == "not-fitted"
+    good, unknown, bad = Fit("fits"), Fit("to-measure"), Fit("does-not-fit")
+    assert together([good, good]).status == "fits"
+    assert together([good, unknown]).status == "to-measure"
+    assert together([good, bad]).status == "does-not-fit"
 
 
 # --- rules ------------------------------------------------------------------------------------------------------------
@@ -354,7 +354,7 @@ def test_a_part_is_chosen_for_one_lock(own):
 
 def test_a_unit_is_placed_for_one_lock(own):
     opening, points = id_of(own, "101"), points_of(own, "101")
-    where = {"leaf": "single", "face": "secured", "pattern": "straight", "x_mm": 25.0}
+    where = {"leaf": "single", "face": "inside", "pattern": "straight", "x_mm": 25.0}
     place_unit(own, opening, **where, y_mm=1250.0, who=WHO, point=points["deadbolt"])
     fit_openings(own, who=WHO)
     assert places(own, "101")["deadbolt"][2:] == (25.0, 1250.0)

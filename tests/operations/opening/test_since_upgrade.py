@@ -104,7 +104,7 @@ def test_what_differs_is_told_with_old_and_new_value_and_nothing_is_stored(yard)
         assert (hole.what, hole.before) == (BOLTS, None)
         assert (hole.after["purpose"], hole.after["count"], hole.after["diameter_mm"]) == ("bolt", 4, 9.0)
     refused = {each.what: each for each in told["GATE 4"].differs}
-    assert (refused["status"].before, refused["status"].after) == ("fitted", "not-fitted")
+    assert (refused["status"].before, refused["status"].after) == ("fits", "does-not-fit")
     stile = refused["refused ARC-G1 as lock by gate-stile"]
     # What gate-stile says of a stile of 2 in under a lock of 95 mm.
     assert (stile.before, stile.after["values"]) == (
@@ -126,7 +126,7 @@ def test_all_is_taken_in_one_step_and_undo_gives_all_of_it_back(yard):
     assert {mark for mark in after if after[mark].engine is None} == {"GATE 3"}
     assert {each.engine.key for mark, each in after.items() if mark != "GATE 3"} == {engine().key}
     assert [hole.purpose for hole in after["GATE 1"].fit.holes].count("bolt") == 1
-    assert after["GATE 4"].fit.status == "not-fitted"
+    assert after["GATE 4"].fit.status == "does-not-fit"
     # Other words alone are not listed, and are taken all the same.
     assert before["E1"].fit.parts[0].reason.startswith("in older words: ")
     assert not after["E1"].fit.parts[0].reason.startswith("in older words: ")
@@ -143,7 +143,7 @@ def as_went_out(project):
     for each in checked(project).values():
         with project.writing() as connection:
             here = ISSUED_PACKET.c.opening_id == each.given.opening.id
-            connection.execute(update(ISSUED_PACKET).where(here).values(input_key=packet_key(each.held)))
+            connection.execute(update(ISSUED_PACKET).where(here).values(shown_key=packet_key(each.held)))
 
 
 def test_what_went_out_keeps_what_it_was_released_with_until_somebody_takes_the_new(yard):
@@ -318,7 +318,7 @@ def test_neither_a_waiver_nor_a_rule_that_is_off_lets_an_unjudged_or_unknown_ope
     set_settings(yard, who="t", rules_off={"fit-out-of-date": True})
     assert [each.given.opening.mark for each in not_passed(checked(yard).values(), "error")] == every
     fit_openings(yard, who="t", released=True)
-    assert checked(yard)["E6"].fit.status == "unknown"
+    assert checked(yard)["E6"].fit.status == "to-measure"
     set_settings(yard, who="t", rules_off={finding.rule: True for finding in checked(yard)["E6"].findings})
     failed = {each.given.opening.mark for each in not_passed(checked(yard).values(), "error")}
     assert "E6" in failed

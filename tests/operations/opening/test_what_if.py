@@ -189,12 +189,12 @@ def test_a_catalogue_in_which_a_part_no_longer_fits_says_by_which_numbers(yard, 
     path = edited(yard, tmp_path / "c.xlsx", ("UNIT", "Takes plug", "p9"), ("EDGE", "Takes plug", "p9"))
     answer = what_if(yard, Question(catalogue=path))
     for each in answer.differences:
-        assert (each.before, each.after) == ("fitted", "not-fitted")
+        assert (each.before, each.after) == ("fits", "does-not-fit")
         assert "p9" in each.why or "p4" in each.why
     assert len(answer.differences) == 4
     path = edited(yard, tmp_path / "c.xlsx", ("CYL", "Lead length", 60))
     answer = what_if(yard, Question(catalogue=path), [id_of(yard, "1")])
-    assert all(each.after == "fitted" or "mm" in each.why for each in answer.differences)
+    assert all(each.after == "fits" or "mm" in each.why for each in answer.differences)
     assert answer.differences
 
 

@@ -126,7 +126,7 @@ def test_templates_hold_for_openings_alike_and_name_their_marks(project, tmp_pat
 
     view = project_view(project)
     drawn = templates(view)
-    drilled = [o for o in view.openings if o.fit and o.fit.status == "fitted" and o.fit.holes and o.lock_leaf]
+    drilled = [o for o in view.openings if o.fit and o.fit.status == "fits" and o.fit.holes and o.lock_leaf]
     assert 1 < len(drawn) < len(drilled)
     (path,) = issue_by_name(view, "templates", tmp_path)
     text = " ".join(page.extract_text() for page in PdfReader(path).pages)

@@ -217,7 +217,7 @@ def test_the_sample_s_totals_are_one_whole(sample_file):
         document = str(COST_ESTIMATE.build(view, None))
         assert f"{rounded(whole.total):,}" in document
         for each in view.openings:
-            if each.fit is not None and each.fit.status == "fitted":
+            if each.fit is not None and each.fit.status == "fits":
                 assert tasks_of(each.given, each.fit)
 
 

@@ -79,7 +79,7 @@ def every(project):
 def really(project, ids=None):
     """Different parts of the stored fits, and their list price."""
     fits = [each.fit for each in check_openings(project, ids)]
-    assert all(fit is not None and fit.status == "fitted" for fit in fits)
+    assert all(fit is not None and fit.status == "fits" for fit in fits)
     return tuple(sorted(frozenset().union(*(kinds(fit) for fit in fits)))), sum(fit.cost for fit in fits)
 
 

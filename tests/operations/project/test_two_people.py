@@ -66,7 +66,7 @@ def two(project, empty_place):
     connect_openings(project, rows["A"], [rows["1"]], who=ANN, length_m=4.0)
     rows["run"] = run_to(project, rows["A"], "1")[1]
     define_field(project, "opening", "key_group", "Key group", "text", who=ANN)
-    place_unit(project, rows["1"], leaf="single", face="secured", pattern="above", x_mm=20, y_mm=1000, who=ANN)
+    place_unit(project, rows["1"], leaf="single", face="inside", pattern="above", x_mm=20, y_mm=1000, who=ANN)
     set_settings(project, who=ANN, length_style="fraction")
     waive(project, "reach-height", person=ANN, reason="seen", who=ANN, scope="project")
     rows["waiver"] = waivers(project)[0].id
@@ -77,7 +77,7 @@ def two(project, empty_place):
 
 
 def place(project, opening, x_mm, y_mm, **more):
-    return place_unit(project, opening, leaf="single", face="secured", pattern="above", x_mm=x_mm, y_mm=y_mm, **more)
+    return place_unit(project, opening, leaf="single", face="inside", pattern="above", x_mm=x_mm, y_mm=y_mm, **more)
 
 
 LINES = [Line("cam", "C-1"), Line("unit", "U-1")]
@@ -137,9 +137,9 @@ SAME_FACT = {
         lambda p, r, **k: place(p, r["1"], 20, 1016, **k),
         (
             "Place of the unit of 1",
-            'secured face, 25/32" from the lock edge, 39 3/8" up',
-            'secured face, 1" from the lock edge, 39 3/8" up',
-            'secured face, 25/32" from the lock edge, 40" up',
+            'inside face, 25/32" from the lock edge, 39 3/8" up',
+            'inside face, 1" from the lock edge, 39 3/8" up',
+            'inside face, 25/32" from the lock edge, 40" up',
         ),
     ),
     "place of a unit that was released": (
@@ -147,9 +147,9 @@ SAME_FACT = {
         lambda p, r, **k: place(p, r["1"], 25.4, 1016, **k),
         (
             "Place of the unit of 1",
-            'secured face, 25/32" from the lock edge, 39 3/8" up',
+            'inside face, 25/32" from the lock edge, 39 3/8" up',
             "left to the fit",
-            'secured face, 1" from the lock edge, 40" up',
+            'inside face, 1" from the lock edge, 40" up',
         ),
     ),
     "lines of a set": (

@@ -260,7 +260,7 @@ def test_what_json_cannot_hold_is_never_frozen():
     made = Frozen()
     with pytest.raises(ValueError, match="cannot be frozen"):
         made.put("supply", {"worked": float("inf")})
-    key = made.put("fit", Fit("fitted"))
+    key = made.put("fit", Fit("fits"))
     assert made[key][0] == "fit"
 
 

@@ -62,7 +62,7 @@ def test_a_fact_and_what_follows_from_it(yard):
     opening = only(found)
     assert (opening.mark, opening.kind, found.same) == ("2", "changed", 2)
     assert opening.facts == (Changed("Opening: Fire rating", "Not rated", "90 min"),)
-    assert Changed("State", "fitted", "not worked out") in opening.place
+    assert Changed("State", "fits", "not worked out") in opening.place
     assert {line.after for line in opening.parts} == {""}
 
 

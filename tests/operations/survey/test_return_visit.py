@@ -95,7 +95,7 @@ def test_its_workbooks_come_back_without_a_difference_and_filled_they_unblock(ya
     assert done.changes.openings == {id_of(yard, "4")}
     fit_openings(yard, who=WHO)
     (four,) = check_openings(yard, [id_of(yard, "4")])
-    assert four.fit.status == "fitted"
+    assert four.fit.status == "fits"
     assert needs_of(four.fit, four.findings) == ()
     assert [(each.fact, set(each.alone), set(each.needed)) for each in missing(yard)] == [
         (THICK, {"3"}, {"2", "3"}), (RATING, {"1"}, {"1", "2"}),

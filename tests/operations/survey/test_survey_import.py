@@ -143,7 +143,7 @@ def test_a_filled_in_form_comes_in_without_problems(project, tmp_path):
     for title, value in values.items():
         book["Openings"].cell(3, titles[title]).value = value
     items = {str(cell.value).split(" [")[0]: cell.column for cell in book["Existing items"][2]}
-    for title, value in {"Mark": "0012", "Item": "Closer", "Face": "Secured side", "From lock edge": 30}.items():
+    for title, value in {"Mark": "0012", "Item": "Closer", "Face": "Inside", "From lock edge": 30}.items():
         book["Existing items"].cell(3, items[title]).value = value
     book.save(path)
     done = import_survey(project, path, SurveyOptions(), who="t")

@@ -1,4 +1,4 @@
-"""Rule: the control unit stays on the secured side."""
+"""Rule: the control unit stays on the inside."""
 
 from collections.abc import Iterable
 
@@ -12,12 +12,12 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
 
 
 RULE = Rule(
-    id="unit-on-secured-side",
-    title="Unit on the secured side",
+    id="unit-on-inside",
+    title="Unit on the inside",
     discipline="placement",
     severity="error",
     basis="common practice",
-    cure="Place the unit on the secured face, in the leaf's edge or behind the wall.",
+    cure="Place the unit on the inside face, in the leaf's edge or behind the wall.",
     judge=_judge,
     slot="unit",
 )

@@ -37,8 +37,8 @@ class UpgradeWindow(ToolWindow):
         self.tree.itemActivated.connect(self._show_opening)
         self.released = QCheckBox("Also openings whose packet went out")
         self.released.setToolTip("Without it they keep what they were released with")
-        self.released.toggled.connect(lambda _on: self.solve_supplies())
-        self.again = self.button("Work out", self.solve_supplies, "Nothing is changed by it")
+        self.released.toggled.connect(lambda _on: self.compare())
+        self.again = self.button("Work out", self.compare, "Nothing is changed by it")
         self.take = self.button("Take", self.take_it, "Store what was worked out; undo gives all of it back")
         self.leave = self.button("Leave", self.close, "Nothing is changed")
         self.body.addWidget(self.said)
@@ -60,7 +60,7 @@ class UpgradeWindow(ToolWindow):
         self.released.setEnabled(self.idle)
         self.take.setEnabled(self.idle and self.found is not None and bool(self.found.fresh))
 
-    def solve_supplies(self) -> None:
+    def compare(self) -> None:
         """Work out anew what an earlier version has worked out, and compare."""
         project, released = self.desk.workspace.project, self.released.isChecked()
         self._forget("Nothing is changed before you take it.")

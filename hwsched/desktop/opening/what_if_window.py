@@ -32,7 +32,7 @@ class WhatIfWindow(ToolWindow):
         self.said.setWordWrap(True)
         self.differences = Differences()
         self.differences.itemActivated.connect(self._show_opening)
-        self.work = self.button("Work out", self.solve_supplies, "Nothing is changed by it")
+        self.work = self.button("Work out", self.compare, "Nothing is changed by it")
         self.last = self.button("Successors", self.try_successors, "Every superseded part with its successor instead")
         self.take = self.button("Accept", self.accept_it, "Make it so, and fit the openings")
         self.leave = self.button("Leave", self.close, "Nothing is changed")
@@ -58,7 +58,7 @@ class WhatIfWindow(ToolWindow):
         self.last.setEnabled(idle and bool(self.desk.workspace.checked))
         self.take.setEnabled(idle and self.answer is not None)
 
-    def solve_supplies(self) -> None:
+    def compare(self) -> None:
         """Compare the openings as they are and as they would be."""
         project, asked, ids = self.desk.workspace.project, self.question.question(), self.scope.ids()
 

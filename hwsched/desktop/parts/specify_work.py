@@ -33,7 +33,7 @@ class SpecifyWork(FindingWork):
         """Show what this version says otherwise than the one that worked out the stored fits."""
         window = self.tool(UpgradeWindow, lambda desk: UpgradeWindow(desk, self))
         if window is not None and window.found is None:
-            window.solve_supplies()
+            window.compare()
 
     def show_missing(self) -> None:
         """Show the facts that are missing."""

@@ -54,7 +54,7 @@ class CalculatorsDialog(QDialog):
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
         self._timer.setInterval(150)
-        self._timer.timeout.connect(self.solve_supplies)
+        self._timer.timeout.connect(self.calculate)
         self.calculator: Calculator | None = None
         self.fields: dict[str, QWidget] = {}
         self.names.setCurrentRow(0)
@@ -93,7 +93,7 @@ class CalculatorsDialog(QDialog):
             self.fields[name] = widget
             lines.addRow(name, widget)
         self.form_area.setWidget(form)
-        self.solve_supplies()
+        self.calculate()
 
     def asked(self) -> dict[str, Any]:
         """Return the input as the form has it; raises InputError for what is no JSON."""
@@ -124,7 +124,7 @@ class CalculatorsDialog(QDialog):
                 raise InputError(name, "is not complete yet") from None
             return text
 
-    def solve_supplies(self) -> None:
+    def calculate(self) -> None:
         """Calculate what the form asks, and show answer or error."""
         if self.calculator is None:
             return

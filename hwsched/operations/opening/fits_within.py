@@ -74,7 +74,7 @@ class FitMemory:
                 found[each.at.given.point.id] = self.made(each.at.given, each.key)
         return found
 
-    def solve_supplies(
+    def fits_of(
         self,
         openings: Iterable[Sequence[OpeningInput]],
         progress: Progress | None = None,
@@ -157,7 +157,7 @@ def fit_within(
             lacking[tuple(input_key(given) for given in inputs)] = inputs
             later.append(inputs)
     if len(lacking) > FEW:
-        raise NotReadyError(lambda: memory.solve_supplies(lacking.values(), progress, cancelled))
+        raise NotReadyError(lambda: memory.fits_of(lacking.values(), progress, cancelled))
     for inputs in later:
         take(inputs, memory.of)
     store_fits(change, fresh)

@@ -5,6 +5,7 @@ from hwsched.cli.findings.rules import RULES_VERB
 from hwsched.cli.findings.waive import WAIVE
 from hwsched.cli.findings.waivers import WAIVERS
 from hwsched.cli.findings.why import WHY
+from hwsched.cli.import_verbs import IMPORT_VERBS
 from hwsched.cli.opening.choose import CHOOSE
 from hwsched.cli.opening.draw import DRAW
 from hwsched.cli.opening.fit import FIT
@@ -17,11 +18,9 @@ from hwsched.cli.parts.cost import COST
 from hwsched.cli.parts.export_catalogue import EXPORT_CATALOGUE
 from hwsched.cli.parts.fewest_kinds import FEWEST_KINDS
 from hwsched.cli.parts.hardware_set import HARDWARE_SET
-from hwsched.cli.parts.import_catalogue import IMPORT_CATALOGUE
 from hwsched.cli.parts.successors import SUCCESSORS
 from hwsched.cli.parts.terms import TERMS
 from hwsched.cli.power.hang import HANG
-from hwsched.cli.power.import_power import IMPORT_POWER
 from hwsched.cli.power.lay import LAY
 from hwsched.cli.power.level import LEVEL_VERB
 from hwsched.cli.power.lift import LIFT
@@ -57,8 +56,7 @@ VERBS: tuple[Verb, ...] = (
     NEW,
     UPGRADE,
     IMPORT_SURVEY,
-    IMPORT_CATALOGUE,
-    IMPORT_POWER,
+    *IMPORT_VERBS,
     EXPORT_CATALOGUE,
     SURVEY_FORM,
     ADD,

@@ -13,10 +13,11 @@ if TYPE_CHECKING:
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.cli.session import add_project, add_shown
+    from hwsched.operations.imports import import_named
     from hwsched.quantities import BARE_UNITS
 
     add_project(parser)
-    parser.add_argument("file", help="survey as .xlsx, .xls, .ods or .csv")
+    parser.add_argument("file", help=import_named("survey").what)
     parser.add_argument("--sheet", help="sheet that holds the openings (default: the one that looks like it)")
     parser.add_argument("--bare-unit", choices=BARE_UNITS, help="unit of numbers where neither cell nor header has one")
     parser.add_argument(

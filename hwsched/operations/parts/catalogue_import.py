@@ -15,6 +15,7 @@ from hwsched.model.queries import latest_change, read_own_fields
 from hwsched.model.tables import KIT_CONTENT, OWN_FIELD, PART
 from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
+from hwsched.operations.imports import TakenIn
 from hwsched.operations.prepared import NotReadyError, change_prepared
 from hwsched.operations.survey.own_fields import own_attributes
 
@@ -43,6 +44,14 @@ class CatalogueImport:
     added: int
     changed: int
     problems: tuple[CellProblem, ...]
+
+
+def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
+    """Take in a catalogue workbook, as `IMPORTS` has it."""
+    done = import_catalogue(project, path, who=who, accept=accept)
+    said = f"{done.parts} parts read: {done.added} new, {done.changed} changed"
+    counts = {"parts": done.parts, "added": done.added, "changed": done.changed}
+    return TakenIn(done.changes, said, counts, done.problems)
 
 
 def import_catalogue(project: Project, path: Path, *, who: str, accept: str = "all") -> CatalogueImport:

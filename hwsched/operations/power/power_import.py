@@ -23,6 +23,7 @@ from hwsched.model.tables import (
 )
 from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
+from hwsched.operations.imports import TakenIn
 from hwsched.operations.power.power_editing import check_kinds, check_run_among, node_of
 from hwsched.operations.power.power_plan import PowerPlan
 from hwsched.operations.prepared import NotReadyError, change_prepared
@@ -35,6 +36,13 @@ class PowerImport:
     changes: Changes
     rows: Mapping[str, int]
     """Rows by sheet."""
+
+
+def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
+    """Take in a power workbook, as `IMPORTS` has it: whole or not at all."""
+    done = import_power(project, path, who=who)
+    said = "Read " + ", ".join(f"{count} {name}" for name, count in done.rows.items())
+    return TakenIn(done.changes, said, {"rows": dict(done.rows)})
 
 
 def import_power(project: Project, path: Path, *, who: str) -> PowerImport:

@@ -23,6 +23,7 @@ from hwsched.model.queries import by_opening, latest_change, opening_ids, read_e
 from hwsched.model.tables import IMPORT_MAPPING, ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.model.touched import Touched, touched_since
 from hwsched.operations.changes import Changes
+from hwsched.operations.imports import TakenIn
 from hwsched.operations.opening.fits_within import change_and_fit
 from hwsched.operations.prepared import NotReadyError, change_prepared
 from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
@@ -77,6 +78,14 @@ def preview_survey(project: Project, path: Path, options: SurveyOptions) -> Prev
     """
     with _collector_paused():
         return _look(project, path, options)
+
+
+def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
+    """Take in a survey as its file stands, as `IMPORTS` has it; a person's answers go to `import_survey`."""
+    done = import_survey(project, path, SurveyOptions(), who=who, accept=accept)
+    counts = {name: len(getattr(done.preview, name)) for name in ("new", "changed", "unchanged")}
+    said = ", ".join(f"{count} {name}" for name, count in counts.items())
+    return TakenIn(done.changes, f"Openings: {said}", counts, tuple(done.problems))
 
 
 def import_survey(

@@ -1,0 +1,88 @@
+"""What can be taken in: the tuple below is its table of contents, for the command line and the desktop alike.
+
+A format is a reader in `hwsched.exchange` and an operation that writes what was read through the journal; the module of
+the operation has a function `take_in`. It is loaded when it is used: `hwsched --help` shows the table without any.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from importlib import import_module
+from typing import TYPE_CHECKING, Any, Final
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from hwsched.exchange.problems import CellProblem, FileProblem
+    from hwsched.model.project import Project
+    from hwsched.operations.changes import Changes
+
+
+@dataclass(frozen=True, slots=True)
+class TakenIn:
+    """What came in."""
+
+    changes: Changes
+    said: str
+    """One sentence for people."""
+    counts: Mapping[str, Any]
+    """The same for machines."""
+    problems: tuple[CellProblem | FileProblem, ...] = ()
+    """Of rows that were left out."""
+
+
+@dataclass(frozen=True, slots=True)
+class ImportFormat:
+    """One kind of file that can be taken in."""
+
+    name: str
+    """Of the verb: ``hwsched import NAME``."""
+    title: str
+    what: str
+    """What the file holds, for help."""
+    endings: tuple[str, ...]
+    module: str
+    """Of the operation: ``take_in(project, path, *, who, accept)`` returns `TakenIn`, or raises InputRejected."""
+    leaves_out: str = ""
+    """What is left out, if a person says so, where one of its cells is refused; empty: such a cell refuses the file."""
+    asks: bool = False
+    """Whether it is shown and asked about before it is taken in: then verb and dialog are its own."""
+
+    def take_in(self, project: Project, path: Path, *, who: str, accept: str = "all") -> TakenIn:
+        """Take a file in; raises InputRejected naming every cell that cannot be, and changes nothing then."""
+        taken: TakenIn = import_module(self.module).take_in(project, path, who=who, accept=accept)
+        return taken
+
+
+IMPORTS: Final = (
+    ImportFormat(
+        "survey",
+        "Take in a survey.",
+        "survey as .xlsx, .xls, .ods or .csv",
+        (".xlsx", ".xls", ".ods", ".csv"),
+        "hwsched.operations.survey.survey_import",
+        leaves_out="openings",
+        asks=True,
+    ),
+    ImportFormat(
+        "catalogue",
+        "Take in a catalogue workbook.",
+        "catalogue as .xlsx",
+        (".xlsx",),
+        "hwsched.operations.parts.catalogue_import",
+        leaves_out="parts",
+    ),
+    ImportFormat(
+        "power",
+        "Take in a power workbook.",
+        "power workbook as .xlsx: sheets Levels, Places, Supplies, Circuits, Runs, Routes",
+        (".xlsx",),
+        "hwsched.operations.power.power_import",
+    ),
+)
+
+
+def import_named(name: str) -> ImportFormat:
+    """Return the format of that name; raises KeyError."""
+    return {each.name: each for each in IMPORTS}[name]

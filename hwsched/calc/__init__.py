@@ -1,41 +1,30 @@
 """Pure calculations: plain values in, plain values out; no database, no file, no screen.
 
-The tuple below is the table of contents of the calculators that people and machines can call by name.
+The import lines below are the table of contents of the calculators that people and machines can call by name.
 """
 
-from hwsched.calc.calculator import Calculator
-from hwsched.calc.opening.bore import BORE
-from hwsched.calc.opening.bored_prep import BORED_PREP
-from hwsched.calc.opening.cable import CABLE
-from hwsched.calc.opening.channel import CHANNEL
-from hwsched.calc.opening.euro import EURO_HALVES
-from hwsched.calc.opening.placement import PLACEMENT
-from hwsched.calc.opening.pocket import POCKET
-from hwsched.calc.opening.stack import CYLINDER_STACK
-from hwsched.calc.opening.tailpiece import TAILPIECE
-from hwsched.calc.power.battery import BATTERY_LIFE
-from hwsched.calc.power.circuit import CIRCUIT
-from hwsched.calc.power.conductor import CONDUCTOR
-from hwsched.calc.power.siting import SITING
-from hwsched.calc.power.standby import STANDBY
-from hwsched.calc.survey.length import LENGTH
+from typing import Final
 
-CALCULATORS: tuple[Calculator, ...] = (
-    LENGTH,
-    CYLINDER_STACK,
-    EURO_HALVES,
-    TAILPIECE,
-    BORED_PREP,
-    PLACEMENT,
-    CABLE,
-    BORE,
-    CHANNEL,
-    POCKET,
-    CONDUCTOR,
-    CIRCUIT,
-    BATTERY_LIFE,
-    STANDBY,
-    SITING,
-)
+from hwsched.calc.calculator import Calculator
+from hwsched.family import imported
+
+# Their order is the order in which people see them.
+from hwsched.calc.survey.length import LENGTH
+from hwsched.calc.opening.stack import CYLINDER_STACK
+from hwsched.calc.opening.euro import EURO_HALVES
+from hwsched.calc.opening.tailpiece import TAILPIECE
+from hwsched.calc.opening.bored_prep import BORED_PREP
+from hwsched.calc.opening.placement import PLACEMENT
+from hwsched.calc.opening.cable import CABLE
+from hwsched.calc.opening.bore import BORE
+from hwsched.calc.opening.channel import CHANNEL
+from hwsched.calc.opening.pocket import POCKET
+from hwsched.calc.power.conductor import CONDUCTOR
+from hwsched.calc.power.circuit import CIRCUIT
+from hwsched.calc.power.battery import BATTERY_LIFE
+from hwsched.calc.power.standby import STANDBY
+from hwsched.calc.power.siting import SITING
+
+CALCULATORS: Final = imported(globals(), Calculator)
 
 __all__ = ["CALCULATORS", "Calculator"]

@@ -27,7 +27,7 @@ def inputs(sample_folder):
 def other_value(attribute: Attribute, value):
     if attribute.choices:
         return next(each.value for each in attribute.choices if each.value != value)
-    if attribute.kind == "yes-no":
+    if attribute.kind == "flag":
         return not value
     if attribute.kind in ("length", "number", "integer"):
         low, high = attribute.low or 0.0, attribute.high or 100.0

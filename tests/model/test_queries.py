@@ -3,6 +3,7 @@
 import contextlib
 import json
 from dataclasses import replace
+from decimal import Decimal
 
 import pytest
 from sqlalchemy import select
@@ -149,7 +150,7 @@ def test_places_are_made_once(project):
 
 
 PARTS = [
-    Part("C-1", "mortise-cylinder", "Cylinder", "Own", "626", "EA", 10.5, "EUR", "C-2",
+    Part("C-1", "mortise-cylinder", "Cylinder", "Own", "626", "EA", Decimal("10.5"), "EUR", "C-2",
          {"length_mm": 28.575}, (("S", 2.0),)),
     Part("C-2", "mortise-cylinder", attributes={"fire_listed": True, "cam_fixing": "two-screw"}),
 ]  # fmt: skip

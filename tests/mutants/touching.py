@@ -14,6 +14,7 @@ from collections.abc import Iterable, Iterator
 from hashlib import sha256
 from pathlib import Path
 from types import FrameType
+from typing import Any
 
 import pytest
 
@@ -49,7 +50,7 @@ class Writer:
         self.coverage = coverage.Coverage(data_file=None, config_file=False, source=[str(PACKAGE)], messages=False)
         self.coverage.set_option("run:disable_warnings", ["no-data-collected", "couldnt-parse"])
         self.coverage.start()
-        self.tests: dict[str, dict[str, object]] = {}
+        self.tests: dict[str, dict[str, Any]] = {}
         """Of the test file that runs."""
         self.shared: dict[str, dict[str, list[int]]] = {}
         """Lines of the fixtures that were set up so far, of whichever file."""
@@ -129,7 +130,7 @@ def _forget() -> None:
                     clear()
 
 
-class TooLong(pytest.fail.Exception):
+class TooLong(pytest.fail.Exception):  # type: ignore[name-defined]
     """A test that runs far longer than it does without the change."""
 
 
@@ -194,7 +195,7 @@ class Touching:
                 self._read(json.loads(path.read_text(encoding="utf-8")))
         self._uses: dict[str, list[tuple[str, int]]] = {}
 
-    def _read(self, content: dict[str, dict[str, object]]) -> None:
+    def _read(self, content: dict[str, Any]) -> None:
         shared: dict[str, list[str]] = defaultdict(list)
         for test, held in content["tests"].items():
             if held["passed"]:

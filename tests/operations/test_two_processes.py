@@ -16,11 +16,12 @@ import pytest
 from sqlalchemy import select
 
 from hwsched.exchange.parts.catalogue_sheets import write_catalogue
+from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.project import create_project, open_project
 from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, JOURNALLED
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.parts.catalogue_import import import_catalogue
-from hwsched.operations.survey.survey_import import SurveyOptions, import_survey
+from hwsched.operations.survey.survey_import import import_survey
 from tests.documents.quay import HEADINGS, ROWS, parts, write
 from tests.model.backends import backend, empty_place, postgres_url
 

@@ -188,7 +188,7 @@ def test_a_limit_that_no_group_breaks_alone():
     [
         ([Group("A", 1, [])], "group 'A': has no alternative"),
         ([Group("A", 0, [Alternative(1, [])])], "group 'A' count: must be at least 1"),
-        ([Group("A", 1.5, [Alternative(1, [])])], "group 'A': count must be a whole number"),
+        ([Group("A", 1.5, [Alternative(1, [])])], "group 'A': count must be a whole number"),  # type: ignore[arg-type]
         ([Group("A", 1, [Alternative(-1, [])])], "group 'A' alternative 0 cost: must be at least 0"),
         ([Group("A", 1, [Alternative("dear", [])])], "group 'A' alternative 0 cost: must be a number"),
         ([Group("A", 1, [Alternative(float("nan"), [])])], "group 'A' alternative 0 cost: must be a finite"),

@@ -115,12 +115,12 @@ def test_what_is_missing():
         (lambda: labour_table({"fit-rim": "long"}), "hours of fit-rim"),
         (lambda: labour_table({("fit-rim", "wood"): -1}), r"hours of fit-rim \(wood\)"),
         (lambda: series_share(-1, 0.9), "count"),
-        (lambda: series_share(1.5, 0.9), "count"),
+        (lambda: series_share(1.5, 0.9), "count"),  # type: ignore[arg-type]
         (lambda: series_share(1_000_001, 0.9), "count"),
         (lambda: series_share(1, 0.9, -1), "done"),
         (lambda: series_share(1, 0.49), "rate"),
         (lambda: series_share(1, 1.01), "rate"),
-        (lambda: series_share(1, 0.9, curve="steep"), "curve"),
+        (lambda: series_share(1, 0.9, curve="steep"), "curve"),  # type: ignore[arg-type]
         (lambda: unit_share(0, 0.9), "n: must be at least 1"),
         (lambda: learnt_hours(-1, 1, 0.9), "first_h"),
         (lambda: learning_rate(1, 0, 8), "nth_h"),

@@ -27,7 +27,7 @@ FIT = Fit(
     "fits",
     (FitPart("unit", "U-1", "surface-unit", 1.0, "cheapest"), FitPart("fastener", "S-1", "fastener", 4.0, "its")),
     Stack("threaded", 1.0, 0.5, 1, ("R-1",), 2.0, 3.0, 4.0, 5.0),
-    Placement("single", "inside", "above", 20.0, 1000.0, 84.0, 164.0, 60.0, 1100.0, "fits",
+    Placement("single", "inside", "above", 20.0, 1000.0, 84.0, 164.0, 60.0, 1100.0, "worked-out",
               (Alternative("below", 20.0, 600.0, 250.0, 2.0),), (("lock edge", 20.0),)),
     CablePath(((0.0, 0.0, 0.0), (1.0, 2.0, 3.0)), 280.0, 300.0, 60.0, (("into the leaf", 25.0),)),
     (HOLE, replace(HOLE, name="screws", purpose="fixing", diameter_mm=3.0)),

@@ -63,7 +63,7 @@ def fit(given: OpeningInput) -> Fit:
     Fit
         ``fits`` with the best complete chain; ``unknown`` with the facts that are missing; ``does-not-fit`` with all
         refusals and the nearest miss. What a person chose is kept even where rules refuse it: the fit is then
-        ``fits``, and `rules.check` says what is wrong. Equal cases have equal fits.
+        ``fits``, and `rules.check` says what is wrong. Equal inputs have equal fits.
     """
     return _built(without_impossible(given))
 

@@ -62,7 +62,7 @@ def judged(
     Parameters
     ----------
     given, fit : OpeningInput, Fit
-        The case, and what is chosen so far.
+        The input, and what is chosen so far.
     slot : Slot
         Whose rules speak.
     part, role : str

@@ -180,7 +180,7 @@ def catalogue_of(found: Iterable[Part]) -> Catalogue:
 def read_inputs(
     connection: Connection, ids: Collection[str] | None = None, catalogue: Catalogue | None = None
 ) -> Iterator[OpeningInput]:
-    """Return the cases of openings, one a lock point, in the order of building, level and entry.
+    """Return the inputs of openings, one a lock point, in the order of building, level and entry.
 
     The points of an opening stand together, in the order in which they are worked out; each after the first knows what
     is stored for the earlier ones.
@@ -258,7 +258,7 @@ def first_points(connection: Connection, ids: Collection[str] | None = None) -> 
 
 
 def by_opening(inputs: Iterable[OpeningInput]) -> Iterator[tuple[OpeningInput, ...]]:
-    """Put the cases of each opening's lock points together."""
+    """Put the inputs of each opening's lock points together."""
     for _, group in groupby(inputs, key=lambda given: given.opening.id):
         yield tuple(group)
 

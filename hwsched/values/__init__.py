@@ -1,4 +1,4 @@
-"""The frozen values that rules judge and fitting builds: facts, parts, the case of a lock point, its fit, findings.
+"""The frozen values that rules judge and fitting builds: facts, parts, the input of a lock point, its fit, findings.
 
 Plain values only: no database, no file, no screen. Nothing here calculates.
 """

@@ -215,7 +215,7 @@ class Need:
 
 @dataclass(frozen=True, slots=True)
 class Fit:
-    """All that was worked out for one lock point. Equal cases have equal fits: it names no mark."""
+    """All that was worked out for one lock point. Equal inputs have equal fits: it names no mark."""
 
     status: Status
     parts: tuple[FitPart, ...] = ()

@@ -1,4 +1,4 @@
-"""The key of a case: equal for openings alike in all that matters, different as soon as a fact differs.
+"""The key of an input: equal for openings alike in all that matters, different as soon as a fact differs.
 
 What does not matter: identifiers, mark, rooms, building, level, wave, priority, notes.
 
@@ -77,7 +77,7 @@ def survey_key(given: OpeningInput) -> str:
 
 
 def input_key(given: OpeningInput) -> str:
-    """Return the key of a case.
+    """Return the key of an input.
 
     Parameters
     ----------
@@ -113,7 +113,7 @@ def _by_hand(given: OpeningInput) -> tuple[Any, ...]:
 
 
 def _later(given: OpeningInput) -> dict[str, Any]:
-    """Return what of survey and choices came into cases later, as far as it is known."""
+    """Return what of survey and choices came into inputs later, as far as it is known."""
     found: dict[str, Any] = {}
     names, values_of = _LATER[Opening]
     for name, value in zip(names, values_of(given.opening), strict=False):

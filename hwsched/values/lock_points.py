@@ -157,7 +157,7 @@ def lock_points(
 
 
 def with_beside(given: OpeningInput, done: Sequence[PointFit]) -> OpeningInput:
-    """Return the case of a lock point with what was worked out for the earlier ones of its opening."""
+    """Return the input of a lock point with what was worked out for the earlier ones of its opening."""
     if not done:
         return given
     here = _place_of_point(given, given.point)

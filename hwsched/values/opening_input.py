@@ -1,4 +1,4 @@
-"""The case of a lock point: survey facts, catalogue and settings, all that a fit can depend on."""
+"""The input of a lock point: survey facts, catalogue and settings, all that a fit can depend on."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field

@@ -1,4 +1,4 @@
-"""A case that writes down what is read of it; it is a case like any other for whoever reads it.
+"""An input that writes down what is read of it; it is an input like any other for whoever reads it.
 
 Here belongs the watching only. What was read is noted at the first time and costs nothing from then on.
 """
@@ -22,7 +22,7 @@ ITEM: Final = "existing_item"
 
 
 class Watch:
-    """Notes what is read of one case.
+    """Notes what is read of one input.
 
     Parameters
     ----------
@@ -48,7 +48,7 @@ class Watch:
             catalogue=catalogue,
             settings=self._of_settings(given.settings),
         )
-        """The same case, watched."""
+        """The same input, watched."""
 
     def read(self) -> FactsRead:
         """Return the names of what was read so far."""

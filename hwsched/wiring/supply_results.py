@@ -131,7 +131,7 @@ def _supply(
 def inputs_of_openings(
     openings: Mapping[str, ConnectedOpening], circuits: tuple[CircuitResult, ...]
 ) -> dict[str, OpeningInput]:
-    """Return the cases of the openings on some circuits."""
+    """Return the inputs of the openings on some circuits."""
     return {each: openings[each].given for circuit in circuits for each in circuit.openings if each in openings}
 
 

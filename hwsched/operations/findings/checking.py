@@ -100,7 +100,7 @@ class Checked:
 
 @dataclass
 class Checker:
-    """Judges openings and remembers what was said of a case, so that openings alike cost once.
+    """Judges openings and remembers what was said of an input, so that openings alike cost once.
 
     One checker belongs to one thread.
     """
@@ -117,7 +117,7 @@ class Checker:
         return made if standing == "current" else replace(made, standing=standing, held=as_stored(points))
 
     def findings(self, key: str, given: OpeningInput, fit: Fit | None) -> tuple[Finding, ...]:
-        """Return what the rules say of a case with that key."""
+        """Return what the rules say of an input with that key."""
         memory = (key, "" if fit is None else fit.status)
         found = self._known.get(memory)
         if found is None:

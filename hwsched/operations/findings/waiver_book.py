@@ -18,7 +18,7 @@ from hwsched.values.record import Waiver
 def facts_of(given: OpeningInput, finding: Finding) -> str:
     """Hash what a waiver at an opening is given for: its surveyed facts and choices, and what the finding says.
 
-    Equal for openings alike; a catalogue or a setting changes it only through what the finding says. The case is that
+    Equal for openings alike; a catalogue or a setting changes it only through what the finding says. The input is that
     of the lock point that the finding speaks of.
     """
     # Its numbers, not its words, where it has some: how lengths are shown must not wake a waiver.
@@ -31,7 +31,7 @@ def facts_of(given: OpeningInput, finding: Finding) -> str:
 
 
 def input_of(inputs: Sequence[OpeningInput], finding: Finding) -> OpeningInput:
-    """Return the case of the lock point that a finding speaks of; the first where it speaks of the opening."""
+    """Return the input of the lock point that a finding speaks of; the first where it speaks of the opening."""
     return next((given for given in inputs if finding.point and given.point.name == finding.point), inputs[0])
 
 

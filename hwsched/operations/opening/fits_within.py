@@ -26,7 +26,7 @@ Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
 
 FEW: Final = 4
-"""Different cases that are worked out within the lock: some hundredths of a second."""
+"""Different inputs that are worked out within the lock: some hundredths of a second."""
 
 
 class FitMemory:
@@ -40,23 +40,23 @@ class FitMemory:
         self._made: dict[str, list[StoredFit]] = {}
 
     def keep(self, key: str, stored: StoredFit) -> None:
-        """Remember the stored fit of a case with that key, which counts."""
+        """Remember the stored fit of an input with that key, which counts."""
         if key not in self._made:
             self._made[key] = [stored]
 
     def of(self, given: OpeningInput) -> Fit:
-        """Return the fit of a case; it is worked out where it is not known."""
+        """Return the fit of an input; it is worked out where it is not known."""
         return self.made(given, input_key(given)).fit
 
     def known(self, given: OpeningInput) -> Fit:
-        """Return the fit of a case that is known; raises UnknownFitError."""
+        """Return the fit of an input that is known; raises UnknownFitError."""
         found = self._found(given, input_key(given))
         if found is None:
             raise UnknownFitError
         return found.fit
 
     def made(self, given: OpeningInput, key: str) -> StoredFit:
-        """Return what is to be stored for a case of that key; it is worked out where it is not known."""
+        """Return what is to be stored for an input of that key; it is worked out where it is not known."""
         found = self._found(given, key)
         if found is None:
             fit, read = fit_with_facts(given)
@@ -98,7 +98,7 @@ class FitMemory:
 
 
 class UnknownFitError(Exception):
-    """The fit of a case has not been worked out yet."""
+    """The fit of an input has not been worked out yet."""
 
 
 def fit_within(

@@ -18,7 +18,7 @@ from hwsched.values.standing import Standing
 
 @dataclass(frozen=True, slots=True)
 class PointResult:
-    """A lock point with the fit that counts, and the key of its case."""
+    """A lock point with the fit that counts, and the key of its input."""
 
     at: PointFit
     key: str

@@ -42,7 +42,7 @@ from hwsched.wiring import ConnectedOpening, solve_supplies
 
 @dataclass(frozen=True, slots=True)
 class _Known:
-    """Fits and findings of cases that were worked out already."""
+    """Fits and findings of inputs that were worked out already."""
 
     fits: FitMemory = field(default_factory=FitMemory)
     said: dict[str, tuple[Finding, ...]] = field(default_factory=dict)
@@ -431,7 +431,7 @@ def _of_circuits(
 
 
 def _asked(inputs: Sequence[OpeningInput], question: Question, catalogue: Catalogue) -> list[OpeningInput]:
-    """Return the cases of an opening as they would be; parts are chosen for its first lock point."""
+    """Return the inputs of an opening as they would be; parts are chosen for its first lock point."""
     settings = inputs[0].settings
     limits = {name: value for name, value in {**settings.limits, **question.limits}.items() if value is not None}
     off = {**dict.fromkeys(settings.rules_off, True), **question.rules_off}
@@ -464,7 +464,7 @@ def _worked(inputs: Sequence[OpeningInput], known: _Known) -> _Opening:
 
 
 def _succeeded(given: OpeningInput) -> OpeningInput:
-    """Return the case with successors in place of the superseded parts that are chosen."""
+    """Return the input with successors in place of the superseded parts that are chosen."""
     chosen = tuple(
         replace(choice, part=_last(given.catalogue, choice.part))
         if _superseded(given.catalogue, choice.part)
@@ -475,7 +475,7 @@ def _succeeded(given: OpeningInput) -> OpeningInput:
 
 
 def _with_held(given: OpeningInput, found: Fit) -> OpeningInput:
-    """Return the case with the superseded parts of its stored fit chosen: a new fit would take none that is not.
+    """Return the input with the superseded parts of its stored fit chosen: a new fit would take none that is not.
 
     Of a role that holds one, all parts are chosen, so that those beside it stay.
     """

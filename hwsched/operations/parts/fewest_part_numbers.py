@@ -59,9 +59,9 @@ class FewestPartNumbers:
 Offer = tuple[Decimal, str, tuple[str, ...], tuple[Line, ...]]
 """An alternative of a lock point: cost, currency, different parts, and the lines by which it is chosen."""
 _Known = dict[str, tuple[Fit, ...]]
-"""Alternatives by the key of the case."""
+"""Alternatives by the key of the input."""
 _Groups = dict[str, tuple[list[OpeningInput], tuple[Fit, ...]]]
-"""Key of a case to the lock points that have it, and its priced alternatives."""
+"""Key of an input to the lock points that have it, and its priced alternatives."""
 
 
 @dataclass(slots=True)

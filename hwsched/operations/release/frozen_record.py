@@ -27,7 +27,7 @@ FORMAT: Final = 1
 """Of the contents; raised when a name in them goes or changes its meaning."""
 _MOST_BITS: Final = 16
 _ONCE: Final = frozenset({"opening", "leaves", "items", "catalogue", "settings"})
-"""Fields of a case that stand elsewhere: with the opening, or once for the whole revision."""
+"""Fields of an input that stand elsewhere: with the opening, or once for the whole revision."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +101,7 @@ def _default(of: Field[Any]) -> Any:
 
 _HINTS: Final = get_type_hints(OpeningInput)
 POINT_FACTS: Final = tuple(each.name for each in fields(OpeningInput) if each.name not in _ONCE)
-"""What of a case is a lock point's own: whatever cases hold besides opening, leaves and items follows by itself."""
+"""What of an input is a lock point's own: whatever inputs hold besides opening, leaves and items follows by itself."""
 
 PointRecord: Final[Any] = msgspec.defstruct(
     "PointRecord",

@@ -74,8 +74,9 @@ def judged(
     """
     refusals: list[Refusal] = []
     needs: dict[str, None] = {}
+    off = given.settings.rules_off
     for rule in rules_in_slot(slot) if rules is None else rules:
-        if rule.id in given.settings.rules_off:
+        if rule.id in off:
             continue
         for verdict in judge(rule, given, fit):
             if verdict.needs:

@@ -18,7 +18,7 @@ from hwsched.model.conflicts import check_unseen
 from hwsched.model.entry_writing import Origins, entry_of, exchangeable, known, origin_at, row_ids
 from hwsched.model.errors import MissingRowError, StillUsedError
 from hwsched.model.history import newest
-from hwsched.model.lock_points import settle
+from hwsched.model.lock_points import DECIDING, Unsettled, settle
 from hwsched.model.refusals import refusal, said_table
 from hwsched.model.roles import check_people, require
 from hwsched.model.tables import (
@@ -123,6 +123,8 @@ class Change:
         """Identifiers of the rows that it inserted, in order."""
         self.said: list[str] = []
         """Sentences of the verbs that were parts of it, in order."""
+        self.unsettled = Unsettled()
+        """Openings whose lock points are still to be brought in step."""
         self._part_ids: set[str] = set()
         self._stood_on: set[str] = set()
         self._failed = False
@@ -227,6 +229,7 @@ class Change:
         written: list[dict[str, Any]] = []
         entries: list[dict[str, Any]] = []
         changed: set[str] = set()
+        deciding = DECIDING.get(entity, frozenset())
         for index, (row_id, values) in enumerate(wanted):
             found = current.get(row_id)
             if found is None:
@@ -239,7 +242,9 @@ class Change:
             changed |= after.keys()
             opening_id = self._touch(table, row)
             new = {**row, **after}
-            self._touch(table, new)
+            for each in (opening_id, self._touch(table, new)):
+                if each is not None and not deciding.isdisjoint(after):
+                    self.unsettled.written(each)
             self._link(entity, before)
             self._link(entity, after)
             entries.append(entry_of(entity, row_id, opening_id, "update", before, after, origin_at(origins, index)))
@@ -286,6 +291,8 @@ class Change:
         gone = [known(dict(zip(names, row[1:], strict=True))) for row in found.values()]
         for row in gone:
             self._link(entity, row)
+            if entity in DECIDING:
+                self.unsettled.written(row["opening_id"])
         self._write([entry_of(entity, row["id"], self._touch(table, row), "delete", row, None, None) for row in gone])
         try:
             execute_many(self.connection, delete(table).where(table.c.id == bindparam("row_id")), row_ids(gone, "id"))
@@ -347,6 +354,8 @@ class Change:
         # SQLAlchemy's own kind of text for names would be asked for an adapter at every row.
         entity = str(table.name)
         blank = BLANK[entity]
+        # What a row does not name is unknown, save for this.
+        told = known(blank)
         made = new_ids(len(rows))
         full: list[dict[str, Any]] = []
         entries: list[dict[str, Any]] = []
@@ -359,10 +368,10 @@ class Change:
             full.append(whole)
             opening_id = self._touch(table, whole)
             self._link(entity, whole)
-            entries.append(
-                entry_of(entity, whole["id"], opening_id, "insert", None, known(whole), origin_at(origins, index))
-            )
+            after = known({**told, **row, "id": whole["id"]})
+            entries.append(entry_of(entity, whole["id"], opening_id, "insert", None, after, origin_at(origins, index)))
         self._write(entries)
+        self.unsettled.inserted(table, full)
         try:
             execute_many(self.connection, insert(table), full)
         except IntegrityError as error:

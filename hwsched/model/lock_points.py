@@ -5,10 +5,12 @@ brings back the rows as they were; where that would leave them out of step with 
 """
 
 from collections import defaultdict
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+from operator import itemgetter
 from typing import TYPE_CHECKING, Any, Final
 
-from sqlalchemy import Connection, or_, select
+from sqlalchemy import Connection, Select, Table, or_, select
 
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, NotUndoableError
@@ -19,8 +21,18 @@ from hwsched.values.lock_points import LOCK_KINDS, lock_items, lock_points
 if TYPE_CHECKING:
     from hwsched.model.journal import Change
 
-_DECIDING: Final = frozenset({"leaf", "existing_item"})
-"""Tables whose rows decide which places of an opening are locked."""
+_LEAF_FACTS: Final = ("ordinal", "id", "position")
+_LOCK_FACTS: Final = ("ordinal", "id", "kind", "leaf", "disposition", "lock_form")
+DECIDING: Final[Mapping[str, frozenset[str]]] = {
+    LEAF_TABLE.name: frozenset({"opening_id", *_LEAF_FACTS}),
+    ITEM_TABLE.name: frozenset({"opening_id", *_LOCK_FACTS}),
+    LOCK_POINT.name: frozenset({"opening_id", "item_id"}),
+}
+"""Columns that decide which places of an opening are locked, and those of the rows that follow."""
+
+_POINTS: Final[Select[Any]] = select(LOCK_POINT.c.opening_id, LOCK_POINT.c.id, LOCK_POINT.c.item_id)
+_Known = dict[tuple[Any, ...], tuple[int, ...]]
+"""What decides at openings alike, to the places of the locks among their items."""
 
 Rows = dict[str, list[tuple[str, str | None]]]
 """By opening: identifier and existing lock of each of its lock points."""
@@ -29,8 +41,7 @@ Rows = dict[str, list[tuple[str, str | None]]]
 def read_points(connection: Connection, ids: Collection[str] | None = None) -> Rows:
     """Return the rows of lock points by opening, in no order."""
     found: Rows = defaultdict(list)
-    query = select(LOCK_POINT.c.opening_id, LOCK_POINT.c.id, LOCK_POINT.c.item_id)
-    for opening_id, point_id, item_id in among(connection, query, LOCK_POINT.c.opening_id, ids):
+    for opening_id, point_id, item_id in among(connection, _POINTS, LOCK_POINT.c.opening_id, ids):
         found[opening_id].append((point_id, item_id))
     return found
 
@@ -50,11 +61,80 @@ def name_of_point(connection: Connection, point_id: str) -> str:
     if opening_id is None:
         return ""
     rows = read_points(connection, [opening_id])
-    for _, leaves, items in _deciding(connection, [opening_id]):
+    for each in _deciding(connection, [opening_id]).values():
+        leaves = [Leaf(leaf_id, position) for _, leaf_id, position in sorted(each.leaves)]
+        items = [
+            Item(item_id, kind, leaf, disposition=disposition, lock_form=form, cylinder_height_mm=height)
+            for _, item_id, kind, leaf, disposition, form, height in sorted(each.locks, key=itemgetter(0, 1))
+        ]
         for point in lock_points(leaves, items, rows[opening_id]):
             if point.id == point_id:
                 return point.name
     return ""
+
+
+class Unsettled:
+    """Openings of which a change set wrote what decides on their lock points, since these were in step.
+
+    What it wrote of openings that are new with it is kept, so that thousands need not be read back.
+    """
+
+    def __init__(self) -> None:
+        self.openings: set[str] = set()
+        """Identifiers of all of them."""
+        self.new: dict[str, _Deciding] = {}
+        """By opening: of those that have no lock point yet, what decides."""
+
+    def inserted(self, table: Table, rows: Iterable[Mapping[str, Any]]) -> None:
+        """Note whole rows that were inserted."""
+        if table is OPENING_TABLE:
+            for row in rows:
+                self.openings.add(row["id"])
+                self.new[row["id"]] = _Deciding()
+        elif table is LEAF_TABLE or table is ITEM_TABLE:
+            facts = itemgetter(*(_LEAF_FACTS if table is LEAF_TABLE else _LOCK_FACTS))
+            for row in rows:
+                self.openings.add(row["opening_id"])
+                if (held := self.new.get(row["opening_id"])) is None:
+                    continue
+                if table is LEAF_TABLE:
+                    held.leaves.append(facts(row))
+                elif row["kind"] in LOCK_KINDS or row["lock_form"] is not None:
+                    held.locks.append(facts(row))
+        elif table is LOCK_POINT:
+            for row in rows:
+                self.written(row["opening_id"])
+
+    def written(self, opening_id: str) -> None:
+        """Note that rows of an opening were changed or removed."""
+        self.openings.add(opening_id)
+        self.new.pop(opening_id, None)
+
+
+@dataclass(slots=True)
+class _Deciding:
+    """Rows of an opening that decide, in no order."""
+
+    leaves: list[tuple[Any, ...]] = field(default_factory=list)
+    """As `_LEAF_FACTS`."""
+    locks: list[tuple[Any, ...]] = field(default_factory=list)
+    """As `_LOCK_FACTS`, more may follow; of what is a lock only."""
+
+    def wanted(self, known: _Known) -> Sequence[str | None]:
+        """Return the existing lock of each lock point, in order; openings alike are judged once."""
+        self.leaves.sort()
+        self.locks.sort(key=itemgetter(0, 1))
+        alike = tuple(leaf[2] for leaf in self.leaves), tuple(lock[2:6] for lock in self.locks)
+        places = known.get(alike)
+        if places is None:
+            leaves = [Leaf("", position) for position in alike[0]]
+            locks = [
+                Item(str(place), kind, leaf, disposition=disposition, lock_form=form)
+                for place, (kind, leaf, disposition, form) in enumerate(alike[1])
+            ]
+            places = known[alike] = tuple(int(lock.id) for lock in lock_items(leaves, locks))
+        # An opening without a lock has one place all the same.
+        return [self.locks[place][1] for place in places] or (None,)
 
 
 def settle(change: "Change") -> None:
@@ -71,24 +151,23 @@ def settle(change: "Change") -> None:
         For an undo or redo that would leave them out of step: a later step decides on the same locks.
     """
     # An opening that is new, or back, has its first point to get; an edit of its own row changes nothing.
-    if not change.entities & _DECIDING and change.openings.isdisjoint(change.added):
-        return
-    held = read_points(change.connection, change.openings)
+    new, there = change.unsettled.new, change.unsettled.openings - change.unsettled.new.keys()
+    held = read_points(change.connection, there) if there else {}
+    deciding = {**new, **_deciding(change.connection, there)} if there else new
+    known: _Known = {}
     wrong: list[tuple[str, list[tuple[str, str | None]], Sequence[str | None]]] = []
-    for opening_id, leaves, items in _deciding(change.connection, change.openings):
-        # An opening without a lock has one place all the same.
-        wanted: Sequence[str | None] = [item.id for item in lock_items(leaves, items)] or (None,)
-        rows = held.get(opening_id, [])
+    for opening_id, each in deciding.items():
+        wanted, rows = each.wanted(known), held.get(opening_id, [])
         if len(rows) != len(wanted) or {item for _, item in rows} != set(wanted):
             wrong.append((opening_id, rows, wanted))
-    if not wrong:
-        return
-    if change.kind != "edit":
+    if wrong and change.kind != "edit":
         raise NotUndoableError(
             f"step {change.target} cannot be taken back or done again alone: later steps decide which places of the "
             "opening are locked"
         )
-    _bring_in_step(change, wrong)
+    if wrong:
+        _bring_in_step(change, wrong)
+    change.unsettled = Unsettled()
 
 
 def _bring_in_step(
@@ -119,24 +198,14 @@ def _bring_in_step(
     change.follow(LOCK_POINT, fresh)
 
 
-def _deciding(connection: Connection, ids: Collection[str]) -> Iterator[tuple[str, list[Leaf], list[Item]]]:
-    """Yield each opening that is there with what of its leaves and locks decides on lock points, in order."""
-    leaves: dict[str, list[tuple[int, Leaf]]] = defaultdict(list)
-    items: dict[str, list[tuple[int, Item]]] = defaultdict(list)
-    of_leaf = select(LEAF_TABLE.c.opening_id, LEAF_TABLE.c.ordinal, LEAF_TABLE.c.id, LEAF_TABLE.c.position)
-    for opening_id, ordinal, leaf_id, position in among(connection, of_leaf, LEAF_TABLE.c.opening_id, ids):
-        leaves[opening_id].append((ordinal, Leaf(leaf_id, position)))
-    names = ("opening_id", "ordinal", "id", "kind", "leaf", "disposition", "lock_form", "cylinder_height_mm")
-    columns = [ITEM_TABLE.c[name] for name in names]
+def _deciding(connection: Connection, ids: Collection[str]) -> dict[str, _Deciding]:
+    """Return what decides on lock points at each of these openings that is there."""
+    found = {row[0]: _Deciding() for row in among(connection, select(OPENING_TABLE.c.id), OPENING_TABLE.c.id, ids)}
+    of_leaf = select(LEAF_TABLE.c.opening_id, *(LEAF_TABLE.c[name] for name in _LEAF_FACTS))
+    for opening_id, *leaf in among(connection, of_leaf, LEAF_TABLE.c.opening_id, ids):
+        found[opening_id].leaves.append(tuple(leaf))
+    columns = (ITEM_TABLE.c[name] for name in ("opening_id", *_LOCK_FACTS, "cylinder_height_mm"))
     locks = select(*columns).where(or_(ITEM_TABLE.c.kind.in_(LOCK_KINDS), ITEM_TABLE.c.lock_form.is_not(None)))
-    for opening_id, ordinal, item_id, kind, leaf, disposition, form, height in among(
-        connection, locks, ITEM_TABLE.c.opening_id, ids
-    ):
-        item = Item(item_id, kind, leaf, disposition=disposition, lock_form=form, cylinder_height_mm=height)
-        items[opening_id].append((ordinal, item))
-    for (opening_id,) in among(connection, select(OPENING_TABLE.c.id), OPENING_TABLE.c.id, ids):
-        yield opening_id, _ordered(leaves.get(opening_id, ())), _ordered(items.get(opening_id, ()))
-
-
-def _ordered(rows: Collection[tuple[int, Any]]) -> list[Any]:
-    return [row for _, row in sorted(rows, key=lambda row: (row[0], row[1].id))]
+    for opening_id, *lock in among(connection, locks, ITEM_TABLE.c.opening_id, ids):
+        found[opening_id].locks.append(tuple(lock))
+    return found

@@ -8,7 +8,7 @@ from dataclasses import dataclass, fields
 from itertools import groupby
 from typing import Any, Final
 
-from sqlalchemy import Connection, Select, func, select
+from sqlalchemy import Column, Connection, Select, func, select
 
 from hwsched.fingerprint import Engine
 from hwsched.model.bulk import among
@@ -65,6 +65,40 @@ _PART_FACTS: Final = [f.name for f in fields(Part) if f.name not in ("stock", "p
 """What decides whether a part fits; stock changes daily and only ranks."""
 _LEAF_FACTS: Final = [f.name for f in fields(Leaf)]
 _ITEM_FACTS: Final = [f.name for f in fields(Item)]
+
+# Queries of each edit are made once: making them takes as long as the database takes to answer.
+_CHOSEN: Final[Select[Any]] = select(
+    CHOSEN_PART.c.lock_point_id, CHOSEN_PART.c.role, CHOSEN_PART.c.part, CHOSEN_PART.c.quantity
+)
+_PLACED: Final[Select[Any]] = select(PLACED_UNIT)
+_SET_LINES: Final[Select[Any]] = select(SET_LINE.c.set_id, SET_LINE.c.role, SET_LINE.c.part, SET_LINE.c.quantity)
+_FEEDS: Final[Select[Any]] = (
+    select(RUN_TABLE.c.opening_id, SUPPLY_TABLE.c.part)
+    .join(CIRCUIT_TABLE, RUN_TABLE.c.circuit_id == CIRCUIT_TABLE.c.id)
+    .join(SUPPLY_TABLE, CIRCUIT_TABLE.c.supply_id == SUPPLY_TABLE.c.id)
+    .where(RUN_TABLE.c.opening_id.is_not(None))
+)
+_OPENINGS: Final[Select[Any]] = (
+    select(
+        BUILDING.c.name.label("building"), LEVEL.c.name.label("level"), LEVEL.c.sort,
+        *(OPENING_TABLE.c[name] for name in _OPENING_FACTS),
+    )
+    .select_from(OPENING_TABLE)
+    .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
+    .outerjoin(BUILDING, LEVEL.c.building_id == BUILDING.c.id)
+)  # fmt: skip
+_LEAVES: Final[Select[Any]] = select(
+    LEAF_TABLE.c.opening_id, LEAF_TABLE.c.ordinal, *(LEAF_TABLE.c[name] for name in _LEAF_FACTS)
+)
+_ITEMS: Final[Select[Any]] = select(
+    ITEM_TABLE.c.opening_id, ITEM_TABLE.c.ordinal, *(ITEM_TABLE.c[name] for name in _ITEM_FACTS)
+)
+_POINTERS: Final[Select[Any]] = select(
+    *(OPENING_FIT.c[name] for name in ("id", "input_key", "fit_key", "engine", "facts_read"))
+)
+_CONTENTS: Final[Select[Any]] = select(FIT_CONTENT.c.key, FIT_CONTENT.c.content)
+_ENGINES: Final[Select[Any]] = select(ENGINE.c.key, ENGINE.c.program, ENGINE.c.parts)
+_READINGS: Final[Select[Any]] = select(FACTS_READ.c.key, FACTS_READ.c.names)
 
 
 @dataclass(frozen=True, slots=True)
@@ -196,19 +230,16 @@ def read_inputs(
     """
     catalogue = catalogue or read_catalogue(connection)
     settings = read_settings(connection)
-    leaves = _children(connection, LEAF_TABLE, _LEAF_FACTS, ids, Leaf)
-    items = _children(connection, ITEM_TABLE, _ITEM_FACTS, ids, Item)
+    leaves = _children(connection, _LEAVES, LEAF_TABLE.c.opening_id, ids, Leaf)
+    items = _children(connection, _ITEMS, ITEM_TABLE.c.opening_id, ids, Item)
     chosen: dict[str, list[Chosen]] = defaultdict(list)
-    query: Select[Any] = select(
-        CHOSEN_PART.c.lock_point_id, CHOSEN_PART.c.role, CHOSEN_PART.c.part, CHOSEN_PART.c.quantity
-    )
-    for point_id, role, part, quantity in among(connection, query, CHOSEN_PART.c.opening_id, ids):
+    for point_id, role, part, quantity in among(connection, _CHOSEN, CHOSEN_PART.c.opening_id, ids):
         chosen[point_id].append(Chosen(role, part, quantity))
     of_sets = _set_lines(connection, ids)
     supply_links = _supply_links(connection, ids)
     placed = {
         row.lock_point_id: HandPlacement(row.leaf, row.face, row.pattern, row.x_mm, row.y_mm)
-        for row in among(connection, select(PLACED_UNIT), PLACED_UNIT.c.opening_id, ids)
+        for row in among(connection, _PLACED, PLACED_UNIT.c.opening_id, ids)
     }
     rows = read_points(connection, ids)
     stored = read_fits(connection, [opening_id for opening_id, points in rows.items() if len(points) > 1])
@@ -243,8 +274,8 @@ def points_of_opening(connection: Connection, opening_id: str) -> tuple[LockPoin
     rows = read_points(connection, [opening_id]).get(opening_id)
     if rows is None:
         return ()
-    leaves = _children(connection, LEAF_TABLE, _LEAF_FACTS, [opening_id], Leaf)
-    items = _children(connection, ITEM_TABLE, _ITEM_FACTS, [opening_id], Item)
+    leaves = _children(connection, _LEAVES, LEAF_TABLE.c.opening_id, [opening_id], Leaf)
+    items = _children(connection, _ITEMS, ITEM_TABLE.c.opening_id, [opening_id], Item)
     return lock_points(leaves.get(opening_id, []), items.get(opening_id, []), rows)
 
 
@@ -266,9 +297,7 @@ def by_opening(inputs: Iterable[OpeningInput]) -> Iterator[tuple[OpeningInput, .
 def _set_lines(connection: Connection, ids: Collection[str] | None) -> dict[str, tuple[Chosen, ...]]:
     """Return the lines of each opening's hardware set."""
     lines: dict[str, list[Chosen]] = defaultdict(list)
-    for set_id, role, part, quantity in connection.execute(
-        select(SET_LINE.c.set_id, SET_LINE.c.role, SET_LINE.c.part, SET_LINE.c.quantity)
-    ):
+    for set_id, role, part, quantity in connection.execute(_SET_LINES):
         lines[set_id].append(Chosen(role, part, quantity, "set"))
     if not lines:
         return {}
@@ -281,27 +310,12 @@ def _set_lines(connection: Connection, ids: Collection[str] | None) -> dict[str,
 
 def _supply_links(connection: Connection, ids: Collection[str] | None) -> dict[str, SupplyLink]:
     """Return the supply of each opening that hangs on a circuit."""
-    query = (
-        select(RUN_TABLE.c.opening_id, SUPPLY_TABLE.c.part)
-        .join(CIRCUIT_TABLE, RUN_TABLE.c.circuit_id == CIRCUIT_TABLE.c.id)
-        .join(SUPPLY_TABLE, CIRCUIT_TABLE.c.supply_id == SUPPLY_TABLE.c.id)
-        .where(RUN_TABLE.c.opening_id.is_not(None))
-    )
-    return {opening: SupplyLink(part) for opening, part in among(connection, query, RUN_TABLE.c.opening_id, ids)}
+    return {opening: SupplyLink(part) for opening, part in among(connection, _FEEDS, RUN_TABLE.c.opening_id, ids)}
 
 
 def _openings(connection: Connection, ids: Collection[str] | None) -> list[Opening]:
-    query: Select[Any] = (
-        select(
-            BUILDING.c.name.label("building"), LEVEL.c.name.label("level"), LEVEL.c.sort,
-            *(OPENING_TABLE.c[name] for name in _OPENING_FACTS),
-        )
-        .select_from(OPENING_TABLE)
-        .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
-        .outerjoin(BUILDING, LEVEL.c.building_id == BUILDING.c.id)
-    )  # fmt: skip
     found: list[tuple[tuple[Any, ...], Opening]] = []
-    for row in among(connection, query, OPENING_TABLE.c.id, ids):
+    for row in among(connection, _OPENINGS, OPENING_TABLE.c.id, ids):
         building, level, sort, *facts = row
         opening = Opening(**dict(zip(_OPENING_FACTS, facts, strict=True)), building=building, level=level)
         found.append(((building or "", sort or 0, level or "", natural(opening.mark)), opening))
@@ -336,11 +350,10 @@ def natural(mark: str) -> tuple[tuple[int, int, str], ...]:
 
 
 def _children(
-    connection: Connection, table: Any, facts: list[str], ids: Collection[str] | None, make: Any
+    connection: Connection, query: Select[Any], column: Column[Any], ids: Collection[str] | None, make: Any
 ) -> dict[str, list[Any]]:
-    query = select(table.c.opening_id, table.c.ordinal, *(table.c[name] for name in facts))
     grouped: dict[str, list[tuple[int, Any]]] = defaultdict(list)
-    for row in among(connection, query, table.c.opening_id, ids):
+    for row in among(connection, query, column, ids):
         grouped[row[0]].append((row[1], make(*row[2:])))
     children: dict[str, list[Any]] = {}
     for opening_id, rows in grouped.items():
@@ -352,14 +365,12 @@ def _children(
 
 def read_fits(connection: Connection, ids: Collection[str] | None = None) -> dict[str, StoredFit]:
     """Return the stored fits of openings by lock point; each content is decoded once."""
-    pointer = (OPENING_FIT.c[name] for name in ("id", "input_key", "fit_key", "engine", "facts_read"))
-    rows = list(among(connection, select(*pointer), OPENING_FIT.c.opening_id, ids))
+    rows = list(among(connection, _POINTERS, OPENING_FIT.c.opening_id, ids))
     # Joined, each content would be read as often as openings share it.
-    contents: Select[Any] = select(FIT_CONTENT.c.key, FIT_CONTENT.c.content)
     wanted = {row[2] for row in rows}
     decoded: dict[str, Fit] = {
         key: fit_of(json.loads(in_present_words(content)))
-        for key, content in among(connection, contents, FIT_CONTENT.c.key, wanted)
+        for key, content in among(connection, _CONTENTS, FIT_CONTENT.c.key, wanted)
     }
     engines = _engines(connection, {row[3] for row in rows} - {None})
     readings = _readings(connection, {row[4] for row in rows} - {None})
@@ -370,13 +381,13 @@ def read_fits(connection: Connection, ids: Collection[str] | None = None) -> dic
 
 
 def _engines(connection: Connection, keys: Collection[str]) -> dict[str, Engine]:
-    query = select(ENGINE.c.key, ENGINE.c.program, ENGINE.c.parts)
-    return {row[0]: Engine(row[0], row[1], json.loads(row[2])) for row in among(connection, query, ENGINE.c.key, keys)}
+    found = among(connection, _ENGINES, ENGINE.c.key, keys)
+    return {row[0]: Engine(row[0], row[1], json.loads(row[2])) for row in found}
 
 
 def _readings(connection: Connection, keys: Collection[str]) -> dict[str, FactsRead]:
-    query = select(FACTS_READ.c.key, FACTS_READ.c.names)
-    return {row[0]: FactsRead.of(json.loads(row[1])) for row in among(connection, query, FACTS_READ.c.key, keys)}
+    found = among(connection, _READINGS, FACTS_READ.c.key, keys)
+    return {row[0]: FactsRead.of(json.loads(row[1])) for row in found}
 
 
 def read_own_fields(connection: Connection) -> list[OwnField]:

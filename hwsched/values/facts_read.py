@@ -114,7 +114,7 @@ class FactsKeys:
         catalogue, settings = given.catalogue, given.settings
         if catalogue is not self._catalogue:
             self._catalogue, self._kinds, self._around = catalogue, {}, {}
-        if settings is not self._settings:
+        if settings is not self._settings and settings != self._settings:
             # How parts are hashed hangs on what the project ranks by.
             self._settings, self._kinds, self._around = settings, {}, {}
         found = self._around.get(read.key)

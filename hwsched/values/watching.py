@@ -74,6 +74,7 @@ class Watch:
         watched.__dict__.update(
             limits=_WatchedLimits(settings.limits, self._limits),
             rules_off=_WatchedOff(settings.rules_off, self._rules),
+            _known={},
         )
         return cast(Settings, watched)
 
@@ -113,11 +114,12 @@ class _Fact:
 class _WatchedSettings(Settings):
     """Settings that ask for the limits of a rule once, since a fit asks hundreds of times."""
 
+    _known: dict[str, Mapping[str, float]]
+
     def limits_for(self, rule_id: str, declared: Mapping[str, float]) -> Mapping[str, float]:
-        known: dict[str, Mapping[str, float]] = self.__dict__.setdefault("_known", {})
-        found = known.get(rule_id)
+        found = self._known.get(rule_id)
         if found is None:
-            found = known[rule_id] = super().limits_for(rule_id, declared)
+            found = self._known[rule_id] = super().limits_for(rule_id, declared)
         return found
 
 

@@ -10,9 +10,10 @@ from hwsched.model.tables import OPENING_TABLE
 ROW = {column.name: None for column in OPENING_TABLE.columns} | {"version": 1, "extra": {}}
 
 
-def test_identifiers_are_random_uuids():
+def test_identifiers_are_random_uuids_that_ascend():
     made = new_ids(2000)
     assert len(set(made)) == 2000
+    assert made == sorted(made)
     # RFC 9562, section 5.4.
     assert {(uuid.UUID(each).version, uuid.UUID(each).variant) for each in made} == {(4, uuid.RFC_4122)}
     assert new_ids(0) == []

@@ -8,7 +8,7 @@ import pytest
 
 from hwsched.model import errors
 from hwsched.model.history import history
-from hwsched.model.lock_points import name_of_point
+from hwsched.model.lock_points import DECIDING, name_of_point
 from hwsched.model.project import open_project
 from hwsched.model.queries import StoredFit, by_opening, read_fits, read_inputs
 from hwsched.model.tables import (
@@ -23,7 +23,9 @@ from hwsched.model.tables import (
 from hwsched.model.upgrading import upgrade_project
 from hwsched.operations.opening.storing_fits import store_fits
 from hwsched.operations.project.history import redo, undo, undo_one
-from hwsched.values import Fit
+from hwsched.values import Catalogue, Fit, Item, Leaf, Opening, OpeningInput
+from hwsched.values.lock_points import lock_items
+from hwsched.values.watching import Watch
 from tests.model.saved_projects import SAVED, WHO, restore
 from tests.model.states import rows_of, state
 
@@ -72,6 +74,48 @@ class Door:
 @pytest.fixture
 def door(project):
     return Door(project)
+
+
+def test_no_other_columns_decide_than_those_whose_edits_are_followed():
+    leaves = (Leaf("a", "active"), Leaf("i", "inactive"))
+    kinds = ("exit-device", "lock", "deadbolt", "deadbolt", "closer")
+    forms, said = (None, "mortise", "rim", None, None), ("replace", None, "replace", "remove", "replace")
+    items = tuple(
+        Item(f"{kind} {leaf} {place}", kind, leaf, disposition=disposition, lock_form=form)
+        for leaf in ("active", "inactive", None)
+        for place, (kind, form, disposition) in enumerate(zip(kinds, forms, said, strict=True))
+    )
+    watch = Watch(OpeningInput(Opening("o", "1"), leaves, items, Catalogue({}, "")))
+    assert len(lock_items(watch.given.leaves, watch.given.items)) > 2
+    read = watch.read()
+    assert read.leaf
+    assert read.item
+    assert DECIDING["leaf"] >= set(read.leaf)
+    assert DECIDING["existing_item"] >= set(read.item)
+
+
+def test_openings_alike_that_come_in_one_step_get_points_of_their_own(project):
+    with project.change("import", "import", "ann") as change:
+        ids = change.insert(OPENING_TABLE, [{"mark": str(n)} for n in range(4)])
+        change.insert(LEAF_TABLE, [{"opening_id": each, "ordinal": 0, "position": "single"} for each in ids])
+        locks = [
+            {"opening_id": each, "ordinal": at, "kind": kind, "disposition": "replace", "lock_form": form}
+            for each in ids[:3]
+            for at, (kind, form) in enumerate((("deadbolt", "mortise"), ("closer", None), ("lock", "mortise")))
+        ]
+        items = change.insert(ITEM_TABLE, locks)
+        # One is changed again before the step ends: only its lock is left a lock.
+        change.update(ITEM_TABLE, [(items[6], {"disposition": "remove"})])
+    with project.reading() as connection:
+        inputs = {
+            one[0].opening.id: [given.point.item_id for given in one] for one in by_opening(read_inputs(connection))
+        }
+    assert inputs == {
+        ids[0]: [items[2], items[0]],
+        ids[1]: [items[5], items[3]],
+        ids[2]: [items[8]],
+        ids[3]: [None],
+    }
 
 
 def test_an_opening_has_a_lock_point_from_the_first_step_with_its_own_identifier(door):

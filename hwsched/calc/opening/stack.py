@@ -7,6 +7,7 @@ Here belongs the arithmetic of one leaf, one case position and a list of parts. 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from math import ceil, floor, fsum
 from typing import Any
 
@@ -25,6 +26,8 @@ _UNITS_PER_MM = 1_000_000
 """Ring heights are added as whole nanometres, so that equal heights meet in one table entry."""
 _MAX_SUMS = 2_000_000
 """Sums of ring heights that are formed before the question is refused as too large."""
+_REMEMBERED = 4096
+"""Questions whose answers are kept: the doors of a project have few thicknesses and trims, and share one catalogue."""
 
 
 @dataclass(frozen=True)
@@ -97,6 +100,10 @@ class StackResult:
     nearest_miss: StackMiss | None
     more: bool
     """True when fits were left out because their number reached the limit."""
+
+
+_Stand = tuple[float, str, int]
+"""Projection [mm], cylinder, turns."""
 
 
 def projection_mm(
@@ -207,12 +214,25 @@ def cylinder_stack(
     tolerance = pitch_mm if tolerance_mm is None else tolerance_mm
     _check(leaf_mm, trim_mm, case_offset_mm, pitch_mm, tolerance, max_turns_beyond, max_rings, max_fits)
     _check_parts(cylinders, collars, rings)
-    stands = [
+    stands = tuple(
         (projection_mm(leaf_mm, trim_mm, c.length_mm, c.cam_offset_mm, k,
                        case_offset_mm=case_offset_mm, pitch_mm=pitch_mm), c.part, k)
         for c in cylinders
         for k in range(max_turns_beyond + 1)
-    ]  # fmt: skip
+    )  # fmt: skip
+    return _stacked(stands, tuple(collars), tuple(rings), tolerance, max_rings, max_fits)
+
+
+@lru_cache(_REMEMBERED)
+def _stacked(
+    stands: tuple[_Stand, ...],
+    collars: tuple[StackCollar, ...],
+    rings: tuple[StackRing, ...],
+    tolerance: float,
+    max_rings: int,
+    max_fits: int,
+) -> StackResult:
+    """Answer for heads that stand so far proud, with inputs that were looked at."""
     if not stands:
         return StackResult((), None, False)
     bases: list[tuple[str | None, float]] = [(c.part, c.height_mm) for c in collars] or [(None, 0.0)]
@@ -276,10 +296,6 @@ class _RingTable:
         return tuple(self.rings[i].part for i in choice)
 
 
-_Stand = tuple[float, str, int]
-"""Projection [mm], cylinder, turns."""
-
-
 def _beyond(gap_mm: float, tolerance_mm: float) -> float:
     """Distance of a gap from the allowed band; 0 inside it."""
     return max(0.0, -gap_mm, gap_mm - tolerance_mm)
@@ -291,7 +307,7 @@ def _clean(value_mm: float) -> float:
 
 
 def _list_fits(
-    stands: list[_Stand],
+    stands: Sequence[_Stand],
     bases: list[tuple[str | None, float]],
     table: _RingTable,
     tolerance_mm: float,
@@ -346,7 +362,7 @@ def _group_fits(
 
 
 def _nearest(
-    stands: list[_Stand],
+    stands: Sequence[_Stand],
     bases: list[tuple[str | None, float]],
     table: _RingTable,
     tolerance_mm: float,

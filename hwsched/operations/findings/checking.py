@@ -7,15 +7,15 @@ from datetime import date
 from sqlalchemy import Connection
 
 from hwsched.attributes import Attribute, Value
-from hwsched.fitting import fit
 from hwsched.model.history import newest
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, read_extra, read_fits, read_inputs, read_own_fields
 from hwsched.model.record_queries import read_packets, read_waivers
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
+from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.waiver_book import WaiverBook
-from hwsched.operations.opening.lock_points import PointResult, point_results, standing_of
+from hwsched.operations.opening.lock_points import Make, PointResult, outright, point_results, standing_of
 from hwsched.operations.opening.standings import Standings
 from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.release.packet_key import packet_key
@@ -75,11 +75,18 @@ class Checked:
             object.__setattr__(self, "points", (PointFit(self.given, self.fit),))
 
     @classmethod
-    def of(cls, points: Sequence[PointFit], findings: tuple[Finding, ...], *, stored: bool = True) -> "Checked":
+    def of(
+        cls,
+        points: Sequence[PointFit],
+        findings: tuple[Finding, ...],
+        *,
+        stored: bool = True,
+        own: tuple[OwnValue, ...] = (),
+        base: int | None = None,
+    ) -> "Checked":
         """Return an opening by its lock points."""
-        return cls(
-            points[0].given, together([each.fit for each in points]), findings, stored, points=tuple(points)
-        )  # fmt: skip
+        fit = together([each.fit for each in points])
+        return cls(points[0].given, fit, findings, stored, own, tuple(points), base)
 
     def point(self, number: int) -> PointFit:
         """Return the lock point of that number; the first where there is none of it."""
@@ -108,11 +115,11 @@ class Checker:
     _known: dict[tuple[str, str], tuple[Finding, ...]] = field(default_factory=dict)
     standings: Standings = field(default_factory=Standings)
 
-    def judge(self, points: Sequence[PointResult]) -> Checked:
+    def judge(self, points: Sequence[PointResult], own: tuple[OwnValue, ...] = (), base: int | None = None) -> Checked:
         """Judge an opening by the fits of its lock points; a point without a fit is judged by the survey only."""
         said = [(each.at.given.point, self.findings(each.key, each.at.given, each.at.fit)) for each in points]
         fresh = any(each.at.fit is not None and not each.stored for each in points)
-        made = Checked.of([each.at for each in points], of_opening(said), stored=not fresh)
+        made = Checked.of([each.at for each in points], of_opening(said), stored=not fresh, own=own, base=base)
         standing = standing_of(points)
         return made if standing == "current" else replace(made, standing=standing, held=as_stored(points))
 
@@ -160,8 +167,9 @@ def check_openings(
     list of Checked
         In the order of the project's openings.
     """
-    made = _judged(project, ids, checker or Checker(), progress, cancelled)
-    return _with_records(project, _with_power(project, made), today or date.today())
+    with collector_paused():
+        made = _judged(project, ids, checker or Checker(), progress, cancelled)
+        return _with_records(project, _with_power(project, made), today or date.today())
 
 
 def _judged(
@@ -170,7 +178,7 @@ def _judged(
     checker: Checker,
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
-    make: Callable[[OpeningInput], Fit] | None = None,
+    make: Make | None = None,
     *,
     earlier: bool = True,
 ) -> list[Checked]:
@@ -185,8 +193,8 @@ def _judged(
     for done, inputs in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
-        judged = checker.judge(point_results(inputs, fits, make, checker.standings, earlier=earlier))
-        checked.append(replace(judged, own=own.get(judged.given.opening.id, ()), base=base))
+        points = point_results(inputs, fits, make, checker.standings, earlier=earlier)
+        checked.append(checker.judge(points, own.get(inputs[0].opening.id, ()), base))
         if progress is not None and (done % 64 == 0 or done == len(openings)):
             progress(done, len(openings))
     return checked
@@ -321,5 +329,5 @@ def look_again(
     list of Checked
         With ``stored`` false where the fit was worked out here.
     """
-    looked = _judged(project, ids, checker, make=fit, earlier=earlier)
+    looked = _judged(project, ids, checker, make=outright, earlier=earlier)
     return _with_records(project, _with_power(project, looked, fresh=True), today or date.today())

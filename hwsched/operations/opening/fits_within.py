@@ -14,7 +14,7 @@ from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, by_opening, read_fits, read_inputs
 from hwsched.model.record_queries import read_packets
 from hwsched.operations.changes import Changes
-from hwsched.operations.opening.lock_points import PointResult, afresh, point_results
+from hwsched.operations.opening.lock_points import Make, PointResult, afresh, point_results
 from hwsched.operations.opening.standings import Standings
 from hwsched.operations.opening.storing_fits import store_fits
 from hwsched.operations.prepared import NotReadyError, StoppedError, change_prepared
@@ -44,13 +44,13 @@ class FitMemory:
         if key not in self._made:
             self._made[key] = [stored]
 
-    def of(self, given: OpeningInput) -> Fit:
-        """Return the fit of an input; it is worked out where it is not known."""
-        return self.made(given, input_key(given)).fit
+    def of(self, given: OpeningInput, key: str) -> Fit:
+        """Return the fit of an input of that key; it is worked out where it is not known."""
+        return self.made(given, key).fit
 
-    def known(self, given: OpeningInput) -> Fit:
-        """Return the fit of an input that is known; raises UnknownFitError."""
-        found = self._found(given, input_key(given))
+    def known(self, given: OpeningInput, key: str) -> Fit:
+        """Return the fit of an input of that key that is known; raises UnknownFitError."""
+        found = self._found(given, key)
         if found is None:
             raise UnknownFitError
         return found.fit
@@ -143,7 +143,7 @@ def fit_within(
     lacking: dict[tuple[str, ...], Sequence[OpeningInput]] = {}
     make = memory.of if last else memory.known
 
-    def take(inputs: Sequence[OpeningInput], make: Callable[[OpeningInput], Fit]) -> None:
+    def take(inputs: Sequence[OpeningInput], make: Make) -> None:
         points = point_results(inputs, stored, make, memory.standings)
         if released_otherwise(points, packets.get(inputs[0].opening.id)):
             return

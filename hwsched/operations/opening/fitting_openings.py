@@ -9,6 +9,7 @@ from hwsched.model.queries import StoredFit, by_opening, latest_change, read_fit
 from hwsched.model.record_queries import read_packets
 from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
+from hwsched.operations.collector import collector_paused
 from hwsched.operations.opening.fits_within import Cancelled, FitMemory, Progress
 from hwsched.operations.opening.lock_points import point_results
 from hwsched.operations.opening.storing_fits import store_fits
@@ -96,8 +97,9 @@ def fit_openings(
         store_fits(change, ready[0].fresh)
 
     try:
-        look()
-        change, _ = change_prepared(project, "fit", "Fit openings", who, write)
+        with collector_paused():
+            look()
+            change, _ = change_prepared(project, "fit", "Fit openings", who, write)
     except StoppedError:
         return Changes(), []
     return Changes.of(change), ready[0].outcomes

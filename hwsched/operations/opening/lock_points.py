@@ -6,6 +6,7 @@ Here belongs which fit counts for a point, and finding the point that a person n
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
+from hwsched.fitting import fit
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, points_of_opening
@@ -14,6 +15,9 @@ from hwsched.values import Fit, LockPoint, OpeningInput, PointFit
 from hwsched.values.input_key import input_key
 from hwsched.values.lock_points import with_beside
 from hwsched.values.standing import Standing
+
+Make = Callable[[OpeningInput, str], Fit]
+"""Works out the fit of a case, which has that `input_key`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +37,7 @@ class PointResult:
 def point_results(
     inputs: Sequence[OpeningInput],
     stored: Mapping[str, StoredFit],
-    make: Callable[[OpeningInput], Fit] | None = None,
+    make: Make | None = None,
     standings: Standings | None = None,
     *,
     earlier: bool = True,
@@ -75,7 +79,7 @@ def point_results(
             continue
         if standing == "current":
             standing = before
-        fresh = make(here) if make is not None and (earlier or standing != "earlier-version") else None
+        fresh = make(here, key) if make is not None and (earlier or standing != "earlier-version") else None
         done.append(PointResult(PointFit(here, fresh), key, False, standing, held))
         before = standing
     return tuple(done)
@@ -88,9 +92,14 @@ def standing_of(points: Sequence[PointResult]) -> Standing:
     return next((each for each in order if each in found), "current")
 
 
-def afresh(inputs: Sequence[OpeningInput], make: Callable[[OpeningInput], Fit]) -> tuple[PointFit, ...]:
+def afresh(inputs: Sequence[OpeningInput], make: Make) -> tuple[PointFit, ...]:
     """Work out the lock points of an opening, whatever is stored for them."""
     return tuple(each.at for each in point_results(inputs, {}, make))
+
+
+def outright(given: OpeningInput, _key: str) -> Fit:
+    """Work out a fit, whatever is known of openings alike."""
+    return fit(given)
 
 
 def point_named(project: Project, opening_id: str, name: str | None) -> str | None:

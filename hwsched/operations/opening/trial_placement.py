@@ -38,8 +38,8 @@ def with_unit_at(checked: Checked, x_mm: float, y_mm: float, checker: Checker, n
     inputs = [replace(given, placed=placed) if given.point == at.given.point else given for given in checked.inputs]
     known = {input_key(each.given): each.fit for each in checked.points if each.fit is not None}
 
-    def make(given: OpeningInput) -> Fit:
-        return known.get(input_key(given)) or fit(given)
+    def make(given: OpeningInput, key: str) -> Fit:
+        return known.get(key) or fit(given)
 
     return replace(checker.judge(point_results(inputs, {}, make)), stored=False)
 

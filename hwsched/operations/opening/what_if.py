@@ -35,7 +35,6 @@ from hwsched.rules import RULEBOOK
 from hwsched.rules.judging import check, of_opening
 from hwsched.values import Catalogue, Chosen, Finding, Fit, LockPoint, OpeningInput, PointFit
 from hwsched.values.fit import together
-from hwsched.values.input_key import input_key
 from hwsched.values.power import PowerFacts
 from hwsched.wiring import ConnectedOpening, solve_supplies
 
@@ -452,8 +451,7 @@ def _worked(inputs: Sequence[OpeningInput], known: _Known) -> _Opening:
     """Work out the lock points of an opening, those alike once."""
     said: list[tuple[LockPoint, tuple[Finding, ...]]] = []
 
-    def make(given: OpeningInput) -> Fit:
-        key = input_key(given)
+    def make(given: OpeningInput, key: str) -> Fit:
         made = known.fits.made(given, key).fit
         if key not in known.said:
             known.said[key] = check(given, made)

@@ -10,7 +10,6 @@ from math import isfinite
 
 from sqlalchemy import Connection, select
 
-from hwsched.fitting import fit
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
@@ -19,7 +18,7 @@ from hwsched.model.tables import CHOSEN_PART, HARDWARE_SET, OPENING_TABLE, PART,
 from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Cancelled, Progress, check_openings
 from hwsched.operations.opening.hand_choices import ROLES
-from hwsched.operations.opening.lock_points import afresh
+from hwsched.operations.opening.lock_points import afresh, outright
 from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey.accepted_values import row_there
 from hwsched.rules.judging import check, of_opening
@@ -305,7 +304,7 @@ def effect_of_lines(
         roles = {choice.role for choice in own}
         fresh = (*own, *(choice for choice in wanted if choice.role not in roles))
         changed = replace(given, chosen=tuple(sorted(fresh, key=lambda choice: (choice.role, choice.part))))
-        before, after = (afresh([first, *others], fit) for first in (given, changed))
+        before, after = (afresh([first, *others], outright) for first in (given, changed))
         effect = effect_between(given.opening.mark, _whole(before), _whole(after))
         if effect is not None:
             # What a set names is kept though rules refuse it: what they say then is why it does not fit.

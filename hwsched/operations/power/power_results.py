@@ -5,11 +5,10 @@ from collections.abc import Collection, Mapping
 from sqlalchemy import Connection
 
 from hwsched.calc.power.circuit_tree import SUPPLY as AT_SUPPLY
-from hwsched.fitting import fit
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, read_fits, read_inputs, read_settings
-from hwsched.operations.opening.lock_points import point_results
+from hwsched.operations.opening.lock_points import outright, point_results
 from hwsched.operations.opening.standings import Standings
 from hwsched.operations.snapshot import of_one_state
 from hwsched.values import Catalogue
@@ -113,6 +112,6 @@ def read_power_result(
         fits = read_fits(connection, missing)
         standings = Standings()
         for inputs in by_opening(read_inputs(connection, missing, catalogue)):
-            points = [each.at for each in point_results(inputs, fits, fit if fresh else None, standings)]
+            points = [each.at for each in point_results(inputs, fits, outright if fresh else None, standings)]
             openings[inputs[0].opening.id] = ConnectedOpening.of(points)
     return solve_supplies(facts, openings, catalogue, read_settings(connection), supplies)

@@ -4,9 +4,7 @@ Nothing is written here. Of an earlier revision as base its contents are taken o
 changed; where that cannot be told from the journal, everything is gathered anew. Both ways give the same contents.
 """
 
-import gc
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
-from contextlib import contextmanager
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from operator import attrgetter
@@ -28,6 +26,7 @@ from hwsched.model.queries import (
 )
 from hwsched.model.record_queries import read_waivers
 from hwsched.model.tables import BUILDING, CHANGE_ENTRY, LEVEL, OPENING_TABLE, PART, PROJECT
+from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checking import Cancelled, Checked, Checker, Progress, check_openings
 from hwsched.operations.power.power_results import on_same_supplies
 from hwsched.operations.project.engine import engine_fingerprint
@@ -127,7 +126,7 @@ def gather(
     StoppedError
         When it was asked to stop.
     """
-    with _garbage_left():
+    with collector_paused():
         return _gathered(project, scope, today, base, checker, progress, cancelled)
 
 
@@ -187,18 +186,6 @@ def _gathered(
         _put_rules(made), power, len(ids), bits, chunks,
     )  # fmt: skip
     return Gathered(change_set, made.put("revision", root), made, len(ids))
-
-
-@contextmanager
-def _garbage_left() -> Iterator[None]:
-    """Put off looking for garbage: of all the values that are made at once none is any, and looking takes as long."""
-    was = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if was:
-            gc.enable()
 
 
 def _checked(

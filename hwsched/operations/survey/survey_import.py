@@ -1,8 +1,6 @@
 """Taking in a survey: preview as differences, then one change set with every row's origin."""
 
-import gc
-from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
-from contextlib import contextmanager
+from collections.abc import Callable, Collection, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any, Final
@@ -20,9 +18,10 @@ from hwsched.model.journal import Change
 from hwsched.model.levels import levels_for
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, latest_change, opening_ids, read_extra, read_inputs, read_own_fields
-from hwsched.model.tables import IMPORT_MAPPING, ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
+from hwsched.model.tables import BLANK, IMPORT_MAPPING, ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.model.touched import Touched, touched_since
 from hwsched.operations.changes import Changes
+from hwsched.operations.collector import collector_paused
 from hwsched.operations.imports import TakenIn
 from hwsched.operations.opening.fits_within import change_and_fit
 from hwsched.operations.prepared import NotReadyError, change_prepared
@@ -76,7 +75,7 @@ def preview_survey(project: Project, path: Path, options: SurveyOptions) -> Prev
     InputRejected
         When the file as a whole cannot be read.
     """
-    with _collector_paused():
+    with collector_paused():
         return _look(project, path, options)
 
 
@@ -136,7 +135,7 @@ def import_survey(
     held: list[PreviewResult] = [seen] if seen is not None else []
 
     def look() -> None:
-        with _collector_paused():
+        with collector_paused():
             now = _look(project, path, options, held[0] if held else None)
         if seen is not None and _differs(seen, now):
             raise ShownOtherwiseError(changed_meanwhile(_differs(seen, now)), now)
@@ -148,7 +147,7 @@ def import_survey(
                 raise NotReadyError(look)
             look()
         preview = held[0].preview
-        with _collector_paused():
+        with collector_paused():
             _write_new(change, preview)
             told(2, 3)
             _write_changed(change, preview.changed)
@@ -168,21 +167,10 @@ def import_survey(
     if fit_too:
         changes = change_and_fit(project, verb, summary, who, write, progress=progress, cancelled=cancelled)
     else:
-        changes = Changes.of(change_prepared(project, verb, summary, who, write)[0])
+        with collector_paused():
+            changes = Changes.of(change_prepared(project, verb, summary, who, write)[0])
         told(3, 3)
     return ImportResult(changes, held[0].preview, held[0].problems)
-
-
-@contextmanager
-def _collector_paused() -> Iterator[None]:
-    """Hold the garbage collector while many plain values are made: it finds nothing and costs a quarter of the time."""
-    was_on = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if was_on:
-            gc.enable()
 
 
 def _look(project: Project, path: Path, options: SurveyOptions, held: PreviewResult | None = None) -> PreviewResult:
@@ -267,7 +255,8 @@ def _place_of(facts: Mapping[str, Any]) -> tuple[str | None, str | None]:
 
 def _row(facts: Mapping[str, Any], table: Table) -> dict[str, Any]:
     """Split facts into columns and the project's own fields."""
-    row = {name: value for name, value in facts.items() if name in table.c or name in _PLACE}
+    columns = BLANK[table.name]
+    row = {name: value for name, value in facts.items() if name in columns or name in _PLACE}
     own = {name: value for name, value in facts.items() if name not in row}
     if own:
         row["extra"] = own

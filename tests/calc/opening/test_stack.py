@@ -201,3 +201,10 @@ def test_agrees_with_whole_enumeration():
         assert oracle.band_distance(given, named[5]) == least
         assert miss["gap_mm"] == pytest.approx(named[5] * unit, abs=1e-7)
     assert suited > case_count() / 10
+
+
+def test_what_is_no_number_is_refused_though_its_equal_was_answered():
+    parts = [StackCylinder("C", 28.575, 0.0)], [StackCollar("K", 3.175)], [StackRing("R", 1.5875)]
+    assert cylinder_stack(44.45, 0.0, *parts, pitch_mm=1.0).fits
+    with pytest.raises(InputError, match="pitch_mm"):
+        cylinder_stack(44.45, 0.0, *parts, pitch_mm=True)

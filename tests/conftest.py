@@ -1,5 +1,6 @@
-"""The sample, worked out once a worker and copied for each test that needs it."""
+"""The sample, worked out once a run and copied for each test that needs it."""
 
+import gc
 import os
 import shutil
 import signal
@@ -7,6 +8,8 @@ import tempfile
 from pathlib import Path
 
 import pytest
+
+from tests.once import made_once
 
 if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
     # Started in the background of a shell: processes that tests start and interrupt would inherit that they ignore it.
@@ -16,8 +19,14 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 os.environ.setdefault("HWSCHED_LOG", tempfile.mkdtemp(prefix="hwsched-log-"))
 
 
+def pytest_collection_finish():
+    """Take what was loaded by now out of every later search for garbage, and for what a test left behind."""
+    gc.collect()
+    gc.freeze()
+
+
 @pytest.fixture(scope="session")
-def sample_folder(tmp_path_factory):
+def sample_folder(pytestconfig, tmp_path_factory):
     """Folder of a finished demonstration: project, schedule, pick list, packets.
 
     HWSCHED_SAMPLE names one that is there already: changed lines that it does not run need not make it again.
@@ -27,9 +36,7 @@ def sample_folder(tmp_path_factory):
     # Only here, so that tests of one floor load no more than that floor.
     from hwsched.operations.project.demonstration import demonstrate
 
-    folder = tmp_path_factory.mktemp("sample")
-    demonstrate(folder, who="tests")
-    return folder
+    return made_once(pytestconfig, tmp_path_factory, "sample", lambda folder: demonstrate(folder, who="tests"))
 
 
 @pytest.fixture

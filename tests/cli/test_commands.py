@@ -1,5 +1,6 @@
 """The command line as people and machines call it: exit statuses, JSON, help without heavy libraries."""
 
+import io
 import json
 import subprocess
 import sys
@@ -44,7 +45,7 @@ def test_a_project_that_cannot_be_opened_is_4(tmp_path, capsys):
     assert "none.hwsched" in capsys.readouterr().err
 
 
-def test_new_import_fit_check_print_undo(tmp_path, capsys, sample_folder):
+def test_new_import_fit_check_print_undo(tmp_path, capsys):
     from hwsched.paths import SAMPLE
 
     project = str(tmp_path / "p.hwsched")
@@ -118,14 +119,12 @@ def test_the_survey_form_is_written_and_read_back(tmp_path, capsys):
 
 
 @pytest.mark.parametrize("calculator", CALCULATORS, ids=lambda calculator: calculator.name)
-def test_calculators_answer_lines_in_order(calculator):
+def test_calculators_answer_lines_in_order(calculator, monkeypatch, capsys):
     lines = [json.dumps(calculator.example), "not json", json.dumps({}), json.dumps(calculator.example)]
-    done = subprocess.run(
-        [sys.executable, "-m", "hwsched", "calc", calculator.name],
-        input="\n".join(lines), capture_output=True, text=True, check=False,
-    )  # fmt: skip
-    answers = [json.loads(line) for line in done.stdout.splitlines()]
-    assert done.returncode == 3
+    monkeypatch.setattr(sys, "stdin", io.TextIOWrapper(io.BytesIO("\n".join(lines).encode())))
+    assert run(["calc", calculator.name]) == 3
+    answers = [json.loads(line) for line in capsys.readouterr().out.splitlines()]
+    assert len(answers) == 4
     assert answers[0] == answers[3]
     assert "error" not in answers[0]
     assert set(answers[1]["error"]) == set(answers[2]["error"]) == {"field", "message"}

@@ -20,7 +20,7 @@ def nothing_left_behind(qapp):
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     open_ = [each for each in QApplication.topLevelWidgets() if each.isVisible()]
     assert not open_, [(type(each).__name__, each.windowTitle()) for each in open_]
-    alive = [each for each in gc.get_objects() if isinstance(each, QThread | QTimer) and isValid(each)]
+    alive = [each for each in gc.get_objects() if isinstance(each, (QThread, QTimer)) and isValid(each)]
     assert not [each for each in alive if isinstance(each, QThread) and each.isRunning()]
     assert not [each for each in alive if isinstance(each, QTimer) and each.isActive()]
 

@@ -22,9 +22,10 @@ pytestmark = pytest.mark.slow
 
 
 @pytest.fixture(scope="module")
-def copy(tmp_path_factory) -> Path:
-    """A copy of package, tables and tests, with what is compiled already."""
+def copy(tmp_path_factory, sample_folder) -> Path:
+    """A copy of package, tables and tests, with what is compiled already, and the sample as this run has it."""
     folder = tmp_path_factory.mktemp("copy")
+    shutil.copytree(sample_folder, folder / "made")
     for name in COPIED:
         shutil.copytree(ROOT / name, folder / name)
     shutil.copy2(ROOT / "pyproject.toml", folder)
@@ -51,6 +52,8 @@ def run(copy: Path, tests: tuple[str, ...]) -> subprocess.CompletedProcess[str]:
     """Run tests on the copy, and on nothing of this run."""
     env = {name: value for name, value in os.environ.items() if not name.startswith(("PYTEST_", "COV_"))}
     env |= {"PYTHONPATH": str(copy), "PYTHONDONTWRITEBYTECODE": "1", "QT_QPA_PLATFORM": "offscreen"}
+    # No fault is one that must be seen as the sample is made.
+    env["HWSCHED_SAMPLE"] = str(copy / "made")
     return subprocess.run(
         [sys.executable, "-m", "pytest", "-q", "-x", "-p", "no:cacheprovider", *tests],
         cwd=copy,

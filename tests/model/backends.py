@@ -1,18 +1,25 @@
-"""Projects for tests, on SQLite and on a PostgreSQL cluster of the test's own (slow)."""
+"""Projects for tests, on SQLite and on a PostgreSQL cluster of the run's own (slow).
 
+Tables are made and a yard is furnished once a worker and kind of database; each test works on a copy of its own.
+"""
+
+import copy
 import os
 import pwd
 import shutil
 import socket
 import subprocess
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
 from pathlib import Path
+from typing import Any
 
 import pytest
 
-from hwsched.model.project import Project, create_project
+from hwsched.model.project import Project, create_project, open_project
 
+ROOM = 2 * 1024**3
 BACKENDS = ["sqlite", pytest.param("postgresql", marks=pytest.mark.slow)]
 
 
@@ -21,6 +28,26 @@ def programs() -> Path | None:
     found = sorted(Path("/usr/lib/postgresql").glob("*/bin/initdb"))
     plain = shutil.which("initdb")
     return found[-1].parent if found else Path(plain).parent if plain else None
+
+
+def quick_folder() -> Path | None:
+    """Return a folder that lies in memory, where there is one with room; None for the usual one."""
+    memory = Path("/dev/shm")
+    return memory if memory.is_dir() and shutil.disk_usage(memory).free > ROOM else None
+
+
+def on_server(url: str, command: str) -> None:
+    """Tell a cluster something that concerns whole databases."""
+    import psycopg
+
+    with psycopg.connect(f"{url}/postgres", autocommit=True) as connection:
+        connection.execute(command)
+
+
+def new_database(place: str, template: str = "template1") -> None:
+    """Make a database that is a copy of another one."""
+    url, _, name = place.rpartition("/")
+    on_server(url, f"CREATE DATABASE {name} TEMPLATE {template} STRATEGY FILE_COPY")
 
 
 @pytest.fixture(scope="session")
@@ -36,7 +63,7 @@ def postgres_url() -> Iterator[str]:
             owner = pwd.getpwnam("postgres")
         except KeyError:
             pytest.skip("PostgreSQL does not run as root, and there is no user postgres")
-    folder = Path(tempfile.mkdtemp(prefix="hwsched-pg-"))
+    folder = Path(tempfile.mkdtemp(prefix="hwsched-pg-", dir=quick_folder()))
     if owner:
         os.chown(folder, owner.pw_uid, owner.pw_gid)
     with socket.socket() as free:
@@ -56,6 +83,8 @@ def postgres_url() -> Iterator[str]:
     data = str(folder / "data")
     run("initdb", "-D", data, "-A", "trust", "-U", "postgres", "-E", "UTF8", "--locale=C.UTF-8", "--no-sync")
     options = f"-p {port} -c listen_addresses=127.0.0.1 -c unix_socket_directories={folder} -c fsync=off"
+    # Nothing of it is read after a crash, nor used long enough to be tidied.
+    options += " -c full_page_writes=off -c synchronous_commit=off -c autovacuum=off"
     run("pg_ctl", "-D", data, "-w", "-l", str(folder / "log"), "-o", options, "start")
     try:
         yield f"postgresql://postgres@127.0.0.1:{port}"
@@ -65,17 +94,24 @@ def postgres_url() -> Iterator[str]:
 
 
 @pytest.fixture
-def empty_place(request: pytest.FixtureRequest, backend: str, tmp_path: Path) -> str:
-    """Where a new project can be made: a path, or the URL of an empty database."""
+def address(request: pytest.FixtureRequest, backend: str, tmp_path: Path) -> Iterator[str]:
+    """Where a project can be made, or is where `project` is asked for too: a path, or the URL of a database."""
     if backend == "sqlite":
-        return str(tmp_path / "yard.hwsched")
-    import psycopg
-
+        yield str(tmp_path / "yard.hwsched")
+        return
     url = request.getfixturevalue("postgres_url")
     name = "t" + os.urandom(6).hex()
-    with psycopg.connect(f"{url}/postgres", autocommit=True) as connection:
-        connection.execute(f"CREATE DATABASE {name}")
-    return f"{url}/{name}"
+    yield f"{url}/{name}"
+    # Left there, some hundred of them would fill the memory in which they lie.
+    on_server(url, f"DROP DATABASE IF EXISTS {name} WITH (FORCE)")
+
+
+@pytest.fixture
+def empty_place(backend: str, address: str) -> str:
+    """Where a test makes its project itself: a path, or the URL of an empty database."""
+    if backend == "postgresql":
+        new_database(address)
+    return address
 
 
 @pytest.fixture(params=BACKENDS)
@@ -84,8 +120,91 @@ def backend(request: pytest.FixtureRequest) -> str:
     return str(request.param)
 
 
+@dataclass
+class Template:
+    """A project that nobody has open, to be copied, and what its making gave."""
+
+    place: str
+    stated: Any = None
+
+    def copy_to(self, place: str) -> None:
+        """Put a copy where there is nothing yet."""
+        if place.startswith("postgresql"):
+            new_database(place, self.place.rpartition("/")[2])
+        else:
+            shutil.copy(self.place, place)
+
+
+ITSELF = object()
+"""Stands for the project where furnishing it gave back nothing else."""
+
+
+@dataclass
+class Templates:
+    """The projects that one worker has made to be copied."""
+
+    folder: Path
+    held: dict[tuple[str, Callable[[Project], Any] | None], Template] = field(default_factory=dict)
+
+    def of(self, backend: str, server: str, furnish: Callable[[Project], Any] | None) -> Template:
+        """Return the project of that kind, furnished so; made where it is the first time."""
+        key = backend, furnish
+        if key not in self.held:
+            empty = self.of(backend, server, None) if furnish is not None else None
+            name = f"yard{len(self.held)}"
+            made = Template(f"{server}/{name}" if server else str(self.folder / f"{name}.hwsched"))
+            if empty is None or furnish is None:
+                if server:
+                    new_database(made.place)
+                create_project(made.place, "Yard", bare_unit="in").close()
+            else:
+                empty.copy_to(made.place)
+                with open_project(made.place) as project:
+                    stated = furnish(project)
+                    made.stated = ITSELF if stated is project else stated
+            self.held[key] = made
+        return self.held[key]
+
+
+FURNISHINGS: dict[tuple[str, str], Callable[[Project], Any]] = {}
+"""What `furnished` was put on, by module and name."""
+_GIVEN = pytest.StashKey[dict[str, Any]]()
+
+
+def furnished(furnish: Callable[[Project], Any]) -> Any:
+    """Make a fixture of a function that fills a new project, and is to give the same each time.
+
+    It is called once a worker and kind of database; the tests have copies of its project, and of what it returns.
+    """
+    name = furnish.__name__
+    FURNISHINGS[furnish.__module__, name] = furnish
+
+    @pytest.fixture(name=name)
+    def filled(request: pytest.FixtureRequest, project: Project) -> Any:
+        stated = request.node.stash.get(_GIVEN, {})
+        if name not in stated:
+            # A test that asks for two: the second is filled into what the first has made.
+            return furnish(project)
+        return project if stated[name] is ITSELF else copy.deepcopy(stated[name])
+
+    filled.__doc__ = furnish.__doc__
+    return filled
+
+
+@pytest.fixture(scope="session")
+def templates(tmp_path_factory: pytest.TempPathFactory) -> Templates:
+    """What this worker copies."""
+    return Templates(tmp_path_factory.mktemp("templates"))
+
+
 @pytest.fixture
-def project(empty_place: str) -> Iterator[Project]:
-    """A new project on each kind of database."""
-    with create_project(empty_place, "Yard", bare_unit="in") as made:
-        yield made
+def project(request: pytest.FixtureRequest, backend: str, address: str, templates: Templates) -> Iterator[Project]:
+    """A project on each kind of database: new, or furnished where the test asks for that."""
+    module = request.module.__name__
+    name = next((each for each in request.fixturenames if (module, each) in FURNISHINGS), "")
+    server = request.getfixturevalue("postgres_url") if backend == "postgresql" else ""
+    template = templates.of(backend, server, FURNISHINGS.get((module, name)))
+    request.node.stash[_GIVEN] = {name: template.stated}
+    template.copy_to(address)
+    with open_project(address) as opened:
+        yield opened

@@ -20,14 +20,14 @@ def steps(project):
         return history(connection)
 
 
-def test_a_change_set_has_an_identifier_a_base_a_device_and_a_session(project, empty_place, monkeypatch):
+def test_a_change_set_has_an_identifier_a_base_a_device_and_a_session(project, address, monkeypatch):
     add(project, "1")
     monkeypatch.setattr("platform.node", lambda: "bench-2")
-    with open_project(empty_place) as other:
+    with open_project(address) as other:
         add(other, "2", base=0)
         add(other, "3")
     monkeypatch.setattr("platform.node", lambda: "")
-    with open_project(empty_place) as third:
+    with open_project(address) as third:
         add(third, "4")
     found = steps(project)
     # RFC 9562: version 4, variant 10.

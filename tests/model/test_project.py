@@ -40,17 +40,17 @@ def names(folder):
     return sorted(path.name for path in folder.iterdir())
 
 
-def test_a_new_project_opens_again(project, empty_place):
+def test_a_new_project_opens_again(project, address):
     found = (project.id, project.title, project.length_style, project.bare_unit)
     project.close()
-    with open_project(empty_place) as again:
+    with open_project(address) as again:
         assert (again.id, again.title, again.length_style, again.bare_unit) == found
         assert found[1:] == ("Yard", "fraction", "in")
 
 
-def test_a_project_alone_on_its_place(project, empty_place):
+def test_a_project_alone_on_its_place(project, address):
     with pytest.raises(errors.ExistingProjectError):
-        create_project(empty_place, "Other")
+        create_project(address, "Other")
     assert project.title == "Yard"
 
 
@@ -229,10 +229,10 @@ with project.change("test", "many", "tester") as change:
 """
 
 
-def test_a_killed_writer_leaves_the_project_as_before(project, empty_place):
+def test_a_killed_writer_leaves_the_project_as_before(project, address):
     with project.change("add", "one", "tester") as change:
         change.insert(OPENING_TABLE, [{"mark": "first"}])
-    with subprocess.Popen([sys.executable, "-c", WRITER, empty_place], stdout=subprocess.PIPE, text=True) as process:
+    with subprocess.Popen([sys.executable, "-c", WRITER, address], stdout=subprocess.PIPE, text=True) as process:
         assert process.stdout is not None
         for line in process.stdout:
             if line.strip() == "20":
@@ -241,7 +241,7 @@ def test_a_killed_writer_leaves_the_project_as_before(project, empty_place):
         process.stdout.read()
     assert process.returncode == -signal.SIGKILL
     project.close()
-    with open_project(empty_place) as again:
+    with open_project(address) as again:
         with again.reading() as connection:
             assert list(opening_ids(connection)) == ["first"]
         with again.change("add", "two", "tester") as change:
@@ -323,10 +323,10 @@ def test_a_reader_sees_one_state_while_another_writes(project):
         assert list(opening_ids(connection)) == ["1"]
 
 
-def test_a_reading_within_a_reading_is_part_of_it(project, empty_place):
+def test_a_reading_within_a_reading_is_part_of_it(project, address):
     with project.reading() as outer:
         assert opening_ids(outer) == {}
-        with open_project(empty_place) as other, other.change("add", "one", "tester") as change:
+        with open_project(address) as other, other.change("add", "one", "tester") as change:
             change.insert(OPENING_TABLE, [{"mark": "1"}])
         with project.reading() as inner:
             assert inner is outer

@@ -191,7 +191,7 @@ def test_a_catalogue_changes_by_part_and_by_kit(project):
     assert len(set(keys)) == 3
 
 
-def test_the_catalogue_in_memory_is_read_again_after_a_change_only(project, empty_place):
+def test_the_catalogue_in_memory_is_read_again_after_a_change_only(project, address):
     with change(project) as made:
         write_parts(made, PARTS, "catalogue.xlsx")
     memory = CatalogueMemory()
@@ -204,7 +204,7 @@ def test_the_catalogue_in_memory_is_read_again_after_a_change_only(project, empt
         assert memory.read(earlier) is first
         with change(project) as made:
             write_parts(made, [Part("C-3", "cam")], "more.xlsx")
-        with open_project(empty_place) as other, other.reading() as connection:
+        with open_project(address) as other, other.reading() as connection:
             second = memory.read(connection)
             assert "C-3" in second.parts
         # The earlier transaction goes on seeing what it saw, and spoils nothing for others.
@@ -229,7 +229,7 @@ def test_the_catalogue_in_memory_knows_a_kit_that_changed_alone(project):
         assert kit_now() == kit
 
 
-def test_what_a_change_set_in_the_making_sees_of_the_catalogue_is_not_remembered(project, empty_place):
+def test_what_a_change_set_in_the_making_sees_of_the_catalogue_is_not_remembered(project, address):
     with change(project) as made:
         write_parts(made, PARTS, "catalogue.xlsx")
     memory = CatalogueMemory()
@@ -238,7 +238,7 @@ def test_what_a_change_set_in_the_making_sees_of_the_catalogue_is_not_remembered
         assert "C-3" in memory.read(made.connection).parts
         raise ZeroDivisionError
     # The number of the change set that was rolled back goes to the next one.
-    with open_project(empty_place) as other, change(other) as made:
+    with open_project(address) as other, change(other) as made:
         write_parts(made, [Part("C-4", "cam")], "other.xlsx")
     with project.reading() as connection:
         assert set(memory.read(connection).parts) == {*(part.number for part in PARTS), "C-4"}

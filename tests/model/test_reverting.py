@@ -61,7 +61,7 @@ def refused(project, number):
     return list(caught.value.dependents)
 
 
-def test_there_and_back_across_closing(project, steps, empty_place):
+def test_there_and_back_across_closing(project, steps, address):
     _, opening = steps.insert(OPENING_TABLE, mark="0012", extra={"seal": "red"})
     states = [state(project)]
     steps.update(OPENING_TABLE, opening, hand="LH", extra={})
@@ -69,11 +69,11 @@ def test_there_and_back_across_closing(project, steps, empty_place):
     steps.delete(OPENING_TABLE, opening)
     states.append(state(project))
     project.close()
-    with open_project(empty_place) as again:
+    with open_project(address) as again:
         for expected in (states[1], states[0]):
             undo(again, who="ann")
             assert state(again) == expected
-    with open_project(empty_place) as again:
+    with open_project(address) as again:
         for expected in states[1:]:
             redo(again, who="ann")
             assert state(again) == expected

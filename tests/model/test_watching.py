@@ -33,8 +33,8 @@ def watch(project):
 
 
 @pytest.fixture
-def other(project, empty_place):
-    with open_project(empty_place) as opened:
+def other(project, address):
+    with open_project(address) as opened:
         yield opened
 
 
@@ -93,14 +93,14 @@ def test_what_is_rolled_back_is_not_brought(watch, other):
     assert watch.look() == []
 
 
-def test_another_process_is_seen(watch, empty_place):
+def test_another_process_is_seen(watch, address):
     watch.look()
     code = (
         "import sys; from hwsched.model.project import open_project; from hwsched.model.tables import OPENING_TABLE\n"
         "with open_project(sys.argv[1]) as project, project.change('add', 'one', 'ben') as change:\n"
         "    change.insert(OPENING_TABLE, [{'mark': '1'}])"
     )
-    subprocess.run([sys.executable, "-c", code, empty_place], check=True)
+    subprocess.run([sys.executable, "-c", code, address], check=True)
     assert [each.entities for each in soon(watch)] == [{"opening", "lock_point"}]
 
 

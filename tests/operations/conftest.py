@@ -1,3 +1,3 @@
-from tests.model.backends import backend, empty_place, postgres_url, project
+from tests.model.backends import address, backend, empty_place, postgres_url, project, templates
 
-__all__ = ["backend", "empty_place", "postgres_url", "project"]
+__all__ = ["address", "backend", "empty_place", "postgres_url", "project", "templates"]

@@ -31,7 +31,7 @@ from tests.operations.killing import alike, rows, run_verb, state_of
 from tests.operations.powered import WHO, circuit, closet, doors, fit_all, heights, more_parts
 from tests.wiring.power_rows import parts
 
-POINTS = min(int(os.environ.get("HWSCHED_FUZZ", "0")) or 50, 300)
+POINTS = min(max(50, int(os.environ.get("HWSCHED_FUZZ", "0"))), 300)
 RULE = "case-offset-taken"
 
 pytestmark = [pytest.mark.slow, pytest.mark.skipif(not hasattr(os, "fork"), reason="kill -9 needs POSIX")]

@@ -31,6 +31,7 @@ from hwsched.operations.survey.return_visit import missing_and_visit
 from hwsched.operations.survey.survey_forms import write_form
 from hwsched.operations.survey.survey_import import preview_survey
 from hwsched.values import Catalogue, Chosen
+from tests.model.backends import furnished
 from tests.operations.powered import WHO, circuit, closet, doors, fit_all, heights, write_catalogue
 
 FLIPS = {
@@ -44,7 +45,7 @@ FLIPS = {
 """What an edit by somebody else changes, all in one step: there, and back by the next one."""
 
 
-@pytest.fixture
+@furnished
 def yard(project):
     write_catalogue(project)
     made = doors(project, ["1", "2", "3"], room_from="Hall")
@@ -167,14 +168,14 @@ def test_a_verb_reads_in_one_transaction(project, yard, survey, tmp_path, name):
 
 
 @pytest.mark.parametrize("name", READERS)
-def test_a_writer_between_any_two_statements_is_not_half_seen(project, empty_place, yard, survey, tmp_path, name):
+def test_a_writer_between_any_two_statements_is_not_half_seen(project, address, yard, survey, tmp_path, name):
     reader = READERS[name]
     states = []
     for side in (1, 0):
         flip(project, side)
         states.append(seen(reader, project, yard, tmp_path))
     reached = 0
-    with open_project(empty_place) as other:
+    with open_project(address) as other:
         for at in range(1, 200):
             asked = 0
             side = at % 2
@@ -195,8 +196,8 @@ def test_a_writer_between_any_two_statements_is_not_half_seen(project, empty_pla
     assert 1 <= reached < 199
 
 
-def test_the_number_of_a_page_is_that_of_its_facts(project, empty_place, yard):
-    with open_project(empty_place) as other:
+def test_the_number_of_a_page_is_that_of_its_facts(project, address, yard):
+    with open_project(address) as other:
         for at in range(1, 60):
             asked = 0
 

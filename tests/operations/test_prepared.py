@@ -26,6 +26,7 @@ from hwsched.operations.project.settings import set_settings
 from hwsched.operations.survey.editing import edit_facts
 from hwsched.operations.survey.survey_import import import_survey
 from hwsched.values import Chosen
+from tests.model.backends import furnished
 from tests.model.states import state
 from tests.operations.exact import id_of
 from tests.operations.powered import WHO, closet, doors, fit_all, more_parts
@@ -34,7 +35,7 @@ from tests.wiring.power_rows import parts
 MARKS = "123456"
 
 
-@pytest.fixture
+@furnished
 def yard(project):
     """Six openings that differ, all fitted; a place for a supply."""
     more_parts(project, *(replace(part, list_price=part.list_price or 1.0) for part in parts().parts.values()))
@@ -48,8 +49,8 @@ def yard(project):
 
 
 @pytest.fixture
-def other(project, empty_place, yard):
-    with open_project(empty_place) as opened:
+def other(project, address, yard):
+    with open_project(address) as opened:
         yield opened
 
 

@@ -261,8 +261,8 @@ def places(project):
 
 
 @pytest.fixture
-def elsewhere(project, empty_place):
-    with open_project(empty_place) as opened:
+def elsewhere(project, address):
+    with open_project(address) as opened:
         yield opened
 
 

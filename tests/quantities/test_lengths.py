@@ -1,4 +1,4 @@
-"""Every spelling of the collected list, every one that issue 2 names, and what must be refused."""
+"""Every spelling of the collected list, every one of common practice, and what must be refused."""
 
 import csv
 import datetime as dt
@@ -74,7 +74,7 @@ def test_the_list_is_whole() -> None:
     assert set(SHORTHAND_ROWS) <= {row["spelling"] for row in ROWS}
 
 
-# Issue 2, "Spellings that must be read"; values by arithmetic with 25.4 mm to the inch.
+# Common practice of surveyors; values by arithmetic with 25.4 mm to the inch.
 @pytest.mark.parametrize(
     ("text", "unit", "mm"),
     [

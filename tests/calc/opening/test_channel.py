@@ -19,7 +19,7 @@ from tests.calc.oracles import channel as oracle
 INCH = 25.4
 LEAF = LeafSize(900, 2100, 1.75 * INCH)
 LOCK = lock_pocket(LEAF, 1000, 150, 1.75 * INCH, INCH, 100)
-# issue 3, check values, common practice: centre 2 1/2 in above, square for 3/8 in, then about 10 degrees to the face
+# Common practice: centre 2 1/2 in above, square for 3/8 in, then about 10 degrees to the face
 GIVEN = ChannelInput(LEAF, "inside", 70, 1000 + 2.5 * INCH, LOCK, 0.375 * INCH, 10, 0.25 * INCH)
 
 

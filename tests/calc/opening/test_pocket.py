@@ -14,7 +14,7 @@ from tests.calc.oracles import case_count
 from tests.calc.oracles import pocket as oracle
 
 INCH = 25.4
-# issue 2, common practice: 13 3/4 in of clear edge, 1 3/4 in depth, 11/16 in width, a 9 in lead
+# Common practice: 13 3/4 in of clear edge, 1 3/4 in depth, 11/16 in width, a 9 in lead
 UNIT = PocketInput(
     leaf_mm=1.75 * INCH,
     leaf_height_mm=84 * INCH,

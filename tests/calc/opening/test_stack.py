@@ -29,7 +29,7 @@ def test_docs():
 
 @pytest.mark.parametrize(
     ("length", "proud"), [(28.575, (6.35, 5.556, 4.7625)), (31.75, (9.525, 8.731, 7.9375))]
-)  # issue 3, check values; common practice
+)  # common practice
 def test_check_values(length, proud):
     for k, value in enumerate(proud):
         assert projection_mm(44.45, 0, length, 0, k) == pytest.approx(value, abs=5e-4)

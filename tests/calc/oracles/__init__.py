@@ -6,6 +6,6 @@ Nothing here imports ``hwsched``. Each module takes the JSON object that a calcu
 import os
 
 
-def case_count(default: int = 5000) -> int:
+def case_count(default: int = 2000) -> int:
     """Random cases a calculator: a bounded share by default, more by HWSCHED_FUZZ."""
-    return int(os.environ.get("HWSCHED_FUZZ", default))
+    return max(default, int(os.environ.get("HWSCHED_FUZZ", "0")))

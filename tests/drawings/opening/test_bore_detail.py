@@ -66,7 +66,7 @@ def test_without_holes_or_thickness_words_stand_there():
 
 
 def test_a_channel_begins_at_the_bottom_of_its_square_hole():
-    # Issue 3 (common practice): square for 3/8 in, then 10 degrees to the face; 0.762 in along the slanted bore it
+    # Common practice: square for 3/8 in, then 10 degrees to the face; 0.762 in along the slanted bore it
     # enters at 0.507 in from the face.
     upright = named(detail(up_deg=-80.0, from_depth_mm=0.375 * INCH, depth_mm=0.762 * INCH), "lead axis")[0]
     (z0, y0), (z1, y1) = upright.points

@@ -36,7 +36,7 @@ def test_pocket_and_bridge_of_an_edge_unit_are_dimensioned():
     assert (x1 - x0, y1 - y0) == pytest.approx((17.5, 349.25))
     top_of_case = 41 * INCH + 44.45
     found = dict(dimensions(drawing))
-    assert found['13 3/4"'] == pytest.approx(349.25)  # clear edge length, issue 2 (common practice)
+    assert found['13 3/4"'] == pytest.approx(349.25)  # clear edge length, common practice
     assert y0 - top_of_case in [pytest.approx(length, abs=0.01) for length in found.values()]
 
 

@@ -1,6 +1,8 @@
 """A random walk of edits: what is checked one opening at a time, by a checker that remembers, equals the whole check.
 
-The whole check is made by a project that was opened anew, with nothing remembered. Dates are fixed.
+The whole check is made by a project that was opened anew, with nothing remembered. Dates are fixed. After each step the
+opening that was edited and one other are looked at in every way, and after each fifth step all of them; with
+``HWSCHED_FUZZ`` set all are after each, and the longer walks are twice as long.
 """
 
 import os
@@ -42,6 +44,10 @@ from tests.rules.scenario import lock
 from tests.wiring.power_rows import parts
 
 WHO = "w"
+EACH = 1 if os.environ.get("HWSCHED_FUZZ") else 5
+"""After how many steps every opening is looked at."""
+LONG = 120 if os.environ.get("HWSCHED_FUZZ") else 60
+"""Steps of a longer walk."""
 PARTS = {part.number: part for part in parts(UNIT={"plate_width_mm": 80.0}).parts.values()}
 OPENING_FACTS = {
     "stair": (True, False, None),
@@ -94,6 +100,10 @@ class Walk:
         fit_openings(self.project, who=WHO)
         self.checker = Checker()
         self.log = []
+        self.edited = None
+        # Of its own, so that the steps of a seed are the same however much is looked at.
+        self.drawing = random.Random(f"looking {seed}")
+        self.times = 0
 
     def openings(self):
         with self.project.reading() as connection:
@@ -274,20 +284,29 @@ class Walk:
     def step(self):
         edit = self.random.choice(self.EDITS)
         self.log.append(edit.__name__)
+        self.edited = self.random.choice(self.openings())
         try:
-            edit(self, self.random.choice(self.openings()))
+            edit(self, self.edited)
         except ChangeError as error:
             # Refused, and so without effect: that must leave all as it was, too.
             self.log[-1] += f" (refused: {error})"
 
     # --- what must hold ---------------------------------------------------------------------------------------------
 
+    def to_look_at(self, openings):
+        self.times += 1
+        if self.times % EACH == 0 or self.edited is None:
+            return openings
+        return sorted({self.drawing.choice(openings), *({self.edited} & set(openings))})
+
     def holds(self):
         with open_project(self.path) as anew:
             whole = {each.given.opening.id: each for each in check_openings(anew, today=TODAY)}
-            looked = {id_: look_again(anew, [id_], checker=Checker(), today=TODAY)[0] for id_ in whole}
+            chosen = self.to_look_at(list(whole))
+            looked = {id_: look_again(anew, [id_], checker=Checker(), today=TODAY)[0] for id_ in chosen}
         assert set(whole) == set(self.openings()), self.log
-        for opening, full in whole.items():
+        for opening in chosen:
+            full = whole[opening]
             (one,) = check_openings(self.project, [opening], checker=self.checker, today=TODAY)
             assert told(one) == told(full), self.log
             (again,) = look_again(self.project, [opening], checker=self.checker, today=TODAY)
@@ -338,4 +357,4 @@ def test_one_at_a_time_equals_all_at_once(tmp_path, seed):
 @pytest.mark.fuzz
 @pytest.mark.parametrize("seed", range(100, 100 + int(os.environ.get("HWSCHED_CHECK_WALKS", "1"))))
 def test_longer_walks(tmp_path, seed):
-    walked(tmp_path / "w.hwsched", seed, 120)
+    walked(tmp_path / "w.hwsched", seed, LONG)

@@ -9,12 +9,13 @@ from hwsched.operations.opening.hand_choices import choose_part, place_unit, rel
 from hwsched.operations.project.history import undo
 from hwsched.operations.survey.editing import add_opening
 from hwsched.values import Chosen, HandPlacement, Part
+from tests.model.backends import furnished
 from tests.model.states import state
 
 PLACE = {"leaf": "single", "face": "inside", "pattern": "above", "x_mm": 20, "y_mm": 1100.5}
 
 
-@pytest.fixture
+@furnished
 def opening(project):
     with project.change("import-catalogue", "Parts", "ann") as change:
         write_parts(change, [Part("C-1", "mortise-cylinder"), Part("C-2", "mortise-cylinder")], "test")

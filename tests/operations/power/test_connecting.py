@@ -17,13 +17,14 @@ from hwsched.operations.power.connecting import (
 from hwsched.operations.power.power_results import power_result
 from hwsched.operations.project.history import undo
 from hwsched.operations.survey.editing import edit_facts
+from tests.model.backends import furnished
 from tests.model.states import state
 from tests.operations.power.test_power_editing import there_and_back
 from tests.operations.powered import WHO, circuit, closet, doors, fit_all, heights, lines, power, write_catalogue
 from tests.wiring.power_rows import run
 
 
-@pytest.fixture
+@furnished
 def present(project):
     """Four openings ten metres apart, two supplies with a circuit each; identifiers by name."""
     write_catalogue(project)

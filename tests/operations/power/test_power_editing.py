@@ -19,12 +19,13 @@ from hwsched.operations.power.power_editing import (
 from hwsched.operations.power.power_results import power_result
 from hwsched.operations.project.history import redo, undo
 from hwsched.operations.survey.editing import remove
+from tests.model.backends import furnished
 from tests.model.states import in_force, state
 from tests.operations.powered import WHO, circuit, closet, doors, fit_all, lines, power, write_catalogue
 from tests.wiring.power_rows import volts
 
 
-@pytest.fixture
+@furnished
 def present(project):
     """Two openings, a supply and a circuit; identifiers by name."""
     write_catalogue(project)

@@ -15,12 +15,13 @@ from hwsched.operations.power.power_import import import_power
 from hwsched.operations.power.power_results import power_result
 from hwsched.paths import SAMPLE
 from tests.exchange.powers import WHOLE, with_cell, write_power
+from tests.model.backends import furnished
 from tests.model.states import state
 from tests.operations.power.test_power_editing import there_and_back
 from tests.operations.powered import WHO, doors, fit_all, lines, power, write_catalogue
 
 
-@pytest.fixture
+@furnished
 def yard(project):
     """Three openings without places, and the catalogue."""
     write_catalogue(project)

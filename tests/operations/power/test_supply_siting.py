@@ -16,6 +16,7 @@ from hwsched.operations.power.supply_siting import CIRCUIT_NAME, propose_siting
 from hwsched.operations.project.history import undo
 from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.operations.survey.editing import edit_facts
+from tests.model.backends import furnished
 from tests.model.states import state
 from tests.operations.power.test_power_editing import there_and_back
 from tests.operations.powered import (
@@ -56,7 +57,7 @@ def named(proposal):
     )
 
 
-@pytest.fixture
+@furnished
 def yard(project):
     """Six openings along a wall and three places; identifiers by name."""
     write_catalogue(project)

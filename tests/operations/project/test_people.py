@@ -16,10 +16,11 @@ from hwsched.operations.project.people import Person, add_person, people, remove
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.survey.editing import add_opening, edit_facts
 from hwsched.values import Part
+from tests.model.backends import furnished
 from tests.model.states import state
 
 
-@pytest.fixture
+@furnished
 def listed(project):
     """One person of each role, and an opening; returns its identifier."""
     opening = add_opening(project, {"mark": "1"}, who="anybody")[1]

@@ -32,6 +32,7 @@ from hwsched.operations.survey.editing import add_item, add_opening, edit_facts,
 from hwsched.operations.survey.own_fields import define_field, set_own_value
 from hwsched.operations.survey.typed_values import type_in
 from hwsched.values import Part
+from tests.model.backends import furnished
 from tests.model.states import state
 
 ANN, BEN = "ann", "ben"
@@ -46,8 +47,8 @@ class Two:
     rows: dict[str, str] = field(default_factory=dict)
 
 
-@pytest.fixture
-def two(project, empty_place):
+@furnished
+def yard(project):
     """Openings 1 and 2, a lock, parts, a set, two circuits on a supply, a field of the project's own."""
     with project.change("import-catalogue", "Parts", ANN) as change:
         kinds = {"C-1": "cam", "C-2": "cam", "C-3": "cam", "U-1": "surface-unit", "U-2": "surface-unit"}
@@ -72,8 +73,14 @@ def two(project, empty_place):
     rows["waiver"] = waivers(project)[0].id
     for name, role in ((ANN, "specifier"), (BEN, "specifier"), ("cid", "installer")):
         add_person(project, name, role, who=ANN)
-    with open_project(empty_place) as other:
-        yield Two(project, other, rows)
+    return rows
+
+
+@pytest.fixture
+def two(project, address, yard):
+    """The same project, open twice."""
+    with open_project(address) as other:
+        yield Two(project, other, yard)
 
 
 def place(project, opening, x_mm, y_mm, **more):

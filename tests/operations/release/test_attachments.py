@@ -24,13 +24,14 @@ from hwsched.operations.release.attachments import (
 from hwsched.operations.survey.editing import add_item, add_opening, remove
 from hwsched.operations.survey.things import Thing, thing_named
 from hwsched.values import Part
+from tests.model.backends import furnished
 from tests.model.states import state
 
 WHO = "ann"
 PHOTO = b"\x89PNG\r\n\x1a\n" + bytes(range(256)) * 20
 
 
-@pytest.fixture
+@furnished
 def yard(project):
     with project.change("import-catalogue", "Parts", WHO) as change:
         write_parts(change, [Part("C-1", "cam")], "test")

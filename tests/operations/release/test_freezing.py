@@ -36,6 +36,7 @@ from hwsched.rules import RULEBOOK
 from hwsched.values import Catalogue, Fit
 from hwsched.values.revision import Scope
 from hwsched.values.terms import CostTerms
+from tests.model.backends import furnished
 from tests.model.states import state
 from tests.operations.exact import TODAY, id_of, small
 from tests.operations.findings.test_random_checks import Walk
@@ -43,10 +44,10 @@ from tests.operations.frozen_states import state_now, state_then
 from tests.operations.powered import circuit, closet, door, fit_all, write_catalogue
 
 WHO = "ann"
-STEPS = int(os.environ.get("HWSCHED_FUZZ", "0")) // 200 or 40
+STEPS = max(40, int(os.environ.get("HWSCHED_FUZZ", "0")) // 200)
 
 
-@pytest.fixture
+@furnished
 def yard(project):
     """Three openings, on each kind of database."""
     write_catalogue(project)

@@ -7,10 +7,11 @@ from hwsched.model.history import changes_of, history
 from hwsched.model.queries import read_inputs
 from hwsched.operations.project.history import undo
 from hwsched.operations.survey.editing import add_item, add_leaf, add_opening, edit_fact_text, edit_facts, remove
+from tests.model.backends import furnished
 from tests.model.states import rows_of, state
 
 
-@pytest.fixture
+@furnished
 def opening(project):
     return add_opening(project, {"mark": "0012", "building": "Mill", "level": "1"}, who="ann")[1]
 

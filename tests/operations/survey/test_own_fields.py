@@ -10,10 +10,11 @@ from hwsched.operations.project.history import undo
 from hwsched.operations.survey.editing import add_item, add_opening
 from hwsched.operations.survey.own_fields import define_field, remove_field, set_own_value
 from hwsched.values import Part
+from tests.model.backends import furnished
 from tests.model.states import state
 
 
-@pytest.fixture
+@furnished
 def rows(project):
     """One row of each kind that can have fields."""
     with project.change("import-catalogue", "Parts", "ann") as change:

@@ -13,7 +13,7 @@ from queue import SimpleQueue
 from hwsched.operations.project.demonstration import demonstrate
 from tests.mutants.sites import ROOT, Mutant, draw, mutants_of
 from tests.mutants.touching import Touching, is_fresh
-from tests.mutants.trying import CHOSEN, NO_TESTS, Copy, Trial, described
+from tests.mutants.trying import CHOSEN, NO_TESTS, QUICK, Copy, Trial, described
 
 CACHE = ROOT / ".mutants_cache"
 NOT_RUN = ("benchmarks", "desktop", "house", "mutants")
@@ -31,6 +31,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser.add_argument("--at-most", type=float, default=240.0, help="seconds of tests a mutant (240)")
     parser.add_argument("--least", type=float, default=0.9, help="share that has to die (0.9)")
     parser.add_argument("--tests", nargs="+", metavar="FOLDER", help="ask only tests of these folders, as calc wiring")
+    parser.add_argument("--quick", action="store_true", help="ask no test that is slow or fuzz")
     parser.add_argument("--list", action="store_true", help="only show what is drawn")
     told = parser.parse_args(arguments)
     if told.list:
@@ -43,10 +44,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
         sample = Path(folder) / "sample"
         demonstrate(sample, who="tests")
         for number in range(told.jobs):
-            copies.put(Copy(Path(folder) / str(number), sample))
+            copies.put(Copy(Path(folder) / str(number), sample, forks=True))
         # Read now, so that the tree may be worked on while this runs.
         drawn = draw(mutants_in(told.floor), told.count, told.seed)
-        touching = measured(told.jobs, told.tests)
+        touching = measured(told.jobs, told.tests, quick=told.quick)
 
         def tried(mutant: Mutant) -> Trial:
             copy = copies.get()
@@ -72,22 +73,23 @@ def mutants_in(floor: str) -> list[Mutant]:
     return [mutant for path in paths for mutant in mutants_of(path)]
 
 
-def measured(jobs: int, folders: Sequence[str] | None = None) -> Touching:
+def measured(jobs: int, folders: Sequence[str] | None = None, *, quick: bool = False) -> Touching:
     """Return which tests run which line; test files whose own or whose modules' text changed are run anew."""
+    cache, chosen = (CACHE / "quick", QUICK) if quick else (CACHE, CHOSEN)
     found = [each.relative_to(ROOT) for each in sorted((ROOT / "tests").rglob("test_*.py"))]
     asked = [each for each in found if (each.parts[1] not in NOT_RUN if folders is None else each.parts[1] in folders)]
     files = [each.as_posix() for each in asked]
-    stale = [each for each in files if not is_fresh(CACHE, each)]
+    stale = [each for each in files if not is_fresh(cache, each)]
     if stale:
         print(f"measuring which lines {len(stale)} of {len(files)} test files run", flush=True)
-        words = ["-q", "--tb=short", *CHOSEN, "-p", "no:cacheprovider", "-p", "tests.mutants.touching"]
+        words = ["-q", "--tb=short", *chosen, "-p", "no:cacheprovider", "-p", "tests.mutants.touching"]
         spread = ["-n", str(jobs), "--dist", "loadfile"] if jobs > 1 else []
-        command = [sys.executable, "-m", "pytest", *words, *spread, f"--write-touched={CACHE}", *stale]
+        command = [sys.executable, "-m", "pytest", *words, *spread, f"--write-touched={cache}", *stale]
         environment = {**os.environ, "PYTHONPATH": str(ROOT), "QT_QPA_PLATFORM": "offscreen"}
         done = subprocess.run(command, cwd=ROOT, env=environment, stdout=subprocess.PIPE, text=True, check=False)
         if done.returncode not in (0, NO_TESTS):
             print(done.stdout[-4000:], "\ntests that fail without a change are left out", sep="")
-    return Touching(CACHE, files)
+    return Touching(cache, files)
 
 
 if __name__ == "__main__":

@@ -2,7 +2,8 @@
 
 Left out is what no reader would take for a fault of the program: type hints, decorators, docstrings and messages,
 logging, `__all__`, worked examples of calculators, the `strict` of a zip, and assignments without which a name would be
-missing altogether (any test at all sees that).
+missing altogether (any test at all sees that). Left out too is whether equality counts where a comparison is blurred
+by a tolerance for rounding: nothing is ever exactly that far off.
 """
 
 import ast
@@ -42,6 +43,8 @@ ARITHMETIC = {
     ast.BitAnd: ("&", "|"),
 }
 OPPOSITE_CALLS = {"min": "max", "max": "min", "any": "all", "all": "any", "floor": "ceil", "ceil": "floor"}
+MOST_ROUNDED = 1e-6
+"""Largest number that is written for a tolerance."""
 LOGGERS = {"log", "logger", "logging", "warnings", "LOG", "_log"}
 
 
@@ -265,6 +268,8 @@ class _Sites:
             case ast.Compare(left=left, ops=ops, comparators=comparators):
                 for first, op, second in zip((left, *comparators), ops, comparators, strict=False):
                     was, now = COMPARISONS[type(op)]
+                    if was[0] in "<>" and any(_is_blurred(each) for each in (first, second)):
+                        continue
                     yield from self.operator(first, second, was, now, "comparison")
             case ast.BoolOp(op=op, values=values):
                 was, now = ("and", "or") if isinstance(op, ast.And) else ("or", "and")
@@ -317,3 +322,17 @@ class _Sites:
 
 def _is_text(node: ast.expr) -> bool:
     return isinstance(node, ast.JoinedStr) or (isinstance(node, ast.Constant) and isinstance(node.value, str))
+
+
+def _is_blurred(node: ast.expr) -> bool:
+    """Whether a value is a tolerance for rounding, or has one added or taken off."""
+    match node:
+        case ast.Name(id=name):
+            return name.lstrip("_").startswith("TOUCH")
+        case ast.Constant(value=float() as value):
+            return 0.0 < value <= MOST_ROUNDED
+        case ast.UnaryOp(operand=operand):
+            return _is_blurred(operand)
+        case ast.BinOp(op=ast.Add() | ast.Sub(), right=right):
+            return _is_blurred(right)
+    return False

@@ -74,6 +74,14 @@ def test_what_no_reader_takes_for_a_fault_is_left_alone(changes):
     assert {kind for line, kind, *_ in found if line == 12} == {"deleted"}
 
 
+def test_whether_equality_counts_within_a_tolerance_is_left_alone(changes):
+    """A tolerance moved, or taken off instead of added, stays a change: what touches sees it."""
+    found = changes("def f(a, b):\n    return a < b + _TOUCH_MM\n\n\ndef g(a):\n    return a > -1e-9 or a > 1e-3\n")
+    assert {(line, after) for line, kind, _, after in found if kind in ("comparison", "arithmetic")} == {
+        (2, "return a < b - _TOUCH_MM"), (6, "return a > -1e-9 or a >= 1e-3"),
+    }  # fmt: skip
+
+
 def test_a_name_is_never_left_without_its_value(changes):
     assert changes("def f(a):\n    b = a\n    return b\n") == {(3, "return", "return b", "return None")}
 

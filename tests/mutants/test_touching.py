@@ -19,7 +19,9 @@ def folder(tmp_path):
             f"{test_file}::{name}": {"seconds": seconds, "passed": passed, "shared": shared}
             for name, (seconds, passed, shared) in tests.items()
         }
-        contexts = {name if name.startswith("fixture ") else f"{test_file}::{name}": ran[name] for name in ran}
+        contexts = {
+            name if name.startswith(("fixture ", "loading")) else f"{test_file}::{name}": ran[name] for name in ran
+        }
         content = {"touched": [BATTERY], "key": key_of(test_file, [BATTERY]), "tests": held, "ran": contexts}
         written_for(tmp_path, test_file).write_text(json.dumps(content), encoding="utf-8")
 
@@ -38,6 +40,7 @@ def folder(tmp_path):
             "elsewhere": {BATTERY: [19, 30]},
             "failing": {BATTERY: [12]},
             "fixture sample_folder": {BATTERY: [12]},
+            "loading": {BATTERY: [1, 40]},
         },
     )
     return tmp_path
@@ -71,6 +74,10 @@ def test_a_constant_answers_to_the_tests_of_the_lines_that_say_it(touching):
 
 def test_a_line_that_no_test_runs(touching):
     assert touching.of(replace(IN_FUNCTION, statement=range(50, 51))) == {}
+
+
+def test_a_function_that_runs_as_its_module_is_loaded_answers_to_the_tests_of_the_module(touching):
+    assert names(touching.of(replace(IN_FUNCTION, statement=range(40, 41)))) == ["elsewhere", "quick", "shares", "slow"]
 
 
 def test_what_was_measured_holds_until_the_texts_change(folder):

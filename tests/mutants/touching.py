@@ -21,6 +21,8 @@ import pytest
 from tests.mutants.sites import ROOT, Mutant
 
 PACKAGE = ROOT / "hwsched"
+LOADING = "loading"
+"""Stands for what is run once, as modules are loaded."""
 NOT_UNDER_TEST = ("hwsched.quantities", "hwsched.render", "hwsched.model")
 """Their caches are kept from test to test while lines are measured: unit registry and fonts are dear to load."""
 
@@ -103,12 +105,17 @@ class Writer:
             name = Path(path).relative_to(ROOT).as_posix()
             for line, contexts in data.contexts_by_lineno(path).items():
                 for context in contexts:
-                    ran[context].setdefault(name, []).append(line)
+                    ran[context or LOADING].setdefault(name, []).append(line)
         self.shared.update({context: lines for context, lines in ran.items() if context.startswith("fixture ")})
+        # What comes before the first test, when all files are loaded.
+        self.shared.setdefault(LOADING, ran[LOADING])
         ran.update(self.shared)
         wanted = {*self.tests, *(each for held in self.tests.values() for each in held["shared"])}
         mine = {context: ran[context] for context in sorted(wanted & ran.keys())}
         touched = {name for lines in mine.values() for name in lines}
+        # Test files that run together load each other's modules: a file's own are those that its tests run.
+        loaded = {name: lines for name, lines in ran[LOADING].items() if name in touched}
+        mine[LOADING] = loaded
         content = {"touched": sorted(touched), "key": key_of(file, touched), "tests": self.tests, "ran": mine}
         self.folder.mkdir(parents=True, exist_ok=True)
         target = written_for(self.folder, file)
@@ -189,6 +196,7 @@ class Touching:
         self.seconds: dict[str, float] = {}
         self.by_line: dict[tuple[str, int], set[str]] = defaultdict(set)
         self.by_sample: set[tuple[str, int]] = set()
+        self.by_loading: set[tuple[str, int]] = set()
         for name in test_files:
             path = written_for(folder, name)
             if path.exists():  # a file of benchmarks alone has none
@@ -205,7 +213,10 @@ class Touching:
         for context, files in content["ran"].items():
             for file, lines in files.items():
                 for line in lines:
-                    self.by_line[file, line].update(shared[context])
+                    if context == LOADING:
+                        self.by_loading.add((file, line))
+                    else:
+                        self.by_line[file, line].update(shared[context])
                 if context == "fixture sample_folder":
                     self.by_sample.update((file, line) for line in lines)
 
@@ -213,7 +224,7 @@ class Touching:
         """Return the tests that run a changed line with their seconds, the quickest first.
 
         What is worked out once as a module is loaded no test runs: there it is the tests of the function whose default
-        it is, or of the lines that use the name.
+        it is, or of the lines that use the name. A function that runs then alone answers to all tests of its module.
         """
         if not mutant.at_import:
             lines = [(mutant.file, line) for line in mutant.statement]
@@ -222,7 +233,7 @@ class Touching:
         else:
             lines = [place for name in mutant.names for place in self.uses(name)]
         found = set().union(*(self.by_line.get(place, ()) for place in lines)) if lines else set()
-        if not found and mutant.at_import:
+        if not found and (mutant.at_import or any(place in self.by_loading for place in lines)):
             found = set().union(*(tests for (file, _), tests in self.by_line.items() if file == mutant.file))
         return {test: self.seconds[test] for test in sorted(found, key=lambda test: (self.seconds[test], test))}
 

@@ -1,7 +1,8 @@
 """What was shown is what is accepted: bound to the file and to what was used of the project, and to nothing else."""
 
+import sys
 import time
-from dataclasses import replace
+from dataclasses import dataclass, field, replace
 
 import pytest
 
@@ -15,6 +16,7 @@ from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.opening.what_if import Question, accept_answer, what_if
+from hwsched.operations.parts import catalogue_import
 from hwsched.operations.parts.cost_terms import set_terms
 from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_part_numbers
 from hwsched.operations.power.connecting import set_route
@@ -95,6 +97,14 @@ def test_a_survey_is_taken_in_as_it_was_shown_though_others_work_elsewhere(yard,
     edit(other, "1", room_from="Yard")
     done = taken_in(yard, survey, seen).preview
     assert (done.new, done.changed) == (seen.preview.new, seen.preview.changed)
+    assert {mark: facts(yard)[mark] for mark in "129"} == AS_READ
+    assert facts(yard)["3"][0] == "Cellar"
+
+
+def test_what_others_do_at_openings_that_the_file_does_not_name_leaves_it_as_shown(yard, other, survey):
+    seen = preview_survey(yard, survey, AS_TYPED)
+    edit(other, "3", room_to="Cellar")
+    assert taken_in(yard, survey, seen).preview == seen.preview
     assert {mark: facts(yard)[mark] for mark in "129"} == AS_READ
     assert facts(yard)["3"][0] == "Cellar"
 
@@ -217,6 +227,71 @@ def test_a_what_if_follows_what_others_changed_in_the_catalogue(yard, other, tmp
     assert what_if(yard, Question(catalogue=path)).differences == ()
 
 
+def survey_again(project, folder):
+    path = folder / "s.csv"
+    path.write_text(ROWS)
+    seen = preview_survey(project, path, AS_TYPED)
+    return lambda: taken_in(project, path, seen)
+
+
+def what_if_again(project, folder):
+    answer = what_if(project, Question(prefer="holes"))
+    return lambda: accept_answer(project, answer, who=WHO)
+
+
+def fewest_again(project, folder):
+    found = fewest_part_numbers(project)
+    return lambda: accept_fewest(project, found, who=WHO)
+
+
+AGAIN = {
+    "survey": (survey_again, "survey_import._look"),
+    "what if": (what_if_again, "what_if._answered"),
+    "fewest kinds": (fewest_again, "fewest_kinds._offered"),
+}
+"""What is accepted, and the function that looks at it again."""
+
+
+@pytest.mark.parametrize("name", AGAIN)
+def test_looking_again_holds_nobody_up_and_is_done_once(yard, other, tmp_path, monkeypatch, name):
+    """While it is looked at again others can write, and what it has seen by then it does not look at once more."""
+    begin, looks = AGAIN[name]
+    accept = begin(yard, tmp_path)
+    edit(other, "3", room_to="Cellar")
+    module, function = looks.split(".")
+    real, calls = getattr(sys.modules[f"hwsched.operations.{module}"], function), []
+
+    def looked(*asked):
+        calls.append(None)
+        edit(other, "3", room_to="Loft")
+        return real(*asked)
+
+    monkeypatch.setattr(f"hwsched.operations.{looks}", looked)
+    accept()
+    assert facts(yard)["3"][0] == "Loft"
+    assert len(calls) == 1
+
+
+def test_a_catalogue_is_read_again_while_others_can_write(yard, other, tmp_path, monkeypatch):
+    """Somebody gives parts a field of their own after the file was read: it is read again, and nobody is held up."""
+    path = edited(yard, tmp_path / "c.xlsx", ("UNIT", "List price", 150))
+    real, calls = catalogue_import.read_catalogue_file, []
+
+    def read(*asked):
+        calls.append(None)
+        if len(calls) == 2:
+            edit(other, "3", room_to="Loft")
+        found = real(*asked)
+        if len(calls) == 1:
+            define_field(other, "part", "shelf", "Shelf", "text", who="ben")
+        return found
+
+    monkeypatch.setattr(catalogue_import, "read_catalogue_file", read)
+    catalogue_import.import_catalogue(yard, path, who=WHO)
+    assert len(calls) == 2
+    assert facts(yard)["3"][0] == "Loft"
+
+
 # --- fewest kinds ---------------------------------------------------------------------------------------------------
 
 
@@ -330,3 +405,31 @@ def test_a_file_written_while_it_is_read_is_refused(tmp_path):
 def test_many_marks_are_counted():
     assert changed_meanwhile(list("1234567")).count(",") == 5
     assert "and 2 more changed" in changed_meanwhile(list("1234567"))
+
+
+@dataclass(frozen=True)
+class Seen:
+    what: object
+    basis: object = field(default=0, compare=False)
+
+
+@dataclass(frozen=True)
+class Other:
+    what: object
+
+
+def test_a_key_tells_apart_what_is_not_the_same():
+    one = shown_key(Seen(1))
+    # What a person is not shown does not count, nor does the order in which a set happens to be.
+    assert shown_key(Seen(1, basis=2)) == one
+    assert shown_key(Seen({"b", "a"})) == shown_key(Seen({"a", "b"}))
+    assert shown_key(Seen({"a": 1, "b": 2})) == shown_key(Seen({"b": 2, "a": 1}))
+    assert shown_key(Seen((1, 2))) != shown_key(Seen((2, 1)))
+    others = (Seen(2), Seen("1"), Seen(None), Seen((1,)), Seen({"a": 1}), Other(1), Seen(Seen(1)), Seen(True))
+    keys = {shown_key(each) for each in others}
+    assert len(keys) == len(others)
+    assert one not in keys
+    check_shown("", one)
+    check_shown(one, one)
+    with pytest.raises(ShownOtherwiseError, match=f"is {one}, not "):
+        check_shown(shown_key(Seen(2)), one)

@@ -310,7 +310,7 @@ def _nominal_voltage(given: _Input, nominal_v: Sequence[float]) -> Cure:
             text = f"{volts:g} V is over the maximum of the load at {too_low[0]!r}: it needs loads made for {volts:g} V"
             return Cure("nominal-voltage", False, text, None, (), {"source_v": volts}, None)
         tried = replace(given.circuit, source_v=volts)
-        if given.tried(tried)[0] or volts == higher[-1]:
+        if given.tried(tried)[0]:
             break
     missing = [load.node for load in loads if load.maximum_v is None]
     needs = f"; needs the maximum voltage of the load at {missing[0]!r}" if missing else ""

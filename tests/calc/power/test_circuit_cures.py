@@ -87,13 +87,22 @@ def test_a_run_of_its_own_is_as_thin_as_it_may_be():
 
 
 def test_the_least_nominal_voltage_that_does_is_taken():
-    """5 ohm at 3 A take 15 V: 12 V cannot give 9 V to the load, 24 V can just, at 4 A only 48 V can."""
-    for amps, wanted_v in ((3, 24), (4, 48)):
+    """5 ohm at 3 A take 15 V: 12 V cannot give 9 V to the load, 24 V can just; at 4 A 48 V can, at 8 A only 54 V."""
+    for amps, wanted_v in ((3, 24), (4, 48), (8, 54)):
         loads = (Load("a", "current", amps, 9, 60),)
         circuit = Circuit((Run("supply", "a", 145, "1 mm2", "solid"),), loads, 12, 0, 20)
         cure = by_kind(circuit, "a", nominal_v=(12, 24, 48, 54))["nominal-voltage"]
         assert (cure.works, cure.values["source_v"]) == (True, wanted_v)
         assert cure.volts == pytest.approx(wanted_v - 5 * amps)
+
+
+def test_where_no_nominal_voltage_does_the_highest_is_named():
+    """5 ohm at 10 A take 50 V: 4 V are left of 54 V."""
+    circuit = Circuit((Run("supply", "a", 145, "1 mm2", "solid"),), (Load("a", "current", 10, 9, 60),), 12, 0, 20)
+    for offered in ((54,), (24, 54, 48)):
+        cure = by_kind(circuit, "a", nominal_v=offered)["nominal-voltage"]
+        assert (cure.works, cure.values["source_v"]) == (False, 54)
+        assert "even a 54 V supply does not do" in cure.text
 
 
 def test_numbers_of_the_nearer_supply_and_of_the_source_voltage_are_the_limits():

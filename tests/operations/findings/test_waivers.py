@@ -1,5 +1,6 @@
 """Waivers: who, why, until when and for what; what they leave open, when they end, and that nothing is ever hidden."""
 
+from collections import Counter
 from dataclasses import replace
 from datetime import date, timedelta
 
@@ -24,6 +25,8 @@ from hwsched.rules.circuits import CIRCUIT_RULES
 from hwsched.values.record import SCOPES
 from tests.model.states import state
 from tests.operations.exact import TODAY, USUAL, findings, id_of, small, waived
+from tests.operations.locked import points_of
+from tests.operations.locked import yard as locked_yard
 from tests.operations.powered import circuit, closet, door, more_parts
 from tests.rules.scenario import catalogue
 
@@ -240,6 +243,33 @@ def test_openings_alike_are_covered_those_that_come_later_too(yard):
 def test_this_opening_alone(yard):
     give(yard)
     assert findings(yard)["3"] == OPEN
+
+
+def test_a_waiver_of_the_project_is_told_once_where_two_locks_would_need_it(tmp_path):
+    """Two units of one opening: one lasts 300.96 days (see test_exact_findings), one that draws more 247."""
+
+    def said_at(project, today=TODAY):
+        (checked,) = [each for each in check_openings(project, today=today) if each.given.opening.mark == "101"]
+        return Counter(
+            f.rule for f in checked.findings if f.rule.startswith(("battery-life", "waiver-")) and not f.waived
+        )
+
+    with locked_yard(tmp_path) as project:
+        usual = catalogue().get("UNIT")
+        more = {**usual.attributes, "standing_ua": 120.0}
+        more_parts(project, replace(usual, number="U-2", list_price=900.0, attributes=more))
+        at = points_of(project, "101")["deadbolt"]
+        choose_part(project, id_of(project, "101"), "unit", "U-2", who=WHO, point=at)
+        set_settings(project, who=WHO, limits={"battery-life.days": 320.0})
+        fit_openings(project, who=WHO)
+        assert said_at(project) == {"battery-life": 2}
+        last_day = TODAY + timedelta(days=5)
+        give(project, None, "battery-life", scope="project", until=last_day.isoformat())
+        assert said_at(project, last_day) == {}
+        assert said_at(project, last_day + timedelta(days=1)) == {"battery-life": 2, "waiver-past": 1}
+        set_settings(project, who=WHO, limits={"battery-life.days": 321.0})
+        fit_openings(project, who=WHO)
+        assert said_at(project) == {"battery-life": 2, "waiver-lapsed": 1}
 
 
 def test_the_whole_project_until_the_limit_of_the_rule_changes(yard):

@@ -1,11 +1,14 @@
 """Why: every part, place, hole and finding has its chain; the facts in it are facts, with where they came from."""
 
 import re
+from dataclasses import replace
 
 import pytest
 
+from hwsched.fitting.costing import price_openings
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import open_project
+from hwsched.model.queries import read_catalogue, read_terms
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.findings.waivers import waive
 from hwsched.operations.findings.why import as_lines, why
@@ -138,6 +141,71 @@ def test_who_decided(yard):
     waive(yard, "stair-re-entry", person="Jo", reason="alarm", who=WHO, opening_id=id_of(yard, "2"))
     (chain,) = why(yard, "2", "stair-re-entry")
     assert any("waived by Jo on " in reason.text for reason in chain.reasons)
+
+
+def own_words(project, about):
+    """What is told of opening 1, without the facts and rules that stand under it."""
+    told = as_lines(why(project, "1", about))
+    return told[: next((i for i, line in enumerate(told) if line == "  Facts that decided"), len(told))]
+
+
+def test_the_words_of_a_place(yard):
+    """By hand: the plate of 80 by 160 mm with its connector at 40 stands over the hole on the backset of 69.85 mm; the
+    leaf of 914.4 by 2133.6 mm hangs 10 mm over the floor. The lead of the cylinder has 228.6 mm; half the leaf of 44.45
+    mm is its first stretch, the slack of the unit its last."""
+    words = own_words(yard, "place")
+    begin = re.fullmatch(
+        r"place: straight, inside face, 29\.9 mm from the lock edge, ([\d.]+) mm above the floor", words[0]
+    )
+    assert begin
+    y = float(begin.group(1))
+    assert words[1:7] == [
+        "  placed by the fit: the shortest lead first",
+        "  Free distances",
+        "    lock edge: 29.9 mm free",
+        "    hinge edge: 804.6 mm free",
+        f"    bottom edge: {y - 10:g} mm free",
+        f"    top edge: {2133.6 + 10 - 160 - y:.1f} mm free",
+    ]
+    assert words[7] == "  Other places that would do"
+    assert all(re.fullmatch(r"    (above|below) at [\d.]+ mm, [\d.]+ mm: lead [\d.]+ mm", line) for line in words[8:10])
+    assert re.fullmatch(r"  Lead: needs [\d.]+ mm, has 228\.6 mm", words[10])
+    assert re.fullmatch(r"    through the hole .*: 22\.2 mm", words[11])
+    assert words[-1] == "    slack: 60 mm"
+
+
+def test_the_words_of_the_holes(yard):
+    """The lead's hole as the 12.7 mm bit drills it, at backset and height of the lock; a pilot of 5/64 in a screw."""
+    assert own_words(yard, "holes") == [
+        "holes: 5 holes",
+        "  In the order of drilling",
+        "    1. access hole for the lead: diameter 12.7 mm, inside face, 69.9 mm from the lock edge, "
+        "1000 mm above the floor, with spade-bit",
+        "    2. pilots for the unit's screws #6, through its plate: diameter 2 mm, inside face, through the part as "
+        "template, with twist-drill",
+    ]
+    choose_part(yard, id_of(yard, "1"), "unit", "EDGE", who=WHO)
+    fit_openings(yard, who=WHO)
+    assert any(re.match(r"    \d+\. [^:]*: pocket, .* face, ", line) for line in own_words(yard, "holes"))
+
+
+def test_the_words_of_a_battery_and_of_what_comes_after_it(yard):
+    """2500 mAh x 0.8 over 0.06 mA x 24 h + 30 x 150 mA x 4 s / 3600 + 2500 mAh x 0.03 / 365.25 = 6.645 mAh a day."""
+    told = as_lines(why(yard, "1", "battery"))
+    assert told[0] == "battery: CELL × 6 primary-battery CELL"
+    life = "  Lasts about 301 days: 2500 mAh × 0.8 usable × 1 in the cold, over 6.645 mAh a day"
+    assert told.count(life) == 1
+    # The other unit is 100 dearer, and the rest is the same.
+    with yard.reading() as connection:
+        parts, terms = read_catalogue(connection), read_terms(connection)
+    (checked,) = [each for each in check_openings(yard) if each.given.opening.mark == "1"]
+    cost = price_openings([(checked.given, checked.fit)], parts, terms)[checked.given.opening.id].parts
+    assert told[-2] == "  Ranked by cost; runners-up"
+    assert re.fullmatch(rf"    CYL, EDGE, CELL: cost {cost + 100:.2f} USD, \d+ holes, battery", told[-1])
+    assert life not in as_lines(why(yard, "1", "unit"))
+    more_parts(yard, replace(catalogue().get("EDGE"), list_price=None))
+    fit_openings(yard, who=WHO)
+    assert re.search(r"EDGE, CELL: cost unknown: needs .*EDGE", as_lines(why(yard, "1", "unit"))[-1])
 
 
 def test_what_a_circuit_says_has_its_chain_too(yard):

@@ -368,6 +368,24 @@ def test_a_unit_is_placed_for_one_lock(own):
     assert places(own, "101")["deadbolt"][3] == pytest.approx(1240.0)
 
 
+def test_the_upper_unit_makes_way_where_the_lower_one_is_placed_higher(tmp_path):
+    """The cylinder of the deadbolt is 205 mm above the lock's: its unit stands 60 mm below it, 45 mm above the other.
+
+    With the lower unit placed from 985 to 1145 mm the upper one begins where it is 3.175 mm clear of it.
+    """
+    one = surveyed("101"), ((leaf(), LOCK),), (deadbolt(1205.0),)
+    with yard(tmp_path, one) as project:
+        assert [places(project, "101")[name][3] for name in ("lock", "deadbolt")] == [
+            pytest.approx(940.0), pytest.approx(1145.0),
+        ]  # fmt: skip
+        where = {"leaf": "single", "face": "inside", "pattern": "straight", "x_mm": 29.85, "y_mm": 985.0}
+        place_unit(project, id_of(project, "101"), **where, who=WHO, point=points_of(project, "101")["lock"])
+        fit_openings(project, who=WHO)
+        assert places(project, "101")["lock"][3] == 985.0
+        assert places(project, "101")["deadbolt"][3] == pytest.approx(1145.0 + 3.175)
+        assert said(project, "101", "item-clear") == []
+
+
 def test_a_lock_point_is_named_by_its_name_or_its_number(shop):
     opening, points = id_of(shop, "101"), points_of(shop, "101")
     assert point_named(shop, opening, None) is None

@@ -5,6 +5,7 @@ from openpyxl import load_workbook
 
 from hwsched.exchange.parts.catalogue_sheets import write_catalogue
 from hwsched.exchange.problems import InputRejected
+from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import read_extra
 from hwsched.model.tables import PART
@@ -52,6 +53,22 @@ def test_own_fields_of_parts_travel(project, tmp_path):
     again = tmp_path / "again.xlsx"
     export_catalogue(project, again)
     assert load_workbook(again)["Collars"].cell(2, column).value == "B 14"
+
+
+@pytest.mark.parametrize(("style", "unit"), [("mm", "mm"), ("fraction", "in"), ("decimal-inch", "in")])
+def test_lengths_are_written_as_the_project_shows_them(tmp_path, style, unit):
+    """A collar of 3.175 mm is 1/8 in high."""
+    made = create_project(tmp_path / "p.hwsched", "P", length_style=style)
+    with made.change("import-catalogue", "Parts", "t") as change:
+        write_parts(change, [Part("C-1", "collar", "x", attributes={"height_mm": 3.175})], "test")
+    export_catalogue(made, tmp_path / "c.xlsx")
+    made.close()
+    sheet = load_workbook(tmp_path / "c.xlsx")["Collars"]
+    column = next(cell.column for cell in sheet[1] if str(cell.value).startswith("Height"))
+    assert f"[{unit}]" in sheet.cell(1, column).value
+    expected = {"mm": 3.175, "fraction": "1/8", "decimal-inch": 0.125}[style]
+    found = sheet.cell(2, column).value
+    assert (found.rstrip('"') if isinstance(found, str) else found) == expected
 
 
 def test_a_book_may_refer_to_parts_that_the_project_has(project, tmp_path):

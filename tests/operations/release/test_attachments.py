@@ -1,6 +1,7 @@
 """Files at things: held once by content, journalled where they hang, given back bit for bit."""
 
 import hashlib
+from collections import Counter
 
 import pytest
 from sqlalchemy import func, select, update
@@ -10,7 +11,7 @@ from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.errors import DamagedProjectError, MissingRowError, NotUndoableError, ValueRefusedError
 from hwsched.model.history import changes_of_opening
 from hwsched.model.tables import ATTACHMENT, BLOB
-from hwsched.operations.project.history import redo, undo, undo_one
+from hwsched.operations.project.history import history, redo, undo, undo_one
 from hwsched.operations.release import attachments
 from hwsched.operations.release.attachments import (
     attach,
@@ -173,6 +174,23 @@ def test_files_that_cannot_be_taken_in_are_named_and_nothing_changes(yard, tmp_p
             at(yard, "1", path)
     assert state(yard) == before
     assert blobs(yard) == 0
+    # What is just as large as may be is taken in.
+    large.write_bytes(b"x" * 100)
+    at(yard, "1", large)
+    assert [each.size for each in attachments_of(yard)] == [100]
+
+
+def test_each_step_says_which_file_and_where(yard, photo):
+    at(yard, "1 lock", photo)
+    assert history(yard)[-1].summary == "Attach Tür 1.jpg to 1 existing item"
+    at(yard, "part C-1", photo)
+    detach(yard, [each.id for each in attachments_of(yard)], who=WHO)
+    assert history(yard)[-1].summary == "Take 2 files off"
+    undo(yard, who=WHO)
+    of_part = attachments_of(yard)[1]
+    detach(yard, [of_part.id, of_part.id], who=WHO)
+    assert history(yard)[-1].summary == "Take Tür 1.jpg off part C-1"
+    assert [each.about for each in attachments_of(yard)] == ["1 existing item"]
 
 
 def test_what_cannot_be_attached_to_is_refused(yard, photo):
@@ -201,8 +219,19 @@ def test_short_identifiers(yard, photo):
     assert attachment_with(yard, first.id[:8]) == first
     assert attachment_with(yard, second.id) == second
     for short in ("", "zz"):
-        with pytest.raises(MissingRowError):
+        with pytest.raises(MissingRowError, match=rf"^no attachment begins with {short}; hwsched attachments lists"):
             attachment_with(yard, short)
+
+
+def test_a_short_identifier_of_several_says_of_how_many(yard):
+    """Of seventeen identifiers in sixteen digits two begin alike."""
+    thing = thing_named(yard, ["1"])
+    for number in range(17):
+        attach_content(yard, thing.entity, thing.row_id, f"{number}.txt", b"%d" % number, who=WHO)
+    begins = Counter(each.id[0] for each in attachments_of(yard))
+    digit, count = begins.most_common(1)[0]
+    with pytest.raises(MissingRowError, match=f"^{count} attachments begin with {digit}; "):
+        attachment_with(yard, digit)
 
 
 def test_a_content_changed_from_outside_is_told_and_never_given(yard, photo):

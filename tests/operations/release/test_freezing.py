@@ -2,8 +2,10 @@
 
 import os
 import random
+from dataclasses import MISSING, dataclass, field, fields
 from datetime import date, timedelta
 
+import msgspec
 import pytest
 from sqlalchemy import func, select, update
 
@@ -17,7 +19,7 @@ from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.parts.catalogue_import import import_catalogue
 from hwsched.operations.parts.cost_terms import set_terms
-from hwsched.operations.power.connecting import connect_openings
+from hwsched.operations.power.connecting import connect_openings, set_route
 from hwsched.operations.power.power_import import import_power
 from hwsched.operations.power.power_results import power_result
 from hwsched.operations.project.engine import engine_fingerprint
@@ -25,7 +27,16 @@ from hwsched.operations.project.history import redo, undo
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.release import freezing
 from hwsched.operations.release.freezing import freeze
-from hwsched.operations.release.frozen_record import Frozen, bits_for, chunk_of
+from hwsched.operations.release.frozen_record import (
+    Frozen,
+    PointRecord,
+    bits_for,
+    chunk_of,
+    compact_item,
+    compact_leaf,
+    compact_opening,
+    compacted,
+)
 from hwsched.operations.release.frozen_state import StoppedError, gather
 from hwsched.operations.release.revisions import read_revision, revisions
 from hwsched.operations.survey.editing import add_item, add_opening, edit_facts, remove
@@ -33,7 +44,7 @@ from hwsched.operations.survey.own_fields import define_field, set_own_value
 from hwsched.operations.survey.survey_import import import_survey
 from hwsched.paths import SAMPLE
 from hwsched.rules import RULEBOOK
-from hwsched.values import Catalogue, Fit
+from hwsched.values import Catalogue, Fit, Item, Leaf, Opening, OpeningInput
 from hwsched.values.revision import Scope
 from hwsched.values.terms import CostTerms
 from tests.model.backends import furnished
@@ -265,6 +276,41 @@ def test_what_json_cannot_hold_is_never_frozen():
     assert made[key][0] == "fit"
 
 
+@dataclass(frozen=True)
+class Told:
+    name: str
+    width_mm: float | None = None
+    words: dict[str, str] = field(default_factory=dict)
+
+
+def test_what_a_revision_leaves_out_is_what_the_program_takes_for_unsaid():
+    """Facts at their default are not written out: what is read back where nothing stands is the default again."""
+    seen = set()
+    for kind, record in (
+        (OpeningInput, PointRecord),
+        (Opening, type(compact_opening(Opening("o", "1")))),
+        (Leaf, type(compact_leaf(Leaf("l")))),
+        (Item, type(compact_item(Item("i", "lock")))),
+        (Told, type(compacted(Told)(Told("a")))),
+    ):
+        held = {each.name: each for each in msgspec.structs.fields(record)}
+        for each in fields(kind):
+            if each.name not in held:
+                continue
+            if each.default_factory is not MISSING:
+                assert held[each.name].default_factory() == each.default_factory(), each.name
+                seen.add("made")
+            elif each.default is not MISSING:
+                assert held[each.name].default == each.default, each.name
+                seen.add("given")
+            else:
+                assert held[each.name].required, each.name
+                seen.add("needed")
+    assert seen == {"made", "given", "needed"}
+    assert msgspec.json.encode(compacted(Told)(Told("a"))) == b'{"name":"a"}'
+    assert msgspec.json.decode(b'{"name":"a"}', type=type(compacted(Told)(Told("b")))).words == {}
+
+
 def test_chunks_are_small_and_keep_their_openings():
     ids = [f"{number:032x}" for number in range(10_000)]
     bits = bits_for(len(ids))
@@ -284,6 +330,48 @@ def test_one_in_a_hundred_changed_adds_little(yard):
     assert first.contents > 403
     edit_facts(yard, "opening", id_of(yard, "M7"), {"notes": "seen"}, who=WHO)
     assert froze(yard).contents == 3
+
+
+def test_a_chunk_comes_and_goes_with_its_only_opening(project):
+    """Forty openings stand in two chunks; here all of them in the first, and one that comes later in the second."""
+    ids = [f"{number:032x}" for number in range(200)]
+    first = [each for each in ids if chunk_of(each, 1) == "0"][:40]
+    (later,) = [each for each in ids if chunk_of(each, 1) == "1"][:1]
+    assert bits_for(40) == bits_for(41) == 1
+
+    def add(*new):
+        with project.change("add", "Many", WHO) as change:
+            change.insert(OPENING_TABLE, [{"id": each, "mark": each[-3:], "form": "cabinet"} for each in new])
+
+    add(*first)
+    froze(project)
+    for step, count in ((lambda: add(later), 41), (lambda: remove(project, "opening", later, who=WHO), 40)):
+        step()
+        same_both_ways(project, revisions(project)[-1])
+        then = read_revision(project, froze(project).letter)
+        assert len(then.openings) == count
+        assert (later in {each.given.opening.id for each in then.openings}) == (count == 41)
+
+
+def test_of_a_part_of_the_project_is_held_what_feeds_it(yard):
+    """1 and 2 hang on one supply, 3 on another: a revision of 1 says of the first supply with all that hangs on it."""
+    near, far = closet(yard, "PS1"), closet(yard, "PS2")
+    one, two, three = (id_of(yard, mark) for mark in "123")
+    c1, c2 = circuit(yard, near), circuit(yard, far)
+    connect_openings(yard, c1, [one, two], who=WHO, length_m=9.0)
+    connect_openings(yard, c2, [three], who=WHO, length_m=9.0)
+    set_route(yard, one, far, who=WHO, length_m=7.0)
+    set_route(yard, two, far, who=WHO, length_m=8.0)
+    fit_openings(yard, who=WHO)
+    froze(yard, scope=Scope(marks=("1",)))
+    present = read_revision(yard, "A").present
+    assert [each.id for each in present.supplies] == [near]
+    assert [each.id for each in present.circuits] == [c1]
+    assert {each.opening_id for each in present.runs} == {one, two}
+    assert [(each.opening_id, each.length_m) for each in present.routes] == [(one, 7.0)]
+    froze(yard)
+    present = read_revision(yard, "B").present
+    assert [len(each) for each in (present.supplies, present.circuits, present.runs, present.routes)] == [2, 2, 3, 2]
 
 
 def test_both_ways_of_gathering_are_one(yard):

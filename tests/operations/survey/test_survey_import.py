@@ -57,6 +57,15 @@ def test_the_same_file_twice_leaves_no_second_change_set(project, tmp_path):
     assert len(history(project)) == 1
 
 
+def test_it_tells_how_far_it_is_to_the_end(project, tmp_path):
+    """Read, new ones written, changed ones written; a file that changes nothing comes to its end too."""
+    path, told = survey(tmp_path, ONE, TWO), []
+    for _ in range(2):
+        import_survey(project, path, SurveyOptions(), who="t", progress=lambda *at: told.append(at))
+        assert told == [(1, 3), (2, 3), (3, 3)]
+        told.clear()
+
+
 def test_preview_writes_nothing(project, tmp_path):
     seen = preview_survey(project, survey(tmp_path, ONE), SurveyOptions())
     assert [opening.mark for opening in seen.preview.new] == ["1"]

@@ -1,0 +1,90 @@
+"""What a machine reads of openings: each thing in its own place, worked out or not.
+
+By hand, as in `test_lock_points`: the plate of 80 x 160 mm begins 29.85 mm from the lock edge and 60 mm below the
+cylinder.
+"""
+
+from decimal import Decimal
+
+import pytest
+
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.opening.hand_choices import choose_part
+from hwsched.operations.opening.showing import show_openings
+from hwsched.operations.power.connecting import connect_openings
+from hwsched.operations.project.history import history
+from hwsched.operations.survey.editing import edit_facts
+from hwsched.operations.survey.own_fields import define_field, set_own_value
+from tests.operations.exact import id_of, small
+from tests.operations.powered import WHO, circuit, closet, doors
+
+
+@pytest.fixture
+def yard(tmp_path):
+    with small(tmp_path / "y.hwsched", marks="12") as made:
+        yield made
+
+
+def of(project, mark):
+    (opening,) = show_openings(project, [id_of(project, mark)]).openings
+    return opening
+
+
+def test_holes_are_told_apart_from_screws(yard):
+    """The four screws of the plate stand 6 mm inside its corners, as said with the record."""
+    (point,) = of(yard, "1").lock_points
+    (lead,), (screws,) = point.holes, point.screws
+    assert lead.hole.purpose not in ("fixing", "bolt")
+    assert (lead.start_mm, lead.direction) == (pytest.approx((69.85, 1000.0, 0.0)), (0.0, 0.0, 1.0))
+    assert lead.places_mm == (lead.start_mm,)
+    assert (screws.hole.purpose, screws.hole.count) == ("fixing", 4)
+    assert {(round(x, 3), round(y, 3)) for x, y, _ in screws.places_mm} == {
+        (35.85, 946.0), (103.85, 946.0), (35.85, 1094.0), (103.85, 1094.0),
+    }  # fmt: skip
+
+
+def test_what_is_not_worked_out_says_so_and_what_was_chosen_stays(yard):
+    choose_part(yard, id_of(yard, "1"), "unit", "EDGE", who=WHO)
+    (point,) = of(yard, "1").lock_points
+    assert (point.status, point.parts, point.holes, point.screws, point.cost) == ("not-worked-out", (), (), (), None)
+    assert [(choice.role, choice.part) for choice in point.chosen] == [("unit", "EDGE")]
+    edit_facts(yard, "leaf", of(yard, "2").leaves[0].id, {"thickness_mm": None}, who=WHO)
+    fit_openings(yard, who=WHO)
+    (fit_part,), (unknown,) = of(yard, "1").lock_points, of(yard, "2").lock_points
+    assert (fit_part.status, fit_part.currency, fit_part.cost > 0) == ("fits", "USD", True)
+    assert (unknown.status, unknown.cost) == ("unknown", None)
+    assert unknown.needs
+
+
+def test_own_fields_are_of_the_opening_and_money_is_a_decimal(yard):
+    define_field(yard, "opening", "key_group", "Key group", "text", who=WHO)
+    define_field(yard, "opening", "price", "Price", "money", who=WHO)
+    define_field(yard, "existing_item", "paint", "Paint", "text", who=WHO)
+    opening = of(yard, "1")
+    set_own_value(yard, "opening", opening.facts.id, "key_group", "AA", who=WHO)
+    set_own_value(yard, "opening", opening.facts.id, "price", Decimal("12.75"), who=WHO)
+    set_own_value(yard, "existing_item", opening.existing_items[0].id, "paint", "red", who=WHO)
+    assert of(yard, "1").own_fields == {"key_group": "AA", "price": "12.75"}
+    assert of(yard, "2").own_fields == {"key_group": None, "price": None}
+
+
+def test_the_step_of_the_journal_and_the_openings_that_are_asked_about(yard):
+    shown = show_openings(yard)
+    assert (shown.project.title, shown.project.length_style, shown.project.bare_unit) == ("Yard", "mm", "mm")
+    assert shown.project.change_set == history(yard)[-1].number
+    assert [each.mark for each in shown.openings] == ["1", "2"]
+    assert show_openings(yard, []).openings == ()
+
+
+def test_a_circuit_is_told_of_what_hangs_on_it(tmp_path):
+    """Of two openings on one circuit each shows its own device."""
+    with small(tmp_path / "y.hwsched", marks="") as project:
+        ids = doors(project, "123")
+        connect_openings(project, circuit(project, closet(project)), [ids["1"], ids["2"]], who=WHO)
+        fit_openings(project, who=WHO)
+        for mark in "12":
+            found = of(project, mark).circuit
+            assert (found.supply, found.circuit) == ("PS1", "C1")
+            assert {device.opening_id for device in found.devices} == {ids[mark]}
+            assert found.volts
+        assert of(project, "3").circuit is None

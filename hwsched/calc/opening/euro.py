@@ -194,8 +194,8 @@ def _off(gap_mm: float, limit_mm: float | None) -> float:
 
 def _refusal(part: str, key_off: float, inside_off: float) -> EuroRefusal:
     parts = [
-        f"{abs(off):.2f} mm too {'short' if off < 0 else 'long'} on the {side} side"
-        for side, off in (("key", key_off), ("inside", inside_off))
+        f"{abs(off):.2f} mm too {'short' if off < 0 else 'long'} on the {side}"
+        for side, off in (("key side", key_off), ("inside", inside_off))
         if off
     ]
     side, off = ("key", key_off) if abs(key_off) >= abs(inside_off) else ("inside", inside_off)

@@ -60,7 +60,7 @@ def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "frac
     shapes += stack_horizontal(-(up_span[1] - up_span[0]), -1.0, [(0.0, thick, format_length(thick, length_style))])
     notes = tuple(
         f"{f'Hole {a.hole.order}: ' if a.hole.order else ''}{a.hole.name}, {size_words(a.hole, length_style)}, "
-        f"{direction_words(a.hole)}, from the {a.hole.face} side."
+        f"{direction_words(a.hole)}, from the {'inside' if a.hole.face == 'inside' else f'{a.hole.face} side'}."
         for a in axes
     )
     return Drawing(TITLE, tuple(shapes), (0.0, -deep, 2 * thick + _BETWEEN_MM, 0.0), notes)

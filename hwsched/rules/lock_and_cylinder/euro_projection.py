@@ -43,16 +43,17 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             ("inside", inside_half - (thickness / 2 + offset + (inside_trim or 0.0)), limits["inside_limit_mm"])
         )
     for side, stands, allowed in sides:
+        where = f"{side} side" if side == "key" else side
         if stands < -TOUCH_MM:
             yield Verdict(
-                f"On the {side} side the cylinder ends {length(given, -stands)} behind its trim.",
+                f"On the {where} the cylinder ends {length(given, -stands)} behind its trim.",
                 f"Take a cylinder whose {side} half is at least {length(given, -stands)} longer.",
                 values={"projection_mm": stands, "allowed_mm": allowed, "short_mm": -stands},
                 about=part.number,
             )
         elif stands > allowed + TOUCH_MM:
             yield Verdict(
-                f"On the {side} side the cylinder stands {length(given, stands)} past its trim; "
+                f"On the {where} the cylinder stands {length(given, stands)} past its trim; "
                 f"{length(given, allowed)} is allowed, {length(given, stands - allowed)} too much.",
                 f"Take a cylinder whose {side} half is at least {length(given, stands - allowed)} shorter.",
                 values={"projection_mm": stands, "allowed_mm": allowed, "short_mm": stands - allowed},

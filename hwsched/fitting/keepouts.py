@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from hwsched.calc.opening.placement import KeepOut
-from hwsched.rules import Rule, limits_of
+from hwsched.rules import AnyRule, limits_of
 from hwsched.rules.clearances import swept
 from hwsched.rules.footprints import footprints, stop_bands
 from hwsched.rules.placement import (
@@ -30,7 +30,7 @@ _GUARDS: Final = (
     label_clear,
     item_clear,
 )
-_RULE_OF_KIND: Final[dict[str, Rule]] = {kind: guard.RULE for guard in _GUARDS for kind in guard.KINDS}
+_RULE_OF_KIND: Final[dict[str, AnyRule]] = {kind: guard.RULE for guard in _GUARDS for kind in guard.KINDS}
 
 
 @dataclass(frozen=True, slots=True)

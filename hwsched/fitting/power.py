@@ -144,7 +144,7 @@ def _shares(given: OpeningInput, connected: Fit, low: float, high: float) -> boo
     volts = supply.number_of("output_v") if supply is not None else None
     if volts is None or not low <= volts <= high:
         return False
-    return not any(judge(rule, given, connected) for rule in (SUPPLY_SHARE, SUPPLY_DROP))
+    return not any(judge(rule, given, connected, settings=given.settings) for rule in (SUPPLY_SHARE, SUPPLY_DROP))
 
 
 def _smallest(given: OpeningInput, low: float, high: float, needed_a: float) -> Part | None:

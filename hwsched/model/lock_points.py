@@ -5,10 +5,11 @@ brings back the rows as they were; where that would leave them out of step with 
 """
 
 from collections import defaultdict
-from collections.abc import Collection, Iterator, Sequence
-from typing import TYPE_CHECKING, Any, Final
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Set as AbstractSet
+from typing import Any, Final, Protocol
 
-from sqlalchemy import Connection, or_, select
+from sqlalchemy import Connection, Table, or_, select
 
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, NotUndoableError
@@ -16,14 +17,46 @@ from hwsched.model.tables import ASSIGNED_PART, ITEM_TABLE, LEAF_TABLE, LOCK_POI
 from hwsched.values.facts import Item, Leaf
 from hwsched.values.lock_points import LOCK_KINDS, lock_items, lock_points
 
-if TYPE_CHECKING:
-    from hwsched.model.journal import Change
-
 _DECIDING: Final = frozenset({"leaf", "existing_item"})
 """Tables whose rows decide which places of an opening are locked."""
 
 Rows = dict[str, list[tuple[str, str | None]]]
 """By opening: identifier and existing lock of each of its lock points."""
+
+
+class Settled(Protocol):
+    """A change set, as far as its lock points are settled: it asks for that itself, so it is not imported here."""
+
+    target: int | None
+
+    @property
+    def connection(self) -> Connection:
+        """Its transaction."""
+
+    @property
+    def kind(self) -> str:
+        """What it is on the stack of steps: edit, undo, redo."""
+
+    @property
+    def openings(self) -> AbstractSet[str]:
+        """Identifiers of the openings that it touched."""
+
+    @property
+    def entities(self) -> AbstractSet[str]:
+        """Names of the tables that it touched."""
+
+    @property
+    def added(self) -> Sequence[str]:
+        """Identifiers of the rows that it inserted."""
+
+    def update(self, table: Table, edits: Iterable[tuple[str, Mapping[str, Any]]], /) -> list[str]:
+        """Set columns of rows."""
+
+    def delete(self, table: Table, ids: Iterable[str], /) -> object:
+        """Delete rows."""
+
+    def follow(self, table: Table, rows: Iterable[Mapping[str, Any]], /) -> object:
+        """Insert rows that follow from others."""
 
 
 def read_points(connection: Connection, ids: Collection[str] | None = None) -> Rows:
@@ -57,7 +90,7 @@ def name_of_point(connection: Connection, point_id: str) -> str:
     return ""
 
 
-def settle(change: "Change") -> None:
+def settle(change: Settled) -> None:
     """Bring the lock points of the openings that a change set touched in step with their leaves and items.
 
     Parameters
@@ -92,7 +125,7 @@ def settle(change: "Change") -> None:
 
 
 def _bring_in_step(
-    change: "Change", wrong: list[tuple[str, list[tuple[str, str | None]], Sequence[str | None]]]
+    change: Settled, wrong: list[tuple[str, list[tuple[str, str | None]], Sequence[str | None]]]
 ) -> None:
     moved: list[tuple[str, dict[str, str | None]]] = []
     gone: list[str] = []

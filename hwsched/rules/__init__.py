@@ -96,7 +96,6 @@ from hwsched.rules.holes import (
     pocket_walls,
     screw_length,
 )
-from hwsched.rules.judging import RuleError, check, judge, judge_record, judge_supply, limits_of, severity_of
 from hwsched.rules.lock_and_cylinder import (
     bored_preparation,
     cabinet_grip,
@@ -171,6 +170,7 @@ from hwsched.rules.rule import (
     Verdict,
     rules_of,
 )
+from hwsched.rules.speaking import RuleError, finding_of, judge, limits_of, severity_of
 from hwsched.rules.survey import (
     case_offset_taken,
     case_within_leaf,
@@ -414,11 +414,9 @@ __all__ = [
     "Subject",
     "UnknownRuleError",
     "Verdict",
-    "check",
+    "finding_of",
     "in_rulebook",
     "judge",
-    "judge_record",
-    "judge_supply",
     "limits_of",
     "rule_named",
     "rules_in_slot",

@@ -1,91 +1,19 @@
-"""Runs rules over what they judge, and turns what they say into findings.
+"""Judges openings, supplies and records by all rules that are not switched off.
 
-Here belongs how a rule is called, with which limits, and how its verdict becomes a finding. What is judged stands in
-the rules; waivers are laid over findings by an operation.
+How one rule speaks stands in `speaking`; waivers are laid over findings by an operation.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Final
 
-from hwsched import rules
+from hwsched.rules import CIRCUIT_RULES, RECORD_RULES, RULES
 from hwsched.rules.impossible_facts import without_impossible
-from hwsched.rules.rule import DEFERS, AnyRule, Inputs, Judged, OpeningRule, Rule, Verdict
-from hwsched.values import SEVERITIES, Finding, Fit, LockPoint, OpeningInput, Settings, Severity
+from hwsched.rules.rule import Inputs, OpeningRule
+from hwsched.rules.speaking import finding_of, judge
+from hwsched.values import SEVERITIES, Finding, Fit, LockPoint, OpeningInput, Settings
 from hwsched.values.power import PowerFinding, SupplyResult
 from hwsched.values.record import Record
-
-
-class RuleError(Exception):
-    """A rule that fell over: a bug of the rule, never a statement on the opening."""
-
-
-def limits_of(rule: AnyRule, settings: Settings) -> Mapping[str, float]:
-    """Return a rule's limits with the project's changes.
-
-    Parameters
-    ----------
-    rule : Rule
-        Any rule.
-    settings : Settings
-        Its ``limits`` hold ``rule-id.limit`` to value; names that no rule has are left alone.
-
-    Returns
-    -------
-    mapping
-        Name of the limit to value, in the unit of its suffix.
-    """
-    return settings.limits_for(rule.id, rule.declared)
-
-
-def judge(rule: Rule[*Judged], *judged: *Judged, settings: Settings) -> tuple[Verdict, ...]:
-    """Let one rule speak.
-
-    Parameters
-    ----------
-    rule : Rule
-        Any rule.
-    judged
-        What its subject is made of: an opening's input and fit, a supply's result and the inputs that it feeds, a
-        record.
-    settings : Settings
-        Say its limits; whether it is switched off is asked before.
-
-    Raises
-    ------
-    RuleError
-        When the rule falls over; names the rule and what it fell over.
-    """
-    try:
-        return tuple(rule.judge(*judged, limits_of(rule, settings)))
-    except Exception as error:
-        raise RuleError(f"rule {rule.id} failed: {error!r}; {rule.subject.told(*judged)}") from error
-
-
-def severity_of(rule: AnyRule, verdict: Verdict) -> Severity:
-    """Return the verdict's severity: its own, else the rule's, one step milder where facts are missing."""
-    if verdict.severity is not None:
-        return verdict.severity
-    if verdict.needs:
-        return SEVERITIES[min(SEVERITIES.index(rule.severity) + 1, len(SEVERITIES) - 1)]
-    return rule.severity
-
-
-def finding_of(rule: AnyRule, verdict: Verdict) -> Finding:
-    """Turn a verdict into a finding."""
-    cure = verdict.cure or rule.cure
-    return Finding(
-        rule.id,
-        rule.discipline,
-        severity_of(rule, verdict),
-        verdict.message,
-        rule.basis,
-        f"{cure} {DEFERS}" if rule.defers else cure,
-        verdict.values,
-        verdict.about,
-        verdict.needs,
-    )
-
 
 _RANK: Final = {severity: rank for rank, severity in enumerate(SEVERITIES)}
 
@@ -123,7 +51,7 @@ def check(given: OpeningInput, fit: Fit) -> tuple[Finding, ...]:
     RuleError
         When a rule falls over.
     """
-    return findings_of(rules.RULES, given, fit)
+    return findings_of(RULES, given, fit)
 
 
 def judge_supply(result: SupplyResult, inputs: Inputs, settings: Settings) -> tuple[PowerFinding, ...]:
@@ -147,7 +75,7 @@ def judge_supply(result: SupplyResult, inputs: Inputs, settings: Settings) -> tu
         return ()
     return tuple(
         PowerFinding(finding_of(rule, verdict), result.supply.id, verdict.circuit_id, verdict.opening_ids)
-        for rule in rules.CIRCUIT_RULES
+        for rule in CIRCUIT_RULES
         if rule.id not in settings.rules_off
         for verdict in judge(rule, result, inputs, settings=settings)
     )
@@ -163,7 +91,7 @@ def judge_record(record: Record, settings: Settings) -> tuple[Finding, ...]:
     """
     return tuple(
         finding_of(rule, verdict)
-        for rule in rules.RECORD_RULES
+        for rule in RECORD_RULES
         if rule.id not in settings.rules_off
         for verdict in judge(rule, record, settings=settings)
     )

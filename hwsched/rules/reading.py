@@ -27,6 +27,8 @@ KIND_OF_FORM: Final = {
 """Which part kind takes the place of which form of lock."""
 LATCHING: Final = ("lock", "deadbolt", "exit-device", "flush-bolt")
 """Items that may hold the leaf shut."""
+RELEASES: Final = ("electric-strike", "electromagnetic-lock")
+"""Existing items that draw power."""
 SKINNED: Final = ("hollow-metal", "aluminium", "steel-gate")
 """Leaf materials that are hollow behind a sheet: the lead runs inside, holes pass the sheet only."""
 SOLID: Final = ("wood", "mineral-core", "composite")
@@ -192,6 +194,13 @@ def carries_power(given: OpeningInput) -> bool:
     if any(item.kind == "power-transfer" and remains(item) for item in given.items):
         return True
     return any(each.fit is not None and each.fit.part("power-transfer") is not None for each in beside_here(given))
+
+
+def electric_release(given: OpeningInput) -> bool:
+    """Tell whether something that draws power to let go stays on the opening, or is chosen for it."""
+    if any(chosen.role == "strike" for chosen in given.chosen):
+        return True
+    return any(item.kind in RELEASES and remains(item) for item in given.items)
 
 
 def part_fact(part: Part, name: str) -> str:

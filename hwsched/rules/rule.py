@@ -109,12 +109,16 @@ class Rule(Generic[*Judged]):
 
     sees_all: bool = False
     """Judges the facts as surveyed, those included that cannot be true and are put aside for all other rules."""
+    guards: tuple[str, ...] = ()
+    """Kinds of existing item off which a unit stays by the limit ``clearance_mm``: no place is looked for nearer."""
     subject: Subject[*Judged] = _UNSAID
     declared: Mapping[str, float] = field(init=False, repr=False, compare=False)
     """The limits by name, as declared."""
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "declared", MappingProxyType({limit.name: limit.value for limit in self.limits}))
+        if self.guards and "clearance_mm" not in self.declared:
+            raise ValueError(f"rule {self.id} guards {', '.join(self.guards)} without a limit clearance_mm")
 
 
 AnyRule: TypeAlias = Rule[*tuple[Any, ...]]

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from typing import Any
 
 from hwsched.rules.impossible_facts import without_impossible
-from hwsched.rules.judging import judge
 from hwsched.rules.rule import OpeningRule, Verdict
+from hwsched.rules.speaking import judge
 from hwsched.values import Fit, OpeningInput
 from hwsched.values.watching import ITEM, LEAF, OPENING, Watch
 

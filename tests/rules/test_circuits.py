@@ -8,7 +8,8 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.rules import CIRCUIT_RULES, DEFERS, RuleError, judge_supply
+from hwsched.rules import CIRCUIT_RULES, DEFERS, RuleError
+from hwsched.rules.judging import judge_supply
 from hwsched.values import Settings
 from tests.rules.circuit_rows import BY_ID, CircuitRow, run_row
 from tests.rules.scenario import fp, part
@@ -236,7 +237,7 @@ def test_a_rule_of_circuits_that_falls_over_names_itself_and_the_supply(monkeypa
     def broken(result, inputs, limits):
         raise ZeroDivisionError("by nothing")
 
-    monkeypatch.setattr("hwsched.rules.CIRCUIT_RULES", (replace(rule, judge=broken),))
+    monkeypatch.setattr("hwsched.rules.judging.CIRCUIT_RULES", (replace(rule, judge=broken),))
     with pytest.raises(RuleError, match=r"rule fed-once failed: ZeroDivisionError.*PS-s"):
         alone(ONE)
 

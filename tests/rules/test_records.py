@@ -5,8 +5,8 @@ from datetime import date
 
 import pytest
 
-from hwsched.rules import OF_WAIVERS, RECORD_RULES, RULEBOOK, RuleError, Verdict, judge, judge_record
-from hwsched.rules.judging import finding_of
+from hwsched.rules import OF_WAIVERS, RECORD_RULES, RULEBOOK, RuleError, Verdict, finding_of, judge
+from hwsched.rules.judging import judge_record
 from hwsched.rules.page import page_of
 from hwsched.values import DISCIPLINES, Settings
 from hwsched.values.record import Packet, Record, Waiver

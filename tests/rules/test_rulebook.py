@@ -2,7 +2,7 @@
 
 import importlib
 import re
-from collections import defaultdict
+from collections import Counter, defaultdict
 from dataclasses import replace
 from pathlib import Path
 
@@ -23,7 +23,7 @@ from hwsched.rules import (
     Subject,
     UnknownRuleError,
     Verdict,
-    check,
+    finding_of,
     in_rulebook,
     judge,
     limits_of,
@@ -31,7 +31,7 @@ from hwsched.rules import (
     rules_in_slot,
     rules_of,
 )
-from hwsched.rules.judging import finding_of
+from hwsched.rules.judging import check
 from hwsched.rules.page import page_of
 from hwsched.rules.wording import label_of
 from hwsched.survey import ENTITIES
@@ -196,6 +196,14 @@ def test_every_rule_stands_under_what_it_judges():
     assert {rule.subject for rule in RECORD_RULES} == {RECORDS}
     # Only a rule of openings speaks while a fit is built, or asks for facts that cannot be true.
     assert not any(rule.slot != "whole" or rule.sees_all for rule in (*CIRCUIT_RULES, *RECORD_RULES))
+
+
+def test_what_stands_on_the_leaf_is_guarded_by_one_rule_with_a_distance():
+    guarded = Counter(kind for rule in RULEBOOK for kind in rule.guards)
+    assert guarded["closer"] == guarded["lever"] == guarded["unit"] == 1
+    assert set(guarded.values()) == {1}
+    with pytest.raises(ValueError, match="rule lever-clear guards lever without a limit clearance_mm"):
+        replace(rule_named("lever-clear"), limits=())
 
 
 def test_a_slip_in_an_identifier_is_said():

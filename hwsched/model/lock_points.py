@@ -9,7 +9,8 @@ from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from collections.abc import Set as AbstractSet
 from typing import Any, Final, Protocol
 
-from sqlalchemy import Connection, Table, or_, select
+from sqlalchemy import ColumnElement, Connection, Table, or_, select
+from sqlalchemy.sql.base import ReadOnlyColumnCollection
 
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, NotUndoableError
@@ -152,6 +153,11 @@ def _bring_in_step(
     change.follow(LOCK_POINT, fresh)
 
 
+def is_lock_row(columns: ReadOnlyColumnCollection[str, Any]) -> ColumnElement[bool]:
+    """Say for the database what `hwsched.values.lock_points.is_lock` tells of an item: a test holds them together."""
+    return or_(columns["kind"].in_(LOCK_KINDS), columns["lock_form"].is_not(None))
+
+
 def _deciding(connection: Connection, ids: Collection[str]) -> Iterator[tuple[str, list[Leaf], list[Item]]]:
     """Yield each opening that is there with what of its leaves and locks decides on lock points, in order."""
     leaves: dict[str, list[tuple[int, Leaf]]] = defaultdict(list)
@@ -161,7 +167,7 @@ def _deciding(connection: Connection, ids: Collection[str]) -> Iterator[tuple[st
         leaves[opening_id].append((ordinal, Leaf(leaf_id, position)))
     names = ("opening_id", "ordinal", "id", "kind", "leaf", "disposition", "lock_form", "cylinder_height_mm")
     columns = [ITEM_TABLE.c[name] for name in names]
-    locks = select(*columns).where(or_(ITEM_TABLE.c.kind.in_(LOCK_KINDS), ITEM_TABLE.c.lock_form.is_not(None)))
+    locks = select(*columns).where(is_lock_row(ITEM_TABLE.c))
     for opening_id, ordinal, item_id, kind, leaf, disposition, form, height in among(
         connection, locks, ITEM_TABLE.c.opening_id, ids
     ):

@@ -67,9 +67,7 @@ def leaf_hand(given: OpeningInput) -> str | None:
 
 def lock_item(given: OpeningInput) -> Item | None:
     """Return the existing lock that is converted at the lock point."""
-    if given.point.others:
-        return next((item for item in given.items if item.id == given.point.item_id), None)
-    return points.first_lock(given.leaves, given.items)
+    return points.lock_at(given.leaves, given.items, given.point)
 
 
 def other_locks(given: OpeningInput) -> tuple[Item, ...]:

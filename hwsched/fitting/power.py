@@ -7,6 +7,7 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.power.battery import Battery, Drain, life_by_weekday
 from hwsched.calc.power.cells import cold_share
 from hwsched.calc.power.conductor import conductor, drop_v
+from hwsched.calc.power.supply_practice import wire_waste
 from hwsched.fitting.candidate import Judged, by_hand, cheapest, chosen_by, fit_part, judged, offered, with_parts, worth
 from hwsched.rules import judge, limits_of, rule_named
 from hwsched.rules.reading import carries_power, electric_release, in_role, leafless, rated, shared_supply, unit_part
@@ -15,9 +16,6 @@ from hwsched.values import BatteryLife, Fit, FitPart, OpeningInput, Part, Role
 _BUSY_ON_SUPPLY: Final = rule_named("busy-on-supply")
 _SUPPLY_DROP: Final = rule_named("supply-drop")
 _SUPPLY_SHARE: Final = rule_named("supply-share")
-
-_WASTE = 1.1
-"""Allowance on a measured run; common practice."""
 
 
 def power_slot(given: OpeningInput, base: Fit) -> tuple[Judged, ...]:
@@ -132,8 +130,9 @@ def _supply(given: OpeningInput, base: Fit, unit: Part) -> Fit:
         least = volts * (1 - tolerance)
         wire = _wire(given, draws, run, least - low)
         if wire is not None:
-            why = f"{run:g} m one way and {_WASTE - 1:.0%} allowance; keeps {low:g} V at the unit"
-            parts.append(fit_part(given, "wire", wire, why, round(run * _WASTE, 2)))
+            waste = wire_waste()
+            why = f"{run:g} m one way and {waste - 1:.0%} allowance; keeps {low:g} V at the unit"
+            parts.append(fit_part(given, "wire", wire, why, round(run * waste, 2)))
     parts += _coin(given, unit)
     return with_parts(connected, *parts)
 

@@ -37,9 +37,7 @@ class DeviceLine:
     quantity: int
 
 
-def wire_lines(
-    supplies: tuple[SupplyResult, ...], catalogue: Catalogue, waste: float | None = None
-) -> tuple[WireLine, ...]:
+def wire_lines(supplies: tuple[SupplyResult, ...], catalogue: Catalogue) -> tuple[WireLine, ...]:
     """Add up the runs by building and conductor.
 
     Parameters
@@ -48,10 +46,7 @@ def wire_lines(
         With their circuits.
     catalogue : Catalogue
         Says how long a reel is.
-    waste : float, optional
-        Factor, 1 or more; that of the trade's practice when left out.
     """
-    factor = wire_waste() if waste is None else waste
     totals: dict[tuple[str, str, str, str], tuple[float, int]] = {}
     for supply in supplies:
         for circuit in supply.circuits:
@@ -65,7 +60,7 @@ def wire_lines(
     for (building, number, gauge, stranding), (length, count) in sorted(totals.items()):
         part = catalogue.get(number) if number else None
         reel = part.number_of("reel_m") if part is not None else None
-        needed = length * factor
+        needed = length * wire_waste()
         reels = ceil(needed / reel - 1e-9) if reel else None
         lines.append(WireLine(building, number, gauge, stranding, length, needed, reel, reels, count))
     return tuple(lines)

@@ -18,7 +18,7 @@ _TOUCH: Final = 1e-9
 
 @cache
 def wire_waste() -> float:
-    """Wire that is bought, as a share of the length of its runs: what ends and slack take is in it.
+    """Wire that is bought over the length of its runs, for ends and slack.
 
     Common practice, from the table `supply_practice`; fits, take-off and costs reckon with it alike.
 

@@ -9,6 +9,7 @@ from typing import Final
 from hwsched.values import Beside, Fit, FitPart, Item, Leaf, OpeningInput, Part
 from hwsched.values import lock_points as points
 from hwsched.values.lock_points import leaf_name as leaf_name
+from hwsched.values.lock_points import lock_item as lock_item
 from hwsched.values.lock_points import on_leaf as on_leaf
 
 LEAFLESS: Final = ("lift", "turnstile")
@@ -63,11 +64,6 @@ def leaf_hand(given: OpeningInput) -> str | None:
     if hand is None or leaf is None or leaf.position != "inactive":
         return hand
     return f"{'R' if hand.startswith('L') else 'L'}{hand[1:]}"
-
-
-def lock_item(given: OpeningInput) -> Item | None:
-    """Return the existing lock that is converted at the lock point."""
-    return points.lock_at(given.leaves, given.items, given.point)
 
 
 def other_locks(given: OpeningInput) -> tuple[Item, ...]:

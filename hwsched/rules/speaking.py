@@ -50,7 +50,8 @@ def judge(rule: Rule[*Judged], *judged: *Judged, settings: Settings) -> tuple[Ve
         When the rule falls over; names the rule and what it fell over.
     """
     try:
-        return tuple(rule.judge(*judged, limits_of(rule, settings)))
+        # As limits_of has it; asked straight, since a fit asks hundreds of times.
+        return tuple(rule.judge(*judged, settings.limits_for(rule.id, rule.declared)))
     except Exception as error:
         raise RuleError(f"rule {rule.id} failed: {error!r}; {rule.subject.told(*judged)}") from error
 

@@ -43,11 +43,11 @@ def is_lock(item: Item) -> bool:
     return item.kind in LOCK_KINDS or item.lock_form is not None
 
 
-def lock_at(leaves: Sequence[Leaf], items: Sequence[Item], point: LockPoint) -> Item | None:
-    """Return the existing lock that is converted at a lock point of an opening; None where the survey shows none."""
-    if point.others:
-        return next((item for item in items if item.id == point.item_id), None)
-    return first_lock(leaves, items)
+def lock_item(given: OpeningInput) -> Item | None:
+    """Return the existing lock that is converted at the lock point; None where the survey shows none."""
+    if given.point.others:
+        return next((item for item in given.items if item.id == given.point.item_id), None)
+    return first_lock(given.leaves, given.items)
 
 
 def first_lock(leaves: Sequence[Leaf], items: Sequence[Item]) -> Item | None:
@@ -183,7 +183,7 @@ def with_beside(given: OpeningInput, done: Sequence[PointFit]) -> OpeningInput:
 
 
 def _place_of_point(given: OpeningInput, point: LockPoint) -> str:
-    item = lock_at(given.leaves, given.items, point)
+    item = lock_item(replace(given, point=point))
     return place_of(item, active_leaf(given.leaves)) if item is not None else ""
 
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
+from typing import Final
 
 from hwsched.fitting.candidate import (
     Judged,
@@ -20,14 +21,15 @@ from hwsched.fitting.power import power_slot, undecided
 from hwsched.fitting.sundries import lock_holes, with_sundries
 from hwsched.fitting.units import kept, unit_slot
 from hwsched.fitting.ways import ORDER
-from hwsched.rules import RULES
-from hwsched.rules.cable.lead_reaches import RULE as LEAD_REACHES
+from hwsched.rules import RULES, rule_named
 from hwsched.rules.impossible_facts import without_impossible
 from hwsched.rules.reading import LOCK_ROLES, in_role, lock_form
 from hwsched.rules.rule import Slot
 from hwsched.values import Fit, OpeningInput, Refusal, Role, RunnerUp
 from hwsched.values.facts_read import FactsRead
 from hwsched.values.watching import Watch
+
+_LEAD_REACHES: Final = rule_named("lead-reaches")
 
 _RUNNERS_UP = 5
 _FARTHEST: dict[Slot, int] = {"power": 0, "unit": 1, "lock": 2, "whole": 3}
@@ -149,7 +151,7 @@ def _with_units(given: OpeningInput, lock: Judged, search: _Search) -> bool:
         if undecided(given):
             search.needs.update(dict.fromkeys(undecided(given), "power"))
         search.complete += [with_sundries(given, way.fit) for way in good[:1]]
-    short = any(refusal.rule == LEAD_REACHES.id for each in slot.others for refusal in each.refusals)
+    short = any(refusal.rule == _LEAD_REACHES.id for each in slot.others for refusal in each.refusals)
     extended = any(each.fit.part("lead-extension") is not None for each in (*slot.good, *slot.others))
     return not short and not extended
 

@@ -7,7 +7,7 @@ from math import inf
 
 from hwsched.quantities.money import ZERO, Exchange, exact_decimal, product, summed
 from hwsched.rules import judge, rules_in_slot, severity_of
-from hwsched.rules.rule import Rule, Slot
+from hwsched.rules.rule import OpeningRule, Slot
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, FitPart, Need, OpeningInput, Part, Refusal, Role, Source
 
@@ -55,7 +55,7 @@ def judged(
     part: str,
     role: Role,
     said: str = "",
-    rules: Sequence[Rule] | None = None,
+    rules: Sequence[OpeningRule] | None = None,
 ) -> Judged:
     """Let the rules of a slot judge a partial fit: an error refuses, a missing fact leaves it unknown.
 
@@ -78,7 +78,7 @@ def judged(
     for rule in rules_in_slot(slot) if rules is None else rules:
         if rule.id in off:
             continue
-        for verdict in judge(rule, given, fit):
+        for verdict in judge(rule, given, fit, settings=given.settings):
             if verdict.needs:
                 if rule.severity == "error":
                     needs.update(dict.fromkeys(verdict.needs))

@@ -2,13 +2,15 @@
 
 from collections.abc import Iterable
 from math import inf
+from typing import Final
 
 from hwsched.fitting.candidate import cheapest, fit_part, offered
-from hwsched.rules import limits_of
-from hwsched.rules.holes.screw_length import RULE as SCREW_LENGTH
+from hwsched.rules import limits_of, rule_named
 from hwsched.rules.practice import clearance_hole_mm, distance_mm, lock_fasteners, screw_pilot_mm
 from hwsched.rules.reading import SKINNED, entry, leaf_name, leafless, lock_item, lock_leaf, lock_part, unit_part
 from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part
+
+_SCREW_LENGTH: Final = rule_named("screw-length")
 
 _THROUGH = ("through-bolt", "machine-screw")
 """Forms that are meant to pass the leaf."""
@@ -29,7 +31,7 @@ def fastening(given: OpeningInput, unit: Part) -> list[FitPart]:
         return []
     right = [p for p in stock if p.text_of("size") == size and p.text_of("form") not in ("adhesive", None)]
     thick = leaf.thickness_mm if leaf is not None else None
-    most = inf if thick is None else thick - limits_of(SCREW_LENGTH, given.settings)["left_mm"]
+    most = inf if thick is None else thick - limits_of(_SCREW_LENGTH, given.settings)["left_mm"]
     short = [p for p in right if p.text_of("form") in _THROUGH or (p.number_of("length_mm") or 0.0) <= most]
     screw = cheapest(given, short or right)
     if screw is None:

@@ -2,19 +2,21 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
+from typing import Final
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.pocket import EdgeItem, PocketInput, PocketSpot, pocket
 from hwsched.fitting.lead import with_cable
 from hwsched.fitting.ways import Point
-from hwsched.rules import limits_of
+from hwsched.rules import limits_of, rule_named
 from hwsched.rules.cavity import Cavity
 from hwsched.rules.edge import edge_items, lock_pocket_span
-from hwsched.rules.holes.pocket_length import RULE as POCKET_LENGTH
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import leaf_name, lock_part, stile_mm
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, Leaf, OpeningInput, Part, Placement
+
+_POCKET_LENGTH: Final = rule_named("pocket-length")
 
 
 def pockets(
@@ -30,7 +32,7 @@ def pockets(
         return
     if service is None or connector is None:
         return
-    limits = limits_of(POCKET_LENGTH, given.settings)
+    limits = limits_of(_POCKET_LENGTH, given.settings)
     low = span[0]
     before = abs(at.lead_z - thick / 2)
     try:

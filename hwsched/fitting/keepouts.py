@@ -4,33 +4,17 @@ from dataclasses import dataclass
 from typing import Final
 
 from hwsched.calc.opening.placement import KeepOut
-from hwsched.rules import Rule, limits_of
+from hwsched.rules import RULES, limits_of, rule_named
 from hwsched.rules.clearances import swept
 from hwsched.rules.footprints import footprints, stop_bands
-from hwsched.rules.placement import (
-    closer_clear,
-    exit_device_clear,
-    frame_stop_clear,
-    glazing_clear,
-    item_clear,
-    label_clear,
-    lever_clear,
-    thumb_turn_clear,
-    trim_clear,
-)
 from hwsched.values import Fit, Leaf, OpeningInput
 
-_GUARDS: Final = (
-    trim_clear,
-    thumb_turn_clear,
-    lever_clear,
-    closer_clear,
-    exit_device_clear,
-    glazing_clear,
-    label_clear,
-    item_clear,
-)
-_RULE_OF_KIND: Final[dict[str, Rule]] = {kind: guard.RULE for guard in _GUARDS for kind in guard.KINDS}
+_FRAME_STOP_CLEAR: Final = rule_named("frame-stop-clear")
+_GUARDS: Final = {
+    kind: tuple(rule for rule in RULES if kind in rule.guards)
+    for kind in dict.fromkeys(kind for rule in RULES for kind in rule.guards)
+}
+"""Kind of existing item to the rules that keep a unit off it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,23 +26,23 @@ class Surroundings:
 
 
 def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surroundings:
-    """Return what a unit keeps off on a face, by the rule that guards each thing; a rule switched off guards none."""
+    """Return what a unit keeps off on a face, by the rules that guard each thing; a rule switched off guards none."""
     off = given.settings.rules_off
     found: list[KeepOut] = []
     needs: dict[str, None] = {}
     for item in footprints(given, fit, face):
-        rule = _RULE_OF_KIND.get(item.kind)
-        if rule is None or rule.id in off:
-            continue
-        if item.rect is None:
-            needs.update(dict.fromkeys(item.needs))
-            continue
-        limits = limits_of(rule, given.settings)
-        rect = swept(item.rect, limits["sweep_deg"]) if "sweep_deg" in limits else item.rect
-        found.append(KeepOut(item.name, rect, limits["clearance_mm"]))
-    if frame_stop_clear.RULE.id not in off:
+        for rule in _GUARDS.get(item.kind, ()):
+            if rule.id in off:
+                continue
+            if item.rect is None:
+                needs.update(dict.fromkeys(item.needs))
+                continue
+            limits = limits_of(rule, given.settings)
+            rect = swept(item.rect, limits["sweep_deg"]) if "sweep_deg" in limits else item.rect
+            found.append(KeepOut(item.name, rect, limits["clearance_mm"]))
+    if _FRAME_STOP_CLEAR.id not in off:
         bands, missing = stop_bands(given, leaf, face)
         needs.update(dict.fromkeys(missing))
-        clearance = limits_of(frame_stop_clear.RULE, given.settings)["clearance_mm"]
+        clearance = limits_of(_FRAME_STOP_CLEAR, given.settings)["clearance_mm"]
         found += [KeepOut("frame stop", band, clearance) for band in bands]
     return Surroundings(tuple(found), tuple(needs))

@@ -5,6 +5,7 @@ Geometry is calculated in `calc`, and whether a candidate will do is said by the
 
 from collections import Counter
 from dataclasses import dataclass, replace
+from typing import Final
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.stack import StackCollar, StackCylinder, StackFit, StackMiss, StackRing, cylinder_stack
@@ -20,12 +21,13 @@ from hwsched.fitting.candidate import (
     rank_of,
     with_parts,
 )
-from hwsched.rules import limits_of
-from hwsched.rules.lock_and_cylinder.cylinder_flush import RULE as CYLINDER_FLUSH
-from hwsched.rules.lock_and_cylinder.tail_reach import RULE as TAIL_REACH
+from hwsched.rules import limits_of, rule_named
 from hwsched.rules.reading import KIND_OF_FORM, LOCK_ROLES, lock_form, lock_item, lock_leaf
 from hwsched.rules.wording import length
 from hwsched.values import Fit, FitPart, Item, Leaf, OpeningInput, Part, Role, Stack
+
+_CYLINDER_FLUSH: Final = rule_named("cylinder-flush")
+_TAIL_REACH: Final = rule_named("tail-reach")
 
 _ROLES: dict[str, Role] = {
     "mortise-cylinder": "cylinder",
@@ -161,7 +163,7 @@ def _stack(
     long, offset, pitch = (part.number_of(name) for name in ("length_mm", "cam_offset_mm", "thread_pitch_mm"))
     if long is None or offset is None or pitch is None:
         return None
-    limits = limits_of(CYLINDER_FLUSH, given.settings)
+    limits = limits_of(_CYLINDER_FLUSH, given.settings)
     try:
         result = cylinder_stack(
             thick,
@@ -205,7 +207,7 @@ def _rim(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> 
     thick, trim, body = leaf.thickness_mm, lock.trim_key_mm, part.number_of("body_length_mm")
     if thick is None or trim is None or body is None:
         return bare
-    engagement = limits_of(TAIL_REACH, given.settings)["engagement_mm"]
+    engagement = limits_of(_TAIL_REACH, given.settings)["engagement_mm"]
     needed = thick - (body - trim) + engagement
     tails: list[tuple[float, float | None, Part | None]] = []
     own = part.number_of("tail_length_mm")

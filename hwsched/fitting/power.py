@@ -1,22 +1,21 @@
 """The power slot: batteries in the unit or a low-voltage supply elsewhere."""
 
 from dataclasses import replace
+from typing import Final
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power.battery import Battery, Drain, life_by_weekday
 from hwsched.calc.power.cells import cold_share
 from hwsched.calc.power.conductor import conductor, drop_v
+from hwsched.calc.power.supply_practice import wire_waste
 from hwsched.fitting.candidate import Judged, by_hand, cheapest, chosen_by, fit_part, judged, offered, with_parts, worth
-from hwsched.rules import judge, limits_of
-from hwsched.rules.power.busy_on_supply import RULE as BUSY_ON_SUPPLY
-from hwsched.rules.power.busy_on_supply import electric_release
-from hwsched.rules.power.supply_drop import RULE as SUPPLY_DROP
-from hwsched.rules.power.supply_share import RULE as SUPPLY_SHARE
-from hwsched.rules.reading import carries_power, in_role, leafless, rated, shared_supply, unit_part
+from hwsched.rules import judge, limits_of, rule_named
+from hwsched.rules.reading import carries_power, electric_release, in_role, leafless, rated, shared_supply, unit_part
 from hwsched.values import BatteryLife, Fit, FitPart, OpeningInput, Part, Role
 
-_WASTE = 1.1
-"""Allowance on a measured run; common practice."""
+_BUSY_ON_SUPPLY: Final = rule_named("busy-on-supply")
+_SUPPLY_DROP: Final = rule_named("supply-drop")
+_SUPPLY_SHARE: Final = rule_named("supply-share")
 
 
 def power_slot(given: OpeningInput, base: Fit) -> tuple[Judged, ...]:
@@ -55,7 +54,7 @@ def _sources(given: OpeningInput) -> tuple[str, ...]:
         return ("battery",)
     if wish in ("battery", "supply"):
         return (wish,)
-    most = limits_of(BUSY_ON_SUPPLY, given.settings)["operations"]
+    most = limits_of(_BUSY_ON_SUPPLY, given.settings)["operations"]
     if (given.opening.operations_per_day or 0.0) > most or electric_release(given):
         return ("supply", "battery")
     return ("battery", "supply")
@@ -119,7 +118,7 @@ def _supply(given: OpeningInput, base: Fit, unit: Part) -> Fit:
     if not by_hand(given, "supply") and _shares(given, connected, low, high):
         # The supply and the wire of an earlier lock point of the opening carry this one too.
         return with_parts(connected, *_onto_leaf(given), *_coin(given, unit))
-    share = limits_of(SUPPLY_SHARE, given.settings)["share"]
+    share = limits_of(_SUPPLY_SHARE, given.settings)["share"]
     source = _smallest(given, low, high, draws / share)
     if source is None:
         return connected
@@ -131,8 +130,9 @@ def _supply(given: OpeningInput, base: Fit, unit: Part) -> Fit:
         least = volts * (1 - tolerance)
         wire = _wire(given, draws, run, least - low)
         if wire is not None:
-            why = f"{run:g} m one way and {_WASTE - 1:.0%} allowance; keeps {low:g} V at the unit"
-            parts.append(fit_part(given, "wire", wire, why, round(run * _WASTE, 2)))
+            waste = wire_waste()
+            why = f"{run:g} m one way and {waste - 1:.0%} allowance; keeps {low:g} V at the unit"
+            parts.append(fit_part(given, "wire", wire, why, round(run * waste, 2)))
     parts += _coin(given, unit)
     return with_parts(connected, *parts)
 
@@ -144,7 +144,7 @@ def _shares(given: OpeningInput, connected: Fit, low: float, high: float) -> boo
     volts = supply.number_of("output_v") if supply is not None else None
     if volts is None or not low <= volts <= high:
         return False
-    return not any(judge(rule, given, connected) for rule in (SUPPLY_SHARE, SUPPLY_DROP))
+    return not any(judge(rule, given, connected, settings=given.settings) for rule in (_SUPPLY_SHARE, _SUPPLY_DROP))
 
 
 def _smallest(given: OpeningInput, low: float, high: float, needed_a: float) -> Part | None:
@@ -193,7 +193,7 @@ def _transfer(given: OpeningInput) -> Part | None:
 
 def _wire(given: OpeningInput, amps: float, metres: float, drop_allowed_v: float) -> Part | None:
     """Return the cheapest wire that leaves the unit its voltage; failing that the thickest."""
-    warm = limits_of(SUPPLY_DROP, given.settings)["temperature_c"]
+    warm = limits_of(_SUPPLY_DROP, given.settings)["temperature_c"]
     resisting: list[tuple[float, Part]] = []
     for part in offered(given, "wire", "wire"):
         gauge = part.text_of("gauge")

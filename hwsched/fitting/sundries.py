@@ -1,18 +1,19 @@
 """What goes with lock, unit and power: gaskets, sleeves, keys, the lock's holes, jigs and bits, parts added by hand."""
 
 from dataclasses import replace
-from typing import get_args
+from typing import Final, get_args
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bored_prep import PrepFound, PrepWork, bored_prep
 from hwsched.fitting.candidate import cheapest, chosen_by, fit_part, offered, with_parts
 from hwsched.fitting.fastening import bolt_holes, lock_bolts, pilots
-from hwsched.rules import limits_of
-from hwsched.rules.lock_and_cylinder.bored_preparation import RULE as BORED_PREPARATION
-from hwsched.rules.lock_and_cylinder.bored_preparation import wanted_prep
+from hwsched.rules import limits_of, rule_named
 from hwsched.rules.practice import consumables, credentials, distance_mm
+from hwsched.rules.preparation import wanted_prep
 from hwsched.rules.reading import leaf_name, lock_item, lock_leaf, lock_part, unit_part
 from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part, Role
+
+_BORED_PREPARATION: Final = rule_named("bored-preparation")
 
 _TOOL_SLACK_MM = 0.15
 """How far a bit may be off a hole's size; number drills lie between the sixty-fourths."""
@@ -121,7 +122,7 @@ def _bored(given: OpeningInput, part: Part, name: str, x: float, y: float) -> li
     wanted, lock, leaf = wanted_prep(part), lock_item(given), lock_leaf(given)
     if wanted is None or lock is None or leaf is None:
         return []
-    limits = limits_of(BORED_PREPARATION, given.settings)
+    limits = limits_of(_BORED_PREPARATION, given.settings)
     found = PrepFound(leaf.thickness_mm, lock.cross_bore_mm, lock.edge_bore_mm, lock.backset_mm)
     try:
         work = bored_prep(wanted, found, tolerance_mm=limits["tolerance_mm"]).work

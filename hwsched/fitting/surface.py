@@ -7,6 +7,7 @@ by the rules of the slot.
 from collections.abc import Iterator
 from contextlib import suppress
 from dataclasses import dataclass, replace
+from typing import Final
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.placement import (
@@ -22,13 +23,14 @@ from hwsched.calc.opening.placement import (
 from hwsched.fitting.keepouts import surroundings
 from hwsched.fitting.lead import with_lead
 from hwsched.fitting.ways import Way, holes_of, run_points, ways
-from hwsched.rules import limits_of
+from hwsched.rules import limits_of, rule_named
 from hwsched.rules.cavity import Cavity
 from hwsched.rules.housing import window_of
-from hwsched.rules.placement.plate_on_stile import RULE as PLATE_ON_STILE
-from hwsched.rules.placement.plate_within_leaf import RULE as PLATE_WITHIN_LEAF
 from hwsched.rules.reading import leaf_name, stile_mm
 from hwsched.values import Alternative, Fit, HandPlacement, Leaf, OpeningInput, Part, Placement
+
+_PLATE_ON_STILE: Final = rule_named("plate-on-stile")
+_PLATE_WITHIN_LEAF: Final = rule_named("plate-within-leaf")
 
 FACE = "inside"
 _NEIGHBOURS = 6
@@ -130,11 +132,11 @@ def _question(
     low = span[0]
     keepouts = [*surroundings(given, bare, leaf, FACE).keepouts]
     has_stile, stile = stile_mm(leaf)
-    if has_stile and stile is not None and stile < leaf.width_mm and PLATE_ON_STILE.id not in given.settings.rules_off:
-        margin = limits_of(PLATE_ON_STILE, given.settings)["stile_margin_mm"]
+    if has_stile and stile is not None and stile < leaf.width_mm and _PLATE_ON_STILE.id not in given.settings.rules_off:
+        margin = limits_of(_PLATE_ON_STILE, given.settings)["stile_margin_mm"]
         keepouts.append(KeepOut("edge of the stile", Rect(stile, low, leaf.width_mm, span[1]), margin))
     lowered = tuple(KeepOut(k.name, _lowered(k.rect, low), k.clearance_mm) for k in keepouts)
-    margin = limits_of(PLATE_WITHIN_LEAF, given.settings)["edge_margin_mm"]
+    margin = limits_of(_PLATE_WITHIN_LEAF, given.settings)["edge_margin_mm"]
     asks = []
     for group in _grouped(ways(given, bare, leaf, at, FACE), housing.window):
         window = _window(group[0], housing)

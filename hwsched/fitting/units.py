@@ -5,6 +5,7 @@ Whether a candidate will do is said by the rules of the slot; where it can stand
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from typing import Final
 
 from hwsched.fitting.at_wall import at_wall
 from hwsched.fitting.candidate import (
@@ -22,11 +23,13 @@ from hwsched.fitting.fastening import fastening
 from hwsched.fitting.in_edge import pockets
 from hwsched.fitting.surface import places
 from hwsched.fitting.ways import ORDER
+from hwsched.rules import rule_named
 from hwsched.rules.cavity import cavity
-from hwsched.rules.placement.unit_place_known import RULE as UNIT_PLACE_KNOWN
 from hwsched.rules.reading import leaf_span_mm, leafless, lock_leaf
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput, Part, Refusal
+
+_UNIT_PLACE_KNOWN: Final = rule_named("unit-place-known")
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +94,7 @@ def _without_place(found: Judged, unit: Part, said: str) -> Judged:
     if not found.good:
         return found
     reason = f"{said}its place on the leaf cannot be worked out from the facts and the part's attributes."
-    return replace(found, refusals=(Refusal(unit.number, "unit", UNIT_PLACE_KNOWN.id, reason),))
+    return replace(found, refusals=(Refusal(unit.number, "unit", _UNIT_PLACE_KNOWN.id, reason),))
 
 
 def _order(fit: Fit) -> int:

@@ -8,18 +8,16 @@ from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from operator import itemgetter
-from typing import TYPE_CHECKING, Any, Final
+from typing import Any, Final, Protocol
 
-from sqlalchemy import Connection, Select, Table, or_, select
+from sqlalchemy import ColumnElement, Connection, Select, Table, or_, select
+from sqlalchemy.sql.base import ReadOnlyColumnCollection
 
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, NotUndoableError
 from hwsched.model.tables import ASSIGNED_PART, ITEM_TABLE, LEAF_TABLE, LOCK_POINT, OPENING_TABLE
 from hwsched.values.facts import Item, Leaf
 from hwsched.values.lock_points import LOCK_KINDS, lock_items, lock_points
-
-if TYPE_CHECKING:
-    from hwsched.model.journal import Change
 
 _LEAF_FACTS: Final = ("ordinal", "id", "position")
 _LOCK_FACTS: Final = ("ordinal", "id", "kind", "leaf", "disposition", "lock_form")
@@ -137,7 +135,31 @@ class _Deciding:
         return [self.locks[place][1] for place in places] or (None,)
 
 
-def settle(change: "Change") -> None:
+class Settled(Protocol):
+    """A change set, as far as its lock points are settled: it asks for that itself, so it is not imported here."""
+
+    target: int | None
+    unsettled: Unsettled
+
+    @property
+    def connection(self) -> Connection:
+        """Its transaction."""
+
+    @property
+    def kind(self) -> str:
+        """What it is on the stack of steps: edit, undo, redo."""
+
+    def update(self, table: Table, edits: Iterable[tuple[str, Mapping[str, Any]]], /) -> list[str]:
+        """Set columns of rows."""
+
+    def delete(self, table: Table, ids: Iterable[str], /) -> object:
+        """Delete rows."""
+
+    def follow(self, table: Table, rows: Iterable[Mapping[str, Any]], /) -> object:
+        """Insert rows that follow from others."""
+
+
+def settle(change: Settled) -> None:
     """Bring the lock points of the openings that a change set touched in step with their leaves and items.
 
     Parameters
@@ -171,7 +193,7 @@ def settle(change: "Change") -> None:
 
 
 def _bring_in_step(
-    change: "Change", wrong: list[tuple[str, list[tuple[str, str | None]], Sequence[str | None]]]
+    change: Settled, wrong: list[tuple[str, list[tuple[str, str | None]], Sequence[str | None]]]
 ) -> None:
     moved: list[tuple[str, dict[str, str | None]]] = []
     gone: list[str] = []
@@ -198,6 +220,11 @@ def _bring_in_step(
     change.follow(LOCK_POINT, fresh)
 
 
+def is_lock_row(columns: ReadOnlyColumnCollection[str, Any]) -> ColumnElement[bool]:
+    """Say for the database what `hwsched.values.lock_points.is_lock` tells of an item: a test holds them together."""
+    return or_(columns["kind"].in_(LOCK_KINDS), columns["lock_form"].is_not(None))
+
+
 def _deciding(connection: Connection, ids: Collection[str]) -> dict[str, _Deciding]:
     """Return what decides on lock points at each of these openings that is there."""
     found = {row[0]: _Deciding() for row in among(connection, select(OPENING_TABLE.c.id), OPENING_TABLE.c.id, ids)}
@@ -205,7 +232,7 @@ def _deciding(connection: Connection, ids: Collection[str]) -> dict[str, _Decidi
     for opening_id, *leaf in among(connection, of_leaf, LEAF_TABLE.c.opening_id, ids):
         found[opening_id].leaves.append(tuple(leaf))
     columns = (ITEM_TABLE.c[name] for name in ("opening_id", *_LOCK_FACTS, "cylinder_height_mm"))
-    locks = select(*columns).where(or_(ITEM_TABLE.c.kind.in_(LOCK_KINDS), ITEM_TABLE.c.lock_form.is_not(None)))
+    locks = select(*columns).where(is_lock_row(ITEM_TABLE.c))
     for opening_id, *lock in among(connection, locks, ITEM_TABLE.c.opening_id, ids):
         found[opening_id].locks.append(tuple(lock))
     return found

@@ -1,9 +1,11 @@
 """Rules: one small file a rule, in a folder a discipline. The tuple below is their table of contents.
 
-A rule checks a stored fit and, in its slot, is a constraint while a fit is built. Geometry belongs to `calc`.
+A rule of openings checks a stored fit and, in its slot, is a constraint while a fit is built; others judge supplies and
+circuits, or what is on record. Geometry belongs to `calc`. Other floors know a rule by its identifier, never by
+its file.
 """
 
-from hwsched.outside import members
+from hwsched.outside import OutsideError, members
 from hwsched.rules.accessibility import (
     clear_width,
     projection,
@@ -34,8 +36,24 @@ from hwsched.rules.catalogue_and_stock import (
     tool_known,
     unit_window,
 )
-from hwsched.rules.circuit_rule import CircuitRule
-from hwsched.rules.circuits import CIRCUIT_RULES
+from hwsched.rules.circuits import (
+    alarm_latching,
+    alarm_release,
+    circuit_apart,
+    circuit_assumed,
+    circuit_collapse,
+    circuit_high_voltage,
+    circuit_known,
+    circuit_limiter,
+    circuit_sound,
+    circuit_suits,
+    circuit_voltage,
+    coil_suppression,
+    fed_once,
+    standby_capacity,
+    supply_loading,
+    supply_power_limited,
+)
 from hwsched.rules.commissioning import (
     coin_cell_drain,
     key_for_unit,
@@ -78,7 +96,6 @@ from hwsched.rules.holes import (
     pocket_walls,
     screw_length,
 )
-from hwsched.rules.judging import RuleError, check, judge, limits_of, severity_of
 from hwsched.rules.lock_and_cylinder import (
     bored_preparation,
     cabinet_grip,
@@ -129,9 +146,31 @@ from hwsched.rules.power import (
     supply_voltage,
     unit_fed,
 )
-from hwsched.rules.record_rule import RecordRule
-from hwsched.rules.records import RECORD_RULES
-from hwsched.rules.rule import DEFERS, Limit, Limits, Rule, Slot, Verdict
+from hwsched.rules.records import (
+    fit_out_of_date,
+    packet_out_of_date,
+    waiver_lapsed,
+    waiver_past,
+    waiver_unneeded,
+)
+from hwsched.rules.rule import (
+    DEFERS,
+    OPENINGS,
+    RECORDS,
+    SUPPLIES,
+    AnyRule,
+    Inputs,
+    Limit,
+    Limits,
+    OpeningRule,
+    Rule,
+    Slot,
+    Subject,
+    UnknownRuleError,
+    Verdict,
+    rules_of,
+)
+from hwsched.rules.speaking import RuleError, finding_of, judge, limits_of, severity_of
 from hwsched.rules.survey import (
     case_offset_taken,
     case_within_leaf,
@@ -145,8 +184,10 @@ from hwsched.rules.survey import (
     lock_within_leaf,
     moved_item,
 )
+from hwsched.values.power import SupplyResult
+from hwsched.values.record import Record
 
-OWN_RULES: tuple[Rule, ...] = (
+OWN_RULES: tuple[AnyRule, ...] = (
     # survey
     case_offset_taken.RULE,
     case_within_leaf.RULE,
@@ -269,53 +310,116 @@ OWN_RULES: tuple[Rule, ...] = (
     key_for_unit.RULE,
     programmed_before_work.RULE,
     programming_key.RULE,
+    # supplies and circuits
+    circuit_sound.RULE,
+    circuit_known.RULE,
+    circuit_suits.RULE,
+    circuit_voltage.RULE,
+    circuit_high_voltage.RULE,
+    circuit_collapse.RULE,
+    supply_loading.RULE,
+    circuit_limiter.RULE,
+    supply_power_limited.RULE,
+    standby_capacity.RULE,
+    coil_suppression.RULE,
+    circuit_apart.RULE,
+    circuit_assumed.RULE,
+    fed_once.RULE,
+    alarm_latching.RULE,
+    alarm_release.RULE,
+    # records
+    fit_out_of_date.RULE,
+    packet_out_of_date.RULE,
+    waiver_lapsed.RULE,
+    waiver_past.RULE,
+    waiver_unneeded.RULE,
 )
+_SUBJECTS = tuple(dict.fromkeys(rule.subject for rule in OWN_RULES))
+"""What rules judge, in the order of the table."""
 
-RULES: tuple[Rule, ...] = (*OWN_RULES, *members("hwsched.rules", Rule, lambda rule: rule.id, OWN_RULES))
-"""Rules of openings: our own, then those of packages from outside."""
 
-RULEBOOK: tuple[Rule | CircuitRule | RecordRule, ...] = (*RULES, *CIRCUIT_RULES, *RECORD_RULES)
-"""All of it: rules of openings, of supplies and circuits, of records."""
+def _from_outside() -> tuple[AnyRule, ...]:
+    """Load what other packages add; raises OutsideError, also for a rule of which nobody would ask anything."""
+    found = members("hwsched.rules", Rule, lambda rule: rule.id, OWN_RULES)
+    for rule in found:
+        if rule.subject not in _SUBJECTS:
+            accepted = ", ".join(subject.name for subject in _SUBJECTS)
+            raise OutsideError(f"rule {rule.id} judges '{rule.subject.name}'; accepted: {accepted}")
+    return found
 
-_IN_SLOT: dict[str, tuple[Rule, ...]] = {
+
+_EVERY: tuple[AnyRule, ...] = (*OWN_RULES, *_from_outside())
+
+RULEBOOK: tuple[AnyRule, ...] = tuple(rule for subject in _SUBJECTS for rule in rules_of(subject, _EVERY))
+"""All of it: rules of openings, of supplies and circuits, of records; in each our own, then those from outside."""
+RULES: tuple[OpeningRule, ...] = rules_of(OPENINGS, RULEBOOK)
+"""Rules of openings."""
+CIRCUIT_RULES: tuple[Rule[SupplyResult, Inputs], ...] = rules_of(SUPPLIES, RULEBOOK)
+"""Rules of supplies and their circuits."""
+RECORD_RULES: tuple[Rule[Record], ...] = rules_of(RECORDS, RULEBOOK)
+"""Rules of what is on record."""
+OF_WAIVERS = frozenset({waiver_lapsed.RULE.id, waiver_past.RULE.id, waiver_unneeded.RULE.id})
+"""Those that speak of waivers, so that nothing of them can be waived: taking back or giving anew mends them."""
+
+_BY_ID: dict[str, AnyRule] = {rule.id: rule for rule in RULEBOOK}
+_IN_SLOT: dict[str, tuple[OpeningRule, ...]] = {
     slot: tuple(rule for rule in RULES if rule.slot == slot) for slot in ("lock", "unit", "power", "whole")
 }
 
 
-def rules_in_slot(slot: Slot) -> tuple[Rule, ...]:
-    """Return the rules that speak in a slot, in the order of the table of contents."""
+def rules_in_slot(slot: Slot) -> tuple[OpeningRule, ...]:
+    """Return the rules of openings that speak in a slot, in the order of the table of contents."""
     return _IN_SLOT[slot]
 
 
-def rule_named(rule_id: str) -> Rule | None:
-    """Return the rule of openings of that identifier."""
-    return next((rule for rule in RULES if rule.id == rule_id), None)
+def rule_named(rule_id: str) -> AnyRule:
+    """Return the rule of that identifier, whatever it judges.
+
+    A module that reads a rule's limits, or lets it speak, asks for it once, when it is loaded: so a slip is found then,
+    and no opening costs a look-up.
+
+    Raises
+    ------
+    UnknownRuleError
+        Where there is none.
+    """
+    found = _BY_ID.get(rule_id)
+    if found is None:
+        raise UnknownRuleError(f"there is no rule '{rule_id}'")
+    return found
 
 
-def in_rulebook(rule_id: str) -> Rule | CircuitRule | RecordRule | None:
-    """Return the rule of that identifier, whatever it judges."""
-    return next((rule for rule in RULEBOOK if rule.id == rule_id), None)
+def in_rulebook(rule_id: str) -> AnyRule | None:
+    """Return the rule of an identifier that a person or a project gave; None where there is none."""
+    return _BY_ID.get(rule_id)
 
 
 __all__ = [
     "CIRCUIT_RULES",
     "DEFERS",
+    "OF_WAIVERS",
+    "OPENINGS",
+    "RECORDS",
     "RECORD_RULES",
     "RULEBOOK",
     "RULES",
-    "CircuitRule",
+    "SUPPLIES",
+    "AnyRule",
     "Limit",
     "Limits",
-    "RecordRule",
+    "OpeningRule",
     "Rule",
     "RuleError",
     "Slot",
+    "Subject",
+    "UnknownRuleError",
     "Verdict",
-    "check",
+    "finding_of",
     "in_rulebook",
     "judge",
     "limits_of",
     "rule_named",
     "rules_in_slot",
+    "rules_of",
     "severity_of",
 ]

@@ -1,94 +1,31 @@
-"""Runs rules over a case and its fit, and turns what they say into findings.
+"""Judges openings, supplies and records by all rules that are not switched off.
 
-Here belongs how a rule is called, with which limits, and how its verdict becomes a finding. What is judged stands in
-the rules; waivers are laid over findings by an operation.
+How one rule speaks stands in `speaking`; waivers are laid over findings by an operation.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Final
 
-from hwsched import rules
-from hwsched.rules.circuit_rule import CircuitRule
+from hwsched.rules import CIRCUIT_RULES, RECORD_RULES, RULES
 from hwsched.rules.impossible_facts import without_impossible
-from hwsched.rules.record_rule import RecordRule
-from hwsched.rules.rule import DEFERS, Rule, Verdict
-from hwsched.values import SEVERITIES, Finding, Fit, LockPoint, OpeningInput, Settings, Severity
-
-
-class RuleError(Exception):
-    """A rule that fell over: a bug of the rule, never a statement on the opening."""
-
-
-def limits_of(rule: Rule | CircuitRule | RecordRule, settings: Settings) -> Mapping[str, float]:
-    """Return a rule's limits with the project's changes.
-
-    Parameters
-    ----------
-    rule : Rule
-        Any rule.
-    settings : Settings
-        Its ``limits`` hold ``rule-id.limit`` to value; names that no rule has are left alone.
-
-    Returns
-    -------
-    mapping
-        Name of the limit to value, in the unit of its suffix.
-    """
-    return settings.limits_for(rule.id, rule.declared)
-
-
-def judge(rule: Rule, given: OpeningInput, fit: Fit) -> tuple[Verdict, ...]:
-    """Let one rule speak.
-
-    Raises
-    ------
-    RuleError
-        When the rule falls over; names the rule and the facts it fell over.
-    """
-    try:
-        return tuple(rule.judge(given, fit, limits_of(rule, given.settings)))
-    except Exception as error:
-        facts = (given.opening, given.leaves, given.items, fit.status, [part.part for part in fit.parts])
-        raise RuleError(f"rule {rule.id} failed: {error!r}; facts: {facts}") from error
-
-
-def severity_of(rule: Rule | CircuitRule | RecordRule, verdict: Verdict) -> Severity:
-    """Return the verdict's severity: its own, else the rule's, one step milder where facts are missing."""
-    if verdict.severity is not None:
-        return verdict.severity
-    if verdict.needs:
-        return SEVERITIES[min(SEVERITIES.index(rule.severity) + 1, len(SEVERITIES) - 1)]
-    return rule.severity
-
-
-def finding_of(rule: Rule, verdict: Verdict) -> Finding:
-    """Turn a verdict into a finding."""
-    cure = verdict.cure or rule.cure
-    return Finding(
-        rule.id,
-        rule.discipline,
-        severity_of(rule, verdict),
-        verdict.message,
-        rule.basis,
-        f"{cure} {DEFERS}" if rule.defers else cure,
-        verdict.values,
-        verdict.about,
-        verdict.needs,
-    )
-
+from hwsched.rules.rule import Inputs, OpeningRule
+from hwsched.rules.speaking import finding_of, judge
+from hwsched.values import SEVERITIES, Finding, Fit, LockPoint, OpeningInput, Settings
+from hwsched.values.power import PowerFinding, SupplyResult
+from hwsched.values.record import Record
 
 _RANK: Final = {severity: rank for rank, severity in enumerate(SEVERITIES)}
 
 
-def findings_of(members: Iterable[Rule], given: OpeningInput, fit: Fit) -> tuple[Finding, ...]:
+def findings_of(members: Iterable[OpeningRule], given: OpeningInput, fit: Fit) -> tuple[Finding, ...]:
     """Judge a case and its fit by some rules; findings worst first, then in the order of the rules."""
     off, sound = given.settings.rules_off, without_impossible(given)
     found = [
         finding_of(rule, verdict)
         for rule in members
         if rule.id not in off
-        for verdict in judge(rule, given if rule.sees_all else sound, fit)
+        for verdict in judge(rule, given if rule.sees_all else sound, fit, settings=given.settings)
     ]
     found.sort(key=lambda finding: _RANK[finding.severity])
     return tuple(found)
@@ -114,7 +51,50 @@ def check(given: OpeningInput, fit: Fit) -> tuple[Finding, ...]:
     RuleError
         When a rule falls over.
     """
-    return findings_of(rules.RULES, given, fit)
+    return findings_of(RULES, given, fit)
+
+
+def judge_supply(result: SupplyResult, inputs: Inputs, settings: Settings) -> tuple[PowerFinding, ...]:
+    """Judge a supply and its circuits by every rule that is not switched off.
+
+    Parameters
+    ----------
+    result : SupplyResult
+        As worked out.
+    inputs : mapping
+        Openings that it feeds, by identifier.
+    settings : Settings
+        Limits of the project, rules that are off.
+
+    Raises
+    ------
+    RuleError
+        When a rule falls over.
+    """
+    if not result.circuits:
+        return ()
+    return tuple(
+        PowerFinding(finding_of(rule, verdict), result.supply.id, verdict.circuit_id, verdict.opening_ids)
+        for rule in CIRCUIT_RULES
+        if rule.id not in settings.rules_off
+        for verdict in judge(rule, result, inputs, settings=settings)
+    )
+
+
+def judge_record(record: Record, settings: Settings) -> tuple[Finding, ...]:
+    """Judge what is on record of an opening by every rule that is not switched off.
+
+    Raises
+    ------
+    RuleError
+        When a rule falls over.
+    """
+    return tuple(
+        finding_of(rule, verdict)
+        for rule in RECORD_RULES
+        if rule.id not in settings.rules_off
+        for verdict in judge(rule, record, settings=settings)
+    )
 
 
 def of_opening(said: Sequence[tuple[LockPoint, Sequence[Finding]]]) -> tuple[Finding, ...]:

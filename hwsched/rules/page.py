@@ -2,16 +2,9 @@
 
 from collections.abc import Mapping
 
-from hwsched.rules.circuit_rule import CircuitRule
-from hwsched.rules.record_rule import RecordRule
-from hwsched.rules.rule import Rule
+from hwsched.rules.rule import OPENINGS, AnyRule
 from hwsched.values import DISCIPLINES
 
-_JUDGES = {
-    Rule: "each opening and its fit",
-    CircuitRule: "each supply with its circuits",
-    RecordRule: "what is on record",
-}
 _SLOTS = {
     "lock": "It refuses a lock or cylinder while a fit is built.",
     "unit": "It refuses a unit or its place while a fit is built.",
@@ -20,14 +13,12 @@ _SLOTS = {
 }
 
 
-def page_of(
-    rule: Rule | CircuitRule | RecordRule, limits: Mapping[str, float] | None = None, *, off: bool = False
-) -> str:
+def page_of(rule: AnyRule, limits: Mapping[str, float] | None = None, *, off: bool = False) -> str:
     """Return the page of a rule.
 
     Parameters
     ----------
-    rule : Rule, CircuitRule or RecordRule
+    rule : Rule
         Any member of the rulebook.
     limits : mapping, optional
         Limits in force; the rule's own when left out.
@@ -40,10 +31,10 @@ def page_of(
         f"Identifier   {rule.id}",
         f"Discipline   {DISCIPLINES[rule.discipline]}",
         f"Severity     {rule.severity}",
-        f"Judges       {_JUDGES[type(rule)]}",
+        f"Judges       {rule.subject.text}",
         f"Basis        {rule.basis}",
     ]
-    if isinstance(rule, Rule):
+    if rule.subject is OPENINGS:
         lines += ["", _SLOTS[rule.slot]]
     if rule.limits:
         lines += ["", "Limits that a project may change:"]

@@ -9,6 +9,7 @@ from typing import Final
 from hwsched.values import Beside, Fit, FitPart, Item, Leaf, OpeningInput, Part
 from hwsched.values import lock_points as points
 from hwsched.values.lock_points import leaf_name as leaf_name
+from hwsched.values.lock_points import lock_item as lock_item
 from hwsched.values.lock_points import on_leaf as on_leaf
 
 LEAFLESS: Final = ("lift", "turnstile")
@@ -27,6 +28,8 @@ KIND_OF_FORM: Final = {
 """Which part kind takes the place of which form of lock."""
 LATCHING: Final = ("lock", "deadbolt", "exit-device", "flush-bolt")
 """Items that may hold the leaf shut."""
+RELEASES: Final = ("electric-strike", "electromagnetic-lock")
+"""Existing items that draw power."""
 SKINNED: Final = ("hollow-metal", "aluminium", "steel-gate")
 """Leaf materials that are hollow behind a sheet: the lead runs inside, holes pass the sheet only."""
 SOLID: Final = ("wood", "mineral-core", "composite")
@@ -61,13 +64,6 @@ def leaf_hand(given: OpeningInput) -> str | None:
     if hand is None or leaf is None or leaf.position != "inactive":
         return hand
     return f"{'R' if hand.startswith('L') else 'L'}{hand[1:]}"
-
-
-def lock_item(given: OpeningInput) -> Item | None:
-    """Return the existing lock that is converted at the lock point."""
-    if given.point.others:
-        return next((item for item in given.items if item.id == given.point.item_id), None)
-    return points.first_lock(given.leaves, given.items)
 
 
 def other_locks(given: OpeningInput) -> tuple[Item, ...]:
@@ -192,6 +188,13 @@ def carries_power(given: OpeningInput) -> bool:
     if any(item.kind == "power-transfer" and remains(item) for item in given.items):
         return True
     return any(each.fit is not None and each.fit.part("power-transfer") is not None for each in beside_here(given))
+
+
+def electric_release(given: OpeningInput) -> bool:
+    """Tell whether something that draws power to let go stays on the opening, or is chosen for it."""
+    if any(chosen.role == "strike" for chosen in given.chosen):
+        return True
+    return any(item.kind in RELEASES and remains(item) for item in given.items)
 
 
 def part_fact(part: Part, name: str) -> str:

@@ -1,11 +1,13 @@
-"""What a rule is. Rules themselves stand one a file in a folder a discipline."""
+"""What a rule is, and what rules judge. Rules themselves stand one a file in a folder a discipline or a subject."""
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from types import MappingProxyType
-from typing import Final, Literal
+from typing import Any, Final, Generic, Literal, TypeAlias, TypeVarTuple
 
 from hwsched.values import Discipline, Fit, OpeningInput, Severity
+from hwsched.values.power import SupplyResult
+from hwsched.values.record import Record
 
 Slot = Literal["lock", "unit", "power", "whole"]
 """When a rule can speak while a fit is built: once the lock or cylinder with its cam, collar and rings is chosen; once
@@ -32,7 +34,7 @@ class Limit:
 
 @dataclass(frozen=True, slots=True)
 class Verdict:
-    """One statement of a rule on one case."""
+    """One statement of a rule on what it judged."""
 
     message: str
     """A sentence with its numbers; never the opening's mark."""
@@ -44,15 +46,50 @@ class Verdict:
     """None: the rule's own, one step milder where facts are missing."""
     needs: tuple[str, ...] = ()
     """Missing facts as ``entity.attribute``: the verdict is "unknown: needs X"."""
+    circuit_id: str = ""
+    """Of a supply: the circuit that it speaks of; empty: the whole supply."""
+    opening_ids: tuple[str, ...] = ()
+    """Of a supply: openings that it concerns; it stands among their findings."""
 
 
 Limits = Mapping[str, float]
-Judge = Callable[[OpeningInput, Fit, Limits], Iterable[Verdict]]
+Inputs = Mapping[str, OpeningInput]
+"""Openings that a supply feeds, by identifier."""
+Judged = TypeVarTuple("Judged")
+"""What is put before a rule, its limits left out."""
 
 
 @dataclass(frozen=True, slots=True)
-class Rule:
-    """One rule: checks a stored fit, and in its slot is a constraint while a fit is built."""
+class Subject(Generic[*Judged]):
+    """What a rule can judge."""
+
+    name: str
+    text: str
+    """For people, after "Judges"."""
+    told: Callable[[*Judged], str]
+    """Says what was judged when a rule falls over."""
+
+
+OPENINGS: Final[Subject[OpeningInput, Fit]] = Subject(
+    "opening",
+    "each opening and its fit",
+    lambda given, fit: (
+        f"facts: {(given.opening, given.leaves, given.items, fit.status, [part.part for part in fit.parts])}"
+    ),
+)
+SUPPLIES: Final[Subject[SupplyResult, Inputs]] = Subject(
+    "supply", "each supply with its circuits", lambda result, inputs: f"supply: {result.supply}"
+)
+RECORDS: Final[Subject[Record]] = Subject(
+    "record", "what is on record", lambda record: f"opening {record.given.opening.mark}"
+)
+_UNSAID: Final[Any] = OPENINGS
+"""Type variables have no defaults yet: what a rule judges that says nothing of it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Rule(Generic[*Judged]):
+    """One rule: judges its subject; a rule of openings is in its slot a constraint while a fit is built."""
 
     id: str
     """Kebab-case, ours; the name of its file with underscores."""
@@ -64,7 +101,7 @@ class Rule:
     """Published source with section, or "common practice"."""
     cure: str
     """What helps when it speaks; a verdict may say it more exactly."""
-    judge: Judge
+    judge: Callable[[*Judged, Limits], Iterable[Verdict]]
     slot: Slot = "whole"
     limits: tuple[Limit, ...] = ()
     defers: bool = False
@@ -72,8 +109,27 @@ class Rule:
 
     sees_all: bool = False
     """Judges the facts as surveyed, those included that cannot be true and are put aside for all other rules."""
+    guards: tuple[str, ...] = ()
+    """Kinds of existing item off which a unit stays by the limit ``clearance_mm``: no place is looked for nearer."""
+    subject: Subject[*Judged] = _UNSAID
     declared: Mapping[str, float] = field(init=False, repr=False, compare=False)
     """The limits by name, as declared."""
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "declared", MappingProxyType({limit.name: limit.value for limit in self.limits}))
+        if self.guards and "clearance_mm" not in self.declared:
+            raise ValueError(f"rule {self.id} guards {', '.join(self.guards)} without a limit clearance_mm")
+
+
+AnyRule: TypeAlias = Rule[*tuple[Any, ...]]
+"""A rule, whatever it judges."""
+OpeningRule: TypeAlias = Rule[OpeningInput, Fit]
+
+
+class UnknownRuleError(LookupError):
+    """No rule has that identifier: a slip of who asks for it."""
+
+
+def rules_of(subject: Subject[*Judged], rules: Iterable[AnyRule]) -> tuple[Rule[*Judged], ...]:
+    """Return those of some rules that judge a subject, in their order."""
+    return tuple(rule for rule in rules if rule.subject is subject)

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from typing import Any
 
 from hwsched.rules.impossible_facts import without_impossible
-from hwsched.rules.judging import judge
-from hwsched.rules.rule import Rule, Verdict
+from hwsched.rules.rule import OpeningRule, Verdict
+from hwsched.rules.speaking import judge
 from hwsched.values import Fit, OpeningInput
 from hwsched.values.watching import ITEM, LEAF, OPENING, Watch
 
@@ -28,12 +28,12 @@ class UsedFact:
 class Traced:
     """What a rule said, and what it looked at."""
 
-    rule: Rule
+    rule: OpeningRule
     verdicts: tuple[Verdict, ...]
     facts: tuple[UsedFact, ...]
 
 
-def traced(rule: Rule, given: OpeningInput, fit: Fit) -> Traced:
+def traced(rule: OpeningRule, given: OpeningInput, fit: Fit) -> Traced:
     """Let one rule speak and note the facts that it reads.
 
     Parameters
@@ -50,7 +50,7 @@ def traced(rule: Rule, given: OpeningInput, fit: Fit) -> Traced:
     """
     sound = given if rule.sees_all else without_impossible(given)
     watch = Watch(sound)
-    verdicts = judge(rule, watch.given, fit)
+    verdicts = judge(rule, watch.given, fit, settings=watch.given.settings)
     rows: dict[tuple[str, str], Any] = {(OPENING, sound.opening.id): sound.opening}
     rows.update(((LEAF, leaf.id), leaf) for leaf in sound.leaves)
     rows.update(((ITEM, item.id), item) for item in sound.items)

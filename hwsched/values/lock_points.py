@@ -38,13 +38,25 @@ def active_leaf(leaves: Sequence[Leaf]) -> Leaf | None:
     return None
 
 
+def is_lock(item: Item) -> bool:
+    """Tell whether an existing item is a lock: by its kind, or since the survey knows the form of a lock of it."""
+    return item.kind in LOCK_KINDS or item.lock_form is not None
+
+
+def lock_item(given: OpeningInput) -> Item | None:
+    """Return the existing lock that is converted at the lock point; None where the survey shows none."""
+    if given.point.others:
+        return next((item for item in given.items if item.id == given.point.item_id), None)
+    return first_lock(given.leaves, given.items)
+
+
 def first_lock(leaves: Sequence[Leaf], items: Sequence[Item]) -> Item | None:
     """Return the existing lock that is converted first: on the active leaf, its form known if any is, locks first."""
     leaf = active_leaf(leaves)
     best: Item | None = None
     best_rank = (99, 99, 99)
     for item in items:
-        if item.kind not in LOCK_KINDS and item.lock_form is None:
+        if not is_lock(item):
             continue
         if item.disposition == "remove" or (leaf is not None and not on_leaf(item, leaf)):
             continue
@@ -67,7 +79,7 @@ def lock_items(leaves: Sequence[Leaf], items: Sequence[Item]) -> tuple[Item, ...
     active, names = active_leaf(leaves), {leaf_name(leaf) for leaf in leaves}
     found = [first]
     for item in items:
-        if item is first or (item.kind not in LOCK_KINDS and item.lock_form is None):
+        if item is first or not is_lock(item):
             continue
         here = place_of(item, active)
         taken = [each for each in found if place_of(each, active) == here]
@@ -171,7 +183,7 @@ def with_beside(given: OpeningInput, done: Sequence[PointFit]) -> OpeningInput:
 
 
 def _place_of_point(given: OpeningInput, point: LockPoint) -> str:
-    item = next((item for item in given.items if item.id == point.item_id), None)
+    item = lock_item(replace(given, point=point))
     return place_of(item, active_leaf(given.leaves)) if item is not None else ""
 
 

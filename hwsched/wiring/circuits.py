@@ -9,16 +9,17 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.power import circuit_states, circuit_tree
 from hwsched.calc.power.power_limits import class_2_limit
 from hwsched.calc.power.supply_practice import limiter_a, worst_inrush_a
-from hwsched.rules.circuits.circuit_limiter import RULE as CIRCUIT_LIMITER
-from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
-from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY
-from hwsched.rules.judging import limits_of
+from hwsched.rules import limits_of, rule_named
 from hwsched.values import Catalogue, Part, Settings
 from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Run, RunResult, Supply
 from hwsched.wiring.connected_opening import ConnectedOpening
 from hwsched.wiring.cures import Solved, cure_offers
 from hwsched.wiring.devices import amps, on_leaf, unsuited
 from hwsched.wiring.leaf_nodes import leaf_node, leaf_words, opening_of
+
+_CIRCUIT_LIMITER: Final = rule_named("circuit-limiter")
+_CIRCUIT_VOLTAGE: Final = rule_named("circuit-voltage")
+_STANDBY_CAPACITY: Final = rule_named("standby-capacity")
 
 SUPPLY: Final = circuit_tree.SUPPLY
 _MOST_CURED: Final = 3
@@ -52,7 +53,7 @@ class CircuitSource:
             count = supply.batteries or 1
             one_v = battery.number_of("end_v")
             if one_v is None and (nominal := battery.number_of("voltage_v")) is not None:
-                one_v = nominal * limits_of(STANDBY_CAPACITY, settings)["end_share"]
+                one_v = nominal * limits_of(_STANDBY_CAPACITY, settings)["end_share"]
             end_v = None if one_v is None else one_v * count
             battery_ohm = (battery.number_of("inside_ohm") or 0.0) * count
         source = circuit_states.Source(
@@ -126,7 +127,7 @@ def solve_circuit(
     connected : mapping
         Openings that it feeds.
     """
-    limits = limits_of(CIRCUIT_VOLTAGE, circuit_source.settings)
+    limits = limits_of(_CIRCUIT_VOLTAGE, circuit_source.settings)
     names = {opening: each.given.opening.mark for opening, each in connected.items()}
     openings = tuple(run.opening_id for run in runs if run.opening_id in connected and run.opening_id is not None)
     openings = tuple(dict.fromkeys(openings))
@@ -199,7 +200,7 @@ def solve_circuit(
     limiter = circuit.limiter_a
     if limiter is None:
         limiter = _limiter(
-            holding, rated, source.normal_v, limits_of(CIRCUIT_LIMITER, circuit_source.settings)["margin"]
+            holding, rated, source.normal_v, limits_of(_CIRCUIT_LIMITER, circuit_source.settings)["margin"]
         )
     facts = Solved([each.run for each in present], tree, solved, states, source, at_once, warm, names)
     return replace(

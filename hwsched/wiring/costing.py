@@ -1,13 +1,14 @@
 """What supplies cost with their batteries, wire and the work of laying them, by building."""
 
 from hwsched.calc.parts.cost import Cost, Job, exact
+from hwsched.calc.power.supply_practice import wire_waste
 from hwsched.calc.project.labour import Task, labour
 from hwsched.fitting.costing import cost_in, hours_of, line_of, terms_of
 from hwsched.quantities.money import product
 from hwsched.values import Catalogue
 from hwsched.values.power import SupplyResult
 from hwsched.values.terms import CostTerms
-from hwsched.wiring.take_off import WASTE, wire_lines
+from hwsched.wiring.take_off import wire_lines
 
 
 def price_supplies(supplies: tuple[SupplyResult, ...], catalogue: Catalogue, terms: CostTerms) -> dict[str, Cost]:
@@ -24,7 +25,7 @@ def price_supplies(supplies: tuple[SupplyResult, ...], catalogue: Catalogue, ter
             if supply.supply.battery:
                 lines.append(line_of(supply.supply.battery, supply.supply.batteries or 1, catalogue))
         for wire in wire_lines(here, catalogue):
-            needed = product(exact(wire.length_m, "length of wire"), exact(WASTE, "waste"))
+            needed = product(exact(wire.length_m, "length of wire"), exact(wire_waste(), "waste"))
             lines.append(line_of(wire.part or wire.gauge, needed, catalogue))
             tasks.append(Task("lay-wire", wire.length_m))
         work = labour(tasks, table)

@@ -2,15 +2,17 @@
 
 from collections.abc import Mapping
 from math import fsum
+from typing import Final
 
 from hwsched.calc.power import standby as sizing_of
 from hwsched.calc.power.supply_practice import duty_equivalent_a
 from hwsched.calc.tables import rows
-from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY
-from hwsched.rules.judging import limits_of
+from hwsched.rules import limits_of, rule_named
 from hwsched.values import Catalogue, OpeningInput, Settings
 from hwsched.values.power import Standby, SupplyResult
 from hwsched.wiring.devices import amps
+
+_STANDBY_CAPACITY: Final = rule_named("standby-capacity")
 
 
 def size_standby(
@@ -26,7 +28,7 @@ def size_standby(
     supply = result.supply
     if not supply.standby_hours or result.holding_a is None or result.output_v is None:
         return None
-    limits = limits_of(STANDBY_CAPACITY, settings)
+    limits = limits_of(_STANDBY_CAPACITY, settings)
     loads = []
     for circuit in result.circuits:
         for device in circuit.devices:

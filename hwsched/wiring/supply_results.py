@@ -5,7 +5,7 @@ from dataclasses import replace
 from math import fsum
 
 from hwsched.calc.calculator import InputError
-from hwsched.rules.circuit_judging import judge_supply
+from hwsched.rules.judging import judge_supply
 from hwsched.values import Catalogue, OpeningInput, Part, Settings
 from hwsched.values.power import (
     Circuit,

@@ -4,11 +4,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from math import ceil
 
+from hwsched.calc.power.supply_practice import wire_waste
 from hwsched.values import Catalogue
 from hwsched.values.power import RunResult, SupplyResult
-
-WASTE = 1.1
-"""Allowance on measured and estimated runs; common practice."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +37,7 @@ class DeviceLine:
     quantity: int
 
 
-def wire_lines(supplies: tuple[SupplyResult, ...], catalogue: Catalogue, waste: float = WASTE) -> tuple[WireLine, ...]:
+def wire_lines(supplies: tuple[SupplyResult, ...], catalogue: Catalogue) -> tuple[WireLine, ...]:
     """Add up the runs by building and conductor.
 
     Parameters
@@ -48,8 +46,6 @@ def wire_lines(supplies: tuple[SupplyResult, ...], catalogue: Catalogue, waste: 
         With their circuits.
     catalogue : Catalogue
         Says how long a reel is.
-    waste : float
-        Factor, 1 or more.
     """
     totals: dict[tuple[str, str, str, str], tuple[float, int]] = {}
     for supply in supplies:
@@ -64,7 +60,7 @@ def wire_lines(supplies: tuple[SupplyResult, ...], catalogue: Catalogue, waste: 
     for (building, number, gauge, stranding), (length, count) in sorted(totals.items()):
         part = catalogue.get(number) if number else None
         reel = part.number_of("reel_m") if part is not None else None
-        needed = length * waste
+        needed = length * wire_waste()
         reels = ceil(needed / reel - 1e-9) if reel else None
         lines.append(WireLine(building, number, gauge, stranding, length, needed, reel, reels, count))
     return tuple(lines)

@@ -7,7 +7,8 @@ from hypothesis import strategies as st
 
 from hwsched.fitting import fit
 from hwsched.fitting.candidate import rank_of
-from hwsched.rules import RULES, check, rule_named
+from hwsched.rules import RULES, rule_named
+from hwsched.rules.judging import check
 from hwsched.values.input_key import input_key
 from tests.fitting.door import door, item, leaf, lock, opening, stock
 

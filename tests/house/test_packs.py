@@ -90,3 +90,23 @@ def test_a_package_that_cannot_be_taken_in_is_named(tmp_path):
         assert told.returncode != 0
         assert "broken-pack, entry point bad of hwsched.rules" in told.stderr
         assert said in told.stderr
+
+
+def test_a_rule_of_supplies_comes_from_outside_and_one_of_what_nobody_judges_does_not(tmp_path):
+    (tmp_path / "shelf_pack.py").write_text(
+        "from hwsched.rules.rule import SUPPLIES, Rule, Subject\n"
+        "said = dict(title='T', discipline='power', severity='note', basis='b', cure='C.', judge=lambda *_: ())\n"
+        "LABELLED = Rule(id='supply-labelled', subject=SUPPLIES, **said)\n"
+        "SHELF = Rule(id='shelf-filled', subject=Subject('shelf', 'each shelf', str), **said)\n"
+    )
+    info = tmp_path / "shelf_pack-1.0.dist-info"
+    info.mkdir()
+    (info / "METADATA").write_text("Metadata-Version: 2.1\nName: shelf-pack\nVersion: 1.0\n")
+    (info / "entry_points.txt").write_text("[hwsched.rules]\nshelf = shelf_pack:LABELLED\n")
+    told = run(tmp_path, "rules", "supply-labelled")
+    assert told.returncode == 0, told.stderr
+    assert "each supply with its circuits" in told.stdout
+    (info / "entry_points.txt").write_text("[hwsched.rules]\nshelf = shelf_pack:SHELF\n")
+    told = run(tmp_path, "rules")
+    assert told.returncode != 0
+    assert "rule shelf-filled judges 'shelf'; accepted: opening, supply, record" in told.stderr

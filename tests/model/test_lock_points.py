@@ -5,10 +5,11 @@ import sqlite3
 from contextlib import closing
 
 import pytest
+from sqlalchemy import create_engine, literal, select
 
 from hwsched.model import errors
 from hwsched.model.history import history
-from hwsched.model.lock_points import DECIDING, name_of_point
+from hwsched.model.lock_points import DECIDING, is_lock_row, name_of_point
 from hwsched.model.project import open_project
 from hwsched.model.queries import StoredFit, by_opening, read_fits, read_inputs
 from hwsched.model.tables import (
@@ -23,8 +24,9 @@ from hwsched.model.tables import (
 from hwsched.model.upgrading import upgrade_project
 from hwsched.operations.opening.storing_fits import store_fits
 from hwsched.operations.project.history import redo, undo, undo_one
+from hwsched.survey import ITEM
 from hwsched.values import Catalogue, Fit, Item, Leaf, Opening, OpeningInput
-from hwsched.values.lock_points import lock_items
+from hwsched.values.lock_points import is_lock, lock_items
 from hwsched.values.watching import Watch
 from tests.model.saved_projects import SAVED, WHO, restore
 from tests.model.states import rows_of, state
@@ -263,11 +265,11 @@ def test_fits_and_choices_are_read_by_point(door):
         inputs = list(read_inputs(connection))
         assert [[choice.part for choice in given.chosen] for given in inputs] == [[], ["U-2"]]
         assert {point: stored.fit.status for point, stored in read_fits(connection).items()} == {
-            points[lock]: "unknown",
+            points[lock]: "to-measure",
             points[bolt]: "fits",
         }
         [[first, second]] = by_opening(inputs)
-        assert (first.beside, [each.fit.status for each in second.beside]) == ((), ["unknown"])
+        assert (first.beside, [each.fit.status for each in second.beside]) == ((), ["to-measure"])
         assert [name_of_point(connection, points[item]) for item in (lock, bolt)] == ["lock", "deadbolt"]
         assert name_of_point(connection, "gone") == ""
 
@@ -397,3 +399,17 @@ def test_a_lock_that_comes_in_an_upgraded_project_gets_its_point(tmp_path):
         held = [row for (table, _), row in rows_of(project).items() if table == LOCK_POINT.name]
         # Those of the other opening and of the pair, which has two now.
         assert sorted(row["opening_id"] == earlier.opening for row in held) == [False, True, True]
+
+
+def test_the_database_tells_locks_as_the_values_do():
+    engine = create_engine("sqlite://")
+    told = set()
+    with engine.connect() as connection:
+        for kind in (None, *(choice.value for choice in ITEM.attribute("kind").choices)):
+            for form in (None, *(choice.value for choice in ITEM.attribute("lock_form").choices)):
+                row = select(literal(kind).label("kind"), literal(form).label("lock_form")).subquery()
+                found = connection.execute(select(row.c.kind).where(is_lock_row(row.c))).all()
+                assert bool(found) == is_lock(Item("k", kind, lock_form=form)), (kind, form)
+                told.add(bool(found))
+    engine.dispose()
+    assert told == {False, True}

@@ -2,8 +2,7 @@
 
 from dataclasses import dataclass, field
 
-from hwsched.rules.circuit_judging import judge
-from hwsched.rules.circuits import CIRCUIT_RULES
+from hwsched.rules import CIRCUIT_RULES, judge
 from hwsched.values import Settings
 from hwsched.values.power import SupplyResult
 from tests.rules.rows import compare_first
@@ -36,7 +35,7 @@ class CircuitRow:
 def run_row(row):
     """Judge a row and compare."""
     rule = BY_ID[row.rule]
-    verdicts = judge(rule, row.result, row.inputs, Settings())
+    verdicts = judge(rule, row.result, row.inputs, settings=Settings())
     assert len(verdicts) == row.says, [v.message for v in verdicts]
     for verdict in verdicts:
         assert verdict.message[0].isupper() or verdict.message[0].isdigit()

@@ -119,6 +119,6 @@ def test_an_unknown_wall_says_what_is_left_for_it():
     row = speaks("wall-thickness-known", given(LIFT, **NO_LEAF), fit(cable=cable(128.6)), left_mm=100.0)
     from hwsched.rules import judge, rule_named
 
-    said = judge(rule_named(row.rule), row.given, row.fit)
+    said = judge(rule_named(row.rule), row.given, row.fit, settings=row.given.settings)
     assert [v.needs for v in said] == [("leaf.thickness_mm",)]
     assert said[0].values["left_mm"] == pytest.approx(100.0)

@@ -116,5 +116,5 @@ def test_an_unknown_fit_hands_its_needs_on():
     row = boundary("fit-complete", given(lk=lock()), Fit("to-measure", needs=(need,)), says=1)
     from hwsched.rules import judge, rule_named
 
-    (said,) = judge(rule_named("fit-complete"), row.given, row.fit)
+    (said,) = judge(rule_named("fit-complete"), row.given, row.fit, settings=row.given.settings)
     assert said.needs == ("leaf.thickness_mm",)

@@ -4,12 +4,12 @@ The supply is of 12 V, 5 % and 2.5 A; a unit holds 0.4 A from 10 to 14 V. 18 AWG
 (by hand in `tests.wiring.test_supply_results`): 1.4 V at 0.4 A are lost on 2 x 78.80 m.
 """
 
+from dataclasses import replace
+
 import pytest
 
-from hwsched.rules.circuit_judging import judge_supply
-from hwsched.rules.circuits import CIRCUIT_RULES
-from hwsched.rules.judging import RuleError
-from hwsched.rules.rule import DEFERS
+from hwsched.rules import CIRCUIT_RULES, DEFERS, RuleError
+from hwsched.rules.judging import judge_supply
 from hwsched.values import Settings
 from tests.rules.circuit_rows import BY_ID, CircuitRow, run_row
 from tests.rules.scenario import fp, part
@@ -237,15 +237,9 @@ def test_a_rule_of_circuits_that_falls_over_names_itself_and_the_supply(monkeypa
     def broken(result, inputs, limits):
         raise ZeroDivisionError("by nothing")
 
-    monkeypatch.setattr(
-        "hwsched.rules.circuit_judging.CIRCUIT_RULES", (type(rule)(**{**_fields(rule), "judge": broken}),)
-    )
+    monkeypatch.setattr("hwsched.rules.judging.CIRCUIT_RULES", (replace(rule, judge=broken),))
     with pytest.raises(RuleError, match=r"rule fed-once failed: ZeroDivisionError.*PS-s"):
         alone(ONE)
-
-
-def _fields(rule):
-    return {name: getattr(rule, name) for name in rule.__dataclass_fields__ if name != "declared"}
 
 
 def test_findings_reach_the_openings_that_they_concern():

@@ -263,13 +263,13 @@ def test_two_units_on_one_supply_drop_the_voltage_as_one_that_draws_as_much():
     far = opening(supply_distance_m=60.0)
     rule = rule_named("supply-drop")
     own = given(far, cat=catalogue(UNIT={"supply_a": 0.8}))
-    alone = judge(rule, own, fit(power="supply"))
+    alone = judge(rule, own, fit(power="supply"), settings=own.settings)
     second = then(fit(power="supply"), given(far))
-    both = judge(rule, second, fit(power="supply", without=("supply", "wire")))
+    both = judge(rule, second, fit(power="supply", without=("supply", "wire")), settings=second.settings)
     assert [each.values["arrives_v"] for each in both] == pytest.approx([each.values["arrives_v"] for each in alone])
     assert len(both) == 1
     # With a supply and wire of its own the second one draws for itself: 0.4 A arrive where 0.8 A did not.
-    assert judge(rule, second, fit(power="supply")) == ()
+    assert judge(rule, second, fit(power="supply"), settings=second.settings) == ()
 
 
 def test_the_unit_that_needs_most_decides_what_has_to_arrive():
@@ -281,7 +281,7 @@ def test_the_unit_that_needs_most_decides_what_has_to_arrive():
             far, cat=catalogue(add=[replace(catalogue().parts["UNIT"], number="OTHER")], OTHER={"supply_low_v": 11.3})
         ),
     )
-    said = judge(rule, second, fit(power="supply", without=("supply", "wire")))
+    said = judge(rule, second, fit(power="supply", without=("supply", "wire")), settings=second.settings)
     assert [each.values["needed_v"] for each in said] == [11.3]
 
 

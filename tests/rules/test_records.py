@@ -5,10 +5,9 @@ from datetime import date
 
 import pytest
 
-from hwsched.rules import RECORD_RULES, RULEBOOK, RuleError, Verdict
+from hwsched.rules import OF_WAIVERS, RECORD_RULES, RULEBOOK, RuleError, Verdict, finding_of, judge
+from hwsched.rules.judging import judge_record
 from hwsched.rules.page import page_of
-from hwsched.rules.record_judging import finding_of, judge, judge_record
-from hwsched.rules.records import OF_WAIVERS
 from hwsched.values import DISCIPLINES, Settings
 from hwsched.values.record import Packet, Record, Waiver
 from tests.rules.scenario import fit, given
@@ -86,11 +85,11 @@ def test_one_switched_off_is_silent():
 
 
 def test_one_that_falls_over_names_itself():
-    def broken(record):
+    def broken(record, limits):
         raise ZeroDivisionError("by nothing")
 
     with pytest.raises(RuleError, match=r"rule waiver-past failed: ZeroDivisionError.*opening 1"):
-        judge(replace(RECORD_RULES[3], judge=broken), record())
+        judge(replace(RECORD_RULES[3], judge=broken), record(), settings=Settings())
 
 
 def test_a_verdict_s_own_cure_goes_before_the_rule_s():

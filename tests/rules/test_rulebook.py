@@ -2,7 +2,7 @@
 
 import importlib
 import re
-from collections import defaultdict
+from collections import Counter, defaultdict
 from dataclasses import replace
 from pathlib import Path
 
@@ -10,20 +10,29 @@ import pytest
 
 import hwsched.rules
 from hwsched.rules import (
+    CIRCUIT_RULES,
+    OPENINGS,
     RECORD_RULES,
+    RECORDS,
     RULEBOOK,
     RULES,
+    SUPPLIES,
+    Limit,
+    Rule,
     RuleError,
+    Subject,
+    UnknownRuleError,
     Verdict,
-    check,
+    finding_of,
     in_rulebook,
     judge,
     limits_of,
     rule_named,
     rules_in_slot,
+    rules_of,
 )
-from hwsched.rules.circuits import CIRCUIT_RULES
-from hwsched.rules.judging import finding_of
+from hwsched.rules.judging import check
+from hwsched.rules.page import page_of
 from hwsched.rules.wording import label_of
 from hwsched.survey import ENTITIES
 from hwsched.values import DISCIPLINES, SEVERITIES, Fit, Item, Leaf, Opening, Settings
@@ -88,7 +97,7 @@ def test_every_rule_of_the_book_says_what_it_is(rule):
         assert text.strip() == text != ""
         assert not text.endswith(".")
     assert rule.cure.endswith(".")
-    assert in_rulebook(rule.id) is rule
+    assert in_rulebook(rule.id) is rule_named(rule.id) is rule
     assert dict(rule.declared) == {limit.name: limit.value for limit in rule.limits}
     for limit in rule.limits:
         assert limit.name.rsplit("_", 1)[-1] in LIMIT_SUFFIXES, limit
@@ -103,7 +112,7 @@ def test_no_two_rules_share_an_id():
 def test_every_rule_file_is_registered():
     root = Path(hwsched.rules.__file__).parent
     files = {path.stem.replace("_", "-") for path in root.glob("*/*.py") if path.stem != "__init__"}
-    assert files == {rule.id for rule in RULES} | {rule.id for rule in (*CIRCUIT_RULES, *RECORD_RULES)}
+    assert files == {rule.id for rule in RULEBOOK}
     assert {rule.discipline for rule in RULES} == set(DISCIPLINES)
     assert len(RULES) >= 70
 
@@ -154,7 +163,53 @@ def test_a_rule_that_falls_over_names_itself_and_the_facts():
         raise ZeroDivisionError("by nothing")
 
     with pytest.raises(RuleError, match=r"rule battery-life failed: ZeroDivisionError.*thickness_mm=44.45"):
-        judge(replace(rule_named("battery-life"), judge=broken), given(), fit())
+        judge(replace(rule_named("battery-life"), judge=broken), given(), fit(), settings=Settings())
+
+
+def test_what_is_new_to_the_rules_takes_one_line_and_no_type_of_its_own():
+    shelf = Subject("shelf", "each shelf", lambda count, name: f"shelf {name} of {count}")
+
+    def too_few(count, name, limits):
+        if count < limits["least_n"]:
+            yield Verdict(f"{limits['least_n'] - count:g} are short on {name}.", about=name)
+
+    rule = Rule(
+        id="shelf-filled", title="Shelf filled", discipline="documents", severity="note", basis="b", cure="Fill it.",
+        judge=too_few, subject=shelf, limits=(Limit("least_n", 3.0, "Least count.", "of the test"),),
+    )  # fmt: skip
+    assert judge(rule, 3, "A1", settings=Settings()) == ()
+    (said,) = judge(rule, 3, "A1", settings=Settings(limits={"shelf-filled.least_n": 5.0}))
+    found = finding_of(rule, said)
+    assert (found.rule, found.message, found.about, found.cure) == (
+        "shelf-filled", "2 are short on A1.", "A1", "Fill it.",
+    )  # fmt: skip
+    assert "Judges       each shelf\n" in page_of(rule)
+    assert rules_of(shelf, (*RULEBOOK, rule)) == (rule,)
+    with pytest.raises(RuleError, match=r"rule shelf-filled failed: TypeError.*shelf A1 of None"):
+        judge(rule, None, "A1", settings=Settings())
+
+
+def test_every_rule_stands_under_what_it_judges():
+    assert (*RULES, *CIRCUIT_RULES, *RECORD_RULES) == RULEBOOK
+    assert {rule.subject for rule in RULES} == {OPENINGS}
+    assert {rule.subject for rule in CIRCUIT_RULES} == {SUPPLIES}
+    assert {rule.subject for rule in RECORD_RULES} == {RECORDS}
+    # Only a rule of openings speaks while a fit is built, or asks for facts that cannot be true.
+    assert not any(rule.slot != "whole" or rule.sees_all for rule in (*CIRCUIT_RULES, *RECORD_RULES))
+
+
+def test_what_stands_on_the_leaf_is_guarded_by_one_rule_with_a_distance():
+    guarded = Counter(kind for rule in RULEBOOK for kind in rule.guards)
+    assert guarded["closer"] == guarded["lever"] == guarded["unit"] == 1
+    assert set(guarded.values()) == {1}
+    with pytest.raises(ValueError, match="rule lever-clear guards lever without a limit clearance_mm"):
+        replace(rule_named("lever-clear"), limits=())
+
+
+def test_a_slip_in_an_identifier_is_said():
+    with pytest.raises(UnknownRuleError, match="there is no rule 'cylinder-flosh'"):
+        rule_named("cylinder-flosh")
+    assert in_rulebook("cylinder-flosh") is None
 
 
 def test_nothing_known_at_all_is_no_error_of_a_rule():

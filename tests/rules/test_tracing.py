@@ -27,7 +27,7 @@ def test_the_verdicts_stay_and_the_facts_are_facts(rule, checked):
         found = traced(rule, each.given, each.fit)
         seen = each.given if rule.sees_all else without_impossible(each.given)
         assert found.rule is rule
-        assert found.verdicts == judge(rule, seen, each.fit)
+        assert found.verdicts == judge(rule, seen, each.fit, settings=seen.settings)
         rows = {row.id: row for row in (seen.opening, *seen.leaves, *seen.items)}
         kinds = {"opening": Opening, "leaf": Leaf, "existing_item": Item}
         for fact in found.facts:

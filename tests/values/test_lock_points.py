@@ -21,7 +21,7 @@ from hwsched.values import (
 )
 from hwsched.values.fit import together
 from hwsched.values.input_key import input_key, survey_key
-from hwsched.values.lock_points import lock_items, lock_points, point_names, with_beside
+from hwsched.values.lock_points import is_lock, lock_item, lock_items, lock_points, point_names, with_beside
 
 SINGLE = (Leaf("l", "single"),)
 PAIR = (Leaf("a", "active"), Leaf("i", "inactive"))
@@ -33,6 +33,30 @@ def item(name, kind="lock", leaf=None, disposition=None, form="mortise", **facts
 
 def found(leaves, *items):
     return [each.id for each in lock_items(leaves, items)]
+
+
+def test_what_is_a_lock():
+    """Kinds by hand: a lock, an exit device and a deadbolt lock; anything else of which a form of lock is known too."""
+    for kind in ("lock", "exit-device", "deadbolt"):
+        assert is_lock(item("k", kind, form=None))
+    for kind in ("closer", "flush-bolt", "electric-strike", "trim", None):
+        assert not is_lock(item("k", kind, form=None))
+        assert is_lock(item("k", kind, form="rim"))
+
+
+def test_the_lock_of_a_point_is_its_own_where_there_are_several_and_else_the_first():
+    upper, lower = item("u"), item("d", "deadbolt", disposition="replace")
+    items = (item("c", "closer", form=None), upper, lower)
+
+    def at(point, items=items):
+        return lock_item(OpeningInput(Opening("o", "1"), SINGLE, items, Catalogue({}, ""), point=point))
+
+    assert at(LockPoint("p")) is upper
+    # Of a single point the facts decide, whatever its row says of it.
+    assert at(LockPoint("p", "d")) is upper
+    assert at(LockPoint("p", "d", 2, "deadbolt", ("u",))) is lower
+    assert at(LockPoint("p", None, 2, "", ("u",))) is None
+    assert at(LockPoint("p"), items[:1]) is None
 
 
 def test_an_opening_without_a_lock_has_none():

@@ -6,6 +6,7 @@ voltages along a circuit in `circuit`.
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cache
 from math import fsum
 from typing import Final
 
@@ -13,6 +14,20 @@ from hwsched.calc.calculator import InputError, check_number
 from hwsched.calc.tables import row, rows
 
 _TOUCH: Final = 1e-9
+
+
+@cache
+def wire_waste() -> float:
+    """Wire that is bought over the length of its runs, for ends and slack.
+
+    Common practice, from the table `supply_practice`; fits, take-off and costs reckon with it alike.
+
+    Examples
+    --------
+    >>> wire_waste()
+    1.1
+    """
+    return row("supply_practice", "name", "wire_waste").number("value")
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,7 +19,7 @@ from hwsched.attributes import Attribute, show_value
 from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LengthStyle
 from hwsched.survey import ITEM, LEAF, OPENING
-from hwsched.values.lock_points import LOCK_KINDS
+from hwsched.values.lock_points import is_lock
 
 ATTRIBUTE: Final = int(Qt.ItemDataRole.UserRole)
 _ROW: Final = ATTRIBUTE + 1
@@ -129,7 +129,7 @@ class FactsForm(QTreeWidget):
         kinds = ITEM.attribute("kind")
         for item in given.items:
             word = kinds.choice(item.kind or "")
-            locks = item.kind in LOCK_KINDS or item.lock_form is not None
+            locks = is_lock(item)
             attributes = tuple(a for a in ITEM.attributes if locks or a.name not in _LOCK_FACTS)
             self._section(word.label if word else "Existing item", ITEM.name, item.id, attributes, item)
             self._own_lines(checked, item.id)

@@ -1,10 +1,11 @@
 """The wire list: every run point to point, and what wire, reels, transfers and boxes a building takes."""
 
+from hwsched.calc.power.supply_practice import wire_waste
 from hwsched.documents import words
 from hwsched.documents.power.power_words import name_of
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Heading, Paragraph, Section, Table
-from hwsched.wiring.take_off import WASTE, device_lines, wire_lines
+from hwsched.wiring.take_off import device_lines, wire_lines
 
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
@@ -46,7 +47,7 @@ def _take_off(project: ProjectView) -> list[Block]:
     ]  # fmt: skip
     columns = (
         Column("Building", 1.5), Column("Wire", 1.3), Column("Conductor", 1.4), Column("Runs", 0.6, "right"),
-        Column("Length [m]", 0.9, "right"), Column(f"With {WASTE - 1:.0%} [m]", 0.9, "right"),
+        Column("Length [m]", 0.9, "right"), Column(f"With {wire_waste() - 1:.0%} [m]", 0.9, "right"),
         Column("Reel [m]", 0.8, "right"), Column("Reels", 0.6, "right"),
     )  # fmt: skip
     blocks.append(Table(columns, tuple(rows), title="Wire"))

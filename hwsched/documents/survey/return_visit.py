@@ -4,7 +4,7 @@ from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.missing import missing_facts, needs_of
-from hwsched.rules.reading import remains
+from hwsched.rules.reading import lock_item, remains
 from hwsched.rules.wording import label_of
 from hwsched.survey import ITEM
 
@@ -80,8 +80,9 @@ def _whose(view: OpeningView, fact: str) -> str:
         return ""
     items = [item for item in view.given.items if remains(item) and getattr(item, attribute, 0) is None]
     if attribute not in _OF_ANY_ITEM:
-        # What only a lock has is asked of no other item.
-        items = [item for item in items if item.lock_form is not None or item.kind == "lock"]
+        # What only a lock has is asked of those that are converted.
+        locks = {lock.id for at in view.points if (lock := lock_item(at.given)) is not None}
+        items = [item for item in items if item.id in locks]
     return ", ".join(dict.fromkeys(words.item_word("kind", item.kind) for item in items))
 
 

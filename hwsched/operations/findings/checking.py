@@ -22,10 +22,8 @@ from hwsched.operations.release.packet_key import packet_key
 from hwsched.operations.release.released import as_stored
 from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey.own_fields import own_attributes
-from hwsched.rules import in_rulebook
-from hwsched.rules.judging import check, of_opening
-from hwsched.rules.record_judging import judge_record
-from hwsched.rules.records import OF_WAIVERS, RECORD_RULES
+from hwsched.rules import OF_WAIVERS, RECORDS, in_rulebook
+from hwsched.rules.judging import check, judge_record, of_opening
 from hwsched.survey import ITEM, OPENING
 from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput, PointFit, Severity
 from hwsched.values.fit import together
@@ -259,7 +257,7 @@ def _with_records(project: Project, checked: list[Checked], today: date) -> list
 def _judged_without_fit(rule_id: str) -> bool:
     """Tell whether a rule speaks of an opening without a fit; of others nobody knows what they would say."""
     rule = in_rulebook(rule_id)
-    return rule is None or rule.discipline == "survey" or rule in RECORD_RULES
+    return rule is None or rule.discipline == "survey" or rule.subject is RECORDS
 
 
 def _worst_first(findings: Iterable[Finding]) -> tuple[Finding, ...]:

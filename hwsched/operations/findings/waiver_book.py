@@ -6,9 +6,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 
 from hwsched.model.columns import json_text
-from hwsched.rules import in_rulebook
-from hwsched.rules.judging import limits_of
-from hwsched.rules.records import OF_WAIVERS
+from hwsched.rules import OF_WAIVERS, in_rulebook, limits_of
 from hwsched.values import Finding, OpeningInput, Settings
 from hwsched.values.earlier_words import in_first_words
 from hwsched.values.input_key import survey_key

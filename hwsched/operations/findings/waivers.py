@@ -12,8 +12,7 @@ from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Checker, look_again
 from hwsched.operations.findings.waiver_book import facts_of, facts_of_rule, input_of
 from hwsched.operations.survey.accepted_values import mark_of, row_there
-from hwsched.rules import in_rulebook
-from hwsched.rules.records import OF_WAIVERS
+from hwsched.rules import OF_WAIVERS, in_rulebook
 from hwsched.values.record import SCOPES, Waiver
 
 

@@ -15,7 +15,7 @@ from hwsched.operations.opening.named_openings import openings_of_marks
 from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.quantities.money import Money
-from hwsched.rules import RULES, in_rulebook, limits_of, rule_named
+from hwsched.rules import OPENINGS, RULES, in_rulebook, limits_of
 from hwsched.rules.rule import Slot
 from hwsched.rules.tracing import Traced, UsedFact, traced
 from hwsched.survey import ENTITIES, ITEM
@@ -243,9 +243,8 @@ class _Teller:
         known = in_rulebook(rule_id)
         title = known.title if known is not None else rule_id
         reasons = [reason for finding in said for reason in self._finding(finding)]
-        rule = rule_named(rule_id)
-        if rule is not None:
-            facts = self._facts(traced(rule, self.given, self.fit).facts)
+        if known is not None and known.subject is OPENINGS:
+            facts = self._facts(traced(known, self.given, self.fit).facts)
             if facts:
                 reasons.append(Reason("Facts that it looked at", facts))
         if known is not None:

@@ -69,6 +69,7 @@ def row_of(project: Project, mark: str, where: str) -> tuple[str, str]:
             rows.setdefault("leaf", ("leaf", leaf.id))
     for number, item in enumerate(given.items, start=1):
         rows[f"item:{number}"] = ("existing_item", item.id)
+        # A name for the row, not for what is converted: that may be another lock after an edit of this one.
         if item.kind == "lock":
             rows.setdefault("lock", ("existing_item", item.id))
     if where not in rows:

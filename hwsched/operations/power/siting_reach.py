@@ -6,17 +6,19 @@ The siting itself stands in `siting`; the volts of what it proposes are proved a
 from collections.abc import Sequence
 from dataclasses import dataclass
 from math import fsum
+from typing import Final
 
 from hwsched.calc.power.circuit_tree import Run
 from hwsched.calc.power.conductor import conductor, longest_run_m, loop_ohm
 from hwsched.model.errors import ValueRefusedError
-from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
-from hwsched.rules.circuits.supply_loading import RULE as SUPPLY_LOADING
-from hwsched.rules.judging import limits_of
+from hwsched.rules import limits_of, rule_named
 from hwsched.values import Catalogue, Settings
 from hwsched.values.power import Circuit, Device, Supply
 from hwsched.wiring.circuits import CircuitSource
 from hwsched.wiring.devices import amps, on_leaf, unsuited
+
+_CIRCUIT_VOLTAGE: Final = rule_named("circuit-voltage")
+_SUPPLY_LOADING: Final = rule_named("supply-loading")
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,13 +67,13 @@ def place_of(supply: Supply, circuit: Circuit | None, catalogue: Catalogue, sett
     if source is None or rated is None:
         missing = next(n for n in ("output_v", "output_a", "tolerance_share") if part.number_of(n) is None)
         raise ValueRefusedError(supply.name, f"unknown: needs part {part.number}.{missing}")
-    used = rated * limits_of(SUPPLY_LOADING, settings)["share"]
+    used = rated * limits_of(_SUPPLY_LOADING, settings)["share"]
     least = source.lowest_v - source.ohm * used
     if source.battery_end_v is not None:
         least = min(least, source.battery_end_v - source.battery_ohm * used)
     warm = circuit.temperature_c if circuit is not None else None
     if warm is None:
-        warm = limits_of(CIRCUIT_VOLTAGE, settings)["temperature_c"]
+        warm = limits_of(_CIRCUIT_VOLTAGE, settings)["temperature_c"]
     return CandidatePlace(used, source.normal_v, least, circuit_source.current, warm)
 
 

@@ -2,13 +2,12 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
 from hwsched.rules.reading import rated
-from hwsched.rules.rule import Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     for circuit in result.circuits:
         if circuit.circuit.alarm != "drops":
             continue
@@ -17,7 +16,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
             carries = rated(given) if given is not None else None
             if device.role != "strike" or device.fail != "fail-safe" or carries is False:
                 continue
-            yield CircuitVerdict(
+            yield Verdict(
                 f"{device.part} is a fail-safe strike: on the fire alarm the rated opening loses its latch."
                 if carries
                 else f"Unknown: whether the opening is rated; {device.part} lets go of its latch on the fire alarm.",
@@ -28,7 +27,8 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
             )
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="alarm-latching",
     title="Rated opening latched on the fire alarm",
     discipline="fire-door",

@@ -2,12 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
-from hwsched.rules.rule import Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
 from hwsched.values.power import CircuitResult, Device, SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     for circuit in result.circuits:
         for device in dict.fromkeys(circuit.devices):
             if device.fail:
@@ -16,7 +15,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
                 yield from _of_device(circuit, device, egress, given is not None and given.opening.stair is True)
 
 
-def _of_device(circuit: CircuitResult, device: Device, egress: str | None, stair: bool) -> Iterable[CircuitVerdict]:
+def _of_device(circuit: CircuitResult, device: Device, egress: str | None, stair: bool) -> Iterable[Verdict]:
     alarm = circuit.circuit.alarm
     if alarm is None:
         yield _said(
@@ -44,13 +43,14 @@ def _of_device(circuit: CircuitResult, device: Device, egress: str | None, stair
         yield _said(circuit, device, f"{device.part} keeps its power on the fire alarm and holds the opening shut.")
 
 
-def _said(circuit: CircuitResult, device: Device, text: str, needs: tuple[str, ...] = ()) -> CircuitVerdict:
-    return CircuitVerdict(
+def _said(circuit: CircuitResult, device: Device, text: str, needs: tuple[str, ...] = ()) -> Verdict:
+    return Verdict(
         text, about=device.part, needs=needs, circuit_id=circuit.circuit.id, opening_ids=(device.opening_id,)
     )
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="alarm-release",
     title="Release on the fire alarm",
     discipline="egress",

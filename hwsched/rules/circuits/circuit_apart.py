@@ -3,18 +3,18 @@
 from collections.abc import Iterable
 
 from hwsched.calc.power.power_limits import caution
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
-from hwsched.rules.rule import Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
-    yield CircuitVerdict(f"{caution('mains-on-leaf')} {caution('separation')}", about=result.supply.name)
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
+    yield Verdict(f"{caution('mains-on-leaf')} {caution('separation')}", about=result.supply.name)
     if len(result.circuits) > 1:
-        yield CircuitVerdict(caution("parallel-outputs"), about=result.supply.name)
+        yield Verdict(caution("parallel-outputs"), about=result.supply.name)
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="circuit-apart",
     title="Wiring apart from mains",
     discipline="power",

@@ -2,12 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
-from hwsched.rules.rule import Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     taken = list(result.assumed)
     for circuit in result.circuits:
         name = circuit.circuit.name
@@ -17,13 +16,14 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
             taken.append(f"operations at one time on {name} as the rule circuit-voltage has them")
         taken += [f"{device.part}: {each}" for device in circuit.devices for each in device.assumed]
     if taken:
-        yield CircuitVerdict(
+        yield Verdict(
             f"Taken by common practice, since nothing is stated: {'; '.join(dict.fromkeys(taken))}.",
             about=result.supply.name,
         )
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="circuit-assumed",
     title="What was taken by common practice",
     discipline="power",

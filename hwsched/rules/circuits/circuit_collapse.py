@@ -2,16 +2,15 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
-from hwsched.rules.rule import Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     for circuit in result.circuits:
         for state, why in circuit.collapsed.items():
             said = state.replace("-", " ")
-            yield CircuitVerdict(
+            yield Verdict(
                 f"Circuit {circuit.circuit.name} collapses in the state {said}: its constant-power loads draw more the "
                 "lower the voltage, and no voltage satisfies them.",
                 values={"source_v": circuit.source_v[state]},
@@ -21,7 +20,8 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
             )
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="circuit-collapse",
     title="Voltage collapse",
     discipline="power",

@@ -2,18 +2,17 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
-from hwsched.rules.rule import Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     for circuit in result.circuits:
         for node in circuit.nodes:
             highest = max(node.volts.values(), default=None)
             if node.maximum_v is None or highest is None or highest <= node.maximum_v + 1e-9:
                 continue
-            yield CircuitVerdict(
+            yield Verdict(
                 f"{node.name} finds {highest:.2f} V; it takes {node.maximum_v:g} V at most, "
                 f"{highest - node.maximum_v:.2f} V too much.",
                 values={"arrives_v": highest, "allowed_v": node.maximum_v},
@@ -23,7 +22,8 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
             )
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="circuit-high-voltage",
     title="Highest voltage at every load",
     discipline="power",

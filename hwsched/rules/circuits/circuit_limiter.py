@@ -2,12 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
-from hwsched.rules.rule import Limit, Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limit, Limits, Rule, Verdict
 from hwsched.values.power import CircuitResult, SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     for circuit in result.circuits:
         held = circuit.holding_a
         if held is None or not circuit.devices:
@@ -36,11 +35,12 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
             yield _said(circuit, text, inrush_a=circuit.inrush_a, limiter_a=circuit.limiter_a)
 
 
-def _said(circuit: CircuitResult, text: str, **values: float) -> CircuitVerdict:
-    return CircuitVerdict(text, values=values, about=f"circuit {circuit.circuit.name}", circuit_id=circuit.circuit.id)
+def _said(circuit: CircuitResult, text: str, **values: float) -> Verdict:
+    return Verdict(text, values=values, about=f"circuit {circuit.circuit.name}", circuit_id=circuit.circuit.id)
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="circuit-limiter",
     title="Fuse or limiter of a circuit",
     discipline="power",

@@ -2,19 +2,20 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs, of_problem
-from hwsched.rules.rule import Limits
+from hwsched.rules.circuit_problems import of_problem
+from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     for circuit in result.circuits:
         for problem in circuit.problems:
             if problem.kind == "unsound":
                 yield of_problem(problem, circuit, result.openings)
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="circuit-sound",
     title="Runs of a circuit sound",
     discipline="power",

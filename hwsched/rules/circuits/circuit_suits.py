@@ -2,12 +2,12 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs, of_problem
-from hwsched.rules.rule import Limits
+from hwsched.rules.circuit_problems import of_problem
+from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     for problem in result.problems:
         if problem.kind == "mismatch":
             yield of_problem(problem, None, result.openings)
@@ -17,7 +17,8 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
                 yield of_problem(problem, circuit, result.openings)
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="circuit-suits",
     title="Supply suits its loads",
     discipline="power",

@@ -2,12 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
-from hwsched.rules.rule import Limit, Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limit, Limits, Rule, Verdict
 from hwsched.values.power import CircuitResult, NodeResult, SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     for circuit in result.circuits:
         for node in circuit.nodes:
             margin = node.margin_v
@@ -15,13 +14,13 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
                 yield _short(circuit, node, margin)
 
 
-def _short(circuit: CircuitResult, node: NodeResult, margin: float) -> CircuitVerdict:
+def _short(circuit: CircuitResult, node: NodeResult, margin: float) -> Verdict:
     state, volts = min(node.volts.items(), key=lambda pair: pair[1])
     said = state.replace("-", " ")
     works = [offer.text for offer in circuit.cure_offers.get(node.node, ()) if offer.works]
     cure = f"Any of these would do: {'; '.join(works)}." if works else ""
     where = f"in the state {said} ({circuit.source_v[state]:g} V at the supply, {node.distance_m:.1f} m)"
-    return CircuitVerdict(
+    return Verdict(
         f"{node.name} finds {volts:.2f} V {where}; it needs {node.minimum_v:g} V, short by {-margin:.2f} V."
         if volts >= 0
         else f"{node.name} finds no voltage {where}: the currents cannot be carried that far; it needs "
@@ -34,7 +33,8 @@ def _short(circuit: CircuitResult, node: NodeResult, margin: float) -> CircuitVe
     )
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="circuit-voltage",
     title="Lowest voltage at every load",
     discipline="power",

@@ -2,16 +2,15 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
-from hwsched.rules.rule import Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     for circuit in result.circuits:
         for device in dict.fromkeys(circuit.devices):
             if device.suppression:
-                yield CircuitVerdict(
+                yield Verdict(
                     f"{device.part} at {device.mark} has a coil. {device.suppression}",
                     about=device.part,
                     circuit_id=circuit.circuit.id,
@@ -19,7 +18,8 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
                 )
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="coil-suppression",
     title="Suppression of coils",
     discipline="power",

@@ -3,17 +3,16 @@
 from collections import Counter
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
-from hwsched.rules.rule import Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     counts = Counter(opening for circuit in result.circuits for opening in circuit.openings)
     for circuit in result.circuits:
         for opening, mark in zip(circuit.openings, circuit.marks, strict=True):
             if counts[opening] > 1:
-                yield CircuitVerdict(
+                yield Verdict(
                     f"{mark} hangs on {counts[opening]} circuits of {result.supply.name}.",
                     about=mark,
                     circuit_id=circuit.circuit.id,
@@ -21,7 +20,8 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
                 )
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="fed-once",
     title="Fed once",
     discipline="power",

@@ -2,17 +2,16 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
-from hwsched.rules.rule import Limit, Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limit, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     supply, found = result.supply, result.standby
     if supply.standby_hours is None or supply.standby_hours == 0 or found is None:
         return
     if supply.temperature_c is None:
-        yield CircuitVerdict(
+        yield Verdict(
             "Unknown: needs the lowest temperature at the battery; 25 C is reckoned.",
             "Fill in the lowest temperature at the battery.",
             about=supply.name,
@@ -23,16 +22,17 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
     asked = f"{found.hours:g} h at {found.load_a:.3g} A need {found.needed_ah:.2f} Ah{by}"
     values = {"needed_ah": found.needed_ah, "load_a": found.load_a, "hours_h": found.hours}
     if found.held_ah is None:
-        yield CircuitVerdict(f"{asked}{size}. No standby battery is laid.", values=values, about=supply.name)
+        yield Verdict(f"{asked}{size}. No standby battery is laid.", values=values, about=supply.name)
     elif found.held_ah < found.needed_ah - 1e-9:
-        yield CircuitVerdict(
+        yield Verdict(
             f"{asked}; {found.held_ah:g} Ah are laid, short by {found.needed_ah - found.held_ah:.2f} Ah{size}.",
             values={**values, "held_ah": found.held_ah},
             about=supply.battery or "",
         )
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="standby-capacity",
     title="Standby capacity",
     discipline="power",

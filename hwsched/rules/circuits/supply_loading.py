@@ -2,12 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
-from hwsched.rules.rule import Limit, Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limit, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     held, rated = result.holding_a, result.rated_a
     if held is None or rated is None:
         return
@@ -16,7 +15,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
         return
     over = held > rated + 1e-9
     what = "its rating" if over else "that"
-    yield CircuitVerdict(
+    yield Verdict(
         f"Everything held at once draws {held:.3g} A; {limits['share']:.0%} of {result.supply.name}'s {rated:g} A is "
         f"{usable:.3g} A, and {what} is exceeded by {held - (rated if over else usable):.3g} A.",
         values={"load_a": held, "usable_a": usable, "rated_a": rated},
@@ -26,7 +25,8 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
     )
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="supply-loading",
     title="Share of the supply that is used",
     discipline="power",

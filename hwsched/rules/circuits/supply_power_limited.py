@@ -4,8 +4,7 @@ from collections.abc import Iterable
 from typing import Final
 
 from hwsched.calc.power.power_limits import class_2_limit, excesses, limited_power_source_limit
-from hwsched.rules.circuit_rule import CircuitRule, CircuitVerdict, Inputs
-from hwsched.rules.rule import Limits
+from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 
 _SAID: Final = {
@@ -16,7 +15,7 @@ _SAID: Final = {
 }
 
 
-def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[CircuitVerdict]:
+def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     volts, amps = result.output_v, result.rated_a
     if volts is None or amps is None:
         return
@@ -28,12 +27,12 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
             # It is not declared as one: that is said of every opening that hangs there.
             continue
         if limit is None:
-            yield CircuitVerdict(f"{volts:g} V is above what a {name} can have.", about=result.supply.part or "")
+            yield Verdict(f"{volts:g} V is above what a {name} can have.", about=result.supply.part or "")
             continue
         # Under load it gives what it is rated for, at the least.
         for excess in excesses(limit, volts, amps, most_a=amps):
             what = "VA" if excess.quantity.endswith("va") else "A"
-            yield CircuitVerdict(
+            yield Verdict(
                 f"{_SAID[excess.quantity]} is {excess.value:.4g} {what}; a {name} of {volts:g} V has "
                 f"{excess.limit:.4g} {what} at most.",
                 values={"value": excess.value, "limit": excess.limit},
@@ -41,7 +40,8 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Cir
             )
 
 
-RULE = CircuitRule(
+RULE = Rule(
+    subject=SUPPLIES,
     id="supply-power-limited",
     title="Supply within the power-limited classes",
     discipline="power",

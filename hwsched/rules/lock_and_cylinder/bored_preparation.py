@@ -3,11 +3,12 @@
 from collections.abc import Iterable
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.opening.bored_prep import Latch, PrepFound, PrepWanted, bored_prep
+from hwsched.calc.opening.bored_prep import PrepFound, bored_prep
+from hwsched.rules.preparation import wanted_prep
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Fit, OpeningInput, Part
+from hwsched.values import Fit, OpeningInput
 
 _FACTS = {
     "leaf_mm": "leaf.thickness_mm",
@@ -15,17 +16,6 @@ _FACTS = {
     "edge_bore_mm": "existing_item.edge_bore_mm",
     "backset_mm": "existing_item.backset_mm",
 }
-
-
-def wanted_prep(part: Part) -> PrepWanted | None:
-    """Return the preparation that a bored lever lock needs; None while an attribute is missing."""
-    cross, edge = part.number_of("cross_bore_mm"), part.number_of("edge_bore_mm")
-    low, high = part.number_of("leaf_low_mm"), part.number_of("leaf_high_mm")
-    backset = part.number_of("backset_mm")
-    if cross is None or edge is None or low is None or high is None or backset is None:
-        return None
-    latch = Latch("latch", backset, backset, part.number_of("latch_length_mm"))
-    return PrepWanted(cross, edge, low, high, (latch,))
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:

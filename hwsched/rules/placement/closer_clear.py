@@ -24,6 +24,7 @@ RULE = Rule(
     cure="Place the unit lower or farther from the closer's arm.",
     judge=_judge,
     slot="unit",
+    guards=KINDS,
     limits=(
         Limit(
             "clearance_mm",

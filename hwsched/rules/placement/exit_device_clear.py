@@ -24,6 +24,7 @@ RULE = Rule(
     cure="Place the unit above or below the device, outside its body and rail.",
     judge=_judge,
     slot="unit",
+    guards=KINDS,
     limits=(
         Limit(
             "clearance_mm",

@@ -24,6 +24,7 @@ RULE = Rule(
     cure="Move the unit off the glass and its stops.",
     judge=_judge,
     slot="unit",
+    guards=KINDS,
     limits=(
         Limit(
             "clearance_mm",

@@ -36,6 +36,7 @@ RULE = Rule(
     cure="Move the unit or the item.",
     judge=_judge,
     slot="unit",
+    guards=KINDS,
     limits=(
         Limit(
             "clearance_mm",

@@ -24,6 +24,7 @@ RULE = Rule(
     cure="Move the unit so that the label can be read.",
     judge=_judge,
     slot="unit",
+    guards=KINDS,
     limits=(
         Limit(
             "clearance_mm",

@@ -24,6 +24,7 @@ RULE = Rule(
     cure="Move the unit out of the lever's sweep.",
     judge=_judge,
     slot="unit",
+    guards=KINDS,
     limits=(
         Limit(
             "clearance_mm",

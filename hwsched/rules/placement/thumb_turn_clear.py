@@ -24,6 +24,7 @@ RULE = Rule(
     cure="Place the unit higher or beside it, or replace the thumb turn.",
     judge=_judge,
     slot="unit",
+    guards=KINDS,
     limits=(
         Limit(
             "clearance_mm", 3 / 16 * 25.4, "Least distance of the unit from a thumb turn.", "common practice, 3/16 in"

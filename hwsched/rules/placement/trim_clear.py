@@ -24,6 +24,7 @@ RULE = Rule(
     cure="Move the unit, take a smaller one, or change the trim.",
     judge=_judge,
     slot="unit",
+    guards=KINDS,
     limits=(
         Limit(
             "clearance_mm",

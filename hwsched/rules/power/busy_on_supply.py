@@ -1,22 +1,11 @@
 """Rule: a busy opening, or one with electric release, is better fed from a supply than from batteries."""
 
 from collections.abc import Iterable
-from typing import Final
 
-from hwsched.rules.reading import remains
+from hwsched.rules.reading import electric_release
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
 from hwsched.values import Fit, OpeningInput
-
-RELEASES: Final = ("electric-strike", "electromagnetic-lock")
-"""Existing items that draw power."""
-
-
-def electric_release(given: OpeningInput) -> bool:
-    """Tell whether something that draws power to let go stays on the opening, or is chosen for it."""
-    if any(chosen.role == "strike" for chosen in given.chosen):
-        return True
-    return any(item.kind in RELEASES and remains(item) for item in given.items)
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:

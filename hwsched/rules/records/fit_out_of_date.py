@@ -3,8 +3,7 @@
 from collections.abc import Iterable, Mapping
 from typing import Final
 
-from hwsched.rules.record_rule import RecordRule
-from hwsched.rules.rule import Verdict
+from hwsched.rules.rule import RECORDS, Limits, Rule, Verdict
 from hwsched.values.record import Record
 from hwsched.values.standing import WHY, Standing
 
@@ -16,12 +15,13 @@ _CURES: Final[Mapping[Standing, str]] = {
 }
 
 
-def _judge(record: Record) -> Iterable[Verdict]:
+def _judge(record: Record, limits: Limits) -> Iterable[Verdict]:
     if record.fit is None:
         yield Verdict(f"No fit counts: {WHY[record.standing]}.", _CURES.get(record.standing, ""))
 
 
-RULE = RecordRule(
+RULE = Rule(
+    subject=RECORDS,
     id="fit-out-of-date",
     title="Fit worked out by this version from the facts as they stand",
     discipline="documents",

@@ -2,18 +2,18 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.record_rule import RecordRule
-from hwsched.rules.rule import Verdict
+from hwsched.rules.rule import RECORDS, Limits, Rule, Verdict
 from hwsched.values.record import Record
 
 
-def _judge(record: Record) -> Iterable[Verdict]:
+def _judge(record: Record, limits: Limits) -> Iterable[Verdict]:
     packet = record.packet
     if packet is not None and packet.shown_key != record.shown_key:
         yield Verdict(f"The packet of {packet.at} ({packet.by}) is older than the facts: something has changed since.")
 
 
-RULE = RecordRule(
+RULE = Rule(
+    subject=RECORDS,
     id="packet-out-of-date",
     title="Issued packet as the opening stands",
     discipline="documents",

@@ -2,12 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.record_rule import RecordRule
-from hwsched.rules.rule import Verdict
+from hwsched.rules.rule import RECORDS, Limits, Rule, Verdict
 from hwsched.values.record import Record
 
 
-def _judge(record: Record) -> Iterable[Verdict]:
+def _judge(record: Record, limits: Limits) -> Iterable[Verdict]:
     for waiver in record.lapsed:
         yield Verdict(
             f"The waiver of {waiver.rule} has lapsed: the facts that it was given for have changed. It was given by "
@@ -16,7 +15,8 @@ def _judge(record: Record) -> Iterable[Verdict]:
         )
 
 
-RULE = RecordRule(
+RULE = Rule(
+    subject=RECORDS,
     id="waiver-lapsed",
     title="Waiver lapsed",
     discipline="documents",

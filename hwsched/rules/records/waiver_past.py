@@ -2,12 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.record_rule import RecordRule
-from hwsched.rules.rule import Verdict
+from hwsched.rules.rule import RECORDS, Limits, Rule, Verdict
 from hwsched.values.record import Record
 
 
-def _judge(record: Record) -> Iterable[Verdict]:
+def _judge(record: Record, limits: Limits) -> Iterable[Verdict]:
     for waiver in record.past:
         until = waiver.until.isoformat() if waiver.until else ""
         days = (record.today - waiver.until).days if waiver.until else 0
@@ -18,7 +17,8 @@ def _judge(record: Record) -> Iterable[Verdict]:
         )
 
 
-RULE = RecordRule(
+RULE = Rule(
+    subject=RECORDS,
     id="waiver-past",
     title="Waiver past its last day",
     discipline="documents",

@@ -2,19 +2,19 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.record_rule import RecordRule
-from hwsched.rules.rule import Verdict
+from hwsched.rules.rule import RECORDS, Limits, Rule, Verdict
 from hwsched.values.record import Record
 
 
-def _judge(record: Record) -> Iterable[Verdict]:
+def _judge(record: Record, limits: Limits) -> Iterable[Verdict]:
     for waiver in record.unneeded:
         yield Verdict(
             f"No finding needs the waiver of {waiver.rule} any more; it was given by {waiver.words}.", about=waiver.rule
         )
 
 
-RULE = RecordRule(
+RULE = Rule(
+    subject=RECORDS,
     id="waiver-unneeded",
     title="Waiver that nothing needs",
     discipline="documents",

@@ -21,7 +21,7 @@ from hwsched.operations.release.issued_packets import write_down_packets
 from hwsched.operations.release.packet_key import packet_key
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.survey.editing import add_opening, edit_facts, remove
-from hwsched.rules.circuits import CIRCUIT_RULES
+from hwsched.rules import CIRCUIT_RULES
 from hwsched.values.record import SCOPES
 from tests.model.states import state
 from tests.operations.exact import TODAY, USUAL, findings, id_of, small, waived

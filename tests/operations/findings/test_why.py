@@ -113,7 +113,7 @@ def test_rules_that_a_part_had_to_pass_with_their_limits(yard):
     fit_openings(yard, who=WHO)
     passed = under(why(yard, "1", "battery"), "Rules that it had to pass")
     ids = [line.split(" ")[0].rstrip(":") for line in passed]
-    assert set(ids) == {rule.id for rule in RULEBOOK if getattr(rule, "slot", "") == "power"}
+    assert set(ids) == {rule.id for rule in RULEBOOK if rule.slot == "power"}
     assert any(line.startswith("supply-drop (") and "temperature_c 31" in line for line in passed)
     set_settings(yard, who=WHO, rules_off={"supply-drop": True})
     fit_openings(yard, who=WHO)

@@ -12,7 +12,7 @@ from hwsched.model.queries import read_inputs
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.release.project_view import project_view
-from hwsched.operations.survey.editing import edit_facts
+from hwsched.operations.survey.editing import add_item, edit_facts
 from hwsched.operations.survey.return_visit import issue_return_visit
 from hwsched.operations.survey.survey_import import import_survey, preview_survey
 from hwsched.rules.missing import missing_facts, needs_of
@@ -66,6 +66,22 @@ def test_the_sheet_says_what_to_find_where(yard):
         ("1", "opening: Fire rating"), ("2", "leaf: Leaf thickness"), ("", "opening: Fire rating"),
         ("3", "leaf: Leaf thickness"),
     ]  # fmt: skip
+
+
+def test_a_lock_s_fact_is_asked_of_what_is_converted(yard):
+    """Without a lock the exit device is converted, and its form is wanted; a closer has none to be asked for."""
+    opening = id_of(yard, "5")
+    with yard.reading() as connection:
+        (given,) = read_inputs(connection, [opening])
+    edit_facts(yard, "existing_item", given.items[0].id, {"kind": "exit-device", "lock_form": None}, who=WHO)
+    add_item(yard, opening, {"kind": "closer", "leaf": "single"}, who=WHO)
+    fit_openings(yard, who=WHO)
+    document = RETURN_VISIT.build(project_view(yard), None)
+    rows = [
+        row for section in document.sections for block in section.blocks for row in getattr(block, "rows", ())
+        if "Lock form" in str(row)
+    ]  # fmt: skip
+    assert [row[4] for row in rows if row[0] == "5"] == ["Exit device"]
 
 
 def test_its_workbooks_come_back_without_a_difference_and_filled_they_unblock(yard, tmp_path):

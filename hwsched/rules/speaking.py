@@ -1,0 +1,81 @@
+"""How one rule speaks: with which limits, and how its verdict becomes a finding.
+
+What is judged stands in the rules; which of them judge an opening, a supply or a record stands in `judging`.
+"""
+
+from collections.abc import Mapping
+
+from hwsched.rules.rule import DEFERS, AnyRule, Judged, Rule, Verdict
+from hwsched.values import SEVERITIES, Finding, Settings, Severity
+
+
+class RuleError(Exception):
+    """A rule that fell over: a bug of the rule, never a statement on the opening."""
+
+
+def limits_of(rule: AnyRule, settings: Settings) -> Mapping[str, float]:
+    """Return a rule's limits with the project's changes.
+
+    Parameters
+    ----------
+    rule : Rule
+        Any rule.
+    settings : Settings
+        Its ``limits`` hold ``rule-id.limit`` to value; names that no rule has are left alone.
+
+    Returns
+    -------
+    mapping
+        Name of the limit to value, in the unit of its suffix.
+    """
+    return settings.limits_for(rule.id, rule.declared)
+
+
+def judge(rule: Rule[*Judged], *judged: *Judged, settings: Settings) -> tuple[Verdict, ...]:
+    """Let one rule speak.
+
+    Parameters
+    ----------
+    rule : Rule
+        Any rule.
+    judged
+        What its subject is made of: an opening's input and fit, a supply's result and the inputs that it feeds, a
+        record.
+    settings : Settings
+        Say its limits; whether it is switched off is asked before.
+
+    Raises
+    ------
+    RuleError
+        When the rule falls over; names the rule and what it fell over.
+    """
+    try:
+        # As limits_of has it; asked straight, since a fit asks hundreds of times.
+        return tuple(rule.judge(*judged, settings.limits_for(rule.id, rule.declared)))
+    except Exception as error:
+        raise RuleError(f"rule {rule.id} failed: {error!r}; {rule.subject.told(*judged)}") from error
+
+
+def severity_of(rule: AnyRule, verdict: Verdict) -> Severity:
+    """Return the verdict's severity: its own, else the rule's, one step milder where facts are missing."""
+    if verdict.severity is not None:
+        return verdict.severity
+    if verdict.needs:
+        return SEVERITIES[min(SEVERITIES.index(rule.severity) + 1, len(SEVERITIES) - 1)]
+    return rule.severity
+
+
+def finding_of(rule: AnyRule, verdict: Verdict) -> Finding:
+    """Turn a verdict into a finding."""
+    cure = verdict.cure or rule.cure
+    return Finding(
+        rule.id,
+        rule.discipline,
+        severity_of(rule, verdict),
+        verdict.message,
+        rule.basis,
+        f"{cure} {DEFERS}" if rule.defers else cure,
+        verdict.values,
+        verdict.about,
+        verdict.needs,
+    )

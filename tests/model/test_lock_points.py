@@ -222,7 +222,7 @@ def test_fits_and_choices_are_read_by_point(door):
         inputs = list(read_inputs(connection))
         assert [[choice.part for choice in given.chosen] for given in inputs] == [[], ["U-2"]]
         assert {point: stored.fit.status for point, stored in read_fits(connection).items()} == {
-            points[lock]: "unknown",
+            points[lock]: "to-measure",
             points[bolt]: "fits",
         }
         [[first, second]] = by_opening(inputs)

@@ -226,7 +226,7 @@ def test_fits_and_choices_are_read_by_point(door):
             points[bolt]: "fits",
         }
         [[first, second]] = by_opening(inputs)
-        assert (first.beside, [each.fit.status for each in second.beside]) == ((), ["unknown"])
+        assert (first.beside, [each.fit.status for each in second.beside]) == ((), ["to-measure"])
         assert [name_of_point(connection, points[item]) for item in (lock, bolt)] == ["lock", "deadbolt"]
         assert name_of_point(connection, "gone") == ""
 

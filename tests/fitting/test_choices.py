@@ -26,7 +26,7 @@ def rules(given, found, severity="error"):
 
 
 @pytest.mark.parametrize(
-    ("case", "facts"),
+    ("given", "facts"),
     [
         (door(lk="none"), ["existing_item.lock_form"]),
         (door(lf=leaf(thickness_mm=None)), ["leaf.thickness_mm"]),
@@ -234,7 +234,7 @@ def test_a_fact_that_would_allow_a_cheaper_part_is_asked_for():
     cat = stock(add=(inside,))
     assert roles(fit(door(cat=cat)))["cylinder"] == "CHEAP"
     unsure = fit(door(opening(exposure=None), cat=cat))
-    assert (unsure.status, needs(unsure)) == ("unknown", ["opening.exposure"])
+    assert (unsure.status, needs(unsure)) == ("to-measure", ["opening.exposure"])
     assert roles(fit(door(opening(exposure=None))))["cylinder"] == "CYL"
 
 

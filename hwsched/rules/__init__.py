@@ -1,158 +1,14 @@
-"""Rules: one small file a rule, in a folder a discipline. The tuple below is their table of contents.
+"""Rules: one small file a rule, in a folder a discipline. The lines below are their table of contents.
 
 A rule of openings checks a stored fit and, in its slot, is a constraint while a fit is built; others judge supplies and
 circuits, or what is on record. Geometry belongs to `calc`. Other floors know a rule by its identifier, never by
 its file.
 """
 
+from typing import Final
+
+from hwsched.family import imported
 from hwsched.outside import OutsideError, members
-from hwsched.rules.accessibility import (
-    clear_width,
-    projection,
-    reach_height,
-)
-from hwsched.rules.battery import (
-    battery_cold,
-    battery_end_voltage,
-    battery_life,
-    cell_count,
-    cell_stocked,
-    coin_cell_stocked,
-)
-from hwsched.rules.cable import (
-    bend_radius,
-    connectors_mate,
-    lead_reaches,
-    wall_thickness_known,
-    way_for_lead,
-)
-from hwsched.rules.catalogue_and_stock import (
-    attribute_missing,
-    fastener_for_material,
-    kit_known,
-    part_known,
-    price_known,
-    superseded_part,
-    tool_known,
-    unit_window,
-)
-from hwsched.rules.circuits import (
-    alarm_latching,
-    alarm_release,
-    circuit_apart,
-    circuit_assumed,
-    circuit_collapse,
-    circuit_high_voltage,
-    circuit_known,
-    circuit_limiter,
-    circuit_sound,
-    circuit_suits,
-    circuit_voltage,
-    coil_suppression,
-    fed_once,
-    standby_capacity,
-    supply_loading,
-    supply_power_limited,
-)
-from hwsched.rules.commissioning import (
-    coin_cell_drain,
-    key_for_unit,
-    programmed_before_work,
-    programming_key,
-)
-from hwsched.rules.documents import (
-    fit_complete,
-    heading_facts,
-)
-from hwsched.rules.egress import (
-    delayed_egress,
-    egress_width,
-    electromagnetic_lock,
-    free_inside,
-    one_motion,
-    panic_hardware,
-    stair_re_entry,
-)
-from hwsched.rules.fire_door import (
-    rated_cut,
-    rated_hole_allowed,
-    rated_hole_size,
-    rated_lock_listed,
-    rated_old_holes,
-    rated_power_listed,
-    rated_raceway,
-    rated_strike,
-    rated_undercut,
-    rated_unit_listed,
-)
-from hwsched.rules.holes import (
-    bore_enters,
-    bore_wall,
-    hole_clear_of_glass,
-    hole_clear_of_lock,
-    hole_edge_distance,
-    no_hole_in_glass,
-    pocket_length,
-    pocket_walls,
-    screw_length,
-)
-from hwsched.rules.lock_and_cylinder import (
-    bored_preparation,
-    cabinet_grip,
-    cam_match,
-    collar_bore,
-    cylinder_flush,
-    cylinder_form,
-    cylinder_projection,
-    euro_projection,
-    gate_mounting,
-    gate_stile,
-    lock_function,
-    lock_weather,
-    reader_in_leaf,
-    tail_reach,
-    thread_pitch,
-    thumb_turn_kept,
-)
-from hwsched.rules.placement import (
-    closer_clear,
-    edge_unit_leaf,
-    exit_device_clear,
-    frame_stop_clear,
-    glazing_clear,
-    item_clear,
-    label_clear,
-    lever_clear,
-    plate_covers_hole,
-    plate_on_stile,
-    plate_within_leaf,
-    thumb_turn_clear,
-    trim_clear,
-    unit_for_glass,
-    unit_for_no_glass,
-    unit_on_inside,
-    unit_place_known,
-    unit_weather,
-)
-from hwsched.rules.power import (
-    busy_on_supply,
-    power_as_wished,
-    power_crosses_hinge,
-    supply_class_2,
-    supply_distance_known,
-    supply_drop,
-    supply_off_leaf,
-    supply_share,
-    supply_voltage,
-    unit_fed,
-)
-from hwsched.rules.records import (
-    fit_out_of_date,
-    packet_out_of_date,
-    waiver_lapsed,
-    waiver_past,
-    waiver_unneeded,
-)
 from hwsched.rules.rule import (
     DEFERS,
     OPENINGS,
@@ -171,169 +27,171 @@ from hwsched.rules.rule import (
     rules_of,
 )
 from hwsched.rules.speaking import RuleError, finding_of, judge, limits_of, severity_of
-from hwsched.rules.survey import (
-    case_offset_taken,
-    case_within_leaf,
-    fact_in_range,
-    items_apart,
-    items_on_leaf,
-    known_before_drill,
-    known_before_issue,
-    known_before_order,
-    leaf_count,
-    lock_within_leaf,
-    moved_item,
-)
 from hwsched.values.power import SupplyResult
 from hwsched.values.record import Record
 
-OWN_RULES: tuple[AnyRule, ...] = (
-    # survey
-    case_offset_taken.RULE,
-    case_within_leaf.RULE,
-    fact_in_range.RULE,
-    items_apart.RULE,
-    items_on_leaf.RULE,
-    known_before_drill.RULE,
-    known_before_issue.RULE,
-    known_before_order.RULE,
-    leaf_count.RULE,
-    lock_within_leaf.RULE,
-    moved_item.RULE,
-    # lock and cylinder
-    bored_preparation.RULE,
-    cabinet_grip.RULE,
-    cam_match.RULE,
-    collar_bore.RULE,
-    cylinder_flush.RULE,
-    cylinder_form.RULE,
-    cylinder_projection.RULE,
-    euro_projection.RULE,
-    gate_mounting.RULE,
-    gate_stile.RULE,
-    lock_function.RULE,
-    lock_weather.RULE,
-    reader_in_leaf.RULE,
-    tail_reach.RULE,
-    thread_pitch.RULE,
-    thumb_turn_kept.RULE,
-    # placement
-    closer_clear.RULE,
-    edge_unit_leaf.RULE,
-    exit_device_clear.RULE,
-    frame_stop_clear.RULE,
-    glazing_clear.RULE,
-    item_clear.RULE,
-    label_clear.RULE,
-    lever_clear.RULE,
-    plate_covers_hole.RULE,
-    plate_on_stile.RULE,
-    plate_within_leaf.RULE,
-    thumb_turn_clear.RULE,
-    trim_clear.RULE,
-    unit_for_glass.RULE,
-    unit_for_no_glass.RULE,
-    unit_on_inside.RULE,
-    unit_place_known.RULE,
-    unit_weather.RULE,
-    # cable
-    bend_radius.RULE,
-    connectors_mate.RULE,
-    lead_reaches.RULE,
-    wall_thickness_known.RULE,
-    way_for_lead.RULE,
-    # holes
-    bore_enters.RULE,
-    bore_wall.RULE,
-    hole_clear_of_glass.RULE,
-    hole_clear_of_lock.RULE,
-    hole_edge_distance.RULE,
-    no_hole_in_glass.RULE,
-    pocket_length.RULE,
-    pocket_walls.RULE,
-    screw_length.RULE,
-    # fire door
-    rated_cut.RULE,
-    rated_hole_allowed.RULE,
-    rated_hole_size.RULE,
-    rated_lock_listed.RULE,
-    rated_old_holes.RULE,
-    rated_power_listed.RULE,
-    rated_raceway.RULE,
-    rated_strike.RULE,
-    rated_undercut.RULE,
-    rated_unit_listed.RULE,
-    # egress
-    egress_width.RULE,
-    electromagnetic_lock.RULE,
-    delayed_egress.RULE,
-    free_inside.RULE,
-    one_motion.RULE,
-    panic_hardware.RULE,
-    stair_re_entry.RULE,
-    # accessibility
-    clear_width.RULE,
-    projection.RULE,
-    reach_height.RULE,
-    # power
-    busy_on_supply.RULE,
-    power_as_wished.RULE,
-    power_crosses_hinge.RULE,
-    supply_class_2.RULE,
-    supply_distance_known.RULE,
-    supply_drop.RULE,
-    supply_off_leaf.RULE,
-    supply_share.RULE,
-    supply_voltage.RULE,
-    unit_fed.RULE,
-    # battery
-    battery_cold.RULE,
-    battery_life.RULE,
-    battery_end_voltage.RULE,
-    cell_count.RULE,
-    cell_stocked.RULE,
-    coin_cell_stocked.RULE,
-    # catalogue and stock
-    attribute_missing.RULE,
-    fastener_for_material.RULE,
-    kit_known.RULE,
-    part_known.RULE,
-    price_known.RULE,
-    superseded_part.RULE,
-    tool_known.RULE,
-    unit_window.RULE,
-    # documents
-    fit_complete.RULE,
-    heading_facts.RULE,
-    # commissioning
-    coin_cell_drain.RULE,
-    key_for_unit.RULE,
-    programmed_before_work.RULE,
-    programming_key.RULE,
-    # supplies and circuits
-    circuit_sound.RULE,
-    circuit_known.RULE,
-    circuit_suits.RULE,
-    circuit_voltage.RULE,
-    circuit_high_voltage.RULE,
-    circuit_collapse.RULE,
-    supply_loading.RULE,
-    circuit_limiter.RULE,
-    supply_power_limited.RULE,
-    standby_capacity.RULE,
-    coil_suppression.RULE,
-    circuit_apart.RULE,
-    circuit_assumed.RULE,
-    fed_once.RULE,
-    alarm_latching.RULE,
-    alarm_release.RULE,
-    # records
-    fit_out_of_date.RULE,
-    packet_out_of_date.RULE,
-    waiver_lapsed.RULE,
-    waiver_past.RULE,
-    waiver_unneeded.RULE,
-)
+# Their order is that of the rulebook, and of findings that are equally bad.
+# survey
+from hwsched.rules.survey.case_offset_taken import RULE as CASE_OFFSET_TAKEN
+from hwsched.rules.survey.case_within_leaf import RULE as CASE_WITHIN_LEAF
+from hwsched.rules.survey.fact_in_range import RULE as FACT_IN_RANGE
+from hwsched.rules.survey.items_apart import RULE as ITEMS_APART
+from hwsched.rules.survey.items_on_leaf import RULE as ITEMS_ON_LEAF
+from hwsched.rules.survey.known_before_drill import RULE as KNOWN_BEFORE_DRILL
+from hwsched.rules.survey.known_before_issue import RULE as KNOWN_BEFORE_ISSUE
+from hwsched.rules.survey.known_before_order import RULE as KNOWN_BEFORE_ORDER
+from hwsched.rules.survey.leaf_count import RULE as LEAF_COUNT
+from hwsched.rules.survey.lock_within_leaf import RULE as LOCK_WITHIN_LEAF
+from hwsched.rules.survey.moved_item import RULE as MOVED_ITEM
+
+# lock and cylinder
+from hwsched.rules.lock_and_cylinder.bored_preparation import RULE as BORED_PREPARATION
+from hwsched.rules.lock_and_cylinder.cabinet_grip import RULE as CABINET_GRIP
+from hwsched.rules.lock_and_cylinder.cam_match import RULE as CAM_MATCH
+from hwsched.rules.lock_and_cylinder.collar_bore import RULE as COLLAR_BORE
+from hwsched.rules.lock_and_cylinder.cylinder_flush import RULE as CYLINDER_FLUSH
+from hwsched.rules.lock_and_cylinder.cylinder_form import RULE as CYLINDER_FORM
+from hwsched.rules.lock_and_cylinder.cylinder_projection import RULE as CYLINDER_PROJECTION
+from hwsched.rules.lock_and_cylinder.euro_projection import RULE as EURO_PROJECTION
+from hwsched.rules.lock_and_cylinder.gate_mounting import RULE as GATE_MOUNTING
+from hwsched.rules.lock_and_cylinder.gate_stile import RULE as GATE_STILE
+from hwsched.rules.lock_and_cylinder.lock_function import RULE as LOCK_FUNCTION
+from hwsched.rules.lock_and_cylinder.lock_weather import RULE as LOCK_WEATHER
+from hwsched.rules.lock_and_cylinder.reader_in_leaf import RULE as READER_IN_LEAF
+from hwsched.rules.lock_and_cylinder.tail_reach import RULE as TAIL_REACH
+from hwsched.rules.lock_and_cylinder.thread_pitch import RULE as THREAD_PITCH
+from hwsched.rules.lock_and_cylinder.thumb_turn_kept import RULE as THUMB_TURN_KEPT
+
+# placement
+from hwsched.rules.placement.closer_clear import RULE as CLOSER_CLEAR
+from hwsched.rules.placement.edge_unit_leaf import RULE as EDGE_UNIT_LEAF
+from hwsched.rules.placement.exit_device_clear import RULE as EXIT_DEVICE_CLEAR
+from hwsched.rules.placement.frame_stop_clear import RULE as FRAME_STOP_CLEAR
+from hwsched.rules.placement.glazing_clear import RULE as GLAZING_CLEAR
+from hwsched.rules.placement.item_clear import RULE as ITEM_CLEAR
+from hwsched.rules.placement.label_clear import RULE as LABEL_CLEAR
+from hwsched.rules.placement.lever_clear import RULE as LEVER_CLEAR
+from hwsched.rules.placement.plate_covers_hole import RULE as PLATE_COVERS_HOLE
+from hwsched.rules.placement.plate_on_stile import RULE as PLATE_ON_STILE
+from hwsched.rules.placement.plate_within_leaf import RULE as PLATE_WITHIN_LEAF
+from hwsched.rules.placement.thumb_turn_clear import RULE as THUMB_TURN_CLEAR
+from hwsched.rules.placement.trim_clear import RULE as TRIM_CLEAR
+from hwsched.rules.placement.unit_for_glass import RULE as UNIT_FOR_GLASS
+from hwsched.rules.placement.unit_for_no_glass import RULE as UNIT_FOR_NO_GLASS
+from hwsched.rules.placement.unit_on_inside import RULE as UNIT_ON_INSIDE
+from hwsched.rules.placement.unit_place_known import RULE as UNIT_PLACE_KNOWN
+from hwsched.rules.placement.unit_weather import RULE as UNIT_WEATHER
+
+# cable
+from hwsched.rules.cable.bend_radius import RULE as BEND_RADIUS
+from hwsched.rules.cable.connectors_mate import RULE as CONNECTORS_MATE
+from hwsched.rules.cable.lead_reaches import RULE as LEAD_REACHES
+from hwsched.rules.cable.wall_thickness_known import RULE as WALL_THICKNESS_KNOWN
+from hwsched.rules.cable.way_for_lead import RULE as WAY_FOR_LEAD
+
+# holes
+from hwsched.rules.holes.bore_enters import RULE as BORE_ENTERS
+from hwsched.rules.holes.bore_wall import RULE as BORE_WALL
+from hwsched.rules.holes.hole_clear_of_glass import RULE as HOLE_CLEAR_OF_GLASS
+from hwsched.rules.holes.hole_clear_of_lock import RULE as HOLE_CLEAR_OF_LOCK
+from hwsched.rules.holes.hole_edge_distance import RULE as HOLE_EDGE_DISTANCE
+from hwsched.rules.holes.no_hole_in_glass import RULE as NO_HOLE_IN_GLASS
+from hwsched.rules.holes.pocket_length import RULE as POCKET_LENGTH
+from hwsched.rules.holes.pocket_walls import RULE as POCKET_WALLS
+from hwsched.rules.holes.screw_length import RULE as SCREW_LENGTH
+
+# fire door
+from hwsched.rules.fire_door.rated_cut import RULE as RATED_CUT
+from hwsched.rules.fire_door.rated_hole_allowed import RULE as RATED_HOLE_ALLOWED
+from hwsched.rules.fire_door.rated_hole_size import RULE as RATED_HOLE_SIZE
+from hwsched.rules.fire_door.rated_lock_listed import RULE as RATED_LOCK_LISTED
+from hwsched.rules.fire_door.rated_old_holes import RULE as RATED_OLD_HOLES
+from hwsched.rules.fire_door.rated_power_listed import RULE as RATED_POWER_LISTED
+from hwsched.rules.fire_door.rated_raceway import RULE as RATED_RACEWAY
+from hwsched.rules.fire_door.rated_strike import RULE as RATED_STRIKE
+from hwsched.rules.fire_door.rated_undercut import RULE as RATED_UNDERCUT
+from hwsched.rules.fire_door.rated_unit_listed import RULE as RATED_UNIT_LISTED
+
+# egress
+from hwsched.rules.egress.egress_width import RULE as EGRESS_WIDTH
+from hwsched.rules.egress.electromagnetic_lock import RULE as ELECTROMAGNETIC_LOCK
+from hwsched.rules.egress.delayed_egress import RULE as DELAYED_EGRESS
+from hwsched.rules.egress.free_inside import RULE as FREE_INSIDE
+from hwsched.rules.egress.one_motion import RULE as ONE_MOTION
+from hwsched.rules.egress.panic_hardware import RULE as PANIC_HARDWARE
+from hwsched.rules.egress.stair_re_entry import RULE as STAIR_RE_ENTRY
+
+# accessibility
+from hwsched.rules.accessibility.clear_width import RULE as CLEAR_WIDTH
+from hwsched.rules.accessibility.projection import RULE as PROJECTION
+from hwsched.rules.accessibility.reach_height import RULE as REACH_HEIGHT
+
+# power
+from hwsched.rules.power.busy_on_supply import RULE as BUSY_ON_SUPPLY
+from hwsched.rules.power.power_as_wished import RULE as POWER_AS_WISHED
+from hwsched.rules.power.power_crosses_hinge import RULE as POWER_CROSSES_HINGE
+from hwsched.rules.power.supply_class_2 import RULE as SUPPLY_CLASS_2
+from hwsched.rules.power.supply_distance_known import RULE as SUPPLY_DISTANCE_KNOWN
+from hwsched.rules.power.supply_drop import RULE as SUPPLY_DROP
+from hwsched.rules.power.supply_off_leaf import RULE as SUPPLY_OFF_LEAF
+from hwsched.rules.power.supply_share import RULE as SUPPLY_SHARE
+from hwsched.rules.power.supply_voltage import RULE as SUPPLY_VOLTAGE
+from hwsched.rules.power.unit_fed import RULE as UNIT_FED
+
+# battery
+from hwsched.rules.battery.battery_cold import RULE as BATTERY_COLD
+from hwsched.rules.battery.battery_life import RULE as BATTERY_LIFE
+from hwsched.rules.battery.battery_end_voltage import RULE as BATTERY_END_VOLTAGE
+from hwsched.rules.battery.cell_count import RULE as CELL_COUNT
+from hwsched.rules.battery.cell_stocked import RULE as CELL_STOCKED
+from hwsched.rules.battery.coin_cell_stocked import RULE as COIN_CELL_STOCKED
+
+# catalogue and stock
+from hwsched.rules.catalogue_and_stock.attribute_missing import RULE as ATTRIBUTE_MISSING
+from hwsched.rules.catalogue_and_stock.fastener_for_material import RULE as FASTENER_FOR_MATERIAL
+from hwsched.rules.catalogue_and_stock.kit_known import RULE as KIT_KNOWN
+from hwsched.rules.catalogue_and_stock.part_known import RULE as PART_KNOWN
+from hwsched.rules.catalogue_and_stock.price_known import RULE as PRICE_KNOWN
+from hwsched.rules.catalogue_and_stock.superseded_part import RULE as SUPERSEDED_PART
+from hwsched.rules.catalogue_and_stock.tool_known import RULE as TOOL_KNOWN
+from hwsched.rules.catalogue_and_stock.unit_window import RULE as UNIT_WINDOW
+
+# documents
+from hwsched.rules.documents.fit_complete import RULE as FIT_COMPLETE
+from hwsched.rules.documents.heading_facts import RULE as HEADING_FACTS
+
+# commissioning
+from hwsched.rules.commissioning.coin_cell_drain import RULE as COIN_CELL_DRAIN
+from hwsched.rules.commissioning.key_for_unit import RULE as KEY_FOR_UNIT
+from hwsched.rules.commissioning.programmed_before_work import RULE as PROGRAMMED_BEFORE_WORK
+from hwsched.rules.commissioning.programming_key import RULE as PROGRAMMING_KEY
+
+# supplies and circuits
+from hwsched.rules.circuits.circuit_sound import RULE as CIRCUIT_SOUND
+from hwsched.rules.circuits.circuit_known import RULE as CIRCUIT_KNOWN
+from hwsched.rules.circuits.circuit_suits import RULE as CIRCUIT_SUITS
+from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
+from hwsched.rules.circuits.circuit_high_voltage import RULE as CIRCUIT_HIGH_VOLTAGE
+from hwsched.rules.circuits.circuit_collapse import RULE as CIRCUIT_COLLAPSE
+from hwsched.rules.circuits.supply_loading import RULE as SUPPLY_LOADING
+from hwsched.rules.circuits.circuit_limiter import RULE as CIRCUIT_LIMITER
+from hwsched.rules.circuits.supply_power_limited import RULE as SUPPLY_POWER_LIMITED
+from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY
+from hwsched.rules.circuits.coil_suppression import RULE as COIL_SUPPRESSION
+from hwsched.rules.circuits.circuit_apart import RULE as CIRCUIT_APART
+from hwsched.rules.circuits.circuit_assumed import RULE as CIRCUIT_ASSUMED
+from hwsched.rules.circuits.fed_once import RULE as FED_ONCE
+from hwsched.rules.circuits.alarm_latching import RULE as ALARM_LATCHING
+from hwsched.rules.circuits.alarm_release import RULE as ALARM_RELEASE
+
+# records
+from hwsched.rules.records.fit_out_of_date import RULE as FIT_OUT_OF_DATE
+from hwsched.rules.records.packet_out_of_date import RULE as PACKET_OUT_OF_DATE
+from hwsched.rules.records.waiver_lapsed import RULE as WAIVER_LAPSED
+from hwsched.rules.records.waiver_past import RULE as WAIVER_PAST
+from hwsched.rules.records.waiver_unneeded import RULE as WAIVER_UNNEEDED
+
+OWN_RULES: Final[tuple[AnyRule, ...]] = imported(globals(), Rule)
 _SUBJECTS = tuple(dict.fromkeys(rule.subject for rule in OWN_RULES))
 """What rules judge, in the order of the table."""
 
@@ -358,7 +216,7 @@ CIRCUIT_RULES: tuple[Rule[SupplyResult, Inputs], ...] = rules_of(SUPPLIES, RULEB
 """Rules of supplies and their circuits."""
 RECORD_RULES: tuple[Rule[Record], ...] = rules_of(RECORDS, RULEBOOK)
 """Rules of what is on record."""
-OF_WAIVERS = frozenset({waiver_lapsed.RULE.id, waiver_past.RULE.id, waiver_unneeded.RULE.id})
+OF_WAIVERS = frozenset({WAIVER_LAPSED.id, WAIVER_PAST.id, WAIVER_UNNEEDED.id})
 """Those that speak of waivers, so that nothing of them can be waived: taking back or giving anew mends them."""
 
 _BY_ID: dict[str, AnyRule] = {rule.id: rule for rule in RULEBOOK}

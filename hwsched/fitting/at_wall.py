@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from hwsched.attributes.of_parts import DEPTH_MM, HOLE_MM, SLACK_MM
 from hwsched.fitting.lead import with_lead
 from hwsched.fitting.surface import housing_of
 from hwsched.rules.reading import lock_item, lock_part
@@ -31,7 +32,7 @@ def at_wall(given: OpeningInput, bare: Fit, unit: Part) -> Fit:
         hole_y_mm=high,
     )
     thick = next((leaf.thickness_mm for leaf in given.leaves if leaf.thickness_mm is not None), 0.0)
-    deep = reader.number_of("depth_mm") or 0.0
+    deep = reader.number_of(DEPTH_MM) or 0.0
     rear = max(thick - deep, 0.0)
     end = (housing.connector[0] - hx, high - hy + housing.connector[1], 0.0)
     base = replace(bare, placement=where, holes=_reader_hole(reader, high))
@@ -40,11 +41,11 @@ def at_wall(given: OpeningInput, bare: Fit, unit: Part) -> Fit:
         ("through wall or enclosure", (0.0, high, 0.0)),
         ("behind the plate to the connector", end),
     ]
-    return with_lead(given, base, unit, stretches, unit.number_of("slack_mm") or 0.0)
+    return with_lead(given, base, unit, stretches, unit.number_of(SLACK_MM) or 0.0)
 
 
 def _reader_hole(reader: Part, high: float) -> tuple[Hole, ...]:
-    diameter = reader.number_of("hole_mm")
+    diameter = reader.number_of(HOLE_MM)
     if diameter is None:
         return ()
     return (

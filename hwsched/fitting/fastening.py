@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from math import inf
 from typing import Final
 
+from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, LENGTH_MM, MOUNTING, SCREW_SIZE, SCREWS, SIZE
 from hwsched.fitting.candidate import cheapest, fit_part, offered
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.practice import clearance_hole_mm, distance_mm, lock_fasteners, screw_pilot_mm
@@ -22,17 +23,17 @@ def fastening(given: OpeningInput, unit: Part) -> list[FitPart]:
     material = leaf.material if leaf is not None else None
     if material is None or leafless(given):
         return []
-    stock = [part for part in offered(given, "fastener", "fastener") if part.text_of("leaf_material") == material]
+    stock = [part for part in offered(given, "fastener", "fastener") if part.text_of(LEAF_MATERIAL) == material]
     if material == "glass":
-        pad = cheapest(given, [part for part in stock if part.text_of("form") == "adhesive"])
+        pad = cheapest(given, [part for part in stock if part.text_of(FORM) == "adhesive"])
         return [] if pad is None else [fit_part(given, "fastener", pad, "glass is not drilled: the unit is bonded")]
-    size, count = unit.text_of("screw_size"), unit.number_of("screws")
+    size, count = unit.text_of(SCREW_SIZE), unit.number_of(SCREWS)
     if not size or not count:
         return []
-    right = [p for p in stock if p.text_of("size") == size and p.text_of("form") not in ("adhesive", None)]
+    right = [p for p in stock if p.text_of(SIZE) == size and p.text_of(FORM) not in ("adhesive", None)]
     thick = leaf.thickness_mm if leaf is not None else None
     most = inf if thick is None else thick - limits_of(_SCREW_LENGTH, given.settings)["left_mm"]
-    short = [p for p in right if p.text_of("form") in _THROUGH or (p.number_of("length_mm") or 0.0) <= most]
+    short = [p for p in right if p.text_of(FORM) in _THROUGH or (p.number_of(LENGTH_MM) or 0.0) <= most]
     screw = cheapest(given, short or right)
     if screw is None:
         return []
@@ -46,13 +47,13 @@ def lock_bolts(given: OpeningInput, fit: Fit) -> list[FitPart]:
     if part is None or leaf is None:
         return []
     found = []
-    for wanted in lock_fasteners(part.kind, part.text_of("mounting") or ""):
+    for wanted in lock_fasteners(part.kind, part.text_of(MOUNTING) or ""):
         bolt = cheapest(
             given,
             [
                 each
                 for each in given.catalogue.of_kind("fastener")
-                if each.text_of("form") == wanted.form and each.text_of("leaf_material") == leaf.material
+                if each.text_of(FORM) == wanted.form and each.text_of(LEAF_MATERIAL) == leaf.material
             ],
         )
         if bolt is not None:
@@ -67,11 +68,11 @@ def bolt_holes(given: OpeningInput, fit: Fit) -> Iterable[Hole]:
         return
     for bolt in lock_bolts(given, fit):
         held = given.catalogue.get(bolt.part)
-        diameter = clearance_hole_mm(held.text_of("size") or "") if held is not None else None
+        diameter = clearance_hole_mm(held.text_of(SIZE) or "") if held is not None else None
         if diameter is None or held is None:
             continue
         yield Hole(
-            f"holes for the lock's bolts {held.text_of('size')}, through its case",
+            f"holes for the lock's bolts {held.text_of(SIZE)}, through its case",
             leaf_name(leaf),
             "key",
             lock.backset_mm,
@@ -90,15 +91,15 @@ def pilots(given: OpeningInput, fit: Fit, order: int) -> Iterable[Hole]:
     unit, place, leaf = unit_part(given, fit), fit.placement, lock_leaf(given)
     if unit is None or place is None or leaf is None or leaf.material is None or place.face == "wall":
         return
-    size, count = unit.text_of("screw_size"), unit.number_of("screws")
-    screw = next((e for p in fit.parts if p.role == "fastener" and (e := entry(given, p)) and e.text_of("size")), None)
-    if not size or not count or screw is None or screw.text_of("form") == "adhesive":
+    size, count = unit.text_of(SCREW_SIZE), unit.number_of(SCREWS)
+    screw = next((e for p in fit.parts if p.role == "fastener" and (e := entry(given, p)) and e.text_of(SIZE)), None)
+    if not size or not count or screw is None or screw.text_of(FORM) == "adhesive":
         return
     pilot = screw_pilot_mm(leaf.material, size)
     if pilot is None:
         return
-    through = screw.text_of("form") in _THROUGH
-    depth = None if through else screw.number_of("length_mm")
+    through = screw.text_of(FORM) in _THROUGH
+    depth = None if through else screw.number_of(LENGTH_MM)
     if leaf.material in SKINNED and not through:
         depth = distance_mm("skin-depth")
     in_edge = place.face == "edge"

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import Final
 
+from hwsched.attributes.of_parts import CONNECTOR_Y_MM, POCKET_DEPTH_MM, POCKET_LENGTH_MM, POCKET_WIDTH_MM, SERVICE_MM
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.pocket import EdgeItem, PocketInput, PocketSpot, pocket
 from hwsched.fitting.lead import with_cable
@@ -24,8 +25,8 @@ def pockets(
 ) -> Iterator[tuple[Fit, str]]:
     """Yield partial fits with the unit in the edge, shortest lead first, each with what was tried."""
     part, own, thick = lock_part(given, bare), lock_pocket_span(given), leaf.thickness_mm
-    long, deep, wide = (unit.number_of(f"pocket_{name}_mm") for name in ("length", "depth", "width"))
-    service, connector = unit.number_of("service_mm"), unit.number_of("connector_y_mm")
+    long, deep, wide = (unit.number_of(name) for name in (POCKET_LENGTH_MM, POCKET_DEPTH_MM, POCKET_WIDTH_MM))
+    service, connector = unit.number_of(SERVICE_MM), unit.number_of(CONNECTOR_Y_MM)
     has_stile, stile = stile_mm(leaf)
     depth = stile if has_stile else leaf.width_mm
     if part is None or own is None or thick is None or long is None or deep is None or wide is None or depth is None:
@@ -75,7 +76,7 @@ def _built(
     low: float,
 ) -> Fit:
     long, deep, wide = size
-    service, connector = unit.number_of("service_mm") or 0.0, unit.number_of("connector_y_mm") or 0.0
+    service, connector = unit.number_of(SERVICE_MM) or 0.0, unit.number_of(CONNECTOR_Y_MM) or 0.0
     y0, y1 = spot.y0 + low, spot.y1 + low
     above = spot.side == "above"
     enter = y0 if above else y1

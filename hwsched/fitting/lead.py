@@ -3,6 +3,7 @@
 import itertools
 from math import dist
 
+from hwsched.attributes.of_parts import CONNECTOR, LEAD_MM, LENGTH_MM, MATES_WITH
 from hwsched.calc.opening.cable import route
 from hwsched.fitting.candidate import chosen_by, fit_part, offered, with_parts, worth
 from hwsched.fitting.ways import Point
@@ -45,14 +46,14 @@ def with_cable(
 ) -> Fit:
     """Add a lead whose length is known, and an extension where it is short."""
     part = lock_part(given, bare)
-    lead = part.number_of("lead_mm") if part is not None else None
+    lead = part.number_of(LEAD_MM) if part is not None else None
     if part is None or lead is None:
         return bare
     extended, available = bare, lead
     if needed_mm > lead + _APART_MM or any(choice.role == "lead-extension" for choice in given.chosen):
         longer = _extension(given, part, unit, needed_mm - lead)
         if longer is not None:
-            available += longer.number_of("length_mm") or 0.0
+            available += longer.number_of(LENGTH_MM) or 0.0
             reason = f"the lead of {length(given, lead)} is {length(given, needed_mm - lead)} short"
             if needed_mm <= lead:
                 reason = chosen_by(given, "lead-extension")
@@ -85,11 +86,11 @@ def apart(stretches: list[tuple[str, Point]]) -> tuple[list[str], list[Point]]:
 
 def _extension(given: OpeningInput, part: Part, unit: Part, short_mm: float) -> Part | None:
     """Return the cheapest extension that mates and reaches; failing that the longest that mates."""
-    plug, socket = part.text_of("connector"), unit.text_of("mates_with")
+    plug, socket = part.text_of(CONNECTOR), unit.text_of(MATES_WITH)
     mating = [
-        (each.number_of("length_mm") or 0.0, each)
+        (each.number_of(LENGTH_MM) or 0.0, each)
         for each in offered(given, "lead-extension", "lead-extension")
-        if each.text_of("mates_with") == plug and each.text_of("connector") == socket
+        if each.text_of(MATES_WITH) == plug and each.text_of(CONNECTOR) == socket
     ]
     reaching = [
         (worth(each, given.exchange), mm, each.number, each) for mm, each in mating if mm >= short_mm - _APART_MM

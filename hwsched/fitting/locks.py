@@ -7,6 +7,23 @@ from collections import Counter
 from dataclasses import dataclass, replace
 from typing import Final
 
+from hwsched.attributes.of_parts import (
+    BODY_LENGTH_MM,
+    CAM_FIXING,
+    CAM_FORM,
+    CAM_OFFSET_MM,
+    FITS,
+    HEIGHT_MM,
+    INSIDE_HALF_MM,
+    KEY_HALF_MM,
+    LENGTH_MM,
+    STEP_MM,
+    TAIL_FORM,
+    TAIL_LENGTH_MM,
+    TAIL_STEP_MM,
+    THREAD_PITCH_MM,
+    TextName,
+)
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.stack import StackCollar, StackCylinder, StackFit, StackMiss, StackRing, cylinder_stack
 from hwsched.calc.opening.tailpiece import tailpiece
@@ -160,7 +177,7 @@ def _threaded(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item
 def _stack(
     given: OpeningInput, part: Part, thick: float, trim: float, case_offset: float
 ) -> StackFit | StackMiss | None:
-    long, offset, pitch = (part.number_of(name) for name in ("length_mm", "cam_offset_mm", "thread_pitch_mm"))
+    long, offset, pitch = (part.number_of(name) for name in (LENGTH_MM, CAM_OFFSET_MM, THREAD_PITCH_MM))
     if long is None or offset is None or pitch is None:
         return None
     limits = limits_of(_CYLINDER_FLUSH, given.settings)
@@ -184,17 +201,17 @@ def _stack(
 
 
 def _heights(given: OpeningInput, role: Role) -> list[tuple[Part, float]]:
-    return [(part, high) for part in offered(given, role, role) if (high := part.number_of("height_mm")) is not None]
+    return [(part, high) for part in offered(given, role, role) if (high := part.number_of(HEIGHT_MM)) is not None]
 
 
 def _carried(given: OpeningInput, part: Part, lock: Item) -> list[FitPart]:
     """Return the cam, or the tailpiece conversion, that the lock's case needs and the cylinder takes."""
-    wanted, fixing = lock.cam_form, part.text_of("cam_fixing")
-    roles: tuple[tuple[Role, str], ...] = (("cam", "cam_form"), ("tailpiece", "tail_form"))
+    wanted, fixing = lock.cam_form, part.text_of(CAM_FIXING)
+    roles: tuple[tuple[Role, TextName], ...] = (("cam", CAM_FORM), ("tailpiece", TAIL_FORM))
     for role, attribute in roles:
         chosen = any(choice.role == role for choice in given.chosen)
         for each in offered(given, role, role):
-            if chosen or (wanted is not None and each.text_of("fits") == fixing and each.text_of(attribute) == wanted):
+            if chosen or (wanted is not None and each.text_of(FITS) == fixing and each.text_of(attribute) == wanted):
                 why = chosen_by(given, role) if chosen else f"the lock's case needs {str(wanted).replace('-', ' ')}"
                 return [fit_part(given, role, each, why)]
     return []
@@ -204,22 +221,20 @@ def _carried(given: OpeningInput, part: Part, lock: Item) -> list[FitPart]:
 
 
 def _rim(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
-    thick, trim, body = leaf.thickness_mm, lock.trim_key_mm, part.number_of("body_length_mm")
+    thick, trim, body = leaf.thickness_mm, lock.trim_key_mm, part.number_of(BODY_LENGTH_MM)
     if thick is None or trim is None or body is None:
         return bare
     engagement = limits_of(_TAIL_REACH, given.settings)["engagement_mm"]
     needed = thick - (body - trim) + engagement
     tails: list[tuple[float, float | None, Part | None]] = []
-    own = part.number_of("tail_length_mm")
-    if own is not None and part.text_of("tail_form") == lock.cam_form:
-        tails.append((own, part.number_of("tail_step_mm"), None))
+    own = part.number_of(TAIL_LENGTH_MM)
+    if own is not None and part.text_of(TAIL_FORM) == lock.cam_form:
+        tails.append((own, part.number_of(TAIL_STEP_MM), None))
     chosen = any(choice.role == "tailpiece" for choice in given.chosen)
     for each in offered(given, "tailpiece", "tailpiece"):
-        long = each.number_of("length_mm")
-        if long is not None and (
-            chosen or (each.text_of("fits") == "rim" and each.text_of("tail_form") == lock.cam_form)
-        ):
-            tails.append((long, each.number_of("step_mm"), each))
+        long = each.number_of(LENGTH_MM)
+        if long is not None and (chosen or (each.text_of(FITS) == "rim" and each.text_of(TAIL_FORM) == lock.cam_form)):
+            tails.append((long, each.number_of(STEP_MM), each))
     if not tails:
         return replace(bare, stack=Stack("rim", trim))
     reaching = [tail for tail in tails if tail[0] >= needed] or tails
@@ -240,7 +255,7 @@ def _rim(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> 
 
 
 def _euro(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
-    key, inside = part.number_of("key_half_mm"), part.number_of("inside_half_mm")
+    key, inside = part.number_of(KEY_HALF_MM), part.number_of(INSIDE_HALF_MM)
     thick, trim = leaf.thickness_mm, lock.trim_key_mm
     if key is None or inside is None or thick is None or trim is None:
         return bare

@@ -3,6 +3,30 @@
 from dataclasses import replace
 from typing import Final
 
+from hwsched.attributes.of_parts import (
+    CAPACITY_MAH,
+    CELL,
+    CELLS,
+    CHEMISTRY,
+    CLASS_2,
+    COIN_CELL,
+    DESIGNATION,
+    FIRE_LISTED,
+    GAUGE,
+    OPERATION_MA,
+    OPERATION_S,
+    OUTPUT_A,
+    OUTPUT_V,
+    REGULATED,
+    SELF_DISCHARGE_SHARE,
+    STANDING_UA,
+    STRANDING,
+    SUPPLY_A,
+    SUPPLY_HIGH_V,
+    SUPPLY_LOW_V,
+    TOLERANCE_SHARE,
+    USABLE_SHARE,
+)
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power.battery import Battery, Drain, life_by_weekday
 from hwsched.calc.power.cells import cold_share
@@ -64,12 +88,12 @@ def _sources(given: OpeningInput) -> tuple[str, ...]:
 
 
 def _battery(given: OpeningInput, base: Fit, unit: Part) -> Fit:
-    cell, count = unit.text_of("cell"), unit.number_of("cells")
+    cell, count = unit.text_of(CELL), unit.number_of(CELLS)
     parts: list[FitPart] = []
     pack: BatteryLife | None = None
     stock = offered(given, "battery", "primary-battery")
     stocked = cheapest(
-        given, [part for part in stock if by_hand(given, "battery") or part.text_of("designation") == cell]
+        given, [part for part in stock if by_hand(given, "battery") or part.text_of(DESIGNATION) == cell]
     )
     if stocked is not None and cell and count:
         parts.append(fit_part(given, "battery", stocked, f"the unit takes {count:g} cells {cell} in series", count))
@@ -79,20 +103,20 @@ def _battery(given: OpeningInput, base: Fit, unit: Part) -> Fit:
 
 
 def _coin(given: OpeningInput, unit: Part) -> list[FitPart]:
-    coin = unit.text_of("coin_cell")
-    stocked = cheapest(given, [p for p in offered(given, "coin-cell", "coin-cell") if p.text_of("designation") == coin])
+    coin = unit.text_of(COIN_CELL)
+    stocked = cheapest(given, [p for p in offered(given, "coin-cell", "coin-cell") if p.text_of(DESIGNATION) == coin])
     return [fit_part(given, "coin-cell", stocked, "keeps the unit's clock and memory")] if coin and stocked else []
 
 
 def _life(given: OpeningInput, unit: Part, cell: Part) -> BatteryLife | None:
-    capacity, share, lost = (cell.number_of(name) for name in ("capacity_mah", "usable_share", "self_discharge_share"))
-    standing, drawn, seconds = (unit.number_of(name) for name in ("standing_ua", "operation_ma", "operation_s"))
+    capacity, share, lost = (cell.number_of(name) for name in (CAPACITY_MAH, USABLE_SHARE, SELF_DISCHARGE_SHARE))
+    standing, drawn, seconds = (unit.number_of(name) for name in (STANDING_UA, OPERATION_MA, OPERATION_S))
     operations = given.opening.operations_per_day
     if capacity is None or share is None or lost is None or operations is None:
         return None
     if standing is None or drawn is None or seconds is None:
         return None
-    cold = cold_share(cell.text_of("chemistry"), given.opening.temperature_low_c)
+    cold = cold_share(cell.text_of(CHEMISTRY), given.opening.temperature_low_c)
     if cold is None:
         return None
     off = given.opening.operations_day_off
@@ -108,7 +132,7 @@ def _life(given: OpeningInput, unit: Part, cell: Part) -> BatteryLife | None:
 
 
 def _supply(given: OpeningInput, base: Fit, unit: Part) -> Fit:
-    low, high, draws = (unit.number_of(f"supply_{name}") for name in ("low_v", "high_v", "a"))
+    low, high, draws = (unit.number_of(name) for name in (SUPPLY_LOW_V, SUPPLY_HIGH_V, SUPPLY_A))
     connected = replace(base, power="supply", battery=None)
     if low is None or high is None or draws is None:
         return connected
@@ -124,8 +148,8 @@ def _supply(given: OpeningInput, base: Fit, unit: Part) -> Fit:
         return connected
     why = f"the unit takes {low:g} to {high:g} V and {draws:g} A; {share:.0%} of the rating is used"
     parts = [fit_part(given, "supply", source, why), *_onto_leaf(given)]
-    run, volts = given.opening.supply_distance_m, source.number_of("output_v")
-    tolerance = source.number_of("tolerance_share")
+    run, volts = given.opening.supply_distance_m, source.number_of(OUTPUT_V)
+    tolerance = source.number_of(TOLERANCE_SHARE)
     if run is not None and volts is not None and tolerance is not None:
         least = volts * (1 - tolerance)
         wire = _wire(given, draws, run, least - low)
@@ -141,7 +165,7 @@ def _shares(given: OpeningInput, connected: Fit, low: float, high: float) -> boo
     """Tell whether the supply of an earlier lock point suits and carries this one as well, its wire included."""
     shared = shared_supply(given)
     supply = in_role(given, shared, "supply") if shared is not None else None
-    volts = supply.number_of("output_v") if supply is not None else None
+    volts = supply.number_of(OUTPUT_V) if supply is not None else None
     if volts is None or not low <= volts <= high:
         return False
     return not any(judge(rule, given, connected, settings=given.settings) for rule in (_SUPPLY_SHARE, _SUPPLY_DROP))
@@ -152,13 +176,11 @@ def _smallest(given: OpeningInput, low: float, high: float, needed_a: float) -> 
     stock = offered(given, "supply", "power-supply")
     if by_hand(given, "supply"):
         return stock[0] if stock else None
-    right = [
-        part for part in stock if low <= (part.number_of("output_v") or -1.0) <= high and part.flag_of("regulated")
-    ]
-    serving = [part for part in right if (part.number_of("output_a") or 0.0) >= needed_a - 1e-9]
+    right = [part for part in stock if low <= (part.number_of(OUTPUT_V) or -1.0) <= high and part.flag_of(REGULATED)]
+    serving = [part for part in right if (part.number_of(OUTPUT_A) or 0.0) >= needed_a - 1e-9]
     if serving:
-        return min(serving, key=lambda part: (not part.flag_of("class_2"), worth(part, given.exchange), part.number))
-    return max(right or stock, key=lambda part: (part.number_of("output_a") or 0.0, part.number), default=None)
+        return min(serving, key=lambda part: (not part.flag_of(CLASS_2), worth(part, given.exchange), part.number))
+    return max(right or stock, key=lambda part: (part.number_of(OUTPUT_A) or 0.0, part.number), default=None)
 
 
 def _strikes(given: OpeningInput) -> list[FitPart]:
@@ -186,7 +208,7 @@ def _transfer(given: OpeningInput) -> Part | None:
         [
             part
             for part in offered(given, "power-transfer", "power-transfer")
-            if part.flag_of("fire_listed") or not must_be_listed
+            if part.flag_of(FIRE_LISTED) or not must_be_listed
         ],
     )
 
@@ -196,11 +218,11 @@ def _wire(given: OpeningInput, amps: float, metres: float, drop_allowed_v: float
     warm = limits_of(_SUPPLY_DROP, given.settings)["temperature_c"]
     resisting: list[tuple[float, Part]] = []
     for part in offered(given, "wire", "wire"):
-        gauge = part.text_of("gauge")
+        gauge = part.text_of(GAUGE)
         if gauge is None:
             continue
         try:
-            found = conductor(gauge, part.text_of("stranding") or "stranded", warm)
+            found = conductor(gauge, part.text_of(STRANDING) or "stranded", warm)
         except InputError:
             continue
         resisting.append((found.resistance_ohm_per_km, part))

@@ -3,6 +3,15 @@
 from dataclasses import replace
 from typing import Final, get_args
 
+from hwsched.attributes.of_parts import (
+    BOLT_HOLE_MM,
+    DIAMETER_MM,
+    FOR_PART,
+    FORM,
+    HOLE_MM,
+    LEAF_MATERIAL,
+    THREAD_DIAMETER_MM,
+)
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bored_prep import PrepFound, PrepWork, bored_prep
 from hwsched.fitting.candidate import cheapest, chosen_by, fit_part, offered, with_parts
@@ -43,7 +52,7 @@ def _mounting(given: OpeningInput, fit: Fit) -> list[FitPart]:
         [
             part
             for part in offered(given, "mounting", "mounting")
-            if part.text_of("form") == "gasket" and part.text_of("for_part") == unit.number
+            if part.text_of(FORM) == "gasket" and part.text_of(FOR_PART) == unit.number
         ],
     )
     return [] if gasket is None else [fit_part(given, "mounting", gasket, "the opening is exterior")]
@@ -61,7 +70,7 @@ def _consumables(given: OpeningInput, fit: Fit, material: str) -> list[FitPart]:
         if not applies.get(wanted.when, False):
             continue
         part = cheapest(
-            given, [each for each in offered(given, "consumable", "consumable") if each.text_of("form") == wanted.form]
+            given, [each for each in offered(given, "consumable", "consumable") if each.text_of(FORM) == wanted.form]
         )
         if part is not None:
             found.append(fit_part(given, "consumable", part, wanted.reason, wanted.quantity))
@@ -79,7 +88,7 @@ def _keys(given: OpeningInput, fit: Fit) -> list[FitPart]:
             [
                 part
                 for part in offered(given, "credential", "credential")
-                if part.text_of("form") == wanted.form and part.text_of("for_part") in (None, "", unit.number)
+                if part.text_of(FORM) == wanted.form and part.text_of(FOR_PART) in (None, "", unit.number)
             ],
         )
         if key is not None:
@@ -98,7 +107,7 @@ def lock_holes(given: OpeningInput, fit: Fit) -> list[Hole]:
     x, y, name = lock.backset_mm, lock.cylinder_height_mm, leaf_name(leaf)
     if part.kind == "bored-lever-lock":
         return _bored(given, part, name, x, y)
-    size = {"cabinet-lock": "thread_diameter_mm", "fixed-reader": "hole_mm"}.get(part.kind)
+    size = {"cabinet-lock": THREAD_DIAMETER_MM, "fixed-reader": HOLE_MM}.get(part.kind)
     diameter = part.number_of(size) if size is not None else None
     if diameter is None or leaf.material == "glass" or lock.disposition == "keep":
         return []
@@ -129,7 +138,7 @@ def _bored(given: OpeningInput, part: Part, name: str, x: float, y: float) -> li
     except InputError:
         work = ()
     holes = [_bore_hole(each, name, x, y, (leaf.thickness_mm or 0.0) / 2) for each in work if each.action != "deepen"]
-    bolt = part.number_of("bolt_hole_mm") or distance_mm("bored-bolt-hole")
+    bolt = part.number_of(BOLT_HOLE_MM) or distance_mm("bored-bolt-hole")
     holes.append(
         Hole(
             "through-bolt holes, square through",
@@ -172,10 +181,10 @@ def _bore_hole(work: PrepWork, name: str, x: float, y: float, middle: float) -> 
 
 def _with_tools(given: OpeningInput, fit: Fit, material: str) -> Fit:
     """Add jigs and bits for every hole, and name the jig with the hole."""
-    stock = [t for t in given.catalogue.of_kind("tool") if t.text_of("leaf_material") in (None, "", material)]
-    jigs = [tool for tool in stock if tool.text_of("form") == "drilling-jig"]
-    lead_jig = cheapest(given, [jig for jig in jigs if jig.number_of("diameter_mm") is None])
-    bored_jig = cheapest(given, [jig for jig in jigs if jig.number_of("diameter_mm") is not None])
+    stock = [t for t in given.catalogue.of_kind("tool") if t.text_of(LEAF_MATERIAL) in (None, "", material)]
+    jigs = [tool for tool in stock if tool.text_of(FORM) == "drilling-jig"]
+    lead_jig = cheapest(given, [jig for jig in jigs if jig.number_of(DIAMETER_MM) is None])
+    bored_jig = cheapest(given, [jig for jig in jigs if jig.number_of(DIAMETER_MM) is not None])
     tools: dict[str, FitPart] = {}
     holes = []
     for hole in fit.holes:
@@ -195,7 +204,7 @@ def _with_tools(given: OpeningInput, fit: Fit, material: str) -> Fit:
 
 def _bits(given: OpeningInput, stock: list[Part], hole: Hole) -> list[Part]:
     if hole.purpose == "pocket":
-        mortiser = cheapest(given, [tool for tool in stock if tool.text_of("form") == "mortiser"])
+        mortiser = cheapest(given, [tool for tool in stock if tool.text_of(FORM) == "mortiser"])
         return [] if mortiser is None else [mortiser]
     found = []
     for size, wanted in ((hole.diameter_mm, hole.tool), (hole.pilot_mm, "twist-drill")):
@@ -204,15 +213,15 @@ def _bits(given: OpeningInput, stock: list[Part], hole: Hole) -> list[Part]:
         near = [
             tool
             for tool in stock
-            if (has := tool.number_of("diameter_mm")) is not None
+            if (has := tool.number_of(DIAMETER_MM)) is not None
             and abs(has - size) <= _TOOL_SLACK_MM
-            and tool.text_of("form") not in ("drilling-jig", "mortiser", "driver")
+            and tool.text_of(FORM) not in ("drilling-jig", "mortiser", "driver")
         ]
         near.sort(
             key=lambda tool: (
-                tool.text_of("form") != wanted,
-                not tool.text_of("leaf_material"),
-                abs((tool.number_of("diameter_mm") or 0.0) - size),
+                tool.text_of(FORM) != wanted,
+                not tool.text_of(LEAF_MATERIAL),
+                abs((tool.number_of(DIAMETER_MM) or 0.0) - size),
                 tool.number,
             )
         )

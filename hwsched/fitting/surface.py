@@ -9,6 +9,7 @@ from contextlib import suppress
 from dataclasses import dataclass, replace
 from typing import Final
 
+from hwsched.attributes.of_parts import CONNECTOR_X_MM, CONNECTOR_Y_MM, PLATE_HEIGHT_MM, PLATE_WIDTH_MM, SLACK_MM
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.placement import (
     KeepOut,
@@ -107,8 +108,8 @@ def places(
 
 def housing_of(unit: Part) -> Housing | None:
     """Return what a surface unit covers; None while an attribute is missing."""
-    wide, high = unit.number_of("plate_width_mm"), unit.number_of("plate_height_mm")
-    cx, cy = unit.number_of("connector_x_mm"), unit.number_of("connector_y_mm")
+    wide, high = unit.number_of(PLATE_WIDTH_MM), unit.number_of(PLATE_HEIGHT_MM)
+    cx, cy = unit.number_of(CONNECTOR_X_MM), unit.number_of(CONNECTOR_Y_MM)
     window = window_of(unit)
     if wide is None or high is None or cx is None or cy is None or window is None:
         return None
@@ -219,7 +220,7 @@ def _built(
     names = ["", *(_stretch(way, i) for i in range(1, len(points)))]
     end = (x + question.housing.connector[0], y + question.housing.connector[1], 0.0)
     stretches = [*zip(names, points, strict=True), ("behind the plate to the connector", end)]
-    return with_lead(given, base, unit, stretches, unit.number_of("slack_mm") or 0.0)
+    return with_lead(given, base, unit, stretches, unit.number_of(SLACK_MM) or 0.0)
 
 
 _STRETCHES = {

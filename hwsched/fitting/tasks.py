@@ -2,6 +2,7 @@
 
 from collections import Counter
 
+from hwsched.attributes.of_parts import FORM
 from hwsched.calc.project.labour import Task
 from hwsched.rules.reading import in_role, leafless, lock_form, lock_leaf
 from hwsched.values import Fit, OpeningInput
@@ -39,7 +40,7 @@ def tasks_of(given: OpeningInput, fit: Fit) -> tuple[Task, ...]:
         counts["bond-to-glass" if glass else _MOUNTED.get(fit.placement.face, "mount-unit-wall")] += 1
     transfer = in_role(given, fit, "power-transfer")
     if transfer is not None:
-        counts["fit-transfer-hinge" if transfer.text_of("form") == "transfer-hinge" else "fit-door-loop"] += 1
+        counts["fit-transfer-hinge" if transfer.text_of(FORM) == "transfer-hinge" else "fit-door-loop"] += 1
     tasks = [Task(name, count, material if not leafless(given) else "any") for name, count in counts.items()]
     if fit.power == "supply":
         tasks.append(Task("connect-opening"))

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Final
 
+from hwsched.attributes.of_parts import HOUSING
 from hwsched.fitting.at_wall import at_wall
 from hwsched.fitting.candidate import (
     Judged,
@@ -105,7 +106,7 @@ def _why(given: OpeningInput, unit: Part) -> str:
     leaf = lock_leaf(given)
     if unit.kind == "edge-unit":
         return "the unit stands in the leaf's edge, beside the lock"
-    housing = f"{unit.text_of('housing') or 'surface'} housing"
+    housing = f"{unit.text_of(HOUSING) or 'surface'} housing"
     if leafless(given) or leaf is None:
         return f"a {housing} behind the reader"
     if leaf.construction == "narrow-stile" and leaf.stile_mm is not None:

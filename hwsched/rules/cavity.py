@@ -6,6 +6,18 @@ it is drilled by the fitting.
 
 from dataclasses import dataclass
 
+from hwsched.attributes.of_parts import (
+    BODY_LENGTH_MM,
+    CAM_OFFSET_MM,
+    CASE_HEIGHT_MM,
+    CASE_WIDTH_MM,
+    CROSS_BORE_MM,
+    DEPTH_MM,
+    HOLE_MM,
+    INSIDE_HALF_MM,
+    THREAD_DIAMETER_MM,
+    THREAD_PITCH_MM,
+)
 from hwsched.calc.opening.bore import Box, Rod
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import SKINNED, SOLID, lock_form, lock_item, lock_leaf, lock_part
@@ -63,7 +75,7 @@ def way_kinds(given: OpeningInput, fit: Fit) -> tuple[str, ...]:
 
 
 def _half(part: Part | None) -> bool:
-    inside = part.number_of("inside_half_mm") if part is not None else None
+    inside = part.number_of(INSIDE_HALF_MM) if part is not None else None
     return inside is not None and inside <= 10.0
 
 
@@ -85,16 +97,16 @@ def cavity(given: OpeningInput, fit: Fit) -> Cavity | None:
 def _lead_z(fit: Fit, lock: Item, part: Part, thick: float) -> float | None:
     middle = thick / 2 + (lock.case_offset_mm or 0.0)
     if part.kind == "mortise-cylinder":
-        pitch, offset = part.number_of("thread_pitch_mm"), part.number_of("cam_offset_mm")
+        pitch, offset = part.number_of(THREAD_PITCH_MM), part.number_of(CAM_OFFSET_MM)
         if pitch is None or offset is None:
             return None
         turns = fit.stack.turns if fit.stack is not None else 0
         return min(max(middle + offset - turns * pitch, 0.0), thick)
     if part.kind == "rim-cylinder":
-        body, trim = part.number_of("body_length_mm"), lock.trim_key_mm
+        body, trim = part.number_of(BODY_LENGTH_MM), lock.trim_key_mm
         return None if body is None or trim is None else min(max(thick - body + trim, 0.0), thick)
     if part.kind == "fixed-reader":
-        depth = part.number_of("depth_mm")
+        depth = part.number_of(DEPTH_MM)
         return None if depth is None else max(thick - depth, 0.0)
     if part.kind in ("cabinet-lock", "gate-lock"):
         return 0.0
@@ -112,19 +124,19 @@ def _box(lock: Item, part: Part, lead_z: float, x: float, y: float, thick: float
         middle = thick / 2 + (lock.case_offset_mm or 0.0)
         return Box((0.0, y + above - high, middle - wide / 2), (deep, y + above, middle + wide / 2))
     if part.kind == "bored-lever-lock":
-        bores = [bore for bore in (lock.cross_bore_mm, part.number_of("cross_bore_mm")) if bore is not None]
+        bores = [bore for bore in (lock.cross_bore_mm, part.number_of(CROSS_BORE_MM)) if bore is not None]
         return _round(x, y, max(bores), 0.0, thick) if bores else None
     if part.kind == "rim-cylinder":
         return _round(x, y, distance_mm("cylinder-hole"), 0.0, lead_z)
     if part.kind == "fixed-reader":
-        hole = part.number_of("hole_mm")
+        hole = part.number_of(HOLE_MM)
         return None if hole is None else _round(x, y, hole, 0.0, lead_z)
     if part.kind == "gate-lock":
-        across, up = part.number_of("case_width_mm"), part.number_of("case_height_mm")
+        across, up = part.number_of(CASE_WIDTH_MM), part.number_of(CASE_HEIGHT_MM)
         if across is None or up is None:
             return None
         return Box((x - across / 2, y - up / 2, 0.0), (x + across / 2, y + up / 2, thick))
-    thread = part.number_of("thread_diameter_mm")
+    thread = part.number_of(THREAD_DIAMETER_MM)
     return None if thread is None else _round(x, y, thread, 0.0, thick)
 
 

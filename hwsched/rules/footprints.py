@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import Final
 
+from hwsched.attributes.of_parts import CASE_HEIGHT_MM, CASE_WIDTH_MM, THREAD_DIAMETER_MM, TRIM_DIAMETER_MM, NumberName
 from hwsched.calc.opening.placement import Rect
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import (
@@ -159,11 +160,11 @@ def _lock_trim(
     if lock.kind == "exit-device":
         return _own(lock, "exit-device", "exit device") if face_of(lock) in (face, "both") else None
     if form == "bored":
-        return _new_trim(given, fit, lock, "trim_diameter_mm", "new lock's trim")
+        return _new_trim(given, fit, lock, TRIM_DIAMETER_MM, "new lock's trim")
     if form == "gate":
         return _gate_case(given, fit, lock)
     if form == "cabinet":
-        return _new_trim(given, fit, lock, "thread_diameter_mm", "cabinet bolt", 2.0)
+        return _new_trim(given, fit, lock, THREAD_DIAMETER_MM, "cabinet bolt", 2.0)
     if form == "reader":
         return None
     if form == "rim" and face == "inside" and not any(o.kind == "exit-device" for o in others):
@@ -197,7 +198,9 @@ def _surveyed_trim(lock: Item, face: str, others: list[Footprint]) -> Footprint 
     return Footprint("lock", "lock's trim", None, missing(lock)) if trim > 0 else None
 
 
-def _new_trim(given: OpeningInput, fit: Fit, lock: Item, attribute: str, name: str, factor: float = 1.0) -> Footprint:
+def _new_trim(
+    given: OpeningInput, fit: Fit, lock: Item, attribute: NumberName, name: str, factor: float = 1.0
+) -> Footprint:
     """Return a square round the lock's centre as wide as the new part's trim, its nut for a cabinet bolt."""
     part = lock_part(given, fit)
     x, y = lock.backset_mm, lock.cylinder_height_mm
@@ -215,7 +218,7 @@ def _new_trim(given: OpeningInput, fit: Fit, lock: Item, attribute: str, name: s
     return Footprint("lock", name, Rect(x - half, y - half, x + half, y + half))
 
 
-def _widest(given: OpeningInput, attribute: str) -> float | None:
+def _widest(given: OpeningInput, attribute: NumberName) -> float | None:
     """Return the most that a lock of the point's form takes on a face, whichever it will be; None while unknown."""
     offered = given.catalogue.of_kind(KIND_OF_FORM.get(lock_form(given) or "", ""))
     sizes = [size for part in offered if (size := part.number_of(attribute)) is not None]
@@ -228,7 +231,7 @@ def _gate_case(given: OpeningInput, fit: Fit, lock: Item) -> Footprint:
     if part is None or x is None or y is None:
         needs = [f"existing_item.{n}" for n, v in (("backset_mm", x), ("cylinder_height_mm", y)) if v is None]
         return Footprint("lock", "gate lock's case", None, tuple(needs))
-    width, height = part.number_of("case_width_mm"), part.number_of("case_height_mm")
+    width, height = part.number_of(CASE_WIDTH_MM), part.number_of(CASE_HEIGHT_MM)
     if width is None or height is None:
         return Footprint("lock", "gate lock's case", None, (f"part {part.number}.case_width_mm",))
     return Footprint("lock", "gate lock's case", Rect(x - width / 2, y - height / 2, x + width / 2, y + height / 2))

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
+from hwsched.attributes.of_parts import FIRE_LISTED
 from hwsched.rules.reading import entry, rated
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import unknown
@@ -20,7 +21,7 @@ def judge_listed(given: OpeningInput, fit: Fit, roles: Sequence[str]) -> Iterabl
             yield unknown(("opening.rating",), fit_part.part)
             continue
         part = entry(given, fit_part)
-        is_listed = part.flag_of("fire_listed") if part is not None else None
+        is_listed = part.flag_of(FIRE_LISTED) if part is not None else None
         if is_listed is None:
             yield unknown((f"part {fit_part.part}.fire_listed",), fit_part.part)
         elif not is_listed:

@@ -6,6 +6,7 @@ Here belong answers that several rules and the fitting share. What follows from 
 from dataclasses import replace
 from typing import Final
 
+from hwsched.attributes.of_parts import SUPPLY_A
 from hwsched.values import Beside, Fit, FitPart, Item, Leaf, OpeningInput, Part
 from hwsched.values import lock_points as points
 from hwsched.values.lock_points import leaf_name as leaf_name
@@ -178,7 +179,7 @@ def on_supply(given: OpeningInput, fit: Fit) -> tuple[Fit, ...]:
 def drawn_a(given: OpeningInput, fit: Fit) -> float | None:
     """Return what the supply of the lock point has to give to all units on it [A]; None while unknown."""
     units = [unit_part(given, each) for each in on_supply(given, fit)]
-    draws = [unit.number_of("supply_a") if unit is not None else None for unit in units]
+    draws = [unit.number_of(SUPPLY_A) if unit is not None else None for unit in units]
     known = [each for each in draws if each is not None]
     return sum(known) if len(known) == len(draws) else None
 

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
 
+from hwsched.attributes.of_parts import FlagName, NumberName, TextName
 from hwsched.quantities.money import Exchange, Money, exact_decimal
 from hwsched.values.facts import Item, Leaf, Opening
 from hwsched.values.fit import Fit
@@ -42,17 +43,17 @@ class Part:
         """List price with its currency; None where it is not known."""
         return None if self.list_price is None else Money(self.list_price, self.currency)
 
-    def number_of(self, name: str) -> float | None:
+    def number_of(self, name: NumberName) -> float | None:
         """Return a numeric attribute, None when unknown."""
         value = self.attributes.get(name)
         return float(value) if isinstance(value, int | float) and not isinstance(value, bool) else None
 
-    def text_of(self, name: str) -> str | None:
+    def text_of(self, name: TextName) -> str | None:
         """Return a text or choice attribute, None when unknown."""
         value = self.attributes.get(name)
         return value if isinstance(value, str) else None
 
-    def flag_of(self, name: str) -> bool | None:
+    def flag_of(self, name: FlagName) -> bool | None:
         """Return a yes-or-no attribute, None when unknown."""
         value = self.attributes.get(name)
         return value if isinstance(value, bool) else None

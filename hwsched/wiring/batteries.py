@@ -5,6 +5,16 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
+from hwsched.attributes.of_parts import (
+    CAPACITY_MAH,
+    CHEMISTRY,
+    DESIGNATION,
+    OPERATION_MA,
+    OPERATION_S,
+    SELF_DISCHARGE_SHARE,
+    STANDING_UA,
+    USABLE_SHARE,
+)
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power.battery import Battery, Drain, change_on, life_by_weekday
 from hwsched.calc.power.cells import capacity_share
@@ -66,15 +76,13 @@ def _due(given: OpeningInput, fit: Fit) -> Due | None:
     said = f"{opening.mark}, {given.point.name}" if given.point.name else opening.mark
     facts = {
         f"part {cell.number}.{name}": cell.number_of(name)
-        for name in ("capacity_mah", "usable_share", "self_discharge_share")
+        for name in (CAPACITY_MAH, USABLE_SHARE, SELF_DISCHARGE_SHARE)
     }
-    facts |= {
-        f"part {unit.number}.{name}": unit.number_of(name) for name in ("standing_ua", "operation_ma", "operation_s")
-    }
+    facts |= {f"part {unit.number}.{name}": unit.number_of(name) for name in (STANDING_UA, OPERATION_MA, OPERATION_S)}
     facts["opening.operations_per_day"] = opening.operations_per_day
     needs = [name for name, value in facts.items() if value is None]
     installed = date.fromisoformat(opening.installed_on) if opening.installed_on else None
-    chemistry, unverified, shelf = cell.text_of("chemistry"), False, None
+    chemistry, unverified, shelf = cell.text_of(CHEMISTRY), False, None
     for row in rows("self_discharge"):
         if row.text("chemistry") == chemistry:
             shelf, unverified = row.optional_number("shelf_life_years"), not row.verified
@@ -108,7 +116,7 @@ def _due(given: OpeningInput, fit: Fit) -> Due | None:
         except InputError as error:
             needs.append(error.field)
     return Due(
-        opening.id, said, (opening.building, opening.level), cell.number, cell.text_of("designation") or "",
+        opening.id, said, (opening.building, opening.level), cell.number, cell.text_of(DESIGNATION) or "",
         fit_part.quantity, opening.operations_per_day, days, mah, cold, installed, due_on, limited_by, tuple(needs),
         unverified, opening.id if given.point.number == 1 else given.point.id,
     )  # fmt: skip

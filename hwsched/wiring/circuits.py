@@ -5,6 +5,18 @@ from dataclasses import dataclass, replace
 from math import fsum
 from typing import Final
 
+from hwsched.attributes.of_parts import (
+    CURRENT,
+    END_V,
+    GAUGE,
+    INSIDE_OHM,
+    LENGTH_MM,
+    OUTPUT_A,
+    OUTPUT_V,
+    STRANDING,
+    TOLERANCE_SHARE,
+    VOLTAGE_V,
+)
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power import circuit_states, circuit_tree
 from hwsched.calc.power.power_limits import class_2_limit
@@ -44,27 +56,27 @@ class CircuitSource:
         cls, supply: Supply, part: Part | None, battery: Part | None, catalogue: Catalogue, settings: Settings
     ) -> "CircuitSource":
         """Read a supply from the catalogue."""
-        volts = part.number_of("output_v") if part is not None and part.kind == "power-supply" else None
-        tolerance = part.number_of("tolerance_share") if part is not None else None
+        volts = part.number_of(OUTPUT_V) if part is not None and part.kind == "power-supply" else None
+        tolerance = part.number_of(TOLERANCE_SHARE) if part is not None else None
         if part is None or volts is None or tolerance is None:
             return cls(supply, part, None, catalogue, settings)
         end_v = battery_ohm = None
         if battery is not None:
             count = supply.batteries or 1
-            one_v = battery.number_of("end_v")
-            if one_v is None and (nominal := battery.number_of("voltage_v")) is not None:
+            one_v = battery.number_of(END_V)
+            if one_v is None and (nominal := battery.number_of(VOLTAGE_V)) is not None:
                 one_v = nominal * limits_of(_STANDBY_CAPACITY, settings)["end_share"]
             end_v = None if one_v is None else one_v * count
-            battery_ohm = (battery.number_of("inside_ohm") or 0.0) * count
+            battery_ohm = (battery.number_of(INSIDE_OHM) or 0.0) * count
         source = circuit_states.Source(
-            volts, volts * (1 - tolerance), end_v, part.number_of("inside_ohm") or 0.0, battery_ohm or 0.0
+            volts, volts * (1 - tolerance), end_v, part.number_of(INSIDE_OHM) or 0.0, battery_ohm or 0.0
         )
         return cls(supply, part, source, catalogue, settings)
 
     @property
     def current(self) -> str:
         """Kind of current that it gives."""
-        return (self.part.text_of("current") if self.part is not None else None) or "dc"
+        return (self.part.text_of(CURRENT) if self.part is not None else None) or "dc"
 
     def run(self, circuit: Circuit, run: Run, names: Mapping[str, str]) -> "_RunWithConductor | Problem":
         """Return a run with its conductor, or what is missing of it."""
@@ -83,7 +95,7 @@ class CircuitSource:
                 return Problem(
                     "unsound", f"{number}, the wire of {ends}, is no wire of the catalogue", (), where, about
                 )
-            gauge, stranding = wire.text_of("gauge"), wire.text_of("stranding")
+            gauge, stranding = wire.text_of(GAUGE), wire.text_of(STRANDING)
             if gauge is None or stranding is None:
                 fact = f"part {number}.{'gauge' if gauge is None else 'stranding'}"
                 return Problem("unknown", f"the conductor of {number} is unknown", (fact,), where, about)
@@ -196,7 +208,7 @@ def solve_circuit(
     first = [amps(d, d.peak if d.inrush is None else d.inrush, source.normal_v) for d in connected_devices]
     run_results = tuple(_run(each, i, tree, states, names) for i, each in enumerate(present))
     low = sorted((n for n in nodes if n.margin_v is not None and n.margin_v < -1e-9), key=lambda n: n.margin_v or 0.0)
-    rated = circuit_source.part.number_of("output_a") if circuit_source.part else None
+    rated = circuit_source.part.number_of(OUTPUT_A) if circuit_source.part else None
     limiter = circuit.limiter_a
     if limiter is None:
         limiter = _limiter(
@@ -242,7 +254,7 @@ def transfer_runs(connected: ConnectedOpening, problems: list[Problem]) -> dict[
         if part is None or leaf in found:
             continue
         opening = at.given.opening
-        gauge, length = part.text_of("gauge"), part.number_of("length_mm")
+        gauge, length = part.text_of(GAUGE), part.number_of(LENGTH_MM)
         if gauge is None or length is None:
             fact = f"part {part.number}.{'gauge' if gauge is None else 'length_mm'}"
             text = f"the resistance of {part.number} at {opening.mark} is unknown"

@@ -2,6 +2,22 @@
 
 from dataclasses import replace
 
+from hwsched.attributes.of_parts import (
+    CURRENT,
+    DRAWS,
+    FAIL,
+    HOLDING_A,
+    INRUSH_A,
+    REST_A,
+    SUPPLY_A,
+    SUPPLY_HIGH_V,
+    SUPPLY_INRUSH_A,
+    SUPPLY_LOW_V,
+    SUPPLY_REST_A,
+    SUPPLY_V,
+    TERMINAL_MINUS,
+    TERMINAL_PLUS,
+)
 from hwsched.calc.power.supply_practice import mismatch, operating_window_v
 from hwsched.calc.power.suppression import suppressor_for
 from hwsched.rules.reading import entry, part_fact
@@ -66,7 +82,7 @@ def devices_of(given: OpeningInput, fit: Fit | None) -> tuple[tuple[Device, ...]
 
 def unsuited(device: Device, part: Part | None, supply_v: float, supply_current: str) -> str | None:
     """Say why a device cannot hang on a supply: wrong voltage, or wrong kind of current; None where it can."""
-    current = (part.text_of("current") if part is not None else None) or "dc"
+    current = (part.text_of(CURRENT) if part is not None else None) or "dc"
     return mismatch(supply_v, supply_current, device.minimum_v, device.maximum_v, current)
 
 
@@ -85,11 +101,11 @@ def amps(device: Device, value: float, volts: float) -> float:
 
 
 def _unit(opening_id: str, mark: str, part: Part) -> Device | Problem:
-    low, high, held = (part.number_of(name) for name in ("supply_low_v", "supply_high_v", "supply_a"))
+    low, high, held = (part.number_of(name) for name in (SUPPLY_LOW_V, SUPPLY_HIGH_V, SUPPLY_A))
     if low is None or high is None or held is None:
         facts = (("supply_low_v", low), ("supply_high_v", high), ("supply_a", held))
         return _missing(opening_id, mark, part, next(name for name, value in facts if value is None))
-    rest, inrush = part.number_of("supply_rest_a"), part.number_of("supply_inrush_a")
+    rest, inrush = part.number_of(SUPPLY_REST_A), part.number_of(SUPPLY_INRUSH_A)
     assumed = []
     if rest is None:
         assumed.append("current at rest taken as the supply current")
@@ -103,24 +119,24 @@ def _unit(opening_id: str, mark: str, part: Part) -> Device | Problem:
 
 
 def _coil(opening_id: str, mark: str, role: str, part: Part) -> Device | Problem:
-    rated_v, held = part.number_of("supply_v"), part.number_of("holding_a")
+    rated_v, held = part.number_of(SUPPLY_V), part.number_of(HOLDING_A)
     if rated_v is None or held is None:
         return _missing(opening_id, mark, part, "supply_v" if rated_v is None else "holding_a")
     assumed: list[str] = []
-    low, high = part.number_of("supply_low_v"), part.number_of("supply_high_v")
+    low, high = part.number_of(SUPPLY_LOW_V), part.number_of(SUPPLY_HIGH_V)
     if low is None or high is None:
         window = operating_window_v(rated_v)
         low, high = window[0] if low is None else low, window[1] if high is None else high
         assumed.append(f"operating window taken as {low:g} to {high:g} V")
-    fail = part.text_of("fail") or ("fail-safe" if part.kind == "electromagnetic-lock" else "")
-    rest = part.number_of("rest_a")
+    fail = part.text_of(FAIL) or ("fail-safe" if part.kind == "electromagnetic-lock" else "")
+    rest = part.number_of(REST_A)
     if rest is None and fail == "fail-secure":
         # It is energised to release only: that is what fail-secure means.
         rest = 0.0
     if rest is None:
         rest = held
     kind = _kind(part, assumed)
-    holding, peak, first = (_value(kind, amount, rated_v) for amount in (rest, held, part.number_of("inrush_a")))
+    holding, peak, first = (_value(kind, amount, rated_v) for amount in (rest, held, part.number_of(INRUSH_A)))
     suppressor = suppressor_for(_COILS[part.kind])
     return Device(
         opening_id, mark, part.number, role, kind, _sure(holding), _sure(peak), first, low, high, _terminals(part),
@@ -135,7 +151,7 @@ def _missing(opening_id: str, mark: str, part: Part, name: str) -> Problem:
 
 
 def _kind(part: Part, assumed: list[str]) -> str:
-    found = part.text_of("draws")
+    found = part.text_of(DRAWS)
     if found is None:
         assumed.append("taken as a constant current")
     return found or "current"
@@ -157,4 +173,4 @@ def _sure(value: float | None) -> float:
 
 
 def _terminals(part: Part) -> tuple[str, str]:
-    return part.text_of("terminal_plus") or "", part.text_of("terminal_minus") or ""
+    return part.text_of(TERMINAL_PLUS) or "", part.text_of(TERMINAL_MINUS) or ""

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from math import fsum
 from typing import Final
 
+from hwsched.attributes.of_parts import CAPACITY_AH, HOURS_RATE, OPERATION_S, VOLTAGE_V
 from hwsched.calc.power import standby as sizing_of
 from hwsched.calc.power.supply_practice import duty_equivalent_a
 from hwsched.calc.tables import rows
@@ -36,23 +37,23 @@ def size_standby(
             loads.append(rest)
             given = inputs.get(device.opening_id)
             part = catalogue.get(device.part)
-            seconds = part.number_of("operation_s") if part is not None else None
+            seconds = part.number_of(OPERATION_S) if part is not None else None
             day = given.opening.operations_per_day if given is not None else None
             if seconds and day:
                 added = max(0.0, amps(device, device.peak, result.output_v) - rest)
                 loads.append(duty_equivalent_a(added, seconds, min(day / 24, 3600 / seconds)))
     load_a = fsum(loads)
     battery = catalogue.get(supply.battery) if supply.battery else None
-    volts = battery.number_of("voltage_v") if battery is not None else None
+    volts = battery.number_of(VOLTAGE_V) if battery is not None else None
     sizes = sorted(
         capacity
         for part in catalogue.of_kind("standby-battery")
-        if (capacity := part.number_of("capacity_ah")) is not None
-        and (volts is None or part.number_of("voltage_v") == volts)
+        if (capacity := part.number_of(CAPACITY_AH)) is not None
+        and (volts is None or part.number_of(VOLTAGE_V) == volts)
     ) or [row.number("size_ah") for row in rows("standby_sizes")]
     peukert = None
     if limits["peukert"] > 1.0:
-        hours = battery.number_of("hours_rate") if battery is not None else None
+        hours = battery.number_of(HOURS_RATE) if battery is not None else None
         peukert = sizing_of.Peukert(hours or limits["rated_hours"], limits["peukert"])
     needed = sizing_of.sizing(
         [sizing_of.Phase(load_a, supply.standby_hours)],
@@ -62,7 +63,7 @@ def size_standby(
         supply.temperature_c,
         peukert,
     )
-    held = battery.number_of("capacity_ah") if battery is not None else None
+    held = battery.number_of(CAPACITY_AH) if battery is not None else None
     return Standby(
         supply.standby_hours, load_a, limits["margin"], limits["ageing"], supply.temperature_c, needed.needed_ah,
         needed.size_ah, held, "" if peukert is None else f"Peukert, {sizing_of.STATED_HOURS_FORM} form, exponent "

@@ -4,6 +4,17 @@ from collections.abc import Collection, Mapping
 from dataclasses import replace
 from math import fsum
 
+from hwsched.attributes.of_parts import (
+    CLASS_2,
+    END_V,
+    INSIDE_OHM,
+    LIMITING,
+    OUTPUT_A,
+    OUTPUT_V,
+    STANDBY_V,
+    TOLERANCE_SHARE,
+    VOLTAGE_V,
+)
 from hwsched.calc.calculator import InputError
 from hwsched.rules.judging import judge_supply
 from hwsched.values import Catalogue, OpeningInput, Part, Settings
@@ -109,16 +120,16 @@ def _supply(
     found = SupplyResult(
         supply,
         result,
-        part.number_of("output_v") if part else None,
-        part.number_of("output_a") if part else None,
+        part.number_of(OUTPUT_V) if part else None,
+        part.number_of(OUTPUT_A) if part else None,
         circuit_source.source.lowest_v if circuit_source.source else None,
         circuit_source.source.battery_end_v if circuit_source.source else None,
         holding,
         fsum(max(c.current_a.values(), default=0.0) for c in result) if complete else None,
         problems=(*of_part, *of_battery) if circuits else (),
         assumed=_assumed(supply, part, battery),
-        class_2=part.flag_of("class_2") if part else None,
-        limiting=(part.text_of("limiting") if part else None) or "inherent",
+        class_2=part.flag_of(CLASS_2) if part else None,
+        limiting=(part.text_of(LIMITING) if part else None) or "inherent",
     )
     try:
         return replace(found, standby=size_standby(found, inputs_of_openings(openings, result), catalogue, settings))
@@ -141,7 +152,7 @@ def _part_problems(supply: Supply, part: Part | None) -> list[Problem]:
     if part is None or part.kind != "power-supply":
         what = "is not in the catalogue" if part is None else f"is no power supply but a {part.kind}"
         return [Problem("mismatch", f"{supply.part} of {supply.name} {what}", about=supply.part)]
-    if part.number_of("tolerance_share") is None:
+    if part.number_of(TOLERANCE_SHARE) is None:
         fact = f"part {part.number}.tolerance_share"
         text = f"how low {part.number} falls is unknown: the catalogue does not say its tolerance"
         return [Problem("unknown", text, (fact,), about=part.number)]
@@ -151,11 +162,11 @@ def _part_problems(supply: Supply, part: Part | None) -> list[Problem]:
 def _assumed(supply: Supply, part: Part | None, battery: Part | None) -> tuple[str, ...]:
     """Say what of a supply and its battery is reckoned with though nothing is stated."""
     taken = []
-    if part is not None and part.number_of("inside_ohm") is None:
+    if part is not None and part.number_of(INSIDE_OHM) is None:
         taken.append(f"no resistance inside {part.number} beyond its tolerance")
-    if battery is not None and battery.number_of("inside_ohm") is None:
+    if battery is not None and battery.number_of(INSIDE_OHM) is None:
         taken.append(f"no resistance inside {battery.number}")
-    if battery is not None and battery.number_of("end_v") is None:
+    if battery is not None and battery.number_of(END_V) is None:
         taken.append(f"the end voltage of {battery.number} as the rule standby-capacity has it")
     if battery is not None and supply.batteries is None:
         taken.append("one battery")
@@ -168,8 +179,8 @@ def _battery_problems(supply: Supply, part: Part | None, battery: Part | None) -
     if battery is None or battery.kind != "standby-battery":
         what = "is not in the catalogue" if battery is None else f"is no standby battery but a {battery.kind}"
         return [Problem("mismatch", f"{supply.battery} of {supply.name} {what}", about=supply.battery)]
-    wanted = part.number_of("standby_v") if part is not None else None
-    each = battery.number_of("voltage_v")
+    wanted = part.number_of(STANDBY_V) if part is not None else None
+    each = battery.number_of(VOLTAGE_V)
     count = supply.batteries or 1
     if wanted is None or each is None or abs(each * count - wanted) < 0.5:
         return []

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from math import ceil
 
+from hwsched.attributes.of_parts import REEL_M
 from hwsched.calc.power.supply_practice import wire_waste
 from hwsched.values import Catalogue
 from hwsched.values.power import RunResult, SupplyResult
@@ -59,7 +60,7 @@ def wire_lines(supplies: tuple[SupplyResult, ...], catalogue: Catalogue) -> tupl
     lines = []
     for (building, number, gauge, stranding), (length, count) in sorted(totals.items()):
         part = catalogue.get(number) if number else None
-        reel = part.number_of("reel_m") if part is not None else None
+        reel = part.number_of(REEL_M) if part is not None else None
         needed = length * wire_waste()
         reels = ceil(needed / reel - 1e-9) if reel else None
         lines.append(WireLine(building, number, gauge, stranding, length, needed, reel, reels, count))

@@ -2,6 +2,7 @@
 
 from typing import Final
 
+from hwsched.attributes.of_parts import FORM, VOLTAGE_V
 from hwsched.documents import words
 from hwsched.documents.power.packet_power import power_blocks
 from hwsched.documents.release import packet_steps
@@ -322,7 +323,7 @@ def _box(project: ProjectView, view: OpeningView) -> list[Block]:
     parts = [part for at in view.points if at.fit is not None for part in at.fit.parts]
     holes = [hole for at in view.points if at.fit is not None for hole in at.fit.holes]
     tools = list(dict.fromkeys(f"{p.description or p.part} ({p.part})" for p in parts if p.role == "tool"))
-    held = {entry.text_of("form") for part in parts if (entry := project.catalogue.get(part.part)) is not None}
+    held = {entry.text_of(FORM) for part in parts if (entry := project.catalogue.get(part.part)) is not None}
     tools += sorted({hole.tool for hole in holes if hole.tool and hole.tool not in held})
     if tools:
         blocks += [Heading("Tools", 2), Bullets(tuple(tools))]
@@ -340,7 +341,7 @@ def _tests(project: ProjectView, situation: Situation) -> list[Block]:
     blocks: list[Block] = [Heading("Test sheet", 2), Table(columns, tuple(rows), title="Test sheet")]
     battery = situation.fit.part("battery")
     entry = project.catalogue.get(battery.part) if battery else None
-    volts = entry.number_of("voltage_v") if entry else None
+    volts = entry.number_of(VOLTAGE_V) if entry else None
     if battery and volts is not None and volts * battery.quantity == 9.0:
         blocks.append(
             Paragraph("A 9 V pack that reads 8.5 V or less is spent or badly connected (common practice).", "small")

@@ -4,6 +4,18 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Final, Literal
 
+from hwsched.attributes.of_parts import (
+    BODY_DIAMETER_MM,
+    BODY_LENGTH_MM,
+    CAM_OFFSET_MM,
+    CROSS_BORE_MM,
+    HEAD_DIAMETER_MM,
+    LENGTH_MM,
+    TAIL_LENGTH_MM,
+    THREAD_DIAMETER_MM,
+    TRIM_DIAMETER_MM,
+    NumberName,
+)
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.drawing import Callout, Line, Shape
 from hwsched.drawings.opening.symbols import box
@@ -54,7 +66,7 @@ def cylinder_shapes(cut: Cut) -> Drawn:
     return draw(cut)
 
 
-def _missing(cut: Cut, *names: str) -> list[str]:
+def _missing(cut: Cut, *names: NumberName) -> list[str]:
     lacking = [name for name in names if not positive(cut.part.number_of(name))]
     return [f"Not drawn in full: needs {', '.join(lacking)} of part {cut.part.number}."] if lacking else []
 
@@ -79,16 +91,16 @@ def _collar(cut: Cut, head_mm: float | None) -> list[Shape]:
 
 
 def _mortise(cut: Cut) -> Drawn:
-    length, thread = cut.part.number_of("length_mm"), cut.part.number_of("thread_diameter_mm")
-    head = cut.part.number_of("head_diameter_mm")
-    notes = _missing(cut, "length_mm", "thread_diameter_mm")
+    length, thread = cut.part.number_of(LENGTH_MM), cut.part.number_of(THREAD_DIAMETER_MM)
+    head = cut.part.number_of(HEAD_DIAMETER_MM)
+    notes = _missing(cut, LENGTH_MM, THREAD_DIAMETER_MM)
     if cut.head is None:
         return [], ["Cylinder not drawn: no stack of collar and rings is worked out."]
     shapes = _collar(cut, head)
     if positive(length) and positive(thread):
         shapes.append(box(cut.rect(thread / 2, cut.head - length, cut.head), "new", "new", "cylinder"))
         rear = cut.head - length
-        offset = cut.part.number_of("cam_offset_mm")
+        offset = cut.part.number_of(CAM_OFFSET_MM)
         if known(offset):
             z = rear - offset
             reach = thread * 0.8
@@ -98,12 +110,12 @@ def _mortise(cut: Cut) -> Drawn:
 
 
 def _rim(cut: Cut) -> Drawn:
-    length, across = cut.part.number_of("body_length_mm"), cut.part.number_of("body_diameter_mm")
-    tail = cut.part.number_of("tail_length_mm")
+    length, across = cut.part.number_of(BODY_LENGTH_MM), cut.part.number_of(BODY_DIAMETER_MM)
+    tail = cut.part.number_of(TAIL_LENGTH_MM)
     stack = cut.fit.stack
-    notes = _missing(cut, "body_length_mm", "body_diameter_mm")
+    notes = _missing(cut, BODY_LENGTH_MM, BODY_DIAMETER_MM)
     front = cut.head if cut.head is not None else cut.trim_face
-    shapes = _collar(cut, cut.part.number_of("head_diameter_mm"))
+    shapes = _collar(cut, cut.part.number_of(HEAD_DIAMETER_MM))
     if positive(length) and positive(across):
         rear = front - length
         shapes.append(box(cut.rect(across / 2, rear, front), "new", "new", "cylinder"))
@@ -137,8 +149,8 @@ def _euro(cut: Cut) -> Drawn:
 
 
 def _bored(cut: Cut) -> Drawn:
-    bore, trim = cut.part.number_of("cross_bore_mm"), cut.part.number_of("trim_diameter_mm")
-    notes = _missing(cut, "cross_bore_mm", "trim_diameter_mm")
+    bore, trim = cut.part.number_of(CROSS_BORE_MM), cut.part.number_of(TRIM_DIAMETER_MM)
+    notes = _missing(cut, CROSS_BORE_MM, TRIM_DIAMETER_MM)
     shapes: list[Shape] = []
     if positive(bore):
         shapes.append(box(cut.rect(bore / 2, 0.0, cut.thickness_mm), "new", "hole", "cross bore"))
@@ -152,8 +164,8 @@ def _bored(cut: Cut) -> Drawn:
 
 
 def _cabinet(cut: Cut) -> Drawn:
-    thread = cut.part.number_of("thread_diameter_mm")
-    notes = _missing(cut, "thread_diameter_mm")
+    thread = cut.part.number_of(THREAD_DIAMETER_MM)
+    notes = _missing(cut, THREAD_DIAMETER_MM)
     if not positive(thread):
         return [], notes
     return [box(cut.rect(thread / 2, -6.0, cut.thickness_mm), "new", "new", "cabinet bolt")], notes

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from typing import Literal
 
+from hwsched.attributes.of_parts import DEPTH_MM
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Callout, Circle, Drawing, Line, Shape, Text
@@ -161,7 +162,7 @@ def _made(given: OpeningInput, fit: Fit, view: _View) -> list[Shape]:
         shapes.append(box(rect, "new", "new", "unit pocket"))
         shapes.append(Callout((x0 + x1) / 2, rect.y1 - 10.0, f"{label}, pocket", "right"))
     elif unit.face in ("inside", "key"):
-        depth = part.number_of("depth_mm") if part is not None else None
+        depth = part.number_of(DEPTH_MM) if part is not None else None
         rect = _proud(view, unit.face, depth if positive(depth) else 0.0, unit.y_mm, unit.y_mm + unit.height_mm)
         if positive(depth):
             shapes.append(box(rect, "new", "new", "unit"))

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from hwsched.attributes.of_parts import HEAD_DIAMETER_MM, THREAD_DIAMETER_MM, TRIM_DIAMETER_MM
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.unknown import known, positive
 from hwsched.quantities import LengthStyle, format_length
@@ -100,6 +101,6 @@ def face_diameter(given: OpeningInput, fit: Fit) -> tuple[Part | None, float | N
     part = lock_part(given, fit)
     if part is None:
         return None, None
-    names = {"bored-lever-lock": "trim_diameter_mm", "cabinet-lock": "thread_diameter_mm"}
-    value = part.number_of(names.get(part.kind, "head_diameter_mm"))
+    names = {"bored-lever-lock": TRIM_DIAMETER_MM, "cabinet-lock": THREAD_DIAMETER_MM}
+    value = part.number_of(names.get(part.kind, HEAD_DIAMETER_MM))
     return part, value if positive(value) else None

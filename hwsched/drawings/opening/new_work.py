@@ -2,6 +2,7 @@
 
 from math import radians, tan
 
+from hwsched.attributes.of_parts import POCKET_DEPTH_MM
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.drawing import Callout, Circle, Line, Shape
 from hwsched.drawings.handing import Face
@@ -52,7 +53,7 @@ def _unit(given: OpeningInput, fit: Fit, face: Face, leaves: tuple[LeafOnSheet, 
     part = unit_part(given, fit)
     label = f"Unit {part.number}" if part is not None else "Unit"
     if unit.face == "edge":
-        depth = part.number_of("pocket_depth_mm") if part is not None else None
+        depth = part.number_of(POCKET_DEPTH_MM) if part is not None else None
         if not positive(depth):
             return []
         rect = Rect(0.0, unit.y_mm, depth, unit.y_mm + unit.height_mm)

@@ -1,5 +1,6 @@
 """Horizontal section through the lock at the cylinder's height, seen from above: key side below, inside above."""
 
+from hwsched.attributes.of_parts import DEPTH_MM
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Callout, Drawing, Line, Shape, Text
@@ -135,7 +136,7 @@ def _made(given: OpeningInput, fit: Fit, place: LockPlace, way: float, thick: fl
         shapes.append(Line(((way * ax, -az), (way * bx, -bz)), "centre"))
     unit, part = fit.placement, unit_part(given, fit)
     if unit is not None and unit.face in ("inside", "key"):
-        depth = part.number_of("depth_mm") if part is not None else None
+        depth = part.number_of(DEPTH_MM) if part is not None else None
         label = f"Unit {part.number}" if part is not None else "Unit"
         if positive(depth):
             x0, x1 = sorted((way * unit.x_mm, way * (unit.x_mm + unit.width_mm)))

@@ -1,5 +1,6 @@
 """Openings without a leaf: a reader at a lift or a turnstile, drawn as plates on a wall."""
 
+from hwsched.attributes.of_parts import FACE_HEIGHT_MM, FACE_WIDTH_MM
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.conventions import FIRST_DIMENSION_MM
 from hwsched.drawings.dimensions import stack_vertical
@@ -34,8 +35,8 @@ def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawi
     rects: list[Rect] = []
     if face == "key":
         reader = in_role(given, fit, "reader")
-        wide = reader.number_of("face_width_mm") if reader is not None else None
-        tall = reader.number_of("face_height_mm") if reader is not None else None
+        wide = reader.number_of(FACE_WIDTH_MM) if reader is not None else None
+        tall = reader.number_of(FACE_HEIGHT_MM) if reader is not None else None
         if reader is not None and positive(wide) and positive(tall):
             rect = Rect(-wide / 2, height - tall / 2, wide / 2, height + tall / 2)
             rects.append(rect)

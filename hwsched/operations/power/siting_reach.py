@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from math import fsum
 from typing import Final
 
+from hwsched.attributes.of_parts import OUTPUT_A, OUTPUT_V, TOLERANCE_SHARE
 from hwsched.calc.power.circuit_tree import Run
 from hwsched.calc.power.conductor import conductor, longest_run_m, loop_ohm
 from hwsched.model.errors import ValueRefusedError
@@ -60,12 +61,12 @@ def place_of(supply: Supply, circuit: Circuit | None, catalogue: Catalogue, sett
     part = catalogue.get(supply.part) if supply.part is not None else None
     if part is None:
         raise ValueRefusedError(supply.name, "unknown: needs the power supply that stands or may stand there")
-    rated = part.number_of("output_a")
+    rated = part.number_of(OUTPUT_A)
     battery = catalogue.get(supply.battery) if supply.battery is not None else None
     circuit_source = CircuitSource.of(supply, part, battery, catalogue, settings)
     source = circuit_source.source
     if source is None or rated is None:
-        missing = next(n for n in ("output_v", "output_a", "tolerance_share") if part.number_of(n) is None)
+        missing = next(n for n in (OUTPUT_V, OUTPUT_A, TOLERANCE_SHARE) if part.number_of(n) is None)
         raise ValueRefusedError(supply.name, f"unknown: needs part {part.number}.{missing}")
     used = rated * limits_of(_SUPPLY_LOADING, settings)["share"]
     least = source.lowest_v - source.ohm * used

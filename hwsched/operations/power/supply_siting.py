@@ -9,6 +9,7 @@ from math import fsum
 
 from sqlalchemy import Connection
 
+from hwsched.attributes.of_parts import GAUGE, STRANDING
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power.conductor import conductor
 from hwsched.calc.power.siting import (
@@ -278,7 +279,7 @@ def _cheapest(
     names |= {opening: each.given.opening.mark for opening, each in connected.items()}
     refused: tuple[float, InputError] | None = None
     for part in wires:
-        gauge, stranding = part.text_of("gauge") or "", part.text_of("stranding") or "stranded"
+        gauge, stranding = part.text_of(GAUGE) or "", part.text_of(STRANDING) or "stranded"
         ohms = [conductor(gauge, stranding, place.warm_c).resistance_ohm_per_km for place in places]
         distances = [
             [
@@ -313,7 +314,7 @@ def _wires(catalogue: Catalogue, settings: Settings, wire: str | None) -> list[P
         if part is None or part.kind != "wire":
             raise ValueRefusedError("wire", f"'{wire}' is no wire of the catalogue")
         return [part]
-    found = [p for p in catalogue.of_kind("wire") if p.text_of("gauge") is not None and not p.superseded_by]
+    found = [p for p in catalogue.of_kind("wire") if p.text_of(GAUGE) is not None and not p.superseded_by]
     if not found:
         raise ValueRefusedError("wire", "the catalogue has no wire")
     exchange = exchange_of(catalogue, settings)

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import DEPTH_MM
 from hwsched.rules.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
@@ -13,7 +14,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, place = unit_part(given, fit), fit.placement
     if unit is None or place is None or place.face not in ON_FACE or not given.opening.accessible:
         return
-    depth = unit.number_of("depth_mm")
+    depth = unit.number_of(DEPTH_MM)
     if depth is None:
         yield unknown((f"part {unit.number}.depth_mm",), unit.number)
         return

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import TEMPERATURE_LOW_C
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -19,7 +20,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     for part in (unit, in_role(given, fit, "battery") if fit.power == "battery" else None):
         if part is None:
             continue
-        stands = part.number_of("temperature_low_c")
+        stands = part.number_of(TEMPERATURE_LOW_C)
         if stands is None:
             yield unknown((f"part {part.number}.temperature_low_c",), part.number)
         elif cold < stands:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import CELLS, END_V, PACK_LOW_V
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power.cells import end_voltage_per_cell_v
 from hwsched.rules.reading import in_role, unit_part
@@ -14,7 +15,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, cell = unit_part(given, fit), in_role(given, fit, "battery")
     if fit.power != "battery" or unit is None or cell is None:
         return
-    lowest_v, count, end_v = unit.number_of("pack_low_v"), unit.number_of("cells"), cell.number_of("end_v")
+    lowest_v, count, end_v = unit.number_of(PACK_LOW_V), unit.number_of(CELLS), cell.number_of(END_V)
     if lowest_v is None:
         # A unit that states no lowest voltage asks nothing of its cells; the usable share stands for it.
         return

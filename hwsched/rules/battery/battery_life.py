@@ -2,14 +2,23 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import (
+    CAPACITY_MAH,
+    CHEMISTRY,
+    OPERATION_MA,
+    OPERATION_S,
+    SELF_DISCHARGE_SHARE,
+    STANDING_UA,
+    USABLE_SHARE,
+)
 from hwsched.calc.power.cells import cold_share
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
 from hwsched.values import Fit, OpeningInput
 
-_CELL = ("capacity_mah", "usable_share", "self_discharge_share")
-_UNIT = ("standing_ua", "operation_ma", "operation_s")
+_CELL = (CAPACITY_MAH, USABLE_SHARE, SELF_DISCHARGE_SHARE)
+_UNIT = (STANDING_UA, OPERATION_MA, OPERATION_S)
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
@@ -21,7 +30,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         needs = [] if given.opening.operations_per_day is not None else ["opening.operations_per_day"]
         needs += [f"part {cell.number}.{name}" for name in _CELL if cell.number_of(name) is None]
         needs += [f"part {unit.number}.{name}" for name in _UNIT if unit.number_of(name) is None]
-        if cold_share(cell.text_of("chemistry"), given.opening.temperature_low_c) is None:
+        if cold_share(cell.text_of(CHEMISTRY), given.opening.temperature_low_c) is None:
             needs.append(f"part {cell.number}.chemistry")
         if needs:
             yield unknown(tuple(needs), "battery")

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import CELL, CELLS, DESIGNATION
 from hwsched.rules.reading import entry, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -13,7 +14,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     cells = [fit_part for fit_part in fit.parts if fit_part.role == "battery"]
     if fit.power != "battery" or unit is None or not cells:
         return
-    wanted = unit.number_of("cells")
+    wanted = unit.number_of(CELLS)
     if wanted is None:
         yield unknown((f"part {unit.number}.cells",), unit.number)
         return
@@ -26,9 +27,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         )
     for fit_part in cells:
         part = entry(given, fit_part)
-        if part is not None and part.text_of("designation") != unit.text_of("cell"):
+        if part is not None and part.text_of(DESIGNATION) != unit.text_of(CELL):
             yield Verdict(
-                f"It is a {part.text_of('designation')}; the unit takes {unit.text_of('cell')}. Never mix cells.",
+                f"It is a {part.text_of(DESIGNATION)}; the unit takes {unit.text_of(CELL)}. Never mix cells.",
                 about=fit_part.part,
             )
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import CELL
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput
@@ -11,7 +12,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit = unit_part(given, fit)
     if fit.power != "battery" or unit is None or fit.part("battery") is not None:
         return
-    cell = unit.text_of("cell")
+    cell = unit.text_of(CELL)
     if cell:
         yield Verdict(f"The unit takes cells {cell}; the catalogue has none.", about=unit.number)
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import CONNECTOR, MATES_WITH
 from hwsched.rules.reading import entry, lock_part, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -15,7 +16,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     chain = [part for fit_part in fit.parts if fit_part.role == "lead-extension" if (part := entry(given, fit_part))]
     before = lock
     for socket in (*chain, unit):
-        plug, takes = before.text_of("connector"), socket.text_of("mates_with")
+        plug, takes = before.text_of(CONNECTOR), socket.text_of(MATES_WITH)
         if plug is None or takes is None:
             missing = f"{before.number}.connector" if plug is None else f"{socket.number}.mates_with"
             yield unknown((f"part {missing}",), socket.number)

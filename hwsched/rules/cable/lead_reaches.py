@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import LEAD_MM
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
@@ -13,7 +14,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     lock, cable = lock_part(given, fit), fit.cable
     if lock is None:
         return
-    if lock.number_of("lead_mm") is None:
+    if lock.number_of(LEAD_MM) is None:
         yield unknown((f"part {lock.number}.lead_mm",), lock.number)
     elif cable is not None:
         spare = cable.available_mm - cable.length_mm

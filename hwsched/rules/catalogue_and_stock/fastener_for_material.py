@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, SCREW_SIZE, SCREWS, SIZE
 from hwsched.rules.reading import entry, leafless, lock_leaf, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -12,7 +13,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, leaf = unit_part(given, fit), lock_leaf(given)
     if unit is None or leafless(given) or leaf is None:
         return
-    count, size = unit.number_of("screws"), unit.text_of("screw_size")
+    count, size = unit.number_of(SCREWS), unit.text_of(SCREW_SIZE)
     if leaf.material is None or (count is None and not size):
         yield unknown(("leaf.material" if leaf.material is None else f"part {unit.number}.screws",), unit.number)
         return
@@ -21,9 +22,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     fasteners = [part for fit_part in fit.parts if fit_part.role == "fastener" if (part := entry(given, fit_part))]
     for part in fasteners:
-        if part.text_of("leaf_material") not in (leaf.material, None):
-            yield Verdict(f"It is made for {part.text_of('leaf_material')}; the leaf is {material}.", about=part.number)
-    held = any(p.text_of("form") == "adhesive" or p.text_of("size") == size for p in fasteners)
+        if part.text_of(LEAF_MATERIAL) not in (leaf.material, None):
+            yield Verdict(f"It is made for {part.text_of(LEAF_MATERIAL)}; the leaf is {material}.", about=part.number)
+    held = any(p.text_of(FORM) == "adhesive" or p.text_of(SIZE) == size for p in fasteners)
     if not held:
         what = "bonding pad" if leaf.material == "glass" else f"screw {size or 'of known size'}"
         yield Verdict(f"The catalogue has no {what} for a leaf of {material}.", about=unit.number)

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import DIAMETER_MM, FORM
 from hwsched.rules.reading import entry
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
@@ -12,12 +13,12 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     tools = [part for fit_part in fit.parts if fit_part.role == "tool" if (part := entry(given, fit_part))]
     for hole in fit.holes:
         if hole.purpose == "pocket":
-            if not any(tool.text_of("form") == "mortiser" for tool in tools):
+            if not any(tool.text_of(FORM) == "mortiser" for tool in tools):
                 yield Verdict(f"No mortiser is in the catalogue for the {hole.name}.", about=hole.name)
             continue
         for size in (hole.diameter_mm, hole.pilot_mm):
             if size is None or any(
-                abs((tool.number_of("diameter_mm") or 0.0) - size) <= limits["tolerance_mm"] for tool in tools
+                abs((tool.number_of(DIAMETER_MM) or 0.0) - size) <= limits["tolerance_mm"] for tool in tools
             ):
                 continue
             yield Verdict(

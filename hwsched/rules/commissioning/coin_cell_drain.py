@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import COIN_CELL
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput
@@ -9,7 +10,7 @@ from hwsched.values import Fit, OpeningInput
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit = unit_part(given, fit)
-    if unit is None or not unit.text_of("coin_cell"):
+    if unit is None or not unit.text_of(COIN_CELL):
         return
     supply_link = "the battery pack" if fit.power == "battery" else "the supply"
     yield Verdict(

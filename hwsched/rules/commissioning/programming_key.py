@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import FOR_PART, FORM
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput
@@ -12,7 +13,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if unit is None:
         return
     for part in given.catalogue.of_kind("credential"):
-        if part.text_of("form") == "programming-key" and part.text_of("for_part") in (None, "", unit.number):
+        if part.text_of(FORM) == "programming-key" and part.text_of(FOR_PART) in (None, "", unit.number):
             return
     yield Verdict("No programming key of the catalogue commissions this unit.", about=unit.number)
 

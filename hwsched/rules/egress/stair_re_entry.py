@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import FAIL
 from hwsched.rules.reading import entry, leafless, remains
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -21,7 +22,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     )
     for fit_part in fit.parts:
         part = entry(given, fit_part)
-        if fit_part.role == "strike" and part is not None and part.text_of("fail") == "fail-safe":
+        if fit_part.role == "strike" and part is not None and part.text_of(FAIL) == "fail-safe":
             yield Verdict(
                 "A fail-safe strike unlatches the stair door and is no answer to re-entry.",
                 "Take a fail-safe lock or fail-safe trim that stays latched.",

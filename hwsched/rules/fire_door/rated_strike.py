@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import FAIL
 from hwsched.rules.reading import entry, rated, remains
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -16,7 +17,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         if fit_part.role != "strike":
             continue
         part = entry(given, fit_part)
-        fail = part.text_of("fail") if part is not None else None
+        fail = part.text_of(FAIL) if part is not None else None
         if carries is None or fail is None:
             yield unknown(("opening.rating" if carries is None else f"part {fit_part.part}.fail",), fit_part.part)
         elif fail != "fail-secure":

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import POCKET_LENGTH_MM
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.edge import clear_edge, edge_needs
 from hwsched.rules.reading import unit_part
@@ -14,7 +15,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit = unit_part(given, fit)
     if unit is None or unit.kind != "edge-unit":
         return
-    needed = unit.number_of("pocket_length_mm")
+    needed = unit.number_of(POCKET_LENGTH_MM)
     needs = edge_needs(given)
     if needed is None or needs:
         yield unknown(needs or (f"part {unit.number}.pocket_length_mm",), unit.number)

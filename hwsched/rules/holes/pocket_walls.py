@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import POCKET_DEPTH_MM, POCKET_WIDTH_MM
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf, stile_mm, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
@@ -13,7 +14,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, leaf = unit_part(given, fit), lock_leaf(given)
     if unit is None or leaf is None or unit.kind != "edge-unit":
         return
-    wide, deep = unit.number_of("pocket_width_mm"), unit.number_of("pocket_depth_mm")
+    wide, deep = unit.number_of(POCKET_WIDTH_MM), unit.number_of(POCKET_DEPTH_MM)
     has_stile, stile = stile_mm(leaf)
     depth = stile if has_stile else leaf.width_mm
     needs = [

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import FORM, LENGTH_MM
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import SOLID, entry, leafless, lock_leaf, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
@@ -17,9 +18,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     for fit_part in fit.parts:
         part = entry(given, fit_part) if fit_part.role == "fastener" else None
-        if part is None or part.text_of("form") not in ("wood-screw", "sheet-metal-screw"):
+        if part is None or part.text_of(FORM) not in ("wood-screw", "sheet-metal-screw"):
             continue
-        long = part.number_of("length_mm")
+        long = part.number_of(LENGTH_MM)
         if long is None:
             yield unknown((f"part {part.number}.length_mm",), part.number)
             continue

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import GRIP_MM
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
@@ -13,7 +14,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     part, leaf = lock_part(given, fit), lock_leaf(given)
     if part is None or part.kind != "cabinet-lock":
         return
-    grip = part.number_of("grip_mm")
+    grip = part.number_of(GRIP_MM)
     thickness = leaf.thickness_mm if leaf is not None else None
     if grip is None or thickness is None:
         yield unknown((f"part {part.number}.grip_mm" if grip is None else "leaf.thickness_mm",), part.number)

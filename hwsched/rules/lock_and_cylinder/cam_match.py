@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import CAM_FIXING, CAM_FORM, FITS, TAIL_FORM
 from hwsched.rules.reading import in_role, lock_item, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -21,7 +22,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     carried = in_role(given, fit, "cam", "tailpiece")
     form = _form(carried) or _form(part)
     if form is None:
-        fixing = part.text_of("cam_fixing")
+        fixing = part.text_of(CAM_FIXING)
         what = f"for the cam fixing {fixing}" if fixing else "for this cylinder"
         yield Verdict(
             f"The lock's case needs a {wanted.replace('-', ' ')} cam or tailpiece; there is none {what}.",
@@ -38,12 +39,12 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
 
 
 def _form(part: Part | None) -> str | None:
-    return None if part is None else part.text_of("cam_form") or part.text_of("tail_form")
+    return None if part is None else part.text_of(CAM_FORM) or part.text_of(TAIL_FORM)
 
 
 def _fixing(part: Part, carried: Part) -> Iterable[Verdict]:
-    fixing = "rim" if part.kind == "rim-cylinder" else part.text_of("cam_fixing")
-    fits = carried.text_of("fits")
+    fixing = "rim" if part.kind == "rim-cylinder" else part.text_of(CAM_FIXING)
+    fits = carried.text_of(FITS)
     if fixing is None or fits is None:
         missing = (part.number, "cam_fixing") if fixing is None else (carried.number, "fits")
         yield unknown((f"part {missing[0]}.{missing[1]}",), carried.number)

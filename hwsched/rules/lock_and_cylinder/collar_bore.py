@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import INNER_DIAMETER_MM, THREAD_DIAMETER_MM
 from hwsched.rules.reading import entry, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
@@ -12,12 +13,12 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     part = lock_part(given, fit)
     if part is None or part.kind != "mortise-cylinder":
         return
-    thread = part.number_of("thread_diameter_mm")
+    thread = part.number_of(THREAD_DIAMETER_MM)
     for fit_part in fit.parts:
         if fit_part.role not in ("collar", "ring"):
             continue
         collar = entry(given, fit_part)
-        bore = collar.number_of("inner_diameter_mm") if collar is not None else None
+        bore = collar.number_of(INNER_DIAMETER_MM) if collar is not None else None
         if bore is None or thread is None:
             missing = f"{fit_part.part}.inner_diameter_mm" if bore is None else f"{part.number}.thread_diameter_mm"
             yield unknown((f"part {missing}",), fit_part.part)

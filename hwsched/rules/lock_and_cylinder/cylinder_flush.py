@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import CAM_OFFSET_MM, LENGTH_MM, THREAD_PITCH_MM
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
@@ -21,7 +22,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             needs.append("existing_item.trim_key_mm")
         needs += [
             f"part {part.number}.{name}"
-            for name in ("length_mm", "cam_offset_mm", "thread_pitch_mm")
+            for name in (LENGTH_MM, CAM_OFFSET_MM, THREAD_PITCH_MM)
             if part.number_of(name) is None
         ]
         if needs:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import INSIDE_HALF_MM, KEY_HALF_MM
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
@@ -20,7 +21,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     thickness = leaf.thickness_mm if leaf is not None else None
     key_trim = lock.trim_key_mm if lock is not None else None
     inside_trim = lock.trim_inside_mm if lock is not None else None
-    key_half, inside_half = part.number_of("key_half_mm"), part.number_of("inside_half_mm")
+    key_half, inside_half = part.number_of(KEY_HALF_MM), part.number_of(INSIDE_HALF_MM)
     blind = inside_half is not None and inside_half <= BLIND_MM
     needs = [
         name

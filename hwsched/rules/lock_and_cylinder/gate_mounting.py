@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import MOUNTING
 from hwsched.rules.reading import lock_leaf, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -12,7 +13,7 @@ _WELDABLE = ("steel-gate",)
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     part, leaf = lock_part(given, fit), lock_leaf(given)
-    if part is None or part.kind != "gate-lock" or part.text_of("mounting") != "weld-on":
+    if part is None or part.kind != "gate-lock" or part.text_of(MOUNTING) != "weld-on":
         return
     material = leaf.material if leaf is not None else None
     if material is None:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import CASE_WIDTH_MM
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
@@ -13,7 +14,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     part, leaf = lock_part(given, fit), lock_leaf(given)
     if part is None or part.kind != "gate-lock":
         return
-    width = part.number_of("case_width_mm")
+    width = part.number_of(CASE_WIDTH_MM)
     stile = leaf.stile_mm if leaf is not None else None
     if width is None or stile is None:
         yield unknown((f"part {part.number}.case_width_mm" if width is None else "leaf.stile_mm",), part.number)

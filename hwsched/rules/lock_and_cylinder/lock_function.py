@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import FUNCTION
 from hwsched.rules.reading import lock_item, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -12,7 +13,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     part, lock = lock_part(given, fit), lock_item(given)
     if part is None or part.kind != "bored-lever-lock":
         return
-    has, was = part.text_of("function"), lock.function if lock is not None else None
+    has, was = part.text_of(FUNCTION), lock.function if lock is not None else None
     if was is None or has is None:
         yield unknown(("existing_item.function" if was is None else f"part {part.number}.function",), part.number)
     elif has != was:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import EXPOSURE
 from hwsched.rules.reading import lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -12,7 +13,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     part, exposure = lock_part(given, fit), given.opening.exposure
     if part is None or part.kind == "cabinet-lock" or exposure == "interior":
         return
-    made_for = part.text_of("exposure")
+    made_for = part.text_of(EXPOSURE)
     if made_for == "exterior":
         return
     if exposure is None:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import DEPTH_MM
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import leafless, lock_leaf, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
@@ -13,7 +14,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     part, leaf = lock_part(given, fit), lock_leaf(given)
     if part is None or part.kind != "fixed-reader" or leafless(given):
         return
-    depth = part.number_of("depth_mm")
+    depth = part.number_of(DEPTH_MM)
     thickness = leaf.thickness_mm if leaf is not None else None
     if depth is None or thickness is None:
         yield unknown((f"part {part.number}.depth_mm" if depth is None else "leaf.thickness_mm",), part.number)

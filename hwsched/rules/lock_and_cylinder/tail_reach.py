@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import BODY_LENGTH_MM, LENGTH_MM, TAIL_LENGTH_MM
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import in_role, lock_item, lock_leaf, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
@@ -17,8 +18,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     leaf, lock = lock_leaf(given), lock_item(given)
     thickness = leaf.thickness_mm if leaf is not None else None
     trim = lock.trim_key_mm if lock is not None else None
-    body = part.number_of("body_length_mm")
-    long = tail.number_of("length_mm") if tail is not None else part.number_of("tail_length_mm")
+    body = part.number_of(BODY_LENGTH_MM)
+    long = tail.number_of(LENGTH_MM) if tail is not None else part.number_of(TAIL_LENGTH_MM)
     needs = [
         name
         for name, value in (

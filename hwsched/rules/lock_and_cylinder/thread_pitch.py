@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import THREAD_DIAMETER_MM, THREAD_PITCH_MM
 from hwsched.rules.reading import lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -12,7 +13,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     part = lock_part(given, fit)
     if part is None or part.kind != "mortise-cylinder":
         return
-    pitch, diameter = part.number_of("thread_pitch_mm"), part.number_of("thread_diameter_mm")
+    pitch, diameter = part.number_of(THREAD_PITCH_MM), part.number_of(THREAD_DIAMETER_MM)
     if pitch is None:
         yield unknown((f"part {part.number}.thread_pitch_mm",), part.number)
         return

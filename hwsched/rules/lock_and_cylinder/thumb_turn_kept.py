@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import THUMB_TURN
 from hwsched.rules.reading import lock_item, lock_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -14,9 +15,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     if lock.thumb_turn is None:
         yield unknown(("existing_item.thumb_turn",), part.number)
-    elif lock.thumb_turn and part.flag_of("thumb_turn") is None:
+    elif lock.thumb_turn and part.flag_of(THUMB_TURN) is None:
         yield unknown((f"part {part.number}.thumb_turn",), part.number)
-    elif lock.thumb_turn and not part.flag_of("thumb_turn"):
+    elif lock.thumb_turn and not part.flag_of(THUMB_TURN):
         yield Verdict("The old cylinder opens from inside by a thumb turn; this one has none.", about=part.number)
 
 

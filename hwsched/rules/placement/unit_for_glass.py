@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import GLASS_MOUNT
 from hwsched.rules.reading import lock_leaf, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -15,7 +16,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if leaf.material is None:
         yield unknown(("leaf.material",), unit.number)
         return
-    mounts = unit.flag_of("glass_mount")
+    mounts = unit.flag_of(GLASS_MOUNT)
     if unit.kind == "surface-unit" and mounts is None:
         yield unknown((f"part {unit.number}.glass_mount",), unit.number)
     elif not mounts:

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from typing import Final
 
+from hwsched.attributes.of_parts import EXPOSURE
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -16,7 +17,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, exposure = unit_part(given, fit), given.opening.exposure
     if unit is None or given.opening.form not in OPEN_FORMS or exposure == "interior":
         return
-    made_for = unit.text_of("exposure")
+    made_for = unit.text_of(EXPOSURE)
     if made_for == "exterior":
         return
     if exposure is None or made_for is None:

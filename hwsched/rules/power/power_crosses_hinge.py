@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import CONDUCTORS
 from hwsched.rules.reading import carries_power, in_role, leafless, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -17,7 +18,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         if not carries_power(given):
             yield Verdict("Nothing carries the supply from the frame onto the leaf.", about=unit.number)
         return
-    conductors = transfer.number_of("conductors")
+    conductors = transfer.number_of(CONDUCTORS)
     if conductors is None:
         yield unknown((f"part {transfer.number}.conductors",), transfer.number)
     elif conductors < limits["conductors"]:

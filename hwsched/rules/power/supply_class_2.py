@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import CLASS_2, OUTPUT_A, OUTPUT_V
 from hwsched.rules.reading import supply_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -12,8 +13,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     supply = supply_part(given, fit)
     if fit.power != "supply" or supply is None:
         return
-    marked = supply.flag_of("class_2")
-    volts, amps = supply.number_of("output_v"), supply.number_of("output_a")
+    marked = supply.flag_of(CLASS_2)
+    volts, amps = supply.number_of(OUTPUT_V), supply.number_of(OUTPUT_A)
     if marked is None:
         yield unknown((f"part {supply.number}.class_2",), supply.number)
     elif not marked:

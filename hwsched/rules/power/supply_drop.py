@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import GAUGE, OUTPUT_V, STRANDING, SUPPLY_LOW_V, TOLERANCE_SHARE
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power.conductor import conductor, drop_v
 from hwsched.rules.reading import drawn_a, in_role, on_supply, shared_supply, supply_part, unit_part
@@ -17,7 +18,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     run = given.opening.supply_distance_m
     if fit.power != "supply" or given.supply_link is not None or unit is None or supply is None or run is None:
         return
-    tolerance = supply.number_of("tolerance_share")
+    tolerance = supply.number_of(TOLERANCE_SHARE)
     if tolerance is None:
         yield unknown((f"part {supply.number}.tolerance_share",), supply.number)
         return
@@ -25,16 +26,16 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield Verdict("No wire of the catalogue carries the unit's current this far.", about="wire")
         return
     units = [other for each in on_supply(given, fit) if (other := unit_part(given, each)) is not None]
-    lows = [each.number_of("supply_low_v") for each in units]
+    lows = [each.number_of(SUPPLY_LOW_V) for each in units]
     low = None if None in lows else max(each for each in lows if each is not None)
-    volts, draws = supply.number_of("output_v"), drawn_a(given, fit)
-    gauge = wire.text_of("gauge")
+    volts, draws = supply.number_of(OUTPUT_V), drawn_a(given, fit)
+    gauge = wire.text_of(GAUGE)
     if volts is None or low is None or draws is None or gauge is None:
         fact = f"{supply.number}.output_v" if volts is None else f"{unit.number}.supply_low_v"
         yield unknown((f"part {wire.number}.gauge" if gauge is None else f"part {fact}",), wire.number)
         return
     try:
-        ohm_per_km = conductor(gauge, wire.text_of("stranding") or "stranded", limits["temperature_c"])
+        ohm_per_km = conductor(gauge, wire.text_of(STRANDING) or "stranded", limits["temperature_c"])
     except InputError as error:
         yield Verdict(f"Its gauge {gauge} cannot be read: {error.message}.", about=wire.number)
         return

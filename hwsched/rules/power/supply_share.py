@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import OUTPUT_A
 from hwsched.rules.reading import drawn_a, on_supply, supply_part, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -12,7 +13,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, supply = unit_part(given, fit), supply_part(given, fit)
     if fit.power != "supply" or given.supply_link is not None or unit is None or supply is None:
         return
-    draws, rated = drawn_a(given, fit), supply.number_of("output_a")
+    draws, rated = drawn_a(given, fit), supply.number_of(OUTPUT_A)
     if draws is None or rated is None:
         fact = f"{unit.number}.supply_a" if draws is None else f"{supply.number}.output_a"
         yield unknown((f"part {fact}",), supply.number)

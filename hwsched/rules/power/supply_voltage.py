@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import OUTPUT_V, REGULATED, SUPPLY_HIGH_V, SUPPLY_LOW_V
 from hwsched.rules.reading import supply_part, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -18,7 +19,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if supply is None:
         yield Verdict("No supply of the catalogue feeds this unit.", about=unit.number)
         return
-    low, high, volts = unit.number_of("supply_low_v"), unit.number_of("supply_high_v"), supply.number_of("output_v")
+    low, high, volts = unit.number_of(SUPPLY_LOW_V), unit.number_of(SUPPLY_HIGH_V), supply.number_of(OUTPUT_V)
     if low is None or high is None or volts is None:
         fact = f"{supply.number}.output_v" if volts is None else f"{unit.number}.supply_low_v"
         yield unknown((f"part {fact}",), supply.number)
@@ -28,7 +29,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             values={"supply_v": volts, "low_v": low, "high_v": high},
             about=supply.number,
         )
-    regulated = supply.flag_of("regulated")
+    regulated = supply.flag_of(REGULATED)
     if regulated is None:
         yield unknown((f"part {supply.number}.regulated",), supply.number)
     elif not regulated:

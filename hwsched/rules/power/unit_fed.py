@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import CELL, SUPPLY_HIGH_V, SUPPLY_LOW_V
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput
@@ -13,9 +14,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     if fit.power == "none":
         yield Verdict("Nothing feeds the unit.", about=unit.number)
-    elif fit.power == "battery" and not unit.text_of("cell"):
+    elif fit.power == "battery" and not unit.text_of(CELL):
         yield Verdict("The unit takes no cells and needs a supply.", about=unit.number)
-    elif fit.power == "supply" and (unit.number_of("supply_low_v") is None or unit.number_of("supply_high_v") is None):
+    elif fit.power == "supply" and (unit.number_of(SUPPLY_LOW_V) is None or unit.number_of(SUPPLY_HIGH_V) is None):
         yield Verdict("The unit is not declared to take a remote supply.", about=unit.number)
 
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import NumberName
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput
@@ -12,7 +13,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if unit is None or given.opening.exposure != "exterior":
         return
     hood = in_role(given, fit, "mounting")
-    deep = hood.number_of("overhang_mm") if hood is not None and hood.kind == "rain-hood" else None
+    deep = hood.number_of(NumberName("overhang_mm")) if hood is not None and hood.kind == "rain-hood" else None
     if deep is None or deep < limits["overhang_mm"]:
         yield Verdict(
             f"Exterior by the water: a rain hood of {limits['overhang_mm']:g} mm or more is wanted over the unit.",

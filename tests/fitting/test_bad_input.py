@@ -24,7 +24,7 @@ def test_a_thickness_that_cannot_be_true_is_put_aside_and_named(value):
 
 
 @pytest.mark.parametrize(
-    ("case", "fact"),
+    ("given", "fact"),
     [
         (door(lk=lock(backset_mm=-5.0)), "existing_item.backset_mm"),
         (door(lk=lock(cylinder_height_mm=nan)), "existing_item.cylinder_height_mm"),

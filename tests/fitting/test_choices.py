@@ -26,7 +26,7 @@ def rules(given, found, severity="error"):
 
 
 @pytest.mark.parametrize(
-    ("case", "facts"),
+    ("given", "facts"),
     [
         (door(lk="none"), ["existing_item.lock_form"]),
         (door(lf=leaf(thickness_mm=None)), ["leaf.thickness_mm"]),

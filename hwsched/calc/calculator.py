@@ -10,8 +10,9 @@ from functools import cached_property
 from inspect import unwrap
 from typing import Any, get_type_hints
 
-from hwsched.calc.declaration import INLINE, FieldsOf, Said, Values, check, check_arguments, record_of
+from hwsched.calc.declaration import INLINE, FieldsOf, Said, Values
 from hwsched.calc.limits import InputError, Within, check_number, check_point
+from hwsched.calc.records import check, check_arguments, record_of
 from hwsched.calc.shapes import Field
 
 __all__ = [

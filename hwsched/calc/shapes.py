@@ -1,6 +1,6 @@
 """What a value of a calculation looks like: reading it from JSON, writing it as JSON, checking one from Python.
 
-Here belong the shapes of single values and of lists. Records, which have named fields, stand in `declaration`.
+Here belong the shapes of single values and of lists. Records, which have named fields, stand in `records`.
 """
 
 from collections.abc import Callable, Mapping

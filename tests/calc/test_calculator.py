@@ -9,8 +9,9 @@ from typing import Annotated, NamedTuple
 import pytest
 
 from hwsched.calc.calculator import Calculator, InputError, Said, Within, check, check_number, check_point
-from hwsched.calc.declaration import INLINE, FieldsOf, Values, check_arguments, record_of
+from hwsched.calc.declaration import INLINE, FieldsOf, Values
 from hwsched.calc.limits import NotNegative, Positive
+from hwsched.calc.records import check_arguments, record_of
 
 
 class Spot(NamedTuple):

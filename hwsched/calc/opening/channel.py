@@ -298,7 +298,7 @@ def _channel(
         tuple[float, float],
         Said("Cylinder's centre line on the face: x from the lock edge, y up.", keys=("x", "y")),
     ],
-    case: Annotated[Values, FieldsOf(lock_pocket)],
+    lock: Annotated[Values, FieldsOf(lock_pocket)],
     hole_above_mm: Annotated[float, Said("Access hole above the cylinder's centre; negative is below.")],
     hole_x_mm: Annotated[float | None, Said("Access hole from the lock edge.", shown="the cylinder's x")],
     bores: Annotated[Values, FieldsOf(ChannelInput)],
@@ -308,7 +308,7 @@ def _channel(
         if not 0 <= value <= limit:
             raise InputError(f"cylinder.{name}", f"lies outside the leaf: from 0 to {limit:g}, got {value:g}")
     hole_x = x if hole_x_mm is None else hole_x_mm
-    pocket = lock_pocket(leaf, y, **case)
+    pocket = lock_pocket(leaf, y, **lock)
     return channel(ChannelInput(leaf=leaf, hole_x=hole_x, hole_y=y + hole_above_mm, pocket=pocket, **bores))
 
 

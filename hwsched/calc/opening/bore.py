@@ -52,7 +52,7 @@ class Rod(NamedTuple):
 
 @dataclass(frozen=True, slots=True)
 class LeafSize:
-    """Outer size of a leaf [mm], each more than 0."""
+    """Outer size of a leaf [mm]."""
 
     width_mm: Annotated[Positive, Said("From edge to edge.")]
     height_mm: Annotated[Positive, Said("From bottom to top.")]

@@ -21,6 +21,7 @@ _LONGEST_DAYS: Final = 200 * DAYS_PER_YEAR
 _LARGEST: Final = 1e9
 """Of any input; larger is a slip of the pen."""
 _Amount = Annotated[float, Within(at_least=0, at_most=_LARGEST)]
+_PerDay = Annotated[_Amount, Said("Operations a day.")]
 _Share = Annotated[float, Within(above=0, at_most=1)]
 _ShelfLife = Annotated[Positive | None, Said("End of the cell's shelf life, which may come first [years].")]
 _LEAST_MAH_PER_DAY: Final = 1e-9
@@ -82,9 +83,7 @@ class Change:
     """charge, or shelf life."""
 
 
-def mah_per_day(
-    drain: Annotated[Drain, INLINE], operations_per_day: Annotated[_Amount, Said("Operations a day.")]
-) -> float:
+def mah_per_day(drain: Annotated[Drain, INLINE], operations_per_day: _PerDay) -> float:
     """Charge that standing current and operations take in a day, without self-discharge.
 
     Returns
@@ -101,15 +100,8 @@ def mah_per_day(
     return drain.standing_ua * 24.0 / 1000.0 + operations_per_day * drain.operation_ma * drain.operation_s / 3600.0
 
 
-def life(battery: Battery, drain: Drain, operations_per_day: float) -> Life:
+def life(battery: Battery, drain: Drain, operations_per_day: _PerDay) -> Life:
     """How long a battery lasts at the same number of operations every day.
-
-    Parameters
-    ----------
-    battery, drain : Battery, Drain
-        As fitted, and what the opening takes.
-    operations_per_day : float
-        0 or more.
 
     Returns
     -------
@@ -135,7 +127,7 @@ def life(battery: Battery, drain: Drain, operations_per_day: float) -> Life:
     return life_by_weekday(battery, drain, (operations_per_day,) * 7, None)
 
 
-def life_by_weekday(battery: Battery, drain: Drain, operations: Sequence[float], installed_on: date | None) -> Life:
+def life_by_weekday(battery: Battery, drain: Drain, operations: Sequence[_Amount], installed_on: date | None) -> Life:
     """How long a battery lasts with another number of operations on each day of the week.
 
     Parameters
@@ -143,7 +135,7 @@ def life_by_weekday(battery: Battery, drain: Drain, operations: Sequence[float],
     battery, drain : Battery, Drain
         As fitted, and what the opening takes.
     operations : sequence of 7 floats
-        From Monday to Sunday, each 0 or more.
+        From Monday to Sunday.
     installed_on : date
         First day in service, counted whole; None where the day of the week is not known, and then the mean of the week
         is taken for every day.

@@ -92,7 +92,7 @@ def draw(tree: Network, loads: Sequence[Load]) -> Draw:
     return Draw(amps, watts, siemens, [i for i, w in enumerate(watts) if w > 0.0])
 
 
-def solve(tree: Network, loads: Sequence[Load], source_v: float, source_ohm: float = 0.0) -> Solution:
+def solve(tree: Network, loads: Sequence[Load], source_v: SourceVolts, source_ohm: SourceOhm = 0.0) -> Solution:
     """Voltage at every node and current in every run.
 
     Parameters
@@ -101,10 +101,6 @@ def solve(tree: Network, loads: Sequence[Load], source_v: float, source_ohm: flo
         Of the circuit's runs at their temperature.
     loads : sequence of Load
         Any number at a node, the supply's own included.
-    source_v : float
-        Of the source without load [V], above 0 to 1000.
-    source_ohm : float
-        Inside the source [ohm], 0 or more.
 
     Returns
     -------

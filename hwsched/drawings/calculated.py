@@ -1,6 +1,7 @@
 """Small drawings of what a calculator was asked and answered, for its form in the desktop.
 
-Input and output are the JSON objects of the calculator; what cannot be drawn has no drawing.
+Input and output are the JSON objects of the calculator, the input with its defaults (`Calculator.completed`); what
+cannot be drawn has no drawing.
 """
 
 from collections.abc import Callable, Mapping
@@ -19,7 +20,7 @@ def calculated(name: str, asked: Asked, answered: Asked) -> Drawing | None:
     name : str
         The calculator.
     asked, answered : mapping
-        Its input, and an output without error.
+        Its input with its defaults, and an output without error.
 
     Returns
     -------

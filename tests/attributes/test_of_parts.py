@@ -21,7 +21,7 @@ def declared():
 
 
 NAMES = list(declared())
-KINDS_OF = {}
+KINDS_OF: dict[str, set[str]] = {}
 for _kind in KINDS:
     for _attribute in _kind.attributes:
         KINDS_OF.setdefault(_attribute.name, set()).add(_attribute.kind)

@@ -39,3 +39,20 @@ def test_the_stack_is_drawn_to_its_numbers():
 
 def test_what_is_no_geometry_has_no_drawing():
     assert calculated("conductor", {}, {}) is None
+
+
+@pytest.mark.parametrize(
+    ("name", "less", "more"),
+    [
+        ("euro-halves", ("inside_trim_mm",), {"half": True, "sizes": [{"part": "a", "a_mm": 30, "b_mm": 10}]}),
+        ("euro-halves", ("inside_trim_mm",), {"secured_trim_mm": 20}),
+        ("placement", ("keepouts",), {}),
+        ("pocket", ("items",), {"items": [{"y0": 1700, "y1": 1760}]}),
+    ],
+)
+def test_what_is_left_out_or_called_by_its_earlier_name_is_drawn(name, less, more):
+    calculator = BY_NAME[name]
+    asked = {key: value for key, value in calculator.example.items() if key not in less} | more
+    drawn = calculated(name, calculator.completed(asked), calculator.run(asked))
+    assert drawn is not None
+    assert "new" in {shape.pen for shape in drawn.shapes if isinstance(shape, Line)}

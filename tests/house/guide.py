@@ -1,8 +1,10 @@
 """Writes the handbook's page on calculators from their declarations: ``python -m tests.house.guide``."""
 
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from hwsched.calc import CALCULATORS
+from hwsched.calc.calculator import Field
 
 GUIDE = Path(__file__).parents[2] / "resources" / "handbook" / "calculators.md"
 BEGIN, END = "<!-- calculators: written by tests/house/guide.py -->\n", "<!-- end of calculators -->\n"
@@ -15,12 +17,15 @@ def section() -> str:
         for title, fields in (("In", calculator.inputs), ("Out", calculator.outputs)):
             lines.append(f"{title}:")
             lines.append("")
-            for field in fields:
-                choices = f", one of {', '.join(field.choices)}" if field.choices else ""
-                default = f", default {field.default}" if field.default else ""
-                lines.append(f"- `{field.name}` ({field.kind}{choices}{default}): {field.text}")
+            lines += described(fields, "")
             lines.append("")
     return "\n".join(lines) + "\n"
+
+
+def described(fields: Iterable[Field], indent: str) -> Iterator[str]:
+    for field in fields:
+        yield f"{indent}- `{field.name}` ({field.terms}): {field.about}"
+        yield from described(field.told, f"{indent}  ")
 
 
 def written(text: str) -> str:

@@ -208,25 +208,31 @@ assert said.stdout == "ann\\n"
         {
             "hwsched/calc/survey/undercut.py": '''"""Calculator: the gap under a leaf from two heights."""
 
-from collections.abc import Mapping
-from typing import Any
+from dataclasses import dataclass
+from typing import Annotated
 
-from hwsched.calc.calculator import Calculator, Field, Reader
+from hwsched.calc.calculator import Calculator, Said
+from hwsched.calc.limits import Positive
 
 
-def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    reader = Reader(data)
-    return {"gap_mm": reader.number("opening_mm", above=0) - reader.number("leaf_mm", above=0)}
+@dataclass(frozen=True)
+class _Answer:
+    gap_mm: Annotated[float, Said("What is left.")]
+
+
+def _gap(
+    opening_mm: Annotated[Positive, Said("Height of the opening.")],
+    leaf_mm: Annotated[Positive, Said("Height of the leaf.")],
+) -> _Answer:
+    return _Answer(opening_mm - leaf_mm)
 
 
 UNDERCUT = Calculator(
-    "undercut",
-    "Gap under a leaf",
-    "common practice",
-    (Field("opening_mm", "number", "Height of the opening."), Field("leaf_mm", "number", "Height of the leaf.")),
-    (Field("gap_mm", "number", "What is left."),),
-    {"opening_mm": 2110, "leaf_mm": 2100},
-    _run,
+    name="undercut",
+    title="Gap under a leaf",
+    basis="common practice",
+    work=_gap,
+    example={"opening_mm": 2110, "leaf_mm": 2100},
 )
 '''
         },

@@ -6,13 +6,14 @@ by. Two bores that meet are in ``channel``; sizes of holes by material are rules
 Coordinates: x from the lock edge toward the hinge edge, y up, z from the inside face (0) to the key face.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from math import atan2, degrees, dist, hypot, inf, isfinite, radians, sqrt, tan
-from typing import Any, NamedTuple
+from math import atan2, degrees, dist, hypot, inf, radians, sqrt, tan
+from typing import Annotated, Final, NamedTuple
 
-from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number, check_point
+from hwsched.calc.calculator import Calculator, InputError, Said, check
+from hwsched.calc.limits import Angle, NotNegative, Positive
 
 _TOUCH_MM = 1e-9
 """Distances closer than this are equal."""
@@ -22,6 +23,7 @@ _ON_FACE_MM = 1e-6
 Vector = tuple[float, float, float]
 """x, y, z; as a place [mm]."""
 
+EARLIER_FACES: Final = {"secured": "inside"}
 FACES = ("inside", "key", "lock-edge", "hinge-edge", "top", "bottom")
 _INWARD: dict[str, Vector] = {
     "inside": (0.0, 0.0, 1.0),
@@ -36,25 +38,25 @@ _INWARD: dict[str, Vector] = {
 class Box(NamedTuple):
     """Axis-parallel solid: a lock's pocket, a lite, a reinforcement [mm]."""
 
-    low: Vector
-    high: Vector
+    low: Annotated[Vector, Said("Its least x, y, z.", at="min")]
+    high: Annotated[Vector, Said("Its greatest x, y, z, each more than the least.", at="max")]
 
 
 class Rod(NamedTuple):
     """Round solid: another bore, a bolt [mm]."""
 
-    start: Vector
-    end: Vector
-    diameter_mm: float
+    start: Annotated[Vector, Said("One end of its axis, of a round solid.", at="from")]
+    end: Annotated[Vector, Said("The other end.", at="to")]
+    diameter_mm: Annotated[Positive, Said("Its diameter.")]
 
 
 @dataclass(frozen=True, slots=True)
 class LeafSize:
-    """Outer size of a leaf [mm], each more than 0."""
+    """Outer size of a leaf [mm]."""
 
-    width_mm: float
-    height_mm: float
-    thickness_mm: float
+    width_mm: Annotated[Positive, Said("From edge to edge.")]
+    height_mm: Annotated[Positive, Said("From bottom to top.")]
+    thickness_mm: Annotated[Positive, Said("From face to face.")]
 
     @property
     def far_corner(self) -> Vector:
@@ -66,49 +68,47 @@ class LeafSize:
 class BoreInput:
     """A bore as it is wanted."""
 
-    leaf: LeafSize
-    start: Vector
-    diameter_mm: float
-    face: str | None = None
-    """Where it starts: one of `FACES`, or None inside the leaf."""
-    up_deg: float = 0.0
-    """From the face's normal, upward in the side view, less than 90 either way."""
-    edge_deg: float = 0.0
-    """From the face's normal, toward the lock edge in the plan view, less than 90 either way."""
-    direction: Vector | None = None
-    """In place of the two angles; needed where the bore starts inside the leaf. Any length."""
-    depth_mm: float | None = None
-    """How deep it goes where it meets no target [mm]; None with `through`."""
-    through: bool = False
-    target: Box | None = None
-    """Cavity that it is meant for."""
-    avoid: tuple[Box | Rod, ...] = ()
-    min_wall_mm: float = 0.0
-    """Wall that must be left to every plane of the leaf [mm]."""
+    leaf: Annotated[LeafSize, Said("The leaf.")]
+    start: Annotated[Vector, Said("[x, y, z] where the axis starts, on its face.")]
+    diameter_mm: Annotated[Positive, Said("Diameter of the bore.")]
+    face: Annotated[
+        str | None,
+        Said("Plane that it starts on; without one it starts within the leaf.", choices=FACES,
+             earlier_words=EARLIER_FACES),
+    ] = None  # fmt: skip
+    up_deg: Annotated[Angle, Said("Angle from the face's normal, upward in the side view.")] = 0.0
+    edge_deg: Annotated[Angle, Said("Angle from the face's normal, toward the lock edge in the plan view.")] = 0.0
+    direction: Annotated[
+        Vector | None,
+        Said("[x, y, z] of any length in place of the angles, for starts other than on the two faces."),
+    ] = None
+    depth_mm: Annotated[Positive | None, Said("Depth where it meets no target; give it, or through, or a target.")] = (
+        None
+    )
+    through: Annotated[bool, Said("It runs to where it leaves the leaf.")] = False
+    target: Annotated[Box | None, Said("Cavity that it is meant for.")] = None
+    avoid: Annotated[tuple[Box | Rod, ...], Said("Boxes and round solids not to be met.")] = ()
+    min_wall_mm: Annotated[NotNegative, Said("Wall to be left to every plane of the leaf.")] = 0.0
 
 
 @dataclass(frozen=True, slots=True)
 class BoreResult:
     """A bore as it comes out."""
 
-    direction: Vector
-    """Unit vector."""
-    enters_target: bool
-    entry: Vector | None
-    """Where the axis meets its target."""
-    length_mm: float
+    direction: Annotated[Vector, Said("Unit vector of the axis.")]
+    enters_target: Annotated[bool, Said("The axis meets the target.")]
+    entry: Annotated[Vector | None, Said("Where it does.")]
+    length_mm: Annotated[float, Said("Length of the axis.")]
     end: Vector
     """Where the axis ends."""
-    exit: Vector | None
-    """Where it leaves the leaf."""
-    exit_face: str | None
-    exit_ellipse: tuple[float, float] | None
-    """Long and short diameter of the opening there [mm]."""
-    min_wall_mm: float
-    """Least wall to the planes of the leaf; negative when it breaks out."""
-    hits: tuple[int, ...]
-    """Indices of what it runs into."""
-    problems: tuple[str, ...]
+    exit: Annotated[Vector | None, Said("Where it leaves the leaf.")]
+    exit_face: Annotated[str | None, Said("The plane that it leaves by.")]
+    exit_ellipse: Annotated[
+        tuple[float, float] | None, Said("Long and short diameter of the opening there.", kind="list")
+    ]
+    min_wall_mm: Annotated[float, Said("Least wall to the leaf's planes; negative when it breaks out.")]
+    hits: Annotated[tuple[int, ...], Said("Indices of avoid that it runs into.")]
+    problems: Annotated[tuple[str, ...], Said("Sentences: wall, target missed, hits.")]
 
 
 def tilt_and_turn(edge_deg: float, up_deg: float) -> tuple[float, float]:
@@ -389,23 +389,15 @@ def _problems(given: BoreInput, end: Vector, enters: bool, wall_mm: float, hits:
 
 def _check(given: BoreInput) -> None:
     """Refuse what cannot be a leaf, a start, a direction or an obstacle."""
+    check(given)
     far = given.leaf.far_corner
-    for value, name in zip(far, ("width_mm", "height_mm", "thickness_mm"), strict=True):
-        check_number(value, f"leaf.{name}", above=0)
-    check_number(given.diameter_mm, "diameter_mm", above=0)
-    check_number(given.min_wall_mm, "min_wall_mm", at_least=0)
     for i, (value, limit) in enumerate(zip(given.start, far, strict=True)):
         if not -_ON_FACE_MM <= value <= limit + _ON_FACE_MM:
             raise InputError(f"start[{i}]", f"lies outside the leaf: from 0 to {limit:g}, got {value:g}")
-    if given.face is not None:
-        if given.face not in _INWARD:
-            raise InputError("face", f"must be one of {', '.join(FACES)}; got {given.face!r}")
-        if abs(_depth_below(given.face, given.start, far)) > _ON_FACE_MM:
-            raise InputError("start", f"does not lie on the {given.face} plane of the leaf")
+    if given.face is not None and abs(_depth_below(given.face, given.start, far)) > _ON_FACE_MM:
+        raise InputError("start", f"does not lie on the {given.face} plane of the leaf")
     _check_direction(given)
-    if given.depth_mm is not None:
-        check_number(given.depth_mm, "depth_mm", above=0)
-    elif not given.through and given.target is None:
+    if given.depth_mm is None and not given.through and given.target is None:
         raise InputError("depth_mm", "is missing; give a depth, or through, or a target")
     if given.target is not None:
         _check_box(given.target, "target")
@@ -416,15 +408,11 @@ def _check(given: BoreInput) -> None:
         if isinstance(item, Box):
             _check_box(item, f"avoid[{i}]")
             continue
-        if not all(map(isfinite, (*item.start, *item.end))) or item.start == item.end:
+        if item.start == item.end:
             raise InputError(f"avoid[{i}].to", "must lie apart from where it starts")
-        check_number(item.diameter_mm, f"avoid[{i}].diameter_mm", above=0)
 
 
 def _check_direction(given: BoreInput) -> None:
-    for angle, name in ((given.up_deg, "up_deg"), (given.edge_deg, "edge_deg")):
-        if not -90 < angle < 90:
-            raise InputError(name, f"must be more than -90 and less than 90, got {angle:g}")
     if given.direction is None:
         if given.face is None:
             raise InputError("direction", "is missing; a bore that starts inside the leaf needs it")
@@ -435,7 +423,7 @@ def _check_direction(given: BoreInput) -> None:
         return
     if given.up_deg or given.edge_deg:
         raise InputError("direction", "is given beside angles; give one of them")
-    if not all(map(isfinite, given.direction)) or hypot(*given.direction) == 0:
+    if hypot(*given.direction) == 0:
         raise InputError("direction", "must be three finite numbers, not all zero")
     if given.face is not None and not _dot(given.direction, _INWARD[given.face]) > 0:
         raise InputError("direction", f"does not lead into the leaf from its {given.face} plane")
@@ -443,97 +431,15 @@ def _check_direction(given: BoreInput) -> None:
 
 def _check_box(box: Box, path: str) -> None:
     for i in range(3):
-        if not -inf < box.low[i] < box.high[i] < inf:
+        if not box.low[i] < box.high[i]:
             raise InputError(f"{path}.max[{i}]", "must be more than min: a box needs a size")
-
-
-def _vector(value: object, field: str) -> Vector:
-    x, y, z = check_point(value, field, 3)
-    return x, y, z
-
-
-def _read_box(reader: Reader) -> Box:
-    return Box(_vector(reader.raw("min"), reader.at("min")), _vector(reader.raw("max"), reader.at("max")))
-
-
-def _read_item(reader: Reader) -> Box | Rod:
-    if not {"from", "to", "diameter_mm"} & reader.data.keys():
-        return _read_box(reader)
-    start = _vector(reader.raw("from"), reader.at("from"))
-    return Rod(start, _vector(reader.raw("to"), reader.at("to")), reader.number("diameter_mm"))
-
-
-def read_items(reader: Reader, name: str) -> tuple[Box | Rod, ...]:
-    """Read what a bore has to avoid from a list of boxes and round solids, empty by default."""
-    return tuple(_read_item(item) for item in reader.objects(name, []))
-
-
-def _read(reader: Reader) -> BoreInput:
-    leaf = reader.object("leaf")
-    direction = reader.raw("direction", None)
-    return BoreInput(
-        leaf=LeafSize(leaf.number("width_mm"), leaf.number("height_mm"), leaf.number("thickness_mm")),
-        start=_vector(reader.raw("start"), "start"),
-        diameter_mm=reader.number("diameter_mm"),
-        face=None if reader.raw("face", None) is None else reader.choice("face", FACES),
-        up_deg=reader.number("up_deg", 0.0),
-        edge_deg=reader.number("edge_deg", 0.0),
-        direction=None if direction is None else _vector(direction, "direction"),
-        depth_mm=reader.optional_number("depth_mm"),
-        through=reader.flag("through", False),
-        target=None if reader.raw("target", None) is None else _read_box(reader.object("target")),
-        avoid=read_items(reader, "avoid"),
-        min_wall_mm=reader.number("min_wall_mm", 0.0),
-    )
-
-
-def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    given = _read(Reader(data))
-    result = bore(given)
-    return {
-        "direction": list(result.direction),
-        "enters_target": result.enters_target,
-        "entry": list(result.entry) if result.entry else None,
-        "length_mm": result.length_mm,
-        "exit": list(result.exit) if result.exit else None,
-        "exit_face": result.exit_face,
-        "exit_ellipse": list(result.exit_ellipse) if result.exit_ellipse else None,
-        "min_wall_mm": result.min_wall_mm,
-        "hits": list(result.hits),
-        "problems": list(result.problems),
-    }
 
 
 BORE = Calculator(
     name="bore",
     title="Bore, square or at an angle",
     basis="geometry; Machinery's Handbook, 31st edition, Compound Angles, p. 121 to 122",
-    inputs=(
-        Field("leaf", "object", "Leaf of width_mm, height_mm, thickness_mm."),
-        Field("start", "point", "[x, y, z] where the axis starts, on its face."),
-        Field("face", "choice", "Plane that it starts on; without one it starts inside.", "inside", FACES),
-        Field("up_deg", "number", "Angle from the face's normal, upward in the side view.", "0"),
-        Field("edge_deg", "number", "Angle from the face's normal, toward the lock edge in the plan view.", "0"),
-        Field("direction", "point", "[x, y, z] in place of the angles, for starts other than the two faces.", "none"),
-        Field("diameter_mm", "number", "Diameter of the bore."),
-        Field("depth_mm", "number", "Depth where it meets no target; give it, or through, or a target.", "none"),
-        Field("through", "flag", "It runs to where it leaves the leaf.", "false"),
-        Field("target", "object", "Cavity that it is meant for: min [x, y, z], max [x, y, z].", "none"),
-        Field("avoid", "list", "Boxes of min, max and round solids of from, to, diameter_mm, not to be met.", "[]"),
-        Field("min_wall_mm", "number", "Wall to be left to every plane of the leaf.", "0"),
-    ),
-    outputs=(
-        Field("direction", "point", "Unit vector of the axis."),
-        Field("enters_target", "flag", "The axis meets the target."),
-        Field("entry", "point", "Where it does, or null."),
-        Field("length_mm", "number", "Length of the axis."),
-        Field("exit", "point", "Where it leaves the leaf, or null."),
-        Field("exit_face", "text", "The plane that it leaves by, or null."),
-        Field("exit_ellipse", "list", "Long and short diameter of the opening there, or null."),
-        Field("min_wall_mm", "number", "Least wall to the leaf's planes; negative when it breaks out."),
-        Field("hits", "list", "Indices of avoid that it runs into."),
-        Field("problems", "list", "Sentences: wall, target missed, hits."),
-    ),
+    work=bore,
     example={
         "leaf": {"width_mm": 900, "height_mm": 2100, "thickness_mm": 44.45},
         "start": [70, 1050, 0],
@@ -546,5 +452,4 @@ BORE = Calculator(
         "avoid": [{"from": [70, 1100, 0], "to": [70, 1100, 44.45], "diameter_mm": 8}],
         "min_wall_mm": 5,
     },
-    run=_run,
 )

@@ -4,12 +4,13 @@ Here belongs the comparison of the preparation found with the one wanted. Whethe
 rule; single bores as solids are in ``bore``.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from math import hypot, inf
-from typing import Any
+from typing import Annotated
 
-from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number
+from hwsched.calc.calculator import Calculator, InputError, Said, check_arguments, check_number
+from hwsched.calc.limits import NotNegative, Positive
 
 TOLERANCE_MM = 25.4 / 16
 """Deviation that a preparation may have [mm]; SDI 111-24, linear tolerance unless noted."""
@@ -18,117 +19,110 @@ _MEASURE_MM = 0.1
 """A hole short by less than a survey can measure is large enough [mm]; our own."""
 
 
+_NOT_KNOWN = "not known"
+
+
 @dataclass(frozen=True)
 class BoltHole:
     """A hole square through the leaf beside the cross bore."""
 
-    x_mm: float
-    """From the cross bore's centre, toward the hinge edge [mm]."""
-    y_mm: float
-    """From it, upward [mm]."""
-    diameter_mm: float
+    x_mm: Annotated[float, Said("From the cross bore's centre, toward the hinge edge.")]
+    y_mm: Annotated[float, Said("From it, upward.")]
+    diameter_mm: Annotated[Positive, Said("Its diameter.")]
 
 
 @dataclass(frozen=True)
 class Latch:
     """A latch that the lock can have."""
 
-    part: str
-    backset_low_mm: float
-    backset_high_mm: float
-    """Equal to the low one unless it is adjustable [mm]."""
-    length_mm: float | None = None
-    """From the leaf's edge to its rear end [mm]; None where it is not known."""
+    part: Annotated[str, Said("What it is called in the answer.")]
+    backset_low_mm: Annotated[Positive, Said("Its backset, or the least of an adjustable one.")]
+    backset_high_mm: Annotated[float, Said("The greatest backset of an adjustable one.", like="backset_low_mm")]
+    length_mm: Annotated[Positive | None, Said("From the leaf's edge to its rear end.", shown=_NOT_KNOWN)] = None
 
 
 @dataclass(frozen=True)
 class PrepWanted:
     """What the new lock needs."""
 
-    cross_bore_mm: float
-    edge_bore_mm: float
-    leaf_low_mm: float
-    leaf_high_mm: float
-    latches: tuple[Latch, ...]
-    bolt_holes: tuple[BoltHole, ...] = ()
-    cross_bore_max_mm: float | None = None
-    """Largest cross bore that its roses still cover and hold [mm]; None is the wanted one with the tolerance."""
-    edge_bore_max_mm: float | None = None
-    """The same for the edge bore [mm]."""
+    cross_bore_mm: Annotated[Positive, Said("Diameter of its cross bore.")]
+    edge_bore_mm: Annotated[Positive, Said("Diameter of its edge bore.")]
+    leaf_low_mm: Annotated[Positive, Said("Thinnest leaf that it takes.")]
+    leaf_high_mm: Annotated[float, Said("Thickest leaf that it takes.")]
+    latches: Annotated[tuple[Latch, ...], Said("Latches that it can have, at least one.")]
+    bolt_holes: Annotated[tuple[BoltHole, ...], Said("Its through-bolt holes.")] = ()
+    cross_bore_max_mm: Annotated[
+        float | None, Said("Largest cross bore that its roses still cover and hold.", shown="with the tolerance")
+    ] = None
+    edge_bore_max_mm: Annotated[float | None, Said("The same for the edge bore.", shown="with the tolerance")] = None
 
 
 @dataclass(frozen=True)
 class PrepFound:
     """What the survey found; None is unknown, a bore of 0 is none."""
 
-    leaf_mm: float | None
-    cross_bore_mm: float | None
-    edge_bore_mm: float | None
-    backset_mm: float | None
-    bolt_holes: tuple[BoltHole, ...] | None = None
+    leaf_mm: Annotated[Positive | None, Said("Leaf thickness.", shown=_NOT_KNOWN)]
+    cross_bore_mm: Annotated[NotNegative | None, Said("Diameter of the cross bore; 0: none.", shown=_NOT_KNOWN)]
+    edge_bore_mm: Annotated[NotNegative | None, Said("Diameter of the edge bore; 0: none.", shown=_NOT_KNOWN)]
+    backset_mm: Annotated[Positive | None, Said("Edge to the cross bore's centre.", shown=_NOT_KNOWN)]
+    bolt_holes: Annotated[
+        tuple[BoltHole, ...] | None, Said("Through-bolt holes; an empty list: none.", shown=_NOT_KNOWN)
+    ] = None
 
 
 @dataclass(frozen=True)
 class PrepWork:
     """Something to drill."""
 
-    item: str
-    action: str
-    """"drill", "enlarge" or "deepen"."""
-    from_mm: float
-    to_mm: float
-    """Diameters; for "deepen" how far the edge bore goes on beyond the cross bore [mm]."""
+    item: Annotated[str, Said("What it is.")]
+    action: Annotated[str, Said("What is done.", choices=("drill", "enlarge", "deepen"))]
+    from_mm: Annotated[float, Said("Diameter that is there; 0 where there is none.")]
+    to_mm: Annotated[
+        float, Said("Diameter that it gets; for deepen how far the edge bore goes on beyond the cross bore.")
+    ]
 
 
 @dataclass(frozen=True)
 class PrepTrouble:
     """Something that drilling does not cure."""
 
-    item: str
-    off_mm: float
-    reason: str
+    item: Annotated[str, Said("What it is.")]
+    off_mm: Annotated[float, Said("By how much it is off.")]
+    reason: Annotated[str, Said("A sentence on it.")]
 
 
 @dataclass(frozen=True)
 class PrepResult:
     """What is to be said of one leaf and one lock."""
 
-    status: str
-    """"ready", "work", "no" or "unknown"; "no" where something cannot be cured whatever is still unknown."""
-    latch: str | None
-    backset_mm: float | None
-    """Backset that the lock will have [mm]."""
-    work: tuple[PrepWork, ...]
-    cannot: tuple[PrepTrouble, ...]
-    needs: tuple[str, ...]
-    """Facts that are missing."""
-    left_over: tuple[int, ...]
-    """Holes found that the new lock neither uses nor bores away."""
-    edge_to_bore_mm: float | None
-    """Material from the edge to the finished cross bore [mm]."""
-    edge_wall_mm: float | None
-    """Wall on each side of the finished edge bore, centred in the leaf [mm]."""
+    status: Annotated[
+        str,
+        Said(
+            "What it comes to; no where something cannot be cured whatever is still unknown.",
+            choices=("ready", "work", "no", "unknown"),
+        ),
+    ]
+    latch: Annotated[str | None, Said("Latch that suits.")]
+    backset_mm: Annotated[float | None, Said("Backset that the lock will have.")]
+    work: Annotated[tuple[PrepWork, ...], Said("What is to be drilled.")]
+    cannot: Annotated[tuple[PrepTrouble, ...], Said("What drilling does not cure.")]
+    needs: Annotated[tuple[str, ...], Said("Facts that are missing.")]
+    left_over: Annotated[tuple[int, ...], Said("Indices of holes found that the new lock neither uses nor bores away.")]
+    edge_to_bore_mm: Annotated[float | None, Said("Material from the edge to the finished cross bore.")]
+    edge_wall_mm: Annotated[float | None, Said("Wall on each side of the finished edge bore, centred in the leaf.")]
 
 
 def bored_prep(
-    wanted: PrepWanted,
-    found: PrepFound,
+    wanted: Annotated[PrepWanted, Said("The new lock.")],
+    found: Annotated[PrepFound, Said("The leaf as it is.")],
     *,
-    tolerance_mm: float = TOLERANCE_MM,
-    min_edge_wall_mm: float = 0.0,
+    tolerance_mm: Annotated[
+        NotNegative,
+        Said("How far a bore may be too large, a backset off, or an old hole stand out of a new one."),
+    ] = TOLERANCE_MM,
+    min_edge_wall_mm: Annotated[NotNegative, Said("Wall wanted on each side of the edge bore.")] = 0.0,
 ) -> PrepResult:
     """Compare the bores, backset and through-bolt holes found with those that a bored lock needs.
-
-    Parameters
-    ----------
-    wanted : PrepWanted
-        Preparation of the new lock.
-    found : PrepFound
-        Preparation that is there.
-    tolerance_mm : float
-        How far a bore may be too large, a backset off, or an old hole stand out of a new one [mm], 0 or more.
-    min_edge_wall_mm : float
-        Wall wanted on each side of the edge bore [mm], 0 or more.
 
     Returns
     -------
@@ -153,7 +147,9 @@ def bored_prep(
     >>> got.status, got.work[0].action, got.work[0].to_mm, got.edge_wall_mm
     ('work', 'enlarge', 25.4, 9.525000000000002)
     """
-    _check(wanted, found, tolerance_mm, min_edge_wall_mm)
+    check_arguments(bored_prep, locals())
+    _check_wanted(wanted)
+    _check_found(found)
     work: list[PrepWork] = []
     cannot: list[PrepTrouble] = []
     needs = [
@@ -316,12 +312,8 @@ def _bolts(
     )
 
 
-def _check(wanted: PrepWanted, found: PrepFound, tolerance_mm: float, min_edge_wall_mm: float) -> None:
-    check_number(tolerance_mm, "tolerance_mm", at_least=0)
-    check_number(min_edge_wall_mm, "min_edge_wall_mm", at_least=0)
-    check_number(wanted.cross_bore_mm, "wanted.cross_bore_mm", above=0)
-    check_number(wanted.edge_bore_mm, "wanted.edge_bore_mm", above=0)
-    check_number(wanted.leaf_low_mm, "wanted.leaf_low_mm", above=0)
+def _check_wanted(wanted: PrepWanted) -> None:
+    """Refuse what contradicts another size of the lock."""
     check_number(wanted.leaf_high_mm, "wanted.leaf_high_mm", at_least=wanted.leaf_low_mm)
     if wanted.cross_bore_max_mm is not None:
         check_number(wanted.cross_bore_max_mm, "wanted.cross_bore_max_mm", at_least=wanted.cross_bore_mm)
@@ -330,119 +322,22 @@ def _check(wanted: PrepWanted, found: PrepFound, tolerance_mm: float, min_edge_w
     if not wanted.latches:
         raise InputError("wanted.latches", "is empty; a bored lock has at least one latch")
     for i, latch in enumerate(wanted.latches):
-        path = f"wanted.latches[{i}]"
-        check_number(latch.backset_low_mm, f"{path}.backset_low_mm", above=0)
-        check_number(latch.backset_high_mm, f"{path}.backset_high_mm", at_least=latch.backset_low_mm)
-        if latch.length_mm is not None:
-            check_number(latch.length_mm, f"{path}.length_mm", above=0)
-    _check_holes(wanted.bolt_holes, "wanted.bolt_holes")
-    _check_holes(found.bolt_holes or (), "found.bolt_holes")
-    _check_found(found)
+        check_number(latch.backset_high_mm, f"wanted.latches[{i}].backset_high_mm", at_least=latch.backset_low_mm)
 
 
 def _check_found(found: PrepFound) -> None:
-    """Refuse sizes that cannot be, and that contradict each other."""
-    if found.leaf_mm is not None:
-        check_number(found.leaf_mm, "found.leaf_mm", above=0)
-    if found.cross_bore_mm is not None:
-        check_number(found.cross_bore_mm, "found.cross_bore_mm", at_least=0)
-    if found.edge_bore_mm is not None:
-        check_number(found.edge_bore_mm, "found.edge_bore_mm", at_least=0)
-        if found.edge_bore_mm >= (inf if found.leaf_mm is None else found.leaf_mm):
-            raise InputError("found.edge_bore_mm", f"is as wide as the leaf of {found.leaf_mm:g} mm is thick")
-    if found.backset_mm is not None:
-        check_number(found.backset_mm, "found.backset_mm", above=0)
-        if found.backset_mm <= (found.cross_bore_mm or 0) / 2:
-            raise InputError("found.backset_mm", "puts the cross bore through the leaf's edge")
-
-
-def _check_holes(holes: Sequence[BoltHole], path: str) -> None:
-    for i, hole in enumerate(holes):
-        check_number(hole.x_mm, f"{path}[{i}].x_mm")
-        check_number(hole.y_mm, f"{path}[{i}].y_mm")
-        check_number(hole.diameter_mm, f"{path}[{i}].diameter_mm", above=0)
-
-
-def _read_holes(reader: Reader) -> tuple[BoltHole, ...]:
-    return tuple(
-        BoltHole(r.number("x_mm"), r.number("y_mm"), r.number("diameter_mm")) for r in reader.objects("bolt_holes", [])
-    )
-
-
-def _read_latch(reader: Reader) -> Latch:
-    low = reader.number("backset_low_mm")
-    high = reader.number("backset_high_mm", low)
-    return Latch(reader.text("part"), low, high, reader.optional_number("length_mm"))
-
-
-def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    reader = Reader(data)
-    new, old = reader.object("wanted"), reader.object("found")
-    result = bored_prep(
-        PrepWanted(
-            new.number("cross_bore_mm"),
-            new.number("edge_bore_mm"),
-            new.number("leaf_low_mm"),
-            new.number("leaf_high_mm"),
-            tuple(_read_latch(r) for r in new.objects("latches")),
-            _read_holes(new),
-            new.optional_number("cross_bore_max_mm"),
-            new.optional_number("edge_bore_max_mm"),
-        ),
-        PrepFound(
-            old.optional_number("leaf_mm"),
-            old.optional_number("cross_bore_mm"),
-            old.optional_number("edge_bore_mm"),
-            old.optional_number("backset_mm"),
-            None if old.raw("bolt_holes", None) is None else _read_holes(old),
-        ),
-        tolerance_mm=reader.number("tolerance_mm", TOLERANCE_MM),
-        min_edge_wall_mm=reader.number("min_edge_wall_mm", 0.0),
-    )
-    return {
-        "status": result.status,
-        "latch": result.latch,
-        "backset_mm": result.backset_mm,
-        "work": [{"item": w.item, "action": w.action, "from_mm": w.from_mm, "to_mm": w.to_mm} for w in result.work],
-        "cannot": [{"item": t.item, "off_mm": t.off_mm, "reason": t.reason} for t in result.cannot],
-        "needs": list(result.needs),
-        "left_over": list(result.left_over),
-        "edge_to_bore_mm": result.edge_to_bore_mm,
-        "edge_wall_mm": result.edge_wall_mm,
-    }
+    """Refuse sizes that contradict each other."""
+    if found.edge_bore_mm is not None and found.edge_bore_mm >= (inf if found.leaf_mm is None else found.leaf_mm):
+        raise InputError("found.edge_bore_mm", f"is as wide as the leaf of {found.leaf_mm:g} mm is thick")
+    if found.backset_mm is not None and found.backset_mm <= (found.cross_bore_mm or 0) / 2:
+        raise InputError("found.backset_mm", "puts the cross bore through the leaf's edge")
 
 
 BORED_PREP = Calculator(
     name="bored-prep",
     title="Bored lock in a leaf that is bored already",
     basis="locksmiths' dictionary (LIST/ALOA), 160 and 161 preparations; tolerance SDI 111-24",
-    inputs=(
-        Field(
-            "wanted",
-            "object",
-            "The new lock: cross_bore_mm, edge_bore_mm, leaf_low_mm, leaf_high_mm, latches (part, backset_low_mm, "
-            "backset_high_mm, length_mm), bolt_holes (x_mm toward the hinge edge, y_mm up, diameter_mm), "
-            "cross_bore_max_mm and edge_bore_max_mm (largest that it covers).",
-        ),
-        Field(
-            "found",
-            "object",
-            "The leaf: leaf_mm, cross_bore_mm, edge_bore_mm (0: none, null: unknown), backset_mm, bolt_holes.",
-        ),
-        Field("tolerance_mm", "number", "How far a size found may be off.", "1.5875"),
-        Field("min_edge_wall_mm", "number", "Wall wanted on each side of the edge bore.", "0"),
-    ),
-    outputs=(
-        Field("status", "choice", "What it comes to.", "", ("ready", "work", "no", "unknown")),
-        Field("latch", "text", "Latch that suits, or null."),
-        Field("backset_mm", "number", "Backset that the lock will have, or null."),
-        Field("work", "list", "Objects of item, action (drill, enlarge, deepen), from_mm, to_mm."),
-        Field("cannot", "list", "Objects of item, off_mm, reason that drilling does not cure."),
-        Field("needs", "list", "Facts that are missing."),
-        Field("left_over", "list", "Indices of holes found that stay and are of no use."),
-        Field("edge_to_bore_mm", "number", "Material from the edge to the finished cross bore, or null."),
-        Field("edge_wall_mm", "number", "Wall on each side of the finished edge bore, or null."),
-    ),
+    work=bored_prep,
     example={
         "wanted": {
             "cross_bore_mm": 53.975,
@@ -466,5 +361,4 @@ BORED_PREP = Calculator(
             "bolt_holes": [],
         },
     },
-    run=_run,
 )

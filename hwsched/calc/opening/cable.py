@@ -4,17 +4,18 @@ Here belongs the length of a polyline. Which points the cable passes, what slack
 lead is long enough is decided above.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from math import atan2, dist, fsum, hypot, isfinite, tan
-from typing import Any
+from math import atan2, dist, fsum, hypot, tan
+from typing import Annotated
 
-from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number, check_point
+from hwsched.calc.calculator import Calculator, InputError, Said, check_arguments
+from hwsched.calc.limits import NotNegative
 
 _TOUCH_MM = 1e-9
 """A segment short by less than this is long enough."""
 
-Point = Sequence[float]
+Point = tuple[float, float, float]
 """x, y, z [mm]."""
 
 
@@ -22,23 +23,18 @@ Point = Sequence[float]
 class CableRoute:
     """Cable needed for one route."""
 
-    length_mm: float
-    """Rounded polyline plus slack [mm]."""
-    tight_bends: tuple[int, ...]
-    """Indices of the corners that cannot take the bend radius; they count unrounded."""
+    length_mm: Annotated[float, Said("Length with rounded corners, slack included.")]
+    tight_bends: Annotated[
+        tuple[int, ...], Said("Indices of corners next to a segment too short for the radius; they count unrounded.")
+    ]
 
 
-def route(points_mm: Sequence[Point], bend_radius_mm: float, slack_mm: float = 0.0) -> CableRoute:
+def route(
+    points_mm: Annotated[Sequence[Point], Said("Points [x, y, z] that the cable passes, at least two, each apart.")],
+    bend_radius_mm: Annotated[NotNegative, Said("Radius of the cable's centre line in a bend; 0 for sharp corners.")],
+    slack_mm: Annotated[NotNegative, Said("What handling needs on top.", needed=True)] = 0.0,
+) -> CableRoute:
     """Cable along a polyline whose corners are rounded by arcs tangent to both their segments.
-
-    Parameters
-    ----------
-    points_mm : sequence of points
-        At least two points x, y, z [mm]; neighbours apart from each other.
-    bend_radius_mm : float
-        Radius of the cable's centre line in a bend [mm], 0 or more.
-    slack_mm : float
-        Added to the length [mm], 0 or more.
 
     Returns
     -------
@@ -65,7 +61,9 @@ def route(points_mm: Sequence[Point], bend_radius_mm: float, slack_mm: float = 0
     >>> route([(0, 0, 0), (100, 0, 0), (100, 9, 0)], 10)
     CableRoute(length_mm=109.0, tight_bends=(1,))
     """
-    _check(points_mm, bend_radius_mm, slack_mm)
+    if len(points_mm) < 2:
+        raise InputError("points_mm", "a route needs at least two points")
+    check_arguments(route, locals())
     count = len(points_mm)
     segments = [dist(points_mm[i], points_mm[i + 1]) for i in range(count - 1)]
     for i, segment in enumerate(segments):
@@ -107,44 +105,14 @@ def turn_rad(before: Point, corner: Point, after: Point) -> float:
     return atan2(across, ux * vx + uy * vy + uz * vz)
 
 
-def _check(points_mm: Sequence[Point], bend_radius_mm: float, slack_mm: float) -> None:
-    if len(points_mm) < 2:
-        raise InputError("points_mm", "a route needs at least two points")
-    for i, point in enumerate(points_mm):
-        if len(point) != 3 or not all(map(isfinite, point)):
-            check_point(point, f"points_mm[{i}]", 3)
-    check_number(bend_radius_mm, "bend_radius_mm", at_least=0)
-    check_number(slack_mm, "slack_mm", at_least=0)
-
-
-def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    reader = Reader(data)
-    points = [check_point(p, f"points_mm[{i}]", 3) for i, p in enumerate(reader.items("points_mm"))]
-    result = route(points, reader.number("bend_radius_mm"), reader.number("slack_mm"))
-    return {"length_mm": result.length_mm, "tight_bends": list(result.tight_bends)}
-
-
 CABLE = Calculator(
     name="cable",
     title="Cable along its route",
     basis="geometry",
-    inputs=(
-        Field("points_mm", "list", "Points [x, y, z] that the cable passes, at least two."),
-        Field("bend_radius_mm", "number", "Radius of the cable's centre line in a bend; 0 for sharp corners."),
-        Field("slack_mm", "number", "What handling needs on top."),
-    ),
-    outputs=(
-        Field("length_mm", "number", "Length with rounded corners, slack included."),
-        Field(
-            "tight_bends",
-            "list",
-            "Indices of corners next to a segment too short for the radius; they count unrounded.",
-        ),
-    ),
+    work=route,
     example={
         "points_mm": [[70, 1000, 22.2], [70, 1063.5, 22.2], [70, 1063.5, 0], [70, 1150, 0]],
         "bend_radius_mm": 9.5,
         "slack_mm": 50,
     },
-    run=_run,
 )

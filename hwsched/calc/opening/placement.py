@@ -9,13 +9,14 @@ hole have a closed form (`_reach`), so a search that starts from the whole leaf 
 the best corner lies in it ends at the true optimum; nothing is sampled.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from heapq import heappop, heappush
-from math import hypot, inf, isfinite
-from typing import Any, NamedTuple
+from math import hypot
+from typing import Annotated, NamedTuple
 
-from hwsched.calc.calculator import Calculator, Field, InputError, Reader
+from hwsched.calc.calculator import INLINE, Calculator, InputError, Said, check, check_number
+from hwsched.calc.limits import NotNegative, Positive
 
 _TOUCH_MM = 1e-9
 """Overlaps up to this are touching, which is allowed."""
@@ -26,20 +27,24 @@ _BLOCKERS = 2
 class Rect(NamedTuple):
     """Axis-parallel rectangle on the leaf's face or on the plate [mm]."""
 
-    x0: float
-    y0: float
-    x1: float
-    y1: float
+    x0: Annotated[float, Said("Left side.")]
+    y0: Annotated[float, Said("Lower side.")]
+    x1: Annotated[float, Said("Right side.")]
+    y1: Annotated[float, Said("Upper side.")]
+
+
+XY = tuple[float, float]
+"""A point on the leaf's face or on the plate [mm]."""
+_XY = ("x", "y")
 
 
 @dataclass(frozen=True, slots=True)
 class KeepOut:
     """Something on the face that the plate may touch with its clearance but not enter."""
 
-    name: str
-    rect: Rect
-    clearance_mm: float = 0.0
-    """Added on all four sides [mm], 0 or more."""
+    name: Annotated[str, Said("What it is called in the answer.", numbered="keep-out {}")]
+    rect: Annotated[Rect, INLINE]
+    clearance_mm: Annotated[NotNegative, Said("Added on all four sides.", needed=True)] = 0.0
 
     def grown(self) -> Rect:
         """Rectangle with its clearance."""
@@ -52,44 +57,40 @@ class KeepOut:
 class Pattern:
     """One way to bring the cable to the face."""
 
-    name: str
-    hole: Rect
-    """Where the access hole's centre may be on the face [mm]; a point or line is allowed."""
-    base_mm: float
-    """Cable from the cylinder to the hole, at the hole nearest the cylinder [mm]."""
-    cost: float = 0.0
-    """What decides between patterns before the cable does."""
+    name: Annotated[str, Said("What it is called in the answer.")]
+    hole: Annotated[Rect, Said("Where the access hole's centre may be; a point or line is allowed.", kind="box")]
+    base_mm: Annotated[NotNegative, Said("Cable from the cylinder to the hole, at the hole nearest the cylinder.")]
+    cost: Annotated[float, Said("What decides between patterns before the cable does.", needed=True)] = 0.0
 
 
 @dataclass(frozen=True, slots=True)
 class PlacementInput:
     """One face of one leaf, one plate and the patterns that may serve it."""
 
-    leaf_width_mm: float
-    leaf_height_mm: float
-    edge_margin_mm: float
-    plate_width_mm: float
-    plate_height_mm: float
-    window: Rect
-    """Where on the plate, from its lower left, the access hole may be [mm]."""
-    connector: tuple[float, float]
-    """From the plate's lower left [mm]."""
-    cylinder: tuple[float, float]
-    """Cylinder's centre line on the face [mm]."""
-    keepouts: tuple[KeepOut, ...]
-    patterns: tuple[Pattern, ...]
+    leaf_width_mm: Annotated[Positive, Said("From edge to edge.", at="leaf.width_mm")]
+    leaf_height_mm: Annotated[Positive, Said("From its bottom to its top.", at="leaf.height_mm")]
+    edge_margin_mm: Annotated[NotNegative, Said("Least distance of the plate from every leaf edge.")]
+    plate_width_mm: Annotated[Positive, Said("Along the leaf's width.", at="plate.width_mm")]
+    plate_height_mm: Annotated[Positive, Said("Along its height.", at="plate.height_mm")]
+    window: Annotated[
+        Rect, Said("Where on the plate, from its lower left, the access hole may be; within the plate.", kind="box")
+    ]
+    connector: Annotated[XY, Said("The unit's connector from the plate's lower left.", keys=_XY)]
+    cylinder: Annotated[XY, Said("The cylinder's centre line on the face: x from the lock edge, y up.", keys=_XY)]
+    keepouts: Annotated[
+        tuple[KeepOut, ...], Said("What the plate may touch with its clearance but not enter.", default=())
+    ]
+    patterns: Annotated[tuple[Pattern, ...], Said("Ways in which the cable may come to the face.")]
 
 
 @dataclass(frozen=True, slots=True)
 class PlatePosition:
     """A plate and its access hole that work."""
 
-    pattern: str
-    plate: tuple[float, float]
-    """Lower left corner of the plate [mm]."""
-    hole: tuple[float, float]
-    """Centre of the access hole [mm]."""
-    cable_mm: float
+    pattern: Annotated[str, Said("The way in which the cable comes.")]
+    plate: Annotated[XY, Said("Lower left corner of the plate.", keys=_XY)]
+    hole: Annotated[XY, Said("Centre of the access hole.", keys=_XY)]
+    cable_mm: Annotated[float, Said("From the cylinder to the connector.")]
     cost: float
 
 
@@ -97,14 +98,14 @@ class PlatePosition:
 class PlacementResult:
     """The best place, or what stands in its way."""
 
-    feasible: bool
-    best: PlatePosition | None
-    alternatives: tuple[PlatePosition, ...]
-    """The best of every feasible pattern, least cost first, then least cable."""
-    blocked_by: tuple[str, ...]
-    """A smallest set of one or two keep-outs without which there would be a place; empty when there is none."""
-    reason: str
-    """A sentence on why there is no place; empty when there is one."""
+    feasible: Annotated[bool, Said("There is a place.")]
+    best: Annotated[PlatePosition | None, Said("Place of least cost, then least cable; null where there is none.")]
+    alternatives: Annotated[tuple[PlatePosition, ...], Said("The best of every feasible pattern, in that order.")]
+    blocked_by: Annotated[
+        tuple[str, ...],
+        Said("A smallest set of one or two keep-outs without which there would be a place; empty when there is none."),
+    ]
+    reason: Annotated[str, Said("Why there is no place; empty when there is one.")]
 
 
 @dataclass(frozen=True, slots=True)
@@ -225,10 +226,10 @@ def check_position(given: PlacementInput, pattern: Pattern, plate_x: float, plat
     'enters the clearance of trim by 3.00 mm'
     """
     _check(given)
-    _check_pattern(pattern, "pattern")
-    for value, name in ((plate_x, "plate_x"), (plate_y, "plate_y")):
-        if not isfinite(value):
-            raise InputError(name, "must be a finite number")
+    check(pattern, "pattern")
+    _check_rect(pattern.hole, "pattern.hole")
+    check_number(plate_x, "plate_x")
+    check_number(plate_y, "plate_y")
     reasons = [
         Shortfall(c.name, c.required_mm - c.clearance_mm, _shortfall_text(c))
         for c in nearest_clearance(given, (plate_x, plate_y))
@@ -465,25 +466,13 @@ def _why(given: PlacementInput, base: Rect, blocked_by: Sequence[str]) -> str:
 
 def _check(given: PlacementInput) -> None:
     """Refuse what cannot be a leaf, a plate, a keep-out or a pattern."""
-    for value, name in (
-        (given.leaf_width_mm, "leaf.width_mm"),
-        (given.leaf_height_mm, "leaf.height_mm"),
-        (given.plate_width_mm, "plate.width_mm"),
-        (given.plate_height_mm, "plate.height_mm"),
-    ):
-        if not 0 < value < inf:
-            raise InputError(name, f"must be more than 0, got {value:g}")
-    if not 0 <= given.edge_margin_mm < inf:
-        raise InputError("edge_margin_mm", f"must be at least 0, got {given.edge_margin_mm:g}")
+    check(given)
     _check_rect(given.window, "window")
     wx0, wy0, wx1, wy1 = given.window
     if wx0 < -_TOUCH_MM or wx1 > given.plate_width_mm + _TOUCH_MM:
         raise InputError("window", "reaches past the plate's width: the plate must cover its access hole")
     if wy0 < -_TOUCH_MM or wy1 > given.plate_height_mm + _TOUCH_MM:
         raise InputError("window", "reaches past the plate's height: the plate must cover its access hole")
-    for value, name in zip(given.connector, ("connector.x", "connector.y"), strict=True):
-        if not isfinite(value):
-            raise InputError(name, "must be a finite number")
     for value, limit, name in (
         (given.cylinder[0], given.leaf_width_mm, "cylinder.x"),
         (given.cylinder[1], given.leaf_height_mm, "cylinder.y"),
@@ -492,117 +481,27 @@ def _check(given: PlacementInput) -> None:
             raise InputError(name, f"lies outside the leaf: from 0 to {limit:g}, got {value:g}")
     for i, keepout in enumerate(given.keepouts):
         x0, y0, x1, y1 = keepout.rect
-        if not (-inf < x0 < x1 < inf and -inf < y0 < y1 < inf and 0 <= keepout.clearance_mm < inf):
-            _refuse_keepout(keepout, f"keepouts[{i}]")
+        if not (x0 < x1 and y0 < y1):
+            _check_rect(keepout.rect, f"keepouts[{i}]")
+            raise InputError(f"keepouts[{i}].{'x1' if x1 <= x0 else 'y1'}", "a keep-out needs a width and a height")
     for i, pattern in enumerate(given.patterns):
-        _check_pattern(pattern, f"patterns[{i}]")
-
-
-def _refuse_keepout(keepout: KeepOut, path: str) -> None:
-    _check_rect(keepout.rect, path)
-    if not 0 <= keepout.clearance_mm < inf:
-        raise InputError(f"{path}.clearance_mm", f"must be at least 0, got {keepout.clearance_mm:g}")
-    x0, _, x1, _ = keepout.rect
-    raise InputError(f"{path}.{'x1' if x1 <= x0 else 'y1'}", "a keep-out needs a width and a height")
-
-
-def _check_pattern(pattern: Pattern, path: str) -> None:
-    _check_rect(pattern.hole, f"{path}.hole")
-    if not 0 <= pattern.base_mm < inf:
-        raise InputError(f"{path}.base_mm", f"must be at least 0, got {pattern.base_mm:g}")
-    if not isfinite(pattern.cost):
-        raise InputError(f"{path}.cost", "must be a finite number")
+        _check_rect(pattern.hole, f"patterns[{i}].hole")
 
 
 def _check_rect(rect: Rect, path: str) -> None:
     x0, y0, x1, y1 = rect
-    for value, name in zip(rect, Rect._fields, strict=True):
-        if not isfinite(value):
-            raise InputError(f"{path}.{name}", "must be a finite number")
     if x1 < x0:
         raise InputError(f"{path}.x1", f"must be at least x0 = {x0:g}, got {x1:g}")
     if y1 < y0:
         raise InputError(f"{path}.y1", f"must be at least y0 = {y0:g}, got {y1:g}")
 
 
-def _read_rect(reader: Reader) -> Rect:
-    return Rect(reader.number("x0"), reader.number("y0"), reader.number("x1"), reader.number("y1"))
-
-
-def _read(data: Mapping[str, Any]) -> PlacementInput:
-    reader = Reader(data)
-    leaf, plate = reader.object("leaf"), reader.object("plate")
-    connector, cylinder = reader.object("connector"), reader.object("cylinder")
-    return PlacementInput(
-        leaf.number("width_mm"),
-        leaf.number("height_mm"),
-        reader.number("edge_margin_mm"),
-        plate.number("width_mm"),
-        plate.number("height_mm"),
-        _read_rect(reader.object("window")),
-        (connector.number("x"), connector.number("y")),
-        (cylinder.number("x"), cylinder.number("y")),
-        tuple(
-            KeepOut(
-                r.text("name", f"keep-out {i + 1}"),
-                _read_rect(r),
-                r.number("clearance_mm"),
-            )
-            for i, r in enumerate(reader.objects("keepouts", []))
-        ),
-        tuple(
-            Pattern(r.text("name"), _read_rect(r.object("hole")), r.number("base_mm"), r.number("cost"))
-            for r in reader.objects("patterns")
-        ),
-    )
-
-
-def _place_out(found: PlatePosition) -> dict[str, Any]:
-    return {
-        "pattern": found.pattern,
-        "plate": {"x": found.plate[0], "y": found.plate[1]},
-        "hole": {"x": found.hole[0], "y": found.hole[1]},
-        "cable_mm": found.cable_mm,
-    }
-
-
-def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    result = place(_read(data))
-    return {
-        "feasible": result.feasible,
-        "best": _place_out(result.best) if result.best else None,
-        "alternatives": [_place_out(found) for found in result.alternatives],
-        "blocked_by": list(result.blocked_by),
-        "reason": result.reason,
-    }
-
-
 PLACEMENT = Calculator(
     name="placement",
     title="Place of the control unit on the leaf's face",
     basis="geometry; touching a grown keep-out is allowed by common practice",
-    inputs=(
-        Field("leaf", "object", "Leaf of width_mm and height_mm."),
-        Field("edge_margin_mm", "number", "Least distance of the plate from every leaf edge."),
-        Field("keepouts", "list", "Objects of x0, y0, x1, y1, clearance_mm (on all four sides) and name.", "[]"),
-        Field("plate", "object", "Plate of width_mm and height_mm, axis-parallel."),
-        Field("window", "box", "Where on the plate, from its lower left, the access hole may be: x0, y0, x1, y1."),
-        Field("connector", "point", "The unit's connector from the plate's lower left: x, y."),
-        Field("cylinder", "point", "The cylinder's centre line on the face: x from the lock edge, y up."),
-        Field(
-            "patterns",
-            "list",
-            "Objects of name, hole (x0, y0, x1, y1: where the hole's centre may be), base_mm (cable to the hole "
-            "nearest the cylinder) and cost.",
-        ),
-    ),
-    outputs=(
-        Field("feasible", "flag", "There is a place."),
-        Field("best", "object", "pattern, plate {x, y}, hole {x, y}, cable_mm of least cost, then least cable."),
-        Field("alternatives", "list", "The best of every feasible pattern, in that order."),
-        Field("blocked_by", "list", "A smallest set of one or two keep-outs without which there is a place."),
-        Field("reason", "text", "Why there is no place."),
-    ),
+    work=place,
+    groups={"leaf": "Leaf on whose face the unit goes.", "plate": "The unit's plate, axis-parallel."},
     example={
         "leaf": {"width_mm": 900, "height_mm": 2100},
         "edge_margin_mm": 6,
@@ -619,5 +518,4 @@ PLACEMENT = Calculator(
             {"name": "above", "hole": {"x0": 60, "y0": 1063.5, "x1": 80, "y1": 1090}, "base_mm": 95, "cost": 2},
         ],
     },
-    run=_run,
 )

@@ -5,12 +5,12 @@ Coordinates: y up from the leaf's bottom, depth from the lock edge, thickness fr
 face.
 """
 
-from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import inf
-from typing import Any
+from typing import Annotated
 
-from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number
+from hwsched.calc.calculator import Calculator, InputError, Said, check, check_number
+from hwsched.calc.limits import NotNegative, Positive
 
 RATED_FINDING = (
     "The leaf is fire rated: a new pocket in its edge is not among the job-site preparations that NFPA 80 lists. It is "
@@ -28,95 +28,83 @@ _TOUCH_MM = 1e-9
 class EdgeItem:
     """Something in or on the leaf's edge that stays: a bolt, a closer's fixing, a second lock."""
 
-    name: str
-    y0: float
-    y1: float
-    clearance_mm: float = 0.0
-    """Wanted above and below it [mm], 0 or more."""
+    name: Annotated[str, Said("What it is.", numbered="item {}")]
+    y0: Annotated[float, Said("Its lower end.")]
+    y1: Annotated[float, Said("Its upper end.")]
+    clearance_mm: Annotated[NotNegative, Said("Wanted above and below it.")] = 0.0
 
 
 @dataclass(frozen=True)
 class PocketInput:
     """One edge of one leaf and one unit; lengths in mm."""
 
-    leaf_mm: float
-    """Thickness."""
-    leaf_height_mm: float
-    stile_mm: float
-    """Solid depth from the edge: to a lite, or the width of the stile or leaf."""
-    lock_y0: float
-    lock_y1: float
-    """The lock's own pocket on the edge."""
-    length_mm: float
-    depth_mm: float
-    width_mm: float
-    """The unit's pocket: clear edge, depth, across the thickness."""
-    bridge_mm: float
-    """To be left between the two pockets, 0 or more."""
-    hand_mm: float
-    """Lead for a hand's work where the unit is connected before it slides in, 0 or more."""
-    lead_from_y: float
-    """Where the lead leaves the lock's pocket."""
-    lead_mm: float | None = None
-    """Lead that the cylinder has; None where it is not known."""
-    lead_before_mm: float = 0.0
-    """Lead used up from the cylinder to where it leaves the lock's pocket."""
-    connector_mm: float = 0.0
-    """Unit's connector from the end of its pocket that is nearer to the lock."""
-    offset_mm: float = 0.0
-    """Pocket's middle from the leaf's middle, toward the key face."""
-    side_wall_mm: float = 0.0
-    """Wall wanted on each side, across the thickness."""
-    back_wall_mm: float = 0.0
-    """Material wanted behind the pocket."""
-    edge_margin_mm: float = 0.0
-    """Distance wanted from the leaf's top and bottom."""
-    items: tuple[EdgeItem, ...] = ()
-    rated: bool | None = None
-    """Fire rated; None where it is not known."""
+    leaf_mm: Annotated[Positive, Said("Leaf thickness.")]
+    leaf_height_mm: Annotated[Positive, Said("Leaf height.")]
+    stile_mm: Annotated[Positive, Said("Solid depth from the edge: to a lite, or the width of the stile or leaf.")]
+    lock_y0: Annotated[NotNegative, Said("Its lower end.", at="lock.y0")]
+    lock_y1: Annotated[float, Said("Its upper end.", at="lock.y1")]
+    length_mm: Annotated[Positive, Said("Clear edge.", at="pocket.length_mm")]
+    depth_mm: Annotated[Positive, Said("From the edge inward.", at="pocket.depth_mm")]
+    width_mm: Annotated[Positive, Said("Across the leaf's thickness.", at="pocket.width_mm")]
+    bridge_mm: Annotated[NotNegative, Said("To be left between the two pockets.")]
+    hand_mm: Annotated[NotNegative, Said("Lead for a hand's work where the unit is connected before it slides in.")]
+    lead_from_y: Annotated[float, Said("Where the lead leaves the lock's pocket.")]
+    lead_mm: Annotated[Positive | None, Said("Lead that the cylinder has.", shown="not known")] = None
+    lead_before_mm: Annotated[
+        NotNegative, Said("Lead used up from the cylinder to where it leaves the lock's pocket.")
+    ] = 0.0
+    connector_mm: Annotated[
+        NotNegative, Said("Unit's connector from the end of its pocket that is nearer to the lock.")
+    ] = 0.0
+    offset_mm: Annotated[float, Said("Pocket's middle from the leaf's middle, toward the key face.")] = 0.0
+    side_wall_mm: Annotated[NotNegative, Said("Wall wanted on each side, across the thickness.")] = 0.0
+    back_wall_mm: Annotated[NotNegative, Said("Material wanted behind the pocket.")] = 0.0
+    edge_margin_mm: Annotated[NotNegative, Said("Distance wanted from the leaf's top and bottom.")] = 0.0
+    items: Annotated[tuple[EdgeItem, ...], Said("What stays in the edge.")] = ()
+    rated: Annotated[bool | None, Said("The leaf is fire rated.", shown="not known")] = None
 
 
 @dataclass(frozen=True)
 class PocketSpot:
     """A stretch of the edge that takes the pocket."""
 
-    side: str
-    """"above" or "below" the lock."""
-    y0: float
-    y1: float
-    bridge_mm: float
-    """Left between it and the lock's pocket."""
-    lead_needed_mm: float
-    lead_spare_mm: float | None
-    """Lead left over; negative when it is short, None where the lead is not known."""
+    side: Annotated[str, Said("Of the lock.", choices=("above", "below"))]
+    y0: Annotated[float, Said("Its lower end.")]
+    y1: Annotated[float, Said("Its upper end.")]
+    bridge_mm: Annotated[float, Said("Left between it and the lock's pocket.")]
+    lead_needed_mm: Annotated[float, Said("Lead that it takes.")]
+    lead_spare_mm: Annotated[
+        float | None, Said("Lead left over; negative when it is short, null where the lead is not known.")
+    ]
 
 
 @dataclass(frozen=True)
 class PocketRefusal:
     """Something that is in the way, and by how much."""
 
-    name: str
-    short_mm: float
-    text: str
+    name: Annotated[str, Said("What it is.")]
+    short_mm: Annotated[float, Said("How much is short.")]
+    text: Annotated[str, Said("A sentence on it.")]
 
 
 @dataclass(frozen=True)
 class PocketResult:
     """What the edge takes."""
 
-    status: str
-    """"fits", "no" or "unknown" (something of `needs` decides)."""
-    best: PocketSpot | None
-    """Shortest lead among the spots."""
-    spots: tuple[PocketSpot, ...]
-    """Nearest spot above and below the lock, shortest lead first, also where the lead is short."""
-    key_wall_mm: float
-    inside_wall_mm: float
-    back_wall_mm: float
-    refusals: tuple[PocketRefusal, ...]
-    needs: tuple[str, ...]
-    finding: str | None
-    """Caution for a rated leaf; the geometry alone does not refuse it."""
+    status: Annotated[
+        str, Said("What it comes to; unknown where something of needs decides.", choices=("fits", "no", "unknown"))
+    ]
+    best: Annotated[PocketSpot | None, Said("Spot of the shortest lead.")]
+    spots: Annotated[
+        tuple[PocketSpot, ...],
+        Said("Nearest spot above and below the lock, shortest lead first, also where the lead is short."),
+    ]
+    key_wall_mm: Annotated[float, Said("Wall left on the key side.")]
+    inside_wall_mm: Annotated[float, Said("Wall left on the inside.")]
+    back_wall_mm: Annotated[float, Said("Material left behind the pocket.")]
+    refusals: Annotated[tuple[PocketRefusal, ...], Said("What is in the way.")]
+    needs: Annotated[tuple[str, ...], Said("Facts that are missing.")]
+    finding: Annotated[str | None, Said("Caution for a rated leaf; the geometry alone does not refuse it.")]
 
 
 def pocket(given: PocketInput) -> PocketResult:
@@ -224,18 +212,7 @@ def _spot(given: PocketInput, side: str, refusals: list[PocketRefusal]) -> Pocke
 
 
 def _check(given: PocketInput) -> None:
-    for name in ("leaf_mm", "leaf_height_mm", "stile_mm"):
-        check_number(getattr(given, name), name, above=0)
-    for name in ("length_mm", "depth_mm", "width_mm"):
-        check_number(getattr(given, name), f"pocket.{name}", above=0)
-    for name in (
-        "bridge_mm", "hand_mm", "lead_before_mm", "connector_mm", "side_wall_mm", "back_wall_mm", "edge_margin_mm",
-    ):  # fmt: skip
-        check_number(getattr(given, name), name, at_least=0)
-    check_number(given.offset_mm, "offset_mm")
-    if given.lead_mm is not None:
-        check_number(given.lead_mm, "lead_mm", above=0)
-    check_number(given.lock_y0, "lock.y0", at_least=0)
+    check(given)
     check_number(given.lock_y1, "lock.y1", above=given.lock_y0)
     if given.lock_y1 > given.leaf_height_mm + _TOUCH_MM:
         raise InputError("lock.y1", f"lies outside the leaf: more than {given.leaf_height_mm:g}")
@@ -243,104 +220,16 @@ def _check(given: PocketInput) -> None:
         given.lead_from_y, "lead_from_y", at_least=given.lock_y0 - _TOUCH_MM, at_most=given.lock_y1 + _TOUCH_MM
     )
     check_number(given.connector_mm, "connector_mm", at_most=given.length_mm + _TOUCH_MM)
-    _check_items(given.items)
-
-
-def _check_items(items: Sequence[EdgeItem]) -> None:
-    for i, item in enumerate(items):
-        check_number(item.y0, f"items[{i}].y0")
+    for i, item in enumerate(given.items):
         check_number(item.y1, f"items[{i}].y1", above=item.y0)
-        check_number(item.clearance_mm, f"items[{i}].clearance_mm", at_least=0)
-
-
-def _spot_out(spot: PocketSpot) -> dict[str, Any]:
-    return {
-        "side": spot.side,
-        "y0": spot.y0,
-        "y1": spot.y1,
-        "bridge_mm": spot.bridge_mm,
-        "lead_needed_mm": spot.lead_needed_mm,
-        "lead_spare_mm": spot.lead_spare_mm,
-    }
-
-
-def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    reader = Reader(data)
-    lock, unit = reader.object("lock"), reader.object("pocket")
-    result = pocket(
-        PocketInput(
-            reader.number("leaf_mm"),
-            reader.number("leaf_height_mm"),
-            reader.number("stile_mm"),
-            lock.number("y0"),
-            lock.number("y1"),
-            unit.number("length_mm"),
-            unit.number("depth_mm"),
-            unit.number("width_mm"),
-            reader.number("bridge_mm"),
-            reader.number("hand_mm"),
-            reader.number("lead_from_y"),
-            reader.optional_number("lead_mm"),
-            reader.number("lead_before_mm", 0.0),
-            reader.number("connector_mm", 0.0),
-            reader.number("offset_mm", 0.0),
-            reader.number("side_wall_mm", 0.0),
-            reader.number("back_wall_mm", 0.0),
-            reader.number("edge_margin_mm", 0.0),
-            tuple(
-                EdgeItem(r.text("name", f"item {i + 1}"), r.number("y0"), r.number("y1"), r.number("clearance_mm", 0.0))
-                for i, r in enumerate(reader.objects("items", []))
-            ),
-            None if reader.raw("rated", None) is None else reader.flag("rated"),
-        )
-    )
-    return {
-        "status": result.status,
-        "best": _spot_out(result.best) if result.best else None,
-        "spots": [_spot_out(spot) for spot in result.spots],
-        "key_wall_mm": result.key_wall_mm,
-        "inside_wall_mm": result.inside_wall_mm,
-        "back_wall_mm": result.back_wall_mm,
-        "refusals": [{"name": r.name, "short_mm": r.short_mm, "text": r.text} for r in result.refusals],
-        "needs": list(result.needs),
-        "finding": result.finding,
-    }
 
 
 POCKET = Calculator(
     name="pocket",
     title="Pocket of an in-edge unit",
     basis="common practice; rated leaves NFPA 80, 4.1.3 and 5.1.5, read in commentary",
-    inputs=(
-        Field("leaf_mm", "number", "Leaf thickness."),
-        Field("leaf_height_mm", "number", "Leaf height."),
-        Field("stile_mm", "number", "Solid depth from the edge: stile width, or to a lite."),
-        Field("lock", "object", "The lock's own pocket on the edge: y0, y1."),
-        Field("pocket", "object", "The unit's pocket: length_mm (clear edge), depth_mm, width_mm (thickness)."),
-        Field("bridge_mm", "number", "To be left between the two pockets."),
-        Field("hand_mm", "number", "Lead for a hand's work before the unit slides in."),
-        Field("lead_from_y", "number", "Where the lead leaves the lock's pocket."),
-        Field("lead_mm", "number", "Lead that the cylinder has.", "not known"),
-        Field("lead_before_mm", "number", "Lead used up before it leaves the lock's pocket.", "0"),
-        Field("connector_mm", "number", "Unit's connector from the end of its pocket nearer the lock.", "0"),
-        Field("offset_mm", "number", "Pocket's middle from the leaf's middle, toward the key face.", "0"),
-        Field("side_wall_mm", "number", "Wall wanted on each side.", "0"),
-        Field("back_wall_mm", "number", "Material wanted behind the pocket.", "0"),
-        Field("edge_margin_mm", "number", "Distance wanted from the leaf's top and bottom.", "0"),
-        Field("items", "list", "What stays in the edge: objects of name, y0, y1, clearance_mm.", "[]"),
-        Field("rated", "flag", "The leaf is fire rated.", "not known"),
-    ),
-    outputs=(
-        Field("status", "choice", "What it comes to.", "", ("fits", "no", "unknown")),
-        Field("best", "object", "side, y0, y1, bridge_mm, lead_needed_mm, lead_spare_mm, or null."),
-        Field("spots", "list", "The nearest spot above and below the lock, shortest lead first."),
-        Field("key_wall_mm", "number", "Wall left on the key side."),
-        Field("inside_wall_mm", "number", "Wall left on the inside."),
-        Field("back_wall_mm", "number", "Material left behind the pocket."),
-        Field("refusals", "list", "Objects of name, short_mm, text."),
-        Field("needs", "list", "Facts that are missing."),
-        Field("finding", "text", "Caution for a rated leaf, or null."),
-    ),
+    work=pocket,
+    groups={"lock": "The lock's own pocket on the edge.", "pocket": "The unit's pocket."},
     example={
         "leaf_mm": 44.45,
         "leaf_height_mm": 2100,
@@ -356,5 +245,4 @@ POCKET = Calculator(
         "items": [{"name": "bolt", "y0": 1700, "y1": 1760, "clearance_mm": 10}],
         "rated": False,
     },
-    run=_run,
 )

@@ -5,13 +5,14 @@ Here belongs the arithmetic of one leaf, one case position and a list of parts. 
 """
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from math import ceil, floor, fsum
-from typing import Any
+from typing import Annotated
 
-from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number
+from hwsched.calc.calculator import Calculator, InputError, Said, Within, check_arguments
+from hwsched.calc.limits import NotNegative, Positive
 
 THREAD_PITCH_MM = 25.4 / 32
 """Pitch of the 32 threads an inch of a mortise cylinder [mm]; trade practice, from memory, unverified."""
@@ -20,6 +21,7 @@ MAX_RINGS = 3
 MAX_FITS = 1000
 """Fits listed unless said otherwise; our own default."""
 
+_Most = Annotated[int, Within(at_least=0, at_most=100)]
 _TOUCH_MM = 1e-9
 """Lengths closer than this are equal: a flush head is flush."""
 _UNITS_PER_MM = 1_000_000
@@ -30,64 +32,59 @@ _REMEMBERED = 4096
 """Questions whose answers are kept: the doors of a project have few thicknesses and trims, and share one catalogue."""
 
 
+_Part = Annotated[str, Said("What it is called in the answer.")]
+
+
 @dataclass(frozen=True)
 class StackCylinder:
     """One threaded cylinder of the catalogue."""
 
-    part: str
-    length_mm: float
-    """Shell length [mm], more than 0."""
-    cam_offset_mm: float
-    """Cam plane from the shell's rear, toward the case [mm]."""
+    part: _Part
+    length_mm: Annotated[Positive, Said("Shell length.")]
+    cam_offset_mm: Annotated[float, Said("Cam plane from the shell's rear, toward the case.")]
 
 
 @dataclass(frozen=True)
 class StackCollar:
     """One collar of the catalogue."""
 
-    part: str
-    height_mm: float
-    """Height under the cylinder's head [mm], 0 or more."""
+    part: _Part
+    height_mm: Annotated[NotNegative, Said("Height under the cylinder's head.")]
 
 
 @dataclass(frozen=True)
 class StackRing:
     """One blocking ring of the catalogue."""
 
-    part: str
-    height_mm: float
-    """Height [mm], more than 0."""
-    available: int | None = None
-    """How many may be used; None is no limit."""
+    part: _Part
+    height_mm: Annotated[Positive, Said("Height.")]
+    available: Annotated[int | None, Within(at_least=0), Said("How many may be used.", shown="no limit")] = None
 
 
 @dataclass(frozen=True)
-class StackFit:
+class _Stacked:
+    """A cylinder, its collar and rings."""
+
+    cylinder: Annotated[str, Said("Its part.")]
+    collar: Annotated[str | None, Said("Its part.")]
+    rings: Annotated[tuple[str, ...], Said("Part of every ring, repeated as often as it is used.")]
+    turns: Annotated[int, Said("Whole turns that the cam plane lies beyond the case's centre plane.")]
+
+
+@dataclass(frozen=True)
+class StackFit(_Stacked):
     """A cylinder, its collar and rings that stand right."""
 
-    cylinder: str
-    collar: str | None
-    rings: tuple[str, ...]
-    """Part of every ring, repeated as often as it is used."""
-    turns: int
-    """Whole turns that the cam plane lies beyond the case's centre plane."""
-    projection_mm: float
-    """How far the head stands proud of the trim [mm]."""
-    gap_mm: float
-    """How far it stands proud of collar and rings [mm], from 0 to the tolerance."""
+    projection_mm: Annotated[float, Said("How far the head stands proud of the trim.")]
+    gap_mm: Annotated[float, Said("How far it stands proud of collar and rings, from 0 to the tolerance.")]
 
 
 @dataclass(frozen=True)
-class StackMiss:
+class StackMiss(_Stacked):
     """The combination that comes nearest when nothing fits."""
 
-    cylinder: str
-    collar: str | None
-    rings: tuple[str, ...]
-    turns: int
     projection_mm: float
-    gap_mm: float
-    """Head above collar and rings [mm]; negative when it would be recessed."""
+    gap_mm: Annotated[float, Said("Head above collar and rings; negative when it would be recessed.")]
     distance_mm: float
     """How far the gap is from the allowed band [mm]."""
 
@@ -96,10 +93,9 @@ class StackMiss:
 class StackResult:
     """What fits, or how near it comes."""
 
-    fits: tuple[StackFit, ...]
-    nearest_miss: StackMiss | None
-    more: bool
-    """True when fits were left out because their number reached the limit."""
+    fits: Annotated[tuple[StackFit, ...], Said("What fits: fewest rings, then least projection, then least gap.")]
+    more: Annotated[bool, Said("Fits were left out because their number reached the limit.")]
+    nearest_miss: Annotated[StackMiss | None, Said("When nothing fits: what comes nearest to the allowed band.")]
 
 
 _Stand = tuple[float, str, int]
@@ -149,45 +145,28 @@ def projection_mm(
 
 
 def cylinder_stack(
-    leaf_mm: float,
-    trim_mm: float,
-    cylinders: Sequence[StackCylinder],
-    collars: Sequence[StackCollar],
-    rings: Sequence[StackRing],
+    leaf_mm: Annotated[Positive, Said("Leaf thickness.")],
+    trim_mm: Annotated[NotNegative, Said("Thickness of the outer trim; 0 when there is none.")],
+    cylinders: Annotated[Sequence[StackCylinder], Said("Cylinders to choose from.")],
+    collars: Annotated[Sequence[StackCollar], Said("Collars to choose from; an empty list is no collar.", default=())],
+    rings: Annotated[Sequence[StackRing], Said("Blocking rings to choose from.", default=())],
     *,
-    case_offset_mm: float = 0.0,
-    pitch_mm: float = THREAD_PITCH_MM,
-    max_turns_beyond: int = 2,
-    tolerance_mm: float | None = None,
-    max_rings: int = MAX_RINGS,
-    max_fits: int = MAX_FITS,
+    case_offset_mm: Annotated[
+        float, Said("Lock case's centre from the leaf's middle, toward the key face; within the leaf.")
+    ] = 0.0,
+    pitch_mm: Annotated[Positive, Said("Thread pitch of the cylinder.")] = THREAD_PITCH_MM,
+    max_turns_beyond: Annotated[_Most, Said("Turns that the cam may lie beyond the case's centre plane.")] = 2,
+    tolerance_mm: Annotated[
+        NotNegative | None, Said("How far the head may stand proud of collar and rings.", shown="one pitch")
+    ] = None,
+    max_rings: Annotated[_Most, Said("Most blocking rings on one cylinder.")] = MAX_RINGS,
+    max_fits: Annotated[int, Within(at_least=1), Said("Most fits that are listed.")] = MAX_FITS,
 ) -> StackResult:
     """Choose shell length, collar and the fewest blocking rings so that the head is flush and the cam lies right.
 
     Every cylinder, every number of turns from 0 to `max_turns_beyond`, every collar (none when the list is empty)
     and every multiset of up to `max_rings` rings within what is available is considered, and all that suit are
     listed, best first, up to `max_fits`.
-
-    Parameters
-    ----------
-    leaf_mm : float
-        Leaf thickness [mm], more than 0.
-    trim_mm : float
-        Outer trim thickness [mm], 0 or more.
-    cylinders, collars, rings : sequence
-        Parts to choose from.
-    case_offset_mm : float
-        Case centre from the leaf's middle, toward the key face [mm], within half the leaf.
-    pitch_mm : float
-        Thread pitch [mm], more than 0.
-    max_turns_beyond : int
-        Turns that the cam may lie beyond the case's centre plane, 0 or more.
-    tolerance_mm : float, optional
-        How far the head may stand proud of collar and rings [mm]; one pitch when None.
-    max_rings : int
-        Most rings on one cylinder, 0 or more.
-    max_fits : int
-        Most fits listed, 1 or more.
 
     Returns
     -------
@@ -211,9 +190,11 @@ def cylinder_stack(
     >>> got.fits[0].rings, got.fits[0].turns, got.fits[0].gap_mm
     (('R',), 2, 0.0)
     """
+    check_arguments(cylinder_stack, locals())
+    if not abs(case_offset_mm) < leaf_mm / 2:
+        raise InputError("case_offset_mm", f"puts the case's centre outside the leaf of {leaf_mm:g} mm")
+    _refuse_twice(rings)
     tolerance = pitch_mm if tolerance_mm is None else tolerance_mm
-    _check(leaf_mm, trim_mm, case_offset_mm, pitch_mm, tolerance, max_turns_beyond, max_rings, max_fits)
-    _check_parts(cylinders, collars, rings)
     stands = tuple(
         (projection_mm(leaf_mm, trim_mm, c.length_mm, c.cam_offset_mm, k,
                        case_offset_mm=case_offset_mm, pitch_mm=pitch_mm), c.part, k)
@@ -234,13 +215,13 @@ def _stacked(
 ) -> StackResult:
     """Answer for heads that stand so far proud, with inputs that were looked at."""
     if not stands:
-        return StackResult((), None, False)
+        return StackResult((), False, None)
     bases: list[tuple[str | None, float]] = [(c.part, c.height_mm) for c in collars] or [(None, 0.0)]
     # With no ring at all some distance to the band is reached; a stack taller than this cannot come nearer.
     bare = min(_beyond(h - base, tolerance) for h, _, _ in stands for _, base in bases)
     table = _RingTable(rings, max_rings, max(h for h, _, _ in stands) + bare + 2 * _TOUCH_MM)
     fits, more = _list_fits(stands, bases, table, tolerance, max_fits)
-    return StackResult(fits, None if fits else _nearest(stands, bases, table, tolerance), more)
+    return StackResult(fits, more, None if fits else _nearest(stands, bases, table, tolerance))
 
 
 class _RingTable:
@@ -389,129 +370,19 @@ def _nearest(
     return best[1] if best else None
 
 
-def _check(
-    leaf_mm: float,
-    trim_mm: float,
-    case_offset_mm: float,
-    pitch_mm: float,
-    tolerance_mm: float,
-    max_turns_beyond: int,
-    max_rings: int,
-    max_fits: int,
-) -> None:
-    check_number(leaf_mm, "leaf_mm", above=0)
-    check_number(trim_mm, "trim_mm", at_least=0)
-    check_number(case_offset_mm, "case_offset_mm")
-    if not abs(case_offset_mm) < leaf_mm / 2:
-        raise InputError("case_offset_mm", f"puts the case's centre outside the leaf of {leaf_mm:g} mm")
-    check_number(pitch_mm, "pitch_mm", above=0)
-    check_number(tolerance_mm, "tolerance_mm", at_least=0)
-    check_number(max_turns_beyond, "max_turns_beyond", at_least=0, at_most=100)
-    check_number(max_rings, "max_rings", at_least=0, at_most=100)
-    check_number(max_fits, "max_fits", at_least=1)
-
-
-def _check_parts(
-    cylinders: Sequence[StackCylinder], collars: Sequence[StackCollar], rings: Sequence[StackRing]
-) -> None:
-    for i, cylinder in enumerate(cylinders):
-        check_number(cylinder.length_mm, f"cylinders[{i}].length_mm", above=0)
-        check_number(cylinder.cam_offset_mm, f"cylinders[{i}].cam_offset_mm")
-    for i, collar in enumerate(collars):
-        check_number(collar.height_mm, f"collars[{i}].height_mm", at_least=0)
+def _refuse_twice(rings: Sequence[StackRing]) -> None:
     seen: set[str] = set()
     for i, ring in enumerate(rings):
-        check_number(ring.height_mm, f"rings[{i}].height_mm", above=0)
-        if ring.available is not None:
-            check_number(ring.available, f"rings[{i}].available", at_least=0)
         if ring.part in seen:
             raise InputError(f"rings[{i}].part", f"{ring.part!r} stands twice; give its height and number once")
         seen.add(ring.part)
-
-
-def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    reader = Reader(data)
-    result = cylinder_stack(
-        reader.number("leaf_mm"),
-        reader.number("trim_mm"),
-        [
-            StackCylinder(r.text("part"), r.number("length_mm"), r.number("cam_offset_mm"))
-            for r in reader.objects("cylinders")
-        ],
-        [StackCollar(r.text("part"), r.number("height_mm")) for r in reader.objects("collars", [])],
-        [
-            StackRing(
-                r.text("part"),
-                r.number("height_mm"),
-                None if r.raw("available", None) is None else r.integer("available"),
-            )
-            for r in reader.objects("rings", [])
-        ],
-        case_offset_mm=reader.number("case_offset_mm", 0.0),
-        pitch_mm=reader.number("pitch_mm", THREAD_PITCH_MM),
-        max_turns_beyond=reader.integer("max_turns_beyond", 2),
-        tolerance_mm=reader.optional_number("tolerance_mm"),
-        max_rings=reader.integer("max_rings", MAX_RINGS),
-        max_fits=reader.integer("max_fits", MAX_FITS),
-    )
-    miss = result.nearest_miss
-    return {
-        "fits": [
-            {
-                "cylinder": fit.cylinder,
-                "collar": fit.collar,
-                "rings": list(fit.rings),
-                "turns": fit.turns,
-                "projection_mm": fit.projection_mm,
-                "gap_mm": fit.gap_mm,
-            }
-            for fit in result.fits
-        ],
-        "more": result.more,
-        "nearest_miss": None
-        if miss is None
-        else {
-            "cylinder": miss.cylinder,
-            "collar": miss.collar,
-            "rings": list(miss.rings),
-            "turns": miss.turns,
-            "gap_mm": miss.gap_mm,
-        },
-    }
 
 
 CYLINDER_STACK = Calculator(
     name="cylinder-stack",
     title="Threaded cylinder, collar and blocking rings",
     basis="common practice; thread pitch from memory, unverified",
-    inputs=(
-        Field("leaf_mm", "number", "Leaf thickness."),
-        Field("case_offset_mm", "number", "Lock case's centre from the leaf's middle, toward the key face.", "0"),
-        Field("trim_mm", "number", "Thickness of the outer trim; 0 when there is none."),
-        Field("pitch_mm", "number", "Thread pitch of the cylinder.", "0.79375"),
-        Field("max_turns_beyond", "integer", "Turns that the cam may lie beyond the case's centre plane.", "2"),
-        Field("tolerance_mm", "number", "How far the head may stand proud of its collar.", "one pitch"),
-        Field("max_rings", "integer", "Most blocking rings on one cylinder.", "3"),
-        Field("max_fits", "integer", "Most fits that are listed.", "1000"),
-        Field("cylinders", "list", "Objects of part, length_mm (shell), cam_offset_mm (from the shell's rear)."),
-        Field("collars", "list", "Objects of part, height_mm; an empty list is no collar.", "[]"),
-        Field("rings", "list", "Objects of part, height_mm, available (null: no limit).", "[]"),
-    ),
-    outputs=(
-        Field(
-            "fits",
-            "list",
-            "Objects of cylinder, collar, rings, turns, projection_mm, gap_mm; fewest rings, then least projection, "
-            "then least gap.",
-        ),
-        Field("more", "flag", "Fits were left out because max_fits was reached."),
-        Field(
-            "nearest_miss",
-            "object",
-            "When nothing fits: cylinder, collar, rings, turns and gap_mm nearest to the allowed band; negative is "
-            "recessed.",
-        ),
-    ),
+    work=cylinder_stack,
     example={
         "leaf_mm": 44.45,
         "trim_mm": 0,
@@ -524,5 +395,4 @@ CYLINDER_STACK = Calculator(
         "collars": [{"part": "collar 3/16", "height_mm": 4.7625}],
         "rings": [{"part": "ring 1/16", "height_mm": 1.5875, "available": 4}],
     },
-    run=_run,
 )

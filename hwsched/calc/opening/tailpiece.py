@@ -3,12 +3,12 @@
 Here belongs the length through the leaf. Whether form, throw and hand of a tailpiece match the case is a rule.
 """
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from math import floor
-from typing import Any
+from typing import Annotated
 
-from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number
+from hwsched.calc.calculator import Calculator, InputError, Said, Within, check_arguments, check_number
+from hwsched.calc.limits import NotNegative, Positive
 
 BREAK_OFF_MM = 25.4 / 8
 """Distance of the notches at which a tailpiece is snapped off [mm]; from memory, unverified."""
@@ -21,52 +21,46 @@ _TOUCH_MM = 1e-9
 class TailpieceResult:
     """Whether a tailpiece reaches, and what is to be cut off it."""
 
-    fits: bool
-    needed_mm: float
-    """Shortest tailpiece that engages as much as it must [mm]."""
-    longest_mm: float | None
-    """Longest that does not bottom in the case [mm]; None where its depth is not given."""
-    method: str | None
-    """"none" (as supplied), "snap", "saw", or None where it is too short."""
-    pieces_off: int
-    """Pieces to snap off."""
-    cut_off_mm: float
-    left_mm: float
-    engagement_mm: float
-    """How far what is left reaches into the case [mm]; negative when it ends in the leaf."""
-    short_mm: float
-    """What it lacks [mm], 0 where it fits."""
-    note: str
+    fits: Annotated[bool, Said("It reaches, and may be cut so that it does not bottom.")]
+    needed_mm: Annotated[float, Said("Shortest tailpiece that engages as much as it must.")]
+    longest_mm: Annotated[
+        float | None, Said("Longest that does not bottom in the case; null where its depth is not given.")
+    ]
+    method: Annotated[
+        str | None,
+        Said("What is done to it, none for as supplied; null where it is too short.", choices=("none", "snap", "saw")),
+    ]
+    pieces_off: Annotated[int, Said("Pieces to snap off.")]
+    cut_off_mm: Annotated[float, Said("Length cut off.")]
+    left_mm: Annotated[float, Said("Length left.")]
+    engagement_mm: Annotated[
+        float, Said("How far what is left reaches into the case; negative when it ends in the leaf.")
+    ]
+    short_mm: Annotated[float, Said("What it lacks, 0 where it fits.")]
+    note: Annotated[str, Said("What to do.")]
 
 
 def tailpiece(
-    leaf_mm: float,
-    cylinder_back_mm: float,
-    tailpiece_mm: float,
-    minimum_engagement_mm: float,
+    leaf_mm: Annotated[Positive, Said("Leaf thickness.")],
+    cylinder_back_mm: Annotated[
+        float, Said("Cylinder's back from the key face, inward; negative when it stands outside.")
+    ],
+    tailpiece_mm: Annotated[Positive, Said("Tailpiece as supplied, from the cylinder's back.")],
+    minimum_engagement_mm: Annotated[Positive, Said("How far it must reach into the case.")],
     *,
-    maximum_engagement_mm: float | None = None,
-    case_gap_mm: float = 0.0,
-    break_off_mm: float | None = BREAK_OFF_MM,
+    maximum_engagement_mm: Annotated[
+        float | None, Said("How far it may reach before it bottoms.", shown="not known")
+    ] = None,
+    case_gap_mm: Annotated[
+        NotNegative, Said("Mounting plate or spacer between the leaf's inside face and the case.")
+    ] = 0.0,
+    break_off_mm: Annotated[
+        float | None,
+        Within(at_least=0.01),
+        Said("Distance of the notches, counted from the tailpiece's end; null for one that is sawn."),
+    ] = BREAK_OFF_MM,
 ) -> TailpieceResult:
     """Say whether a rim cylinder's tailpiece reaches through the leaf into the case, and what to cut off.
-
-    Parameters
-    ----------
-    leaf_mm : float
-        Leaf thickness [mm], more than 0.
-    cylinder_back_mm : float
-        Cylinder's back from the key face, inward [mm]; negative when it stands outside.
-    tailpiece_mm : float
-        Tailpiece as supplied, from the cylinder's back [mm], more than 0.
-    minimum_engagement_mm : float
-        How far it must reach into the case [mm], more than 0.
-    maximum_engagement_mm : float, optional
-        How far it may reach before it bottoms [mm]; None where the case's depth is not known.
-    case_gap_mm : float
-        Mounting plate or spacer between the leaf's inside face and the case [mm], 0 or more.
-    break_off_mm : float, optional
-        Distance of the notches [mm], counted from the tailpiece's end; None for a tailpiece that is sawn.
 
     Returns
     -------
@@ -90,10 +84,13 @@ def tailpiece(
     >>> round(got.needed_mm / inch, 6), got.pieces_off, round(got.left_mm / inch, 6)
     (1.875, 5, 1.875)
     """
-    _check(
-        leaf_mm, cylinder_back_mm, tailpiece_mm, minimum_engagement_mm,
-        maximum_engagement_mm, case_gap_mm, break_off_mm,
-    )  # fmt: skip
+    check_arguments(tailpiece, locals())
+    if cylinder_back_mm > leaf_mm + case_gap_mm + _TOUCH_MM:
+        raise InputError(
+            "cylinder_back_mm", f"reaches through the leaf into the case: more than {leaf_mm + case_gap_mm:g}"
+        )
+    if maximum_engagement_mm is not None:
+        check_number(maximum_engagement_mm, "maximum_engagement_mm", at_least=minimum_engagement_mm - _TOUCH_MM)
     reach = leaf_mm + case_gap_mm - cylinder_back_mm
     needed = reach + minimum_engagement_mm
     longest = None if maximum_engagement_mm is None else reach + maximum_engagement_mm
@@ -117,82 +114,11 @@ def tailpiece(
     return TailpieceResult(True, needed, longest, method, pieces, off, left, left - reach, 0.0, note)
 
 
-def _check(
-    leaf_mm: float,
-    cylinder_back_mm: float,
-    tailpiece_mm: float,
-    minimum_engagement_mm: float,
-    maximum_engagement_mm: float | None,
-    case_gap_mm: float,
-    break_off_mm: float | None,
-) -> None:
-    check_number(leaf_mm, "leaf_mm", above=0)
-    check_number(case_gap_mm, "case_gap_mm", at_least=0)
-    check_number(cylinder_back_mm, "cylinder_back_mm")
-    if cylinder_back_mm > leaf_mm + case_gap_mm + _TOUCH_MM:
-        raise InputError(
-            "cylinder_back_mm", f"reaches through the leaf into the case: more than {leaf_mm + case_gap_mm:g}"
-        )
-    check_number(tailpiece_mm, "tailpiece_mm", above=0)
-    check_number(minimum_engagement_mm, "minimum_engagement_mm", above=0)
-    if maximum_engagement_mm is not None:
-        check_number(maximum_engagement_mm, "maximum_engagement_mm", at_least=minimum_engagement_mm - _TOUCH_MM)
-    if break_off_mm is not None:
-        check_number(break_off_mm, "break_off_mm", at_least=0.01)
-
-
-def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    reader = Reader(data)
-    # a break-off step of null is a tailpiece without notches; absent, it is the usual step
-    step = reader.optional_number("break_off_mm") if "break_off_mm" in data else BREAK_OFF_MM
-    result = tailpiece(
-        reader.number("leaf_mm"),
-        reader.number("cylinder_back_mm"),
-        reader.number("tailpiece_mm"),
-        reader.number("minimum_engagement_mm"),
-        maximum_engagement_mm=reader.optional_number("maximum_engagement_mm"),
-        case_gap_mm=reader.number("case_gap_mm", 0.0),
-        break_off_mm=step,
-    )
-    return {
-        "fits": result.fits,
-        "needed_mm": result.needed_mm,
-        "longest_mm": result.longest_mm,
-        "method": result.method,
-        "pieces_off": result.pieces_off,
-        "cut_off_mm": result.cut_off_mm,
-        "left_mm": result.left_mm,
-        "engagement_mm": result.engagement_mm,
-        "short_mm": result.short_mm,
-        "note": result.note,
-    }
-
-
 TAILPIECE = Calculator(
     name="tailpiece",
     title="Tailpiece of a rim cylinder",
     basis="trade practice, from memory, unverified",
-    inputs=(
-        Field("leaf_mm", "number", "Leaf thickness."),
-        Field("cylinder_back_mm", "number", "Cylinder's back from the key face, inward."),
-        Field("tailpiece_mm", "number", "Tailpiece as supplied, from the cylinder's back."),
-        Field("minimum_engagement_mm", "number", "How far it must reach into the case."),
-        Field("maximum_engagement_mm", "number", "How far it may reach before it bottoms.", "not known"),
-        Field("case_gap_mm", "number", "Plate or spacer between the leaf and the case.", "0"),
-        Field("break_off_mm", "number", "Distance of the notches from the end; null without notches.", "3.175"),
-    ),
-    outputs=(
-        Field("fits", "flag", "It reaches, and may be cut so that it does not bottom."),
-        Field("needed_mm", "number", "Shortest tailpiece that does."),
-        Field("longest_mm", "number", "Longest that does not bottom, or null."),
-        Field("method", "choice", "What is done to it; null when it is too short.", "", ("none", "snap", "saw")),
-        Field("pieces_off", "integer", "Pieces to snap off."),
-        Field("cut_off_mm", "number", "Length cut off."),
-        Field("left_mm", "number", "Length left."),
-        Field("engagement_mm", "number", "How far that reaches into the case."),
-        Field("short_mm", "number", "What it lacks."),
-        Field("note", "text", "What to do."),
-    ),
+    work=tailpiece,
     example={
         "leaf_mm": 44.45,
         "cylinder_back_mm": 6.35,
@@ -200,5 +126,4 @@ TAILPIECE = Calculator(
         "minimum_engagement_mm": 9.525,
         "maximum_engagement_mm": 15,
     },
-    run=_run,
 )

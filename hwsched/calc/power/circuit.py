@@ -8,14 +8,29 @@ a circuit is proved stand in `circuit_states`, what would mend a low voltage in 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from operator import sub
-from typing import Any, Final
+from typing import Annotated, Final
 
-from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number
-from hwsched.calc.power.circuit_tree import LARGEST_VALUE, Network, network, read_runs
+from hwsched.calc.calculator import (
+    INLINE,
+    Calculator,
+    InputError,
+    Said,
+    Within,
+    check,
+    check_arguments,
+    check_number,
+)
+from hwsched.calc.limits import NotNegative
+from hwsched.calc.power.circuit_tree import LARGEST_VALUE, Network, Ohm, Runs, network
+from hwsched.calc.power.conductor import Temperature
 
 LOAD_KINDS: Final = ("current", "power", "resistance")
 _QUICK: Final = ("current", "power")
 HIGHEST_SOURCE_V: Final = 1000.0
+SourceVolts = Annotated[
+    float, Within(above=0, at_most=HIGHEST_SOURCE_V), Said("Voltage of the source without load, direct current [V].")
+]
+SourceOhm = Annotated[Ohm, Said("Resistance inside the source [ohm].")]
 _TOLERANCE_V: Final = 1e-9
 _MOST_STEPS: Final = 200
 
@@ -24,28 +39,25 @@ _MOST_STEPS: Final = 200
 class Load:
     """What one device draws at a node, and the voltage it needs there."""
 
-    node: str
-    kind: str
-    """current [A], power [W] or resistance [ohm]."""
-    value: float
-    minimum_v: float | None = None
-    maximum_v: float | None = None
+    node: Annotated[str, Said("Where it hangs.")]
+    kind: Annotated[str, Said("What stays the same whatever the voltage.", choices=LOAD_KINDS)]
+    value: Annotated[NotNegative, Said("Current [A], power [W] or resistance [ohm].")]
+    minimum_v: Annotated[NotNegative | None, Said("Least voltage that it needs there [V].")] = None
+    maximum_v: Annotated[NotNegative | None, Said("Greatest that it stands [V].")] = None
 
 
 @dataclass(frozen=True, slots=True)
 class Solution:
     """Circuit at one voltage of its source."""
 
-    volts: Mapping[str, float]
-    """Between the two wires at each node [V]; empty when collapsed."""
-    run_a: tuple[float, ...]
-    """Current in each run, from its first node to its second [A]; empty when collapsed."""
-    source_a: float | None
-    loss_w: float | None
-    """Turned to heat in the runs [W]."""
-    collapsed: bool
-    reason: str | None
-    """Why there is no solution, or what in it cannot be real."""
+    volts: Annotated[Mapping[str, float], Said("Voltage between the two wires at each node [V]; empty when collapsed.")]
+    run_a: Annotated[
+        tuple[float, ...], Said("Current in each run, from its first node to its second [A]; empty when collapsed.")
+    ]
+    source_a: Annotated[float | None, Said("Current out of the source [A]; null when collapsed.")]
+    loss_w: Annotated[float | None, Said("Turned to heat in the runs [W]; null when collapsed.")]
+    collapsed: Annotated[bool, Said("The constant-power loads have no solution.")]
+    reason: Annotated[str | None, Said("Why there is none, or what in the answer cannot be real.")]
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +92,7 @@ def draw(tree: Network, loads: Sequence[Load]) -> Draw:
     return Draw(amps, watts, siemens, [i for i, w in enumerate(watts) if w > 0.0])
 
 
-def solve(tree: Network, loads: Sequence[Load], source_v: float, source_ohm: float = 0.0) -> Solution:
+def solve(tree: Network, loads: Sequence[Load], source_v: SourceVolts, source_ohm: SourceOhm = 0.0) -> Solution:
     """Voltage at every node and current in every run.
 
     Parameters
@@ -89,10 +101,6 @@ def solve(tree: Network, loads: Sequence[Load], source_v: float, source_ohm: flo
         Of the circuit's runs at their temperature.
     loads : sequence of Load
         Any number at a node, the supply's own included.
-    source_v : float
-        Of the source without load [V], above 0 to 1000.
-    source_ohm : float
-        Inside the source [ohm], 0 or more.
 
     Returns
     -------
@@ -127,7 +135,7 @@ def solve(tree: Network, loads: Sequence[Load], source_v: float, source_ohm: flo
 
 
 def solve_draw(
-    tree: Network, drawn: Draw, source_v: float, source_ohm: float = 0.0, near: Solution | None = None
+    tree: Network, drawn: Draw, source_v: SourceVolts, source_ohm: SourceOhm = 0.0, near: Solution | None = None
 ) -> Solution:
     """`solve` for loads that are already summed by node.
 
@@ -140,8 +148,7 @@ def solve_draw(
     near : Solution
         Of the same tree in a state not far off; only saves time.
     """
-    check_number(source_v, "source_v", above=0, at_most=HIGHEST_SOURCE_V)
-    check_number(source_ohm, "source_ohm", at_least=0, at_most=LARGEST_VALUE)
+    check_arguments(solve_draw, locals())
     if not drawn.powered:
         volts, stuck = _pass(tree.steps, source_v, source_ohm, list(drawn.amps), list(drawn.siemens))
     else:
@@ -176,14 +183,11 @@ def outside_limits(solution: Solution, loads: Sequence[Load]) -> tuple[tuple[str
 
 
 def _check_load(load: Load, at: str) -> None:
-    if load.kind not in LOAD_KINDS:
-        raise InputError(f"{at}.kind", f"must be one of {', '.join(LOAD_KINDS)}; got {load.kind!r}")
-    if load.kind == "resistance":
-        check_number(load.value, f"{at}.value", above=0, at_most=LARGEST_VALUE)
-        if load.value < 1.0 / LARGEST_VALUE:
-            raise InputError(f"{at}.value", "is a short circuit")
-    else:
-        check_number(load.value, f"{at}.value", at_least=0, at_most=LARGEST_VALUE)
+    check(load, at)
+    resistance = load.kind == "resistance"
+    check_number(load.value, f"{at}.value", above=0 if resistance else None, at_most=LARGEST_VALUE)
+    if resistance and load.value < 1.0 / LARGEST_VALUE:
+        raise InputError(f"{at}.value", "is a short circuit")
 
 
 def _settle(
@@ -291,71 +295,30 @@ def _collapse(node: str, watts: float, source_v: float) -> Solution:
     return Solution({}, (), None, None, True, reason)
 
 
-def read_loads(reader: Reader) -> list[Load]:
-    """Read the loads of a JSON object."""
-    return [
-        Load(
-            load.text("node"),
-            load.choice("kind", LOAD_KINDS),
-            load.number("value", at_least=0),
-            load.optional_number("minimum_v", at_least=0),
-            load.optional_number("maximum_v", at_least=0),
-        )
-        for load in reader.objects("loads")
-    ]
+@dataclass(frozen=True, slots=True)
+class _Answer:
+    solution: Annotated[Solution, INLINE]
+    low: Annotated[tuple[str, ...], Said("Nodes under the minimum of a load there.")]
+    high: Annotated[tuple[str, ...], Said("Nodes over the maximum of a load there.")]
 
 
-def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    reader = Reader(data)
-    source_v = reader.number("source_v", above=0, at_most=HIGHEST_SOURCE_V)
-    source_ohm = reader.number("source_ohm", 0.0, at_least=0, at_most=LARGEST_VALUE)
-    tree = network(read_runs(reader), reader.number("temperature_c"))
-    loads = read_loads(reader)
-    result = solve(tree, loads, source_v, source_ohm)
-    low, high = outside_limits(result, loads)
-    return {
-        "volts": dict(result.volts),
-        "run_a": list(result.run_a),
-        "source_a": result.source_a,
-        "loss_w": result.loss_w,
-        "low": list(low),
-        "high": list(high),
-        "collapsed": result.collapsed,
-        "reason": result.reason,
-    }
+def _circuit(
+    *,
+    source_v: SourceVolts,
+    source_ohm: SourceOhm = 0.0,
+    temperature_c: Temperature,
+    runs: Runs,
+    loads: Annotated[Sequence[Load], Said("What is drawn at the nodes.")],
+) -> _Answer:
+    solution = solve(network(runs, temperature_c), loads, source_v, source_ohm)
+    return _Answer(solution, *outside_limits(solution, loads))
 
 
 CIRCUIT = Calculator(
     name="circuit",
     title="Voltages along a supply circuit",
     basis="node voltages (Kirchhoff's laws); conductors by IEC 60028 as in the calculator conductor",
-    inputs=(
-        Field("source_v", "number", "Voltage of the source without load, direct current [V]."),
-        Field("source_ohm", "number", "Resistance inside the source [ohm].", default="0"),
-        Field("temperature_c", "number", "Temperature of the conductors [°C]."),
-        Field(
-            "runs",
-            "list",
-            "Runs {from, to, length_m (one way), gauge, stranding, conductors_in_parallel (1), extra_ohm (0)}: "
-            'a tree from the node "supply".',
-        ),
-        Field(
-            "loads",
-            "list",
-            "Loads {node, kind (current, power, resistance), value (A, W, ohm), minimum_v, maximum_v}; the limits may "
-            "be left out.",
-        ),
-    ),
-    outputs=(
-        Field("volts", "object", "Voltage between the two wires at each node [V]; empty when collapsed."),
-        Field("run_a", "list", "Current in each run, from its first node to its second [A]; empty when collapsed."),
-        Field("source_a", "number", "Current out of the source [A]; null when collapsed."),
-        Field("loss_w", "number", "Turned to heat in the runs [W]; null when collapsed."),
-        Field("low", "list", "Nodes under the minimum of a load there."),
-        Field("high", "list", "Nodes over the maximum of a load there."),
-        Field("collapsed", "flag", "The constant-power loads have no solution."),
-        Field("reason", "text", "Why there is none, or what in the answer cannot be real; else null."),
-    ),
+    work=_circuit,
     example={
         "source_v": 12,
         "source_ohm": 0.1,
@@ -370,5 +333,4 @@ CIRCUIT = Calculator(
             {"node": "102", "kind": "power", "value": 5, "minimum_v": 10.2},
         ],
     },
-    run=_run,
 )

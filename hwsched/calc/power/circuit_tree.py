@@ -6,32 +6,35 @@ voltages stand in `circuit`.
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Final
+from typing import Annotated, Final
 
-from hwsched.calc.calculator import InputError, Reader, check_number
-from hwsched.calc.power.conductor import COLDEST_C, HOTTEST_C, STRANDINGS, conductor, loop_ohm
+from hwsched.calc.calculator import InputError, Said, Within, check_arguments
+from hwsched.calc.power.conductor import GaugeText, Stranding, Temperature, conductor, loop_ohm
 
 SUPPLY: Final = "supply"
 """Name of the node at the supply's terminals."""
 LONGEST_RUN_M: Final = 100_000.0
 LARGEST_VALUE: Final = 1e9
 """Of a resistance, current or power; larger is a slip of the pen."""
+Ohm = Annotated[float, Within(at_least=0, at_most=LARGEST_VALUE)]
 
 
 @dataclass(frozen=True, slots=True)
 class Run:
     """Two-wire run between two nodes."""
 
-    from_node: str
-    to_node: str
-    length_m: float
-    """One way [m]."""
-    gauge: str
-    stranding: str
-    conductors_in_parallel: int = 1
-    """Of each of the two wires."""
-    extra_ohm: float = 0.0
-    """Terminations, door loop, transfer hinge: both wires together [ohm]."""
+    from_node: Annotated[str, Said('Node that it starts from; "supply" is the supply\'s.', at="from")]
+    to_node: Annotated[str, Said("Node that it leads to.", at="to")]
+    length_m: Annotated[float, Within(above=0, at_most=LONGEST_RUN_M), Said("One way [m].")]
+    gauge: GaugeText
+    stranding: Stranding
+    conductors_in_parallel: Annotated[
+        int, Within(at_least=1, at_most=1000), Said("Conductors of each of the two wires.")
+    ] = 1
+    extra_ohm: Annotated[Ohm, Said("Terminations, door loop, transfer hinge: both wires together [ohm].")] = 0.0
+
+
+Runs = Annotated[Sequence[Run], Said("Two-wire runs in any order, as a tree from the supply; none closes a loop.")]
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,15 +66,15 @@ class Network:
         return tuple(reversed(indices))
 
 
-def network(runs: Sequence[Run], temperature_c: float) -> Network:
+def network(runs: Runs, temperature_c: Temperature) -> Network:
     """Order runs as a tree fed from the supply.
 
     Parameters
     ----------
     runs : sequence of Run
-        In any order; either node may be the nearer one. Several trees may begin at the supply.
+        Either node may be the nearer one. Several trees may begin at the supply.
     temperature_c : float
-        Of the conductors [°C]: the highest they can reach for a voltage that must suffice.
+        The highest that the conductors can reach for a voltage that must suffice.
 
     Returns
     -------
@@ -90,7 +93,7 @@ def network(runs: Sequence[Run], temperature_c: float) -> Network:
     >>> tree.names, tree.feeder
     (('supply', 'a', 'b'), (0, 0, 1))
     """
-    check_number(temperature_c, "temperature_c", at_least=COLDEST_C, at_most=HOTTEST_C)
+    check_arguments(network, locals())
     ohms = [_run_ohm(run, i, temperature_c) for i, run in enumerate(runs)]
     _refuse_loops(runs)
     touching: dict[str, list[int]] = {}
@@ -121,35 +124,11 @@ def network(runs: Sequence[Run], temperature_c: float) -> Network:
     return Network(tuple(names), position, tuple(feeder), tuple(ohm), tuple(index), tuple(outward), steps)
 
 
-def read_runs(reader: Reader) -> list[Run]:
-    """Read the runs of a JSON object."""
-    return [
-        Run(
-            run.text("from"),
-            run.text("to"),
-            run.number("length_m", above=0, at_most=LONGEST_RUN_M),
-            run.text("gauge"),
-            run.choice("stranding", STRANDINGS),
-            run.integer("conductors_in_parallel", 1, at_least=1, at_most=1000),
-            run.number("extra_ohm", 0.0, at_least=0, at_most=LARGEST_VALUE),
-        )
-        for run in reader.objects("runs")
-    ]
-
-
 def _run_ohm(run: Run, i: int, temperature_c: float) -> float:
-    at = f"runs[{i}]"
-    # Quick for what is right; the readings of the fields are spelled out only for what is wrong.
-    if not 0.0 < run.length_m <= LONGEST_RUN_M:
-        check_number(run.length_m, f"{at}.length_m", above=0, at_most=LONGEST_RUN_M)
-    if not 0.0 <= run.extra_ohm <= LARGEST_VALUE:
-        check_number(run.extra_ohm, f"{at}.extra_ohm", at_least=0, at_most=LARGEST_VALUE)
-    if run.conductors_in_parallel < 1:
-        raise InputError(f"{at}.conductors_in_parallel", f"must be at least 1, got {run.conductors_in_parallel}")
     try:
         wire = conductor(run.gauge, run.stranding, temperature_c)
     except InputError as error:
-        raise InputError(f"{at}.{error.field}", error.message) from None
+        raise InputError(f"runs[{i}].{error.field}", error.message) from None
     return loop_ohm(run.length_m, wire.resistance_ohm_per_km, run.conductors_in_parallel) + run.extra_ohm
 
 

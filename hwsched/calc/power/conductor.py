@@ -3,12 +3,11 @@
 Here belong one conductor and one run. Circuits of many runs stand in `circuit`; reading a wire size in `quantities`.
 """
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any, Final
+from typing import Annotated, Final
 
-from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number
+from hwsched.calc.calculator import Calculator, InputError, Said, Within, check_arguments, check_number
 from hwsched.calc.tables import row, rows
 from hwsched.quantities import Gauge, QuantityError, parse_gauge
 
@@ -16,6 +15,11 @@ STRANDINGS: Final = ("solid", "stranded")
 COLDEST_C: Final = -100.0
 HOTTEST_C: Final = 250.0
 """Conductor temperatures for which the straight line of the resistance is used [°C]."""
+Temperature = Annotated[
+    float, Within(at_least=COLDEST_C, at_most=HOTTEST_C), Said("Temperature of the conductors [°C].")
+]
+GaugeText = Annotated[str, Said("Size of one conductor, such as 18 AWG (40 to 4/0) or 1.0 mm2.")]
+Stranding = Annotated[str, Said("One solid wire, or several strands.", choices=STRANDINGS)]
 THINNEST_MM2: Final = 0.001
 THICKEST_MM2: Final = 2500.0
 """Areas beyond these are slips of the pen."""
@@ -26,8 +30,8 @@ M_PER_FOOT: Final = 0.3048
 class Conductor:
     """One conductor at one temperature."""
 
-    area_mm2: float
-    resistance_ohm_per_km: float
+    area_mm2: Annotated[float, Said("Cross-section [mm²].")]
+    resistance_ohm_per_km: Annotated[float, Said("Direct-current resistance of one conductor [ohm/km].")]
     temperature_c: float
 
 
@@ -40,22 +44,8 @@ def gauge_of(text: str) -> Gauge:
 
 
 @lru_cache(maxsize=4096)
-def conductor(gauge: str, stranding: str, temperature_c: float) -> Conductor:
+def conductor(gauge: GaugeText, stranding: Stranding, temperature_c: Temperature) -> Conductor:
     """Direct-current resistance of a copper conductor from its size.
-
-    Parameters
-    ----------
-    gauge : str
-        Such as ``18 AWG`` (40 to 4/0) or ``1.0 mm2``.
-    stranding : str
-        ``solid`` or ``stranded``.
-    temperature_c : float
-        Of the conductor [°C], -100 to 250.
-
-    Returns
-    -------
-    Conductor
-        Its area [mm²] and resistance [ohm/km].
 
     Raises
     ------
@@ -73,9 +63,7 @@ def conductor(gauge: str, stranding: str, temperature_c: float) -> Conductor:
     >>> round(c.area_mm2, 4), round(c.resistance_ohm_per_km, 2)
     (0.823, 20.95)
     """
-    if stranding not in STRANDINGS:
-        raise InputError("stranding", f"must be one of {', '.join(STRANDINGS)}; got {stranding!r}")
-    check_number(temperature_c, "temperature_c", at_least=COLDEST_C, at_most=HOTTEST_C)
+    check_arguments(conductor, locals())
     area_mm2 = gauge_of(gauge).area_mm2
     if not THINNEST_MM2 <= area_mm2 <= THICKEST_MM2:
         raise InputError("gauge", f"must be from {THINNEST_MM2:g} to {THICKEST_MM2:g} mm², got {area_mm2:g}")
@@ -227,27 +215,10 @@ def _constant(name: str) -> float:
     return row("conductor_constants", "name", name).number("value")
 
 
-def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    reader = Reader(data)
-    gauge = reader.text("gauge")
-    stranding = reader.choice("stranding", STRANDINGS)
-    result = conductor(gauge, stranding, reader.number("temperature_c"))
-    return {"area_mm2": result.area_mm2, "resistance_ohm_per_km": result.resistance_ohm_per_km}
-
-
 CONDUCTOR = Calculator(
     name="conductor",
     title="Resistance of a copper conductor",
     basis="IEC 60028 (1/58 ohm mm²/m and 0.00393 at 20 °C); gauges ASTM B258; stranding 1.02 by common practice",
-    inputs=(
-        Field("gauge", "text", "Size of one conductor, such as 18 AWG or 1.0 mm2."),
-        Field("stranding", "choice", "One solid wire, or several strands.", choices=STRANDINGS),
-        Field("temperature_c", "number", "Temperature of the conductor [°C]."),
-    ),
-    outputs=(
-        Field("area_mm2", "number", "Cross-section [mm²]."),
-        Field("resistance_ohm_per_km", "number", "Direct-current resistance of one conductor [ohm/km]."),
-    ),
+    work=conductor,
     example={"gauge": "18 AWG", "stranding": "stranded", "temperature_c": 50},
-    run=_run,
 )

@@ -7,11 +7,12 @@ estimated distances in `cable_distance`.
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from time import monotonic
-from typing import Any, Final
+from typing import Annotated, Final
 
 import numpy as np
 
-from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number
+from hwsched.calc.calculator import INLINE, Calculator, InputError, Said, Within, check_arguments, check_number
+from hwsched.calc.limits import NotNegative, Positive
 from hwsched.calc.power.siting_model import Pairs, Plan, shortage
 from hwsched.calc.power.siting_plan import NoPlan, plan
 from hwsched.calc.solver import Cancelled, Limits, Progress
@@ -23,59 +24,69 @@ _SMALL_PAIRS: Final = 2000
 LARGE_GAP: Final = 0.01
 DEFAULT_TIME_S: Final = 300.0
 _MOST_NAMED: Final = 20
+_Amps = Annotated[float, Within(at_least=0, at_most=_LARGEST)]
 
 
 @dataclass(frozen=True, slots=True)
 class CandidateSupply:
     """A place where a supply may stand."""
 
-    id: str
-    amps: float
-    """That it can give to openings [A]."""
+    id: Annotated[str, Said("What it is called in the answer.")]
+    amps: Annotated[_Amps, Said("Current that it can give to openings [A].")]
 
 
 @dataclass(frozen=True, slots=True)
 class Demand:
     """An opening that needs a supply."""
 
-    id: str
-    amps: float
-    """That it draws [A]."""
-    maximum_m: float | None = None
-    """Longest run at which its voltage suffices [m]; None where only the common limit holds."""
+    id: Annotated[str, Said("What it is called in the answer.")]
+    amps: Annotated[_Amps, Said("Current that it draws [A].")]
+    maximum_m: Annotated[
+        NotNegative | None, Said("Longest run at which its voltage suffices [m].", shown="only the common limit")
+    ] = None
 
 
 @dataclass(frozen=True, slots=True)
 class Problem:
     """Places, openings and the lengths of the cable routes between them."""
 
-    supplies: tuple[CandidateSupply, ...]
-    openings: tuple[Demand, ...]
-    distances_m: Sequence[Sequence[float | None]]
-    """Opening by supply [m]; None where there is no route."""
-    maximum_m: float | None = None
-    fixed_supplies: tuple[str, ...] = ()
-    """Supplies that must be used."""
-    fixed_pairs: Mapping[str, str] = field(default_factory=dict)
-    """Openings that must hang on a certain supply."""
+    supplies: Annotated[tuple[CandidateSupply, ...], Said("Places where a supply may stand.")]
+    openings: Annotated[tuple[Demand, ...], Said("Openings that need one; each hangs whole on one supply.")]
+    distances_m: Annotated[
+        Sequence[Sequence[float | None]],
+        Said("A list an opening with the route's length to each supply [m]; null where there is none.",
+             as_it_stands=True),
+    ]  # fmt: skip
+    maximum_m: Annotated[NotNegative | None, Said("Longest run for all [m].")] = None
+    fixed_supplies: Annotated[tuple[str, ...], Said("Supplies (id) that must be used.", shown="none")] = ()
+    fixed_pairs: Annotated[
+        Mapping[str, str],
+        Said("Openings that must hang on a certain supply {opening: supply}.", shown="none",
+             form="{opening: supply}"),
+    ] = field(default_factory=dict)  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
 class Siting:
     """The answer and what is proven of it."""
 
-    open: tuple[str, ...]
-    pairs: Mapping[str, str]
-    wire_m: float
+    open: Annotated[tuple[str, ...], Said("Supplies (id) that are used.")]
+    pairs: Annotated[Mapping[str, str], Said("Supply of each opening.")]
+    wire_m: Annotated[float, Said("Sum of the routes [m].")]
     gap: float
     """Share of the wire, or of the supplies if that is more, that a better answer might save; 0 when proven best."""
-    fewest_proven: bool
-    """Whether fewer supplies are proven not to do."""
 
     @property
     def optimal(self) -> bool:
         """Whether the answer is proven best."""
         return self.gap == 0.0
+
+    @property
+    def optimal_or_gap(self) -> Annotated[bool | float, Said(at="optimal")]:
+        """True when proven best, else the share that a better answer might save."""
+        return True if self.optimal else self.gap
+
+    fewest_proven: Annotated[bool, Said("Whether fewer supplies are proven not to do.")]
 
 
 class NoSitingError(InputError):
@@ -102,22 +113,21 @@ class SitingNotFinishedError(InputError):
 
 
 def place_supplies(
-    problem: Problem,
-    gap: float | None = None,
-    time_limit_s: float = DEFAULT_TIME_S,
+    problem: Annotated[Problem, INLINE],
+    gap: Annotated[
+        float | None,
+        Within(at_least=0, below=1),
+        Said("Share of the wire that may stay unproven.",
+             shown=f"0 up to {_SMALL_PAIRS:,} possible pairs, else {LARGE_GAP}"),
+    ] = None,
+    time_limit_s: Annotated[Positive, Said("After which the best answer found is given [s].")] = DEFAULT_TIME_S,
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
-) -> Siting:
+) -> Siting:  # fmt: skip
     """Choose the places of the supplies and hang every opening on one.
 
     Parameters
     ----------
-    problem : Problem
-        Each opening hangs whole on one supply.
-    gap : float
-        Share of the wire that may stay unproven, 0 to below 1; by default 0 up to 2,000 possible pairs and 0.01 above.
-    time_limit_s : float
-        After which the best answer found is given, with its gap [s].
     progress : callable
         Told the step in words and the gap left, from the solver's thread.
     cancelled : callable
@@ -150,12 +160,10 @@ def place_supplies(
     >>> found.open, dict(found.pairs), found.wire_m, found.optimal
     (('closet-2',), {'101': 'closet-2', '102': 'closet-2', '103': 'closet-2'}, 80.0, True)
     """
-    check_number(time_limit_s, "time_limit_s", above=0)
+    check_arguments(place_supplies, locals())
     pairs = _pairs(problem)
     if gap is None:
         gap = LARGE_GAP if len(pairs.opening) > _SMALL_PAIRS else 0.0
-    if not 0.0 <= gap < 1.0:
-        raise InputError("gap", f"is a share from 0 to below 1, got {gap}")
     limits = Limits(gap, monotonic() + time_limit_s, None, cancelled, progress)
     found = plan(pairs, limits)
     if isinstance(found, NoPlan):
@@ -184,16 +192,10 @@ def _pairs(problem: Problem) -> Pairs:
     supplies, openings = problem.supplies, problem.openings
     place = _places([s.id for s in supplies], "supplies")
     _places([o.id for o in openings], "openings")
-    for i, s in enumerate(supplies):
-        check_number(s.amps, f"supplies[{i}].amps", at_least=0, at_most=_LARGEST)
-    for i, o in enumerate(openings):
-        check_number(o.amps, f"openings[{i}].amps", at_least=0, at_most=_LARGEST)
-        if o.maximum_m is not None:
-            check_number(o.maximum_m, f"openings[{i}].maximum_m", at_least=0)
     for i, name in enumerate(problem.fixed_supplies):
         if name not in place:
             raise InputError(f"fixed_supplies[{i}]", f"there is no supply {name!r}")
-    common_m = float("inf") if problem.maximum_m is None else check_number(problem.maximum_m, "maximum_m", at_least=0)
+    common_m = float("inf") if problem.maximum_m is None else problem.maximum_m
     distance = _distances(problem)
     limit = np.array([common_m if o.maximum_m is None else min(common_m, o.maximum_m) for o in openings])
     amps = np.array([o.amps for o in openings], dtype=float)
@@ -315,77 +317,15 @@ def _listed(names: Sequence[str]) -> str:
     return ", ".join(names[:_MOST_NAMED]) + f" and {len(names) - _MOST_NAMED} more"
 
 
-def read_problem(reader: Reader) -> Problem:
-    """Read the places, openings and distances of a JSON object."""
-    fixed = reader.raw("fixed_pairs", {})
-    if not isinstance(fixed, Mapping):
-        raise InputError("fixed_pairs", "must be an object {opening: supply}")
-    pairs = Reader(fixed, "fixed_pairs")
-    names = reader.items("fixed_supplies", [])
-    for i, name in enumerate(names):
-        if not isinstance(name, str):
-            raise InputError(f"fixed_supplies[{i}]", f"must be text, got {type(name).__name__}")
-    return Problem(
-        tuple(CandidateSupply(s.text("id"), s.number("amps")) for s in reader.objects("supplies")),
-        tuple(
-            Demand(o.text("id"), o.number("amps"), o.optional_number("maximum_m", at_least=0))
-            for o in reader.objects("openings")
-        ),
-        reader.items("distances_m"),
-        reader.optional_number("maximum_m", at_least=0),
-        tuple(names),
-        {opening: pairs.text(opening) for opening in fixed},
-    )
-
-
-def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    reader = Reader(data)
-    found = place_supplies(
-        read_problem(reader),
-        reader.optional_number("gap", at_least=0),
-        reader.number("time_limit_s", DEFAULT_TIME_S, above=0),
-    )
-    return {
-        "open": list(found.open),
-        "pairs": dict(found.pairs),
-        "wire_m": found.wire_m,
-        "optimal": True if found.optimal else found.gap,
-        "fewest_proven": found.fewest_proven,
-    }
-
-
 SITING = Calculator(
     name="siting",
     title="Places of supplies, and which opening hangs on which",
     basis="exact integer programming: fewest supplies first, then least total wire",
-    inputs=(
-        Field("supplies", "list", "Places {id, amps} where a supply may stand, with the current it can give."),
-        Field(
-            "openings",
-            "list",
-            "Openings {id, amps, maximum_m}; the last for an opening with a shorter limit of its own.",
-        ),
-        Field(
-            "distances_m", "list", "A list an opening with the route's length to each supply; null where there is none."
-        ),
-        Field("maximum_m", "number", "Longest run for all.", "none"),
-        Field("fixed_supplies", "list", "Supplies (id) that must be used.", "none"),
-        Field("fixed_pairs", "object", "Openings that must hang on a certain supply {opening: supply}.", "none"),
-        Field("gap", "number", "Share of the wire that may stay unproven.", "0 up to 2,000 possible pairs, else 0.01"),
-        Field("time_limit_s", "number", "After which the best answer found is given.", f"{DEFAULT_TIME_S:g}"),
-    ),
-    outputs=(
-        Field("open", "list", "Supplies (id) that are used."),
-        Field("pairs", "object", "Supply of each opening."),
-        Field("wire_m", "number", "Sum of the routes [m]."),
-        Field("optimal", "flag", "True when proven best, else the share that a better answer might save."),
-        Field("fewest_proven", "flag", "Whether fewer supplies are proven not to do."),
-    ),
+    work=place_supplies,
     example={
         "supplies": [{"id": "closet-1", "amps": 4}, {"id": "closet-2", "amps": 4}],
         "openings": [{"id": "101", "amps": 1.5}, {"id": "102", "amps": 1.5}, {"id": "103", "amps": 1.5}],
         "distances_m": [[8, 40], [20, 30], [45, 10]],
         "maximum_m": 50,
     },
-    run=_run,
 )

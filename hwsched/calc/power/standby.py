@@ -3,11 +3,13 @@
 Here belong the batteries of supplies. Batteries that feed an opening on their own stand in `battery`.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Annotated, Final
 
-from hwsched.calc.calculator import Calculator, Field, InputError, Reader, check_number
+from msgspec import UNSET, UnsetType
+
+from hwsched.calc.calculator import Calculator, InputError, Said, Within, check_arguments
 
 COLDEST_C: Final = -4.0
 HOTTEST_C: Final = 50.0
@@ -15,52 +17,55 @@ HOTTEST_C: Final = 50.0
 STATED_HOURS_FORM: Final = "stated-hours"
 _LARGEST: Final = 1e6
 _TOUCH_AH: Final = 1e-9
+_Amount = Annotated[float, Within(at_least=0, at_most=_LARGEST)]
+_Above0 = Annotated[float, Within(above=0, at_most=_LARGEST)]
+_Factor = Annotated[float, Within(at_least=1, at_most=10)]
+_Exponent = Annotated[float, Within(at_least=1, at_most=2), Said("Lead-acid 1.1 to 1.4.")]
 
 
 @dataclass(frozen=True, slots=True)
 class Phase:
     """One stretch of a standby duty."""
 
-    amps: float
-    """Drawn from the battery [A], 0 or more."""
-    hours: float
-    """[h], 0 or more."""
+    amps: Annotated[_Amount, Said("Drawn from the battery [A].")]
+    hours: Annotated[_Amount, Said("Its length [h].")]
 
 
 @dataclass(frozen=True, slots=True)
 class Peukert:
     """Peukert's law in its stated-hours form: the rating holds for a discharge over so many hours."""
 
-    rated_hours: float
-    """Hours for which the sizes are stated, usually 20 [h]."""
-    exponent: float
-    """1 or more; lead-acid 1.1 to 1.4."""
+    rated_hours: Annotated[_Above0, Said("Hours for which the sizes are stated, usually 20 [h].")]
+    exponent: _Exponent
+    form: Annotated[
+        str,
+        Said("Form of the law; its capacity is another one in the one-ampere form.", choices=(STATED_HOURS_FORM,),
+             needed=True),
+    ] = STATED_HOURS_FORM  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
 class Sizing:
     """What a standby duty needs, and the size that gives it."""
 
-    needed_ah: float
-    size_ah: float | None
-    """Smallest size that suffices; None where none does."""
+    needed_ah: Annotated[float, Said("Capacity that the duty needs [Ah].")]
+    size_ah: Annotated[float | None, Said("Smallest size that suffices [Ah].")]
+    peukert_form: Annotated[str | UnsetType, Said("Form of Peukert's law that was used; with peukert.")] = UNSET
 
 
-def needed_ah(
-    phases: Sequence[Phase], margin: float, ageing_factor: float = 1.0, temperature_c: float | None = None
-) -> float:
+_Phases = Annotated[Sequence[Phase], Said("Stretches of the duty, at least one.", at="loads")]
+_Margin = Annotated[_Factor, Said("Factor: 1.2 by older practice, 1.25 by recent editions (fire alarm).")]
+_Ageing = Annotated[_Factor, Said("Such as 1.25 for use until 80 % of the rating; 1 takes no account of it.")]
+_Degrees = Annotated[float, Within(at_least=COLDEST_C, at_most=HOTTEST_C)]
+_Lowest = Annotated[
+    _Degrees | None,
+    Said("Lowest of the battery [°C]; without it no account is taken, above 25 °C nothing is taken off."),
+]
+_Law = Annotated[Peukert, Said("Peukert's law where high currents matter.")]
+
+
+def needed_ah(phases: _Phases, margin: _Margin, ageing_factor: _Ageing = 1.0, temperature_c: _Lowest = None) -> float:
     """Capacity that a standby duty needs.
-
-    Parameters
-    ----------
-    phases : sequence of Phase
-        At least one.
-    margin : float
-        Factor, 1 or more: 1.20 by older practice, 1.25 by recent editions (fire alarm).
-    ageing_factor : float
-        1 or more; 1.25 for a battery that is used until 80 % of its rating. 1 takes no account of it.
-    temperature_c : float
-        Lowest of the battery [°C], -4 to 50; None takes no account of it. Above 25 °C nothing is taken off.
 
     Returns
     -------
@@ -81,13 +86,10 @@ def needed_ah(
     >>> round(needed_ah([Phase(0.42, 24), Phase(3.8, 5 / 60)], 1.2), 3)
     12.476
     """
+    check_arguments(needed_ah, locals())
     if not phases:
         raise InputError("loads", "needs at least one load")
-    total = 0.0
-    for i, phase in enumerate(phases):
-        amps = check_number(phase.amps, f"loads[{i}].amps", at_least=0, at_most=_LARGEST)
-        total += amps * check_number(phase.hours, f"loads[{i}].hours", at_least=0, at_most=_LARGEST)
-    return total * _factors(margin, ageing_factor, temperature_c)
+    return sum(phase.amps * phase.hours for phase in phases) * _factors(margin, ageing_factor, temperature_c)
 
 
 def size_ah(needed: float, sizes_ah: Sequence[float]) -> float | None:
@@ -102,25 +104,18 @@ def size_ah(needed: float, sizes_ah: Sequence[float]) -> float | None:
 
 
 def sizing(
-    phases: Sequence[Phase],
-    margin: float,
-    sizes_ah: Sequence[float],
-    ageing_factor: float = 1.0,
-    temperature_c: float | None = None,
-    peukert: Peukert | None = None,
+    phases: _Phases,
+    margin: _Margin,
+    sizes_ah: Annotated[Sequence[_Above0], Said("Sizes that may be had [Ah].")],
+    ageing_factor: _Ageing = 1.0,
+    temperature_c: _Lowest = None,
+    peukert: _Law | None = None,
 ) -> Sizing:
     """Capacity that a standby duty needs, and the next standard size.
 
-    Parameters
-    ----------
-    phases, margin, ageing_factor, temperature_c
-        As in `needed_ah`.
-    sizes_ah : sequence of float
-        Sizes that may be had [Ah], each above 0.
-    peukert : Peukert
-        Where asked: each size is charged with more than I · t for currents above the one it is rated at, by the
-        stated-hours form; currents below that get no credit. The needed capacity is then that for the size
-        chosen, or for the largest one where none does.
+    With Peukert's law each size is charged with more than I · t for currents above the one it is rated at, by the
+    stated-hours form; currents below that get no credit. The needed capacity is then that for the size chosen, or for
+    the largest one where none does.
 
     Returns
     -------
@@ -137,27 +132,23 @@ def sizing(
     >>> sizing([Phase(1.4, 4)], 1.0, [7, 12], peukert=Peukert(20, 1.25)).size_ah
     12
     """
-    for i, size in enumerate(sizes_ah):
-        check_number(size, f"sizes_ah[{i}]", above=0, at_most=_LARGEST)
+    check_arguments(sizing, locals())
     plain = needed_ah(phases, margin, ageing_factor, temperature_c)
-    if peukert is None or not sizes_ah:
+    if peukert is None:
         return Sizing(plain, size_ah(plain, sizes_ah))
+    if not sizes_ah:
+        return Sizing(plain, None, peukert.form)
     factors = _factors(margin, ageing_factor, temperature_c)
     needed = plain
     for size in sorted(sizes_ah):
         needed = factors * sum(p.hours * equivalent_a(p.amps, size, peukert) for p in phases)
         if needed <= size + _TOUCH_AH:
-            return Sizing(needed, size)
-    return Sizing(needed, None)
+            return Sizing(needed, size, peukert.form)
+    return Sizing(needed, None, peukert.form)
 
 
-def temperature_factor(temperature_c: float) -> float:
+def temperature_factor(temperature_c: _Degrees) -> float:
     """Factor by which a lead-acid battery must be larger at a temperature than at 25 °C.
-
-    Parameters
-    ----------
-    temperature_c : float
-        Of the battery [°C], -4 to 50.
 
     Returns
     -------
@@ -179,23 +170,24 @@ def temperature_factor(temperature_c: float) -> float:
     >>> round(temperature_factor(10), 4)
     1.1947
     """
-    x = check_number(temperature_c, "temperature_c", at_least=COLDEST_C, at_most=HOTTEST_C) / 100.0
+    check_arguments(temperature_factor, locals())
+    x = temperature_c / 100.0
     return -2.8117 * x**3 + 4.1916 * x**2 - 2.4941 * x + 1.405
 
 
-def peukert_stated_hours_h(capacity_ah: float, rated_hours: float, amps: float, exponent: float) -> float:
+def peukert_stated_hours_h(capacity_ah: _Above0, rated_hours: _Above0, amps: _Above0, exponent: _Exponent) -> float:
     """Time until a battery is empty, by the stated-hours form of Peukert's law.
 
     Parameters
     ----------
     capacity_ah : float
-        Rated for a discharge over `rated_hours` [Ah], above 0.
+        Rated for a discharge over `rated_hours` [Ah].
     rated_hours : float
-        Usually 20 [h], above 0.
+        Usually 20 [h].
     amps : float
-        Drawn [A], above 0.
+        Drawn [A].
     exponent : float
-        1 or more.
+        Of the battery.
 
     Returns
     -------
@@ -216,24 +208,21 @@ def peukert_stated_hours_h(capacity_ah: float, rated_hours: float, amps: float, 
     >>> round(peukert_stated_hours_h(120, 20, 120, 1.4), 4)
     0.3017
     """
-    check_number(capacity_ah, "capacity_ah", above=0, at_most=_LARGEST)
-    check_number(rated_hours, "rated_hours", above=0, at_most=_LARGEST)
-    check_number(amps, "amps", above=0, at_most=_LARGEST)
-    check_number(exponent, "exponent", at_least=1, at_most=2)
+    check_arguments(peukert_stated_hours_h, locals())
     return float(rated_hours * (capacity_ah / (amps * rated_hours)) ** exponent)
 
 
-def peukert_one_ampere_h(one_ampere_ah: float, amps: float, exponent: float) -> float:
+def peukert_one_ampere_h(one_ampere_ah: _Above0, amps: _Above0, exponent: _Exponent) -> float:
     """Time until a battery is empty, by the one-ampere form of Peukert's law.
 
     Parameters
     ----------
     one_ampere_ah : float
-        Peukert capacity: what the battery gives at one ampere [Ah], above 0; not its rated capacity.
+        Peukert capacity: what the battery gives at one ampere [Ah]; not its rated capacity.
     amps : float
-        Drawn [A], above 0.
+        Drawn [A].
     exponent : float
-        1 or more.
+        Of the battery.
 
     Returns
     -------
@@ -250,9 +239,7 @@ def peukert_one_ampere_h(one_ampere_ah: float, amps: float, exponent: float) -> 
     >>> round(peukert_one_ampere_h(250, 20, 1.3), 5)
     5.08863
     """
-    check_number(one_ampere_ah, "one_ampere_ah", above=0, at_most=_LARGEST)
-    check_number(amps, "amps", above=0, at_most=_LARGEST)
-    check_number(exponent, "exponent", at_least=1, at_most=2)
+    check_arguments(peukert_one_ampere_h, locals())
     return float(one_ampere_ah / amps**exponent)
 
 
@@ -273,7 +260,7 @@ def one_ampere_capacity_ah(capacity_ah: float, rated_hours: float, exponent: flo
     return peukert_stated_hours_h(capacity_ah, rated_hours, 1.0, exponent)
 
 
-def equivalent_a(amps: float, size_ah: float, peukert: Peukert) -> float:
+def equivalent_a(amps: float, size_ah: float, peukert: _Law) -> float:
     """Count a current at what it takes from a battery's rating, by the stated-hours form.
 
     Parameters
@@ -295,70 +282,24 @@ def equivalent_a(amps: float, size_ah: float, peukert: Peukert) -> float:
     >>> round(7 / equivalent_a(1.4, 7, Peukert(20, 1.25)), 4)
     3.5355
     """
-    check_number(peukert.rated_hours, "peukert.rated_hours", above=0, at_most=_LARGEST)
-    check_number(peukert.exponent, "peukert.exponent", at_least=1, at_most=2)
+    check_arguments(equivalent_a, locals())
     return float(amps * max(1.0, amps * peukert.rated_hours / size_ah) ** (peukert.exponent - 1.0))
 
 
 def _factors(margin: float, ageing_factor: float, temperature_c: float | None) -> float:
-    check_number(margin, "margin", at_least=1, at_most=10)
-    check_number(ageing_factor, "ageing_factor", at_least=1, at_most=10)
     # No credit for warmth: the battery must also serve on a cooler day.
     cold = 1.0 if temperature_c is None else max(1.0, temperature_factor(temperature_c))
     return margin * ageing_factor * cold
-
-
-def _run(data: Mapping[str, Any]) -> dict[str, Any]:
-    reader = Reader(data)
-    phases = [Phase(load.number("amps"), load.number("hours")) for load in reader.objects("loads")]
-    sizes = [check_number(size, f"sizes_ah[{i}]", above=0) for i, size in enumerate(reader.items("sizes_ah"))]
-    peukert = None
-    if reader.raw("peukert", None) is not None:
-        law = reader.object("peukert")
-        law.choice("form", (STATED_HOURS_FORM,))
-        peukert = Peukert(law.number("rated_hours"), law.number("exponent"))
-    found = sizing(
-        phases,
-        reader.number("margin"),
-        sizes,
-        reader.number("ageing_factor", 1.0),
-        reader.optional_number("temperature_c"),
-        peukert,
-    )
-    answer: dict[str, Any] = {"needed_ah": found.needed_ah, "size_ah": found.size_ah}
-    if peukert is not None:
-        answer["peukert_form"] = STATED_HOURS_FORM
-    return answer
 
 
 STANDBY = Calculator(
     name="standby",
     title="Capacity of a standby battery",
     basis="the form used with NFPA 72; temperature by a fit quoted beside IEEE 485 Table 1; ageing from memory",
-    inputs=(
-        Field("loads", "list", "Stretches of the duty {amps, hours}."),
-        Field("margin", "number", "Factor of 1 or more, such as 1.2 or 1.25."),
-        Field("sizes_ah", "list", "Sizes that may be had [Ah]."),
-        Field(
-            "ageing_factor", "number", "Such as 1.25 for use until 80 % of the rating; 1 takes no account of it.", "1"
-        ),
-        Field("temperature_c", "number", "Lowest of the battery, -4 to 50 °C; no account without it.", "none"),
-        Field(
-            "peukert",
-            "object",
-            'Peukert\'s law {form: "stated-hours", rated_hours, exponent} where high currents matter.',
-            "none",
-        ),
-    ),
-    outputs=(
-        Field("needed_ah", "number", "Capacity that the duty needs [Ah]."),
-        Field("size_ah", "number", "Smallest size that suffices [Ah], or null."),
-        Field("peukert_form", "text", "Which form of Peukert's law was used; with peukert."),
-    ),
+    work=sizing,
     example={
         "loads": [{"amps": 0.42, "hours": 24}, {"amps": 3.8, "hours": 0.083333}],
         "margin": 1.2,
         "sizes_ah": [7, 12, 18, 26],
     },
-    run=_run,
 )

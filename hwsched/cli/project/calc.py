@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from typing import Any
 
     from hwsched.calc import Calculator
+    from hwsched.calc.calculator import Field
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -81,11 +82,14 @@ def _description(calculator: Calculator) -> list[str]:
     for title, fields in (("", calculator.inputs), ("out:", calculator.outputs)):
         if title:
             lines += ["", title]
-        for field in fields:
-            choices = f" [{'|'.join(field.choices)}]" if field.choices else ""
-            default = f" (default {field.default})" if field.default else ""
-            lines.append(f"  {field.name}: {field.kind}{choices}{default}. {field.text}")
+        lines += _lines(fields, "  ")
     return [*lines, "", "example:", "  " + json.dumps(calculator.example)]
+
+
+def _lines(fields: Iterable[Field], indent: str) -> Iterator[str]:
+    for field in fields:
+        yield f"{indent}{field.name} ({field.terms}): {field.about}"
+        yield from _lines(field.told, f"{indent}  ")
 
 
 CALC = Verb("calc", "Calculate: JSON lines in, JSON lines out.", _arguments, _run, own_help=True)

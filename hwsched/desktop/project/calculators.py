@@ -1,7 +1,7 @@
 """The calculators as forms: a field a line, answer and drawing follow what is typed."""
 
 import json
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 from PySide6.QtCore import Qt, QTimer
@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.calc import CALCULATORS, Calculator
-from hwsched.calc.calculator import InputError
+from hwsched.calc.calculator import Field, InputError
 from hwsched.desktop.drawing_view import DrawingView
 from hwsched.drawings.calculated import calculated
 
@@ -67,11 +67,10 @@ class CalculatorsDialog(QDialog):
         lines.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         lines.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         self.fields = {}
-        for name in _top_level(calculator):
-            field = next((each for each in calculator.inputs if each.name == name), None)
-            value = calculator.example.get(name)
+        for field in calculator.inputs:
+            name, value = field.name, calculator.example.get(field.name)
             widget: QWidget
-            if field is not None and field.choices:
+            if field.choices:
                 box = QComboBox()
                 box.addItems(["", *field.choices])
                 box.setCurrentText("" if value is None else str(value))
@@ -85,11 +84,10 @@ class CalculatorsDialog(QDialog):
             else:
                 line = QLineEdit("" if value is None else value if isinstance(value, str) else json.dumps(value))
                 line.textChanged.connect(self._soon)
-                if field is not None and field.default:
+                if field.default:
                     line.setPlaceholderText(f"default {field.default}")
                 widget = line
-            if field is not None:
-                widget.setToolTip(field.text)
+            widget.setToolTip("\n".join(_told(field)))
             self.fields[name] = widget
             lines.addRow(name, widget)
         self.form_area.setWidget(form)
@@ -139,7 +137,8 @@ class CalculatorsDialog(QDialog):
         self._draw(asked, answered)
 
     def _draw(self, asked: Mapping[str, Any], answered: Mapping[str, Any]) -> None:
-        drawn = calculated(self.calculator.name, asked, answered) if self.calculator else None
+        calculator = self.calculator
+        drawn = calculated(calculator.name, calculator.completed(asked), answered) if calculator else None
         self.view.setVisible(drawn is not None)
         if drawn is not None:
             self.view.show_drawings((drawn,))
@@ -148,7 +147,8 @@ class CalculatorsDialog(QDialog):
         self._timer.start()
 
 
-def _top_level(calculator: Calculator) -> list[str]:
-    """Return the names of the fields of the input object itself, those of objects within left out."""
-    names = [field.name.split(".")[0].split("[")[0] for field in calculator.inputs]
-    return list(dict.fromkeys([*names, *calculator.example]))
+def _told(field: Field, indent: str = "") -> Iterator[str]:
+    """Lines of help on a field and those within it."""
+    yield f"{indent}{field.name} ({field.terms}): {field.about}" if indent else f"{field.about} ({field.terms})"
+    for each in field.told:
+        yield from _told(each, f"{indent}    ")

@@ -225,7 +225,7 @@ def test_bad_input_names_its_field(change, field):
 
 
 @pytest.mark.parametrize(
-    ("case", "field"),
+    ("given", "field"),
     [
         (replace(GIVEN, keepouts=(KeepOut("a", Rect(0, 0, float("inf"), 1)),)), "keepouts[0].x1"),
         (replace(GIVEN, patterns=(replace(ABOVE, cost=float("nan")),)), "patterns[0].cost"),

@@ -53,7 +53,7 @@ def test_an_edge_bore_is_drawn_in_the_middle():
 
 
 @pytest.mark.parametrize(
-    ("case", "expected"),
+    ("given", "expected"),
     [
         (opening(hand=None), "Hand"),
         (replace(GIVEN, leaves=(replace(LEAF, thickness_mm=None),)), "Leaf thickness"),

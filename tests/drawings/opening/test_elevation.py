@@ -123,7 +123,7 @@ def test_an_item_outside_of_the_leaf_is_said_and_not_drawn():
 
 
 @pytest.mark.parametrize(
-    ("case", "expected"),
+    ("given", "expected"),
     [
         (opening(hand=None), "Hand"),
         (replace(GIVEN, leaves=(replace(LEAF, width_mm=None),)), "Leaf width"),

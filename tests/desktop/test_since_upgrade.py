@@ -66,7 +66,7 @@ def test_differences_are_shown_taken_and_undone(older, qtbot):
     assert found["GATE 1"] == [
         (BOLTS, "none", "count 4, diameter 9 mm, x 63.5 mm, y 914.4 mm, tool twist-drill"),
     ]
-    assert ("status", "fits", "does-not-fit") in found["GATE 4"]
+    assert ("State", "Fits", "Does not fit") in found["GATE 4"]
     assert states(older) == {"Earlier version"}, "nothing is changed by looking"
     qtbot.mouseClick(window.take, Qt.MouseButton.LeftButton)
     qtbot.waitUntil(lambda: states(older) != {"Earlier version"}, timeout=30000)

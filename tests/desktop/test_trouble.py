@@ -11,11 +11,13 @@ from contextlib import closing
 import pytest
 from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QFileDialog
+from pytestqt.exceptions import capture_exceptions
 from shiboken6 import isValid
 
 from hwsched.desktop.findings.rulebook_window import RulebookWindow
 from hwsched.desktop.jobs import Failure, Jobs
 from hwsched.desktop.last_resort import LastResort, qt_messages_logged
+from hwsched.desktop.power.power_window import PowerWindow
 from hwsched.desktop.trouble import FailureDialog, tell_failure
 from hwsched.model.errors import ChangeError
 from hwsched.operations.project.history import history
@@ -101,6 +103,26 @@ def test_a_window_that_is_closed_meanwhile_takes_nothing_along(at_work, qtbot):
     assert heard == []
     assert checked_of(at_work, "LATE")
     assert at_work.openings.register.row_of_id(checked_of(at_work, "LATE").given.opening.id) is not None
+
+
+def test_a_window_that_was_closed_hears_of_no_edit(at_work, qtbot):
+    """An exception out of what is left of it would be told as a failure of the program."""
+    actions = (
+        at_work.power.act_power, at_work.release.act_revisions, at_work.parts.act_sets, at_work.parts.act_cost,
+        at_work.fitting.act_what_if, at_work.findings.act_waivers, at_work.survey.act_missing,
+    )  # fmt: skip
+    for action in actions:
+        action.trigger()
+        idle(qtbot, at_work)
+    at_work.frame.side.windows[PowerWindow].show_siting()
+    closed = list(at_work.frame.side.windows.values())
+    at_work.frame.side.close()
+    qtbot.waitUntil(lambda: not any(isValid(each) for each in closed))
+    with capture_exceptions() as caught:
+        at_work.sheet.edited.emit("opening", at_work.frame.state.chosen, "notes", "seen again")
+        idle(qtbot, at_work)
+    assert caught == []
+    assert at_work.frame.state.checked.given.opening.notes == "seen again"
 
 
 def test_another_writer_holds_up_the_edit_and_not_the_screen(at_work, qtbot, writer, monkeypatch):

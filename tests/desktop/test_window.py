@@ -135,6 +135,31 @@ def test_the_register_stays_in_step_with_its_columns(window):
     assert marks.index("A-02") < marks.index("A-10")
 
 
+def test_what_is_selected_stays_selected_when_the_register_is_sorted(window):
+    """The next command acts on the same openings, wherever they now stand."""
+    state, table = window.frame.state, window.openings.table
+    ids = window.openings.register.shown_ids()
+    window.openings.select_openings([ids[0], ids[5], ids[90]])
+    shown = state.chosen
+    table.sortByColumn(4, Qt.SortOrder.DescendingOrder)
+    rows = [window.openings.register.id_at(index.row()) for index in table.selectionModel().selectedRows()]
+    assert sorted(rows) == sorted([ids[0], ids[5], ids[90]])
+    assert sorted(state.ids) == sorted(rows)
+    assert state.ids == tuple(each for each in window.openings.register.shown_ids() if each in rows), "in its order"
+    assert state.chosen == shown
+    window.openings.register.narrow(words="no such words")
+    assert state.ids == ()
+
+
+def test_findings_are_counted_in_words(window):
+    texts = {
+        window.openings.register.data(window.openings.register.index(r, 2))
+        for r in range(window.openings.register.rowCount())
+    }
+    assert any(text.startswith("1 error") for text in texts)
+    assert not any("1 notes" in text or " err " in text for text in texts)
+
+
 def test_ten_thousand_openings_are_filtered_without_asking_for_every_cell(window, qtbot):
     one = next(iter(window.frame.state.workspace.checked.values()))
     register = Register()

@@ -180,7 +180,7 @@ def _table(register: Register) -> QTableView:
     table.verticalHeader().hide()
     table.verticalHeader().setDefaultSectionSize(24)
     table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
-    for column, width in enumerate((70, 86, 140, 72, 190, 84, 48, 74, 116, 150, 96, 70)):
+    for column, width in enumerate((64, 124, 172, 56, 190, 84, 48, 74, 116, 150, 96, 70)):
         table.setColumnWidth(column, width)
     table.horizontalHeader().setStretchLastSection(True)
     return table

@@ -36,6 +36,7 @@ _BUILDING: Final = 10
 _LEVEL: Final = 11
 STATES: Final = ("Fits", "Held", "Does not fit", "To measure", "Not worked out yet", "Earlier version")
 _FITS: Final = {"fits": "Fits", "does-not-fit": "Does not fit", "to-measure": "To measure"}
+_SEVERITIES: Final = ("error", "warning", "note")
 
 
 def _word(entity: Any, name: str, value: str | None) -> str:
@@ -43,6 +44,11 @@ def _word(entity: Any, name: str, value: str | None) -> str:
         return "?"
     choice = entity.attribute(name).choice(value)
     return choice.label if choice else value
+
+
+def status_word(status: str) -> str:
+    """Return how a status of a fit is called on the screen; what is none stays as it is."""
+    return "Held" if status == "held" else _FITS.get(status, status)
 
 
 def state_of(checked: Checked) -> str:
@@ -60,9 +66,10 @@ def row_of(checked: Checked, of_set: OpeningSet | None = None) -> tuple[str, ...
     opening = given.opening
     leaf = active_leaf(given)
     locks = [lock for at in checked.points if (lock := lock_item(at.given)) is not None]
-    counts = [sum(f.severity == s and not f.waived for f in checked.findings) for s in ("error", "warning", "note")]
-    counts.append(sum(f.waived for f in checked.findings))
-    findings = "  ".join(f"{n} {word}" for n, word in zip(counts, ("err", "warn", "note", "waived"), strict=True) if n)
+    counts = [sum(f.severity == s and not f.waived for f in checked.findings) for s in _SEVERITIES]
+    words = [f"{n} {severity}{'s' if n > 1 else ''}" for n, severity in zip(counts, _SEVERITIES, strict=True) if n]
+    waived = sum(f.waived for f in checked.findings)
+    findings = "  ".join([*words, f"{waived} waived"] if waived else words)
     return (
         opening.mark,
         state_of(checked),

@@ -72,7 +72,7 @@ class Window(QMainWindow):
         self.split.addWidget(self.openings.places)
         self.split.addWidget(self.openings)
         self.split.addWidget(self.sheet)
-        self.split.setSizes([180, 610, 570])
+        self.split.setSizes([200, 595, 565])
         self.split.setStretchFactor(0, 0)
         self.split.setStretchFactor(1, 3)
         self.split.setStretchFactor(2, 3)

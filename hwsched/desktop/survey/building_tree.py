@@ -23,6 +23,7 @@ class BuildingTree(QTreeWidget):
         self.header().setSectionResizeMode(0, self.header().ResizeMode.Stretch)
         self.header().setSectionResizeMode(1, self.header().ResizeMode.ResizeToContents)
         self.setRootIsDecorated(True)
+        self.setIndentation(14)
         self.currentItemChanged.connect(self._on_current)
 
     def show_places(self, title: str, checked: Iterable[Checked]) -> None:

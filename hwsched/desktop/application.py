@@ -46,12 +46,12 @@ def run_desktop(target: str | None, who: str, *, cannot_open: Callable[[str], No
         signals.came.connect(lambda status: _end(application, window, status))
         window.show()
         if target is not None:
-            window.open_project(target if "://" in target else str(Path(target)))
+            window.project.open_project(target if "://" in target else str(Path(target)))
         return application.exec()
 
 
 def _end(application: QApplication, window: Window, status: int) -> None:
     """Close as a person would, but whatever is said on the way: nobody may be there to read it."""
-    window.jobs.wait()
+    window.frame.jobs.wait()
     window.close()
     application.exit(status)

@@ -72,7 +72,11 @@ class Lines(QTableWidget):
 
 
 class LinesPage(QWidget):
-    """A table with its actions as buttons below and as its context menu, and a line of words."""
+    """A table with its actions as buttons below and as its context menu, and a line of words.
+
+    Here belongs how such a page looks and offers its actions; what the lines say and what the actions ask for
+    belongs to the page of a subject.
+    """
 
     def __init__(self, table: Lines) -> None:
         super().__init__()

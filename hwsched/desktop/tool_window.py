@@ -81,7 +81,11 @@ class Desk(QObject):
 
 
 class ToolWindow(QDialog):
-    """Body above, one row with progress and buttons below; closing it asks its own job to stop."""
+    """Body above, one row with progress and buttons below; closing it asks its own job to stop.
+
+    Here belongs how such a window follows the project, runs its own job and lets go of it; what it shows and asks
+    belongs to the window of a subject.
+    """
 
     def __init__(self, desk: Desk, title: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -151,6 +155,10 @@ class ToolWindow(QDialog):
     def follow(self) -> None:
         """Show the project as it now stands."""
         self.enable()
+
+    def follow_change(self, _changes: object) -> None:
+        """Follow an edit of what is no opening; Qt lets go of a method with its window, of a function it would not."""
+        self.follow()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
         """Keep Return to the field: Qt would press a button even of a question that the field has just opened."""

@@ -1,10 +1,11 @@
 """What is said to a person when something could not be done: why, what stands all the same, and how to go on."""
 
 import logging
+from collections.abc import Callable
 from pathlib import Path
-from typing import Final
+from typing import Any, Final
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import (
     QDialog,
@@ -18,7 +19,9 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.jobs import Failure
-from hwsched.model.errors import BusyProjectError, UnreachableProjectError
+from hwsched.desktop.project.conflict_question import ConflictQuestion
+from hwsched.model.errors import BusyProjectError, ConflictError, UnreachableProjectError
+from hwsched.operations.changes import Changes
 from hwsched.operations.outcome import CLOSED, REFUSED, said_of
 from hwsched.telling.crash import crash_report, save_report, without_data
 from hwsched.telling.log import log_file
@@ -28,6 +31,61 @@ _MOST_LINES: Final = 12
 _PASSING: Final = (BusyProjectError, UnreachableProjectError)
 """What may be otherwise in a moment."""
 _LOG: Final = logging.getLogger(__name__)
+
+
+class Telling(QObject):
+    """Says what went wrong, near where it was asked for; where somebody else changed it meanwhile, asks whose is taken.
+
+    Parameters
+    ----------
+    window : QWidget
+        Where nobody else asked for it.
+    """
+
+    told_of = Signal(object, object)
+    """A Failure, and the dialog in which it is told."""
+    theirs_kept = Signal(object)
+    """The person took what somebody else had written: its Changes."""
+
+    def __init__(self, window: QWidget, parent: QObject) -> None:
+        super().__init__(parent)
+        self._window = window
+        self.told: QDialog | None = None
+        self.asked: ConflictQuestion | None = None
+        self.times = 0
+        """How often something was told or asked."""
+
+    def guarded(self, act: Callable[[], Any]) -> None:
+        """Read on the screen's thread; what cannot be read is told."""
+        try:
+            act()
+        except REFUSED + CLOSED as error:
+            self.tell(Failure("Reading", error))
+
+    def tell(self, failure: Failure) -> None:
+        """Say what went wrong, what was written all the same, and how to go on."""
+        self.times += 1
+        if isinstance(failure.error, ConflictError):
+            self._ask(failure, failure.error)
+        else:
+            self.told = tell_failure(failure, self._window)
+            self.told_of.emit(failure, self.told)
+
+    def _ask(self, failure: Failure, conflict: ConflictError) -> None:
+        near = failure.asker if failure.asker is not None and failure.asker.isVisible() else self._window
+        question = ConflictQuestion(conflict, near)
+        question.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        theirs = Changes(conflict.openings, entities=conflict.entities)
+
+        def answered() -> None:
+            if question.clickedButton() is question.mine and failure.once_more is not None:
+                failure.once_more()
+            else:
+                self.theirs_kept.emit(theirs)
+
+        question.finished.connect(answered)
+        self.asked = question
+        question.open()
 
 
 def tell_failure(failure: Failure, parent: QWidget) -> QDialog:

@@ -1,22 +1,35 @@
 """The main window: places on the left, the register in the middle, the chosen opening's sheet on the right.
 
-Here belong menus and tool bar, and which action is possible when; what the actions do stands in `project_work`,
-`hand_work`, `finding_work`, `specify_work` and `release_work`.
+Here the subjects are put together: views beside one another, menus, tool bar, status bar, and the connections where two
+subjects meet. What the actions do stands with their subjects.
 """
 
-from collections.abc import Callable
-from typing import Any
+from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QAction, QCloseEvent, QKeySequence
+from PySide6.QtWidgets import QMainWindow, QProgressBar, QPushButton, QSplitter, QStackedWidget
 
-from hwsched.desktop.power.power_window import PowerWindow
-from hwsched.desktop.project.calculators import CalculatorsDialog
-from hwsched.desktop.release.release_work import ReleaseWork
-from hwsched.operations.changes import Changes
+from hwsched.desktop.findings.finding_actions import FindingActions
+from hwsched.desktop.frame import Frame
+from hwsched.desktop.opening.fit_actions import FitActions
+from hwsched.desktop.opening.opening_actions import OpeningActions
+from hwsched.desktop.opening.opening_sheet import OpeningSheet
+from hwsched.desktop.parts.parts_actions import PartsActions
+from hwsched.desktop.plain_words import keep_words_plain
+from hwsched.desktop.power.power_actions import PowerActions
+from hwsched.desktop.project.history_actions import HistoryActions
+from hwsched.desktop.project.people_actions import PeopleActions
+from hwsched.desktop.project.project_actions import ProjectActions
+from hwsched.desktop.project.welcome import Welcome
+from hwsched.desktop.release.release_actions import ReleaseActions
+from hwsched.desktop.survey.openings_view import OpeningsView
+from hwsched.desktop.survey.survey_actions import SurveyActions
+from hwsched.desktop.tool_window import Desk
+from hwsched.operations.findings.why import HOLES
 
 
-class Window(ReleaseWork):
+class Window(QMainWindow):
     """The desktop of one project at a time.
 
     Parameters
@@ -26,139 +39,169 @@ class Window(ReleaseWork):
     """
 
     def __init__(self, who: str) -> None:
-        super().__init__(who)
-        self._build_actions()
-        self.welcome.wants_new.connect(self.ask_new)
-        self.welcome.wants_open.connect(self.ask_open)
-        self.welcome.wants_sample.connect(self.ask_sample)
-        self.earlier.asked.connect(self.show_since_upgrade)
-        self.sheet.edited.connect(self._on_edited)
-        self.sheet.wants_part.connect(self.ask_part)
-        self.sheet.unit_dragged.connect(self._on_unit_dragged)
-        self.sheet.unit_dropped.connect(self.move_unit)
-        self.sheet.wants_pieces.connect(self.show_pieces)
-        self.sheet.pieces_page.wants_serial.connect(self.ask_serial)
-        self.sheet.pieces_page.wants_lot.connect(self.ask_lot)
-        self._enable()
+        super().__init__()
+        keep_words_plain()
+        self.frame = Frame(who, self)
+        self.welcome = Welcome()
+        self.openings = OpeningsView(self.frame.state)
+        self.sheet = OpeningSheet()
+        self._build_subjects()
+        self._build_views()
+        self._build_menus()
+        self._build_status()
+        self._connect()
+        self.setWindowTitle("hwsched")
+        self.resize(1360, 740)
+        self.frame.possible.emit()
 
-    def _build_actions(self) -> None:
-        def action(text: str, tip: str, slot: Callable[[], Any], keys: Any = None) -> QAction:
-            made = QAction(text, self)
-            made.setToolTip(tip)
-            made.setStatusTip(tip)
-            if keys is not None:
-                made.setShortcut(QKeySequence(keys))
-            made.triggered.connect(lambda _checked=False: slot())
-            return made
+    def _build_subjects(self) -> None:
+        in_view = self.openings.register.shown_ids
+        self.project = ProjectActions(self.frame)
+        self.history = HistoryActions(self.frame)
+        self.people = PeopleActions(self.frame)
+        self.survey = SurveyActions(self.frame)
+        self.opening = OpeningActions(self.frame, self.sheet, self.openings.select_one)
+        self.fitting = FitActions(self.frame, in_view)
+        self.parts = PartsActions(self.frame)
+        self.power = PowerActions(self.frame, (self.history.act_undo, self.history.act_redo))
+        self.findings = FindingActions(self.frame, self.sheet.shown_point)
+        self.release = ReleaseActions(self.frame, self.sheet.files_page, self.sheet.show_files, in_view)
 
-        standard = QKeySequence.StandardKey
-        self.act_new = action("New project", "Make a project file", self.ask_new, standard.New)
-        self.act_open = action("Open project", "Open a project file", self.ask_open, standard.Open)
-        self.act_survey = action("Take in survey", "Read a survey workbook, with a preview", self.ask_survey, "Ctrl+I")
-        self.act_catalogue = action("Take in catalogue", "Read a catalogue workbook", self.ask_catalogue)
-        self.act_fit = action("Fit", "Work out parts, place, cable, power and holes", self.fit, "F5")
-        self.act_check = action("Check", "Let every rule speak again", self.check, "F6")
-        self.act_print = action("Print", "Schedule, pick list, install packets", self.ask_print, standard.Print)
-        self.act_calculators = action("Calculators", "Work out one number by itself", self.show_calculators, "F9")
-        self.act_release = action(
-            "Release unit", "Leave the place of the chosen opening's unit to the fit again", self.release_unit
+    def _build_views(self) -> None:
+        self.split = QSplitter(Qt.Orientation.Horizontal)
+        self.split.addWidget(self.openings.places)
+        self.split.addWidget(self.openings)
+        self.split.addWidget(self.sheet)
+        self.split.setSizes([200, 595, 565])
+        self.split.setStretchFactor(0, 0)
+        self.split.setStretchFactor(1, 3)
+        self.split.setStretchFactor(2, 3)
+        self.stack = QStackedWidget()
+        self.stack.addWidget(self.welcome)
+        self.stack.addWidget(self.split)
+        self.setCentralWidget(self.stack)
+
+    def _build_menus(self) -> None:
+        project, history, survey, opening = self.project, self.history, self.survey, self.opening
+        fitting, parts, findings, release = self.fitting, self.parts, self.findings, self.release
+        leave = QAction("Quit", self)
+        leave.setToolTip("Close the desktop")
+        leave.setStatusTip("Close the desktop")
+        leave.setShortcut(QKeySequence(QKeySequence.StandardKey.Quit))
+        leave.triggered.connect(lambda _checked=False: self.close())
+        decided = [project.act_settings, project.act_field, history.act_history, release.act_revisions]
+        self._add_menu(
+            "&Project",
+            [project.act_new, project.act_open],
+            [survey.act_survey, parts.act_catalogue],
+            [survey.act_form, parts.act_export],
+            [*decided, self.people.act_people],
+            [leave],
         )
-        self.act_undo = action("Undo", "Take back your last step", self.undo, standard.Undo)
-        self.act_redo = action("Redo", "Do again what you took back", self.redo, standard.Redo)
-        self.act_form = action("Write survey form", "Write a blank workbook for the surveyor", self.ask_form)
-        self.act_export = action("Write catalogue", "Write the catalogue as a workbook", self.ask_export)
-        self.act_settings = action("Settings and rules", "Units, limits, rules switched off", self.ask_settings)
-        self.act_field = action("New field of our own", "Define a field of the project's own", self.ask_field)
-        self.act_history = action("History", "Who changed what, and when", self.show_history, "Ctrl+H")
-        self.act_people = action("People", "Who works on the project, and in which role", self.show_people)
-        self.act_revisions = action(
-            "Revisions", "States of the project under a letter: freeze one, compare", self.show_revisions
+        self._add_menu(
+            "&Work",
+            [fitting.act_fit, fitting.act_check, release.act_print, fitting.act_upgrade],
+            [opening.act_add, opening.act_item, opening.act_remove],
+            [history.act_undo, history.act_redo],
+            [opening.act_release, project.act_calculators],
         )
-        self.act_add = action("Add opening", "Add an opening by hand", self.ask_opening)
-        self.act_item = action("Add existing item", "Add an existing item to the chosen opening", self.ask_item)
-        self.act_remove = action("Remove opening", "Remove the chosen opening with all its facts", self.remove_opening)
-        self.act_sets = action("Hardware sets", "Make, propose, change and give hardware sets", self.show_sets)
-        self.act_power = action(
-            "Supplies and circuits", "Lay them, see volts, site supplies", self.show_power, "Ctrl+Shift+P"
+        self._add_menu(
+            "&Specify",
+            [self.power.act_power, parts.act_sets, fitting.act_what_if, parts.act_fewest, parts.act_cost],
         )
-        self.act_what_if = action("What if?", "Compare before anything is changed", self.show_what_if)
-        self.act_upgrade = action(
-            "Since the upgrade", "What this version says otherwise than an earlier one", self.show_since_upgrade
-        )
-        self.act_fewest = action("Fewest different parts", "Few different parts, against cost", self.show_fewest)
-        self.act_cost = action("Cost", "Totals, and the terms that the project pays", self.show_cost)
-        self.act_rulebook = action("Rulebook", "Every rule, its limits in force, off or on", self.show_rulebook)
-        self.act_waivers = action("Waivers", "Who accepted which finding, and why", self.show_waivers)
-        self.act_missing = action("Missing facts", "Ranked by what they unblock; return visit", self.show_missing)
-        quit_ = action("Quit", "Close the desktop", self.close, standard.Quit)
-        project = self.menuBar().addMenu("&Project")
-        project.addActions([self.act_new, self.act_open])
-        project.addSeparator()
-        project.addActions([self.act_survey, self.act_catalogue])
-        project.addSeparator()
-        project.addActions([self.act_form, self.act_export])
-        project.addSeparator()
-        project.addActions([self.act_settings, self.act_field, self.act_history, self.act_revisions, self.act_people])
-        project.addSeparator()
-        project.addAction(quit_)
-        work = self.menuBar().addMenu("&Work")
-        work.addActions([self.act_fit, self.act_check, self.act_print, self.act_upgrade])
-        work.addSeparator()
-        work.addActions([self.act_add, self.act_item, self.act_remove])
-        work.addSeparator()
-        work.addActions([self.act_undo, self.act_redo])
-        work.addSeparator()
-        work.addActions([self.act_release, self.act_calculators])
-        specify = self.menuBar().addMenu("&Specify")
-        specify.addActions([self.act_power, self.act_sets, self.act_what_if, self.act_fewest, self.act_cost])
-        findings = self.menuBar().addMenu("&Findings")
-        findings.addActions([self.act_rulebook, self.act_waivers, self.act_missing])
+        self._add_menu("&Findings", [findings.act_rulebook, findings.act_waivers, survey.act_missing])
         bar = self.addToolBar("Work")
         bar.setObjectName("work")
         bar.setMovable(False)
         bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
         for group in (
-            (self.act_new, self.act_open),
-            (self.act_survey, self.act_catalogue),
-            (self.act_fit, self.act_check, self.act_print),
-            (self.act_undo, self.act_redo),
+            (project.act_new, project.act_open),
+            (survey.act_survey, parts.act_catalogue),
+            (fitting.act_fit, fitting.act_check, release.act_print),
+            (history.act_undo, history.act_redo),
         ):
             bar.addActions(list(group))
             bar.addSeparator()
 
-    def _enable(self) -> None:
-        super()._enable()
-        idle = not self.jobs.busy
-        open_ = idle and self.workspace is not None
-        filled = open_ and self.workspace is not None and bool(self.workspace.checked)
-        for made in (self.act_new, self.act_open):
-            made.setEnabled(idle)
-        for made in (
-            *(self.act_survey, self.act_catalogue, self.act_form, self.act_export),
-            *(self.act_settings, self.act_field, self.act_history, self.act_people, self.act_add),
-            *(self.act_undo, self.act_redo, self.act_revisions),
-            *(self.act_power, self.act_sets, self.act_what_if, self.act_fewest, self.act_cost),
-            *(self.act_rulebook, self.act_waivers, self.act_missing, self.act_upgrade),
-        ):
-            made.setEnabled(open_)
-        for made in (self.act_fit, self.act_check, self.act_print, self.act_item, self.act_remove, self.act_release):
-            made.setEnabled(filled)
+    def _add_menu(self, title: str, *groups: Sequence[QAction]) -> None:
+        menu = self.menuBar().addMenu(title)
+        for place, group in enumerate(groups):
+            if place:
+                menu.addSeparator()
+            menu.addActions(list(group))
 
-    def show_power(self) -> None:
-        """Show supplies and circuits; undo and redo work there too."""
-        super().show_power()
-        window = self.tools.get(PowerWindow)
-        if window is not None:
-            window.addActions([self.act_undo, self.act_redo])
+    def _build_status(self) -> None:
+        self.bar = QProgressBar()
+        self.bar.setMaximumWidth(220)
+        self.stop = QPushButton("Cancel")
+        self.stop.clicked.connect(self.frame.jobs.cancel)
+        self.statusBar().addPermanentWidget(self.bar)
+        self.statusBar().addPermanentWidget(self.stop)
+        self.bar.hide()
+        self.stop.hide()
+        self.frame.said.connect(self.statusBar().showMessage)
+        self.frame.jobs.started.connect(self._on_job_started)
+        self.frame.jobs.progressed.connect(self._on_job_progress)
+        self.frame.jobs.ended.connect(self._on_job_ended)
 
-    def _after(self, changes: Changes, *, beside: bool = False) -> None:
-        """Tell of every edit, those too that touch no opening."""
-        super()._after(changes, beside=beside)
-        if self.workspace is not None:
-            self.workspace.changed.emit(changes)
+    def _connect(self) -> None:
+        state, sheet, findings = self.frame.state, self.sheet, self.findings
+        state.opened.connect(self._on_opened)
+        state.settled.connect(self._on_settled)
+        self.welcome.wants_new.connect(self.project.ask_new)
+        self.welcome.wants_open.connect(self.project.ask_open)
+        self.welcome.wants_sample.connect(self.project.ask_sample)
+        self.openings.earlier.asked.connect(self.fitting.show_since_upgrade)
+        sheet.findings_page.wants_waiver.connect(findings.ask_waiver)
+        sheet.findings_page.wants_back.connect(findings.take_waiver_back)
+        sheet.findings_page.wants_why.connect(findings.show_why)
+        sheet.findings_page.wants_rule.connect(findings.show_rule)
+        sheet.refused_page.wants_rule.connect(findings.show_rule)
+        sheet.parts_page.wants_why.connect(findings.show_why)
+        sheet.holes_page.wants_why.connect(lambda order: findings.show_why(HOLES, f"{order}. "))
 
-    def show_calculators(self) -> None:
-        """Show the calculators; they need no project."""
-        self.calculators = CalculatorsDialog(self)
-        self.calculators.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.calculators.show()
+    def _on_opened(self) -> None:
+        """Show the project's views, and give the windows beside this one what they may see and do."""
+        state, frame = self.frame.state, self.frame
+        if state.workspace is None:
+            return
+        self.stack.setCurrentWidget(self.split)
+        frame.side.desk = Desk(
+            state.workspace,
+            frame.jobs,
+            state.workspace,
+            edit=frame.edit,
+            edit_seen=frame.edit_seen,
+            chosen=lambda: list(state.ids),
+            select=self.openings.select_openings,
+            show_rule=self.findings.show_rule,
+            reload=frame.following.reload,
+        )
+        state.selected.connect(frame.side.desk.selected)
+
+    def _on_settled(self) -> None:
+        if self.frame.state.workspace is not None:
+            self.setWindowTitle(f"{self.frame.state.workspace.project.title} - hwsched")
+
+    def _on_job_started(self, title: str) -> None:
+        self.statusBar().showMessage(title + " ...")
+        self.bar.setRange(0, 0)
+        self.bar.show()
+        self.stop.show()
+
+    def _on_job_progress(self, done: int, total: int) -> None:
+        self.bar.setRange(0, max(total, 1))
+        self.bar.setValue(done)
+
+    def _on_job_ended(self) -> None:
+        self.statusBar().clearMessage()
+        self.bar.hide()
+        self.stop.hide()
+
+    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
+        """Stop what is running and close the project; an edit that then fails is told before the window goes."""
+        self.release.forget_files()
+        if self.frame.close():
+            super().closeEvent(event)
+        else:
+            event.ignore()

@@ -1,11 +1,13 @@
 """The open project as the views see it: its openings as last checked, and which of them an edit touched."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 from PySide6.QtCore import QObject, Signal
 
+from hwsched.desktop.parts.set_book import OpeningSet, sets_by_opening
 from hwsched.model.project import Project
 from hwsched.operations.findings.checking import Checked, Checker, look_again
+from hwsched.operations.parts.hardware_sets import hardware_sets
 
 
 class Workspace(QObject):
@@ -31,6 +33,8 @@ class Workspace(QObject):
         self.project = project
         self.who = who
         self.checked: dict[str, Checked] = {}
+        self.sets: Mapping[str, OpeningSet] = {}
+        """Hardware set of each opening that has one."""
         self.checker = Checker()
         self.turn = 0
         """How often something was read anew: what was begun in an earlier turn may be older than what is shown."""
@@ -39,6 +43,7 @@ class Workspace(QObject):
         """Take over what a background job has read of the whole project."""
         self.turn += 1
         self.checked = {each.given.opening.id: each for each in checked}
+        self.read_sets()
         self.reloaded.emit()
 
     def refresh(self, ids: Iterable[str]) -> None:
@@ -55,9 +60,14 @@ class Workspace(QObject):
         for each in gone:
             del self.checked[each]
         if fresh or gone:
+            self.read_sets()
             self.reloaded.emit()
         else:
             self.touched.emit(frozenset(found))
+
+    def read_sets(self) -> None:
+        """Read which hardware set each opening has."""
+        self.sets = sets_by_opening(hardware_sets(self.project))
 
     def close(self) -> None:
         """Close the project."""

@@ -42,9 +42,9 @@ def at_work(qtbot, sample_file):
     shown = Window("tester")
     qtbot.addWidget(shown)
     shown.show()
-    shown.open_project(str(sample_file))
+    shown.project.open_project(str(sample_file))
     idle(qtbot, shown)
-    assert shown.register.total() > 100
+    assert shown.openings.register.total() > 100
     # qtbot closes it, and with it the windows beside it.
     return shown
 
@@ -52,8 +52,8 @@ def at_work(qtbot, sample_file):
 @pytest.fixture
 def power(at_work):
     """The place for power, open on the sample."""
-    at_work.act_power.trigger()
-    window = at_work.tools[PowerWindow]
+    at_work.power.act_power.trigger()
+    window = at_work.frame.side.windows[PowerWindow]
     yield window
     # The main window, closed before the fixtures, takes it along.
     if isValid(window):
@@ -62,17 +62,17 @@ def power(at_work):
 
 def idle(qtbot, window):
     """Wait until no job is running, those that follow one another included."""
-    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=30000)
+    qtbot.waitUntil(lambda: not window.frame.jobs.busy, timeout=30000)
 
 
 def choose(window, *marks):
     """Select openings in the register by their marks."""
-    ids = [id_ for id_, each in window.workspace.checked.items() if each.given.opening.mark in marks]
+    ids = [id_ for id_, each in window.frame.state.workspace.checked.items() if each.given.opening.mark in marks]
     assert len(ids) == len(marks)
-    window.select_openings(ids)
+    window.openings.select_openings(ids)
     return ids
 
 
 def checked_of(window, mark):
     """Return an opening as the views see it."""
-    return next(each for each in window.workspace.checked.values() if each.given.opening.mark == mark)
+    return next(each for each in window.frame.state.workspace.checked.values() if each.given.opening.mark == mark)

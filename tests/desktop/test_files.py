@@ -47,16 +47,16 @@ def test_a_file_is_attached_opened_and_taken_off(at_work, qtbot, photo, monkeypa
     page.table.selectRow(0)
     press(qtbot, page, page.act_remove)
     assert page.table.rowCount() == 0
-    at_work.act_undo.trigger()
+    at_work.history.act_undo.trigger()
     assert page.table.rowCount() == 1
-    assert len(attachments_of(at_work.workspace.project)) == 1
+    assert len(attachments_of(at_work.frame.state.workspace.project)) == 1
     at_work.close()
     assert not Path(opened[0]).exists()
 
 
 def test_a_file_that_cannot_be_taken_in_is_told(at_work, tmp_path):
     choose(at_work, "M004")
-    at_work.attach_file(tmp_path / "none.png")
-    assert "none.png: cannot be read" in at_work.told.text()
-    at_work.told.close()
-    assert attachments_of(at_work.workspace.project) == ()
+    at_work.release.attach_file(tmp_path / "none.png")
+    assert "none.png: cannot be read" in at_work.frame.telling.told.text()
+    at_work.frame.telling.told.close()
+    assert attachments_of(at_work.frame.state.workspace.project) == ()

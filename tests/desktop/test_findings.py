@@ -41,7 +41,7 @@ def press(qtbot, page, action):
 
 def waive(qtbot, window, reason, scope="opening", until=None):
     """Fill the dialog by keys and clicks and press its button."""
-    dialog = window.waiver
+    dialog = window.findings.waiver
     assert not dialog.ok.isEnabled()
     qtbot.keyClicks(dialog.reason, reason)
     button = next(each for each in dialog.scopes.buttons() if each.objectName() == scope)
@@ -70,15 +70,15 @@ def test_a_waived_finding_stays_marked_counted_and_comes_back(at_work, qtbot):
     assert "grinder on site" in page.table.item(row, 1).text()
     assert page.table.item(row, 0).font().italic()
     assert at_work.sheet.pages.tabText(3) == f"Findings {total - 1} + 1 waived"
-    shown = at_work.register.row_of_id(at_work.chosen)
-    assert "1 waived" in at_work.register.data(at_work.register.index(shown, 2))
+    shown = at_work.openings.register.row_of_id(at_work.frame.state.chosen)
+    assert "1 waived" in at_work.openings.register.data(at_work.openings.register.index(shown, 2))
     assert not page.act_waive.isEnabled()
     press(qtbot, page, page.act_back)
     assert not any(f.waived for f in checked_of(at_work, "M004").findings)
-    assert not waivers(at_work.workspace.project)
-    at_work.act_undo.trigger()
+    assert not waivers(at_work.frame.state.workspace.project)
+    at_work.history.act_undo.trigger()
     assert any(f.waived for f in checked_of(at_work, "M004").findings)
-    at_work.act_undo.trigger()
+    at_work.history.act_undo.trigger()
     assert not any(f.waived for f in checked_of(at_work, "M004").findings)
 
 
@@ -86,18 +86,20 @@ def test_a_waiver_for_the_project_reaches_every_opening_and_undo_too(at_work, qt
     choose(at_work, "M004")
     page = click_finding(qtbot, at_work, "case-offset-taken")
     having = {
-        id_ for id_, c in at_work.workspace.checked.items() if any(f.rule == "case-offset-taken" for f in c.findings)
+        id_
+        for id_, c in at_work.frame.state.workspace.checked.items()
+        if any(f.rule == "case-offset-taken" for f in c.findings)
     }
     assert len(having) > 20
     press(qtbot, page, page.act_waive)
-    assert str(len(having)) in at_work.waiver.scopes.buttons()[2].text()
+    assert str(len(having)) in at_work.findings.waiver.scopes.buttons()[2].text()
     waive(qtbot, at_work, "measured by the locksmith", scope="project")
 
     def waived():
-        return {id_ for id_, c in at_work.workspace.checked.items() if any(f.waived for f in c.findings)}
+        return {id_ for id_, c in at_work.frame.state.workspace.checked.items() if any(f.waived for f in c.findings)}
 
     assert waived() == having
-    at_work.act_undo.trigger()
+    at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
     assert not waived()
 
@@ -106,7 +108,7 @@ def test_a_waiver_without_a_reason_cannot_be_given_and_one_refused_keeps_the_dia
     choose(at_work, "M004")
     page = click_finding(qtbot, at_work, "case-offset-taken")
     press(qtbot, page, page.act_waive)
-    dialog = at_work.waiver
+    dialog = at_work.findings.waiver
     qtbot.keyClicks(dialog.reason, "   ")
     assert not dialog.ok.isEnabled()
     dialog.until.setMinimumDate(QDate(2000, 1, 1))
@@ -114,10 +116,10 @@ def test_a_waiver_without_a_reason_cannot_be_given_and_one_refused_keeps_the_dia
     dialog.until.setDate(QDate(2001, 1, 1))
     qtbot.keyClicks(dialog.reason, "late")
     qtbot.mouseClick(dialog.ok, LEFT)
-    assert "over already" in at_work.told.text()
-    at_work.told.close()
+    assert "over already" in at_work.frame.telling.told.text()
+    at_work.frame.telling.told.close()
     assert dialog.isVisible()
-    assert not waivers(at_work.workspace.project)
+    assert not waivers(at_work.frame.state.workspace.project)
     dialog.reject()
 
 
@@ -127,16 +129,16 @@ def test_the_list_of_waivers_takes_several_back_as_one_step(at_work, qtbot):
         page = click_finding(qtbot, at_work, "case-offset-taken")
         press(qtbot, page, page.act_waive)
         waive(qtbot, at_work, "seen")
-    at_work.act_waivers.trigger()
-    window = at_work.tools[WaiversWindow]
+    at_work.findings.act_waivers.trigger()
+    window = at_work.frame.side.windows[WaiversWindow]
     assert {window.list.topLevelItem(n).text(2) for n in range(2)} == {"M004", "M005"}
     window.list.setFocus()
     qtbot.keyClick(window.list, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
     qtbot.mouseClick(window.back, LEFT)
-    assert not waivers(at_work.workspace.project)
+    assert not waivers(at_work.frame.state.workspace.project)
     assert window.list.topLevelItemCount() == 0
-    at_work.act_undo.trigger()
-    assert len(waivers(at_work.workspace.project)) == 2
+    at_work.history.act_undo.trigger()
+    assert len(waivers(at_work.frame.state.workspace.project)) == 2
     assert window.list.topLevelItemCount() == 2
     window.close()
 
@@ -172,7 +174,7 @@ def test_why_tells_the_chain_and_copies_it(at_work, qtbot, page):
     else:
         press(qtbot, sheet.findings_page, click_finding(qtbot, at_work, "case-offset-taken").act_why)
         wanted, about = "Cure:", "case-offset-taken"
-    window = at_work.tools[WhyWindow]
+    window = at_work.frame.side.windows[WhyWindow]
     assert window.about.currentData() == about
     assert any(wanted in line for line in lines(window.tree))
     if page == "hole":
@@ -194,10 +196,10 @@ def test_why_tells_the_chain_and_copies_it(at_work, qtbot, page):
 
 def test_why_follows_an_edit_of_its_opening(at_work, qtbot):
     choose(at_work, "M004")
-    at_work.show_why("unit")
-    window = at_work.tools[WhyWindow]
+    at_work.findings.show_why("unit")
+    window = at_work.frame.side.windows[WhyWindow]
     assert "ARC-UW" in window.headline.text()
-    at_work.choose_part(at_work.chosen, "unit", "ARC-UN")
+    at_work.opening.choose_part(at_work.frame.state.chosen, "unit", "ARC-UN")
     assert "ARC-UN" in window.headline.text()
     assert any("chosen by hand" in line for line in lines(window.tree))
     window.close()
@@ -206,13 +208,15 @@ def test_why_follows_an_edit_of_its_opening(at_work, qtbot):
 def test_a_finding_shows_its_rule_and_the_rulebook_switches_and_limits(at_work, qtbot):
     choose(at_work, "M004")
     press(qtbot, at_work, click_finding(qtbot, at_work, "case-offset-taken").act_rule)
-    book = at_work.tools[RulebookWindow]
+    book = at_work.frame.side.windows[RulebookWindow]
     assert book.chosen() == "case-offset-taken"
     assert "Basis" in book.page.toPlainText()
     qtbot.mouseClick(book.switch, LEFT)
     idle(qtbot, at_work)
-    assert settings_of(at_work.workspace.project).rules_off == {"case-offset-taken"}
-    assert not any(f.rule == "case-offset-taken" for c in at_work.workspace.checked.values() for f in c.findings)
+    assert settings_of(at_work.frame.state.workspace.project).rules_off == {"case-offset-taken"}
+    assert not any(
+        f.rule == "case-offset-taken" for c in at_work.frame.state.workspace.checked.values() for f in c.findings
+    )
     assert "Switched off" in book.page.toPlainText()
     assert book.switch.text() == "Switch on"
     qtbot.keyClicks(book.search, "trim clear of")
@@ -229,15 +233,15 @@ def test_a_finding_shows_its_rule_and_the_rulebook_switches_and_limits(at_work, 
     qtbot.keyClicks(field, "9")
     qtbot.keyClick(field, Qt.Key.Key_Return)
     idle(qtbot, at_work)
-    assert settings_of(at_work.workspace.project).limits == {"trim-clear.clearance_mm": 9.0}
+    assert settings_of(at_work.frame.state.workspace.project).limits == {"trim-clear.clearance_mm": 9.0}
     assert "clearance_mm = 9 (the rule's own" in book.page.toPlainText()
     book.changed.click()
     assert {line.text(2) for line in book._lines() if not line.isHidden()} == {"off", "clearance_mm 9"}
     qtbot.mouseClick(book.own, LEFT)
     idle(qtbot, at_work)
-    assert settings_of(at_work.workspace.project).limits == {}
-    at_work.act_undo.trigger()
+    assert settings_of(at_work.frame.state.workspace.project).limits == {}
+    at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
-    assert settings_of(at_work.workspace.project).limits == {"trim-clear.clearance_mm": 9.0}
+    assert settings_of(at_work.frame.state.workspace.project).limits == {"trim-clear.clearance_mm": 9.0}
     assert book.limits["clearance_mm"].text() == "9"
     book.close()

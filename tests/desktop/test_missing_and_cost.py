@@ -17,10 +17,10 @@ LEFT = Qt.MouseButton.LeftButton
 
 def test_missing_facts_select_their_openings_and_the_return_visit_is_written(at_work, qtbot, tmp_path, monkeypatch):
     folder = tmp_path / "visit"
-    qtbot.keyClicks(at_work.search, "glass annexe")
-    qtbot.waitUntil(lambda: at_work.register.rowCount() < at_work.register.total(), timeout=3000)
-    at_work.act_missing.trigger()
-    missing = at_work.tools[MissingWindow]
+    qtbot.keyClicks(at_work.openings.search, "glass annexe")
+    qtbot.waitUntil(lambda: at_work.openings.register.rowCount() < at_work.openings.register.total(), timeout=3000)
+    at_work.survey.act_missing.trigger()
+    missing = at_work.frame.side.windows[MissingWindow]
     first = missing.list.topLevelItem(0)
     counts = [int(missing.list.topLevelItem(n).text(2)) for n in range(missing.list.topLevelItemCount())]
     assert counts == sorted(counts, reverse=True)
@@ -28,10 +28,10 @@ def test_missing_facts_select_their_openings_and_the_return_visit_is_written(at_
     where = missing.list.visualItemRect(first).center()
     qtbot.mouseClick(missing.list.viewport(), LEFT, pos=where)
     qtbot.mouseDClick(missing.list.viewport(), LEFT, pos=where)
-    chosen = {at_work.workspace.checked[each].given.opening.mark for each in at_work._chosen_ids()}
+    chosen = {at_work.frame.state.workspace.checked[each].given.opening.mark for each in at_work.frame.state.ids}
     assert chosen == marks
     assert len(chosen) == int(first.text(3))
-    assert at_work.search.text() == ""
+    assert at_work.openings.search.text() == ""
     monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(folder))
     qtbot.mouseClick(missing.write, LEFT)
     idle(qtbot, at_work)
@@ -43,8 +43,8 @@ def test_missing_facts_select_their_openings_and_the_return_visit_is_written(at_
 
 @pytest.fixture
 def cost(at_work, qtbot):
-    at_work.act_cost.trigger()
-    window = at_work.tools[CostWindow]
+    at_work.parts.act_cost.trigger()
+    window = at_work.frame.side.windows[CostWindow]
     idle(qtbot, at_work)
     return window
 
@@ -73,7 +73,7 @@ def test_totals_agree_by_building_set_and_opening_and_follow_the_terms(at_work, 
     assert Decimal(labour) == pytest.approx(Decimal(hours) * 80, abs=Decimal("0.5"))
     assert Decimal(whole) == pytest.approx(Decimal(after) + Decimal(labour), abs=Decimal("0.02"))
     assert not cost.set.isEnabled()
-    at_work.act_undo.trigger()
+    at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
     assert "changed since" in cost.said.text()
     qtbot.mouseClick(cost.again, LEFT)
@@ -93,8 +93,8 @@ def test_own_hours_rates_and_currency_are_typed_and_a_wrong_number_is_refused(at
     assert Decimal(total(cost.tables["building"])[0]) != before
     cost.terms.hours.item(2, 3).setText("an hour")
     qtbot.mouseClick(cost.set, LEFT)
-    assert "hours" in at_work.told.text()
-    at_work.told.close()
+    assert "hours" in at_work.frame.telling.told.text()
+    at_work.frame.telling.told.close()
     cost.terms.hours.item(2, 3).setText("")
     qtbot.mouseClick(cost.set, LEFT)
     idle(qtbot, at_work)
@@ -121,7 +121,7 @@ def test_every_document_is_offered_with_its_formats(qtbot):
 
 def test_a_calendar_is_written_and_packets_are_written_down_as_out(at_work, qtbot, tmp_path):
     choose(at_work, "M004", "M005")
-    at_work.print_documents(
+    at_work.release.print_documents(
         ["battery-calendar", "packets"], "chosen", tmp_path, "letter", frozenset({"ics", "pdf"}), went_out=True
     )
     idle(qtbot, at_work)
@@ -130,8 +130,8 @@ def test_a_calendar_is_written_and_packets_are_written_down_as_out(at_work, qtbo
     assert (tmp_path / "packets" / "M004.pdf").is_file()
     choose(at_work, "M004")
     assert not any(f.discipline == "documents" for f in checked_of(at_work, "M004").findings)
-    at_work.sheet.edited.emit("opening", at_work.chosen, "wave", "7")
-    at_work.choose_part(at_work.chosen, "unit", "ARC-UN")
+    at_work.sheet.edited.emit("opening", at_work.frame.state.chosen, "wave", "7")
+    at_work.opening.choose_part(at_work.frame.state.chosen, "unit", "ARC-UN")
     assert any(f.discipline == "documents" for f in checked_of(at_work, "M004").findings)
 
 
@@ -139,8 +139,8 @@ def test_the_settings_hold_the_whole_rulebook_and_every_preference(at_work):
     from hwsched.operations.project.settings import PREFERENCES
     from hwsched.rules import RULEBOOK
 
-    at_work.ask_settings()
-    dialog = at_work.settings
+    at_work.project.ask_settings()
+    dialog = at_work.project.settings
     tree = dialog.rules
     count = sum(tree.topLevelItem(n).childCount() for n in range(tree.topLevelItemCount()))
     assert count == len(RULEBOOK)
@@ -154,16 +154,16 @@ def test_an_empty_project_opens_every_window(qtbot, tmp_path):
     window = Window("tester")
     qtbot.addWidget(window)
     window.show()
-    window.new_project(str(tmp_path / "empty.hwsched"), "Empty")
+    window.project.new_project(str(tmp_path / "empty.hwsched"), "Empty")
     idle(qtbot, window)
     for action in (
-        *(window.act_sets, window.act_what_if, window.act_fewest, window.act_cost),
-        *(window.act_rulebook, window.act_waivers, window.act_missing),
+        *(window.parts.act_sets, window.fitting.act_what_if, window.parts.act_fewest, window.parts.act_cost),
+        *(window.findings.act_rulebook, window.findings.act_waivers, window.survey.act_missing),
     ):
         action.trigger()
         idle(qtbot, window)
-    assert len(window.tools) == 7
-    assert "nothing is priced" in window.tools[CostWindow].said.text()
-    assert not window.tools[MissingWindow].write.isEnabled()
+    assert len(window.frame.side.windows) == 7
+    assert "nothing is priced" in window.frame.side.windows[CostWindow].said.text()
+    assert not window.frame.side.windows[MissingWindow].write.isEnabled()
     window.close()
-    assert not window.tools
+    assert not window.frame.side.windows

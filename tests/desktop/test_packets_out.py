@@ -2,7 +2,7 @@
 
 import pytest
 
-from hwsched.desktop.project import project_work
+from hwsched.desktop.release import release_actions
 from hwsched.desktop.window import Window
 from hwsched.model.project import open_project
 from hwsched.model.record_queries import read_packets
@@ -26,9 +26,9 @@ def shown(qtbot, file):
     window = Window("tester")
     qtbot.addWidget(window)
     window.show()
-    window.open_project(str(file))
+    window.project.open_project(str(file))
     idle(qtbot, window)
-    assert window.register.total() == len(MARKS)
+    assert window.openings.register.total() == len(MARKS)
     return window
 
 
@@ -44,13 +44,13 @@ def out(file):
 
 
 def test_packets_that_were_printed_are_out(shown, qtbot, file, tmp_path):
-    shown.print_documents(["packets"], "all", tmp_path, "letter", went_out=True)
+    shown.release.print_documents(["packets"], "all", tmp_path, "letter", went_out=True)
     idle(qtbot, shown)
     assert out(file) == set(MARKS)
 
 
 def test_packets_that_were_only_printed_are_not(shown, qtbot, file, tmp_path):
-    shown.print_documents(["packets"], "all", tmp_path, "letter", went_out=False)
+    shown.release.print_documents(["packets"], "all", tmp_path, "letter", went_out=False)
     idle(qtbot, shown)
     assert (tmp_path / "packets" / "2.pdf").is_file()
     assert out(file) == set()
@@ -64,14 +64,14 @@ def test_packets_of_a_print_that_was_stopped_are_not(shown, qtbot, file, tmp_pat
         def told(done, total):
             progress(done, total)
             if done >= printed:
-                shown.jobs.cancel()
+                shown.frame.jobs.cancel()
 
         if not printed:
-            shown.jobs.cancel()
+            shown.frame.jobs.cancel()
         return issue_by_name(view, name, folder, formats, paper=paper, progress=told, cancelled=cancelled)
 
-    monkeypatch.setattr(project_work, "issue_by_name", stopped)
-    shown.print_documents(["packets"], "all", tmp_path, "letter", went_out=True)
+    monkeypatch.setattr(release_actions, "issue_by_name", stopped)
+    shown.release.print_documents(["packets"], "all", tmp_path, "letter", went_out=True)
     idle(qtbot, shown)
     assert len(list(tmp_path.glob("packets/*.pdf"))) == printed
     assert out(file) == set()

@@ -43,7 +43,7 @@ def baited(qtbot, sample_file):
     shown = Window("tester")
     qtbot.addWidget(shown)
     shown.show()
-    shown.open_project(str(sample_file))
+    shown.project.open_project(str(sample_file))
     idle(qtbot, shown)
     return shown
 
@@ -99,18 +99,20 @@ def walk():
 
 
 def test_every_window_shows_words_as_words(baited, qtbot):
-    connected = baited.workspace.checked[
-        next(id_ for id_, c in baited.workspace.checked.items() if "M116" in c.given.opening.mark)
+    connected = baited.frame.state.workspace.checked[
+        next(id_ for id_, c in baited.frame.state.workspace.checked.items() if "M116" in c.given.opening.mark)
     ]
-    baited.select_openings([connected.given.opening.id])
+    baited.openings.select_openings([connected.given.opening.id])
     for page in range(baited.sheet.pages.count()):
         baited.sheet.pages.setCurrentIndex(page)
         labels, _ = walk()
         assert labels, "the bait is on the screen"
     tipped = 0
+    parts, fitting, findings, project = baited.parts, baited.fitting, baited.findings, baited.project
     actions = (
-        baited.act_power, baited.act_sets, baited.act_what_if, baited.act_fewest, baited.act_cost, baited.act_rulebook,
-        baited.act_waivers, baited.act_missing, baited.act_settings, baited.act_history, baited.act_calculators,
+        baited.power.act_power, parts.act_sets, fitting.act_what_if, parts.act_fewest, parts.act_cost,
+        findings.act_rulebook, findings.act_waivers, baited.survey.act_missing,
+        project.act_settings, baited.history.act_history, project.act_calculators,
     )  # fmt: skip
     for action in actions:
         assert isinstance(action, QAction)
@@ -118,14 +120,14 @@ def test_every_window_shows_words_as_words(baited, qtbot):
         idle(qtbot, baited)
         tipped += walk()[1]
     assert tipped, "bait reached tooltips"
-    baited._close_tools()
-    baited.history.close()
-    baited.settings.close()
-    baited.calculators.close()
+    baited.frame.side.close()
+    baited.history.dialog.close()
+    baited.project.settings.close()
+    baited.project.calculators.close()
 
 
 def test_dialogs_and_boxes_show_words_as_words(baited, qtbot):
-    checked = next(each for each in baited.workspace.checked.values() if each.findings)
+    checked = next(each for each in baited.frame.state.workspace.checked.values() if each.findings)
     shown = [
         WaiveDialog(BAIT, checked.findings[0], BAIT, 1, 1, baited),
         QMessageBox(QMessageBox.Icon.Warning, BAIT, BAIT, parent=baited),
@@ -137,10 +139,10 @@ def test_dialogs_and_boxes_show_words_as_words(baited, qtbot):
         dialog.open()
         assert walk()[0]
         dialog.close()
-    baited.jobs.edit("Refused", lambda: (_ for _ in ()).throw(ChangeError(BAIT)))
+    baited.frame.jobs.edit("Refused", lambda: (_ for _ in ()).throw(ChangeError(BAIT)))
     assert walk()[0]
-    assert baited.told.text() == BAIT
-    baited.told.close()
+    assert baited.frame.telling.told.text() == BAIT
+    baited.frame.telling.told.close()
 
 
 def test_a_change_of_text_makes_no_label_guess_again(qtbot, baited):

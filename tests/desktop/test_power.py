@@ -67,14 +67,14 @@ def test_supply_and_circuit_are_laid_and_an_opening_is_dragged_onto_them(at_work
     target = line(power, "NEW").child(0)
     before = line(power, "M116").text(2)
     drop(qtbot, at_work, power, "M116", target)
-    (run,) = [r for r in power_facts(at_work.workspace.project).runs if r.opening_id and r.length_m is None]
+    (run,) = [r for r in power_facts(at_work.frame.state.workspace.project).runs if r.opening_id and r.length_m is None]
     power.form.edited.emit("run", run.id, "length_m", "40")
     idle(qtbot, at_work)
     assert line(power, "M116").parent().text(0) == "Circuit A"
     assert line(power, "M116").text(1) == "40.0 m"
     assert line(power, "M116").text(2) not in ("", before)
     for _ in range(2):
-        at_work.act_undo.trigger()
+        at_work.history.act_undo.trigger()
         idle(qtbot, at_work)
     assert line(power, "M116").text(2) == before
     assert line(power, "M116").parent().text(0) == "Circuit S"
@@ -92,7 +92,7 @@ def test_an_opening_is_dragged_off_its_circuit_and_stands_among_the_loose(at_wor
 
 def test_a_long_run_of_thin_wire_is_marked_low_and_says_its_cures(at_work, qtbot, power):
     run = next(
-        r for r in power_facts(at_work.workspace.project).runs
+        r for r in power_facts(at_work.frame.state.workspace.project).runs
         if r.opening_id == checked_of(at_work, "M316").given.opening.id
     )  # fmt: skip
     power.form.edited.emit("run", run.id, "length_m", "400")
@@ -110,7 +110,7 @@ def test_siting_is_compared_and_accepted(at_work, qtbot, power):
         power.tree.setCurrentItem(line(power, mark))
         qtbot.mouseClick(power.take_away, LEFT)
         idle(qtbot, at_work)
-    at_work.fit()
+    at_work.fitting.fit()
     idle(qtbot, at_work)
     qtbot.mouseClick(power.propose, LEFT)
     siting = power.siting
@@ -123,7 +123,7 @@ def test_siting_is_compared_and_accepted(at_work, qtbot, power):
     qtbot.mouseClick(siting.take, LEFT)
     idle(qtbot, at_work)
     assert line(power, "M016").parent().text(0) == "Circuit S"
-    work = power_result(at_work.workspace.project)
+    work = power_result(at_work.frame.state.workspace.project)
     assert sum(len(supply.openings) for supply in work.supplies if supply.supply.building == "Mill House") == 4
     siting.close()
 
@@ -131,22 +131,22 @@ def test_siting_is_compared_and_accepted(at_work, qtbot, power):
 def test_what_cannot_be_is_said_and_changes_nothing(at_work, qtbot, power):
     before = len(power.facts.supplies)
     power.add_power_row("supply", "", {"name": "MILL-1"})
-    assert "already in the project" in at_work.told.text()
-    at_work.told.close()
+    assert "already in the project" in at_work.frame.telling.told.text()
+    at_work.frame.telling.told.close()
     power.add_power_row("supply", "", {"name": "X", "part": "NOWHERE"})
-    assert "NOWHERE" in at_work.told.text()
-    at_work.told.close()
-    assert len(power_facts(at_work.workspace.project).supplies) == before
+    assert "NOWHERE" in at_work.frame.telling.told.text()
+    at_work.frame.telling.told.close()
+    assert len(power_facts(at_work.frame.state.workspace.project).supplies) == before
 
 
 def test_an_empty_project_says_what_to_do_first(qtbot, tmp_path):
     shown = Window("tester")
     qtbot.addWidget(shown)
     shown.show()
-    shown.new_project(str(tmp_path / "empty.hwsched"), "Empty")
+    shown.project.new_project(str(tmp_path / "empty.hwsched"), "Empty")
     idle(qtbot, shown)
-    shown.act_power.trigger()
-    window = shown.tools[PowerWindow]
+    shown.power.act_power.trigger()
+    window = shown.frame.side.windows[PowerWindow]
     assert window.told.text().startswith("Nothing is laid yet")
     assert not window.propose.isEnabled()
     for page in range(window.pages.count()):
@@ -155,7 +155,7 @@ def test_an_empty_project_says_what_to_do_first(qtbot, tmp_path):
     window.take_in(SAMPLE / "power.xlsx")
     idle(qtbot, shown)
     # The workbook names openings that an empty project has not: nothing is half done.
-    assert "is no opening of the project" in shown.told.text()
-    shown.told.close()
-    assert not power_facts(shown.workspace.project).supplies
+    assert "is no opening of the project" in shown.frame.telling.told.text()
+    shown.frame.telling.told.close()
+    assert not power_facts(shown.frame.state.workspace.project).supplies
     shown.close()

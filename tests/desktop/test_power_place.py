@@ -42,11 +42,11 @@ def drop(qtbot, at_work, window, target):
 
 def runs_of(at_work, mark):
     id_ = checked_of(at_work, mark).given.opening.id
-    return [run for run in power_facts(at_work.workspace.project).runs if run.opening_id == id_]
+    return [run for run in power_facts(at_work.frame.state.workspace.project).runs if run.opening_id == id_]
 
 
 def steps(at_work):
-    return len(history(at_work.workspace.project))
+    return len(history(at_work.frame.state.workspace.project))
 
 
 def test_several_openings_are_dragged_as_one_step_and_taken_back_by_one(at_work, qtbot, power):
@@ -95,8 +95,8 @@ def test_the_delete_key_takes_an_opening_off_and_the_dialog_hangs_it_on_a_node_w
     dialog.begin.setCurrentText("M116")
     qtbot.keyClicks(dialog.length, "far")
     qtbot.mouseClick(dialog.ok, LEFT)
-    assert "far" in at_work.told.text()
-    at_work.told.close()
+    assert "far" in at_work.frame.telling.told.text()
+    at_work.frame.telling.told.close()
     # What was refused stays in the dialog to be mended.
     assert dialog.isVisible()
     dialog.length.clear()
@@ -174,7 +174,10 @@ def test_facts_are_edited_in_the_form_and_parts_are_picked_from_the_catalogue(at
     choice.setCurrentText("Must be used")
     choice.activated.emit(choice.currentIndex())
     idle(qtbot, at_work)
-    assert next(s for s in power_facts(at_work.workspace.project).supplies if s.name == "GLASS-G").use == "must"
+    assert (
+        next(s for s in power_facts(at_work.frame.state.workspace.project).supplies if s.name == "GLASS-G").use
+        == "must"
+    )
 
 
 def test_a_refused_supply_leaves_its_dialog_open_with_what_was_typed(at_work, qtbot, power):
@@ -183,8 +186,8 @@ def test_a_refused_supply_leaves_its_dialog_open_with_what_was_typed(at_work, qt
     dialog = power.asked
     qtbot.keyClicks(dialog.fields["name"], "MILL-1")
     qtbot.mouseClick(dialog.ok, LEFT)
-    assert "already in the project" in at_work.told.text()
-    at_work.told.close()
+    assert "already in the project" in at_work.frame.telling.told.text()
+    at_work.frame.telling.told.close()
     assert dialog.isVisible()
     assert steps(at_work) == before
     qtbot.keyClicks(dialog.fields["name"], "b")
@@ -196,7 +199,7 @@ def test_a_refused_supply_leaves_its_dialog_open_with_what_was_typed(at_work, qt
 def test_what_was_folded_and_chosen_stays_so(at_work, qtbot, power):
     line(power, "GLASS-G").setExpanded(False)
     click(qtbot, power, line(power, "M216"))
-    at_work.define_field("Fuse box")
+    at_work.project.define_field("Fuse box")
     idle(qtbot, at_work)
     assert not line(power, "GLASS-G").isExpanded()
     assert line(power, "MILL-1").isExpanded()
@@ -208,10 +211,10 @@ def test_a_bare_supply_is_laid_and_taken_back_in_an_empty_project(qtbot, tmp_pat
     shown = Window("tester")
     qtbot.addWidget(shown)
     shown.show()
-    shown.new_project(str(tmp_path / "empty.hwsched"), "Empty")
+    shown.project.new_project(str(tmp_path / "empty.hwsched"), "Empty")
     idle(qtbot, shown)
-    shown.act_power.trigger()
-    window = shown.tools[PowerWindow]
+    shown.power.act_power.trigger()
+    window = shown.frame.side.windows[PowerWindow]
     assert "First take in a survey" in window.tree.words
     assert window.told.text() == window.tree.words
     assert window.tree.topLevelItemCount() == 0
@@ -220,7 +223,7 @@ def test_a_bare_supply_is_laid_and_taken_back_in_an_empty_project(qtbot, tmp_pat
     qtbot.mouseClick(window.asked.ok, LEFT)
     assert line(window, "P1").text(4) == "unused"
     assert window.told.text() == ""
-    shown.act_undo.trigger()
+    shown.history.act_undo.trigger()
     assert window.tree.topLevelItemCount() == 0
     assert window.told.text().startswith("Nothing is laid yet")
     shown.close()
@@ -233,7 +236,7 @@ def test_a_loaded_supply_and_too_many_volts_are_marked_in_words(at_work, qtbot, 
             power.tree.chosen_openings(), power.facts.connected()[checked_of(at_work, "M116").given.opening.id].id
         )
         idle(qtbot, at_work)
-    for run in power_facts(at_work.workspace.project).runs:
+    for run in power_facts(at_work.frame.state.workspace.project).runs:
         if run.length_m is None:
             power.form.edited.emit("run", run.id, "length_m", "10")
             idle(qtbot, at_work)
@@ -343,7 +346,7 @@ def test_many_runs_are_worked_out_off_the_screens_thread_and_the_last_edit_wins(
     for length in ("20", "21", "22"):
         power.form.edited.emit("run", run.id, "length_m", length)
     qtbot.waitUntil(lambda: line(power, "M316").text(1) == "22.0 m", timeout=5000)
-    at_work.act_undo.trigger()
+    at_work.history.act_undo.trigger()
     power.close()
     # Nothing that was still being read comes back into a window that is gone.
     QTest.qWait(50)
@@ -353,7 +356,7 @@ def test_the_siting_is_pinned_compared_stopped_and_accepted(at_work, qtbot, powe
     click(qtbot, power, line(power, "M316"))
     mill_3 = next(s.id for s in power.facts.supplies if s.name == "MILL-3")
     m316 = checked_of(at_work, "M316").given.opening.id
-    at_work.edit(lambda: set_route(at_work.workspace.project, m316, mill_3, who="t", pinned=True))
+    at_work.frame.edit(lambda: set_route(at_work.frame.state.workspace.project, m316, mill_3, who="t", pinned=True))
     qtbot.mouseClick(power.propose, LEFT)
     siting = power.siting
     assert siting.building.currentText() == "Mill House", "the building of what is chosen is offered first"
@@ -369,7 +372,7 @@ def test_the_siting_is_pinned_compared_stopped_and_accepted(at_work, qtbot, powe
     assert (lines["M316"].text(1), lines["M316"].text(2)) == ("MILL-1/S", "MILL-3/S")
     assert "→" in lines["M316"].text(4)
     # An edit in between of what it stands on: it is not laid, and must be looked for again.
-    at_work.edit(lambda: set_route(at_work.workspace.project, m316, mill_3, who="t", length_m=7.0))
+    at_work.frame.edit(lambda: set_route(at_work.frame.state.workspace.project, m316, mill_3, who="t", length_m=7.0))
     assert "has changed" in siting.said.text()
     before = steps(at_work)
     qtbot.mouseClick(siting.take, LEFT)
@@ -388,7 +391,7 @@ def test_the_siting_is_pinned_compared_stopped_and_accepted(at_work, qtbot, powe
     assert steps(at_work) == before + 1, "what is laid and the fits are one step"
     assert line(power, "M316").parent().parent() is line(power, "MILL-3")
     assert checked_of(at_work, "M316").stored
-    at_work.act_undo.trigger()
+    at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
     assert line(power, "M316").parent().parent() is line(power, "MILL-1")
     siting.close()

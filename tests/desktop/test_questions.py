@@ -22,12 +22,12 @@ LEFT = Qt.MouseButton.LeftButton
 @pytest.fixture
 def what_if(at_work):
     choose(at_work, "M004", "M005")
-    at_work.act_what_if.trigger()
-    return at_work.tools[WhatIfWindow]
+    at_work.fitting.act_what_if.trigger()
+    return at_work.frame.side.windows[WhatIfWindow]
 
 
 def steps(window):
-    return len(history(window.workspace.project))
+    return len(history(window.frame.state.workspace.project))
 
 
 def test_another_part_is_compared_left_and_accepted(at_work, qtbot, what_if):
@@ -40,7 +40,7 @@ def test_another_part_is_compared_left_and_accepted(at_work, qtbot, what_if):
     assert what_if.question.list.item(0).text() == "unit ARC-UN"
     assert what_if.scope.currentText() == "Selected in the register: 2"
     qtbot.mouseClick(what_if.work, LEFT)
-    assert at_work.jobs.busy
+    assert at_work.frame.jobs.busy
     assert what_if.stop.isVisible()
     idle(qtbot, at_work)
     assert what_if.said.text().startswith("2 of 2 openings would be different")
@@ -56,7 +56,7 @@ def test_another_part_is_compared_left_and_accepted(at_work, qtbot, what_if):
     assert "ARC-UN" in {part.part for part in checked_of(at_work, "M004").fit.parts}
     assert steps(at_work) == before + 1
     assert not what_if.take.isEnabled()
-    at_work.act_undo.trigger()
+    at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
     assert "ARC-UW" in {part.part for part in checked_of(at_work, "M004").fit.parts}
 
@@ -87,10 +87,10 @@ def test_limit_rule_and_preference_are_asked_together_and_accepted(at_work, qtbo
     qtbot.mouseClick(what_if.work, LEFT)
     idle(qtbot, at_work)
     assert what_if.differences.topLevelItemCount() > 100
-    assert not settings_of(at_work.workspace.project).limits
+    assert not settings_of(at_work.frame.state.workspace.project).limits
     qtbot.mouseClick(what_if.take, LEFT)
     idle(qtbot, at_work)
-    held = settings_of(at_work.workspace.project)
+    held = settings_of(at_work.frame.state.workspace.project)
     assert (dict(held.limits), held.rules_off, held.prefer) == (
         {"trim-clear.clearance_mm": 60.0}, {"coin-cell-drain"}, "stock",
     )  # fmt: skip
@@ -117,10 +117,10 @@ def test_closing_the_window_stops_its_work(at_work, qtbot, what_if):
     qtbot.mouseClick(what_if.question.plus, LEFT)
     what_if.scope.setCurrentIndex(what_if.scope.count() - 1)
     qtbot.mouseClick(what_if.work, LEFT)
-    assert at_work.jobs.busy
+    assert at_work.frame.jobs.busy
     qtbot.mouseClick(what_if.leave, LEFT)
     idle(qtbot, at_work)
-    assert WhatIfWindow not in at_work.tools
+    assert WhatIfWindow not in at_work.frame.side.windows
 
 
 @pytest.fixture
@@ -178,7 +178,7 @@ def test_another_catalogue_and_its_successors_are_compared(at_work, qtbot, what_
     idle(qtbot, at_work)
     assert what_if.said.text().startswith("2 of 2")
     what_if.question.take_out()
-    at_work.take_catalogue(path)
+    at_work.parts.take_catalogue(path)
     idle(qtbot, at_work)
     qtbot.mouseClick(what_if.last, LEFT)
     idle(qtbot, at_work)
@@ -190,14 +190,14 @@ def test_another_catalogue_and_its_successors_are_compared(at_work, qtbot, what_
 
 @pytest.fixture
 def fewest(at_work):
-    at_work.act_fewest.trigger()
-    return at_work.tools[FewestWindow]
+    at_work.parts.act_fewest.trigger()
+    return at_work.frame.side.windows[FewestWindow]
 
 
 def test_few_different_parts_are_found_left_and_accepted(at_work, qtbot, fewest):
     before = steps(at_work)
     qtbot.mouseClick(fewest.work, LEFT)
-    assert at_work.jobs.busy
+    assert at_work.frame.jobs.busy
     idle(qtbot, at_work)
     found = fewest.found
     assert len(found.after_kinds) < len(found.before_kinds)
@@ -209,7 +209,7 @@ def test_few_different_parts_are_found_left_and_accepted(at_work, qtbot, fewest)
     qtbot.mouseClick(fewest.take, LEFT)
     idle(qtbot, at_work)
     assert steps(at_work) == before + 1
-    checked = at_work.workspace.checked[opening]
+    checked = at_work.frame.state.workspace.checked[opening]
     assert checked.stored
     assert {(line.role, line.part) for line in lines} <= {(part.role, part.part) for part in checked.fit.parts}
 
@@ -230,8 +230,8 @@ def test_a_price_or_a_number_of_parts_is_wanted(at_work, qtbot, fewest):
     assert fewest.found is None
     qtbot.mouseClick(fewest.work, LEFT)
     idle(qtbot, at_work)
-    assert at_work.told.isVisible()
-    at_work.told.close()
+    assert at_work.frame.telling.told.isVisible()
+    at_work.frame.telling.told.close()
     assert fewest.found is None
 
 

@@ -12,7 +12,7 @@ LEFT = Qt.MouseButton.LeftButton
 
 
 def freeze(at_work, qtbot, monkeypatch, purpose):
-    window = at_work.tools[RevisionsWindow]
+    window = at_work.frame.side.windows[RevisionsWindow]
     monkeypatch.setattr(QInputDialog, "getText", lambda *_, **__: (purpose, True))
     qtbot.mouseClick(window.make, LEFT)
     idle(qtbot, at_work)
@@ -20,15 +20,15 @@ def freeze(at_work, qtbot, monkeypatch, purpose):
 
 
 def test_freeze_compare_and_undo(at_work, qtbot, monkeypatch):
-    at_work.act_revisions.trigger()
-    window = at_work.tools[RevisionsWindow]
+    at_work.release.act_revisions.trigger()
+    window = at_work.frame.side.windows[RevisionsWindow]
     assert "No revision yet" in window.told.text()
     assert not window.compare.isEnabled()
     freeze(at_work, qtbot, monkeypatch, "for approval")
     (row,) = (window.list.topLevelItem(number) for number in range(window.list.topLevelItemCount()))
     assert (row.text(0), row.text(2), row.text(3), row.text(4)) == ("A", "tester", "the whole project", "for approval")
-    project, opening = at_work.workspace.project, checked_of(at_work, "M004").given.opening.id
-    at_work.edit(lambda: edit_facts(project, "opening", opening, {"notes": "seen again"}, who="tester"))
+    project, opening = at_work.frame.state.workspace.project, checked_of(at_work, "M004").given.opening.id
+    at_work.frame.edit(lambda: edit_facts(project, "opening", opening, {"notes": "seen again"}, who="tester"))
     idle(qtbot, at_work)
     window.list.topLevelItem(0).setSelected(True)
     qtbot.mouseClick(window.compare, LEFT)
@@ -37,11 +37,11 @@ def test_freeze_compare_and_undo(at_work, qtbot, monkeypatch):
     item = window.found.topLevelItem(0)
     assert (item.text(0), item.text(1), item.child(0).text(2)) == ("M004", "changed", "seen again")
     window.found.itemActivated.emit(item.child(0), 0)
-    assert at_work.chosen == opening
+    assert at_work.frame.state.chosen == opening
     freeze(at_work, qtbot, monkeypatch, "")
     assert window.list.topLevelItemCount() == 2
     # The letter that is taken back leaves the list.
-    at_work.act_undo.trigger()
+    at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
     assert [each.letter for each in revisions(project)] == ["A"]
     assert window.list.topLevelItemCount() == 1

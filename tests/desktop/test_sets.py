@@ -14,13 +14,13 @@ SET = COLUMNS.index("Set")
 
 @pytest.fixture
 def sets(at_work):
-    at_work.act_sets.trigger()
-    return at_work.tools[SetsWindow]
+    at_work.parts.act_sets.trigger()
+    return at_work.frame.side.windows[SetsWindow]
 
 
 def set_in_register(window, mark):
-    row = window.register.row_of_id(checked_of(window, mark).given.opening.id)
-    return window.register.data(window.register.index(row, SET))
+    row = window.openings.register.row_of_id(checked_of(window, mark).given.opening.id)
+    return window.openings.register.data(window.openings.register.index(row, SET))
 
 
 def make(qtbot, window, sets, name, *marks):
@@ -35,7 +35,7 @@ def make(qtbot, window, sets, name, *marks):
 
 def test_a_set_is_made_of_what_selected_openings_have_alike_and_shown_in_the_register(at_work, qtbot, sets):
     make(qtbot, at_work, sets, "Corridor", "M004", "M005")
-    made = set_named(at_work.workspace.project, "Corridor")
+    made = set_named(at_work.frame.state.workspace.project, "Corridor")
     assert made.marks == ("M004", "M005")
     alike = {
         (line.role, line.part)
@@ -46,19 +46,19 @@ def test_a_set_is_made_of_what_selected_openings_have_alike_and_shown_in_the_reg
         assert set_in_register(at_work, mark) == "Corridor"
     assert sets.heading.text() == "Corridor"
     assert sets.pages.tabText(0) == "Openings 2"
-    qtbot.keyClicks(at_work.search, "corridor m004")
-    at_work.act_undo.trigger()
+    qtbot.keyClicks(at_work.openings.search, "corridor m004")
+    at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
-    assert not hardware_sets(at_work.workspace.project)
+    assert not hardware_sets(at_work.frame.state.workspace.project)
     assert sets.list.topLevelItemCount() == 0
-    at_work.search.clear()
-    at_work._search_timer.stop()
-    at_work._search_now()
+    at_work.openings.search.clear()
+    at_work.openings._timer.stop()
+    at_work.openings._search_now()
     assert set_in_register(at_work, "M004") == ""
 
 
 def test_a_set_is_made_by_hand_and_a_name_twice_is_refused(at_work, qtbot, sets):
-    at_work.table.clearSelection()
+    at_work.openings.table.clearSelection()
     for expected in (1, 1):
         qtbot.mouseClick(sets.new, LEFT)
         dialog = sets.new_set
@@ -69,11 +69,11 @@ def test_a_set_is_made_by_hand_and_a_name_twice_is_refused(at_work, qtbot, sets)
         part = dialog.lines.table.cellWidget(0, 1)
         qtbot.keyClicks(part.lineEdit(), "ARC-UN")
         qtbot.mouseClick(dialog.ok, LEFT)
-        assert len(hardware_sets(at_work.workspace.project)) == expected
-        if dialog is not None and at_work.__dict__.get("told") is not None:
-            at_work.told.close()
+        assert len(hardware_sets(at_work.frame.state.workspace.project)) == expected
+        if dialog is not None and at_work.frame.telling.told is not None:
+            at_work.frame.telling.told.close()
             dialog.reject()
-    (line,) = set_named(at_work.workspace.project, "By hand").lines
+    (line,) = set_named(at_work.frame.state.workspace.project, "By hand").lines
     assert (line.role, line.part, line.quantity) == ("unit", "ARC-UN", 1.0)
 
 
@@ -90,12 +90,12 @@ def test_changed_lines_are_looked_at_before_they_are_accepted(at_work, qtbot, se
     assert {sets.effects.topLevelItem(n).text(0) for n in range(2)} == {"M004", "M005"}
     assert "ARC-UW" in sets.effects.topLevelItem(0).text(2)
     assert "ARC-UN" in sets.effects.topLevelItem(0).text(3)
-    assert {line.part for line in set_named(at_work.workspace.project, "Corridor").lines} >= {"ARC-UW"}
+    assert {line.part for line in set_named(at_work.frame.state.workspace.project, "Corridor").lines} >= {"ARC-UW"}
     qtbot.mouseClick(sets.take, LEFT)
     idle(qtbot, at_work)
-    assert {line.part for line in set_named(at_work.workspace.project, "Corridor").lines} >= {"ARC-UN"}
+    assert {line.part for line in set_named(at_work.frame.state.workspace.project, "Corridor").lines} >= {"ARC-UN"}
     assert "ARC-UN" in {part.part for part in checked_of(at_work, "M004").fit.parts}
-    at_work.act_undo.trigger()
+    at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
     assert "ARC-UW" in {part.part for part in checked_of(at_work, "M004").fit.parts}
     assert sets.lines.table.cellWidget(rows["unit"], 1).number() == "ARC-UW"
@@ -104,7 +104,7 @@ def test_changed_lines_are_looked_at_before_they_are_accepted(at_work, qtbot, se
 def test_a_line_is_overridden_visibly_and_openings_are_given_and_freed(at_work, qtbot, sets):
     make(qtbot, at_work, sets, "Corridor", "M004", "M005")
     choose(at_work, "M004")
-    at_work.choose_part(at_work.chosen, "unit", "ARC-UN")
+    at_work.opening.choose_part(at_work.frame.state.chosen, "unit", "ARC-UN")
     page = at_work.sheet.parts_page
     words = {page.table.item(r, 0).text(): page.table.item(r, 3).text() for r in range(page.table.rowCount())}
     assert words["unit"] == "by hand instead of set"
@@ -119,7 +119,7 @@ def test_a_line_is_overridden_visibly_and_openings_are_given_and_freed(at_work, 
     assert set_in_register(at_work, "M006") == "Corridor"
     choose(at_work, "M004", "M006")
     qtbot.mouseClick(sets.free, LEFT)
-    assert set_named(at_work.workspace.project, "Corridor").marks == ("M005",)
+    assert set_named(at_work.frame.state.workspace.project, "Corridor").marks == ("M005",)
     assert set_in_register(at_work, "M006") == ""
 
 
@@ -135,18 +135,18 @@ def test_proposed_sets_are_chosen_renamed_and_made_as_one_step(at_work, qtbot, s
     assert dialog.ok.text() == "Make 2 sets"
     qtbot.mouseClick(dialog.ok, LEFT)
     idle(qtbot, at_work)
-    assert {each.name for each in hardware_sets(at_work.workspace.project)} == {"Mill corridors", "HS-02"}
-    at_work.act_undo.trigger()
+    assert {each.name for each in hardware_sets(at_work.frame.state.workspace.project)} == {"Mill corridors", "HS-02"}
+    at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
-    assert not hardware_sets(at_work.workspace.project)
+    assert not hardware_sets(at_work.frame.state.workspace.project)
 
 
 def test_a_set_is_removed_after_a_question(at_work, qtbot, sets):
     make(qtbot, at_work, sets, "Corridor", "M004")
     qtbot.mouseClick(sets.remove, LEFT)
     sets.sure.reject()
-    assert hardware_sets(at_work.workspace.project)
+    assert hardware_sets(at_work.frame.state.workspace.project)
     qtbot.mouseClick(sets.remove, LEFT)
     sets.sure.accept()
-    assert not hardware_sets(at_work.workspace.project)
+    assert not hardware_sets(at_work.frame.state.workspace.project)
     assert set_in_register(at_work, "M004") == ""

@@ -16,16 +16,16 @@ def older(qtbot, tmp_path):
     shown = Window("tester")
     qtbot.addWidget(shown)
     shown.show()
-    shown.open_project(str(target))
+    shown.project.open_project(str(target))
     idle(qtbot, shown)
     return shown
 
 
 def compared(qtbot, window):
     """Ask by the line over the register what differs."""
-    qtbot.mouseClick(window.earlier.show_them, Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(window.openings.earlier.show_them, Qt.MouseButton.LeftButton)
     idle(qtbot, window)
-    return window.tools[UpgradeWindow]
+    return window.frame.side.windows[UpgradeWindow]
 
 
 def lines(window):
@@ -38,16 +38,19 @@ def lines(window):
 
 
 def states(window):
-    return {window.register.data(window.register.index(row, 1)) for row in range(window.register.rowCount())}
+    return {
+        window.openings.register.data(window.openings.register.index(row, 1))
+        for row in range(window.openings.register.rowCount())
+    }
 
 
 def test_a_project_of_this_version_says_nothing(at_work):
-    assert at_work.earlier.isHidden()
+    assert at_work.openings.earlier.isHidden()
 
 
 def test_it_says_how_many_and_no_one_of_them_counts(older):
-    assert older.earlier.isVisible()
-    assert older.earlier.words.text().startswith("Worked out by an earlier version: 14 openings may differ.")
+    assert older.openings.earlier.isVisible()
+    assert older.openings.earlier.words.text().startswith("Worked out by an earlier version: 14 openings may differ.")
     assert states(older) == {"Earlier version"}
     choose(older, "GATE 1")
     assert "earlier version" in older.sheet.state.text()
@@ -63,14 +66,14 @@ def test_differences_are_shown_taken_and_undone(older, qtbot):
     assert found["GATE 1"] == [
         (BOLTS, "none", "count 4, diameter 9 mm, x 63.5 mm, y 914.4 mm, tool twist-drill"),
     ]
-    assert ("status", "fits", "does-not-fit") in found["GATE 4"]
+    assert ("State", "Fits", "Does not fit") in found["GATE 4"]
     assert states(older) == {"Earlier version"}, "nothing is changed by looking"
     qtbot.mouseClick(window.take, Qt.MouseButton.LeftButton)
     qtbot.waitUntil(lambda: states(older) != {"Earlier version"}, timeout=30000)
     idle(qtbot, older)
-    assert older.earlier.words.text().startswith("Worked out by an earlier version: 1 opening may differ.")
+    assert older.openings.earlier.words.text().startswith("Worked out by an earlier version: 1 opening may differ.")
     assert "Taken" in window.said.text()
-    older.act_undo.trigger()
+    older.history.act_undo.trigger()
     idle(qtbot, older)
     assert states(older) == {"Earlier version"}
     window.close()
@@ -82,7 +85,7 @@ def test_released_ones_too_when_a_person_says_so(older, qtbot):
     idle(qtbot, older)
     assert "GATE 3   released 2026-01-09, older" in lines(window)
     qtbot.mouseClick(window.take, Qt.MouseButton.LeftButton)
-    qtbot.waitUntil(lambda: older.earlier.isHidden(), timeout=30000)
+    qtbot.waitUntil(lambda: older.openings.earlier.isHidden(), timeout=30000)
     idle(qtbot, older)
     window.close()
 
@@ -91,7 +94,7 @@ def test_what_was_compared_is_forgotten_when_the_project_changes(older, qtbot):
     window = compared(qtbot, older)
     assert window.take.isEnabled()
     choose(older, "B/1")
-    older.add_item("closer")
+    older.opening.add_item("closer")
     idle(qtbot, older)
     assert not window.take.isEnabled()
     assert "has changed" in window.said.text()
@@ -106,7 +109,7 @@ def test_a_double_click_goes_to_the_opening(older, qtbot):
 
 
 def test_fit_says_what_it_kept(older, qtbot):
-    older.act_fit.trigger()
+    older.fitting.act_fit.trigger()
     qtbot.waitUntil(lambda: states(older) != {"Earlier version"}, timeout=30000)
     idle(qtbot, older)
     assert "1 released openings keep what an earlier version worked out" in older.statusBar().currentMessage()

@@ -24,7 +24,7 @@ def windows(qtbot, sample_file):
         window = Window(who)
         qtbot.addWidget(window)
         window.show()
-        window.open_project(str(sample_file))
+        window.project.open_project(str(sample_file))
         idle(qtbot, window)
         choose(window, "M004")
         shown.append(window)
@@ -61,17 +61,17 @@ def other_types(window, label, text):
     entity, row = ("leaf", checked_of(window, "M004").given.leaves[0].id)
     name = {"Leaf thickness": "thickness_mm", "Wave": "wave"}[item.text(0)]
     if name == "wave":
-        entity, row = "opening", window.chosen
-    type_in(window.workspace.project, entity, row, name, text, who=window.who)
+        entity, row = "opening", window.frame.state.chosen
+    type_in(window.frame.state.workspace.project, entity, row, name, text, who=window.frame.state.who)
 
 
 def thickness(window):
-    window.workspace.refresh([window.chosen])
+    window.frame.state.workspace.refresh([window.frame.state.chosen])
     return fact(window, "Leaf thickness").text(1)
 
 
 def asked(window):
-    question = window.asked
+    question = window.frame.telling.asked
     assert question.isVisible()
     return question
 
@@ -95,14 +95,14 @@ def test_theirs_is_kept_and_shown(qtbot, windows, by_key):
     ann, ben = windows
     end(qtbot, begin(qtbot, ann, "Leaf thickness"), "1 7/8")
     end(qtbot, begin(qtbot, ben, "Leaf thickness"), "2")
-    question, before = asked(ben), newest(ann.workspace.project)
+    question, before = asked(ben), newest(ann.frame.state.workspace.project)
     if by_key:
         qtbot.keyClick(question, Qt.Key.Key_Escape)
     else:
         qtbot.mouseClick(question.theirs, Qt.MouseButton.LeftButton)
     # Shown without being read anew by hand.
     assert fact(ben, "Leaf thickness").text(1) == '1 7/8"'
-    assert newest(ann.workspace.project) == before
+    assert newest(ann.frame.state.workspace.project) == before
     # Having seen it, the next edit is no question any more.
     end(qtbot, begin(qtbot, ben, "Leaf thickness"), "2")
     assert thickness(ann) == '2"'
@@ -128,7 +128,7 @@ def test_different_facts_and_equal_values_are_no_question(qtbot, windows):
     end(qtbot, begin(qtbot, ann, "Leaf thickness"), "2")
     end(qtbot, begin(qtbot, ben, "Wave"), "7")
     end(qtbot, begin(qtbot, ben, "Leaf thickness"), "2")
-    assert not hasattr(ben, "asked")
+    assert ben.frame.telling.asked is None
     assert thickness(ann) == '2"'
     assert fact(ann, "Wave").text(1) == "7"
 
@@ -141,63 +141,63 @@ def test_what_is_typed_stays_while_the_opening_is_read_anew(qtbot, windows):
     qtbot.keyClicks(editor, "2")
     other_types(ann, "Leaf thickness", "1 7/8")
     other_types(ann, "Wave", "9")
-    ben.workspace.refresh([ben.chosen])
+    ben.frame.state.workspace.refresh([ben.frame.state.chosen])
     assert editor.isVisible()
     assert editor.text() == "2"
     press_return(qtbot, editor)
     assert 'you saw:\t1 3/4"' in asked(ben).text()
     # What was read anew meanwhile stands in the form now.
     assert fact(ben, "Wave").text(1) == "9"
-    qtbot.mouseClick(ben.asked.theirs, Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(ben.frame.telling.asked.theirs, Qt.MouseButton.LeftButton)
     assert fact(ben, "Leaf thickness").text(1) == '1 7/8"'
 
 
 def test_removing_what_the_other_edited_is_a_question(qtbot, windows):
     ann, ben = windows
     end(qtbot, begin(qtbot, ann, "Wave"), "7")
-    ben.act_remove.trigger()
+    ben.opening.act_remove.trigger()
     assert "you want:\tremoved" in asked(ben).text()
-    total = ben.register.total()
-    qtbot.mouseClick(ben.asked.mine, Qt.MouseButton.LeftButton)
-    assert ben.register.total() == total - 1
+    total = ben.openings.register.total()
+    qtbot.mouseClick(ben.frame.telling.asked.mine, Qt.MouseButton.LeftButton)
+    assert ben.openings.register.total() == total - 1
     # Ann, who still sees it, is told who took it out.
     end(qtbot, begin(qtbot, ann, "Wave"), "8")
-    assert "ben took it out in step" in ann.told.text()
-    ann.told.close()
+    assert "ben took it out in step" in ann.frame.telling.told.text()
+    ann.frame.telling.told.close()
 
 
 def test_a_choice_and_the_unit_s_place_carry_what_was_shown(qtbot, windows):
     ann, ben = windows
     units = [each.number for each in checked_of(ann, "M004").given.catalogue.of_kind("surface-unit")]
-    ann.choose_part(ann.chosen, "unit", units[0])
-    ben.choose_part(ben.chosen, "unit", units[1])
+    ann.opening.choose_part(ann.frame.state.chosen, "unit", units[0])
+    ben.opening.choose_part(ben.frame.state.chosen, "unit", units[1])
     told = asked(ben).text()
     assert told.startswith("Part for the role unit of M004\n    you saw:\tleft to the fit\n")
     assert f"now:\t{units[0]} (ann, " in told
-    qtbot.mouseClick(ben.asked.theirs, Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(ben.frame.telling.asked.theirs, Qt.MouseButton.LeftButton)
     assert [choice.part for choice in checked_of(ben, "M004").given.chosen if choice.role == "unit"] == [units[0]]
-    ann.release_unit()
-    ben.release_unit()
-    assert not ben.asked.isVisible()
+    ann.opening.release_unit()
+    ben.opening.release_unit()
+    assert not ben.frame.telling.asked.isVisible()
 
 
 def test_undo_takes_back_the_own_step_and_offers_the_history_where_it_is_blocked(qtbot, windows):
     ann, ben = windows
     end(qtbot, begin(qtbot, ann, "Leaf thickness"), "2")
     end(qtbot, begin(qtbot, ben, "Wave"), "7")
-    ann.act_undo.trigger()
+    ann.history.act_undo.trigger()
     assert thickness(ben) == '1 3/4"'
     assert fact(ben, "Wave").text(1) == "7"
-    ann.act_redo.trigger()
+    ann.history.act_redo.trigger()
     assert thickness(ben) == '2"'
     end(qtbot, begin(qtbot, ben, "Leaf thickness"), "2 1/4")
-    ann.act_undo.trigger()
-    box = ann.told
+    ann.history.act_undo.trigger()
+    box = ann.frame.telling.told
     assert isinstance(box, QMessageBox)
     assert "of ben (Edit leaf thickness of M004)" in box.text()
     show = next(button for button in box.buttons() if button.text() == "Show history")
     qtbot.mouseClick(show, Qt.MouseButton.LeftButton)
-    dialog = ann.history
+    dialog = ann.history.dialog
     assert dialog.isVisible()
     dialog.list.setCurrentItem(dialog.list.topLevelItem(0))
     assert dialog.list.currentItem().text(2) == "ben"
@@ -214,9 +214,9 @@ def test_undo_takes_back_the_own_step_and_offers_the_history_where_it_is_blocked
 def test_settings_of_two_people(qtbot, windows):
     """Different rules do not meet; the same limit is a question."""
     ann, ben = windows
-    ben.act_settings.trigger()
-    dialog = ben.settings
-    project = ann.workspace.project
+    ben.project.act_settings.trigger()
+    dialog = ben.project.settings
+    project = ann.frame.state.workspace.project
     set_settings(project, who="ann", limits={"trim-clear.clearance_mm": 11.0}, rules_off={"reach-height": True})
     find = Qt.MatchFlag.MatchContains | Qt.MatchFlag.MatchRecursive
     dialog.rules.findItems("coin-cell-drain", find, 0)[0].setCheckState(0, Qt.CheckState.Unchecked)
@@ -234,29 +234,29 @@ def test_settings_of_two_people(qtbot, windows):
 
 def test_the_rulebook_carries_what_it_showed(qtbot, windows):
     ann, ben = windows
-    ben.act_rulebook.trigger()
-    book = ben.tools[RulebookWindow]
+    ben.findings.act_rulebook.trigger()
+    book = ben.frame.side.windows[RulebookWindow]
     book.choose("trim-clear")
-    set_settings(ann.workspace.project, who="ann", limits={"trim-clear.clearance_mm": 11.0})
+    set_settings(ann.frame.state.workspace.project, who="ann", limits={"trim-clear.clearance_mm": 11.0})
     field = next(iter(book.limits.values()))
     field.selectAll()
     qtbot.keyClicks(field, "9")
     qtbot.keyClick(field, Qt.Key.Key_Return)
     assert "now:\t11 (ann" in asked(ben).text()
-    qtbot.mouseClick(ben.asked.theirs, Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(ben.frame.telling.asked.theirs, Qt.MouseButton.LeftButton)
     idle(qtbot, ben)
     assert next(iter(book.limits.values())).text() == "11"
-    assert settings_of(ben.workspace.project).limits == {"trim-clear.clearance_mm": 11.0}
+    assert settings_of(ben.frame.state.workspace.project).limits == {"trim-clear.clearance_mm": 11.0}
 
 
 def test_a_set_keeps_the_other_s_lines_and_asks_about_the_same_role(qtbot, windows):
     ann, ben = windows
-    project = ann.workspace.project
+    project = ann.frame.state.workspace.project
     parts = sorted(checked_of(ann, "M004").given.catalogue.parts)[:4]
     lines = [Line("cylinder", parts[0]), Line("cam", parts[1])]
     _, set_id = make_set(project, "HS-9", lines, who="ann")
-    ben.act_sets.trigger()
-    book = ben.tools[SetsWindow]
+    ben.parts.act_sets.trigger()
+    book = ben.frame.side.windows[SetsWindow]
     book.choose("HS-9")
     change_set_lines(project, set_id, [*lines, Line("unit", parts[2])], who="ann")
     quantity = book.lines.table.cellWidget(1, 2)
@@ -275,14 +275,14 @@ def test_a_set_keeps_the_other_s_lines_and_asks_about_the_same_role(qtbot, windo
     qtbot.mouseClick(book.remove, Qt.MouseButton.LeftButton)
     qtbot.mouseClick(book.sure.button(QMessageBox.StandardButton.Yes), Qt.MouseButton.LeftButton)
     assert "Hardware set of M004\n    you saw:\tnone" in asked(ben).text()
-    qtbot.mouseClick(ben.asked.theirs, Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(ben.frame.telling.asked.theirs, Qt.MouseButton.LeftButton)
     assert [each.name for each in hardware_sets(project)].count("HS-9") == 1
 
 
 def test_people_are_listed_and_roles_hold(qtbot, windows):
     ann, ben = windows
-    ann.act_people.trigger()
-    dialog = ann.people
+    ann.people.act_people.trigger()
+    dialog = ann.people.dialog
     # The first one is offered as a specifier: oneself.
     assert (dialog.name.text(), dialog.role.currentData()) == ("ann", "specifier")
     qtbot.mouseClick(dialog.put, Qt.MouseButton.LeftButton)
@@ -291,26 +291,26 @@ def test_people_are_listed_and_roles_hold(qtbot, windows):
         qtbot.keyClicks(dialog.name, name)
         dialog.role.setCurrentIndex(dialog.role.findData(role))
         qtbot.keyClick(dialog.name, Qt.Key.Key_Return)
-    assert people(ann.workspace.project) == [
+    assert people(ann.frame.state.workspace.project) == [
         Person("ann", "specifier"),
         Person("ben", "viewer"),
         Person("cid", "surveyor"),
     ]
     assert dialog.told.text() == "You work here as ann: specifier."
     end(qtbot, begin(qtbot, ben, "Wave"), "7")
-    assert "ben is viewer in this project, who changes nothing" in ben.told.text()
-    ben.told.close()
+    assert "ben is viewer in this project, who changes nothing" in ben.frame.telling.told.text()
+    ben.frame.telling.told.close()
     assert fact(ben, "Wave").text(1) != "7"
     dialog.list.setCurrentItem(dialog.list.topLevelItem(2))
     qtbot.mouseClick(dialog.gone, Qt.MouseButton.LeftButton)
-    assert [person.name for person in people(ann.workspace.project)] == ["ann", "ben"]
+    assert [person.name for person in people(ann.frame.state.workspace.project)] == ["ann", "ben"]
     dialog.list.setCurrentItem(dialog.list.topLevelItem(0))
     qtbot.mouseClick(dialog.gone, Qt.MouseButton.LeftButton)
-    assert "must be a specifier" in ann.told.text()
-    ann.told.close()
+    assert "must be a specifier" in ann.frame.telling.told.text()
+    ann.frame.telling.told.close()
     # A refusal that Return brought up is not gone by the same key.
     dialog.role.setCurrentIndex(dialog.role.findData("viewer"))
     qtbot.keyClick(dialog.name, Qt.Key.Key_Return)
-    assert ann.told.isVisible()
-    ann.told.close()
+    assert ann.frame.telling.told.isVisible()
+    ann.frame.telling.told.close()
     dialog.close()

@@ -29,24 +29,24 @@ def press(qtbot, box, words):
 
 def test_no_leaves_it_as_it_is(window, qtbot, old):
     before = old.read_bytes()
-    window.open_project(str(old))
-    assert "schema 0001" in window.asked.text()
+    window.project.open_project(str(old))
+    assert "schema 0001" in window.project.asked.text()
     # What a hasty key press does is the harmless one.
-    assert window.asked.defaultButton().text() == "Leave it as it is"
-    press(qtbot, window.asked, "Leave it as it is")
-    assert window.workspace is None
+    assert window.project.asked.defaultButton().text() == "Leave it as it is"
+    press(qtbot, window.project.asked, "Leave it as it is")
+    assert window.frame.state.workspace is None
     assert window.stack.currentWidget() is window.welcome
     assert old.read_bytes() == before
     assert len(list(old.parent.glob("*.hwsched"))) == 1
 
 
 def test_yes_upgrades_opens_and_says_where_the_copy_is(window, qtbot, old):
-    window.open_project(str(old))
-    press(qtbot, window.asked, "Upgrade it")
-    qtbot.waitUntil(lambda: window.workspace is not None, timeout=30000)
+    window.project.open_project(str(old))
+    press(qtbot, window.project.asked, "Upgrade it")
+    qtbot.waitUntil(lambda: window.frame.state.workspace is not None, timeout=30000)
     idle(qtbot, window)
-    assert window.register.total() == 2
+    assert window.openings.register.total() == 2
     copy = old.parent / "old.before-0001.hwsched"
-    assert str(copy) in window.upgraded.text()
+    assert str(copy) in window.project.upgraded.text()
     assert copy.exists()
-    window.upgraded.close()
+    window.project.upgraded.close()

@@ -43,7 +43,7 @@ def at_work(qtbot, sample_file):
     shown = Window("tester")
     qtbot.addWidget(shown)
     shown.show()
-    shown.open_project(str(sample_file))
+    shown.project.open_project(str(sample_file))
     idle(qtbot, shown)
     choose(shown, "M004")
     return shown
@@ -78,27 +78,27 @@ def test_a_fact_that_another_process_edits_is_shown(at_work, qtbot, sample_file)
 
 
 def test_an_opening_that_comes_and_goes(at_work, qtbot, other):
-    before = at_work.register.total()
+    before = at_work.openings.register.total()
     _, opening = add_opening(other, {"mark": "NEW-1"}, who="ben")
-    comes(qtbot, lambda: at_work.register.total() == before + 1)
-    assert at_work.count.text() == f"{before + 1} openings"
+    comes(qtbot, lambda: at_work.openings.register.total() == before + 1)
+    assert at_work.openings.count.text() == f"{before + 1} openings"
     remove(other, "opening", opening, who="ben")
-    comes(qtbot, lambda: at_work.register.total() == before)
+    comes(qtbot, lambda: at_work.openings.register.total() == before)
 
 
 def test_windows_beside_the_main_one_follow_too(at_work, qtbot, other):
-    for action in (at_work.act_sets, at_work.act_waivers, at_work.act_power):
+    for action in (at_work.parts.act_sets, at_work.findings.act_waivers, at_work.power.act_power):
         action.trigger()
     line = Line("unit", checked_of(at_work, "M004").fit.part("unit").part)
     make_set(other, "HS-BEN", [line], who="ben", openings=[id_of(other, "M004")])
-    sets = at_work.tools[SetsWindow]
+    sets = at_work.frame.side.windows[SetsWindow]
     comes(qtbot, lambda: "HS-BEN" in [sets.list.topLevelItem(n).text(0) for n in range(sets.list.topLevelItemCount())])
     finding = next(f for f in checked_of(at_work, "M005").findings if not f.waived)
     waive(other, finding.rule, person="Ben", reason="seen", who="ben", opening_id=id_of(other, "M005"))
     comes(qtbot, lambda: any(f.waived_by.startswith("Ben") for f in checked_of(at_work, "M005").findings))
-    waivers = at_work.tools[WaiversWindow]
+    waivers = at_work.frame.side.windows[WaiversWindow]
     comes(qtbot, lambda: waivers.list.topLevelItemCount() == 1)
-    power = at_work.tools[PowerWindow]
+    power = at_work.frame.side.windows[PowerWindow]
     connected_devices = set(power.facts.connected())
     disconnect_openings(other, [next(iter(connected_devices))], who="ben")
     comes(qtbot, lambda: len(power.facts.connected()) == len(connected_devices) - 1)
@@ -106,7 +106,7 @@ def test_windows_beside_the_main_one_follow_too(at_work, qtbot, other):
 
 def test_what_touches_everything_is_read_beside_a_person_s_work(at_work, qtbot, other, tmp_path):
     started = []
-    at_work.jobs.started.connect(started.append)
+    at_work.frame.jobs.started.connect(started.append)
     set_settings(other, who="ben", name="Other title", prefer="holes")
     comes(qtbot, lambda: at_work.windowTitle() == "Other title - hwsched")
     comes(qtbot, lambda: checked_of(at_work, "M004").given.settings.prefer == "holes")
@@ -119,10 +119,15 @@ def test_what_touches_everything_is_read_beside_a_person_s_work(at_work, qtbot, 
 
 def test_an_edit_made_while_others_are_read_is_not_lost_from_view(at_work, qtbot, other):
     set_settings(other, who="ben", prefer="holes")
-    comes(qtbot, lambda: at_work.reading.busy)
-    at_work.sheet.edited.emit("opening", at_work.chosen, "wave", "W9")
+    comes(qtbot, lambda: at_work.frame.following.reading.busy)
+    at_work.sheet.edited.emit("opening", at_work.frame.state.chosen, "wave", "W9")
     assert checked_of(at_work, "M004").given.opening.wave == "W9"
-    comes(qtbot, lambda: not at_work.reading.busy and checked_of(at_work, "M004").given.settings.prefer == "holes")
+    comes(
+        qtbot,
+        lambda: (
+            not at_work.frame.following.reading.busy and checked_of(at_work, "M004").given.settings.prefer == "holes"
+        ),
+    )
     assert checked_of(at_work, "M004").given.opening.wave == "W9"
 
 
@@ -131,7 +136,7 @@ def test_what_is_being_typed_is_left_to_its_end(at_work, qtbot, other):
     at_work.sheet.facts.editItem(fact(at_work, "Wave"), 1)
     editor = at_work.sheet.facts.findChild(QLineEdit)
     qtbot.keyClicks(editor, "W")
-    edit_facts(other, "opening", at_work.chosen, {"room_to": "Loft"}, who="ben")
+    edit_facts(other, "opening", at_work.frame.state.chosen, {"room_to": "Loft"}, who="ben")
     comes(qtbot, lambda: checked_of(at_work, "M004").given.opening.room_to == "Loft")
     assert at_work.sheet.facts.findChild(QLineEdit) is editor
     qtbot.keyClicks(editor, "3")
@@ -142,17 +147,17 @@ def test_what_is_being_typed_is_left_to_its_end(at_work, qtbot, other):
 
 
 def test_it_waits_while_work_is_running(at_work, qtbot, other):
-    at_work.fit()
-    assert at_work.jobs.busy
-    edit_facts(other, "opening", at_work.chosen, {"wave": "W5"}, who="ben")
+    at_work.fitting.fit()
+    assert at_work.frame.jobs.busy
+    edit_facts(other, "opening", at_work.frame.state.chosen, {"wave": "W5"}, who="ben")
     idle(qtbot, at_work)
     comes(qtbot, lambda: fact(at_work, "Wave").text(1) == "W5")
 
 
 def test_what_is_written_here_comes_once(at_work, qtbot, other):
     told = []
-    at_work.watcher.changed.connect(told.append)
-    at_work.sheet.edited.emit("opening", at_work.chosen, "wave", "W1")
+    at_work.frame.following.watcher.changed.connect(told.append)
+    at_work.sheet.edited.emit("opening", at_work.frame.state.chosen, "wave", "W1")
     choose_part(other, id_of(other, "M005"), "unit", "ARC-UN", who="ben")
     comes(qtbot, lambda: bool(told))
     qtbot.wait(300)
@@ -165,19 +170,19 @@ def test_a_project_that_stops_answering_is_said_and_seen_again(at_work, qtbot, o
         raise UnreachableProjectError("the server does not answer")
 
     with monkeypatch.context() as patched:
-        patched.setattr(at_work.watcher._watch, "_look", gone)
+        patched.setattr(at_work.frame.following.watcher._watch, "_look", gone)
         comes(qtbot, lambda: "does not answer" in at_work.statusBar().currentMessage())
-        edit_facts(other, "opening", at_work.chosen, {"wave": "W6"}, who="ben")
+        edit_facts(other, "opening", at_work.frame.state.chosen, {"wave": "W6"}, who="ben")
         qtbot.wait(100)
-        assert at_work.told is None
+        assert at_work.frame.telling.told is None
     comes(qtbot, lambda: fact(at_work, "Wave").text(1) == "W6")
     assert "does not answer" not in at_work.statusBar().currentMessage()
 
 
 def test_nothing_is_watched_any_more_once_it_is_closed(at_work, qtbot, other, sample_file):
-    watcher = at_work.watcher
+    watcher = at_work.frame.following.watcher
     at_work.close()
-    assert at_work.watcher is None
+    assert at_work.frame.following.watcher is None
     assert not watcher._timer.isActive()
     other.close()
     assert sorted(path.name for path in sample_file.parent.glob("sample.hwsched*")) == ["sample.hwsched"]

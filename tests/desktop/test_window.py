@@ -14,16 +14,16 @@ def window(qtbot, sample_file):
     shown = Window("tester")
     qtbot.addWidget(shown)
     shown.show()
-    shown.open_project(str(sample_file))
-    qtbot.waitUntil(lambda: not shown.jobs.busy and shown.register.total() > 100, timeout=20000)
+    shown.project.open_project(str(sample_file))
+    qtbot.waitUntil(lambda: not shown.frame.jobs.busy and shown.openings.register.total() > 100, timeout=20000)
     yield shown
     shown.close()
 
 
 def choose(window, mark):
-    for row in range(window.register.rowCount()):
-        if window.register.data(window.register.index(row, 0)) == mark:
-            window.table.selectRow(row)
+    for row in range(window.openings.register.rowCount()):
+        if window.openings.register.data(window.openings.register.index(row, 0)) == mark:
+            window.openings.table.selectRow(row)
             return row
     raise AssertionError(mark)
 
@@ -39,24 +39,27 @@ def test_nothing_open_offers_three_ways_to_begin(qtbot):
     qtbot.addWidget(shown)
     shown.show()
     assert shown.stack.currentWidget() is shown.welcome
-    assert not shown.act_fit.isEnabled()
+    assert not shown.fitting.act_fit.isEnabled()
     shown.close()
 
 
 def test_search_state_and_place_narrow_the_register(window, qtbot):
-    total = window.register.total()
-    qtbot.keyClicks(window.search, "glass annexe gallery")
-    qtbot.waitUntil(lambda: window.register.rowCount() < total, timeout=3000)
-    assert window.count.text() == f"{window.register.rowCount()} of {total}"
-    window.search.clear()
-    qtbot.waitUntil(lambda: window.register.rowCount() == total, timeout=3000)
-    window.state.setCurrentText("Unknown")
-    qtbot.waitUntil(lambda: 0 < window.register.rowCount() < total, timeout=3000)
-    assert {window.register.data(window.register.index(r, 1)) for r in range(window.register.rowCount())} == {"Unknown"}
-    window.state.setCurrentIndex(0)
-    building = window.places.topLevelItem(0).child(0)
-    window.places.setCurrentItem(building)
-    assert window.register.rowCount() == int(building.text(1))
+    total = window.openings.register.total()
+    qtbot.keyClicks(window.openings.search, "glass annexe gallery")
+    qtbot.waitUntil(lambda: window.openings.register.rowCount() < total, timeout=3000)
+    assert window.openings.count.text() == f"{window.openings.register.rowCount()} of {total}"
+    window.openings.search.clear()
+    qtbot.waitUntil(lambda: window.openings.register.rowCount() == total, timeout=3000)
+    window.openings.state.setCurrentText("To measure")
+    qtbot.waitUntil(lambda: 0 < window.openings.register.rowCount() < total, timeout=3000)
+    assert {
+        window.openings.register.data(window.openings.register.index(r, 1))
+        for r in range(window.openings.register.rowCount())
+    } == {"To measure"}
+    window.openings.state.setCurrentIndex(0)
+    building = window.openings.places.topLevelItem(0).child(0)
+    window.openings.places.setCurrentItem(building)
+    assert window.openings.register.rowCount() == int(building.text(1))
 
 
 def test_the_chosen_opening_shows_facts_parts_findings_and_drawing(window):
@@ -82,7 +85,7 @@ def test_an_edit_is_checked_at_once_and_undone(window, qtbot):
     qtbot.keyClick(editor, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: window.sheet.state.text() != before, timeout=5000)
     assert fact_cell(window, "Leaf thickness").text(1) == '3 1/2"'
-    window.act_undo.trigger()
+    window.history.act_undo.trigger()
     assert fact_cell(window, "Leaf thickness").text(1) == '1 3/4"'
     assert window.sheet.state.text() == before
 
@@ -91,21 +94,21 @@ def test_a_wrong_value_is_refused_with_its_cure_and_nothing_changes(window, qtbo
     choose(window, "M004")
     shown = fact_cell(window, "Leaf thickness").text(1)
     window.sheet.edited.emit("leaf", "x", "thickness_mm", "thick")
-    assert "thick" in window.told.text()
-    window.told.close()
+    assert "thick" in window.frame.telling.told.text()
+    window.frame.telling.told.close()
     assert fact_cell(window, "Leaf thickness").text(1) == shown
 
 
 def test_fit_and_print_run_off_the_screens_thread(window, qtbot, tmp_path):
-    qtbot.keyClicks(window.search, "M00")
-    qtbot.waitUntil(lambda: 0 < window.register.rowCount() < 40, timeout=3000)
-    window.act_fit.trigger()
-    assert window.jobs.busy
-    assert not window.act_fit.isEnabled()
-    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
+    qtbot.keyClicks(window.openings.search, "M00")
+    qtbot.waitUntil(lambda: 0 < window.openings.register.rowCount() < 40, timeout=3000)
+    window.fitting.act_fit.trigger()
+    assert window.frame.jobs.busy
+    assert not window.fitting.act_fit.isEnabled()
+    qtbot.waitUntil(lambda: not window.frame.jobs.busy, timeout=20000)
     choose(window, "M004")
-    window.print_documents(["packets", "pick-list"], "chosen", tmp_path, "a4")
-    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
+    window.release.print_documents(["packets", "pick-list"], "chosen", tmp_path, "a4")
+    qtbot.waitUntil(lambda: not window.frame.jobs.busy, timeout=20000)
     assert (tmp_path / "packets" / "M004.pdf").is_file()
     assert (tmp_path / "pick-list.xlsx").is_file()
 
@@ -113,24 +116,52 @@ def test_fit_and_print_run_off_the_screens_thread(window, qtbot, tmp_path):
 def test_a_survey_is_previewed_before_it_is_taken_in(window, qtbot):
     from hwsched.paths import SAMPLE
 
-    window.take_survey(SAMPLE / "survey.xlsx")
-    qtbot.waitUntil(lambda: hasattr(window, "preview") and window.preview.isVisible(), timeout=20000)
-    assert not window.preview.take.isEnabled()
-    titles = {window.preview.pages.tabText(n) for n in range(window.preview.pages.count())}
+    window.survey.take_survey(SAMPLE / "survey.xlsx")
+    qtbot.waitUntil(lambda: window.survey.preview is not None and window.survey.preview.isVisible(), timeout=20000)
+    assert not window.survey.preview.take.isEnabled()
+    titles = {window.survey.preview.pages.tabText(n) for n in range(window.survey.preview.pages.count())}
     assert any(title.startswith("Refused") for title in titles)
-    window.preview.reject()
+    window.survey.preview.reject()
 
 
 def test_the_register_stays_in_step_with_its_columns(window):
-    row = [window.register.data(window.register.index(0, column)) for column in range(len(COLUMNS))]
+    row = [window.openings.register.data(window.openings.register.index(0, column)) for column in range(len(COLUMNS))]
     assert all(isinstance(text, str) for text in row)
-    window.table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
-    marks = [window.register.data(window.register.index(r, 0)) for r in range(window.register.rowCount())]
+    window.openings.table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
+    marks = [
+        window.openings.register.data(window.openings.register.index(r, 0))
+        for r in range(window.openings.register.rowCount())
+    ]
     assert marks.index("A-02") < marks.index("A-10")
 
 
+def test_what_is_selected_stays_selected_when_the_register_is_sorted(window):
+    """The next command acts on the same openings, wherever they now stand."""
+    state, table = window.frame.state, window.openings.table
+    ids = window.openings.register.shown_ids()
+    window.openings.select_openings([ids[0], ids[5], ids[90]])
+    shown = state.chosen
+    table.sortByColumn(4, Qt.SortOrder.DescendingOrder)
+    rows = [window.openings.register.id_at(index.row()) for index in table.selectionModel().selectedRows()]
+    assert sorted(rows) == sorted([ids[0], ids[5], ids[90]])
+    assert sorted(state.ids) == sorted(rows)
+    assert state.ids == tuple(each for each in window.openings.register.shown_ids() if each in rows), "in its order"
+    assert state.chosen == shown
+    window.openings.register.narrow(words="no such words")
+    assert state.ids == ()
+
+
+def test_findings_are_counted_in_words(window):
+    texts = {
+        window.openings.register.data(window.openings.register.index(r, 2))
+        for r in range(window.openings.register.rowCount())
+    }
+    assert any(text.startswith("1 error") for text in texts)
+    assert not any("1 notes" in text or " err " in text for text in texts)
+
+
 def test_ten_thousand_openings_are_filtered_without_asking_for_every_cell(window, qtbot):
-    one = next(iter(window.workspace.checked.values()))
+    one = next(iter(window.frame.state.workspace.checked.values()))
     register = Register()
     register.load([Checked(one.given, one.fit, one.findings)] * 10_000)
     calls = 0
@@ -170,24 +201,24 @@ def drag(qtbot, window, right_mm, up_mm):
 
 def test_the_unit_is_dragged_to_a_place_that_fits_and_released(window, qtbot):
     choose(window, "M004")
-    before = window.workspace.checked[window.chosen].fit.placement
+    before = window.frame.state.workspace.checked[window.frame.state.chosen].fit.placement
     said = drag(qtbot, window, 0, 25)
     assert said.startswith("Fits here")
     assert "to spare" in said
-    after = window.workspace.checked[window.chosen].fit.placement
+    after = window.frame.state.workspace.checked[window.frame.state.chosen].fit.placement
     assert after.source == "by-hand"
     assert after.y_mm == pytest.approx(before.y_mm + 25, abs=12)
-    window.act_undo.trigger()
-    assert window.workspace.checked[window.chosen].fit.placement == before
+    window.history.act_undo.trigger()
+    assert window.frame.state.workspace.checked[window.frame.state.chosen].fit.placement == before
 
 
 def test_a_place_that_does_not_fit_is_refused_with_the_reason(window, qtbot):
     choose(window, "M004")
-    before = window.workspace.checked[window.chosen].fit.placement
+    before = window.frame.state.workspace.checked[window.frame.state.chosen].fit.placement
     said = drag(qtbot, window, 0, -60)
     assert said.startswith("Does not fit here")
     assert window.sheet.state.text().startswith("Refused, the unit stays where it was")
-    assert window.workspace.checked[window.chosen].fit.placement == before
+    assert window.frame.state.workspace.checked[window.frame.state.chosen].fit.placement == before
 
 
 def test_the_calculators_answer_their_examples_and_name_wrong_fields(qtbot):
@@ -206,34 +237,34 @@ def test_the_calculators_answer_their_examples_and_name_wrong_fields(qtbot):
 
 
 def test_an_opening_and_an_item_are_added_removed_and_brought_back(window, qtbot):
-    total = window.register.total()
-    window.add_opening("NEW-1")
-    assert window.register.total() == total + 1
+    total = window.openings.register.total()
+    window.opening.add_opening("NEW-1")
+    assert window.openings.register.total() == total + 1
     assert window.sheet.title.text().startswith("NEW-1")
-    window.add_item("closer")
+    window.opening.add_item("closer")
     assert window.sheet.facts.findItems("Closer", Qt.MatchFlag.MatchExactly, 0)
-    window.remove_opening()
-    assert window.register.total() == total
-    window.act_undo.trigger()
-    assert window.register.total() == total + 1
-    window.add_opening("NEW-1")
-    assert "already" in window.told.text()
-    window.told.close()
+    window.opening.remove_opening()
+    assert window.openings.register.total() == total
+    window.history.act_undo.trigger()
+    assert window.openings.register.total() == total + 1
+    window.opening.add_opening("NEW-1")
+    assert "already" in window.frame.telling.told.text()
+    window.frame.telling.told.close()
 
 
 def test_a_field_of_our_own_is_defined_typed_searched_and_printed(window, qtbot, tmp_path):
     from openpyxl import load_workbook
 
-    window.define_field("Key group")
-    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
+    window.project.define_field("Key group")
+    qtbot.waitUntil(lambda: not window.frame.jobs.busy, timeout=20000)
     choose(window, "M004")
     assert fact_cell(window, "Key group").text(1) == "?"
-    window.sheet.edited.emit("opening", window.chosen, "key_group", "AA1-north")
+    window.sheet.edited.emit("opening", window.frame.state.chosen, "key_group", "AA1-north")
     assert fact_cell(window, "Key group").text(1) == "AA1-north"
-    qtbot.keyClicks(window.search, "aa1-north")
-    qtbot.waitUntil(lambda: window.register.rowCount() == 1, timeout=3000)
-    window.print_documents(["schedule"], "shown", tmp_path, "letter")
-    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
+    qtbot.keyClicks(window.openings.search, "aa1-north")
+    qtbot.waitUntil(lambda: window.openings.register.rowCount() == 1, timeout=3000)
+    window.release.print_documents(["schedule"], "shown", tmp_path, "letter")
+    qtbot.waitUntil(lambda: not window.frame.jobs.busy, timeout=20000)
     texts = [str(c.value) for sheet in load_workbook(tmp_path / "schedule.xlsx") for row in sheet for c in row]
     assert "Key group" in texts
     assert "AA1-north" in texts
@@ -241,8 +272,8 @@ def test_a_field_of_our_own_is_defined_typed_searched_and_printed(window, qtbot,
 
 def test_a_rule_is_switched_off_and_a_limit_changed_in_the_settings(window, qtbot):
 
-    window.ask_settings()
-    dialog = window.settings
+    window.project.ask_settings()
+    dialog = window.project.settings
     rule = dialog.rules.findItems("coin-cell-drain", Qt.MatchFlag.MatchContains | Qt.MatchFlag.MatchRecursive, 0)[0]
     rule.setCheckState(0, Qt.CheckState.Unchecked)
     trim = dialog.rules.findItems("trim-clear", Qt.MatchFlag.MatchContains | Qt.MatchFlag.MatchRecursive, 0)[0]
@@ -251,34 +282,34 @@ def test_a_rule_is_switched_off_and_a_limit_changed_in_the_settings(window, qtbo
         dialog.answer()
     trim.child(0).setText(1, "9")
     dialog.accept()
-    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
-    settings = next(iter(window.workspace.checked.values())).given.settings
+    qtbot.waitUntil(lambda: not window.frame.jobs.busy, timeout=20000)
+    settings = next(iter(window.frame.state.workspace.checked.values())).given.settings
     assert settings.rules_off == {"coin-cell-drain"}
     assert settings.limits == {"trim-clear.clearance_mm": 9.0}
-    window.act_undo.trigger()
-    qtbot.waitUntil(lambda: not window.jobs.busy, timeout=20000)
-    assert not next(iter(window.workspace.checked.values())).given.settings.rules_off
+    window.history.act_undo.trigger()
+    qtbot.waitUntil(lambda: not window.frame.jobs.busy, timeout=20000)
+    assert not next(iter(window.frame.state.workspace.checked.values())).given.settings.rules_off
 
 
 def test_history_takes_back_an_older_step_or_says_why_not(window, qtbot):
     choose(window, "M004")
-    window.sheet.edited.emit("opening", window.chosen, "notes", "first")
-    window.sheet.edited.emit("opening", window.chosen, "wave", "2")
-    window.show_history()
-    numbers = [window.history.list.topLevelItem(n).text(0) for n in range(2)]
-    window.take_back(int(numbers[1]))
+    window.sheet.edited.emit("opening", window.frame.state.chosen, "notes", "first")
+    window.sheet.edited.emit("opening", window.frame.state.chosen, "wave", "2")
+    window.history.show_history()
+    numbers = [window.history.dialog.list.topLevelItem(n).text(0) for n in range(2)]
+    window.history.take_back(int(numbers[1]))
     assert fact_cell(window, "Notes").text(1) == "?"
     assert fact_cell(window, "Wave").text(1) == "2"
-    window.take_back(2)
-    assert "depend" in window.told.text()
-    window.told.close()
-    window.history.close()
+    window.history.take_back(2)
+    assert "depend" in window.frame.telling.told.text()
+    window.frame.telling.told.close()
+    window.history.dialog.close()
 
 
 def test_forms_and_catalogue_are_written(window, tmp_path, monkeypatch):
     from PySide6.QtWidgets import QFileDialog
 
-    for ask, name in ((window.ask_form, "form.xlsx"), (window.ask_export, "cat.xlsx")):
+    for ask, name in ((window.survey.ask_form, "form.xlsx"), (window.parts.ask_export, "cat.xlsx")):
         monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_, name=name: (str(tmp_path / name), ""))
         ask()
         assert (tmp_path / name).is_file()

@@ -95,7 +95,7 @@ FAULTS: Final = (
     ),
     Fault(
         "packets of a stopped print written down as out",
-        "desktop/project/project_work.py",
+        "desktop/release/release_actions.py",
         "if went_out and PACKET.name in names and not cancelled():",
         "if went_out and PACKET.name in names:",
         ("tests/desktop/test_packets_out.py::test_packets_of_a_print_that_was_stopped_are_not",),

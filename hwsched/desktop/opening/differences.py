@@ -9,7 +9,7 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.calc.parts.cost import Cost
-from hwsched.desktop.survey.register import state_colour
+from hwsched.desktop.survey.register import state_colour, status_word
 from hwsched.operations.opening.what_if import Difference
 from hwsched.quantities.money import rounded, summed
 from hwsched.values import Finding
@@ -55,7 +55,8 @@ class Differences(QTreeWidget):
         # A fit of which an error says something new is held, as the register has it.
         held = each.after == "fits" and any(finding.severity == "error" for finding in each.findings_new)
         after = "held" if held else each.after
-        fit = after if each.before == after else f"{each.before} → {after}"
+        fit_before, fit_after = (status_word(each_fit) for each_fit in (each.before, after))
+        fit = fit_after if fit_before == fit_after else f"{fit_before} → {fit_after}"
         holes = f"{each.holes_after}" if each.holes_before == each.holes_after else _to(each)
         findings = "  ".join(
             text

@@ -75,7 +75,7 @@ class HolesPage(LinesPage):
     """Place of the hole in the order of drilling."""
 
     def __init__(self) -> None:
-        super().__init__(Lines(("Hole", "Face", "From edge", "Diameter", "Pilot", "Depth", "Tool"), 6))
+        super().__init__(Lines(("Hole", "Face", "From edge", "Diameter", "Pilot", "Depth", "Tool"), 6, {0: 180}))
         self.act_why = self.offer("Why this hole?", "Facts, rules and numbers behind the holes")
         self.act_why.triggered.connect(self._ask)
         self._holes: tuple[Hole, ...] = ()

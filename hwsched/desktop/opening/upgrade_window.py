@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.survey.register import status_word
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.opening.fit_differences import in_words
 from hwsched.operations.opening.since_upgrade import (
@@ -24,7 +25,7 @@ class UpgradeWindow(ToolWindow):
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Since the upgrade", parent)
-        self.resize(980, 560)
+        self.resize(1180, 560)
         self.found: SinceUpgrade | None = None
         self.said = QLabel()
         self.said.setWordWrap(True)
@@ -32,14 +33,14 @@ class UpgradeWindow(ToolWindow):
         self.tree.setHeaderLabels(["Opening, and what differs", "Before", "After"])
         self.tree.setAlternatingRowColors(True)
         self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
-        for column, width in enumerate((380, 270)):
+        for column, width in enumerate((360, 380)):
             self.tree.setColumnWidth(column, width)
         self.tree.itemActivated.connect(self._show_opening)
         self.released = QCheckBox("Also openings whose packet went out")
         self.released.setToolTip("Without it they keep what they were released with")
         self.released.toggled.connect(lambda _on: self.compare())
-        self.again = self.button("Work out", self.compare, "Nothing is changed by it")
-        self.take = self.button("Take", self.take_it, "Store what was worked out; undo gives all of it back")
+        self.again = self.button("Compare again", self.compare, "Nothing is changed by it")
+        self.take = self.button("Take the new", self.take_it, "Store what was worked out; undo gives all of it back")
         self.leave = self.button("Leave", self.close, "Nothing is changed")
         self.body.addWidget(self.said)
         self.body.addWidget(self.tree, 1)
@@ -87,8 +88,10 @@ class UpgradeWindow(ToolWindow):
         line = QTreeWidgetItem([each.mark + released])
         line.setData(0, _ID, each.opening_id)
         for differs in each.differs:
-            texts = in_words(differs, found.style)
-            below = QTreeWidgetItem(list(texts))
+            texts = list(in_words(differs, found.style))
+            if texts[0] == "status":
+                texts = ["State", *(status_word(each) for each in texts[1:])]
+            below = QTreeWidgetItem(texts)
             for column, text in enumerate(texts):
                 below.setToolTip(column, text)
             line.addChild(below)

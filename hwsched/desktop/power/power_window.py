@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from functools import cache
 from pathlib import Path
-from typing import Any, Final
+from typing import Final
 
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAction, QKeySequence, QShortcut
@@ -11,15 +11,13 @@ from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QMenu, QSplitter, QTreeW
 
 from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.power.move_dialog import MoveDialog
+from hwsched.desktop.power.power_edits import PowerEdits
 from hwsched.desktop.power.power_facts_form import NewPowerDialog, parts_offered
 from hwsched.desktop.power.power_sheet import PowerSheet, PowerShown
 from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
 from hwsched.desktop.power.siting_window import SitingWindow
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.desktop.trouble import tell_failure
-from hwsched.operations.changes import Changes
-from hwsched.operations.power import connecting, power_editing
-from hwsched.operations.power.power_import import import_power
 from hwsched.operations.power.power_results import opening_levels, power_as_it_stands, power_facts
 from hwsched.operations.project.history import newest
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
@@ -36,7 +34,6 @@ _FIRST_OF_ALL: Final = (
 )
 _MANY: Final = 150
 """From so many runs on they are worked out off the screen's thread: that takes longer than a person notices."""
-_BUSY: Final = "Not done: something else is being worked out. Try again when it is ready."
 _ENTITIES: Final = {each.name: each for each in (SUPPLY, CIRCUIT, RUN)}
 
 
@@ -51,6 +48,7 @@ class PowerWindow(ToolWindow):
         self._reading = Jobs(self)
         self._reading.failed.connect(lambda failure: tell_failure(failure, self))
         self._again = False
+        self.edits = PowerEdits(self)
         self.tree = PowerTree()
         self.tree.moved.connect(self.carry)
         self.tree.itemSelectionChanged.connect(self.enable)
@@ -86,7 +84,7 @@ class PowerWindow(ToolWindow):
         split.setStretchFactor(1, 3)
         self.body.addLayout(row)
         self.body.addWidget(split, 1)
-        desk.workspace.changed.connect(lambda _changes: self.follow())
+        desk.workspace.changed.connect(self.follow_change)
         self.follow()
 
     def follow(self) -> None:
@@ -139,20 +137,10 @@ class PowerWindow(ToolWindow):
 
         Base is the newest step when the person saw where they hang; as the tree shows it when left out.
         """
-        project, who = self.desk.workspace.project, self.desk.workspace.who
-
-        def act(seen: int | None) -> Changes:
-            if not circuit_id:
-                return connecting.disconnect_openings(project, openings, who=who, base=seen)
-            metres = power_editing.typed_power_fact("run", {"length_m": length})["length_m"] if length else None
-            return connecting.connect_openings(
-                project, circuit_id, openings, who=who, from_node=begin, length_m=metres, base=seen
-            )
-
         connected = self.present.facts.connected()
         if circuit_id or any(each in connected for each in openings):
-            done = (lambda _changes: then()) if then is not None else None
-            self._do_seen(act, self.present.base if base is None else base, done)
+            seen = self.present.base if base is None else base
+            self.edits.connect(openings, circuit_id, begin, length, seen, then)
 
     def ask_new(self, kind: str) -> None:
         """Ask for the facts of a new supply, circuit or run, and lay it."""
@@ -186,22 +174,13 @@ class PowerWindow(ToolWindow):
         self, kind: str, owner: str, texts: dict[str, str], then: Callable[[], None] | None = None
     ) -> None:
         """Lay a supply, a circuit of a supply, or a run of a circuit from what was typed; `then` is called after it."""
-        project, who = self.desk.workspace.project, self.desk.workspace.who
 
-        def act() -> tuple[Changes, str]:
-            facts = power_editing.typed_power_fact(kind, texts)
-            if kind == "supply":
-                return power_editing.add_supply(project, facts, who=who)
-            if kind == "circuit":
-                return power_editing.add_circuit(project, owner, facts, who=who)
-            return power_editing.add_run(project, owner, facts, who=who)
-
-        def done(made: tuple[Changes, str]) -> None:
-            self.tree.choose((kind, made[1]))
+        def done(identifier: str) -> None:
+            self.tree.choose((kind, identifier))
             if then is not None:
                 then()
 
-        self._do(act, done)
+        self.edits.add(kind, owner, texts, done)
 
     def ask_move(self) -> None:
         """Ask for a circuit and move the selected openings onto it."""
@@ -222,7 +201,6 @@ class PowerWindow(ToolWindow):
     def take_chosen_away(self) -> None:
         """Take away the chosen supply, circuit or junction, or take the selected openings off their circuits."""
         kind, identifier = self.tree.chosen()
-        project, who = self.desk.workspace.project, self.desk.workspace.who
 
         def then() -> None:
             if self.present.work.supplies:
@@ -231,11 +209,7 @@ class PowerWindow(ToolWindow):
         if kind == "opening":
             self.carry(self.tree.chosen_openings(), "", then=then)
         elif kind in _ENTITIES:
-            self._do_seen(
-                lambda base: power_editing.remove_power_row(project, kind, identifier, who=who, base=base),
-                self.present.base,
-                lambda _changes: then(),
-            )
+            self.edits.remove(kind, identifier, self.present.base, then)
 
     def ask_workbook(self) -> None:
         """Ask for a power workbook and take it in."""
@@ -245,12 +219,7 @@ class PowerWindow(ToolWindow):
 
     def take_in(self, path: Path) -> None:
         """Take in a power workbook."""
-        project, who = self.desk.workspace.project, self.desk.workspace.who
-        self.run(
-            f"Taking in {path.name}",
-            lambda _progress, _cancelled: import_power(project, path, who=who),
-            lambda _done: None,
-        )
+        self.edits.take_in(path)
 
     def show_siting(self) -> None:
         """Show the siting of supplies; one window of it at a time."""
@@ -297,26 +266,8 @@ class PowerWindow(ToolWindow):
     def _forget_siting(self) -> None:
         self.siting = None
 
-    def _do(self, act: Callable[[], Any], then: Callable[[Any], None] | None = None) -> None:
-        if self.idle:
-            self.edit(act, then)
-        else:
-            self.told.setText(_BUSY)
-
-    def _do_seen(
-        self, act: Callable[[int | None], Changes], base: int | None, then: Callable[[Any], None] | None = None
-    ) -> None:
-        if self.idle:
-            self.edit_seen(act, base, then)
-        else:
-            self.told.setText(_BUSY)
-
     def _edit_fact(self, entity: str, row: str, attribute: str, text: str) -> None:
-        project, who = self.desk.workspace.project, self.desk.workspace.who
-        self._do_seen(
-            lambda base: power_editing.edit_power_text(project, entity, row, {attribute: text}, who=who, base=base),
-            self.form.seen,
-        )
+        self.edits.type_fact(entity, row, attribute, text, self.form.seen)
 
     def _delete(self) -> None:
         if self.take_away.isEnabled():
@@ -340,7 +291,6 @@ class PowerWindow(ToolWindow):
         supply = self.tree.above("supply")
         if kind != "opening" or not supply:
             return None
-        project, who = self.desk.workspace.project, self.desk.workspace.who
         routes, seen = self.present.facts.routes, self.present.base
         pinned = any(each.pinned for each in routes if (each.opening_id, each.supply_id) == (opening, supply))
         made = QAction(f"Siting keeps it at {self._name(supply)}", menu)
@@ -348,12 +298,7 @@ class PowerWindow(ToolWindow):
         made.setChecked(pinned)
         made.setEnabled(self.idle)
 
-        def keep(on: bool) -> None:
-            self._do_seen(
-                lambda base: connecting.set_route(project, opening, supply, who=who, pinned=bool(on), base=base), seen
-            )  # fmt: skip
-
-        made.triggered.connect(keep)
+        made.triggered.connect(lambda on: self.edits.keep(opening, supply, bool(on), seen))
         return made
 
     def _show_in_register(self, item: QTreeWidgetItem) -> None:

@@ -1,11 +1,15 @@
 """The list of files at an opening, and what can be done with them."""
 
 from collections.abc import Sequence
+from typing import Final
 
 from PySide6.QtCore import Signal
 
 from hwsched.desktop.lines import Lines, LinesPage
 from hwsched.operations.release.attachments import Attached
+
+_SHORT: Final = 5
+"""So long a media type's second half is when it is one that people know."""
 
 
 class FilesPage(LinesPage):
@@ -18,7 +22,7 @@ class FilesPage(LinesPage):
     """The attachment that shall be taken off."""
 
     def __init__(self) -> None:
-        super().__init__(Lines(("File", "At", "Title", "Kind", "Size"), 2))
+        super().__init__(Lines(("File", "At", "Kind", "Size", "Title"), 4, {0: 230}))
         self.table.setToolTip("Double-click a file to open it")
         self.table.cellDoubleClicked.connect(lambda _row, _column: self._look())
         self.act_add = self.offer("Add file…", "Attach a file to this opening")
@@ -33,7 +37,7 @@ class FilesPage(LinesPage):
         """Show these files."""
         self._attached = tuple(attached)
         self.table.show_rows(
-            [(a.name, a.about, a.title or a.note, a.media_type, _size(a.size)) for a in self._attached]
+            [(a.name, a.about, _kind(a.media_type), _size(a.size), a.title or a.note) for a in self._attached]
         )
         self.enable()
 
@@ -55,6 +59,21 @@ class FilesPage(LinesPage):
     def _look(self) -> None:
         if self.chosen() is not None:
             self.wants_look.emit(self.chosen())
+
+
+def _kind(media_type: str) -> str:
+    """Say a media type in words.
+
+    Examples
+    --------
+    >>> [_kind(each) for each in ("image/jpeg", "application/pdf", "text/plain", "application/octet-stream")]
+    ['JPEG picture', 'PDF', 'text', 'file']
+    """
+    main, _, sub = media_type.partition("/")
+    short = sub.upper() if sub.isalnum() and len(sub) <= _SHORT else ""
+    if main == "image":
+        return f"{short} picture".strip()
+    return {"text": "text", "video": "video", "audio": "sound"}.get(main, short or "file")
 
 
 def _size(count: int) -> str:

@@ -30,8 +30,8 @@ class RevisionsWindow(ToolWindow):
         self.found = QTreeWidget()
         self.found.setHeaderLabels(["What is otherwise", "Before", "After"])
         self.found.itemActivated.connect(self._show_opening)
-        for tree in (self.list, self.found):
-            tree.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.found.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.found.setColumnWidth(0, 320)
         self.found.setColumnWidth(1, 240)
         split = QSplitter(Qt.Orientation.Vertical)
@@ -45,7 +45,7 @@ class RevisionsWindow(ToolWindow):
         self.make = self.button("Freeze…", self.ask_freeze, "Freeze the project as it stands under the next letter")
         self.foot.addWidget(self.compare)
         self.foot.addWidget(self.make)
-        desk.workspace.changed.connect(lambda _changes: self.follow())
+        desk.workspace.changed.connect(self.follow_change)
         self.follow()
 
     def follow(self) -> None:

@@ -23,6 +23,7 @@ class BuildingTree(QTreeWidget):
         self.header().setSectionResizeMode(0, self.header().ResizeMode.Stretch)
         self.header().setSectionResizeMode(1, self.header().ResizeMode.ResizeToContents)
         self.setRootIsDecorated(True)
+        self.setIndentation(14)
         self.currentItemChanged.connect(self._on_current)
 
     def show_places(self, title: str, checked: Iterable[Checked]) -> None:
@@ -39,11 +40,11 @@ class BuildingTree(QTreeWidget):
         root = self._line(None, title, sum(sum(levels.values()) for levels in counts.values()), None)
         current = root
         for building, levels in sorted(counts.items()):
-            branch = self._line(root, building or "No building given", sum(levels.values()), (building, None))
+            branch = self._line(root, building or "No building", sum(levels.values()), (building, None))
             if before == (building, None):
                 current = branch
             for level, count in sorted(levels.items()):
-                leaf = self._line(branch, level or "No level given", count, (building, level))
+                leaf = self._line(branch, level or "No level", count, (building, level))
                 if before == (building, level):
                     current = leaf
         self.expandAll()

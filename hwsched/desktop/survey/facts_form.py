@@ -33,7 +33,10 @@ Index = QModelIndex | QPersistentModelIndex
 
 
 class FactDelegate(QStyledItemDelegate):
-    """Offers a drop-down for a choice, a line for the rest; commits text only."""
+    """Offers a drop-down for a choice, a line for the rest; commits text only.
+
+    Here belongs how a cell of any form of facts is edited; what a form offers besides belongs to its own delegate.
+    """
 
     def createEditor(  # type: ignore[override]  # noqa: N802 (None says: not for editing)
         self, parent: QWidget, option: QStyleOptionViewItem, index: Index
@@ -83,7 +86,11 @@ class FactDelegate(QStyledItemDelegate):
 
 
 class FactsForm(QTreeWidget):
-    """Facts by section; a double click, F2 or typing edits one."""
+    """Facts by section; a double click, F2 or typing edits one.
+
+    Here belongs how facts are laid out and an edit is handed over, and the facts of an opening; facts of another
+    thing are filled in by a form that stands on this one.
+    """
 
     edited = Signal(str, str, str, str)
     """Entity, row identifier, attribute and the text that was typed; empty text means unknown."""

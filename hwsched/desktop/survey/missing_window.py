@@ -57,7 +57,8 @@ class MissingWindow(ToolWindow):
         waiting = sum(each.fit is None for each in checked)
         words = "" if found else "Nothing is missing."
         if waiting:
-            words = f"{words} {waiting} openings are still to be fitted; what they need shows after Fit.".strip()
+            so_many = "1 opening is" if waiting == 1 else f"{waiting} openings are"
+            words = f"{words} {so_many} not worked out yet; what is needed shows after Fit.".strip()
         self.told.setText(words)
         self.enable()
 

@@ -34,8 +34,9 @@ COLUMNS: Final = (
 _STATE: Final = 1
 _BUILDING: Final = 10
 _LEVEL: Final = 11
-STATES: Final = ("Fits", "Held", "Does not fit", "Unknown", "To be fitted", "Earlier version")
+STATES: Final = ("Fits", "Held", "Does not fit", "To measure", "Not worked out yet", "Earlier version")
 _FITS: Final = {"fits": "Fits", "does-not-fit": "Does not fit", "to-measure": "To measure"}
+_SEVERITIES: Final = ("error", "warning", "note")
 
 
 def _word(entity: Any, name: str, value: str | None) -> str:
@@ -45,10 +46,15 @@ def _word(entity: Any, name: str, value: str | None) -> str:
     return choice.label if choice else value
 
 
+def status_word(status: str) -> str:
+    """Return how a status of a fit is called on the screen; what is none stays as it is."""
+    return "Held" if status == "held" else _FITS.get(status, status)
+
+
 def state_of(checked: Checked) -> str:
     """Return one of STATES."""
     if checked.fit is None:
-        return "Earlier version" if checked.standing == "earlier-version" else "To be fitted"
+        return "Earlier version" if checked.standing == "earlier-version" else "Not worked out yet"
     if checked.fit.status == "fits" and any(f.severity == "error" and not f.waived for f in checked.findings):
         return "Held"
     return _FITS[checked.fit.status]
@@ -60,9 +66,10 @@ def row_of(checked: Checked, of_set: OpeningSet | None = None) -> tuple[str, ...
     opening = given.opening
     leaf = active_leaf(given)
     locks = [lock for at in checked.points if (lock := lock_item(at.given)) is not None]
-    counts = [sum(f.severity == s and not f.waived for f in checked.findings) for s in ("error", "warning", "note")]
-    counts.append(sum(f.waived for f in checked.findings))
-    findings = "  ".join(f"{n} {word}" for n, word in zip(counts, ("err", "warn", "note", "waived"), strict=True) if n)
+    counts = [sum(f.severity == s and not f.waived for f in checked.findings) for s in _SEVERITIES]
+    words = [f"{n} {severity}{'s' if n > 1 else ''}" for n, severity in zip(counts, _SEVERITIES, strict=True) if n]
+    waived = sum(f.waived for f in checked.findings)
+    findings = "  ".join([*words, f"{waived} waived"] if waived else words)
     return (
         opening.mark,
         state_of(checked),
@@ -173,10 +180,14 @@ class Register(QAbstractTableModel):
         return None
 
     def sort(self, column: int, order: Qt.SortOrder = Qt.SortOrder.AscendingOrder) -> None:
-        """Sort by a column; marks sort by their numbers."""
+        """Sort by a column; marks sort by their numbers. What is selected stays selected, wherever it goes."""
         self.layoutAboutToBeChanged.emit()
+        before = self.persistentIndexList()
+        ids = [self.id_at(index.row()) or "" for index in before]
         self._sort = (column, order == Qt.SortOrder.DescendingOrder) if column >= 0 else None
         self._choose()
+        after = [self.index(self._place_of[id_], index.column()) for id_, index in zip(ids, before, strict=True)]
+        self.changePersistentIndexList(before, after)
         self.layoutChanged.emit()
 
     def _choose(self) -> None:
@@ -210,6 +221,13 @@ def _searched(row: tuple[str, ...], checked: Checked) -> str:
 def state_colour(state: str) -> QColor | None:
     """Return the colour of a state's word, readable on the present palette."""
     dark = QPalette().color(QPalette.ColorRole.Base).lightness() < 128
-    hues = {"Fits": 150, "Held": 2, "Does not fit": 18, "Unknown": 268, "To be fitted": 205, "Earlier version": 285}
+    hues = {
+        "Fits": 150,
+        "Held": 2,
+        "Does not fit": 18,
+        "To measure": 268,
+        "Not worked out yet": 205,
+        "Earlier version": 285,
+    }
     hue = hues.get(state)
     return None if hue is None else QColor.fromHsl(hue, 150, 170 if dark else 80)

@@ -1,0 +1,126 @@
+"""Findings in the main window: waived and taken back, the reasons behind a result, the rulebook."""
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+
+from hwsched.desktop.findings.rulebook_window import RulebookWindow
+from hwsched.desktop.findings.waive_dialog import Accepted, WaiveDialog
+from hwsched.desktop.findings.waivers_window import WaiversWindow
+from hwsched.desktop.findings.why_window import WhyWindow
+from hwsched.desktop.frame import Frame
+from hwsched.desktop.subject import Subject
+from hwsched.operations.findings.waiver_book import facts_of, input_of
+from hwsched.operations.findings.waivers import unwaive, waive, waivers
+from hwsched.rules import in_rulebook
+from hwsched.values import Finding, PointFit
+
+
+class FindingActions(Subject):
+    """Waivers, reasons and rules, of the chosen opening.
+
+    Parameters
+    ----------
+    frame : Frame
+        Open project, jobs, edits, telling.
+    point : callable
+        Returns the lock point that the sheet shows.
+    """
+
+    def __init__(self, frame: Frame, point: Callable[[], PointFit | None]) -> None:
+        super().__init__(frame)
+        self._point = point
+        self.waiver: WaiveDialog | None = None
+        self.act_rulebook = self.action(
+            "Rulebook", "Every rule, its limits in force, off or on", self.show_rulebook, "project"
+        )
+        self.act_waivers = self.action("Waivers", "Who accepted which finding, and why", self.show_waivers, "project")
+
+    def ask_waiver(self, finding: Finding) -> None:
+        """Ask who accepts a finding of the chosen opening, and why."""
+        checked, workspace = self.state.checked, self.state.workspace
+        if checked is None or workspace is None or self.jobs.busy:
+            return
+        key = facts_of(input_of(checked.inputs, finding), finding)
+        same = [
+            each
+            for each in workspace.checked.values()
+            if any(f.rule == finding.rule and f.about == finding.about for f in each.findings)
+        ]
+        alike = sum(
+            any(facts_of(input_of(each.inputs, f), f) == key for f in each.findings if f.rule == finding.rule)
+            for each in same
+        )
+        everywhere = sum(any(f.rule == finding.rule for f in c.findings) for c in workspace.checked.values())
+        mark = checked.given.opening.mark
+        dialog = WaiveDialog(mark, finding, self.state.who, max(alike, 1), everywhere, self.frame.window)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        opening = checked.given.opening.id
+        dialog.wants_waiver.connect(lambda said: self._waive(dialog, opening, finding.rule, said))
+        self.waiver = dialog
+        dialog.open()
+
+    def _waive(self, dialog: WaiveDialog, opening: str, rule: str, said: Accepted) -> None:
+        workspace = self.state.workspace
+        if workspace is None:
+            return
+        self.frame.edit(
+            lambda: waive(
+                workspace.project,
+                rule,
+                person=said.person,
+                reason=said.reason,
+                who=workspace.who,
+                opening_id=None if said.scope == "project" else opening,
+                scope=said.scope,
+                about=said.about,
+                until=said.until,
+            ),
+            lambda _changes: dialog.accept(),
+            asker=dialog,
+        )
+
+    def take_waiver_back(self, finding: Finding) -> None:
+        """Take back the waivers by which a finding of the chosen opening is accepted."""
+        checked, workspace = self.state.checked, self.state.workspace
+        if checked is None or workspace is None:
+            return
+        facts, opening = facts_of(input_of(checked.inputs, finding), finding), checked.given.opening.id
+        ids = [
+            each.id
+            for each in waivers(workspace.project)
+            if each.rule == finding.rule
+            and each.about in ("", finding.about)
+            and (each.scope == "project" or each.facts == facts)
+            and (each.scope != "opening" or each.opening_id == opening)
+        ]
+        if ids:
+            self.frame.edit_seen(
+                lambda base: unwaive(workspace.project, ids, who=workspace.who, base=base), checked.base
+            )  # fmt: skip
+
+    def show_waivers(self) -> None:
+        """Show all waivers."""
+        self.frame.side.show(WaiversWindow, lambda desk: WaiversWindow(desk, self.frame.window))
+
+    def show_why(self, about: str, line: str = "") -> None:
+        """Show the chain behind a role, place, holes or rule of the chosen opening."""
+        checked = self.state.checked
+        window = self.frame.side.show(WhyWindow, lambda desk: WhyWindow(desk, self.frame.window))
+        if window is not None and checked is not None:
+            mark = checked.given.opening.mark
+            at = self._point()
+            self.frame.telling.guarded(
+                lambda: window.ask(mark, about, line, at.given.point.name if at is not None else "")
+            )
+
+    def show_rulebook(self) -> None:
+        """Show the rulebook."""
+        self.frame.side.show(RulebookWindow, lambda desk: RulebookWindow(desk, self.frame.window))
+
+    def show_rule(self, rule: str) -> None:
+        """Show a rule in the rulebook."""
+        if in_rulebook(rule) is not None:
+            window = self.frame.side.show(RulebookWindow, lambda desk: RulebookWindow(desk, self.frame.window))
+            if window is not None:
+                window.choose(rule)

@@ -1,0 +1,162 @@
+"""How the views stay in step with the project: opened, read anew after what is written here or by others, closed.
+
+Here belongs when something is read, and beside what. Which openings a change touches stands in `touched_openings`, how
+others' steps are noticed in `watching`, what views share in `project_state`.
+"""
+
+from typing import Any
+
+from PySide6.QtCore import QObject, Signal
+
+from hwsched.desktop.jobs import Cancelled, Failure, Jobs, Progress
+from hwsched.desktop.project_state import ProjectState
+from hwsched.desktop.touched_openings import touched_openings
+from hwsched.desktop.trouble import Telling
+from hwsched.desktop.watching import Watcher
+from hwsched.desktop.workspace import Workspace
+from hwsched.model.project import Project
+from hwsched.operations.changes import Changes
+from hwsched.operations.findings.checking import Checker, check_openings
+from hwsched.operations.outcome import CLOSED
+
+_HANDFUL = 20
+"""So many openings are read anew here and now, more of them in the background."""
+_TURNS = 3
+"""So often what others wrote is read beside a person's own edits; then the next edit waits for it."""
+_SAID_MS = 8000
+_SILENT = "The project does not answer: what others do is not seen until it does."
+
+
+class Following(QObject):
+    """Lets what is written reach the views.
+
+    Parameters
+    ----------
+    state : ProjectState
+        What the views observe.
+    jobs : Jobs
+        The work that a person waits for.
+    telling : Telling
+        Says what could not be read.
+    """
+
+    said = Signal(str, int)
+    """A line for the status bar and how long it stands [ms]; 0: until the next one."""
+
+    def __init__(self, state: ProjectState, jobs: Jobs, telling: Telling, parent: QObject) -> None:
+        super().__init__(parent)
+        self._state, self._jobs, self._telling = state, jobs, telling
+        self.reading = Jobs(self)
+        """Reads what others wrote, beside the work that a person waits for."""
+        self.reading.failed.connect(self._tell_of_others)
+        self._reader = Checker()
+        self.watcher: Watcher | None = None
+        jobs.changed.connect(self._on_changed)
+        telling.theirs_kept.connect(self._on_changed)
+
+    def show(self, project: Project) -> None:
+        """Close what was open, and show a project."""
+        self._leave()
+        self.watcher = Watcher(project, lambda: not self._jobs.busy, self)
+        self.watcher.changed.connect(self._on_others)
+        self.watcher.said.connect(lambda said: self.said.emit(said, _SAID_MS))
+        self.watcher.answers.connect(lambda answers: self.said.emit("" if answers else _SILENT, 0))
+        self.watcher.failed.connect(self._tell_of_others)
+        self._state.take(Workspace(project, self._state.who, self))
+        self.reload("Reading the project")
+
+    def close(self) -> bool:
+        """Stop what is running and close the project, unless there is something to tell first."""
+        told = self._telling.times
+        self._jobs.wait()
+        if self._telling.times != told:
+            return False
+        self._leave()
+        return True
+
+    def reload(self, title: str = "Checking") -> None:
+        """Read and check everything anew."""
+        workspace = self._state.workspace
+        if workspace is None:
+            return
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            return check_openings(
+                workspace.project, checker=workspace.checker, progress=progress, cancelled=cancelled
+            )  # fmt: skip
+
+        def take(checked: Any) -> None:
+            if workspace is self._state.workspace:
+                workspace.take(checked)
+
+        self._jobs.run(title, work, take)
+
+    def _reload_beside(self, turns: int = _TURNS) -> None:
+        """Read all anew beside the work of the person, who may edit meanwhile: then once more, so that it is shown."""
+        workspace = self._state.workspace
+        if workspace is None:
+            return
+        if not turns:
+            self.reload("Reading what others did")
+            return
+        turn = workspace.turn
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            found = check_openings(workspace.project, checker=self._reader, progress=progress, cancelled=cancelled)
+            return None if cancelled() else found
+
+        def take(checked: Any) -> None:
+            if workspace is not self._state.workspace or checked is None:
+                return
+            if workspace.turn == turn:
+                workspace.take(checked)
+            else:
+                self._reload_beside(turns - 1)
+
+        if not self.reading.run("", work, take):
+            # What is being read is older than what is asked for.
+            workspace.turn += 1
+
+    def _on_changed(self, changes: Changes) -> None:
+        # Reading what was touched may fail as any reading may.
+        self._telling.guarded(lambda: self._follow(changes, beside=False))
+
+    def _on_others(self, changes: Changes) -> None:
+        self._telling.guarded(lambda: self._follow(changes, beside=True))
+
+    def _follow(self, changes: Changes, *, beside: bool) -> None:
+        """Read anew what was touched: a handful here and now, more in the background; then tell of the change itself.
+
+        Beside: the person goes on working meanwhile, since it was somebody else's.
+        """
+        workspace = self._state.workspace
+        if workspace is None:
+            return
+        touched = touched_openings(workspace, changes)
+        settings = bool(changes.entities & {"project", "own_field"})
+        if settings:
+            self._state.settle()
+        if not settings and len(touched) <= _HANDFUL and not changes.parts:
+            workspace.refresh(touched)
+        elif beside:
+            self._reload_beside()
+        else:
+            self.reload()
+        workspace.changed.emit(changes)
+
+    def _tell_of_others(self, failure: Failure) -> None:
+        """Tell a mistake of the program; a project that does not answer is tried again by itself."""
+        if not isinstance(failure.error, CLOSED):
+            self._telling.tell(failure)
+
+    def _leave(self) -> None:
+        """Close the open project, and what watches it."""
+        workspace = self._state.give_up()
+        if self.watcher is not None:
+            self.watcher.close()
+            self.watcher.deleteLater()
+            self.watcher = None
+        self.reading.wait()
+        if workspace is not None:
+            workspace.close()
+            workspace.deleteLater()

@@ -1,0 +1,156 @@
+"""What leaves the house, in the main window: documents printed, revisions, files at the chosen opening."""
+
+import tempfile
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QUrl
+from PySide6.QtGui import QDesktopServices, QKeySequence
+from PySide6.QtWidgets import QFileDialog
+
+from hwsched.desktop.frame import Frame
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.release.files_page import FilesPage
+from hwsched.desktop.release.print_dialog import PrintDialog
+from hwsched.desktop.release.revisions_window import RevisionsWindow
+from hwsched.desktop.subject import Subject
+from hwsched.documents.release.packet import PACKET
+from hwsched.documents.view import Format
+from hwsched.model.tables import OPENING_TABLE
+from hwsched.operations.release.attachments import Attached, attach, attachments_of, detach, fetch_into
+from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
+from hwsched.operations.release.issued_packets import write_down_packets
+from hwsched.operations.release.project_view import project_view
+
+
+class ReleaseActions(Subject):
+    """Prints, revisions and files.
+
+    Parameters
+    ----------
+    frame : Frame
+        Open project, jobs, edits, telling.
+    files : FilesPage
+        Asks for files at the chosen opening.
+    show_files : callable
+        Shows the files at the chosen opening.
+    in_view : callable
+        Returns the openings that the register shows, in order.
+    """
+
+    def __init__(
+        self,
+        frame: Frame,
+        files: FilesPage,
+        show_files: Callable[[tuple[Attached, ...]], None],
+        in_view: Callable[[], list[str]],
+    ) -> None:
+        super().__init__(frame)
+        self._show_files, self._in_view = show_files, in_view
+        self._written: tempfile.TemporaryDirectory[str] | None = None
+        self.act_print = self.action(
+            "Print",
+            "Schedule, pick list, install packets",
+            self.ask_print,
+            "openings",
+            QKeySequence.StandardKey.Print,
+        )
+        self.act_revisions = self.action(
+            "Revisions",
+            "States of the project under a letter: freeze one, compare",
+            self.show_revisions,
+            "project",
+        )
+        files.wants_file.connect(self.ask_file)
+        files.wants_look.connect(self.look_at_file)
+        files.wants_off.connect(self.take_file_off)
+        self.state.shown.connect(self._read_files)
+
+    def ask_print(self) -> None:
+        """Ask what to print and where to."""
+        dialog = PrintDialog(len(self._in_view()), len(self.state.ids), self.frame.window)
+        dialog.accepted.connect(lambda: self.print_documents(*dialog.answer()))
+        dialog.open()
+
+    def print_documents(
+        self,
+        names: list[str],
+        scope: str,
+        folder: Path,
+        paper: str,
+        formats: frozenset[Format] | None = None,
+        went_out: bool = False,
+    ) -> None:
+        """Issue documents of all, the shown or the chosen openings; on wish write down that the packets went out."""
+        workspace = self.state.workspace
+        if workspace is None:
+            return
+        ids = {"all": None, "shown": self._in_view(), "chosen": list(self.state.ids)}[scope]
+
+        def work(progress: Progress, cancelled: Cancelled) -> list[Path]:
+            view = project_view(workspace.project, ids, checker=workspace.checker)
+            written: list[Path] = []
+            for name, _, has in PRINTS:
+                wanted = [each for each in has if formats is None or each in formats]
+                if name in names and wanted:
+                    written += issue_by_name(
+                        view, name, folder, wanted, paper=paper, progress=progress, cancelled=cancelled
+                    )  # fmt: skip
+            if went_out and PACKET.name in names and not cancelled():
+                write_down_packets(workspace.project, view, who=workspace.who)
+            return written
+
+        def then(written: list[Path]) -> None:
+            self.frame.say(f"{len(written)} files written into {folder}", 15000)
+
+        self.jobs.run("Printing", work, then, ask_again=self.ask_print)
+
+    def ask_file(self) -> None:
+        """Ask for a file and attach it to the chosen opening."""
+        path, _ = QFileDialog.getOpenFileName(self.frame.window, "Attach a file")
+        if path:
+            self.attach_file(Path(path))
+
+    def attach_file(self, path: Path) -> None:
+        """Attach a file to the chosen opening."""
+        workspace, opening = self.state.workspace, self.state.chosen
+        if workspace is not None and opening is not None:
+            self.frame.edit(
+                lambda: attach(workspace.project, str(OPENING_TABLE.name), opening, path, who=workspace.who)
+            )
+
+    def look_at_file(self, attached: Attached) -> None:
+        """Write a file out and open it with the program that the system has for it."""
+        workspace = self.state.workspace
+        if workspace is None:
+            return
+        if self._written is None:
+            self._written = tempfile.TemporaryDirectory(prefix="hwsched-")
+        folder = Path(self._written.name) / attached.id
+
+        def then(written: list[Path]) -> None:
+            if not QDesktopServices.openUrl(QUrl.fromLocalFile(str(written[0]))):
+                self.frame.say(f"No program opens {written[0]}", 15000)
+
+        self.jobs.edit("Writing", lambda: fetch_into(workspace.project, [attached], folder), then)
+
+    def take_file_off(self, attached: Attached) -> None:
+        """Take a file off the chosen opening; undo brings it back."""
+        workspace = self.state.workspace
+        if workspace is not None:
+            self.frame.edit(lambda: detach(workspace.project, [attached.id], who=workspace.who))
+
+    def show_revisions(self) -> None:
+        """Show the revisions."""
+        self.frame.side.show(RevisionsWindow, lambda desk: RevisionsWindow(desk, self.frame.window))
+
+    def forget_files(self) -> None:
+        """Remove what was written out to be looked at."""
+        if self._written is not None:
+            self._written.cleanup()
+            self._written = None
+
+    def _read_files(self) -> None:
+        workspace, opening = self.state.workspace, self.state.chosen
+        if workspace is not None and opening is not None:
+            self.frame.telling.guarded(lambda: self._show_files(attachments_of(workspace.project, opening_id=opening)))

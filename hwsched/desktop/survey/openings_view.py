@@ -1,0 +1,186 @@
+"""The register on the screen: search, state and place narrow it; what is selected in it is selected for all."""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QItemSelection, QItemSelectionModel, Qt, QTimer
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QComboBox,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QLineEdit,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hwsched.desktop.opening.earlier_line import EarlierLine
+from hwsched.desktop.project_state import ProjectState
+from hwsched.desktop.survey.building_tree import BuildingTree
+from hwsched.desktop.survey.register import STATES, Register
+
+_PAUSE_MS = 120
+"""So long a person pauses in typing before the search follows."""
+
+
+class OpeningsView(QWidget):
+    """All openings as a table, with what narrows it above; the tree of places is put beside it by the window.
+
+    Parameters
+    ----------
+    state : ProjectState
+        Followed, and told what is selected.
+    """
+
+    def __init__(self, state: ProjectState, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._shared = state
+        self._selecting = False
+        self.register = Register(self)
+        self.places = BuildingTree()
+        self.earlier = EarlierLine()
+        self.search = QLineEdit()
+        self.search.setPlaceholderText("Find: mark, room, lock, hand ...")
+        self.search.setClearButtonEnabled(True)
+        self._timer = QTimer(self)
+        self._timer.setSingleShot(True)
+        self._timer.setInterval(_PAUSE_MS)
+        self._timer.timeout.connect(self._search_now)
+        self.state = QComboBox()
+        self.state.addItem("Any state", "")
+        for word in STATES:
+            self.state.addItem(word, word)
+        self.count = QLabel()
+        self.table = _table(self.register)
+        bar = QHBoxLayout()
+        bar.addWidget(self.search, 1)
+        bar.addWidget(self.state)
+        bar.addWidget(self.count)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(4, 6, 4, 4)
+        layout.addWidget(self.earlier)
+        layout.addLayout(bar)
+        layout.addWidget(self.table, 1)
+        self.search.textChanged.connect(lambda: self._timer.start())
+        self.state.currentIndexChanged.connect(self._on_state)
+        self.places.chosen.connect(self._on_place)
+        self.table.selectionModel().selectionChanged.connect(self._on_selection)
+        # Rows that come and go take the selection along, and no signal of Qt says so.
+        self.register.modelReset.connect(lambda: state.reorder(()))
+        self.register.layoutChanged.connect(lambda: state.reorder(self._selected()))
+        state.reloaded.connect(self._on_reloaded)
+        state.touched.connect(self._on_touched)
+
+    def select_openings(self, ids: Sequence[str]) -> None:
+        """Select openings; where some are narrowed away, all are shown."""
+        wanted = set(ids)
+        if any(self.register.row_of_id(each) is None for each in wanted):
+            self._show_all()
+        rows = sorted(row for each in wanted if (row := self.register.row_of_id(each)) is not None)
+        chosen, last = QItemSelection(), self.register.columnCount() - 1
+        begin = 0
+        for place, row in enumerate(rows):
+            if place + 1 == len(rows) or rows[place + 1] != row + 1:
+                chosen.select(self.register.index(rows[begin], 0), self.register.index(row, last))
+                begin = place + 1
+        flags = QItemSelectionModel.SelectionFlag.ClearAndSelect | QItemSelectionModel.SelectionFlag.Rows
+        self.table.selectionModel().select(chosen, flags)
+        if rows:
+            self.table.scrollTo(self.register.index(rows[0], 0))
+
+    def select_one(self, opening: str | None) -> None:
+        """Select one opening; the first where it is not shown."""
+        row = self.register.row_of_id(opening) if opening is not None else None
+        if row is None and self.register.rowCount():
+            row = 0
+        if row is None:
+            self._shared.select((), None)
+            return
+        self._selecting = True
+        self.table.selectRow(row)
+        self._selecting = False
+        self._shared.select(self._selected(), self.register.id_at(row))
+
+    def _show_all(self) -> None:
+        for box in (self.search, self.state, self.places):
+            box.blockSignals(True)
+        self.search.clear()
+        self.state.setCurrentIndex(0)
+        root = self.places.topLevelItem(0)
+        if root is not None:
+            self.places.setCurrentItem(root)
+        for box in (self.search, self.state, self.places):
+            box.blockSignals(False)
+        self.register.narrow(words="", state="", place=None)
+        self._show_count()
+
+    def _on_reloaded(self) -> None:
+        workspace = self._shared.workspace
+        if workspace is None:
+            return
+        checked, before = list(workspace.checked.values()), self._shared.chosen
+        self.register.sets = workspace.sets
+        self.register.load(checked)
+        self._show_earlier()
+        self.places.show_places(workspace.project.title, checked)
+        self._show_count()
+        self.select_one(before)
+
+    def _on_touched(self, ids: frozenset[str]) -> None:
+        workspace = self._shared.workspace
+        if workspace is not None:
+            self.register.sets = workspace.sets
+            self.register.renew(workspace.checked[each] for each in ids)
+            self._show_earlier()
+
+    def _show_earlier(self) -> None:
+        workspace = self._shared.workspace
+        checked = workspace.checked.values() if workspace is not None else ()
+        self.earlier.show_count(sum(each.standing == "earlier-version" for each in checked))
+
+    def _on_place(self, place: object) -> None:
+        self.register.narrow(place=place)
+        self._show_count()
+
+    def _on_state(self, _index: int) -> None:
+        self.register.narrow(state=self.state.currentData())
+        self._show_count()
+
+    def _search_now(self) -> None:
+        self.register.narrow(words=self.search.text())
+        self._show_count()
+
+    def _show_count(self) -> None:
+        shown, total = self.register.rowCount(), self.register.total()
+        text = f"{total} openings" if shown == total else f"{shown} of {total}"
+        if total == 0:
+            text = "No openings yet: take in a survey"
+        self.count.setText(text)
+
+    def _selected(self) -> list[str]:
+        rows = sorted({index.row() for index in self.table.selectionModel().selectedRows()})
+        return [found for found in (self.register.id_at(row) for row in rows) if found is not None]
+
+    def _on_selection(self, _now: QItemSelection, _before: QItemSelection) -> None:
+        if not self._selecting:
+            rows = self.table.selectionModel().selectedRows()
+            self._shared.select(self._selected(), self.register.id_at(rows[0].row()) if rows else None)
+
+
+def _table(register: Register) -> QTableView:
+    table = QTableView()
+    table.setModel(register)
+    table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+    table.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
+    table.setAlternatingRowColors(True)
+    table.setShowGrid(False)
+    table.setSortingEnabled(True)
+    table.horizontalHeader().setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
+    table.verticalHeader().hide()
+    table.verticalHeader().setDefaultSectionSize(24)
+    table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+    for column, width in enumerate((64, 124, 172, 56, 190, 84, 48, 74, 116, 150, 96, 70)):
+        table.setColumnWidth(column, width)
+    table.horizontalHeader().setStretchLastSection(True)
+    return table

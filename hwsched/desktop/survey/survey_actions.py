@@ -1,0 +1,93 @@
+"""The survey in the main window: taken in after a preview, blank forms written, missing facts listed."""
+
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtWidgets import QFileDialog
+
+from hwsched.desktop.frame import Frame
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.subject import Subject
+from hwsched.desktop.survey.missing_window import MissingWindow
+from hwsched.desktop.survey.preview_dialog import PreviewDialog
+from hwsched.exchange.survey.book import SurveyOptions
+from hwsched.operations.shown import ShownOtherwiseError
+from hwsched.operations.survey.survey_forms import write_form
+from hwsched.operations.survey.survey_import import PreviewResult, import_survey, preview_survey
+
+_SURVEYS = "Surveys (*.xlsx *.xls *.ods *.csv)"
+_WORKBOOKS = "Workbooks (*.xlsx)"
+
+
+class SurveyActions(Subject):
+    """What comes from the building."""
+
+    def __init__(self, frame: Frame) -> None:
+        super().__init__(frame)
+        self.preview: PreviewDialog | None = None
+        self.act_survey = self.action(
+            "Take in survey", "Read a survey workbook, with a preview", self.ask_survey, "project", "Ctrl+I"
+        )
+        self.act_form = self.action(
+            "Write survey form", "Write a blank workbook for the surveyor", self.ask_form, "project"
+        )
+        self.act_missing = self.action(
+            "Missing facts", "Ranked by what they unblock; return visit", self.show_missing, "project"
+        )
+
+    def ask_survey(self) -> None:
+        """Ask for a survey and take it in after a preview."""
+        path, _ = QFileDialog.getOpenFileName(self.frame.window, "Take in survey", "", _SURVEYS)
+        if path:
+            self.take_survey(Path(path))
+
+    def take_survey(self, path: Path) -> None:
+        """Preview a survey; on the person's word take it in."""
+        workspace = self.state.workspace
+        if workspace is None:
+            return
+        options = SurveyOptions()
+        self.jobs.run(
+            f"Reading {path.name}",
+            lambda _progress, _cancelled: preview_survey(workspace.project, path, options),
+            lambda seen: self._on_preview(path, options, seen),
+        )
+
+    def ask_form(self) -> None:
+        """Ask for a file and write the survey form."""
+        path, _ = QFileDialog.getSaveFileName(self.frame.window, "Write survey form", "survey-form.xlsx", _WORKBOOKS)
+        workspace = self.state.workspace
+        if path and workspace is not None:
+            self.frame.write(path, lambda: write_form(workspace.project, Path(path)), self.ask_form)
+
+    def show_missing(self) -> None:
+        """Show the facts that are missing."""
+        self.frame.side.show(MissingWindow, lambda desk: MissingWindow(desk, self.frame.window))
+
+    def _on_preview(self, path: Path, options: SurveyOptions, seen: PreviewResult, first: str = "") -> None:
+        dialog = PreviewDialog(path.name, seen, self.frame.window, first)
+        self.preview = dialog
+        dialog.accepted.connect(
+            lambda: self._take_in(path, options, seen, dialog.accept_mode(), dialog.fit_too.isChecked())
+        )
+        dialog.open()
+
+    def _take_in(self, path: Path, options: SurveyOptions, seen: PreviewResult, accept: str, fit_too: bool) -> None:
+        workspace = self.state.workspace
+        if workspace is None:
+            return
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            try:
+                return import_survey(
+                    workspace.project, path, options, who=workspace.who, accept=accept, seen=seen, fit_too=fit_too,
+                    progress=progress, cancelled=cancelled,
+                )  # fmt: skip
+            except ShownOtherwiseError as otherwise:
+                return otherwise
+
+        def then(done: Any) -> None:
+            if isinstance(done, ShownOtherwiseError) and isinstance(done.now, PreviewResult):
+                self._on_preview(path, options, done.now, f"Not taken in: {done}. This is what it would change now.")
+
+        self.jobs.run(f"Taking in {path.name}", work, then)

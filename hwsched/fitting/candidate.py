@@ -74,11 +74,12 @@ def judged(
     """
     refusals: list[Refusal] = []
     needs: dict[str, None] = {}
-    off = given.settings.rules_off
+    settings = given.settings
+    off = settings.rules_off
     for rule in rules_in_slot(slot) if rules is None else rules:
         if rule.id in off:
             continue
-        for verdict in judge(rule, given, fit, settings=given.settings):
+        for verdict in judge(rule, given, fit, settings=settings):
             if verdict.needs:
                 if rule.severity == "error":
                     needs.update(dict.fromkeys(verdict.needs))

@@ -20,12 +20,13 @@ _RANK: Final = {severity: rank for rank, severity in enumerate(SEVERITIES)}
 
 def findings_of(members: Iterable[OpeningRule], given: OpeningInput, fit: Fit) -> tuple[Finding, ...]:
     """Judge a case and its fit by some rules; findings worst first, then in the order of the rules."""
-    off, sound = given.settings.rules_off, without_impossible(given)
+    settings, sound = given.settings, without_impossible(given)
+    off = settings.rules_off
     found = [
         finding_of(rule, verdict)
         for rule in members
         if rule.id not in off
-        for verdict in judge(rule, given if rule.sees_all else sound, fit, settings=given.settings)
+        for verdict in judge(rule, given if rule.sees_all else sound, fit, settings=settings)
     ]
     found.sort(key=lambda finding: _RANK[finding.severity])
     return tuple(found)

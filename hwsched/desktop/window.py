@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QCloseEvent, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QProgressBar, QPushButton, QSplitter, QStackedWidget
 
+from hwsched.desktop.beside import BesideActions
 from hwsched.desktop.findings.finding_actions import FindingActions
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.opening.fit_actions import FitActions
@@ -63,6 +64,7 @@ class Window(QMainWindow):
         self.opening = OpeningActions(self.frame, self.sheet, self.openings.select_one)
         self.fitting = FitActions(self.frame, in_view)
         self.parts = PartsActions(self.frame)
+        self.beside = BesideActions(self.frame)
         self.power = PowerActions(self.frame, (self.history.act_undo, self.history.act_redo))
         self.findings = FindingActions(self.frame, self.sheet.shown_point)
         self.release = ReleaseActions(self.frame, self.sheet.files_page, self.sheet.show_files, in_view)
@@ -107,7 +109,7 @@ class Window(QMainWindow):
         )
         self._add_menu(
             "&Specify",
-            [self.power.act_power, parts.act_sets, fitting.act_what_if, parts.act_fewest, parts.act_cost],
+            [self.power.act_power, fitting.act_what_if, *self.beside.acts.values()],
         )
         self._add_menu("&Findings", [findings.act_rulebook, findings.act_waivers, survey.act_missing])
         bar = self.addToolBar("Work")

@@ -43,7 +43,7 @@ def test_missing_facts_select_their_openings_and_the_return_visit_is_written(at_
 
 @pytest.fixture
 def cost(at_work, qtbot):
-    at_work.parts.act_cost.trigger()
+    at_work.beside.acts["cost"].trigger()
     window = at_work.frame.side.windows[CostWindow]
     idle(qtbot, at_work)
     return window
@@ -157,7 +157,12 @@ def test_an_empty_project_opens_every_window(qtbot, tmp_path):
     window.project.new_project(str(tmp_path / "empty.hwsched"), "Empty")
     idle(qtbot, window)
     for action in (
-        *(window.parts.act_sets, window.fitting.act_what_if, window.parts.act_fewest, window.parts.act_cost),
+        *(
+            window.beside.acts["sets"],
+            window.fitting.act_what_if,
+            window.beside.acts["fewest"],
+            window.beside.acts["cost"],
+        ),
         *(window.findings.act_rulebook, window.findings.act_waivers, window.survey.act_missing),
     ):
         action.trigger()

@@ -108,9 +108,9 @@ def test_every_window_shows_words_as_words(baited, qtbot):
         labels, _ = walk()
         assert labels, "the bait is on the screen"
     tipped = 0
-    parts, fitting, findings, project = baited.parts, baited.fitting, baited.findings, baited.project
+    fitting, findings, project = baited.fitting, baited.findings, baited.project
     actions = (
-        baited.power.act_power, parts.act_sets, fitting.act_what_if, parts.act_fewest, parts.act_cost,
+        baited.power.act_power, fitting.act_what_if, *baited.beside.acts.values(),
         findings.act_rulebook, findings.act_waivers, baited.survey.act_missing,
         project.act_settings, baited.history.act_history, project.act_calculators,
     )  # fmt: skip

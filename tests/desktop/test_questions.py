@@ -190,7 +190,7 @@ def test_another_catalogue_and_its_successors_are_compared(at_work, qtbot, what_
 
 @pytest.fixture
 def fewest(at_work):
-    at_work.parts.act_fewest.trigger()
+    at_work.beside.acts["fewest"].trigger()
     return at_work.frame.side.windows[FewestWindow]
 
 

@@ -14,7 +14,7 @@ SET = COLUMNS.index("Set")
 
 @pytest.fixture
 def sets(at_work):
-    at_work.parts.act_sets.trigger()
+    at_work.beside.acts["sets"].trigger()
     return at_work.frame.side.windows[SetsWindow]
 
 

@@ -108,7 +108,8 @@ def test_a_window_that_is_closed_meanwhile_takes_nothing_along(at_work, qtbot):
 def test_a_window_that_was_closed_hears_of_no_edit(at_work, qtbot):
     """An exception out of what is left of it would be told as a failure of the program."""
     actions = (
-        at_work.power.act_power, at_work.release.act_revisions, at_work.parts.act_sets, at_work.parts.act_cost,
+        at_work.power.act_power, at_work.release.act_revisions, at_work.beside.acts["sets"],
+        at_work.beside.acts["cost"],
         at_work.fitting.act_what_if, at_work.findings.act_waivers, at_work.survey.act_missing,
     )  # fmt: skip
     for action in actions:

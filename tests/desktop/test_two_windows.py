@@ -255,7 +255,7 @@ def test_a_set_keeps_the_other_s_lines_and_asks_about_the_same_role(qtbot, windo
     parts = sorted(checked_of(ann, "M004").given.catalogue.parts)[:4]
     lines = [Line("cylinder", parts[0]), Line("cam", parts[1])]
     _, set_id = make_set(project, "HS-9", lines, who="ann")
-    ben.parts.act_sets.trigger()
+    ben.beside.acts["sets"].trigger()
     book = ben.frame.side.windows[SetsWindow]
     book.choose("HS-9")
     change_set_lines(project, set_id, [*lines, Line("unit", parts[2])], who="ann")

@@ -87,7 +87,7 @@ def test_an_opening_that_comes_and_goes(at_work, qtbot, other):
 
 
 def test_windows_beside_the_main_one_follow_too(at_work, qtbot, other):
-    for action in (at_work.parts.act_sets, at_work.findings.act_waivers, at_work.power.act_power):
+    for action in (at_work.beside.acts["sets"], at_work.findings.act_waivers, at_work.power.act_power):
         action.trigger()
     line = Line("unit", checked_of(at_work, "M004").fit.part("unit").part)
     make_set(other, "HS-BEN", [line], who="ben", openings=[id_of(other, "M004")])

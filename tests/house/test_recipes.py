@@ -204,6 +204,40 @@ assert said.stdout == "ann\\n"
 """,
         ("tests/house/test_families.py",),
     ),
+    "a window beside the main one": Recipe(
+        {
+            "hwsched/desktop/survey/marks_window.py": '''"""All marks of the project, one under the other."""
+
+from PySide6.QtWidgets import QPlainTextEdit, QWidget
+
+from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tool_window import Desk, ToolWindow
+
+
+class MarksWindow(ToolWindow):
+    """The marks, to be copied."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "Marks", parent)
+        self.marks = QPlainTextEdit("\\n".join(each.given.opening.mark for each in desk.workspace.checked.values()))
+        self.marks.setReadOnly(True)
+        self.body.addWidget(self.marks)
+
+
+MARKS = SidePlace("marks", "Marks", "All marks, to be copied", MarksWindow)
+'''
+        },
+        {"hwsched/desktop/beside.py": ("from hwsched.desktop.parts.cost_window import COST", "from hwsched.desktop.survey.marks_window import MARKS")},
+        """
+from PySide6.QtWidgets import QApplication
+app = QApplication([])
+from hwsched.desktop.window import Window
+window = Window("ann")
+assert window.beside.acts["marks"].text() == "Marks"
+assert any(window.beside.acts["marks"] in each.menu().actions() for each in window.menuBar().actions())
+""",
+        ("tests/desktop/test_questions.py",),
+    ),
     "a calculator": Recipe(
         {
             "hwsched/calc/survey/undercut.py": '''"""Calculator: the gap under a leaf from two heights."""

@@ -10,6 +10,7 @@ from hwsched.calc.parts.cost import Cost, combined
 from hwsched.calc.project.labour import labour_table
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.parts.terms_form import TermsForm
+from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.documents.parts.cost_estimate import totals
 from hwsched.documents.view import ProjectView
@@ -153,6 +154,9 @@ class CostWindow(ToolWindow):
                 self.follow()
 
         self.edit_seen(act, self._base, then)
+
+
+COST = SidePlace("cost", "Cost", "Totals, and the terms that the project pays", CostWindow, shown=CostWindow.reckon)
 
 
 def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:

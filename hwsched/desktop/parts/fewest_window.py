@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.scope_box import ScopeBox
+from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.parts.fewest_part_numbers import FewestPartNumbers, accept_fewest, fewest_part_numbers
@@ -205,6 +206,9 @@ class FewestWindow(ToolWindow):
                 left.addChild(QTreeWidgetItem([mark]))
         parts.setExpanded(True)
         changed.setExpanded(True)
+
+
+FEWEST = SidePlace("fewest", "Fewest different parts", "Few different parts, against cost", FewestWindow)
 
 
 def _row(*widgets: QWidget) -> QHBoxLayout:

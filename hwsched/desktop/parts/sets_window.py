@@ -21,6 +21,7 @@ from hwsched.desktop.opening.part_box import catalogue_of, part_names
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
 from hwsched.desktop.parts.set_lines import SetLines
+from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.parts.hardware_sets import (
     HardwareSet,
@@ -332,6 +333,9 @@ class SetsWindow(ToolWindow):
 
     def _show_opening(self, item: QTreeWidgetItem) -> None:
         self.desk.select([str(item.data(0, _ID))])
+
+
+SETS = SidePlace("sets", "Hardware sets", "Make, propose, change and give hardware sets", SetsWindow)
 
 
 def _openings(count: int) -> str:

@@ -1,4 +1,4 @@
-"""The sample, worked out once a run and copied for each test that needs it."""
+"""What is made once a run or a worker and used by tests of several floors: the sample, a server, projects to copy."""
 
 import gc
 import os
@@ -37,6 +37,23 @@ def sample_folder(pytestconfig, tmp_path_factory):
     from hwsched.operations.project.demonstration import demonstrate
 
     return made_once(pytestconfig, tmp_path_factory, "sample", lambda folder: demonstrate(folder, who="tests"))
+
+
+@pytest.fixture(scope="session")
+def postgres_url():
+    """URL of an empty PostgreSQL cluster, one a worker."""
+    from tests.model.backends import cluster
+
+    with cluster() as url:
+        yield url
+
+
+@pytest.fixture(scope="session")
+def templates(tmp_path_factory):
+    """The projects that this worker copies."""
+    from tests.model.backends import Templates
+
+    return Templates(tmp_path_factory.mktemp("templates"))
 
 
 @pytest.fixture

@@ -14,9 +14,6 @@ from hwsched.model.project import create_project
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.model.watching import Watch
 from hwsched.operations.survey.editing import add_opening
-from tests.model.backends import postgres_url
-
-__all__ = ["postgres_url"]
 
 pytestmark = pytest.mark.bench
 

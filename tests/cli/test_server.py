@@ -7,9 +7,6 @@ import pytest
 from sqlalchemy import create_engine, text
 
 from tests.cli.processes import FAILURE_MARKS, hwsched
-from tests.model.backends import postgres_url
-
-__all__ = ["postgres_url"]
 
 pytestmark = pytest.mark.slow
 SECRET = "s3cr3t-w0rd"

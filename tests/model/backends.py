@@ -11,6 +11,7 @@ import socket
 import subprocess
 import tempfile
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
@@ -36,23 +37,23 @@ def quick_folder() -> Path | None:
     return memory if memory.is_dir() and shutil.disk_usage(memory).free > ROOM else None
 
 
-def on_server(url: str, command: str) -> None:
-    """Tell a cluster something that concerns whole databases."""
+def on_server(url: str, command: str, since_15: str = "") -> None:
+    """Tell a cluster something that concerns whole databases; what PostgreSQL knows only since 15 stands apart."""
     import psycopg
 
     with psycopg.connect(f"{url}/postgres", autocommit=True) as connection:
-        connection.execute(command)
+        connection.execute(command + (since_15 if connection.info.server_version >= 150_000 else ""))
 
 
 def new_database(place: str, template: str = "template1") -> None:
     """Make a database that is a copy of another one."""
     url, _, name = place.rpartition("/")
-    on_server(url, f"CREATE DATABASE {name} TEMPLATE {template} STRATEGY FILE_COPY")
+    on_server(url, f"CREATE DATABASE {name} TEMPLATE {template}", " STRATEGY FILE_COPY")
 
 
-@pytest.fixture(scope="session")
-def postgres_url() -> Iterator[str]:
-    """URL of an empty cluster; it is thrown away at the end."""
+@contextmanager
+def cluster() -> Iterator[str]:
+    """Start an empty cluster and tell its URL; it is thrown away at the end."""
     bin_folder = programs()
     if bin_folder is None:
         pytest.skip("PostgreSQL's server programs are not installed")
@@ -189,12 +190,6 @@ def furnished(furnish: Callable[[Project], Any]) -> Any:
 
     filled.__doc__ = furnish.__doc__
     return filled
-
-
-@pytest.fixture(scope="session")
-def templates(tmp_path_factory: pytest.TempPathFactory) -> Templates:
-    """What this worker copies."""
-    return Templates(tmp_path_factory.mktemp("templates"))
 
 
 @pytest.fixture

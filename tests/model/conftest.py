@@ -1,3 +1,3 @@
-from tests.model.backends import address, backend, empty_place, postgres_url, project, templates
+from tests.model.backends import address, backend, empty_place, project
 
-__all__ = ["address", "backend", "empty_place", "postgres_url", "project", "templates"]
+__all__ = ["address", "backend", "empty_place", "project"]

@@ -1,5 +1,7 @@
 """Undo, redo, undo of one older step: what comes back, what is refused, and on which later steps it depends."""
 
+import shutil
+
 import pytest
 from sqlalchemy import event
 
@@ -487,16 +489,26 @@ def result_of(project, act):
     return counts
 
 
-@pytest.mark.parametrize("who", ["ann", "ben"])
-def test_what_is_taken_back_costs_what_depends_on_it_not_what_was_done_since(tmp_path, who):
-    found = []
+@pytest.fixture(scope="module")
+def journals(tmp_path_factory):
+    """Projects with few and with many steps after three: their files, and the numbers of the three."""
+    folder, found = tmp_path_factory.mktemp("journals"), {}
     for count in (30, 3000):
-        with create_project(tmp_path / f"{count}.hwsched", "P") as project:
+        with create_project(folder / f"{count}.hwsched", "P") as project:
             steps = By(project, "ann")
             made, opening = steps.insert(OPENING_TABLE, mark="1")
             level, row = steps.insert(LEVEL, name="1")
             edit = steps.update(OPENING_TABLE, opening, hand="LH", level_id=row)
             later_steps(project, count)
+        found[folder / f"{count}.hwsched"] = made, level, edit
+    return found
+
+
+@pytest.mark.parametrize("who", ["ann", "ben"])
+def test_what_is_taken_back_costs_what_depends_on_it_not_what_was_done_since(journals, tmp_path, who):
+    found = []
+    for path, (made, level, edit) in journals.items():
+        with open_project(shutil.copy(path, tmp_path)) as project:
             before = state(project)
 
             def all_of_it(project=project, made=made, level=level, edit=edit):

@@ -23,9 +23,9 @@ from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.parts.catalogue_import import import_catalogue
 from hwsched.operations.survey.survey_import import import_survey
 from tests.documents.quay import HEADINGS, ROWS, parts, write
-from tests.model.backends import address, backend, empty_place, postgres_url
+from tests.model.backends import address, backend, empty_place
 
-__all__ = ["address", "backend", "empty_place", "postgres_url"]
+__all__ = ["address", "backend", "empty_place"]
 
 STEPS = max(25, int(os.environ.get("HWSCHED_FUZZ", "0")) // 200)
 PEOPLE = ("ann", "ben")

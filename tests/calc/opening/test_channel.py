@@ -19,7 +19,7 @@ from tests.calc.oracles import channel as oracle
 INCH = 25.4
 LEAF = LeafSize(900, 2100, 1.75 * INCH)
 LOCK = lock_pocket(LEAF, 1000, 150, 1.75 * INCH, INCH, 100)
-# Common practice: centre 2 1/2 in above, square for 3/8 in, then about 10 degrees to the face
+# Check values, common practice: centre 2 1/2 in above, square for 3/8 in, then about 10 degrees to the face
 GIVEN = ChannelInput(LEAF, "inside", 70, 1000 + 2.5 * INCH, LOCK, 0.375 * INCH, 10, 0.25 * INCH)
 
 
@@ -37,6 +37,19 @@ def test_check_values():
     assert got.ok
     assert got.square.length_mm == pytest.approx(0.375 * INCH)
     assert got.knee_deg == pytest.approx(80)
+
+
+@pytest.mark.parametrize(
+    ("y", "beside"), [(894.44, False), (894.45, True), (1000, True), (1044.45, True), (1044.46, False)]
+)
+def test_a_hole_at_the_ends_of_the_case_is_beside_it(y, beside):
+    """The case of 150 mm reaches 44.45 mm above the cylinder at 1000 mm."""
+    refused = ""
+    try:
+        channel(replace(GIVEN, hole_y=y))
+    except InputError as error:
+        refused = error.field
+    assert (refused == "hole_above_mm") == beside
 
 
 def test_key_face_is_the_mirror_image():

@@ -154,6 +154,7 @@ def test_how_far_the_access_hole_is_off(x, y, off_mm):
     found = check_position(GIVEN, STRAIGHT, x, y)
     assert [(reason.name, reason.short_mm) for reason in found.reasons] == [("access hole", pytest.approx(off_mm))]
     assert found.reasons[0].text == f"does not cover its access hole: {off_mm:.2f} mm off"
+    assert (found.ok, found.hole, found.cable_mm) == (False, None, None)
 
 
 def test_a_keepout_grows_on_all_sides():

@@ -35,6 +35,8 @@ def test_too_short_says_by_how_much():
     got = tailpiece(44.45, 6.35, 47, 9.525)
     assert not got.fits
     assert got.short_mm == pytest.approx(0.625)
+    # Nothing is cut off what is too short.
+    assert (got.method, got.pieces_off, got.cut_off_mm) == (None, 0, 0)
     assert got.engagement_mm == pytest.approx(47 - (44.45 - 6.35))
     assert (got.left_mm, got.cut_off_mm) == (47, 0)
     assert got.method is None

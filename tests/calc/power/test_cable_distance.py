@@ -8,7 +8,7 @@ import pytest
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power import cable_distance
-from hwsched.calc.power.cable_distance import PlanPoint, route_distance
+from hwsched.calc.power.cable_distance import Distance, PlanPoint, route_distance
 
 CLOSET, DOOR = PlanPoint(0, 10, 5, 1.2), PlanPoint(8, 40, 25, 1.8)
 
@@ -45,3 +45,19 @@ def test_bad_input():
         route_distance(CLOSET, DOOR, detour_factor=0.9)
     with pytest.raises(InputError, match="measured_m"):
         route_distance(CLOSET, DOOR, measured_m=-1)
+
+
+@pytest.mark.parametrize("metres", [0, 0.25, 1])
+def test_every_measured_length_from_nothing_on_is_taken_as_it_is(metres):
+    assert route_distance(CLOSET, DOOR, measured_m=metres) == Distance(metres, True)
+
+
+def test_every_rise_from_nothing_on_and_every_detour_from_one_on_is_taken():
+    """On one level, one metre along: with no rise that is all; half a metre up and down adds one."""
+    here, there = PlanPoint(0, 0, 0, 0), PlanPoint(0, 1, 0, 0)
+    assert route_distance(here, there).metres == 1
+    assert route_distance(replace(here, rise_m=0.5), replace(there, rise_m=0.5)).metres == 2
+    assert route_distance(here, there, detour_factor=1.0).metres == 1
+    assert route_distance(here, there, detour_factor=1.5).metres == 1.5
+    # Below the building's zero a level is as far as above it.
+    assert route_distance(replace(here, level_m=-3), there).metres == 4

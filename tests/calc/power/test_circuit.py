@@ -422,3 +422,12 @@ def test_limits_without_solution():
     tree = network([Run("supply", "a", 58, "1 mm2", "solid")], 20)
     loads = [Load("a", "power", 100, 10, 14)]
     assert outside_limits(solve(tree, loads, 12), loads) == ((), ())
+
+
+def test_a_load_where_no_volts_are_known_hides_no_other():
+    """12 V arrive all but whole over a metre: a load that needs 13 V is low, one that takes 11 V is high."""
+    tree = network([Run("supply", "a", 1, "12 AWG", "solid")], 20)
+    loads = [Load("a", "current", 0.01, minimum_v=13.0), Load("a", "current", 0.01, maximum_v=11.0)]
+    found = solve(tree, loads, 12)
+    elsewhere = Load("elsewhere", "current", 0.01, minimum_v=99.0)
+    assert outside_limits(found, [elsewhere, *loads]) == outside_limits(found, [*loads, elsewhere]) == (("a",), ("a",))

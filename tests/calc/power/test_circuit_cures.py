@@ -138,6 +138,23 @@ def test_a_higher_nominal_voltage_needs_the_maximum_of_every_load():
     assert "needs the maximum voltage of every load" in by_kind(unknown, "a")["source-voltage"].text
 
 
+def test_a_nominal_voltage_just_at_the_maximum_is_within_it():
+    for maximum_v, works in ((24, True), (23.9, False)):
+        known = Circuit(
+            (Run("supply", "a", 145, "1 mm2", "solid"),), (Load("a", "current", 1, 9, maximum_v),), 12, 0, 20
+        )
+        assert by_kind(known, "a", nominal_v=(24,))["nominal-voltage"].works == works
+
+
+def test_where_a_cure_is_is_said():
+    """One run by its ends, the way to the lock as a whole."""
+    found = by_kind(LOW)
+    for kind in ("thicker-run", "parallel-run"):
+        assert "run 'supply' to 'j'" in found[kind].text
+    for kind in ("thicker-path", "parallel-path"):
+        assert "all 2 runs from the supply to 'lock'" in found[kind].text
+
+
 def test_collapse_is_cured_too():
     collapsed = Circuit((Run("supply", "a", 58, "1 mm2", "solid"),), (Load("a", "power", 20, 9, 30),), 12, 0, 20)
     assert collapsed.solution().collapsed

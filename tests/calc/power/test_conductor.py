@@ -187,3 +187,7 @@ def test_nothing_left_to_drop():
         longest_run_m(12, 12, 1, 20)
     with pytest.raises(InputError, match="current_a"):
         longest_run_m(12, 10, 0, 20)
+    with pytest.raises(InputError, match="ohm_per_km"):
+        longest_run_m(12, 10, 1, 0)
+    # Of very little current and resistance a run may be very long.
+    assert longest_run_m(12, 10, 0.5, 0.5) == pytest.approx(2 / (2 * 0.5 * 0.5 / 1000))

@@ -43,6 +43,18 @@ def test_holes_are_told_apart_from_screws(yard):
     }  # fmt: skip
 
 
+def test_the_screws_of_a_unit_in_the_edge_stand_in_the_edge(yard):
+    """Its plate of 17.4625 x 349.25 mm lies in the middle of the leaf of 44.45 mm: across it is through the leaf."""
+    choose_part(yard, id_of(yard, "1"), "unit", "EDGE", who=WHO)
+    fit_openings(yard, who=WHO)
+    (point,) = of(yard, "1").lock_points
+    (screws,) = point.screws
+    low, aside = point.placement.y_mm + 6.0, 17.4625 / 2 - 6.0
+    assert {tuple(round(each, 3) for each in place) for place in screws.places_mm} == {
+        (0.0, round(y, 3), round(22.225 + z, 3)) for y in (low, low + 349.25 - 12.0) for z in (-aside, aside)
+    }
+
+
 def test_what_is_not_worked_out_says_so_and_what_was_chosen_stays(yard):
     choose_part(yard, id_of(yard, "1"), "unit", "EDGE", who=WHO)
     (point,) = of(yard, "1").lock_points

@@ -28,7 +28,7 @@ from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.since_upgrade import since_upgrade, summary, take_since_upgrade
 from hwsched.operations.opening.standings import count_earlier
 from hwsched.operations.opening.storing_fits import store_fits
-from hwsched.operations.project.history import redo, undo
+from hwsched.operations.project.history import history, redo, undo
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.release.issued_packets import write_down_packets
 from hwsched.operations.release.packet_key import packet_key
@@ -123,6 +123,8 @@ def test_all_is_taken_in_one_step_and_undo_gives_all_of_it_back(yard):
     after = stored(yard)
     with yard.reading() as connection:
         assert latest_change(connection) == changes.number
+    # Of the four that differ one went out and is kept.
+    assert history(yard)[-1].summary == "Work out again since the upgrade: 3 openings differ, 10 do not"
     assert {mark for mark in after if after[mark].engine is None} == {"GATE 3"}
     assert {each.engine.key for mark, each in after.items() if mark != "GATE 3"} == {engine().key}
     assert [hole.purpose for hole in after["GATE 1"].fit.holes].count("bolt") == 1

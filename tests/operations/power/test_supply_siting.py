@@ -188,6 +188,20 @@ def test_the_reach_is_that_of_the_voltage_by_hand(project):
         propose_siting(project, "Main")
 
 
+def test_a_circuit_beside_the_siting_s_own_says_nothing_of_its_reach(project):
+    """Another circuit of the same supply lies at 90 °C, where wire reaches less; the siting lays one of its own."""
+    write_catalogue(project)
+    door(project, "1", plan_x_m=round(REACH_M - 0.02, 3))
+    supply = closet(project, "PA")
+    circuit(project, supply, "C1", temperature_c=90.0)
+    fit_all(project)
+    assert propose_siting(project, "Main").siting.open == (supply,)
+    # Its own keeps what was said of it.
+    circuit(project, supply, CIRCUIT_NAME, temperature_c=90.0)
+    with pytest.raises(errors.ValueRefusedError, match="no supply can reach: 1"):
+        propose_siting(project, "Main")
+
+
 HARD = {
     "battery": ({"BAT": {"end_v": 10.9}}, {"battery": "BAT"}),
     "inside": ({"PSU": {"inside_ohm": 0.2}}, {}),

@@ -6,6 +6,7 @@ of more than the whole is no share. Sizes that are taken may still not fit toget
 
 import copy
 import re
+from typing import Any
 
 import pytest
 
@@ -23,7 +24,7 @@ PEUKERT = ((0, 0.999, 2.001), (1, 1.5, 2))
 COUNT = ((-1,), (0, 1, 2))
 COUNTED = ((-1, 0), (1, 2))
 
-LIMITS = {
+LIMITS: dict[str, dict[str, Any]] = {
     "battery-life": {
         "capacity_mah": SIZE,
         "usable_share": SHARE,
@@ -144,8 +145,8 @@ LIMITS = {
     },
 }
 EXAMPLES = {
-    "standby": OF["standby"].example | {"peukert": {"form": "stated-hours", "rated_hours": 20, "exponent": 1.25}},
-    "battery-life": OF["battery-life"].example | {"installed_on": "2031-05-01"},
+    "standby": {**OF["standby"].example, "peukert": {"form": "stated-hours", "rated_hours": 20, "exponent": 1.25}},
+    "battery-life": {**OF["battery-life"].example, "installed_on": "2031-05-01"},
 }
 """Where the calculator's own does not have all."""
 

@@ -84,4 +84,4 @@ def as_json(checked: Checked) -> list[dict[str, Any]]:
     ]
 
 
-CHECK = Verb("check", "Let every rule speak of the openings as they are fitted.", _arguments, _run)
+CHECK = Verb("check", "Let every rule speak of the openings and their fits.", _arguments, _run)

@@ -49,7 +49,7 @@ def _run(arguments: argparse.Namespace) -> int:
     for each in found:
         print(_line(each))
     if not found:
-        print(f"{arguments.mark} has no pieces: it is not fitted.")
+        print(f"{arguments.mark} has no pieces: it has no fit.")
     return DONE
 
 

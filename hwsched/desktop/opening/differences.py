@@ -124,5 +124,5 @@ def summary(differences: Sequence[Difference], asked: int) -> str:
         words.append(f"holes {was_holes} → {now_holes}")
     lost = sum(each.before == "fits" and each.after != "fits" for each in differences)
     if lost:
-        words.append(f"{lost} no longer fitted")
+        words.append(f"{lost} no longer fit")
     return " · ".join(words)

@@ -45,7 +45,7 @@ class PiecesPage(LinesPage):
         ]
         self.table.show_rows(rows, aside={at for at, piece in enumerate(pieces) if not piece.in_fit})
         known = sum(bool(piece.serial) for piece in pieces)
-        self.say(f"{known} serial numbers of {len(pieces)} pieces" if pieces else "Nothing is fitted yet")
+        self.say(f"{known} serial numbers of {len(pieces)} pieces" if pieces else "Nothing fits yet")
         self.enable()
 
     def enable(self) -> None:

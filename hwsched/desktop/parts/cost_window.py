@@ -115,7 +115,7 @@ class CostWindow(ToolWindow):
         if view is None:
             return
         if not any(each.fit is not None and each.fit.status == "fits" for each in view.openings):
-            self.said.setText("No opening is fitted yet, so nothing is priced.")
+            self.said.setText("No opening fits yet, so nothing is priced.")
             return
         left = sum(each.fit is None or each.fit.status != "fits" for each in view.openings)
         currency = terms_of(view.terms, view.catalogue).currency or "currency unknown"
@@ -128,7 +128,7 @@ class CostWindow(ToolWindow):
         if whole.at_list:
             words.append(f"{len(whole.at_list)} parts stand at list price, without a discount")
         if left:
-            words.append(f"{left} openings are not fitted, so not counted")
+            words.append(f"{left} openings do not fit, or not yet, so they are not counted")
         self.said.setText(" · ".join(words))
 
     def _show_terms(self, view: ProjectView) -> None:

@@ -130,7 +130,7 @@ class FewestWindow(ToolWindow):
             return
         self.found = found
         proven = "proven best" if found.gap == 0 else f"within {found.gap:.2%} of the best"
-        left = f" {len(found.left_out)} openings are left out: not fitted, or a part has no price." * bool(
+        left = f" {len(found.left_out)} openings are left out: they do not fit, or a part has no price." * bool(
             found.left_out
         )
         self.said.setText(

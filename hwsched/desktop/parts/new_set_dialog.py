@@ -41,9 +41,9 @@ class NewSetDialog(QDialog):
         self.lines.changed.connect(self._allow)
         words = "Lines: none yet; add them by hand."
         if alike:
-            words = f"Lines: what {len(fits)} selected openings that are fitted have alike."
+            words = f"Lines: what {len(fits)} selected openings that fit have alike."
         elif fits:
-            words = f"Lines: the {len(fits)} selected openings that are fitted have no part alike; add lines by hand."
+            words = f"Lines: the {len(fits)} selected openings that fit have no part alike; add lines by hand."
         self.said = QLabel(words)
         self.said.setWordWrap(True)
         self.give = QCheckBox(f"Give it to the selected openings ({selected})")

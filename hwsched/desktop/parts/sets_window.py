@@ -236,7 +236,7 @@ class SetsWindow(ToolWindow):
         self._show_effects(found)
         worse = sum(each.after != "fits" and each.before == "fits" for each in found)
         words = f"{len(found)} of {_openings(len(held.openings))} change"
-        self.told.setText(f"{words}; {worse} of them would no longer be fitted." if worse else f"{words}.")
+        self.told.setText(f"{words}; {worse} of them would no longer fit." if worse else f"{words}.")
         self.pages.setCurrentWidget(self.effects)
         self.enable()
 

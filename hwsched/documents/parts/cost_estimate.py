@@ -73,7 +73,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
             Paragraph(f"{len(whole.at_list)} parts stand at list price: no discount of their supplier is set.")
         )
     if left:
-        blocks.append(Paragraph(f"Not fitted, so not counted: {len(left)} openings."))
+        blocks.append(Paragraph(f"Without a fit, so not counted: {len(left)} openings."))
     blocks.append(
         Paragraph(
             "An estimate: list prices of the catalogue less discounts, and hours of the labour table, which come from "

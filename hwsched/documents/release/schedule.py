@@ -125,7 +125,10 @@ def _summary(project: ProjectView, groups: tuple[HeadingGroup, ...]) -> list[Blo
             (
                 ("Openings", str(len(project.openings))),
                 ("Headings", str(len(groups))),
-                *((name, str(statuses.get(name, 0))) for name in ("Fits", "Does not fit", "Unknown", "Not worked out")),
+                *(
+                    (name, str(statuses.get(name, 0)))
+                    for name in ("Fits", "Does not fit", "To measure", "Not worked out")
+                ),
                 ("Held by errors", str(held)),
                 ("Open findings", ", ".join(f"{severities.get(s, 0)} {words.SEVERITY[s].lower()}" for s in SEVERITIES)),
             )
@@ -255,9 +258,9 @@ def _not_fitted(project: ProjectView) -> list[Block]:
         why = [line for at in view.points for line in _why_not(at)]
         rows.append((view.mark, words.status(view.fit), "\n".join(why) or "no reason was recorded"))
     if not rows:
-        return [Heading("Not fitted or unknown"), Paragraph("None: every opening is fitted.")]
+        return [Heading("Does not fit, or to measure"), Paragraph("None: every opening fits.")]
     columns = (Column("Mark", 1.0), Column("Status", 1.0), Column("Why", 6.0))
-    return [Heading("Not fitted or unknown"), Table(columns, tuple(rows), title="Not fitted or unknown")]
+    return [Heading("Does not fit, or to measure"), Table(columns, tuple(rows), title="Does not fit, or to measure")]
 
 
 def _why_not(at: PointFit) -> list[str]:

@@ -82,7 +82,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     if totals:
         front += [Heading("Totals of the project", 2), _table(project, dict(totals), "Totals", marks=False)]
     else:
-        front.append(Paragraph("Nothing can go out: no opening is fitted without an open error.", "caution"))
+        front.append(Paragraph("Nothing can go out: no opening fits without an open error.", "caution"))
     if held:
         front += [Heading("Held back", 2), _held_back(held)]
     return Document(

@@ -88,7 +88,7 @@ def why_of(checked: Checked, connection: Connection, about: str | None = None) -
     tellers = [_Teller(checked, at, connection) for at in checked.points]
     known = {each: None for teller in tellers for each in (*teller.things(), *teller.rules())}
     if about is not None and about not in known:
-        accepted = ", ".join(known) or "nothing yet: it is not fitted"
+        accepted = ", ".join(known) or "nothing yet: it has no fit"
         raise ValueRefusedError("about", f"{checked.given.opening.mark} has no '{about}'; it has {accepted}")
     told = [
         teller.tell(each)

@@ -66,7 +66,7 @@ def issue_templates(
     """
     drawings = templates(view)
     if not drawings:
-        raise ValueRefusedError("templates", "no opening is fitted with a hole to be drilled")
+        raise ValueRefusedError("templates", "no opening fits with a hole to be drilled")
     path = made_folder(folder) / "templates.pdf"
     render_true_size(
         drawings,

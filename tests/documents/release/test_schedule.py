@@ -76,17 +76,17 @@ def test_the_index_tells_every_opening(quay):
     of_heading = {mark: f"H{number:03d}" for number, marks in enumerate(HEADINGS, start=1) for mark in marks}
     assert {mark: line["Heading"] for mark, line in found.items()} == {**of_heading, "UNSEEN": "-"}
     assert (found["UNSEEN"]["Status"], found["LIFT"]["Leaf size"], found["LIFT"]["Hand"]) == (
-        "Unknown", "no leaf", "unknown",
+        "To measure", "no leaf", "unknown",
     )  # fmt: skip
 
 
 def test_what_is_not_fitted_says_why(quay):
     document = SCHEDULE.build(quay, None)
-    (line,) = lines(document, "Not fitted or unknown")
-    assert (line["Mark"], line["Status"]) == ("UNSEEN", "Unknown")
+    (line,) = lines(document, "Does not fit, or to measure")
+    assert (line["Mark"], line["Status"]) == ("UNSEEN", "To measure")
     assert line["Why"].startswith("needs leaf: Leaf thickness")
     said = facts(replace(document, sections=document.sections[:1]))
-    assert (said["Openings"], said["Fits"], said["Unknown"], said["Does not fit"], said["Headings"]) == (
+    assert (said["Openings"], said["Fits"], said["To measure"], said["Does not fit"], said["Headings"]) == (
         "14", "13", "1", "0", "10",
     )  # fmt: skip
 

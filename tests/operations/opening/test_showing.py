@@ -89,13 +89,14 @@ def test_the_step_of_the_journal_and_the_openings_that_are_asked_about(yard):
 
 
 def test_a_circuit_is_told_of_what_hangs_on_it(tmp_path):
-    """Of two openings on one circuit each shows its own device."""
+    """Of two openings on one circuit each shows its own device: 1 is 10 m along the wall, 2 is 20 m along."""
     with small(tmp_path / "y.hwsched", marks="") as project:
         ids = doors(project, "123")
         connect_openings(project, circuit(project, closet(project)), [ids["1"], ids["2"]], who=WHO)
         fit_openings(project, who=WHO)
-        for mark in "12":
+        for mark, metres in (("1", 10.0), ("2", 20.0)):
             found = of(project, mark).circuit
+            assert found.distance_m == pytest.approx(metres)
             assert (found.supply, found.circuit) == ("PS1", "C1")
             assert {device.opening_id for device in found.devices} == {ids[mark]}
             assert found.volts

@@ -64,7 +64,7 @@ def test_what_is_not_worked_out_says_so_and_what_was_chosen_stays(yard):
     fit_openings(yard, who=WHO)
     (fit_part,), (unknown,) = of(yard, "1").lock_points, of(yard, "2").lock_points
     assert (fit_part.status, fit_part.currency, fit_part.cost > 0) == ("fits", "USD", True)
-    assert (unknown.status, unknown.cost) == ("unknown", None)
+    assert (unknown.status, unknown.cost) == ("to-measure", None)
     assert unknown.needs
 
 

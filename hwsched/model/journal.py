@@ -320,7 +320,7 @@ class Change:
         return self._insert(table, [{**row, "version": row["version"] + 1} for row in rows], None)
 
     def finish(self) -> None:
-        """Settle what follows, and write the header's last state. Without an entry there is no change set.
+        """Settle what follows, write the header's last state. Without an entry there is no change set, save an undo.
 
         Raises
         ------
@@ -331,6 +331,10 @@ class Change:
         """
         if self._failed:
             raise RuntimeError("a change set goes on after one of its edits was refused")
+        if self.number is None and self.target is not None:
+            # All that the step changed may stand as it was before it; it is taken back all the same, or it would stand
+            # before the earlier ones for ever.
+            self._number()
         if self.number is None:
             return
         settle(self)
@@ -427,28 +431,31 @@ class Change:
             if row.get(column) is not None:
                 self._stood_on.add(row[column])
 
+    def _number(self) -> None:
+        # The writing transaction keeps other writers out: the next number is ours.
+        before = newest(self.connection)
+        self.number = before + 1
+        header = {
+            "number": self.number,
+            "uuid": new_ids(1)[0],
+            "base": before if self.base is None else self.base,
+            "device": self.session.device,
+            "session": self.session.id,
+            "at": datetime.now(UTC).isoformat(timespec="milliseconds"),
+            "who": self.who,
+            "verb": self.verb,
+            "summary": self.summary,
+            "kind": self.kind,
+            "target": self.target,
+            "entries": 0,
+        }
+        self.connection.execute(insert(CHANGE_SET), header)
+
     def _write(self, entries: Sequence[dict[str, Any]]) -> None:
         if not entries:
             return
         if self.number is None:
-            # The writing transaction keeps other writers out: the next number is ours.
-            before = newest(self.connection)
-            self.number = before + 1
-            header = {
-                "number": self.number,
-                "uuid": new_ids(1)[0],
-                "base": before if self.base is None else self.base,
-                "device": self.session.device,
-                "session": self.session.id,
-                "at": datetime.now(UTC).isoformat(timespec="milliseconds"),
-                "who": self.who,
-                "verb": self.verb,
-                "summary": self.summary,
-                "kind": self.kind,
-                "target": self.target,
-                "entries": 0,
-            }
-            self.connection.execute(insert(CHANGE_SET), header)
+            self._number()
         for sequence, entry in enumerate(entries, self._entries):
             entry["change_set"] = self.number
             entry["sequence"] = sequence

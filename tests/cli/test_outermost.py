@@ -274,7 +274,7 @@ def test_told_to_end_it_clears_away_what_is_half_written(by, status, tmp_path):
 
 BROKEN = """
 import sys
-from hwsched.operations import checking
+from hwsched.operations.findings import checking
 def broken(*_, **__):
     raise KeyError("M004-of-a-person")
 checking.check_openings = broken
@@ -311,7 +311,7 @@ def test_a_failure_inside_the_program_is_6_with_a_report_that_can_be_sent(tmp_pa
 def test_what_was_written_before_a_failure_is_said(sample_file):
     code = (
         "import sys\n"
-        "from hwsched.operations import fitting_openings\n"
+        "from hwsched.operations.opening import fitting_openings\n"
         "from hwsched.model.errors import ChangeError\n"
         "from hwsched.operations.project.settings import set_settings\n"
         "def refuse(project, *_, **__):\n"

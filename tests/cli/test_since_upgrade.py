@@ -64,7 +64,7 @@ def test_people_read_old_and_new_in_the_project_s_lengths(yard, capsys):
     run(["settings", yard, "--lengths", "fraction"])
     shown = told(capsys, "fit", yard, "--since-upgrade", "--preview").out
     assert "GATE 3: released, kept by the packet of 2026-01-09 (older)" in shown
-    assert "status: fitted -> not-fitted" in shown
+    assert "status: fits -> does-not-fit" in shown
     assert 'none -> count 4, diameter 23/64", x 2 1/2", y 36"' in shown
 
 

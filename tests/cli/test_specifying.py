@@ -180,7 +180,7 @@ def test_what_if(yard, capsys):
     assert (one["mark"], [f["rule"] for f in one["findings_new"]]) == ("1", ["battery-life"])
     assert one["cost_before"] == one["cost_after"] == "337.40"
     shown = told(capsys, "what-if", yard, "--building", "Main", "--choose", "unit=EDGE", "--off", "tool-known")
-    assert "1: fitted -> fitted" in shown
+    assert "1: fits -> fits" in shown
     assert "  + tool MORT, unit EDGE\n" in shown
     assert "  cost 337.40 -> 437.40" in shown
     assert "3 of 3 openings would be different." in shown

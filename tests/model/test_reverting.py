@@ -9,6 +9,7 @@ from hwsched.model import errors
 from hwsched.model.history import history
 from hwsched.model.journal import Change
 from hwsched.model.project import create_project, open_project
+from hwsched.model.queries import read_settings
 from hwsched.model.tables import (
     BUILDING,
     CHANGE_ENTRY,
@@ -22,6 +23,7 @@ from hwsched.model.tables import (
     PROJECT,
 )
 from hwsched.operations.project.history import redo, redo_one, undo, undo_one
+from hwsched.operations.project.settings import set_settings
 from tests.model.states import in_force, rows_of, state
 
 
@@ -526,3 +528,23 @@ def test_what_is_taken_back_costs_what_depends_on_it_not_what_was_done_since(jou
     assert many["statements"] == few["statements"]
     # The indexes are a storey or two higher.
     assert many["walked"] < 1.1 * few["walked"]
+
+
+def test_a_step_that_left_no_trace_is_taken_back_all_the_same(tmp_path):
+    """Else it would be the next one to be taken back for ever, and the steps before it would never be reached."""
+
+    def in_force_of_ben():
+        with project.reading() as connection:
+            return [s for s in history(connection) if (s.who, s.kind, s.undone) == ("ben", "edit", False)]
+
+    with create_project(tmp_path / "p.hwsched", "P") as project:
+        set_settings(project, limits={"battery-life.days": 300.0}, who="ben")
+        # That a rule is on says what held already; beside it stands what another switched off.
+        set_settings(project, rules_off={"trim-clear": False}, who="ben")
+        set_settings(project, rules_off={"reach-height": True}, who="ann")
+        for _ in in_force_of_ben():
+            assert undo(project, who="ben").number is not None
+        assert in_force_of_ben() == []
+        with project.reading() as connection:
+            found = read_settings(connection)
+        assert (found.rules_off, dict(found.limits)) == ({"reach-height"}, {})

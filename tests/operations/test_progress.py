@@ -35,7 +35,7 @@ def crowd(tmp_path_factory):
 def solve_supplies(project, **how):
     with project.reading() as connection:
         openings = list(by_opening(read_inputs(connection, None)))
-    FitMemory().solve_supplies(openings, **how)
+    FitMemory().fits_of(openings, **how)
 
 
 VERBS = {

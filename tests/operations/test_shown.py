@@ -245,9 +245,9 @@ def fewest_again(project, folder):
 
 
 AGAIN = {
-    "survey": (survey_again, "survey_import._look"),
-    "what if": (what_if_again, "what_if._answered"),
-    "fewest kinds": (fewest_again, "fewest_kinds._offered"),
+    "survey": (survey_again, "survey.survey_import._look"),
+    "what if": (what_if_again, "opening.what_if._answered"),
+    "fewest kinds": (fewest_again, "parts.fewest_part_numbers._offered"),
 }
 """What is accepted, and the function that looks at it again."""
 
@@ -258,7 +258,7 @@ def test_looking_again_holds_nobody_up_and_is_done_once(yard, other, tmp_path, m
     begin, looks = AGAIN[name]
     accept = begin(yard, tmp_path)
     edit(other, "3", room_to="Cellar")
-    module, function = looks.split(".")
+    module, _, function = looks.rpartition(".")
     real, calls = getattr(sys.modules[f"hwsched.operations.{module}"], function), []
 
     def looked(*asked):

@@ -46,7 +46,7 @@ def against(project, x_mm, y_mm):
 
 def test_the_unit_of_one_lock_point_is_moved_and_nothing_is_stored(shop):
     before, checked = state(shop), looked(shop, "101")
-    lock, bolt = (pytest.approx(29.85), 940, "fits"), (pytest.approx(29.85), 1240, "fits")
+    lock, bolt = (pytest.approx(29.85), 940, "worked-out"), (pytest.approx(29.85), 1240, "worked-out")
     assert places(checked) == [lock, bolt]
     assert checked.stored
     for more, expected in (

@@ -90,7 +90,7 @@ def test_proposed_and_accepted_the_sample_keeps_its_parts(sample_file):
                 assert after[mark].placement == before[mark].placement
                 assert after[mark].holes == before[mark].holes
                 for fit_part in after[mark].parts:
-                    assert fit_part.source == ("set" if (fit_part.role, fit_part.part) in held else "fits")
+                    assert fit_part.source == ("set" if (fit_part.role, fit_part.part) in held else "worked-out")
         unassigned = {mark for mark in before if mark not in members}
         assert all(after[mark] == before[mark] for mark in unassigned)
         # What has a set is not proposed again, and what is proposed next has a name of its own.
@@ -124,7 +124,7 @@ def test_a_set_decides_and_an_opening_overrides_it_in_sight(yard):
     assert all(each.fit is None for each in check_openings(yard, ids(yard, "123")))
     refit(yard)
     for mark in "123":
-        assert {p.role: p.source for p in fits(yard)[mark].parts if p.source != "fits"} == {
+        assert {p.role: p.source for p in fits(yard)[mark].parts if p.source != "worked-out"} == {
             "unit": "set", "cam": "set",
         }  # fmt: skip
     assert fits(yard)["4"] == before

@@ -68,7 +68,7 @@ RULE = Rule(
 from hwsched.rules import RULEBOOK, in_rulebook
 assert in_rulebook("unit-below-eye") in RULEBOOK
 """,
-        ("tests/house/test_families.py", "tests/rules/test_tracing.py"),
+        ("tests/house/test_families.py",),
     ),
     "a part kind": Recipe(
         {
@@ -236,7 +236,7 @@ window = Window("ann")
 assert window.beside.acts["marks"].text() == "Marks"
 assert any(window.beside.acts["marks"] in each.menu().actions() for each in window.menuBar().actions())
 """,
-        ("tests/desktop/test_questions.py",),
+        ("tests/house/test_desktop.py",),
     ),
     "a calculator": Recipe(
         {

@@ -329,7 +329,7 @@ with open_project(Path("p.hwsched")) as project, project.reading() as connection
 def tree(tmp_path_factory):
     """A copy of the tree, from which each recipe has a copy of its own."""
     folder = tmp_path_factory.mktemp("recipes") / "tree"
-    ignored = shutil.ignore_patterns("__pycache__", "saved", "*.hwsched", "out")
+    ignored = shutil.ignore_patterns("saved", "*.hwsched", "out")
     for name in ("hwsched", "migrations", "resources", "sample_projects", "tests"):
         shutil.copytree(ROOT / name, folder / name, ignore=ignored)
     for name in ("pyproject.toml", "README.md", "DEVELOPERS.md"):

@@ -14,6 +14,9 @@ from tests.once import made_once
 if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
     # Started in the background of a shell: processes that tests start and interrupt would inherit that they ignore it.
     signal.signal(signal.SIGINT, signal.default_int_handler)
+if signal.getsignal(getattr(signal, "SIGHUP", signal.SIGINT)) is signal.SIG_IGN:
+    # Started by nohup: the same of being hung up on.
+    signal.signal(signal.SIGHUP, signal.SIG_DFL)
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # Commands that are run as processes keep their log away from the person's own.
 os.environ.setdefault("HWSCHED_LOG", tempfile.mkdtemp(prefix="hwsched-log-"))

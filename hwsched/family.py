@@ -4,10 +4,15 @@ In the `__init__` of a family the import lines are its table of contents, in the
 a member costs one file and one line.
 """
 
-from collections.abc import Mapping
-from typing import TypeVar
+from __future__ import annotations
 
-Member = TypeVar("Member")
+# Loaded before `hwsched --help` is shown, which neither typing nor dataclasses may slow down.
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+    from typing import TypeVar
+
+    Member = TypeVar("Member")
 
 
 def imported(namespace: Mapping[str, object], kind: type[Member]) -> tuple[Member, ...]:

@@ -1,7 +1,5 @@
 """The command line: one verb a file; the lines below are their table of contents. No calculation and no query here."""
 
-from typing import Final
-
 from hwsched.cli.verb import Verb
 from hwsched.family import imported
 
@@ -56,4 +54,4 @@ from hwsched.cli.findings.rules import RULES_VERB
 from hwsched.cli.project.calc import CALC
 from hwsched.cli.project.desktop import DESKTOP
 
-VERBS: Final = imported(globals(), Verb)
+VERBS: tuple[Verb, ...] = imported(globals(), Verb)

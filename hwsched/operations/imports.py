@@ -6,48 +6,82 @@ the operation has a function `take_in`. It is loaded when it is used: `hwsched -
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
 from importlib import import_module
-from typing import TYPE_CHECKING, Any, Final
 
+# Loaded before `hwsched --help` is shown, which neither typing nor dataclasses may slow down.
+TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from collections.abc import Mapping
     from pathlib import Path
+    from typing import Any
 
     from hwsched.exchange.problems import CellProblem, FileProblem
     from hwsched.model.project import Project
     from hwsched.operations.changes import Changes
 
 
-@dataclass(frozen=True, slots=True)
 class TakenIn:
-    """What came in."""
+    """What came in.
 
-    changes: Changes
-    said: str
-    """One sentence for people."""
-    counts: Mapping[str, Any]
-    """The same for machines."""
-    problems: tuple[CellProblem | FileProblem, ...] = ()
-    """Of rows that were left out."""
+    Parameters
+    ----------
+    changes : Changes
+        What was touched.
+    said : str
+        One sentence for people.
+    counts : mapping
+        The same for machines.
+    problems : tuple
+        Of rows that were left out.
+    """
+
+    __slots__ = ("changes", "counts", "problems", "said")
+
+    def __init__(
+        self,
+        changes: Changes,
+        said: str,
+        counts: Mapping[str, Any],
+        problems: tuple[CellProblem | FileProblem, ...] = (),
+    ) -> None:
+        self.changes, self.said, self.counts, self.problems = changes, said, counts, problems
 
 
-@dataclass(frozen=True, slots=True)
 class ImportFormat:
-    """One kind of file that can be taken in."""
+    """One kind of file that can be taken in.
 
-    name: str
-    """Of the verb: ``hwsched import NAME``."""
-    title: str
-    what: str
-    """What the file holds, for help."""
-    endings: tuple[str, ...]
-    module: str
-    """Of the operation: ``take_in(project, path, *, who, accept)`` returns `TakenIn`, or raises InputRejected."""
-    leaves_out: str = ""
-    """What is left out, if a person says so, where one of its cells is refused; empty: such a cell refuses the file."""
-    asks: bool = False
-    """Whether it is shown and asked about before it is taken in: then verb and dialog are its own."""
+    Parameters
+    ----------
+    name : str
+        Of the verb: ``hwsched import NAME``.
+    title : str
+        What the verb does.
+    what : str
+        What the file holds, for help.
+    endings : tuple of str
+        Of its name.
+    module : str
+        Of the operation: ``take_in(project, path, *, who, accept)`` returns `TakenIn`, or raises InputRejected.
+    leaves_out : str
+        What is left out, if a person says so, where one of its cells is refused; empty: such a cell refuses the file.
+    asks : bool
+        Whether it is shown and asked about before it is taken in: then verb and dialog are its own.
+    """
+
+    __slots__ = ("asks", "endings", "leaves_out", "module", "name", "title", "what")
+
+    def __init__(
+        self,
+        name: str,
+        title: str,
+        what: str,
+        endings: tuple[str, ...],
+        module: str,
+        leaves_out: str = "",
+        asks: bool = False,
+    ) -> None:
+        self.name, self.title, self.what, self.endings = name, title, what, endings
+        self.module, self.leaves_out, self.asks = module, leaves_out, asks
 
     def take_in(self, project: Project, path: Path, *, who: str, accept: str = "all") -> TakenIn:
         """Take a file in; raises InputRejected naming every cell that cannot be, and changes nothing then."""
@@ -55,7 +89,7 @@ class ImportFormat:
         return taken
 
 
-IMPORTS: Final = (
+IMPORTS = (
     ImportFormat(
         "survey",
         "Take in a survey.",

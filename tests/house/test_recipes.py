@@ -152,7 +152,7 @@ def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
     return TakenIn(Changes.of(change), f"{len(counts)} parts counted", {"parts": len(counts)})
 '''
         },
-        {"hwsched/operations/imports.py": ("IMPORTS: Final = (", '    ImportFormat("stock", "Take in counts of stock.", "number,count", (".csv",), "hwsched.operations.parts.stock_import"),')},
+        {"hwsched/operations/imports.py": ("IMPORTS = (", '    ImportFormat("stock", "Take in counts of stock.", "number,count", (".csv",), "hwsched.operations.parts.stock_import"),')},
         """
 import subprocess, sys
 from pathlib import Path

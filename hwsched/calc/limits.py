@@ -38,6 +38,8 @@ class Within:
         """Return the value as a finite float within the limits, or raise InputError naming the field."""
         if self.below is None:
             return check_number(value, path, above=self.above, at_least=self.at_least, at_most=self.at_most)
+        # Where there is an upper bound that is itself refused, both bounds stand in one sentence: a person who is
+        # told one of them would run into the other next.
         number = check_number(value, path, at_least=self.at_least)
         if self.above is not None and not self.above < number < self.below:
             raise InputError(path, f"must be more than {self.above:g} and less than {self.below:g}, got {number:g}")
@@ -50,6 +52,7 @@ class Within:
         """Least and greatest float that is taken."""
         low, high = -_LARGEST, _LARGEST
         if self.above is not None:
+            # A bound that is itself refused becomes the next float: a form's field knows only closed ranges.
             low = math.nextafter(self.above, math.inf)
         if self.at_least is not None:
             low = max(low, self.at_least)
@@ -97,10 +100,12 @@ def check_number(
     at_most: float | None = None,
 ) -> float:
     """Return the value as a finite float within limits, or raise InputError naming the field."""
+    # In Python true is an int: a yes taken for a length would pass as 1 mm.
     if isinstance(value, bool) or not isinstance(value, int | float):
         raise InputError(field, f"must be a number, got {value!r}")
     try:
         number = float(value)
+    # JSON has whole numbers of any length, of which Python makes an int that no float can hold.
     except OverflowError:
         raise InputError(field, "is too large") from None
     if not math.isfinite(number):

@@ -53,6 +53,7 @@ class _Entry:
         value, at = data.get(name, MISSING), joined(path, name)
         earlier = data.get(self.said.earlier) if self.said.earlier else None
         if earlier is not None:
+            # Both names at once contradict each other: whichever were taken, the other would be lost in silence.
             if value is not MISSING and value is not None:
                 raise InputError(at, f"is given beside {self.said.earlier}, its earlier name; give one of them")
             value, at = earlier, joined(path, self.said.earlier)
@@ -68,6 +69,7 @@ class _Entry:
             return before[said.like]
         if said.numbered:
             return said.numbered.format(place + 1)
+        # False beside it is as good as not given: a switch that is off excuses nothing.
         beside = not said.unless or data.get(said.unless) not in (None, False)
         if self.default is MISSING or not beside:
             raise InputError(at, "is missing")
@@ -144,6 +146,8 @@ class Record:
 
     def check(self, record: Any, path: str = "") -> None:
         """Refuse a record whose values are beyond their limits, or the values of a function's arguments."""
+        # The quick expression knows only what is right. What is not, and what it cannot even compare, goes the slow
+        # way, that names the field.
         try:
             right = self.right(record)
         except TypeError:
@@ -213,6 +217,7 @@ def shape_of(hint: Any) -> Shape:
 
 
 def _entries(declared: Callable[..., Any]) -> Iterator[_Entry]:
+    # A cached function hides the annotations of the one it wraps.
     bare = inspect.unwrap(declared)
     hints = get_type_hints(bare, include_extras=True)
     hints.pop("return", None)
@@ -238,6 +243,7 @@ def _entries(declared: Callable[..., Any]) -> Iterator[_Entry]:
             said = replace(said, text=said.text or (each.__doc__ or "").split("\n")[0], written=said.written)
             found.append(replace(_entry(name, hint, said, MISSING), derived=True))
     if any(entry.derived for entry in found):
+        # Python keeps fields and properties apart; the answer is to read in the order of the source.
         found.sort(key=lambda entry: entry.said.written)
     yield from found
 

@@ -102,13 +102,17 @@ def run(model: Model, limits: Limits, start: Floats | None = None) -> Outcome:
     Outcome
         The best answer and what is proven of it.
     """
+    # Not the time of day: that jumps when a clock is set, and a run would end at once or never.
     left_s = limits.until - monotonic()
     if left_s <= 0.0 or (limits.cancelled is not None and limits.cancelled()):
         return Outcome(None, float("inf"), -float("inf"), False, False)
     highs = _Quiet()  # type: ignore[no-untyped-call]
     highs.setOptionValue("threads", THREADS)
+    # The same question must have the same answer each time: a list that is ordered by must not change by itself.
     highs.setOptionValue("random_seed", _SEED)
     highs.setOptionValue("mip_rel_gap", limits.gap)
+    # The solver's own allowance is absolute; what is left unproven is to be the share that was asked for, and nothing
+    # else.
     highs.setOptionValue("mip_abs_gap", 0.0)
     if left_s < float("inf"):
         highs.setOptionValue("time_limit", left_s)

@@ -73,6 +73,7 @@ def rows(table: str, folder: str = "power") -> tuple[Row, ...]:
     """
     with (RESOURCES / folder / f"{table}.csv").open(encoding="utf-8", newline="") as file:
         heading, *lines = csv.reader(file)
+    # A comma in a text without quotation marks would move every later cell by one column.
     wrong = next((i for i, line in enumerate(lines, start=2) if len(line) != len(heading)), None)
     if wrong is not None:
         raise ValueError(f"{table}.csv line {wrong}: {len(heading)} cells expected")

@@ -62,6 +62,7 @@ def _parsed_and_run(
     try:
         verb.arguments(parser)
         parser.add_argument(_VERBOSE, action="store_true", help="show on the screen what goes into the log")
+        # Options may stand between the project and the rest, as people type them.
         arguments = parser.parse_intermixed_args(list(words[len(verb.name.split()) :]))
     except OutsideError as error:
         # A package that adds rules or part kinds, met as the choices of an argument are listed.

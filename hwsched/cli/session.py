@@ -36,6 +36,7 @@ def who(arguments: argparse.Namespace) -> str:
         return str(arguments.who)
     try:
         return getpass.getuser()
+    # An account without a name, as in a container, raises one or the other by the version of Python.
     except (KeyError, OSError):
         return "unknown person"
 
@@ -53,6 +54,8 @@ def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Proj
     try:
         project = open_project(arguments.project)
     except NeedsUpgradeError as error:
+        # A server's database is upgraded by its keeper, who has its backups; a file is copied first, and so upgraded
+        # at once.
         if not error.copied:
             raise
         from hwsched.operations.project.upgrading import upgrade
@@ -87,6 +90,7 @@ def tell_earlier(project: Project) -> None:
 def print_json(value: Any) -> None:
     """Print a value for machines; in letters that a console without Unicode can take."""
     unicode = "utf" in (getattr(sys.stdout, "encoding", None) or "").casefold()
+    # Infinity and NaN are no JSON: rather fail here than at whoever reads it.
     print(json.dumps(value, indent=1, ensure_ascii=not unicode, allow_nan=False))
 
 

@@ -52,6 +52,7 @@ class _Raw(io.RawIOBase):
             if self._descriptor is None:
                 raise OSError("it is closed")
             return os.write(self._descriptor, data)
+        # Whoever reads has had enough, such as `head`: that is no fault of anybody, and nothing is said of it.
         except BrokenPipeError:
             self.reader_gone = True
         except OSError as error:
@@ -70,6 +71,7 @@ class Shown(io.TextIOWrapper):
         super().__init__(
             io.BufferedWriter(self.end),
             encoding=encoding,
+            # A mark that the console cannot show is written out, and must not end the verb in the middle of its list.
             errors="backslashreplace",
             line_buffering=not told or self.end.isatty(),
         )
@@ -89,6 +91,7 @@ def write_out(path: Path) -> None:
     """Write a file's bytes to standard output as they are."""
     import shutil
 
+    # What was printed before must stand before the bytes that go round the text layer.
     sys.stdout.flush()
     with path.open("rb") as file:
         shutil.copyfileobj(file, sys.stdout.buffer)

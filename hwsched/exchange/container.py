@@ -71,6 +71,8 @@ class Container:
             if not path.is_file():
                 raise self.rejected("does not exist, or is no ordinary file", "a workbook (.xlsx)")
             with path.open("rb") as stream:
+                # Read whole first, and once: what was checked is what is parsed, though somebody saves the file
+                # meanwhile. One byte more than is taken tells whether there was more.
                 content = stream.read(LARGEST_FILE + 1)
         except (OSError, ValueError) as error:
             reason = error.strerror if isinstance(error, OSError) and error.strerror else error
@@ -91,6 +93,7 @@ class Container:
                 raise self.rejected("is protected by a password", "a workbook saved without one")
             raise self.rejected("is a workbook of the old kind (.xls), or another old document")
         for sign, message in _SIGNS:
+            # Web pages and XML saved as workbooks often begin with a byte order mark or an empty line.
             if start.lstrip(b"\xef\xbb\xbf \r\n\t").startswith(sign):
                 raise self.rejected(message)
         if b"\x00" not in start and any(mark in start for mark in (b",", b";", b"\t")):
@@ -111,6 +114,7 @@ class Container:
         for name, message in _OTHER_ARCHIVES:
             if name in self._stated and "xl/workbook.xml" not in self._stated:
                 raise self.rejected(message)
+        # As stated; whether the parts keep to it is seen as they are unpacked.
         unpacked = sum(info.file_size for info in self._stated.values())
         if unpacked > LARGEST_UNPACKED or len(self._stated) > 20000:
             size = f"{unpacked / 2**20:,.0f} MB in {len(self._stated):,} parts"
@@ -146,8 +150,10 @@ class Container:
 
     def refuse_declarations(self, name: str, content: bytes) -> None:
         """Refuse what no spreadsheet program writes and what a scan of bytes would not see through."""
+        # The scans below look for bytes of UTF-8, and would find nothing in UTF-16.
         if b"\x00" in content[:400]:
             raise self.rejected(f"has a part in another encoding than UTF-8 ({name})")
+        # Entities that are defined in each other unpack a small file to more than any memory holds.
         if b"<!DOCTYPE" in content or b"<!ENTITY" in content:
             raise self.rejected(f"has a part that defines entities of its own ({name})")
 
@@ -184,6 +190,7 @@ class Container:
             return {}
         related = {}
         for element in self.xml(name).iter():
+            # A workbook may name files elsewhere; what is read is the one that was handed over.
             if _local(element.tag) == "Relationship" and element.get("TargetMode") != "External":
                 target = element.get("Target", "")
                 path = target[1:] if target.startswith("/") else _resolved(folder / target)

@@ -34,6 +34,7 @@ def read_with_key(path: Path, read: Callable[[], _Read]) -> tuple[_Read, str]:
     InputRejected
         Where somebody wrote it meanwhile, and whatever `read` raises.
     """
+    # Before and after: a file that is being saved while it is read gives a content that nobody ever had.
     key = file_key(path)
     found = read()
     if file_key(path) != key:

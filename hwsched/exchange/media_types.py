@@ -53,6 +53,7 @@ def media_type_of(content: bytes) -> str:
     if head.startswith(b"RIFF") and head[8:12] == b"WEBP":
         return "image/webp"
     if head[4:8] == b"ftyp":
+        # The box's length stands in front of its name, so that the signature is not at the beginning.
         return _BRANDS.get(head[8:12], "video/mp4")
     for begins, kind in _BEGINS:
         if head.startswith(begins):
@@ -73,6 +74,7 @@ def _text_type(content: bytes, head: bytes) -> str:
         text = content.decode("utf-8")
     except UnicodeDecodeError:
         return UNKNOWN
+    # Drawings as SVG are text too, and begin with a declaration as often as with their own tag.
     start = text[:_LOOKED_AT].lstrip("\ufeff \t\r\n").lower()
     if start.startswith("<svg") or (start.startswith("<?xml") and "<svg" in start):
         return "image/svg+xml"

@@ -95,6 +95,7 @@ def glance(chunks: Iterable[bytes]) -> Glance:
         seen.formulas = seen.formulas or any(mark in text for mark in _FORMULA)
         seen.errors = seen.errors or _ERROR in text
     seen.columns = max((column_index(letters.decode()) + 1 for letters in columns), default=0)
+    # Cells that do not say where they stand follow from the ones before: only the slow look can count them.
     seen.odd = seen.odd or not plain or named != cells
     return seen
 
@@ -136,6 +137,7 @@ def inspect(chunks: Iterable[bytes], styles: frozenset[int] = frozenset()) -> In
     seen = Inspection()
     scan = _Scan(seen, styles)
     parser = expat.ParserCreate()
+    # Without it expat hands over a text in pieces wherever its own buffer ends.
     parser.buffer_text = True
     parser.StartElementHandler = scan.start
     parser.EndElementHandler = scan.end
@@ -166,6 +168,7 @@ class _Scan:
         name = name.rpartition(":")[2]
         if name == "row":
             place = attributes.get("r", "")
+            # The format lets a row or a cell leave out where it stands: then it comes after the one before.
             self.row = int(place) - 1 if place.isdecimal() else self.row + 1
             self.column = -1
         elif name == "c":
@@ -206,5 +209,7 @@ class _Scan:
                 self.seen.last_column = max(self.seen.last_column, self.column)
             if self.kind == "e":
                 self.seen.errors[place] = value
+            # A formula whose result is an empty text is calculated; one without any result was never opened in a
+            # spreadsheet program.
             elif self.formula and not value and self.kind != "str":
                 self.seen.uncalculated.add(place)

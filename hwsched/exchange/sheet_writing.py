@@ -62,6 +62,7 @@ def write_header(
         words = ["yes", "no"] if attribute.kind == "flag" else words
         if words:
             reach = f"{letter}{row + 1}:{letter}{row + _MOST_ROWS}"
+            # Words are offered, not forced: what a surveyor types otherwise is asked about when it is read.
             validation = DataValidation(
                 "list", formula1=_listed(lists, words), allow_blank=True, showErrorMessage=False
             )
@@ -71,6 +72,7 @@ def write_header(
     sheet.freeze_panes = sheet.cell(row + 1, 2)
     sheet.page_setup.orientation = "landscape"
     sheet.page_setup.fitToHeight = 0
+    # Without this flag spreadsheet programs pass over the numbers of pages that are asked for above.
     sheet.sheet_properties.pageSetUpPr = PageSetupProperties(fitToPage=True)
     sheet.print_title_rows = f"{row}:{row}"
 
@@ -80,9 +82,11 @@ def write_cell(sheet: Worksheet, row: int, column: int, value: Any) -> None:
     cell = sheet.cell(row, column)
     if isinstance(value, str):
         cell.value = safe_text(value)
+        # openpyxl takes a text that begins with = for a formula, and one that looks like an error for an error.
         cell.data_type = "s"
         cell.number_format = "@"
     elif isinstance(value, bool):
+        # TRUE and FALSE are shown in the language of the spreadsheet program, and not every reader knows all of them.
         cell.value = "yes" if value else "no"
     elif value is not None:
         cell.value = value
@@ -107,6 +111,7 @@ def _note(attribute: Attribute) -> str:
 
 def _listed(lists: Worksheet, words: list[str]) -> str:
     for column in range(1, lists.max_column + 1):
+        # A list in the formula itself may have 255 characters only; on a sheet it may be as long as it is.
         held = [lists.cell(row + 1, column).value for row in range(len(words))]
         if held == words and lists.cell(len(words) + 1, column).value is None:
             break

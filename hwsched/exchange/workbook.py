@@ -78,6 +78,7 @@ class Book:
         self._glances: dict[str, Glance] = {}
         self._inspections: dict[str, Inspection] = {}
         try:
+            # From the bytes that were checked, and not from the path again.
             self._book = CalamineWorkbook.from_filelike(io.BytesIO(container.content))
             sheets = [sheet for sheet in self._book.sheets_metadata if sheet.typ == SheetTypeEnum.WorkSheet]
         except BaseException as error:
@@ -137,13 +138,17 @@ class Book:
         """
         self._refuse_too_large(sheet)
         try:
+            # With the empty area: without it the first filled cell would count as A1, and every row and column be
+            # told wrong.
             rows: list[list[object]] = [list(row) for row in self._parsed(sheet).to_python(skip_empty_area=False)]
         except BaseException as error:
             raise self._not_readable(error, sheet) from None
         if self._padded:
             for (row, column), style in self._inspection(sheet).styled.items():
                 value = rows[row][column] if row < len(rows) and column < len(rows[row]) else ""
+                # calamine gives every number as a float: a mark shown as 0012 by its format comes as 12.0.
                 if isinstance(value, float) and value.is_integer() and value >= 0:
+                    # As a person sees it: 0012 on the frame and in the file are one mark, 12 is another.
                     rows[row][column] = f"{int(value):0{self._padded[style]}d}"
         return rows
 
@@ -214,6 +219,7 @@ class Book:
 
     def _refuse_too_large(self, sheet: str) -> None:
         seen = self._glance(sheet)
+        # The cheapest look first; only a sheet that may be too large is looked at more closely.
         if not seen.odd and 10**seen.row_digits * seen.columns <= MOST_CELLS:
             return
         if not seen.odd and last_named_row(self._container.chunks(self._part(sheet))) * seen.columns <= MOST_CELLS:

@@ -84,6 +84,8 @@ def engine(roots: tuple[str, ...] = FITS) -> Engine:
     places = ProgramFolders(packs=_packs())
     name = hashlib.sha256(f"{places.package} {roots}".encode("utf-8", "surrogateescape")).hexdigest()[:16]
     found, newest_ns = _dated(places, folder / f"engine-{name}.json" if folder is not None else None, roots)
+    # The source was changed while this process ran: what is loaded is no longer what lies there, so that its results
+    # are known as this process's own.
     if _BEGAN_NS < newest_ns <= time.time_ns():
         return replace(found, key=_hash([(found.key, str(_BEGAN_NS)), ("process", str(os.getpid()))]))
     return found
@@ -112,6 +114,7 @@ def engine_of(places: ProgramFolders, memory: Path | None = None, roots: tuple[s
 def _dated(places: ProgramFolders, memory: Path | None, roots: tuple[str, ...]) -> tuple[Engine, int]:
     """Return a program, and when a file of it was changed last [ns]."""
     own = sorted(Path(__file__).parent.glob("*.py"))
+    # What this program remembers belongs to the code that wrote it down: another hashing may read it otherwise.
     held = Memory(memory, repr([stamp_of(path) for path in own]))
     about = repr([(pack.name, pack.version, pack.points, list(map(str, pack.places))) for pack in places.packs])
     found = held.last(about)
@@ -123,12 +126,14 @@ def _dated(places: ProgramFolders, memory: Path | None, roots: tuple[str, ...]) 
         part = module.split(".")[1] if module.count(".") else places.package.name
         by_part.setdefault(part, []).append((module, hashed))
         if module == KEYS:
+            # Its own line beside its part: whether two hashes of facts compare hangs on this module alone.
             by_part["keys"] = [(module, hashed)]
     for name, hashed in _tables(places.tables, reading):
         by_part.setdefault("tables", []).append((name, hashed))
     for pack in places.packs:
         by_part[f"pack {pack.name}"] = [(pack.version, repr(pack.points)), *_contents(pack.places, reading)]
     parts = {part: _hash(sorted(said)) for part, said in sorted(by_part.items())}
+    # It is in its part already, and must not count twice.
     key = _hash([(part, hashed) for part, hashed in parts.items() if part != "keys"])
     newest_ns = max(max(stamp[1:3]) for stamp, *_ in reading.files.values())
     held.keep(about, {"key": key, "parts": parts, "newest_ns": newest_ns}, reading.files, reading.folders)
@@ -155,6 +160,7 @@ class _Reading:
 
     def list(self, folder: Path) -> list[Path]:
         self.folders |= stamps_of([folder])
+        # A folder has no order of its own, and the hash must not hang on the disk.
         return sorted(folder.iterdir())
 
     def below(self, folder: Path) -> Iterator[Path]:
@@ -201,6 +207,7 @@ def _absolute(name: str, module: str, path: Path) -> str:
     dots = len(name) - len(name.lstrip("."))
     if not dots:
         return name
+    # A leading dot counts from the package that the module lies in, two from the one above.
     words = module.split(".")
     here = words if path.name == "__init__.py" else words[:-1]
     return ".".join([*here[: len(here) - dots + 1], *filter(None, [name[dots:]])])
@@ -209,6 +216,8 @@ def _absolute(name: str, module: str, path: Path) -> str:
 def _tables(folder: Path, reading: _Reading) -> Iterator[tuple[str, str]]:
     for path in reading.below(folder):
         if path.suffix == ".csv":
+            # By its place below the folder, with the same strokes everywhere: the same program gets one key wherever
+            # it lies.
             yield path.relative_to(folder).as_posix(), reading.file(path)[0]
 
 

@@ -31,8 +31,10 @@ def at_wall(given: OpeningInput, bare: Fit, unit: Part) -> Fit:
         hole_x_mm=0.0,
         hole_y_mm=high,
     )
+    # An opening without a leaf may have its wall or sheet noted as one; without it the way through is left out.
     thick = next((leaf.thickness_mm for leaf in given.leaves if leaf.thickness_mm is not None), 0.0)
     deep = reader.number_of(DEPTH_MM) or 0.0
+    # The lead begins where the reader's body ends within the wall, not at its front.
     rear = max(thick - deep, 0.0)
     end = (housing.connector[0] - hx, high - hy + housing.connector[1], 0.0)
     base = replace(bare, placement=where, holes=_reader_hole(reader, high))

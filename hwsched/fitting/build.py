@@ -78,6 +78,8 @@ def fit_with_facts(given: OpeningInput) -> tuple[Fit, FactsRead]:
 
 
 def _built(given: OpeningInput) -> Fit:
+    # The existing lock decides the cylinder or lock that replaces it (common practice): without its form nothing can
+    # be chosen, only guessed.
     if lock_form(given) is None and not chosen_by_hand(given):
         return Fit("to-measure", needs=needs_of(("existing_item.lock_form",), "lock"))
     return _settled(given, _searched(given, every=False))
@@ -112,6 +114,7 @@ def _searched(given: OpeningInput, *, every: bool) -> _Search:
     slot = lock_slot(given)
     locks = slot.good
     if not locks and chosen_by_hand(given):
+        # A choice made by hand is kept and checked, not taken back: what the rules have against it becomes findings.
         locks = slot.others[:1]
         for each in locks:
             search.needs.update(dict.fromkeys(each.needs, "lock"))
@@ -124,6 +127,8 @@ def _searched(given: OpeningInput, *, every: bool) -> _Search:
         shape = shape_of(given, lock.fit)
         if shape in easy:
             continue
+        # Only where the lead sufficed for every unit: otherwise a dearer lock of the same shape with a longer lead
+        # may still win.
         if _with_units(given, lock, search) and not every:
             easy.add(shape)
     return search
@@ -145,13 +150,17 @@ def _with_units(given: OpeningInput, lock: Judged, search: _Search) -> bool:
         ways = power_slot(given, unit.fit)
         good = [way for way in ways if way.good]
         if not good and (unit.refusals or _supply_by_hand(given)):
+            # What a person chose goes on though nothing feeds it well, so that the findings speak of the whole
+            # opening.
             good = list(ways[:1])
             search.needs.update((need, "power") for way in good for need in way.needs)
         _stop(search, "power", (way for way in ways if way not in good and not way.good))
         if undecided(given):
             search.needs.update(dict.fromkeys(undecided(given), "power"))
+        # Ways come in the order of preference, and sundries add the same to each: the others could not win.
         search.complete += [with_sundries(given, way.fit) for way in good[:1]]
     short = any(refusal.rule == _LEAD_REACHES.id for each in slot.others for refusal in each.refusals)
+    # Where an extension was put in, the lock's lead did not suffice, though no rule had to say so.
     extended = any(each.fit.part("lead-extension") is not None for each in (*slot.good, *slot.others))
     return not short and not extended
 
@@ -178,6 +187,8 @@ def _stop(search: _Search, slot: Slot, found: Iterable[Judged]) -> None:
 
 def _settled(given: OpeningInput, search: _Search) -> Fit:
     every = _distinct(search.refused)
+    # A missing fact goes before a fit that was found without it: what is ordered must not hang on a measure that
+    # nobody took.
     if search.complete and not search.needs:
         ranked = _ranked(given, search)
         best = ranked[0]
@@ -188,9 +199,12 @@ def _settled(given: OpeningInput, search: _Search) -> Fit:
         return Fit("to-measure", refused=every, needs=needs)
     lacking = [(slot, each) for slot, each in search.stopped if each.needs and not each.refusals]
     if lacking:
+        # The candidate that lacks least: asking for all facts of all candidates would send the surveyor for measures
+        # of locks that never come into question.
         slot, fewest = min(lacking, key=lambda entry: (len(entry[1].needs), entry[1].needs))
         return Fit("to-measure", refused=every, needs=needs_of(fewest.needs, slot))
     refused = [(slot, each) for slot, each in search.stopped if each.refusals]
+    # By number where all else is equal, so that the same opening always names the same miss.
     _, nearest = min(
         refused, key=lambda entry: (_FARTHEST[entry[0]], *entry[1].miss(), numbers_in(entry[1].fit)), default=("", None)
     )
@@ -207,6 +221,7 @@ def _order(found: Fit) -> int:
 
 
 def _worst(refusals: tuple[Refusal, ...]) -> Refusal:
+    # A chain is as far from fitting as what it is shortest of.
     return max(refusals, key=lambda refusal: abs(refusal.values.get("short_mm", 0.0)))
 
 

@@ -44,6 +44,7 @@ class Judged:
 
     def miss(self) -> tuple[int, float]:
         """Rank of a refused candidate: how many rules refuse it, and by how much at most it is short."""
+        # What cannot be told in millimetres, such as a wrong form, is farther off than anything that can.
         short = [abs(refusal.values.get("short_mm", inf)) for refusal in self.refusals]
         return len(self.refusals), max(short, default=inf)
 
@@ -81,6 +82,7 @@ def judged(
             continue
         for verdict in judge(rule, given, fit, settings=settings):
             if verdict.needs:
+                # A warning that cannot be judged yet keeps nobody from choosing the part.
                 if rule.severity == "error":
                     needs.update(dict.fromkeys(verdict.needs))
             elif severity_of(rule, verdict) == "error":
@@ -118,6 +120,7 @@ def offered(given: OpeningInput, role: Role, *kinds: str) -> tuple[Part, ...]:
     chosen = [choice.part for choice in given.chosen if choice.role == role]
     if chosen:
         return tuple(part for number in chosen if (part := given.catalogue.get(number)) is not None)
+    # By hand also a superseded part: it may lie on the shelf, and a rule says that it is superseded.
     return tuple(part for part in given.catalogue.of_kind(*kinds) if not part.superseded_by)
 
 
@@ -129,6 +132,7 @@ def by_hand(given: OpeningInput, role: Role) -> bool:
 def cheapest(given: OpeningInput, parts: Iterable[Part]) -> Part | None:
     """Return the part of least price, of equals the one whose number comes first; those of unknown worth come last."""
     exchange = given.exchange
+    # Without a price it comes last, not first: unknown is not free of charge.
     return min(parts, key=lambda part: (worth(part, exchange), part.number), default=None)
 
 
@@ -151,6 +155,7 @@ def cost_of(given: OpeningInput, fit: Fit) -> tuple[int, Decimal]:
     exchange = given.exchange
     unknown, amounts = 0, []
     for fit_part in fit.parts:
+        # A jig serves many openings: charged to each, it would decide which lock is cheapest.
         if fit_part.role == "tool":
             continue
         part = given.catalogue.get(fit_part.part)
@@ -159,6 +164,7 @@ def cost_of(given: OpeningInput, fit: Fit) -> tuple[int, Decimal]:
             unknown += 1
         else:
             quantity = fit_part.quantity
+            # Nearly all quantities are one, and exact products are what ranking spends its time on.
             amounts.append(amount if quantity == 1.0 else product(amount, exact_decimal(quantity)))
     return unknown, summed(amounts)
 
@@ -198,6 +204,7 @@ def rank_of(given: OpeningInput, fit: Fit) -> tuple[float | Decimal, ...]:
     unpriced, cost = cost_of(given, fit)
     holes = float(holes_in(fit))
     if given.settings.prefer == "holes":
+        # Unpriced parts before the cost: a sum that leaves out the dearest part looks cheapest.
         return holes, float(unpriced), cost
     if given.settings.prefer == "stock":
         return *_out_of_stock(given, fit), float(unpriced), cost, holes
@@ -213,6 +220,7 @@ def _out_of_stock(given: OpeningInput, fit: Fit) -> tuple[float, float]:
         part = given.catalogue.get(fit_part.part)
         if fit_part.role == "tool" or part is None:
             continue
+        # Never counted is not the same as none on hand: it is told apart, and ranks behind what is known to be there.
         short += part.stock is not None and part.stock < fit_part.quantity
         uncounted += part.stock is None
     return float(short), float(uncounted)
@@ -243,5 +251,6 @@ def missing_for_better(given: OpeningInput, good: Sequence[Judged], others: Iter
     if not good:
         return ()
     best = rank_of(given, good[0].fit)
+    # Only where it would win: a fact that can change nothing is not worth a second visit.
     better = [each.surveyable for each in others if each.surveyable and rank_of(given, each.fit) < best]
     return min(better, key=lambda needs: (len(needs), needs), default=())

@@ -23,6 +23,7 @@ def terms_of(terms: CostTerms, catalogue: Catalogue) -> Terms:
         For a number that cannot be.
     """
     currencies = {part.currency for part in catalogue.parts.values() if part.currency}
+    # With parts in several currencies nobody but the project can say in which it pays.
     currency = terms.currency or (currencies.pop() if len(currencies) == 1 else "")
     return Terms(currency, dict(terms.discounts), dict(terms.rates), terms.labour_per_hour)
 
@@ -71,11 +72,14 @@ def price_openings(
     left_out: set[str] = set()
     for given, fit in openings:
         if fit is None or fit.status != "fits":
+            # One lock point without a fit leaves out the whole opening: half a price would be taken for all of it.
             left_out.add(given.opening.id)
             continue
         work = labour(tasks_of(given, fit), table, given.opening.difficulty or 1)
+        # What stands at other points does not change the work at this one: learning counts it as alike.
         alike = survey_key(replace(given, beside=()) if given.beside else given)
         done[alike] = number = done.get(alike, 0) + 1
+        # In the order of the work, since it is the n-th of a kind that goes quicker (the unit curve).
         hours = work.hours if rate == 1.0 else product(work.hours, exact(unit_share(number, rate), "share"))
         lines = [line_of(each.part, each.quantity, catalogue) for each in fit.parts if each.role != "tool"]
         found.setdefault(given.opening.id, []).append(cost_in(Job(lines, hours, work.needs), priced))
@@ -94,6 +98,7 @@ def cost_in(job: Job, terms: Terms) -> Cost:
         unknown.append(Unknown(LABOUR, hours, needs))
     if job.needs:
         unknown.append(Unknown(LABOUR, ZERO, job.needs))
+    # Combined, so that equal unknowns become one line, as they do with a currency.
     return combined([Cost(hours=hours, unknown=tuple(unknown))])
 
 

@@ -24,6 +24,7 @@ def fastening(given: OpeningInput, unit: Part) -> list[FitPart]:
     if material is None or leafless(given):
         return []
     stock = [part for part in offered(given, "fastener", "fastener") if part.text_of(LEAF_MATERIAL) == material]
+    # Glass is never drilled or cut after tempering: what stands on it is bonded.
     if material == "glass":
         pad = cheapest(given, [part for part in stock if part.text_of(FORM) == "adhesive"])
         return [] if pad is None else [fit_part(given, "fastener", pad, "glass is not drilled: the unit is bonded")]
@@ -32,8 +33,10 @@ def fastening(given: OpeningInput, unit: Part) -> list[FitPart]:
         return []
     right = [p for p in stock if p.text_of(SIZE) == size and p.text_of(FORM) not in ("adhesive", None)]
     thick = leaf.thickness_mm if leaf is not None else None
+    # A screw that is not meant to pass must leave some of the leaf before its point, or it shows on the other face.
     most = inf if thick is None else thick - limits_of(_SCREW_LENGTH, given.settings)["left_mm"]
     short = [p for p in right if p.text_of(FORM) in _THROUGH or (p.number_of(LENGTH_MM) or 0.0) <= most]
+    # Too long a screw is named all the same where there is no other: the rule on screw length then says by how much.
     screw = cheapest(given, short or right)
     if screw is None:
         return []
@@ -101,6 +104,7 @@ def pilots(given: OpeningInput, fit: Fit, order: int) -> Iterable[Hole]:
     through = screw.text_of(FORM) in _THROUGH
     depth = None if through else screw.number_of(LENGTH_MM)
     if leaf.material in SKINNED and not through:
+        # In a leaf of sheet and core the screw holds in the sheet: the pilot need go no farther.
         depth = distance_mm("skin-depth")
     in_edge = place.face == "edge"
     yield Hole(

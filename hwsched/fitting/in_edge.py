@@ -28,13 +28,16 @@ def pockets(
     long, deep, wide = (unit.number_of(name) for name in (POCKET_LENGTH_MM, POCKET_DEPTH_MM, POCKET_WIDTH_MM))
     service, connector = unit.number_of(SERVICE_MM), unit.number_of(CONNECTOR_Y_MM)
     has_stile, stile = stile_mm(leaf)
+    # Behind a stile lies glass or a panel; a leaf without one is taken as one body to its hinge edge.
     depth = stile if has_stile else leaf.width_mm
     if part is None or own is None or thick is None or long is None or deep is None or wide is None or depth is None:
         return
     if service is None or connector is None:
         return
     limits = limits_of(_POCKET_LENGTH, given.settings)
+    # Survey heights count from the floor, the calculation from the leaf's lower end, which stands above it.
     low = span[0]
+    # The lead leaves the lock in its own plane and comes to the leaf's middle, where the pocket lies.
     before = abs(at.lead_z - thick / 2)
     try:
         result = pocket(
@@ -42,6 +45,8 @@ def pockets(
                 leaf_mm=thick,
                 leaf_height_mm=span[1] - low,
                 stile_mm=depth,
+                # A lock surveyed as reaching below its leaf is a slip that a rule speaks of; here it must not stop
+                # the search.
                 lock_y0=max(own[0] - low, 0.0),
                 lock_y1=own[1] - low,
                 length_mm=long,
@@ -81,6 +86,7 @@ def _built(
     above = spot.side == "above"
     enter = y0 if above else y1
     middle = (leaf.thickness_mm or 0.0) / 2
+    # Drawn to the middle of the pocket: how deep inside the unit its connector lies is not known.
     inset = deep / 2
     where = Placement(
         leaf=leaf_name(leaf),
@@ -127,6 +133,8 @@ def _built(
     for point in ((at.x, at.y, middle), (inset, enter, middle), end):
         if max(abs(a - b) for a, b in zip(point, points[-1], strict=True)) > 1e-6:
             points.append(point)
+    # The drawing shows the unit in place; pocket depth and the hand's allowance are lead that is stowed, and told
+    # apart.
     run = spot.lead_needed_mm - deep - service
     segments = (
         (f"from the cylinder to the unit's connector, {length(given, spot.bridge_mm)} of bridge", round(run, 3)),

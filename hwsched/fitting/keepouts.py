@@ -34,12 +34,14 @@ def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surrou
         for rule in _GUARDS.get(item.kind, ()):
             if rule.id in off:
                 continue
+            # Where it stands nobody measured: a unit placed as if it were not there could be drilled into it.
             if item.rect is None:
                 needs.update(dict.fromkeys(item.needs))
                 continue
             limits = limits_of(rule, given.settings)
             rect = swept(item.rect, limits["sweep_deg"]) if "sweep_deg" in limits else item.rect
             found.append(KeepOut(item.name, rect, limits["clearance_mm"]))
+    # The stop hides a band of the face that closes against it: what stands there hits the frame.
     if _FRAME_STOP_CLEAR.id not in off:
         bands, missing = stop_bands(given, leaf, face)
         needs.update(dict.fromkeys(missing))

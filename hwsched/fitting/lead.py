@@ -50,6 +50,7 @@ def with_cable(
     if part is None or lead is None:
         return bare
     extended, available = bare, lead
+    # What a person chose is fitted though the lead would do.
     if needed_mm > lead + _APART_MM or any(choice.role == "lead-extension" for choice in given.chosen):
         longer = _extension(given, part, unit, needed_mm - lead)
         if longer is not None:
@@ -90,6 +91,7 @@ def _extension(given: OpeningInput, part: Part, unit: Part, short_mm: float) -> 
     mating = [
         (each.number_of(LENGTH_MM) or 0.0, each)
         for each in offered(given, "lead-extension", "lead-extension")
+        # Both ends: an extension that fits the lock's plug only ends in front of a unit that it cannot feed.
         if each.text_of(MATES_WITH) == plug and each.text_of(CONNECTOR) == socket
     ]
     reaching = [
@@ -97,4 +99,5 @@ def _extension(given: OpeningInput, part: Part, unit: Part, short_mm: float) -> 
     ]
     if reaching:
         return min(reaching, key=lambda entry: entry[:3])[3]
+    # The longest though it is short: the rule then names how much is lacking at least.
     return max(mating, key=lambda entry: (entry[0], entry[1].number))[1] if mating else None

@@ -99,9 +99,12 @@ def lock_slot(given: OpeningInput) -> LockSlot:
         partial = _built(given, part, role)
         found = judged(given, partial, "lock", part.number, role)
         (good if found.good else others).append(found)
+    # By number among equals, so that the order of the catalogue decides nothing.
     good.sort(key=lambda found: (rank_of(given, found.fit), numbers_in(found.fit)))
     first: dict[tuple[object, ...], Judged] = {}
     for found in good:
+        # Locks alike for the unit differ in price only: the dearer ones could never win, but would be searched to the
+        # end.
         first.setdefault((*shape_of(given, found.fit), *_reach_of(given, found.fit)), found)
     return LockSlot(tuple(first.values()), tuple(others), missing_for_better(given, good, others))
 
@@ -110,6 +113,7 @@ def _offered(given: OpeningInput) -> list[tuple[Part, Role]]:
     for choice in given.chosen:
         if choice.role in LOCK_ROLES and (part := given.catalogue.get(choice.part)) is not None:
             role: Role = next((known for known in _ROLES.values() if known == choice.role), "cylinder")
+            # Of several choices for the lock the first counts: a lock point has one cylinder.
             return [(part, role)]
     kind = KIND_OF_FORM.get(lock_form(given) or "")
     if kind is None:
@@ -165,10 +169,12 @@ def _threaded(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item
     added: list[FitPart] = []
     if found.collar is not None and (collar := given.catalogue.get(found.collar)) is not None:
         added.append(fit_part(given, "collar", collar, f"the head stands {stands} proud of the trim"))
+    # Sorted, so that equal stacks are listed the same way.
     for number, count in sorted(Counter(found.rings).items()):
         ring = given.catalogue.get(number)
         if ring is not None:
             added.append(fit_part(given, "ring", ring, f"fills what the collar leaves of {stands}", count))
+    # The nearest miss goes on as if it fitted: the rule refuses it and says by how much.
     short = found.distance_mm if isinstance(found, StackMiss) else 0.0
     stack = Stack("threaded", found.projection_mm, found.gap_mm, found.turns, found.rings, short_mm=short)
     return Fit("to-measure", parts=(head, *with_cam.parts[1:], *added), stack=stack)
@@ -187,6 +193,7 @@ def _stack(
             trim,
             [StackCylinder(part.number, long, offset)],
             [StackCollar(each.number, high) for each, high in _heights(given, "collar")],
+            # A ring without height fills nothing and would be put on without end.
             [StackRing(each.number, high) for each, high in _heights(given, "ring") if high > 0],
             case_offset_mm=case_offset,
             pitch_mm=pitch,
@@ -225,9 +232,11 @@ def _rim(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> 
     if thick is None or trim is None or body is None:
         return bare
     engagement = limits_of(_TAIL_REACH, given.settings)["engagement_mm"]
+    # The trim lifts the cylinder off the leaf, so that its body reaches less far in.
     needed = thick - (body - trim) + engagement
     tails: list[tuple[float, float | None, Part | None]] = []
     own = part.number_of(TAIL_LENGTH_MM)
+    # The cylinder's own tailpiece stands first: it costs nothing where it reaches.
     if own is not None and part.text_of(TAIL_FORM) == lock.cam_form:
         tails.append((own, part.number_of(TAIL_STEP_MM), None))
     chosen = any(choice.role == "tailpiece" for choice in given.chosen)
@@ -237,6 +246,7 @@ def _rim(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> 
             tails.append((long, each.number_of(STEP_MM), each))
     if not tails:
         return replace(bare, stack=Stack("rim", trim))
+    # Where none reaches, the rule is to say how much is short; of nothing it could not.
     reaching = [tail for tail in tails if tail[0] >= needed] or tails
     long, step, extra = max(reaching, key=lambda t: t[2] is None and t[0] >= needed) if not chosen else tails[-1]
     # Behind the leaf the tailpiece may go as far into the case as the case is deep.

@@ -65,6 +65,7 @@ def undecided(given: OpeningInput) -> tuple[str, ...]:
         or by_hand(given, "supply")
     ):
         return ()
+    # How busy it is decides between batteries and a supply; taken as idle, every unknown opening would get batteries.
     if given.opening.operations_per_day is None and not electric_release(given):
         return ("opening.operations_per_day",)
     return ()
@@ -79,6 +80,7 @@ def _sources(given: OpeningInput) -> tuple[str, ...]:
     if wish in ("battery", "supply"):
         return (wish,)
     most = limits_of(_BUSY_ON_SUPPLY, given.settings)["operations"]
+    # An electric release is fed from a supply in any case.
     if (given.opening.operations_per_day or 0.0) > most or electric_release(given):
         return ("supply", "battery")
     return ("battery", "supply")
@@ -116,10 +118,12 @@ def _life(given: OpeningInput, unit: Part, cell: Part) -> BatteryLife | None:
         return None
     if standing is None or drawn is None or seconds is None:
         return None
+    # At the lowest temperature of the place, not at its mean: the battery has to open the door on the coldest day.
     cold = cold_share(cell.text_of(CHEMISTRY), given.opening.temperature_low_c)
     if cold is None:
         return None
     off = given.opening.operations_day_off
+    # Five days and two, whichever they are: only their number enters while no first day is known.
     week = (operations,) * 5 + (operations if off is None else off,) * 2
     try:
         found = life_by_weekday(Battery(capacity, share, lost, cold), Drain(standing, drawn, seconds), week, None)
@@ -143,6 +147,7 @@ def _supply(given: OpeningInput, base: Fit, unit: Part) -> Fit:
         # The supply and the wire of an earlier lock point of the opening carry this one too.
         return with_parts(connected, *_onto_leaf(given), *_coin(given, unit))
     share = limits_of(_SUPPLY_SHARE, given.settings)["share"]
+    # The trade loads a supply to 75 to 80 % of its rating; a supply just large enough would be too small.
     source = _smallest(given, low, high, draws / share)
     if source is None:
         return connected
@@ -151,11 +156,13 @@ def _supply(given: OpeningInput, base: Fit, unit: Part) -> Fit:
     run, volts = given.opening.supply_distance_m, source.number_of(OUTPUT_V)
     tolerance = source.number_of(TOLERANCE_SHARE)
     if run is not None and volts is not None and tolerance is not None:
+        # At its low tolerance: the drop that is allowed there is the least.
         least = volts * (1 - tolerance)
         wire = _wire(given, draws, run, least - low)
         if wire is not None:
             waste = wire_waste()
             why = f"{run:g} m one way and {waste - 1:.0%} allowance; keeps {low:g} V at the unit"
+            # Two decimals, since a product of floats would show as 12.600000000000001 m on the order.
             parts.append(fit_part(given, "wire", wire, why, round(run * waste, 2)))
     parts += _coin(given, unit)
     return with_parts(connected, *parts)
@@ -179,6 +186,8 @@ def _smallest(given: OpeningInput, low: float, high: float, needed_a: float) -> 
     right = [part for part in stock if low <= (part.number_of(OUTPUT_V) or -1.0) <= high and part.flag_of(REGULATED)]
     serving = [part for part in right if (part.number_of(OUTPUT_A) or 0.0) >= needed_a - 1e-9]
     if serving:
+        # Class 2 goes before the price: with another source the wiring of the door is no longer that of a
+        # power-limited circuit.
         return min(serving, key=lambda part: (not part.flag_of(CLASS_2), worth(part, given.exchange), part.number))
     return max(right or stock, key=lambda part: (part.number_of(OUTPUT_A) or 0.0, part.number), default=None)
 
@@ -202,6 +211,7 @@ def _onto_leaf(given: OpeningInput) -> list[FitPart]:
 def _transfer(given: OpeningInput) -> Part | None:
     if leafless(given) or carries_power(given):
         return None
+    # Unknown counts as rated: an unlisted transfer on a labelled leaf is the dearer mistake.
     must_be_listed = rated(given) is not False
     return cheapest(
         given,
@@ -215,6 +225,7 @@ def _transfer(given: OpeningInput) -> Part | None:
 
 def _wire(given: OpeningInput, amps: float, metres: float, drop_allowed_v: float) -> Part | None:
     """Return the cheapest wire that leaves the unit its voltage; failing that the thickest."""
+    # Copper resists more when it is warm: the drop is that of the warmest conductor.
     warm = limits_of(_SUPPLY_DROP, given.settings)["temperature_c"]
     resisting: list[tuple[float, Part]] = []
     for part in offered(given, "wire", "wire"):

@@ -34,6 +34,7 @@ def with_sundries(given: OpeningInput, base: Fit) -> Fit:
     leaf = lock_leaf(given)
     material = leaf.material if leaf is not None and leaf.material else ""
     holes = [*base.holes, *lock_holes(given, base), *bolt_holes(given, base)]
+    # Pilots last: the unit is their template, and it is held up once its lead hole is drilled.
     holes += pilots(given, base, 0)
     numbered = tuple(replace(hole, order=i) for i, hole in enumerate(holes, start=1))
     parts = [*lock_bolts(given, base), *_mounting(given, base), *_consumables(given, base, material)]
@@ -45,6 +46,7 @@ def with_sundries(given: OpeningInput, base: Fit) -> Fit:
 
 def _mounting(given: OpeningInput, fit: Fit) -> list[FitPart]:
     unit = unit_part(given, fit)
+    # Unknown exposure adds nothing here: a rule of the unit's weather asks for it.
     if unit is None or given.opening.exposure != "exterior":
         return []
     gasket = cheapest(
@@ -109,6 +111,7 @@ def lock_holes(given: OpeningInput, fit: Fit) -> list[Hole]:
         return _bored(given, part, name, x, y)
     size = {"cabinet-lock": THREAD_DIAMETER_MM, "fixed-reader": HOLE_MM}.get(part.kind)
     diameter = part.number_of(size) if size is not None else None
+    # A lock that is kept has its hole already.
     if diameter is None or leaf.material == "glass" or lock.disposition == "keep":
         return []
     what = "cabinet bolt" if part.kind == "cabinet-lock" else "reader"
@@ -132,6 +135,7 @@ def _bored(given: OpeningInput, part: Part, name: str, x: float, y: float) -> li
     if wanted is None or lock is None or leaf is None:
         return []
     limits = limits_of(_BORED_PREPARATION, given.settings)
+    # Old through-bolt holes are not surveyed: the two of the new lock are drilled by its template below.
     found = PrepFound(leaf.thickness_mm, lock.cross_bore_mm, lock.edge_bore_mm, lock.backset_mm)
     try:
         work = bored_prep(wanted, found, tolerance_mm=limits["tolerance_mm"]).work
@@ -167,6 +171,7 @@ def _bore_hole(work: PrepWork, name: str, x: float, y: float, middle: float) -> 
         middle if edge else x,
         y,
         work.to_mm,
+        # The edge bore goes to the cross bore's centre, which is the backset away.
         depth_mm=x if edge else None,
         from_cylinder_mm=(0.0, 0.0),
         tool="hole-saw",
@@ -183,12 +188,14 @@ def _with_tools(given: OpeningInput, fit: Fit, material: str) -> Fit:
     """Add jigs and bits for every hole, and name the jig with the hole."""
     stock = [t for t in given.catalogue.of_kind("tool") if t.text_of(LEAF_MATERIAL) in (None, "", material)]
     jigs = [tool for tool in stock if tool.text_of(FORM) == "drilling-jig"]
+    # Jigs for bored locks carry the size of their cross bore; those for leads have none.
     lead_jig = cheapest(given, [jig for jig in jigs if jig.number_of(DIAMETER_MM) is None])
     bored_jig = cheapest(given, [jig for jig in jigs if jig.number_of(DIAMETER_MM) is not None])
     tools: dict[str, FitPart] = {}
     holes = []
     for hole in fit.holes:
         jig = None
+        # A hole that a part is the template for needs no jig.
         if hole.purpose in ("cable", "channel") and not hole.by_template:
             jig = lead_jig
         elif hole.jig == _BORED_JIG:
@@ -214,6 +221,8 @@ def _bits(given: OpeningInput, stock: list[Part], hole: Hole) -> list[Part]:
             tool
             for tool in stock
             if (has := tool.number_of(DIAMETER_MM)) is not None
+            # Equal within a slack: a size from a table of sixty-fourths and one from a table of millimetres are never
+            # equal as floats.
             and abs(has - size) <= _TOOL_SLACK_MM
             and tool.text_of(FORM) not in ("drilling-jig", "mortiser", "driver")
         ]
@@ -225,6 +234,7 @@ def _bits(given: OpeningInput, stock: list[Part], hole: Hole) -> list[Part]:
                 tool.number,
             )
         )
+        # Form, then material, then nearest size: a bit of the wrong kind in the right size spoils the leaf.
         found += near[:1]
     return found
 

@@ -93,6 +93,7 @@ def places(
         found += [(each, by_name[each.pattern], ask) for each in result.alternatives]
         if not result.feasible:
             why += [result.reason] if result.reason not in why else []
+    # Each question was answered by itself; the best of all is found only across them.
     found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
     if not found:
         nearest = question.bare
@@ -135,6 +136,7 @@ def _question(
     has_stile, stile = stile_mm(leaf)
     if has_stile and stile is not None and stile < leaf.width_mm and _PLATE_ON_STILE.id not in given.settings.rules_off:
         margin = limits_of(_PLATE_ON_STILE, given.settings)["stile_margin_mm"]
+        # Beyond the stile stands a lite or a panel, into which no screw may go.
         keepouts.append(KeepOut("edge of the stile", Rect(stile, low, leaf.width_mm, span[1]), margin))
     lowered = tuple(KeepOut(k.name, _lowered(k.rect, low), k.clearance_mm) for k in keepouts)
     margin = limits_of(_PLATE_WITHIN_LEAF, given.settings)["edge_margin_mm"]
@@ -153,6 +155,8 @@ def _question(
             connector=(housing.connector[0] - housing.left, housing.connector[1] - housing.down),
             cylinder=(at.x, at.y - low),
             keepouts=lowered,
+            # A hole that lies nearer than the cylinder's centre line would give a way below zero; length must not be
+            # paid back.
             patterns=tuple(Pattern(w.pattern, _lowered(w.hole, low), max(w.base_mm, 0.0), w.cost) for w in group),
         )
         asks.append((ask, group))
@@ -216,6 +220,8 @@ def _built(
     try:
         points = run_points(way, leaf, at, spot, holes)
     except InputError:
+        # A bore that cannot be followed is refused by the rules of holes; a straight line keeps the drawing and the
+        # length near the truth.
         points = [(at.x, at.y, at.lead_z), (spot[0], spot[1], 0.0)]
     names = ["", *(_stretch(way, i) for i in range(1, len(points)))]
     end = (x + question.housing.connector[0], y + question.housing.connector[1], 0.0)
@@ -246,6 +252,7 @@ def _by_hand(question: _Question, placed: HandPlacement) -> Fit:
             found = check_position(ask, pattern, x, y)
             hole = found.hole or _middle(pattern.hole)
             cable = found.cable_mm if found.cable_mm is not None else 0.0
+            # A way that can be drilled at all, then the one that the person named, then as the program would choose.
             rank = (found.hole is None, way.pattern != placed.pattern, pattern.cost, cable)
             if best is None or rank < best[0]:
                 best = (rank, way, ask, hole)
@@ -272,6 +279,7 @@ def _nearest(question: _Question) -> Fit:
                     for up in dict.fromkeys((window.y0, window.y1)):
                         plate = (hole[0] - across, hole[1] - up)
                         short = sum(max(0.0, c.required_mm - c.clearance_mm) for c in nearest_clearance(ask, plate))
+                        # By more than rounding, so that the first of equals stays and the answer does not flicker.
                         if best is None or short < best[0] - 1e-9:
                             best = (short, way, ask, plate, hole)
     if best is None:

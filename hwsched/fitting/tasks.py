@@ -26,6 +26,7 @@ def tasks_of(given: OpeningInput, fit: Fit) -> tuple[Task, ...]:
     form = lock_form(given)
     if form is not None:
         counts[f"fit-{form}"] = 1
+        # Where a reader goes no cylinder stood.
         if form != "reader":
             counts["take-off-cylinder"] = 1
     for hole in fit.holes:
@@ -49,5 +50,6 @@ def tasks_of(given: OpeningInput, fit: Fit) -> tuple[Task, ...]:
         wire = fit.part("wire")
         if wire is not None:
             tasks.append(Task("lay-wire", wire.quantity))
+    # Once an opening, however many of its locks are converted.
     cleaned = [Task("clean-up")] if given.point.number == 1 else []
     return (*tasks, Task("programme-and-test"), *cleaned)

@@ -53,6 +53,7 @@ def unit_slot(given: OpeningInput, base: Fit) -> UnitSlot:
         if best is not None:
             good.append(best)
         others += refused
+    # Where price and holes tie, the trade's order decides: straight behind the cylinder, above it, below it.
     good.sort(key=lambda found: (*rank_of(given, found.fit), _order(found.fit), numbers_in(found.fit)))
     return UnitSlot(tuple(good), tuple(others), missing_for_better(given, good, others))
 
@@ -79,12 +80,14 @@ def _of_unit(given: OpeningInput, base: Fit, unit: Part) -> tuple[Judged | None,
     bare = with_parts(base, fit_part(given, "unit", unit, _why(given, unit)), *fastening(given, unit))
     first = judged(given, bare, "unit", unit.number, "unit")
     chosen = by_hand(given, "unit") or given.placed is not None
+    # What the unit itself is refused for no place on the leaf mends.
     if not first.good and not chosen:
         return None, [first]
     refused: list[Judged] = []
     for partial, said in _placed(given, bare, unit):
         found = judged(given, partial, "unit", unit.number, "unit", said)
         if found.good and found.fit.placement is not None:
+            # Places come best first: the first that nothing speaks against is the best.
             return found, refused
         refused.append(_without_place(found, unit, said))
     return None, refused or [_without_place(first, unit, "")]
@@ -122,6 +125,7 @@ def _placed(given: OpeningInput, bare: Fit, unit: Part) -> Iterator[tuple[Fit, s
     span = leaf_span_mm(given, leaf) if leaf is not None else None
     if leaf is None or at is None or span is None:
         return
+    # A lock outside its leaf is an error of the survey; a place worked out from it would be drilled.
     if not span[0] < at.y < span[1] or (leaf.width_mm is not None and at.x > leaf.width_mm):
         return
     if unit.kind == "edge-unit":

@@ -65,6 +65,7 @@ def ways(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity, face: str) -> tu
         elif kind == "surface":
             found += _surface(given, fit, leaf, at, face)
     if _lower_end_unknown(given):
+        # Its own case may stand there unmeasured; above, the case's top follows from the cylinder.
         found = [way for way in found if way.pattern != BELOW or way.kind not in ("hollow", "channel")]
     return tuple(found)
 
@@ -90,6 +91,7 @@ def _hollow(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity) -> list[Way]:
     top = existing_hole_top(given, leaf)
     if leaf.material == "aluminium" and top is not None and not at_gate:
         practice = top + distance_mm("above-existing-hole")
+        # In aluminium the hole goes above the one that is there already, by common practice of the trade.
         low = max(low, practice)
         high = low if leaf.construction == "narrow-stile" else low + room
         if leaf.construction == "narrow-stile":
@@ -106,6 +108,8 @@ def _channel(at: Cavity) -> list[Way]:
     # Nearer to the pocket the second bore would have to be steeper than a jig holds it.
     deeper = max(at.box.low[2] - square, square - at.box.high[2], 0.0)
     drop = max(deeper / tan(radians(angle_deg("channel-steepest"))), square)
+    # The usual hole by common practice, 2 1/2 in above the cylinder, unless the case stands so high that the second
+    # bore could not come down into it.
     low = max(at.y + usual, at.top + drop)
     high = min(at.y - usual, at.bottom - drop)
     return [
@@ -156,6 +160,7 @@ def run_points(way: Way, leaf: Leaf, at: Cavity, hole: tuple[float, float], hole
         edge = _nearest(way.hole, at)
         return [start, (edge[0], edge[1], at.lead_z), (edge[0], edge[1], 0.0), (x, y, 0.0)]
     last = holes[-1]
+    # Higher than the leaf, since heights here count from the floor: the bore must not end at a top that lies lower.
     size = LeafSize(leaf.width_mm or 0.0, (leaf.height_mm or 0.0) + 1000.0, leaf.thickness_mm or 0.0)
     entered = bore(as_bore(last, size, at.box))
     if way.kind == "slanted":
@@ -201,6 +206,7 @@ def _to_pocket(at: Cavity, leaf: Leaf) -> float:
     """Depth of a square hole opposite the cylinder: to the lock's case, or the sheet alone before it."""
     to_case = at.box.low[2]
     if leaf.material in SKINNED:
+        # Through the sheet at least, though the case touches it from behind.
         return max(to_case, distance_mm("skin-depth"))
     return to_case if to_case > 0 else at.lead_z
 
@@ -225,6 +231,8 @@ def _slanted_hole(access: Hole, way: Way, leaf: Leaf, at: Cavity) -> Hole:
     drop = access.y_mm - at.top if up else at.bottom - access.y_mm
     steep = angle_deg("bored-up")
     deep = drop / tan(radians(steep))
+    # The bore must lead to the cross bore's centre line from wherever the hole came to lie, so that the angle follows
+    # from the place.
     aside = degrees(atan((at.x - access.x_mm) / deep)) if deep > 0 else 0.0
     long = (deep**2 + drop**2 + (at.x - access.x_mm) ** 2) ** 0.5
     diameter = distance_mm("bored-diameter")
@@ -233,6 +241,7 @@ def _slanted_hole(access: Hole, way: Way, leaf: Leaf, at: Cavity) -> Hole:
         name="lead's hole into the cross bore",
         diameter_mm=diameter,
         pilot_mm=None,
+        # A hundredth more, so that what rounding takes off does not leave the bore short of its cavity.
         depth_mm=round(long + 0.01, 3),
         up_deg=-steep if up else steep,
         edge_deg=round(-aside, 4),
@@ -274,6 +283,7 @@ def _channel_angle(access: Hole, leaf: Leaf, at: Cavity, square: float, diameter
     if found is None:
         return usual
     low, high = found
+    # The usual angle of common practice as long as it ends in the pocket.
     if low <= usual <= high:
         return usual
     return round(min((low + high) / 2, max(low, angle_deg("channel-steepest"))), 2)

@@ -42,6 +42,7 @@ def new_ids(count: int) -> list[str]:
     """
     digits = os.urandom(16 * count).hex()
     cut = (digits[at : at + 32] for at in range(0, 32 * count, 32))
+    # Version and variant bits where RFC 9562 has them, so that other programs take them for the UUIDs that they are.
     return sorted(f"{d[:12]}4{d[13:16]}{'89ab'[int(d[16], 16) % 4]}{d[17:]}" for d in cut)
 
 
@@ -61,6 +62,8 @@ def execute_many(
     """
     if not rows:
         return
+    # Compiled once and handed to the driver as text: what SQLAlchemy does for every single row costs more than the
+    # writing.
     compiled = statement.compile(dialect=connection.dialect)
     texts = {
         name: ExactText.text if isinstance(bind.type, ExactText) else _json

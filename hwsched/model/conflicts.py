@@ -66,6 +66,7 @@ def check_unseen(connection: Connection, number: int, base: int, maker: tuple[st
     """
     headers = select(CHANGE_SET.c.number, CHANGE_SET.c.who, CHANGE_SET.c.session, CHANGE_SET.c.at)
     since = connection.execute(headers.where(CHANGE_SET.c.number > base, CHANGE_SET.c.number < number)).all()
+    # One's own steps from another window count as another's: what they changed was not seen in this one.
     others = {row.number: _Maker(row.who, row.at) for row in since if (row.who, row.session) != maker}
     if not others:
         return
@@ -132,6 +133,7 @@ class _Search:
             since = [each for each in later if each.entity == entity and each.row_id in ids]
             seen = _rolled_back(present, since, slot)
             theirs = [each for each in since if each.change_set in self.others]
+            # Changed and changed back, or changed by both to the same: nobody's word is lost.
             if not theirs or _alike(seen, present) or _alike(present, wanted):
                 continue
             said = [self.words.content(entity, rows.values()) for rows in (seen, present, wanted)]

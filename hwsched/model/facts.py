@@ -27,6 +27,8 @@ def flat(row: Mapping[str, Any] | None) -> dict[Path, Any]:
                 put((*path, key), each)
         elif isinstance(value, list):
             for each in value:
+                # Each word a fact of its own: two people who switch off two different rules do not contradict each
+                # other.
                 put((*path, str(each)), True)
         elif value is not None:
             found[path] = value
@@ -70,6 +72,7 @@ def turned_back(present: Any, after: Any, before: Any) -> Any:
     if isinstance(present, Mapping):
         left, found = after if isinstance(after, Mapping) else {}, before if isinstance(before, Mapping) else {}
         result = dict(present)
+        # Only what the change touched: what others wrote into the same column since stays.
         for key in left.keys() | found.keys():
             if left.get(key) != found.get(key):
                 value = turned_back(present.get(key), left.get(key), found.get(key))

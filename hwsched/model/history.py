@@ -87,6 +87,7 @@ _ENTRY: Final = tuple(CHANGE_ENTRY.c[field.name] for field in fields(Entry))
 def history(connection: Connection) -> list[ChangeSetInfo]:
     """Return all steps, oldest first."""
     rows = connection.execute(select(CHANGE_SET).order_by(CHANGE_SET.c.number)).all()
+    # In the order of their numbers, so that of undo, redo and undo again the last one stands.
     last = {row.target: row.kind for row in rows if row.target is not None}
     return [
         ChangeSetInfo(

@@ -219,6 +219,8 @@ class Change:
         if wrong := named - (BLANK[table.name].keys() - {"id", "version"}):
             raise KeyError(f"{table.name} has no column to edit named {', '.join(sorted(wrong))}")
         ids = [row_id for row_id, _ in wanted]
+        # The second edit would be compared with what the first has not written yet, and its entry would tell a wrong
+        # before.
         if len(set(ids)) != len(ids):
             raise ValueError(f"{table.name}: a row is edited twice in one go")
         entity = str(table.name)
@@ -235,6 +237,7 @@ class Change:
             if found is None:
                 raise MissingRowError(f"this {said_table(table)} is not in the project any more ({row_id})")
             row = dict(zip(read, found[1:], strict=True))
+            # An edit that changes nothing leaves no entry: the same file taken in twice is no step to undo.
             after = {name: value for name, value in values.items() if row[name] != value}
             if not after:
                 continue
@@ -242,6 +245,7 @@ class Change:
             changed |= after.keys()
             opening_id = self._touch(table, row)
             new = {**row, **after}
+            # A row that goes over to another opening unsettles both.
             for each in (opening_id, self._touch(table, new)):
                 if each is not None and not deciding.isdisjoint(after):
                     self.unsettled.written(each)
@@ -276,6 +280,7 @@ class Change:
         """
         wanted = list(dict.fromkeys(ids))
         for child, owner in OWNED[table.name]:
+            # Children first: an undo turns the entries round, and then the owner is back before what stands on it.
             self.delete(child, [row[0] for row in among(self.connection, select(child.c.id), owner, wanted)])
         if table is not ATTACHMENT:
             # Files may hang at anything, so no column of the database's says at which table.
@@ -317,6 +322,7 @@ class Change:
         rows : iterable of mapping
             As kept, with ``id`` and ``version``.
         """
+        # Risen, so that whoever still shows the row from before its removal is told that it changed.
         return self._insert(table, [{**row, "version": row["version"] + 1} for row in rows], None)
 
     def finish(self) -> None:
@@ -329,6 +335,7 @@ class Change:
         ValueRefusedError
             Where it would leave the project without anybody who may list people.
         """
+        # PostgreSQL gives a transaction up at its first error; SQLite would go on and commit half of the change set.
         if self._failed:
             raise RuntimeError("a change set goes on after one of its edits was refused")
         if self.number is None and self.target is not None:
@@ -342,6 +349,7 @@ class Change:
             check_unseen(self.connection, self.number, self.base, (self.who, self.session.id))
         if PERSON.name in self.entities:
             check_people(self.connection)
+        # Sorted, as a set has another order in every process: the same edit writes the same rows.
         links = [{"row_id": row_id, "change_set": self.number} for row_id in sorted(self._stood_on)]
         execute_many(self.connection, insert(CHANGE_REFERENCE), links)
         query = select(PART.c.number)
@@ -365,6 +373,7 @@ class Change:
         entries: list[dict[str, Any]] = []
         for index, row in enumerate(rows):
             whole = {**blank, **row}
+            # A name that is no column has made the row longer: one comparison in place of one for each name.
             if len(whole) != len(blank):
                 raise KeyError(f"{table.name} has no column {', '.join(sorted(whole.keys() - blank.keys()))}")
             if whole["id"] is None:

@@ -96,6 +96,8 @@ class Unsettled:
                 if (held := self.new.get(row["opening_id"])) is None:
                     continue
                 if table is LEAF_TABLE:
+                    # Kept from what is written anyway: reading ten thousand new openings back would cost as much as
+                    # writing them.
                     held.leaves.append(facts(row))
                 elif row["kind"] in LOCK_KINDS or row["lock_form"] is not None:
                     held.locks.append(facts(row))
@@ -182,6 +184,7 @@ def settle(change: Settled) -> None:
         wanted, rows = each.wanted(known), held.get(opening_id, [])
         if len(rows) != len(wanted) or {item for _, item in rows} != set(wanted):
             wrong.append((opening_id, rows, wanted))
+    # An undo that settled points by itself would write rows which its own redo does not know.
     if wrong and change.kind != "edit":
         raise NotUndoableError(
             f"step {change.target} cannot be taken back or done again alone: later steps decide which places of the "
@@ -208,6 +211,8 @@ def _bring_in_step(
         rest = open_[len(free) :]
         first = not rows
         fresh += [
+            # The first point bears the opening's own identifier, so that an opening with only one needs no other name
+            # for it.
             {"id": opening_id if first and place == 0 else None, "opening_id": opening_id, "item_id": item}
             for place, item in enumerate(rest)
         ]

@@ -99,6 +99,8 @@ class Project:
         Within another reading of this thread it is the same state, within a change set what that has written is seen.
         """
         held: Connection | None = getattr(self._here, "connection", None)
+        # Within a transaction of this thread: another connection would not see what was written, and on SQLite wait
+        # for it.
         if held is not None:
             yield held
             return
@@ -161,6 +163,7 @@ class Project:
             change.finish()
             if change.number is not None:
                 tell(connection, change.number)
+        # After the commit only: what is told as done must be done.
         note(change)
 
     def close(self) -> None:
@@ -190,6 +193,8 @@ class Project:
                 connection = fresh.execution_options(**{WRITING: writing})
                 if not self.path:
                     level: Literal["READ COMMITTED", "REPEATABLE READ"]
+                    # Readers see one state throughout. A writer holds the lock below anyway, and must see what was
+                    # committed before it got it, which a snapshot taken earlier would hide.
                     level = "READ COMMITTED" if writing else "REPEATABLE READ"
                     connection = connection.execution_options(isolation_level=level)
                 with connection.begin():
@@ -237,6 +242,7 @@ def open_project(target: str | Path) -> Project:
     place = place_of(target)
     if isinstance(place, Path):
         revision = check_file(place)
+        # Before its values are looked at: those of another schema mean something else.
         if not is_current(revision, str(place)):
             raise NeedsUpgradeError(str(place), revision, copied=True)
         check_values(place)
@@ -358,6 +364,8 @@ def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
 def server_engine(url: URL) -> Engine:
     """Return an engine for a database on a server; raises ProjectError where its driver is not installed."""
     try:
+        # A server closes idle connections; without the question the first edit after a pause would fail. Parameters
+        # are facts of somebody's building and are kept out of messages.
         return create_engine(url, pool_pre_ping=True, hide_parameters=True)
     except ModuleNotFoundError as error:
         raise ProjectError("a database server needs the psycopg package: pip install 'hwsched[office]'") from error

@@ -205,6 +205,8 @@ def catalogue_of(found: Iterable[Part]) -> Catalogue:
     digest, ranks = hashlib.sha256(), hashlib.sha256()
     for part in found:
         parts[part.number] = part
+        # In the order of the numbers, as the caller promises: the same parts in another order would be another
+        # catalogue.
         digest.update(json_text([getattr(part, name) for name in _PART_FACTS]).encode())
         if part.stock is not None or part.preferred is not None:
             ranks.update(json_text([part.number, part.stock, part.preferred]).encode())
@@ -252,6 +254,7 @@ def read_inputs(
                 # What was chosen by hand goes before the set's line of that role; a set speaks of the first point.
                 roles = {choice.role for choice in own}
                 own = [*own, *(line for line in of_sets[opening.id] if line.role not in roles)]
+            # A database gives rows in any order, and the key of the input must not hang on it.
             own.sort(key=lambda choice: (choice.role, choice.part))
             given = OpeningInput(
                 opening,
@@ -264,6 +267,7 @@ def read_inputs(
                 supply_links.get(opening.id),
                 point,
             )
+            # One lock point after the other: the next one is fitted beside what stands there of the earlier ones.
             yield with_beside(given, done)
             held = stored.get(point.id)
             done.append(PointFit(given, held.fit if held is not None else None))

@@ -103,7 +103,9 @@ def revert(change: Change, number: int) -> None:
     change.target = number
     change.summary = f"{'Take back' if back else 'Do again'} step {number}: {step.summary}"
     entries = entries_of(change.connection, step.last)
+    # Before anything is written, so that a refusal names who has to be asked and leaves no trace.
     _check_alone(change, step, entries)
+    # The last first: what a step wrote later may stand on what it wrote earlier.
     entries.reverse()
     try:
         for table, action, group in _runs(entries):
@@ -156,6 +158,7 @@ def _turned_back(
         if row is None:
             raise _changed(number, table)
         present = dict(zip(names, row[1:], strict=True))
+        # Fact by fact within what a column holds: another fact of the same mapping may have changed since, and stays.
         if any(flat(present).get(path) != flat(after).get(path) for path in differing(before, after)):
             raise _changed(number, table)
         edits.append((entry.row_id, {name: turned_back(present[name], after[name], before[name]) for name in after}))
@@ -178,6 +181,7 @@ def _changed(number: int, table: Table) -> NotUndoableError:
 
 def _runs(entries: Iterable[Entry]) -> Iterator[tuple[Table, str, list[Entry]]]:
     """Cut entries into runs of the same table and action, a row at most once in each."""
+    # Only neighbours are put together: sorting them by table would break the order in which rows stand on each other.
     for (entity, action), group in groupby(entries, key=lambda entry: (entry.entity, entry.action)):
         run: list[Entry] = []
         seen: set[str] = set()

@@ -54,6 +54,7 @@ def check_file(path: Path) -> str:
         with closing(sqlite3.connect(_uri(path, "rw"), uri=True, timeout=BUSY_MS / 1000)) as database:
             if database.execute("PRAGMA application_id").fetchone()[0] != APPLICATION_ID:
                 raise ForeignFileError(f"{path} is a database, but not a project of hwsched; it was left alone")
+            # One finding suffices: a damaged file is not opened, however many its damages are.
             found = database.execute("PRAGMA quick_check(1)").fetchone()[0]
             if found != "ok":
                 raise _damaged(path, str(found))
@@ -86,6 +87,7 @@ def _check_outside(path: Path) -> None:
         raise ForeignFileError(f"{path} is not a project of hwsched; it was left alone")
     if len(head) < _HEADER_BYTES:
         raise _damaged(path, "it ends within its header")
+    # Asked here, since SQLite opens such a file for reading and fails at the first edit only.
     if not _writable(path):
         raise ForbiddenProjectError(f"you have no permission to write {path}")
     if not _writable(path.parent):
@@ -113,6 +115,7 @@ def refusal_of(path: Path, error: BaseException) -> ProjectError | None:
     error : BaseException
         As SQLite raised it.
     """
+    # Extended result codes carry the primary one in their lowest byte (sqlite.org/rescode.html).
     code = getattr(error, "sqlite_errorcode", 0) & 0xFF
     if code in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
         return BusyProjectError(f"somebody else is writing to {path}; nothing was changed, try again")
@@ -155,6 +158,7 @@ def make_file(path: Path, fill: Callable[[Path], None]) -> None:
     draft = part_beside(path)
     try:
         fill(draft)
+        # On the disk before it gets its name: after a loss of power the name must not lead to an empty file.
         _to_disk(draft)
         _take_name(draft, path)
     except OSError as error:

@@ -38,6 +38,7 @@ CHANNEL: Final = "hwsched_change_set"
 def tell(connection: Connection, number: int) -> None:
     """Have a server tell of a change set once it is committed; a file tells by itself."""
     if connection.dialect.name == "postgresql":
+        # PostgreSQL sends it on with the commit, and not at all where the transaction is rolled back.
         connection.execute(select(func.pg_notify(CHANNEL, str(number))))
 
 

@@ -72,6 +72,8 @@ def _upgrade_server(project: Project) -> Upgraded:
 def _upgrade_file(path: Path, revision: str) -> Upgraded:
     if is_current(revision, str(path)):
         return Upgraded(str(path), revision, revision)
+    # A migration rebuilds tables, and with foreign keys on SQLite empties a table before it drops it, though others
+    # point to its rows (sqlite.org/foreignkeys.html, section 5); what points where is checked at the end.
     engine = file_engine(path, foreign_keys=False)
     copy = None
     try:

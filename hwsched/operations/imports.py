@@ -85,6 +85,7 @@ class ImportFormat:
 
     def take_in(self, project: Project, path: Path, *, who: str, accept: str = "all") -> TakenIn:
         """Take a file in; raises InputRejected naming every cell that cannot be, and changes nothing then."""
+        # Loaded when it is used: spreadsheet libraries would make every start of the command line slower.
         taken: TakenIn = import_module(self.module).take_in(project, path, who=who, accept=accept)
         return taken
 

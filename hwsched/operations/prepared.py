@@ -75,8 +75,12 @@ def change_prepared(
     for left in reversed(range(ATTEMPTS)):
         try:
             with project.change(verb, summary, who) as change:
+                # The last attempt works everything out under the lock: others wait a little, but it is sure to come
+                # to an end.
                 made = write(change, not left)
         except NotReadyError as lacking:
+            # Outside the change set, which is rolled back by now: the writers' lock is not held while something long
+            # is worked out.
             lacking.work()
         else:
             return change, made

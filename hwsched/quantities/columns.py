@@ -41,11 +41,14 @@ def suspicious_in_column(values_mm: Sequence[float | None]) -> tuple[int, ...]:
     (3,)
     """
     known = [(i, value) for i, value in enumerate(values_mm) if value is not None and isfinite(value)]
+    # By their logarithms: a lost digit and a mixed-up unit are factors, and stand equally far off above and below.
     sizes = [(i, log10(value)) for i, value in known if value > 0]
     if len(sizes) < _FEWEST:
         return ()
     middle = _median([size for _, size in sizes])
+    # Medians, because the very values that are looked for would pull mean and deviation after them.
     spread = _median([abs(size - middle) for _, size in sizes]) * _SIGMA_OF_MAD
+    # In a column of equal doors the spread is nothing, and every other door would stand out.
     limit = max(log10(_LEAST_FACTOR), _SPREADS * spread)
     found = [i for i, size in sizes if abs(size - middle) > limit]
     found += [i for i, value in known if value <= 0]

@@ -75,6 +75,8 @@ def awg_area_mm2(awg: int) -> float:
     """
     if not -3 <= awg <= _FINEST_AWG:
         raise ValueError(f"no wire gauge {awg}: gauges go from 4/0 (-3) to {_FINEST_AWG}")
+    # ASTM B258: 39 equal ratios from No. 36 (0.005 in) to No. 0000 (0.46 in), so that any size follows without a
+    # table.
     diameter_mm = 0.127 * math.pow(92.0, (36 - awg) / 39)
     return math.pi / 4.0 * diameter_mm**2
 
@@ -106,6 +108,7 @@ def parse_gauge(text: str) -> Gauge:
     18
     """
     shown = f"“{text[:_LONGEST_TEXT]}”"
+    # A text from a file may be of any length; the patterns below must not be run over a whole page.
     plain = plain_text(text).lower() if len(text) <= _LONGEST_TEXT else ""
     if match := _AWG.fullmatch(plain):
         awg = _awg(match["before"] or match["after"] or match["aught"])
@@ -133,6 +136,7 @@ def parse_gauge(text: str) -> Gauge:
             "write the size of one conductor, and their number apart",
         )
     if plain.replace(".", "").replace(",", "").isdigit():
+        # 16 is a wire of 1.3 mm² or one of 16 mm²: no guess is small enough to be harmless.
         raise QuantityError(shown, f"can be {plain} AWG or {plain} mm²", f"write {plain} AWG or {plain} mm²")
     raise QuantityError(shown, "is no wire size", _ACCEPTED)
 

@@ -97,7 +97,9 @@ def _ticks(mm: float, denominator: int) -> tuple[str, int]:
         raise ValueError(f"the denominator must be one of {', '.join(map(str, _DENOMINATORS))}; got {denominator}")
     if not isfinite(mm):
         raise ValueError(f"no finite length: {mm}")
+    # Halves up and not to even, as Python's own rounding would have it: whoever reads a tape rounds one way.
     ticks = floor(abs(mm) / MM_PER_INCH * denominator + 0.5)
+    # A hair under zero is printed as 0, and not as -0.
     return ("-" if mm < 0 and ticks else ""), ticks
 
 

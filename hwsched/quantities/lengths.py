@@ -128,12 +128,15 @@ def read_length(value: object, bare_unit: BareUnit | None) -> Reading:
     """
     if type(value) is str:
         return _read_text(value, bare_unit)
+    # Before numbers: in Python a yes is the number 1, and would pass as a length of one.
     if isinstance(value, bool):
         raise LengthError(str(value).upper(), "is a yes or no, not a length", f"accepted are {ACCEPTED_LENGTHS}")
     if isinstance(value, int | float):
         return _read_number(value, bare_unit)
     if isinstance(value, str):
         return _read_text(str(value), bare_unit)
+    # A spreadsheet has made a date of what was typed: 3-4 and 3/4 become 4 March. What it was is not in the cell any
+    # more.
     if isinstance(value, dt.date):
         raise LengthError(value.isoformat()[:10], *explain_date(value))
     if isinstance(value, dt.time | dt.timedelta):
@@ -151,6 +154,7 @@ def _read_number(value: float, bare_unit: BareUnit | None) -> Reading:
     if not isfinite(number):
         raise LengthError(str(value)[:_LONGEST_TEXT], "is no finite number")
     try:
+        # No survey has negative lengths: a minus is most often a dash that was meant to join.
         if number < 0:
             raise _negative()
         digits = str(int(number)) if number == int(number) else ""

@@ -55,9 +55,11 @@ def exact_decimal(value: object) -> Decimal:
     >>> exact_decimal(12.1), exact_decimal("12.10"), exact_decimal(3)
     (Decimal('12.1'), Decimal('12.10'), Decimal('3'))
     """
+    # A yes would be taken as a price of 1.
     if isinstance(value, bool) or not isinstance(value, Decimal | int | str | float):
         raise MoneyError(f"must be a number, got {value!r}")
     try:
+        # By its shortest text: Decimal of a float itself would hold what binary digits make of 0.1.
         number = value if isinstance(value, Decimal) else Decimal(str(value))
     except (InvalidOperation, ValueError):
         raise MoneyError(f"must be a number, got {value!r}") from None
@@ -80,6 +82,7 @@ def decimal_text(number: Decimal) -> str:
     text = f"{number:f}"
     if "." in text:
         text = text.rstrip("0").rstrip(".")
+    # Decimal knows a negative zero, whose text would differ from that of the same amount.
     return "0" if text == "-0" else text
 
 
@@ -107,6 +110,7 @@ def summed(amounts: Iterable[Decimal]) -> Decimal:
     """
     result = ZERO
     for amount in amounts:
+        # Not by `sum`: that adds in the context of the thread, which rounds to 28 digits without a word.
         result = _EXACTLY.add(result, amount)
     return result
 
@@ -135,6 +139,7 @@ def rounded(amount: Decimal, places: int = 2) -> Decimal:
     """
     if not 0 <= places <= 10:
         raise MoneyError(f"places must be 0 to 10, got {places}")
+    # A context of its own, since the usual 28 digits refuse a long exact sum.
     return amount.quantize(ONE.scaleb(-places), rounding=ROUND_HALF_UP, context=Context(prec=1000))
 
 

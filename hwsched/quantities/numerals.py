@@ -63,6 +63,7 @@ def plain_numeral(token: str, three_digits: ThreeDigits = "ask") -> str:
     one_comma = _ONE_COMMA.fullmatch(token)
     if one_comma:
         whole, rest = one_comma[1], one_comma[2]
+        # 0,914 is never a thousand: nobody groups behind a leading zero.
         grouped = len(rest) == 3 and 1 <= len(whole) <= 3 and whole[0] != "0"
         if grouped and three_digits == "thousands":
             return whole + rest

@@ -13,6 +13,7 @@ def bare_number(digits: str, number: float, bare_unit: BareUnit | None) -> One |
     """Read a number without unit: in the column's unit, or as the door size that its digits stand for."""
     if bare_unit in (None, "in", "ft") and (sides := shorthand.size_in_digits(digits)):
         width, height = sides
+        # 2070 is 2'-0" by 7'-0" to one trade and a leaf's height in mm to another.
         if bare_unit is None and shorthand.is_millimetres_too(digits):
             raise Refusal(
                 f"can be the door size {width} x {height} or {digits} mm",
@@ -34,6 +35,7 @@ def unit_for(term: Term, other: Term | None, bare_unit: BareUnit | None) -> tupl
                 raise Refusal(f"{term.text} beside {other.text} mixes fractions and {other.unit}", "write both units")
             check_fraction(term.top, term.bottom)
         return other.unit, None
+    # Fractions are of inches, or of feet where the column says so; nobody writes 1 3/4 mm.
     if term.shape == "mixed":
         unit = "ft" if bare_unit == "ft" else "in"
         return unit, unit
@@ -43,6 +45,7 @@ def unit_for(term: Term, other: Term | None, bare_unit: BareUnit | None) -> tupl
         raise Refusal(f"{term.text} has no unit beside {other.text}", f"write {term.text}\" or {term.text}'")
     if bare_unit is None:
         raise _no_unit(term.text)
+    # Only millimetres run into the thousands on a door; in other units the space more likely parts two numbers.
     if term.shape == "spaced" and bare_unit != "mm":
         raise Refusal(f"{term.text} are two numbers or one of thousands", "write it without the space, with its unit")
     return bare_unit, bare_unit
@@ -54,6 +57,8 @@ def _unit_for_fraction(term: Term, bare_unit: BareUnit | None) -> tuple[str, str
     if FRACTION_SLASH in term.text:
         check_fraction(top, bottom)
         return "in", "in"
+    # 6/8 is six eighths of an inch off a rule or 6 ft 8 in of the door trade: only where the column counts in inches,
+    # or no inches of a foot can be meant, is it a fraction.
     if is_rule_fraction(top, bottom) and (bare_unit == "in" or bottom > 11):
         return "in", "in"
     readings, spellings = [], []

@@ -124,9 +124,11 @@ def _read_text(text: str, dimension: Dimension, bare_unit: str | None) -> tuple[
     unit, supply = match["unit"], match["before"]
     if dimension in ("voltage", "current") and (named := _SUPPLY.fullmatch(unit)):
         unit, supply = named["unit"], named["supply"]
+    # DC in front of anything but a voltage or current says nothing of it.
     elif supply:
         supply = supply if dimension in ("voltage", "current") else None
     try:
+        # 12-24 V is a range: its first number alone would be taken for the voltage.
         if _SECOND_VALUE.match(unit):
             raise Refusal("holds more than one value", f"write one, such as {facts.example}")
         number = read_numeral(match["number"].lower())
@@ -173,6 +175,7 @@ def _conversion(unit: str, dimension: Dimension) -> tuple[float, float]:
     try:
         if name is None and not _UNIT_NAME.fullmatch(unit):
             raise UnknownUnitError(unit)
+        # The registry takes an angle for a plain number, so that any unit would pass for one.
         if name is None and facts.only_listed:
             raise UnknownUnitError(unit)
         return conversion(name or unit, facts.registry_unit)
@@ -266,4 +269,5 @@ def convert_quantity(value: float, dimension: Dimension, unit: str) -> float:
         factor, offset = _conversion(unit, dimension)
     except Refusal as refusal:
         raise QuantityError(unit, refusal.problem, refusal.suggestion) from None
+    # Twelve digits, as in reading: a value that is shown and typed again must come back as itself.
     return float(f"{(value - offset) / factor:.12g}")

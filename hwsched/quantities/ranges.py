@@ -30,10 +30,12 @@ def read_range(plain: str, bare_unit: BareUnit | None) -> Range | None:
 
 
 def _range(low: Term, high: Term, bare_unit: BareUnit | None, *, is_dash: bool) -> Range:
+    # 3-4 is 3 ft 4 in to the door trade, and three to four to everybody else: it is asked.
     if is_dash and high.unit in (None, "in") and low.unit is None:
         side = shorthand.side_in_digits(f"{low.text}-{_digits(high)}")
         if side:
             raise _ask_about_dash(side)
+    # 2-914 mm may count two leaves of that width.
     if is_dash and low.text == "2" and high.unit and to_mm(high.value, high.unit) >= LEAST_LEAF_MM:
         raise Refusal(
             f"can be two leaves of {high.text} or a range", f"write 2({high.text}), or the range with both units"
@@ -41,6 +43,7 @@ def _range(low: Term, high: Term, bare_unit: BareUnit | None, *, is_dash: bool) 
     low_unit, low_assumed = unit_for(low, high, bare_unit)
     high_unit, high_assumed = unit_for(high, low, bare_unit)
     low_mm, high_mm = to_mm(low.value, low_unit), to_mm(high.value, high_unit)
+    # A range that goes downward is most often feet and inches read as two numbers.
     if low_mm > high_mm:
         raise Refusal("the range goes downward", f"write {high.text} to {low.text}, or feet and inches with both marks")
     return Range(low_mm, high_mm, low_assumed or high_assumed)

@@ -40,6 +40,7 @@ class OtherDimensionError(ValueError):
 
 @lru_cache(maxsize=1)
 def _registry() -> pint.UnitRegistry[Any]:
+    # Made when first asked for: it takes longer to build than all the rest of a start.
     return pint.UnitRegistry()
 
 
@@ -68,11 +69,14 @@ def conversion(unit: str, target: str) -> tuple[float, float]:
     try:
         source = registry.parse_units(unit)
         wanted = registry.parse_units(target)
+    # The parser evaluates what people type and falls over it in many ways; all of them mean that it is no unit.
     except (pint.errors.PintError, AttributeError, AssertionError, ValueError, TypeError, SyntaxError) as error:
         raise UnknownUnitError(str(error)) from None
     if source.dimensionality != wanted.dimensionality:
         same = (words for name, words in _MEASURES.items() if registry.parse_units(name).is_compatible_with(source))
         raise OtherDimensionError(next(same, f"a quantity of {source.dimensionality}"))
+    # Two points give factor and offset, which degrees Fahrenheit need; a factor alone would be wrong for
+    # temperatures.
     zero = float(registry.Quantity(0.0, source).to(wanted).magnitude)
     one = float(registry.Quantity(1.0, source).to(wanted).magnitude)
     return one - zero, zero

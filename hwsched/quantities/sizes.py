@@ -29,6 +29,7 @@ def read_size(plain: str, bare_unit: BareUnit | None) -> Size | None:
         parts = [match[1] or match[3] for match in letters if match]
         if found == ["h", "w"]:
             parts.reverse()
+        # Letters may stand either way round, and then decide over the order.
         elif found != ["w", "h"]:
             raise Refusal("both sides carry the same letter", "write width x height")
     width, height = parts
@@ -49,6 +50,7 @@ def _size_in_digits(width: str, height: str) -> Size | None:
         sides.append(side)
     if not any(side.separator for side in sides):
         return None
+    # 3/4 x 6/8 is a strip of wood in one trade and a door in the other.
     if fractions == sum(side.separator == "/" for side in sides) == 2:
         raise Refusal(
             f"can be {sides[0]} x {sides[1]} (feet/inches) or fractions of an inch",
@@ -64,6 +66,7 @@ def _size_of_terms(width: str, height: str, bare_unit: BareUnit | None) -> Size 
         return None
     second_unit, second_assumed = unit_for(second, first, bare_unit)
     second_mm = to_mm(second.value, second_unit)
+    # 2 x 914 mm is two leaves as often as a size.
     if first.text == "2" and second.unit and second_mm >= LEAST_LEAF_MM:
         raise Refusal(f"can be two leaves of {height} or a size 2 x {height}", f"write 2({height}), or both units")
     first_unit, first_assumed = unit_for(first, second, bare_unit)

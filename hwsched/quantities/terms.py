@@ -79,6 +79,7 @@ def _fraction(whole: int, top: int, bottom: int, *, check: bool = True) -> float
     """Value of a mixed number; a fraction standing alone is checked only once it is known to be one."""
     if check:
         check_fraction(top, bottom)
+    # Over zero is refused later, once it is known whether it was meant as a fraction at all.
     return whole + top / bottom if bottom else 0.0
 
 
@@ -88,6 +89,7 @@ def check_fraction(top: int, bottom: int) -> None:
         raise Refusal(f"{top}/0 is no fraction")
     if bottom > FINEST_DENOMINATOR:
         raise Refusal(f"{top}/{bottom} is finer than 1/{FINEST_DENOMINATOR}", "write decimals")
+    # 13/4 has most often lost the space of 1 3/4: read as it stands it would be 3 1/4.
     if top >= bottom:
         digits = str(top)
         split = f"{digits[:-1]} {digits[-1]}/{bottom}" if len(digits) > 1 and int(digits[-1]) else ""

@@ -12,16 +12,19 @@ _RESERVED: Final = re.compile(r"(con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³]|c
 
 def _folded(name: str) -> str:
     """Return what file systems take for the same: letters of any case, composed or not."""
+    # Twice: folding the case can put letters together that decompose again.
     return unicodedata.normalize("NFKD", unicodedata.normalize("NFKD", name).casefold())
 
 
 def _cut(text: str, limit: int) -> str:
     """Cut a text so that it takes no more bytes than a limit."""
+    # File systems count bytes, and a cut must not leave half a letter.
     return text.encode("utf-8", "ignore")[:limit].decode("utf-8", "ignore")
 
 
 def _safe(mark: str) -> str:
     text = unicodedata.normalize("NFC", mark.encode("utf-8", "ignore").decode("utf-8"))
+    # Windows drops dots and spaces at the end of a name without a word, and then finds another file.
     text = _UNSAFE.sub("_", text).strip(" .")
     text = _cut(text, _LONGEST).strip(" .")
     if not text.strip("_"):

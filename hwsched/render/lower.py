@@ -237,9 +237,11 @@ def _dimension(shape: Dimension, sheet: _Sheet) -> None:
             )  # fmt: skip
     height = LETTER_HEIGHT_MM["dimension"]
     width = text_width_mm(shape.text, height)
+    # Short dimensions stand outside with their arrows turned inward: letters across an arrow head cannot be read.
     words_inside = length >= width + 2 * ARROW_LENGTH_MM + 1.0
     arrows_inside = length >= 2 * ARROW_LENGTH_MM + 1.0
     turn = math.atan2(uy, ux)
+    # Words are read from below or from the right, as drawings have it; straight up counts as from the right.
     if turn > math.pi / 2 + 1e-9 or turn < -math.pi / 2 + 1e-9:
         turn += math.pi if turn < 0 else -math.pi
     px, py = -math.sin(turn), math.cos(turn)
@@ -291,6 +293,7 @@ def _column(members: list[Callout], sheet: _Sheet, x: float, sign: float) -> Non
     if not members:
         return
     scale = sheet.scale
+    # From top to bottom, so that no two leaders cross.
     members = sorted(members, key=lambda c: -c.y)
     blocks = []
     for callout in members:

@@ -98,10 +98,13 @@ class Pages:
     def finish(self) -> None:
         """Finish the last page and write how many there are."""
         self.end_section()
+        # As a form that all pages refer to: how many there are is only known after the last is drawn, and setting
+        # everything twice would take twice as long.
         self._write_form(_TOTAL, str(self.number), _SUBHEAD, False)
 
     def need(self, height: float) -> None:
         """Start a new page unless so much room is left or the page is empty."""
+        # What is higher than a whole page would else begin new pages without end.
         if self.room < height and not self._fresh:
             self.new_page()
 
@@ -119,6 +122,7 @@ class Pages:
         self._going_on = False
         self.number += 1
         self._sheet += 1
+        # reportlab makes its preamble anew whenever the size is set, even to the same.
         if self.canvas._pagesize != self._size:
             self.canvas.setPageSize(self._size)
         self._draw_head_and_foot()

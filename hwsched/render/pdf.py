@@ -42,6 +42,7 @@ rl_config.useA85 = 0
 def new_canvas(path: Path, paper: Paper = "letter") -> Any:
     """Return an empty canvas that writes the same bytes for the same commands."""
     register()
+    # Invariant: reportlab would write time and a random identifier, and the same document would differ each time.
     return Canvas(str(path), pagesize=style.PAPERS[paper], invariant=1, pageCompression=1)
 
 

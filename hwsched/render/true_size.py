@@ -67,10 +67,12 @@ def tiling(width_mm: float, height_mm: float, paper: Paper) -> Tiling:
         wide, tall = (long, short) if landscape else (short, long)
         wide, tall = wide - 2 * EDGE_MM, tall - 2 * EDGE_MM - HEAD_MM - FOOT_MM
         columns, rows = (
+            # Less a touch, or a drawing that fills its sheets exactly would get one more, empty but for its frame.
             1 if need <= shown_mm else 1 + ceil((need - shown_mm) / (shown_mm - OVERLAP_MM) - 1e-9)
             for need, shown_mm in ((width_mm, wide), (height_mm, tall))
         )
         found.append(Tiling(columns, rows, wide, tall, landscape))
+    # The first of equals, which is upright.
     return min(found, key=lambda tiles: tiles.sheets)
 
 
@@ -119,6 +121,8 @@ def render_true_size(
     total = sum(tile.sheets for tile in tiles)
     with replacing(Path(path)) as beside:
         canvas = new_canvas(beside, paper)
+        # Viewers shrink a page to the printer's margins unless the file asks them not to; a template at 97 % drills
+        # every hole in the wrong place.
         canvas.setViewerPreference("PrintScaling", "None")
         canvas.setTitle(shown(heading) or "True-size templates")
         canvas.setCreator("hwsched")
@@ -166,6 +170,7 @@ def _sheet(
     canvas.clipPath(window, stroke=0, fill=0)
     painter.paint(view, page_left - left, page_top - top)
     canvas.restoreState()
+    # Restoring takes pen and letters back behind the painter's back: it must not believe that they are still set.
     painter.forget()
     name = f"Tile {_name(row, column)} of {tile.rows} × {tile.columns}" if tile.sheets > 1 else "One sheet"
     _frame(canvas, painter, tile, row, column, page_left, page_top)

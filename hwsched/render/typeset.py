@@ -45,6 +45,7 @@ def set_heading(pages: Pages, block: Heading, keep: float) -> None:
     lines = wrap(block.text, pages.width, size, True)
     leading = size * 1.25
     height = leading * len(lines) + (5.0 if block.level < 3 else 2.0)
+    # A heading alone at the foot of a page belongs to nothing.
     pages.need(height + keep)
     if block.level == 1:
         pages.outline(block.text)

@@ -58,6 +58,8 @@ def wrap(text: str, width: float, size: float, bold: bool = False) -> tuple[str,
     >>> wrap("drill from both faces", 60, 10)
     ('drill from', 'both faces')
     """
+    # By the width over the size: one memory serves all sizes, and rounding lets widths meet that differ in their last
+    # bits.
     return _wrap(printable(text), round(width / size, 4), bold)
 
 
@@ -82,6 +84,8 @@ def _wrap_paragraph(paragraph: str, room: float, bold: bool, lines: list[str]) -
             continue
         if line:
             lines.append(line)
+        # Nothing is cut off: a catalogue number longer than its column is broken, since half of it orders another
+        # part.
         if wide > room:
             *full, word = _break_word(word, room, bold)
             lines.extend(full)

@@ -60,10 +60,12 @@ def render_xlsx(document: Document, path: Path) -> None:
     OSError
         When the folder cannot be written.
     """
+    # Row by row into the file: held in memory, a schedule of ten thousand openings takes several times as much.
     book = Workbook(write_only=True)
     book.properties.creator = "hwsched"
     book.properties.title = printable(document.title)
     book.properties.created = book.properties.modified = _MADE
+    # Spreadsheet programs keep this sheet name for themselves, and call a file that uses it damaged.
     taken: set[str] = {"history"}
     _front(book, document, taken)
     for name, tables in _sheets(document):
@@ -106,6 +108,7 @@ def _sheet_name(title: str, taken: set[str]) -> str:
     """Make a sheet's name: at most 31 characters, no sign that is not allowed, none twice in any case of letters."""
     base = _UNSAFE_NAME.sub("-", printable(title).replace("\n", " ")).strip("' ")[:31].strip("' ") or "Table"
     name, number = base, 1
+    # Spreadsheet programs do not tell letters by their case in names of sheets.
     while name.casefold() in taken:
         number += 1
         tail = f" {number}"
@@ -115,6 +118,7 @@ def _sheet_name(title: str, taken: set[str]) -> str:
 
 
 def _cell(sheet: Any, value: Cell, font: Font = _PLAIN, align: str = "left", fill: PatternFill | None = None) -> Any:
+    # Neither infinite nor not a number can stand in a cell; the difference of either with itself is no zero.
     if isinstance(value, float) and value - value != 0:
         value = str(value)
     if not isinstance(value, str):
@@ -124,6 +128,7 @@ def _cell(sheet: Any, value: Cell, font: Font = _PLAIN, align: str = "left", fil
         # Setting the value would guess its type; a text is a text, whatever it starts with.
         cell._value = printable(value)
         cell.data_type = "s"
+        # As text it is no formula here; the mark keeps it one when a person opens the cell and presses Enter.
         if value[:1] in ("=", "+", "-", "@"):
             cell.quotePrefix = True
     cell.font = font
@@ -136,13 +141,16 @@ def _cell(sheet: Any, value: Cell, font: Font = _PLAIN, align: str = "left", fil
 def _set_up(sheet: Any, document: Document, head_rows: int) -> None:
     sheet.page_setup.orientation = "landscape"
     sheet.page_setup.fitToWidth = 1
+    # Nought is as many pages as it takes; one would shrink a long list until nobody can read it.
     sheet.page_setup.fitToHeight = 0
     sheet.sheet_properties.pageSetUpPr.fitToPage = True
     sheet.page_margins.left = sheet.page_margins.right = 0.4
     if head_rows:
         sheet.print_title_rows = f"1:{head_rows}"
+        # Of a sheet that is written row by row this must be said before its first row.
         sheet.freeze_panes = f"A{head_rows + 1}"
     project, title, stamp = (
+        # In heads and feet & begins a code, such as that of the page number; doubled it is itself.
         printable(text).replace("\n", " ").replace("&", "&&")[:80]
         for text in (document.project, document.title, f"Revision {document.revision}   {document.date}")
     )

@@ -23,6 +23,7 @@ def as_bore(hole: Hole, leaf: LeafSize, target: Box | None = None) -> BoreInput:
     start = (hole.x_mm, hole.y_mm, z)
     if hole.from_depth_mm > 0:
         direction = (-tan(radians(hole.edge_deg)), tan(radians(hole.up_deg)), inward)
+        # Below its face the start lies on no plane, so that its direction is given and no face.
         return BoreInput(
             leaf, start, hole.diameter_mm, direction=direction, depth_mm=hole.depth_mm, through=True, target=target
         )
@@ -39,6 +40,7 @@ def as_rod(hole: Hole, thickness_mm: float) -> Rod:
     across, up = -tan(radians(hole.edge_deg)), tan(radians(hole.up_deg))
     deep = left
     if hole.depth_mm is not None:
+        # A depth is told along the axis; how far it goes into the leaf follows from the slope.
         deep = min(left, hole.depth_mm / sqrt(1 + across * across + up * up))
     start: Vector = (hole.x_mm, hole.y_mm, z)
     end: Vector = (hole.x_mm + across * deep, hole.y_mm + up * deep, z + inward * deep)

@@ -60,6 +60,7 @@ def way_kinds(given: OpeningInput, fit: Fit) -> tuple[str, ...]:
     if leaf is None or form is None or leaf.material is None:
         return ()
     if leaf.material == "glass":
+        # Glass is not drilled: only where the lock stands in a patch or rail is there a way along it.
         return ("surface",) if form in ("mortise", "euro-profile", "rim") else ()
     if form == "cabinet":
         return ("surface",)
@@ -67,15 +68,20 @@ def way_kinds(given: OpeningInput, fit: Fit) -> tuple[str, ...]:
         return ("hollow",) if leaf.material in SKINNED else ("surface",)
     inside = "hollow" if leaf.material in SKINNED else "channel" if leaf.material in SOLID else ""
     if form == "bored":
+        # A bored lock has no case to come into from above; in solid material the lead goes slantwise into the cross
+        # bore.
         return ("hollow",) if inside == "hollow" else ("slanted",)
     kinds = [inside] if inside else []
     if form in ("mortise", "reader") or (form == "euro-profile" and _half(lock_part(given, fit))):
+        # Straight behind the cylinder costs one square hole, and is what the trade tries first.
         kinds.insert(0, "square")
     return tuple(kinds)
 
 
 def _half(part: Part | None) -> bool:
     inside = part.number_of(INSIDE_HALF_MM) if part is not None else None
+    # The blind side of a half cylinder is 10 mm (DIN 18252 as quoted in trade): behind it the leaf is free for a
+    # square hole.
     return inside is not None and inside <= 10.0
 
 
@@ -101,6 +107,7 @@ def _lead_z(fit: Fit, lock: Item, part: Part, thick: float) -> float | None:
         if pitch is None or offset is None:
             return None
         turns = fit.stack.turns if fit.stack is not None else 0
+        # The lead comes out beside the cam, which a turn carries farther in.
         return min(max(middle + offset - turns * pitch, 0.0), thick)
     if part.kind == "rim-cylinder":
         body, trim = part.number_of(BODY_LENGTH_MM), lock.trim_key_mm
@@ -120,6 +127,7 @@ def _box(lock: Item, part: Part, lead_z: float, x: float, y: float, thick: float
             return None
         # Without its height the case surely reaches down to the cylinder's lower edge.
         high = lock.case_height_mm if lock.case_height_mm is not None else above + distance_mm("cylinder-hole") / 2
+        # Whatever its depth, the case holds the cylinder.
         deep = max(lock.case_depth_mm or 0.0, x + distance_mm("cylinder-hole") / 2)
         middle = thick / 2 + (lock.case_offset_mm or 0.0)
         return Box((0.0, y + above - high, middle - wide / 2), (deep, y + above, middle + wide / 2))
@@ -142,6 +150,7 @@ def _box(lock: Item, part: Part, lead_z: float, x: float, y: float, thick: float
 
 def _round(x: float, y: float, diameter: float, z0: float, z1: float) -> Box:
     half_wide = min(_SLIVER_MM, diameter / 4)
+    # Laid into the circle, not round it: a bore that meets the box surely meets the hole.
     half_high = ((diameter / 2) ** 2 - half_wide**2) ** 0.5
     return Box((x - half_wide, y - half_high, z0), (x + half_wide, y + half_high, z1))
 

@@ -47,12 +47,14 @@ def near(
             continue
         if found.rect is None:
             yield unknown(found.needs, found.name)
+        # Without a place the unit is asked only what is unknown of its surroundings.
         elif housing is not None:
             rect = swept(found.rect, sweep_deg) if sweep_deg else found.rect
             yield from _verdict(given, found, gap_mm(housing, rect), clearance_mm)
 
 
 def _verdict(given: OpeningInput, found: Footprint, gap: float, clearance_mm: float) -> Iterable[Verdict]:
+    # A unit put exactly at its distance must keep it: sums of inches in millimetres miss by a hair.
     if gap >= clearance_mm - TOUCH_MM:
         return
     short = clearance_mm - gap

@@ -52,6 +52,7 @@ class Footprint:
 
 def face_of(item: Item) -> str:
     """Return the face an item stands on; while unknown where its kind stands by nature, else both."""
+    # Unknown counts as both faces: what may stand there is kept clear of.
     return item.face or _ELSEWHERE.get(item.kind or "", "both")
 
 
@@ -164,9 +165,11 @@ def _lock_trim(
     if form == "gate":
         return _gate_case(given, fit, lock)
     if form == "cabinet":
+        # A nut on the thread is taken as twice its diameter across.
         return _new_trim(given, fit, lock, THREAD_DIAMETER_MM, "cabinet bolt", 2.0)
     if form == "reader":
         return None
+    # With an exit device the rim cylinder works the device, and there is no case of its own beside it.
     if form == "rim" and face == "inside" and not any(o.kind == "exit-device" for o in others):
         return _rim_case(lock)
     return _surveyed_trim(lock, face, others)
@@ -185,10 +188,12 @@ def _surveyed_trim(lock: Item, face: str, others: list[Footprint]) -> Footprint 
     if rect is not None:
         return Footprint("lock", "lock's trim", rect)
     if face == "inside" and not any(o.kind in _DESCRIBES_TURN for o in others):
+        # Whether a turn stands there decides where a unit can: unknown is asked, not taken as none.
         if lock.thumb_turn is None and lock.lock_form in ("mortise", "euro-profile"):
             return Footprint("thumb-turn", "thumb turn", None, ("existing_item.thumb_turn",))
         if lock.thumb_turn:
             return Footprint("thumb-turn", "thumb turn", None, missing(lock))
+    # What was surveyed by itself is not asked for a second time as the lock's own trim.
     if any(o.kind in _DESCRIBES_TRIM for o in others):
         return None
     side = "trim_inside_mm" if face == "inside" else "trim_key_mm"
@@ -260,6 +265,7 @@ def stop_bands(given: OpeningInput, leaf: Leaf, face: str) -> tuple[tuple[Rect, 
     if given.opening.form == "cabinet" or (leaf.material == "glass" and given.opening.frame_material == "none"):
         return (), ()
     stop, side = given.opening.frame_stop_mm, stop_side(given)
+    # The other face opens away from the stop and has no hidden band, whatever the stop measures.
     if stop == 0 or (stop is None and given.opening.frame_material == "none") or (side is not None and side != face):
         return (), ()
     needs = [f"opening.{n}" for n, v in (("hand", side), ("frame_stop_mm", stop)) if v is None]
@@ -269,6 +275,7 @@ def stop_bands(given: OpeningInput, leaf: Leaf, face: str) -> tuple[tuple[Rect, 
         return (), tuple(needs) or ("leaf.undercut_mm",)
     low, top = 0.0, span[1]
     bands = [Rect(leaf.width_mm - stop, low, leaf.width_mm, top), Rect(0.0, top - stop, leaf.width_mm, top)]
+    # A pair's leaves meet each other at the lock edge: no stop stands there.
     if given.opening.form != "pair":
         bands.append(Rect(0.0, low, stop, top))
     return tuple(bands), ()

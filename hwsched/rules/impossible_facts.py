@@ -46,6 +46,8 @@ class _Limits:
             if value is None:
                 continue
             low, high = self.spans[i]
+            # Infinite and not a number come from spreadsheets and other programs; every comparison with the latter is
+            # false.
             if not isfinite(value) or (low is not None and value < low) or (high is not None and value > high):
                 yield ImpossibleFact(f"{self.entity}.{self.names[i]}", self.labels[i], value, low, high, about)
 
@@ -82,5 +84,6 @@ def without_impossible(given: OpeningInput) -> OpeningInput:
 
 
 def _cleared(limits: _Limits, thing: Any) -> Any:
+    # To unknown, and not to the nearest limit: a fact that cannot be true says nothing of the one that is.
     wrong = {impossible.fact.partition(".")[2]: None for impossible in limits.impossible_facts(thing, "")}
     return replace(thing, **wrong) if wrong else thing

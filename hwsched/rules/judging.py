@@ -26,6 +26,8 @@ def findings_of(members: Iterable[OpeningRule], given: OpeningInput, fit: Fit) -
         finding_of(rule, verdict)
         for rule in members
         if rule.id not in off
+        # Rules would reckon with a leaf of 3 mm or 90 m as if it stood there; only the one that names such facts sees
+        # them.
         for verdict in judge(rule, given if rule.sees_all else sound, fit, settings=settings)
     ]
     found.sort(key=lambda finding: _RANK[finding.severity])
@@ -116,6 +118,7 @@ def of_opening(said: Sequence[tuple[LockPoint, Sequence[Finding]]]) -> tuple[Fin
     found: list[tuple[Finding, list[str]]] = []
     for point, findings in said:
         for finding in findings:
+            # Twice at one lock point is two findings, though they read the same.
             held = next((names for each, names in found if each == finding and point.name not in names), None)
             if held is None:
                 found.append((finding, [point.name]))

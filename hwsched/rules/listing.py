@@ -17,6 +17,7 @@ def judge_listed(given: OpeningInput, fit: Fit, roles: Sequence[str]) -> Iterabl
     for fit_part in fit.parts:
         if fit_part.role not in roles:
             continue
+        # Unknown is not unrated: the label may just not have been read.
         if carries is None:
             yield unknown(("opening.rating",), fit_part.part)
             continue
@@ -24,6 +25,7 @@ def judge_listed(given: OpeningInput, fit: Fit, roles: Sequence[str]) -> Iterabl
         is_listed = part.flag_of(FIRE_LISTED) if part is not None else None
         if is_listed is None:
             yield unknown((f"part {fit_part.part}.fire_listed",), fit_part.part)
+        # A UL 294 or UL 1034 mark says nothing of fire: every part that is added needs its own listing.
         elif not is_listed:
             yield Verdict(
                 f"The opening is rated {given.opening.rating} min; this part is not declared as listed for "

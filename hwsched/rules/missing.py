@@ -49,6 +49,7 @@ def missing_facts(openings: Iterable[tuple[str, Fit | None, Sequence[Finding]]])
     found = [
         MissingFact(fact, label_of(fact), tuple(alone.get(fact, ())), tuple(marks)) for fact, marks in needed.items()
     ]
+    # What unblocks most by itself first: a surveyor with one hour brings home most openings.
     return tuple(sorted(found, key=lambda each: (-len(each.alone), -len(each.needed), each.label)))
 
 
@@ -58,6 +59,7 @@ def needs_of(fit: Fit | None, findings: Sequence[Finding]) -> tuple[str, ...]:
     if fit is not None and fit.status == "to-measure":
         facts.update((need.fact, None) for need in fit.needs)
     for finding in findings:
+        # A note keeps nobody from work, so that nobody is sent out for its facts.
         if finding.needs and not finding.waived and finding.severity != "note":
             facts.update(dict.fromkeys(finding.needs))
     return tuple(facts)

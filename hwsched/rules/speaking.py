@@ -52,6 +52,7 @@ def judge(rule: Rule[*Judged], *judged: *Judged, settings: Settings) -> tuple[Ve
     try:
         # As limits_of has it; asked straight, since a fit asks hundreds of times.
         return tuple(rule.judge(*judged, settings.limits_for(rule.id, rule.declared)))
+    # A rule may come from another package: its slip must be known as one of the rule, not of the opening.
     except Exception as error:
         raise RuleError(f"rule {rule.id} failed: {error!r}; {rule.subject.told(*judged)}") from error
 
@@ -61,6 +62,7 @@ def severity_of(rule: AnyRule, verdict: Verdict) -> Severity:
     if verdict.severity is not None:
         return verdict.severity
     if verdict.needs:
+        # Not known is not wrong: an opening that may be in order must not stand beside those that cannot be.
         return SEVERITIES[min(SEVERITIES.index(rule.severity) + 1, len(SEVERITIES) - 1)]
     return rule.severity
 

@@ -40,6 +40,7 @@ def escaped(text: str) -> str:
     >>> escaped("101\x1b[31m"), escaped("A\u202e1"), escaped("two\nlines")
     ('101\\u001b[31m', 'A\\u202e1', 'two\nlines')
     """
+    # Nearly all texts are printable, and asking that is many times as quick as translating.
     return text if text.isprintable() else text.translate(_ESCAPES)
 
 

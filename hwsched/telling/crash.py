@@ -97,6 +97,7 @@ def _frames(error: BaseException) -> list[str]:
     lines: list[str] = []
     told: set[int] = set()
     chain: BaseException | None = error
+    # Causes can be tied into a circle by hand.
     while chain is not None and id(chain) not in told:
         told.add(id(chain))
         if lines:
@@ -105,6 +106,7 @@ def _frames(error: BaseException) -> list[str]:
             lines.append(f'  File "{_short(frame.filename)}", line {frame.lineno}, in {frame.name}')
             lines.append(f"    {frame.line}")
         lines.append(without_data(chain))
+        # As Python's own traceback follows it: "from None" says that what came before is no part of the story.
         chain = chain.__cause__ or (None if chain.__suppress_context__ else chain.__context__)
     return lines
 

@@ -72,6 +72,7 @@ class LastLines(logging.Handler):
     def emit(self, record: logging.LogRecord) -> None:
         """Keep a line."""
         stated = record.args if isinstance(record.args, tuple) else ()
+        # Only numbers of what was put in: texts may be marks, names or paths, and the report is sent.
         shown = tuple(each if isinstance(each, int | float) else "..." for each in stated)
         try:
             words = str(record.msg) % shown if shown else str(record.msg)
@@ -126,6 +127,7 @@ def start_log(*, verbose: bool = False) -> None:
     handlers: list[logging.Handler] = [_LAST]
     try:
         log_folder().mkdir(parents=True, exist_ok=True)
+        # Opened at the first line only: a verb that logs nothing leaves no file.
         handlers.append(_File(log_file(), maxBytes=_LARGEST, backupCount=_KEPT_FILES, encoding="utf-8", delay=True))
     except OSError as error:
         if verbose:

@@ -108,12 +108,14 @@ class FactsKeys:
             chosen["point"] = point_facts(given)
         if chosen:
             facts.append(chosen)
+        # Two halves: what openings share is hashed once for all of them.
         return hashlib.sha256(_encode(facts).encode()).hexdigest()[:32] + self._surroundings(given, read)
 
     def _surroundings(self, given: OpeningInput, read: FactsRead) -> str:
         catalogue, settings = given.catalogue, given.settings
         if catalogue is not self._catalogue:
             self._catalogue, self._kinds, self._around = catalogue, {}, {}
+        # Identity first: settings are the same object for nearly all openings, and comparing them costs.
         if settings is not self._settings and settings != self._settings:
             # How parts are hashed hangs on what the project ranks by.
             self._settings, self._kinds, self._around = settings, {}, {}
@@ -159,6 +161,7 @@ def _getters(*names: tuple[str, ...]) -> list[Callable[[Any], Any]]:
 def _getter(names: tuple[str, ...]) -> Callable[[Any], Any]:
     if len(names) > 1:
         return attrgetter(*names)
+    # attrgetter takes no empty list, and gives one value bare where a list is wanted.
     return lambda thing: [getattr(thing, name) for name in names]
 
 
@@ -169,6 +172,7 @@ def _plain(value: Any) -> Any:
         return {name: each for name, each in held.items() if each not in (None, [], {})}
     if isinstance(value, tuple | list):
         return [_plain(each) for each in value]
+    # A set has another order in every process.
     if isinstance(value, frozenset):
         return sorted(value)
     if isinstance(value, Mapping):

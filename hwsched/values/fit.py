@@ -258,12 +258,14 @@ def together(fits: Sequence[Fit | None]) -> Fit | None:
         out. None where one of them is not worked out.
     """
     known = [fit for fit in fits if fit is not None]
+    # One lock point that is not worked out leaves the opening unknown: half a box would be packed for it.
     if len(known) != len(fits) or not known:
         return None
     if len(known) == 1:
         return known[0]
     statuses = {fit.status for fit in known}
     status: Status = (
+        # The worst decides: what cannot fit stays so whatever is measured at the other points.
         "does-not-fit" if "does-not-fit" in statuses else "to-measure" if "to-measure" in statuses else "fits"
     )
     parts: dict[tuple[Role, str], FitPart] = {}
@@ -278,6 +280,7 @@ def together(fits: Sequence[Fit | None]) -> Fit | None:
         status,
         tuple(parts.values()),
         holes=tuple(hole for fit in known for hole in fit.holes),
+        # Where one point is on a supply there is wiring at the opening, and that is what its packet must say.
         power="supply" if "supply" in powers else "battery" if "battery" in powers else "none",
         refused=tuple(refusal for fit in known for refusal in fit.refused),
         needs=tuple(dict.fromkeys(need for fit in known for need in fit.needs)),

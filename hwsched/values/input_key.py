@@ -59,6 +59,7 @@ _encode: Final = json.JSONEncoder(separators=(",", ":"), ensure_ascii=True).enco
 
 
 def _settings(settings: Settings) -> tuple[Any, ...]:
+    # Sorted before it is hashed: neither mapping nor set has an order that means anything.
     return (sorted(settings.limits.items()), sorted(settings.rules_off), settings.prefer, settings.length_style)
 
 
@@ -72,6 +73,7 @@ def survey_key(given: OpeningInput) -> str:
     str
         64 hexadecimal digits; equal for openings alike.
     """
+    # In the words of the first version, so that a waiver given before a word changed still belongs to its facts.
     surveyed = _encode((_surveyed(given), _by_hand(given), _later(given)))
     return hashlib.sha256(in_first_words(surveyed).encode()).hexdigest()
 
@@ -90,6 +92,7 @@ def input_key(given: OpeningInput) -> str:
         64 hexadecimal digits: SHA-256 over the facts that matter in canonical JSON.
     """
     later = _later(given)
+    # Stock changes daily: only where the project ranks by it may it make a fit out of date.
     if given.settings.prefer in ("stock", "preferred"):
         later["ranks"] = given.catalogue.ranks
     if len(given.catalogue.currencies) > 1:

@@ -27,12 +27,14 @@ def leaf_name(leaf: Leaf) -> str:
 
 def on_leaf(item: Item, leaf: Leaf) -> bool:
     """Tell whether an item may stand on a leaf; an item whose leaf is unknown stands on each."""
+    # An item whose leaf is unknown keeps a unit off wherever it may stand.
     return item.leaf is None or item.leaf == leaf_name(leaf) or (item.leaf == "single" and leaf.position is None)
 
 
 def active_leaf(leaves: Sequence[Leaf]) -> Leaf | None:
     """Return the leaf that people use first: the single or the active one; None while unknown."""
     for leaf in leaves:
+        # A position that nobody noted counts as the active leaf: most openings have but one.
         if leaf.position != "inactive":
             return leaf
     return None
@@ -58,8 +60,10 @@ def first_lock(leaves: Sequence[Leaf], items: Sequence[Item]) -> Item | None:
     for item in items:
         if not is_lock(item):
             continue
+        # What comes off is not converted, though it is a lock.
         if item.disposition == "remove" or (leaf is not None and not on_leaf(item, leaf)):
             continue
+        # A lock whose form is known first: only from it can anything be worked out.
         rank = (item.lock_form is None, LOCK_KINDS.get(item.kind or "", 3), item.disposition != "replace")
         if rank < best_rank:
             best, best_rank = item, rank
@@ -84,6 +88,8 @@ def lock_items(leaves: Sequence[Leaf], items: Sequence[Item]) -> tuple[Item, ...
         here = place_of(item, active)
         taken = [each for each in found if place_of(each, active) == here]
         if item.disposition is None:
+            # Without a word on what happens to it, a second lock is taken as one to convert only where no other
+            # stands on that leaf.
             another = item.lock_form is not None and not taken and here in names
         else:
             another = item.disposition == "replace" and not any(_one_device(item, each) for each in taken)
@@ -156,6 +162,7 @@ def lock_points(
     ids : sequence of (str, str or None)
         Identifier and existing lock of each of its rows, which follow from leaves and items.
     """
+    # The common case, and the one in which identifier and name must stay as before there could be several.
     if len(ids) == 1:
         return (LockPoint(*ids[0]),)
     known = {item_id: point_id for point_id, item_id in ids}
@@ -195,11 +202,13 @@ def _met(fit: Fit | None, *, near: bool) -> Fit | None:
     if fit is None:
         return None
     roles = (*_SUPPLYING, *_STANDING) if near else _SUPPLYING
+    # Words are left out: a changed sentence at one point must not make the next one out of date.
     parts = tuple(
         replace(part, reason="", description="", source="worked-out") for part in fit.parts if part.role in roles
     )
     place: Placement | None = None
     if near and fit.placement is not None:
+        # Only where it stands: what else would have been possible there does not concern the neighbour.
         place = replace(fit.placement, alternatives=(), clearances=(), source="worked-out")
     return Fit(
         fit.status,

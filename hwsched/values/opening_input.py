@@ -46,6 +46,7 @@ class Part:
     def number_of(self, name: NumberName) -> float | None:
         """Return a numeric attribute, None when unknown."""
         value = self.attributes.get(name)
+        # A yes is an int in Python, and would be taken for 1 mm.
         return float(value) if isinstance(value, int | float) and not isinstance(value, bool) else None
 
     def text_of(self, name: TextName) -> str | None:
@@ -73,6 +74,7 @@ class Catalogue:
         self.key = key
         self.ranks = ranks
         self.ranked = frozenset(part.kind for part in parts.values() if part.preferred)
+        # Only of parts with a price: a currency beside no price decides nothing.
         told = {part.currency for part in parts.values() if part.list_price is not None}
         self.currencies = tuple(sorted(currency for currency in told if currency))
         by_kind: dict[str, list[Part]] = {}
@@ -198,6 +200,7 @@ def exchange_of(catalogue: Catalogue, settings: Settings) -> Exchange:
     """
     told = catalogue.currencies
     if len(told) < 2:
+        # With one currency no rate is needed, and none can be missing.
         return Exchange(told[0] if told else "")
     return Exchange(settings.currency or None, settings.rates)
 

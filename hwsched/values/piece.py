@@ -53,6 +53,7 @@ def piece_id(point_id: str, role: str, part: str, number: int) -> str:
     >>> piece_id("p", "unit", "U-1", 1) == piece_id("p", "unit", "U-1", 1) != piece_id("p", "unit", "U-1", 2)
     True
     """
+    # Named and not random: the same fit worked out anew must meet the serial numbers that are already on record.
     return uuid5(_SPACE, f"{point_id}/{role}/{part}/{number}").hex
 
 
@@ -63,6 +64,7 @@ def pieces_of(point: LockPoint, fit: Fit) -> tuple[Piece, ...]:
     for part in fit.parts:
         if part.role == "tool":
             continue
+        # A broken quantity is a length, and no number of pieces.
         single = part.role not in COUNTED and part.quantity == int(part.quantity)
         for _ in range(int(part.quantity) if single else 1):
             counts[part.role, part.part] += 1

@@ -52,6 +52,7 @@ def letter_at(place: int) -> str:
     """
     letter = ""
     while place > 0:
+        # Less one, since there is no zero: after Z comes AA, as in a spreadsheet's columns.
         place, rest = divmod(place - 1, len(LETTERS))
         letter = LETTERS[rest] + letter
     return letter

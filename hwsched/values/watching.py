@@ -105,6 +105,8 @@ class _Fact:
 
     def __get__(self, thing: Any, _: Any) -> Any:
         held = thing.__dict__
+        # Written into the thing's own dictionary, which Python looks into before it comes here again: each fact is
+        # noted once.
         value = held[self._name] = getattr(held["_held"], self._name)
         if self._name not in _QUIET:
             held["_note"](self._name)
@@ -150,6 +152,7 @@ class _WatchedCatalogue(Catalogue):
     def over(cls, held: Catalogue, whole: set[str], kinds: set[str]) -> "_WatchedCatalogue":
         made = object.__new__(cls)
         made._held, made._whole, made._kinds, made.asked = held, whole, kinds, _Asked(held)
+        # The mapping's own access, without a function between: a fit asks for parts thousands of times.
         made.get = made.asked.__getitem__
         return made
 
@@ -163,6 +166,7 @@ class _WatchedCatalogue(Catalogue):
         if name in _OF_ALL_PARTS:
             self._whole.add(name)
         else:
+            # Whatever else was read of it may hang on any part: better woken once too often than never.
             self._kinds.add(ALL)
         setattr(self, name, value)
         return value
@@ -195,6 +199,7 @@ class _WatchedLimits(Mapping[str, float]):
         return len(self._held)
 
     def __bool__(self) -> bool:
+        # Were it empty, whoever asks whether limits are changed at all would stop here, and nothing of it were noted.
         return True
 
 

@@ -65,6 +65,7 @@ def dues(openings: Iterable[tuple[OpeningInput, Fit | None]]) -> tuple[Due, ...]
     it where that comes first. Source of each value: `hwsched.calc.power.battery` and the tables that it reads.
     """
     found = [due for given, fit in openings if fit is not None and fit.power == "battery" and (due := _due(given, fit))]
+    # Unknown lives last and never as zero: as zero they would head the calendar as already due.
     return tuple(sorted(found, key=lambda due: (due.days is None, due.days or 0.0, due.mark)))
 
 
@@ -87,9 +88,11 @@ def _due(given: OpeningInput, fit: Fit) -> Due | None:
         if row.text("chemistry") == chemistry:
             shelf, unverified = row.optional_number("shelf_life_years"), not row.verified
     cold, lowest_c = 1.0, opening.temperature_low_c
+    # Warmth gives a cell no more than it is rated for.
     if lowest_c is not None and lowest_c < STATED_AT_C:
         share = capacity_share(chemistry, lowest_c) if chemistry is not None else None
         if share is not None:
+            # One value from memory makes the whole date unverified.
             cold, unverified = share[0], unverified or not share[1]
         else:
             # A life as if it were warm would be too long.
@@ -99,6 +102,7 @@ def _due(given: OpeningInput, fit: Fit) -> Due | None:
     limited_by = ""
     if not needs:
         capacity, usable, lost, standing, drawn, seconds, day = (value or 0.0 for value in facts.values())
+        # Nobody said that the place is quiet at the week's end: every day as a working day gives the earlier date.
         off = day if opening.operations_day_off is None else opening.operations_day_off
         try:
             life = life_by_weekday(
@@ -108,6 +112,7 @@ def _due(given: OpeningInput, fit: Fit) -> Due | None:
                 installed,
             )
             days, mah = life.days, life.mah_per_day
+            # The life is told without a date, but no day can be named before somebody says when the cells went in.
             if installed is None:
                 needs.append("opening.installed_on")
             else:

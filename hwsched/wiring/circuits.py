@@ -65,8 +65,10 @@ class CircuitSource:
             count = supply.batteries or 1
             one_v = battery.number_of(END_V)
             if one_v is None and (nominal := battery.number_of(VOLTAGE_V)) is not None:
+                # A battery is judged at its end: what works with a full one may drop out in the last hour of standby.
                 one_v = nominal * limits_of(_STANDBY_CAPACITY, settings)["end_share"]
             end_v = None if one_v is None else one_v * count
+            # In series volts add, and so do their inner resistances.
             battery_ohm = (battery.number_of(INSIDE_OHM) or 0.0) * count
         source = circuit_states.Source(
             volts, volts * (1 - tolerance), end_v, part.number_of(INSIDE_OHM) or 0.0, battery_ohm or 0.0
@@ -156,10 +158,12 @@ def solve_circuit(
     for opening in openings:
         own, missing = devices[opening]
         problems += missing
+        # A door loop or transfer hinge is wire too, often thin, and every ampere of the leaf passes it.
         transfers = transfer_runs(connected[opening], problems)
         present += [_RunWithConductor(run, "", part, True) for run, part in transfers.values()]
         for device in own:
             connected_devices.append(device)
+            # A strike sits in the frame and is not behind the transfer, though it belongs to the same opening.
             crossed = device.leaf in transfers and on_leaf(device, circuit_source.catalogue.get(device.part))
             at.append(leaf_node(opening, device.leaf) if crossed else opening)
     marks = tuple(names[opening] for opening in openings)
@@ -189,6 +193,7 @@ def solve_circuit(
         text = f"the voltages of circuit {circuit.name} are not worked out: {circuit_source.supply.name} gives AC"
         problems.append(Problem("unknown", text, about=circuit_source.supply.name))
     stuck = [problem for problem in problems if problem.kind in ("unknown", "unsound")]
+    # Half a circuit has no voltages: what is unknown on one run lowers all that lie behind it.
     if stuck or source is None or circuit_source.current != "dc":
         return replace(bare, problems=tuple(problems))
     solved = [
@@ -201,12 +206,14 @@ def solve_circuit(
         problems.append(_untaken(error, circuit, connected_devices))
         return replace(bare, problems=tuple(problems))
     nodes = _nodes(tree, states, connected_devices, at, names, present)
+    # A strike that rests without current holds only while it is released; the limiter must carry that as well.
     holding = fsum(
         max(amps(d, d.holding, source.normal_v), amps(d, d.peak, source.normal_v)) for d in connected_devices
     )
     resting = [amps(d, d.holding, source.normal_v) for d in connected_devices]
     first = [amps(d, d.peak if d.inrush is None else d.inrush, source.normal_v) for d in connected_devices]
     run_results = tuple(_run(each, i, tree, states, names) for i, each in enumerate(present))
+    # Less a touch: a load exactly at its minimum, off by rounding, needs no cure.
     low = sorted((n for n in nodes if n.margin_v is not None and n.margin_v < -1e-9), key=lambda n: n.margin_v or 0.0)
     rated = circuit_source.part.number_of(OUTPUT_A) if circuit_source.part else None
     limiter = circuit.limiter_a
@@ -268,6 +275,7 @@ def transfer_runs(connected: ConnectedOpening, problems: list[Problem]) -> dict[
 
 def _shape(run: Run) -> circuit_tree.Run:
     """Return a run with its ends only."""
+    # Length and wire stand for anything: only whether the runs are a tree is asked.
     return circuit_tree.Run(run.from_node, run.to_node, 1.0, "18 AWG", "solid")
 
 
@@ -275,6 +283,7 @@ def _unsound(error: InputError, runs: Sequence[circuit_tree.Run], names: Mapping
     """Say which run is wrong, in the names that people gave."""
     message, about, opening = error.message, "", ""
     for node in {node for run in runs for node in (run.from_node, run.to_node)}:
+        # Nodes are identifiers; in a message they tell a person nothing.
         message = message.replace(repr(node), names.get(node, node))
     if error.field.startswith("runs["):
         index, _, field = error.field[5:].partition("].")
@@ -314,6 +323,7 @@ def _nodes(
     windows: dict[str, tuple[float, float]] = {}
     for device, node in zip(devices, at, strict=True):
         low, high = windows.get(node, (0.0, float("inf")))
+        # Several devices at one node share one voltage: the strictest of them on either side decides.
         windows[node] = max(low, device.minimum_v), min(high, device.maximum_v)
     distance = [0.0]
     for i in range(1, len(tree.names)):
@@ -361,5 +371,6 @@ def _limiter(holding_a: float, rated_a: float | None, volts: float, margin: floa
     if rated_a is None:
         return None
     limit = class_2_limit(volts, "overcurrent-device")
+    # Where the class sets no overcurrent device the supply's own rating bounds it.
     allowed = limit.overcurrent_a if limit is not None and limit.overcurrent_a is not None else rated_a
     return limiter_a(holding_a, min(rated_a, allowed), margin=max(margin, 1.0))

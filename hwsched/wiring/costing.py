@@ -14,6 +14,7 @@ from hwsched.wiring.take_off import wire_lines
 def price_supplies(supplies: tuple[SupplyResult, ...], catalogue: Catalogue, terms: CostTerms) -> dict[str, Cost]:
     """Return building to the cost of its supplies and wire; raises InputError for a number that cannot be."""
     priced, table = terms_of(terms, catalogue), hours_of(terms)
+    # A supply that feeds nothing yet is a candidate place, not a purchase.
     used = tuple(supply for supply in supplies if supply.circuits and supply.openings)
     found = {}
     for building in dict.fromkeys(supply.supply.building or "" for supply in used):
@@ -27,6 +28,7 @@ def price_supplies(supplies: tuple[SupplyResult, ...], catalogue: Catalogue, ter
         for wire in wire_lines(here, catalogue):
             needed = product(exact(wire.length_m, "length of wire"), exact(wire_waste(), "waste"))
             lines.append(line_of(wire.part or wire.gauge, needed, catalogue))
+            # The length as laid: what is bought over it for ends and slack takes no time to lay.
             tasks.append(Task("lay-wire", wire.length_m))
         work = labour(tasks, table)
         found[building] = cost_in(Job(lines, work.hours, work.needs), priced)

@@ -64,23 +64,28 @@ def cure_offers(node: NodeResult, solved: Solved) -> tuple[CureOffer, ...]:
         if kind == "resistance" and value == float("inf"):
             kind, value = "current", 0.0
         loads.append(Load(device.node, kind, value, device.minimum_v, device.maximum_v))
+    # The peak is proved at the lowest voltage: where that is the battery's, so is the resistance in front of it.
     ohm = source.battery_ohm if source.battery_end_v == peak.source_v else source.ohm
     circuit = circuit_cures.Circuit(tuple(solved.runs), tuple(loads), peak.source_v, ohm, solved.warm_c)
     try:
         higher = [volts for volts in circuit_cures.NOMINAL_V if volts > source.normal_v]
         found = circuit_cures.cures(circuit, node.node, nominal_v=higher)
+    # A circuit that the cures cannot take has its own problem told elsewhere.
     except InputError:
         return ()
     made: dict[str, CureOffer] = {}
     for cure in found:
         text, works = _renamed(cure.text, solved.names), cure.works
         if cure.circuit is not None and works:
+            # A cure found in the peak state may do harm in another: more volts for the farthest device can be too
+            # many for the nearest.
             against, least_v = _proved(cure, cure.circuit, node, solved)
             works = not against
             if cure.kind in _OF_SOURCE and least_v is not None:
                 # What a person sets or buys is the normal output; what counts is what arrives in the worst state.
                 normal_v = cure.values["source_v"]
                 if cure.kind == "source-voltage":
+                    # Up, so that the setting as printed still does.
                     normal_v = ceil(100 * normal_v * source.normal_v / peak.source_v) / 100
                 does = "a supply of" if cure.kind == "nominal-voltage" else "an output of"
                 text = f"{does} {normal_v:g} V (now {source.normal_v:g} V): {least_v:.2f} V at {node.name}"
@@ -88,6 +93,7 @@ def cure_offers(node: NodeResult, solved: Solved) -> tuple[CureOffer, ...]:
                 if cure.kind == "nominal-voltage" and source.battery_end_v is not None:
                     text += ", with a standby battery to match"
             text += against
+        # With one run on the way, "this run" and "all runs" are the same cure and read the same.
         made.setdefault(text, CureOffer(cure.kind, works, text))
     return tuple(made.values())
 
@@ -124,6 +130,7 @@ def _proved(
         least_v = volts if least_v is None else min(least_v, volts)
         if volts < (node.minimum_v or 0.0) - _TOUCH_V:
             return f"; but {volts:.2f} V in the state {said}", least_v
+        # Only what raises the source can bring a device over its maximum.
         if cure.kind in _OF_SOURCE and state.high:
             high = state.high[0]
             name = _named(high, solved.names)
@@ -136,6 +143,7 @@ def _worst_for(node: NodeResult, solved: Solved) -> frozenset[int]:
     peak, source = solved.states[-1], solved.source
     ohm = source.battery_ohm if source.battery_end_v == peak.source_v else source.ohm
     rest = next((s.solution for s in solved.states if s.source_v == peak.source_v and s is not peak), peak.solution)
+    # Without voltages at rest the normal state stands in: only the order of the devices is asked of it.
     if rest.collapsed:
         rest = solved.states[0].solution
     shared = circuit_states.shared_ohm(solved.tree, solved.tree.position[node.node], ohm)

@@ -109,6 +109,8 @@ def _unit(opening_id: str, mark: str, part: Part) -> Device | Problem:
     assumed = []
     if rest is None:
         assumed.append("current at rest taken as the supply current")
+    # A unit's sheet gives a window and one current; the middle of the window is where that current is taken to hold,
+    # so as to turn it into watts or ohms.
     rated_v = (low + high) / 2
     kind = _kind(part, assumed)
     holding, peak, first = (_value(kind, amount, rated_v) for amount in (held if rest is None else rest, held, inrush))
@@ -128,12 +130,15 @@ def _coil(opening_id: str, mark: str, role: str, part: Part) -> Device | Problem
         window = operating_window_v(rated_v)
         low, high = window[0] if low is None else low, window[1] if high is None else high
         assumed.append(f"operating window taken as {low:g} to {high:g} V")
+    # Electromagnetic locks are fail-safe by nature: without current nothing holds.
     fail = part.text_of(FAIL) or ("fail-safe" if part.kind == "electromagnetic-lock" else "")
     rest = part.number_of(REST_A)
     if rest is None and fail == "fail-secure":
         # It is energised to release only: that is what fail-secure means.
         rest = 0.0
     if rest is None:
+        # Unknown whether it rests with current: taken as held all the time, which sizes supply and standby on the
+        # safe side.
         rest = held
     kind = _kind(part, assumed)
     holding, peak, first = (_value(kind, amount, rated_v) for amount in (rest, held, part.number_of(INRUSH_A)))
@@ -153,6 +158,7 @@ def _missing(opening_id: str, mark: str, part: Part, name: str) -> Problem:
 def _kind(part: Part, assumed: list[str]) -> str:
     found = part.text_of(DRAWS)
     if found is None:
+        # An assumption that the reader is told of, since it decides how the drop grows as the voltage falls.
         assumed.append("taken as a constant current")
     return found or "current"
 

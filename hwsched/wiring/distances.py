@@ -37,6 +37,7 @@ def distance(
     """
     if route is not None and route.length_m is not None:
         return Distance(route.length_m, True), ()
+    # Across buildings a plan distance means nothing: only a measured route counts.
     if supply.building != opening.building:
         return None, ()
     needs = [f"supply.{name}" for name in ("x_m", "y_m", "rise_m") if getattr(supply, name) is None]

@@ -41,10 +41,13 @@ def size_standby(
             day = given.opening.operations_per_day if given is not None else None
             if seconds and day:
                 added = max(0.0, amps(device, device.peak, result.output_v) - rest)
+                # Spread over the whole day, and never more than an hour can hold: standby is a matter of charge, not
+                # of one busy hour.
                 loads.append(duty_equivalent_a(added, seconds, min(day / 24, 3600 / seconds)))
     load_a = fsum(loads)
     battery = catalogue.get(supply.battery) if supply.battery else None
     volts = battery.number_of(VOLTAGE_V) if battery is not None else None
+    # Without batteries in the catalogue the usual sizes still tell what has to be bought.
     sizes = sorted(
         capacity
         for part in catalogue.of_kind("standby-battery")
@@ -52,8 +55,10 @@ def size_standby(
         and (volts is None or part.number_of(VOLTAGE_V) == volts)
     ) or [row.number("size_ah") for row in rows("standby_sizes")]
     peukert = None
+    # At an exponent of one the law says nothing; leaving it out keeps the plain sum of currents and hours.
     if limits["peukert"] > 1.0:
         hours = battery.number_of(HOURS_RATE) if battery is not None else None
+        # The battery's own rate where its sheet tells one: the law's capacity belongs to the hours of its rating.
         peukert = sizing_of.Peukert(hours or limits["rated_hours"], limits["peukert"])
     needed = sizing_of.sizing(
         [sizing_of.Phase(load_a, supply.standby_hours)],

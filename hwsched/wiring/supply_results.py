@@ -90,6 +90,7 @@ def _supply(
     battery = catalogue.get(supply.battery) if supply.battery else None
     of_battery = _battery_problems(supply, part, battery)
     of_part = _part_problems(supply, part)
+    # A battery that does not suit would give end voltages of another supply.
     if of_battery:
         battery = None
     circuit_source = CircuitSource.of(supply, part, battery, catalogue, settings)
@@ -115,6 +116,7 @@ def _supply(
         )
         for circuit in circuits
     )
+    # A sum without one circuit would pass the share of the supply as smaller than it is.
     complete = not (circuits and of_part) and not any(each.problems for each in result if each.holding_a is None)
     holding = fsum(c.holding_a for c in result if c.holding_a is not None) if complete else None
     found = SupplyResult(
@@ -125,6 +127,7 @@ def _supply(
         circuit_source.source.lowest_v if circuit_source.source else None,
         circuit_source.source.battery_end_v if circuit_source.source else None,
         holding,
+        # Each circuit at its worst state, all together: the supply has to carry them when they coincide.
         fsum(max(c.current_a.values(), default=0.0) for c in result) if complete else None,
         problems=(*of_part, *of_battery) if circuits else (),
         assumed=_assumed(supply, part, battery),
@@ -182,6 +185,7 @@ def _battery_problems(supply: Supply, part: Part | None, battery: Part | None) -
     wanted = part.number_of(STANDBY_V) if part is not None else None
     each = battery.number_of(VOLTAGE_V)
     count = supply.batteries or 1
+    # Batteries come in steps of volts: half a volt tells another battery from a rounded figure.
     if wanted is None or each is None or abs(each * count - wanted) < 0.5:
         return []
     text = f"{count} × {battery.number} give {each * count:g} V; {supply.name} takes a battery of {wanted:g} V"

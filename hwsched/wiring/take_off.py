@@ -52,16 +52,19 @@ def wire_lines(supplies: tuple[SupplyResult, ...], catalogue: Catalogue) -> tupl
     for supply in supplies:
         for circuit in supply.circuits:
             for run in circuit.runs:
+                # A transfer is bought by the piece, its wire with it.
                 if run.transfer:
                     continue
                 key = (supply.supply.building or "", run.part, run.gauge, run.stranding)
                 length, count = totals.get(key, (0.0, 0))
+                # Conductors side by side are bought as often as they lie there.
                 totals[key] = length + run.length_m * run.parallel, count + 1
     lines = []
     for (building, number, gauge, stranding), (length, count) in sorted(totals.items()):
         part = catalogue.get(number) if number else None
         reel = part.number_of(REEL_M) if part is not None else None
         needed = length * wire_waste()
+        # Less a touch, or 300.00000000000006 m would buy a fourth reel of 100.
         reels = ceil(needed / reel - 1e-9) if reel else None
         lines.append(WireLine(building, number, gauge, stranding, length, needed, reel, reels, count))
     return tuple(lines)
@@ -78,6 +81,7 @@ def device_lines(supplies: tuple[SupplyResult, ...]) -> tuple[DeviceLine, ...]:
                 if run.transfer:
                     key = (building, run.part, "power transfer")
                     counts[key] = counts.get(key, 0) + 1
+            # At the supply the terminals are its own.
             boxes = sum(count > 1 for node, count in joints.items() if node != "supply")
             if boxes:
                 counts[building, "", "junction box"] = counts.get((building, "", "junction box"), 0) + boxes

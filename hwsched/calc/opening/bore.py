@@ -26,6 +26,7 @@ Vector = tuple[float, float, float]
 EARLIER_FACES: Final = {"secured": "inside"}
 FACES = ("inside", "key", "lock-edge", "hinge-edge", "top", "bottom")
 _INWARD: dict[str, Vector] = {
+    # All point into the leaf, so that a depth below any face is one product and positive within.
     "inside": (0.0, 0.0, 1.0),
     "key": (0.0, 0.0, -1.0),
     "lock-edge": (1.0, 0.0, 0.0),
@@ -136,6 +137,8 @@ def tilt_and_turn(edge_deg: float, up_deg: float) -> tuple[float, float]:
     [17.784, 33.347]
     """
     a, b = tan(radians(edge_deg)), tan(radians(up_deg))
+    # A square bore has no turn: what would be taken for one is rounding. Tilt by tangents, as in the two-view picture
+    # of the handbook: formulas with a product of cosines belong to another picture.
     return degrees(atan2(hypot(a, b), 1.0)), degrees(atan2(b, a)) if a or b else 0.0
 
 
@@ -191,9 +194,11 @@ def bore(given: BoreInput) -> BoreResult:
         end = out
         slope = abs(_dot(direction, _INWARD[leave_face]))
         ellipse = (given.diameter_mm / slope, given.diameter_mm)
+    # The bore must break these two: asked for a wall there it could never be right.
     skipped = {_start_face(given, direction), leave_face if out else None}
     wall = min(
         min(_depth_below(face, given.start, far), _depth_below(face, end, far))
+        # Rounding can make the product of two unit vectors a little more than one.
         - given.diameter_mm / 2 * sqrt(max(0.0, 1 - _dot(direction, normal) ** 2))
         for face, normal in _INWARD.items()
         if face not in skipped
@@ -257,6 +262,8 @@ def segment_to_box_mm(start: Vector, end: Vector, box: Box) -> float:
             curve += run[axis] * run[axis]
         best = min(max(-slope / curve, a), b) if curve else a
         for t in (a, best, b):
+            # The ends of a piece too: where the box's side changes, the best place of a parabola may lie outside its
+            # piece.
             least = min(least, _point_to_box(_along(start, run, t), box))
     return least
 
@@ -281,6 +288,8 @@ def segment_to_segment_mm(a0: Vector, a1: Vector, b0: Vector, b1: Vector) -> flo
     """
     u, v, w = _minus(a1, a0), _minus(b1, b0), _minus(a0, b0)
     uu, uv, vv, uw, vw = _dot(u, u), _dot(u, v), _dot(v, v), _dot(u, w), _dot(v, w)
+    # The ends count in any case: parallel axes have no common perpendicular, and crossing ones may have it beyond an
+    # end.
     least = min(
         _point_to_segment(a0, b0, b1),
         _point_to_segment(a1, b0, b1),
@@ -288,6 +297,7 @@ def segment_to_segment_mm(a0: Vector, a1: Vector, b0: Vector, b1: Vector) -> flo
         _point_to_segment(b1, a0, a1),
     )
     spread = uu * vv - uv * uv
+    # Zero for parallel lines, where rounding would make the quotient anything.
     if spread > 0:
         s, t = (uv * vw - vv * uw) / spread, (uu * vw - uv * uw) / spread
         if 0 < s < 1 and 0 < t < 1:
@@ -321,6 +331,7 @@ def _point_to_segment(point: Vector, start: Vector, end: Vector) -> float:
 def _depth_below(face: str, point: Vector, far: Vector) -> float:
     """Distance of a point from one of the leaf's planes, inward."""
     normal = _INWARD[face]
+    # Faces that look to positive axes pass through the origin, the others through the far corner.
     corner = (0.0, 0.0, 0.0) if sum(normal) > 0 else far
     return _dot(_minus(point, corner), normal)
 
@@ -331,6 +342,7 @@ def _direction(given: BoreInput) -> Vector:
         x, y, z = given.direction
     else:
         nx, ny, nz = _INWARD[given.face or ""]
+        # Tangents and not sines: each angle is the one seen in its own view, as it is set out on the leaf.
         x, y, z = nx - tan(radians(given.edge_deg)), ny + tan(radians(given.up_deg)), nz
     size = hypot(x, y, z)
     # adding zero turns a negative zero into a plain one
@@ -343,6 +355,7 @@ def _start_face(given: BoreInput, direction: Vector) -> str | None:
         return given.face
     far = given.leaf.far_corner
     on = [face for face in FACES if abs(_depth_below(face, given.start, far)) <= _ON_FACE_MM]
+    # A start on an edge of the leaf lies on two planes; the drill stands on the one that it leaves most steeply.
     return max(on, key=lambda face: _dot(direction, _INWARD[face])) if on else None
 
 
@@ -352,6 +365,8 @@ def _leaves(start: Vector, direction: Vector, far: Vector) -> tuple[float, str]:
     for face, normal in _INWARD.items():
         speed = -_dot(direction, normal)
         if speed > 0:
+            # Rounding may put a start outside its own face, and a negative way would let the bore leave before it
+            # begins.
             best = min(best, (max(0.0, _depth_below(face, start, far)) / speed, face), key=lambda b: b[0])
     return best
 
@@ -360,6 +375,7 @@ def _meets(start: Vector, direction: Vector, box: Box) -> float | None:
     """How far along the axis it first meets a box; None when it never does."""
     enter, leave = 0.0, inf
     for at, step, low, high in zip(start, direction, box.low, box.high, strict=True):
+        # Along this axis it never moves: dividing by the step would be dividing by zero.
         if step == 0:
             if at < low - _TOUCH_MM or at > high + _TOUCH_MM:
                 return None
@@ -371,6 +387,7 @@ def _meets(start: Vector, direction: Vector, box: Box) -> float | None:
 
 def _runs_into(given: BoreInput, end: Vector, item: Box | Rod) -> bool:
     if isinstance(item, Box):
+        # Touching is allowed: what rounding makes of an exact fit must not be a clash.
         return segment_to_box_mm(given.start, end, item) < given.diameter_mm / 2 - _TOUCH_MM
     apart = segment_to_segment_mm(given.start, end, item.start, item.end)
     return apart < (given.diameter_mm + item.diameter_mm) / 2 - _TOUCH_MM

@@ -161,6 +161,7 @@ def bored_prep(
         )
         if value is None
     ]
+    # Where nothing is bored the backset is ours to choose, and nobody need go back to measure it.
     if found.backset_mm is None and found.cross_bore_mm != 0:
         needs.append("backset_mm")
     if found.bolt_holes is None and wanted.bolt_holes:
@@ -184,6 +185,7 @@ def bored_prep(
     if wall is not None and wall < min_edge_wall_mm - _MEASURE_MM:
         short = min_edge_wall_mm - wall
         cannot.append(PrepTrouble("edge bore", short, f"leaves a wall that is {short:.2f} mm too thin"))
+    # What cannot be cured stays so whatever is measured later: a return visit for it would be in vain.
     status = "no" if cannot else "unknown" if needs else "work" if work else "ready"
     return PrepResult(
         status,
@@ -202,6 +204,7 @@ def _thickness(wanted: PrepWanted, leaf_mm: float | None) -> list[PrepTrouble]:
     if leaf_mm is None:
         return []
     low, high = wanted.leaf_low_mm - leaf_mm, leaf_mm - wanted.leaf_high_mm
+    # A leaf of 44.45 mm is written down as 44.4 or 44.5: less than a survey can measure refuses no lock.
     if low > _MEASURE_MM:
         return [PrepTrouble("leaf thickness", low, f"the leaf is {low:.2f} mm too thin for the lock")]
     if high > _MEASURE_MM:
@@ -222,11 +225,13 @@ def _bore(
     if found_mm is None:
         return None
     most = wanted_mm + tolerance_mm if most_mm is None else most_mm
+    # Material cannot be put back: a bore too large needs a lock whose roses cover it, or another leaf.
     if found_mm > most + _MEASURE_MM:
         over = found_mm - most
         cannot.append(PrepTrouble(item, over, f"the {item} is {over:.2f} mm larger than the lock covers"))
     elif found_mm < wanted_mm - _MEASURE_MM:
         work.append(PrepWork(item, "enlarge" if found_mm else "drill", found_mm, wanted_mm))
+    # The old bore stays where it is the larger: walls are those that will stand, and not those of the drawing.
     return max(found_mm, wanted_mm)
 
 
@@ -234,11 +239,13 @@ def _latch(
     latches: Sequence[Latch], found: PrepFound, tolerance_mm: float, cannot: list[PrepTrouble]
 ) -> tuple[Latch | None, float | None]:
     """Latch nearest to the backset found, and the backset; where nothing is bored yet, the first latch and its."""
+    # Nothing is bored yet: the first latch, as the catalogue lists them, decides where the bore goes.
     if found.cross_bore_mm == 0:
         return latches[0], found.backset_mm if _has(latches[0], found.backset_mm) else latches[0].backset_low_mm
     if found.backset_mm is None:
         return None, None
     backset = found.backset_mm
+    # The bore that is there decides the latch, not the other way round: it cannot be moved.
     best = min(latches, key=lambda latch: _backset_off(latch, backset))
     off = _backset_off(best, backset)
     if off > tolerance_mm + _MEASURE_MM:
@@ -267,10 +274,12 @@ def _latch_length(
     """Compare the latch's length with the way from the edge to the cross bore and through it."""
     if latch is None or latch.length_mm is None or backset_mm is None or cross_mm is None:
         return
+    # To the near side of the bore: a latch that ends before it cannot be coupled to the lock's body.
     short = backset_mm - cross_mm / 2 - latch.length_mm
     beyond = latch.length_mm - (backset_mm + cross_mm / 2)
     if short > _MEASURE_MM:
         cannot.append(PrepTrouble("latch", short, f"ends {short:.2f} mm before it reaches the cross bore"))
+    # A latch that passes through needs the edge bore continued on the bore's far side.
     elif beyond > _MEASURE_MM:
         work.append(PrepWork("edge bore", "deepen", 0.0, beyond))
 
@@ -287,11 +296,13 @@ def _bolts(
     used: set[int] = set()
     for i, hole in enumerate(wanted):
         item = f"bolt hole {i + 1}"
+        # Wholly within the cross bore there is nothing left to drill.
         if hypot(hole.x_mm, hole.y_mm) + hole.diameter_mm / 2 <= cross_mm / 2 + _MEASURE_MM:
             continue
         state, start, worst = "drill", 0.0, 0.0
         for j, old in enumerate(found):
             apart = hypot(hole.x_mm - old.x_mm, hole.y_mm - old.y_mm)
+            # Apart, the old hole neither guides the new bit nor is bored away.
             if apart >= (hole.diameter_mm + old.diameter_mm) / 2:
                 continue
             used.add(j)
@@ -301,6 +312,7 @@ def _bolts(
                 state = "there"
             elif state == "drill":
                 state = "enlarge"
+        # Material cannot be put back: what of an old hole stands out of the new one stays open.
         if worst > tolerance_mm + _MEASURE_MM:
             cannot.append(PrepTrouble(item, worst, f"an old hole stands {worst:.2f} mm out of {item}"))
         elif state != "there":

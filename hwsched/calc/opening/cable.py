@@ -69,14 +69,17 @@ def route(
     for i, segment in enumerate(segments):
         if segment <= _TOUCH_MM:
             raise InputError(f"points_mm[{i + 1}]", "lies on the point before it")
+    # The route's own ends turn nowhere: what the cable does at its connectors is the slack's affair.
     angles = [0.0] * count
     for i in range(1, count - 1):
         angles[i] = turn_rad(points_mm[i - 1], points_mm[i], points_mm[i + 1])
     tangents = [bend_radius_mm * tan(angle / 2) if bend_radius_mm else 0.0 for angle in angles]
     tight: set[int] = set()
     for i, segment in enumerate(segments):
+        # Both arcs want their part of the one segment between them.
         if segment < tangents[i] + tangents[i + 1] - _TOUCH_MM:
             tight.update(j for j in (i, i + 1) if 0 < j < count - 1)
+    # Tight corners count at full length: rounding them would shorten a cable that cannot take the short cut.
     rounded = (bend_radius_mm * angles[i] - 2 * tangents[i] for i in range(1, count - 1) if i not in tight)
     return CableRoute(fsum((*segments, *rounded, slack_mm)), tuple(sorted(tight)))
 
@@ -102,6 +105,7 @@ def turn_rad(before: Point, corner: Point, after: Point) -> float:
     ux, uy, uz = (b - a for a, b in zip(before, corner, strict=True))
     vx, vy, vz = (b - a for a, b in zip(corner, after, strict=True))
     across = hypot(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx)
+    # Not by the arc cosine: it loses half its digits near straight on, and rounding can carry it outside its range.
     return atan2(across, ux * vx + uy * vy + uz * vz)
 
 

@@ -140,6 +140,7 @@ def lock_pocket(
     Box(low=(0.0, 894.45, 9.525000000000002), high=(100, 1044.45, 34.925))
     """
     check_arguments(lock_pocket, locals())
+    # z counts from the inside face, the offset from the leaf's middle toward the key face.
     middle = leaf.thickness_mm / 2 + case_offset_mm
     top = cylinder_y + case_top_above_mm
     if case_width_mm / 2 + abs(case_offset_mm) > leaf.thickness_mm / 2 + _TOUCH_MM:
@@ -214,6 +215,7 @@ def channel(given: ChannelInput) -> ChannelResult:
         )
     )
     path = [start, knee, slanted.end]
+    # A segment of no length has no direction, and the route could not be rounded at it.
     if slanted.entry and given.connector and given.connector != slanted.entry:
         path.append(given.connector)
     wire = route(path, given.bend_radius_mm)
@@ -222,6 +224,8 @@ def channel(given: ChannelInput) -> ChannelResult:
         *(f"Slanted bore: {text}" for text in slanted.problems),
     ]
     clear = _entry_clear(given, slanted, down)
+    # The axis meets the box all the same, so that the bore has its target; but a channel is laid out to come from
+    # above or below.
     if slanted.enters_target and clear is None:
         problems.append(f"The slanted bore enters the pocket by its side, not by its {'top' if down else 'bottom'}.")
     return ChannelResult(
@@ -260,12 +264,14 @@ def _angles(given: ChannelInput, face_z: float, down: bool) -> tuple[float, floa
     """Angles to the face that end in the pocket's top or bottom, with hole, square bore and lean as they are."""
     drop = given.hole_y - given.pocket.high[1] if down else given.pocket.low[1] - given.hole_y
     aside = given.hole_x - drop * sin(radians(given.lean_deg)) / cos(radians(given.lean_deg))
+    # The lean carries the bore past the pocket's depth: then no angle to the face helps.
     if drop <= 0 or not given.pocket.low[0] <= aside <= given.pocket.high[0]:
         return None
     way = drop / cos(radians(given.lean_deg))
     depths = sorted(abs(z - face_z) - given.square_mm for z in (given.pocket.low[2], given.pocket.high[2]))
     if depths[1] <= 0:
         return None
+    # The square bore already ends beyond the pocket's near side: straight along the leaf leads into it.
     least = depths[0] if depths[0] > _TOUCH_MM else 0.0
     return degrees(atan2(least, way)), degrees(atan2(depths[1], way))
 
@@ -282,6 +288,7 @@ def _check(given: ChannelInput) -> bool:
     ):
         if not 0 <= value <= limit:
             raise InputError(name, f"puts the hole outside the leaf: from 0 to {limit:g}, got {value:g}")
+    # Beside the pocket a straight square bore reaches it, and there is no need of a channel.
     if given.pocket.low[1] <= given.hole_y <= given.pocket.high[1]:
         raise InputError("hole_above_mm", "lies beside the lock's pocket; a channel comes from above or below it")
     if not given.square_mm < given.leaf.thickness_mm:

@@ -142,7 +142,10 @@ def euro_halves(
     check_arguments(euro_halves, locals())
     if not abs(screw_offset_mm) < leaf_mm / 2:
         raise InputError("screw_offset_mm", f"puts the fixing screw outside the leaf of {leaf_mm:g} mm")
+    # From the fixing screw and not from the leaf's middle: sizes are counted from the screw (DIN 18252 as quoted in
+    # trade), so that the cam stands central in the lock.
     key_needed = leaf_mm / 2 - screw_offset_mm + key_trim_mm
+    # A half cylinder does not come out on the inside, so that the trim there is nothing to it.
     inside_needed = leaf_mm / 2 + screw_offset_mm + (0.0 if half else inside_trim_mm)
     if isinstance(sizes, EuroSteps):
         sizes = (_stepped(sizes, key_needed, inside_needed, blind_mm if half else None),)
@@ -158,6 +161,8 @@ def euro_halves(
             fits.append(EuroFit(size.part, size.a_mm, size.b_mm, key_gap, inside_gap))
         else:
             refused.append(_refusal(size.part, key_off, inside_off))
+    # The key side first: there insurance practice limits what stands proud. Rounded, since equals differ in their
+    # last bits.
     fits.sort(key=lambda fit: (round(fit.key_projection_mm, 9), round(fit.inside_projection_mm, 9)))
     refused.sort(key=lambda refusal: abs(refusal.off_mm))
     return EuroResult(key_needed, inside_needed, tuple(fits), tuple(refused))
@@ -183,7 +188,9 @@ def half_length_mm(needed_mm: float, steps: EuroSteps) -> float:
     >>> half_length_mm(28, EuroSteps(30, 5, 90)), half_length_mm(40, EuroSteps(30, 5, 90))
     (30.0, 40.0)
     """
+    # Less a touch, or 40.0000000001 mm by rounding would order the next size, 5 mm longer.
     up = ceil((needed_mm - steps.shortest_mm - _TOUCH_MM) / steps.step_mm)
+    # A longest size that is no whole number of steps away is not made; the last step before it is.
     most = int((steps.longest_mm - steps.shortest_mm + _TOUCH_MM) // steps.step_mm)
     return float(steps.shortest_mm + min(max(up, 0), most) * steps.step_mm)
 
@@ -195,6 +202,8 @@ def _clean(value_mm: float) -> float:
 
 def _off(gap_mm: float, limit_mm: float | None) -> float:
     """How much too short (negative) or too long (positive) a side is."""
+    # Too short counts on either side whatever the limit: a recessed end cannot be reached by its key, nor held by its
+    # trim.
     if gap_mm < 0:
         return gap_mm
     return max(0.0, _clean(gap_mm - limit_mm)) if limit_mm is not None else 0.0

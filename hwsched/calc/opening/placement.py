@@ -233,6 +233,7 @@ def check_position(given: PlacementInput, pattern: Pattern, plate_x: float, plat
     reasons = [
         Shortfall(c.name, c.required_mm - c.clearance_mm, _shortfall_text(c))
         for c in nearest_clearance(given, (plate_x, plate_y))
+        # Touching is allowed: a plate placed by the program must pass its own check.
         if c.clearance_mm < c.required_mm - _TOUCH_MM
     ]
     best = _reach(given, pattern, Rect(plate_x, plate_y, plate_x, plate_y))
@@ -274,6 +275,8 @@ def nearest_clearance(given: PlacementInput, plate_xy: tuple[float, float]) -> l
     ]
     for keepout in given.keepouts:
         x0, y0, x1, y1 = keepout.rect
+        # By axis and not round the corner: keep-outs grow as rectangles, so that corners are judged as strictly as
+        # sides.
         gap = max(x0 - px1, px0 - x1, y0 - py1, py0 - y1)
         found.append(Clearance(keepout.name, gap, keepout.clearance_mm))
     found.sort(key=lambda c: c.clearance_mm - c.required_mm)
@@ -312,6 +315,7 @@ def _squeeze(low: float, high: float) -> tuple[float, float] | None:
     """Return the closed interval: a point when rounding turned it inside out, None when it is empty."""
     if low <= high:
         return low, high
+    # Where exactly one position is left, rounding may turn it inside out; it is still a place.
     return (low, low) if low - high <= _TOUCH_MM else None
 
 
@@ -383,6 +387,8 @@ def _search(given: PlacementInput, pattern: Pattern, base: Rect, blocks: Sequenc
     while heap:
         _, _, best, area, near = heappop(heap)
         px, py = best.plate
+        # The heap gives areas in the order of what they promise: the first whose best corner is free is the best of
+        # all.
         for block in near:
             if _inside(px, py, block):
                 break
@@ -392,6 +398,8 @@ def _search(given: PlacementInput, pattern: Pattern, base: Rect, blocks: Sequenc
         x0, y0, x1, y1 = area
         left, right = max(x0, min(bx0, x1)), min(x1, max(bx1, x0))
         for part, exists in (
+            # Left and right take the whole height, below and above only what lies between: the parts share no more
+            # than borders, so that nothing is searched twice.
             (Rect(x0, y0, left, y1), x0 <= bx0 + _TOUCH_MM),
             (Rect(right, y0, x1, y1), x1 >= bx1 - _TOUCH_MM),
             (Rect(left, y0, right, min(by0, y1)), y0 <= by0 + _TOUCH_MM),
@@ -403,11 +411,13 @@ def _search(given: PlacementInput, pattern: Pattern, base: Rect, blocks: Sequenc
                 there = _reach(given, pattern, cut) if cut else None
                 if cut and there:
                     count += 1
+                    # The count decides between equals before the areas could: answers are the same each time.
                     heappush(heap, (there.bars_mm, count, there, cut, _within(cut, near)))
     return None
 
 
 def _inside(px: float, py: float, block: Rect) -> bool:
+    # Open on all sides: touching a keep-out's clearance is allowed.
     return block.x0 + _TOUCH_MM < px < block.x1 - _TOUCH_MM and block.y0 + _TOUCH_MM < py < block.y1 - _TOUCH_MM
 
 
@@ -439,6 +449,8 @@ def _blocked_by(given: PlacementInput, base: Rect, blocks: Sequence[Rect]) -> tu
                 over = column & row
                 if over.bit_count() <= _BLOCKERS:
                     names = tuple(i for i in range(len(blocks)) if over >> i & 1)
+                    # By their order in the survey among equals: otherwise the order of a set would choose what is
+                    # told.
                     if best is None or (len(names), names) < (len(best), best):
                         best = names
     return tuple(given.keepouts[i].name for i in best or ())
@@ -469,6 +481,7 @@ def _check(given: PlacementInput) -> None:
     check(given)
     _check_rect(given.window, "window")
     wx0, wy0, wx1, wy1 = given.window
+    # The plate must cover its access hole: a window past the plate would allow a hole that stays open beside it.
     if wx0 < -_TOUCH_MM or wx1 > given.plate_width_mm + _TOUCH_MM:
         raise InputError("window", "reaches past the plate's width: the plate must cover its access hole")
     if wy0 < -_TOUCH_MM or wy1 > given.plate_height_mm + _TOUCH_MM:
@@ -481,6 +494,7 @@ def _check(given: PlacementInput) -> None:
             raise InputError(name, f"lies outside the leaf: from 0 to {limit:g}, got {value:g}")
     for i, keepout in enumerate(given.keepouts):
         x0, y0, x1, y1 = keepout.rect
+        # A keep-out without width or height would keep nothing out, and be missed in silence.
         if not (x0 < x1 and y0 < y1):
             _check_rect(keepout.rect, f"keepouts[{i}]")
             raise InputError(f"keepouts[{i}].{'x1' if x1 <= x0 else 'y1'}", "a keep-out needs a width and a height")

@@ -155,13 +155,16 @@ def pocket(given: PocketInput) -> PocketResult:
             refusals.append(PocketRefusal(name, wanted - wall, text))
     spots = [spot for side in ("above", "below") if (spot := _spot(given, side, refusals))]
     spots.sort(key=lambda spot: spot.lead_needed_mm)
+    # Walls are the same all along the edge; where they are short no place on it helps.
     walls_stand = not any(r.name.endswith("wall") for r in refusals)
     best = spots[0] if spots else None
     needs = []
+    # Asked for also where the edge alone decides against it: whoever goes back to measure brings both facts.
     if given.lead_mm is None:
         needs.append("lead_mm")
     if given.rated is None:
         needs.append("rated")
+    # Spots come by their lead: where the first is short all are.
     if best and best.lead_spare_mm is not None and best.lead_spare_mm < -_TOUCH_MM:
         short = -best.lead_spare_mm
         refusals.append(PocketRefusal("lead", short, f"the lead is {short:.2f} mm short even at the nearest spot"))
@@ -176,6 +179,7 @@ def pocket(given: PocketInput) -> PocketResult:
         back_wall,
         tuple(refusals),
         tuple(needs),
+        # Not refused here: shop work under label service may make the pocket, and who may make it is a rule's affair.
         RATED_FINDING if given.rated else None,
     )
 
@@ -192,9 +196,11 @@ def _spot(given: PocketInput, side: str, refusals: list[PocketRefusal]) -> Pocke
     )
     clear = 0.0
     at = start
+    # The leaf's end stands as a last item that never ends, so that the stretch before it is judged like any other.
     for low, high in (*taken, (end, inf)):
         if at + given.length_mm <= min(low, end) + _TOUCH_MM:
             break
+        # Items may overlap: one that ends before where the walk stands takes nothing away.
         if high > at + _TOUCH_MM:
             clear = max(clear, min(low, end) - at)
             at = high
@@ -206,6 +212,8 @@ def _spot(given: PocketInput, side: str, refusals: list[PocketRefusal]) -> Pocke
     y0 = at if up else -(at + given.length_mm)
     bridge = at - (given.lock_y1 if up else -given.lock_y0)
     way = abs(at - (given.lead_from_y if up else -given.lead_from_y)) + given.connector_mm
+    # The whole pocket depth, for the unit is connected before it slides in and its lead must then reach outside the
+    # edge.
     needed = given.lead_before_mm + way + given.depth_mm + given.hand_mm
     spare = None if given.lead_mm is None else given.lead_mm - needed
     return PocketSpot(side, y0, y0 + given.length_mm, bridge, needed, spare)

@@ -191,14 +191,17 @@ def cylinder_stack(
     (('R',), 2, 0.0)
     """
     check_arguments(cylinder_stack, locals())
+    # Equal would put the case's centre on a face, where no case can be.
     if not abs(case_offset_mm) < leaf_mm / 2:
         raise InputError("case_offset_mm", f"puts the case's centre outside the leaf of {leaf_mm:g} mm")
     _refuse_twice(rings)
+    # A cylinder is turned in whole turns, so that its head can be set no finer than one pitch.
     tolerance = pitch_mm if tolerance_mm is None else tolerance_mm
     stands = tuple(
         (projection_mm(leaf_mm, trim_mm, c.length_mm, c.cam_offset_mm, k,
                        case_offset_mm=case_offset_mm, pitch_mm=pitch_mm), c.part, k)
         for c in cylinders
+        # Whole turns only, since the keyway must stand upright; from the case's centre plane on, by common practice.
         for k in range(max_turns_beyond + 1)
     )  # fmt: skip
     return _stacked(stands, tuple(collars), tuple(rings), tolerance, max_rings, max_fits)
@@ -219,6 +222,7 @@ def _stacked(
     bases: list[tuple[str | None, float]] = [(c.part, c.height_mm) for c in collars] or [(None, 0.0)]
     # With no ring at all some distance to the band is reached; a stack taller than this cannot come nearer.
     bare = min(_beyond(h - base, tolerance) for h, _, _ in stands for _, base in bases)
+    # The farthest that can be of use bounds the sums; without a bound their number grows with every ring.
     table = _RingTable(rings, max_rings, max(h for h, _, _ in stands) + bare + 2 * _TOUCH_MM)
     fits, more = _list_fits(stands, bases, table, tolerance, max_fits)
     return StackResult(fits, more, None if fits else _nearest(stands, bases, table, tolerance))
@@ -229,9 +233,12 @@ class _RingTable:
 
     def __init__(self, rings: Sequence[StackRing], max_rings: int, ceiling_mm: float) -> None:
         self.rings = rings
+        # Whole units, because sums of floats that should be equal are not, and equal sums are what keeps the table
+        # small.
         self.heights = [round(r.height_mm * _UNITS_PER_MM) for r in rings]
         limits = [max_rings if r.available is None else min(r.available, max_rings) for r in rings]
         self.most = max_rings if any(r.available is None for r in rings) else min(max_rings, sum(limits))
+        # Each ring's height may have been rounded up by half a unit; one unit a ring is more than that.
         ceiling = ceil(max(0.0, ceiling_mm) * _UNITS_PER_MM) + max_rings
         # tails[i][n]: the sums that n rings of the parts from i on can make
         tails: list[list[set[int]]] = [[{0}, *(set[int]() for _ in range(self.most))]]
@@ -241,6 +248,8 @@ class _RingTable:
             here: list[set[int]] = []
             for n in range(self.most + 1):
                 sums = set(below[n])
+                # Without a limit of its own a ring may be added to what already holds it: one step in place of one
+                # for each number used.
                 if n and limit >= self.most:
                     sums.update(s + height for s in here[n - 1] if s + height <= ceiling)
                 else:
@@ -270,6 +279,7 @@ class _RingTable:
 
     def height_mm(self, choice: tuple[int, ...]) -> float:
         """Total height of a choice, from the heights as given."""
+        # Added without rounding between, so that the order in which rings are named cannot decide whether they fit.
         return fsum(self.rings[i].height_mm for i in choice)
 
     def parts(self, choice: tuple[int, ...]) -> tuple[str, ...]:
@@ -296,12 +306,14 @@ def _list_fits(
 ) -> tuple[tuple[StackFit, ...], bool]:
     """Fits in order, and whether any were left out."""
     groups: dict[float, list[_Stand]] = {}
+    # Rounded, because two ways to the same projection differ in their last bits; they are equal to whoever measures.
     for stand in sorted(stands, key=lambda s: round(s[0], 9)):
         groups.setdefault(round(stand[0], 9), []).append(stand)
     fits: list[StackFit] = []
     for count in range(table.most + 1):
         for group in groups.values():
             fits += sorted(
+                # One more than is listed, to know whether any was left out.
                 _group_fits(group, bases, table, count, tolerance_mm, max_fits + 1 - len(fits)),
                 key=lambda fit: round(fit.gap_mm, 9),
             )
@@ -324,6 +336,8 @@ def _group_fits(
     for stand in group:
         for collar, base in bases:
             room = stand[0] - base
+            # Wider by one unit a ring than what suits: sums are of rounded heights, and the heights as given decide
+            # below.
             low = floor((room - tolerance_mm - _TOUCH_MM) * _UNITS_PER_MM) - count
             high = ceil((room + _TOUCH_MM) * _UNITS_PER_MM) + count
             # the tallest sums leave the least gap
@@ -334,6 +348,8 @@ def _group_fits(
     for _, (h, cylinder, turns), collar, base, total in found:
         for choice in table.choices(count, total):
             gap = h - base - table.height_mm(choice)
+            # Never recessed, by common practice; the sums were of rounded heights, and only the heights as given can
+            # tell.
             if _beyond(gap, tolerance_mm) > _TOUCH_MM:
                 continue
             fits.append(StackFit(cylinder, collar, table.parts(choice), turns, _clean(h), _clean(gap)))
@@ -356,6 +372,7 @@ def _nearest(
             for count, sums in enumerate(table.sums):
                 below = bisect_left(sums, floor((room - tolerance_mm) * _UNITS_PER_MM))
                 above = bisect_right(sums, ceil(room * _UNITS_PER_MM))
+                # One on either side: the nearest sum may lie just outside the band that rounding drew.
                 for total in sums[max(0, below - 1) : above + 1]:
                     # whole nanometres tell who cannot win; the heights as given decide
                     if best and _beyond(room - total / _UNITS_PER_MM, tolerance_mm) > best[0][0] + 1e-4:
@@ -363,6 +380,7 @@ def _nearest(
                     choice = next(table.choices(count, total))
                     gap = room - table.height_mm(choice)
                     distance = _beyond(gap, tolerance_mm)
+                    # Rounded, so that equals are decided by rings and projection, and not by the last bit of a sum.
                     key = (round(distance, 9), count, round(h, 9))
                     if best is None or key < best[0]:
                         miss = StackMiss(cylinder, collar, table.parts(choice), turns, h, gap, distance)
@@ -373,6 +391,7 @@ def _nearest(
 def _refuse_twice(rings: Sequence[StackRing]) -> None:
     seen: set[str] = set()
     for i, ring in enumerate(rings):
+        # Two lines of one ring would each bring its number, and more would be put in than there are.
         if ring.part in seen:
             raise InputError(f"rings[{i}].part", f"{ring.part!r} stands twice; give its height and number once")
         seen.add(ring.part)

@@ -94,18 +94,22 @@ def tailpiece(
     reach = leaf_mm + case_gap_mm - cylinder_back_mm
     needed = reach + minimum_engagement_mm
     longest = None if maximum_engagement_mm is None else reach + maximum_engagement_mm
+    # It cannot be lengthened: nothing that is cut off cures this one.
     if tailpiece_mm < needed - _TOUCH_MM:
         short = needed - tailpiece_mm
         return TailpieceResult(
             False, needed, longest, None, 0, 0.0, tailpiece_mm, tailpiece_mm - reach, short,
             f"The tailpiece is {short:.2f} mm too short.",
         )  # fmt: skip
+    # Down, never to the nearest: one notch too many and the tailpiece is scrap.
     pieces = floor((tailpiece_mm - needed + _TOUCH_MM) / break_off_mm) if break_off_mm else 0
     off = pieces * break_off_mm if break_off_mm else 0.0
     method, note = "none", "Use as supplied."
     if pieces:
         method, note = "snap", f"Snap off {pieces} at the notches."
+    # No notch lies between what reaches and what bottoms, so that it is sawn.
     if longest is not None and tailpiece_mm - off > longest + _TOUCH_MM:
+        # The middle leaves the saw cut the same room on either side.
         pieces, off, method = 0, tailpiece_mm - (needed + longest) / 2, "saw"
         note = f"Saw off to between {needed:.2f} and {longest:.2f} mm."
     elif longest is None and break_off_mm is None and tailpiece_mm > needed + _TOUCH_MM:

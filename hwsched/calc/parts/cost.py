@@ -181,11 +181,13 @@ def cost_of(job: Job, terms: Terms) -> Cost:
         parts.append(product(quantity, price))
         if line.supplier is None or line.supplier not in terms.discounts:
             at_list.append(line.number)
+    # Hours are told though their price is not: a plan of the work needs them all the same.
     hours, labour = exact(job.hours, "hours"), ZERO
     if terms.labour_per_hour is not None:
         labour = product(hours, exact(terms.labour_per_hour, "labour_per_hour"))
     elif hours:
         unknown.append(Unknown(LABOUR, hours, ("labour price per hour",)))
+    # Hours that are missing have no number; the line says that there is something all the same.
     if job.needs:
         unknown.append(Unknown(LABOUR, ZERO, job.needs))
     return Cost(summed(parts), labour, hours, _merged(unknown), tuple(dict.fromkeys(at_list)))
@@ -235,6 +237,7 @@ def _check_terms(terms: Terms) -> None:
     if not terms.currency:
         raise InputError("currency", "is missing")
     own = terms.rates.get(terms.currency)
+    # Another rate than 1 contradicts itself: the rates may be meant for another currency of the project.
     if own is not None and exact(own, f"rate of {terms.currency}") != 1:
         raise InputError(f"rate of {terms.currency}", f"is the project's own currency and must be 1, got {own}")
 
@@ -249,11 +252,14 @@ def _price(line: Line, terms: Terms) -> Decimal | tuple[str, ...]:
     price = exact(line.list_price, f"list price of {line.number}")
     if line.supplier is not None and line.supplier in terms.discounts:
         discount = exact(terms.discounts[line.supplier], f"discount of {line.supplier}", at_most=1)
+        # Money is never taken through floats: a discount of 0.15 has no exact one, and a sum of thousands would be
+        # off by cents.
         price = product(price, less(ONE, discount))
     return product(price, factor)
 
 
 def _exchange(line: Line, terms: Terms) -> Exchange:
+    # Only the rate that this line needs is looked at: a wrong rate of another currency must not stop it.
     if line.currency is None or line.currency == terms.currency or line.currency not in terms.rates:
         return Exchange(terms.currency)
     return Exchange(

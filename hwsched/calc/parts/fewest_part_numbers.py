@@ -132,12 +132,15 @@ def choose(groups: Sequence[Group], price_per_kind: Exact, limits: Limits = _UNT
     """
     problem = _read(groups, price_per_kind)
     limits = replace(limits, target=None)
+    # Without a price on kinds every opening is at its cheapest; the fewest kinds among those is the better answer of
+    # equals.
     if problem.price == 0:
         cheapest = [Pool(p.count, tuple(o for o in p.offers if o[0] == p.offers[0][0])) for p in problem.pools]
         mask, _ = _fewest_count(replace(problem, pools=cheapest), None, limits)
         return _told(problem, mask, problem.base, None)
     pools, needed = reduced(problem.pools, problem.price)
     start = first_offers(pools)
+    # The solver may stop at its time with less than the start has: the better of the two is told.
     mask, bound = solve(pools, problem.price, None, replace(limits, step="cost against different parts"), start)
     best = min((mask, start), key=lambda found: _told(problem, needed | found, 0.0, None).value)
     return _told(problem, needed | best, problem.base + problem.price * needed.bit_count() + bound, None)
@@ -246,11 +249,14 @@ def _read(groups: Sequence[Group], price_per_kind: Exact) -> _Problem:
         check_number(group.count, f"{where} count", at_least=1)
         if not group.alternatives:
             raise InputError(where, "has no alternative")
+        # A text is a collection too, of its letters: every letter would count as a part.
         if any(isinstance(a.kinds, str) for a in group.alternatives):
             raise InputError(where, "kinds of an alternative must be several names, not one text")
         costs.append([exact(a.cost, f"{where} alternative {i} cost") for i, a in enumerate(group.alternatives)])
+    # Whole units of the smallest coin that occurs: the search compares sums exactly, and never by floats.
     places = max((_places(cost) for cost in [price, *(c for row in costs for c in row)]), default=0)
     scale = Decimal(f"1e{places}")
+    # Sorted, since the order of a set changes from run to run, and with it which of two equal answers is found.
     names = sorted({kind for group in groups for a in group.alternatives for kind in a.kinds})
     bit = {name: 1 << i for i, name in enumerate(names)}
     stated = [
@@ -258,6 +264,7 @@ def _read(groups: Sequence[Group], price_per_kind: Exact) -> _Problem:
         for row, g in zip(costs, groups, strict=True)
     ]
     counts = [group.count for group in groups]
+    # Only what is above the cheapest is searched over: small numbers leave the solver its digits.
     cheapest = [min(cost for cost, _ in row) for row in stated]
     pools = [
         Pool(count, tuple(sorted(((cost - low, mask) for cost, mask in row), key=rank)))
@@ -285,6 +292,7 @@ def _fewest_count(problem: _Problem, enough: int | None, limits: Limits) -> tupl
     target = None if enough is None else float(enough - held)
     mask, bound = solve(pools, 1, None, replace(limits, gap=0.0, target=target, step="fewest different parts"), start)
     best = min(mask, start, key=lambda found: found.bit_count())
+    # A number of parts is whole: a bound of 3.2 proves 4, less what is the solver's rounding.
     return needed | best, min(held + max(0, ceil(bound - WHOLE)), held + best.bit_count())
 
 
@@ -298,6 +306,7 @@ def _least_cost(problem: _Problem, most: int, start: int, least: int, limits: Li
 
 
 def _part(limits: Limits) -> Limits:
+    # Half of the time, or a hard count would leave none for the cost.
     return replace(limits, until=monotonic() + _COUNT_SHARE * (limits.until - monotonic()))
 
 
@@ -305,6 +314,8 @@ def _told(problem: _Problem, mask: int, least: float, least_kinds: int | None) -
     """Every opening takes the cheapest of what the parts in use allow; told in money."""
     chosen, cost, used = [], 0, 0
     for count, offers in zip(problem.counts, problem.stated, strict=True):
+        # The solver's answer is taken for the parts in use alone; which alternative goes with them is worked out
+        # exactly.
         allowed = [(*rank(offer), i) for i, offer in enumerate(offers) if not offer[1] & ~mask]
         if not allowed:
             raise RuntimeError("the solver's answer does not hold: openings without alternative")

@@ -62,6 +62,8 @@ class Battery:
     @property
     def self_discharge_mah_per_day(self) -> float:
         """Charge lost unused [mAh a day]."""
+        # Of nominal and not of what is left: simple and on the safe side, as in the worked example of common
+        # practice.
         return self.capacity_mah * self.self_discharge_per_year / DAYS_PER_YEAR
 
 
@@ -162,9 +164,11 @@ def life_by_weekday(battery: Battery, drain: Drain, operations: Sequence[_Amount
     lost = battery.self_discharge_mah_per_day
     daily = [mah_per_day(drain, n) + lost for n in operations]
     week = sum(daily)
+    # A life without end is a slip of the pen: some current always flows, and a change date is what is asked for.
     if week < 7.0 * _LEAST_MAH_PER_DAY:
         raise InputError("standing_ua", "nothing draws on the battery: its life has no end by this arithmetic")
     usable = battery.usable_mah
+    # Without the first day's name no day of the week can be counted from it.
     if installed_on is None or len(set(daily)) == 1:
         return Life(usable / (week / 7.0), week / 7.0)
     weeks = floor(usable / week)
@@ -212,11 +216,13 @@ def change_on(
     limited_by = "charge"
     if shelf_life_years is not None:
         shelf_days = shelf_life_years * DAYS_PER_YEAR
+        # A cell that is hardly used comes to the end of its shelf life long before its charge is gone.
         if shelf_days < days:
             days, limited_by = shelf_days, "shelf life"
     if days > _LONGEST_DAYS:
         return None
     try:
+        # Down to whole days: by that day it is changed, and the day after it may be dead.
         return Change(installed_on + timedelta(days=floor(days + _TOUCH_DAYS)), limited_by)
     except OverflowError:
         raise InputError("installed_on", "the change date is beyond the year 9999") from None

@@ -99,17 +99,22 @@ def capacity_share(chemistry: str, temperature_c: float) -> tuple[float, bool] |
     True
     """
     points = sorted(
+        # The lower share of the range: data books differ, and a battery that is changed too early still opens the
+        # door.
         (r.number("temperature_c"), r.number("low_share"), r.verified)
         for r in rows("cold_capacity")
         if r.text("chemistry") == chemistry
     )
+    # Colder than the table goes it is not known: a line drawn on would promise charge that nobody measured.
     if not points or temperature_c < points[0][0]:
         return None
+    # Warmer than the table a cell gives no more than it is rated for.
     if temperature_c >= points[-1][0]:
         return points[-1][1], points[-1][2]
     for (cold_c, cold, cold_ok), (warm_c, warm, warm_ok) in pairwise(points):
         if temperature_c <= warm_c:
             share = cold + (warm - cold) * (temperature_c - cold_c) / (warm_c - cold_c)
+            # Between a read value and one from memory the result is no better than the worse of the two.
             return share, cold_ok and warm_ok
     return None
 
@@ -128,6 +133,8 @@ def cold_share(chemistry: str | None, lowest_c: float | None) -> float | None:
     >>> cold_share("alkaline", None), cold_share("alkaline", 0), cold_share(None, -10)
     (1.0, 0.6, None)
     """
+    # Capacities are stated for 20 degrees; the lowest temperature of the place counts, since the battery must open
+    # the door on that day too.
     if lowest_c is None or lowest_c >= _WARM_C:
         return 1.0
     found = capacity_share(chemistry, lowest_c) if chemistry is not None else None

@@ -108,12 +108,14 @@ def cures(
     if minimum_v <= 0.0:
         raise InputError("node", f"node {node!r} has no load with a stated minimum voltage")
     now = circuit.solution()
+    # A collapsed circuit has no voltages to look at, and is in need of a cure in any case.
     if not now.collapsed and now.volts[node] >= minimum_v - _TOLERANCE_V:
         return ()
     path = network(circuit.runs, circuit.temperature_c).path(node)
     given = _Input(circuit, node, minimum_v, path)
     if not path:
         return (_source_voltage(given), _nominal_voltage(given, nominal_v))
+    # The run that costs most is the one where new wire buys most.
     worst = (max(path, key=lambda i: _drop_v(given, now, i)),)
     return (
         _thicker(given, "thicker-run", worst, gauges),
@@ -158,6 +160,7 @@ def _drop_v(given: _Input, now: Solution, i: int) -> float:
     """Voltage lost on a run; its resistance stands in for it where the circuit collapses."""
     run = given.circuit.runs[i]
     if now.collapsed:
+        # Only compared with others of its path: the factor of copper and temperature is the same for all.
         return run.length_m / (gauge_of(run.gauge).area_mm2 * run.conductors_in_parallel)
     return abs(now.volts[run.from_node] - now.volts[run.to_node])
 
@@ -178,6 +181,7 @@ def _thicker(given: _Input, kind: str, which: Sequence[int], gauges: Sequence[st
     areas = {i: gauge_of(given.circuit.runs[i].gauge).area_mm2 for i in which}
     thinnest = min(which, key=lambda i: areas[i])
     offered = list(gauges) or _offered(given.circuit.runs[thinnest].gauge)
+    # A little more than equal: one size in two units, such as AWG and mm², differs by rounding and cures nothing.
     thicker = [g for g in offered if gauge_of(g).area_mm2 > areas[thinnest] * 1.0001]
     where = _named(given, which)
     if not thicker:
@@ -188,7 +192,9 @@ def _thicker(given: _Input, kind: str, which: Sequence[int], gauges: Sequence[st
     for gauge in thicker:
         area_mm2 = gauge_of(gauge).area_mm2
 
+        # Bound as defaults: a function made in a loop would see the last gauge of the loop, whichever was tried.
         def change(run: Run, gauge: str = gauge, area_mm2: float = area_mm2) -> Run:
+            # A run of the path that is thicker already stays: laying a thinner one would be no cure.
             return replace(run, gauge=gauge) if gauge_of(run.gauge).area_mm2 < area_mm2 else run
 
         tried = _with_runs(given.circuit, which, change)
@@ -205,6 +211,7 @@ def _thicker(given: _Input, kind: str, which: Sequence[int], gauges: Sequence[st
 
 
 def _offered(gauge: str) -> list[str]:
+    # The run stays in its own system of sizes: a mixed list would offer 16 AWG and 1.5 mm² side by side for one wire.
     by_awg = gauge_of(gauge).awg is not None
     return [r.text("gauge") for r in rows("offered_gauges") if (gauge_of(r.text("gauge")).awg is not None) == by_awg]
 
@@ -238,8 +245,10 @@ def _own_run(given: _Input, gauges: Sequence[str]) -> Cure:
     own = f"{node} (own run)"
     last = circuit.runs[given.path[-1]]
     length_m = sum(circuit.runs[i].length_m for i in given.path)
+    # Door loop and terminations of the way are counted on the new run too, since it goes the same way.
     extra_ohm = sum(circuit.runs[i].extra_ohm for i in given.path)
     run = replace(last, from_node=SUPPLY, to_node=own, length_m=length_m, extra_ohm=extra_ohm)
+    # The old run stays in place: it may feed others beyond, who then gain as well.
     loads = tuple(replace(load, node=own) if load.node == node else load for load in circuit.loads)
     area_mm2 = gauge_of(last.gauge).area_mm2
     thicker = [g for g in gauges or _offered(last.gauge) if gauge_of(g).area_mm2 > area_mm2 * 1.0001]
@@ -259,6 +268,7 @@ def _nearer_supply(given: _Input) -> Cure:
         return _with_runs(given.circuit, given.path, lambda r: replace(r, length_m=r.length_m * share))
 
     present_m = sum(given.circuit.runs[i].length_m for i in given.path)
+    # Not zero: a run without length is refused.
     low, high = 1e-6, 1.0
     if given.tried(shortened(low))[0]:
         for _ in range(_HALVINGS):
@@ -268,6 +278,7 @@ def _nearer_supply(given: _Input) -> Cure:
     return given.cure(
         "nearer-supply",
         shortened(low),
+        # Down, so that the distance as printed still does.
         f"a supply within {floor(10 * length_m) / 10:g} m along this route (now {present_m:g} m)",
         "even a supply beside the load does not do",
         {"length_m": length_m, "present_m": present_m},
@@ -278,6 +289,7 @@ def _source_voltage(given: _Input) -> Cure:
     top_v = min((load.maximum_v for load in given.circuit.loads if load.maximum_v is not None), default=None)
     missing = any(load.maximum_v is None for load in given.circuit.loads)
     low_v = given.circuit.source_v
+    # While one load's maximum is unknown the voltage is not bounded by the others': the text asks for it instead.
     high_v = top_v if top_v is not None and not missing else max(2.0 * low_v, low_v + given.minimum_v)
     if high_v <= low_v:
         text = f"the source cannot be set higher than its {low_v:g} V: a load's maximum is {high_v:g} V"
@@ -288,6 +300,7 @@ def _source_voltage(given: _Input) -> Cure:
             low_v, high_v = (
                 (low_v, middle) if given.tried(replace(given.circuit, source_v=middle))[0] else (middle, high_v)
             )
+    # Up, so that the voltage as printed still does.
     text = f"{ceil(100 * high_v) / 100:g} V at the source (now {given.circuit.source_v:g} V)"
     needs = "; needs the maximum voltage of every load" if missing else ""
     return given.cure(

@@ -121,6 +121,7 @@ def states(
     lowest_v, ohm = source.lowest_v, source.ohm
     if source.battery_end_v is not None:
         conditions.append(("standby-end", source.battery_end_v, source.battery_ohm))
+        # With the lower voltage comes its own inner resistance: a battery's leads are not the supply's.
         if source.battery_end_v <= lowest_v:
             lowest_v, ohm = source.battery_end_v, source.battery_ohm
     if peak_v is not None:
@@ -138,6 +139,7 @@ def states(
 
 
 def _load(device: Device, value: float) -> Load:
+    # A resistance that is not connected draws nothing, and its conductance could not be summed.
     if device.kind == "resistance" and value == float("inf"):
         return Load(device.node, "current", 0.0, device.minimum_v, device.maximum_v)
     return Load(device.node, device.kind, value, device.minimum_v, device.maximum_v)
@@ -158,6 +160,7 @@ def _peak(
     operating = worst.operations()
     loads = list(resting)
     for i in operating:
+        # Common practice: voltage drop on inrush, not on the holding current, which comes only after it.
         loads[i] = _load(devices[i], _first_moment(devices[i]))
     solution = solve_draw(tree, draw(tree, loads), source_v, ohm, rest)
     low, high = outside_limits(solution, loads)
@@ -188,6 +191,7 @@ class _Worst:
         best_v = float("inf")
         room_v, most_v, at = self.room_v, self.most_drop_v, self.at
         for least_v, j in sorted((room_v[j] - most_v[at[j]], j) for j in range(len(at))):
+            # Bounds rise from here on: none of the rest can be worse off than the one found.
             if least_v >= best_v - 1e-12:
                 break
             chosen, drop_v = self._worst_for(j)
@@ -214,6 +218,7 @@ class _Worst:
             if amps > 0.0:
                 beyond[i].append(amps)
         for i, to, _ in reversed(self.tree.steps):
+            # Only the largest can matter further up, since no more than so many operate at one time.
             if mine := beyond[i]:
                 mine.sort(reverse=True)
                 del mine[at_once:]
@@ -236,6 +241,7 @@ def _first_moment(device: Device) -> float:
 
 
 def _added_a(device: Device, volts: float) -> float:
+    # Where the resting circuit gives a node nothing, the estimate still has to be a number.
     volts = max(volts, 1e-6)
     before, after = device.holding, _first_moment(device)
     if device.kind == "power":

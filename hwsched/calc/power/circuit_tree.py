@@ -95,6 +95,7 @@ def network(runs: Runs, temperature_c: Temperature) -> Network:
     """
     check_arguments(network, locals())
     ohms = [_run_ohm(run, i, temperature_c) for i, run in enumerate(runs)]
+    # Before the tree is walked: a loop would be cut open in silence at whichever run is met last.
     _refuse_loops(runs)
     touching: dict[str, list[int]] = {}
     for i, run in enumerate(runs):
@@ -105,6 +106,7 @@ def network(runs: Runs, temperature_c: Temperature) -> Network:
     at = 0
     while at < len(names):
         name = names[at]
+        # Either end may be the nearer one: people draw runs in both directions.
         for i in touching.get(name, ()):
             run = runs[i]
             away = run.from_node == name
@@ -118,6 +120,7 @@ def network(runs: Runs, temperature_c: Temperature) -> Network:
                 outward.append(away)
         at += 1
     for i, run in enumerate(runs):
+        # Left out, it would pass as a circuit in order, with loads that nobody feeds.
         if run.from_node not in position:
             raise InputError(f"runs[{i}].from", f"node {run.from_node!r} is not fed from the supply")
     steps = tuple(zip(range(1, len(names)), feeder[1:], ohm[1:], strict=True))
@@ -137,6 +140,7 @@ def _refuse_loops(runs: Sequence[Run]) -> None:
 
     def top(name: str) -> str:
         while (higher := above.setdefault(name, name)) != name:
+            # Halves the way to the top as it goes, so that long daisy chains stay quick.
             above[name] = above.setdefault(higher, higher)
             name = above[name]
         return name

@@ -67,8 +67,12 @@ def conductor(gauge: GaugeText, stranding: Stranding, temperature_c: Temperature
     area_mm2 = gauge_of(gauge).area_mm2
     if not THINNEST_MM2 <= area_mm2 <= THICKEST_MM2:
         raise InputError("gauge", f"must be from {THINNEST_MM2:g} to {THICKEST_MM2:g} mm², got {area_mm2:g}")
+    # From the formula and not from NEC Chapter 9 Table 8: that begins at 18 AWG, so that 20, 22 and 24 AWG are not in
+    # it.
     cold_ohm_per_km = 1000.0 * _constant("resistivity_20c") / area_mm2
+    # A resistance without its temperature says nothing: published tables differ by 20 °C, 25 °C and 75 °C.
     warm = 1.0 + _constant("temperature_coefficient") * (temperature_c - 20.0)
+    # Strands are laid round each other and so are longer than the cable; 2 % by common practice, as Table 8 has it.
     lay = _constant("stranding_factor") if stranding == "stranded" else 1.0
     return Conductor(area_mm2, cold_ohm_per_km * warm * lay, temperature_c)
 
@@ -90,6 +94,7 @@ def loop_ohm(length_m: float, ohm_per_km: float, conductors_in_parallel: int = 1
     >>> round(loop_ohm(150 * 0.3048, 7.95 / 0.3048), 3)
     2.385
     """
+    # Out and back: the current returns by the second wire.
     return 2.0 * length_m * ohm_per_km / 1000.0 / conductors_in_parallel
 
 
@@ -205,6 +210,7 @@ def highest_allowed_ohm_per_km(area_mm2: float, flexible: bool = False, coated: 
         raise InputError("coated", "coated conductors of class 5 are not in the table")
     column = "class_5" if flexible else "coated_class_1_2" if coated else "class_1_2"
     for each in rows("iec_60228"):
+        # Sizes typed with and without a trailing zero, or taken over from another unit, differ in their last bit.
         if abs(each.number("area_mm2") - area_mm2) < 1e-9:
             return each.number(f"{column}_ohm_per_km")
     return None

@@ -86,6 +86,7 @@ def class_2_limit(maximum_v: float, limiting: str) -> PowerLimit | None:
         _either(found, "output_a", "output_a_v", maximum_v) or 0.0,
         found.optional_number("output_va"),
         _either(found, "nameplate_a", "nameplate_a_v", maximum_v),
+        # Some rows of the tables state a figure, others so much per volt; the voltage is the source's maximum.
         per_volt_va * maximum_v if per_volt_va is not None else found.optional_number("nameplate_va"),
         _either(found, "overcurrent_a", "overcurrent_a_v", maximum_v),
         found.source,
@@ -162,6 +163,7 @@ def excesses(
         ("nameplate-a", rated_a, limit.nameplate_a),
         ("nameplate-va", rated_v * rated_a, limit.nameplate_va),
         ("output-a", most_a, limit.output_a),
+        # Without a figure for what may flow under any load nothing is said: the nameplate is not that figure.
         ("output-va", None if most_a is None else most_a * rated_v, limit.output_va),
         ("overcurrent-a", overcurrent_a, limit.overcurrent_a),
     )
@@ -201,6 +203,7 @@ def _row_for(table: str, maximum_v: float, limiting: str) -> Row | None:
     if limiting not in LIMITINGS:
         raise InputError("limiting", f"must be one of {', '.join(LIMITINGS)}; got {limiting!r}")
     for each in rows(table):
+        # The upper bound belongs to its row, as the published tables have it: up to 20 V, over 20 V to 30 V.
         if each.text("limiting") == limiting and each.number("above_v") < maximum_v <= each.number("up_to_v"):
             return each
     return None
@@ -209,4 +212,5 @@ def _row_for(table: str, maximum_v: float, limiting: str) -> Row | None:
 def _either(found: Row, amps: str, amp_volts: str, maximum_v: float) -> float | None:
     """Limit in amperes, stated as such or as amperes times the maximum voltage."""
     by_voltage = found.optional_number(amp_volts)
+    # "100/Vmax" in a cell: divided by the maximum voltage of the source, not by its nominal one.
     return found.optional_number(amps) if by_voltage is None else by_voltage / maximum_v

@@ -48,6 +48,7 @@ def search(amps: Floats, capacity_a: Floats, wire_m: Floats, start: Ints, enough
     Repair, save wire, then again and again from the best answer with some openings put back on a near supply, whether
     it has room or not. The random numbers are the same every time.
     """
+    # The same project must give the same plan each time it is asked.
     rng = np.random.default_rng(_SEED)
     everyone = np.arange(len(amps))
     nearest = np.argsort(wire_m, axis=1)[:, :3]
@@ -70,6 +71,7 @@ def search(amps: Floats, capacity_a: Floats, wire_m: Floats, start: Ints, enough
         trial = (start if best is None else best).copy()
         stirred = rng.choice(len(amps), max(1, int(_STIRRED * len(amps))), replace=False)
         near = nearest[stirred, rng.integers(0, nearest.shape[1], len(stirred))].astype(np.int32)
+        # An opening may have fewer supplies within reach than three; infinite wire marks the others.
         reached = np.isfinite(wire_m[stirred, near])
         trial[stirred[reached]] = near[reached]
     return best
@@ -137,6 +139,7 @@ def repair(amps: Floats, capacity_a: Floats, wire_m: Floats, start: Ints, until:
         shift[resting_in[:, None] & (total + shift >= best_over - _TOUCH_A)] = np.inf
         swap[(resting_in[:, None] | resting[None, :]) & (total + swap >= best_over - _TOUCH_A)] = np.inf
         if min(shift.min(), swap.min()) == np.inf:
+            # Nothing may move while all rest: without this the search would stand still until its end.
             free_from[:] = 0
             continue
         shift, swap = _cost(shift, shift_m), _cost(swap, swap_m)
@@ -212,6 +215,7 @@ def _cost(added_a: Floats, added_m: Floats) -> Floats:
     """Wire for each ampere of overload that a move takes away; moves that take none away cost more than all others."""
     cost = np.where(np.isfinite(added_a), _DEAR + _DEAR * added_a, np.inf)
     saving = added_a < -_TOUCH_A
+    # Wire for each ampere: a short move that helps little is dearer than a long one that mends the overload.
     cost[saving] = added_m[saving] / -added_a[saving]
     return cost
 

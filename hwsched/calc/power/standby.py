@@ -140,6 +140,7 @@ def sizing(
         return Sizing(plain, None, peukert.form)
     factors = _factors(margin, ageing_factor, temperature_c)
     needed = plain
+    # By size, because Peukert's law needs the rating to tell the need: a larger battery is discharged less hard.
     for size in sorted(sizes_ah):
         needed = factors * sum(p.hours * equivalent_a(p.amps, size, peukert) for p in phases)
         if needed <= size + _TOUCH_AH:
@@ -209,6 +210,7 @@ def peukert_stated_hours_h(capacity_ah: _Above0, rated_hours: _Above0, amps: _Ab
     0.3017
     """
     check_arguments(peukert_stated_hours_h, locals())
+    # The capacity is the one at the rated hours; put into the one-ampere form it would give another time.
     return float(rated_hours * (capacity_ah / (amps * rated_hours)) ** exponent)
 
 
@@ -283,6 +285,7 @@ def equivalent_a(amps: float, size_ah: float, peukert: _Law) -> float:
     3.5355
     """
     check_arguments(equivalent_a, locals())
+    # No credit for a slower discharge than the rated one: more than the rated capacity is not counted on.
     return float(amps * max(1.0, amps * peukert.rated_hours / size_ah) ** (peukert.exponent - 1.0))
 
 

@@ -124,6 +124,7 @@ def duty_equivalent_a(current_a: float, on_s: float, times_per_hour: float) -> f
     check_number(current_a, "current_a", at_least=0)
     check_number(on_s, "on_s", at_least=0)
     check_number(times_per_hour, "times_per_hour", at_least=0)
+    # More pulses than an hour holds would count a current twice.
     if on_s * times_per_hour > 3600.0 + _TOUCH:
         raise InputError("times_per_hour", f"{times_per_hour:g} times {on_s:g} s are more than an hour")
     return current_a * on_s * times_per_hour / 3600.0
@@ -146,6 +147,7 @@ def worst_inrush_a(holding_a: Sequence[float], inrush_a: Sequence[float], at_onc
     """
     if at_once < 0:
         raise InputError("at_once", f"must be 0 or more, got {at_once}")
+    # Some devices draw less as they start than they hold; starting them is not the worst then.
     added = sorted((max(0.0, i - h) for h, i in zip(holding_a, inrush_a, strict=True)), reverse=True)
     return fsum(holding_a) + fsum(added[:at_once])
 
@@ -180,6 +182,7 @@ def limiter_a(
     wanted_a = with_margin_a([check_number(holding_a, "holding_a", at_least=0)], margin)
     offered = ratings_a or [r.number("rating_a") for r in rows("limiter_ratings")]
     held = min((a for a in offered if a >= wanted_a - _TOUCH), default=None)
+    # A limiter above the most that is allowed is no protection, so that none is named rather than that one.
     return held if held is not None and held <= most_a + _TOUCH else None
 
 

@@ -77,6 +77,7 @@ def diode_release_s(inductance_h: float, resistance_ohm: float, current_a: float
     """
     check_number(resistance_ohm, "resistance_ohm", above=0)
     check_number(release_a, "release_a", above=0)
+    # Already below what holds it: the logarithm would give a time before the switching.
     if current_a <= release_a:
         return 0.0
     return inductance_h / resistance_ohm * log(current_a / release_a)

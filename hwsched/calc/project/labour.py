@@ -110,10 +110,12 @@ def labour_table(own: Mapping[str | tuple[str, str], Exact] | None = None) -> La
         for row in rows("tasks", "labour")
     }
     for key, hours in (own or {}).items():
+        # Hours for every material first: those for one material, set below, must stand over them.
         if isinstance(key, str):
             known = [at for at in table if at[0] == key]
             row = _own(table[known[0]] if known else None, key, ANY, hours)
             for at in known:
+                # Otherwise the table's own hours for a material would go before the project's for all.
                 del table[at]
             table[key, ANY] = row
     for key, hours in (own or {}).items():
@@ -174,9 +176,11 @@ def labour(tasks: Iterable[Task], table: LabourTable, difficulty: Exact = 1) -> 
     lines, needs = [], []
     for task in tasks:
         count = exact(task.count, f"count of {task.task}")
+        # Any of the rows would be a guess: the hours of a steel leaf are not those of a wooden one.
         if task.material is None and task.task in by_material:
             needs.append(f"leaf material for {task.task}")
             continue
+        # The row of the material goes before the one that holds for all.
         row = table.get((task.task, task.material or ANY)) or table.get((task.task, ANY))
         if row is None:
             needs.append(f"hours of {task.task} ({task.material or ANY})")
@@ -224,10 +228,12 @@ def series_share(count: int, rate: float, done: int = 0, curve: Curve = "unit") 
     _check_units(count, "count", 0)
     _check_units(done, "done", 0)
     rate = _check_curve(rate, curve)
+    # Exactly the count: a sum of ones as powers might differ in its last digit and show as labour.
     if rate == 1.0:
         return float(count)
     if curve == "unit":
         return fsum(_falling(n, rate) for n in range(done + 1, done + count + 1))
+    # Wright's rate falls the average of all so far: the time of some is the difference of two totals.
     return _average_total(done + count, rate) - _average_total(done, rate)
 
 

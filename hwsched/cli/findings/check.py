@@ -51,6 +51,7 @@ def _run(arguments: argparse.Namespace) -> int:
         print(f"{len(checked)} openings: {total}" + (f", {waived_too} waived" if waived_too else ""))
     if not arguments.fail_on:
         return DONE
+    # An opening that nobody can judge does not pass: silence of the rules is no consent.
     failed = not_passed(checked, arguments.fail_on)
     for words, unjudged in (
         ("not judged, since no fit of them counts", [each for each in failed if each.fit is None]),

@@ -47,6 +47,7 @@ def _run(arguments: argparse.Namespace) -> int:
     failed = False
     # As bytes: JSON is UTF-8 whatever the console is (RFC 8259, 8.1).
     for answer in answers(calculator, sys.stdin.buffer if sys.stdin is not None else ()):
+        # A wrong line does not stop the others: answers keep the order of the questions.
         failed = failed or "error" in answer
         sys.stdout.write(json.dumps(answer, allow_nan=False) + "\n")
         if reader_gone():

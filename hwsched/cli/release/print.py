@@ -41,6 +41,7 @@ def _run(arguments: argparse.Namespace) -> int:
         files = issue_by_name(
             view, arguments.document, Path(arguments.to), arguments.format, paper=arguments.paper, progress=progress
         )
+    # After the files are written: what failed to print must not be down as handed out.
     if arguments.issue:
         with opened(arguments) as project:
             write_down_packets(project, view, who=who(arguments))

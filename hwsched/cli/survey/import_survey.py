@@ -49,6 +49,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.operations.shown import check_shown, shown_key
     from hwsched.operations.survey.survey_import import import_survey, preview_survey
 
+    # From the right: a header may hold an equals sign, a fact never does.
     columns = {
         header.strip(): fact.strip() for header, _, fact in (entry.rpartition("=") for entry in arguments.column)
     }

@@ -43,6 +43,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     currency = terms_of(project.terms, project.catalogue).currency
     by_building = totals(project, "building")
     whole = combined(by_building.values())
+    # Told beside the total, which would else be taken for that of all openings.
     left = [view.mark for view in project.openings if view.fit is None or view.fit.status != "fits"]
     labour = project.terms.labour_per_hour
     blocks: list[Block] = [
@@ -101,6 +102,7 @@ def _table(found: Mapping[str, Cost], title: str, label: str, labour: str | None
         )
         for key, cost in found.items()
     ]  # fmt: skip
+    # From the exact costs, and not from the rounded cells above: those would be cents off in a long table.
     whole = combined(found.values())
     rows.append(
         (

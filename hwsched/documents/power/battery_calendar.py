@@ -12,6 +12,7 @@ from hwsched.wiring.batteries import Due, dues
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     """Build the battery calendar of a project."""
     found = dues((at.given, at.fit) for view in project.openings for at in view.points)
+    # Without a day none may stand in a calendar: an entry at the end of time would be taken for a date.
     dated = sorted((due for due in found if due.due_on is not None), key=lambda due: (due.due_on or date.max, due.mark))
     undated = [due for due in found if due.due_on is None]
     sections = [Section((*_summary(found, dated), _weakest(found)))] if found else [Section((*_summary(found, dated),))]
@@ -122,6 +123,8 @@ def _event(project: ProjectView, due: Due) -> Event:
     cells = f"{words.quantity(due.count)} × {due.designation or due.cell}"
     days = "" if due.days is None else f"About {due.days:.0f} days by charge at the surveyed use."
     return Event(
+        # By the lock point and not by its mark: a calendar that is sent anew must replace its entries, though the
+        # mark was changed.
         f"battery-{due.key}", due.due_on or date.max, f"Change cells of {due.mark}: {cells}", days,
         words.place(*due.place),
     )  # fmt: skip

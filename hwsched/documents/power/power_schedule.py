@@ -13,6 +13,7 @@ from hwsched.values.power import CircuitResult, Device, NodeResult, PowerFinding
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     """Build the power schedule of a project."""
+    # A place where a supply may stand has nothing to schedule yet.
     supplies = [supply for supply in project.power.supplies if supply.circuits]
     sections = [Section((*_summary(project, supplies),))]
     for supply in supplies:

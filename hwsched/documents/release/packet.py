@@ -128,7 +128,9 @@ def _title(given: OpeningInput) -> str:
 
 
 def _cautions(parts: list[Situation]) -> list[Block]:
+    # A caution stands once however many lock points it holds for: what is repeated is not read.
     texts = dict.fromkeys(text for situation in parts for text in packet_steps.chosen(CAUTIONS, situation))
+    # In the order of the table, fire and egress first, whichever lock point asked for them.
     cautions = [text for text in (each.text for each in CAUTIONS) if text in texts]
     return [
         Heading("Cautions", 2),
@@ -139,6 +141,7 @@ def _cautions(parts: list[Situation]) -> list[Block]:
 
 def _verdict(view: OpeningView) -> list[Block]:
     if view.fit is None:
+        # The sheet is printed all the same, so that nobody takes the missing one for a lost one.
         return [Paragraph(f"DO NOT INSTALL. No fit of this opening counts: {view.unfitted}.", "stop")]
     if view.fit.status == "to-measure":
         missing = "; ".join(f"needs {need.label} ({need.blocks})" for need in view.fit.needs) or "facts are missing"
@@ -241,6 +244,7 @@ def _holes(situation: Situation, style: LengthStyle) -> list[Block]:
     if not fit.holes:
         return [Heading("Holes", 2), Paragraph("No hole is made.")]
     rows: list[tuple[Cell, ...]] = []
+    # In the order of drilling: some begin at the bottom of others.
     for hole in sorted(fit.holes, key=lambda h: h.order):
         rows.append(
             (
@@ -342,6 +346,7 @@ def _tests(project: ProjectView, situation: Situation) -> list[Block]:
     battery = situation.fit.part("battery")
     entry = project.catalogue.get(battery.part) if battery else None
     volts = entry.number_of(VOLTAGE_V) if entry else None
+    # The figure is that of a 9 V pack alone; scaled to others it would be one that nobody published.
     if battery and volts is not None and volts * battery.quantity == 9.0:
         blocks.append(
             Paragraph("A 9 V pack that reads 8.5 V or less is spent or badly connected (common practice).", "small")

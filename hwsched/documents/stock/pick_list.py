@@ -25,6 +25,7 @@ def quantities(openings: tuple[OpeningView, ...]) -> dict[Station, dict[str, _Li
     """Add up the parts of openings that may go out, by place and catalogue number; tools are left out."""
     places: dict[Station, dict[str, _Line]] = {}
     for view in openings:
+        # An opening that is not ready is held back whole: a box that lacks one part costs the visit.
         if not view.ready or view.fit is None:
             continue
         opening = view.given.opening
@@ -34,6 +35,7 @@ def quantities(openings: tuple[OpeningView, ...]) -> dict[Station, dict[str, _Li
                 continue
             line = lines.setdefault(part.part, _Line(part.role))
             line.quantity += part.quantity
+            # A part in two roles is one line, and its opening is named once.
             if view.mark not in line.marks:
                 line.marks.append(view.mark)
     return places

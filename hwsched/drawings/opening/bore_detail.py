@@ -42,6 +42,7 @@ def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "frac
     leaf, thick, missing = thick_leaf(given)
     if leaf is None or missing:
         return unknown_drawing(TITLE, missing)
+    # Screws have their pilots by template, and would cover the bores that this view is for.
     axes = [axis for axis in face_axes(fit, thick) if axis.hole.purpose != "fixing"]
     if not axes:
         return unknown_drawing(TITLE, ["no hole starts in a face of the leaf"])
@@ -129,6 +130,7 @@ def _bore(axis: Axis, along: int, left: float, style: LengthStyle) -> list[Shape
         dx, dy = end[0] - start[0], end[1] - start[1]
         square = 0.0 if dx > 0 else 180.0
         runs = degrees(atan2(dy, dx))
+        # atan2 jumps from 180 to -180 degrees, and the arc would run round the other way.
         if square == 180.0 and runs < 0:
             runs += 360.0
         first, last = sorted((square, runs))

@@ -73,6 +73,7 @@ def _missing(cut: Cut, *names: NumberName) -> list[str]:
 
 def _proud(cut: Cut) -> list[Shape]:
     """Say how far the head stands proud of the trim; too small a distance for a dimension with words."""
+    # Less than a rule shows is flush to whoever looks at it.
     if cut.head is None or cut.head - cut.trim_face < 0.05:
         return []
     words = f"head {format_length(cut.head - cut.trim_face, cut.style)} proud of the trim"
@@ -83,6 +84,7 @@ def _collar(cut: Cut, head_mm: float | None) -> list[Shape]:
     stack = cut.fit.stack
     if stack is None or cut.head is None or not positive(head_mm):
         return []
+    # Collar and rings together: what the head stands proud of the trim, less the gap that is left under it.
     height = stack.projection_mm - stack.gap_mm
     if height <= 0:
         return []
@@ -120,6 +122,7 @@ def _rim(cut: Cut) -> Drawn:
         rear = front - length
         shapes.append(box(cut.rect(across / 2, rear, front), "new", "new", "cylinder"))
         if positive(tail) and stack is not None:
+            # Drawn as it will be fitted, and not as it comes in the box.
             left = max(tail - stack.cut_off_mm, 0.0)
             shapes.append(box(cut.rect(2.0, rear, rear - left), "new", "new", "tailpiece"))
             if stack.cut_off_mm > 0:

@@ -131,6 +131,7 @@ def _made(given: OpeningInput, fit: Fit, place: LockPlace, way: float, thick: fl
         corners = tuple((way * x, -z) for z, x in bore_outline(axis, 0))
         if not corners:
             continue
+        # Only what the plane of the section meets is drawn as cut; the rest would be looked for at the wrong height.
         cut = abs(axis.start[1] - place.y_mm) <= axis.hole.diameter_mm / 2
         shapes.append(Line(corners, "new" if cut else "hidden", True, "hole" if cut else "none", axis.hole.name))
         shapes.append(Line(((way * ax, -az), (way * bx, -bz)), "centre"))

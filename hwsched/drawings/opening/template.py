@@ -63,6 +63,7 @@ def template(
     place, problems_of_lock, needs = lock_place(given, leaf, length_style)
     if place is None:
         return unknown_drawing(title, problems_of_lock or [f"unknown: needs {need}" for need in needs])
+    # A paper template lies on the face that is looked at: for the other face and the other hand it is a mirror image.
     way = 1.0 if lock_edge_left(hand, face) else -1.0
     made = _holes(fit, face, place, way, thick, length_style)
     ground, rect = _ground(given, fit, face, place, way, thick, made)
@@ -70,6 +71,7 @@ def template(
         *_rows("Holds for: " + (", ".join(marks) if marks else "the opening of this packet only") + "."),
         *(row for hole in _listed(fit, face) for row in _rows("• " + full_words(hole, length_style))),
         *_rows(
+            # A bevelled edge is 1/8 in in 2 in out of square: from its low side every hole would be off by that.
             f"{FACE_WORDS[face]}, hand {hand}. Backset {format_length(place.x_mm, length_style)} from the high side of "
             f"a bevelled edge; cylinder {format_length(place.y_mm, length_style, 16)} above the floor. Measure both "
             "check rules first; print again without scaling if one is wrong. Compare with the door before you drill."
@@ -89,6 +91,7 @@ def _holes(
 ) -> list[Shape]:  # fmt: skip
     shapes: list[Shape] = []
     for hole in _listed(fit, face):
+        # Holes by template are marked through the part itself: a second mark on paper would compete with it.
         if hole.count > 1 or hole.by_template or not (known(hole.x_mm) and known(hole.y_mm)):
             continue
         y = hole.y_mm - place.y_mm
@@ -222,6 +225,7 @@ def _foot(rect: Rect, words: list[str]) -> tuple[list[Shape], float]:
     """Put check rules and words under the template; returns the lowest level too."""
     shapes: list[Shape] = []
     x0, y = rect.x0, rect.y0 - 10.0
+    # Two rules, in millimetres and in inches, across the sheet: printers scale without saying so.
     for length, step, name in CHECK_RULES:
         shapes.append(Line(((x0, y), (x0 + length, y)), "outline", name=f"check rule {name}"))
         for number in range(round(length / step) + 1):

@@ -96,6 +96,7 @@ def ticks(low: float, high: float, most: int) -> tuple[float, ...]:
     span = max(high - low, 1e-6)
     power = 10.0 ** math.floor(math.log10(span / most))
     step = next((share * power for share in _STEPS if span / (share * power) <= most), 10.0 * power)
+    # Less a touch, or 0.30000000000000004 would add a whole step to the axis.
     first, last = math.floor(low / step + 1e-9), math.ceil(high / step - 1e-9)
     return tuple(round(number * step, 9) for number in range(first, max(last, first + 1) + 1))
 
@@ -113,6 +114,7 @@ class _Plot:
         volts = [value for node in self._nodes.values() for value in node.volts.values()]
         volts += self._source.values()
         volts += [node.minimum_v for node in self._nodes.values() if node.minimum_v is not None]
+        # A maximum far above all volts would press the curves together at the foot; it is shown where it is exceeded.
         volts += [node.maximum_v for node in self._nodes.values() if self._is_high(node) and node.maximum_v is not None]
         low, high = min(volts), max(volts)
         room = max(0.04 * (high - low), 0.05)

@@ -60,6 +60,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
             problems += wrong
             continue
         of_memory = next((unit for unit in BARE_UNITS if remembered and unit == remembered.bare_unit), None)
+        # What is said now, then what was said of such a file the last time, then the project's habit.
         bare: BareUnit | None = options.bare_unit or of_memory or options.usual_unit
         sheet = read_columns(grid, mapping, vocabulary, bare, as_typed=options.as_typed)
         sheets.append((sheet, (grid, header) in mains))
@@ -109,6 +110,8 @@ def _choose(
     if not mains:
         raise InputRejected([_no_header(file, grids, found, options)])
     best = max(mains, key=lambda each: len(each[1].targets))
+    # A book with one sheet a level has the same header on each; another header is another list, and is told, not
+    # read.
     alike = [each for each in mains if each[1].fingerprint == best[1].fingerprint]
     read = {grid.sheet for grid, _ in (*alike, *lists)}
     passed_over = []

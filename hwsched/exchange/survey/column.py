@@ -51,6 +51,7 @@ def keep(reading: Column, target: Target, values: list[Any]) -> None:
     for entry, value in enumerate(values):
         if value is None:
             continue
+        # Which of the two was measured nobody here can know: the later column must not win by standing later.
         if before[entry] is not None and not agree(target.attribute, before[entry], value):
             message = "does not agree with what another column of this row says of the same fact"
             refuse(sheet, entry, column, reading.cells[entry], message, "the same in both, or only in one")

@@ -83,6 +83,7 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
     assumed: dict[object, str] = {}
     about: list[object] = []
     two_leaves: set[object] = set()
+    # Each different cell is read once: a column of ten thousand openings has some tens of values.
     for cell in counts:
         try:
             found = read(cell)
@@ -137,8 +138,10 @@ def _ask_about_strays(
 ) -> None:
     """Ask about bare numbers far from the rest of their column; one with its unit typed is taken at its word."""
     known = {memo[cell] for cell in memo if memo[cell] is not None}
+    # The look at the whole column is dear, and a column without spread has nothing that stands apart.
     if not assumed or not known or min(known) <= 0 or max(known) <= _NEAR * min(known):
         return
+    # Only bare numbers are asked about: one typed with its unit was meant as it stands.
     strays = {values[entry] for entry in suspicious_in_column(values)}
     cells = hashable(reading.cells)
     for entry, value in enumerate(values):

@@ -128,6 +128,7 @@ def difference(read: SurveyRead, inputs: Iterable[OpeningInput], extra: Mapping[
     Preview
         Nothing is written.
     """
+    # By mark: it stands on the frame and in every file, while no surveyor knows our identifiers.
     known = {given.opening.mark: given for given in inputs}
     new: list[SurveyedOpening] = []
     changed: list[OpeningChange] = []
@@ -183,8 +184,10 @@ def _compare(
         if item is None:
             new_items.append(surveyed)
             continue
+        # What only follows from other facts fills gaps; it must never overrule what somebody saw.
         told = {n: v for n, v in surveyed.deduced.items() if getattr(item, n) is None} | dict(surveyed.facts)
         facts += _facts("existing_item", item.id, _named(item.kind), told, item, _ITEM, extra, surveyed.origin)
+    # A file that names no items of an opening says nothing of them, and not that they are gone.
     if opening.items:
         kept += [f"{opening.mark}, {_named(item.kind).lower()} {item.face or ''}".rstrip() for item in unmatched]
     return OpeningChange(
@@ -215,6 +218,8 @@ def _match_items(
     """Match items in the order of the file, the surest matches first."""
     left = list(items)
     found: dict[int, Item] = {}
+    # The surest way over all items before the next one: an item must not be taken by a weaker match that another fits
+    # exactly.
     for way in _WAYS:
         for index, each in enumerate(surveyed):
             if index in found or not left:
@@ -279,6 +284,7 @@ def _facts(
     found = []
     for name, value in told.items():
         before = getattr(held, name) if name in declared else extra.get(row_id, {}).get(name)
+        # Plain inequality first: it settles nearly all facts, and the comparison within a nanometre is dear.
         if before != value and not is_same(before, value):
             found.append(FactChange(entity, row_id, where, name, before, value, origin))
     return found

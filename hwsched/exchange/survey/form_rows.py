@@ -108,8 +108,11 @@ def spelled(attribute: Attribute, value: Any, bare_unit: BareUnit) -> Any:
     if bare_unit in ("in", "ft"):
         inches = format_length(float(value), "fraction")
         try:
+            # Only if it comes back as exactly the same: 44.5 mm rounded to 1 3/4 in would be a change that nobody
+            # made.
             if read_value(attribute, inches, bare_unit=bare_unit).value == value:
                 return inches
         except CellError:
             pass
+    # By its shortest text, which reads back as the same float.
     return f"{float(value)!r}".removesuffix(".0") + " mm"

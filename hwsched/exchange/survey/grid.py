@@ -83,6 +83,7 @@ def _xlsx_grids(path: Path, named: str | None) -> list[Grid]:
     book = open_book(path)
     grids = []
     for sheet in book.sheet_names:
+        # What a person hid is seldom meant to be read: lists of words, an older state.
         if sheet in book.hidden and sheet != named:
             continue
         merged = frozenset(((m.first_row, m.first_column), (m.last_row, m.last_column)) for m in book.merged(sheet))
@@ -136,6 +137,8 @@ def _csv_grid(path: Path) -> Grid:
     try:
         for row in _csv_rows(text, delimiter or _delimiter(text)):
             rows.append(list(row))
+            # An inch mark at the beginning of a cell opens a quotation that swallows the rows after it without an
+            # error.
             if any(len(cell) > _LONGEST_NOTE and "\n" in cell for cell in row):
                 raise csv.Error("a quotation mark is opened and not closed")
     except csv.Error as error:
@@ -146,6 +149,8 @@ def _csv_grid(path: Path) -> Grid:
 def _decoded(path: Path) -> str:
     data = path.read_bytes()
     try:
+        # "Unicode text" of spreadsheet programs is UTF-16; their CSV in UTF-8 begins with a byte order mark, which
+        # would become part of the first header.
         text = data.decode("utf-16" if data.startswith((BOM_UTF16_LE, BOM_UTF16_BE)) else "utf-8-sig")
     except UnicodeDecodeError:
         # What spreadsheet programs of western Europe and America wrote before they wrote UTF-8.
@@ -166,6 +171,7 @@ def _delimiter(text: str) -> str:
     best, most = ",", 0
     for mark in _DELIMITERS:
         widths = [len(row) for row in _csv_rows(head, mark) if any(row)]
+        # Title lines above the table have other widths: the width that most lines share is the table's.
         usual = max(set(widths), key=lambda width: (widths.count(width), width), default=1)
         cells = widths.count(usual) * (usual - 1)
         if cells > most:

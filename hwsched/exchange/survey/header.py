@@ -104,7 +104,9 @@ def find_header(grid: Grid, vocabulary: Vocabulary, columns: Mapping[str, str] |
             # A row that adds nothing but leaves, kinds or units still belongs to the header.
             grouped = header.first != header.last and any(m.target and m.target.slot for m in header.meanings)
             grouped = grouped or (header.first != header.last and _adds_units(grid, header.last))
+            # The higher row among equals: what names as much further down is a header that is repeated, or data.
             key = (header.has_mark, named, grouped, -index)
+            # One known word stands in many a title; two in a row make a header.
             if named >= 2 and (best is None or key > best[0]):
                 best = key, header
     return best[1] if best else None
@@ -189,6 +191,7 @@ def map_columns(
     found: list[MappedColumn] = []
     left_out: list[int] = []
     for index, (key, text, meaning) in enumerate(zip(header_keys(header.texts), header.texts, meanings, strict=True)):
+        # By letter before by header, by this person before by memory: the more exact and the later word counts.
         said = by_user.get(plain_word(f"column {column_letter(index)}"), by_user.get(key, by_memory.get(key)))
         target = meaning.target
         if said == "":

@@ -128,6 +128,8 @@ def header_keys(headers: Iterable[str]) -> list[str]:
     for header in headers:
         key = plain_word(header)
         seen[key] = seen.get(key, 0) + 1
+        # Width stands twice in many files, once of the leaf and once of the lite: by its word alone one would take
+        # the other's place.
         keys.append(f"{key}#{seen[key]}" if key and seen[key] > 1 else key)
     return keys
 

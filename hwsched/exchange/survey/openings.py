@@ -124,6 +124,8 @@ def _pair_leaves(draft: Draft, taken: Taken, problems: list[CellProblem]) -> tup
     if shared is not None and shared.facts:
         taken.both_leaves += draft.two_leaves is None
         width_mm = shared.facts.get("width_mm")
+        # Files give a pair the width of one leaf or of the opening; beyond what a leaf can be it is asked, and below
+        # it is told as assumed.
         if draft.two_leaves is None and width_mm is not None and width_mm > _WIDEST_OF_PAIR_MM:
             message = f"gives a pair a width of {width_mm:.6g} mm, which can be one leaf or both together"
             problems.append(row_problem(shared.place_of("width_mm"), message, "2(3'-0\") with the width of one leaf"))
@@ -162,6 +164,7 @@ def _items(draft: Draft, positions: list[str], taken: Taken, problems: list[Cell
             problems.append(_single_in_pair(draft, told.place))
         elif said is not None:
             facts["leaf"] = said
+        # A pair's only lock is on the active leaf, by common practice: the inactive one is held by its bolts.
         elif facts.get("kind") in _OF_THE_LOCK and len(locks) <= 1:
             deduced["leaf"] = "active"
             taken.lock_in_active += facts["kind"] == "lock"

@@ -81,6 +81,7 @@ def _lock_to_complete(draft: Draft, facts: dict[str, Any], position: str) -> Tol
 
 def _same_again(draft: Draft, facts: dict[str, Any], position: str) -> Told | None:
     """Return an earlier item that is the same in every fact, its place among them."""
+    # Two closers without a place may be two closers; the same item at the same place twice is a slip.
     if "x_mm" not in facts or "y_mm" not in facts:
         return None
     return next((told for told, held in draft.items if held == position and told.facts == facts), None)

@@ -57,6 +57,7 @@ class _Gathering:
         again = True
         if row.mark is not None:
             self.current = self.drafts.get(row.mark)
+            # A list of items makes no openings: a mark that only stands there is more often a slip than a new door.
             self.lost = self.current is None and not makes
             if self.lost:
                 self._without_opening(row)
@@ -66,6 +67,8 @@ class _Gathering:
                 again = False
         elif entry in sheet.no_mark:
             self.current, self.lost = None, True
+        # Below an empty row nothing goes on: a row without a mark there belongs to nobody, not to the last opening
+        # above.
         elif entry in sheet.apart:
             self.current, self.lost = None, False
         if self.current is None:

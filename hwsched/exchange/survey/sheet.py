@@ -53,6 +53,8 @@ def rows_with_content(grid: Grid, mapping: SheetMapping) -> SheetFacts:
         line = grid.rows[row]
         if not _filled(line) and row not in doubtful:
             apart = True
+        # Merged and alone in its row it is a title, such as a level's name; as a row it would be an opening without
+        # facts.
         elif row in titles and sum(cell not in ("", None) for cell in line) == 1:
             sheet.passed_over.append(f"sheet {grid.sheet}, row {row + 1}: a title ({_first(line)})")
             apart = True
@@ -98,6 +100,8 @@ def fill_merged(sheet: SheetFacts, mapping: SheetMapping, cells: list[tuple[obje
                 letters = f"{column_letter(c0)} to {column_letter(c1)}"
                 message = f"is merged over columns {letters}, so that nobody knows which fact it is"
                 refuse(sheet, first, mapped[over[0]], cells[c0][first], message, "each fact in a cell of its own")
+        # A mark merged over rows stays in the first: the rows below go on with that opening, and would else be second
+        # rows of it.
         elif over[0] == c0 and mapped[c0].target != _MARK:
             values = filled.setdefault(c0, list(cells[c0]))
             for row in range(r0 + 1, r1 + 1):

@@ -123,11 +123,13 @@ class Checker:
 
     def findings(self, key: str, given: OpeningInput, fit: Fit | None) -> tuple[Finding, ...]:
         """Return what the rules say of an input with that key."""
+        # The status too: of an input without a fit that counts only the survey is judged.
         memory = (key, "" if fit is None else fit.status)
         found = self._known.get(memory)
         if found is None:
             if fit is None:
                 surveyed = check(given, Fit("to-measure"))
+                # Without a fit the other rules would speak of parts and places that nobody has chosen yet.
                 found = tuple(f for f in surveyed if f.discipline == "survey")
             else:
                 found = check(given, fit)

@@ -21,6 +21,7 @@ def facts_of(given: OpeningInput, finding: Finding) -> str:
     """
     # Its numbers, not its words, where it has some: how lengths are shown must not wake a waiver.
     numbers = sorted(finding.values.items())
+    # Without what was worked out at other lock points: a waiver was given for this one's facts.
     facts = survey_key(replace(given, beside=()))
     said = [facts, finding.rule, finding.about, numbers or finding.message, list(finding.needs)]
     if finding.point:
@@ -76,6 +77,7 @@ class WaiverBook:
         outdated: dict[str, list[Waiver]] = {}
         at_opening: dict[str, list[Waiver]] = {}
         for waiver in waivers:
+            # A rule that is off says nothing, from which it does not follow that its waiver is needed no more.
             if waiver.rule in settings.rules_off:
                 continue
             if waiver.scope == "project":
@@ -108,6 +110,7 @@ class WaiverBook:
             holds = _of(self.by_rule, finding)
             past = _of(self.ended, finding)
             for waiver in self.by_facts.get(facts_of(input_of(inputs, finding), finding), ()):
+                # Openings alike have equal facts; a waiver for one of them is not one for all.
                 if waiver.scope == "opening" and waiver.opening_id != opening_id:
                     continue
                 if waiver.past(self.today):
@@ -120,6 +123,7 @@ class WaiverBook:
                 continue
             out.append(finding)
             open_.add((finding.rule, finding.about))
+            # Past is not unneeded: the finding is still there, and somebody has to decide again.
             used |= {waiver.id for waiver in past}
             present.past += [waiver for waiver in past if waiver not in present.past]
             present.lapsed += [waiver for waiver in _of(self.outdated, finding) if waiver not in present.lapsed]

@@ -63,6 +63,7 @@ def waive(
     last = _day(until)
     if in_rulebook(rule) is None:
         raise ValueRefusedError("rule", f"there is no '{rule}'")
+    # A waiver of what is said of waivers would hide that another one has run out.
     if rule in OF_WAIVERS:
         raise ValueRefusedError("rule", f"{rule} speaks of a waiver: take that waiver back, or give it anew")
     if scope not in SCOPES:
@@ -83,6 +84,7 @@ def waive(
     if scope == "project":
         with project.reading() as connection:
             settings = read_settings(connection)
+        # Tied to the limits in force: one given for 1/8 in must ask again when the limit becomes 1/16 in.
         rows = [{**common, "about": about or "", "facts": facts_of_rule(rule, settings)}]
     else:
         if opening_id is None:

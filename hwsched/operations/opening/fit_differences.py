@@ -87,6 +87,7 @@ def _parts(fit: Fit) -> dict[tuple[str, str], tuple[float, str]]:
 def _cost(before: Fit, after: Fit) -> Iterator[Differs]:
     """Compare costs; a version that wrote no currency down is compared by the amount alone."""
     was, now = (f"{decimal_text(each.cost)} {each.currency}".strip() for each in (before, after))
+    # An earlier version wrote no currency: that it is written now is no change of the cost.
     if not before.currency or not after.currency:
         was, now = decimal_text(before.cost), decimal_text(after.cost)
     yield from _value("cost", "", was, now)
@@ -109,6 +110,7 @@ def _holes(before: Sequence[Hole], after: Sequence[Hole]) -> Iterator[Differs]:
     for kind in kinds:
         was, now = ([h for h in holes if (h.purpose, h.leaf, h.face) == kind] for holes in (before, after))
         for hole in list(was):
+            # Equal ones first: otherwise one hole put in front would make all that follow look changed.
             twin = next((each for each in now if _same(_plain(each), _plain(hole))), None)
             if twin is not None:
                 was.remove(hole)
@@ -153,6 +155,7 @@ def _value(what: str, name: str, before: Any, after: Any) -> Iterator[Differs]:
 
 
 def _same(one: Any, other: Any) -> bool:
+    # Equal within a tolerance: another order of the same sums is no difference that anybody could drill.
     if isinstance(one, float | int) and isinstance(other, float | int) and not isinstance(one, bool):
         return abs(one - other) <= _SAME or one == other
     if isinstance(one, list) and isinstance(other, list):

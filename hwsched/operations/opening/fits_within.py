@@ -135,6 +135,7 @@ def fit_within(
     NotReadyError
         Where more than a few are to be worked out.
     """
+    # Fitting is a verb of its own, which a role may be without, though an edit that it may make asks for it.
     change.require("fit")
     settle(change)
     connection = change.connection
@@ -145,6 +146,7 @@ def fit_within(
 
     def take(inputs: Sequence[OpeningInput], make: Make) -> None:
         points = point_results(inputs, stored, make, memory.standings)
+        # What went out with a packet stays as it was released: the installer has that sheet in his hand.
         if released_otherwise(points, packets.get(inputs[0].opening.id)):
             return
         fresh.update(memory.to_store(points))
@@ -156,6 +158,7 @@ def fit_within(
         except UnknownFitError:
             lacking[tuple(input_key(given) for given in inputs)] = inputs
             later.append(inputs)
+    # All of them are named at once: asked one by one, each would cost another attempt.
     if len(lacking) > FEW:
         raise NotReadyError(lambda: memory.fits_of(lacking.values(), progress, cancelled))
     for inputs in later:

@@ -177,6 +177,7 @@ def _with(piece: Piece, row: Any) -> Piece:
     """Return a piece with what is on record; what went out went out in the quantity of that time."""
     return replace(
         piece,
+        # What went out went out: a later fit that wants more does not change what lies in the box.
         quantity=row.quantity if row.state == ISSUED else piece.quantity,
         serial=row.serial or "",
         lot=row.lot or "",
@@ -193,6 +194,7 @@ def _write(change: Change, wanted: Sequence[tuple[str, Piece]]) -> None:
     kept: dict[str, dict[str, Any]] = {}
     gone = []
     for opening_id, each in wanted:
+        # A row for every planned piece would be the fit a second time, and go out of date with it.
         if not each.serial and not each.lot and each.state == PLANNED:
             gone.append(each.id)
             continue
@@ -217,6 +219,7 @@ def _check_serial(change: Change, piece: Piece, serial: str) -> None:
     query = (
         select(OPENING_TABLE.c.mark, ASSIGNED_PART.c.role)
         .join(OPENING_TABLE, ASSIGNED_PART.c.opening_id == OPENING_TABLE.c.id)
+        # Of the same part only: two makes may well use the same number.
         .where(ASSIGNED_PART.c.part == piece.part, ASSIGNED_PART.c.serial == serial, ASSIGNED_PART.c.id != piece.id)
     )
     other = change.connection.execute(query).first()

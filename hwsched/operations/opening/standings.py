@@ -46,6 +46,7 @@ class Standings:
         """
         if stored is None:
             return "not-worked-out"
+        # A result that does not say what made it is never taken for current.
         if stored.engine is None or stored.read is None:
             return "earlier-version"
         if stored.engine.key == self.engine.key:

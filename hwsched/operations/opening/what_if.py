@@ -185,6 +185,8 @@ def _answered(
         rows.append((_worked(inputs, known), _worked(_asked(inputs, question, other), known)))
         if progress is not None and (done % 16 == 0 or done == len(openings)):
             progress(done, len(openings))
+    # Choices are for the openings that were asked about; catalogue and limits change for the neighbours too, whose
+    # current the circuit shares.
     asked_elsewhere = replace(question, choices=())
     circuits = (
         _of_circuits(present, [row[0] for row in rows], [_worked(inputs, known) for inputs in beside]),
@@ -275,6 +277,7 @@ def accept_answer(
         basis.state, basis.file = now.basis.state, file
 
     def write(change: Change, last: bool) -> Sequence[str]:
+        # What was shown must be what comes: others may have changed the ground under the answer.
         if touched_since(change.connection, basis.state):
             if not last:
                 raise NotReadyError(look)

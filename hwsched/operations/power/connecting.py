@@ -82,6 +82,7 @@ def _check_begin(change: Change, circuit: Any, begin: str, said: str, opening_id
     """See that runs begin at the supply or at a node that stays on the circuit."""
     if begin == AT_SUPPLY:
         return
+    # Openings that are moved are taken off first, and their node would be gone when the runs begin at it.
     if begin in opening_ids:
         raise ValueRefusedError("From", f"{said} cannot be fed from itself")
     query = select(RUN_TABLE.c.to_node).where(RUN_TABLE.c.circuit_id == circuit.id)
@@ -200,6 +201,7 @@ def take_off(change: Change, opening_ids: Sequence[str]) -> None:
     """Take openings off their circuits; wire that went on past one to others stays, with the lengths added."""
     runs = change.connection.execute(select(RUN_TABLE)).all()
     moved = beyond(runs, opening_ids)
+    # Before the runs go: what hangs beyond them must at no moment begin at a node that nothing feeds.
     change.update(RUN_TABLE, [(row, {"from_node": at, "length_m": length}) for row, (at, length) in moved.items()])
     wanted = set(opening_ids)
     change.delete(RUN_TABLE, [row.id for row in runs if row.opening_id in wanted])
@@ -228,9 +230,11 @@ def beyond(runs: Iterable[Any], opening_ids: Iterable[str]) -> dict[str, tuple[s
         if run.from_node not in ending or run.opening_id in wanted:
             continue
         length, at, seen = run.length_m, run.from_node, set[str]()
+        # Runs drawn in a circle would be followed for ever; that they are one is another rule's word.
         while at in ending and at not in seen:
             seen.add(at)
             near = ending[at]
+            # Unknown and known make unknown: a sum with a gap would pass for a measured length.
             length = None if length is None or near.length_m is None else length + near.length_m
             at = near.from_node
         found[run.id] = at, length

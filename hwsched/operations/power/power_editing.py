@@ -78,6 +78,7 @@ def insert_supply(change: Change, held: Mapping[str, Any], origin: str | None = 
     row = dict(held)
     place = (row.pop("building", None), row.pop("level", None))
     row["level_id"] = levels_for(change, {place})[place]
+    # What a person enters stands already, unless it is said to be a place that may take one.
     row["use"] = row.get("use") or "laid"
     return change.insert(SUPPLY_TABLE, [row], [origin])[0]
 
@@ -367,6 +368,8 @@ def check_run_among(
     if row["from_node"] == row["to_node"]:
         raise ValueRefusedError("To", f"the {ends} ends where it begins")
     others = list(others)
+    # On whichever circuit: an opening fed twice joins two outputs, which must not be joined unless listed for it (NEC
+    # 725.124, secondary copy).
     if row.get("opening_id") is not None and any(each["to_node"] == row["opening_id"] for each in others):
         raise ValueRefusedError("To", f"opening {said['to_node']} is fed already; take it off its circuit first")
     feeder = {each["to_node"]: each["from_node"] for each in others if each["circuit_id"] == row["circuit_id"]}

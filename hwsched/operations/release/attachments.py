@@ -105,6 +105,7 @@ def attach_content(
         "title": accepted(_TITLE, title),
         "note": accepted(_NOTE, note),
     }
+    # By its content: a name may say anything, and what opens the file goes by its kind.
     kind = media_type_of(content)
     with project.change("attach", f"Attach {name}", who) as change:
         opening_id = _opening_of(change.connection, entity, row_id)
@@ -206,6 +207,7 @@ def fetch_into(project: Project, attached: Iterable[Attached], folder: Path) -> 
     for each in attached:
         content = fetch(project, each.id)
         path = _free_name(folder, each.name)
+        # Whole or not at all: half a photograph that opens is taken for the photograph.
         with replacing(path) as partial:
             partial.write_bytes(content)
         written.append(path)
@@ -227,6 +229,7 @@ def _read(path: Path) -> bytes:
     try:
         if path.is_dir():
             raise InputRejected([FileProblem(path.name, "is a folder", accepted="a file")])
+        # Asked before it is read: a film of some gigabytes must not fill the memory only to be refused.
         size = path.stat().st_size
         if size > MOST_BYTES:
             shown = f"holds {size / 1e6:,.0f} MB"

@@ -124,6 +124,7 @@ def _compared(source: Source, was: Root, now: Root, before: str, after: str) -> 
         new = entries_of(source, now, [n for n, key in now.openings.items() if was.openings.get(n) != key])
     else:
         old, new = entries_of(source, was), entries_of(source, now)
+    # By identifier and hash: only what differs is decoded.
     otherwise = [each for each in old.keys() | new.keys() if old.get(each) != new.get(each)]
     record: ProjectRecord = source.one("project", now.project)
     style: LengthStyle = next((each for each in LENGTH_STYLES if each == record.settings.length_style), "fraction")
@@ -242,6 +243,8 @@ def _values(entity: str, name: str, was: Any, now: Any, style: LengthStyle) -> I
         attribute = _LABELS[entity].attribute(each.name)
         texts = [show_value(attribute, value, style, unknown=UNKNOWN) for value in (before, after)]
         if texts[0] == texts[1]:
+            # They differ below what a fraction shows: printed as both the same they would read like an error of the
+            # list.
             texts = [f"{value} {attribute.unit}".rstrip() for value in (before, after)]
         yield Changed(f"{name}: {attribute.label}", *texts)
 

@@ -44,6 +44,7 @@ class Source:
     def read(self, kind: str, keys: Iterable[str]) -> dict[str, Any]:
         """Return contents of one kind by their hash; raises DamagedProjectError."""
         wanted = list(dict.fromkeys(keys))
+        # Openings alike share their contents: each is fetched and decoded once, however many point to it.
         fresh = [key for key in wanted if key not in self._known]
         held = read_frozen(self._connection, [key for key in fresh if key not in self._beside])
         for key in fresh:

@@ -81,6 +81,7 @@ def edit_facts(
             told = (declared.attribute(name), path, (present, held[name]))
             check_expected(change, entity, row._mapping, *told, expected)
         if entity == OPENING.name:
+            # An opening stands on a level's row; people name building and level.
             _move_to_level(change, row_id, held)
         change.update(table, [(row_id, held)], [f"edited by {who}"])
     return Changes.of(change)
@@ -206,6 +207,7 @@ def _add_to_opening(
         change.summary = f"Add {declared.label.lower()} {held.get('kind') or ''} to {mark_of(change, opening_id)}"
         change.summary = " ".join(change.summary.split())
         query = select(table.c.ordinal).where(table.c.opening_id == opening_id)
+        # After the last, and not by their number: a gap left by a removal would give two rows one place.
         ordinal = max(change.connection.execute(query).scalars(), default=-1) + 1
         row = {**held, "opening_id": opening_id, "ordinal": ordinal}
         row_id = change.insert(table, [row], [f"added by {who}"])[0]

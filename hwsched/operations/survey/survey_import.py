@@ -131,6 +131,8 @@ def import_survey(
     """
     told = progress or (lambda _done, _total: None)
     if seen is not None:
+        # Before anything is read again: what was accepted was the content that was shown, not whatever lies there
+        # now.
         check_file(path, seen.basis.key)
     held: list[PreviewResult] = [seen] if seen is not None else []
 

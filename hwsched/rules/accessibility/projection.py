@@ -18,6 +18,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if depth is None:
         yield unknown((f"part {unit.number}.depth_mm",), unit.number)
         return
+    # By the unit's lower end: it is the lowest part of it that may not stand into the clear width.
     if place.y_mm < limits["low_mm"] - TOUCH_MM:
         yield Verdict(
             f"The unit starts {length(given, place.y_mm)} above the floor and stands {length(given, depth)} out; below "

@@ -21,6 +21,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     low, high = limits["low_mm"], limits["high_mm"]
     if low - TOUCH_MM <= height <= high + TOUCH_MM:
         return
+    # Asked only where it decides: within reach it does not matter whether the route is an accessible one.
     if given.opening.accessible is None:
         yield unknown(("opening.accessible",), "cylinder")
         return

@@ -11,6 +11,7 @@ from hwsched.values import Fit, OpeningInput
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit = unit_part(given, fit)
+    # Indoors the survey's lowest temperature is not asked for.
     if unit is None or given.opening.exposure != "exterior":
         return
     cold = given.opening.temperature_low_c

@@ -10,6 +10,7 @@ from hwsched.values import Fit, OpeningInput
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    # Two points have no corner between them.
     if fit.cable is None or len(fit.cable.points_mm) < 3:
         return
     try:

@@ -8,6 +8,7 @@ from hwsched.values.power import CircuitResult, Device, SupplyResult
 
 def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     for circuit in result.circuits:
+        # Two equal strikes of a pair behave alike: it is said once.
         for device in dict.fromkeys(circuit.devices):
             if device.fail:
                 given = inputs.get(device.opening_id)
@@ -32,6 +33,7 @@ def _of_device(circuit: CircuitResult, device: Device, egress: str | None, stair
                 device,
                 "Stair door: without power it stays locked on the stair side, so re-entry is not given.",
             )
+    # Unknown counts as an egress path: fail-safe is worth nothing while the power stays on.
     elif free and egress != "none":
         yield _said(
             circuit,

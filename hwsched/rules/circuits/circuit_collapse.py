@@ -10,6 +10,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
     for circuit in result.circuits:
         for state, why in circuit.collapsed.items():
             said = state.replace("-", " ")
+            # A collapsed circuit has no voltages, so that the rules on voltage would pass it in silence.
             yield Verdict(
                 f"Circuit {circuit.circuit.name} collapses in the state {said}: its constant-power loads draw more the "
                 "lower the voltage, and no voltage satisfies them.",

@@ -27,6 +27,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
         if result.rated_a is not None and circuit.limiter_a > result.rated_a + 1e-9:
             text = f"The {circuit.limiter_a:g} A limiter is above the {result.rated_a:g} A that the supply gives."
             yield _said(circuit, text, limiter_a=circuit.limiter_a, rated_a=result.rated_a)
+        # A fuse bears a moment above its rating, so that this is a matter of its curve, and not of its size.
         if circuit.inrush_a is not None and circuit.inrush_a > circuit.limiter_a + 1e-9:
             text = (
                 f"{circuit.inrush_a:.3g} A flow in the first moment, above the {circuit.limiter_a:g} A limiter: it "

@@ -15,6 +15,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
 
 
 def _short(circuit: CircuitResult, node: NodeResult, margin: float) -> Verdict:
+    # The worst state alone: a cure for it serves the others too.
     state, volts = min(node.volts.items(), key=lambda pair: pair[1])
     said = state.replace("-", " ")
     works = [offer.text for offer in circuit.cure_offers.get(node.node, ()) if offer.works]

@@ -11,6 +11,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
     counts = Counter(opening for circuit in result.circuits for opening in circuit.openings)
     for circuit in result.circuits:
         for opening, mark in zip(circuit.openings, circuit.marks, strict=True):
+            # Two sources at one load would be joined through it, which needs a listing (NEC 725.124, secondary copy).
             if counts[opening] > 1:
                 yield Verdict(
                     f"{mark} hangs on {counts[opening]} circuits of {result.supply.name}.",

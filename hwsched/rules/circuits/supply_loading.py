@@ -10,6 +10,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
     held, rated = result.holding_a, result.rated_a
     if held is None or rated is None:
         return
+    # Trade articles leave 20 to 25 % of a supply unused.
     usable = rated * limits["share"]
     if held <= usable + 1e-9:
         return

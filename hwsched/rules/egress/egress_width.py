@@ -15,8 +15,10 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if leaf.width_mm is None:
         yield unknown(("leaf.width_mm",), "egress")
         return
+    # About 2 in are lost to leaf and hinge on ordinary hinges (FHA guidelines): a nominal width is not the clear one.
     clear = leaf.width_mm - limits["lost_mm"]
     if clear < limits["new_mm"]:
+        # NFPA 101 asks less of a leaf that stands already: between the two it is worth a note, and no warning.
         existing = clear >= limits["existing_mm"]
         yield Verdict(
             f"About {length(given, clear)} are clear, {length(given, limits['lost_mm'])} lost to leaf and hinge; "

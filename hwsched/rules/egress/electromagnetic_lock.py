@@ -10,6 +10,7 @@ from hwsched.values import Fit, OpeningInput
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     stays = any(i.kind == "electromagnetic-lock" and remains(i) for i in given.items)
     fit_part = any(part.kind == "electromagnetic-lock" for f in fit.parts if (part := entry(given, f)))
+    # Unknown counts as an egress path: the arrangement has to be approved before anybody finds out otherwise.
     if (stays or fit_part) and given.opening.egress != "none":
         yield Verdict(
             "An electromagnetic lock holds this opening. It is fail-safe by nature and needs a release of its own: "

@@ -15,6 +15,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     # A deadbolt is a deadlock, whether or not the survey names its function.
     if lock.function != "deadlock" and not (lock.kind == "deadbolt" and lock.function is None):
         return
+    # Nobody is inside a cabinet, and a gate is no exit unless the survey says so.
     if given.opening.form in ("cabinet", "gate") and given.opening.egress is None:
         return
     if given.opening.egress is None or lock.thumb_turn is None:

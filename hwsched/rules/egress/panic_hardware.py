@@ -10,6 +10,7 @@ from hwsched.values import Fit, OpeningInput
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if given.opening.egress != "panic":
         return
+    # That stays: an exit device that comes off for the work leaves the opening without one.
     if not any((i.kind == "exit-device" or i.function == "exit") and remains(i) for i in given.items):
         yield Verdict("Panic hardware is required here; the survey shows no exit device that stays.", about="egress")
 

@@ -22,6 +22,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     )
     for fit_part in fit.parts:
         part = entry(given, fit_part)
+        # Re-entry unlocks without unlatching; a strike without power lets go of the latch, and the leaf no longer
+        # holds shut.
         if fit_part.role == "strike" and part is not None and part.text_of(FAIL) == "fail-safe":
             yield Verdict(
                 "A fail-safe strike unlatches the stair door and is no answer to re-entry.",

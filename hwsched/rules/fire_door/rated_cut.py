@@ -13,6 +13,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if carries is False:
         return
     for hole in fit.holes:
+        # NFPA 80's job-site preparations are round holes for surface hardware and function holes; pockets and lock
+        # bores are shop work (secondary copies).
         if hole.purpose not in ("pocket", "bore"):
             continue
         if carries is None:

@@ -11,6 +11,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if not rated(given):
         return
     made = [h for h in fit.holes if h.purpose in ("cable", "function", "bolt", "fixing") and h.diameter_mm <= 25.4]
+    # Cylinder holes may have the size that the cylinder needs; the one inch is for all others (NFPA 80, secondary
+    # copies).
     made += [h for h in fit.holes if h.purpose == "function" and h.diameter_mm > 25.4]
     if made:
         yield Verdict(

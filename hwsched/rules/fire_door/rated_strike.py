@@ -20,6 +20,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         fail = part.text_of(FAIL) if part is not None else None
         if carries is None or fail is None:
             yield unknown(("opening.rating" if carries is None else f"part {fit_part.part}.fail",), fit_part.part)
+        # Without power a fail-safe strike no longer holds the latch, and a fire door must stay latched (NFPA 80
+        # commentary).
         elif fail != "fail-secure":
             yield Verdict("A fail-safe electric strike on a rated opening lets go of the latch.", about=fit_part.part)
     for item in given.items:

@@ -16,6 +16,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     for leaf in given.leaves:
         undercut = leaf.undercut_mm
+        # The 3/4 in are the undercut of wood and composite leaves, often mistaken for the size of a hole, which is
+        # one inch.
         if leaf.material in _MATERIALS and undercut is not None and undercut > limits["undercut_mm"] + TOUCH_MM:
             yield Verdict(
                 f"The undercut is {length(given, undercut)}; {length(given, limits['undercut_mm'])} is the most for a "

@@ -19,6 +19,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     found = cavity(given, fit)
     if found is None:
         return
+    # Heights count from the floor; the leaf as a solid must reach up to them.
     top = leaf.height_mm + (leaf.undercut_mm or 0.0)
     for hole in holes:
         try:

@@ -27,6 +27,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             yield Verdict(f"The bore for the {hole.name} cannot be made: {error.message}.", about=hole.name)
             continue
         wall = found.min_wall_mm
+        # Coming out on the other side has no wall at all, though the sides of the bore may have plenty.
         if found.exit is not None or wall < limits["wall_mm"] - TOUCH_MM:
             wall = min(wall, 0.0) if found.exit is not None else wall
             yield Verdict(

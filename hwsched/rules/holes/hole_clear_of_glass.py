@@ -18,6 +18,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             continue
         for hole in holes:
             rect, r = found.rect, hole.diameter_mm / 2
+            # By axis: round a corner this is less than the true distance, and so on the safe side of the glass.
             gap = max(rect.x0 - hole.x_mm, hole.x_mm - rect.x1, rect.y0 - hole.y_mm, hole.y_mm - rect.y1) - r
             if gap < limits["clearance_mm"] - TOUCH_MM:
                 yield Verdict(

@@ -30,6 +30,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         if hole.face in ON_FACE and not hole.by_template and hole.leaf == leaf_name(leaf)
     ]
     for hole in fit.holes:
+        # Holes by template have the place of their plate, not their own.
         if hole.face not in ON_FACE or hole.by_template:
             continue
         own = as_rod(hole, thick)
@@ -44,6 +45,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
                 )
     points = fit.cable.points_mm if fit.cable is not None else ()
     for name, body in bodies:
+        # Only cases: a lead may cross another hole in the open, but not go through a lock.
         if isinstance(body, Box) and any(segment_to_box_mm(a, b, body) <= TOUCH_MM for a, b in pairwise(points)):
             yield Verdict(f"The lead's way runs into {name}.", about="lead")
 

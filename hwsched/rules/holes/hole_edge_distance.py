@@ -15,6 +15,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     stile = stile_mm(leaf)[1] if stile_mm(leaf)[0] else leaf.width_mm
     for hole in fit.holes:
+        # A lock's own bores have their preparation to answer for them.
         if hole.face not in ON_FACE or hole.by_template or hole.purpose == "bore":
             continue
         edge_gap = hole.x_mm - hole.diameter_mm / 2

@@ -11,6 +11,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     leaf = lock_leaf(given)
     if leaf is None or leaf.material != "glass":
         return
+    # Tempered glass is made to size first: drilled or cut afterward it bursts, so that not even a pilot may go in.
     made = [hole for hole in fit.holes if hole.face not in ("frame", "wall")]
     if made:
         yield Verdict(

@@ -12,6 +12,7 @@ from hwsched.values import Fit, OpeningInput
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     leaf, unit = lock_leaf(given), unit_part(given, fit)
+    # Behind a sheet there is room: a long screw ends in the hollow and not in the other face.
     if leaf is None or leafless(given) or leaf.material not in SOLID or leaf.thickness_mm is None:
         return
     if unit is None or unit.kind == "edge-unit":  # its screws go into the edge

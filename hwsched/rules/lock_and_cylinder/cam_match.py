@@ -15,6 +15,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     wanted = lock.cam_form if lock is not None else None
     if part.kind == "euro-cylinder":
+        # A euro-profile cylinder has its cam as part of itself: there is only the one form.
         wanted = wanted or "euro"
     if wanted is None:
         yield unknown(("existing_item.cam_form",), part.number)

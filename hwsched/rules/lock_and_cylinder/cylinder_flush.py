@@ -33,6 +33,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             )
         return
     allowed = limits["tolerance_mm"]
+    # The head is flush with its collar or stands proud, never recessed: common practice for threaded mortise
+    # cylinders.
     if stack.gap_mm < -TOUCH_MM:
         yield Verdict(
             f"The cylinder's head would be recessed {length(given, -stack.gap_mm)} behind its collar.",
@@ -48,6 +50,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             values={"gap_mm": stack.gap_mm, "allowed_mm": allowed, "short_mm": stack.gap_mm - allowed},
             about=part.number,
         )
+    # On the case's centre plane or a little beyond: a turn is 1/32 in, and two are the most that common practice lets
+    # the cam lie past it.
     if stack.turns > limits["turns_beyond"]:
         yield Verdict(
             f"The cam lies {stack.turns} turns beyond the case's centre; {limits['turns_beyond']:g} is the most.",

@@ -37,8 +37,10 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if needs or thickness is None or key_trim is None or key_half is None or inside_half is None:
         yield unknown(tuple(needs), part.number)
         return
+    # The fixing screw sits in the case, and sizes count from the screw.
     offset = lock.case_offset_mm or 0.0 if lock is not None else 0.0
     sides = [("key", key_half - (thickness / 2 - offset + key_trim), limits["key_limit_mm"])]
+    # A half cylinder ends inside the leaf, where the inside trim has nothing to ask of it.
     if not blind:
         sides.append(
             ("inside", inside_half - (thickness / 2 + offset + (inside_trim or 0.0)), limits["inside_limit_mm"])

@@ -15,6 +15,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if part is None or part.kind != "gate-lock":
         return
     width = part.number_of(CASE_WIDTH_MM)
+    # A plate that is welded on counts as stile: what carries the case is asked, not what the gate was built with.
     stile = leaf.stile_mm if leaf is not None else None
     if width is None or stile is None:
         yield unknown((f"part {part.number}.case_width_mm" if width is None else "leaf.stile_mm",), part.number)

@@ -16,6 +16,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     has, was = part.text_of(FUNCTION), lock.function if lock is not None else None
     if was is None or has is None:
         yield unknown(("existing_item.function" if was is None else f"part {part.number}.function",), part.number)
+    # Storeroom, classroom and passage differ in who gets out and in: a change of function is decided, not slipped in
+    # with a new lock.
     elif has != was:
         yield Verdict(f"The lock has the {has} function; the opening's function is {was}.", about=part.number)
 

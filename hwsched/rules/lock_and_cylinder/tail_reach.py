@@ -33,6 +33,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if thickness is None or trim is None or body is None or long is None:
         yield unknown(tuple(needs), part.number)
         return
+    # The trim holds the cylinder off the leaf, so that its back lies by as much nearer to the key face.
     needed = thickness - (body - trim) + limits["engagement_mm"]
     engagement = limits["engagement_mm"]
     if long < needed - TOUCH_MM:

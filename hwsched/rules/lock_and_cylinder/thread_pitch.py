@@ -17,6 +17,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if pitch is None:
         yield unknown((f"part {part.number}.thread_pitch_mm",), part.number)
         return
+    # Within a tolerance: catalogues say 0.794, 0.79375 or 1/32 in of one thread.
     if abs(pitch - limits["pitch_mm"]) > limits["pitch_tolerance_mm"]:
         yield Verdict(
             f"The thread's pitch is {pitch:.3f} mm; mortise cases have {limits['pitch_mm']:.3f} mm.",

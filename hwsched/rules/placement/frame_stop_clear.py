@@ -24,6 +24,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if place is None or not bands:
         return
     housing = housing_rect(place, unit)
+    # One distance for the nearest band: a unit in a corner is one trouble, not two.
     gap = min(gap_mm(housing, band) for band in bands)
     needed = limits["clearance_mm"]
     if gap < needed - TOUCH_MM:

@@ -20,6 +20,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield unknown(tuple(needs) or ("leaf.undercut_mm",), "unit")
         return
     margin = limits["edge_margin_mm"]
+    # The housing and not the plate alone: its window may reach past the plate.
     housing = housing_rect(place, unit_part(given, fit))
     for edge, gap in (
         ("lock edge", housing.x0),

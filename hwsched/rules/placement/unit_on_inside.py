@@ -7,6 +7,7 @@ from hwsched.values import Fit, OpeningInput
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    # What lets the lock go is decided in the unit: on the key side it would be in reach of whoever wants in.
     if fit.placement is not None and fit.placement.face == "key":
         yield Verdict("The control unit stands on the key side, where anybody can reach it.", about="unit")
 

@@ -15,6 +15,7 @@ OPEN_FORMS: Final = ("gate", "turnstile")
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, exposure = unit_part(given, fit), given.opening.exposure
+    # Elsewhere the unit is inside the building even where the opening leads out.
     if unit is None or given.opening.form not in OPEN_FORMS or exposure == "interior":
         return
     made_for = unit.text_of(EXPOSURE)

@@ -14,6 +14,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     operations = given.opening.operations_per_day
     if operations is None:
         yield unknown(("opening.operations_per_day",), "battery")
+    # Charge goes by the operation: a busy opening would need its cells changed too often.
     elif operations > limits["operations"]:
         yield Verdict(
             f"{operations:g} operations a day on batteries; above {limits['operations']:g} a supply serves better.",

@@ -193,7 +193,7 @@ def _stack(
             trim,
             [StackCylinder(part.number, long, offset)],
             [StackCollar(each.number, high) for each, high in _heights(given, "collar")],
-            # A ring without height fills nothing and would be put on without end.
+            # The calculation refuses a ring without height, and with it the whole stack.
             [StackRing(each.number, high) for each, high in _heights(given, "ring") if high > 0],
             case_offset_mm=case_offset,
             pitch_mm=pitch,

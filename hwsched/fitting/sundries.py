@@ -46,7 +46,7 @@ def with_sundries(given: OpeningInput, base: Fit) -> Fit:
 
 def _mounting(given: OpeningInput, fit: Fit) -> list[FitPart]:
     unit = unit_part(given, fit)
-    # Unknown exposure adds nothing here: a rule of the unit's weather asks for it.
+    # Unknown exposure adds nothing here: the rules on weather ask for it.
     if unit is None or given.opening.exposure != "exterior":
         return []
     gasket = cheapest(

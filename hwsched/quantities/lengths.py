@@ -154,7 +154,7 @@ def _read_number(value: float, bare_unit: BareUnit | None) -> Reading:
     if not isfinite(number):
         raise LengthError(str(value)[:_LONGEST_TEXT], "is no finite number")
     try:
-        # No survey has negative lengths: a minus is most often a dash that was meant to join.
+        # Not taken by its amount: what the sign was meant to say nobody here can know.
         if number < 0:
             raise _negative()
         digits = str(int(number)) if number == int(number) else ""

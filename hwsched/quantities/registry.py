@@ -40,7 +40,7 @@ class OtherDimensionError(ValueError):
 
 @lru_cache(maxsize=1)
 def _registry() -> pint.UnitRegistry[Any]:
-    # Made when first asked for: it takes longer to build than all the rest of a start.
+    # Made when first asked for: it takes longer to build than this package to load, and most starts convert nothing.
     return pint.UnitRegistry()
 
 

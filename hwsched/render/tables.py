@@ -91,8 +91,8 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
             bold,
         )
         height = row.tall * _LEADING + 2 * _PAD
-        # A row that is broken over pages is read wrong at the bench: it moves whole unless that would leave a third
-        # of the page empty.
+        # A row that is broken over pages is easily read wrong: it moves whole unless that would leave a third of the
+        # page empty.
         if pages.room < min(height, 4 * _LEADING + 2 * _PAD) or (pages.room < height <= pages.full * _MOVED):
             _continue(pages, table, widths, head)
         done = 0

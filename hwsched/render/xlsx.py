@@ -128,7 +128,7 @@ def _cell(sheet: Any, value: Cell, font: Font = _PLAIN, align: str = "left", fil
         # Setting the value would guess its type; a text is a text, whatever it starts with.
         cell._value = printable(value)
         cell.data_type = "s"
-        # As text it is no formula here; the mark keeps it one when a person opens the cell and presses Enter.
+        # As text it is no formula here; the mark keeps it a text when a person opens the cell and presses Enter.
         if value[:1] in ("=", "+", "-", "@"):
             cell.quotePrefix = True
     cell.font = font

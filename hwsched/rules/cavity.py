@@ -107,7 +107,7 @@ def _lead_z(fit: Fit, lock: Item, part: Part, thick: float) -> float | None:
         if pitch is None or offset is None:
             return None
         turns = fit.stack.turns if fit.stack is not None else 0
-        # The lead comes out beside the cam, which a turn carries farther in.
+        # The lead comes out at the shell's rear, which every turn carries farther in.
         return min(max(middle + offset - turns * pitch, 0.0), thick)
     if part.kind == "rim-cylinder":
         body, trim = part.number_of(BODY_LENGTH_MM), lock.trim_key_mm

@@ -206,7 +206,7 @@ def solve_circuit(
         problems.append(_untaken(error, circuit, connected_devices))
         return replace(bare, problems=tuple(problems))
     nodes = _nodes(tree, states, connected_devices, at, names, present)
-    # A strike that rests without current holds only while it is released; the limiter must carry that as well.
+    # A strike that rests without current draws while it releases; the limiter must carry that as well.
     holding = fsum(
         max(amps(d, d.holding, source.normal_v), amps(d, d.peak, source.normal_v)) for d in connected_devices
     )

@@ -233,7 +233,7 @@ def series_share(count: int, rate: float, done: int = 0, curve: Curve = "unit") 
         return float(count)
     if curve == "unit":
         return fsum(_falling(n, rate) for n in range(done + 1, done + count + 1))
-    # Wright's rate falls the average of all so far: the time of some is the difference of two totals.
+    # Wright's rate lowers the average of all so far: the time of some is the difference of two totals.
     return _average_total(done + count, rate) - _average_total(done, rate)
 
 

@@ -71,7 +71,7 @@ def template(
         *_rows("Holds for: " + (", ".join(marks) if marks else "the opening of this packet only") + "."),
         *(row for hole in _listed(fit, face) for row in _rows("• " + full_words(hole, length_style))),
         *_rows(
-            # A bevelled edge is 1/8 in in 2 in out of square: from its low side every hole would be off by that.
+            # A bevelled edge runs back 1/8 in over 2 in: from its low side every hole would be off by that much.
             f"{FACE_WORDS[face]}, hand {hand}. Backset {format_length(place.x_mm, length_style)} from the high side of "
             f"a bevelled edge; cylinder {format_length(place.y_mm, length_style, 16)} above the floor. Measure both "
             "check rules first; print again without scaling if one is wrong. Compare with the door before you drill."

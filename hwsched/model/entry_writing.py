@@ -1,16 +1,37 @@
 """How rows are written down: the journal's entries, as they are put into its table."""
 
 from collections.abc import Iterable, Mapping, Sequence
-from typing import Any, Literal
+from typing import Any, Final, Literal
 
+import msgspec
 from sqlalchemy import Table
 
-from hwsched.model.columns import json_text
-from hwsched.model.tables import REFERENCES, UNIQUE
+from hwsched.model.columns import ExactText, JsonText, json_text
+from hwsched.model.tables import JOURNALLED, REFERENCES, UNIQUE
 
 Action = Literal["insert", "update", "delete"]
 Origins = Sequence[str | None] | None
 """Where each row's values came from, row for row, such as ``survey.xlsx, Doors, row 12``."""
+
+_FIELDS: Final = "extra"
+_FLAT: Final = frozenset(
+    name
+    for name, table in JOURNALLED.items()
+    if not any(isinstance(each.type, JsonText | ExactText) for each in table.columns if each.name != _FIELDS)
+)
+"""Tables whose rows hold bare text, numbers and flags, fields of the project's own aside."""
+_flat_text: Final = msgspec.json.Encoder(order="sorted").encode
+
+
+def _text(entity: str, row: Mapping[str, Any]) -> str:
+    """Write a row as canonical JSON, as `json_text` does."""
+    if entity in _FLAT and _FIELDS not in row:
+        # Ten thousand openings are forty thousand entries: json takes half as long as writing them all.
+        text = _flat_text(row).decode()
+        # Neither NaN nor infinity is refused there, both become null.
+        if "null" not in text:
+            return text
+    return json_text(row)
 
 
 def entry_of(
@@ -28,8 +49,8 @@ def entry_of(
         "row_id": row_id,
         "opening_id": opening_id,
         "action": action,
-        "before": None if before is None else json_text(before),
-        "after": None if after is None else json_text(after),
+        "before": None if before is None else _text(entity, before),
+        "after": None if after is None else _text(entity, after),
         "origin": origin,
     }
 

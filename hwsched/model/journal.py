@@ -182,7 +182,7 @@ class Change:
         DuplicateValueError
             For a second mark, number or name.
         """
-        return self._insert(table, [{**row, "version": 1} for row in rows], origins)
+        return self._insert(table, rows, origins)
 
     def update(
         self, table: Table, edits: Iterable[tuple[str, Mapping[str, Any]]], origins: Origins = None
@@ -243,10 +243,10 @@ class Change:
                 continue
             before = {name: row[name] for name in after}
             changed |= after.keys()
-            opening_id = self._touch(table, row)
+            opening_id = self._touch(entity, row)
             new = {**row, **after}
             # A row that goes over to another opening unsettles both.
-            for each in (opening_id, self._touch(table, new)):
+            for each in (opening_id, self._touch(entity, new)):
                 if each is not None and not deciding.isdisjoint(after):
                     self.unsettled.written(each)
             self._link(entity, before)
@@ -298,7 +298,7 @@ class Change:
             self._link(entity, row)
             if entity in DECIDING:
                 self.unsettled.written(row["opening_id"])
-        self._write([entry_of(entity, row["id"], self._touch(table, row), "delete", row, None, None) for row in gone])
+        self._write([entry_of(entity, row["id"], self._touch(entity, row), "delete", row, None, None) for row in gone])
         try:
             execute_many(self.connection, delete(table).where(table.c.id == bindparam("row_id")), row_ids(gone, "id"))
         except IntegrityError as error:
@@ -360,14 +360,16 @@ class Change:
             .values(summary=self.summary, target=self.target, entries=self._entries)
         )
 
-    def _insert(self, table: Table, rows: Sequence[Mapping[str, Any]], origins: Origins) -> list[str]:
+    def _insert(self, table: Table, given: Iterable[Mapping[str, Any]], origins: Origins) -> list[str]:
+        rows = list(given)
         if not rows:
             return []
         # SQLAlchemy's own kind of text for names would be asked for an adapter at every row.
         entity = str(table.name)
-        blank = BLANK[entity]
+        blank = {**BLANK[entity], "version": 1}
         # What a row does not name is unknown, save for this.
         told = known(blank)
+        links = LINKS[entity]
         made = new_ids(len(rows))
         full: list[dict[str, Any]] = []
         entries: list[dict[str, Any]] = []
@@ -379,8 +381,9 @@ class Change:
             if whole["id"] is None:
                 whole["id"] = made[index]
             full.append(whole)
-            opening_id = self._touch(table, whole)
-            self._link(entity, whole)
+            opening_id = self._touch(entity, whole)
+            if links:
+                self._link(entity, whole)
             after = known({**told, **row, "id": whole["id"]})
             entries.append(entry_of(entity, whole["id"], opening_id, "insert", None, after, origin_at(origins, index)))
         self._write(entries)
@@ -420,12 +423,12 @@ class Change:
         self._failed = True
         return error
 
-    def _touch(self, table: Table, row: Mapping[str, Any]) -> str | None:
+    def _touch(self, entity: str, row: Mapping[str, Any]) -> str | None:
         """Note what the row belongs to; returns its opening."""
-        belongs = _BELONGS.get(table.name)
+        belongs = _BELONGS.get(entity)
         if belongs is None:
             return None
-        if table.name in _OF_OPENINGS:
+        if entity in _OF_OPENINGS:
             # A run may end at a junction, a waiver may speak of the whole project.
             opening_id: str | None = row.get(belongs)
             if opening_id is not None:

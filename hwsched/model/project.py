@@ -336,6 +336,9 @@ def place_of(target: str | Path) -> Path | URL:
     return url.set(drivername="postgresql+psycopg")
 
 
+_CACHE_KIB: Final = 32 * 1024
+
+
 def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
     """Return an engine for a project file that was looked at already, see `check_file`."""
     engine = create_engine(URL.create("sqlite", database=str(path)), hide_parameters=True)
@@ -345,6 +348,8 @@ def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
         # Python's module must not begin transactions by itself: it would leave schema changes outside.
         connection.isolation_level = None
         connection.execute(f"PRAGMA busy_timeout = {BUSY_MS}")
+        # What a large import writes stays in memory until it is committed: spilt pages would be written twice.
+        connection.execute(f"PRAGMA cache_size = -{_CACHE_KIB}")
         try:
             connection.execute("PRAGMA journal_mode = WAL")
         except UnicodeDecodeError as error:

@@ -1,7 +1,6 @@
 """The command line's entry: `hwsched` and `python -m hwsched`."""
 
 import os
-import signal
 import sys
 
 
@@ -11,11 +10,43 @@ def _stopped_early(*_: object) -> None:
     os._exit(130)
 
 
+def _help() -> int | None:
+    """Print the overview; None where that does not go well, so that it is told as of any other verb.
+
+    Start-up is measured (tests/benchmarks/test_main_job.py): the modules for signals and streams alone would take as
+    long as all this.
+    """
+    from hwsched.cli.command import run
+
+    try:
+        status = run(sys.argv[1:])
+        if sys.stdout is not None:
+            sys.stdout.flush()
+    except OSError:
+        return None
+    except KeyboardInterrupt:
+        return _INTERRUPTED
+    return status
+
+
+_INTERRUPTED = 130
+
+
 def main() -> int:
     """Run one command; returns the exit status."""
+    if "_ARGCOMPLETE" in os.environ:
+        from hwsched.cli.completing import complete
+
+        complete()
+    if sys.argv[1:] in (["--help"], ["-h"]):
+        status = _help()
+        if status is not None:
+            return status
+    import signal
+
     if signal.getsignal(signal.SIGINT) is signal.default_int_handler:
         signal.signal(signal.SIGINT, _stopped_early)
-    # Start-up is measured (tests/benchmarks/test_main_job.py): little is loaded before the verb is known.
+    # Little is loaded before the verb is known, and nothing before a signal finds a handler.
     from hwsched.cli.outermost import run_process
 
     return run_process(sys.argv[1:])

@@ -2,20 +2,24 @@
 
 from __future__ import annotations
 
-import os
 import sys
 
-from hwsched.cli import VERBS
-from hwsched.cli.verb import CANNOT_OPEN, FAILED_INSIDE, REJECTED, STATUSES, WRONG_USAGE, Verb
+from hwsched.cli import ENTRIES, ROOMS
+from hwsched.cli.verb import CANNOT_OPEN, FAILED_INSIDE, INTERRUPTED, REJECTED, STATUSES, WRONG_USAGE
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
     from collections.abc import Sequence
 
+    from hwsched.cli.answering import Answer
+    from hwsched.cli.contents import Entry, Room
+    from hwsched.cli.verb import Verb
+    from hwsched.model.written import Written
+
 DESCRIPTION = "Survey, fit, prove, schedule and install electronic locking on doors that already stand."
 EPILOG = "exit status: " + "; ".join(f"{status} {words}" for status, words in STATUSES)
-_VERBOSE = "--verbose"
+_LOUDNESS = {"-v": "verbose", "--verbose": "verbose", "-q": "quiet", "--quiet": "quiet"}
 
 
 def run(words: Sequence[str], *, own_process: bool = False) -> int:
@@ -32,73 +36,82 @@ def run(words: Sequence[str], *, own_process: bool = False) -> int:
     for place, word in enumerate(words, start=1):
         if any("\ud800" <= letter <= "\udfff" for letter in word):
             shown = word.encode("utf-8", "surrogateescape").decode("utf-8", "backslashreplace")
-            print(
-                f"hwsched: argument {place} is not UTF-8 text: {shown}; rename the file or type it anew",
-                file=sys.stderr,
-            )
-            return WRONG_USAGE
-    # Before the verb it is accepted too.
-    verbose = list(words[:1]) == [_VERBOSE]
-    words = words[1:] if verbose else words
-    verb = _verb_of(words)
-    if verb is None:
+            return _wrong_usage(words, f"argument {place} is not UTF-8 text: {shown}; rename the file or type it anew")
+    # Before room and verb they are accepted too.
+    loudness = []
+    while words and words[0] in _LOUDNESS:
+        loudness.append(words.pop(0))
+    entry, rest, earlier = _entry_of(words)
+    if entry is None:
         return _overview(words)
-    import argparse
+    from hwsched.cli.parsing import UsageError, hint, parsed
 
-    parser = argparse.ArgumentParser(
-        prog=f"hwsched {verb.name}", description=verb.summary, epilog=EPILOG, add_help=not verb.own_help
-    )
     try:
-        return _parsed_and_run(verb, parser, words, verbose=verbose, own_process=own_process)
+        verb, arguments = parsed(entry, [*rest, *loudness], earlier=earlier)
     except SystemExit as stop:
         return stop.code if isinstance(stop.code, int) else WRONG_USAGE
-
-
-def _parsed_and_run(
-    verb: Verb, parser: argparse.ArgumentParser, words: Sequence[str], *, verbose: bool, own_process: bool
-) -> int:
-    from hwsched.outside import OutsideError
-
-    try:
-        verb.arguments(parser)
-        parser.add_argument(_VERBOSE, action="store_true", help="show on the screen what goes into the log")
-        # Options may stand between the project and the rest, as people type them.
-        arguments = parser.parse_intermixed_args(list(words[len(verb.name.split()) :]))
-    except OutsideError as error:
+    except UsageError as error:
+        print(error.usage, end="", file=sys.stderr)
+        return _wrong_usage(words, error.message, entry)
+    except _outside_error() as error:
         # A package that adds rules or part kinds, met as the choices of an argument are listed.
-        print(f"hwsched: {error}", file=sys.stderr)
-        return CANNOT_OPEN
+        return _wrong_usage(words, str(error), entry, CANNOT_OPEN)
+    if earlier and not arguments.quiet:
+        print(hint(entry, earlier), file=sys.stderr)
     if not own_process:
-        return _guarded(verb, arguments)
+        return _answered(entry, verb, arguments)
     import logging
 
     from hwsched import __version__
     from hwsched.telling.log import start_log
 
-    start_log(verbose=verbose or arguments.verbose)
+    start_log(verbose=arguments.verbose)
     log = logging.getLogger(__name__)
-    log.info(f"{verb.name} begins, hwsched {__version__}")
-    status = _guarded(verb, arguments)
-    log.info(f"{verb.name} ends with status %d", status)
+    log.info(f"{entry.spelling} begins, hwsched {__version__}")
+    status = _answered(entry, verb, arguments)
+    log.info(f"{entry.spelling} ends with status %d", status)
     return status
+
+
+def _outside_error() -> type[Exception]:
+    from hwsched.outside import OutsideError
+
+    return OutsideError
 
 
 def _as_text(word: str) -> str:
     """Return an argument as UTF-8, which is what it is in nearly every locale; as it came where it is not."""
     if word.isascii():
         return word
+    import os
+
     try:
         return os.fsencode(word).decode("utf-8")
     except UnicodeError:
         return word
 
 
-def _verb_of(words: Sequence[str]) -> Verb | None:
-    for verb in VERBS:
-        name = verb.name.split()
-        if list(words[: len(name)]) == name:
-            return verb
-    return None
+def _room_of(words: Sequence[str]) -> Room | None:
+    return next((room for room in ROOMS if words and room.name == words[0]), None)
+
+
+def _entry_of(words: Sequence[str]) -> tuple[Entry | None, Sequence[str], str]:
+    """Find the verb: its entry, the words behind it, and the earlier spelling where it was called by that."""
+    room = _room_of(words)
+    if room is not None and len(words) > 1:
+        for entry in room.entries:
+            if entry.name == words[1]:
+                return entry, words[2:], ""
+        # A room's name may have been a verb's own: `power PROJECT`. Help is asked of the room.
+        if words[1] in ("-h", "--help"):
+            return None, (), ""
+    # The longer spelling first: `import survey` before any `import`.
+    for count in (2, 1):
+        spelt = " ".join(words[:count])
+        for entry in ENTRIES:
+            if spelt in entry.earlier and len(words) >= count and not (room and len(words) == 1):
+                return entry, words[count:], spelt
+    return None, (), ""
 
 
 def _overview(words: Sequence[str]) -> int:
@@ -107,57 +120,121 @@ def _overview(words: Sequence[str]) -> int:
 
         print(f"hwsched {__version__}")
         return 0
-    wide = max(len(verb.name) for verb in VERBS)
-    lines = [f"usage: hwsched {{{', '.join(verb.name for verb in VERBS)}}} ...", "", DESCRIPTION, "", "commands:"]
-    lines += [f"  {verb.name:<{wide}}  {verb.summary}" for verb in VERBS]
-    lines += ["", "hwsched COMMAND --help tells each command's arguments; --verbose shows the log.", "", "exit status:"]
-    lines += [f"  {status:>3}  {meaning}" for status, meaning in STATUSES]
-    if list(words) in (["--help"], ["-h"]):
-        print("\n".join(lines))
+    room = _room_of(words)
+    shown = "\n".join(_room_lines(room) if room else _all_lines())
+    if list(words[1:] if room else words) in (["--help"], ["-h"]):
+        print(shown)
         return 0
-    if words:
-        near = [verb.name for verb in VERBS if verb.name.split()[0] == words[0]]
-        what = f"'{words[0]}' needs one of: {', '.join(near)}" if near else f"no command '{words[0]}'"
-        print(f"hwsched: {what}; see hwsched --help", file=sys.stderr)
-    else:
-        print("\n".join(lines), file=sys.stderr)
+    if room and len(words) > 1:
+        return _wrong_usage(words, f"'{room.name}' has no verb '{words[1]}'{_near(words[1], room)}")
+    if words and not room:
+        return _wrong_usage(words, f"no command '{words[0]}'{_near(words[0])}; see hwsched --help")
+    print(shown, file=sys.stderr)
     return WRONG_USAGE
 
 
-def _guarded(verb: Verb, arguments: argparse.Namespace) -> int:
+def _all_lines() -> list[str]:
+    wide = max(len(each.name) for each in ENTRIES)
+    lines = ["usage: hwsched ROOM VERB [PROJECT] ...", "", DESCRIPTION]
+    for room in ROOMS:
+        lines += [
+            "",
+            f"{room.name}: {room.about}",
+            *(f"  {each.name:<{wide}}  {each.summary}" for each in room.entries),
+        ]
+    lines += [
+        "",
+        "hwsched ROOM VERB --help tells the arguments of a verb. The project stands first behind the verb, or is given",
+        "by -p PROJECT or in HWSCHED_PROJECT. -v shows the log, -q only results and errors; --version tells the version.",
+    ]
+    lines += ["", "exit status:", *(f"  {status:>3}  {meaning}" for status, meaning in STATUSES)]
+    return lines
+
+
+def _room_lines(room: Room) -> list[str]:
+    wide = max(len(each.name) for each in room.entries)
+    lines = [f"usage: hwsched {room.name} VERB [PROJECT] ...", "", room.about, ""]
+    lines += [f"  {each.name:<{wide}}  {each.summary}" for each in room.entries]
+    return [*lines, "", f"hwsched {room.name} VERB --help tells the arguments of a verb."]
+
+
+def _near(word: str, room: Room | None = None) -> str:
+    """Name what may have been meant; in every room that has it."""
+    from difflib import get_close_matches
+
+    entries = room.entries if room else ENTRIES
+    names = {each.name for each in entries} | (set() if room else {each.name for each in ROOMS})
+    near = get_close_matches(word, sorted(names), n=1, cutoff=0.7)
+    if not near and room:
+        return f"; it has {', '.join(each.name for each in entries)}"
+    meant = [
+        each.spelling for each in ENTRIES if near and each.name == near[0] and (not room or each.room == room.name)
+    ]
+    return f"; perhaps hwsched {', hwsched '.join(meant or near)}" if near else ""
+
+
+def _wrong_usage(words: Sequence[str], message: str, entry: Entry | None = None, status: int = WRONG_USAGE) -> int:
+    print(f"hwsched{f' {entry.spelling}' if entry else ''}: {message}", file=sys.stderr)
+    # What cannot be parsed cannot say whether a machine reads: the word itself does.
+    if "--json" in words:
+        from hwsched.cli.answering import add_problem, begin, envelope, print_value
+
+        begun: Answer = begin()
+        add_problem(message=message)
+        print_value(envelope(begun, status, ()))
+    return status
+
+
+def _answered(entry: Entry, verb: Verb, arguments: argparse.Namespace) -> int:
+    """Run a verb, and print the envelope where a machine asked."""
+    from hwsched.cli.answering import begin, envelope, print_value
+    from hwsched.model.written import noting
+
+    begun = begin()
+    with noting() as written:
+        status = _guarded(entry, verb, arguments, written)
+        if getattr(arguments, "json", False) and not verb.lines:
+            print_value(envelope(begun, status, written))
+    return status
+
+
+def _guarded(entry: Entry, verb: Verb, arguments: argparse.Namespace, written: Sequence[Written]) -> int:
+    from hwsched.cli.answering import add_error, add_problem
     from hwsched.cli.failing import tell, tell_failure
     from hwsched.cli.signals import Stopped, status_told
     from hwsched.cli.streams import OutputLostError
-    from hwsched.model.written import noting
     from hwsched.operations.outcome import CLOSED, REFUSED, said_of
 
-    with noting() as written:
-        try:
-            status = verb.run(arguments)
-            sys.stdout.flush()
-        except CLOSED as error:
-            tell(error)
-            if written:
-                print(said_of(written), file=sys.stderr)
-            return CANNOT_OPEN
-        except REFUSED as error:
-            tell(error)
-            print(said_of(written), file=sys.stderr)
-            return REJECTED
-        except OutputLostError as error:
-            tell(error)
-            print(said_of(written), file=sys.stderr)
-            return FAILED_INSIDE
-        except (Stopped, KeyboardInterrupt) as stopped:
-            tell(f"stopped. {said_of(written)}")
-            from hwsched.cli.verb import INTERRUPTED
+    def stopped(status: int) -> int:
+        add_problem(message="stopped")
+        tell(f"stopped. {said_of(written)}")
+        return status
 
-            return stopped.status if isinstance(stopped, Stopped) else INTERRUPTED
-        except Exception as error:
-            told = status_told()
-            if told is not None:
-                # A library has made something else of the signal on its way.
-                tell(f"stopped. {said_of(written)}")
-                return told
-            return tell_failure(error, verb.name, written)
+    try:
+        status = verb.run(arguments)
+        sys.stdout.flush()
+    except CLOSED as error:
+        tell(error)
+        add_error(error)
+        if written:
+            print(said_of(written), file=sys.stderr)
+        return CANNOT_OPEN
+    except REFUSED as error:
+        tell(error)
+        add_error(error)
+        print(said_of(written), file=sys.stderr)
+        return REJECTED
+    except OutputLostError as error:
+        tell(error)
+        print(said_of(written), file=sys.stderr)
+        return FAILED_INSIDE
+    except (Stopped, KeyboardInterrupt) as told:
+        return stopped(told.status if isinstance(told, Stopped) else INTERRUPTED)
+    except Exception as error:
+        signalled = status_told()
+        if signalled is not None:
+            # A library has made something else of the signal on its way.
+            return stopped(signalled)
+        add_problem(message=f"failed inside the program: {type(error).__name__}")
+        return tell_failure(error, entry.spelling, written)
     return status

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import getpass
-import json
 import sys
 from contextlib import contextmanager
 from typing import TYPE_CHECKING, Any
+
+from hwsched.cli.answering import answer
 
 if TYPE_CHECKING:
     import argparse
@@ -88,10 +89,8 @@ def tell_earlier(project: Project) -> None:
 
 
 def print_json(value: Any) -> None:
-    """Print a value for machines; in letters that a console without Unicode can take."""
-    unicode = "utf" in (getattr(sys.stdout, "encoding", None) or "").casefold()
-    # Infinity and NaN are no JSON: rather fail here than at whoever reads it.
-    print(json.dumps(value, indent=1, ensure_ascii=not unicode, allow_nan=False))
+    """Hand a verb's result over to whoever reads it as JSON; it is printed in the envelope when the verb has ended."""
+    answer(value)
 
 
 @contextmanager

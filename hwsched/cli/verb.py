@@ -1,4 +1,4 @@
-"""What a command-line verb is. Verbs themselves stand one a file in this folder."""
+"""What a command-line verb is, and its exit statuses. Verbs themselves stand one a file in the rooms beside this."""
 
 from __future__ import annotations
 
@@ -12,16 +12,18 @@ FINDINGS = 1
 WRONG_USAGE = 2
 REJECTED = 3
 CANNOT_OPEN = 4
+NOT_JUDGED = 5
 FAILED_INSIDE = 6
 HUNG_UP = 129
 INTERRUPTED = 130
 TERMINATED = 143
 STATUSES = (
     (DONE, "done, or passed"),
-    (FINDINGS, "found: findings at or above --fail-on, or openings that are unjudged or unknown"),
+    (FINDINGS, "found: findings at or above --fail-on"),
     (WRONG_USAGE, "wrong usage"),
     (REJECTED, "refused, or in conflict with what somebody else did; the message says what was written before, if any"),
     (CANNOT_OPEN, "cannot be opened: the project, the database, the desktop, a package that adds to the program"),
+    (NOT_JUDGED, "not judged: nothing found, but not all could be judged (stale, to measure, never worked out)"),
     (FAILED_INSIDE, "failed inside the program or while telling the result; a report and the log say where"),
     (INTERRUPTED, "interrupted (Ctrl-C); 143 and 129 when told to end or the terminal went away"),
 )
@@ -31,34 +33,30 @@ STATUSES = (
 class Verb:
     """One command. `arguments` and `run` load what they need when they are called, so that help stays quick.
 
-    A plain class: `hwsched --help` is measured against a bare interpreter, and importing dataclasses would double it.
-
     Parameters
     ----------
-    name : str
-        One word, or two for a verb with an object, such as ``import survey``.
-    summary : str
-        One sentence for the overview.
     arguments : callable
         Adds the verb's arguments to a parser.
     run : callable
         Does it; returns the exit status.
     own_help : bool
         The verb answers --help itself.
+    lines : bool
+        It prints JSON line by line as it goes, and no envelope.
+    result : type, optional
+        What it hands to `answering.answer`: a dataclass, TypedDict or another type of which msgspec makes a JSON
+        Schema. None where it tells machines nothing but the envelope.
     """
 
-    __slots__ = ("arguments", "name", "own_help", "run", "summary")
+    __slots__ = ("arguments", "lines", "own_help", "result", "run")
 
     def __init__(
         self,
-        name: str,
-        summary: str,
         arguments: Callable[[argparse.ArgumentParser], None],
         run: Callable[[argparse.Namespace], int],
         own_help: bool = False,
+        lines: bool = False,
+        result: object = None,
     ) -> None:
-        self.name = name
-        self.summary = summary
-        self.arguments = arguments
-        self.run = run
-        self.own_help = own_help
+        self.arguments, self.run = arguments, run
+        self.own_help, self.lines, self.result = own_help, lines, result

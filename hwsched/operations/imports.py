@@ -53,7 +53,9 @@ class ImportFormat:
     Parameters
     ----------
     name : str
-        Of the verb: ``hwsched import NAME``.
+        By which it is named where a room has several: ``hwsched ROOM import --as NAME``.
+    room : str
+        Whose verb ``import`` takes it.
     title : str
         What the verb does.
     what : str
@@ -68,11 +70,12 @@ class ImportFormat:
         Whether it is shown and asked about before it is taken in: then verb and dialog are its own.
     """
 
-    __slots__ = ("asks", "endings", "leaves_out", "module", "name", "title", "what")
+    __slots__ = ("asks", "endings", "leaves_out", "module", "name", "room", "title", "what")
 
     def __init__(
         self,
         name: str,
+        room: str,
         title: str,
         what: str,
         endings: tuple[str, ...],
@@ -80,7 +83,7 @@ class ImportFormat:
         leaves_out: str = "",
         asks: bool = False,
     ) -> None:
-        self.name, self.title, self.what, self.endings = name, title, what, endings
+        self.name, self.room, self.title, self.what, self.endings = name, room, title, what, endings
         self.module, self.leaves_out, self.asks = module, leaves_out, asks
 
     def take_in(self, project: Project, path: Path, *, who: str, accept: str = "all") -> TakenIn:
@@ -93,6 +96,7 @@ class ImportFormat:
 IMPORTS = (
     ImportFormat(
         "survey",
+        "survey",
         "Take in a survey.",
         "survey as .xlsx, .xls, .ods or .csv",
         (".xlsx", ".xls", ".ods", ".csv"),
@@ -102,6 +106,7 @@ IMPORTS = (
     ),
     ImportFormat(
         "catalogue",
+        "parts",
         "Take in a catalogue workbook.",
         "catalogue as .xlsx",
         (".xlsx",),
@@ -109,6 +114,7 @@ IMPORTS = (
         leaves_out="parts",
     ),
     ImportFormat(
+        "power",
         "power",
         "Take in a power workbook.",
         "power workbook as .xlsx: sheets Levels, Places, Supplies, Circuits, Runs, Routes",

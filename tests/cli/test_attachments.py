@@ -23,14 +23,14 @@ def photo(tmp_path):
 
 def listed(capsys, yard, *words):
     capsys.readouterr()
-    assert run(["attachments", yard, *words, "--json"]) == 0
+    assert run(["release", "attachments", yard, *words, "--json"]) == 0
     return json.loads(capsys.readouterr().out)
 
 
 def test_attach_list_fetch_detach(yard, photo, tmp_path, capsys):
-    assert run(["attach", yard, "1", photo, "--title", "Inside"]) == 0
-    assert run(["attach", yard, "1", "lock", photo]) == 0
-    assert run(["attach", yard, "part", "UNIT", photo, "--note", "data"]) == 0
+    assert run(["release", "attach", yard, "1", photo, "--title", "Inside"]) == 0
+    assert run(["release", "attach", yard, "1", "lock", photo]) == 0
+    assert run(["release", "attach", yard, "part", "UNIT", photo, "--note", "data"]) == 0
     found = listed(capsys, yard)["attachments"]
     assert [each["about"] for each in found] == ["1", "1 existing item", "part UNIT"]
     assert [each["about"] for each in listed(capsys, yard, "1")["attachments"]] == ["1", "1 existing item"]
@@ -40,25 +40,25 @@ def test_attach_list_fetch_detach(yard, photo, tmp_path, capsys):
     written = listed(capsys, yard, "part", "UNIT", "--fetch", str(out))["written"]
     assert written == [str(out / "inside.png")]
     assert (out / "inside.png").read_bytes().endswith(b"rest")
-    assert run(["attachments", yard]) == 0
+    assert run(["release", "attachments", yard]) == 0
     shown = capsys.readouterr().out
     assert "image/png" in shown
     assert found[0]["id"][:8] in shown
-    assert run(["detach", yard, found[0]["id"][:8]]) == 0
+    assert run(["release", "detach", yard, found[0]["id"][:8]]) == 0
     assert len(listed(capsys, yard)["attachments"]) == 2
-    assert run(["undo", yard]) == 0
+    assert run(["project", "undo", yard]) == 0
     assert len(listed(capsys, yard)["attachments"]) == 3
 
 
 def test_what_is_wrong_is_told(yard, photo, tmp_path, capsys):
-    assert run(["attach", yard, photo]) == 2
-    assert run(["attach", yard, "9", photo]) == 3
+    assert run(["release", "attach", yard, photo]) == 2
+    assert run(["release", "attach", yard, "9", photo]) == 3
     assert "no opening has the mark 9" in capsys.readouterr().err
-    assert run(["attach", yard, "1", str(tmp_path / "none.png")]) == 3
+    assert run(["release", "attach", yard, "1", str(tmp_path / "none.png")]) == 3
     assert "none.png: cannot be read" in capsys.readouterr().err
-    assert run(["attach", yard, "1", "2", "3", photo]) == 3
+    assert run(["release", "attach", yard, "1", "2", "3", photo]) == 3
     assert "part NUMBER" in capsys.readouterr().err
-    assert run(["detach", yard, "ffff"]) == 3
+    assert run(["release", "detach", yard, "ffff"]) == 3
     capsys.readouterr()
-    assert run(["attachments", yard]) == 0
+    assert run(["release", "attachments", yard]) == 0
     assert "Nothing is attached" in capsys.readouterr().out

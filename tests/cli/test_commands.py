@@ -8,24 +8,50 @@ import sys
 import pytest
 
 from hwsched.calc import CALCULATORS
-from hwsched.cli import VERBS
+from hwsched.cli import ENTRIES, ROOMS
 from hwsched.cli.command import run
 
 
 def test_help_lists_every_command(capsys):
     assert run(["--help"]) == 0
     shown = capsys.readouterr().out
-    for verb in VERBS:
-        assert verb.name in shown
+    for entry in ENTRIES:
+        assert f"  {entry.name} " in shown
+        assert entry.summary in shown
 
 
-@pytest.mark.parametrize("verb", VERBS, ids=lambda verb: verb.name)
-def test_every_command_explains_itself(verb, capsys):
-    assert run([*verb.name.split(), "--help"]) == 0
+@pytest.mark.parametrize("entry", ENTRIES, ids=lambda entry: entry.spelling)
+def test_every_command_explains_itself(entry, capsys):
+    assert run([*entry.spelling.split(), "--help"]) == 0
     assert "usage" in capsys.readouterr().out
 
 
-@pytest.mark.parametrize("words", [[], ["nonsense"], ["import"], ["fit"], ["print", "poem", "x.hwsched"]])
+@pytest.mark.parametrize("room", ROOMS, ids=lambda room: room.name)
+def test_every_room_lists_its_verbs(room, capsys):
+    assert run([room.name, "--help"]) == 0
+    shown = capsys.readouterr().out
+    assert all(f"  {entry.name} " in shown for entry in room.entries)
+
+
+@pytest.mark.parametrize("entry", [each for each in ENTRIES if each.earlier], ids=lambda entry: entry.spelling)
+def test_an_earlier_spelling_works_and_says_the_present_one(entry, capsys):
+    for earlier in entry.earlier:
+        assert run([*earlier.split(), "--help"]) == 0
+        assert f"hwsched {entry.spelling} " in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        [],
+        ["nonsense"],
+        ["import"],
+        ["power"],
+        ["survey", "nonsense"],
+        ["opening", "fit"],
+        ["print", "poem", "x.hwsched"],
+    ],
+)
 def test_wrong_usage_is_2(words, capsys):
     assert run(words) == 2
 
@@ -41,7 +67,7 @@ def test_help_loads_neither_qt_nor_solvers_nor_spreadsheets():
 
 
 def test_a_project_that_cannot_be_opened_is_4(tmp_path, capsys):
-    assert run(["check", str(tmp_path / "none.hwsched")]) == 4
+    assert run(["findings", "check", str(tmp_path / "none.hwsched")]) == 4
     assert "none.hwsched" in capsys.readouterr().err
 
 
@@ -49,70 +75,70 @@ def test_new_import_fit_check_print_undo(tmp_path, capsys):
     from hwsched.paths import SAMPLE
 
     project = str(tmp_path / "p.hwsched")
-    assert run(["new", project, "--name", "P", "--bare-unit", "in"]) == 0
-    assert run(["import", "catalogue", project, str(SAMPLE / "catalogue.xlsx")]) == 0
-    assert run(["import", "survey", project, str(SAMPLE / "survey.xlsx")]) == 3
+    assert run(["project", "new", project, "--name", "P", "--bare-unit", "in"]) == 0
+    assert run(["parts", "import", project, str(SAMPLE / "catalogue.xlsx")]) == 0
+    assert run(["survey", "import", project, str(SAMPLE / "survey.xlsx")]) == 3
     refused = capsys.readouterr().err
     assert "(Thickness (in)): read '6/8'" in refused
     assert "(Hand): read 'sideways'" in refused
     assert "Nothing was changed" in refused
-    assert run(["import", "survey", project, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows"]) == 0
+    assert run(["survey", "import", project, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows"]) == 0
     capsys.readouterr()
-    assert run(["import", "survey", project, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows", "--json"]) == 0
+    assert run(["survey", "import", project, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows", "--json"]) == 0
     again = json.loads(capsys.readouterr().out)
     assert (again["new"], again["changed"], again["change_set"]) == ([], [], None)
-    assert run(["fit", project, "--json", "--mark", "M004"]) == 0
+    assert run(["opening", "fit", project, "--json", "--mark", "M004"]) == 0
     outcomes = json.loads(capsys.readouterr().out)
     assert set(outcomes[0]) >= {"opening", "status", "parts", "placement", "cable", "holes", "refused", "needs"}
-    assert run(["check", project, "--json", "--mark", "M004"]) == 0
+    assert run(["findings", "check", project, "--json", "--mark", "M004"]) == 0
     for finding in json.loads(capsys.readouterr().out):
         assert set(finding) >= {
             "opening", "rule", "discipline", "severity", "message", "basis", "cure", "values", "waived",
         }  # fmt: skip
-    assert run(["fit", project]) == 0
-    assert run(["check", project, "--fail-on", "error"]) == 1
-    assert run(["print", "schedule", project, "--to", str(tmp_path / "out"), "--format", "xlsx"]) == 0
+    assert run(["opening", "fit", project]) == 0
+    assert run(["findings", "check", project, "--fail-on", "error"]) == 1
+    assert run(["release", "print", project, "schedule", "--to", str(tmp_path / "out"), "--format", "xlsx"]) == 0
     assert (tmp_path / "out" / "schedule.xlsx").is_file()
-    assert run(["print", "packets", project, "--to", str(tmp_path / "out"), "--mark", "B/1"]) == 0
+    assert run(["release", "print", project, "packets", "--to", str(tmp_path / "out"), "--mark", "B/1"]) == 0
     assert [path.name for path in (tmp_path / "out" / "packets").iterdir()] == ["B_1.pdf"]
     for _ in range(4):
-        assert run(["undo", project]) == 0
-    assert run(["undo", project]) == 3
+        assert run(["project", "undo", project]) == 0
+    assert run(["project", "undo", project]) == 3
     capsys.readouterr()
-    assert run(["history", project, "--json"]) == 0
+    assert run(["project", "history", project, "--json"]) == 0
     assert len(json.loads(capsys.readouterr().out)) == 8
 
 
 def test_a_survey_is_taken_in_as_it_was_previewed_and_fitted_in_the_same_step(tmp_path, capsys):
     project, survey = str(tmp_path / "p.hwsched"), tmp_path / "s.csv"
     survey.write_text("Mark,Hand,Room\n1,LH,Hall\n2,RH,Store\n")
-    assert run(["new", project, "--bare-unit", "in"]) == 0
-    assert run(["import", "survey", project, str(survey), "--preview", "--json"]) == 0
+    assert run(["project", "new", project, "--bare-unit", "in"]) == 0
+    assert run(["survey", "import", project, str(survey), "--preview", "--json"]) == 0
     key = json.loads(capsys.readouterr().out.split("\n", 1)[1])["shown"]
     survey.write_text("Mark,Hand,Room\n1,LH,Hall\n2,RHR,Store\n")
-    words = ["import", "survey", project, str(survey), "--shown", key, "--fit", "--json"]
+    words = ["survey", "import", project, str(survey), "--shown", key, "--fit", "--json"]
     assert run(words) == 3
     assert "not " + key in capsys.readouterr().err
-    assert run(["history", project, "--json"]) == 0
+    assert run(["project", "history", project, "--json"]) == 0
     assert json.loads(capsys.readouterr().out) == []
     survey.write_text("Mark,Hand,Room\n1,LH,Hall\n2,RH,Store\n")
     assert run(words) == 0
     done = json.loads(capsys.readouterr().out)
     assert (done["new"], done["change_set"], done["shown"]) == (["1", "2"], 1, key)
-    assert run(["check", project, "--json"]) == 0
+    assert run(["findings", "check", project, "--json"]) == 0
     capsys.readouterr()
-    assert run(["fit", project]) == 0
+    assert run(["opening", "fit", project]) == 0
     assert "Nothing to change." in capsys.readouterr().out
-    assert run(["undo", project]) == 0
-    assert run(["undo", project]) == 3
+    assert run(["project", "undo", project]) == 0
+    assert run(["project", "undo", project]) == 3
 
 
 def test_the_survey_form_is_written_and_read_back(tmp_path, capsys):
     form, project = str(tmp_path / "form.xlsx"), str(tmp_path / "p.hwsched")
-    assert run(["survey-form", form]) == 0
-    assert run(["new", project]) == 0
+    assert run(["survey", "form", form]) == 0
+    assert run(["project", "new", project]) == 0
     capsys.readouterr()
-    run(["import", "survey", project, form, "--preview", "--json"])
+    run(["survey", "import", project, form, "--preview", "--json"])
     shown = json.loads(capsys.readouterr().out)
     assert (shown["new"], shown["unmapped"]) == ([], [])
     assert all("no row below its header" in problem for problem in shown["problems"])
@@ -122,7 +148,7 @@ def test_the_survey_form_is_written_and_read_back(tmp_path, capsys):
 def test_calculators_answer_lines_in_order(calculator, monkeypatch, capsys):
     lines = [json.dumps(calculator.example), "not json", json.dumps({}), json.dumps(calculator.example)]
     monkeypatch.setattr(sys, "stdin", io.TextIOWrapper(io.BytesIO("\n".join(lines).encode())))
-    assert run(["calc", calculator.name]) == 3
+    assert run(["project", "calc", calculator.name]) == 3
     answers = [json.loads(line) for line in capsys.readouterr().out.splitlines()]
     assert len(answers) == 4
     assert answers[0] == answers[3]
@@ -131,7 +157,7 @@ def test_calculators_answer_lines_in_order(calculator, monkeypatch, capsys):
 
 
 def test_a_calculator_describes_its_fields(capsys):
-    assert run(["calc", "--help", "placement"]) == 0
+    assert run(["project", "calc", "--help", "placement"]) == 0
     shown = capsys.readouterr().out
     for word in ("keepouts", "blocked_by", "example"):
         assert word in shown
@@ -139,10 +165,10 @@ def test_a_calculator_describes_its_fields(capsys):
 
 def test_a_form_for_a_return_visit_comes_back_unchanged(tmp_path, capsys, sample_file):
     form = str(tmp_path / "again.xlsx")
-    assert run(["survey-form", form, "--project", str(sample_file), "--mark", "M004", "--mark", "A-15"]) == 0
-    assert run(["survey-form", form, "--mark", "M004"]) == 2
+    assert run(["survey", "form", form, "--project", str(sample_file), "--mark", "M004", "--mark", "A-15"]) == 0
+    assert run(["survey", "form", form, "--mark", "M004"]) == 2
     capsys.readouterr()
-    assert run(["import", "survey", str(sample_file), form, "--preview", "--json"]) == 0
+    assert run(["survey", "import", str(sample_file), form, "--preview", "--json"]) == 0
     shown = json.loads(capsys.readouterr().out)
     assert (shown["new"], shown["changed"], shown["unchanged"]) == ([], [], 2)
 
@@ -155,36 +181,36 @@ def test_a_column_is_given_its_meaning(tmp_path, capsys):
     book.active.append(["1", "LH", "36 in"])
     book.save(tmp_path / "s.xlsx")
     project = str(tmp_path / "p.hwsched")
-    assert run(["new", project]) == 0
+    assert run(["project", "new", project]) == 0
     capsys.readouterr()
-    words = ["import", "survey", project, str(tmp_path / "s.xlsx"), "--column", "Nominal=leaf.width_mm", "--json"]
+    words = ["survey", "import", project, str(tmp_path / "s.xlsx"), "--column", "Nominal=leaf.width_mm", "--json"]
     assert run(words) == 0
     assert json.loads(capsys.readouterr().out)["unmapped"] == []
 
 
 def test_adding_removing_and_fields_of_our_own(tmp_path, capsys):
     project = str(tmp_path / "p.hwsched")
-    assert run(["new", project, "--bare-unit", "in"]) == 0
-    assert run(["add", project, "101", "hand=LH", "building=Mill"]) == 0
-    assert run(["add", project, "101", "--item", "kind=lock", "lock_form=mortise", "backset_mm=2 3/4"]) == 0
-    assert run(["field", project, "opening", "key_group", "Key group"]) == 0
-    assert run(["edit", project, "101", "opening", "key_group", "AA1"]) == 0
-    assert run(["edit", project, "101", "leaf", "thickness_mm", "1 3/4"]) == 0
-    assert run(["edit", project, "101", "leaf", "thickness_mm", "thick"]) == 3
-    assert run(["edit", project, "101", "roof", "thickness_mm", "1"]) == 3
+    assert run(["project", "new", project, "--bare-unit", "in"]) == 0
+    assert run(["survey", "add", project, "101", "hand=LH", "building=Mill"]) == 0
+    assert run(["survey", "add", project, "101", "--item", "kind=lock", "lock_form=mortise", "backset_mm=2 3/4"]) == 0
+    assert run(["survey", "field", project, "opening", "key_group", "Key group"]) == 0
+    assert run(["survey", "edit", project, "101", "opening", "key_group", "AA1"]) == 0
+    assert run(["survey", "edit", project, "101", "leaf", "thickness_mm", "1 3/4"]) == 0
+    assert run(["survey", "edit", project, "101", "leaf", "thickness_mm", "thick"]) == 3
+    assert run(["survey", "edit", project, "101", "roof", "thickness_mm", "1"]) == 3
     assert "it has opening, leaf" in capsys.readouterr().err
-    assert run(["remove", project, "101", "lock"]) == 0
-    assert run(["field", project, "opening", "key_group", "--remove"]) == 0
-    assert run(["remove", project, "101"]) == 0
-    assert run(["undo", project]) == 0
+    assert run(["survey", "remove", project, "101", "lock"]) == 0
+    assert run(["survey", "field", project, "opening", "key_group", "--remove"]) == 0
+    assert run(["survey", "remove", project, "101"]) == 0
+    assert run(["project", "undo", project]) == 0
     capsys.readouterr()
-    assert run(["check", project, "--json"]) == 0
+    assert run(["findings", "check", project, "--json"]) == 0
     assert {finding["opening"] for finding in json.loads(capsys.readouterr().out)} == {"101"}
 
 
 def test_the_catalogue_is_exported(tmp_path, capsys, sample_file):
     path = tmp_path / "c.xlsx"
-    assert run(["export", "catalogue", str(sample_file), str(path)]) == 0
-    assert run(["import", "catalogue", str(sample_file), str(path)]) == 0
+    assert run(["parts", "export", str(sample_file), str(path)]) == 0
+    assert run(["parts", "import", str(sample_file), str(path)]) == 0
     assert "0 new, 0 changed" in capsys.readouterr().out
-    assert run(["export", "catalogue", str(sample_file), str(tmp_path / "c.txt")]) == 3
+    assert run(["parts", "export", str(sample_file), str(tmp_path / "c.txt")]) == 3

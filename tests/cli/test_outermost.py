@@ -48,7 +48,7 @@ def test_a_process_that_finds_nobody_there_ends_without_a_traceback(address):
 
 @pytest.mark.parametrize("place", ["/", ".", "/proc/none/form.xlsx"])
 def test_a_form_that_cannot_be_written_there_is_3(place, capsys):
-    assert run(["survey-form", place]) == 3
+    assert run(["survey", "form", place]) == 3
     said = clean(capsys.readouterr().err)
     assert "cannot be written" in said
     assert "Nothing was changed" in said
@@ -92,7 +92,7 @@ def test_a_link_is_written_through(sample_file, tmp_path):
 
 def test_an_argument_that_is_not_text_is_wrong_usage():
     done = subprocess.run(
-        [sys.executable, "-m", "hwsched", "check", b"caf\xe9.hwsched"], capture_output=True, check=False
+        [sys.executable, "-m", "hwsched", "findings", "check", b"caf\xe9.hwsched"], capture_output=True, check=False
     )
     assert done.returncode == 2
     assert b"argument 2" in done.stderr
@@ -115,7 +115,7 @@ def test_what_another_program_wrote_wrong_is_4_and_named(table, column, value, b
     with closing(sqlite3.connect(sample_file)) as database, database:
         (row,) = database.execute(f"SELECT id FROM {table} LIMIT 1").fetchone()
         database.execute(f"UPDATE {table} SET {column} = ? WHERE id = ?", (value, row))
-    assert run(["check", str(sample_file)]) == 4
+    assert run(["findings", "check", str(sample_file)]) == 4
     said = clean(capsys.readouterr().err)
     for word in (table, row, column, repr(value), belongs):
         assert word in said
@@ -169,8 +169,8 @@ def test_nothing_of_ours_becomes_the_output_that_was_closed(sample_file):
 )
 def test_a_console_without_a_character_shows_it_written_out(env, tmp_path):
     project = tmp_path / "p.hwsched"
-    assert run(["new", str(project), "--name", "Werft → Süd 北"]) == 0
-    assert run(["add", str(project), "B→1", "room_to=北 hall"]) == 0
+    assert run(["project", "new", str(project), "--name", "Werft → Süd 北"]) == 0
+    assert run(["survey", "add", str(project), "B→1", "room_to=北 hall"]) == 0
     done = hwsched("why", project, "B→1", env=env)
     assert done.returncode == 0, done.stderr
     assert b"Traceback" not in done.stderr
@@ -356,7 +356,7 @@ WITH_SECRET = (
 NEW_AT_EACH = """
 import sys
 from hwsched.cli.command import run
-print([run(["new", address, "--verbose"], own_process=True) for address in sys.argv[1:]])
+print([run(["project", "new", address, "--verbose"], own_process=True) for address in sys.argv[1:]])
 """
 
 
@@ -395,12 +395,14 @@ def test_names_do_not_steer_the_terminal(tmp_path):
 @pytest.mark.parametrize("mark", ["A\u202e101", "A\u2066101", "\x1b[31mA", "A\u200f1"])
 def test_a_mark_that_steers_is_refused(mark, tmp_path, capsys):
     project = str(tmp_path / "p.hwsched")
-    assert run(["new", project]) == 0
-    assert run(["add", project, mark]) == 3
+    assert run(["project", "new", project]) == 0
+    assert run(["survey", "add", project, mark]) == 3
     assert f"U+{ord(next(c for c in mark if not c.isprintable())):04X}" in clean(capsys.readouterr().err)
-    assert run(["add", project, "101"]) == 0
-    assert run(["edit", project, "101", "opening", "mark", mark]) == 3
-    assert run(["edit", project, "101", "opening", "notes", "\u05d0\u200f1"]) == 0, "in notes it may be how one writes"
+    assert run(["survey", "add", project, "101"]) == 0
+    assert run(["survey", "edit", project, "101", "opening", "mark", mark]) == 3
+    assert run(["survey", "edit", project, "101", "opening", "notes", "\u05d0\u200f1"]) == 0, (
+        "in notes it may be how one writes"
+    )
 
 
 def test_the_table_of_statuses_is_in_the_help_and_in_the_guide():

@@ -61,7 +61,7 @@ def test_an_edit_says_what_was_read_off(yard, capsys):
 
 def test_a_conflict_is_told_to_machines(yard, capsys):
     told(capsys, "edit", yard, "1", "opening", "hand", "RH", "--who", "ben")
-    assert run(["edit", yard, "1", "opening", "hand", "LHR", "--was", "LH", "--json"]) == 3
+    assert run(["survey", "edit", yard, "1", "opening", "hand", "LHR", "--was", "LH", "--json"]) == 3
     shown = capsys.readouterr()
     [clash] = json.loads(shown.out)["conflict"]
     when = clash.pop("when")
@@ -119,4 +119,4 @@ def test_people_are_listed_get_roles_and_go(yard, capsys):
 
 @pytest.mark.parametrize("words", [["--add", "ann"], ["--role", "viewer"], ["--add", "ann", "--remove", "ben"]])
 def test_wrong_usage(yard, capsys, words):
-    assert run(["people", yard, *words]) == 2
+    assert run(["project", "people", yard, *words]) == 2

@@ -129,7 +129,7 @@ def test_levels_and_routes(yard, capsys):
     told(capsys, "route", yard, "1", "PS1", "--loose")
     (route,) = facts(yard).routes
     assert (route.length_m, route.pinned) == (33.5, False)
-    assert run(["route", yard, "1", "PS1", "--pin", "--loose"]) == 2
+    assert run(["power", "show", "route", yard, "1", "PS1", "--pin", "--loose"]) == 2
     capsys.readouterr()
 
 
@@ -154,7 +154,7 @@ def test_a_siting_is_proposed_and_accepted(yard, capsys):
     assert "1 supplies for 4 openings, 40.0 m of WIRE" in shown
     assert answer["shown"] in told(capsys, "site", yard, "Main")
     before = facts(yard)
-    assert run(["site", yard, "Main", "--accept", "--shown", "0123456789abcdef"]) == 3
+    assert run(["power", "show", "plan", yard, "Main", "--accept", "--shown", "0123456789abcdef"]) == 3
     assert "not 0123456789abcdef as it was shown" in capsys.readouterr().err
     assert facts(yard) == before
     accepted = answered(capsys, "site", yard, "Main", "--accept", "--shown", answer["shown"])

@@ -19,7 +19,7 @@ def yard(tmp_path):
 
 def told(capsys, *words):
     capsys.readouterr()
-    assert run(["revision", *words]) == 0
+    assert run(["release", "revision", *words]) == 0
     return capsys.readouterr().out
 
 
@@ -58,7 +58,7 @@ def test_freeze_list_show_compare(yard, capsys):
     shown = told(capsys, yard, "--compare", "A")
     assert "1 openings are otherwise, 2 are the same" in shown
     assert "Opening: Fire rating: Not rated -> 90 min" in shown
-    assert run(["undo", yard]) == 0
+    assert run(["project", "undo", yard]) == 0
     assert [each["letter"] for each in answered(capsys, yard)] == ["A"]
 
 
@@ -74,7 +74,7 @@ def test_freeze_list_show_compare(yard, capsys):
     ],
 )
 def test_wrong_usage(yard, words):
-    assert run(["revision", yard, *words]) == 2
+    assert run(["release", "revision", yard, *words]) == 2
 
 
 @pytest.mark.parametrize(
@@ -88,7 +88,7 @@ def test_wrong_usage(yard, words):
     ],
 )
 def test_what_there_is_not(yard, words, said, capsys):
-    assert run(["revision", yard, "--freeze"]) == 0
+    assert run(["release", "revision", yard, "--freeze"]) == 0
     capsys.readouterr()
-    assert run(["revision", yard, *words]) == 3
+    assert run(["release", "revision", yard, *words]) == 3
     assert said in capsys.readouterr().err

@@ -1,4 +1,4 @@
-"""`hwsched show`: what a machine reads of openings."""
+"""`hwsched opening show`: what a machine reads of openings."""
 
 import json
 from math import cos, isclose, radians, sqrt, tan
@@ -7,16 +7,17 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from hwsched.cli.command import run
-from hwsched.operations.opening.showing import hole_record, show_schema
+from hwsched.operations.opening.showing import hole_record
 from hwsched.values import Catalogue, Hole, Leaf, Opening
 from hwsched.values.fit import Placement
 from hwsched.values.opening_input import OpeningInput
+from tests.house.schemas import show_schema
 
 
 @pytest.fixture
 def shown(sample_file, capsys):
     def show(*marks):
-        assert run(["show", str(sample_file), *marks, "--json"]) == 0
+        assert run(["opening", "show", str(sample_file), *marks, "--json"]) == 0
         return json.loads(capsys.readouterr().out)
 
     return show
@@ -46,24 +47,24 @@ def test_facts_are_the_survey_in_mm(shown):
 
 def test_only_the_marks_that_are_asked_come_and_an_unknown_one_is_refused(shown, sample_file, capsys):
     assert {each["mark"] for each in shown("M004", "B/1")["result"]["openings"]} == {"B/1", "M004"}
-    assert run(["show", str(sample_file), "M004x"]) == 3
+    assert run(["opening", "show", str(sample_file), "M004x"]) == 3
     assert "M004x" in capsys.readouterr().err
 
 
 def test_what_is_shown_for_people_names_status_parts_and_findings(sample_file, capsys):
-    assert run(["show", str(sample_file), "M004"]) == 0
+    assert run(["opening", "show", str(sample_file), "M004"]) == 0
     told = capsys.readouterr().out
     assert "M004" in told
     assert "unit" in told
 
 
 def test_the_schema_is_printed(capsys):
-    assert run(["show", "--schema"]) == 0
+    assert run(["opening", "show", "--schema"]) == 0
     assert json.loads(capsys.readouterr().out) == json.loads(json.dumps(show_schema()))
 
 
-def test_without_a_project_it_is_refused(capsys):
-    assert run(["show"]) == 3
+def test_without_a_project_it_is_wrong_usage(capsys):
+    assert run(["opening", "show"]) == 2
     assert "project" in capsys.readouterr().err
 
 

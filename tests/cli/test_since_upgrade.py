@@ -61,7 +61,7 @@ def test_preview_lists_and_changes_nothing_then_one_step_takes_it_and_undo_gives
 
 
 def test_people_read_old_and_new_in_the_project_s_lengths(yard, capsys):
-    run(["settings", yard, "--lengths", "fraction"])
+    run(["project", "settings", yard, "--lengths", "fraction"])
     shown = told(capsys, "fit", yard, "--since-upgrade", "--preview").out
     assert "GATE 3: released, kept by the packet of 2026-01-09 (older)" in shown
     assert "status: fits -> does-not-fit" in shown

@@ -17,7 +17,7 @@ def old(tmp_path):
 
 
 def test_a_file_is_brought_up_to_date_after_a_copy_and_that_is_said(old, capsys):
-    assert run(["show", str(old), "--json"]) == 0
+    assert run(["opening", "show", str(old), "--json"]) == 0
     told = capsys.readouterr()
     assert json.loads(told.out)["ok"]
     assert "schema 0001" in told.err
@@ -25,31 +25,31 @@ def test_a_file_is_brought_up_to_date_after_a_copy_and_that_is_said(old, capsys)
     assert str(copy) in told.err
     with closing(sqlite3.connect(copy)) as connection:
         assert connection.execute("SELECT version_num FROM alembic_version").fetchone() == ("0001",)
-    assert run(["show", str(old), "--json"]) == 0
+    assert run(["opening", "show", str(old), "--json"]) == 0
     assert "schema" not in capsys.readouterr().err
 
 
 def test_upgrade_says_where_the_copy_is(old, capsys):
-    assert run(["upgrade", str(old)]) == 0
+    assert run(["project", "upgrade", str(old)]) == 0
     copy = old.parent / "old.before-0001.hwsched"
     assert str(copy) in capsys.readouterr().out
     # The copy is a project of the earlier version still.
-    assert run(["upgrade", str(copy), "--json"]) == 0
+    assert run(["project", "upgrade", str(copy), "--json"]) == 0
     assert json.loads(capsys.readouterr().out)["before"] == "0001"
-    assert run(["upgrade", str(old)]) == 0
+    assert run(["project", "upgrade", str(old)]) == 0
     assert "nothing was changed" in capsys.readouterr().out
 
 
 def test_upgrade_for_machines(old, capsys):
-    assert run(["upgrade", str(old), "--json"]) == 0
+    assert run(["project", "upgrade", str(old), "--json"]) == 0
     told = json.loads(capsys.readouterr().out)
     assert told["before"] == "0001"
     assert told["copy"] == str(old.parent / "old.before-0001.hwsched")
     assert told["rows_compared"] > 50
-    assert run(["upgrade", str(old), "--json"]) == 0
+    assert run(["project", "upgrade", str(old), "--json"]) == 0
     assert json.loads(capsys.readouterr().out)["copy"] is None
 
 
 def test_what_is_no_project_is_told_as_ever(tmp_path, capsys):
-    assert run(["upgrade", str(tmp_path / "none.hwsched")]) == 4
+    assert run(["project", "upgrade", str(tmp_path / "none.hwsched")]) == 4
     assert "there is no project" in capsys.readouterr().err

@@ -287,7 +287,7 @@ class Window(window.Window):
         {act}
 from hwsched.desktop import application
 application.Window = Window
-sys.argv = ["hwsched", "desktop"]
+sys.argv = ["hwsched", "project", "desktop"]
 from hwsched.__main__ import main
 sys.exit(main())
 """

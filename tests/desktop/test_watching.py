@@ -70,7 +70,7 @@ def comes(qtbot, holds):
 
 
 def test_a_fact_that_another_process_edits_is_shown(at_work, qtbot, sample_file):
-    words = ["edit", str(sample_file), "M004", "opening", "wave", "W7", "--who", "ben"]
+    words = ["survey", "edit", str(sample_file), "M004", "opening", "wave", "W7", "--who", "ben"]
     subprocess.run([sys.executable, "-m", "hwsched", *words], check=True, stdout=subprocess.DEVNULL)
     comes(qtbot, lambda: checked_of(at_work, "M004").given.opening.wave == "W7")
     comes(qtbot, lambda: fact(at_work, "Wave").text(1) == "W7")

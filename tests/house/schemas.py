@@ -2,8 +2,14 @@
 
 import json
 
-from hwsched.operations.opening.showing import show_schema
+from hwsched.cli.answering import schema_of
+from hwsched.operations.opening.showing import Shown
 from hwsched.paths import RESOURCES
+
+
+def show_schema() -> dict:
+    return dict(schema_of("hwsched opening show", Shown))
+
 
 SCHEMAS = {RESOURCES / "schemas" / "show.json": show_schema}
 

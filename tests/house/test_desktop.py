@@ -75,7 +75,7 @@ def test_actions_of_a_subject_know_those_of_no_other():
             assert not name.endswith("_actions"), f"{path.name} imports {name}"
             assert name != "hwsched.desktop.window", path.name
             parts = name.split(".")
-            if parts[:2] == ["hwsched", "desktop"] and len(parts) > 3:
+            if parts[:2] == ["hwsched", "project", "desktop"] and len(parts) > 3:
                 assert parts[2] == path.parent.name, f"{path.name} reaches into {name}"
 
 

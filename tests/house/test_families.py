@@ -8,7 +8,7 @@ import pytest
 
 import hwsched.rules
 from hwsched.calc import CALCULATORS
-from hwsched.cli import VERBS
+from hwsched.cli import ENTRIES
 from hwsched.documents import DOCUMENTS
 from hwsched.rules import OPENINGS, RECORDS, RULEBOOK, RULES, SUPPLIES, Rule
 from hwsched.values import DISCIPLINES
@@ -58,7 +58,8 @@ def test_a_calculator_answers_its_own_example(calculator):
 def test_names_are_unique():
     for family in (
         [c.name for c in CALCULATORS],
-        [v.name for v in VERBS],
+        [entry.spelling for entry in ENTRIES],
+        [spelt for entry in ENTRIES for spelt in entry.earlier],
         [d.name for d in DOCUMENTS],
         [r.id for r in RULEBOOK],
     ):

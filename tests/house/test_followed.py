@@ -56,18 +56,18 @@ def ran(tmp_path_factory):
     before = sys.getprofile()
     sys.setprofile(note)
     try:
-        assert run(["new", path, "--bare-unit", "in"]) == 0
-        assert run(["import", "catalogue", path, str(SAMPLE / "catalogue.xlsx")]) == 0
-        assert run(["import", "survey", path, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows"]) == 0
+        assert run(["project", "new", path, "--bare-unit", "in"]) == 0
+        assert run(["parts", "import", path, str(SAMPLE / "catalogue.xlsx")]) == 0
+        assert run(["survey", "import", path, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows"]) == 0
         with open_project(Path(path)) as project:
             (opening,) = openings_of_marks(project, ["M003"])
             place_unit(
                 project, opening, leaf="single", face="inside", pattern="straight", x_mm=50.0, y_mm=1031.71, who="w"
             )
         marks = ["--mark", "M003", "--mark", "M006"]
-        assert run(["fit", path, *marks]) == 0
+        assert run(["opening", "fit", path, *marks]) == 0
         for document in ("packets", "cost-estimate"):
-            assert run(["print", document, path, "--to", str(folder / "out"), *marks]) == 0
+            assert run(["release", "print", document, path, "--to", str(folder / "out"), *marks]) == 0
     finally:
         sys.setprofile(before)
     home = ROOT / "hwsched"

@@ -120,7 +120,7 @@ MARK_LIST = DocumentKind("mark-list", "Mark list", ("pdf", "xlsx"), False, build
 import subprocess, sys
 from hwsched.documents import DOCUMENTS
 assert "mark-list" in [each.name for each in DOCUMENTS]
-said = subprocess.run([sys.executable, "-m", "hwsched", "print", "--help"], capture_output=True, text=True, check=True)
+said = subprocess.run([sys.executable, "-m", "hwsched", "release", "print", "--help"], capture_output=True, text=True, check=True)
 assert "mark-list" in said.stdout
 """,
         ("tests/house/test_families.py",),

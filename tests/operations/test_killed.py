@@ -52,7 +52,7 @@ def test_a_killed_fit_leaves_the_fits_as_they_were(sample_file):
 @pytest.mark.slow
 def test_a_killed_print_leaves_only_whole_files(sample_file, tmp_path):
     out = tmp_path / "out"
-    command = [sys.executable, "-m", "hwsched", "print", "packets", str(sample_file), "--to", str(out)]
+    command = [sys.executable, "-m", "hwsched", "release", "print", str(sample_file), "packets", "--to", str(out)]
     process = subprocess.Popen(command)
     deadline = time.monotonic() + 60
     while len(list(out.glob("packets/*.pdf"))) < 5 and time.monotonic() < deadline:

@@ -12,7 +12,7 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.cli import VERBS
+from hwsched.cli import ENTRIES
 from hwsched.exchange.parts.catalogue_sheets import write_catalogue
 from hwsched.model.project import create_project, open_project
 from hwsched.operations.findings.checking import check_openings
@@ -38,60 +38,71 @@ pytestmark = [pytest.mark.slow, pytest.mark.skipif(not hasattr(os, "fork"), reas
 
 # P: the project; F: the folder with the files; A: what is attached to opening 1.
 WRITING = {
-    "add": "add P NEW hand=LH",
-    "add an item": "add P 1 --item kind=closer",
-    "edit": "edit P 1 opening wave W1",
-    "remove": "remove P 2",
-    "field": "field P opening foreman Foreman",
-    "field taken away": "field P opening clerk --remove",
-    "settings": "settings P --prefer holes --limit battery-life.days=301",
-    "choose": "choose P 1 unit UNIT",
-    "choose and fit": "choose P 1 unit UNIT --fit",
-    "place": "place P 1 40mm 1100mm",
-    "release": "release P 3 unit",
-    "level": "level P Main 1 3.5",
-    "lay": "lay P supply PS9 building=Main level=1 part=PSU",
-    "lift": "lift P PS1",
-    "hang": "hang P PS1/C1 3 4",
-    "route": "route P 3 PA 12.5 --pin",
-    "site": "site P Main --accept",
-    "set made": "set P make HS-2 unit=UNIT",
-    "set changed": "set P change HS unit=UNIT",
-    "set given": "set P assign HS 4 5",
-    "set removed": "set P remove HS",
-    "sets proposed": "set P propose --accept",
-    "fit": "fit P",
-    "waive": f"waive P {RULE} 3 --person Doe --reason seen",
-    "waiver taken back": f"waive P {RULE} 1 --back",
-    "terms": "terms P --currency USD --labour 80",
-    "what-if": "what-if P --catalogue F/catalogue.xlsx --limit battery-life.days=301 --choose unit=UNIT --accept",
-    "fewest kinds": "fewest-kinds P --mark 4 --mark 5 --accept",
-    "import survey": "import survey P F/survey.csv",
-    "import survey and fit": "import survey P F/survey.csv --fit",
-    "import catalogue": "import catalogue P F/catalogue.xlsx",
-    "import power": "import power P F/power.xlsx",
-    "packets": "print packets P --mark 1 --to F/out --issue",
-    "revision": "revision P --freeze B",
-    "attach": "attach P 2 F/survey.csv",
-    "detach": "detach P A",
-    "pieces": "pieces P 1 --serial unit=123",
-    "undo": "undo P",
-    "redo": "redo P --who rex",
-    "people": "people P --add ann --role specifier",
+    "add": "survey add P NEW hand=LH",
+    "add an item": "survey add P 1 --item kind=closer",
+    "edit": "survey edit P 1 opening wave W1",
+    "remove": "survey remove P 2",
+    "field": "survey field P opening foreman Foreman",
+    "field taken away": "survey field P opening clerk --remove",
+    "settings": "project settings P --prefer holes --limit battery-life.days=301",
+    "choose": "opening choose P 1 unit UNIT",
+    "choose and fit": "opening choose P 1 unit UNIT --fit",
+    "place": "opening place P 1 40mm 1100mm",
+    "release": "opening unchoose P 3 unit",
+    "level": "power level P Main 1 3.5",
+    "lay": "power add P supply PS9 building=Main level=1 part=PSU",
+    "lift": "power remove P PS1",
+    "hang": "power connect P PS1/C1 3 4",
+    "route": "power route P 3 PA 12.5 --pin",
+    "site": "power plan P Main --accept",
+    "set made": "parts set P make HS-2 unit=UNIT",
+    "set changed": "parts set P change HS unit=UNIT",
+    "set given": "parts set P assign HS 4 5",
+    "set removed": "parts set P remove HS",
+    "sets proposed": "parts set P propose --accept",
+    "fit": "opening fit P",
+    "waive": f"findings waive P {RULE} 3 --person Doe --reason seen",
+    "waiver taken back": f"findings waive P {RULE} 1 --back",
+    "terms": "parts terms P --currency USD --labour 80",
+    "what-if": "opening what-if P --catalogue F/catalogue.xlsx --limit battery-life.days=301 --choose unit=UNIT --accept",
+    "fewest kinds": "parts fewest P --mark 4 --mark 5 --accept",
+    "import survey": "survey import P F/survey.csv",
+    "import survey and fit": "survey import P F/survey.csv --fit",
+    "import catalogue": "parts import P F/catalogue.xlsx",
+    "import power": "power import P F/power.xlsx",
+    "packets": "release print P packets --mark 1 --to F/out --issue",
+    "revision": "release revision P --freeze B",
+    "attach": "release attach P 2 F/survey.csv",
+    "detach": "release detach P A",
+    "pieces": "opening pieces P 1 --serial unit=123",
+    "undo": "project undo P",
+    "redo": "project redo P --who rex",
+    "people": "project people P --add ann --role specifier",
 }
 """Command lines of all verbs that write into a project."""
 ELSEWHERE = {
-    *("new", "demo", "upgrade"),  # tests/model/test_project.py, test_killed.py, tests/model/test_migrations.py
-    *("export catalogue", "survey-form", "power", "check", "show", "why", "waivers", "missing", "successors", "cost"),
-    *("draw", "history", "rules", "calc", "desktop", "attachments"),
+    *(
+        "project new",
+        "project sample",
+        "project upgrade",
+    ),  # tests/model/test_project.py, test_killed.py, tests/model/test_migrations.py
+    *("parts export", "survey form", "power show", "findings check", "opening show", "findings why"),
+    *("findings waivers", "survey missing", "parts successors", "parts cost", "opening draw", "project history"),
+    *(
+        "findings rules",
+        "project calc",
+        "project desktop",
+        "release attachments",
+        "project completion",
+        "project manual",
+    ),
 }
 """Verbs that make a project, or write nothing into one."""
 
 
 def test_every_verb_has_its_place():
-    # `import survey P ...` is the verb of two words.
-    named = {verb.name for verb in VERBS for line in WRITING.values() if f"{line} ".startswith(f"{verb.name} ")}
-    assert named | ELSEWHERE == {verb.name for verb in VERBS}
+    named = {entry.spelling for entry in ENTRIES for line in WRITING.values() if line.startswith(f"{entry.spelling} ")}
+    assert named | ELSEWHERE == {entry.spelling for entry in ENTRIES}
     assert not named & ELSEWHERE
 
 

@@ -1,4 +1,4 @@
-"""`hwsched check`: lets every rule speak of the openings as they are fitted."""
+"""`hwsched findings check`: lets every rule speak of the openings as they are fitted."""
 
 from __future__ import annotations
 
@@ -85,4 +85,4 @@ def as_json(checked: Checked) -> list[dict[str, Any]]:
     ]
 
 
-CHECK = Verb("check", "Let every rule speak of the openings and their fits.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched rules [ID]`: the rulebook, or one rule."""
+"""`hwsched findings rules`: the rulebook, or one rule."""
 
 from __future__ import annotations
 
@@ -52,4 +52,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-RULES_VERB = Verb("rules", "Show the rulebook, or one rule.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched waive`: accepts the findings of a rule, or takes a waiver back."""
+"""`hwsched findings waive`: accepts the findings of a rule, or takes a waiver back."""
 
 from __future__ import annotations
 
@@ -48,4 +48,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Waived", changes)
 
 
-WAIVE = Verb("waive", "Accept the findings of a rule, or take a waiver back.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched waivers`: all waivers with person, reason and last day."""
+"""`hwsched findings waivers`: all waivers with person, reason and last day."""
 
 from __future__ import annotations
 
@@ -44,4 +44,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-WAIVERS = Verb("waivers", "List the waivers.", _arguments, _run)
+VERB = Verb(_arguments, _run)

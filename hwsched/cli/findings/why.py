@@ -1,4 +1,4 @@
-"""`hwsched why`: the chain of facts, rules and numbers behind a part, place, hole or finding."""
+"""`hwsched findings why`: the chain of facts, rules and numbers behind a part, place, hole or finding."""
 
 from __future__ import annotations
 
@@ -41,4 +41,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-WHY = Verb("why", "Tell why an opening has what it has.", _arguments, _run)
+VERB = Verb(_arguments, _run)

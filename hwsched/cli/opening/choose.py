@@ -1,4 +1,4 @@
-"""`hwsched choose`: chooses a part by hand; every fit keeps it, every check judges it."""
+"""`hwsched opening choose`: chooses a part by hand; every fit keeps it, every check judges it."""
 
 from __future__ import annotations
 
@@ -49,4 +49,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Chosen", changes)
 
 
-CHOOSE = Verb("choose", "Choose a part by hand for an opening, at a lock point of it.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched draw`: one view of an opening as SVG."""
+"""`hwsched opening draw`: one view of an opening as SVG."""
 
 from __future__ import annotations
 
@@ -31,4 +31,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-DRAW = Verb("draw", "Draw one view of an opening, or of what feeds it, as SVG.", _arguments, _run)
+VERB = Verb(_arguments, _run)

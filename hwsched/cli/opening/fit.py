@@ -1,4 +1,4 @@
-"""`hwsched fit`: works out parts, place, cable, power and holes of openings."""
+"""`hwsched opening fit`: works out parts, place, cable, power and holes of openings."""
 
 from __future__ import annotations
 
@@ -172,4 +172,4 @@ def _fit(fit: Fit) -> dict[str, Any]:
     }
 
 
-FIT = Verb("fit", "Work out parts, place, cable, power and holes.", _arguments, _run)
+VERB = Verb(_arguments, _run)

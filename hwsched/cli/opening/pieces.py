@@ -1,4 +1,4 @@
-"""`hwsched pieces`: lists the pieces of an opening, and writes down their serial numbers and lots."""
+"""`hwsched opening pieces`: lists the pieces of an opening, and writes down their serial numbers and lots."""
 
 from __future__ import annotations
 
@@ -69,4 +69,4 @@ def _as_json(piece: Piece) -> dict[str, Any]:
     return asdict(piece)
 
 
-PIECES = Verb("pieces", "List the pieces of an opening; write down serial numbers and lots.", _arguments, _run)
+VERB = Verb(_arguments, _run)

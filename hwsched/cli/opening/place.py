@@ -1,4 +1,4 @@
-"""`hwsched place`: places the control unit by hand; every fit keeps it, every check judges it."""
+"""`hwsched opening place`: places the control unit by hand; every fit keeps it, every check judges it."""
 
 from __future__ import annotations
 
@@ -44,4 +44,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Placed", changes)
 
 
-PLACE = Verb("place", "Place the control unit of an opening by hand.", _arguments, _run)
+VERB = Verb(_arguments, _run)

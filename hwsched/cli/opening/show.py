@@ -1,8 +1,9 @@
-"""`hwsched show`: openings with all that is known of them, for machines and for a look at the terminal."""
+"""`hwsched opening show`: openings with all that is known of them, for machines and for a look at the terminal."""
 
 from __future__ import annotations
 
 from hwsched.cli.verb import DONE, Verb
+from hwsched.operations.opening.showing import Shown
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -12,28 +13,20 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_common
+    from hwsched.cli.session import add_project
 
-    parser.add_argument("project", nargs="?", help="project file (.hwsched) or database URL")
+    add_project(parser)
     parser.add_argument("marks", nargs="*", metavar="mark", help="openings to show (default: all)")
-    parser.add_argument("--schema", action="store_true", help="print the JSON Schema of what --json prints")
-    add_common(parser)
 
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import chosen_openings, opened, print_json
-    from hwsched.model.errors import ValueRefusedError
-    from hwsched.operations.opening.showing import VERSION, ShowEnvelope, plain, show_openings, show_schema
+    from hwsched.operations.opening.showing import show_openings
 
-    if arguments.schema:
-        print_json(show_schema())
-        return DONE
-    if arguments.project is None:
-        raise ValueRefusedError("project", "is missing; give a project file or a database URL, or --schema")
     with opened(arguments) as project:
         shown = show_openings(project, chosen_openings(project, arguments.marks))
     if arguments.json:
-        print_json(plain(ShowEnvelope(True, shown, (), None, VERSION)))
+        print_json(shown)
         return DONE
     for opening in shown.openings:
         _tell(opening)
@@ -55,4 +48,4 @@ def _tell(opening: OpeningRecord) -> None:
         print(f"  {finding.severity}: {finding.rule}: {finding.message}")
 
 
-SHOW = Verb("show", "Show openings with all that is known of them.", _arguments, _run)
+VERB = Verb(_arguments, _run, result=Shown)

@@ -1,4 +1,4 @@
-"""`hwsched what-if`: what another catalogue, limit, preference or choice would change."""
+"""`hwsched opening what-if`: what another catalogue, limit, preference or choice would change."""
 
 from __future__ import annotations
 
@@ -113,4 +113,4 @@ def differences_json(differences: Iterable[Difference]) -> list[dict[str, Any]]:
     ]
 
 
-WHAT_IF = Verb("what-if", "Show what another catalogue, limit, preference or choice would change.", _arguments, _run)
+VERB = Verb(_arguments, _run)

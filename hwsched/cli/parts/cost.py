@@ -1,4 +1,4 @@
-"""`hwsched cost`: parts, labour and total by building, hardware set or opening."""
+"""`hwsched parts cost`: parts, labour and total by building, hardware set or opening."""
 
 from __future__ import annotations
 
@@ -59,4 +59,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-COST = Verb("cost", "Show what the project costs.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched successors`: every opening that uses a superseded part, with its successor in its place."""
+"""`hwsched parts successors`: every opening that uses a superseded part, with its successor in its place."""
 
 from __future__ import annotations
 
@@ -31,4 +31,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-SUCCESSORS = Verb("successors", "Show where the successor of a superseded part fits.", _arguments, _run)
+VERB = Verb(_arguments, _run)

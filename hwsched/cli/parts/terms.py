@@ -1,4 +1,4 @@
-"""`hwsched terms`: what the project pays: currency, discounts, exchange rates, labour."""
+"""`hwsched parts terms`: what the project pays: currency, discounts, exchange rates, labour."""
 
 from __future__ import annotations
 
@@ -62,4 +62,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-TERMS = Verb("terms", "Show or set what the project pays.", _arguments, _run)
+VERB = Verb(_arguments, _run)

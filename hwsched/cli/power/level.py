@@ -1,4 +1,4 @@
-"""`hwsched level`: says how high the floor of a level lies."""
+"""`hwsched power level`: says how high the floor of a level lies."""
 
 from __future__ import annotations
 
@@ -27,4 +27,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Set", changes)
 
 
-LEVEL_VERB = Verb("level", "Say how high the floor of a level lies.", _arguments, _run)
+VERB = Verb(_arguments, _run)

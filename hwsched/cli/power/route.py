@@ -1,4 +1,4 @@
-"""`hwsched route`: says how long the cable route between an opening and a supply is."""
+"""`hwsched power route`: says how long the cable route between an opening and a supply is."""
 
 from __future__ import annotations
 
@@ -36,4 +36,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Set", changes)
 
 
-ROUTE = Verb("route", "Say how long a cable route is, or pin an opening to a supply.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched calc NAME`: one JSON object a line in, one a line out, in the same order."""
+"""`hwsched project calc`: one JSON object a line in, one a line out, in the same order."""
 
 from __future__ import annotations
 
@@ -28,11 +28,11 @@ def _run(arguments: argparse.Namespace) -> int:
     calculator = next((c for c in CALCULATORS if c.name == arguments.name), None)
     if arguments.name and calculator is None:
         names = ", ".join(c.name for c in CALCULATORS)
-        print(f"hwsched calc: no calculator '{arguments.name}'; there are: {names}", file=sys.stderr)
+        print(f"hwsched project calc: no calculator '{arguments.name}'; there are: {names}", file=sys.stderr)
         return WRONG_USAGE
     if calculator is None:
-        print("usage: hwsched calc NAME < input.jsonl    (one JSON object a line in, one a line out)")
-        print("       hwsched calc --help NAME\n")
+        print("usage: hwsched project calc NAME < input.jsonl    (one JSON object a line in, one a line out)")
+        print("       hwsched project calc --help NAME\n")
         wide = max(len(c.name) for c in CALCULATORS)
         for each in CALCULATORS:
             print(f"  {each.name:<{wide}}  {each.title}")
@@ -79,7 +79,7 @@ def answers(calculator: Calculator, lines: Iterable[str | bytes]) -> Iterator[Ma
 def _description(calculator: Calculator) -> list[str]:
     import json
 
-    lines = [f"hwsched calc {calculator.name}: {calculator.title}", f"basis: {calculator.basis}", "", "in:"]
+    lines = [f"hwsched project calc {calculator.name}: {calculator.title}", f"basis: {calculator.basis}", "", "in:"]
     for title, fields in (("", calculator.inputs), ("out:", calculator.outputs)):
         if title:
             lines += ["", title]
@@ -93,4 +93,4 @@ def _lines(fields: Iterable[Field], indent: str) -> Iterator[str]:
         yield from _lines(field.told, f"{indent}  ")
 
 
-CALC = Verb("calc", "Calculate: JSON lines in, JSON lines out.", _arguments, _run, own_help=True)
+VERB = Verb(_arguments, _run, own_help=True, lines=True)

@@ -1,4 +1,4 @@
-"""`hwsched desktop`: opens the desktop."""
+"""`hwsched project desktop`: opens the desktop."""
 
 from __future__ import annotations
 
@@ -43,4 +43,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return run_desktop(arguments.project, who(arguments), cannot_open=cannot_open)
 
 
-DESKTOP = Verb("desktop", "Open the desktop.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched history`: lists the change sets of the journal."""
+"""`hwsched project history`: lists the change sets of the journal."""
 
 from __future__ import annotations
 
@@ -35,4 +35,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-HISTORY = Verb("history", "List what was changed, when and by whom.", _arguments, _run)
+VERB = Verb(_arguments, _run)

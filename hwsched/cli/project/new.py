@@ -1,4 +1,4 @@
-"""`hwsched new`: makes a project file."""
+"""`hwsched project new`: makes a project file."""
 
 from __future__ import annotations
 
@@ -36,4 +36,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-NEW = Verb("new", "Make a project file.", _arguments, _run)
+VERB = Verb(_arguments, _run)

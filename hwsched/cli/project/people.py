@@ -1,4 +1,4 @@
-"""`hwsched people`: who works on a project, and in which role."""
+"""`hwsched project people`: who works on a project, and in which role."""
 
 from __future__ import annotations
 
@@ -47,4 +47,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-PEOPLE = Verb("people", "List who works on a project and in which role; add and remove people.", _arguments, _run)
+VERB = Verb(_arguments, _run)

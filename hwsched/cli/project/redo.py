@@ -1,4 +1,4 @@
-"""`hwsched redo`: do again what the person took back last, or one step of the history that was taken back."""
+"""`hwsched project redo`: do again what the person took back last, or one step of the history that was taken back."""
 
 from __future__ import annotations
 
@@ -28,4 +28,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Done again", changes)
 
 
-REDO = Verb("redo", "Do again what you took back last, or any one step that was taken back.", _arguments, _run)
+VERB = Verb(_arguments, _run)

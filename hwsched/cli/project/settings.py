@@ -1,4 +1,4 @@
-"""`hwsched settings`: changes what the project decides for its fits and checks."""
+"""`hwsched project settings`: changes what the project decides for its fits and checks."""
 
 from __future__ import annotations
 
@@ -61,4 +61,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Settings changed", changes)
 
 
-SETTINGS = Verb("settings", "Change units, limits, rules switched off, and what is preferred.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched undo`: take back the person's last step, or one step of the history that nothing depends on."""
+"""`hwsched project undo`: take back the person's last step, or one step of the history that nothing depends on."""
 
 from __future__ import annotations
 
@@ -28,4 +28,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Taken back", changes)
 
 
-UNDO = Verb("undo", "Take back your last step, or any one step that nothing depends on.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched upgrade`: brings a project of an earlier version to this one's schema, with a verified copy first."""
+"""`hwsched project upgrade`: brings a project of an earlier version to this one's schema, after a verified copy."""
 
 from __future__ import annotations
 
@@ -33,4 +33,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-UPGRADE = Verb("upgrade", "Bring a project of an earlier version up to date, with a copy first.", _arguments, _run)
+VERB = Verb(_arguments, _run)

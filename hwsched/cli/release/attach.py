@@ -1,4 +1,4 @@
-"""`hwsched attach`: attaches a file to an opening, a part or another thing."""
+"""`hwsched release attach`: attaches a file to an opening, a part or another thing."""
 
 from __future__ import annotations
 
@@ -49,4 +49,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Attached", changes)
 
 
-ATTACH = Verb("attach", "Attach a file to an opening, a part or another thing.", _arguments, _run)
+VERB = Verb(_arguments, _run)

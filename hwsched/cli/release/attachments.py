@@ -1,4 +1,4 @@
-"""`hwsched attachments`: lists files at things, and writes them into a folder."""
+"""`hwsched release attachments`: lists files at things, and writes them into a folder."""
 
 from __future__ import annotations
 
@@ -44,4 +44,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-ATTACHMENTS = Verb("attachments", "List attached files, and write them into a folder.", _arguments, _run)
+VERB = Verb(_arguments, _run)

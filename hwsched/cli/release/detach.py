@@ -1,4 +1,4 @@
-"""`hwsched detach`: takes an attached file off its thing."""
+"""`hwsched release detach`: takes an attached file off its thing."""
 
 from __future__ import annotations
 
@@ -26,4 +26,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Taken off", changes)
 
 
-DETACH = Verb("detach", "Take an attached file off; undo brings it back.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched print`: issues documents and true-size templates."""
+"""`hwsched release print`: issues documents and true-size templates."""
 
 from __future__ import annotations
 
@@ -10,12 +10,11 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_common, add_marks
+    from hwsched.cli.session import add_marks, add_project
     from hwsched.operations.release.issued_documents import PRINTS
 
+    add_project(parser)
     parser.add_argument("document", choices=[name for name, _, _ in PRINTS], help="what to print")
-    parser.add_argument("project", help="project file (.hwsched) or database URL")
-    add_common(parser)
     add_marks(parser)
     parser.add_argument("--to", default=".", metavar="DIR", help="folder to write into (default: here)")
     parser.add_argument("--format", action="append", choices=("pdf", "xlsx", "ics"), help="default: all that it has")
@@ -55,4 +54,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-PRINT = Verb("print", "Print a document: schedules, lists, packets, true-size templates.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched revision`: lists revisions, freezes one, shows what it holds, compares."""
+"""`hwsched release revision`: lists revisions, freezes one, shows what it holds, compares."""
 
 from __future__ import annotations
 
@@ -157,4 +157,4 @@ def _compare(arguments: argparse.Namespace, project: Project) -> int:
     return DONE
 
 
-REVISION = Verb("revision", "Freeze the project under a letter, show and compare such states.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched add`: adds an opening, or an existing item of one."""
+"""`hwsched survey add`: adds an opening, or an existing item of one."""
 
 from __future__ import annotations
 
@@ -36,4 +36,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Added", changes)
 
 
-ADD = Verb("add", "Add an opening, or an existing item of one.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched edit`: sets one surveyed fact of an opening."""
+"""`hwsched survey edit`: sets one surveyed fact of an opening."""
 
 from __future__ import annotations
 
@@ -46,4 +46,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Edited", changes)
 
 
-EDIT = Verb("edit", "Set one surveyed fact of an opening.", _arguments, _run)
+VERB = Verb(_arguments, _run)

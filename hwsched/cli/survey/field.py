@@ -1,4 +1,4 @@
-"""`hwsched field`: defines a field of the project's own; a survey's column of that name is then taken in."""
+"""`hwsched survey field`: defines a field of the project's own; a survey's column of that name is then taken in."""
 
 from __future__ import annotations
 
@@ -43,4 +43,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Defined", changes)
 
 
-FIELD = Verb("field", "Define a field of the project's own, or take it away.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched missing`: facts that are missing, most useful first; and the return-visit sheet."""
+"""`hwsched survey missing`: facts that are missing, most useful first; and the return-visit sheet."""
 
 from __future__ import annotations
 
@@ -40,4 +40,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-MISSING = Verb("missing", "List the missing facts, most useful first; write the return-visit sheet.", _arguments, _run)
+VERB = Verb(_arguments, _run)

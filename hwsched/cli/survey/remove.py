@@ -1,4 +1,4 @@
-"""`hwsched remove`: removes an opening with all that belongs to it, a leaf, or an existing item."""
+"""`hwsched survey remove`: removes an opening with all that belongs to it, a leaf, or an existing item."""
 
 from __future__ import annotations
 
@@ -30,4 +30,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Removed", changes)
 
 
-REMOVE = Verb("remove", "Remove an opening, a leaf, or an existing item.", _arguments, _run)
+VERB = Verb(_arguments, _run)

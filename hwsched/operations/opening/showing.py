@@ -8,9 +8,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from math import radians, sqrt, tan
-from typing import Any, Final, Literal
-
-import msgspec
+from typing import Final, Literal
 
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change
@@ -39,8 +37,6 @@ from hwsched.values.opening_input import Chosen
 from hwsched.values.piece import Piece
 from hwsched.values.power import Device, PowerResult
 
-VERSION: Final = 1
-"""Of the shape; raised when a name goes or changes its meaning, not when one is added."""
 _SCREWS: Final = frozenset({"fixing", "bolt"})
 """Purposes of holes that a screw or a through-bolt fills."""
 _INTO: Final[Mapping[str, tuple[float, float, float]]] = {
@@ -155,37 +151,6 @@ class Shown:
 
     project: ProjectRecord
     openings: tuple[OpeningRecord, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class ProblemRecord:
-    """What is wrong with an input, or why a verb was refused."""
-
-    message: str
-    mark: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class ShowEnvelope:
-    """The envelope of `hwsched show --json`."""
-
-    ok: bool
-    result: Shown | None
-    problems: tuple[ProblemRecord, ...]
-    change_set: int | None
-    """The step that the verb made; null, since showing makes none."""
-    version: int
-
-
-def show_schema() -> dict[str, Any]:
-    """Return the JSON Schema of `hwsched show --json`."""
-    schema = msgspec.json.schema(ShowEnvelope)
-    return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": "hwsched show", **schema}
-
-
-def plain(record: object) -> Any:
-    """Return a record as what JSON holds."""
-    return msgspec.to_builtins(record)
 
 
 def show_openings(project: Project, ids: Iterable[str] | None = None) -> Shown:

@@ -1,4 +1,4 @@
-"""`hwsched import survey`: takes in a survey workbook, with a preview of what it changes."""
+"""`hwsched survey import`: takes in a survey workbook, with a preview of what it changes."""
 
 from __future__ import annotations
 
@@ -109,4 +109,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return REJECTED if problems and arguments.preview and arguments.accept == "all" else DONE
 
 
-IMPORT_SURVEY = Verb("import survey", "Take in a survey workbook.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched set`: hardware sets: made, proposed, changed, assigned, removed."""
+"""`hwsched parts set`: hardware sets: made, proposed, changed, assigned, removed."""
 
 from __future__ import annotations
 
@@ -188,4 +188,4 @@ def _json_lines(lines: tuple[Line, ...]) -> list[dict[str, str | float]]:
     return [{"role": line.role, "part": line.part, "quantity": line.quantity} for line in lines]
 
 
-HARDWARE_SET = Verb("set", "Make, propose, change, assign or remove hardware sets.", _arguments, _run)
+VERB = Verb(_arguments, _run)

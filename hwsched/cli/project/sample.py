@@ -1,4 +1,4 @@
-"""`hwsched demo`: runs the main job on the invented sample."""
+"""`hwsched project sample`: runs the main job on the invented sample."""
 
 from __future__ import annotations
 
@@ -43,4 +43,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-DEMO = Verb("demo", "Run the main job on the invented sample.", _arguments, _run)
+VERB = Verb(_arguments, _run)

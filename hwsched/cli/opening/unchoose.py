@@ -1,4 +1,4 @@
-"""`hwsched release`: leaves a choice by hand to the fit again."""
+"""`hwsched opening unchoose`: leaves a choice by hand to the fit again."""
 
 from __future__ import annotations
 
@@ -34,4 +34,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Released", changes)
 
 
-RELEASE = Verb("release", "Leave a choice by hand to the fit again.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched export catalogue`: writes the catalogue as a workbook that can be edited and taken in again."""
+"""`hwsched parts export`: writes the catalogue as a workbook that can be edited and taken in again."""
 
 from __future__ import annotations
 
@@ -26,4 +26,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-EXPORT_CATALOGUE = Verb("export catalogue", "Write the catalogue as a workbook.", _arguments, _run)
+VERB = Verb(_arguments, _run)

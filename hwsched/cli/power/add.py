@@ -1,4 +1,4 @@
-"""`hwsched lay`: lays a supply, a circuit of a supply, or a run of a circuit; or changes one."""
+"""`hwsched power add`: lays a supply, a circuit of a supply, or a run of a circuit; or changes one."""
 
 from __future__ import annotations
 
@@ -59,4 +59,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Laid", changes)
 
 
-LAY = Verb("lay", "Lay a supply, circuit or run, or change one.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched survey-form`: writes the surveyor's workbook, blank or filled for a return visit."""
+"""`hwsched survey form`: writes the surveyor's workbook, blank or filled for a return visit."""
 
 from __future__ import annotations
 
@@ -45,4 +45,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-SURVEY_FORM = Verb("survey-form", "Write the surveyor's workbook, blank or for a return visit.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched hang`: hangs openings on a circuit, or takes them off."""
+"""`hwsched power connect`: hangs openings on a circuit, or takes them off."""
 
 from __future__ import annotations
 
@@ -41,4 +41,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Hung", changes)
 
 
-HANG = Verb("hang", "Hang openings on a circuit, or take them off.", _arguments, _run)
+VERB = Verb(_arguments, _run)

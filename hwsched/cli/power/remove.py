@@ -1,4 +1,4 @@
-"""`hwsched lift`: takes away a supply, a circuit, or the run that ends at a node."""
+"""`hwsched power remove`: takes away a supply, a circuit, or the run that ends at a node."""
 
 from __future__ import annotations
 
@@ -29,4 +29,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Taken away", changes)
 
 
-LIFT = Verb("lift", "Take away a supply, circuit or run.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched fewest-kinds`: as few different parts as serve, traded against cost."""
+"""`hwsched parts fewest`: as few different parts as serve, traded against cost."""
 
 from __future__ import annotations
 
@@ -71,4 +71,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-FEWEST_KINDS = Verb("fewest-kinds", "Choose parts so that few different ones are needed.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched site`: proposes where the supplies of a building go, and lays it when accepted."""
+"""`hwsched power plan`: proposes where the supplies of a building go, and lays it when accepted."""
 
 from __future__ import annotations
 
@@ -77,4 +77,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-SITE = Verb("site", "Propose where the supplies of a building go.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -1,4 +1,4 @@
-"""`hwsched power`: supplies with their circuits, volts at every opening, and what the rules say of them."""
+"""`hwsched power show`: supplies with their circuits, volts at every opening, and what the rules say of them."""
 
 from __future__ import annotations
 
@@ -101,4 +101,4 @@ def as_json(work: PowerResult) -> dict[str, Any]:
     }
 
 
-POWER = Verb("power", "Show supplies, circuits and the volts at every opening.", _arguments, _run)
+VERB = Verb(_arguments, _run)

@@ -145,7 +145,7 @@ def _all_lines() -> list[str]:
     lines += [
         "",
         "hwsched ROOM VERB --help tells the arguments of a verb. The project stands first behind the verb, or is given",
-        "by -p PROJECT or in HWSCHED_PROJECT. -v shows the log, -q only results and errors; --version tells the version.",
+        "by -p PROJECT or in HWSCHED_PROJECT. -v shows the log, -q only results and errors.",
     ]
     lines += ["", "exit status:", *(f"  {status:>3}  {meaning}" for status, meaning in STATUSES)]
     return lines

@@ -64,7 +64,9 @@ WRITING = {
     "waive": f"findings waive P {RULE} 3 --person Doe --reason seen",
     "waiver taken back": f"findings waive P {RULE} 1 --back",
     "terms": "parts terms P --currency USD --labour 80",
-    "what-if": "opening what-if P --catalogue F/catalogue.xlsx --limit battery-life.days=301 --choose unit=UNIT --accept",
+    "what-if": (
+        "opening what-if P --catalogue F/catalogue.xlsx --limit battery-life.days=301 --choose unit=UNIT --accept"
+    ),
     "fewest kinds": "parts fewest P --mark 4 --mark 5 --accept",
     "import survey": "survey import P F/survey.csv",
     "import survey and fit": "survey import P F/survey.csv --fit",

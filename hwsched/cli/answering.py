@@ -82,11 +82,9 @@ def add_input_problem(problem: Any) -> None:
 
 def envelope(held: Answer, status: int, written: Sequence[Written]) -> Mapping[str, Any]:
     """Return the envelope of a run that ended with a status."""
-    import msgspec
-
     return {
         "ok": status in _CARRIED_OUT,
-        "result": msgspec.to_builtins(held.result),
+        "result": held.result,
         "problems": held.problems,
         "change_set": written[-1].number if written else None,
         "version": VERSION,
@@ -115,14 +113,24 @@ def schema_of(title: str, result: object) -> Mapping[str, Any]:
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": title, **told}
 
 
+_SHORT = 10_000
+"""Letters up to which an answer is laid out for the eye: with an indent Python's writer is many times slower."""
+
+
 def print_value(value: Any) -> None:
     """Print one JSON value; in letters that a console without Unicode can take."""
     import json
 
+    unicode = "utf" in (getattr(sys.stdout, "encoding", None) or "").casefold()
+    # Infinity and NaN are no JSON: rather fail here than at whoever reads it.
+    text = json.dumps(value, ensure_ascii=not unicode, allow_nan=False, default=_plain)
+    if len(text) <= _SHORT:
+        text = json.dumps(json.loads(text), indent=1, ensure_ascii=not unicode)
+    print(text)
+
+
+def _plain(value: object) -> Any:
+    """Return a record as what JSON holds. Loaded when there is one: lists of plain rows are there sooner."""
     import msgspec
 
-    unicode = "utf" in (getattr(sys.stdout, "encoding", None) or "").casefold()
-    # Infinity and NaN are no JSON: rather fail here than at whoever reads it. With an indent Python's own writer is
-    # many times slower.
-    text = json.dumps(value, ensure_ascii=not unicode, allow_nan=False)
-    print(msgspec.json.format(text, indent=1))
+    return msgspec.to_builtins(value)

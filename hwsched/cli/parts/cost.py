@@ -72,13 +72,14 @@ def _run(arguments: argparse.Namespace) -> int:
     def work(cost: Cost) -> str:
         return str(rounded(cost.labour)) if priced else "unknown"
 
+    total = f"total of what is known [{currency}]" if currency else "total of what is known"
     for key, cost in found.items():
         print(
             f"{key:<32} {rounded(cost.hours, 1):>9} h {rounded(cost.parts):>12} {work(cost):>12} "
             f"{rounded(cost.total):>12}"
         )
     print(
-        f"{f'total of what is known{f" [{currency}]" if currency else ""}':<32} {rounded(whole.hours, 1):>9} h {rounded(whole.parts):>12} "
+        f"{total:<32} {rounded(whole.hours, 1):>9} h {rounded(whole.parts):>12} "
         f"{work(whole):>12} {rounded(whole.total):>12}"
     )
     for unknown in whole.unknown:

@@ -147,6 +147,7 @@ def _run(arguments: argparse.Namespace) -> int:
 
 def _list(arguments: argparse.Namespace, project: Project) -> int:
     from hwsched.cli.session import said
+    from hwsched.model.time_zone import second_of
     from hwsched.operations.release.revisions import revisions
     from hwsched.values.revision import Scope
 
@@ -167,7 +168,7 @@ def _list(arguments: argparse.Namespace, project: Project) -> int:
         return DONE
     for each in found:
         words = " · ".join(word for word in (Scope.of(each.scope).words, each.purpose) if word)
-        print(f"{each.letter:<3} {each.at}  {each.person:<16} {words}")
+        print(f"{each.letter:<3} {second_of(each.at)}  {each.person:<16} {words}")
     if not found:
         said(arguments, "No revision yet; hwsched release revision PROJECT --freeze makes one.")
     return DONE
@@ -216,6 +217,7 @@ def _show(arguments: argparse.Namespace, project: Project) -> int:
 
     import msgspec
 
+    from hwsched.model.time_zone import second_of
     from hwsched.operations.release.revisions import read_revision
 
     letter, mark = arguments.show
@@ -240,7 +242,8 @@ def _show(arguments: argparse.Namespace, project: Project) -> int:
     )
     if arguments.json:
         return DONE
-    print(f"{mark} as of revision {then.letter}, frozen {then.at} by {then.person}, {then.engine.get('program', '')}")
+    program = then.engine.get("program", "")
+    print(f"{mark} as of revision {then.letter}, frozen {second_of(then.at)} by {then.person}, {program}")
     for row in (asdict(opening.given.opening), *map(asdict, opening.given.leaves), *map(asdict, opening.given.items)):
         print("  " + ", ".join(f"{name} {value}" for name, value in row.items() if name != "id" and value is not None))
     for point in opening.points:

@@ -25,7 +25,7 @@ from hwsched.operations.survey.own_fields import own_attributes
 from hwsched.rules import OF_WAIVERS, RECORDS, in_rulebook
 from hwsched.rules.judging import check, judge_record, of_opening
 from hwsched.survey import ITEM, OPENING
-from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput, PointFit, Severity
+from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput, PointFit
 from hwsched.values.fit import together
 from hwsched.values.record import Record
 from hwsched.values.standing import Standing
@@ -286,22 +286,6 @@ def _own_values(
             for attribute in attributes
         )
     return found
-
-
-def not_passed(checked: Iterable[Checked], limit: Severity) -> list[Checked]:
-    """Return the openings that do not pass: those with an unwaived finding as bad as a limit, or worse.
-
-    An opening that is not judged by a fit that counts never passes, nor does one whose fit is unknown; no waiver and no
-    rule that is off changes that.
-    """
-    bad = frozenset(SEVERITIES[: SEVERITIES.index(limit) + 1])
-    return [
-        each
-        for each in checked
-        if each.fit is None
-        or each.fit.status == "to-measure"
-        or any(f.severity in bad and not f.waived for f in each.findings)
-    ]
 
 
 @of_one_state

@@ -13,6 +13,7 @@ from hwsched.model.time_zone import SETTING, checked_zone
 from hwsched.operations.changes import Changes
 from hwsched.quantities import LENGTH_STYLES
 from hwsched.rules import RULEBOOK
+from hwsched.telling.nearest import nearest_words
 
 PREFERENCES: Final = ("cost", "holes", "stock", "preferred")
 """What ranks the alternatives of a fit first."""
@@ -103,9 +104,14 @@ def _one_of(what: str, word: str, words: tuple[str, ...] | list[str]) -> str:
 
 
 def check_limits(limits: Mapping[str, float | None]) -> None:
-    """Refuse limits that no rule has, and values that are none; raises ValueRefusedError."""
-    known = [f"{rule.id}.{limit.name}" for rule in RULEBOOK for limit in rule.limits]
+    """Refuse limits that no rule has, and values out of their bounds; raises ValueRefusedError."""
+    known = {f"{rule.id}.{limit.name}": limit for rule in RULEBOOK for limit in rule.limits}
     for name, value in limits.items():
-        _one_of("limit", name, known)
-        if value is not None and not isfinite(value):
-            raise ValueRefusedError(name, f"{value} is no limit")
+        if name not in known:
+            # Nobody reads a hundred names for the one that is meant.
+            near = nearest_words(name, known)
+            rules = "" if near else "; hwsched findings rules lists the rules, and each with its limits"
+            raise ValueRefusedError("limit", f"there is no '{name}'{near}{rules}")
+        bounds = known[name].bounds
+        if value is not None and not (isfinite(value) and known[name].low <= value <= known[name].high):
+            raise ValueRefusedError(name, f"{value:g} is no limit; accepted: {bounds}")

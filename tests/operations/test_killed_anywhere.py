@@ -86,8 +86,8 @@ ELSEWHERE = {
     *(
         "project new",
         "project sample",
-    *("findings rules", "project calc", "project desktop", "release attachments"),
-    *("project completion", "project manual"),
+        *("findings rules", "project calc", "project desktop", "release attachments"),
+        *("project completion", "project manual"),
     ),  # tests/model/test_project.py, test_killed.py, tests/model/test_migrations.py
     *("parts export", "survey form", "power show", "findings check", "opening show", "findings why"),
     *("findings waivers", "survey missing", "parts successors", "parts cost", "opening draw", "project history"),

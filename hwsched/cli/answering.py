@@ -91,6 +91,17 @@ def envelope(held: Answer, status: int, written: Sequence[Written]) -> Mapping[s
     }
 
 
+def named(result: object) -> object:
+    """Return the type of a result, also where it is only named."""
+    if not isinstance(result, str):
+        return result
+    from importlib import import_module
+
+    module, _, name = result.partition(":")
+    found: object = getattr(import_module(module), name)
+    return found
+
+
 def schema_of(title: str, result: object) -> Mapping[str, Any]:
     """Return the JSON Schema of the envelope around results of a type."""
     import msgspec

@@ -28,7 +28,7 @@ class Listed(TypedDict):
 def list_verb(room: str) -> Verb:
     """Return the verb that lists what a room has."""
     kinds = lists_of(room)
-    return Verb(partial(_arguments, kinds), partial(_run, kinds), result=Listed)
+    return Verb(partial(_arguments, kinds), partial(_run, kinds), result=Listed, quick=True)
 
 
 def _arguments(kinds: dict[str, ListKind], parser: argparse.ArgumentParser) -> None:

@@ -40,10 +40,10 @@ class _Schema(argparse.Action):
 
     def __init__(self, *, result: object, **told: Any) -> None:
         super().__init__(nargs=0, **told)
-        self._result = result
+        self._of = result
 
     def __call__(self, parser: argparse.ArgumentParser, *_: object, **__: object) -> None:
-        print_value(schema_of(parser.prog, self._result))
+        print_value(schema_of(parser.prog, named(self._of)))
         parser.exit()
 
 

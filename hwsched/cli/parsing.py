@@ -7,7 +7,7 @@ import os
 from typing import TYPE_CHECKING, Any, Final, NoReturn
 
 from hwsched.cli import ROOMS
-from hwsched.cli.answering import print_value, schema_of
+from hwsched.cli.answering import named, print_value, schema_of
 from hwsched.cli.command import DESCRIPTION, EPILOG
 
 if TYPE_CHECKING:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import getpass
 import sys
 from contextlib import contextmanager
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, TypedDict
 
 from hwsched.cli.answering import answer
 
@@ -111,19 +111,80 @@ def output_file(name: str, ending: str) -> Iterator[Path]:
         write_out(path)
 
 
+def said(arguments: argparse.Namespace, text: str) -> None:
+    """Print what is not the result but good to know; neither machines nor people who asked for quiet read it."""
+    if not arguments.json and not getattr(arguments, "quiet", False):
+        print(text)
+
+
+def wrong_usage(message: str) -> int:
+    """Say what is wrong with the words of a verb; returns its exit status."""
+    from hwsched.cli.answering import add_problem
+    from hwsched.cli.verb import WRONG_USAGE
+
+    print(f"hwsched: {message}", file=sys.stderr)
+    add_problem(message=message)
+    return WRONG_USAGE
+
+
+def add_dry_run(parser: argparse.ArgumentParser, what: str = "say what would change, write nothing") -> None:
+    """Add the one word for trying."""
+    from argparse import SUPPRESS
+
+    parser.add_argument("--dry-run", action="store_true", help=what)
+    # The spelling of earlier versions.
+    parser.add_argument("--preview", dest="dry_run", action="store_true", help=SUPPRESS)
+
+
+def add_output(parser: argparse.ArgumentParser, what: str, *earlier: str, folder: bool = False) -> None:
+    """Add where output goes; earlier: its option of earlier versions, or `file` where it was a word."""
+    from argparse import SUPPRESS
+
+    shown = what if folder else f"{what}; - is standard output"
+    parser.add_argument("-o", "--output", metavar="DIR" if folder else "FILE", help=shown)
+    for each in earlier:
+        if each.startswith("-"):
+            parser.add_argument(each, dest="output", help=SUPPRESS)
+        else:
+            parser.add_argument(each, nargs="?", help=SUPPRESS)
+
+
+def output_wanted(arguments: argparse.Namespace) -> str:
+    """Return why where output goes is not said as it must be; empty where it is."""
+    if not arguments.output:
+        arguments.output = getattr(arguments, "file", None)
+    if not arguments.output:
+        return "say where to write: -o FILE"
+    if arguments.output == "-" and arguments.json:
+        return "-o - and --json would both write to standard output"
+    return ""
+
+
+class Wrote(TypedDict):
+    """What was written where."""
+
+    files: list[str]
+
+
+class Step(TypedDict):
+    """What a step touched."""
+
+    marks: list[str]
+
+
 def tell_wrote(arguments: argparse.Namespace, found: dict[str, Any], more: str = "") -> None:
-    """Say that the file argument was written; not where that would be taken for a part of what was written."""
+    """Say that the output was written; not where that would be taken for a part of what was written."""
     from pathlib import Path
 
     from hwsched.writing import is_stream
 
-    name = str(arguments.file)
+    name = str(getattr(arguments, "output", None) or arguments.file)
+    print_json({"files": [name], **found})
     if name == "-" or is_stream(Path(name)):
-        print(f"Wrote {'to standard output' if name == '-' else name}{more}", file=sys.stderr)
-    elif arguments.json:
-        print_json({"file": name, **found})
+        if not getattr(arguments, "quiet", False):
+            print(f"Wrote {'to standard output' if name == '-' else name}{more}", file=sys.stderr)
     else:
-        print(f"Wrote {name}{more}")
+        said(arguments, f"Wrote {name}{more}")
 
 
 def _terminal() -> TextIO:
@@ -205,12 +266,20 @@ def asked_openings(project: Project, arguments: argparse.Namespace) -> list[str]
     return [*(ids or []), *openings_of_building(project, arguments.building)]
 
 
-def tell_step(arguments: argparse.Namespace, what: str, changes: Changes) -> int:
-    """Say which step was taken back or done again."""
-    if arguments.json:
-        print_json({"change_set": changes.number, "openings": len(changes.openings)})
-    elif changes.number is None:
-        print("Nothing to change.")
+def step_of(project: Project, changes: Changes) -> Step:
+    """Return what machines read of a step: the openings that it touched and that are still there."""
+    from hwsched.operations.opening.named_openings import marks_of
+
+    return {"marks": marks_of(project, changes.openings)}
+
+
+def tell_step(arguments: argparse.Namespace, what: str, changes: Changes, result: object = None) -> int:
+    """Say what a step did; result: what machines read of it."""
+    print_json({"openings": len(changes.openings)} if result is None else result)
+    count = len(changes.openings)
+    if changes.number is None:
+        said(arguments, "Nothing to change.")
     else:
-        print(f"{what}: {len(changes.openings)} openings touched; change set {changes.number} written.")
+        openings = "1 opening" if count == 1 else f"{count} openings"
+        said(arguments, f"{what}: {openings} touched; change set {changes.number} written.")
     return 0

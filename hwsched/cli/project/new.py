@@ -2,11 +2,20 @@
 
 from __future__ import annotations
 
+from typing import TypedDict
+
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+
+
+class Made(TypedDict):
+    """A project that was made."""
+
+    project: str
+    name: str
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -20,7 +29,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import print_json
+    from hwsched.cli.session import print_json, said
     from hwsched.model.address import named_after
     from hwsched.model.project import create_project
 
@@ -29,11 +38,9 @@ def _run(arguments: argparse.Namespace) -> int:
     # Of a database's address without its password.
     place = project.place
     project.close()
-    if arguments.json:
-        print_json({"project": place, "name": name})
-    else:
-        print(f"Made {place}: {name}")
+    print_json({"project": place, "name": name})
+    said(arguments, f"Made {place}: {name}")
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Made)

@@ -1,6 +1,6 @@
 """Finding the openings that a person names."""
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
@@ -24,6 +24,14 @@ def openings_of_marks(project: Project, marks: Iterable[str]) -> list[str]:
     if missing:
         raise MissingRowError(f"no opening has the mark {', '.join(missing)}")
     return [known[mark] for mark in wanted]
+
+
+def marks_of(project: Project, ids: Collection[str]) -> list[str]:
+    """Return the marks of those of some openings that are still there, sorted."""
+    if not ids:
+        return []
+    with project.reading() as connection:
+        return sorted(mark for mark, opening_id in opening_ids(connection).items() if opening_id in ids)
 
 
 def openings_of_building(project: Project, building: str) -> list[str]:

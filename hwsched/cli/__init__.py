@@ -18,6 +18,7 @@ ROOMS = (
         Entry("people", "List who works on a project and in which role; add and remove people.", "people"),
         Entry("history", "List what was changed, when and by whom.", "history"),
         Entry("list", "List change sets, settings, people."),
+        Entry("batch", "Run many verbs as one step: whole, or not at all."),
         Entry("undo", "Take back your last step, or any one step that nothing depends on.", "undo"),
         Entry("redo", "Do again what you took back last, or any one step that was taken back.", "redo"),
         Entry("calc", "Calculate: JSON lines in, JSON lines out.", "calc"),

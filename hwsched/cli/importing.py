@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 def import_verb(room: str) -> Verb:
     """Return the verb that takes in the formats of a room."""
     formats = {each.name: each for each in IMPORTS if each.room == room and not each.asks}
-    return Verb(partial(_arguments, formats), partial(_run, formats))
+    return Verb(partial(_arguments, formats), partial(_run, formats), in_batch=True)
 
 
 def _arguments(formats: dict[str, ImportFormat], parser: argparse.ArgumentParser) -> None:

@@ -49,9 +49,11 @@ class Verb:
         envelope.
     quick : bool
         It only reads what is stored and is asked often: it starts without log and without noting change sets.
+    in_batch : bool
+        It writes into a project and nothing else, so that it can be a part of a larger step (`project batch`).
     """
 
-    __slots__ = ("arguments", "lines", "own_help", "quick", "result", "run")
+    __slots__ = ("arguments", "in_batch", "lines", "own_help", "quick", "result", "run")
 
     def __init__(
         self,
@@ -61,7 +63,8 @@ class Verb:
         lines: bool = False,
         result: object = None,
         quick: bool = False,
+        in_batch: bool = False,
     ) -> None:
         self.arguments, self.run = arguments, run
         self.own_help, self.lines, self.result = own_help, lines, result
-        self.quick = quick
+        self.quick, self.in_batch = quick, in_batch

@@ -48,4 +48,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Waived", changes)
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, in_batch=True)

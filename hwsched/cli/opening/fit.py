@@ -172,4 +172,4 @@ def _fit(fit: Fit) -> dict[str, Any]:
     }
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, in_batch=True)

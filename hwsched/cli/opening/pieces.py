@@ -69,4 +69,4 @@ def _as_json(piece: Piece) -> dict[str, Any]:
     return asdict(piece)
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, in_batch=True)

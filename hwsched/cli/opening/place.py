@@ -44,4 +44,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Placed", changes)
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, in_batch=True)

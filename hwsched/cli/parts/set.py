@@ -188,4 +188,4 @@ def _json_lines(lines: tuple[Line, ...]) -> list[dict[str, str | float]]:
     return [{"role": line.role, "part": line.part, "quantity": line.quantity} for line in lines]
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, in_batch=True)

@@ -59,4 +59,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Laid", changes)
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, in_batch=True)

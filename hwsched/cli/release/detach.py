@@ -26,4 +26,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Taken off", changes)
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, in_batch=True)

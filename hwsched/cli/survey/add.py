@@ -36,4 +36,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Added", changes)
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, in_batch=True)

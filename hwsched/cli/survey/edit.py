@@ -46,4 +46,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Edited", changes)
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, in_batch=True)

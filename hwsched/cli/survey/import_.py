@@ -109,4 +109,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return REJECTED if problems and arguments.preview and arguments.accept == "all" else DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, in_batch=True)

@@ -83,6 +83,7 @@ def test_what_a_verb_answers_is_as_its_schema_says(verb, yard, tmp_path, capsys)
         for mark in ("1", "2", "3"):
             answer(capsys, "survey", "edit", yard, mark, "opening", "power_wish", "supply")
             answer(capsys, "power", "route", yard, mark, "PS1", "12")
+        assert run(["opening", "fit", yard, "--quiet"]) == 0
     if verb in ("release detach", "release attachments"):
         put["ATTACHED"] = answer(capsys, "release", "attach", yard, "1", str(photo))["result"]["id"]
     if verb == "project redo":

@@ -22,8 +22,8 @@ def _run(arguments: argparse.Namespace) -> int:
 
     with opened(arguments) as project:
         found = successors(project)
+    print_json(differences_json(found))
     if arguments.json:
-        print_json(differences_json(found))
         return DONE
     print_differences(found)
     lost = sum(each.after != "fits" or bool(each.why) for each in found)

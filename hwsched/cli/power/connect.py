@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Step
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
@@ -24,7 +25,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.cli.session import opened, step_of, tell_step, who
     from hwsched.operations.opening.named_openings import openings_of_marks
     from hwsched.operations.power.connecting import connect_openings, disconnect_openings
     from hwsched.operations.power.power_editing import power_row_named
@@ -38,7 +39,7 @@ def _run(arguments: argparse.Namespace) -> int:
             changes = connect_openings(
                 project, circuit, openings, who=who(arguments), from_node=arguments.begin, length_m=arguments.length
             )
-    return tell_step(arguments, "Hung", changes)
+        return tell_step(arguments, "Hung", changes, step_of(project, changes))
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Step)

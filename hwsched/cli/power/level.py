@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Step
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
@@ -19,12 +20,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.cli.session import opened, step_of, tell_step, who
     from hwsched.operations.power.connecting import set_level_height
 
     with opened(arguments) as project:
         changes = set_level_height(project, arguments.building, arguments.level, arguments.height, who=who(arguments))
-    return tell_step(arguments, "Set", changes)
+        return tell_step(arguments, "Set", changes, step_of(project, changes))
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Step)

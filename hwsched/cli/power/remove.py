@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Step
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
@@ -18,7 +19,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.cli.session import opened, step_of, tell_step, who
     from hwsched.operations.power.power_editing import power_row_named, remove_power_row, run_to
 
     with opened(arguments) as project:
@@ -26,7 +27,7 @@ def _run(arguments: argparse.Namespace) -> int:
         if arguments.run_to:
             entity, row_id = run_to(project, row_id, arguments.run_to)
         changes = remove_power_row(project, entity, row_id, who=who(arguments))
-    return tell_step(arguments, "Taken away", changes)
+        return tell_step(arguments, "Taken away", changes, step_of(project, changes))
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Step)

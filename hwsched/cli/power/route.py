@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Step
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
@@ -22,7 +23,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.cli.session import opened, step_of, tell_step, who
     from hwsched.operations.opening.named_openings import openings_of_marks
     from hwsched.operations.power.connecting import set_route
     from hwsched.operations.power.power_editing import power_row_named
@@ -33,7 +34,7 @@ def _run(arguments: argparse.Namespace) -> int:
         changes = set_route(
             project, opening, supply, who=who(arguments), length_m=arguments.length, pinned=arguments.pin
         )
-    return tell_step(arguments, "Set", changes)
+        return tell_step(arguments, "Set", changes, step_of(project, changes))
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Step)

@@ -19,17 +19,25 @@ if TYPE_CHECKING:
 def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("name", nargs="?", help="which calculator; without it, all are listed")
     parser.add_argument("-h", "--help", action="store_true", help="describe the calculator's fields")
-    parser.add_argument("--json", action="store_true", help="describe for machines (with --help)")
+    parser.add_argument("--json", action="store_true", help="describe it, or all of them, for machines")
 
 
 def _run(arguments: argparse.Namespace) -> int:
+    import json
+
     from hwsched.calc import CALCULATORS
 
     calculator = next((c for c in CALCULATORS if c.name == arguments.name), None)
     if arguments.name and calculator is None:
         names = ", ".join(c.name for c in CALCULATORS)
-        print(f"hwsched project calc: no calculator '{arguments.name}'; there are: {names}", file=sys.stderr)
-        return WRONG_USAGE
+        from hwsched.cli.session import wrong_usage
+
+        return wrong_usage(f"there is no calculator '{arguments.name}'; there are: {names}")
+    if arguments.json and (calculator is None or arguments.help):
+        # Like its answers: an object a line.
+        for each in CALCULATORS if calculator is None else (calculator,):
+            sys.stdout.write(json.dumps(_described(each)) + "\n")
+        return DONE
     if calculator is None:
         print("usage: hwsched project calc NAME < input.jsonl    (one JSON object a line in, one a line out)")
         print("       hwsched project calc --help NAME\n")
@@ -40,8 +48,6 @@ def _run(arguments: argparse.Namespace) -> int:
     if arguments.help:
         print("\n".join(_description(calculator)))
         return DONE
-    import json
-
     from hwsched.cli.streams import reader_gone
 
     failed = False
@@ -85,6 +91,28 @@ def _description(calculator: Calculator) -> list[str]:
             lines += ["", title]
         lines += _lines(fields, "  ")
     return [*lines, "", "example:", "  " + json.dumps(calculator.example)]
+
+
+def _described(calculator: Calculator) -> dict[str, Any]:
+    return {
+        "name": calculator.name,
+        "title": calculator.title,
+        "basis": calculator.basis,
+        "inputs": [_field(each) for each in calculator.inputs],
+        "outputs": [_field(each) for each in calculator.outputs],
+        "example": dict(calculator.example),
+    }
+
+
+def _field(field: Field) -> dict[str, Any]:
+    return {
+        "name": field.name,
+        "kind": field.kind,
+        "terms": field.terms,
+        "about": field.about,
+        "choices": list(field.choices),
+        "fields": [_field(each) for each in field.fields],
+    }
 
 
 def _lines(fields: Iterable[Field], indent: str) -> Iterator[str]:

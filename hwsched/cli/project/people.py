@@ -2,11 +2,20 @@
 
 from __future__ import annotations
 
-from hwsched.cli.verb import DONE, WRONG_USAGE, Verb
+from typing import TypedDict
+
+from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+
+
+class Listed(TypedDict):
+    """Somebody who works on the project."""
+
+    name: str
+    role: str
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -22,29 +31,25 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    import sys
-    from dataclasses import asdict
-
-    from hwsched.cli.session import opened, print_json, who
+    from hwsched.cli.session import opened, print_json, said, who, wrong_usage
     from hwsched.operations.project.people import add_person, people, remove_person
 
     if bool(arguments.add) != bool(arguments.role):
-        print("hwsched people: --add NAME and --role ROLE go together", file=sys.stderr)
-        return WRONG_USAGE
+        return wrong_usage("--add NAME and --role ROLE go together")
     with opened(arguments) as project:
         if arguments.add:
             add_person(project, arguments.add, arguments.role, who=who(arguments))
         elif arguments.remove:
             remove_person(project, arguments.remove, who=who(arguments))
         found = people(project)
+    print_json([{"name": person.name, "role": person.role} for person in found])
     if arguments.json:
-        print_json([asdict(person) for person in found])
         return DONE
     if not found:
-        print("Nobody is listed: the project is open to all.")
+        said(arguments, "Nobody is listed: the project is open to all.")
     for person in found:
         print(f"{person.role:<12} {person.name}")
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=list[Listed])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Step
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
@@ -17,7 +18,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.cli.session import opened, step_of, tell_step, who
     from hwsched.operations.project.history import redo, redo_one
 
     with opened(arguments) as project:
@@ -25,7 +26,7 @@ def _run(arguments: argparse.Namespace) -> int:
             changes = redo(project, who=who(arguments))
         else:
             changes = redo_one(project, arguments.step, who=who(arguments))
-    return tell_step(arguments, "Done again", changes)
+        return tell_step(arguments, "Done again", changes, step_of(project, changes))
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Step)

@@ -169,7 +169,7 @@ def check_openings(
     """
     with collector_paused():
         made = _judged(project, ids, checker or Checker(), progress, cancelled)
-        return _with_records(project, _with_power(project, made), today or date.today())
+        return _with_records(project, _with_power(project, made), today or project.today())
 
 
 def _judged(
@@ -314,4 +314,4 @@ def look_again(
         With ``stored`` false where the fit was worked out here.
     """
     looked = _judged(project, ids, checker, make=outright, earlier=earlier)
-    return _with_records(project, _with_power(project, looked, fresh=True), today or date.today())
+    return _with_records(project, _with_power(project, looked, fresh=True), today or project.today())

@@ -47,6 +47,13 @@ def marks_of(project: Project, ids: Collection[str]) -> list[str]:
         return sorted(mark for mark, opening_id in opening_ids(connection).items() if opening_id in ids)
 
 
+def marks_by_id(project: Project, ids: Collection[str]) -> dict[str, str]:
+    """Return the marks of some openings by their identifiers; those that are gone are left out."""
+    wanted = set(ids)
+    with project.reading() as connection:
+        return {opening_id: mark for mark, opening_id in opening_ids(connection).items() if opening_id in wanted}
+
+
 def openings_of_building(project: Project, building: str) -> list[str]:
     """Return the openings of a building; raises MissingRowError where it has none."""
     with project.reading() as connection:

@@ -11,6 +11,7 @@ from pathlib import Path
 from hwsched.documents import DOCUMENTS
 from hwsched.exchange.problems import CellProblem, FileProblem
 from hwsched.exchange.survey.book import SurveyOptions
+from hwsched.model.errors import ExistingProjectError
 from hwsched.model.project import Project, create_project
 from hwsched.model.sqlite_file import check_file, close_file, set_aside, verbs_of
 from hwsched.model.written import apart
@@ -36,6 +37,8 @@ class Shown:
     """What the demonstration made."""
 
     project: Path
+    kept: Path | None
+    """The earlier project, where somebody had worked in it."""
     files: tuple[Path, ...]
     statuses: Mapping[str, int]
     severities: Mapping[str, int]
@@ -45,20 +48,38 @@ class Shown:
     """The report for people."""
 
 
-def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] | None = None) -> Shown:
-    """Run the main job on the sample into a folder; an earlier demonstration there is replaced.
+def demonstrate(
+    folder: Path, *, who: str, again: bool = False, progress: Callable[[int, int], None] | None = None
+) -> Shown:
+    """Run the main job on the sample into a folder.
 
-    One in which a person has worked on is kept under another name.
+    Parameters
+    ----------
+    folder : Path
+        Made if need be.
+    who : str
+        For the journal.
+    again : bool
+        Put the new project in the place of the one that is there. One in which a person has worked is kept under
+        another name; one that is open is left where it is.
+    progress : callable, optional
+        Told done and total.
 
     Raises
     ------
     InputRejected, ChangeError, ProjectError, UnwritableError
-        As the verbs that it calls; BusyProjectError where the earlier one is open.
+        As the verbs that it calls; ExistingProjectError where a project is there and `again` does not say so,
+        BusyProjectError where it is open.
     """
     target = made_folder(folder) / "quayside-works.hwsched"
     if target.exists():
         # Said now, not after all the work.
         check_file(target)
+        if not again:
+            raise ExistingProjectError(
+                f"{target} is already there; it was left alone. Take another folder, or say that it is to be replaced "
+                "(--again)"
+            )
         close_file(target)
     # Worked out beside the old file, so that a demonstration that is stopped leaves the earlier one whole.
     with apart(), _work_folder(folder) as work:
@@ -99,9 +120,9 @@ def demonstrate(folder: Path, *, who: str, progress: Callable[[int, int], None] 
         f"Printed      {sum(path.parent != folder for path in files)} packets in {folder / 'packets'}",
         "",
         f"Look first at {folder / 'schedule.pdf'}, then at a packet in {folder / 'packets'};",
-        f"then open the desktop: hwsched desktop {target}",
+        f"then open the desktop: hwsched project desktop {target}",
     ]
-    return Shown(target, tuple(files), statuses, severities, tuple(survey.problems), tuple(lines))
+    return Shown(target, kept, tuple(files), statuses, severities, tuple(survey.problems), tuple(lines))
 
 
 @contextmanager
@@ -119,11 +140,14 @@ def _replace(target: Path, fresh: Path) -> Path | None:
     if not target.exists():
         os.replace(fresh, target)
         return None
-    kept = set_aside(target) if verbs_of(target) != verbs_of(fresh) else None
-    if kept is None:
-        close_file(target)
+    # Under another name first: whatever somebody writes into it from now on is not lost, and is looked for below.
+    kept = set_aside(target)
     os.replace(fresh, target)
-    return kept
+    if verbs_of(kept) != verbs_of(target):
+        return kept
+    close_file(kept)
+    kept.unlink()
+    return None
 
 
 def _with_places(project: Project) -> list[str]:

@@ -1,4 +1,4 @@
-"""What a project decides: its name, how lengths are shown and read, limits of rules, rules that are off, preference."""
+"""What a project decides: name, how lengths are shown and read, time zone, limits of rules, rules off, preference."""
 
 from collections.abc import Mapping
 from math import isfinite
@@ -9,6 +9,7 @@ from sqlalchemy import select
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import BARE_UNITS, Project
 from hwsched.model.tables import PROJECT
+from hwsched.model.time_zone import SETTING, checked_zone
 from hwsched.operations.changes import Changes
 from hwsched.quantities import LENGTH_STYLES
 from hwsched.rules import RULEBOOK
@@ -25,6 +26,7 @@ def set_settings(
     name: str | None = None,
     length_style: str | None = None,
     bare_unit: str | None = None,
+    time_zone: str | None = None,
     limits: Mapping[str, float | None] | None = None,
     rules_off: Mapping[str, bool] | None = None,
     prefer: str | None = None,
@@ -42,6 +44,8 @@ def set_settings(
         What people call the project.
     length_style, bare_unit : str, optional
         How lengths are shown; the unit of one typed without it ("" for: ask).
+    time_zone : str, optional
+        Whose days count and whose hours are told, such as Europe/Lisbon.
     limits : mapping, optional
         ``rule-id.limit`` to value in the unit of the limit's name; None goes back to the rule's own.
     rules_off : mapping, optional
@@ -65,6 +69,7 @@ def set_settings(
         values["bare_unit"] = _one_of("bare unit", bare_unit, BARE_UNITS) if bare_unit else None
     if prefer is not None:
         _one_of("preference", prefer, PREFERENCES)
+    zone = None if time_zone is None else checked_zone(time_zone)
     check_limits(limits or {})
     for rule in rules_off or {}:
         _one_of("rule", rule, [each.id for each in RULEBOOK])
@@ -79,6 +84,8 @@ def set_settings(
             held["rules_off"] = sorted(rule for rule, is_off in off.items() if is_off)
         if prefer is not None:
             held["prefer"] = prefer
+        if zone is not None:
+            held[SETTING] = zone
         change.update(PROJECT, [(row.id, {**values, "settings": held})])
     return Changes.of(change)
 

@@ -101,7 +101,9 @@ def test_the_history_tells_machines_where_a_step_comes_from(yard, capsys):
 
 def test_people_are_listed_get_roles_and_go(yard, capsys):
     assert "open to all" in told(capsys, "project", "people", yard)
-    assert "the first person is a specifier" in refused(capsys, "project", "people", yard, "--add", "ben", "--role", "viewer")
+    assert "the first person is a specifier" in refused(
+        capsys, "project", "people", yard, "--add", "ben", "--role", "viewer"
+    )
     told(capsys, "project", "people", yard, "--add", "ann", "--role", "specifier", "--who", "ann")
     shown = told(capsys, "project", "people", yard, "--add", "ben", "--role", "viewer", "--who", "ann")
     assert [line.split() for line in shown.splitlines()] == [["specifier", "ann"], ["viewer", "ben"]]

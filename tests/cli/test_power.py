@@ -160,7 +160,9 @@ def test_a_siting_is_proposed_and_accepted(yard, capsys):
     accepted = answered(capsys, "power", "plan", yard, "Main", "--accept", "--shown", answer["shown"])
     assert isinstance(accepted["change_set"], int)
     assert len(rows(yard)) == 4
-    (last,) = [step for step in answered(capsys, "project", "history", yard) if step["number"] == accepted["change_set"]]
+    (last,) = [
+        step for step in answered(capsys, "project", "history", yard) if step["number"] == accepted["change_set"]
+    ]
     assert last == answered(capsys, "project", "history", yard)[-1]
     work = answered(capsys, "power", "show", yard)
     assert not [f for f in work["findings"] if f["severity"] == "error"]
@@ -187,7 +189,17 @@ def test_the_sample_s_documents_are_printed(sample_file, tmp_path, capsys):
     for kind in ("power-schedule", "wire-list", "battery-calendar"):
         told(capsys, "release", "print", kind, str(sample_file), "--to", str(tmp_path / "out"), "--format", "xlsx")
         assert (tmp_path / "out" / f"{kind}.xlsx").stat().st_size > 5000
-    told(capsys, "release", "print", "battery-calendar", str(sample_file), "--to", str(tmp_path / "out"), "--format", "ics")
+    told(
+        capsys,
+        "release",
+        "print",
+        "battery-calendar",
+        str(sample_file),
+        "--to",
+        str(tmp_path / "out"),
+        "--format",
+        "ics",
+    )
     assert (tmp_path / "out" / "battery-calendar.ics").read_bytes().startswith(b"BEGIN:VCALENDAR\r\n")
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.opening.what_if import DifferenceRecord
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -31,4 +32,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=list[DifferenceRecord])

@@ -9,13 +9,14 @@ Verbs hand their result over with `answer`; the runner of the command line print
 from __future__ import annotations
 
 import sys
+from contextlib import contextmanager
 from contextvars import ContextVar
 
 from hwsched.cli.verb import DONE, FINDINGS, NOT_JUDGED
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
+    from collections.abc import Iterator, Mapping, Sequence
     from typing import Any
 
     from hwsched.model.written import Written
@@ -47,6 +48,17 @@ def begin() -> Answer:
     return begun
 
 
+@contextmanager
+def apart() -> Iterator[Answer]:
+    """Take what a verb within another one answers apart from what that answers itself."""
+    held = Answer()
+    token = _ANSWER.set(held)
+    try:
+        yield held
+    finally:
+        _ANSWER.reset(token)
+
+
 def answer(value: Any) -> None:
     """Hand over the result of the verb that runs."""
     held = _ANSWER.get()
@@ -54,11 +66,16 @@ def answer(value: Any) -> None:
         held.result = value
 
 
+def named_problem(**told: Any) -> dict[str, Any]:
+    """Return a problem with all fields; see `PROBLEM_FIELDS`."""
+    return {name: told.get(name) for name in PROBLEM_FIELDS}
+
+
 def add_problem(**told: Any) -> None:
-    """Hand over what is wrong, in the fields that apply; see `PROBLEM_FIELDS`."""
+    """Hand over what is wrong, in the fields that apply."""
     held = _ANSWER.get()
     if held is not None:
-        held.problems.append({name: told.get(name) for name in PROBLEM_FIELDS})
+        held.problems.append(named_problem(**told))
 
 
 def add_error(error: BaseException) -> None:
@@ -74,6 +91,9 @@ def add_error(error: BaseException) -> None:
 
 def add_input_problem(problem: Any) -> None:
     """Hand over what is said of a cell, a sheet or a file that was not taken."""
+    if isinstance(problem, dict):
+        add_problem(**problem)
+        return
     told = {name: getattr(problem, name, None) or None for name in PROBLEM_FIELDS}
     if told["row"] and told["column"]:
         told["cell"] = f"{told['column']}{told['row']}"
@@ -89,6 +109,17 @@ def envelope(held: Answer, status: int, written: Sequence[Written]) -> Mapping[s
         "change_set": written[-1].number if written else None,
         "version": VERSION,
     }
+
+
+def named(result: object) -> object:
+    """Return the type of a result, also where it is only named."""
+    if not isinstance(result, str):
+        return result
+    from importlib import import_module
+
+    module, _, name = result.partition(":")
+    found: object = getattr(import_module(module), name)
+    return found
 
 
 def schema_of(title: str, result: object) -> Mapping[str, Any]:

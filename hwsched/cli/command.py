@@ -53,12 +53,16 @@ def run(words: Sequence[str], *, own_process: bool = False) -> int:
     except UsageError as error:
         print(error.usage, end="", file=sys.stderr)
         return _wrong_usage(words, error.message, entry)
-    except _outside_error() as error:
+    except Exception as error:
+        from hwsched.outside import OutsideError
+
+        if not isinstance(error, OutsideError):
+            raise
         # A package that adds rules or part kinds, met as the choices of an argument are listed.
         return _wrong_usage(words, str(error), entry, CANNOT_OPEN)
     if earlier and not arguments.quiet:
         print(hint(entry, earlier), file=sys.stderr)
-    if not own_process:
+    if not own_process or not (arguments.verbose or not verb.quick):
         return _answered(entry, verb, arguments)
     import logging
 
@@ -71,12 +75,6 @@ def run(words: Sequence[str], *, own_process: bool = False) -> int:
     status = _answered(entry, verb, arguments)
     log.info(f"{entry.spelling} ends with status %d", status)
     return status
-
-
-def _outside_error() -> type[Exception]:
-    from hwsched.outside import OutsideError
-
-    return OutsideError
 
 
 def _as_text(word: str) -> str:
@@ -188,53 +186,62 @@ def _wrong_usage(words: Sequence[str], message: str, entry: Entry | None = None,
 def _answered(entry: Entry, verb: Verb, arguments: argparse.Namespace) -> int:
     """Run a verb, and print the envelope where a machine asked."""
     from hwsched.cli.answering import begin, envelope, print_value
-    from hwsched.model.written import noting
 
     begun = begin()
-    with noting() as written:
+    if verb.quick:
+        written: Sequence[Written] = ()
         status = _guarded(entry, verb, arguments, written)
-        if getattr(arguments, "json", False) and not verb.lines:
-            print_value(envelope(begun, status, written))
+    else:
+        from hwsched.model.written import noting
+
+        with noting() as written:
+            status = _guarded(entry, verb, arguments, written)
+    if arguments.json and not verb.lines:
+        print_value(envelope(begun, status, written))
     return status
 
 
 def _guarded(entry: Entry, verb: Verb, arguments: argparse.Namespace, written: Sequence[Written]) -> int:
-    from hwsched.cli.answering import add_error, add_problem
-    from hwsched.cli.failing import tell, tell_failure
-    from hwsched.cli.signals import Stopped, status_told
-    from hwsched.cli.streams import OutputLostError
-    from hwsched.operations.outcome import CLOSED, REFUSED, said_of
-
-    def stopped(status: int) -> int:
-        add_problem(message="stopped")
-        tell(f"stopped. {said_of(written)}")
-        return status
+    from hwsched.cli.signals import Stopped
 
     try:
         status = verb.run(arguments)
         sys.stdout.flush()
-    except CLOSED as error:
-        tell(error)
-        add_error(error)
-        if written:
-            print(said_of(written), file=sys.stderr)
-        return CANNOT_OPEN
-    except REFUSED as error:
-        tell(error)
-        add_error(error)
-        print(said_of(written), file=sys.stderr)
-        return REJECTED
-    except OutputLostError as error:
-        tell(error)
-        print(said_of(written), file=sys.stderr)
-        return FAILED_INSIDE
     except (Stopped, KeyboardInterrupt) as told:
-        return stopped(told.status if isinstance(told, Stopped) else INTERRUPTED)
+        return _stopped(told.status if isinstance(told, Stopped) else INTERRUPTED, written)
     except Exception as error:
-        signalled = status_told()
-        if signalled is not None:
-            # A library has made something else of the signal on its way.
-            return stopped(signalled)
-        add_problem(message=f"failed inside the program: {type(error).__name__}")
-        return tell_failure(error, entry.spelling, written)
+        # What tells of failures is loaded when there is one: a list of stored rows does without.
+        return _failed(entry, error, written)
     return status
+
+
+def _stopped(status: int, written: Sequence[Written]) -> int:
+    from hwsched.cli.answering import add_problem
+    from hwsched.cli.failing import tell
+    from hwsched.operations.outcome import said_of
+
+    add_problem(message="stopped")
+    tell(f"stopped. {said_of(written)}")
+    return status
+
+
+def _failed(entry: Entry, error: Exception, written: Sequence[Written]) -> int:
+    from hwsched.cli.answering import add_error, add_problem
+    from hwsched.cli.failing import tell, tell_failure
+    from hwsched.cli.signals import status_told
+    from hwsched.cli.streams import OutputLostError
+    from hwsched.operations.outcome import CLOSED, REFUSED, said_of
+
+    for kinds, status in ((CLOSED, CANNOT_OPEN), (REFUSED, REJECTED), ((OutputLostError,), FAILED_INSIDE)):
+        if isinstance(error, kinds):
+            tell(error)
+            add_error(error)
+            if written or status != CANNOT_OPEN:
+                print(said_of(written), file=sys.stderr)
+            return status
+    signalled = status_told()
+    if signalled is not None:
+        # A library has made something else of the signal on its way.
+        return _stopped(signalled, written)
+    add_problem(message=f"failed inside the program: {type(error).__name__}")
+    return tell_failure(error, entry.spelling, written)

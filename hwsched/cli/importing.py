@@ -26,7 +26,7 @@ class Taken(TypedDict):
 def import_verb(room: str) -> Verb:
     """Return the verb that takes in the formats of a room."""
     formats = {each.name: each for each in IMPORTS if each.room == room and not each.asks}
-    return Verb(partial(_arguments, formats), partial(_run, formats), result=Taken)
+    return Verb(partial(_arguments, formats), partial(_run, formats), result=Taken, in_batch=True)
 
 
 def _arguments(formats: dict[str, ImportFormat], parser: argparse.ArgumentParser) -> None:

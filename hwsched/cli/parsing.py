@@ -7,7 +7,7 @@ import os
 from typing import TYPE_CHECKING, Any, Final, NoReturn
 
 from hwsched.cli import ROOMS
-from hwsched.cli.answering import print_value, schema_of
+from hwsched.cli.answering import named, print_value, schema_of
 from hwsched.cli.command import DESCRIPTION, EPILOG
 
 if TYPE_CHECKING:
@@ -40,10 +40,10 @@ class _Schema(argparse.Action):
 
     def __init__(self, *, result: object, **told: Any) -> None:
         super().__init__(nargs=0, **told)
-        self._result = result
+        self._of = result
 
     def __call__(self, parser: argparse.ArgumentParser, *_: object, **__: object) -> None:
-        print_value(schema_of(parser.prog, self._result))
+        print_value(schema_of(parser.prog, named(self._of)))
         parser.exit()
 
 

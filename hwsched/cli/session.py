@@ -5,6 +5,7 @@ from __future__ import annotations
 import getpass
 import sys
 from contextlib import contextmanager
+from contextvars import ContextVar
 from typing import TYPE_CHECKING, Any, TypedDict
 
 from hwsched.cli.answering import answer
@@ -42,6 +43,19 @@ def who(arguments: argparse.Namespace) -> str:
         return "unknown person"
 
 
+_HELD: ContextVar[Project | None] = ContextVar("held", default=None)
+
+
+@contextmanager
+def holding(project: Project) -> Iterator[None]:
+    """Let the verbs that run in this block work on a project that is open already."""
+    token = _HELD.set(project)
+    try:
+        yield
+    finally:
+        _HELD.reset(token)
+
+
 @contextmanager
 def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Project]:
     """Open the project for the time of a verb; says so where an earlier version has worked openings out.
@@ -49,6 +63,10 @@ def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Proj
     A file of an earlier version is brought up to date, after a compared copy, and that is said: a script must not stop
     at a file that nobody else works in. A project on a server is its office's: `open_project` refuses it and says how.
     """
+    held = _HELD.get()
+    if held is not None:
+        yield held
+        return
     from hwsched.model.errors import NeedsUpgradeError
     from hwsched.model.project import open_project
 

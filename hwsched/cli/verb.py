@@ -43,12 +43,17 @@ class Verb:
         The verb answers --help itself.
     lines : bool
         It prints JSON line by line as it goes, and no envelope.
-    result : type, optional
+    result : type or str, optional
         What it hands to `answering.answer`: a dataclass, TypedDict or another type of which msgspec makes a JSON
-        Schema. None where it tells machines nothing but the envelope.
+        Schema; as ``module:name`` where help should not wait for it. None where it tells machines nothing but the
+        envelope.
+    quick : bool
+        It only reads what is stored and is asked often: it starts without log and without noting change sets.
+    in_batch : bool
+        It writes into a project and nothing else, so that it can be a part of a larger step (`project batch`).
     """
 
-    __slots__ = ("arguments", "lines", "own_help", "result", "run")
+    __slots__ = ("arguments", "in_batch", "lines", "own_help", "quick", "result", "run")
 
     def __init__(
         self,
@@ -57,6 +62,9 @@ class Verb:
         own_help: bool = False,
         lines: bool = False,
         result: object = None,
+        quick: bool = False,
+        in_batch: bool = False,
     ) -> None:
         self.arguments, self.run = arguments, run
         self.own_help, self.lines, self.result = own_help, lines, result
+        self.quick, self.in_batch = quick, in_batch

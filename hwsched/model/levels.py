@@ -1,7 +1,8 @@
 """Finding or making the level on which an opening stands."""
 
 from hwsched.model.journal import Change
-from hwsched.model.queries import natural, read_levels
+from hwsched.model.natural_order import natural
+from hwsched.model.queries import read_levels
 from hwsched.model.tables import BUILDING, LEVEL
 
 LevelName = tuple[str | None, str | None]

@@ -5,7 +5,7 @@ from typing import Any, Final
 
 from sqlalchemy import Connection, select
 
-from hwsched.model.queries import natural
+from hwsched.model.natural_order import natural
 from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, ROUTE, RUN_TABLE, SUPPLY_TABLE
 from hwsched.values.power import Circuit, PowerFacts, Route, Run, Supply
 

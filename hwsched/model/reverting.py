@@ -21,6 +21,7 @@ from hwsched.model.errors import (
 from hwsched.model.facts import differing, flat, turned_back
 from hwsched.model.history import Entry, Standing, entries_of, standing
 from hwsched.model.journal import Change
+from hwsched.model.roles import BATCH, OTHERS_BATCH
 from hwsched.model.tables import BLANK, CHANGE_SET, JOURNALLED
 
 _NAMED = 12
@@ -99,7 +100,7 @@ def revert(change: Change, number: int) -> None:
     if step is None or step.in_force != back:
         said = "an edit in force" if back else "an edit that is taken back"
         raise NotUndoableError(f"step {number} is not {said}")
-    change.require(step.verb)
+    change.require(OTHERS_BATCH if step.verb == BATCH and step.who != change.who else step.verb)
     change.target = number
     change.summary = f"{'Take back' if back else 'Do again'} step {number}: {step.summary}"
     entries = entries_of(change.connection, step.last)

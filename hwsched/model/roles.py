@@ -29,7 +29,11 @@ class Role:
 SPECIFIER: Final = "specifier"
 """The role that does everything, and lists the people."""
 
-_OWN_STEPS: Final = frozenset({"undo", "redo"})
+BATCH: Final = "batch"
+"""Many verbs as one step: each of them is one that its maker may do."""
+OTHERS_BATCH: Final = "others-batch"
+"""To take back what another person did so, which may hold more than one may do oneself."""
+_OWN_STEPS: Final = frozenset({"undo", "redo", BATCH})
 """Who may do something may take it back: a step is taken back by whoever may do that step."""
 _FILES: Final = frozenset({"attach", "detach"})
 """Photographs come from everybody who stands at the door, data sheets from who orders."""

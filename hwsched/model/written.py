@@ -3,14 +3,18 @@
 Here belongs taking note of change sets as they are committed. What is said of them stands above.
 """
 
+from __future__ import annotations
+
 import logging
-from collections.abc import Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
-from hwsched.model.journal import Change
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from hwsched.model.journal import Change
 
 _LOG: Final = logging.getLogger(__name__)
 

@@ -56,4 +56,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Taken back" if arguments.back else "Waived", changes, touched)
 
 
-VERB = Verb(_arguments, _run, result=Waived)
+VERB = Verb(_arguments, _run, result=Waived, in_batch=True)

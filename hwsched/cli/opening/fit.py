@@ -215,4 +215,4 @@ def _differing(differs: Differs) -> DifferingValue:
     return {"what": differs.what, "before": differs.before, "after": differs.after, "unit": differs.unit or None}
 
 
-VERB = Verb(_arguments, _run, result=Fitted)
+VERB = Verb(_arguments, _run, result=Fitted, in_batch=True)

@@ -106,4 +106,4 @@ def _record(piece: Piece) -> PieceRecord:
     }
 
 
-VERB = Verb(_arguments, _run, result=Pieces)
+VERB = Verb(_arguments, _run, result=Pieces, in_batch=True)

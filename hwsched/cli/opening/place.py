@@ -46,4 +46,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Placed", changes, touched)
 
 
-VERB = Verb(_arguments, _run, result=Step)
+VERB = Verb(_arguments, _run, result=Step, in_batch=True)

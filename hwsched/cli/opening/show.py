@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from hwsched.cli.verb import DONE, Verb
-from hwsched.operations.opening.showing import Shown
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -48,4 +47,4 @@ def _tell(opening: OpeningRecord) -> None:
         print(f"  {finding['severity']}: {finding['rule']}: {finding['message']}")
 
 
-VERB = Verb(_arguments, _run, result=Shown)
+VERB = Verb(_arguments, _run, result="hwsched.operations.opening.showing:Shown")

@@ -36,4 +36,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Left to the fit", changes, touched)
 
 
-VERB = Verb(_arguments, _run, result=Step)
+VERB = Verb(_arguments, _run, result=Step, in_batch=True)

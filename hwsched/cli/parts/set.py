@@ -257,4 +257,4 @@ def _json_lines(lines: tuple[Line, ...]) -> list[SetLine]:
     return [{"role": line.role, "part": line.part, "quantity": line.quantity} for line in lines]
 
 
-VERB = Verb(_arguments, _run, result=Sets)
+VERB = Verb(_arguments, _run, result=Sets, in_batch=True)

@@ -76,4 +76,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Laid", changes, laid)
 
 
-VERB = Verb(_arguments, _run, result=Laid)
+VERB = Verb(_arguments, _run, result=Laid, in_batch=True)

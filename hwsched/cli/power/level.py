@@ -28,4 +28,4 @@ def _run(arguments: argparse.Namespace) -> int:
         return tell_step(arguments, "Set", changes, step_of(project, changes))
 
 
-VERB = Verb(_arguments, _run, result=Step)
+VERB = Verb(_arguments, _run, result=Step, in_batch=True)

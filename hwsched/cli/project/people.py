@@ -52,4 +52,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-VERB = Verb(_arguments, _run, result=list[Listed])
+VERB = Verb(_arguments, _run, result=list[Listed], in_batch=True)

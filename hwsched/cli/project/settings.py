@@ -98,4 +98,4 @@ def _lines(value: object) -> list[str]:
     return list(value) if isinstance(value, list) else []
 
 
-VERB = Verb(_arguments, _run, result=Decided)
+VERB = Verb(_arguments, _run, result=Decided, in_batch=True)

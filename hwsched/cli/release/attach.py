@@ -55,4 +55,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Attached", changes, attached)
 
 
-VERB = Verb(_arguments, _run, result=AttachedFile)
+VERB = Verb(_arguments, _run, result=AttachedFile, in_batch=True)

@@ -36,4 +36,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Taken off", changes, detached)
 
 
-VERB = Verb(_arguments, _run, result=Detached)
+VERB = Verb(_arguments, _run, result=Detached, in_batch=True)

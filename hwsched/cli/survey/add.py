@@ -38,4 +38,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Added", changes, touched)
 
 
-VERB = Verb(_arguments, _run, result=Step)
+VERB = Verb(_arguments, _run, result=Step, in_batch=True)

@@ -79,4 +79,4 @@ def _conflict(clash: Clash) -> Conflict:
     }
 
 
-VERB = Verb(_arguments, _run, result=Edited)
+VERB = Verb(_arguments, _run, result=Edited, in_batch=True)

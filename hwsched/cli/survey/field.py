@@ -54,4 +54,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return tell_step(arguments, "Removed" if arguments.remove else "Defined", changes, touched)
 
 
-VERB = Verb(_arguments, _run, result=Field)
+VERB = Verb(_arguments, _run, result=Field, in_batch=True)

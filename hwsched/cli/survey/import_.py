@@ -149,4 +149,4 @@ def _changed(opening: OpeningChange) -> ChangedOpening:
     }
 
 
-VERB = Verb(_arguments, _run, result=SurveyImport)
+VERB = Verb(_arguments, _run, result=SurveyImport, in_batch=True)

@@ -12,8 +12,9 @@ from sqlalchemy import Connection, select
 
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
+from hwsched.model.natural_order import natural
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, first_points, natural, read_inputs
+from hwsched.model.queries import by_opening, first_points, read_inputs
 from hwsched.model.tables import CHOSEN_PART, HARDWARE_SET, OPENING_TABLE, PART, SET_LINE
 from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Cancelled, Progress, check_openings

@@ -12,9 +12,10 @@ from sqlalchemy import select
 from hwsched.calc.power.circuit_tree import SUPPLY as AT_SUPPLY
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
+from hwsched.model.natural_order import natural
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import natural, read_inputs
+from hwsched.model.queries import read_inputs
 from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, OPENING_TABLE, ROUTE, RUN_TABLE, SUPPLY_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.power.power_editing import begin_of, checked_length, marks_of

@@ -18,8 +18,8 @@ from hwsched.model.blobs import hold_blob, read_blob
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
+from hwsched.model.natural_order import natural
 from hwsched.model.project import Project
-from hwsched.model.queries import natural
 from hwsched.model.tables import ATTACHMENT, BLOB, JOURNALLED, OPENING_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.survey.accepted_values import accepted

@@ -7,8 +7,8 @@ from sqlalchemy import Connection
 
 from hwsched.model.errors import MissingRowError
 from hwsched.model.frozen import Contents, RevisionInfo, read_frozen, read_revisions, revision_with
+from hwsched.model.natural_order import natural
 from hwsched.model.project import Project
-from hwsched.model.queries import natural
 from hwsched.operations.release.frozen_record import (
     POINT_FACTS,
     CatalogueRecord,

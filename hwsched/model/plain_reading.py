@@ -1,0 +1,70 @@
+"""Reading stored rows of a project file with SQLite's own driver alone.
+
+A list of what is stored is asked for often, by scripts and by people who wait: without the layers above it is there in
+a fraction of the time. Nothing here writes; a project that is no file, or not of this version, is opened as usual.
+"""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+from contextlib import closing
+from pathlib import Path
+from typing import Any
+
+from hwsched.model.errors import ProjectError
+from hwsched.model.schema import HEAD, SUFFIX
+from hwsched.model.sqlite_file import BUSY_MS, check_file, refusal_of
+
+
+def plain_rows(address: str, query: str) -> list[dict[str, Any]] | None:
+    """Run one query.
+
+    Parameters
+    ----------
+    address : str
+        Of the project.
+    query : str
+        SQL; it must read only.
+
+    Returns
+    -------
+    list of dict or None
+        Rows by column; None: the project is no file of this version, and `open_project` tells what to do.
+
+    Raises
+    ------
+    ProjectError
+        As `check_file`.
+    """
+    path = Path(address)
+    if "://" in address or path.suffix.casefold() != SUFFIX or check_file(path) != HEAD:
+        return None
+    try:
+        with closing(sqlite3.connect(path, timeout=BUSY_MS / 1000, detect_types=sqlite3.PARSE_DECLTYPES)) as database:
+            database.execute("PRAGMA query_only = ON")
+            found = database.execute(query)
+            names = [column[0] for column in found.description]
+            return [dict(zip(names, row, strict=True)) for row in found]
+    except sqlite3.Error as error:
+        raise refusal_of(path, error) or ProjectError(f"{path} cannot be read: {error}") from error
+
+
+def told(row: dict[str, Any]) -> dict[str, Any]:
+    """Return a stored row as it is told: without the columns that only tables know, maps and lists as such."""
+    shown: dict[str, Any] = {}
+    for name, value in row.items():
+        if name in _HIDDEN or name.startswith("_"):
+            continue
+        if name in _JSON and isinstance(value, str):
+            value = json.loads(value)
+        if name == _OWN:
+            name = "own"
+        shown[name] = value
+    return shown
+
+
+_HIDDEN = frozenset({"id", "version", "level_id", "set_id", "opening_id", "supply_id", "circuit_id", "sort", "ordinal"})
+_OWN = "extra"
+_JSON = frozenset({"extra", "attributes", "choices", "scope", "prefer"})
+sqlite3.register_converter("BOOLEAN", lambda held: bool(int(held)))

@@ -1,0 +1,68 @@
+"""Reading the rows of a list: of all openings or of those that are asked, sorted as people count."""
+
+from __future__ import annotations
+
+from hwsched.model.natural_order import natural
+from hwsched.model.plain_reading import plain_rows, told
+from hwsched.operations.lists import OPENING_ID, SORTED, ListKind
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable, Collection
+    from contextlib import AbstractContextManager
+    from typing import Any
+
+    from hwsched.model.project import Project
+
+
+def list_rows(
+    kind: ListKind,
+    address: str,
+    opened: Callable[[], AbstractContextManager[Project]],
+    names: Collection[str] = (),
+    scope: Callable[[Project], Collection[str] | None] | None = None,
+) -> list[dict[str, Any]]:
+    """Return the rows of a list.
+
+    Parameters
+    ----------
+    kind : ListKind
+        Which.
+    address : str
+        Of the project.
+    opened : callable
+        Opens it as usual, where the driver alone does not do.
+    names : collection of str
+        Rows of these names only, in the kind's key; empty: all.
+    scope : callable, optional
+        From the project to the identifiers of the openings that are asked.
+
+    Raises
+    ------
+    ProjectError
+        Where the project cannot be opened.
+    """
+    if kind.query:
+        found = plain_rows(address, kind.query) if scope is None else None
+        if found is None:
+            with opened() as project:
+                found = _stored(project, kind.query, scope(project) if scope else None)
+        rows = sorted(found, key=lambda row: (row.get(SORTED) or 0, _order(row, kind)))
+        shown = [told(row) for row in rows]
+    else:
+        with opened() as project:
+            shown = list(kind.work_out(project, scope(project) if scope else None))
+    if names:
+        wanted = set(names)
+        shown = [row for row in shown if str(row.get(kind.key)) in wanted]
+    return shown
+
+
+def _order(row: dict[str, Any], kind: ListKind) -> tuple[Any, ...]:
+    return (str(row.get("building") or ""), natural(str(row.get("level") or "")), natural(str(row.get(kind.key) or "")))
+
+
+def _stored(project: Project, query: str, openings: Collection[str] | None) -> list[dict[str, Any]]:
+    with project.reading() as connection:
+        rows = [dict(row._mapping) for row in connection.exec_driver_sql(query)]
+    return rows if openings is None else [row for row in rows if row.get(OPENING_ID) in openings]

@@ -1,0 +1,212 @@
+"""What can be listed for machines and for the terminal: the tuple below is its table of contents, room by room.
+
+A list is told by its query, where its rows are what is stored: it is read with the database's driver alone, without
+the layers that a list of stored facts does not need. Or by a function, where its rows are worked out; it is loaded when
+it is used, as the formats of `imports` are. Nothing here writes.
+"""
+
+from __future__ import annotations
+
+from importlib import import_module
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Collection, Iterable
+    from typing import Any
+
+    from hwsched.model.project import Project
+
+OPENING_ID = "_opening_id"
+"""Column of a query that says whose row it is; it is not shown."""
+SORTED = "_sort"
+"""Column by which rows are ordered before their marks; it is not shown."""
+
+
+class ListKind:
+    """One list.
+
+    Parameters
+    ----------
+    room : str
+        Whose verb ``list`` shows it.
+    name : str
+        As it is asked for.
+    about : str
+        What a row is.
+    key : str
+        Column by which one row is named.
+    query : str
+        SQL that every database takes; empty for a list that is worked out.
+    rows : str
+        ``module:function`` for such a one: from the project and the openings that are asked (None: all) to its rows.
+    first : tuple of str
+        Columns that a table at the terminal shows; empty: all.
+    """
+
+    __slots__ = ("about", "first", "key", "name", "query", "room", "rows")
+
+    def __init__(
+        self,
+        room: str,
+        name: str,
+        about: str,
+        key: str,
+        *,
+        query: str = "",
+        rows: str = "",
+        first: tuple[str, ...] = (),
+    ) -> None:
+        self.room, self.name, self.about, self.key = room, name, about, key
+        self.query, self.rows, self.first = query, rows, first
+
+    def work_out(self, project: Project, openings: Collection[str] | None) -> Iterable[dict[str, Any]]:
+        """Return the rows of a list that is worked out."""
+        module, _, function = self.rows.partition(":")
+        found: Iterable[dict[str, Any]] = getattr(import_module(module), function)(project, openings)
+        return found
+
+
+LISTS: tuple[ListKind, ...] = (
+    ListKind(
+        "survey", "openings", "an opening with its facts", "mark",
+        query=(
+            "SELECT o.id AS _opening_id, b.name AS building, l.name AS level, o.* "
+            "FROM opening o LEFT JOIN level l ON l.id = o.level_id LEFT JOIN building b ON b.id = l.building_id"
+        ),
+        first=("mark", "building", "level", "form", "hand", "rating"),
+    ),
+    ListKind(
+        "survey", "leaves", "a leaf with its facts", "mark",
+        query="SELECT o.id AS _opening_id, o.mark, e.* FROM leaf e JOIN opening o ON o.id = e.opening_id",
+        first=("mark", "position", "width_mm", "height_mm", "thickness_mm", "material", "construction"),
+    ),
+    ListKind(
+        "survey", "existing-items", "an existing item with its facts", "mark",
+        query="SELECT o.id AS _opening_id, o.mark, e.* FROM existing_item e JOIN opening o ON o.id = e.opening_id",
+        first=("mark", "kind", "leaf", "lock_form", "disposition", "backset_mm"),
+    ),
+    ListKind(
+        "survey", "buildings", "a level of a building, with how many openings are on it", "building",
+        query=(
+            "SELECT b.name AS building, l.name AS level, l.height_m, l.sort AS _sort, "
+            "COUNT(o.id) AS opening_count FROM level l "
+            "LEFT JOIN building b ON b.id = l.building_id LEFT JOIN opening o ON o.level_id = l.id "
+            "GROUP BY l.id, b.name, l.name, l.height_m, l.sort"
+        ),
+    ),
+    ListKind(
+        "survey", "facts", "a fact that a survey can hold", "fact", rows="hwsched.operations.survey.lists:facts",
+        first=("fact", "label", "unit", "kind"),
+    ),
+    ListKind(
+        "survey", "fields", "a field of the project's own", "name",
+        query="SELECT f.entity, f.name, f.label, f.kind, f.unit, f.choices FROM own_field f",
+    ),
+    ListKind(
+        "opening", "fits", "an opening with what was worked out for it", "mark",
+        rows="hwsched.operations.opening.lists:fits",
+        first=("mark", "status", "standing", "lock", "unit", "error_count", "reason"),
+    ),
+    ListKind(
+        "opening", "parts", "a part of an opening, in its role", "mark", rows="hwsched.operations.opening.lists:parts",
+        first=("mark", "lock_point", "role", "part", "quantity", "source"),
+    ),
+    ListKind(
+        "opening", "places", "where the control unit of an opening stands", "mark",
+        rows="hwsched.operations.opening.lists:places",
+    ),
+    ListKind(
+        "opening", "holes", "a hole to be made at an opening, in the order of the work", "mark",
+        rows="hwsched.operations.opening.lists:holes",
+        first=("mark", "lock_point", "order", "name", "face", "x_mm", "y_mm", "diameter_mm", "depth_mm"),
+    ),
+    ListKind(
+        "opening", "pieces", "a piece or counted lot of which more is known than the fit says", "mark",
+        query=(
+            "SELECT o.id AS _opening_id, o.mark, p.role, p.part, p.piece, p.quantity, p.source, p.serial, p.lot, "
+            "p.state FROM assigned_part p JOIN opening o ON o.id = p.opening_id"
+        ),
+    ),
+    ListKind(
+        "power", "supplies", "a supply, or a place for one", "name",
+        query=(
+            "SELECT b.name AS building, l.name AS level, s.* "
+            "FROM supply s LEFT JOIN level l ON l.id = s.level_id LEFT JOIN building b ON b.id = l.building_id"
+        ),
+    ),
+    ListKind(
+        "power", "circuits", "a circuit of a supply", "name",
+        query="SELECT s.name AS supply, c.* FROM circuit c JOIN supply s ON s.id = c.supply_id",
+    ),
+    ListKind(
+        "power", "loads", "an opening on a circuit, with its volts", "mark", rows="hwsched.operations.power.lists:loads"
+    ),
+    ListKind(
+        "power", "routes", "a measured cable route, or a pinned pair", "mark",
+        query=(
+            "SELECT o.id AS _opening_id, o.mark, s.name AS supply, r.length_m, r.pinned FROM route r "
+            "JOIN opening o ON o.id = r.opening_id JOIN supply s ON s.id = r.supply_id"
+        ),
+    ),
+    ListKind(
+        "parts", "parts", "a line of the catalogue", "number", query="SELECT p.* FROM part p",
+        first=("number", "kind", "description", "supplier", "list_price", "currency", "stock"),
+    ),
+    ListKind(
+        "parts", "kinds", "an attribute of a kind of parts", "kind", rows="hwsched.operations.parts.lists:kinds"
+    ),
+    ListKind(
+        "parts", "sets", "a line of a hardware set", "name",
+        query=(
+            "SELECT h.name, s.role, s.part, s.quantity, h.notes FROM hardware_set h "
+            "LEFT JOIN set_line s ON s.set_id = h.id"
+        ),
+    ),
+    ListKind(
+        "findings", "findings", "what a rule says of an opening", "mark",
+        rows="hwsched.operations.findings.lists:findings",
+        first=("mark", "severity", "rule", "waived", "message"),
+    ),
+    ListKind("findings", "waivers", "an accepted finding", "rule", rows="hwsched.operations.findings.lists:waivers"),
+    ListKind(
+        "findings", "rules", "a rule with its limits", "rule", rows="hwsched.operations.findings.lists:rules",
+        first=("rule", "discipline", "severity", "off", "title"),
+    ),
+    ListKind(
+        "release", "pick-lines", "a part to be picked at a building and level", "part",
+        rows="hwsched.operations.release.lists:pick_lines",
+    ),
+    ListKind(
+        "release", "schedule-rows", "an item line of a heading of the schedule", "heading",
+        rows="hwsched.operations.release.lists:schedule_rows",
+    ),
+    ListKind(
+        "release", "revisions", "a frozen state", "letter",
+        query="SELECT r.letter, r.at, r.person, r.purpose, r.scope FROM revision r",
+    ),
+    ListKind(
+        "release", "packets", "the last packet that went out for an opening", "mark",
+        query=(
+            'SELECT o.id AS _opening_id, o.mark, p.at, p."by" AS person FROM issued_packet p '
+            "JOIN opening o ON o.id = p.opening_id"
+        ),
+    ),
+    ListKind(
+        "project", "change-sets", "a step of the project's history", "number",
+        query=(
+            "SELECT c.number AS _sort, c.number, c.at, c.who, c.verb, c.summary, c.kind, c.target, c.entries AS "
+            "entry_count, c.device FROM change_set c"
+        ),
+        first=("number", "at", "who", "verb", "summary"),
+    ),
+    ListKind(
+        "project", "settings", "a setting with its present value", "setting",
+        rows="hwsched.operations.project.lists:settings",
+    ),
+    ListKind("project", "people", "who works on the project", "name", query="SELECT p.name, p.role FROM person p"),
+)  # fmt: skip
+
+
+def lists_of(room: str) -> dict[str, ListKind]:
+    """Return the lists of a room by their names."""
+    return {each.name: each for each in LISTS if each.room == room}

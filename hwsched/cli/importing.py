@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import sys
 from functools import partial
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypedDict
 
-from hwsched.cli.verb import DONE, WRONG_USAGE, Verb
+from hwsched.cli.verb import DONE, Verb
 from hwsched.operations.imports import IMPORTS, ImportFormat
 
 if TYPE_CHECKING:
@@ -14,10 +14,19 @@ if TYPE_CHECKING:
     from pathlib import Path
 
 
+class Taken(TypedDict):
+    """What came in of a file: how much of what, and what it touched; rows that were left out are among the problems."""
+
+    format: str
+    counts: dict[str, int]
+    marks: list[str]
+    parts: list[str]
+
+
 def import_verb(room: str) -> Verb:
     """Return the verb that takes in the formats of a room."""
     formats = {each.name: each for each in IMPORTS if each.room == room and not each.asks}
-    return Verb(partial(_arguments, formats), partial(_run, formats), in_batch=True)
+    return Verb(partial(_arguments, formats), partial(_run, formats), result=Taken, in_batch=True)
 
 
 def _arguments(formats: dict[str, ImportFormat], parser: argparse.ArgumentParser) -> None:
@@ -43,23 +52,27 @@ def _run(formats: dict[str, ImportFormat], arguments: argparse.Namespace) -> int
     from pathlib import Path
 
     from hwsched.cli.answering import add_input_problem
-    from hwsched.cli.session import opened, print_json, who
+    from hwsched.cli.session import opened, print_json, said, step_of, who, wrong_usage
 
     path = Path(arguments.file)
     of = _format_of(formats, getattr(arguments, "format", None), path)
     if of is None:
-        print(f"hwsched: {path.name} may be {' or '.join(formats)}: say which with --as", file=sys.stderr)
-        return WRONG_USAGE
+        return wrong_usage(f"{path.name} may be {' or '.join(formats)}: say which with --as")
     accept = arguments.accept if of.leaves_out else "all"
     with opened(arguments) as project:
         taken = of.take_in(project, path, who=who(arguments), accept=accept)
+        marks = step_of(project, taken.changes)["marks"]
     for problem in taken.problems:
         add_input_problem(problem)
         print(f"refused: {problem.describe()}", file=sys.stderr)
-    if arguments.json:
-        print_json(dict(taken.counts))
-    else:
-        print(taken.said)
+    result: Taken = {
+        "format": of.name,
+        "counts": dict(taken.counts),
+        "marks": marks,
+        "parts": sorted(taken.changes.parts),
+    }
+    print_json(result)
+    said(arguments, taken.said)
     return DONE
 
 

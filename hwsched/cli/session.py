@@ -102,7 +102,8 @@ def tell_earlier(project: Project) -> None:
     count = count_earlier(project)
     if count:
         print(
-            f"{earlier_words(count)}; hwsched fit PROJECT --since-upgrade --preview shows what does.", file=sys.stderr
+            f"{earlier_words(count)}; hwsched opening fit PROJECT --since-upgrade --dry-run shows what does.",
+            file=sys.stderr,
         )
 
 

@@ -1,7 +1,6 @@
 """Which openings a change touches beyond those whose rows it wrote. No widgets."""
 
 from dataclasses import replace
-from datetime import date
 from typing import Final
 
 from hwsched.desktop.workspace import Workspace
@@ -22,7 +21,7 @@ def touched_openings(workspace: Workspace, changes: Changes) -> set[str]:
     """Return the openings that are to be read anew; the sets of the workspace are, where they may have changed."""
     touched, project = set(changes.openings), workspace.project
     if "waiver" in changes.entities:
-        book = WaiverBook.of(waivers(project), settings_of(project), date.today())
+        book = WaiverBook.of(waivers(project), settings_of(project), project.today())
         touched |= {id_ for id_, each in workspace.checked.items() if _waived_otherwise(each, book)}
     if changes.entities & {*_SET_TABLES, "opening"}:
         before = set(workspace.sets)

@@ -18,6 +18,7 @@ from hwsched.model.fact_words import FactWords
 from hwsched.model.facts import Path, differing, flat
 from hwsched.model.history import Entry, entries_after, entries_of
 from hwsched.model.tables import CHANGE_ENTRY, CHANGE_REFERENCE, CHANGE_SET, JOURNALLED, LOCK_POINT, OPENING_FIT
+from hwsched.model.time_zone import read_zone, told_in
 
 Values = dict[str, Any]
 Rows = dict[str, Values]
@@ -67,9 +68,11 @@ def check_unseen(connection: Connection, number: int, base: int, maker: tuple[st
     headers = select(CHANGE_SET.c.number, CHANGE_SET.c.who, CHANGE_SET.c.session, CHANGE_SET.c.at)
     since = connection.execute(headers.where(CHANGE_SET.c.number > base, CHANGE_SET.c.number < number)).all()
     # One's own steps from another window count as another's: what they changed was not seen in this one.
-    others = {row.number: _Maker(row.who, row.at) for row in since if (row.who, row.session) != maker}
-    if not others:
+    theirs = [row for row in since if (row.who, row.session) != maker]
+    if not theirs:
         return
+    zone = read_zone(connection)
+    others = {row.number: _Maker(row.who, told_in(zone, row.at)) for row in theirs}
     own = [entry for entry in entries_of(connection, number) if entry.entity not in _FOLLOWS]
     gone = {(entry.entity, entry.row_id): entry.before or {} for entry in own if entry.action == "delete"}
     search = _Search(connection, base, number, others, FactWords(connection, gone))

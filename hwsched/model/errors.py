@@ -111,14 +111,14 @@ class StillUsedError(ChangeError):
 
 
 def minute_of(when: str) -> str:
-    """Return the minute of a moment of the journal, for people.
+    """Return the minute and the offset of a moment, for people.
 
     Examples
     --------
     >>> minute_of("2031-02-03T14:05:09.123+00:00")
-    '2031-02-03 14:05 UTC'
+    '2031-02-03 14:05 +00:00'
     """
-    return f"{when[:16].replace('T', ' ')} UTC"
+    return f"{when[:16].replace('T', ' ')} {when[-6:]}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,7 +134,7 @@ class Clash:
     who: str
     """Who changed it last."""
     when: str
-    """UTC, ISO 8601."""
+    """ISO 8601, in the project's zone."""
     step: int
     """In which change set."""
 

@@ -7,6 +7,7 @@ import hashlib
 import zlib
 from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
+from datetime import tzinfo
 from typing import Any, Final
 
 from sqlalchemy import Connection, insert, select
@@ -14,6 +15,7 @@ from sqlalchemy import Connection, insert, select
 from hwsched.model.bulk import among, execute_many
 from hwsched.model.errors import DamagedProjectError, MissingRowError
 from hwsched.model.tables import FROZEN, REVISION
+from hwsched.model.time_zone import read_zone, told_in
 
 _LONG: Final = 2000
 """Bytes from which on compressing is worth its time: fits and findings shrink to a quarter."""
@@ -30,7 +32,7 @@ class RevisionInfo:
 
     letter: str
     at: str
-    """When, ISO 8601 in UTC."""
+    """When, ISO 8601 in the project's zone."""
     person: str
     purpose: str
     """What it is for; empty where nobody said."""
@@ -92,7 +94,8 @@ def read_frozen(connection: Connection, keys: Collection[str]) -> dict[str, byte
 def read_revisions(connection: Connection) -> list[RevisionInfo]:
     """Return all revisions, the oldest first."""
     query = select(REVISION)
-    found = [_info(row) for row in connection.execute(query)]
+    zone = read_zone(connection)
+    found = [_info(row, zone) for row in connection.execute(query)]
     return sorted(found, key=lambda each: (len(each.letter), each.letter))
 
 
@@ -119,5 +122,5 @@ def _letters(revisions: Iterable[RevisionInfo]) -> list[str]:
     return [each.letter for each in revisions]
 
 
-def _info(row: Any) -> RevisionInfo:
-    return RevisionInfo(row.letter, row.at, row.person, row.purpose or "", row.scope, row.root)
+def _info(row: Any, zone: tzinfo) -> RevisionInfo:
+    return RevisionInfo(row.letter, told_in(zone, row.at), row.person, row.purpose or "", row.scope, row.root)

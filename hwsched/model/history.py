@@ -10,6 +10,7 @@ from sqlalchemy import ColumnElement, Connection, func, select
 
 from hwsched.model.bulk import among
 from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, EXACT
+from hwsched.model.time_zone import read_zone, told_in
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,6 +19,7 @@ class ChangeSetInfo:
 
     number: int
     when: str
+    """ISO 8601, in the project's zone."""
     who: str
     verb: str
     summary: str
@@ -89,10 +91,11 @@ def history(connection: Connection) -> list[ChangeSetInfo]:
     rows = connection.execute(select(CHANGE_SET).order_by(CHANGE_SET.c.number)).all()
     # In the order of their numbers, so that of undo, redo and undo again the last one stands.
     last = {row.target: row.kind for row in rows if row.target is not None}
+    zone = read_zone(connection)
     return [
         ChangeSetInfo(
             row.number,
-            row.at,
+            told_in(zone, row.at),
             row.who,
             row.verb,
             row.summary,
@@ -210,10 +213,11 @@ def _changes(connection: Connection, condition: ColumnElement[bool]) -> list[Row
         .where(condition)
         .order_by(CHANGE_ENTRY.c.change_set, CHANGE_ENTRY.c.sequence)
     )
+    zone = read_zone(connection)
     return [
         RowChange(
             number, sequence, entity, row_id, action, _plain(entity, before), _plain(entity, after), origin,
-            at, who, verb, kind,
+            told_in(zone, at), who, verb, kind,
         )
         for (
             number, sequence, entity, row_id, action, before, after, origin, at, who, verb, kind,

@@ -8,7 +8,7 @@ import sqlite3
 import threading
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import Any, Final, Literal, get_args
 
@@ -33,6 +33,7 @@ from hwsched.model.server import refusal_of_server
 from hwsched.model.sound_values import check_values
 from hwsched.model.sqlite_file import BUSY_MS, check_file, make_file, refusal_of
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
+from hwsched.model.time_zone import SETTING, checked_zone, system_zone, today, zone_of
 from hwsched.model.touched import tell
 from hwsched.model.written import note
 from hwsched.quantities import LENGTH_STYLES, BareUnit
@@ -91,6 +92,16 @@ class Project:
         """Unit of a length that is typed without one; None: it is asked about."""
         found: BareUnit | None = self._row().bare_unit
         return found
+
+    @property
+    def time_zone(self) -> str | None:
+        """Name of the zone whose days count; None in a project made before it was asked: then this machine's."""
+        found: str | None = self._row().settings.get(SETTING)
+        return found
+
+    def today(self) -> date:
+        """Return the day that it is in the project's zone."""
+        return today(zone_of(self._row().settings))
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
@@ -258,7 +269,12 @@ def open_project(target: str | Path) -> Project:
 
 
 def create_project(
-    target: str | Path, name: str, *, length_style: str = "fraction", bare_unit: str | None = None
+    target: str | Path,
+    name: str,
+    *,
+    length_style: str = "fraction",
+    bare_unit: str | None = None,
+    time_zone: str | None = None,
 ) -> Project:
     """Make a new project, whole or not at all; nothing is ever overwritten.
 
@@ -272,6 +288,8 @@ def create_project(
         How lengths are shown.
     bare_unit : {"in", "ft", "mm", "cm", "m"}, optional
         Unit of a length typed without one; None: such a length is asked about.
+    time_zone : str, optional
+        Whose days count, such as Europe/Lisbon; this machine's zone when left out.
 
     Returns
     -------
@@ -283,7 +301,7 @@ def create_project(
     ProjectError
         Where something stands there already or the place cannot be written.
     ValueRefusedError
-        For an empty name, or a style or unit that there is not.
+        For an empty name, or a style, unit or zone that there is not.
     """
     title = name.strip()
     if not title:
@@ -292,13 +310,14 @@ def create_project(
         raise ValueRefusedError("length style", f"'{length_style}'; accepted: {', '.join(LENGTH_STYLES)}")
     if bare_unit is not None and bare_unit not in BARE_UNITS:
         raise ValueRefusedError("bare unit", f"'{bare_unit}'; accepted: {', '.join(BARE_UNITS)}")
+    zone = system_zone() if time_zone is None else checked_zone(time_zone)
     row: dict[str, Any] = {
         "id": new_ids(1)[0],
         "name": title,
         "created_at": datetime.now(UTC).isoformat(timespec="seconds"),
         "length_style": length_style,
         "bare_unit": bare_unit,
-        "settings": {},
+        "settings": {} if zone is None else {SETTING: zone},
     }
     place = place_of(target)
     if isinstance(place, Path):

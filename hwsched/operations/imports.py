@@ -13,7 +13,6 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Mapping
     from pathlib import Path
-    from typing import Any
 
     from hwsched.exchange.problems import CellProblem, FileProblem
     from hwsched.model.project import Project
@@ -29,8 +28,8 @@ class TakenIn:
         What was touched.
     said : str
         One sentence for people.
-    counts : mapping
-        The same for machines.
+    counts : mapping of str to int
+        The same for machines, names ending in ``_count``.
     problems : tuple
         Of rows that were left out.
     """
@@ -41,7 +40,7 @@ class TakenIn:
         self,
         changes: Changes,
         said: str,
-        counts: Mapping[str, Any],
+        counts: Mapping[str, int],
         problems: tuple[CellProblem | FileProblem, ...] = (),
     ) -> None:
         self.changes, self.said, self.counts, self.problems = changes, said, counts, problems

@@ -42,6 +42,7 @@ def page_of(rule: AnyRule, limits: Mapping[str, float] | None = None, *, off: bo
             value = limit.value if limits is None else limits.get(limit.name, limit.value)
             own = "" if value == limit.value else f" (the rule's own: {limit.value:g})"
             lines.append(f"  {limit.name} = {value:g}{own}: {limit.text} Source: {limit.source}.")
+            lines.append(f"    A project may set {limit.bounds}.")
     lines += ["", f"Cure: {rule.cure}"]
     if rule.defers:
         lines += ["", "It advises; the label, the code in force, the authority and licensed practice decide."]

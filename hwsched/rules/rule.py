@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
+from math import isfinite
 from types import MappingProxyType
 from typing import Any, Final, Generic, Literal, TypeAlias, TypeVarTuple
 
@@ -25,11 +26,32 @@ class Limit:
     """A number of a rule that a project may change."""
 
     name: str
-    """With its unit as suffix."""
+    """With its unit as suffix, where it is a quantity."""
     value: float
     text: str
     source: str
     """Publication, "common practice", or "from memory, unverified"."""
+    unit: str = field(kw_only=True)
+    """Empty: a mere number."""
+    low: float = field(kw_only=True)
+    """Least that can be meant: what lies below is a slip and would silence the rule, or let it cry at everything."""
+    high: float = field(kw_only=True)
+    """Most that can be meant."""
+
+    def __post_init__(self) -> None:
+        if not (isfinite(self.low) and isfinite(self.high) and self.low <= self.value <= self.high):
+            raise ValueError(f"limit {self.name}: {self.value:g} does not lie in {self.low:g} to {self.high:g}")
+
+    @property
+    def bounds(self) -> str:
+        """What a project may set, for people.
+
+        Examples
+        --------
+        >>> Limit("days", 180.0, "Least time.", "common practice", unit="days", low=1.0, high=3650.0).bounds
+        '1 to 3650 days'
+        """
+        return f"{self.low:g} to {self.high:g}{' ' if self.unit else ''}{self.unit}"
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,9 +14,9 @@ from tests.model.states import state
 def yard(tmp_path, capsys):
     """A project with two openings of Ann's; its path."""
     path = str(tmp_path / "y.hwsched")
-    told(capsys, "new", path, "--name", "Yard", "--bare-unit", "in")
+    told(capsys, "project", "new", path, "--name", "Yard", "--bare-unit", "in")
     for mark in ("1", "2"):
-        told(capsys, "add", path, mark, "hand=LH", "--who", "ann")
+        told(capsys, "survey", "add", path, mark, "hand=LH", "--who", "ann")
     return path
 
 
@@ -43,24 +43,24 @@ def hands(path):
 
 
 def test_an_edit_says_what_was_read_off(yard, capsys):
-    told(capsys, "edit", yard, "1", "opening", "hand", "RH", "--was", "LH", "--who", "ben")
+    told(capsys, "survey", "edit", yard, "1", "opening", "hand", "RH", "--was", "LH", "--who", "ben")
     assert hands(yard)["1"] == "RH"
     before = rows(yard)
-    said = refused(capsys, "edit", yard, "1", "opening", "hand", "LHR", "--was", "left hand", "--who", "cid")
+    said = refused(capsys, "survey", "edit", yard, "1", "opening", "hand", "LHR", "--was", "left hand", "--who", "cid")
     assert re.search(
         r"Hand of 1: seen as left hand, now RH \(ben, \d{4}-\d\d-\d\d \d\d:\d\d UTC, step 3\); wanted: LHR", said
     )
     assert "Nothing was changed in the project." in said
     assert rows(yard) == before
     # Without it, a script writes as it always did; an equal value merges.
-    told(capsys, "edit", yard, "1", "opening", "hand", "LHR", "--who", "cid")
-    assert "Nothing to change" in told(capsys, "edit", yard, "1", "opening", "hand", "LHR", "--was", "RH")
-    told(capsys, "edit", yard, "1", "leaf", "thickness_mm", "1 3/4", "--was", "", "--who", "ben")
-    told(capsys, "edit", yard, "1", "leaf", "thickness_mm", "50 mm", "--was", "44.45 mm")
+    told(capsys, "survey", "edit", yard, "1", "opening", "hand", "LHR", "--who", "cid")
+    assert "Nothing to change" in told(capsys, "survey", "edit", yard, "1", "opening", "hand", "LHR", "--was", "RH")
+    told(capsys, "survey", "edit", yard, "1", "leaf", "thickness_mm", "1 3/4", "--was", "", "--who", "ben")
+    told(capsys, "survey", "edit", yard, "1", "leaf", "thickness_mm", "50 mm", "--was", "44.45 mm")
 
 
 def test_a_conflict_is_told_to_machines(yard, capsys):
-    told(capsys, "edit", yard, "1", "opening", "hand", "RH", "--who", "ben")
+    told(capsys, "survey", "edit", yard, "1", "opening", "hand", "RH", "--who", "ben")
     assert run(["survey", "edit", yard, "1", "opening", "hand", "LHR", "--was", "LH", "--json"]) == 3
     shown = capsys.readouterr()
     [clash] = json.loads(shown.out)["conflict"]
@@ -73,48 +73,50 @@ def test_a_conflict_is_told_to_machines(yard, capsys):
 
 
 def test_undo_and_redo_go_by_person(yard, capsys):
-    told(capsys, "edit", yard, "1", "opening", "hand", "RH", "--who", "ann")
-    told(capsys, "edit", yard, "2", "opening", "hand", "RH", "--who", "ben")
-    told(capsys, "undo", yard, "--who", "ann")
+    told(capsys, "survey", "edit", yard, "1", "opening", "hand", "RH", "--who", "ann")
+    told(capsys, "survey", "edit", yard, "2", "opening", "hand", "RH", "--who", "ben")
+    told(capsys, "project", "undo", yard, "--who", "ann")
     assert hands(yard) == {"1": "LH", "2": "RH"}
-    told(capsys, "redo", yard, "--who", "ann")
-    told(capsys, "undo", yard, "--who", "ben")
+    told(capsys, "project", "redo", yard, "--who", "ann")
+    told(capsys, "project", "undo", yard, "--who", "ben")
     assert hands(yard) == {"1": "RH", "2": "LH"}
-    assert "cid has no step to take back" in refused(capsys, "undo", yard, "--who", "cid")
+    assert "cid has no step to take back" in refused(capsys, "project", "undo", yard, "--who", "cid")
     # Chosen by its number, anybody's step goes, and comes back.
-    told(capsys, "undo", yard, "--step", "3", "--who", "cid")
+    told(capsys, "project", "undo", yard, "--step", "3", "--who", "cid")
     assert hands(yard) == {"1": "LH", "2": "LH"}
-    told(capsys, "redo", yard, "--step", "4", "--who", "cid")
+    told(capsys, "project", "redo", yard, "--step", "4", "--who", "cid")
     assert hands(yard) == {"1": "LH", "2": "RH"}
-    said = refused(capsys, "undo", yard, "--step", "2", "--who", "cid")
+    said = refused(capsys, "project", "undo", yard, "--step", "2", "--who", "cid")
     assert re.search(r"later steps depend on it: 4 of ben \(Edit hand of 2\)", said)
 
 
 def test_the_history_tells_machines_where_a_step_comes_from(yard, capsys):
-    found = json.loads(told(capsys, "history", yard, "--json"))
+    found = json.loads(told(capsys, "project", "history", yard, "--json"))
     assert [step["base"] for step in found] == [0, 1]
     assert len({step["uuid"] for step in found}) == 2
     assert len({step["session"] for step in found}) == 2
     assert all(step["device"] for step in found)
-    assert "ann" in told(capsys, "history", yard)
+    assert "ann" in told(capsys, "project", "history", yard)
 
 
 def test_people_are_listed_get_roles_and_go(yard, capsys):
-    assert "open to all" in told(capsys, "people", yard)
-    assert "the first person is a specifier" in refused(capsys, "people", yard, "--add", "ben", "--role", "viewer")
-    told(capsys, "people", yard, "--add", "ann", "--role", "specifier", "--who", "ann")
-    shown = told(capsys, "people", yard, "--add", "ben", "--role", "viewer", "--who", "ann")
+    assert "open to all" in told(capsys, "project", "people", yard)
+    assert "the first person is a specifier" in refused(
+        capsys, "project", "people", yard, "--add", "ben", "--role", "viewer"
+    )
+    told(capsys, "project", "people", yard, "--add", "ann", "--role", "specifier", "--who", "ann")
+    shown = told(capsys, "project", "people", yard, "--add", "ben", "--role", "viewer", "--who", "ann")
     assert [line.split() for line in shown.splitlines()] == [["specifier", "ann"], ["viewer", "ben"]]
-    answer = json.loads(told(capsys, "people", yard, "--json"))
+    answer = json.loads(told(capsys, "project", "people", yard, "--json"))
     assert answer == [{"name": "ann", "role": "specifier"}, {"name": "ben", "role": "viewer"}]
     for who, word in (("ben", "ben is viewer in this project, who changes nothing"), ("cid", "cid is not among")):
-        assert word in refused(capsys, "edit", yard, "1", "opening", "hand", "RH", "--who", who)
+        assert word in refused(capsys, "survey", "edit", yard, "1", "opening", "hand", "RH", "--who", who)
     # Whoever may change nothing may look.
-    told(capsys, "history", yard, "--who", "ben")
-    told(capsys, "check", yard, "--who", "cid")
-    told(capsys, "people", yard, "--remove", "ben", "--who", "ann")
-    assert "must be a specifier" not in told(capsys, "people", yard, "--remove", "ann", "--who", "ann")
-    told(capsys, "edit", yard, "1", "opening", "hand", "RH", "--who", "cid")
+    told(capsys, "project", "history", yard, "--who", "ben")
+    told(capsys, "findings", "check", yard, "--who", "cid")
+    told(capsys, "project", "people", yard, "--remove", "ben", "--who", "ann")
+    assert "must be a specifier" not in told(capsys, "project", "people", yard, "--remove", "ann", "--who", "ann")
+    told(capsys, "survey", "edit", yard, "1", "opening", "hand", "RH", "--who", "cid")
 
 
 @pytest.mark.parametrize("words", [["--add", "ann"], ["--role", "viewer"], ["--add", "ann", "--remove", "ben"]])

@@ -43,8 +43,8 @@ def refused(capsys, *words):
 def present(capsys, yard):
     """Lay a supply with a circuit at the plan's corner."""
     place = ("building=Main", "level=1", "x_m=0", "y_m=0", "rise_m=0")
-    told(capsys, "lay", yard, "supply", "PS1", *place, "part=PSU")
-    told(capsys, "lay", yard, "circuit", "PS1/C1", "wire=WIRE", "alarm=drops")
+    told(capsys, "power", "add", yard, "supply", "PS1", *place, "part=PSU")
+    told(capsys, "power", "add", yard, "circuit", "PS1/C1", "wire=WIRE", "alarm=drops")
 
 
 def rows(yard):
@@ -58,37 +58,37 @@ def facts(yard):
 
 
 def test_a_circuit_is_laid_hung_shown_and_lifted(yard, capsys):
-    assert "Nothing is laid yet." in told(capsys, "power", yard)
+    assert "Nothing is laid yet." in told(capsys, "power", "show", yard)
     present(capsys, yard)
-    assert "no run yet" in told(capsys, "power", yard)
-    answer = answered(capsys, "hang", yard, "PS1/C1", "1", "2")
+    assert "no run yet" in told(capsys, "power", "show", yard)
+    answer = answered(capsys, "power", "connect", yard, "PS1/C1", "1", "2")
     assert answer == {"change_set": answer["change_set"], "openings": 2}
     assert isinstance(answer["change_set"], int)
-    told(capsys, "hang", yard, "PS1/C1", "3", "--from", "2", "--length", "7.5")
+    told(capsys, "power", "connect", yard, "PS1/C1", "3", "--from", "2", "--length", "7.5")
     assert rows(yard) == [("C1", "2", "3", 7.5), ("C1", "supply", "1", 10.0), ("C1", "supply", "2", 20.0)]
-    told(capsys, "fit", yard)
-    shown = told(capsys, "power", yard)
+    told(capsys, "opening", "fit", yard)
+    shown = told(capsys, "power", "show", yard)
     # 20 m of 0.8 A and 7.5 m of 0.4 A from 11.4 V: 11.4 - 0.71062 - 0.13324 - 0.02246 in the door loop = 10.53 V.
     assert "3 (leaf)                  10.53 V at worst, needs 10 V" in shown
     assert "PS1: PSU, 48% of the rating held" in shown
     assert "PS1: warning: circuit-limiter:" in shown
-    told(capsys, "hang", yard, "-", "2")
+    told(capsys, "power", "connect", yard, "-", "2")
     assert rows(yard) == [("C1", "supply", "1", 10.0), ("C1", "supply", "3", 27.5)]
-    told(capsys, "lift", yard, "PS1/C1", "--run-to", "1")
+    told(capsys, "power", "remove", yard, "PS1/C1", "--run-to", "1")
     assert rows(yard) == [("C1", "supply", "3", 27.5)]
-    told(capsys, "lift", yard, "PS1/C1")
-    told(capsys, "lift", yard, "PS1")
+    told(capsys, "power", "remove", yard, "PS1/C1")
+    told(capsys, "power", "remove", yard, "PS1")
     assert facts(yard).supplies == ()
     for _ in range(8):
-        told(capsys, "undo", yard)
+        told(capsys, "project", "undo", yard)
 
 
 def test_power_for_machines(yard, capsys):
     present(capsys, yard)
-    told(capsys, "lay", yard, "supply", "PS1", "standby_hours=4", "battery=BAT", "temperature_c=20 C")
-    told(capsys, "hang", yard, "PS1/C1", "1", "2")
-    told(capsys, "fit", yard)
-    answer = answered(capsys, "power", yard)
+    told(capsys, "power", "add", yard, "supply", "PS1", "standby_hours=4", "battery=BAT", "temperature_c=20 C")
+    told(capsys, "power", "connect", yard, "PS1/C1", "1", "2")
+    told(capsys, "opening", "fit", yard)
+    answer = answered(capsys, "power", "show", yard)
     assert set(answer) == {"supplies", "findings"}
     (supply,) = answer["supplies"]
     assert set(supply) == {
@@ -112,21 +112,21 @@ def test_power_for_machines(yard, capsys):
 
 def test_facts_are_changed_by_laying_again(yard, capsys):
     present(capsys, yard)
-    told(capsys, "lay", yard, "circuit", "PS1/C1", "limiter_a=2 A", "wire=")
+    told(capsys, "power", "add", yard, "circuit", "PS1/C1", "limiter_a=2 A", "wire=")
     (circuit,) = facts(yard).circuits
     assert (circuit.limiter_a, circuit.wire, circuit.alarm) == (2.0, None, "drops")
-    told(capsys, "lay", yard, "run", "PS1/C1", "from_node=supply", "to_node=J1", "length_m=4 ft", "wire=WIRE")
-    told(capsys, "hang", yard, "PS1/C1", "1", "--from", "J1", "--length", "2")
+    told(capsys, "power", "add", yard, "run", "PS1/C1", "from_node=supply", "to_node=J1", "length_m=4 ft", "wire=WIRE")
+    told(capsys, "power", "connect", yard, "PS1/C1", "1", "--from", "J1", "--length", "2")
     assert rows(yard) == [("C1", "J1", "1", 2.0), ("C1", "supply", "J1", pytest.approx(1.2192))]
 
 
 def test_levels_and_routes(yard, capsys):
     present(capsys, yard)
-    answered(capsys, "level", yard, "Main", "1", "-3.5")
-    told(capsys, "route", yard, "1", "PS1", "33.5", "--pin")
+    answered(capsys, "power", "level", yard, "Main", "1", "-3.5")
+    told(capsys, "power", "route", yard, "1", "PS1", "33.5", "--pin")
     (route,) = facts(yard).routes
     assert (route.length_m, route.pinned) == (33.5, True)
-    told(capsys, "route", yard, "1", "PS1", "--loose")
+    told(capsys, "power", "route", yard, "1", "PS1", "--loose")
     (route,) = facts(yard).routes
     assert (route.length_m, route.pinned) == (33.5, False)
     assert run(["power", "show", "route", yard, "1", "PS1", "--pin", "--loose"]) == 2
@@ -135,10 +135,10 @@ def test_levels_and_routes(yard, capsys):
 
 def test_a_siting_is_proposed_and_accepted(yard, capsys):
     for name, x in (("PA", 0), ("PB", 25)):
-        told(capsys, "lay", yard, "supply", name, "building=Main", "level=1", f"x_m={x}", "y_m=0", "rise_m=0",
+        told(capsys, "power", "add", yard, "supply", name, "building=Main", "level=1", f"x_m={x}", "y_m=0", "rise_m=0",
              "part=PSU", "use=candidate")  # fmt: skip
     before = facts(yard)
-    answer = answered(capsys, "site", yard, "Main")
+    answer = answered(capsys, "power", "plan", yard, "Main")
     assert set(answer) == {
         "building", "open", "pairs", "lengths_m", "wire", "wire_m", "optimal", "left_out", "change_set",
         "shown",
@@ -149,69 +149,81 @@ def test_a_siting_is_proposed_and_accepted(yard, capsys):
     assert answer["lengths_m"] == {"1": 15.0, "2": 5.0, "3": 5.0, "4": 15.0}
     assert (answer["wire"], answer["left_out"], answer["change_set"]) == ("WIRE", [], None)
     assert facts(yard) == before
-    shown = told(capsys, "site", yard, "Main", "--gap", "0.05", "--seconds", "20", "--wire", "WIRE")
+    shown = told(capsys, "power", "plan", yard, "Main", "--gap", "0.05", "--seconds", "20", "--wire", "WIRE")
     assert "Nothing is laid yet; --accept lays it." in shown
     assert "1 supplies for 4 openings, 40.0 m of WIRE" in shown
-    assert answer["shown"] in told(capsys, "site", yard, "Main")
+    assert answer["shown"] in told(capsys, "power", "plan", yard, "Main")
     before = facts(yard)
     assert run(["power", "show", "plan", yard, "Main", "--accept", "--shown", "0123456789abcdef"]) == 3
     assert "not 0123456789abcdef as it was shown" in capsys.readouterr().err
     assert facts(yard) == before
-    accepted = answered(capsys, "site", yard, "Main", "--accept", "--shown", answer["shown"])
+    accepted = answered(capsys, "power", "plan", yard, "Main", "--accept", "--shown", answer["shown"])
     assert isinstance(accepted["change_set"], int)
     assert len(rows(yard)) == 4
-    (last,) = [step for step in answered(capsys, "history", yard) if step["number"] == accepted["change_set"]]
-    assert last == answered(capsys, "history", yard)[-1]
-    work = answered(capsys, "power", yard)
+    (last,) = [
+        step for step in answered(capsys, "project", "history", yard) if step["number"] == accepted["change_set"]
+    ]
+    assert last == answered(capsys, "project", "history", yard)[-1]
+    work = answered(capsys, "power", "show", yard)
     assert not [f for f in work["findings"] if f["severity"] == "error"]
 
 
 def test_a_workbook_comes_in_whole_or_not_at_all(yard, tmp_path, capsys):
     path = str(write_power(tmp_path / "power.xlsx", **WHOLE))
-    answer = answered(capsys, "import", "power", yard, path)
+    answer = answered(capsys, "power", "import", yard, path)
     assert answer["rows"] == {"levels": 1, "places": 2, "supplies": 2, "circuits": 1, "runs": 3, "routes": 2}
     assert isinstance(answer["change_set"], int)
-    assert answered(capsys, "import", "power", yard, path)["change_set"] is None
-    assert "Read 1 levels, 2 places" in told(capsys, "import", "power", yard, path)
+    assert answered(capsys, "power", "import", yard, path)["change_set"] is None
+    assert "Read 1 levels, 2 places" in told(capsys, "power", "import", yard, path)
     with open_project(yard) as project:
         before = state(project)
     bad = str(write_power(tmp_path / "bad.xlsx", **with_cell("Runs", 1, "Length, one way [m]", -3)))
-    said = refused(capsys, "import", "power", yard, bad)
+    said = refused(capsys, "power", "import", yard, bad)
     assert "bad.xlsx, sheet Runs, row 3, column E (Length, one way [m])" in said
     with open_project(yard) as project:
         assert state(project) == before
 
 
 def test_the_sample_s_documents_are_printed(sample_file, tmp_path, capsys):
-    told(capsys, "import", "power", str(sample_file), str(SAMPLE / "power.xlsx"))
+    told(capsys, "power", "import", str(sample_file), str(SAMPLE / "power.xlsx"))
     for kind in ("power-schedule", "wire-list", "battery-calendar"):
-        told(capsys, "print", kind, str(sample_file), "--to", str(tmp_path / "out"), "--format", "xlsx")
+        told(capsys, "release", "print", kind, str(sample_file), "--to", str(tmp_path / "out"), "--format", "xlsx")
         assert (tmp_path / "out" / f"{kind}.xlsx").stat().st_size > 5000
-    told(capsys, "print", "battery-calendar", str(sample_file), "--to", str(tmp_path / "out"), "--format", "ics")
+    told(
+        capsys,
+        "release",
+        "print",
+        "battery-calendar",
+        str(sample_file),
+        "--to",
+        str(tmp_path / "out"),
+        "--format",
+        "ics",
+    )
     assert (tmp_path / "out" / "battery-calendar.ics").read_bytes().startswith(b"BEGIN:VCALENDAR\r\n")
 
 
 REFUSED = {
-    "no such supply": (("lay", "circuit", "PS7/C1"), "nothing is laid under 'PS7'; there is PS1, PS1/C1"),
-    "no such circuit": (("hang", "PS1/C7", "1"), "nothing is laid under 'PS1/C7'"),
-    "no such mark": (("hang", "PS1/C1", "77"), "no opening has the mark 77"),
-    "no such fact": (("lay", "supply", "PS1", "colour=red"), "has no such fact"),
-    "no such part": (("lay", "supply", "PS1", "part=NONE"), "the catalogue has no part 'NONE'"),
-    "part of the wrong kind": (("lay", "circuit", "PS1/C1", "wire=PSU"), "'PSU' is a power-supply"),
-    "no number": (("lay", "supply", "PS1", "x_m=far"), "'far'"),
-    "negative length": (("hang", "PS1/C1", "1", "--length", "-4"), "-4 m cannot be"),
-    "no such node": (("hang", "PS1/C1", "1", "--from", "J9"), "circuit C1 has no J9"),
-    "zero length": (("lay", "run", "PS1/C1", "from_node=supply", "to_node=1", "length_m=0"), "0 m of the run"),
-    "gauge": (("lay", "run", "PS1/C1", "from_node=supply", "to_node=1", "gauge=pencil"), "Gauge: of the run"),
-    "loop": (("lay", "run", "PS1/C1", "from_node=J1", "to_node=J1"), "ends where it begins"),
-    "nothing to lift": (("lift", "PS1/C7"), "nothing is laid under 'PS1/C7'"),
-    "no run to lift": (("lift", "PS1/C1", "--run-to", "J9"), "no run of this circuit ends at J9"),
-    "no such level": (("level", "Main", "9", "3"), "Main has no level 9"),
-    "no route": (("route", "1", "PS1"), "give how long the route is"),
-    "route of no length": (("route", "1", "PS1", "0"), "0 m cannot be"),
-    "no such building": (("site", "Nowhere"), "Nowhere has no supply"),
-    "no such wire": (("site", "Main", "--wire", "PSU"), "'PSU' is no wire"),
-    "run of a supply": (("lay", "run", "PS1", "from_node=supply", "to_node=1"), "circuit"),
+    "no such supply": (("power", "add", "circuit", "PS7/C1"), "nothing is laid under 'PS7'; there is PS1, PS1/C1"),
+    "no such circuit": (("power", "connect", "PS1/C7", "1"), "nothing is laid under 'PS1/C7'"),
+    "no such mark": (("power", "connect", "PS1/C1", "77"), "no opening has the mark 77"),
+    "no such fact": (("power", "add", "supply", "PS1", "colour=red"), "has no such fact"),
+    "no such part": (("power", "add", "supply", "PS1", "part=NONE"), "the catalogue has no part 'NONE'"),
+    "part of the wrong kind": (("power", "add", "circuit", "PS1/C1", "wire=PSU"), "'PSU' is a power-supply"),
+    "no number": (("power", "add", "supply", "PS1", "x_m=far"), "'far'"),
+    "negative length": (("power", "connect", "PS1/C1", "1", "--length", "-4"), "-4 m cannot be"),
+    "no such node": (("power", "connect", "PS1/C1", "1", "--from", "J9"), "circuit C1 has no J9"),
+    "zero length": (("power", "add", "run", "PS1/C1", "from_node=supply", "to_node=1", "length_m=0"), "0 m of the run"),
+    "gauge": (("power", "add", "run", "PS1/C1", "from_node=supply", "to_node=1", "gauge=pencil"), "Gauge: of the run"),
+    "loop": (("power", "add", "run", "PS1/C1", "from_node=J1", "to_node=J1"), "ends where it begins"),
+    "nothing to lift": (("power", "remove", "PS1/C7"), "nothing is laid under 'PS1/C7'"),
+    "no run to lift": (("power", "remove", "PS1/C1", "--run-to", "J9"), "no run of this circuit ends at J9"),
+    "no such level": (("power", "level", "Main", "9", "3"), "Main has no level 9"),
+    "no route": (("power", "route", "1", "PS1"), "give how long the route is"),
+    "route of no length": (("power", "route", "1", "PS1", "0"), "0 m cannot be"),
+    "no such building": (("power", "plan", "Nowhere"), "Nowhere has no supply"),
+    "no such wire": (("power", "plan", "Main", "--wire", "PSU"), "'PSU' is no wire"),
+    "run of a supply": (("power", "add", "run", "PS1", "from_node=supply", "to_node=1"), "circuit"),
 }
 
 
@@ -220,8 +232,8 @@ def test_a_refusal_says_why_and_changes_nothing(yard, capsys, name):
     present(capsys, yard)
     with open_project(yard) as project:
         before = state(project)
-    (verb, *rest), word = REFUSED[name]
-    assert word in refused(capsys, verb, yard, *rest)
+    (room, verb, *rest), word = REFUSED[name]
+    assert word in refused(capsys, room, verb, yard, *rest)
     with open_project(yard) as project:
         assert state(project) == before
 
@@ -229,10 +241,10 @@ def test_a_refusal_says_why_and_changes_nothing(yard, capsys, name):
 @pytest.mark.parametrize(
     "words",
     [
-        ("lay", "yard", "door", "X"),
-        ("hang", "yard", "PS1/C1"),
-        ("level", "yard", "Main", "1", "high"),
-        ("site", "yard"),
+        ("power", "add", "yard", "door", "X"),
+        ("power", "connect", "yard", "PS1/C1"),
+        ("power", "level", "yard", "Main", "1", "high"),
+        ("power", "plan", "yard"),
     ],
 )
 def test_wrong_usage(words, yard, capsys):

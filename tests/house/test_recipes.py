@@ -59,7 +59,7 @@ RULE = Rule(
     basis="common practice",
     cure="Choose a place below.",
     judge=_judge,
-    limits=(Limit("highest_mm", 1600.0, "Lower edge of the plate.", "common practice"),),
+    limits=(Limit("highest_mm", 1600.0, "Edge of the plate.", "common practice", unit="mm", low=0.0, high=2500.0),),
 )
 '''
         },

@@ -2,14 +2,34 @@
 
 from __future__ import annotations
 
-from hwsched.cli.verb import DONE, FINDINGS, Verb
+from typing import TypedDict
+
+from hwsched.cli.verb import DONE, FINDINGS, NOT_JUDGED, Verb
+from hwsched.operations.findings.finding_record import FindingRecord
+from hwsched.operations.findings.verdict import Counts, Unjudged
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
-    from typing import Any
+    from collections.abc import Sequence
 
+    from hwsched.model.project import Project
     from hwsched.operations.findings.checking import Checked
+
+
+class NotJudged(TypedDict):
+    """An opening that does not pass whatever the rules say."""
+
+    mark: str
+    why: Unjudged
+
+
+class Check(TypedDict):
+    """What the rules say, and of which openings they cannot."""
+
+    findings: list[FindingRecord]
+    not_judged: list[NotJudged]
+    counts: Counts
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -21,68 +41,76 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--fail-on",
         choices=SEVERITIES,
-        help="exit status 1 when an unwaived finding is as bad as this or worse, or an opening is unjudged or unknown",
+        help="exit status 1 when an unwaived finding is as bad as this or worse; else 5 when an opening is not judged: "
+        "changed since it was worked out, worked out by an earlier version or never, to measure, without a fit",
+    )
+    parser.add_argument(
+        "--fit", action="store_true", help="first work out what is not, or no longer, worked out; that is a step"
     )
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    import sys
-    from collections import Counter
-
     from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar
-    from hwsched.operations.findings.checking import check_openings, not_passed
-    from hwsched.values import SEVERITIES
+    from hwsched.operations.findings.checking import check_openings
+    from hwsched.operations.findings.finding_record import finding_record
+    from hwsched.operations.findings.verdict import counts_of, found, unjudged
 
-    with opened(arguments) as project:
+    with opened(arguments, tell=not arguments.fit) as project:
         ids = chosen_openings(project, arguments.marks)
+        if arguments.fit:
+            _fit_first(project, ids, arguments)
         with progress_bar("Check", arguments.json) as progress:
             checked = check_openings(project, ids, progress=progress)
-    if arguments.json:
-        print_json([finding for each in checked for finding in as_json(each)])
-    else:
-        for each in checked:
-            for finding in each.findings:
-                waived = f" (waived: {finding.waived_by})" if finding.waived else ""
-                print(f"{each.given.opening.mark}: {finding.severity}{waived}: {finding.rule}: {finding.message}")
-                print(f"    cure: {finding.cure}")
-        counts = Counter(f.severity for each in checked for f in each.findings if not f.waived)
-        waived_too = sum(f.waived for each in checked for f in each.findings)
-        total = ", ".join(f"{counts.get(s, 0)} {s}" for s in SEVERITIES)
-        print(f"{len(checked)} openings: {total}" + (f", {waived_too} waived" if waived_too else ""))
+    counts = counts_of(checked)
+    result: Check = {
+        "findings": [finding_record(each.given.opening.mark, said) for each in checked for said in each.findings],
+        "not_judged": [
+            {"mark": each.given.opening.mark, "why": why} for each in checked if (why := unjudged(each)) is not None
+        ],
+        "counts": counts,
+    }
+    print_json(result)
+    if not arguments.json:
+        _tell(checked)
+        print(counts.words)
     if not arguments.fail_on:
         return DONE
     # An opening that nobody can judge does not pass: silence of the rules is no consent.
-    failed = not_passed(checked, arguments.fail_on)
-    for words, unjudged in (
-        ("not judged, since no fit of them counts", [each for each in failed if each.fit is None]),
-        ("unknown, since facts are missing", [e for e in failed if e.fit is not None and e.fit.status == "to-measure"]),
-    ):
-        if unjudged:
-            marks = [each.given.opening.mark for each in unjudged]
+    _tell_unjudged(result["not_judged"])
+    return FINDINGS if found(checked, arguments.fail_on) else NOT_JUDGED if counts.not_judged_count else DONE
+
+
+def _fit_first(project: Project, ids: Sequence[str] | None, arguments: argparse.Namespace) -> None:
+    from hwsched.cli.opening.fit import tell_kept
+    from hwsched.cli.session import progress_bar, said, who
+    from hwsched.operations.opening.fitting_openings import fit_openings
+
+    with progress_bar("Fit", arguments.json) as progress:
+        changes, outcomes = fit_openings(project, ids, who=who(arguments), progress=progress)
+    tell_kept(outcomes)
+    if changes.number is not None:
+        said(arguments, f"Worked out what was not; change set {changes.number} written.")
+
+
+def _tell(checked: Sequence[Checked]) -> None:
+    for each in checked:
+        for finding in each.findings:
+            waived = f" (waived: {finding.waived_by})" if finding.waived else ""
+            print(f"{each.given.opening.mark}: {finding.severity}{waived}: {finding.rule}: {finding.message}")
+            print(f"    cure: {finding.cure}")
+
+
+def _tell_unjudged(rows: Sequence[NotJudged]) -> None:
+    import sys
+
+    from hwsched.operations.findings.verdict import UNJUDGED_WORDS
+
+    for why, words in UNJUDGED_WORDS.items():
+        marks = [row["mark"] for row in rows if row["why"] == why]
+        if marks:
             more = f" and {len(marks) - 5} more" if len(marks) > 5 else ""
-            print(f"{len(marks)} openings do not pass: {words}: {', '.join(marks[:5])}{more}", file=sys.stderr)
-    return FINDINGS if failed else DONE
+            openings = "1 opening does" if len(marks) == 1 else f"{len(marks)} openings do"
+            print(f"{openings} not pass: {words}: {', '.join(marks[:5])}{more}", file=sys.stderr)
 
 
-def as_json(checked: Checked) -> list[dict[str, Any]]:
-    """Return one opening's findings for machines."""
-    return [
-        {
-            "opening": checked.given.opening.mark,
-            "rule": finding.rule,
-            "discipline": finding.discipline,
-            "severity": finding.severity,
-            "message": finding.message,
-            "basis": finding.basis,
-            "cure": finding.cure,
-            "values": dict(finding.values),
-            "about": finding.about,
-            "lock_point": finding.point,
-            "needs": list(finding.needs),
-            "waived": finding.waived,
-        }
-        for finding in checked.findings
-    ]
-
-
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Check)

@@ -2,11 +2,38 @@
 
 from __future__ import annotations
 
-from hwsched.cli.verb import DONE, WRONG_USAGE, Verb
+from typing import TypedDict
+
+from hwsched.cli.verb import DONE, Verb
+from hwsched.values import Discipline, Severity
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+
+
+class LimitRecord(TypedDict):
+    """A number of a rule that a project may change, within its bounds; unit null: a mere number."""
+
+    name: str
+    value: float
+    unit: str | None
+    low: float
+    high: float
+    text: str
+    source: str
+
+
+class RuleRecord(TypedDict):
+    """What a rule declares."""
+
+    id: str
+    title: str
+    discipline: Discipline
+    severity: Severity
+    basis: str
+    limits: list[LimitRecord]
+    cure: str
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -15,36 +42,43 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    import sys
-
-    from hwsched.cli.session import print_json
+    from hwsched.cli.session import print_json, wrong_usage
     from hwsched.rules import RULEBOOK
     from hwsched.rules.page import page_of
+    from hwsched.telling.nearest import nearest_words
     from hwsched.values import DISCIPLINES
 
     chosen = [rule for rule in RULEBOOK if arguments.id in (None, rule.id)]
     if not chosen:
-        print(f"hwsched rules: there is no rule '{arguments.id}'", file=sys.stderr)
-        return WRONG_USAGE
-    if arguments.json:
-        print_json(
-            [
+        near = nearest_words(arguments.id, (rule.id for rule in RULEBOOK))
+        return wrong_usage(f"there is no rule '{arguments.id}'{near}")
+    records: list[RuleRecord] = [
+        {
+            "id": rule.id,
+            "title": rule.title,
+            "discipline": rule.discipline,
+            "severity": rule.severity,
+            "basis": rule.basis,
+            "limits": [
                 {
-                    "id": rule.id,
-                    "title": rule.title,
-                    "discipline": rule.discipline,
-                    "severity": rule.severity,
-                    "basis": rule.basis,
-                    "limits": [
-                        {"name": limit.name, "value": limit.value, "text": limit.text, "source": limit.source}
-                        for limit in rule.limits
-                    ],
-                    "cure": rule.cure,
+                    "name": limit.name,
+                    "value": limit.value,
+                    "unit": limit.unit or None,
+                    "low": limit.low,
+                    "high": limit.high,
+                    "text": limit.text,
+                    "source": limit.source,
                 }
-                for rule in chosen
-            ]
-        )
-    elif arguments.id is None:
+                for limit in rule.limits
+            ],
+            "cure": rule.cure,
+        }
+        for rule in chosen
+    ]
+    print_json(records)
+    if arguments.json:
+        return DONE
+    if arguments.id is None:
         for rule in chosen:
             print(f"{rule.id:<28} {rule.severity:<8} {DISCIPLINES[rule.discipline]}: {rule.title}")
     else:
@@ -52,4 +86,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=list[RuleRecord])

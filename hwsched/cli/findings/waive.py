@@ -2,11 +2,18 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Step
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+
+
+class Waived(Step):
+    """The rule, and the openings at which its findings are accepted, or are no more."""
+
+    rule: str
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -24,7 +31,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.cli.session import opened, step_of, tell_step, who
     from hwsched.operations.findings.waivers import unwaive, waive, waivers_of
     from hwsched.operations.opening.named_openings import openings_of_marks
 
@@ -33,19 +40,20 @@ def _run(arguments: argparse.Namespace) -> int:
         if arguments.back:
             found = waivers_of(project, arguments.rule, opening)
             changes = unwaive(project, [each.id for each in found], who=who(arguments))
-            return tell_step(arguments, "Taken back", changes)
-        changes = waive(
-            project,
-            arguments.rule,
-            person=arguments.person or who(arguments),
-            reason=arguments.reason,
-            who=who(arguments),
-            opening_id=opening,
-            scope=arguments.scope,
-            about=arguments.about,
-            until=arguments.until,
-        )
-    return tell_step(arguments, "Waived", changes)
+        else:
+            changes = waive(
+                project,
+                arguments.rule,
+                person=arguments.person or who(arguments),
+                reason=arguments.reason,
+                who=who(arguments),
+                opening_id=opening,
+                scope=arguments.scope,
+                about=arguments.about,
+                until=arguments.until,
+            )
+        touched: Waived = {"rule": arguments.rule, **step_of(project, changes)}
+    return tell_step(arguments, "Taken back" if arguments.back else "Waived", changes, touched)
 
 
-VERB = Verb(_arguments, _run, in_batch=True)
+VERB = Verb(_arguments, _run, result=Waived, in_batch=True)

@@ -2,11 +2,26 @@
 
 from __future__ import annotations
 
+from typing import Literal, TypedDict
+
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+
+
+class WaiverRecord(TypedDict):
+    """A waiver; mark null: for the whole project, about null: whatever the findings speak of, until null: no end."""
+
+    rule: str
+    about: str | None
+    scope: Literal["opening", "alike", "project"]
+    mark: str | None
+    person: str
+    reason: str
+    given_on: str
+    until: str | None
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -21,12 +36,12 @@ def _run(arguments: argparse.Namespace) -> int:
 
     with opened(arguments) as project:
         found = waivers_with_marks(project)
-    rows = [
+    rows: list[WaiverRecord] = [
         {
             "rule": each.rule,
-            "about": each.about,
+            "about": each.about or None,
             "scope": each.scope,
-            "mark": mark,
+            "mark": mark or None,
             "person": each.person,
             "reason": each.reason,
             "given_on": each.given_on.isoformat(),
@@ -34,8 +49,8 @@ def _run(arguments: argparse.Namespace) -> int:
         }
         for each, mark in found
     ]
+    print_json(rows)
     if arguments.json:
-        print_json(rows)
         return DONE
     for each, mark in found:
         print(f"{mark or 'project'}: {each.rule} {each.about} ({each.scope}): {each.words}")
@@ -44,4 +59,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=list[WaiverRecord])

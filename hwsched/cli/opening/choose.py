@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Step
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
@@ -24,7 +25,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.cli.session import opened, step_of, tell_step, who
     from hwsched.operations.opening.fits_within import and_fit
     from hwsched.operations.opening.hand_choices import choose_part
     from hwsched.operations.opening.lock_points import point_named
@@ -46,7 +47,8 @@ def _run(arguments: argparse.Namespace) -> int:
             )
 
         changes = and_fit(project, choose, verb="choose-part", who=who(arguments)) if arguments.fit else choose()
-    return tell_step(arguments, "Chosen", changes)
+        touched = step_of(project, changes)
+    return tell_step(arguments, "Chosen", changes, touched)
 
 
-VERB = Verb(_arguments, _run, in_batch=True)
+VERB = Verb(_arguments, _run, result=Step, in_batch=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Wrote
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -10,25 +11,28 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_point, add_project
+    from hwsched.cli.session import add_output, add_point, add_project
     from hwsched.operations.opening.drawing_views import POWER_VIEWS, VIEWS
 
     add_project(parser)
     parser.add_argument("mark", help="the opening; for riser a building, for voltages SUPPLY/CIRCUIT")
     parser.add_argument("view", choices=[*VIEWS, *POWER_VIEWS])
-    parser.add_argument("file", help="file to write, ending .svg; - is standard output")
+    add_output(parser, "file to write, ending .svg", "file")
     add_point(parser)
     parser.add_argument("--dark", action="store_true", help="for a dark screen")
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, output_file, tell_wrote
+    from hwsched.cli.session import opened, output_file, output_wanted, tell_wrote, wrong_usage
     from hwsched.operations.opening.drawing_views import draw
 
-    with opened(arguments) as project, output_file(arguments.file, ".svg") as path:
+    wanted = output_wanted(arguments)
+    if wanted:
+        return wrong_usage(wanted)
+    with opened(arguments) as project, output_file(arguments.output, ".svg") as path:
         draw(project, arguments.mark, arguments.view, path, dark=arguments.dark, point=arguments.point)
     tell_wrote(arguments, {})
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Wrote)

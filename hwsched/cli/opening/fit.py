@@ -2,20 +2,71 @@
 
 from __future__ import annotations
 
-from hwsched.cli.verb import DONE, WRONG_USAGE, Verb
+from typing import Any, Literal, TypedDict
+
+from hwsched.cli.verb import DONE, Verb
+from hwsched.operations.opening.showing import FittedPoint
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
-    from typing import Any
+    from collections.abc import Sequence
 
+    from hwsched.operations.opening.fit_differences import Differs
     from hwsched.operations.opening.fitting_openings import FitOutcome
     from hwsched.operations.opening.since_upgrade import SinceUpgrade
-    from hwsched.values import Fit
+
+
+class FittedOpening(TypedDict):
+    """One opening as it was worked out."""
+
+    mark: str
+    status: Literal["fits", "does-not-fit", "to-measure"]
+    kept: bool
+    """Its packet went out, and it keeps what an earlier version worked out, though this one says otherwise."""
+    lock_points: list[FittedPoint]
+
+
+class DifferingValue(TypedDict):
+    """One value that this version works out otherwise; lengths in mm."""
+
+    what: str
+    before: str | float | bool | list[Any] | dict[str, Any] | None
+    after: str | float | bool | list[Any] | dict[str, Any] | None
+    unit: str | None
+
+
+class DifferingOpening(TypedDict):
+    """An opening of which this version says otherwise."""
+
+    mark: str
+    released: bool
+    kept: bool
+    differs: list[DifferingValue]
+
+
+class UpgradeDifferences(TypedDict):
+    """What an earlier version has worked out, beside what this one says."""
+
+    openings: list[DifferingOpening]
+    looked_at_count: int
+    alike_count: int
+    changed: list[str]
+    """Parts of the program that changed since."""
+
+
+class Fitted(TypedDict):
+    """What was worked out; since_upgrade only where that was asked, and then no openings."""
+
+    openings: list[FittedOpening]
+    fits_count: int
+    does_not_fit_count: int
+    to_measure_count: int
+    since_upgrade: UpgradeDifferences | None
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_marks, add_project
+    from hwsched.cli.session import add_dry_run, add_marks, add_project
 
     add_project(parser)
     add_marks(parser)
@@ -24,7 +75,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         action="store_true",
         help="only what an earlier version has worked out; lists what this one says otherwise, and takes it",
     )
-    parser.add_argument("--preview", action="store_true", help="with --since-upgrade: only list, change nothing")
+    add_dry_run(parser, "with --since-upgrade: only list, change nothing")
     parser.add_argument(
         "--released",
         action="store_true",
@@ -33,18 +84,15 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    import sys
+    from hwsched.cli.session import wrong_usage
 
-    if arguments.preview and not arguments.since_upgrade:
-        print("hwsched fit: --preview goes with --since-upgrade", file=sys.stderr)
-        return WRONG_USAGE
+    if arguments.dry_run and not arguments.since_upgrade:
+        return wrong_usage("--dry-run goes with --since-upgrade; opening what-if shows what would be different")
     return _since_upgrade(arguments) if arguments.since_upgrade else _fit_all(arguments)
 
 
 def _fit_all(arguments: argparse.Namespace) -> int:
-    from collections import Counter
-
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, who
+    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, said, who
     from hwsched.operations.opening.fitting_openings import fit_openings
 
     with opened(arguments, tell=False) as project:
@@ -53,12 +101,12 @@ def _fit_all(arguments: argparse.Namespace) -> int:
             changes, outcomes = fit_openings(
                 project, ids, who=who(arguments), released=arguments.released, progress=progress
             )
-    _tell_kept([each.given.opening.mark for each in outcomes if each.kept])
+    tell_kept(outcomes)
+    result = _result(outcomes)
+    print_json(result)
     if arguments.json:
-        print_json([as_json(each) for each in outcomes])
         return DONE
-    statuses = Counter(each.fit.status for each in outcomes)
-    print(f"{len(outcomes)} openings: " + ", ".join(f"{count} {status}" for status, count in sorted(statuses.items())))
+    print(f"{len(outcomes)} openings: " + ", ".join(_counted(result)))
     for each in outcomes if arguments.marks else ():
         print(f"\n{each.given.opening.mark}: {each.fit.status}")
         for at in each.points:
@@ -70,24 +118,35 @@ def _fit_all(arguments: argparse.Namespace) -> int:
                 print(f"  unknown: needs {need.label} ({need.blocks})")
             for refusal in at.fit.refused if at.fit else ():
                 print(f"  refused {refusal.part}: {refusal.reason}")
-    print("Nothing to change." if changes.number is None else f"Change set {changes.number} written.")
+    said(arguments, "Nothing to change." if changes.number is None else f"Change set {changes.number} written.")
     return DONE
 
 
-def _tell_kept(marks: list[str]) -> None:
+def _counted(result: Fitted) -> list[str]:
+    counts = (
+        (result["does_not_fit_count"], "does-not-fit"),
+        (result["fits_count"], "fits"),
+        (result["to_measure_count"], "to-measure"),
+    )
+    return [f"{count} {status}" for count, status in counts if count]
+
+
+def tell_kept(outcomes: Sequence[FitOutcome]) -> None:
+    """Say which openings keep what they were released with."""
     import sys
 
+    marks = [each.given.opening.mark for each in outcomes if each.kept]
     if marks:
         named = ", ".join(marks[:5]) + (f" and {len(marks) - 5} more" if len(marks) > 5 else "")
         print(
             f"Released, kept as an earlier version worked them out, though this one says otherwise: {named}; see "
-            "hwsched fit PROJECT --since-upgrade --released --preview.",
+            "hwsched opening fit PROJECT --since-upgrade --released --dry-run.",
             file=sys.stderr,
         )
 
 
 def _since_upgrade(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, who
+    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, said, who
     from hwsched.operations.opening.fit_differences import in_words
     from hwsched.operations.opening.since_upgrade import since_upgrade, summary, take_since_upgrade
 
@@ -97,79 +156,63 @@ def _since_upgrade(arguments: argparse.Namespace) -> int:
             found = since_upgrade(project, ids, released=arguments.released, progress=progress)
         if found is None:
             return DONE
-        changes = None if arguments.preview else take_since_upgrade(project, found, who=who(arguments))
+        changes = None if arguments.dry_run else take_since_upgrade(project, found, who=who(arguments))
     number = changes.number if changes is not None else None
+    print_json(_result((), _upgrade(found)))
     if arguments.json:
-        print_json(upgrade_json(found, number))
         return DONE
     for each in found.openings:
         packet = f"the packet of {each.packet.at} ({each.packet.by})" if each.packet is not None else ""
-        said = f": released, kept by {packet}" if each.kept else f": released by {packet}" if packet else ""
-        print(f"{each.mark}{said}")
+        kept = f": released, kept by {packet}" if each.kept else f": released by {packet}" if packet else ""
+        print(f"{each.mark}{kept}")
         for what, before, after in (in_words(differs, found.style) for differs in each.differs):
             print(f"  {what}: {before} -> {after}")
     print(summary(found))
-    if not arguments.preview:
-        print("Nothing to change." if number is None else f"Change set {number} written.")
+    if not arguments.dry_run:
+        said(arguments, "Nothing to change." if number is None else f"Change set {number} written.")
     return DONE
 
 
-def upgrade_json(found: SinceUpgrade, number: int | None) -> dict[str, Any]:
-    """Return what differs since an upgrade for machines; lengths in mm."""
+def _result(outcomes: Sequence[FitOutcome], since: UpgradeDifferences | None = None) -> Fitted:
+    from hwsched.operations.opening.showing import fitted_point
+
+    statuses = [each.fit.status for each in outcomes]
+    return {
+        "openings": [
+            {
+                "mark": each.given.opening.mark,
+                "status": each.fit.status,
+                "kept": each.kept,
+                "lock_points": [fitted_point(at) for at in each.points],
+            }
+            for each in outcomes
+        ],
+        "fits_count": statuses.count("fits"),
+        "does_not_fit_count": statuses.count("does-not-fit"),
+        "to_measure_count": statuses.count("to-measure"),
+        "since_upgrade": since,
+    }
+
+
+def _upgrade(found: SinceUpgrade) -> UpgradeDifferences:
     return {
         "openings": [
             {
                 "mark": each.mark,
                 "released": each.packet is not None,
                 "kept": each.kept,
-                "differs": [
-                    {"what": differs.what, "before": differs.before, "after": differs.after, "unit": differs.unit}
-                    for differs in each.differs
-                ],
+                "differs": [_differing(differs) for differs in each.differs],
             }
             for each in found.openings
         ],
-        "looked_at": found.looked_at,
-        "alike": found.alike,
+        "looked_at_count": found.looked_at,
+        "alike_count": found.alike,
         "changed": list(found.changed),
-        "change_set": number,
     }
 
 
-def as_json(outcomes: FitOutcome) -> dict[str, Any]:
-    """Return one opening's fit for machines; of an opening with several lock points that of each too."""
-    whole = {"opening": outcomes.given.opening.mark, **_fit(outcomes.fit)}
-    if len(outcomes.points) == 1:
-        return whole
-    points = [{"name": at.given.point.name, **_fit(at.fit)} for at in outcomes.points if at.fit is not None]
-    return {**whole, "lock_points": points}
+def _differing(differs: Differs) -> DifferingValue:
+    return {"what": differs.what, "before": differs.before, "after": differs.after, "unit": differs.unit or None}
 
 
-def _fit(fit: Fit) -> dict[str, Any]:
-    from dataclasses import asdict
-
-    place, cable = fit.placement, fit.cable
-    return {
-        "status": fit.status,
-        "parts": [
-            {"role": p.role, "part": p.part, "quantity": p.quantity, "reason": p.reason, "source": p.source}
-            for p in fit.parts
-        ],
-        "placement": None if place is None else asdict(place),
-        "cable": None if cable is None else {"length_mm": cable.length_mm, "available_mm": cable.available_mm},
-        "holes": [asdict(hole) for hole in fit.holes],
-        "stack": None if fit.stack is None else asdict(fit.stack),
-        "power": fit.power,
-        "battery": None if fit.battery is None else asdict(fit.battery),
-        "refused": [
-            {"part": r.part, "role": r.role, "rule": r.rule, "reason": r.reason, "values": dict(r.values)}
-            for r in fit.refused
-        ],
-        "needs": [{"fact": need.fact, "label": need.label, "blocks": need.blocks} for need in fit.needs],
-        "cost": f"{fit.cost:f}",
-        "currency": fit.currency,
-        "cost_needs": list(fit.cost_needs),
-    }
-
-
-VERB = Verb(_arguments, _run, in_batch=True)
+VERB = Verb(_arguments, _run, result=Fitted, in_batch=True)

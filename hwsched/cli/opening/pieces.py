@@ -2,14 +2,39 @@
 
 from __future__ import annotations
 
+from typing import TypedDict
+
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
-    from typing import Any
 
     from hwsched.values.piece import Piece
+
+
+class PieceRecord(TypedDict):
+    """A piece, or a lot that is counted."""
+
+    name: str
+    """As --serial and --lot take it."""
+    lock_point: str | None
+    role: str
+    part: str
+    description: str | None
+    quantity: float
+    source: str
+    serial: str | None
+    lot: str | None
+    state: str
+    in_fit: bool
+
+
+class Pieces(TypedDict):
+    """The pieces of an opening."""
+
+    mark: str
+    pieces: list[PieceRecord]
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -29,7 +54,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json, who
     from hwsched.model.errors import ValueRefusedError
     from hwsched.operations.opening.lock_points import point_named
-    from hwsched.operations.opening.named_openings import openings_of_marks
+    from hwsched.operations.opening.named_openings import marks_of, openings_of_marks
     from hwsched.operations.opening.pieces import piece_named, pieces, record_piece
 
     with opened(arguments) as project:
@@ -43,13 +68,15 @@ def _run(arguments: argparse.Namespace) -> int:
                 piece = piece_named(pieces(project, opening), name, point)
                 record_piece(project, opening, piece.id, who=who(arguments), **{option: value})
         found = [each for each in pieces(project, opening) if point in (None, each.point_id)]
+        mark = marks_of(project, [opening])[0]
+    result: Pieces = {"mark": mark, "pieces": [_record(each) for each in found]}
+    print_json(result)
     if arguments.json:
-        print_json([_as_json(each) for each in found])
         return DONE
     for each in found:
         print(_line(each))
     if not found:
-        print(f"{arguments.mark} has no pieces: it has no fit.")
+        print(f"{mark} has no pieces: it has no fit.")
     return DONE
 
 
@@ -63,10 +90,20 @@ def _line(piece: Piece) -> str:
     return f"{where}{piece.role}/{piece.part}#{piece.number}{count}  {piece.description}  {', '.join(known)}".rstrip()
 
 
-def _as_json(piece: Piece) -> dict[str, Any]:
-    from dataclasses import asdict
+def _record(piece: Piece) -> PieceRecord:
+    return {
+        "name": f"{piece.role}/{piece.part}#{piece.number}",
+        "lock_point": piece.point_name or None,
+        "role": piece.role,
+        "part": piece.part,
+        "description": piece.description or None,
+        "quantity": piece.quantity,
+        "source": piece.source,
+        "serial": piece.serial or None,
+        "lot": piece.lot or None,
+        "state": piece.state,
+        "in_fit": piece.in_fit,
+    }
 
-    return asdict(piece)
 
-
-VERB = Verb(_arguments, _run, in_batch=True)
+VERB = Verb(_arguments, _run, result=Pieces, in_batch=True)

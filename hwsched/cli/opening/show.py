@@ -44,7 +44,7 @@ def _tell(opening: OpeningRecord) -> None:
         for need in point.needs:
             print(f"    unknown: needs {need.label} ({need.blocks})")
     for finding in opening.findings:
-        print(f"  {finding.severity}: {finding.rule}: {finding.message}")
+        print(f"  {finding['severity']}: {finding['rule']}: {finding['message']}")
 
 
 VERB = Verb(_arguments, _run, result="hwsched.operations.opening.showing:Shown")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Step
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
@@ -19,7 +20,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.cli.session import opened, step_of, tell_step, who
     from hwsched.operations.opening.hand_choices import release_part, release_unit
     from hwsched.operations.opening.lock_points import point_named
     from hwsched.operations.opening.named_openings import openings_of_marks
@@ -31,7 +32,8 @@ def _run(arguments: argparse.Namespace) -> int:
             changes = release_unit(project, opening, who=who(arguments), point=point)
         else:
             changes = release_part(project, opening, arguments.role, who=who(arguments), point=point)
-    return tell_step(arguments, "Released", changes)
+        touched = step_of(project, changes)
+    return tell_step(arguments, "Left to the fit", changes, touched)
 
 
-VERB = Verb(_arguments, _run, in_batch=True)
+VERB = Verb(_arguments, _run, result=Step, in_batch=True)

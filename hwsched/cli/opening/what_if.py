@@ -2,15 +2,45 @@
 
 from __future__ import annotations
 
-from hwsched.cli.verb import DONE, WRONG_USAGE, Verb
+from typing import Literal, TypedDict
+
+from hwsched.cli.verb import DONE, Verb
+from hwsched.operations.findings.finding_record import FindingRecord
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
     from collections.abc import Iterable
-    from typing import Any
 
+    from hwsched.calc.parts.cost import Cost
     from hwsched.operations.opening.what_if import Difference
+
+
+class DifferenceRecord(TypedDict):
+    """What would be different at one opening; money as exact decimal strings in the project's currency."""
+
+    mark: str
+    before: Literal["fits", "does-not-fit", "to-measure"]
+    after: Literal["fits", "does-not-fit", "to-measure"]
+    gone: list[str]
+    new: list[str]
+    cost_before: str | None
+    cost_after: str | None
+    currency: str | None
+    hole_count_before: int
+    hole_count_after: int
+    findings_gone: list[FindingRecord]
+    findings_new: list[FindingRecord]
+    why: str | None
+
+
+class WhatIf(TypedDict):
+    """What would be different, and whether it was made so."""
+
+    differences: list[DifferenceRecord]
+    asked_count: int
+    accepted: bool
+    shown: str
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -29,10 +59,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    import sys
     from pathlib import Path
 
-    from hwsched.cli.session import asked_openings, opened, print_json, progress_bar, who
+    from hwsched.cli.session import asked_openings, opened, print_json, progress_bar, said, who, wrong_usage
     from hwsched.model.errors import ValueRefusedError
     from hwsched.operations.opening.what_if import Question, accept_answer, what_if
     from hwsched.operations.shown import check_shown, shown_key
@@ -42,8 +71,7 @@ def _run(arguments: argparse.Namespace) -> int:
     for entry in arguments.limit:
         name, equals, value = entry.partition("=")
         if not equals:
-            print(f"hwsched what-if: '{entry}' is not of the form RULE.LIMIT=VALUE", file=sys.stderr)
-            return WRONG_USAGE
+            return wrong_usage(f"'{entry}' is not of the form RULE.LIMIT=VALUE")
         try:
             limits[name] = float(value) if value.strip() else None
         except ValueError:
@@ -60,17 +88,25 @@ def _run(arguments: argparse.Namespace) -> int:
         ids = asked_openings(project, arguments)
         with progress_bar("What if", arguments.json) as progress:
             answer = what_if(project, question, ids, progress=progress)
-        key, step = shown_key((answer, answer.basis.file.key if answer.basis.file else "")), None
+        key = shown_key((answer, answer.basis.file.key if answer.basis.file else ""))
         if arguments.accept:
             check_shown(arguments.shown, key)
-            step = accept_answer(project, answer, who=who(arguments)).number
+            accept_answer(project, answer, who=who(arguments))
+    result: WhatIf = {
+        "differences": differences_json(answer.differences),
+        "asked_count": len(answer.asked),
+        "accepted": arguments.accept,
+        "shown": key,
+    }
+    print_json(result)
     if arguments.json:
-        steps = [] if step is None else [step]
-        print_json({"differences": differences_json(answer.differences), "change_sets": steps, "shown": key})
         return DONE
     print_differences(answer.differences)
     print(f"{len(answer.differences)} of {len(answer.asked)} openings would be different.")
-    print("Accepted." if arguments.accept else f"Nothing is changed yet; --accept makes it so. Shown as {key}.")
+    if arguments.accept:
+        said(arguments, "Accepted.")
+    else:
+        print(f"Nothing is changed yet; --accept makes it so. Shown as {key}.")
     return DONE
 
 
@@ -92,8 +128,10 @@ def print_differences(differences: Iterable[Difference]) -> None:
             print(f"  why: {each.why}")
 
 
-def differences_json(differences: Iterable[Difference]) -> list[dict[str, Any]]:
+def differences_json(differences: Iterable[Difference]) -> list[DifferenceRecord]:
     """Return what would be different for machines; money as exact decimal texts."""
+    from hwsched.operations.findings.finding_record import finding_record
+
     return [
         {
             "mark": each.mark,
@@ -101,16 +139,21 @@ def differences_json(differences: Iterable[Difference]) -> list[dict[str, Any]]:
             "after": each.after,
             "gone": list(each.gone),
             "new": list(each.new),
-            "cost_before": None if each.cost_before is None else f"{each.cost_before.total:f}",
-            "cost_after": None if each.cost_after is None else f"{each.cost_after.total:f}",
-            "holes_before": each.holes_before,
-            "holes_after": each.holes_after,
-            "findings_gone": [{"rule": f.rule, "message": f.message} for f in each.findings_gone],
-            "findings_new": [{"rule": f.rule, "message": f.message} for f in each.findings_new],
-            "why": each.why,
+            "cost_before": _total(each.cost_before),
+            "cost_after": _total(each.cost_after),
+            "currency": each.currency or None,
+            "hole_count_before": each.holes_before,
+            "hole_count_after": each.holes_after,
+            "findings_gone": [finding_record(each.mark, finding) for finding in each.findings_gone],
+            "findings_new": [finding_record(each.mark, finding) for finding in each.findings_new],
+            "why": each.why or None,
         }
         for each in differences
     ]
 
 
-VERB = Verb(_arguments, _run)
+def _total(cost: Cost | None) -> str | None:
+    return None if cost is None else f"{cost.total:f}"
+
+
+VERB = Verb(_arguments, _run, result=WhatIf)

@@ -2,11 +2,33 @@
 
 from __future__ import annotations
 
+from typing import TypedDict
+
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+
+
+class CostLine(TypedDict):
+    """Cost of a building, hardware set or opening: of what is known; labour is null while an hour has no price."""
+
+    key: str
+    hours: float
+    parts: str
+    labour: str | None
+    total: str
+    currency: str | None
+    unknown: list[str]
+
+
+class CostShown(TypedDict):
+    """What the project costs, exact."""
+
+    by: str
+    lines: list[CostLine]
+    whole: CostLine
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -20,6 +42,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.calc.parts.cost import Cost, combined
     from hwsched.cli.session import opened, print_json
     from hwsched.documents.parts.cost_estimate import totals
+    from hwsched.fitting.costing import terms_of
     from hwsched.operations.release.project_view import project_view
     from hwsched.quantities.money import rounded
 
@@ -27,31 +50,36 @@ def _run(arguments: argparse.Namespace) -> int:
         view = project_view(project)
     found = totals(view, arguments.by)
     whole = combined(found.values())
+    currency = terms_of(view.terms, view.catalogue).currency or None
+    priced = view.terms.labour_per_hour is not None
+
+    def line(key: str, cost: Cost) -> CostLine:
+        return {
+            "key": key,
+            "hours": float(cost.hours),
+            "parts": f"{cost.parts:f}",
+            "labour": f"{cost.labour:f}" if priced else None,
+            "total": f"{cost.total:f}",
+            "currency": currency,
+            "unknown": [each.text for each in cost.unknown],
+        }
+
+    lines = [line(key, cost) for key, cost in found.items()]
+    print_json({"by": arguments.by, "lines": lines, "whole": line("whole", whole)})
     if arguments.json:
-        rows = [
-            {
-                "key": key,
-                "hours": f"{c.hours:f}",
-                "parts": f"{c.parts:f}",
-                "labour": f"{c.labour:f}",
-                "total": f"{c.total:f}",
-                "unknown": [u.text for u in c.unknown],
-            }
-            for key, c in found.items()
-        ]
-        print_json({"rows": rows, "total": f"{whole.total:f}", "unknown": [u.text for u in whole.unknown]})
         return DONE
 
     def work(cost: Cost) -> str:
-        return "unknown" if view.terms.labour_per_hour is None else str(rounded(cost.labour))
+        return str(rounded(cost.labour)) if priced else "unknown"
 
+    total = f"total of what is known [{currency}]" if currency else "total of what is known"
     for key, cost in found.items():
         print(
             f"{key:<32} {rounded(cost.hours, 1):>9} h {rounded(cost.parts):>12} {work(cost):>12} "
             f"{rounded(cost.total):>12}"
         )
     print(
-        f"{'total of what is known':<32} {rounded(whole.hours, 1):>9} h {rounded(whole.parts):>12} "
+        f"{total:<32} {rounded(whole.hours, 1):>9} h {rounded(whole.parts):>12} "
         f"{work(whole):>12} {rounded(whole.total):>12}"
     )
     for unknown in whole.unknown:
@@ -59,4 +87,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=CostShown)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Wrote
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -9,21 +10,29 @@ if TYPE_CHECKING:
     import argparse
 
 
+class Exported(Wrote):
+    """The workbook that was written."""
+
+    part_count: int
+
+
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_project
+    from hwsched.cli.session import add_output, add_project
 
     add_project(parser)
-    parser.add_argument("file", help="workbook to write, ending .xlsx; - is standard output")
+    add_output(parser, "workbook to write, ending .xlsx", "file")
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, output_file, tell_wrote
+    from hwsched.cli.session import opened, output_file, output_wanted, tell_wrote, wrong_usage
     from hwsched.operations.parts.catalogue_export import export_catalogue
 
-    with opened(arguments) as project, output_file(arguments.file, ".xlsx") as path:
+    if lacks := output_wanted(arguments):
+        return wrong_usage(lacks)
+    with opened(arguments) as project, output_file(arguments.output, ".xlsx") as path:
         parts = export_catalogue(project, path)
-    tell_wrote(arguments, {"parts": parts}, f": {parts} parts")
+    tell_wrote(arguments, {"part_count": parts}, f": {parts} parts")
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Exported)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.opening.what_if import DifferenceRecord
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -22,8 +23,8 @@ def _run(arguments: argparse.Namespace) -> int:
 
     with opened(arguments) as project:
         found = successors(project)
+    print_json(differences_json(found))
     if arguments.json:
-        print_json(differences_json(found))
         return DONE
     print_differences(found)
     lost = sum(each.after != "fits" or bool(each.why) for each in found)
@@ -31,4 +32,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=list[DifferenceRecord])

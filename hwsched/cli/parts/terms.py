@@ -2,11 +2,24 @@
 
 from __future__ import annotations
 
+from typing import TypedDict
+
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+
+
+class Terms(TypedDict):
+    """What the project pays; money as decimal strings in its currency."""
+
+    currency: str | None
+    discounts: dict[str, str]
+    rates: dict[str, str]
+    labour_per_hour: str | None
+    hours: dict[str, str]
+    learning_rate: str
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -27,8 +40,6 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from dataclasses import asdict
-
     from hwsched.cli.session import opened, print_json, who
     from hwsched.model.queries import read_terms
     from hwsched.operations.parts.cost_terms import set_terms
@@ -37,7 +48,7 @@ def _run(arguments: argparse.Namespace) -> int:
         return {name: value or None for name, _, value in (entry.partition("=") for entry in entries)}
 
     with opened(arguments) as project:
-        changes = set_terms(
+        set_terms(
             project,
             who=who(arguments),
             currency=arguments.currency,
@@ -49,8 +60,16 @@ def _run(arguments: argparse.Namespace) -> int:
         )
         with project.reading() as connection:
             terms = read_terms(connection)
+    told: Terms = {
+        "currency": terms.currency or None,
+        "discounts": dict(terms.discounts),
+        "rates": dict(terms.rates),
+        "labour_per_hour": terms.labour_per_hour,
+        "hours": dict(terms.hours),
+        "learning_rate": terms.learning_rate,
+    }
+    print_json(told)
     if arguments.json:
-        print_json({**asdict(terms), "change_set": changes.number})
         return DONE
     print(
         f"currency {terms.currency or 'that of the parts'}, labour an hour {terms.labour_per_hour or 'unknown'}, "
@@ -62,4 +81,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Terms)

@@ -2,11 +2,19 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Step
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+
+
+class Laid(Step):
+    """What was laid or changed, and the openings that it touched."""
+
+    what: str
+    name: str
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -16,6 +24,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("what", choices=("supply", "circuit", "run"))
     parser.add_argument("name", help="SUPPLY, SUPPLY/CIRCUIT, or for a run the SUPPLY/CIRCUIT that it belongs to")
     parser.add_argument("facts", nargs="*", metavar="FACT=VALUE", help="; ".join(_facts()))
+    parser.add_argument(
+        "--new-building", action="store_true", help="building= may name one that the project does not have yet"
+    )
 
 
 def _facts() -> list[str]:
@@ -27,7 +38,7 @@ def _facts() -> list[str]:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.cli.session import opened, step_of, tell_step, who
     from hwsched.model.errors import ValueRefusedError
     from hwsched.operations.power import power_editing
     from hwsched.operations.power.power_editing import power_row_named, typed_power_fact
@@ -50,13 +61,19 @@ def _run(arguments: argparse.Namespace) -> int:
             )
         elif power_editing.is_power_row(project, arguments.name):
             entity, row_id = power_row_named(project, arguments.name)
-            changes = power_editing.edit_power_row(project, entity, row_id, facts, who=who(arguments))
+            changes = power_editing.edit_power_row(
+                project, entity, row_id, facts, who=who(arguments), new_building=arguments.new_building
+            )
         elif arguments.what == "supply":
-            changes, _ = power_editing.add_supply(project, {**facts, "name": arguments.name}, who=who(arguments))
+            named = {**facts, "name": arguments.name}
+            changes, _ = power_editing.add_supply(
+                project, named, who=who(arguments), new_building=arguments.new_building
+            )
         else:
             owner = power_row_named(project, supply)[1]
             changes, _ = power_editing.add_circuit(project, owner, {**facts, "name": circuit}, who=who(arguments))
-    return tell_step(arguments, "Laid", changes)
+        laid: Laid = {**step_of(project, changes), "what": arguments.what, "name": arguments.name}
+    return tell_step(arguments, "Laid", changes, laid)
 
 
-VERB = Verb(_arguments, _run, in_batch=True)
+VERB = Verb(_arguments, _run, result=Laid, in_batch=True)

@@ -2,11 +2,36 @@
 
 from __future__ import annotations
 
+from typing import TypedDict
+
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+
+
+class Pair(TypedDict):
+    """An opening with the supply that it is to hang on."""
+
+    mark: str
+    supply: str
+    length_m: float
+
+
+class Plan(TypedDict):
+    """A siting; `shown` is the key by which exactly this one is accepted."""
+
+    building: str
+    supplies: list[str]
+    pairs: list[Pair]
+    wire: str
+    wire_m: float
+    proven: bool
+    gap: float
+    left_out: list[str]
+    accepted: bool
+    shown: str
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -24,13 +49,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     from dataclasses import replace
 
-    from hwsched.cli.session import opened, print_json, told_steps, who
+    from hwsched.cli.session import opened, print_json, said, told_steps, who
     from hwsched.operations.power.siting_accepting import accept_siting
     from hwsched.operations.power.supply_siting import propose_siting
     from hwsched.operations.shown import check_shown, shown_key
 
     with opened(arguments) as project:
-        with told_steps(arguments.json) as progress:
+        with told_steps(arguments.json or arguments.quiet) as progress:
             found = propose_siting(
                 project,
                 arguments.building,
@@ -44,21 +69,23 @@ def _run(arguments: argparse.Namespace) -> int:
             check_shown(arguments.shown, key)
             change_set = accept_siting(project, found, who=who(arguments)).number
     names, siting = found.names, found.siting
+    plan: Plan = {
+        "building": found.building,
+        "supplies": [names[each] for each in siting.open],
+        "pairs": [
+            {"mark": names[opening], "supply": names[supply], "length_m": found.lengths_m[opening]}
+            for opening, supply in siting.pairs.items()
+        ],
+        "wire": found.wire,
+        "wire_m": siting.wire_m,
+        "proven": siting.optimal,
+        "gap": 0.0 if siting.optimal else siting.gap,
+        "left_out": list(found.left_out),
+        "accepted": change_set is not None,
+        "shown": key,
+    }
+    print_json(plan)
     if arguments.json:
-        print_json(
-            {
-                "building": found.building,
-                "open": [names[each] for each in siting.open],
-                "pairs": {names[opening]: names[supply] for opening, supply in siting.pairs.items()},
-                "lengths_m": {names[opening]: length for opening, length in found.lengths_m.items()},
-                "wire": found.wire,
-                "wire_m": siting.wire_m,
-                "optimal": True if siting.optimal else siting.gap,
-                "left_out": list(found.left_out),
-                "change_set": change_set,
-                "shown": key,
-            }
-        )
         return DONE
     proven = "proven least" if siting.optimal else f"within {siting.gap:.2%} of the least"
     print(
@@ -71,10 +98,10 @@ def _run(arguments: argparse.Namespace) -> int:
     for line in found.left_out:
         print(f"  left out: {line}")
     if change_set is None:
-        print(f"Nothing is laid yet; --accept lays it. Shown as {key}.")
+        said(arguments, f"Nothing is laid yet; --accept lays it. Shown as {key}.")
     else:
-        print(f"Laid: change set {change_set} written.")
+        said(arguments, f"Laid: change set {change_set} written.")
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Plan)

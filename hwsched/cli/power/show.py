@@ -2,14 +2,101 @@
 
 from __future__ import annotations
 
+from typing import TypedDict
+
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
-    from typing import Any
 
-    from hwsched.values.power import PowerResult
+    from hwsched.values.power import CircuitResult, PowerResult, SupplyResult
+
+
+class NodeShown(TypedDict):
+    """Voltage at a place of a circuit, by state."""
+
+    node: str
+    mark: str | None
+    state_v: dict[str, float]
+    minimum_v: float | None
+    maximum_v: float | None
+
+
+# `from` is a word of the language's own.
+RunShown = TypedDict(
+    "RunShown",
+    {
+        "from": str,
+        "to": str,
+        "length_m": float,
+        "gauge": str,
+        "stranding": str,
+        "state_a": dict[str, float],
+        "state_loss_w": dict[str, float],
+    },
+)
+
+
+class CircuitShown(TypedDict):
+    """A circuit; what has a value a state is left out for a state without a solution, which `collapsed` explains."""
+
+    name: str
+    wire: str | None
+    marks: list[str]
+    limiter_a: float | None
+    source_a: dict[str, float]
+    collapsed: dict[str, str]
+    nodes: list[NodeShown]
+    runs: list[RunShown]
+    problems: list[str]
+
+
+class StandbyShown(TypedDict):
+    """Standby battery of a supply."""
+
+    hours: float
+    load_a: float
+    margin: float
+    ageing: float
+    temperature_c: float | None
+    needed_ah: float
+    size_ah: float | None
+    held_ah: float | None
+    peukert: str | None
+
+
+class SupplyShown(TypedDict):
+    """A supply with its circuits."""
+
+    name: str
+    building: str | None
+    part: str | None
+    output_v: float | None
+    rated_a: float | None
+    held_a: float | None
+    share: float | None
+    standby: StandbyShown | None
+    circuits: list[CircuitShown]
+
+
+class FindingShown(TypedDict):
+    """What a rule says of a supply."""
+
+    supply: str
+    rule: str
+    severity: str
+    message: str
+    cure: str
+    values: dict[str, float]
+    needs: list[str]
+
+
+class Power(TypedDict):
+    """All supplies, worked out."""
+
+    supplies: list[SupplyShown]
+    findings: list[FindingShown]
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -19,13 +106,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, print_json
+    from hwsched.cli.session import opened, print_json, said
     from hwsched.operations.power.power_results import power_result
 
     with opened(arguments) as project:
         work = power_result(project)
+    print_json(as_json(work))
     if arguments.json:
-        print_json(as_json(work))
         return DONE
     for supply in work.supplies:
         share = "" if supply.share is None else f", {supply.share:.0%} of the rating held"
@@ -40,65 +127,90 @@ def _run(arguments: argparse.Namespace) -> int:
         print(f"{names[each.supply_id]}: {each.finding.severity}: {each.finding.rule}: {each.finding.message}")
         print(f"    cure: {each.finding.cure}")
     if not work.supplies:
-        print("Nothing is laid yet.")
+        said(arguments, "Nothing is laid yet.")
     return DONE
 
 
-def as_json(work: PowerResult) -> dict[str, Any]:
+def as_json(work: PowerResult) -> Power:
     """Return the power of a project for machines."""
-    from dataclasses import asdict
-
+    names = {supply.supply.id: supply.supply.name for supply in work.supplies}
     return {
-        "supplies": [
-            {
-                "name": supply.supply.name,
-                "building": supply.supply.building,
-                "part": supply.supply.part,
-                "output_v": supply.output_v,
-                "rated_a": supply.rated_a,
-                "held_a": supply.holding_a,
-                "share": supply.share,
-                "standby": None if supply.standby is None else asdict(supply.standby),
-                "circuits": [
-                    {
-                        "name": circuit.circuit.name,
-                        "limiter_a": circuit.limiter_a,
-                        "source_a": dict(circuit.current_a),
-                        "collapsed": dict(circuit.collapsed),
-                        "nodes": [
-                            {"node": n.name, "volts": dict(n.volts), "minimum_v": n.minimum_v, "maximum_v": n.maximum_v}
-                            for n in circuit.nodes
-                        ],
-                        "runs": [
-                            {
-                                "from": r.from_name,
-                                "to": r.to_name,
-                                "length_m": r.length_m,
-                                "gauge": r.gauge,
-                                "stranding": r.stranding,
-                                "amps": dict(r.amps),
-                                "loss_w": dict(r.loss_w),
-                            }
-                            for r in circuit.runs
-                        ],
-                    }
-                    for circuit in supply.circuits
-                ],
-            }
-            for supply in work.supplies
-        ],
+        "supplies": [_supply(each) for each in work.supplies],
         "findings": [
             {
-                "rule": f.finding.rule,
-                "severity": f.finding.severity,
-                "message": f.finding.message,
-                "cure": f.finding.cure,
-                "values": dict(f.finding.values),
-                "needs": list(f.finding.needs),
+                "supply": names[each.supply_id],
+                "rule": each.finding.rule,
+                "severity": each.finding.severity,
+                "message": each.finding.message,
+                "cure": each.finding.cure,
+                "values": dict(each.finding.values),
+                "needs": list(each.finding.needs),
             }
-            for f in work.findings
+            for each in work.findings
         ],
     }
 
 
-VERB = Verb(_arguments, _run)
+def _supply(held: SupplyResult) -> SupplyShown:
+    standby = held.standby
+    return {
+        "name": held.supply.name,
+        "building": held.supply.building,
+        "part": held.supply.part,
+        "output_v": held.output_v,
+        "rated_a": held.rated_a,
+        "held_a": held.holding_a,
+        "share": held.share,
+        "standby": None
+        if standby is None
+        else {
+            "hours": standby.hours,
+            "load_a": standby.load_a,
+            "margin": standby.margin,
+            "ageing": standby.ageing,
+            "temperature_c": standby.temperature_c,
+            "needed_ah": standby.needed_ah,
+            "size_ah": standby.size_ah,
+            "held_ah": standby.held_ah,
+            "peukert": standby.peukert or None,
+        },
+        "circuits": [_circuit(each) for each in held.circuits],
+    }
+
+
+def _circuit(held: CircuitResult) -> CircuitShown:
+    marks = dict(zip(held.openings, held.marks, strict=True))
+    return {
+        "name": held.circuit.name,
+        "wire": held.wire or None,
+        "marks": list(held.marks),
+        "limiter_a": held.limiter_a,
+        "source_a": dict(held.current_a),
+        "collapsed": dict(held.collapsed),
+        "nodes": [
+            {
+                "node": node.name,
+                "mark": marks.get(node.opening_id or ""),
+                "state_v": dict(node.volts),
+                "minimum_v": node.minimum_v,
+                "maximum_v": node.maximum_v,
+            }
+            for node in held.nodes
+        ],
+        "runs": [
+            {
+                "from": run.from_name,
+                "to": run.to_name,
+                "length_m": run.length_m,
+                "gauge": run.gauge,
+                "stranding": run.stranding,
+                "state_a": dict(run.amps),
+                "state_loss_w": dict(run.loss_w),
+            }
+            for run in held.runs
+        ],
+        "problems": [each.message for each in held.problems],
+    }
+
+
+VERB = Verb(_arguments, _run, result=Power)

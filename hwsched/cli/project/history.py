@@ -40,6 +40,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json
+    from hwsched.model.time_zone import second_of
     from hwsched.operations.project.history import history
 
     with opened(arguments) as project:
@@ -50,7 +51,7 @@ def _run(arguments: argparse.Namespace) -> int:
     if not arguments.json:
         for step in steps:
             undone = " (taken back)" if step.undone else ""
-            print(f"{step.number:>5}  {step.when}  {step.who:<16} {step.summary}{undone}")
+            print(f"{step.number:>5}  {second_of(step.when)}  {step.who:<16} {step.summary}{undone}")
     return DONE
 
 

@@ -16,6 +16,7 @@ class Made(TypedDict):
 
     project: str
     name: str
+    time_zone: str | None
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -26,6 +27,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--name", help="title of the project (default: the file's name)")
     parser.add_argument("--lengths", choices=LENGTH_STYLES, default="fraction", help="how lengths are shown")
     parser.add_argument("--bare-unit", choices=BARE_UNITS, help="unit of numbers written without one")
+    parser.add_argument(
+        "--time-zone", metavar="ZONE", help="whose days count, such as Europe/Lisbon (default: this machine's)"
+    )
 
 
 def _run(arguments: argparse.Namespace) -> int:
@@ -34,11 +38,17 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.model.project import create_project
 
     name = arguments.name or named_after(arguments.project)
-    project = create_project(arguments.project, name, length_style=arguments.lengths, bare_unit=arguments.bare_unit)
+    project = create_project(
+        arguments.project,
+        name,
+        length_style=arguments.lengths,
+        bare_unit=arguments.bare_unit,
+        time_zone=arguments.time_zone,
+    )
     # Of a database's address without its password.
-    place = project.place
+    place, zone = project.place, project.time_zone
     project.close()
-    print_json({"project": place, "name": name})
+    print_json({"project": place, "name": name, "time_zone": zone})
     said(arguments, f"Made {place}: {name}")
     return DONE
 

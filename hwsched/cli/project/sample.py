@@ -32,7 +32,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_output(parser, f"folder to write into (default: {_FOLDER})", "--to", folder=True)
     parser.add_argument(
         "--again", action="store_true",
-        help="put a new project in the place of the one that is there; one that was worked in is kept under another name",
+        help="put a new project in the place of one that is there; one that was worked in is kept under another name",
     )  # fmt: skip
 
 

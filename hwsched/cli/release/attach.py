@@ -2,11 +2,18 @@
 
 from __future__ import annotations
 
-from hwsched.cli.verb import WRONG_USAGE, Verb
+from hwsched.cli.session import Step
+from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+
+
+class AttachedFile(Step):
+    """The new attachment, by which it is taken off again."""
+
+    id: str
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -24,17 +31,15 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    import sys
     from pathlib import Path
 
-    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.cli.session import opened, step_of, tell_step, who, wrong_usage
     from hwsched.operations.release.attachments import attach
     from hwsched.operations.survey.things import thing_named
 
     *words, file = arguments.words
     if not words:
-        print("hwsched attach: name a thing and a file, such as M016 photograph.jpg", file=sys.stderr)
-        return WRONG_USAGE
+        return wrong_usage("name a thing and a file, such as M016 photograph.jpg")
     with opened(arguments) as project:
         thing = thing_named(project, words)
         changes = attach(
@@ -46,7 +51,8 @@ def _run(arguments: argparse.Namespace) -> int:
             title=arguments.title,
             note=arguments.note,
         )
-    return tell_step(arguments, "Attached", changes)
+        attached: AttachedFile = {**step_of(project, changes), "id": changes.added[0]}
+    return tell_step(arguments, "Attached", changes, attached)
 
 
-VERB = Verb(_arguments, _run, in_batch=True)
+VERB = Verb(_arguments, _run, result=AttachedFile, in_batch=True)

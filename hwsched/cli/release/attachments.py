@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TypedDict
+
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -9,19 +11,40 @@ if TYPE_CHECKING:
     import argparse
 
 
+class AttachmentShown(TypedDict):
+    """A file at a thing."""
+
+    id: str
+    mark: str | None
+    about: str
+    name: str
+    title: str | None
+    note: str | None
+    media_type: str
+    byte_count: int
+    sha256: str
+
+
+class Attachments(TypedDict):
+    """Files at things, and where they were written to."""
+
+    attachments: list[AttachmentShown]
+    files: list[str]
+
+
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_project
+    from hwsched.cli.session import add_output, add_project
 
     add_project(parser)
-    parser.add_argument("words", nargs="*", metavar="THING", help="as for hwsched attach; all when left out")
-    parser.add_argument("--fetch", metavar="FOLDER", help="write them into this folder; nothing there is overwritten")
+    parser.add_argument("words", nargs="*", metavar="THING", help="as for hwsched release attach; all when left out")
+    add_output(parser, "write them into this folder; nothing there is overwritten", "--fetch", folder=True)
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from dataclasses import asdict
     from pathlib import Path
 
-    from hwsched.cli.session import opened, print_json
+    from hwsched.cli.session import opened, print_json, said
+    from hwsched.operations.opening.named_openings import marks_by_id
     from hwsched.operations.release.attachments import attachments_of, fetch_into
     from hwsched.operations.survey.things import thing_named
 
@@ -30,18 +53,36 @@ def _run(arguments: argparse.Namespace) -> int:
         # An opening's mark alone means all that hangs at it, at its leaves and at what stands on them.
         opening = thing.row_id if thing is not None and thing.entity == "opening" else None
         found = attachments_of(project, None if opening else thing, opening_id=opening)
-        written = fetch_into(project, found, Path(arguments.fetch)) if arguments.fetch else []
+        written = fetch_into(project, found, Path(arguments.output)) if arguments.output else []
+        marks = marks_by_id(project, {each.opening_id for each in found if each.opening_id})
+    shown: Attachments = {
+        "attachments": [
+            {
+                "id": each.id,
+                "mark": marks.get(each.opening_id or ""),
+                "about": each.about,
+                "name": each.name,
+                "title": each.title or None,
+                "note": each.note or None,
+                "media_type": each.media_type,
+                "byte_count": each.size,
+                "sha256": each.hash,
+            }
+            for each in found
+        ],
+        "files": [str(path) for path in written],
+    }
+    print_json(shown)
     if arguments.json:
-        print_json({"attachments": [asdict(each) for each in found], "written": [str(path) for path in written]})
         return DONE
     for each in found:
         words = " · ".join(word for word in (each.title, each.note) if word)
         print(f"{each.id[:8]}  {each.about:<20} {each.name}  {each.media_type}, {each.size:,} bytes  {words}".rstrip())
     for path in written:
-        print(f"Wrote {path}")
+        said(arguments, f"Wrote {path}")
     if not found:
-        print("Nothing is attached.")
+        said(arguments, "Nothing is attached.")
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Attachments)

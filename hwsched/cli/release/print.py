@@ -2,56 +2,71 @@
 
 from __future__ import annotations
 
-from hwsched.cli.verb import DONE, WRONG_USAGE, Verb
+from hwsched.cli.session import Wrote
+from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
 
 
+class Printed(Wrote):
+    """What was printed, and of which openings it was written down that their packets went out."""
+
+    document: str
+    issued: list[str]
+
+
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_marks, add_project
+    from hwsched.cli.session import add_marks, add_output, add_project
     from hwsched.operations.release.issued_documents import PRINTS
 
     add_project(parser)
     parser.add_argument("document", choices=[name for name, _, _ in PRINTS], help="what to print")
     add_marks(parser)
-    parser.add_argument("--to", default=".", metavar="DIR", help="folder to write into (default: here)")
+    add_output(parser, "folder to write into (default: here)", "--to", folder=True)
     parser.add_argument("--format", action="append", choices=("pdf", "xlsx", "ics"), help="default: all that it has")
     parser.add_argument("--issue", action="store_true", help="packets: write down that those that are ready went out")
     parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    import sys
     from pathlib import Path
 
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, who
+    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, said, who, wrong_usage
     from hwsched.operations.release.issued_documents import issue_by_name
     from hwsched.operations.release.issued_packets import write_down_packets
     from hwsched.operations.release.project_view import project_view
 
     if arguments.issue and arguments.document != "packets":
-        print("hwsched print: --issue goes with packets", file=sys.stderr)
-        return WRONG_USAGE
+        return wrong_usage("--issue goes with packets")
     with opened(arguments) as project:
         view = project_view(project, chosen_openings(project, arguments.marks))
-    with progress_bar("Print", arguments.json) as progress:
+    with progress_bar("Print", arguments.json or arguments.quiet) as progress:
         files = issue_by_name(
-            view, arguments.document, Path(arguments.to), arguments.format, paper=arguments.paper, progress=progress
+            view,
+            arguments.document,
+            Path(arguments.output or "."),
+            arguments.format,
+            paper=arguments.paper,
+            progress=progress,
         )
     # After the files are written: what failed to print must not be down as handed out.
+    issued: list[str] = []
     if arguments.issue:
         with opened(arguments) as project:
             write_down_packets(project, view, who=who(arguments))
-    if arguments.json:
-        print_json([str(path) for path in files])
-    elif len(files) > 4:
-        print(f"Wrote {len(files)} files into {files[0].parent}")
+        issued = [each.mark for each in view.openings if each.ready]
+    printed: Printed = {"files": [str(path) for path in files], "document": arguments.document, "issued": issued}
+    print_json(printed)
+    if len(files) > 4:
+        said(arguments, f"Wrote {len(files)} files into {files[0].parent}")
     else:
         for path in files:
-            print(f"Wrote {path}")
+            said(arguments, f"Wrote {path}")
+    if arguments.issue:
+        said(arguments, f"Written down as given out: {len(issued)} packets")
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Printed)

@@ -2,15 +2,108 @@
 
 from __future__ import annotations
 
-from hwsched.cli.verb import DONE, WRONG_USAGE, Verb
+from typing import Any, TypedDict
+
+from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+    from collections.abc import Iterable
 
     from hwsched.model.project import Project
+    from hwsched.operations.release.revision_differences import Changed as Line
+    from hwsched.values.revision import Scope
 
 _NEXT = "the next"
+
+
+class ScopeShown(TypedDict):
+    """What of the project a revision holds; nothing named: all of it."""
+
+    building: str | None
+    level: str | None
+    marks: list[str]
+
+
+class RevisionShown(TypedDict):
+    """A state that was frozen."""
+
+    letter: str
+    at: str
+    who: str
+    purpose: str | None
+    scope: ScopeShown
+
+
+class Frozen(TypedDict):
+    """What freezing made."""
+
+    letter: str
+    opening_count: int
+    content_count: int
+
+
+class PointThen(TypedDict):
+    """A lock point as it was: what was chosen by hand, and its fit, field for field."""
+
+    chosen: list[dict[str, Any]]
+    fit: dict[str, Any] | None
+
+
+class OpeningShown(TypedDict):
+    """An opening as it was; facts are field for field those of the survey."""
+
+    letter: str
+    at: str
+    mark: str
+    engine: dict[str, Any]
+    opening: dict[str, Any]
+    leaves: list[dict[str, Any]]
+    items: list[dict[str, Any]]
+    points: list[PointThen]
+    findings: list[dict[str, Any]]
+    set: str | None
+    own: list[dict[str, Any]]
+
+
+class Changed(TypedDict):
+    """Something that is otherwise; null where it was or is not there."""
+
+    what: str
+    before: str | None
+    after: str | None
+
+
+class OpeningChanged(TypedDict):
+    """An opening that is otherwise."""
+
+    mark: str
+    kind: str
+    facts: list[Changed]
+    parts: list[Changed]
+    place: list[Changed]
+    holes: list[Changed]
+    findings: list[Changed]
+
+
+class Compared(TypedDict):
+    """Two states compared."""
+
+    before: str
+    after: str
+    openings: list[OpeningChanged]
+    others: list[Changed]
+    same_count: int
+
+
+class Revisions(TypedDict):
+    """Of what was asked for, the others null: all revisions, the one that was frozen, an opening then, a comparison."""
+
+    revisions: list[RevisionShown] | None
+    frozen: Frozen | None
+    shown: OpeningShown | None
+    compared: Compared | None
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -34,19 +127,14 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    import sys
-
-    from hwsched.cli.session import opened
+    from hwsched.cli.session import opened, wrong_usage
 
     if arguments.compare is not None and len(arguments.compare) > 2:
-        print("hwsched revision: --compare takes one letter or two", file=sys.stderr)
-        return WRONG_USAGE
+        return wrong_usage("--compare takes one letter or two")
     if arguments.freeze is None and (arguments.building or arguments.level or arguments.marks or arguments.purpose):
-        print("hwsched revision: --purpose, --building, --level and --mark go with --freeze", file=sys.stderr)
-        return WRONG_USAGE
+        return wrong_usage("--purpose, --building, --level and --mark go with --freeze")
     if arguments.level and not arguments.building:
-        print("hwsched revision: --level goes with --building", file=sys.stderr)
-        return WRONG_USAGE
+        return wrong_usage("--level goes with --building")
     with opened(arguments) as project:
         if arguments.freeze is not None:
             return _freeze(arguments, project)
@@ -58,33 +146,57 @@ def _run(arguments: argparse.Namespace) -> int:
 
 
 def _list(arguments: argparse.Namespace, project: Project) -> int:
-    from hwsched.cli.session import print_json
+    from hwsched.cli.session import said
+    from hwsched.model.time_zone import second_of
     from hwsched.operations.release.revisions import revisions
     from hwsched.values.revision import Scope
 
     found = revisions(project)
+    _answer(
+        revisions=[
+            {
+                "letter": each.letter,
+                "at": each.at,
+                "who": each.person,
+                "purpose": each.purpose or None,
+                "scope": _scope(Scope.of(each.scope)),
+            }
+            for each in found
+        ]
+    )
     if arguments.json:
-        print_json(
-            [
-                {"letter": r.letter, "at": r.at, "person": r.person, "purpose": r.purpose, "scope": r.scope}
-                for r in found
-            ]
-        )
         return DONE
     for each in found:
         words = " · ".join(word for word in (Scope.of(each.scope).words, each.purpose) if word)
-        print(f"{each.letter:<3} {each.at}  {each.person:<16} {words}")
+        print(f"{each.letter:<3} {second_of(each.at)}  {each.person:<16} {words}")
     if not found:
-        print("No revision yet; hwsched revision PROJECT --freeze makes one.")
+        said(arguments, "No revision yet; hwsched release revision PROJECT --freeze makes one.")
     return DONE
 
 
+def _answer(
+    *,
+    revisions: list[RevisionShown] | None = None,
+    frozen: Frozen | None = None,
+    shown: OpeningShown | None = None,
+    compared: Compared | None = None,
+) -> None:
+    from hwsched.cli.session import print_json
+
+    told: Revisions = {"revisions": revisions, "frozen": frozen, "shown": shown, "compared": compared}
+    print_json(told)
+
+
+def _scope(held: Scope) -> ScopeShown:
+    return {"building": held.building, "level": held.level, "marks": list(held.marks)}
+
+
 def _freeze(arguments: argparse.Namespace, project: Project) -> int:
-    from hwsched.cli.session import print_json, progress_bar, who
+    from hwsched.cli.session import progress_bar, said, who
     from hwsched.operations.release.freezing import freeze
     from hwsched.values.revision import Scope
 
-    with progress_bar("Freeze", arguments.json) as progress:
+    with progress_bar("Freeze", arguments.json or arguments.quiet) as progress:
         made = freeze(
             project,
             who=who(arguments),
@@ -93,17 +205,10 @@ def _freeze(arguments: argparse.Namespace, project: Project) -> int:
             scope=Scope(arguments.building, arguments.level, tuple(arguments.marks)),
             progress=progress,
         )
-    if arguments.json:
-        print_json(
-            {
-                "letter": made.letter,
-                "openings": made.openings,
-                "contents": made.contents,
-                "change_set": made.changes.number,
-            }
-        )
-    else:
-        print(f"Revision {made.letter}: {made.openings} openings frozen; change set {made.changes.number} written.")
+    _answer(frozen={"letter": made.letter, "opening_count": made.openings, "content_count": made.contents})
+    said(
+        arguments, f"Revision {made.letter}: {made.openings} openings frozen; change set {made.changes.number} written."
+    )
     return DONE
 
 
@@ -112,19 +217,33 @@ def _show(arguments: argparse.Namespace, project: Project) -> int:
 
     import msgspec
 
-    from hwsched.cli.session import print_json
+    from hwsched.model.time_zone import second_of
     from hwsched.operations.release.revisions import read_revision
 
     letter, mark = arguments.show
     then = read_revision(project, letter, [mark])
     (opening,) = then.openings
+    plain = msgspec.to_builtins
+    points = [{"chosen": list(point.given.chosen), "fit": point.fit} for point in opening.points]
+    _answer(
+        shown={
+            "letter": then.letter,
+            "at": then.at,
+            "mark": opening.mark,
+            "engine": dict(then.engine),
+            "opening": plain(opening.given.opening),
+            "leaves": plain(list(opening.given.leaves)),
+            "items": plain(list(opening.given.items)),
+            "points": plain(points),
+            "findings": plain(list(opening.findings)),
+            "set": opening.set_name or None,
+            "own": plain(list(opening.own)),
+        }
+    )
     if arguments.json:
-        facts = {"opening": opening.given.opening, "leaves": opening.given.leaves, "items": opening.given.items}
-        points = [{"chosen": point.given.chosen, "fit": point.fit} for point in opening.points]
-        shown = {**facts, "points": points, "findings": opening.findings, "set": opening.set_name, "own": opening.own}
-        print_json({"letter": then.letter, "at": then.at, "engine": then.engine, **msgspec.to_builtins(shown)})
         return DONE
-    print(f"{mark} as of revision {then.letter}, frozen {then.at} by {then.person}, {then.engine.get('program', '')}")
+    program = then.engine.get("program", "")
+    print(f"{mark} as of revision {then.letter}, frozen {second_of(then.at)} by {then.person}, {program}")
     for row in (asdict(opening.given.opening), *map(asdict, opening.given.leaves), *map(asdict, opening.given.items)):
         print("  " + ", ".join(f"{name} {value}" for name, value in row.items() if name != "id" and value is not None))
     for point in opening.points:
@@ -137,15 +256,32 @@ def _show(arguments: argparse.Namespace, project: Project) -> int:
 
 
 def _compare(arguments: argparse.Namespace, project: Project) -> int:
-    from dataclasses import asdict
-
-    from hwsched.cli.session import print_json, progress_bar
+    from hwsched.cli.session import progress_bar
     from hwsched.operations.release.revision_differences import differences
 
-    with progress_bar("Compare", arguments.json) as progress:
+    with progress_bar("Compare", arguments.json or arguments.quiet) as progress:
         found = differences(project, *arguments.compare, progress=progress)
+    _answer(
+        compared={
+            "before": found.before,
+            "after": found.after,
+            "openings": [
+                {
+                    "mark": each.mark,
+                    "kind": each.kind,
+                    "facts": _changed(each.facts),
+                    "parts": _changed(each.parts),
+                    "place": _changed(each.place),
+                    "holes": _changed(each.holes),
+                    "findings": _changed(each.findings),
+                }
+                for each in found.openings
+            ],
+            "others": _changed(found.others),
+            "same_count": found.same,
+        }
+    )
     if arguments.json:
-        print_json(asdict(found))
         return DONE
     print(f"{found.before} -> {found.after}: {len(found.openings)} openings are otherwise, {found.same} are the same")
     for each in found.others:
@@ -157,4 +293,8 @@ def _compare(arguments: argparse.Namespace, project: Project) -> int:
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+def _changed(lines: Iterable[Line]) -> list[Changed]:
+    return [{"what": each.what, "before": each.before or None, "after": each.after or None} for each in lines]
+
+
+VERB = Verb(_arguments, _run, result=Revisions)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Step
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
@@ -20,7 +21,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.cli.session import opened, step_of, tell_step, who
     from hwsched.operations.opening.named_openings import openings_of_marks
     from hwsched.operations.survey.editing import add_item, add_opening, typed_facts
 
@@ -33,7 +34,8 @@ def _run(arguments: argparse.Namespace) -> int:
         else:
             facts = typed_facts(project, "opening", {**dict(pairs), "mark": arguments.mark})
             changes, _ = add_opening(project, facts, who=who(arguments), leaves=arguments.leaves)
-    return tell_step(arguments, "Added", changes)
+        touched = step_of(project, changes)
+    return tell_step(arguments, "Added", changes, touched)
 
 
-VERB = Verb(_arguments, _run, in_batch=True)
+VERB = Verb(_arguments, _run, result=Step, in_batch=True)

@@ -2,11 +2,34 @@
 
 from __future__ import annotations
 
+from typing import TypedDict
+
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+
+    from hwsched.model.errors import Clash
+
+
+class Conflict(TypedDict):
+    """A fact that somebody else changed; values as the project shows them."""
+
+    fact: str
+    seen: str
+    present: str
+    wanted: str
+    who: str
+    when: str
+    change_set: int
+
+
+class Edited(TypedDict):
+    """What was touched, or what stood in the way."""
+
+    marks: list[str]
+    conflicts: list[Conflict]
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -26,9 +49,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from dataclasses import asdict
-
-    from hwsched.cli.session import opened, print_json, tell_step, who
+    from hwsched.cli.session import opened, print_json, step_of, tell_step, who
     from hwsched.model.errors import ConflictError
     from hwsched.operations.opening.named_openings import row_of
     from hwsched.operations.survey.typed_values import type_in
@@ -40,10 +61,22 @@ def _run(arguments: argparse.Namespace) -> int:
                 project, entity, row, arguments.fact, arguments.value, who=who(arguments), was=arguments.was
             )
         except ConflictError as conflict:
-            if arguments.json:
-                print_json({"conflict": [asdict(clash) for clash in conflict.clashes]})
+            print_json({"marks": [], "conflicts": [_conflict(clash) for clash in conflict.clashes]})
             raise
-    return tell_step(arguments, "Edited", changes)
+        edited: Edited = {**step_of(project, changes), "conflicts": []}
+    return tell_step(arguments, "Edited", changes, edited)
 
 
-VERB = Verb(_arguments, _run, in_batch=True)
+def _conflict(clash: Clash) -> Conflict:
+    return {
+        "fact": clash.fact,
+        "seen": clash.seen,
+        "present": clash.present,
+        "wanted": clash.wanted,
+        "who": clash.who,
+        "when": clash.when,
+        "change_set": clash.step,
+    }
+
+
+VERB = Verb(_arguments, _run, result=Edited, in_batch=True)

@@ -2,11 +2,21 @@
 
 from __future__ import annotations
 
+from typing import TypedDict
+
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+
+
+class Field(TypedDict):
+    """A field, and the openings whose values went with it."""
+
+    entity: str
+    name: str
+    marks: list[str]
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -24,23 +34,24 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, tell_step, who
+    from hwsched.cli.session import opened, step_of, tell_step, who
     from hwsched.operations.survey.own_fields import define_field, remove_field
 
     with opened(arguments) as project:
         if arguments.remove:
-            removed = remove_field(project, arguments.entity, arguments.name, who=who(arguments))
-            return tell_step(arguments, "Removed", removed)
-        changes = define_field(
-            project,
-            arguments.entity,
-            arguments.name,
-            arguments.label or arguments.name,
-            arguments.kind,
-            who=who(arguments),
-            choices=tuple(arguments.choice),
-        )
-    return tell_step(arguments, "Defined", changes)
+            changes = remove_field(project, arguments.entity, arguments.name, who=who(arguments))
+        else:
+            changes = define_field(
+                project,
+                arguments.entity,
+                arguments.name,
+                arguments.label or arguments.name,
+                arguments.kind,
+                who=who(arguments),
+                choices=tuple(arguments.choice),
+            )
+        touched: Field = {"entity": arguments.entity, "name": arguments.name, **step_of(project, changes)}
+    return tell_step(arguments, "Removed" if arguments.remove else "Defined", changes, touched)
 
 
-VERB = Verb(_arguments, _run, in_batch=True)
+VERB = Verb(_arguments, _run, result=Field, in_batch=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Wrote
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -9,12 +10,20 @@ if TYPE_CHECKING:
     import argparse
 
 
+class Form(Wrote):
+    """The workbook, and how many openings stand in it."""
+
+    opening_count: int
+
+
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_marks
+    from hwsched.cli.session import add_marks, add_output
     from hwsched.quantities import BARE_UNITS
 
-    parser.add_argument("file", help="workbook to write, ending .xlsx; - is standard output")
-    parser.add_argument("--project", help="with the fields of this project's own; needed for --mark")
+    parser.add_argument(
+        "project", nargs="?", help="with the fields of this project's own; needed for --mark; left out: a blank form"
+    )
+    add_output(parser, "workbook to write, ending .xlsx", "file")
     add_marks(parser)
     parser.add_argument(
         "--bare-unit", choices=BARE_UNITS, help="unit that the form asks for (default: the project's, or in)"
@@ -23,26 +32,28 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    import sys
-
-    from hwsched.cli.session import chosen_openings, opened, output_file, tell_wrote
-    from hwsched.cli.verb import WRONG_USAGE
+    from hwsched.cli.session import chosen_openings, opened, output_file, output_wanted, tell_wrote, wrong_usage
     from hwsched.exchange.survey.form import write_survey_form
     from hwsched.operations.survey.survey_forms import write_form
 
-    filled = 0
+    if arguments.project and not arguments.output and not arguments.file:
+        # Before the project stood first, the one word was the file.
+        arguments.project, arguments.output = None, arguments.project
+    wanted = output_wanted(arguments)
+    if wanted:
+        return wrong_usage(wanted)
     if arguments.marks and not arguments.project:
-        print("hwsched survey-form: --mark needs --project", file=sys.stderr)
-        return WRONG_USAGE
-    with output_file(arguments.file, ".xlsx") as path:
+        return wrong_usage("--mark needs a project")
+    filled = 0
+    with output_file(arguments.output, ".xlsx") as path:
         if arguments.project:
             with opened(arguments) as project:
                 ids = chosen_openings(project, arguments.marks)
                 filled = write_form(project, path, ids=ids, bare_unit=arguments.bare_unit)
         else:
             write_survey_form(path, bare_unit=arguments.bare_unit or "in")
-    tell_wrote(arguments, {"openings": filled}, f" with {filled} openings filled in" if filled else "")
+    tell_wrote(arguments, {"opening_count": filled}, f" with {filled} openings filled in" if filled else "")
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Form)

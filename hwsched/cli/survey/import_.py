@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from typing import TypedDict
 
 from hwsched.cli.verb import DONE, REJECTED, Verb
 
@@ -10,9 +11,42 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
 
+    from hwsched.exchange.survey.difference import OpeningChange, Preview
+
+
+class Fact(TypedDict):
+    """A fact that changes; lengths in mm, money as a decimal string, null for unknown."""
+
+    where: str
+    fact: str
+    before: str | float | bool | None
+    after: str | float | bool | None
+
+
+class ChangedOpening(TypedDict):
+    """An opening that is known and changes."""
+
+    mark: str
+    facts: list[Fact]
+    new_leaf_count: int
+    new_item_count: int
+
+
+class SurveyImport(TypedDict):
+    """What a survey changes."""
+
+    new_marks: list[str]
+    changed: list[ChangedOpening]
+    unchanged_count: int
+    missing_marks: list[str]
+    assumptions: list[str]
+    unmapped: list[str]
+    kept: list[str]
+    shown: str | None
+
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_project, add_shown
+    from hwsched.cli.session import add_dry_run, add_project, add_shown
     from hwsched.operations.imports import import_named
     from hwsched.quantities import BARE_UNITS
 
@@ -30,8 +64,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--as-typed", action="store_true", help="take numbers that stand far apart from their column without asking"
     )
-    parser.add_argument("--preview", action="store_true", help="say what would change, write nothing")
-    add_shown(parser, "the same file and the same changes as in a preview")
+    add_dry_run(parser)
+    add_shown(parser, "the same file and the same changes as in a dry run")
     parser.add_argument("--fit", action="store_true", help="fit the openings that it touches, in the same step")
     parser.add_argument(
         "--accept",
@@ -44,7 +78,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
-    from hwsched.cli.session import opened, print_json, progress_bar, who
+    from hwsched.cli.answering import add_input_problem
+    from hwsched.cli.session import opened, print_json, progress_bar, said, who
     from hwsched.exchange.survey.book import SurveyOptions
     from hwsched.operations.shown import check_shown, shown_key
     from hwsched.operations.survey.survey_import import import_survey, preview_survey
@@ -59,11 +94,11 @@ def _run(arguments: argparse.Namespace) -> int:
     with opened(arguments) as project:
         path = Path(arguments.file)
         key: str | None = None
-        if arguments.preview or arguments.shown:
+        if arguments.dry_run or arguments.shown:
             seen = preview_survey(project, path, options)
             preview, problems, number = seen.preview, seen.problems, None
             key = shown_key((seen, seen.basis.key))
-        if not arguments.preview:
+        if not arguments.dry_run:
             check_shown(arguments.shown, key or "")
             with progress_bar("Import", arguments.json) as progress:
                 done = import_survey(
@@ -71,42 +106,47 @@ def _run(arguments: argparse.Namespace) -> int:
                     seen=seen if arguments.shown else None, progress=progress,
                 )  # fmt: skip
             preview, problems, number = done.preview, done.problems, done.changes.number
-    if arguments.json:
-        print_json(
-            {
-                "new": [opening.mark for opening in preview.new],
-                "changed": [
-                    {
-                        "mark": opening.mark,
-                        "facts": [
-                            {"where": fact.where, "fact": fact.attribute, "before": fact.before, "after": fact.after}
-                            for fact in opening.facts
-                        ],
-                    }
-                    for opening in preview.changed
-                ],
-                "unchanged": len(preview.unchanged),
-                "missing": list(preview.missing),
-                "assumptions": list(preview.assumptions),
-                "unmapped": list(preview.unmapped),
-                "kept": list(preview.kept),
-                "problems": [problem.describe() for problem in problems],
-                "change_set": number,
-                "shown": key,
-            }
-        )
-    else:
+    print_json(_result(preview, key))
+    for problem in problems:
+        add_input_problem(problem)
+    if not arguments.json:
         for line in preview.describe():
             print(line)
         for problem in problems:
             print(f"refused: {problem.describe()}", file=sys.stderr)
-        if arguments.preview:
-            print(f"Preview only; nothing was written. Shown as {key}.")
-        elif number is None:
-            print("Nothing to change.")
-        else:
-            print(f"Change set {number} written.")
-    return REJECTED if problems and arguments.preview and arguments.accept == "all" else DONE
+    if arguments.dry_run:
+        if not arguments.json:
+            print(f"Dry run; nothing was written. Shown as {key}.")
+    elif number is None:
+        said(arguments, "Nothing to change.")
+    else:
+        said(arguments, f"Change set {number} written.")
+    return REJECTED if problems and arguments.dry_run and arguments.accept == "all" else DONE
 
 
-VERB = Verb(_arguments, _run, in_batch=True)
+def _result(preview: Preview, key: str | None) -> SurveyImport:
+    return {
+        "new_marks": [opening.mark for opening in preview.new],
+        "changed": [_changed(opening) for opening in preview.changed],
+        "unchanged_count": len(preview.unchanged),
+        "missing_marks": list(preview.missing),
+        "assumptions": list(preview.assumptions),
+        "unmapped": list(preview.unmapped),
+        "kept": list(preview.kept),
+        "shown": key,
+    }
+
+
+def _changed(opening: OpeningChange) -> ChangedOpening:
+    return {
+        "mark": opening.mark,
+        "facts": [
+            {"where": fact.where, "fact": fact.attribute, "before": fact.before, "after": fact.after}
+            for fact in opening.facts
+        ],
+        "new_leaf_count": len(opening.new_leaves),
+        "new_item_count": len(opening.new_items),
+    }
+
+
+VERB = Verb(_arguments, _run, result=SurveyImport, in_batch=True)

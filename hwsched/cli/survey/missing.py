@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TypedDict
+
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -9,35 +11,59 @@ if TYPE_CHECKING:
     import argparse
 
 
+class Fact(TypedDict):
+    """A fact that nobody knows yet."""
+
+    fact: str
+    label: str
+    unblocked_marks: list[str]
+    needing_marks: list[str]
+
+
+class Missing(TypedDict):
+    """What is missing, and the files of the return visit."""
+
+    facts: list[Fact]
+    files: list[str]
+
+
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_project
+    from hwsched.cli.session import add_output, add_project
 
     add_project(parser)
-    parser.add_argument("--to", metavar="DIR", help="write the return-visit sheet and a workbook a building into it")
+    add_output(parser, "write the return-visit sheet and a workbook a building into it", "--to", folder=True)
     parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
 
 
 def _run(arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
-    from hwsched.cli.session import opened, print_json
+    from hwsched.cli.session import opened, print_json, said
     from hwsched.operations.survey.return_visit import missing_and_visit
 
+    folder = Path(arguments.output) if arguments.output else None
     with opened(arguments) as project:
-        found, files = missing_and_visit(project, Path(arguments.to) if arguments.to else None, paper=arguments.paper)
+        found, files = missing_and_visit(project, folder, paper=arguments.paper)
+    facts: list[Fact] = [
+        {
+            "fact": each.fact,
+            "label": each.label,
+            "unblocked_marks": list(each.alone),
+            "needing_marks": list(each.needed),
+        }
+        for each in found
+    ]
+    result: Missing = {"facts": facts, "files": [str(path) for path in files]}
+    print_json(result)
     if arguments.json:
-        rows = [
-            {"fact": f.fact, "label": f.label, "unblocks": list(f.alone), "needed_by": list(f.needed)} for f in found
-        ]
-        print_json({"facts": rows, "files": [str(path) for path in files]})
         return DONE
     for fact in found:
         print(f"{fact.label}: unblocks {len(fact.alone)}, needed by {len(fact.needed)}: {', '.join(fact.needed[:10])}")
     if not found:
         print("Nothing is missing.")
     for path in files:
-        print(f"Wrote {path}")
+        said(arguments, f"Wrote {path}")
     return DONE
 
 
-VERB = Verb(_arguments, _run)
+VERB = Verb(_arguments, _run, result=Missing)

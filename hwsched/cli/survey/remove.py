@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.session import Step
 from hwsched.cli.verb import Verb
 
 TYPE_CHECKING = False
@@ -21,13 +22,14 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, tell_step, who
-    from hwsched.operations.opening.named_openings import row_of
+    from hwsched.operations.opening.named_openings import marks_of, openings_of_marks, row_of
     from hwsched.operations.survey.editing import remove
 
     with opened(arguments) as project:
         entity, row = row_of(project, arguments.mark, arguments.where)
+        touched: Step = {"marks": marks_of(project, openings_of_marks(project, [arguments.mark]))}
         changes = remove(project, entity, row, who=who(arguments))
-    return tell_step(arguments, "Removed", changes)
+    return tell_step(arguments, "Removed", changes, touched)
 
 
-VERB = Verb(_arguments, _run, in_batch=True)
+VERB = Verb(_arguments, _run, result=Step, in_batch=True)

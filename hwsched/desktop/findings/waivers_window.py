@@ -1,7 +1,5 @@
 """All waivers of the project; those selected can be taken back."""
 
-from datetime import date
-
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
@@ -42,10 +40,11 @@ class WaiversWindow(ToolWindow):
         checked = self.desk.workspace.checked
         self.base = newest(self.desk.workspace.project)
         found = waivers(self.desk.workspace.project)
+        today = self.desk.workspace.project.today()
         for each in found:
             opening = checked.get(each.opening_id or "")
             until = each.until.isoformat() if each.until else "no end"
-            over = " (over)" if each.past(date.today()) else ""
+            over = " (over)" if each.past(today) else ""
             mark = opening.given.opening.mark if opening is not None else ""
             item = QTreeWidgetItem(
                 [

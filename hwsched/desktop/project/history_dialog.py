@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.model.history import ChangeSetInfo
+from hwsched.model.time_zone import second_of
 
 _NUMBER = int(Qt.ItemDataRole.UserRole)
 _UNDONE = _NUMBER + 1
@@ -58,7 +59,7 @@ class HistoryDialog(QDialog):
         self.list.clear()
         for step in reversed(steps):
             state = "taken back" if step.undone else ""
-            item = QTreeWidgetItem([str(step.number), step.when[:19].replace("T", " "), step.who, step.summary, state])
+            item = QTreeWidgetItem([str(step.number), second_of(step.when), step.who, step.summary, state])
             item.setData(0, _NUMBER, step.number if step.kind == "edit" else None)
             item.setData(0, _UNDONE, step.undone)
             seen = "" if step.base is None or step.base == step.number - 1 else f", made after seeing step {step.base}"

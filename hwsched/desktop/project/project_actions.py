@@ -148,7 +148,7 @@ class ProjectActions(Subject):
             return
         project = self.state.workspace.project
         base = newest(project)
-        dialog = SettingsDialog(project.title, settings_of(project), self.frame.window)
+        dialog = SettingsDialog(project.title, settings_of(project), project.time_zone, self.frame.window)
         dialog.accepted.connect(lambda: self._on_settings(dialog, base))
         self.settings = dialog
         dialog.open()
@@ -165,7 +165,7 @@ class ProjectActions(Subject):
         self.frame.edit_seen(
             lambda base: set_settings(
                 workspace.project, who=workspace.who, name=name, length_style=lengths, prefer=prefer,
-                limits=limits or None, rules_off=off or None, base=base,
+                time_zone=dialog.zone_answer(), limits=limits or None, rules_off=off or None, base=base,
             ),
             seen,
         )  # fmt: skip

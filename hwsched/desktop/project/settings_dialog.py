@@ -29,11 +29,11 @@ _OWN: Final = _RULE + 2
 class SettingsDialog(QDialog):
     """Units and the rulebook; only what differs is given back."""
 
-    def __init__(self, title: str, settings: Settings, parent: QWidget | None = None) -> None:
+    def __init__(self, title: str, settings: Settings, time_zone: str | None, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle("Settings and rules")
         self.resize(900, 600)
-        self._title, self._settings = title, settings
+        self._title, self._settings, self._zone = title, settings, time_zone or ""
         self.name = QLineEdit(title)
         self.lengths = QComboBox()
         self.lengths.addItems(list(LENGTH_STYLES))
@@ -41,10 +41,14 @@ class SettingsDialog(QDialog):
         self.prefer = QComboBox()
         self.prefer.addItems(list(PREFERENCES))
         self.prefer.setCurrentText(settings.prefer)
+        self.zone = QLineEdit(self._zone)
+        self.zone.setPlaceholderText("this machine's, such as Europe/Lisbon")
+        self.zone.setToolTip("Whose days count for documents, waivers and packets, and whose hours are shown.")
         form = QFormLayout()
         form.addRow("Title", self.name)
         form.addRow("Lengths", self.lengths)
         form.addRow("Rank first by", self.prefer)
+        form.addRow("Time zone", self.zone)
         self.rules = QTreeWidget()
         self.rules.setHeaderLabels(["Rule or limit", "Value", "Basis"])
         self.rules.setAlternatingRowColors(True)
@@ -88,6 +92,11 @@ class SettingsDialog(QDialog):
     def _edit(self, item: QTreeWidgetItem, column: int) -> None:
         if item.data(0, _LIMIT) is not None and column == 1:
             self.rules.editItem(item, 1)
+
+    def zone_answer(self) -> str | None:
+        """Return the time zone, where another one was typed."""
+        typed = self.zone.text().strip()
+        return typed if typed not in ("", self._zone) else None
 
     def answer(self) -> tuple[str | None, str | None, str | None, dict[str, float | None], dict[str, bool]]:
         """Return title, lengths, preference, limits and rules switched off, as far as they differ.

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget,
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.model.errors import minute_of
 from hwsched.operations.release.freezing import FrozenRevision, freeze
 from hwsched.operations.release.revision_differences import Changed, RevisionDifferences, differences
 from hwsched.operations.release.revisions import revisions
@@ -53,7 +54,7 @@ class RevisionsWindow(ToolWindow):
         chosen = set(self.letters())
         self.list.clear()
         for each in revisions(self.desk.workspace.project):
-            at = each.at[:16].replace("T", " ")
+            at = minute_of(each.at)
             item = QTreeWidgetItem([each.letter, at, each.person, Scope.of(each.scope).words, each.purpose])
             self.list.addTopLevelItem(item)
             item.setSelected(each.letter in chosen)

@@ -25,7 +25,7 @@ from hwsched.operations.survey.own_fields import own_attributes
 from hwsched.rules import OF_WAIVERS, RECORDS, in_rulebook
 from hwsched.rules.judging import check, judge_record, of_opening
 from hwsched.survey import ITEM, OPENING
-from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput, PointFit, Severity
+from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput, PointFit
 from hwsched.values.fit import together
 from hwsched.values.record import Record
 from hwsched.values.standing import Standing
@@ -169,7 +169,7 @@ def check_openings(
     """
     with collector_paused():
         made = _judged(project, ids, checker or Checker(), progress, cancelled)
-        return _with_records(project, _with_power(project, made), today or date.today())
+        return _with_records(project, _with_power(project, made), today or project.today())
 
 
 def _judged(
@@ -288,22 +288,6 @@ def _own_values(
     return found
 
 
-def not_passed(checked: Iterable[Checked], limit: Severity) -> list[Checked]:
-    """Return the openings that do not pass: those with an unwaived finding as bad as a limit, or worse.
-
-    An opening that is not judged by a fit that counts never passes, nor does one whose fit is unknown; no waiver and no
-    rule that is off changes that.
-    """
-    bad = frozenset(SEVERITIES[: SEVERITIES.index(limit) + 1])
-    return [
-        each
-        for each in checked
-        if each.fit is None
-        or each.fit.status == "to-measure"
-        or any(f.severity in bad and not f.waived for f in each.findings)
-    ]
-
-
 @of_one_state
 def look_again(
     project: Project, ids: Iterable[str], *, checker: Checker, today: date | None = None, earlier: bool = True
@@ -330,4 +314,4 @@ def look_again(
         With ``stored`` false where the fit was worked out here.
     """
     looked = _judged(project, ids, checker, make=outright, earlier=earlier)
-    return _with_records(project, _with_power(project, looked, fresh=True), today or date.today())
+    return _with_records(project, _with_power(project, looked, fresh=True), today or project.today())

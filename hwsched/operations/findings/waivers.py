@@ -59,7 +59,7 @@ def waive(
     MissingRowError
         For an opening that is not there.
     """
-    day = today or date.today()
+    day = today or project.today()
     last = _day(until)
     if in_rulebook(rule) is None:
         raise ValueRefusedError("rule", f"there is no '{rule}'")

@@ -7,23 +7,36 @@ from hwsched.model.project import Project
 from hwsched.model.queries import opening_ids, read_inputs
 from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import BARE_UNITS, LengthError, parse_length
+from hwsched.telling.nearest import nearest
 
 
 def openings_of_marks(project: Project, marks: Iterable[str]) -> list[str]:
     """Return identifiers of the openings with these marks, in the order given.
 
+    Capital letters count only where two marks differ in nothing else.
+
     Raises
     ------
     MissingRowError
-        Names the marks that the project does not have.
+        Names the marks that the project does not have, and what is nearly the same.
     """
-    wanted = list(dict.fromkeys(marks))
     with project.reading() as connection:
         known = opening_ids(connection)
-    missing = [mark for mark in wanted if mark not in known]
+    found = {mark: _mark_meant(mark, known) for mark in marks}
+    missing = [mark for mark, meant in found.items() if meant is None]
     if missing:
-        raise MissingRowError(f"no opening has the mark {', '.join(missing)}")
-    return [known[mark] for mark in wanted]
+        near = dict.fromkeys(name for mark in missing for name in nearest(mark, known, 1))
+        raise MissingRowError(
+            f"no opening has the mark {', '.join(missing)}" + (f"; nearest: {', '.join(near)}" if near else "")
+        )
+    return list(dict.fromkeys(known[meant] for meant in found.values() if meant is not None))
+
+
+def _mark_meant(typed: str, known: Collection[str]) -> str | None:
+    if typed in known:
+        return typed
+    alike = [mark for mark in known if mark.casefold() == typed.strip().casefold()]
+    return alike[0] if len(alike) == 1 else None
 
 
 def marks_of(project: Project, ids: Collection[str]) -> list[str]:
@@ -32,6 +45,13 @@ def marks_of(project: Project, ids: Collection[str]) -> list[str]:
         return []
     with project.reading() as connection:
         return sorted(mark for mark, opening_id in opening_ids(connection).items() if opening_id in ids)
+
+
+def marks_by_id(project: Project, ids: Collection[str]) -> dict[str, str]:
+    """Return the marks of some openings by their identifiers; those that are gone are left out."""
+    wanted = set(ids)
+    with project.reading() as connection:
+        return {opening_id: mark for mark, opening_id in opening_ids(connection).items() if opening_id in wanted}
 
 
 def openings_of_building(project: Project, building: str) -> list[str]:

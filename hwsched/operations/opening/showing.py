@@ -1,18 +1,20 @@
 """Showing openings for machines: all facts, what was worked out, every hole and screw, power and findings.
 
-The records below are the shape: `hwsched show --schema` prints it as a JSON Schema, and ``resources/schemas/show.json``
-holds it. Lengths are in mm, words as the survey holds them. What people read stands with the documents.
+The records below are the shape: `hwsched opening show --schema` prints it as a JSON Schema, and
+``resources/schemas/show.json`` holds it. Lengths are in mm, words as the
+survey holds them. What people read stands with the documents.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from math import radians, sqrt, tan
-from typing import Final, Literal
+from typing import Any, Final, Literal
 
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change
 from hwsched.operations.findings.checking import Checked, check_openings
+from hwsched.operations.findings.finding_record import FindingRecord, finding_record
 from hwsched.operations.opening.pieces import pieces_by_opening
 from hwsched.operations.power.power_results import power_result
 from hwsched.rules.practice import distance_mm
@@ -20,7 +22,6 @@ from hwsched.rules.reading import lock_leaf
 from hwsched.values import (
     BatteryLife,
     CablePath,
-    Finding,
     FitPart,
     Hole,
     Item,
@@ -67,14 +68,15 @@ class HoleRecord:
     (common practice, unverified). Null where only the part itself tells: it is the template."""
 
 
-@dataclass(frozen=True, slots=True)
-class LockPointRecord:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FittedPoint:
     """A place on a leaf that is locked, and what was worked out for it."""
 
     id: str
     number: int
     """Counted from 1 in the opening."""
-    name: str
+    name: str | None
+    """Null where it needs none: the opening has only one."""
     leaf: str | None
     existing_item: str | None
     """Identifier of the lock that stands there; null where none does."""
@@ -83,8 +85,6 @@ class LockPointRecord:
     status: Literal["fits", "does-not-fit", "to-measure", "not-worked-out"]
     """not-worked-out: nothing is stored, or it belongs to other facts."""
     parts: tuple[FitPart, ...] = ()
-    pieces: tuple[Piece, ...] = ()
-    """What of the parts can be taken in the hand, each with its identifier and what is on record of it."""
     stack: Stack | None = None
     placement: Placement | None = None
     holes: tuple[HoleRecord, ...] = ()
@@ -98,9 +98,17 @@ class LockPointRecord:
     refused: tuple[Refusal, ...] = ()
     cost: Decimal | None = None
     """List prices of the parts, tools left out, as a decimal string; null where it does not fit."""
-    currency: str = ""
+    currency: str | None = None
     cost_needs: tuple[str, ...] = ()
     """What is missing to know the whole cost."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LockPointRecord(FittedPoint):
+    """The same, with the pieces that were given out for it."""
+
+    pieces: tuple[Piece, ...] = ()
+    """What of the parts can be taken in the hand, each with its identifier and what is on record of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,7 +139,7 @@ class OpeningRecord:
     """On record at a place that is locked no more."""
     circuit: CircuitRecord | None
     """None: it hangs on no circuit."""
-    findings: tuple[Finding, ...]
+    findings: tuple[FindingRecord, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,42 +197,50 @@ def _opening(checked: Checked, power: PowerResult, pieces: Sequence[Piece]) -> O
         tuple(_point(point, pieces) for point in checked.points),
         tuple(piece for piece in pieces if not any(piece.point_id == at.given.point.id for at in checked.points)),
         _circuit(power, given.opening.id),
-        checked.findings,
+        tuple(finding_record(given.opening.mark, finding) for finding in checked.findings),
     )
 
 
 def _point(at: PointFit, pieces: Sequence[Piece]) -> LockPointRecord:
+    own = tuple(piece for piece in pieces if piece.point_id == at.given.point.id)
+    return LockPointRecord(**_fitted(at), pieces=own)
+
+
+def fitted_point(at: PointFit) -> FittedPoint:
+    """Return a lock point with what was worked out for it."""
+    return FittedPoint(**_fitted(at))
+
+
+def _fitted(at: PointFit) -> dict[str, Any]:
     given, fit, point = at.given, at.fit, at.given.point
-    own = tuple(piece for piece in pieces if piece.point_id == point.id)
     leaf = lock_leaf(given)
-    on = leaf_name(leaf) if leaf is not None else None
+    place = {
+        "id": point.id,
+        "number": point.number,
+        "name": point.name or None,
+        "leaf": leaf_name(leaf) if leaf is not None else None,
+        "existing_item": point.item_id,
+        "chosen": given.chosen,
+    }
     if fit is None:
-        return LockPointRecord(
-            point.id, point.number, point.name, on, point.item_id, given.chosen, "not-worked-out", pieces=own
-        )
-    return LockPointRecord(
-        point.id,
-        point.number,
-        point.name,
-        on,
-        point.item_id,
-        given.chosen,
-        fit.status,
-        fit.parts,
-        own,
-        fit.stack,
-        fit.placement,
-        tuple(hole_record(given, hole, fit.placement) for hole in fit.holes if hole.purpose not in _SCREWS),
-        tuple(hole_record(given, hole, fit.placement) for hole in fit.holes if hole.purpose in _SCREWS),
-        fit.cable,
-        fit.power,
-        fit.battery,
-        fit.needs,
-        fit.refused,
-        fit.cost if fit.status == "fits" else None,
-        fit.currency,
-        fit.cost_needs,
-    )
+        return {**place, "status": "not-worked-out"}
+    return {
+        **place,
+        "status": fit.status,
+        "parts": fit.parts,
+        "stack": fit.stack,
+        "placement": fit.placement,
+        "holes": tuple(hole_record(given, hole, fit.placement) for hole in fit.holes if hole.purpose not in _SCREWS),
+        "screws": tuple(hole_record(given, hole, fit.placement) for hole in fit.holes if hole.purpose in _SCREWS),
+        "lead": fit.cable,
+        "power": fit.power,
+        "battery": fit.battery,
+        "needs": fit.needs,
+        "refused": fit.refused,
+        "cost": fit.cost if fit.status == "fits" else None,
+        "currency": fit.currency or None,
+        "cost_needs": fit.cost_needs,
+    }
 
 
 def hole_record(given: OpeningInput, hole: Hole, plate: Placement | None = None) -> HoleRecord:

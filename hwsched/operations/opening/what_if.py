@@ -7,7 +7,7 @@ from pathlib import Path
 from hwsched.calc.parts.cost import Cost
 from hwsched.exchange.problems import InputRejected
 from hwsched.fitting.candidate import holes_in
-from hwsched.fitting.costing import price_openings
+from hwsched.fitting.costing import price_openings, terms_of
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.power_queries import read_power
@@ -34,7 +34,7 @@ from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, che
 from hwsched.rules import RULEBOOK
 from hwsched.rules.judging import check, of_opening
 from hwsched.values import Catalogue, Chosen, Finding, Fit, LockPoint, OpeningInput, PointFit
-from hwsched.values.fit import together
+from hwsched.values.fit import Status, together
 from hwsched.values.power import PowerFacts
 from hwsched.wiring import ConnectedOpening, solve_supplies
 
@@ -87,9 +87,9 @@ class Difference:
 
     opening_id: str
     mark: str
-    before: str
-    """Status of its fit."""
-    after: str
+    before: Status
+    """Of its fit."""
+    after: Status
     gone: tuple[str, ...]
     new: tuple[str, ...]
     """Parts with their roles."""
@@ -101,6 +101,8 @@ class Difference:
     findings_new: tuple[Finding, ...]
     why: str = ""
     """Why it no longer fits, where it does not."""
+    currency: str = ""
+    """Of the costs; empty: the project does not say which."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -226,6 +228,7 @@ def _answered(
                 gone,
                 new,
                 effect.why if effect else "",
+                terms_of(terms, other).currency,
             )
         )
     asked_ids = tuple(row[0].given.opening.id for row in rows)
@@ -368,6 +371,7 @@ def successors(
                 tuple(f for f in said if f not in would_say),
                 new,
                 (effect.why if effect else "") or " ".join(worse),
+                terms_of(terms, catalogue).currency,
             )
         )
     return tuple(found)

@@ -50,7 +50,7 @@ def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
     """Take in a catalogue workbook, as `IMPORTS` has it."""
     done = import_catalogue(project, path, who=who, accept=accept)
     said = f"{done.parts} parts read: {done.added} new, {done.changed} changed"
-    counts = {"parts": done.parts, "added": done.added, "changed": done.changed}
+    counts = {"part_count": done.parts, "added_count": done.added, "changed_count": done.changed}
     return TakenIn(done.changes, said, counts, done.problems)
 
 

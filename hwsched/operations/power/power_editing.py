@@ -29,6 +29,7 @@ from hwsched.model.tables import (
     SUPPLY_TABLE,
 )
 from hwsched.operations.changes import Changes
+from hwsched.operations.power.known_buildings import check_building
 from hwsched.operations.survey.accepted_values import accepted, row_there
 from hwsched.survey import CIRCUIT, RUN, SUPPLY, Entity
 
@@ -41,7 +42,9 @@ _KINDS: Final = {"part": "power-supply", "battery": "standby-battery", "wire": "
 """Facts that name a part, and of which kind it must be."""
 
 
-def add_supply(project: Project, facts: Mapping[str, Any], *, who: str) -> tuple[Changes, str]:
+def add_supply(
+    project: Project, facts: Mapping[str, Any], *, who: str, new_building: bool = True
+) -> tuple[Changes, str]:
     """Lay a supply, or name a place where one may stand.
 
     Parameters
@@ -52,6 +55,8 @@ def add_supply(project: Project, facts: Mapping[str, Any], *, who: str) -> tuple
         Values by attribute of `hwsched.survey.power.SUPPLY`; a name at least.
     who : str
         For the journal.
+    new_building : bool
+        Whether its building may be one that the project does not have yet.
 
     Returns
     -------
@@ -68,6 +73,8 @@ def add_supply(project: Project, facts: Mapping[str, Any], *, who: str) -> tuple
     held = _held(SUPPLY, facts)
     _check_name(held.get("name"), "Supply")
     with project.change("lay-supply", f"Lay supply {held['name']}", who) as change:
+        if not new_building and held.get("building"):
+            check_building(change.connection, held["building"])
         row_id = insert_supply(change, held)
     return Changes.of(change), row_id
 
@@ -143,8 +150,9 @@ def edit_power_row(
     *,
     who: str,
     base: int | None = None,
+    new_building: bool = True,
 ) -> Changes:
-    """Set facts of a supply, circuit or run; raises as the verb that lays it.
+    """Set facts of a supply, circuit or run; takes `new_building` and raises as the verb that lays it.
 
     ConflictError is raised for what others changed at these facts since ``base``, the newest change set that was seen.
     """
@@ -160,6 +168,8 @@ def edit_power_row(
         check_parts(change, held)
         if entity == SUPPLY.name and {"building", "level"} & held.keys():
             place = place_of(change, row.level_id)
+            if not new_building and held.get("building"):
+                check_building(change.connection, held["building"])
             wanted = (held.pop("building", place[0]), held.pop("level", place[1]))
             held["level_id"] = levels_for(change, {wanted})[wanted]
         if entity == RUN.name:

@@ -28,6 +28,16 @@ from hwsched.operations.power.power_editing import check_kinds, check_run_among,
 from hwsched.operations.power.power_plan import PowerPlan
 from hwsched.operations.prepared import NotReadyError, change_prepared
 
+_COUNTS: Final = {
+    "levels": "level_count",
+    "places": "place_count",
+    "supplies": "supply_count",
+    "circuits": "circuit_count",
+    "runs": "run_count",
+    "routes": "route_count",
+}
+"""What machines are told of each sheet."""
+
 
 @dataclass(frozen=True, slots=True)
 class PowerImport:
@@ -42,7 +52,7 @@ def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
     """Take in a power workbook, as `IMPORTS` has it: whole or not at all."""
     done = import_power(project, path, who=who)
     said = "Read " + ", ".join(f"{count} {name}" for name, count in done.rows.items())
-    return TakenIn(done.changes, said, {"rows": dict(done.rows)})
+    return TakenIn(done.changes, said, {_COUNTS[name]: count for name, count in done.rows.items()})
 
 
 def import_power(project: Project, path: Path, *, who: str) -> PowerImport:

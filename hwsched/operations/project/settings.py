@@ -1,4 +1,4 @@
-"""What a project decides: its name, how lengths are shown and read, limits of rules, rules that are off, preference."""
+"""What a project decides: name, how lengths are shown and read, time zone, limits of rules, rules off, preference."""
 
 from collections.abc import Mapping
 from math import isfinite
@@ -9,9 +9,11 @@ from sqlalchemy import select
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import BARE_UNITS, Project
 from hwsched.model.tables import PROJECT
+from hwsched.model.time_zone import SETTING, checked_zone
 from hwsched.operations.changes import Changes
 from hwsched.quantities import LENGTH_STYLES
 from hwsched.rules import RULEBOOK
+from hwsched.telling.nearest import nearest_words
 
 PREFERENCES: Final = ("cost", "holes", "stock", "preferred")
 """What ranks the alternatives of a fit first."""
@@ -24,6 +26,7 @@ def set_settings(
     name: str | None = None,
     length_style: str | None = None,
     bare_unit: str | None = None,
+    time_zone: str | None = None,
     limits: Mapping[str, float | None] | None = None,
     rules_off: Mapping[str, bool] | None = None,
     prefer: str | None = None,
@@ -41,6 +44,8 @@ def set_settings(
         What people call the project.
     length_style, bare_unit : str, optional
         How lengths are shown; the unit of one typed without it ("" for: ask).
+    time_zone : str, optional
+        Whose days count and whose hours are told, such as Europe/Lisbon.
     limits : mapping, optional
         ``rule-id.limit`` to value in the unit of the limit's name; None goes back to the rule's own.
     rules_off : mapping, optional
@@ -64,6 +69,7 @@ def set_settings(
         values["bare_unit"] = _one_of("bare unit", bare_unit, BARE_UNITS) if bare_unit else None
     if prefer is not None:
         _one_of("preference", prefer, PREFERENCES)
+    zone = None if time_zone is None else checked_zone(time_zone)
     check_limits(limits or {})
     for rule in rules_off or {}:
         _one_of("rule", rule, [each.id for each in RULEBOOK])
@@ -78,6 +84,8 @@ def set_settings(
             held["rules_off"] = sorted(rule for rule, is_off in off.items() if is_off)
         if prefer is not None:
             held["prefer"] = prefer
+        if zone is not None:
+            held[SETTING] = zone
         change.update(PROJECT, [(row.id, {**values, "settings": held})])
     return Changes.of(change)
 
@@ -96,9 +104,14 @@ def _one_of(what: str, word: str, words: tuple[str, ...] | list[str]) -> str:
 
 
 def check_limits(limits: Mapping[str, float | None]) -> None:
-    """Refuse limits that no rule has, and values that are none; raises ValueRefusedError."""
-    known = [f"{rule.id}.{limit.name}" for rule in RULEBOOK for limit in rule.limits]
+    """Refuse limits that no rule has, and values out of their bounds; raises ValueRefusedError."""
+    known = {f"{rule.id}.{limit.name}": limit for rule in RULEBOOK for limit in rule.limits}
     for name, value in limits.items():
-        _one_of("limit", name, known)
-        if value is not None and not isfinite(value):
-            raise ValueRefusedError(name, f"{value} is no limit")
+        if name not in known:
+            # Nobody reads a hundred names for the one that is meant.
+            near = nearest_words(name, known)
+            rules = "" if near else "; hwsched findings rules lists the rules, and each with its limits"
+            raise ValueRefusedError("limit", f"there is no '{name}'{near}{rules}")
+        bounds = known[name].bounds
+        if value is not None and not (isfinite(value) and known[name].low <= value <= known[name].high):
+            raise ValueRefusedError(name, f"{value:g} is no limit; accepted: {bounds}")

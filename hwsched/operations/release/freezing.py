@@ -79,7 +79,7 @@ def freeze(
     StoppedError
         When it was asked to stop.
     """
-    wanted, day = scope or Scope(), today or date.today()
+    wanted, day = scope or Scope(), today or project.today()
     said = accepted(_PURPOSE, purpose)
     with project.reading() as connection:
         before = read_revisions(connection)

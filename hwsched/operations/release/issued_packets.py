@@ -34,7 +34,7 @@ def write_down_packets(
         The day it is when left out.
     """
     wanted = None if only is None else set(only)
-    day = (today or date.today()).isoformat()
+    day = (today or project.today()).isoformat()
     ready = [each for each in view.openings if each.ready and (wanted is None or each.given.opening.id in wanted)]
     out = {each.given.opening.id: {"at": day, "by": who, "shown_key": packet_key(each.points)} for each in ready}
     with project.change("issue-packets", f"Give out {len(out)} packets", who) as change:

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterable
 from dataclasses import replace
-from datetime import UTC, datetime
 
 from hwsched.attributes import show_value
 from hwsched.documents import OpeningView, ProjectView
@@ -44,7 +43,7 @@ def project_view(
     return ProjectView(
         title=project.title,
         revision=f"working state {change}",
-        date=datetime.now(UTC).date().isoformat(),
+        date=project.today().isoformat(),
         length_style=style,
         openings=tuple(
             OpeningView(

@@ -103,7 +103,7 @@ def differences(
         second = None if after is None else revision_with(connection, after)
     gathered = (
         gather(
-            project, Scope.of(first.scope), today or date.today(), base=first, checker=checker, progress=progress,
+            project, Scope.of(first.scope), today or project.today(), base=first, checker=checker, progress=progress,
             cancelled=cancelled,
         )
         if second is None

@@ -84,7 +84,8 @@ def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
     done = import_survey(project, path, SurveyOptions(), who=who, accept=accept)
     counts = {name: len(getattr(done.preview, name)) for name in ("new", "changed", "unchanged")}
     said = ", ".join(f"{count} {name}" for name, count in counts.items())
-    return TakenIn(done.changes, f"Openings: {said}", counts, tuple(done.problems))
+    told = {f"{name}_count": count for name, count in counts.items()}
+    return TakenIn(done.changes, f"Openings: {said}", told, tuple(done.problems))
 
 
 def import_survey(

@@ -35,8 +35,16 @@ RULE = Rule(
     cure="Measure the clear width with the leaf at 90 degrees; mount nothing that narrows it.",
     judge=_judge,
     limits=(
-        Limit("clear_mm", 812.8, "Clear width.", "ADA 2010, 404.2.3"),
-        Limit("lost_mm", 50.8, "Lost to the open leaf and its hinge.", "FHA guidelines fig. 1, approximate"),
+        Limit("clear_mm", 812.8, "Clear width.", "ADA 2010, 404.2.3", unit="mm", low=0.0, high=2000.0),
+        Limit(
+            "lost_mm",
+            50.8,
+            "Lost to the open leaf and its hinge.",
+            "FHA guidelines fig. 1, approximate",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
     ),
     defers=True,
 )

@@ -43,8 +43,18 @@ RULE = Rule(
     cure="Place the unit higher, or take a flatter one.",
     judge=_judge,
     limits=(
-        Limit("low_mm", 863.6, "Height below which nothing may stand out.", "from memory, unverified"),
-        Limit("depth_mm", 101.6, "Most projection above it.", "from memory, unverified"),
+        Limit(
+            "low_mm",
+            863.6,
+            "Height below which nothing may stand out.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=2500.0,
+        ),
+        Limit(
+            "depth_mm", 101.6, "Most projection above it.", "from memory, unverified", unit="mm", low=0.0, high=500.0
+        ),
     ),
     defers=True,
 )

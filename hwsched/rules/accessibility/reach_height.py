@@ -43,8 +43,8 @@ RULE = Rule(
     cure="Move the reader into reach, or have it confirmed that the lock serves security only.",
     judge=_judge,
     limits=(
-        Limit("low_mm", 863.6, "Lowest operable part.", "ADA 2010, 404.2.7"),
-        Limit("high_mm", 1219.2, "Highest operable part.", "ADA 2010, 404.2.7"),
+        Limit("low_mm", 863.6, "Lowest operable part.", "ADA 2010, 404.2.7", unit="mm", low=0.0, high=2500.0),
+        Limit("high_mm", 1219.2, "Highest operable part.", "ADA 2010, 404.2.7", unit="mm", low=0.0, high=2500.0),
     ),
     defers=True,
 )

@@ -52,5 +52,15 @@ RULE = Rule(
     basis="usable capacity over charge a day; cell capacities are data-sheet values (IEC 60086-2 gives tests, not mAh)",
     cure="Feed the opening from a supply, or take cells of more capacity.",
     judge=_judge,
-    limits=(Limit("days", 180.0, "Least time between changes.", "common practice of our own, editable"),),
+    limits=(
+        Limit(
+            "days",
+            180.0,
+            "Least time between changes.",
+            "common practice of our own, editable",
+            unit="days",
+            low=1.0,
+            high=3650.0,
+        ),
+    ),
 )

@@ -35,5 +35,15 @@ RULE = Rule(
     basis="four times the outside diameter, as ANSI/TIA-568.0-D has it for four-pair cable; the maker's radius decides",
     cure="Round the edges of the holes, fit a sleeve, and pull the lead without a kink.",
     judge=_judge,
-    limits=(Limit("radius_mm", 10.0, "Least bend radius of the lead.", "from memory, unverified: 4 x 2.5 mm"),),
+    limits=(
+        Limit(
+            "radius_mm",
+            10.0,
+            "Least bend radius of the lead.",
+            "from memory, unverified: 4 x 2.5 mm",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
+    ),
 )

@@ -37,5 +37,15 @@ RULE = Rule(
     cure="Take a lead extension whose plugs mate, a part with a longer lead, or a nearer place.",
     judge=_judge,
     slot="unit",
-    limits=(Limit("spare_mm", 0.0, "Lead that must be left over beyond bends and slack.", "common practice"),),
+    limits=(
+        Limit(
+            "spare_mm",
+            0.0,
+            "Lead that must be left over beyond bends and slack.",
+            "common practice",
+            unit="mm",
+            low=0.0,
+            high=3000.0,
+        ),
+    ),
 )

@@ -36,5 +36,15 @@ RULE = Rule(
     basis="common practice",
     cure="Add the bit to the catalogue, or see that the crew has it.",
     judge=_judge,
-    limits=(Limit("tolerance_mm", 0.15, "How far a bit may be off the hole's size.", "from memory, unverified"),),
+    limits=(
+        Limit(
+            "tolerance_mm",
+            0.15,
+            "How far a bit may be off the hole's size.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=25.0,
+        ),
+    ),
 )

@@ -49,6 +49,8 @@ RULE = Rule(
     basis="trade practice: 1.25 times the continuous current; Class 2 limits bound it (NEC Chapter 9 Table 11)",
     cure="Lay a fuse or limiter for the circuit, not above what the supply's class and the wire allow.",
     judge=_judge,
-    limits=(Limit("margin", 1.25, "Limiter over the continuous current.", "trade practice"),),
+    limits=(
+        Limit("margin", 1.25, "Limiter over the continuous current.", "trade practice", unit="", low=1.0, high=5.0),
+    ),
     defers=True,
 )

@@ -50,12 +50,18 @@ RULE = Rule(
             30.0,
             "Of conductors where the circuit does not say.",
             "common practice; 75 C is NEC Table 8",
+            unit="C",
+            low=-40.0,
+            high=105.0,
         ),
         Limit(
             "at_once",
             2.0,
             "Operations at one time where the circuit does not say.",
             "common practice of our own, editable",
+            unit="",
+            low=1.0,
+            high=1000.0,
         ),
     ),
 )

@@ -35,5 +35,9 @@ RULE = Rule(
     basis="trade articles: no more than 75 to 80 % of the rating; above the rating it is an error",
     cure="Take a larger supply, or hang some openings on another one.",
     judge=_judge,
-    limits=(Limit("share", 0.8, "Share of the rating that is used.", "trade articles, 75 to 80 %"),),
+    limits=(
+        Limit(
+            "share", 0.8, "Share of the rating that is used.", "trade articles, 75 to 80 %", unit="", low=0.1, high=1.0
+        ),
+    ),
 )

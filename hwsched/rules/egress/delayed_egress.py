@@ -36,9 +36,25 @@ RULE = Rule(
     "new lock or unit must not hold the opening when the delay is over.",
     judge=_judge,
     limits=(
-        Limit("delay_s", 15.0, "Longest delay; 30 s only where the authority approves.", "NFPA 101, 7.2.1.6.1"),
-        Limit("push_s", 3.0, "Longest push that starts it.", "NFPA 101, 7.2.1.6.1"),
-        Limit("force_n", 66.7, "Greatest force that starts it: 15 lbf.", "NFPA 101, 7.2.1.6.1"),
+        Limit(
+            "delay_s",
+            15.0,
+            "Longest delay; 30 s only where the authority approves.",
+            "NFPA 101, 7.2.1.6.1",
+            unit="s",
+            low=0.0,
+            high=60.0,
+        ),
+        Limit("push_s", 3.0, "Longest push that starts it.", "NFPA 101, 7.2.1.6.1", unit="s", low=0.0, high=15.0),
+        Limit(
+            "force_n",
+            66.7,
+            "Greatest force that starts it: 15 lbf.",
+            "NFPA 101, 7.2.1.6.1",
+            unit="N",
+            low=1.0,
+            high=250.0,
+        ),
     ),
     defers=True,
 )

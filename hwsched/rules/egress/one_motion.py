@@ -37,6 +37,16 @@ RULE = Rule(
     basis="IBC 1010.2.1 (2021), text; NFPA 101, 7.2.1.5.10, secondary copy (existing doors may differ)",
     cure="Show that one movement releases all, or remove the second bolt. Add none.",
     judge=_judge,
-    limits=(Limit("holds", 1.0, "Things that may hold the leaf without a question.", "IBC 1010.2.1 (2021)"),),
+    limits=(
+        Limit(
+            "holds",
+            1.0,
+            "Things that may hold the leaf without a question.",
+            "IBC 1010.2.1 (2021)",
+            unit="",
+            low=0.0,
+            high=10.0,
+        ),
+    ),
     defers=True,
 )

@@ -40,6 +40,16 @@ RULE = Rule(
     cure="Take hardware that needs a smaller hole, or get both listings in writing and record a waiver.",
     judge=_judge,
     slot="unit",
-    limits=(Limit("diameter_mm", 25.4, "Largest round hole, cylinder holes excepted.", "NFPA 80, secondary copies"),),
+    limits=(
+        Limit(
+            "diameter_mm",
+            25.4,
+            "Largest round hole, cylinder holes excepted.",
+            "NFPA 80, secondary copies",
+            unit="mm",
+            low=0.0,
+            high=300.0,
+        ),
+    ),
     defers=True,
 )

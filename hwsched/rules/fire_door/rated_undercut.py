@@ -35,6 +35,8 @@ RULE = Rule(
     basis="NFPA 80, 4.1.3 (to 2019): undercut of wood and composite doors to 3/4 in, secondary copies",
     cure="Report it to the owner before work starts; it is there already and is not cured by this work.",
     judge=_judge,
-    limits=(Limit("undercut_mm", 19.05, "Greatest undercut.", "NFPA 80, secondary copies"),),
+    limits=(
+        Limit("undercut_mm", 19.05, "Greatest undercut.", "NFPA 80, secondary copies", unit="mm", low=0.0, high=200.0),
+    ),
     defers=True,
 )

@@ -47,5 +47,15 @@ RULE = Rule(
     cure="Change the place of the access hole, or take the straight place.",
     judge=_judge,
     slot="unit",
-    limits=(Limit("wall_mm", 3.175, "Least wall between a bore and a face of the leaf.", "from memory, unverified"),),
+    limits=(
+        Limit(
+            "wall_mm",
+            3.175,
+            "Least wall between a bore and a face of the leaf.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
+    ),
 )

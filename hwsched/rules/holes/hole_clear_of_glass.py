@@ -42,5 +42,15 @@ RULE = Rule(
     cure="Take another place for the unit.",
     judge=_judge,
     slot="unit",
-    limits=(Limit("clearance_mm", 12.7, "Least distance of a hole from a lite or louvre.", "from memory, unverified"),),
+    limits=(
+        Limit(
+            "clearance_mm",
+            12.7,
+            "Least distance of a hole from a lite or louvre.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
+    ),
 )

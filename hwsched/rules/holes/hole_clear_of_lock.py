@@ -72,6 +72,9 @@ RULE = Rule(
             6.35,
             "Least material between a hole and another lock's body or its holes.",
             "from memory, unverified; as to the leaf's edge",
+            unit="mm",
+            low=0.0,
+            high=200.0,
         ),
     ),
 )

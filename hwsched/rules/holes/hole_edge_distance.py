@@ -41,5 +41,15 @@ RULE = Rule(
     cure="Drill farther from the edge, or take a unit that needs a smaller hole.",
     judge=_judge,
     slot="unit",
-    limits=(Limit("wall_mm", 6.35, "Least material between a hole and the edge.", "from memory, unverified"),),
+    limits=(
+        Limit(
+            "wall_mm",
+            6.35,
+            "Least material between a hole and the edge.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
+    ),
 )

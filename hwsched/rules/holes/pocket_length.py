@@ -42,12 +42,23 @@ RULE = Rule(
     judge=_judge,
     slot="unit",
     limits=(
-        Limit("bridge_mm", 19.05, "Material left between the unit's pocket and the lock's.", "from memory, unverified"),
+        Limit(
+            "bridge_mm",
+            19.05,
+            "Material left between the unit's pocket and the lock's.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
         Limit(
             "edge_margin_mm",
             50.8,
             "Least distance of the pocket from the leaf's top and bottom.",
             "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=1000.0,
         ),
     ),
 )

@@ -53,7 +53,23 @@ RULE = Rule(
     judge=_judge,
     slot="unit",
     limits=(
-        Limit("side_wall_mm", 9.525, "Least wall on each side of the pocket.", "from memory, unverified"),
-        Limit("back_wall_mm", 6.35, "Least material behind the pocket.", "from memory, unverified"),
+        Limit(
+            "side_wall_mm",
+            9.525,
+            "Least wall on each side of the pocket.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
+        Limit(
+            "back_wall_mm",
+            6.35,
+            "Least material behind the pocket.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
     ),
 )

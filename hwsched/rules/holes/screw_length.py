@@ -44,5 +44,15 @@ RULE = Rule(
     cure="Add a shorter screw of that size to the catalogue.",
     judge=_judge,
     slot="unit",
-    limits=(Limit("left_mm", 3.175, "Least material left before a screw's point.", "from memory, unverified"),),
+    limits=(
+        Limit(
+            "left_mm",
+            3.175,
+            "Least material left before a screw's point.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
+    ),
 )

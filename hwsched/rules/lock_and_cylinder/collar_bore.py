@@ -47,5 +47,15 @@ RULE = Rule(
     cure="Take a collar or ring made for the cylinder's thread.",
     judge=_judge,
     slot="lock",
-    limits=(Limit("play_mm", 3.0, "How loose a collar or ring may sit on the thread.", "from memory, unverified"),),
+    limits=(
+        Limit(
+            "play_mm",
+            3.0,
+            "How loose a collar or ring may sit on the thread.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
+    ),
 )

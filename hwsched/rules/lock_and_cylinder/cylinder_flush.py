@@ -71,8 +71,22 @@ RULE = Rule(
     slot="lock",
     limits=(
         Limit(
-            "tolerance_mm", 25.4 / 32, "How far the head may stand off its collar.", "common practice, one thread pitch"
+            "tolerance_mm",
+            25.4 / 32,
+            "How far the head may stand off its collar.",
+            "common practice, one thread pitch",
+            unit="mm",
+            low=0.0,
+            high=25.0,
         ),
-        Limit("turns_beyond", 2.0, "Turns that the cam may lie beyond the case's centre plane.", "common practice"),
+        Limit(
+            "turns_beyond",
+            2.0,
+            "Turns that the cam may lie beyond the case's centre plane.",
+            "common practice",
+            unit="",
+            low=0.0,
+            high=20.0,
+        ),
     ),
 )

@@ -32,5 +32,15 @@ RULE = Rule(
     cure="Take a shorter cylinder with fewer rings, or thicker trim.",
     judge=_judge,
     slot="lock",
-    limits=(Limit("projection_mm", 12.7, "How far the head may stand proud of the trim.", "from memory, unverified"),),
+    limits=(
+        Limit(
+            "projection_mm",
+            12.7,
+            "How far the head may stand proud of the trim.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
+    ),
 )

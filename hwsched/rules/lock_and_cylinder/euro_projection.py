@@ -75,8 +75,22 @@ RULE = Rule(
     slot="lock",
     limits=(
         Limit(
-            "key_limit_mm", 3.0, "How far the key side may stand past its trim.", "insurance practice, trade glossary"
+            "key_limit_mm",
+            3.0,
+            "How far the key side may stand past its trim.",
+            "insurance practice, trade glossary",
+            unit="mm",
+            low=0.0,
+            high=200.0,
         ),
-        Limit("inside_limit_mm", 10.0, "How far the inside may stand past its trim.", "from memory, unverified"),
+        Limit(
+            "inside_limit_mm",
+            10.0,
+            "How far the inside may stand past its trim.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
     ),
 )

@@ -56,7 +56,13 @@ RULE = Rule(
     slot="lock",
     limits=(
         Limit(
-            "engagement_mm", 9.525, "How far the tailpiece must reach into the case.", "from memory, unverified, 3/8 in"
+            "engagement_mm",
+            9.525,
+            "How far the tailpiece must reach into the case.",
+            "from memory, unverified, 3/8 in",
+            unit="mm",
+            low=0.0,
+            high=200.0,
         ),
     ),
 )

@@ -42,9 +42,29 @@ RULE = Rule(
     judge=_judge,
     slot="lock",
     limits=(
-        Limit("pitch_mm", 25.4 / 32, "Pitch of the case's thread.", "from memory, unverified"),
-        Limit("pitch_tolerance_mm", 0.01, "Deviation allowed.", "from memory, unverified"),
-        Limit("diameter_mm", 29.21, "Diameter of the case's thread.", "from memory, unverified"),
-        Limit("diameter_tolerance_mm", 0.2, "Deviation allowed.", "from memory, unverified"),
+        Limit(
+            "pitch_mm",
+            25.4 / 32,
+            "Pitch of the case's thread.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.1,
+            high=5.0,
+        ),
+        Limit(
+            "pitch_tolerance_mm", 0.01, "Deviation allowed.", "from memory, unverified", unit="mm", low=0.0, high=25.0
+        ),
+        Limit(
+            "diameter_mm",
+            29.21,
+            "Diameter of the case's thread.",
+            "from memory, unverified",
+            unit="mm",
+            low=10.0,
+            high=60.0,
+        ),
+        Limit(
+            "diameter_tolerance_mm", 0.2, "Deviation allowed.", "from memory, unverified", unit="mm", low=0.0, high=25.0
+        ),
     ),
 )

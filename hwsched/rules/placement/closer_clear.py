@@ -31,6 +31,9 @@ RULE = Rule(
             25.4,
             "Least distance of the unit from the closer's body, for its arm.",
             "from memory, unverified; the closer's template decides",
+            unit="mm",
+            low=0.0,
+            high=200.0,
         ),
     ),
 )

@@ -31,6 +31,9 @@ RULE = Rule(
             12.7,
             "Least distance of the unit from the exit device's body and rail.",
             "from memory, unverified; the device's template decides",
+            unit="mm",
+            low=0.0,
+            high=200.0,
         ),
     ),
 )

@@ -51,6 +51,9 @@ RULE = Rule(
             3.175,
             "Least distance of the unit from the band that the stop hides.",
             "from memory, unverified; the usual 1/8 in gap of a leaf in its frame",
+            unit="mm",
+            low=0.0,
+            high=200.0,
         ),
     ),
 )

@@ -31,6 +31,9 @@ RULE = Rule(
             12.7,
             "Least distance of the unit from a lite or louvre, for its stops.",
             "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
         ),
     ),
 )

@@ -43,6 +43,9 @@ RULE = Rule(
             3.175,
             "Least distance of the unit from any other item that stays.",
             "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
         ),
     ),
 )

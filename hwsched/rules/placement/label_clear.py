@@ -31,6 +31,9 @@ RULE = Rule(
             3.175,
             "Least distance of the unit from a label or viewer, so that it can be read and used.",
             "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
         ),
     ),
 )

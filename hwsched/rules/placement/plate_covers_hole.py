@@ -37,5 +37,15 @@ RULE = Rule(
     cure="Move the unit over the hole, or drill the hole where the unit covers it.",
     judge=_judge,
     slot="unit",
-    limits=(Limit("tolerance_mm", 0.01, "How far the hole may lie outside the unit's window.", "common practice"),),
+    limits=(
+        Limit(
+            "tolerance_mm",
+            0.01,
+            "How far the hole may lie outside the unit's window.",
+            "common practice",
+            unit="mm",
+            low=0.0,
+            high=25.0,
+        ),
+    ),
 )

@@ -43,6 +43,14 @@ RULE = Rule(
     judge=_judge,
     slot="unit",
     limits=(
-        Limit("stile_margin_mm", 0.0, "Least distance of the unit from the stile's inner edge.", "common practice"),
+        Limit(
+            "stile_margin_mm",
+            0.0,
+            "Least distance of the unit from the stile's inner edge.",
+            "common practice",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
     ),
 )

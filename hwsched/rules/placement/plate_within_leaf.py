@@ -47,6 +47,14 @@ RULE = Rule(
     judge=_judge,
     slot="unit",
     limits=(
-        Limit("edge_margin_mm", 3.175, "Least distance of the unit from every edge of the leaf.", "common practice"),
+        Limit(
+            "edge_margin_mm",
+            3.175,
+            "Least distance of the unit from every edge of the leaf.",
+            "common practice",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
     ),
 )

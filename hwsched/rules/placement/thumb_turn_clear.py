@@ -27,7 +27,13 @@ RULE = Rule(
     guards=KINDS,
     limits=(
         Limit(
-            "clearance_mm", 3 / 16 * 25.4, "Least distance of the unit from a thumb turn.", "common practice, 3/16 in"
+            "clearance_mm",
+            3 / 16 * 25.4,
+            "Least distance of the unit from a thumb turn.",
+            "common practice, 3/16 in",
+            unit="mm",
+            low=0.0,
+            high=200.0,
         ),
     ),
 )

@@ -31,6 +31,9 @@ RULE = Rule(
             3 / 16 * 25.4,
             "Least distance of the unit from trim, lock, push plate or pull.",
             "common practice, 3/16 in",
+            unit="mm",
+            low=0.0,
+            high=200.0,
         ),
     ),
 )

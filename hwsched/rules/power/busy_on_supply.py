@@ -36,5 +36,15 @@ RULE = Rule(
     cure="Feed the unit from a 12 V DC supply, and survey the distance to it.",
     judge=_judge,
     slot="power",
-    limits=(Limit("operations", 200.0, "Operations a day that batteries are used for.", "from memory, unverified"),),
+    limits=(
+        Limit(
+            "operations",
+            200.0,
+            "Operations a day that batteries are used for.",
+            "from memory, unverified",
+            unit="",
+            low=1.0,
+            high=10000.0,
+        ),
+    ),
 )

@@ -38,5 +38,7 @@ RULE = Rule(
     cure="Add a door loop or transfer hinge, listed where the opening is rated.",
     judge=_judge,
     slot="power",
-    limits=(Limit("conductors", 2.0, "Conductors that the unit needs.", "common practice"),),
+    limits=(
+        Limit("conductors", 2.0, "Conductors that the unit needs.", "common practice", unit="", low=1.0, high=40.0),
+    ),
 )

@@ -37,7 +37,15 @@ RULE = Rule(
     cure="Take a supply marked as a Class 2 source.",
     judge=_judge,
     limits=(
-        Limit("power_va", 100.0, "Greatest power of a Class 2 source up to 30 V.", "NEC Ch. 9 Table 11, commentary"),
+        Limit(
+            "power_va",
+            100.0,
+            "Greatest power of a Class 2 source up to 30 V.",
+            "NEC Ch. 9 Table 11, commentary",
+            unit="VA",
+            low=1.0,
+            high=1000.0,
+        ),
     ),
     defers=True,
 )

@@ -59,5 +59,15 @@ RULE = Rule(
     cure="Take a thicker wire, a nearer supply, or a unit that takes a higher voltage.",
     judge=_judge,
     slot="power",
-    limits=(Limit("temperature_c", 30.0, "Temperature of the conductor.", "common practice; 75 C is NEC Table 8"),),
+    limits=(
+        Limit(
+            "temperature_c",
+            30.0,
+            "Temperature of the conductor.",
+            "common practice; 75 C is NEC Table 8",
+            unit="C",
+            low=-40.0,
+            high=105.0,
+        ),
+    ),
 )

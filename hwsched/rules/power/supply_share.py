@@ -38,5 +38,9 @@ RULE = Rule(
     cure="Take a larger supply.",
     judge=_judge,
     slot="power",
-    limits=(Limit("share", 0.8, "Share of the rating that is used.", "trade articles, 75 to 80 %"),),
+    limits=(
+        Limit(
+            "share", 0.8, "Share of the rating that is used.", "trade articles, 75 to 80 %", unit="", low=0.1, high=1.0
+        ),
+    ),
 )

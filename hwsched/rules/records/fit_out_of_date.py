@@ -9,8 +9,8 @@ from hwsched.values.standing import WHY, Standing
 
 _CURES: Final[Mapping[Standing, str]] = {
     "earlier-version": (
-        "See what differs, and take it: hwsched fit PROJECT --since-upgrade; with --released also where a packet went "
-        "out."
+        "See what differs, and take it: hwsched opening fit PROJECT --since-upgrade; with --released also where a "
+        "packet went out."
     )
 }
 

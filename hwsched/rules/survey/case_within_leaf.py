@@ -36,6 +36,14 @@ RULE = Rule(
     judge=_judge,
     slot="lock",
     limits=(
-        Limit("wall_mm", 0.8, "Least wall on each side of the case: the face sheet.", "ANSI/SDI A250.8, 20 gauge"),
+        Limit(
+            "wall_mm",
+            0.8,
+            "Least wall on each side of the case: the face sheet.",
+            "ANSI/SDI A250.8, 20 gauge",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
     ),
 )

@@ -48,5 +48,15 @@ RULE = Rule(
     basis="geometry",
     cure="Measure the footprints of both again.",
     judge=_judge,
-    limits=(Limit("overlap_mm", 6.35, "Overlap that is taken for a survey's tolerance.", "from memory, unverified"),),
+    limits=(
+        Limit(
+            "overlap_mm",
+            6.35,
+            "Overlap that is taken for a survey's tolerance.",
+            "from memory, unverified",
+            unit="mm",
+            low=0.0,
+            high=200.0,
+        ),
+    ),
 )

@@ -41,7 +41,13 @@ RULE = Rule(
     judge=_judge,
     limits=(
         Limit(
-            "over_mm", 50.8, "How far an item may reach past the leaf, as closers and astragals do.", "common practice"
+            "over_mm",
+            50.8,
+            "How far an item may reach past the leaf, as closers and astragals do.",
+            "common practice",
+            unit="mm",
+            low=0.0,
+            high=500.0,
         ),
     ),
 )

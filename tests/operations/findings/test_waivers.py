@@ -9,7 +9,8 @@ import pytest
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.release.schedule import SCHEDULE
 from hwsched.model.errors import MissingRowError, ValueRefusedError
-from hwsched.operations.findings.checking import Checker, check_openings, look_again, not_passed
+from hwsched.operations.findings.checking import Checker, check_openings, look_again
+from hwsched.operations.findings.verdict import not_passed
 from hwsched.operations.findings.waiver_book import WaiverBook, facts_of, facts_of_rule
 from hwsched.operations.findings.waivers import unwaive, waive, waivers, waivers_of
 from hwsched.operations.opening.fitting_openings import fit_openings

@@ -21,7 +21,8 @@ from hwsched.model.project import open_project
 from hwsched.model.queries import StoredFit, latest_change, opening_ids, read_fits, read_inputs
 from hwsched.model.tables import CHANGE_SET, ENGINE, ISSUED_PACKET, OPENING_FIT
 from hwsched.model.upgrading import upgrade_project
-from hwsched.operations.findings.checking import Checker, check_openings, look_again, not_passed
+from hwsched.operations.findings.checking import Checker, check_openings, look_again
+from hwsched.operations.findings.verdict import not_passed
 from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.fits_within import FitMemory, fit_within
 from hwsched.operations.opening.fitting_openings import fit_openings

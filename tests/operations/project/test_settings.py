@@ -10,9 +10,10 @@ from hwsched.operations.project.settings import set_settings
 from hwsched.rules import Limit, Rule
 from hwsched.values import Settings
 
+LOW = Limit("low_mm", 864.0, "", "common practice", unit="mm", low=100.0, high=2000.0)
 RULES = tuple(
     Rule(name, name, "egress", "note", "common practice", "", lambda given, fit, limits: (), limits=limits)
-    for name, limits in (("reach", (Limit("low_mm", 864.0, "", "common practice"),)), ("width", ()))
+    for name, limits in (("reach", (LOW,)), ("width", ()))
 )
 
 
@@ -52,6 +53,12 @@ def test_without_a_difference_there_is_no_step(project):
     assert set_settings(project, who="ann", name="Yard", length_style="fraction").number is None
 
 
+@pytest.mark.parametrize("bound", [100.0, 2000.0])
+def test_a_bound_itself_is_accepted(project, bound):
+    set_settings(project, who="ann", limits={"reach.low_mm": bound})
+    assert held(project).limits == {"reach.low_mm": bound}
+
+
 @pytest.mark.parametrize(
     ("wrong", "word"),
     [
@@ -61,6 +68,8 @@ def test_without_a_difference_there_is_no_step(project):
         ({"prefer": "luck"}, "luck"),
         ({"limits": {"reach.high_mm": 1.0}}, r"reach\.low_mm"),
         ({"limits": {"reach.low_mm": float("nan")}}, "nan"),
+        ({"limits": {"reach.low_mm": -5.0}}, "-5 is no limit; accepted: 100 to 2000 mm"),
+        ({"limits": {"reach.low_mm": 2000.1}}, "2000.1 is no limit; accepted: 100 to 2000 mm"),
         ({"rules_off": {"nothing": True}}, "nothing"),
     ],
 )

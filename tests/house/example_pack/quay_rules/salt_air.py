@@ -28,7 +28,9 @@ RULE = Rule(
     discipline="placement",
     severity="warning",
     basis="common practice of the shop that adds this rule",
-    cure="Choose a rain hood: hwsched choose PROJECT MARK mounting PART.",
+    cure="Choose a rain hood: hwsched opening choose PROJECT MARK mounting PART.",
     judge=_judge,
-    limits=(Limit("overhang_mm", 40.0, "Least overhang of the hood.", "common practice"),),
+    limits=(
+        Limit("overhang_mm", 40.0, "Least overhang of the hood.", "common practice", unit="mm", low=0.0, high=300.0),
+    ),
 )

@@ -1,0 +1,95 @@
+"""What a check comes to: how many findings, and how many openings no rule could judge by a result that counts."""
+
+from collections import Counter
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Final, Literal, TypeAlias
+
+from hwsched.operations.findings.checking import Checked
+from hwsched.values import SEVERITIES, Severity
+
+Unjudged: TypeAlias = Literal[
+    "facts-changed", "earlier-version", "not-worked-out", "to-measure", "does-not-fit"
+]  # fmt: skip
+"""Why an opening does not pass whatever the rules say: how its fit stands, else its status."""
+
+UNJUDGED_WORDS: Final[dict[Unjudged, str]] = {
+    "facts-changed": "changed since worked out",
+    "earlier-version": "worked out by an earlier version",
+    "not-worked-out": "never worked out",
+    "to-measure": "to measure",
+    "does-not-fit": "without a fit",
+}
+"""As they follow a number of openings."""
+
+
+@dataclass(frozen=True, slots=True)
+class Counts:
+    """How many of each; findings that are waived are counted as such only."""
+
+    opening_count: int
+    error_count: int
+    warning_count: int
+    note_count: int
+    waived_count: int
+    facts_changed_count: int
+    earlier_version_count: int
+    not_worked_out_count: int
+    to_measure_count: int
+    does_not_fit_count: int
+    not_judged_count: int
+    """The last five together."""
+
+    @property
+    def words(self) -> str:
+        """The last line for people."""
+        said = ", ".join(f"{getattr(self, f'{severity}_count')} {severity}" for severity in SEVERITIES)
+        said += f", {self.waived_count} waived" if self.waived_count else ""
+        counts = ((getattr(self, f"{why.replace('-', '_')}_count"), words) for why, words in UNJUDGED_WORDS.items())
+        unjudged = ", ".join(f"{count} {words}" for count, words in counts if count)
+        openings = "1 opening" if self.opening_count == 1 else f"{self.opening_count} openings"
+        return f"{openings}: {said}" + (f"; not judged: {unjudged}" if unjudged else "")
+
+
+def unjudged(checked: Checked) -> Unjudged | None:
+    """Return why an opening does not pass whatever the rules say of it; None where its fit counts and is one."""
+    if checked.fit is None:
+        # Of an opening with several lock points one may lack what the others have.
+        return "not-worked-out" if checked.standing == "current" else checked.standing
+    return None if checked.fit.status == "fits" else checked.fit.status
+
+
+def counts_of(checked: Iterable[Checked]) -> Counts:
+    """Count what a check found and what it could not judge."""
+    openings = list(checked)
+    said = Counter("waived" if f.waived else f.severity for each in openings for f in each.findings)
+    why = Counter(filter(None, map(unjudged, openings)))
+    return Counts(
+        opening_count=len(openings),
+        error_count=said["error"],
+        warning_count=said["warning"],
+        note_count=said["note"],
+        waived_count=said["waived"],
+        facts_changed_count=why["facts-changed"],
+        earlier_version_count=why["earlier-version"],
+        not_worked_out_count=why["not-worked-out"],
+        to_measure_count=why["to-measure"],
+        does_not_fit_count=why["does-not-fit"],
+        not_judged_count=sum(why.values()),
+    )
+
+
+def found(checked: Iterable[Checked], limit: Severity) -> list[Checked]:
+    """Return the openings with an unwaived finding as bad as a limit, or worse."""
+    bad = frozenset(SEVERITIES[: SEVERITIES.index(limit) + 1])
+    return [each for each in checked if any(f.severity in bad and not f.waived for f in each.findings)]
+
+
+def not_passed(checked: Iterable[Checked], limit: Severity) -> list[Checked]:
+    """Return the openings that do not pass: those with such a finding, and those that are not judged.
+
+    No waiver and no rule that is off lets an opening pass that has no fit that counts.
+    """
+    openings = list(checked)
+    bad = {each.given.opening.id for each in found(openings, limit)}
+    return [each for each in openings if each.given.opening.id in bad or unjudged(each) is not None]

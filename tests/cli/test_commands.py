@@ -7,7 +7,7 @@ import sys
 
 import pytest
 
-from hwsched.calc import CALCULATORS
+from hwsched.calc.calculators import CALCULATORS
 from hwsched.cli import ENTRIES, ROOMS
 from hwsched.cli.command import run
 from tests.cli.answers import answer, result
@@ -37,7 +37,9 @@ def test_every_room_lists_its_verbs(room, capsys):
 @pytest.mark.parametrize("entry", [each for each in ENTRIES if each.earlier], ids=lambda entry: entry.spelling)
 def test_an_earlier_spelling_works_and_says_the_present_one(entry, capsys):
     for earlier in entry.earlier:
-        assert run([*earlier.split(), "--help"]) == 0
+        # What is the name of a room too asks for the room's help by itself.
+        project = ["p.hwsched"] if earlier in {room.name for room in ROOMS} else []
+        assert run([*earlier.split(), *project, "--help"]) == 0
         assert f"hwsched {entry.spelling} " in capsys.readouterr().out
 
 

@@ -142,6 +142,10 @@ LISTS: tuple[ListKind, ...] = (
         "power", "loads", "an opening on a circuit, with its volts", "mark", rows="hwsched.operations.power.lists:loads"
     ),
     ListKind(
+        "power", "facts", "what can be said of a supply, a circuit, a run", "fact",
+        rows="hwsched.operations.survey.lists:power_facts", first=("fact", "label", "unit", "kind"),
+    ),
+    ListKind(
         "power", "routes", "a measured cable route, or a pinned pair", "mark",
         query=(
             "SELECT o.id AS _opening_id, o.mark, s.name AS supply, r.length_m, r.pinned FROM route r "

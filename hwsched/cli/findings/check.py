@@ -33,8 +33,8 @@ class Check(TypedDict):
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.choices import SEVERITIES
     from hwsched.cli.session import add_marks, add_project
-    from hwsched.values import SEVERITIES
 
     add_project(parser)
     add_marks(parser)

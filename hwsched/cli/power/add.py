@@ -23,18 +23,15 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     parser.add_argument("what", choices=("supply", "circuit", "run"))
     parser.add_argument("name", help="SUPPLY, SUPPLY/CIRCUIT, or for a run the SUPPLY/CIRCUIT that it belongs to")
-    parser.add_argument("facts", nargs="*", metavar="FACT=VALUE", help="; ".join(_facts()))
+    parser.add_argument(
+        "facts",
+        nargs="*",
+        metavar="FACT=VALUE",
+        help="such as part=PS-12; hwsched power list PROJECT facts tells which there are",
+    )
     parser.add_argument(
         "--new-building", action="store_true", help="building= may name one that the project does not have yet"
     )
-
-
-def _facts() -> list[str]:
-    from hwsched.survey import POWER_ENTITIES
-
-    return [
-        f"{entity.name}: {' '.join(attribute.name for attribute in entity.attributes)}" for entity in POWER_ENTITIES
-    ]
 
 
 def _run(arguments: argparse.Namespace) -> int:

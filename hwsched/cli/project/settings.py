@@ -24,9 +24,8 @@ class Decided(TypedDict):
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.choices import LENGTH_STYLES, PREFERENCES
     from hwsched.cli.session import add_project
-    from hwsched.operations.project.settings import PREFERENCES
-    from hwsched.quantities import LENGTH_STYLES
 
     add_project(parser)
     parser.add_argument("--name", help="title of the project")

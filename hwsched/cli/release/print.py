@@ -19,10 +19,10 @@ class Printed(Wrote):
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.cli.session import add_marks, add_output, add_project
-    from hwsched.operations.release.issued_documents import PRINTS
+    from hwsched.documents import LINES
 
     add_project(parser)
-    parser.add_argument("document", choices=[name for name, _, _ in PRINTS], help="what to print")
+    parser.add_argument("document", choices=[*(line.name for line in LINES), "templates"], help="what to print")
     add_marks(parser)
     add_output(parser, "folder to write into (default: here)", "--to", folder=True)
     parser.add_argument("--format", action="append", choices=("pdf", "xlsx", "ics"), help="default: all that it has")

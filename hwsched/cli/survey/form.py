@@ -17,8 +17,8 @@ class Form(Wrote):
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.choices import BARE_UNITS
     from hwsched.cli.session import add_marks, add_output
-    from hwsched.quantities import BARE_UNITS
 
     parser.add_argument(
         "project", nargs="?", help="with the fields of this project's own; needed for --mark; left out: a blank form"

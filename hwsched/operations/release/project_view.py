@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from hwsched.attributes import show_value
-from hwsched.documents import OpeningView, ProjectView
+from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_catalogue, read_set_names, read_settings, read_terms

@@ -1,7 +1,7 @@
 """Pure calculations: plain values in, plain values out; no database, no file, no screen.
 
 The lines below are the table of contents of the calculators that people and machines can call by name; `calculators`
-has them loaded. A table of names, since the help of a verb shows it and whoever needs one calculation must not load all.
+has them loaded. A table of names, since the help of a verb shows it, and one calculation must not load all.
 """
 
 from hwsched.family import Line

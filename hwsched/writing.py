@@ -41,7 +41,7 @@ def made_folder(folder: Path) -> Path:
     return folder
 
 
-def check_ending(path: Path, ending: str, what: str) -> None:
+def check_ending(path: Path, ending: str | tuple[str, ...], what: str) -> None:
     """Refuse a file whose name says that something else is in it; a device or pipe has no ending to say it.
 
     Raises
@@ -49,8 +49,9 @@ def check_ending(path: Path, ending: str, what: str) -> None:
     UnwritableError
         Says which ending is accepted.
     """
-    if path.suffix.casefold() != ending and not is_stream(path):
-        raise UnwritableError(f"{path} cannot be written: {what} is written to a file ending {ending}")
+    endings = (ending,) if isinstance(ending, str) else ending
+    if path.suffix.casefold() not in endings and not is_stream(path):
+        raise UnwritableError(f"{path} cannot be written: {what} is written to a file ending {' or '.join(endings)}")
 
 
 def part_beside(path: Path) -> Path:
@@ -147,11 +148,22 @@ def _told(path: Path) -> Iterator[None]:
 
 @contextmanager
 def _beside_stream(path: Path) -> Iterator[Path]:
-    with tempfile.TemporaryDirectory(prefix="hwsched-") as folder:
-        beside = Path(folder) / (path.name or "stream")
+    with scratch_folder() as folder:
+        beside = folder / (path.name or "stream")
         yield beside
         with _told(path), beside.open("rb") as written, _opened(path) as stream:
             shutil.copyfileobj(written, stream)
+
+
+@contextmanager
+def scratch_folder() -> Iterator[Path]:
+    """Give an empty folder for what is handed on elsewhere; what dead writers left of theirs is removed."""
+    folder = part_beside(Path(tempfile.gettempdir()) / "hwsched")
+    folder.mkdir(mode=0o700)
+    try:
+        yield folder
+    finally:
+        shutil.rmtree(folder, ignore_errors=True)
 
 
 def is_stream(path: Path) -> bool:

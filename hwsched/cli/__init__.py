@@ -48,7 +48,7 @@ ROOMS = (
         Entry("place", "Place the control unit of an opening by hand.", "place"),
         Entry("unchoose", "Leave a choice by hand to the fit again.", "release"),
         Entry("what-if", "Show what another catalogue, limit, preference or choice would change.", "what-if"),
-        Entry("draw", "Draw one view of an opening, or of what feeds it, as SVG.", "draw"),
+        Entry("draw", "Draw one view of an opening, or of what feeds it, as SVG or PDF.", "draw"),
         Entry("pieces", "List the pieces of an opening; write down serial numbers and lots.", "pieces"),
     ),
     Room(

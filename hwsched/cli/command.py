@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 
 from hwsched.cli import ENTRIES, ROOMS
+from hwsched.cli.contents import DESCRIPTION
 from hwsched.cli.verb import CANNOT_OPEN, FAILED_INSIDE, INTERRUPTED, REJECTED, STATUSES, WRONG_USAGE
 
 TYPE_CHECKING = False
@@ -17,8 +18,6 @@ if TYPE_CHECKING:
     from hwsched.cli.verb import Verb
     from hwsched.model.written import Written
 
-DESCRIPTION = "Survey, fit, prove, schedule and install electronic locking on doors that already stand."
-EPILOG = "exit status: " + "; ".join(f"{status} {words}" for status, words in STATUSES)
 _LOUDNESS = {"-v": "verbose", "--verbose": "verbose", "-q": "quiet", "--quiet": "quiet"}
 
 

@@ -5,6 +5,8 @@ Plain classes: `hwsched --help` is measured against a bare interpreter, and impo
 
 from __future__ import annotations
 
+DESCRIPTION = "Survey, fit, prove, schedule and install electronic locking on doors that already stand."
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from hwsched.cli.verb import Verb

@@ -8,7 +8,8 @@ from typing import TYPE_CHECKING, Any, Final, NoReturn
 
 from hwsched.cli import ROOMS
 from hwsched.cli.answering import named, print_value, schema_of
-from hwsched.cli.command import DESCRIPTION, EPILOG
+from hwsched.cli.contents import DESCRIPTION
+from hwsched.cli.verb import EPILOG
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence

@@ -120,13 +120,15 @@ def output_file(name: str, ending: str) -> Iterator[Path]:
     if name != "-":
         yield Path(name)
         return
-    import tempfile
-
     from hwsched.cli.streams import write_out
+    from hwsched.writing import UnwritableError, scratch_folder
 
-    with tempfile.TemporaryDirectory(prefix="hwsched-") as folder:
-        path = Path(folder) / f"output{ending}"
+    with scratch_folder() as folder:
+        path = folder / f"output{ending}"
         yield path
+        written = len(list(folder.iterdir()))
+        if written > 1:
+            raise UnwritableError(f"standard output takes one file, and these are {written}; write them to a file")
         write_out(path)
 
 

@@ -28,6 +28,8 @@ STATUSES = (
     (INTERRUPTED, "interrupted (Ctrl-C); 143 and 129 when told to end or the terminal went away"),
 )
 """Exit statuses and what they mean: the help and the guide show this table."""
+EPILOG = "exit status: " + "; ".join(f"{status} {words}" for status, words in STATUSES)
+"""The same for the help of every verb."""
 
 
 class Verb:

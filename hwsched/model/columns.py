@@ -109,7 +109,12 @@ def fact_columns(attributes: Iterable[Attribute], *, without: Iterable[str] = ()
     """
     left_out = frozenset(without)
     return [
-        Column(attribute.name, _TYPES[attribute.kind](), nullable=not attribute.required)
+        Column(
+            attribute.name,
+            _TYPES[attribute.kind](),
+            nullable=not attribute.required,
+            info={"holds": "date"} if attribute.kind == "date" else {},
+        )
         for attribute in attributes
         if attribute.name not in left_out
     ]

@@ -69,6 +69,25 @@ class ForbiddenProjectError(ProjectError):
     """The operating system does not let us read or write it."""
 
 
+class ForeignSchemaError(ProjectError):
+    """A project file that declares what is not of its schema: it might act by itself.
+
+    Parameters
+    ----------
+    place : str
+        The file.
+    things : str
+        All that does not belong there, named.
+    """
+
+    def __init__(self, place: str, things: str) -> None:
+        super().__init__(
+            f"{place} holds what is not of a project and might act by itself: {things}; it was left alone and nothing "
+            "in it was run. Ask whoever sent it, take an earlier copy, or remove that with the program that made it"
+        )
+        self.things = things
+
+
 class BusyProjectError(ProjectError):
     """Somebody else held the project for too long."""
 

@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import Collection, Mapping
+from contextlib import suppress
 from dataclasses import dataclass, fields
 from decimal import Decimal
 from typing import Any, Final
@@ -9,6 +10,7 @@ from typing import Any, Final
 from sqlalchemy import ColumnElement, Connection, func, select
 
 from hwsched.model.bulk import among
+from hwsched.model.errors import DamagedProjectError
 from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, EXACT
 from hwsched.model.time_zone import read_zone, told_in
 
@@ -228,7 +230,14 @@ def _changes(connection: Connection, condition: ColumnElement[bool]) -> list[Row
 def _plain(entity: str, text: str | None) -> Mapping[str, Any] | None:
     if text is None:
         return None
-    values: dict[str, Any] = json.loads(text)
+    values: Any = None
+    with suppress(ValueError, RecursionError):
+        values = json.loads(text)
+    if not isinstance(values, dict):
+        raise DamagedProjectError(
+            f"the project is damaged: in table change_entry, an entry of {entity} holds {text[:40]!r} where JSON of a "
+            "row belongs; take its last good copy"
+        )
     for name in EXACT.get(entity, ()):
         # An earlier schema held floats, which are taken by their shortest text.
         if values.get(name) is not None:

@@ -31,7 +31,7 @@ from hwsched.model.migrating import is_current, revision_of, stamp
 from hwsched.model.schema import APPLICATION_ID, SUFFIX
 from hwsched.model.server import refusal_of_server
 from hwsched.model.sound_values import check_values
-from hwsched.model.sqlite_file import BUSY_MS, check_file, make_file, refusal_of
+from hwsched.model.sqlite_file import BUSY_MS, check_file, harmless, make_file, refusal_of
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
 from hwsched.model.time_zone import SETTING, checked_zone, system_zone, today, zone_of
 from hwsched.model.touched import tell
@@ -366,6 +366,7 @@ def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
     def prepare(connection: sqlite3.Connection, _: object) -> None:
         # Python's module must not begin transactions by itself: it would leave schema changes outside.
         connection.isolation_level = None
+        harmless(connection)
         connection.execute(f"PRAGMA busy_timeout = {BUSY_MS}")
         # What a large import writes stays in memory until it is committed: spilt pages would be written twice.
         connection.execute(f"PRAGMA cache_size = -{_CACHE_KIB}")

@@ -3,16 +3,17 @@
 import hashlib
 import json
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, fields
 from itertools import groupby
-from typing import Any, Final
+from typing import Any, Final, TypeVar
 
 from sqlalchemy import Column, Connection, Select, func, select
 
 from hwsched.fingerprint import Engine
 from hwsched.model.bulk import among
 from hwsched.model.columns import json_text
+from hwsched.model.errors import DamagedProjectError
 from hwsched.model.fit_record import fit_of
 from hwsched.model.lock_points import read_points
 from hwsched.model.natural_order import natural
@@ -60,6 +61,8 @@ from hwsched.values.earlier_words import in_present_words
 from hwsched.values.facts_read import FactsRead
 from hwsched.values.lock_points import lock_points, with_beside
 from hwsched.values.terms import CostTerms
+
+_Read = TypeVar("_Read")
 
 _OPENING_FACTS: Final = [f.name for f in fields(Opening) if f.name not in ("building", "level")]
 _PART_FACTS: Final = [f.name for f in fields(Part) if f.name not in ("stock", "preferred")]
@@ -348,7 +351,7 @@ def read_fits(connection: Connection, ids: Collection[str] | None = None) -> dic
     # Joined, each content would be read as often as openings share it.
     wanted = {row[2] for row in rows}
     decoded: dict[str, Fit] = {
-        key: fit_of(json.loads(in_present_words(content)))
+        key: _sound("fit_content", key, content, _fit)
         for key, content in among(connection, _CONTENTS, FIT_CONTENT.c.key, wanted)
     }
     engines = _engines(connection, {row[3] for row in rows} - {None})
@@ -361,12 +364,31 @@ def read_fits(connection: Connection, ids: Collection[str] | None = None) -> dic
 
 def _engines(connection: Connection, keys: Collection[str]) -> dict[str, Engine]:
     found = among(connection, _ENGINES, ENGINE.c.key, keys)
-    return {row[0]: Engine(row[0], row[1], json.loads(row[2])) for row in found}
+    return {row[0]: Engine(row[0], row[1], _sound("engine", row[0], row[2], _parts)) for row in found}
 
 
 def _readings(connection: Connection, keys: Collection[str]) -> dict[str, FactsRead]:
     found = among(connection, _READINGS, FACTS_READ.c.key, keys)
-    return {row[0]: FactsRead.of(json.loads(row[1])) for row in found}
+    return {row[0]: _sound("facts_read", row[0], row[1], lambda text: FactsRead.of(json.loads(text))) for row in found}
+
+
+def _fit(text: str) -> Fit:
+    return fit_of(json.loads(in_present_words(text)))
+
+
+def _parts(text: str) -> Mapping[str, str]:
+    return dict(json.loads(text).items())
+
+
+def _sound(table: str, key: str, text: str, read: Callable[[str], _Read]) -> _Read:
+    """Read a content; one that another program has made is named with its place."""
+    try:
+        return read(text)
+    except (ValueError, TypeError, AttributeError, RecursionError) as error:
+        raise DamagedProjectError(
+            f"the project is damaged: in table {table}, row {key}, the content is none of ours ({str(error)[:80]}); "
+            "take its last good copy"
+        ) from error
 
 
 def read_own_fields(connection: Connection) -> list[OwnField]:

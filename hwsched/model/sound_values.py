@@ -4,7 +4,7 @@ Here belongs the look at a file that another program may have written into; file
 """
 
 import sqlite3
-from contextlib import closing
+import sys
 from functools import cache
 from pathlib import Path
 from typing import Final
@@ -14,11 +14,14 @@ from sqlalchemy.types import TypeEngine
 
 from hwsched.model.columns import ExactText, JsonText
 from hwsched.model.errors import DamagedProjectError
-from hwsched.model.sqlite_file import BUSY_MS, refusal_of
+from hwsched.model.sqlite_file import looked_at, refusal_of
 from hwsched.model.tables import METADATA
 
 _LONGEST: Final = 40
-_TEXTS: Final[dict[type, str]] = {JsonText: "JSON", ExactText: "an amount"}
+_LONGEST_KEY: Final = 70
+"""Longer than a SHA-256, by which contents are known."""
+_LARGEST: Final = sys.float_info.max
+_TEXTS: Final[dict[type, str]] = {ExactText: "an amount"}
 
 
 def check_values(path: Path) -> None:
@@ -32,21 +35,19 @@ def check_values(path: Path) -> None:
         Where the file does not let itself be read.
     """
     try:
-        with closing(
-            sqlite3.connect(f"{path.absolute().as_uri()}?mode=rw", uri=True, timeout=BUSY_MS / 1000)
-        ) as database:
-            for table, key, checks in _checks():
+        with looked_at(path) as database:
+            for name, key, checks in _checks():
+                table = f'"{name}"'
                 wrong = " OR ".join(condition for _, condition, _ in checks)
-                row = database.execute(f"SELECT {key}, * FROM {table} WHERE {wrong} LIMIT 1").fetchone()  # noqa: S608
+                row = database.execute(f"SELECT rowid, {key} FROM {table} WHERE {wrong} LIMIT 1").fetchone()  # noqa: S608
                 if row is None:
                     continue
                 for column, condition, belongs in checks:
-                    question = f"SELECT {column} FROM {table} WHERE {key} = ? AND ({condition})"  # noqa: S608
+                    question = f'SELECT "{column}" FROM {table} WHERE rowid = ? AND ({condition})'  # noqa: S608
                     found = database.execute(question, (row[0],)).fetchone()
                     if found is not None:
-                        raise _damaged(
-                            path, f"in table {table}, row {row[0]}, {column} holds {_short(found[0])}", belongs
-                        )
+                        row_there = f"in table {name}, row {_short(row[1], _LONGEST_KEY)}"
+                        raise _damaged(path, f"{row_there}, column {column} holds {_short(found[0])}", belongs)
     except sqlite3.Error as error:
         raise refusal_of(path, error) or error from error
 
@@ -57,7 +58,7 @@ def _checks() -> tuple[tuple[str, str, tuple[tuple[str, str, str], ...]], ...]:
     found = []
     for table in METADATA.tables.values():
         key = next(iter(table.primary_key.columns)).name
-        found.append((f'"{table.name}"', f'"{key}"', tuple(_check(column) for column in table.columns)))
+        found.append((str(table.name), f'"{key}"', tuple(_check(column) for column in table.columns)))
     return tuple(found)
 
 
@@ -66,10 +67,22 @@ def _check(column: Column[object]) -> tuple[str, str, str]:
     name = f'"{column.name}"'
     wrong = f"typeof({name}) NOT IN ({kinds}, 'null')"
     if isinstance(column.type, JsonText):
-        wrong = f"({wrong} OR NOT json_valid({name}))"
+        # What a new row holds tells which of the two it is.
+        kind = "array" if column.info.get("blank") == [] else "object"
+        wrong = f"({wrong} OR NOT json_valid({name}) OR json_type({name}) <> '{kind}')"
+        belongs = f"JSON, an {kind}"
     elif isinstance(column.type, ExactText):
         wrong = f"({wrong} OR {name} GLOB '*[^0-9.E+-]*' OR {name} NOT GLOB '*[0-9]*')"
-    return name, wrong, belongs
+    elif isinstance(column.type, Float):
+        # SQLite turns what is not a number into null; infinity it keeps.
+        wrong = f"({wrong} OR abs({name}) > {_LARGEST!r})"
+    elif isinstance(column.type, Boolean):
+        wrong = f"({wrong} OR {name} NOT IN (0, 1))"
+    elif column.info.get("holds") == "date":
+        wrong, belongs = f"({wrong} OR date({name}, '+0 days') IS NOT {name})", "a date as 2031-02-03"
+    elif column.info.get("holds") == "json":
+        wrong, belongs = f"({wrong} OR NOT json_valid({name}))", "JSON"
+    return str(column.name), wrong, belongs
 
 
 def _kinds(type_: TypeEngine[object]) -> tuple[str, str]:
@@ -91,6 +104,6 @@ def _damaged(path: Path, what: str, belongs: str) -> DamagedProjectError:
     )
 
 
-def _short(value: object) -> str:
+def _short(value: object, most: int = _LONGEST) -> str:
     text = repr(value)
-    return text if len(text) <= _LONGEST else f"{text[:_LONGEST]}..."
+    return text if len(text) <= most else f"{text[:most]}..."

@@ -1,13 +1,14 @@
 """A project file as a file: is it there, ours, whole and of a version that we know; made whole or not at all; copied.
 
-Nothing here knows tables. SQLite's own module serves, so that a file is refused before any engine is built.
+Nothing here knows what stands in tables. SQLite's own module serves, so that a file is refused before any engine is
+built; whoever opens a connection to a file makes it `harmless` first.
 """
 
 import hashlib
 import os
 import sqlite3
-from collections.abc import Callable
-from contextlib import closing
+from collections.abc import Callable, Iterator
+from contextlib import closing, contextmanager
 from pathlib import Path
 from typing import Final
 
@@ -21,6 +22,7 @@ from hwsched.model.errors import (
     ProjectError,
 )
 from hwsched.model.schema import APPLICATION_ID
+from hwsched.model.sound_schema import check_schema
 from hwsched.writing import part_beside
 
 BUSY_MS: Final = 10_000
@@ -28,11 +30,47 @@ BUSY_MS: Final = 10_000
 
 _MAGIC: Final = b"SQLite format 3\x00"
 _HEADER_BYTES: Final = 100
+_COLUMNS: Final = "SELECT name FROM pragma_table_info(?)"
 # SQLite's file format: the database header is 100 bytes long and begins with this string. sqlite.org/fileformat2.html
 
 
+# What a statement or a value of ours stays far below: attachments hold 64 MB, lists of identifiers a thousand.
+_LIMITS: Final = (
+    (sqlite3.SQLITE_LIMIT_LENGTH, 256 * 2**20),
+    (sqlite3.SQLITE_LIMIT_SQL_LENGTH, 500_000),
+    (sqlite3.SQLITE_LIMIT_COLUMN, 500),
+    (sqlite3.SQLITE_LIMIT_EXPR_DEPTH, 200),
+    (sqlite3.SQLITE_LIMIT_COMPOUND_SELECT, 20),
+    (sqlite3.SQLITE_LIMIT_FUNCTION_ARG, 32),
+    (sqlite3.SQLITE_LIMIT_ATTACHED, 0),
+    (sqlite3.SQLITE_LIMIT_TRIGGER_DEPTH, 0),
+    (sqlite3.SQLITE_LIMIT_WORKER_THREADS, 0),
+)
+
+
+def harmless(connection: sqlite3.Connection) -> None:
+    """Keep a connection from running what a file brings along, and from sizes that no project has.
+
+    Functions in a schema that could act outside are not called, pages are looked at as they are read, and limits hold
+    for values and statements. sqlite.org/security.html, sections 1.1 and 1.2
+    """
+    for limit, most in _LIMITS:
+        connection.setlimit(limit, most)
+    connection.execute("PRAGMA trusted_schema = OFF")
+    connection.execute("PRAGMA cell_size_check = ON")
+
+
+@contextmanager
+def looked_at(path: Path) -> Iterator[sqlite3.Connection]:
+    """Yield a connection for checking a file: harmless, and it writes nothing."""
+    with closing(sqlite3.connect(_uri(path, "rw"), uri=True, timeout=BUSY_MS / 1000)) as database:
+        harmless(database)
+        database.execute("PRAGMA query_only = ON")
+        yield database
+
+
 def check_file(path: Path) -> str:
-    """Look whether a file is a project, and whole.
+    """Look whether a file is a project, whole, and declares what its revision has and nothing else.
 
     Parameters
     ----------
@@ -47,28 +85,28 @@ def check_file(path: Path) -> str:
     Raises
     ------
     ProjectError
-        One kind each for: missing, a folder or another file, not permitted, damaged, held by somebody else.
+        One kind each for: missing, a folder or another file, not permitted, damaged, held by somebody else, holding
+        what is not of a project, of a newer version.
     """
     _check_outside(path)
     try:
-        with closing(sqlite3.connect(_uri(path, "rw"), uri=True, timeout=BUSY_MS / 1000)) as database:
+        with looked_at(path) as database:
             if database.execute("PRAGMA application_id").fetchone()[0] != APPLICATION_ID:
                 raise ForeignFileError(f"{path} is a database, but not a project of hwsched; it was left alone")
+            # Before all else: the check of pages works out what the schema declares.
+            revision = check_schema(database, path)
             # One finding suffices: a damaged file is not opened, however many its damages are.
             found = database.execute("PRAGMA quick_check(1)").fetchone()[0]
             if found != "ok":
                 raise _damaged(path, str(found))
-            row = database.execute("SELECT version_num FROM alembic_version").fetchone()
+            return revision
     except UnicodeDecodeError as error:
         # SQLite's own words quote the damaged page.
         raise _damaged(path, "its schema cannot be read") from error
     except sqlite3.Error as error:
-        if "no such table" in str(error):
+        if "no such table" in str(error) or "no such column" in str(error):
             raise _damaged(path, str(error)) from error
         raise refusal_of(path, error) or ProjectError(f"{path} cannot be opened: {error}") from error
-    if row is None:
-        raise _damaged(path, "its schema has no revision")
-    return str(row[0])
 
 
 def _check_outside(path: Path) -> None:
@@ -123,11 +161,40 @@ def refusal_of(path: Path, error: BaseException) -> ProjectError | None:
         return _damaged(path, str(error))
     if code in (sqlite3.SQLITE_PERM, sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN):
         return ForbiddenProjectError(f"{path} cannot be opened for writing: {error}")
+    if code == sqlite3.SQLITE_TOOBIG:
+        return _damaged(path, "it holds a value that is larger than any of ours")
+    if "decode to UTF-8" in str(error):
+        # Python's module says so without a code, and quotes the value.
+        return _damaged(path, _undecodable(path))
     if code == sqlite3.SQLITE_FULL:
         return ProjectError(f"the disk is full; nothing was changed in {path}")
     if code == sqlite3.SQLITE_IOERR:
         return ProjectError(f"{path} cannot be read or written: {error}")
     return None
+
+
+def _undecodable(path: Path) -> str:
+    """Find the value of a project file that should be text and is not, and say where it is."""
+    with looked_at(path) as database:
+        tables = [str(name) for (name,) in database.execute("SELECT name FROM sqlite_master WHERE type = 'table'")]
+        database.text_factory = bytes
+        for table in tables:
+            names = [bytes(name).decode() for (name,) in database.execute(_COLUMNS, (table,))]
+            texts = ", ".join(f'CASE typeof("{name}") WHEN \'text\' THEN "{name}" END' for name in names)
+            for row in database.execute(f'SELECT {texts} FROM "{table}"'):  # noqa: S608 names checked at opening
+                for name, value in zip(names, row, strict=True):
+                    if value is not None and _undecoded(value):
+                        key = (row[0] or b"").decode("utf-8", "backslashreplace")
+                        return f"in table {table}, row {key}, column {name} holds bytes that are no text"
+    return "it holds bytes where text belongs"
+
+
+def _undecoded(value: bytes) -> bool:
+    try:
+        value.decode()
+    except UnicodeDecodeError:
+        return True
+    return False
 
 
 def make_file(path: Path, fill: Callable[[Path], None]) -> None:

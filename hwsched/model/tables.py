@@ -268,8 +268,8 @@ WAIVER: Final = _journalled(
     Column("facts", Text, nullable=False),
     Column("person", Text, nullable=False),
     Column("reason", Text, nullable=False),
-    Column("given_on", Text, nullable=False),
-    Column("until", Text),
+    Column("given_on", Text, nullable=False, info={"holds": "date"}),
+    Column("until", Text, info={"holds": "date"}),
 )
 """Accepted findings. Scope: opening, alike, project; opening: the one it was given at, null for the project; facts:
 hash of what it was given for."""
@@ -337,7 +337,7 @@ FIT_CONTENT: Final = Table(
     METADATA,
     Column("key", Text, primary_key=True),
     Column("status", Text, nullable=False),
-    Column("content", Text, nullable=False),
+    Column("content", Text, nullable=False, info={"holds": "json"}),
 )
 """Fits by the hash of their text: immutable, so not journalled; one that nothing points to any more does no harm."""
 
@@ -346,7 +346,7 @@ ENGINE: Final = Table(
     METADATA,
     Column("key", Text, primary_key=True),
     Column("program", Text, nullable=False),
-    Column("parts", Text, nullable=False),
+    Column("parts", Text, nullable=False, info={"holds": "json"}),
 )
 """Programs that have worked something out, by their fingerprint: version for people, hash of each subsystem as JSON.
 Immutable, so not journalled."""
@@ -355,7 +355,7 @@ FACTS_READ: Final = Table(
     "facts_read",
     METADATA,
     Column("key", Text, primary_key=True),
-    Column("names", Text, nullable=False),
+    Column("names", Text, nullable=False, info={"holds": "json"}),
 )
 """Which facts were read for fits, as JSON, by the hash of it: immutable, so not journalled."""
 

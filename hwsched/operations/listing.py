@@ -51,7 +51,7 @@ def list_rows(
         shown = [told(row) for row in rows]
     else:
         with opened() as project:
-            shown = list(kind.work_out(project, scope(project) if scope else None))
+            shown = list(kind.computed(project, scope(project) if scope else None))
     if names:
         wanted = set(names)
         shown = [row for row in shown if str(row.get(kind.key)) in wanted]

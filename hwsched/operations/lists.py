@@ -59,7 +59,7 @@ class ListKind:
         self.room, self.name, self.about, self.key = room, name, about, key
         self.query, self.rows, self.first = query, rows, first
 
-    def work_out(self, project: Project, openings: Collection[str] | None) -> Iterable[dict[str, Any]]:
+    def computed(self, project: Project, openings: Collection[str] | None) -> Iterable[dict[str, Any]]:
         """Return the rows of a list that is worked out."""
         module, _, function = self.rows.partition(":")
         found: Iterable[dict[str, Any]] = getattr(import_module(module), function)(project, openings)

@@ -6,8 +6,8 @@ from collections.abc import Mapping
 
 import pytest
 
-from hwsched.calc import CALCULATORS
 from hwsched.calc.calculator import InputError
+from hwsched.calc.calculators import CALCULATORS
 
 BOX = {"min": [100, 0, 1], "max": [200, 10, 20]}
 ROD = {"from": [300, 1, 1], "to": [400, 2, 2], "diameter_mm": 3}

@@ -10,8 +10,8 @@ from typing import Any
 
 import pytest
 
-from hwsched.calc import CALCULATORS
 from hwsched.calc.calculator import InputError
+from hwsched.calc.calculators import CALCULATORS
 
 OF = {calculator.name: calculator for calculator in CALCULATORS}
 

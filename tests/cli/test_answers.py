@@ -1,92 +1,163 @@
-"""Every verb of survey, opening and findings answers machines as its schema says, found or not found, done or not."""
+"""Every verb of project, power, parts and release answers machines as its own schema says."""
+
+import json
 
 import pytest
 
-from hwsched.cli import ENTRIES
+from hwsched.cli import ROOMS
 from hwsched.cli.command import run
-from tests.cli.answers import answer, schema
+from hwsched.paths import SAMPLE
+from tests.cli.answers import answer
+from tests.exchange.powers import WHOLE, write_power
 from tests.operations.exact import small
 
-SURVEY = "Mark,Hand,Room\n1,RH,Hall\n9,LH,Store\n"
-WORDS = {
-    "survey import": (("YARD", "SURVEY"), ("YARD", "SURVEY", "--dry-run"), ("YARD", "SURVEY", "--fit")),
-    "survey form": (("-o", "OUT.xlsx"), ("YARD", "-o", "OUT.xlsx", "--mark", "1")),
-    "survey add": (("YARD", "7", "hand=LH"), ("YARD", "1", "--item", "kind=lock")),
-    "survey edit": (("YARD", "1", "leaf", "thickness_mm", "44"), ("YARD", "1", "opening", "room_to", "")),
-    "survey remove": (("YARD", "1"), ("YARD", "2", "lock")),
-    "survey field": (("YARD", "opening", "key_group", "Key group"), ("YARD", "part", "shelf")),
-    "survey missing": (("YARD",), ("UNKNOWN", "-o", "OUT")),
-    "opening fit": (("YARD",), ("UNKNOWN",), ("YARD", "--since-upgrade", "--dry-run")),
-    "opening show": (("YARD",), ("UNKNOWN", "1")),
-    "opening choose": (("YARD", "1", "unit", "EDGE"), ("YARD", "1", "unit", "EDGE", "--fit")),
-    "opening place": (("YARD", "1", "60 mm", "1000 mm"),),
-    "opening unchoose": (("YARD", "1", "unit"), ("YARD", "1", "place")),
-    "opening what-if": (("YARD", "--choose", "unit=EDGE"), ("YARD", "--prefer", "holes", "--accept")),
-    "opening draw": (("YARD", "1", "inside", "-o", "OUT.svg"),),
-    "opening pieces": (("YARD", "1"), ("UNKNOWN", "1"), ("YARD", "1", "--serial", "unit=S-1")),
-    "findings check": (("YARD",), ("UNKNOWN",), ("UNKNOWN", "--fit")),
-    "findings why": (("YARD", "2"), ("YARD", "2", "stair-re-entry")),
-    "findings waive": (("YARD", "stair-re-entry", "2", "--reason", "alarm"),),
-    "findings waivers": (("YARD",), ("WAIVED",)),
-    "findings rules": ((), ("battery-life",)),
-}
-"""Words behind each verb; in capital letters what is made for them."""
-ROOMS = ("survey", "opening", "findings")
-RUNS = [(verb, words) for verb, every in WORDS.items() for words in every]
+NO_ENVELOPE = {"calc", "completion", "desktop", "manual"}
+"""Verbs that print lines of their own, a text, or nothing."""
 
 
 @pytest.fixture
-def made(tmp_path):
-    """What the words in capital letters stand for."""
-    small(tmp_path / "y.hwsched", m2={"stair": True}).close()
-    small(tmp_path / "u.hwsched", m2={"stair": True}).close()
-    small(tmp_path / "w.hwsched", m2={"stair": True}).close()
-    (tmp_path / "s.csv").write_text(SURVEY)
-    assert run(["survey", "edit", str(tmp_path / "u.hwsched"), "1", "leaf", "thickness_mm", ""]) == 0
-    assert run(["opening", "fit", str(tmp_path / "u.hwsched"), "--mark", "2", "--mark", "3"]) == 0
-    assert run(["findings", "waive", str(tmp_path / "w.hwsched"), "stair-re-entry", "2", "--reason", "alarm"]) == 0
-    return {
-        "YARD": str(tmp_path / "y.hwsched"),
-        "UNKNOWN": str(tmp_path / "u.hwsched"),
-        "WAIVED": str(tmp_path / "w.hwsched"),
-        "SURVEY": str(tmp_path / "s.csv"),
-        "OUT": str(tmp_path / "out"),
-        "OUT.xlsx": str(tmp_path / "out.xlsx"),
-        "OUT.svg": str(tmp_path / "out.svg"),
-    }
+def yard(tmp_path, capsys):
+    """A project of three fitted openings with a supply and a circuit; its path."""
+    path = str(tmp_path / "y.hwsched")
+    small(path).close()
+    for words in (
+        ("power", "add", path, "supply", "PS1", "building=Main", "level=1", "x_m=0", "y_m=0", "rise_m=0", "part=PSU"),
+        ("power", "add", path, "circuit", "PS1/C1", "wire=WIRE"),
+        ("power", "connect", path, "PS1/C1", "1", "--length", "4"),
+    ):
+        assert run(list(words)) == 0, capsys.readouterr().err
+    return path
 
 
-def test_every_verb_of_the_rooms_is_run():
-    """What a room lists is tested by list."""
-    assert set(WORDS) == {each.spelling for each in ENTRIES if each.room in ROOMS and each.name != "list"}
+SPOKEN = {
+    "project new": ("--time-zone", "Europe/Lisbon"),
+    "project upgrade": (),
+    "project settings": ("--prefer", "holes", "--rule-off", "reach-height"),
+    "project people": ("--add", "ann", "--role", "specifier"),
+    "project history": ("--last", "2"),
+    "project undo": (),
+    "project redo": ("--step", "LAST"),
+    "power import": ("POWER",),
+    "power level": ("Main", "1", "-3.5"),
+    "power add": ("run", "PS1/C1", "from_node=supply", "to_node=J1", "length_m=4"),
+    "power remove": ("PS1/C1",),
+    "power connect": ("PS1/C1", "2", "3"),
+    "power route": ("1", "PS1", "33.5", "--pin"),
+    "power plan": ("Main",),
+    "power show": (),
+    "parts import": (str(SAMPLE / "catalogue.xlsx"),),
+    "parts export": ("-o", "OUT/c.xlsx"),
+    "parts set": ("make", "HS-1", "unit=UNIT"),
+    "parts successors": (),
+    "parts fewest": (),
+    "parts cost": ("--by", "opening"),
+    "parts terms": ("--currency", "USD", "--labour", "84.50", "--discount", "Acme=0.1"),
+    "release print": ("schedule", "-o", "OUT"),
+    "release revision": ("--freeze",),
+    "release attach": ("1", "PHOTO"),
+    "release attachments": ("-o", "OUT"),
+    "release detach": ("ATTACHED",),
+}
+"""The words behind the project, for each verb; words in capitals are put in by the test."""
 
 
-@pytest.mark.parametrize(("verb", "words"), RUNS, ids=lambda each: each if isinstance(each, str) else " ".join(each))
-def test_a_verb_answers_as_its_schema_says(made, capsys, verb, words):
-    told = answer(capsys, *verb.split(), *(made.get(word, word) for word in words))
+def test_every_verb_of_the_rooms_is_asked():
+    rooms = {"project", "power", "parts", "release"}
+    there = {each.spelling for room in ROOMS if room.name in rooms for each in room.entries}
+    # Lists, batches and the sample have tests of their own.
+    apart = {*(f"{room} list" for room in rooms), "project batch", "project sample"}
+    assert set(SPOKEN) == there - apart - {f"project {name}" for name in NO_ENVELOPE}
+
+
+@pytest.mark.parametrize("verb", SPOKEN)
+def test_what_a_verb_answers_is_as_its_schema_says(verb, yard, tmp_path, capsys):
+    photo = tmp_path / "inside.png"
+    photo.write_bytes(b"\x89PNG\r\n\x1a\n rest")
+    put = {"PHOTO": str(photo), "OUT": str(tmp_path / "out"), "OUT/c.xlsx": str(tmp_path / "c.xlsx")}
+    if verb == "power import":
+        put["POWER"] = str(write_power(tmp_path / "power.xlsx", **WHOLE))
+        answer(capsys, "power", "connect", yard, "-", "1")
+    if verb == "power plan":
+        answer(capsys, "power", "add", yard, "supply", "PS1", "use=candidate")
+        answer(capsys, "power", "connect", yard, "-", "1")
+        for mark in ("1", "2", "3"):
+            answer(capsys, "survey", "edit", yard, mark, "opening", "power_wish", "supply")
+            answer(capsys, "power", "route", yard, mark, "PS1", "12")
+        assert run(["opening", "fit", yard, "--quiet"]) == 0
+    if verb in ("release detach", "release attachments"):
+        put["ATTACHED"] = answer(capsys, "release", "attach", yard, "1", str(photo))["result"]["id"]
+    if verb == "project redo":
+        put["LAST"] = str(answer(capsys, "project", "history", yard)["result"][-1]["number"])
+        assert run(["project", "undo", yard]) == 0
+    target = str(tmp_path / "new.hwsched") if verb in ("project new", "parts export") else yard
+    if verb == "parts export":
+        answer(capsys, "project", "new", target)
+        answer(capsys, "parts", "import", target, str(SAMPLE / "catalogue.xlsx"))
+    told = answer(capsys, *verb.split(), target, *(put.get(word, word) for word in SPOKEN[verb]))
     assert told["result"] is not None
     assert told["problems"] == []
 
 
-@pytest.mark.parametrize("verb", WORDS)
-def test_a_schema_names_every_field_and_never_an_opening_by_another_word_than_mark(capsys, verb):
-    def fields(part):
-        if isinstance(part, dict):
-            yield from part.get("properties", {})
-            for each in part.values():
-                yield from fields(each)
-        elif isinstance(part, list):
-            for each in part:
-                yield from fields(each)
+@pytest.mark.parametrize(
+    "words",
+    [
+        ("propose",),
+        ("list",),
+        ("change", "HS-1", "unit=UNIT*2", "--dry-run"),
+        ("assign", "HS-1", "1", "2"),
+        ("free", "1"),
+        ("remove", "HS-1"),
+    ],
+)
+def test_every_action_on_sets_has_one_shape(words, yard, capsys):
+    answer(capsys, "parts", "set", yard, "make", "HS-1", "unit=UNIT")
+    told = answer(capsys, "parts", "set", yard, *words)["result"]
+    assert set(told) == {"sets", "marks", "effects"}
+    if words[0] == "assign":
+        assert told["sets"][0]["marks"] == ["1", "2"]
 
-    declared = set(fields(schema(capsys, *verb.split())))
-    assert {"ok", "result", "problems", "change_set", "version"} < declared
-    assert not declared & {"opening", "change_sets"}
+
+def test_of_a_revision_the_opening_then_is_of_the_schema_too(yard, capsys):
+    answer(capsys, "release", "revision", yard, "--freeze")
+    for words in ((), ("--show", "A", "1"), ("--compare", "A")):
+        answer(capsys, "release", "revision", yard, *words)
 
 
-@pytest.mark.parametrize("verb", [verb for verb, every in WORDS.items() if every[0][:1] == ("YARD",)])
-def test_a_refusal_has_the_same_envelope(made, capsys, verb):
-    made["YARD"] = "none.hwsched"
-    told = answer(capsys, *verb.split(), *(made.get(word, word) for word in WORDS[verb][0]), status=4)
-    assert (told["ok"], told["result"], told["change_set"]) == (False, None, None)
-    assert "none.hwsched" in told["problems"][0]["message"]
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (("project", "people", "--add", "ann"), "--role"),
+        (("project", "settings", "--limit", "3"), "ID.LIMIT=NUMBER"),
+        (("parts", "set", "make"), "needs the name of a set"),
+        (("parts", "export"), "-o FILE"),
+        (("release", "print", "schedule", "--issue"), "--issue goes with packets"),
+        (("release", "revision", "--level", "1"), "--freeze"),
+        (("release", "attach", "file.png"), "name a thing and a file"),
+    ],
+)
+def test_wrong_words_reach_machines_too(words, said, yard, capsys):
+    told = answer(capsys, *words[:2], yard, *words[2:], status=2)
+    assert said in told["problems"][0]["message"]
+    assert told["result"] is None
+
+
+def test_quiet_leaves_out_what_is_no_result(yard, tmp_path, capsys):
+    for words in (
+        ("power", "level", yard, "Main", "1", "-3.5"),
+        ("release", "print", yard, "schedule", "-o", str(tmp_path), "--format", "pdf"),
+        ("release", "revision", yard, "--freeze"),
+        ("project", "undo", yard),
+    ):
+        capsys.readouterr()
+        assert run([*words, "--quiet"]) == 0
+        assert capsys.readouterr().out == ""
+    assert (tmp_path / "schedule.pdf").exists()
+
+
+def test_calculators_are_described_for_machines(capsys):
+    assert run(["project", "calc", "--json"]) == 0
+    all_of_them = [json.loads(line) for line in capsys.readouterr().out.splitlines()]
+    assert run(["project", "calc", "--help", "length", "--json"]) == 0
+    (length,) = [json.loads(line) for line in capsys.readouterr().out.splitlines()]
+    assert length in all_of_them
+    assert {field["name"] for field in length["inputs"]} >= set(length["example"])

@@ -1,10 +1,9 @@
 """Files at things on the command line."""
 
-import json
-
 import pytest
 
 from hwsched.cli.command import run
+from tests.cli.answers import answer, result
 from tests.operations.exact import small
 
 
@@ -22,29 +21,37 @@ def photo(tmp_path):
 
 
 def listed(capsys, yard, *words):
-    capsys.readouterr()
-    assert run(["release", "attachments", yard, *words, "--json"]) == 0
-    return json.loads(capsys.readouterr().out)
+    return result(capsys, "release", "attachments", yard, *words)
 
 
 def test_attach_list_fetch_detach(yard, photo, tmp_path, capsys):
-    assert run(["release", "attach", yard, "1", photo, "--title", "Inside"]) == 0
+    attached = answer(capsys, "release", "attach", yard, "1", photo, "--title", "Inside")
+    assert attached["result"]["marks"] == ["1"]
+    assert attached["change_set"] is not None
     assert run(["release", "attach", yard, "1", "lock", photo]) == 0
     assert run(["release", "attach", yard, "part", "UNIT", photo, "--note", "data"]) == 0
     found = listed(capsys, yard)["attachments"]
     assert [each["about"] for each in found] == ["1", "1 existing item", "part UNIT"]
+    assert [each["mark"] for each in found] == ["1", "1", None]
+    assert found[0]["id"] == attached["result"]["id"]
+    assert [(each["title"], each["note"]) for each in found] == [("Inside", None), (None, None), (None, "data")]
+    # The eight bytes of a PNG's signature and "\x20rest".
+    assert [each["byte_count"] for each in found] == [13, 13, 13]
     assert [each["about"] for each in listed(capsys, yard, "1")["attachments"]] == ["1", "1 existing item"]
     assert [each["about"] for each in listed(capsys, yard, "1", "lock")["attachments"]] == ["1 existing item"]
     assert listed(capsys, yard, "2")["attachments"] == []
     out = tmp_path / "out"
-    written = listed(capsys, yard, "part", "UNIT", "--fetch", str(out))["written"]
+    written = listed(capsys, yard, "part", "UNIT", "-o", str(out))["files"]
     assert written == [str(out / "inside.png")]
     assert (out / "inside.png").read_bytes().endswith(b"rest")
     assert run(["release", "attachments", yard]) == 0
     shown = capsys.readouterr().out
     assert "image/png" in shown
     assert found[0]["id"][:8] in shown
-    assert run(["release", "detach", yard, found[0]["id"][:8]]) == 0
+    assert result(capsys, "release", "detach", yard, found[0]["id"][:8]) == {"ids": [found[0]["id"]], "marks": ["1"]}
+    earlier = tmp_path / "earlier"
+    assert run(["release", "attachments", yard, "--fetch", str(earlier)]) == 0
+    assert len(list(earlier.iterdir())) == 2
     assert len(listed(capsys, yard)["attachments"]) == 2
     assert run(["project", "undo", yard]) == 0
     assert len(listed(capsys, yard)["attachments"]) == 3

@@ -7,7 +7,7 @@ import sys
 
 import pytest
 
-from hwsched.calc import CALCULATORS
+from hwsched.calc.calculators import CALCULATORS
 from hwsched.cli import ENTRIES, ROOMS
 from hwsched.cli.command import run
 from tests.cli.answers import answer, result

@@ -2,6 +2,7 @@
 
 import json
 import os
+import re
 import signal
 import sqlite3
 import subprocess
@@ -10,6 +11,7 @@ from contextlib import closing
 from pathlib import Path
 
 import pytest
+from pypdf import PdfReader
 
 from hwsched.cli.command import run
 from hwsched.cli.verb import STATUSES
@@ -25,12 +27,12 @@ def clean(text):
 @pytest.mark.parametrize(
     "words",
     [
-        ["check", "postgresql://ann@localhost:port/yard"],
-        ["check", "postgresql://ann@localhost:99999/yard"],
-        ["check", "postgresql://ann@localhost/yard?colour=green"],
-        ["check", "postgresql:///?service=there-is-none"],
-        ["check", "mysql://localhost/yard"],
-        ["check", "postgresql://ann@localhost:1/yard"],
+        ["findings", "check", "postgresql://ann@localhost:port/yard"],
+        ["findings", "check", "postgresql://ann@localhost:99999/yard"],
+        ["findings", "check", "postgresql://ann@localhost/yard?colour=green"],
+        ["findings", "check", "postgresql:///?service=there-is-none"],
+        ["findings", "check", "mysql://localhost/yard"],
+        ["findings", "check", "postgresql://ann@localhost:1/yard"],
     ],
     ids=["port-is-a-word", "port-too-high", "unknown-option", "unknown-service", "other-database", "nobody-there"],
 )
@@ -41,7 +43,7 @@ def test_an_address_that_leads_nowhere_is_4(words, capsys):
 
 @pytest.mark.parametrize("address", ["postgresql://ann@localhost:port/yard", "postgresql://ann@localhost:1/yard"])
 def test_a_process_that_finds_nobody_there_ends_without_a_traceback(address):
-    done = hwsched("check", address, text=True)
+    done = hwsched("findings", "check", address, text=True)
     assert done.returncode == 4, done.stderr
     assert len(clean(done.stderr).strip().splitlines()) <= 3
 
@@ -55,28 +57,58 @@ def test_a_form_that_cannot_be_written_there_is_3(place, capsys):
 
 
 def test_the_ending_decides_or_is_refused(tmp_path, sample_file, capsys):
-    for words in (
-        ("survey-form", tmp_path / "form.docx"),
-        ("draw", sample_file, "M004", "section", tmp_path / "o.pdf"),
-        ("export", "catalogue", sample_file, tmp_path / "c.csv"),
+    for words, accepted in (
+        (("survey", "form", "-o", tmp_path / "form.docx"), "ending .xlsx"),
+        (("opening", "draw", sample_file, "M004", "section", "-o", tmp_path / "o.png"), "ending .svg or .pdf"),
+        (("parts", "export", sample_file, "-o", tmp_path / "c.csv"), "ending .xlsx"),
     ):
         assert run([str(word) for word in words]) == 3
-        assert words[-1].name in clean(capsys.readouterr().err)
+        said = clean(capsys.readouterr().err)
+        assert words[-1].name in said
+        assert accepted in said
         assert not words[-1].exists()
+
+
+def test_a_drawing_that_ends_pdf_is_one(sample_file, tmp_path):
+    path = tmp_path / "o.pdf"
+    for look in ([], ["--dark"]):
+        done = hwsched("opening", "draw", sample_file, "M004", "section", "-o", path, *look, text=True)
+        assert done.returncode == 0, done.stderr
+        assert path.read_bytes().startswith(b"%PDF-")
+        (page,) = PdfReader(path).pages
+        svg = tmp_path / "o.svg"
+        assert hwsched("opening", "draw", sample_file, "M004", "section", "-o", svg).returncode == 0
+        # As large as the SVG of the same view, which says its size in mm; a point is 1/72 in.
+        wide, tall = re.findall(r'(?:width|height)="([0-9.]+)mm"', svg.read_text())[:2]
+        shown_mm = [float(side) * 25.4 / 72 for side in (page.mediabox.width, page.mediabox.height)]
+        assert shown_mm == pytest.approx([float(wide), float(tall)], abs=0.02)
+        assert "M004" in page.extract_text()
+
+
+def test_several_sheets_are_pages_of_a_pdf_and_no_pipe_s(sample_file, tmp_path):
+    # The riser of a building with more supplies than a sheet takes.
+    sheets = tmp_path / "r.svg"
+    done = hwsched("opening", "draw", sample_file, "Mill House", "riser", "-o", sheets, "--json", text=True)
+    assert done.returncode == 0, done.stderr
+    files = json.loads(done.stdout)["result"]["files"]
+    assert sorted(files) == sorted(str(each) for each in tmp_path.glob("r*.svg"))
+    paper = tmp_path / "r.pdf"
+    assert hwsched("opening", "draw", sample_file, "Mill House", "riser", "-o", paper).returncode == 0
+    assert len(PdfReader(paper).pages) == len(files)
 
 
 def test_a_drawing_goes_to_standard_output_and_nothing_else_does(sample_file, tmp_path):
     # By a link of our own: a program that is wrong would replace the machine's.
     out = tmp_path / "out"
     out.symlink_to("/dev/stdout")
-    for line in ("$hwsched draw $1 M004 section -", "$hwsched draw $1 M004 section $2"):
+    for line in ("$hwsched opening draw $1 M004 section -o -", "$hwsched opening draw $1 M004 section -o $2"):
         done = shell(f"{line} | cat", sample_file, out)
         assert done.returncode == 0, done.stderr
         assert done.stdout.startswith("<?xml") or done.stdout.startswith("<svg")
         assert done.stdout.rstrip().endswith("</svg>")
     kept = tmp_path / "kept.svg"
     kept.write_text("before\n")
-    assert shell("$hwsched draw $1 M004 section $3 >> $2", sample_file, kept, out).returncode == 0
+    assert shell("$hwsched opening draw $1 M004 section -o $3 >> $2", sample_file, kept, out).returncode == 0
     assert kept.read_text().startswith("before\n")
     assert kept.read_text().rstrip().endswith("</svg>")
     assert out.is_symlink()
@@ -85,7 +117,7 @@ def test_a_drawing_goes_to_standard_output_and_nothing_else_does(sample_file, tm
 def test_a_link_is_written_through(sample_file, tmp_path):
     (tmp_path / "real").mkdir()
     (tmp_path / "o.svg").symlink_to(tmp_path / "real" / "o.svg")
-    assert hwsched("draw", sample_file, "M004", "section", tmp_path / "o.svg").returncode == 0
+    assert hwsched("opening", "draw", sample_file, "M004", "section", "-o", tmp_path / "o.svg").returncode == 0
     assert (tmp_path / "o.svg").is_symlink()
     assert (tmp_path / "real" / "o.svg").read_text().rstrip().endswith("</svg>")
 
@@ -95,7 +127,7 @@ def test_an_argument_that_is_not_text_is_wrong_usage():
         [sys.executable, "-m", "hwsched", "findings", "check", b"caf\xe9.hwsched"], capture_output=True, check=False
     )
     assert done.returncode == 2
-    assert b"argument 2" in done.stderr
+    assert b"argument 3" in done.stderr
     assert b"caf\\xe9" in done.stderr
 
 
@@ -121,7 +153,10 @@ def test_what_another_program_wrote_wrong_is_4_and_named(table, column, value, b
         assert word in said
 
 
-@pytest.mark.parametrize("words", [["--help"], ["check", "PROJECT"], ["check", "PROJECT", "--json"], ["calc"]])
+@pytest.mark.parametrize(
+    "words",
+    [["--help"], ["findings", "check", "PROJECT"], ["findings", "check", "PROJECT", "--json"], ["project", "calc"]],
+)
 def test_a_reader_that_goes_away_changes_no_status(words, sample_file):
     words = [str(sample_file) if word == "PROJECT" else word for word in words]
     whole = hwsched(*words, text=True)
@@ -134,12 +169,12 @@ def test_a_reader_that_goes_away_changes_no_status(words, sample_file):
 
 def test_endless_work_for_a_reader_that_is_gone_stops():
     line = json.dumps({"text": "3'-0\""})
-    done = shell('yes "$1" | $hwsched calc length | head -n 1; exit ${PIPESTATUS[1]}', line)
+    done = shell('yes "$1" | $hwsched project calc length | head -n 1; exit ${PIPESTATUS[1]}', line)
     assert done.returncode == 0, done.stderr
     assert len(done.stdout.splitlines()) == 1
 
 
-@pytest.mark.parametrize("words", [["--help"], ["check", "PROJECT", "--fail-on", "error"]])
+@pytest.mark.parametrize("words", [["--help"], ["findings", "check", "PROJECT", "--fail-on", "error"]])
 @pytest.mark.parametrize("place", [">/dev/full", ">&-"])
 def test_output_that_cannot_be_written_is_6_not_found(words, place, sample_file):
     words = [str(sample_file) if word == "PROJECT" else word for word in words]
@@ -150,8 +185,8 @@ def test_output_that_cannot_be_written_is_6_not_found(words, place, sample_file)
 
 def test_nothing_of_ours_becomes_the_output_that_was_closed(sample_file):
     # With 0, 1 and 2 closed the project would be opened as one of them, and a library that prints would write into it.
-    shell("$hwsched site $1 'Mill House' --accept <&- >&- 2>&-", sample_file)
-    done = hwsched("check", sample_file, text=True)
+    shell("$hwsched power plan $1 'Mill House' --accept <&- >&- 2>&-", sample_file)
+    done = hwsched("findings", "check", sample_file, text=True)
     assert done.returncode == 0
     with closing(sqlite3.connect(sample_file)) as database:
         assert database.execute("PRAGMA integrity_check").fetchone()[0] == "ok"
@@ -171,10 +206,10 @@ def test_a_console_without_a_character_shows_it_written_out(env, tmp_path):
     project = tmp_path / "p.hwsched"
     assert run(["project", "new", str(project), "--name", "Werft → Süd 北"]) == 0
     assert run(["survey", "add", str(project), "B→1", "room_to=北 hall"]) == 0
-    done = hwsched("why", project, "B→1", env=env)
+    done = hwsched("findings", "why", project, "B→1", env=env)
     assert done.returncode == 0, done.stderr
     assert b"Traceback" not in done.stderr
-    told = hwsched("history", project, "--json", env=env).stdout
+    told = hwsched("project", "history", project, "--json", env=env).stdout
     encoding = env.get("PYTHONIOENCODING", "utf-8")
     assert "B→1" in json.dumps(json.loads(told.decode(encoding)), ensure_ascii=False)
 
@@ -192,11 +227,11 @@ sys.meta_path.insert(0, Missing())
 def test_without_the_desktop_s_library_the_desktop_is_4_and_the_rest_works(tmp_path, sample_file):
     (tmp_path / "sitecustomize.py").write_text(WITHOUT)
     env = {"PYTHONPATH": os.pathsep.join(filter(None, (str(tmp_path), os.environ.get("PYTHONPATH"))))}
-    done = hwsched("desktop", sample_file, env=env, text=True)
+    done = hwsched("project", "desktop", sample_file, env=env, text=True)
     assert done.returncode == 4
     assert "PySide6" in clean(done.stderr)
     assert "pip install" in done.stderr
-    assert hwsched("history", sample_file, env=env).returncode == 0
+    assert hwsched("project", "history", sample_file, env=env).returncode == 0
 
 
 @pytest.mark.parametrize(
@@ -206,7 +241,7 @@ def test_without_the_desktop_s_library_the_desktop_is_4_and_the_rest_works(tmp_p
 )
 def test_without_a_display_the_desktop_is_4(env):
     env = {"QT_QPA_PLATFORM": "", "WAYLAND_DISPLAY": "", **env}
-    done = hwsched("desktop", env=env, text=True)
+    done = hwsched("project", "desktop", env=env, text=True)
     assert done.returncode == 4, done.stderr
     assert "display" in clean(done.stderr)
     assert len(done.stderr.strip().splitlines()) <= 2
@@ -225,7 +260,7 @@ EARLY = [
 @pytest.mark.parametrize("module", EARLY)
 @pytest.mark.parametrize(("by", "status"), [("SIGINT", 130), ("SIGTERM", 143)])
 def test_stopped_while_it_still_loads(module, by, status, tmp_path, sample_file):
-    done = stopped_at(module, tmp_path, "check", sample_file, by=by)
+    done = stopped_at(module, tmp_path, "findings", "check", sample_file, by=by)
     # Before there is a handler at all, the system itself ends it: that is what a shell shows as 143.
     assert done.returncode in (status, -signal.SIGTERM)
     assert done.stdout == ""
@@ -234,7 +269,7 @@ def test_stopped_while_it_still_loads(module, by, status, tmp_path, sample_file)
 
 @pytest.mark.parametrize("delay_s", [0.02, 0.05, 0.1, 0.2, 0.3])
 def test_stopped_in_the_first_third_of_a_second(delay_s, sample_file):
-    status, _, err = stopped_after(delay_s, "check", sample_file)
+    status, _, err = stopped_after(delay_s, "findings", "check", sample_file)
     assert status in (0, 130), err
     clean(err)
 
@@ -259,7 +294,7 @@ def test_told_to_end_it_clears_away_what_is_half_written(by, status, tmp_path):
     form = tmp_path / "out" / "form.xlsx"
     form.parent.mkdir()
     process = subprocess.Popen(
-        [sys.executable, "-c", SLOW_WRITER, "survey-form", str(form)],
+        [sys.executable, "-c", SLOW_WRITER, "survey", "form", "-o", str(form)],
         stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True,
     )  # fmt: skip
     assert process.stdout is not None
@@ -286,7 +321,11 @@ sys.exit(main())
 def test_a_failure_inside_the_program_is_6_with_a_report_that_can_be_sent(tmp_path, sample_file):
     env = {**os.environ, "HWSCHED_LOG": str(tmp_path / "log")}
     done = subprocess.run(
-        [sys.executable, "-c", BROKEN, "check", str(sample_file)], env=env, capture_output=True, text=True, check=False
+        [sys.executable, "-c", BROKEN, "findings", "check", str(sample_file)],
+        env=env,
+        capture_output=True,
+        text=True,
+        check=False,
     )
     assert done.returncode == 6
     clean(done.stderr)
@@ -301,7 +340,7 @@ def test_a_failure_inside_the_program_is_6_with_a_report_that_can_be_sent(tmp_pa
     log = (tmp_path / "log" / "hwsched.log").read_text()
     assert "Traceback" in log
     shown = subprocess.run(
-        [sys.executable, "-c", BROKEN, "check", str(sample_file), "--verbose"],
+        [sys.executable, "-c", BROKEN, "findings", "check", str(sample_file), "--verbose"],
         env=env, capture_output=True, text=True, check=False,
     )  # fmt: skip
     assert shown.returncode == 6
@@ -321,21 +360,21 @@ def test_what_was_written_before_a_failure_is_said(sample_file):
         "from hwsched.__main__ import main\nsys.exit(main())\n"
     )
     done = subprocess.run(
-        [sys.executable, "-c", code, "fit", str(sample_file)],
+        [sys.executable, "-c", code, "opening", "fit", str(sample_file)],
         capture_output=True, text=True, check=False,
     )  # fmt: skip
     assert done.returncode == 3
     assert "no fit today" in done.stderr
     assert "Nothing was changed" not in done.stderr
-    last = json.loads(hwsched("history", sample_file, "--json", text=True).stdout)
-    assert f"change set {max(step['number'] for step in last)}" in done.stderr
+    steps = json.loads(hwsched("project", "history", sample_file, "--json", text=True).stdout)["result"]
+    assert f"change set {max(step['number'] for step in steps)}" in done.stderr
 
 
 def test_the_log_is_kept_where_it_is_told_and_without_it_nothing_fails(tmp_path, sample_file):
-    assert hwsched("history", sample_file, env={"HWSCHED_LOG": str(tmp_path / "log")}).returncode == 0
+    assert hwsched("project", "history", sample_file, env={"HWSCHED_LOG": str(tmp_path / "log")}).returncode == 0
     assert (tmp_path / "log" / "hwsched.log").exists()
     (tmp_path / "file").write_text("x")
-    done = hwsched("history", sample_file, env={"HWSCHED_LOG": str(tmp_path / "file" / "log")}, text=True)
+    done = hwsched("project", "history", sample_file, env={"HWSCHED_LOG": str(tmp_path / "file" / "log")}, text=True)
     assert done.returncode == 0
     assert done.stderr == ""
 
@@ -383,9 +422,8 @@ def test_names_do_not_steer_the_terminal(tmp_path):
 
             change.insert(OPENING_TABLE, [{"mark": turned}, {"mark": red}])
         add_opening(project, {"mark": "plain"}, who="t")
-    for words in (["check"], ["check", "--json"]):
-        done = hwsched(words[0], tmp_path / "p.hwsched", *words[1:], text=True)
-        assert done.returncode == 0
+    for words in (["findings", "check"], ["findings", "check", "--json"]):
+        done = hwsched(*words[:2], tmp_path / "p.hwsched", *words[2:], text=True)
         assert "\x1b" not in done.stdout
         assert "\u202e" not in done.stdout
     marks = {each["opening"] for each in json.loads(done.stdout)}

@@ -1,13 +1,12 @@
 """Revisions on the command line: frozen, listed, shown, compared."""
 
-import json
-
 import pytest
 
 from hwsched.cli.command import run
 from hwsched.model.project import open_project
 from hwsched.model.queries import opening_ids
 from hwsched.operations.survey.editing import edit_facts
+from tests.cli.answers import result
 from tests.operations.exact import small
 
 
@@ -24,7 +23,10 @@ def told(capsys, *words):
 
 
 def answered(capsys, *words):
-    return json.loads(told(capsys, *words, "--json"))
+    """Return what was asked for; the others of the answer are null."""
+    found = result(capsys, "release", "revision", *words)
+    (asked,) = (each for each in found.values() if each is not None)
+    return asked
 
 
 def rate(yard, mark):
@@ -37,14 +39,15 @@ def rate(yard, mark):
 def test_freeze_list_show_compare(yard, capsys):
     assert "No revision yet" in told(capsys, yard)
     made = answered(capsys, yard, "--freeze", "--purpose", "for approval", "--who", "ann")
-    assert (made["letter"], made["openings"]) == ("A", 3)
-    assert made["contents"] > 3
-    assert isinstance(made["change_set"], int)
+    assert (made["letter"], made["opening_count"]) == ("A", 3)
+    assert made["content_count"] > 3
     rate(yard, "2")
     assert "Revision C: 1 openings frozen" in told(capsys, yard, "--freeze", "c", "--mark", "2")
     first, second = answered(capsys, yard)
-    assert (first["letter"], first["person"], first["purpose"], first["scope"]) == ("A", "ann", "for approval", {})
-    assert (second["letter"], second["scope"]) == ("C", {"marks": ["2"]})
+    assert (first["letter"], first["who"], first["purpose"]) == ("A", "ann", "for approval")
+    assert first["scope"] == {"building": None, "level": None, "marks": []}
+    assert (second["letter"], second["purpose"]) == ("C", None)
+    assert second["scope"] == {"building": None, "level": None, "marks": ["2"]}
     shown = told(capsys, yard)
     assert "the whole project · for approval" in shown
     assert "openings 2" in shown
@@ -54,12 +57,17 @@ def test_freeze_list_show_compare(yard, capsys):
     assert "rating none" in told(capsys, yard, "--show", "A", "2")
     found = answered(capsys, yard, "--compare", "A")
     assert [each["mark"] for each in found["openings"]] == ["2"]
+    assert (found["before"], found["after"], found["same_count"]) == ("A", "present", 2)
     assert found["openings"][0]["facts"] == [{"what": "Opening: Fire rating", "before": "Not rated", "after": "90 min"}]
     shown = told(capsys, yard, "--compare", "A")
     assert "1 openings are otherwise, 2 are the same" in shown
     assert "Opening: Fire rating: Not rated -> 90 min" in shown
     assert run(["project", "undo", yard]) == 0
     assert [each["letter"] for each in answered(capsys, yard)] == ["A"]
+
+
+def test_without_a_revision_the_list_is_empty_and_not_missing(yard, capsys):
+    assert result(capsys, "release", "revision", yard)["revisions"] == []
 
 
 @pytest.mark.parametrize(

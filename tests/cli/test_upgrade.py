@@ -7,6 +7,7 @@ from contextlib import closing
 import pytest
 
 from hwsched.cli.command import run
+from tests.cli.answers import result
 from tests.model.saved_projects import SAVED, restore
 
 
@@ -34,20 +35,17 @@ def test_upgrade_says_where_the_copy_is(old, capsys):
     copy = old.parent / "old.before-0001.hwsched"
     assert str(copy) in capsys.readouterr().out
     # The copy is a project of the earlier version still.
-    assert run(["project", "upgrade", str(copy), "--json"]) == 0
-    assert json.loads(capsys.readouterr().out)["before"] == "0001"
+    assert result(capsys, "project", "upgrade", str(copy))["before"] == "0001"
     assert run(["project", "upgrade", str(old)]) == 0
     assert "nothing was changed" in capsys.readouterr().out
 
 
 def test_upgrade_for_machines(old, capsys):
-    assert run(["project", "upgrade", str(old), "--json"]) == 0
-    told = json.loads(capsys.readouterr().out)
+    told = result(capsys, "project", "upgrade", str(old))
     assert told["before"] == "0001"
     assert told["copy"] == str(old.parent / "old.before-0001.hwsched")
-    assert told["rows_compared"] > 50
-    assert run(["project", "upgrade", str(old), "--json"]) == 0
-    assert json.loads(capsys.readouterr().out)["copy"] is None
+    assert told["compared_row_count"] > 50
+    assert result(capsys, "project", "upgrade", str(old))["copy"] is None
 
 
 def test_what_is_no_project_is_told_as_ever(tmp_path, capsys):

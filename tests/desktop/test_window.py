@@ -222,7 +222,7 @@ def test_a_place_that_does_not_fit_is_refused_with_the_reason(window, qtbot):
 
 
 def test_the_calculators_answer_their_examples_and_name_wrong_fields(qtbot):
-    from hwsched.calc import CALCULATORS
+    from hwsched.calc.calculators import CALCULATORS
     from hwsched.desktop.project.calculators import CalculatorsDialog
 
     dialog = CalculatorsDialog()

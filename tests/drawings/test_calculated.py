@@ -4,7 +4,7 @@ import math
 
 import pytest
 
-from hwsched.calc import CALCULATORS
+from hwsched.calc.calculators import CALCULATORS
 from hwsched.drawings.calculated import calculated
 from hwsched.drawings.drawing import Circle, Line
 

@@ -3,8 +3,8 @@
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
-from hwsched.calc import CALCULATORS
 from hwsched.calc.calculator import Field
+from hwsched.calc.calculators import CALCULATORS
 
 GUIDE = Path(__file__).parents[2] / "resources" / "handbook" / "calculators.md"
 BEGIN, END = "<!-- calculators: written by tests/house/guide.py -->\n", "<!-- end of calculators -->\n"

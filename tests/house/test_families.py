@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 import hwsched.rules
-from hwsched.calc import CALCULATORS
+from hwsched.calc.calculators import CALCULATORS
 from hwsched.cli import ENTRIES
 from hwsched.documents import DOCUMENTS
 from hwsched.rules import OPENINGS, RECORDS, RULEBOOK, RULES, SUPPLIES, Rule

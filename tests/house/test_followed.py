@@ -67,7 +67,7 @@ def ran(tmp_path_factory):
         marks = ["--mark", "M003", "--mark", "M006"]
         assert run(["opening", "fit", path, *marks]) == 0
         for document in ("packets", "cost-estimate"):
-            assert run(["release", "print", document, path, "--to", str(folder / "out"), *marks]) == 0
+            assert run(["release", "print", path, document, "--to", str(folder / "out"), *marks]) == 0
     finally:
         sys.setprofile(before)
     home = ROOT / "hwsched"

@@ -152,7 +152,7 @@ def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
     return TakenIn(Changes.of(change), f"{len(counts)} parts counted", {"parts": len(counts)})
 '''
         },
-        {"hwsched/operations/imports.py": ("IMPORTS = (", '    ImportFormat("stock", "Take in counts of stock.", "number,count", (".csv",), "hwsched.operations.parts.stock_import"),')},
+        {"hwsched/operations/imports.py": ("IMPORTS = (", '    ImportFormat("stock", "parts", "Take in counts of stock.", "number,count", (".csv",), "hwsched.operations.parts.stock_import"),')},
         """
 import subprocess, sys
 from pathlib import Path
@@ -163,7 +163,7 @@ from hwsched.values import Part
 with create_project(Path("p.hwsched"), "P") as project, project.change("c", "c", "w") as change:
     write_parts(change, [Part("B-1", "coin-cell")], "here")
 Path("counts.csv").write_text("B-1,7\\n")
-run = [sys.executable, "-m", "hwsched", "import", "stock", "p.hwsched", "counts.csv"]
+run = [sys.executable, "-m", "hwsched", "parts", "import", "p.hwsched", "counts.csv"]
 said = subprocess.run(run, capture_output=True, text=True, check=True).stdout
 assert said == "1 parts counted\\n", said
 """,
@@ -171,7 +171,7 @@ assert said == "1 parts counted\\n", said
     ),
     "a verb": Recipe(
         {
-            "hwsched/cli/project/whoami.py": '''"""`hwsched whoami`: the name under which edits are written down."""
+            "hwsched/cli/project/whoami.py": '''"""`hwsched project whoami`: the name under which edits are written down."""
 
 from __future__ import annotations
 
@@ -193,13 +193,13 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-WHOAMI = Verb("whoami", "Say under which name edits are written down.", _arguments, _run)
+VERB = Verb(_arguments, _run)
 '''
         },
-        {"hwsched/cli/__init__.py": ("from hwsched.cli.project.people import PEOPLE", "from hwsched.cli.project.whoami import WHOAMI")},
+        {"hwsched/cli/__init__.py": ('        Entry("people", "List who works on a project and in which role; add and remove people.", "people"),', '        Entry("whoami", "Say under which name edits are written down."),')},
         """
 import subprocess, sys
-said = subprocess.run([sys.executable, "-m", "hwsched", "whoami", "--who", "ann"], capture_output=True, text=True, check=True)
+said = subprocess.run([sys.executable, "-m", "hwsched", "project", "whoami", "--who", "ann"], capture_output=True, text=True, check=True)
 assert said.stdout == "ann\\n"
 """,
         ("tests/house/test_families.py",),
@@ -270,9 +270,9 @@ UNDERCUT = Calculator(
 )
 '''
         },
-        {"hwsched/calc/__init__.py": ("from hwsched.calc.survey.length import LENGTH", "from hwsched.calc.survey.undercut import UNDERCUT")},
+        {"hwsched/calc/calculators.py": ("from hwsched.calc.survey.length import LENGTH", "from hwsched.calc.survey.undercut import UNDERCUT")},
         """
-from hwsched.calc import CALCULATORS
+from hwsched.calc.calculators import CALCULATORS
 (one,) = [each for each in CALCULATORS if each.name == "undercut"]
 assert one.run(one.example) == {"gap_mm": 10}
 """,
@@ -311,9 +311,9 @@ from hwsched.model.project import open_project
 from hwsched.model.queries import read_inputs
 Path("doors.csv").write_text("Mark,Leaf weight\\nA1,45\\n")
 hwsched = [sys.executable, "-m", "hwsched"]
-subprocess.run([*hwsched, "new", "p.hwsched"], check=True, capture_output=True)
-subprocess.run([*hwsched, "import", "survey", "p.hwsched", "doors.csv"], check=True, capture_output=True)
-subprocess.run([*hwsched, "edit", "p.hwsched", "A1", "leaf", "weight_kg", "50"], check=True, capture_output=True)
+subprocess.run([*hwsched, "project", "new", "p.hwsched"], check=True, capture_output=True)
+subprocess.run([*hwsched, "survey", "import", "p.hwsched", "doors.csv"], check=True, capture_output=True)
+subprocess.run([*hwsched, "survey", "edit", "p.hwsched", "A1", "leaf", "weight_kg", "50"], check=True, capture_output=True)
 with open_project(Path("p.hwsched")) as project, project.reading() as connection:
     (given,) = read_inputs(connection)
     assert given.leaves[0].weight_kg == 50.0, given

@@ -1,9 +1,11 @@
 """A project with something in every table, saved at each schema.
 
-`python -m tests.model.saved_projects` adds the newest. Run it once when a migration is added,
-and keep the file for ever: upgrading from it is tested from then on.
+`python -m tests.model.saved_projects` adds the newest, and writes down of what its tables consist, against which a file
+is held as it is opened. Run it once when a migration is added, and keep the saved project for ever: upgrading from it
+is tested from then on.
 """
 
+import json
 import sqlite3
 import tempfile
 from contextlib import closing
@@ -16,6 +18,7 @@ from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import Project, create_project
 from hwsched.model.queries import StoredFit
 from hwsched.model.schema import APPLICATION_ID, HEAD
+from hwsched.model.sound_schema import NEWEST, read_shape
 from hwsched.model.tables import (
     ASSIGNED_PART,
     CIRCUIT_TABLE,
@@ -117,7 +120,18 @@ def save(dump: Path) -> None:
             dump.write_text("\n".join(database.iterdump()) + "\n")
 
 
+def newest_shape() -> str:
+    """Return of what the newest schema consists, as it is kept in the package."""
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "new.hwsched"
+        create_project(path, "New").close()
+        with closing(sqlite3.connect(path)) as database:
+            tables = {name: sorted(phrases) for name, phrases in sorted(read_shape(database).items())}
+    return json.dumps({"revision": HEAD, "tables": tables}, indent=1) + "\n"
+
+
 if __name__ == "__main__":
+    NEWEST.write_text(newest_shape(), encoding="utf-8")
     newest = SAVED / f"{HEAD}.sql"
     if newest.exists():
         raise SystemExit(f"{newest} is there already and must not change")

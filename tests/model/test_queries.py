@@ -12,11 +12,11 @@ from hwsched.fingerprint import Engine
 from hwsched.model.catalogue_memory import CatalogueMemory
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.levels import levels_for
+from hwsched.model.natural_order import natural
 from hwsched.model.project import open_project
 from hwsched.model.queries import (
     StoredFit,
     latest_change,
-    natural,
     opening_ids,
     read_catalogue,
     read_extra,

@@ -42,7 +42,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     with tempfile.TemporaryDirectory(prefix="mutants-") as folder:
         copies: SimpleQueue[Copy] = SimpleQueue()
         sample = Path(folder) / "sample"
-        demonstrate(sample, who="tests")
+        demonstrate(sample, who="tests", again=True)
         for number in range(told.jobs):
             copies.put(Copy(Path(folder) / str(number), sample, forks=True))
         # Read now, so that the tree may be worked on while this runs.

@@ -1,4 +1,4 @@
-"""`hwsched opening draw`: one view of an opening as SVG."""
+"""`hwsched opening draw`: one view of an opening as SVG or PDF."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     parser.add_argument("mark", help="the opening; for riser a building, for voltages SUPPLY/CIRCUIT")
     parser.add_argument("view", choices=[*VIEWS, *POWER_VIEWS])
-    add_output(parser, "file to write, ending .svg", "file")
+    add_output(parser, "file to write, ending .svg or .pdf", "file")
     add_point(parser)
     parser.add_argument("--dark", action="store_true", help="for a dark screen")
 
@@ -30,8 +30,8 @@ def _run(arguments: argparse.Namespace) -> int:
     if wanted:
         return wrong_usage(wanted)
     with opened(arguments) as project, output_file(arguments.output, ".svg") as path:
-        draw(project, arguments.mark, arguments.view, path, dark=arguments.dark, point=arguments.point)
-    tell_wrote(arguments, {})
+        files = draw(project, arguments.mark, arguments.view, path, dark=arguments.dark, point=arguments.point)
+    tell_wrote(arguments, {} if arguments.output == "-" else {"files": [str(each) for each in files]})
     return DONE
 
 

@@ -12,8 +12,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Mapping
     from typing import Any
 
-    from hwsched.calc import Calculator
-    from hwsched.calc.calculator import Field
+    from hwsched.calc.calculator import Calculator, Field
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -25,7 +24,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     import json
 
-    from hwsched.calc import CALCULATORS
+    from hwsched.calc.calculators import CALCULATORS
 
     calculator = next((c for c in CALCULATORS if c.name == arguments.name), None)
     if arguments.name and calculator is None:

@@ -21,6 +21,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched import __version__
     from hwsched.cli.parsing import tree
     from hwsched.cli.session import output_file
+    from hwsched.writing import replacing
 
     page = Manpage(
         tree(lambda _entry: True),
@@ -28,8 +29,8 @@ def _run(arguments: argparse.Namespace) -> int:
     )
     # The day on which somebody asks for it is no date of the text.
     page.date = ""
-    with output_file(arguments.output, ".1") as path:
-        path.write_text(str(page), encoding="utf-8")
+    with output_file(arguments.output, ".1") as path, replacing(path) as partial:
+        partial.write_text(str(page), encoding="utf-8")
     return DONE
 
 

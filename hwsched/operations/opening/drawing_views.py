@@ -1,4 +1,4 @@
-"""Drawing one view of an opening into a file: SVG for a screen, light or dark."""
+"""Drawing one view of an opening into a file: SVG or PDF, light or dark."""
 
 from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
@@ -18,10 +18,11 @@ from hwsched.operations.opening.named_openings import openings_of_marks
 from hwsched.operations.power.power_results import opening_levels, power_result
 from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
-from hwsched.render.screen import DARK, LIGHT
+from hwsched.render.screen import DARK, LIGHT, Look
 from hwsched.render.svg import render_svg
+from hwsched.render.view_pdf import render_view_pdf
 from hwsched.values import Fit, OpeningInput, PointFit
-from hwsched.writing import check_ending, made_folder, replacing
+from hwsched.writing import UnwritableError, check_ending, is_stream, made_folder, replacing
 
 _Beside = Sequence[PointFit]
 """The opening's other lock points."""
@@ -44,25 +45,31 @@ SCALE: Final = 1 / 8
 
 
 @of_one_state
-def draw(project: Project, mark: str, view: str, path: Path, *, dark: bool = False, point: str | None = None) -> Path:
-    """Write one view of an opening, or of what feeds openings, as SVG; the file appears whole or not at all.
+def draw(
+    project: Project, mark: str, view: str, path: Path, *, dark: bool = False, point: str | None = None
+) -> list[Path]:
+    """Write one view of an opening, or of what feeds openings; the ending says whether as SVG or PDF.
 
-    A riser that takes several sheets is written as several files: ``name.svg``, ``name-2.svg``. Of an opening with
-    several lock points one is drawn: that of this name or number, else the first.
+    A riser that takes several sheets is one PDF of several pages, and as SVG several files: ``name.svg``,
+    ``name-2.svg``. Of an opening with several lock points one is drawn: that of this name or number, else the first.
+    Each file appears whole or not at all.
+
+    Returns
+    -------
+    list of Path
+        The files.
 
     Raises
     ------
     MissingRowError, ValueRefusedError
         For an unknown mark or view.
     UnwritableError
-        For a folder that cannot be written, or a file that does not end .svg.
+        For a folder that cannot be written, a file that ends otherwise, or several sheets for one pipe.
     """
-    check_ending(path, ".svg", "a drawing")
+    check_ending(path, (".svg", ".pdf"), "a drawing")
+    look = DARK if dark else LIGHT
     if view in POWER_VIEWS:
-        texts = [render_svg(drawing, 1.0, DARK if dark else LIGHT) for drawing in _power(project, mark, view)]
-        for number, text in enumerate(texts, start=1):
-            _write(path if number == 1 else path.with_name(f"{path.stem}-{number}{path.suffix}"), text)
-        return path
+        return _write(path, _power(project, mark, view), 1.0, look)
     made = VIEWS.get(view)
     if made is None:
         raise ValueRefusedError("view", f"there is no '{view}'; accepted: {', '.join((*VIEWS, *POWER_VIEWS))}")
@@ -72,15 +79,21 @@ def draw(project: Project, mark: str, view: str, path: Path, *, dark: bool = Fal
     wanted = point_named(project, opening, point) or checked.points[0].given.point.id
     at = next((each for each in checked.points if each.given.point.id == wanted), checked.points[0])
     beside = [each for each in checked.points if each is not at]
-    text = render_svg(made(at.given, at.fit or Fit("to-measure"), style, beside), SCALE, DARK if dark else LIGHT)
-    _write(path, text)
-    return path
+    return _write(path, [made(at.given, at.fit or Fit("to-measure"), style, beside)], SCALE, look)
 
 
-def _write(path: Path, text: str) -> None:
+def _write(path: Path, drawings: Sequence[Drawing], scale: float, look: Look) -> list[Path]:
     made_folder(path.parent)
-    with replacing(path) as partial:
-        partial.write_text(text, encoding="utf-8")
+    if path.suffix.casefold() == ".pdf":
+        render_view_pdf(drawings, path, scale, look)
+        return [path]
+    if len(drawings) > 1 and is_stream(path):
+        raise UnwritableError(f"{path} cannot be written: these are {len(drawings)} sheets; write them to a file")
+    written = [path if n == 1 else path.with_name(f"{path.stem}-{n}{path.suffix}") for n in range(1, len(drawings) + 1)]
+    for each, drawing in zip(written, drawings, strict=True):
+        with replacing(each) as partial:
+            partial.write_text(render_svg(drawing, scale, look), encoding="utf-8")
+    return written
 
 
 def _power(project: Project, name: str, view: str) -> Sequence[Drawing]:

@@ -11,7 +11,7 @@ from pathlib import Path
 from hwsched.documents import DOCUMENTS
 from hwsched.exchange.problems import CellProblem, FileProblem
 from hwsched.exchange.survey.book import SurveyOptions
-from hwsched.model.errors import ExistingProjectError
+from hwsched.model.errors import BusyProjectError, ExistingProjectError
 from hwsched.model.project import Project, create_project
 from hwsched.model.sqlite_file import check_file, close_file, set_aside, verbs_of
 from hwsched.model.written import apart
@@ -77,8 +77,8 @@ def demonstrate(
         check_file(target)
         if not again:
             raise ExistingProjectError(
-                f"{target} is already there; it was left alone. Take another folder, or say that it is to be replaced "
-                "(--again)"
+                f"{target} is already there; it was left alone. Take another folder; on the command line --again puts "
+                "a new one in its place, and keeps it where somebody has worked in it"
             )
         close_file(target)
     # Worked out beside the old file, so that a demonstration that is stopped leaves the earlier one whole.
@@ -145,7 +145,11 @@ def _replace(target: Path, fresh: Path) -> Path | None:
     os.replace(fresh, target)
     if verbs_of(kept) != verbs_of(target):
         return kept
-    close_file(kept)
+    try:
+        close_file(kept)
+    except BusyProjectError:
+        # Opened in the last moment, before it had its new name.
+        return kept
     kept.unlink()
     return None
 

@@ -1,0 +1,87 @@
+"""A machine without a screen: every verb but the desktop runs without Qt, and without what solves where it needs none."""
+
+import re
+import subprocess
+import sys
+import tomllib
+
+import pytest
+from packaging.markers import default_environment
+from packaging.requirements import Requirement
+
+from hwsched.paths import RESOURCES
+
+LOCKED = RESOURCES / "server" / "requirements.txt"
+SCREEN = {"pyside6-essentials"}
+ASKED = {
+    "project history": [], "project list": ["settings"], "survey list": ["openings"], "survey missing": [],
+    "survey edit": ["M004", "leaf", "thickness_mm", "45 mm"], "opening fit": [], "opening show": ["M004"],
+    "opening list": ["fits"], "power show": [], "parts cost": [], "findings check": [], "findings why": ["M004"],
+    "findings rules": None, "release list": ["pick-lines"],
+}  # fmt: skip
+"""Verbs with their words behind the project; None: it takes no project."""
+
+
+def run_without(words, *absent):
+    code = (
+        "import sys\n"
+        f"sys.modules.update(dict.fromkeys({absent!r}))\n"
+        "from hwsched.cli.command import run\n"
+        f"sys.exit(run({words!r}))"
+    )
+    return subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=False)
+
+
+@pytest.mark.parametrize("spelling", ASKED)
+def test_a_verb_loads_neither_qt_nor_a_solver(spelling, sample_file):
+    words = ASKED[spelling]
+    line = spelling.split() + ([] if words is None else [str(sample_file), *words])
+    done = run_without(line, "PySide6", "numpy", "highspy")
+    assert done.returncode == 0, done.stderr
+
+
+def test_documents_are_printed_without_qt(sample_file, tmp_path):
+    words = ["release", "print", str(sample_file), "pick-list", "-o", str(tmp_path / "out")]
+    done = run_without(words, "PySide6")
+    assert done.returncode == 0, done.stderr
+    assert {path.name for path in (tmp_path / "out").iterdir()} == {"pick-list.pdf", "pick-list.xlsx"}
+
+
+def test_only_the_desktop_says_what_it_lacks(sample_file):
+    done = run_without(["project", "desktop", str(sample_file)], "PySide6")
+    assert done.returncode == 4
+    assert "PySide6" in done.stderr
+    # All in one process: each of its own would take a minute.
+    code = (
+        "import sys\nsys.modules['PySide6'] = None\n"
+        "from hwsched.cli import ENTRIES\nfrom hwsched.cli.command import run\n"
+        "sys.exit(max(run([*each.spelling.split(), '--help']) for each in ENTRIES))"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
+
+
+def locked():
+    """Name to what is pinned, as far as it is meant for this machine."""
+    found = {}
+    for line in LOCKED.read_text(encoding="utf-8").splitlines():
+        if re.match(r"[A-Za-z]", line):
+            wanted = Requirement(line.rstrip("\\ "))
+            if wanted.marker is None or wanted.marker.evaluate(dict(default_environment())):
+                found[wanted.name.lower()] = wanted
+    return found
+
+
+def test_the_locked_requirements_are_those_of_the_package_without_the_screen():
+    project = tomllib.loads((RESOURCES.parent / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    pinned = locked()
+    for each in (*project["dependencies"], *project["optional-dependencies"]["office"]):
+        wanted = Requirement(each)
+        if wanted.marker is not None and not wanted.marker.evaluate():
+            continue
+        if wanted.name.lower() in SCREEN:
+            assert wanted.name.lower() not in pinned
+            continue
+        (pin,) = pinned[wanted.name.lower()].specifier
+        assert wanted.specifier.contains(pin.version), each
+    assert "--hash=sha256:" in LOCKED.read_text(encoding="utf-8")

@@ -57,7 +57,7 @@ class NeedsUpgradeError(ProjectError):
         )
         """What would happen, for whoever asks a person."""
         super().__init__(
-            f"{self.consequence} It was left alone; to upgrade it: hwsched upgrade {place if copied else 'URL'}"
+            f"{self.consequence} It was left alone; to upgrade it: hwsched project upgrade {place if copied else 'URL'}"
         )
 
 

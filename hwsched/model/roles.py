@@ -86,7 +86,7 @@ def require(connection: Connection, who: str, verb: str) -> None:
             return
         raise NotAllowedError(
             f"{who} is not among the people of this project; {_said(specifiers(connection))} may add a person: "
-            f'hwsched people PROJECT --add "{who}" --role ROLE'
+            f'hwsched project people PROJECT --add "{who}" --role ROLE'
         )
     role = ROLES.get(name)
     if role is None:

@@ -192,7 +192,7 @@ def test_an_older_project_is_left_alone_until_somebody_says_yes(tmp_path, next_s
     target = old_project(tmp_path)
     before = target.read_bytes()
     next_schema()
-    with pytest.raises(errors.NeedsUpgradeError, match="hwsched upgrade") as told:
+    with pytest.raises(errors.NeedsUpgradeError, match="hwsched project upgrade") as told:
         open_project(target)
     assert (told.value.place, told.value.revision) == (str(target), HEAD)
     assert "copy" in told.value.consequence

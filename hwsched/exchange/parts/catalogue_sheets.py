@@ -46,7 +46,7 @@ _ABOUT: Final = (
     "An empty cell, ? and unknown mean that nobody knows; 0 and no are answers.",
     "Part numbers are text and stand once in the whole book; kits and successors refer to them.",
     "Text may begin with = + - @: it stays text. Write no formulas and merge no cells.",
-    "Bring the book back with: hwsched import catalogue. A wrong cell is named, and nothing is changed in silence.",
+    "Bring the book back with: hwsched parts import. A wrong cell is named, and nothing is changed in silence.",
 )
 
 

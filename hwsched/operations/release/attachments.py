@@ -176,7 +176,7 @@ def attachment_with(project: Project, short: str) -> Attached:
     found = [each for each in attachments_of(project) if short and each.id.startswith(short)]
     if len(found) != 1:
         what = "no attachment begins" if not found else f"{len(found)} attachments begin"
-        raise MissingRowError(f"{what} with {short}; hwsched attachments lists them")
+        raise MissingRowError(f"{what} with {short}; hwsched release attachments lists them")
     return found[0]
 
 

@@ -16,12 +16,14 @@ def _help() -> int | None:
     Start-up is measured (tests/benchmarks/test_main_job.py): the modules for signals and streams alone would take as
     long as all this.
     """
+    # Closed by whoever started it: printing would go nowhere without a word.
+    if sys.stdout is None:
+        return None
     from hwsched.cli.command import run
 
     try:
         status = run(sys.argv[1:])
-        if sys.stdout is not None:
-            sys.stdout.flush()
+        sys.stdout.flush()
     except OSError:
         return None
     except KeyboardInterrupt:

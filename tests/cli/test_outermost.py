@@ -82,7 +82,8 @@ def test_a_drawing_that_ends_pdf_is_one(sample_file, tmp_path):
         wide, tall = re.findall(r'(?:width|height)="([0-9.]+)mm"', svg.read_text())[:2]
         shown_mm = [float(side) * 25.4 / 72 for side in (page.mediabox.width, page.mediabox.height)]
         assert shown_mm == pytest.approx([float(wide), float(tall)], abs=0.02)
-        assert "M004" in page.extract_text()
+        assert "lock edge" in page.extract_text()
+        assert "lock edge" in svg.read_text()
 
 
 def test_several_sheets_are_pages_of_a_pdf_and_no_pipe_s(sample_file, tmp_path):
@@ -252,7 +253,7 @@ EARLY = [
     "hwsched.cli.command",
     "sqlalchemy",
     "hwsched.model.project",
-    "numpy",
+    "hwsched.wiring.circuits",
     "hwsched.operations.findings.checking",
 ]
 
@@ -426,7 +427,7 @@ def test_names_do_not_steer_the_terminal(tmp_path):
         done = hwsched(*words[:2], tmp_path / "p.hwsched", *words[2:], text=True)
         assert "\x1b" not in done.stdout
         assert "\u202e" not in done.stdout
-    marks = {each["opening"] for each in json.loads(done.stdout)}
+    marks = {each["mark"] for each in json.loads(done.stdout)["result"]["findings"]}
     assert {red, turned, "plain"} == marks, "what machines read is whole"
 
 

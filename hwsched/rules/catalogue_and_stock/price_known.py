@@ -25,8 +25,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     for missing, numbers in lacking.items():
         yield Verdict(
             f"The opening's cost is unknown: needs {missing} ({', '.join(numbers)}).",
-            "Tell the project's currency and what the others are worth in it: hwsched parts terms PROJECT --currency USD "
-            "--rate EUR=1.08; or complete the currencies of the catalogue.",
+            "Tell the project's currency and what the others are worth in it: hwsched parts terms PROJECT --currency "
+            "USD --rate EUR=1.08; or complete the currencies of the catalogue.",
             values={"parts": float(len(numbers))},
             about="currency",
             severity="warning",

@@ -219,7 +219,8 @@ def test_short_identifiers(yard, photo):
     assert attachment_with(yard, first.id[:8]) == first
     assert attachment_with(yard, second.id) == second
     for short in ("", "zz"):
-        with pytest.raises(MissingRowError, match=rf"^no attachment begins with {short}; hwsched release attachments lists"):
+        said = rf"^no attachment begins with {short}; hwsched release attachments lists"
+        with pytest.raises(MissingRowError, match=said):
             attachment_with(yard, short)
 
 

@@ -2,34 +2,16 @@
 
 from __future__ import annotations
 
-from typing import TypedDict
-
 from hwsched.cli.verb import DONE, FINDINGS, NOT_JUDGED, Verb
-from hwsched.operations.findings.finding_record import FindingRecord
-from hwsched.operations.findings.verdict import Counts, Unjudged
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
     from collections.abc import Sequence
 
+    from hwsched.cli.findings.shapes import Check, NotJudged
     from hwsched.model.project import Project
     from hwsched.operations.findings.checking import Checked
-
-
-class NotJudged(TypedDict):
-    """An opening that does not pass whatever the rules say."""
-
-    mark: str
-    why: Unjudged
-
-
-class Check(TypedDict):
-    """What the rules say, and of which openings they cannot."""
-
-    findings: list[FindingRecord]
-    not_judged: list[NotJudged]
-    counts: Counts
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -113,4 +95,4 @@ def _tell_unjudged(rows: Sequence[NotJudged]) -> None:
             print(f"{openings} not pass: {words}: {', '.join(marks[:5])}{more}", file=sys.stderr)
 
 
-VERB = Verb(_arguments, _run, result=Check)
+VERB = Verb(_arguments, _run, result="hwsched.cli.findings.shapes:Check")

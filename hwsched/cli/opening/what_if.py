@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Literal, TypedDict
-
 from hwsched.cli.verb import DONE, Verb
-from hwsched.operations.findings.finding_record import FindingRecord
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -13,34 +10,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from hwsched.calc.parts.cost import Cost
+    from hwsched.cli.opening.shapes import DifferenceRecord, WhatIf
     from hwsched.operations.opening.what_if import Difference
-
-
-class DifferenceRecord(TypedDict):
-    """What would be different at one opening; money as exact decimal strings in the project's currency."""
-
-    mark: str
-    before: Literal["fits", "does-not-fit", "to-measure"]
-    after: Literal["fits", "does-not-fit", "to-measure"]
-    gone: list[str]
-    new: list[str]
-    cost_before: str | None
-    cost_after: str | None
-    currency: str | None
-    hole_count_before: int
-    hole_count_after: int
-    findings_gone: list[FindingRecord]
-    findings_new: list[FindingRecord]
-    why: str | None
-
-
-class WhatIf(TypedDict):
-    """What would be different, and whether it was made so."""
-
-    differences: list[DifferenceRecord]
-    asked_count: int
-    accepted: bool
-    shown: str
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -156,4 +127,4 @@ def _total(cost: Cost | None) -> str | None:
     return None if cost is None else f"{cost.total:f}"
 
 
-VERB = Verb(_arguments, _run, result=WhatIf)
+VERB = Verb(_arguments, _run, result="hwsched.cli.opening.shapes:WhatIf")

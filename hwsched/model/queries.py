@@ -10,6 +10,7 @@ from typing import Any, Final
 
 from sqlalchemy import Column, Connection, Select, func, select
 
+from hwsched.attributes.natural import natural as natural
 from hwsched.fingerprint import Engine
 from hwsched.model.bulk import among
 from hwsched.model.columns import json_text
@@ -325,32 +326,6 @@ def _openings(connection: Connection, ids: Collection[str] | None) -> list[Openi
         found.append(((building or "", sort or 0, level or "", natural(opening.mark)), opening))
     found.sort(key=lambda pair: pair[0])
     return [opening for _, opening in found]
-
-
-def natural(mark: str) -> tuple[tuple[int, int, str], ...]:
-    """Return a key by which marks sort as people count: M2 before M10.
-
-    Examples
-    --------
-    >>> sorted(["M10", "M2", "0012"], key=natural)
-    ['0012', 'M2', 'M10']
-    """
-    parts: list[tuple[int, int, str]] = []
-    digits = ""
-    for character in [*mark, ""]:
-        if character.isascii() and character.isdigit():
-            digits += character
-            continue
-        if digits:
-            # By length and then by text is by number, without making one of a thousand digits.
-            number = digits.lstrip("0")
-            parts.append((0, len(number), number))
-            digits = ""
-        if character:
-            parts.append((1, 0, character.casefold()))
-    # What is left decides between marks such as 012 and 12, and ends before any longer mark.
-    parts.append((-1, 0, mark))
-    return tuple(parts)
 
 
 def _children(

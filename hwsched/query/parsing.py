@@ -115,7 +115,7 @@ class Reader:
         self._brackets = 0
         if len(text) > LONGEST:
             message = f"the text is too long: {len(text)} characters, at most {LONGEST}"
-            raise QueryError(text, Fault(LONGEST, len(text), "", message))
+            raise self._fault_at(LONGEST, len(text), message)
         self._tokens = tokens(text)
 
     def query(self) -> Node | None:
@@ -214,7 +214,7 @@ class Reader:
         self._depth += 1
         if self._depth > DEEPEST:
             message = f"brackets and not stand more than {DEEPEST} deep within each other"
-            raise QueryError(self.text, Fault(token.start, token.end, token.text, message))
+            raise self._fault_at(token.start, token.end, message)
 
     def _fact_named(self) -> bool:
         """Tell whether what stands next has a sign after it."""
@@ -259,24 +259,24 @@ class Reader:
             if self.askable.fact(last) is not None:
                 token = run[first]
                 message = f"and or or is missing before '{last}'"
-                raise QueryError(self.text, Fault(token.start, run[-1].end, last, message, ("and", "or")))
+                raise self._fault_at(token.start, run[-1].end, message, ("and", "or"))
         message = f"'{name}' is no fact that can be asked for"
         near = nearest(name, self.askable.said_names())
-        raise QueryError(self.text, Fault(run[0].start, run[-1].end, name, message, ("a fact",), near))
+        raise self._fault_at(run[0].start, run[-1].end, message, ("a fact",), near)
 
     def _compared(self, fact: Fact, run: list[Token], *, every: bool) -> Node:
         if every and not fact.of_rows:
             message = f"every goes with facts of leaves and items; an opening has one {fact.attribute.label}"
             if fact.listed:
                 message = f"every goes with facts of leaves and items, not with {fact.name}"
-            raise QueryError(self.text, Fault(run[0].start, run[-1].end, fact.name, message))
+            raise self._fault_at(run[0].start, run[-1].end, message)
         token = self._take()
         if token.text.casefold() == "is":
             return Compare(fact, self._known(fact), (), every)
         sign = next(each for each in SIGNS if each == token.text.casefold())
         if sign not in signs(fact):
             message = f"{fact.attribute.label} cannot be asked for with {sign}"
-            raise QueryError(self.text, Fault(token.start, token.end, token.text, message, signs_typed(fact)))
+            raise self._fault_at(token.start, token.end, message, signs_typed(fact))
         if sign == "in":
             values = [self._value(fact, sign)]
             while self._peek().kind == ",":
@@ -302,7 +302,7 @@ class Reader:
         if key(high.value) < key(low.value):
             message = f"nothing lies between {low.text} and {high.text}: the lower value goes first"
             end = self._tokens[self._at - 1].end
-            raise QueryError(self.text, Fault(sign.start, end, self.text[sign.start : end], message))
+            raise self._fault_at(sign.start, end, message)
         return Compare(fact, "between", (low, high), every)
 
     def _known(self, fact: Fact) -> Sign:
@@ -341,7 +341,7 @@ class Reader:
 
     def _read(self, fact: Fact, sign: str, text: str, start: int, end: int) -> Asked:
         def refused(message: str, expected: tuple[str, ...] = (), near: tuple[str, ...] = ()) -> QueryError:
-            return QueryError(self.text, Fault(start, end, text, message, expected, near))
+            return self._fault_at(start, end, message, expected, near)
 
         if sign == "contains":
             if not text.strip():
@@ -371,6 +371,10 @@ class Reader:
         return f"'{self.text[token.start : token.end]}'" if token.kind != "end" else ""
 
     def _fault(self, message: str, expected: tuple[str, ...] = ()) -> QueryError:
-        token = self._peek()
-        found = self.text[token.start : token.end]
-        return QueryError(self.text, Fault(token.start, token.end, found, message, expected))
+        """Return the refusal of what stands next."""
+        return self._fault_at(self._peek().start, self._peek().end, message, expected)
+
+    def _fault_at(
+        self, start: int, end: int, message: str, expected: tuple[str, ...] = (), near: tuple[str, ...] = ()
+    ) -> QueryError:
+        return QueryError(self.text, Fault(start, end, self.text[start:end], message, expected, near))

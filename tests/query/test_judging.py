@@ -107,6 +107,7 @@ def test_whatever_is_typed_gets_an_answer_or_a_pointed_error(text, cursor):
         assert judge(query, Table([])).true == frozenset()
     else:
         assert 0 <= fault.start <= fault.end <= len(text)
+        assert fault.found == text[fault.start : fault.end]
         assert fault.message
         assert pointed.splitlines()[-1].strip("\t ^") == ""
     offered = completions(text, cursor, ASKABLE)

@@ -13,11 +13,12 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_marks, add_project
+    from hwsched.cli.scope import add_scope
+    from hwsched.cli.session import add_project
     from hwsched.values import SEVERITIES
 
     add_project(parser)
-    add_marks(parser)
+    add_scope(parser)
     parser.add_argument(
         "--fail-on",
         choices=SEVERITIES,
@@ -29,12 +30,13 @@ def _run(arguments: argparse.Namespace) -> int:
     import sys
     from collections import Counter
 
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar
     from hwsched.operations.findings.checking import check_openings, not_passed
     from hwsched.values import SEVERITIES
 
     with opened(arguments) as project:
-        ids = chosen_openings(project, arguments.marks)
+        ids = openings_asked(project, arguments)
         with progress_bar("Check", arguments.json) as progress:
             checked = check_openings(project, ids, progress=progress)
     if arguments.json:

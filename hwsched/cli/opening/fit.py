@@ -15,10 +15,11 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_marks, add_project
+    from hwsched.cli.scope import add_scope
+    from hwsched.cli.session import add_project
 
     add_project(parser)
-    add_marks(parser)
+    add_scope(parser)
     parser.add_argument(
         "--since-upgrade",
         action="store_true",
@@ -44,11 +45,12 @@ def _run(arguments: argparse.Namespace) -> int:
 def _fit_all(arguments: argparse.Namespace) -> int:
     from collections import Counter
 
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, who
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar, who
     from hwsched.operations.opening.fitting_openings import fit_openings
 
     with opened(arguments, tell=False) as project:
-        ids = chosen_openings(project, arguments.marks)
+        ids = openings_asked(project, arguments)
         with progress_bar("Fit", arguments.json) as progress:
             changes, outcomes = fit_openings(
                 project, ids, who=who(arguments), released=arguments.released, progress=progress
@@ -59,7 +61,7 @@ def _fit_all(arguments: argparse.Namespace) -> int:
         return DONE
     statuses = Counter(each.fit.status for each in outcomes)
     print(f"{len(outcomes)} openings: " + ", ".join(f"{count} {status}" for status, count in sorted(statuses.items())))
-    for each in outcomes if arguments.marks else ():
+    for each in outcomes if arguments.marks or arguments.where else ():
         print(f"\n{each.given.opening.mark}: {each.fit.status}")
         for at in each.points:
             if at.given.point.name:
@@ -87,12 +89,13 @@ def _tell_kept(marks: list[str]) -> None:
 
 
 def _since_upgrade(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, who
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar, who
     from hwsched.operations.opening.fit_differences import in_words
     from hwsched.operations.opening.since_upgrade import since_upgrade, summary, take_since_upgrade
 
     with opened(arguments, tell=False) as project:
-        ids = chosen_openings(project, arguments.marks)
+        ids = openings_asked(project, arguments)
         with progress_bar("Fit", arguments.json) as progress:
             found = since_upgrade(project, ids, released=arguments.released, progress=progress)
         if found is None:

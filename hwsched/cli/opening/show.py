@@ -12,16 +12,19 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.scope import add_scope
     from hwsched.cli.session import add_common
 
     parser.add_argument("project", nargs="?", help="project file (.hwsched) or database URL")
-    parser.add_argument("marks", nargs="*", metavar="mark", help="openings to show (default: all)")
+    parser.add_argument("named", nargs="*", metavar="mark", help="openings to show, as --mark has them (default: all)")
+    add_scope(parser)
     parser.add_argument("--schema", action="store_true", help="print the JSON Schema of what --json prints")
     add_common(parser)
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import chosen_openings, opened, print_json
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json
     from hwsched.model.errors import ValueRefusedError
     from hwsched.operations.opening.showing import VERSION, ShowEnvelope, plain, show_openings, show_schema
 
@@ -31,7 +34,7 @@ def _run(arguments: argparse.Namespace) -> int:
     if arguments.project is None:
         raise ValueRefusedError("project", "is missing; give a project file or a database URL, or --schema")
     with opened(arguments) as project:
-        shown = show_openings(project, chosen_openings(project, arguments.marks))
+        shown = show_openings(project, openings_asked(project, arguments, arguments.named))
     if arguments.json:
         print_json(plain(ShowEnvelope(True, shown, (), None, VERSION)))
         return DONE

@@ -10,13 +10,14 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_common, add_marks
+    from hwsched.cli.scope import add_scope
+    from hwsched.cli.session import add_common
     from hwsched.operations.release.issued_documents import PRINTS
 
     parser.add_argument("document", choices=[name for name, _, _ in PRINTS], help="what to print")
     parser.add_argument("project", help="project file (.hwsched) or database URL")
     add_common(parser)
-    add_marks(parser)
+    add_scope(parser)
     parser.add_argument("--to", default=".", metavar="DIR", help="folder to write into (default: here)")
     parser.add_argument("--format", action="append", choices=("pdf", "xlsx", "ics"), help="default: all that it has")
     parser.add_argument("--issue", action="store_true", help="packets: write down that those that are ready went out")
@@ -27,7 +28,8 @@ def _run(arguments: argparse.Namespace) -> int:
     import sys
     from pathlib import Path
 
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, who
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar, who
     from hwsched.operations.release.issued_documents import issue_by_name
     from hwsched.operations.release.issued_packets import write_down_packets
     from hwsched.operations.release.project_view import project_view
@@ -36,7 +38,7 @@ def _run(arguments: argparse.Namespace) -> int:
         print("hwsched print: --issue goes with packets", file=sys.stderr)
         return WRONG_USAGE
     with opened(arguments) as project:
-        view = project_view(project, chosen_openings(project, arguments.marks))
+        view = project_view(project, openings_asked(project, arguments))
     with progress_bar("Print", arguments.json) as progress:
         files = issue_by_name(
             view, arguments.document, Path(arguments.to), arguments.format, paper=arguments.paper, progress=progress

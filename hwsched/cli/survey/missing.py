@@ -10,9 +10,11 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.scope import add_scope
     from hwsched.cli.session import add_project
 
     add_project(parser)
+    add_scope(parser)
     parser.add_argument("--to", metavar="DIR", help="write the return-visit sheet and a workbook a building into it")
     parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
 
@@ -20,11 +22,14 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
+    from hwsched.cli.scope import openings_asked
     from hwsched.cli.session import opened, print_json
     from hwsched.operations.survey.return_visit import missing_and_visit
 
     with opened(arguments) as project:
-        found, files = missing_and_visit(project, Path(arguments.to) if arguments.to else None, paper=arguments.paper)
+        ids = openings_asked(project, arguments)
+        folder = Path(arguments.to) if arguments.to else None
+        found, files = missing_and_visit(project, folder, ids=ids, paper=arguments.paper)
     if arguments.json:
         rows = [
             {"fact": f.fact, "label": f.label, "unblocks": list(f.alone), "needed_by": list(f.needed)} for f in found

@@ -10,12 +10,12 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_marks
+    from hwsched.cli.scope import add_scope
     from hwsched.quantities import BARE_UNITS
 
     parser.add_argument("file", help="workbook to write, ending .xlsx; - is standard output")
-    parser.add_argument("--project", help="with the fields of this project's own; needed for --mark")
-    add_marks(parser)
+    parser.add_argument("--project", help="with the fields of this project's own; needed for a choice of openings")
+    add_scope(parser)
     parser.add_argument(
         "--bare-unit", choices=BARE_UNITS, help="unit that the form asks for (default: the project's, or in)"
     )
@@ -25,19 +25,20 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     import sys
 
-    from hwsched.cli.session import chosen_openings, opened, output_file, tell_wrote
+    from hwsched.cli.scope import is_scoped, openings_asked
+    from hwsched.cli.session import opened, output_file, tell_wrote
     from hwsched.cli.verb import WRONG_USAGE
     from hwsched.exchange.survey.form import write_survey_form
     from hwsched.operations.survey.survey_forms import write_form
 
     filled = 0
-    if arguments.marks and not arguments.project:
-        print("hwsched survey-form: --mark needs --project", file=sys.stderr)
+    if is_scoped(arguments) and not arguments.project:
+        print("hwsched survey-form: a choice of openings needs --project", file=sys.stderr)
         return WRONG_USAGE
     with output_file(arguments.file, ".xlsx") as path:
         if arguments.project:
             with opened(arguments) as project:
-                ids = chosen_openings(project, arguments.marks)
+                ids = openings_asked(project, arguments)
                 filled = write_form(project, path, ids=ids, bare_unit=arguments.bare_unit)
         else:
             write_survey_form(path, bare_unit=arguments.bare_unit or "in")

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
 from hwsched.model.queries import opening_ids, read_inputs
+from hwsched.operations.opening.scope import Scope, in_order, missing_words, narrowed, opening_rows
 from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import BARE_UNITS, LengthError, parse_length
 
@@ -15,25 +16,22 @@ def openings_of_marks(project: Project, marks: Iterable[str]) -> list[str]:
     Raises
     ------
     MissingRowError
-        Names the marks that the project does not have.
+        Names the marks that the project does not have, and those that are nearly the same.
     """
     wanted = list(dict.fromkeys(marks))
     with project.reading() as connection:
         known = opening_ids(connection)
     missing = [mark for mark in wanted if mark not in known]
     if missing:
-        raise MissingRowError(f"no opening has the mark {', '.join(missing)}")
+        raise MissingRowError(missing_words(missing, known))
     return [known[mark] for mark in wanted]
 
 
 def openings_of_building(project: Project, building: str) -> list[str]:
     """Return the openings of a building; raises MissingRowError where it has none."""
     with project.reading() as connection:
-        inputs = read_inputs(connection, None, project.catalogue.read(connection))
-        found = list(dict.fromkeys(given.opening.id for given in inputs if given.opening.building == building))
-    if not found:
-        raise MissingRowError(f"no opening stands in {building}")
-    return found
+        rows = opening_rows(connection)
+    return [row.id for row in in_order(narrowed(rows, Scope(buildings=(building,)), []))]
 
 
 @of_one_state

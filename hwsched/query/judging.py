@@ -10,11 +10,10 @@ are unknown.
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import reduce
-from itertools import compress
 from typing import Any, Final, Protocol
 
 from hwsched.attributes.natural import natural
-from hwsched.query.asking import Asked, Compare, Joined, Node, Not, Query, Words
+from hwsched.query.asking import Compare, Joined, Node, Not, Query, Words
 from hwsched.query.facts import SEARCHED, Fact
 from hwsched.survey import OPENING
 
@@ -22,6 +21,7 @@ Test = Callable[[Any], bool]
 _ROUNDING: Final = 1e-9
 """Share by which two numbers may differ and be the same: what conversion between units leaves behind."""
 _NOBODY_KNOWS: Final = (None,)
+_BETWEEN: Final = "\0"
 
 
 class Columns(Protocol):
@@ -67,7 +67,7 @@ def _judged(node: Node, columns: Columns) -> Truth:
         parts = [_judged(part, columns) for part in node.parts]
         return reduce(both if node.by == "and" else either, parts)
     if isinstance(node, Words):
-        return reduce(both, (_looked_for(word, columns) for word in node.words))
+        return _looked_for(node.words, columns)
     return _compared(node, columns)
 
 
@@ -81,11 +81,21 @@ def either(one: Truth, other: Truth) -> Truth:
     return Truth(one.true | other.true, one.false & other.false)
 
 
-def _looked_for(word: str, columns: Columns) -> Truth:
-    """Judge by a word that stands alone: mark, building or a room holds it."""
-    asked = (Asked(word, word),)
-    facts = (Fact(OPENING.name, OPENING.attribute(name)) for name in SEARCHED)
-    return reduce(either, (_compared(Compare(fact, "contains", asked), columns) for fact in facts))
+def _looked_for(words: Sequence[str], columns: Columns) -> Truth:
+    """Judge by words that stand alone: mark, building or a room holds each of them."""
+    pieces = [word.casefold() for word in words]
+    names = [columns.column(Fact(OPENING.name, OPENING.attribute(name))) for name in SEARCHED]
+    true, false = [], []
+    for place, texts in enumerate(zip(*names, strict=True)):
+        known = [text for text in texts if text is not None]
+        # Put together with what no name holds, the names are searched at once.
+        together = _BETWEEN.join(known).casefold()
+        held = [piece in together and _BETWEEN not in piece for piece in pieces]
+        if all(held):
+            true.append(place)
+        elif len(known) == len(texts):
+            false.append(place)
+    return Truth(frozenset(true), frozenset(false))
 
 
 def _compared(node: Compare, columns: Columns) -> Truth:
@@ -94,12 +104,10 @@ def _compared(node: Compare, columns: Columns) -> Truth:
     judged = _of_several(one, node) if node.fact.several else one
     # Columns repeat themselves: each different value is judged once.
     verdicts = {value: judged(value) for value in set(column)}
-    places = range(len(column))
-    true = {value: verdict is True for value, verdict in verdicts.items()}
-    false = {value: verdict is False for value, verdict in verdicts.items()}
+    found = list(map(verdicts.__getitem__, column))
     return Truth(
-        frozenset(compress(places, map(true.__getitem__, column))),
-        frozenset(compress(places, map(false.__getitem__, column))),
+        frozenset([place for place, verdict in enumerate(found) if verdict]),
+        frozenset([place for place, verdict in enumerate(found) if verdict is False]),
     )
 
 

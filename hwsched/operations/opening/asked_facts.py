@@ -4,7 +4,6 @@ What is worked out, fits and findings, takes a hundred times as long as the surv
 of which the survey leaves open whether they are meant (`asked_openings`).
 """
 
-from collections import defaultdict
 from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from typing import Any, Final
 
@@ -131,21 +130,24 @@ def _of_rows(
     own = [fact for fact in facts if fact.attribute.name not in table.c]
     columns: list[Column[Any]] = [table.c[fact.attribute.name] for fact in declared]
     query = select(table.c.opening_id, *columns, *([table.c.extra] if own else ()))
-    rows = list(among(connection, query, table.c.opening_id, ids))
-    found: dict[Fact, Values] = {}
-    for place, fact in enumerate(declared, start=1):
-        found[fact] = _grouped(((row[0], row[place]) for row in rows), order)
+    columns_read = list(zip(*among(connection, query, table.c.opening_id, ids), strict=True))
+    if not columns_read:
+        return {fact: [()] * len(order) for fact in facts}
+    openings = columns_read[0]
+    found = {fact: _grouped(openings, columns_read[place], order) for place, fact in enumerate(declared, start=1)}
     for fact in own:
         name, exact = fact.attribute.name, _exact(fact.attribute.kind)
-        found[fact] = _grouped(((row[0], exact((row[-1] or {}).get(name))) for row in rows), order)
+        found[fact] = _grouped(openings, [exact((extra or {}).get(name)) for extra in columns_read[-1]], order)
     return found
 
 
-def _grouped(values: Iterable[tuple[str, Any]], order: list[str]) -> Values:
-    held: dict[str, list[Any]] = defaultdict(list)
-    for opening_id, value in values:
-        held[opening_id].append(value)
-    return [tuple(held.get(opening_id, ())) for opening_id in order]
+def _grouped(ids: Sequence[str], values: Sequence[Any], order: list[str]) -> Values:
+    """Return the values on the rows of each opening, given the openings of all rows and their values."""
+    held: dict[str, tuple[Any, ...]] = {}
+    for opening_id, value in zip(ids, values, strict=True):
+        before = held.get(opening_id)
+        held[opening_id] = (value,) if before is None else (*before, value)
+    return [held.get(opening_id, ()) for opening_id in order]
 
 
 def worked_out(project: Project, query: Query, ids: Sequence[str]) -> dict[Fact, Values]:

@@ -9,6 +9,7 @@ from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import Project
 from hwsched.model.queries import read_own_fields
 from hwsched.model.tables import BUILDING, LEVEL, OPENING_TABLE, PART
+from hwsched.operations.collector import collector_paused
 from hwsched.operations.opening.asked_facts import columns_needed, surveyed, worked_out
 from hwsched.operations.opening.scope import Scope, in_order, narrowed, opening_rows
 from hwsched.operations.snapshot import of_one_state
@@ -67,7 +68,7 @@ def asked_openings(project: Project, scope: Scope) -> AskedOpenings:
         Where the query cannot be read.
     """
     notes: list[str] = []
-    with project.reading() as connection:
+    with collector_paused(), project.reading() as connection:
         askable = askable_of(project, connection)
         query = _read(scope.where, askable)
         names = columns_needed(query)

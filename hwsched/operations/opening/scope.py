@@ -53,35 +53,34 @@ class Row(NamedTuple):
     mark: str
     building: str | None
     level: str | None
-    sort: int | None
-    more: tuple[Any, ...] = ()
+    sort: int
+    more: Sequence[Any] = ()
 
 
 def opening_rows(
     connection: Connection, columns: Sequence[Column[Any]] = (), ids: Collection[str] | None = None
 ) -> list[Row]:
     """Return openings with the values of some columns, in no order."""
-    query = _PLACES.add_columns(*columns) if columns else _PLACES
-    return [
-        Row(row[0], row[1], row[2], row[3], row[4], row[5:])
-        for row in among(connection, query, OPENING_TABLE.c.id, ids)
-    ]
+    # There are few levels: joined in the data base, each would be looked up again for every opening.
+    levels = {row[0]: (row[1], row[2], row[3] or 0) for row in connection.execute(_LEVELS)}
+    query = _OPENINGS.add_columns(*columns) if columns else _OPENINGS
+    found = []
+    for row in among(connection, query, OPENING_TABLE.c.id, ids):
+        building, level, sort = levels.get(row[2], _NOWHERE)
+        found.append(Row(row[0], row[1], building, level, sort, row[3:] if columns else ()))
+    return found
 
 
-_PLACES: Final[Select[Any]] = (
-    select(
-        OPENING_TABLE.c.id, OPENING_TABLE.c.mark, BUILDING.c.name.label("building"),
-        LEVEL.c.name.label("level"), LEVEL.c.sort,
-    )
-    .select_from(OPENING_TABLE)
-    .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
-    .outerjoin(BUILDING, LEVEL.c.building_id == BUILDING.c.id)
-)  # fmt: skip
+_OPENINGS: Final[Select[Any]] = select(OPENING_TABLE.c.id, OPENING_TABLE.c.mark, OPENING_TABLE.c.level_id)
+_LEVELS: Final[Select[Any]] = select(LEVEL.c.id, BUILDING.c.name, LEVEL.c.name, LEVEL.c.sort).outerjoin(
+    BUILDING, LEVEL.c.building_id == BUILDING.c.id
+)
+_NOWHERE: Final = (None, None, 0)
 
 
 def in_order(rows: Collection[Row]) -> list[Row]:
     """Put openings into the order of building, level and mark, as people count."""
-    return sorted(rows, key=lambda row: (row.building or "", row.sort or 0, row.level or "", natural(row.mark)))
+    return sorted(rows, key=lambda row: (row.building or "", row.sort, row.level or "", natural(row.mark)))
 
 
 def narrowed(rows: list[Row], scope: Scope, notes: list[str]) -> list[Row]:

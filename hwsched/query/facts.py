@@ -249,7 +249,7 @@ class Askable:
 
 def _written(entity: str, attribute: Attribute, mine: Mapping[str, Attribute]) -> str:
     """Return how a fact is written: as short as still means it."""
-    short = stem(attribute)
+    short = stem(attribute).removeprefix("item_")
     if mine.get(normal(short)) is not attribute:
         short = attribute.name
     elif entity == OPENING.name and normal(short) not in _TAKEN:

@@ -83,8 +83,8 @@ def test_verbs_work_on_what_is_asked_for(sample_file, capsys, tmp_path):
     assert wanted
     found = json.loads(asked(capsys, "check", str(sample_file), *where, "--json").out)
     assert {each["opening"] for each in found} == set(wanted)
-    fitted = json.loads(asked(capsys, "fit", str(sample_file), *where, "--json").out)
-    assert [each["opening"] for each in fitted] == wanted
+    outcomes = json.loads(asked(capsys, "fit", str(sample_file), *where, "--json").out)
+    assert [each["opening"] for each in outcomes] == wanted
     fitting = ("--building", "Mill House", "--where", "status = fits and level = 1")
     cost = json.loads(asked(capsys, "cost", str(sample_file), "--by", "opening", *fitting, "--json").out)
     openings = {row["key"] for row in cost["rows"] if not row["key"].startswith("supplies of ")}

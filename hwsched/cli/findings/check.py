@@ -16,10 +16,11 @@ if TYPE_CHECKING:
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.choices import SEVERITIES
-    from hwsched.cli.session import add_marks, add_project
+    from hwsched.cli.scope import add_scope
+    from hwsched.cli.session import add_project
 
     add_project(parser)
-    add_marks(parser)
+    add_scope(parser)
     parser.add_argument(
         "--fail-on",
         choices=SEVERITIES,
@@ -32,13 +33,14 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar
     from hwsched.operations.findings.checking import check_openings
     from hwsched.operations.findings.finding_record import finding_record
     from hwsched.operations.findings.verdict import counts_of, found, unjudged
 
     with opened(arguments, tell=not arguments.fit) as project:
-        ids = chosen_openings(project, arguments.marks)
+        ids = openings_asked(project, arguments)
         if arguments.fit:
             _fit_first(project, ids, arguments)
         with progress_bar("Check", arguments.json) as progress:

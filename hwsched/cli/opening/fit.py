@@ -16,10 +16,11 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_dry_run, add_marks, add_project
+    from hwsched.cli.scope import add_scope
+    from hwsched.cli.session import add_dry_run, add_project
 
     add_project(parser)
-    add_marks(parser)
+    add_scope(parser)
     parser.add_argument(
         "--since-upgrade",
         action="store_true",
@@ -42,11 +43,12 @@ def _run(arguments: argparse.Namespace) -> int:
 
 
 def _fit_all(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, said, who
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar, said, who
     from hwsched.operations.opening.fitting_openings import fit_openings
 
     with opened(arguments, tell=False) as project:
-        ids = chosen_openings(project, arguments.marks)
+        ids = openings_asked(project, arguments)
         with progress_bar("Fit", arguments.json) as progress:
             changes, outcomes = fit_openings(
                 project, ids, who=who(arguments), released=arguments.released, progress=progress
@@ -96,12 +98,13 @@ def tell_kept(outcomes: Sequence[FitOutcome]) -> None:
 
 
 def _since_upgrade(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, said, who
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar, said, who
     from hwsched.operations.opening.fit_differences import in_words
     from hwsched.operations.opening.since_upgrade import since_upgrade, summary, take_since_upgrade
 
     with opened(arguments, tell=False) as project:
-        ids = chosen_openings(project, arguments.marks)
+        ids = openings_asked(project, arguments)
         with progress_bar("Fit", arguments.json) as progress:
             found = since_upgrade(project, ids, released=arguments.released, progress=progress)
         if found is None:

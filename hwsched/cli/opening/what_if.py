@@ -15,12 +15,12 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.scope import add_scope
     from hwsched.cli.session import add_project, add_shown
 
     add_project(parser)
     add_shown(parser, "the same catalogue and differences")
-    parser.add_argument("--mark", dest="marks", action="append", default=[], help="only this opening; may be repeated")
-    parser.add_argument("--building", help="only the openings of this building")
+    add_scope(parser)
     parser.add_argument("--catalogue", metavar="FILE", help="a catalogue workbook, taken in over the project's own")
     parser.add_argument("--limit", action="append", default=[], metavar="RULE.LIMIT=VALUE")
     parser.add_argument("--off", action="append", default=[], metavar="RULE", help="switch a rule off")
@@ -32,7 +32,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
-    from hwsched.cli.session import asked_openings, opened, print_json, progress_bar, said, who, wrong_usage
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar, said, who, wrong_usage
     from hwsched.model.errors import ValueRefusedError
     from hwsched.operations.opening.what_if import Question, accept_answer, what_if
     from hwsched.operations.shown import check_shown, shown_key
@@ -56,7 +57,7 @@ def _run(arguments: argparse.Namespace) -> int:
         choices,
     )
     with opened(arguments) as project:
-        ids = asked_openings(project, arguments)
+        ids = openings_asked(project, arguments)
         with progress_bar("What if", arguments.json) as progress:
             answer = what_if(project, question, ids, progress=progress)
         key = shown_key((answer, answer.basis.file.key if answer.basis.file else ""))

@@ -9,6 +9,7 @@ from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
 from hwsched.model.queries import opening_ids, read_inputs
 from hwsched.model.tables import OPENING_TABLE
+from hwsched.operations.opening.scope import Scope, in_order, narrowed, opening_rows
 from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import BARE_UNITS, LengthError, parse_length
 from hwsched.telling.nearest import nearest
@@ -62,11 +63,8 @@ def marks_by_id(project: Project, ids: Collection[str]) -> dict[str, str]:
 def openings_of_building(project: Project, building: str) -> list[str]:
     """Return the openings of a building; raises MissingRowError where it has none."""
     with project.reading() as connection:
-        inputs = read_inputs(connection, None, project.catalogue.read(connection))
-        found = list(dict.fromkeys(given.opening.id for given in inputs if given.opening.building == building))
-    if not found:
-        raise MissingRowError(f"no opening stands in {building}")
-    return found
+        rows = opening_rows(connection)
+    return [row.id for row in in_order(narrowed(rows, Scope(buildings=(building,)), []))]
 
 
 @of_one_state

@@ -38,7 +38,9 @@ def project_view(
         heights = level_heights(connection)
         terms, sets = read_terms(connection), read_set_names(connection)
         known = {each.given.opening.id: ConnectedOpening.of(each.points) for each in checked}
-        work = waived_power(read_power_result(connection, catalogue, read_power(connection), known), checked)
+        # Of some openings only the supplies on which they hang: another building's are no part of what was asked for.
+        hanging = None if ids is None else list(known)
+        work = waived_power(read_power_result(connection, catalogue, read_power(connection), known, hanging), checked)
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
     return ProjectView(
         title=project.title,

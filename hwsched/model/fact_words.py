@@ -38,6 +38,7 @@ _LABELS: Final[Mapping[Path, str]] = {
     ("project", "length_style"): "Lengths",
     ("project", "bare_unit"): "Unit of bare lengths",
     ("project", "prefer"): "Ranked first by",
+    ("project", "time_zone"): "Time zone",
     ("level", "height_m"): "Height of the floor",
     ("route", "length_m"): "Length of the cable route",
     ("route", "pinned"): "Siting keeps the pair",

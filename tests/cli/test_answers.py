@@ -1,11 +1,14 @@
 """Every verb of project, power, parts and release answers machines as its own schema says."""
 
 import json
+import shutil
 
 import pytest
 
 from hwsched.cli import ROOMS
 from hwsched.cli.command import run
+from hwsched.documents import DOCUMENTS
+from hwsched.operations.project import demonstration
 from hwsched.paths import SAMPLE
 from tests.cli.answers import answer
 from tests.exchange.powers import WHOLE, write_power
@@ -161,3 +164,30 @@ def test_calculators_are_described_for_machines(capsys):
     (length,) = [json.loads(line) for line in capsys.readouterr().out.splitlines()]
     assert length in all_of_them
     assert {field["name"] for field in length["inputs"]} >= set(length["example"])
+
+
+def test_the_sample_leaves_a_project_alone_until_it_is_told(sample_folder, tmp_path, capsys):
+    there = tmp_path / "quayside-works.hwsched"
+    shutil.copy(sample_folder / there.name, there)
+    before = there.read_bytes()
+    told = answer(capsys, "project", "sample", "-o", str(tmp_path), status=4)
+    assert "already there; it was left alone" in told["problems"][0]["message"]
+    assert "--again" in told["problems"][0]["message"]
+    assert there.read_bytes() == before
+    assert list(tmp_path.iterdir()) == [there]
+
+
+@pytest.mark.slow
+def test_the_sample_told_again_answers_as_its_schema_says(sample_folder, tmp_path, capsys, monkeypatch):
+    # What it prints is looked at elsewhere.
+    monkeypatch.setattr(demonstration, "DOCUMENTS", DOCUMENTS[:1])
+    there = tmp_path / "quayside-works.hwsched"
+    shutil.copy(sample_folder / there.name, there)
+    assert run(["survey", "add", str(there), "MINE", "--quiet"]) == 0
+    told = answer(capsys, "project", "sample", "-o", str(tmp_path), "--again")
+    # The survey's sheet has 167 openings; what it refuses stands among the problems.
+    assert told["result"]["opening_count"] == sum(told["result"]["status_counts"].values()) == 167
+    assert told["result"]["kept"] == str(tmp_path / "quayside-works.kept-1.hwsched")
+    assert told["result"]["project"] == str(there)
+    assert told["problems"]
+    assert all(each["file"] == "survey.xlsx" for each in told["problems"])

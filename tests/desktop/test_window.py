@@ -7,6 +7,8 @@ from PySide6.QtWidgets import QLineEdit
 from hwsched.desktop.survey.register import COLUMNS, Register
 from hwsched.desktop.window import Window
 from hwsched.operations.findings.checking import Checked
+from hwsched.operations.project.history import history
+from tests.desktop.conftest import idle
 
 
 @pytest.fixture
@@ -313,3 +315,23 @@ def test_forms_and_catalogue_are_written(window, tmp_path, monkeypatch):
         monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_, name=name: (str(tmp_path / name), ""))
         ask()
         assert (tmp_path / name).is_file()
+
+
+def test_the_time_zone_is_a_setting_and_a_wrong_one_is_told(at_work, qtbot):
+    project = at_work.frame.state.workspace.project
+    at_work.project.act_settings.trigger()
+    dialog = at_work.project.settings
+    assert dialog.zone.text() == (project.time_zone or "")
+    dialog.zone.setText("Pacific/Kiritimati")
+    dialog.accept()
+    idle(qtbot, at_work)
+    assert project.time_zone == "Pacific/Kiritimati"
+    # +14:00 all year round (IANA time zone database).
+    assert history(project)[-1].when.endswith("+14:00")
+    at_work.project.act_settings.trigger()
+    at_work.project.settings.zone.setText("Mars")
+    at_work.project.settings.accept()
+    idle(qtbot, at_work)
+    assert "there is no 'Mars'" in at_work.frame.telling.told.text()
+    at_work.frame.telling.told.close()
+    assert project.time_zone == "Pacific/Kiritimati"

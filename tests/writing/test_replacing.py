@@ -2,6 +2,7 @@
 
 import errno
 import os
+import signal
 import subprocess
 import sys
 import threading
@@ -140,3 +141,22 @@ def test_a_part_of_another_machine_stays_until_it_is_old(tmp_path):
     os.utime(part, (0, 0))
     remove_parts(tmp_path)
     assert not part.exists()
+
+
+def test_what_a_killed_writer_left_in_the_folder_for_scratch_goes_with_the_next(tmp_path):
+    code = (
+        "import os, signal, tempfile\n"
+        f"tempfile.tempdir = {str(tmp_path)!r}\n"
+        "from hwsched.writing import scratch_folder\n"
+        "with scratch_folder() as folder:\n"
+        "    (folder / 'half.xlsx').write_text('half')\n"
+        "    os.kill(os.getpid(), signal.SIGKILL)\n"
+    )
+    assert subprocess.run([sys.executable, "-c", code], check=False).returncode == -signal.SIGKILL
+    (left,) = tmp_path.iterdir()
+    # Another process, since each looks once.
+    again = code.replace("    os.kill(os.getpid(), signal.SIGKILL)\n", "    print(len(os.listdir(tempfile.tempdir)))\n")
+    done = subprocess.run([sys.executable, "-c", again], check=True, capture_output=True, text=True)
+    assert done.stdout.strip() == "1"
+    assert not left.exists()
+    assert list(tmp_path.iterdir()) == []

@@ -69,10 +69,17 @@ def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Proj
         project = open_project(arguments.project)
     try:
         if tell:
+            tell_notices(project)
             tell_earlier(project)
         yield project
     finally:
         project.close()
+
+
+def tell_notices(project: Project) -> None:
+    """Say what was noticed as the project was opened."""
+    for notice in project.notices:
+        print(f"hwsched: {notice}", file=sys.stderr)
 
 
 def tell_earlier(project: Project) -> None:

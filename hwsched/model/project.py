@@ -18,6 +18,7 @@ from sqlalchemy.exc import DatabaseError
 from hwsched.model.address import read_address, shown_address
 from hwsched.model.bulk import new_ids
 from hwsched.model.catalogue_memory import WRITING, CatalogueMemory
+from hwsched.model.digests import seal_tables
 from hwsched.model.errors import (
     DamagedProjectError,
     ExistingProjectError,
@@ -34,6 +35,7 @@ from hwsched.model.sound_values import check_values
 from hwsched.model.sqlite_file import BUSY_MS, check_file, harmless, make_file, refusal_of
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
 from hwsched.model.touched import tell
+from hwsched.model.verifying import look
 from hwsched.model.written import note
 from hwsched.quantities import LENGTH_STYLES, BareUnit
 
@@ -62,6 +64,8 @@ class Project:
         """Written down with every change set that is made through this handle."""
         self.catalogue = CatalogueMemory()
         """Reads the catalogue, and only when it has changed: ``project.catalogue.read(connection)``."""
+        self.notices: tuple[str, ...] = ()
+        """What whoever opened it is to be told, a sentence each."""
         self._here = threading.local()
 
     @property
@@ -246,7 +250,7 @@ def open_project(target: str | Path) -> Project:
         if not is_current(revision, str(place)):
             raise NeedsUpgradeError(str(place), revision, copied=True)
         check_values(place)
-        return Project(file_engine(place), place)
+        return _looked_at(Project(file_engine(place), place))
     engine = server_engine(place)
     project = Project(engine, None)
     try:
@@ -254,6 +258,23 @@ def open_project(target: str | Path) -> Project:
     except BaseException:
         project.close()
         raise
+    return project
+
+
+def _looked_at(project: Project) -> Project:
+    """See whether somebody changed a file past the journal; it is opened all the same."""
+    try:
+        with project.reading() as connection:
+            found = look(connection)
+    except BaseException:
+        project.close()
+        raise
+    if found:
+        project.notices += tuple(f"changed past the journal: {each}" for each in found.sentences())
+        project.notices += (
+            f"{project.place} was changed by something else than hwsched. To see all of it: hwsched verify "
+            f"{project.place}; to take it as it is: hwsched verify {project.place} --accept",
+        )
     return project
 
 
@@ -389,6 +410,7 @@ def _fill(engine: Engine, row: dict[str, Any], guard: Callable[[Connection], Non
                 METADATA.create_all(connection)
                 stamp(connection)
                 connection.execute(PROJECT.insert().values(**row))
+                seal_tables(connection, 0, [PROJECT])
     finally:
         engine.dispose()
 

@@ -162,6 +162,10 @@ class Clash:
         return f"{self.fact}: seen as {self.seen}, now {self.present} ({by}); wanted: {self.wanted}"
 
 
+class ReadOnlyProjectError(ChangeError):
+    """The project is there to be read only: for this person, on this disk, by this role of a server."""
+
+
 class ConflictError(ChangeError):
     """Somebody else changed since what an edit would overwrite.
 

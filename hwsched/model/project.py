@@ -14,6 +14,7 @@ from typing import Any, Final, Literal, get_args
 
 from sqlalchemy import URL, Connection, Engine, Row, create_engine, event, inspect, select
 from sqlalchemy.exc import DatabaseError
+from sqlalchemy.pool import NullPool
 
 from hwsched.model.address import read_address, shown_address
 from hwsched.model.bulk import new_ids
@@ -22,9 +23,11 @@ from hwsched.model.digests import seal_tables
 from hwsched.model.errors import (
     DamagedProjectError,
     ExistingProjectError,
+    ForbiddenProjectError,
     ForeignFileError,
     NeedsUpgradeError,
     ProjectError,
+    ReadOnlyProjectError,
     ValueRefusedError,
 )
 from hwsched.model.journal import Change, Kind, Session
@@ -32,7 +35,7 @@ from hwsched.model.migrating import is_current, revision_of, stamp
 from hwsched.model.schema import APPLICATION_ID, SUFFIX
 from hwsched.model.server import refusal_of_server
 from hwsched.model.sound_values import check_values
-from hwsched.model.sqlite_file import BUSY_MS, check_file, harmless, make_file, refusal_of
+from hwsched.model.sqlite_file import BUSY_MS, access_to, check_file, connected, harmless, make_file, refusal_of
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
 from hwsched.model.touched import tell
 from hwsched.model.verifying import look
@@ -55,11 +58,14 @@ class Project:
         To the checked and up-to-date database.
     path : Path or None
         The project file; None for a database server.
+    read_only : str, optional
+        Why nothing can be written, a sentence for people; empty where it can.
     """
 
-    def __init__(self, engine: Engine, path: Path | None) -> None:
+    def __init__(self, engine: Engine, path: Path | None, read_only: str = "") -> None:
         self.engine = engine
         self.path = path
+        self.read_only = read_only
         self.session = Session(new_ids(1)[0], platform.node() or "unknown")
         """Written down with every change set that is made through this handle."""
         self.catalogue = CatalogueMemory()
@@ -192,6 +198,8 @@ class Project:
         outer: Connection | None = getattr(self._here, "connection", None)
         if outer is not None and outer.get_execution_options().get(WRITING):
             raise RuntimeError("a thread that writes already would wait for itself for ever")
+        if writing and self.read_only:
+            raise ReadOnlyProjectError(f"the project was opened to be read only: {self.read_only}")
         try:
             with self.engine.connect() as fresh:
                 connection = fresh.execution_options(**{WRITING: writing})
@@ -215,6 +223,9 @@ class Project:
             refusal = self._refusal(error)
             if refusal is None:
                 raise
+            if writing and isinstance(refusal, ForbiddenProjectError):
+                # It is open and is read; this change cannot be made.
+                raise ReadOnlyProjectError(str(refusal)) from error
             raise refusal from error
 
     def _refusal(self, error: DatabaseError) -> ProjectError | None:
@@ -250,7 +261,8 @@ def open_project(target: str | Path) -> Project:
         if not is_current(revision, str(place)):
             raise NeedsUpgradeError(str(place), revision, copied=True)
         check_values(place)
-        return _looked_at(Project(file_engine(place), place))
+        why = access_to(place).read_only
+        return _looked_at(Project(file_engine(place, read_only=bool(why)), place, why))
     engine = server_engine(place)
     project = Project(engine, None)
     try:
@@ -269,6 +281,10 @@ def _looked_at(project: Project) -> Project:
     except BaseException:
         project.close()
         raise
+    # The connection holds all pages in its memory by now, and would not see what becomes of them on the disk.
+    project.engine.dispose()
+    if project.read_only:
+        project.notices += (f"opened to be read only: {project.read_only}",)
     if found:
         project.notices += tuple(f"changed past the journal: {each}" for each in found.sentences())
         project.notices += (
@@ -360,9 +376,14 @@ def place_of(target: str | Path) -> Path | URL:
 _CACHE_KIB: Final = 32 * 1024
 
 
-def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
+def file_engine(path: Path, *, foreign_keys: bool = True, read_only: bool = False) -> Engine:
     """Return an engine for a project file that was looked at already, see `check_file`."""
-    engine = create_engine(URL.create("sqlite", database=str(path)), hide_parameters=True)
+    url = URL.create("sqlite", database=str(path))
+    if read_only:
+        # Each reading connects anew: how the file can be read depends on whether somebody is writing to it just then.
+        engine = create_engine(url, hide_parameters=True, creator=lambda: connected(path), poolclass=NullPool)
+    else:
+        engine = create_engine(url, hide_parameters=True)
 
     @event.listens_for(engine, "connect")
     def prepare(connection: sqlite3.Connection, _: object) -> None:
@@ -372,6 +393,8 @@ def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
         connection.execute(f"PRAGMA busy_timeout = {BUSY_MS}")
         # What a large import writes stays in memory until it is committed: spilt pages would be written twice.
         connection.execute(f"PRAGMA cache_size = -{_CACHE_KIB}")
+        if read_only:
+            return
         try:
             connection.execute("PRAGMA journal_mode = WAL")
         except UnicodeDecodeError as error:

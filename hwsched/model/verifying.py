@@ -99,8 +99,8 @@ class Foreign:
 def look(connection: Connection) -> Foreign:
     """Compare as much as an opening has time for: chain and tables of a small project, of a large one less.
 
-    Up to `MOST` rows and entries tables and journal are compared whole; above that rows are counted, and of the chain it
-    is seen whether its links hold. `verify` compares all.
+    Up to `MOST` rows and entries tables and journal are compared whole; above that rows are counted, and of the chain
+    it is seen whether its links hold. `verify` compares all.
     """
     held = held_sums(connection)
     entries = connection.execute(select(func.sum(CHANGE_SET.c.entries))).scalar() or 0

@@ -64,7 +64,7 @@ def test_opening_with_a_chain_of_1000_sets_within_a_tenth_of_bare_reading(survey
 
 
 def test_hashing_makes_an_import_at_most_3_percent_slower(survey, tmp_path):
-    """What hashing does during an import of 10,000 openings is done again alone: two imports differ by more than that."""
+    """What hashing does during the import is done again alone: two imports differ by more than that."""
     with create_project(tmp_path / "p.hwsched", "P", bare_unit="in") as project:
         import_s, _ = clocked(lambda: import_survey(project, survey, SurveyOptions(), who="b"))
         with project.reading() as connection:

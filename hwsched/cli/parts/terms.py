@@ -31,22 +31,24 @@ def _run(arguments: argparse.Namespace) -> int:
 
     from hwsched.cli.session import opened, print_json, who
     from hwsched.model.queries import read_terms
+    from hwsched.operations.changes import Changes
     from hwsched.operations.parts.cost_terms import set_terms
 
     def pairs(entries: list[str]) -> dict[str, str | None]:
         return {name: value or None for name, _, value in (entry.partition("=") for entry in entries)}
 
+    asked = {
+        "currency": arguments.currency,
+        "labour_per_hour": arguments.labour,
+        "learning_rate": arguments.learning,
+        "discounts": pairs(arguments.discount),
+        "rates": pairs(arguments.rate),
+        "hours": pairs(arguments.hours),
+    }
     with opened(arguments) as project:
-        changes = set_terms(
-            project,
-            who=who(arguments),
-            currency=arguments.currency,
-            labour_per_hour=arguments.labour,
-            learning_rate=arguments.learning,
-            discounts=pairs(arguments.discount),
-            rates=pairs(arguments.rate),
-            hours=pairs(arguments.hours),
-        )
+        # To be shown they need no right to write.
+        wanted = any(each not in (None, {}) for each in asked.values())
+        changes = set_terms(project, who=who(arguments), **asked) if wanted else Changes()
         with project.reading() as connection:
             terms = read_terms(connection)
     if arguments.json:

@@ -35,6 +35,7 @@ def _run(arguments: argparse.Namespace) -> int:
     import sys
 
     from hwsched.cli.session import opened, tell_step, who
+    from hwsched.operations.changes import Changes
     from hwsched.operations.project.settings import set_settings
 
     limits: dict[str, float | None] = {}
@@ -48,16 +49,17 @@ def _run(arguments: argparse.Namespace) -> int:
             print(f"hwsched settings: '{entry}' is not of the form ID.LIMIT=NUMBER", file=sys.stderr)
             return WRONG_USAGE
     off = {**dict.fromkeys(arguments.rule_off, True), **dict.fromkeys(arguments.rule_on, False)}
+    asked = {
+        "name": arguments.name,
+        "length_style": arguments.lengths,
+        "prefer": arguments.prefer,
+        "limits": limits or None,
+        "rules_off": off or None,
+    }
     with opened(arguments) as project:
-        changes = set_settings(
-            project,
-            who=who(arguments),
-            name=arguments.name,
-            length_style=arguments.lengths,
-            prefer=arguments.prefer,
-            limits=limits or None,
-            rules_off=off or None,
-        )
+        # Where nothing is asked nothing is written, whoever asks and wherever the project lies.
+        wanted = any(each is not None for each in asked.values())
+        changes = set_settings(project, who=who(arguments), **asked) if wanted else Changes()
     return tell_step(arguments, "Settings changed", changes)
 
 

@@ -8,6 +8,8 @@ from hwsched.cli.project.demo import DEMO
 from hwsched.cli.project.new import NEW
 from hwsched.cli.project.upgrade import UPGRADE
 from hwsched.cli.project.verify import VERIFY
+from hwsched.cli.project.backups import BACKUPS
+from hwsched.cli.project.rescue import RESCUE
 from hwsched.cli.survey.import_survey import IMPORT_SURVEY
 from hwsched.cli.import_verbs import IMPORT_VERBS
 from hwsched.cli.parts.export_catalogue import EXPORT_CATALOGUE

@@ -4,7 +4,7 @@ Here belong inserting, updating and deleting rows with their entries, all in bul
 `reverting`, reading the journal in `history`.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -140,6 +140,8 @@ class Change:
         """Openings whose lock points are still to be brought in step."""
         self._part_ids: set[str] = set()
         self._stood_on: set[str] = set()
+        self.begins: Callable[[Connection], None] | None = None
+        """Called once, before the first thing is written."""
         self._failed = False
         self._entries = 0
         self._seals = False
@@ -516,6 +518,8 @@ class Change:
                 self._stood_on.add(row[column])
 
     def _number(self) -> None:
+        if self.begins is not None:
+            self.begins(self.connection)
         # The writing transaction keeps other writers out: the next number is ours.
         before = newest(self.connection)
         self.number = before + 1

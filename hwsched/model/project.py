@@ -3,6 +3,7 @@
 A project is a SQLite file on one machine, or a PostgreSQL database for an office; code and migrations are the same.
 """
 
+import logging
 import platform
 import sqlite3
 import threading
@@ -17,6 +18,7 @@ from sqlalchemy.exc import DatabaseError
 from sqlalchemy.pool import NullPool
 
 from hwsched.model.address import read_address, shown_address
+from hwsched.model.backups import keep_daily
 from hwsched.model.bulk import new_ids
 from hwsched.model.catalogue_memory import WRITING, CatalogueMemory
 from hwsched.model.digests import seal_tables
@@ -41,6 +43,8 @@ from hwsched.model.touched import tell
 from hwsched.model.verifying import look
 from hwsched.model.written import note
 from hwsched.quantities import LENGTH_STYLES, BareUnit
+
+_LOG: Final = logging.getLogger(__name__)
 
 BARE_UNITS: Final = get_args(BareUnit)
 """Units that a length typed without one can have in a project."""
@@ -165,6 +169,7 @@ class Project:
             return
         with self._transaction(writing=True) as connection:
             change = Change(connection, verb, summary, who, self.session, kind, base)
+            change.begins = self._keep_daily
             self._here.change = change
             try:
                 yield change
@@ -185,6 +190,17 @@ class Project:
 
     def __exit__(self, *_: object) -> None:
         self.close()
+
+    def _keep_daily(self, connection: Connection) -> None:
+        if self.path is None:
+            # Copies of a server's database are its keeper's.
+            return
+        try:
+            keep_daily(self.path, connection, datetime.now().astimezone().date())
+        except (ProjectError, OSError, sqlite3.Error) as error:
+            # The work of the day is worth more than the copy of the day before.
+            _LOG.warning("no copy of the day", exc_info=error)
+            self.notices += (f"no copy of {self.path} was made before the first change of today: {error}",)
 
     def _row(self) -> Row[Any]:
         with self.reading() as connection:

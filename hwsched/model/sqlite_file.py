@@ -183,7 +183,8 @@ def _writable(path: Path) -> bool:
 
 def _damaged(path: Path, found: str) -> DamagedProjectError:
     return DamagedProjectError(
-        f"{path} is damaged ({found.splitlines()[-1]}); take its last good copy, nothing was changed in it"
+        f"{path} is damaged ({found.splitlines()[-1]}); nothing was changed in it. Take its last good copy "
+        f"(hwsched backups {path}), or save what can be read: hwsched rescue {path} NEW.hwsched"
     )
 
 
@@ -373,7 +374,7 @@ def keep_copy(path: Path, revision: str) -> Path:
     while True:
         copy = path.with_name(f"{stem}{'' if count == 1 else f'-{count}'}{path.suffix}")
         try:
-            make_file(copy, lambda draft: _back_up(path, draft))
+            make_file(copy, lambda draft: back_up(path, draft))
         except ExistingProjectError:
             count += 1
         else:
@@ -442,7 +443,8 @@ def _contents(database: sqlite3.Connection, table: str) -> tuple[int, str]:
     return count, digest.hexdigest()
 
 
-def _back_up(path: Path, draft: Path) -> None:
+def back_up(path: Path, draft: Path) -> None:
+    """Copy a project file as it is at one moment, what stands in its write-ahead log included."""
     # SQLite's own backup takes what stands in the write-ahead log along; copying the file would not.
     with closing(sqlite3.connect(_uri(path, "rw"), uri=True)) as source, closing(sqlite3.connect(draft)) as target:
         source.backup(target)

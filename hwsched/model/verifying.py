@@ -138,7 +138,7 @@ def _differing(connection: Connection, held: Mapping[str, Held]) -> Iterable[Tab
         now = _sum(entity, there.values())
         if now.hex == each.digest and now.rows == each.rows:
             continue
-        told, whole = _told(connection, entity)
+        told, whole = told_rows(connection, entity)
         rows = tuple(_row_differences(entity, told, whole, there))
         yield TableDifference(
             entity, each.change_set, each.rows, now.rows, rows, _explained(each, now, rows, told, there)
@@ -151,7 +151,7 @@ def _sum(entity: str, rows: Iterable[Mapping[str, Any]]) -> Sum:
     return found
 
 
-def _told(connection: Connection, entity: str) -> tuple[dict[str, dict[str, Any]], set[str]]:
+def told_rows(connection: Connection, entity: str) -> tuple[dict[str, dict[str, Any]], set[str]]:
     """Return rows of a table as the journal leaves them, and which of them it tells whole."""
     columns = [CHANGE_ENTRY.c[name] for name in ("row_id", "action", "after")]
     query = select(*columns).where(CHANGE_ENTRY.c.entity == entity)

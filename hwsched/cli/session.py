@@ -86,12 +86,24 @@ def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Proj
             file=sys.stderr,
         )
         project = open_project(arguments.project)
+    told = 0
     try:
         if tell:
+            tell_notices(project)
+            told = len(project.notices)
             tell_earlier(project)
+        else:
+            told = len(project.notices)
         yield project
     finally:
+        tell_notices(project, told)
         project.close()
+
+
+def tell_notices(project: Project, since: int = 0) -> None:
+    """Say what was noticed as the project was opened, or since then."""
+    for notice in project.notices[since:]:
+        print(f"hwsched: {notice}", file=sys.stderr)
 
 
 def tell_earlier(project: Project) -> None:

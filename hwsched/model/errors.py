@@ -83,7 +83,7 @@ class ForeignSchemaError(ProjectError):
     def __init__(self, place: str, things: str) -> None:
         super().__init__(
             f"{place} holds what is not of a project and might act by itself: {things}; it was left alone and nothing "
-            "in it was run. Ask whoever sent it, take an earlier copy, or remove that with the program that made it"
+            f"in it was run. Ask whoever sent it, or save what is a project's: hwsched rescue {place} NEW.hwsched"
         )
         self.things = things
 
@@ -160,6 +160,10 @@ class Clash:
     def __str__(self) -> str:
         by = f"{self.who}, {minute_of(self.when)}, step {self.step}"
         return f"{self.fact}: seen as {self.seen}, now {self.present} ({by}); wanted: {self.wanted}"
+
+
+class ReadOnlyProjectError(ChangeError):
+    """The project is there to be read only: for this person, on this disk, by this role of a server."""
 
 
 class ConflictError(ChangeError):

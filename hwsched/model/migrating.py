@@ -8,7 +8,10 @@ from typing import TYPE_CHECKING
 from sqlalchemy import Connection, inspect, select
 from sqlalchemy.sql import column, table
 
+from hwsched.model.chain import seal_chain
+from hwsched.model.digests import seal_tables
 from hwsched.model.errors import NewerProjectError
+from hwsched.model.history import newest
 from hwsched.model.schema import HEAD, REVISIONS
 from hwsched.model.tables import CHANGE_SET, PROJECT
 from hwsched.paths import MIGRATIONS
@@ -66,7 +69,7 @@ def upgrade(connection: Connection, revision: str | None = None) -> None:
     connection : Connection
         In a writing transaction; on SQLite with foreign keys off, since tables are made anew.
     revision : str, optional
-        Where to stop; the newest when left out.
+        Where to stop; the newest when left out, and then what the tables hold is what they should hold from then on.
     """
     # alembic takes a quarter of a second to load and is needed once in the life of a project's schema.
     from alembic import command  # noqa: PLC0415
@@ -74,6 +77,11 @@ def upgrade(connection: Connection, revision: str | None = None) -> None:
     config = configuration()
     config.attributes["connection"] = connection
     command.upgrade(config, revision or HEAD)
+    if revision is None:
+        # Migrations change rows and the journal past both.
+        number = newest(connection)
+        seal_tables(connection, number)
+        seal_chain(connection)
 
 
 def configuration() -> "Config":

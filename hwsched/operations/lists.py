@@ -117,7 +117,8 @@ LISTS: tuple[ListKind, ...] = (
         first=("mark", "status", "standing", "lock", "unit", "error_count", "reason"),
     ),
     ListKind(
-        "opening", "parts", "a part of an opening, in its role", "mark", rows="hwsched.operations.opening.lists:parts", takes_openings=True,
+        "opening", "parts", "a part of an opening, in its role", "mark",
+        rows="hwsched.operations.opening.lists:parts", takes_openings=True,
         first=("mark", "lock_point", "role", "part", "quantity", "source"),
     ),
     ListKind(
@@ -148,7 +149,8 @@ LISTS: tuple[ListKind, ...] = (
         query="SELECT s.name AS supply, c.* FROM circuit c JOIN supply s ON s.id = c.supply_id",
     ),
     ListKind(
-        "power", "loads", "an opening on a circuit, with its volts", "mark", rows="hwsched.operations.power.lists:loads", takes_openings=True
+        "power", "loads", "an opening on a circuit, with its volts", "mark",
+        rows="hwsched.operations.power.lists:loads", takes_openings=True,
     ),
     ListKind(
         "power", "facts", "what can be said of a supply, a circuit, a run", "fact",
@@ -180,7 +182,10 @@ LISTS: tuple[ListKind, ...] = (
         rows="hwsched.operations.findings.lists:findings", takes_openings=True,
         first=("mark", "severity", "rule", "waived", "message"),
     ),
-    ListKind("findings", "waivers", "an accepted finding", "rule", rows="hwsched.operations.findings.lists:waivers", takes_openings=True),
+    ListKind(
+        "findings", "waivers", "an accepted finding", "rule",
+        rows="hwsched.operations.findings.lists:waivers", takes_openings=True,
+    ),
     ListKind(
         "findings", "rules", "a rule with its limits", "rule", rows="hwsched.operations.findings.lists:rules",
         first=("rule", "discipline", "severity", "off", "title"),

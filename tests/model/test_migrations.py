@@ -260,14 +260,14 @@ def lose_an_index(database):
 def test_without_an_equal_copy_nothing_is_begun(tmp_path, next_schema, monkeypatch, spoil, word):
     target = old_project(tmp_path)
     next_schema()
-    back_up = sqlite_file._back_up
+    back_up = sqlite_file.back_up
 
     def badly(path, draft):
         back_up(path, draft)
         with closing(sqlite3.connect(draft)) as database, database:
             spoil(database)
 
-    monkeypatch.setattr(sqlite_file, "_back_up", badly)
+    monkeypatch.setattr(sqlite_file, "back_up", badly)
     with pytest.raises(errors.ProjectError, match=word):
         upgrade_project(target)
     assert "notes" in columns(target)
@@ -277,7 +277,7 @@ def test_without_an_equal_copy_nothing_is_begun(tmp_path, next_schema, monkeypat
 def test_a_copy_with_a_broken_page_is_no_copy(tmp_path, next_schema, monkeypatch):
     target = old_project(tmp_path)
     next_schema()
-    back_up = sqlite_file._back_up
+    back_up = sqlite_file.back_up
 
     def badly(path, draft):
         back_up(path, draft)
@@ -286,7 +286,7 @@ def test_a_copy_with_a_broken_page_is_no_copy(tmp_path, next_schema, monkeypatch
             file.seek(-4096, 2)
             file.write(b"\xff" * 100)
 
-    monkeypatch.setattr(sqlite_file, "_back_up", badly)
+    monkeypatch.setattr(sqlite_file, "back_up", badly)
     with pytest.raises(errors.ProjectError, match="as before"):
         upgrade_project(target)
     assert "notes" in columns(target)

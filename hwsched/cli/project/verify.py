@@ -94,7 +94,13 @@ def verified(found: Foreign, *, accepted: bool) -> Verified:
                 "row_count_before": table.rows_before,
                 "row_count_now": table.rows_now,
                 "rows": [
-                    {"id": row.row_id, "label": row.label, "before": row.before, "now": row.now} for row in table.rows
+                    {
+                        "id": row.row_id,
+                        "label": row.label,
+                        "before": None if row.before is None else dict(row.before),
+                        "now": None if row.now is None else dict(row.now),
+                    }
+                    for row in table.rows
                 ],
                 "all_told": table.all_told,
             }

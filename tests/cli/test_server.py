@@ -63,7 +63,7 @@ def test_a_server_is_named_as_a_service_and_the_password_stands_in_a_file(yard, 
     env = {"PGSERVICEFILE": str(tmp_path / "services.conf"), "PGPASSFILE": str(passwords)}
     done = hwsched("check", "postgresql:///?service=yard", "--json", env=env, text=True)
     assert done.returncode == 0, done.stderr
-    assert {finding["opening"] for finding in json.loads(done.stdout)} == {"101"}
+    assert {finding["mark"] for finding in json.loads(done.stdout)["result"]["findings"]} == {"101"}
 
 
 def test_a_password_in_the_query_is_not_shown_when_all_went_well(yard, tmp_path):

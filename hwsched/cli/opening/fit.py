@@ -9,7 +9,7 @@ if TYPE_CHECKING:
     import argparse
     from collections.abc import Sequence
 
-    from hwsched.cli.opening.shapes import DifferingValue, Fitted, UpgradeDifferences
+    from hwsched.cli.opening.shapes import DifferingValue, FittedOpenings, UpgradeDifferences
     from hwsched.operations.opening.fit_differences import Differs
     from hwsched.operations.opening.fitting_openings import FitOutcome
     from hwsched.operations.opening.since_upgrade import SinceUpgrade
@@ -74,7 +74,7 @@ def _fit_all(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-def _counted(result: Fitted) -> list[str]:
+def _counted(result: FittedOpenings) -> list[str]:
     counts = (
         (result["does_not_fit_count"], "does-not-fit"),
         (result["fits_count"], "fits"),
@@ -126,7 +126,7 @@ def _since_upgrade(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-def _result(outcomes: Sequence[FitOutcome]) -> Fitted:
+def _result(outcomes: Sequence[FitOutcome]) -> FittedOpenings:
     from hwsched.operations.opening.showing import fitted_point
 
     statuses = [each.fit.status for each in outcomes]

@@ -47,7 +47,7 @@ class UpgradeDifferences(TypedDict):
     """Parts of the program that changed since."""
 
 
-class Fitted(TypedDict):
+class FittedOpenings(TypedDict):
     """What was worked out."""
 
     openings: list[FittedOpening]
@@ -66,7 +66,7 @@ class _AnyOpening(TypedDict):
 
 
 class FitAnswer(TypedDict):
-    """`Fitted`, or `UpgradeDifferences` with --since-upgrade: JSON Schemas of msgspec tell no two objects apart."""
+    """`FittedOpenings`, or `UpgradeDifferences` with --since-upgrade: msgspec's schemas tell no two objects apart."""
 
     openings: list[_AnyOpening]
     fits_count: NotRequired[int]

@@ -10,7 +10,7 @@ if TYPE_CHECKING:
     import argparse
 
 
-class Laid(Step):
+class LaidItem(Step):
     """What was laid or changed, and the openings that it touched."""
 
     what: str
@@ -69,8 +69,8 @@ def _run(arguments: argparse.Namespace) -> int:
         else:
             owner = power_row_named(project, supply)[1]
             changes, _ = power_editing.add_circuit(project, owner, {**facts, "name": circuit}, who=who(arguments))
-        laid: Laid = {**step_of(project, changes), "what": arguments.what, "name": arguments.name}
+        laid: LaidItem = {**step_of(project, changes), "what": arguments.what, "name": arguments.name}
     return tell_step(arguments, "Laid", changes, laid)
 
 
-VERB = Verb(_arguments, _run, result=Laid, in_batch=True)
+VERB = Verb(_arguments, _run, result=LaidItem, in_batch=True)

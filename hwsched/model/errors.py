@@ -4,7 +4,7 @@ Front doors show the message as it stands; `ProjectError` ends with exit code 4,
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from hwsched.model.schema import HEAD
 
@@ -140,8 +140,7 @@ def minute_of(when: str) -> str:
     return f"{when[:16].replace('T', ' ')} {when[-6:]}"
 
 
-@dataclass(frozen=True, slots=True)
-class Clash:
+class Clash(NamedTuple):
     """One fact that somebody else changed since an editor saw it. Values are as the project shows them."""
 
     fact: str

@@ -10,9 +10,8 @@ from sqlalchemy.sql import column, table
 
 from hwsched.model.chain import seal_chain
 from hwsched.model.digests import seal_tables
-from hwsched.model.errors import NewerProjectError
 from hwsched.model.history import newest
-from hwsched.model.schema import HEAD, REVISIONS
+from hwsched.model.schema import HEAD
 from hwsched.model.tables import CHANGE_SET, PROJECT
 from hwsched.paths import MIGRATIONS
 
@@ -20,29 +19,6 @@ if TYPE_CHECKING:
     from alembic.config import Config
 
 _ALEMBIC_VERSION = table("alembic_version", column("version_num"))
-
-
-def is_current(revision: str, name: str) -> bool:
-    """Tell whether a schema is the newest.
-
-    Parameters
-    ----------
-    revision : str
-        Of the project.
-    name : str
-        Of the project, for the message.
-
-    Raises
-    ------
-    NewerProjectError
-        Where this version of the program does not know the revision.
-    """
-    if revision not in REVISIONS:
-        raise NewerProjectError(
-            f"{name} was written by a newer version of hwsched (schema {revision}, this version knows up to {HEAD}); "
-            "it was left alone: use the newer version"
-        )
-    return revision == HEAD
 
 
 def revision_of(connection: Connection) -> str | None:

@@ -33,7 +33,8 @@ from hwsched.model.errors import (
     ValueRefusedError,
 )
 from hwsched.model.journal import Change, Kind, Session
-from hwsched.model.migrating import is_current, revision_of, stamp
+from hwsched.model.known_revision import is_current
+from hwsched.model.migrating import revision_of, stamp
 from hwsched.model.schema import APPLICATION_ID, SUFFIX
 from hwsched.model.server import refusal_of_server
 from hwsched.model.sound_values import check_values

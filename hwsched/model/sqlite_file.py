@@ -9,9 +9,8 @@ import os
 import sqlite3
 from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
-from dataclasses import dataclass
 from pathlib import Path
-from typing import Final
+from typing import Final, NamedTuple
 
 from hwsched.model.errors import (
     BusyProjectError,
@@ -61,8 +60,7 @@ def harmless(connection: sqlite3.Connection) -> None:
     connection.execute("PRAGMA cell_size_check = ON")
 
 
-@dataclass(frozen=True, slots=True)
-class Access:
+class Access(NamedTuple):
     """How a project file can be opened."""
 
     uri: str
@@ -96,11 +94,13 @@ def check_writable(path: Path) -> None:
         raise ForbiddenProjectError(f"{access.read_only}; copy it to where you may write, and open the copy")
 
 
-def connected(path: Path) -> sqlite3.Connection:
+def connected(path: Path, detect_types: int = 0) -> sqlite3.Connection:
     """Connect to a file as it can be opened now; harmless, and without any right to write where it is to be read."""
     access = access_to(path)
     # Connections may be handed from thread to thread, never used by two at once.
-    database = sqlite3.connect(access.uri, uri=True, timeout=BUSY_MS / 1000, check_same_thread=False)
+    database = sqlite3.connect(
+        access.uri, uri=True, timeout=BUSY_MS / 1000, check_same_thread=False, detect_types=detect_types
+    )
     try:
         harmless(database)
         if access.read_only:

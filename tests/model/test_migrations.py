@@ -11,7 +11,7 @@ from alembic.script import ScriptDirectory
 from sqlalchemy import create_engine, inspect
 
 from hwsched import paths
-from hwsched.model import errors, migrating, schema, sqlite_file
+from hwsched.model import errors, known_revision, migrating, schema, sqlite_file
 from hwsched.model.history import changes_of_opening, history
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import opening_ids, read_catalogue, read_fits, read_inputs, read_own_fields
@@ -171,7 +171,8 @@ def next_schema(tmp_path, monkeypatch):
         shutil.copytree(paths.MIGRATIONS, folder, ignore=shutil.ignore_patterns("__pycache__"))
         (folder / "versions" / "next.py").write_text(NEXT.format(head=HEAD, more=more))
         monkeypatch.setattr(migrating, "MIGRATIONS", folder)
-        monkeypatch.setattr(migrating, "REVISIONS", (*schema.REVISIONS, "next"))
+        monkeypatch.setattr(known_revision, "REVISIONS", (*schema.REVISIONS, "next"))
+        monkeypatch.setattr(known_revision, "HEAD", "next")
         monkeypatch.setattr(migrating, "HEAD", "next")
 
     return write

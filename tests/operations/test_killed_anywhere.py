@@ -12,7 +12,7 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.cli import ENTRIES
+from hwsched.cli import ENTRIES, ROOMS
 from hwsched.exchange.parts.catalogue_sheets import write_catalogue
 from hwsched.model.project import create_project, open_project
 from hwsched.operations.findings.checking import check_openings
@@ -61,6 +61,7 @@ WRITING = {
     "set removed": "parts set P remove HS",
     "sets proposed": "parts set P propose --accept",
     "fit": "opening fit P",
+    "fit and check": "findings check P --fit",
     "waive": f"findings waive P {RULE} 3 --person Doe --reason seen",
     "waiver taken back": f"findings waive P {RULE} 1 --back",
     "terms": "parts terms P --currency USD --labour 80",
@@ -89,7 +90,9 @@ ELSEWHERE = {
         *("findings rules", "project calc", "project desktop", "release attachments"),
         *("project completion", "project manual"),
     ),  # tests/model/test_project.py, test_killed.py, tests/model/test_migrations.py
-    *("parts export", "survey form", "power show", "findings check", "opening show", "findings why"),
+    *("parts export", "survey form", "power show", "opening show", "findings why"),
+    *(f"{room.name} list" for room in ROOMS),
+    "project upgrade",
     *("findings waivers", "survey missing", "parts successors", "parts cost", "opening draw", "project history"),
     *(
         "findings rules",

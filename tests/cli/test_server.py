@@ -40,7 +40,7 @@ def test_a_role_that_may_only_read_reads_and_what_it_would_write_is_refused(yard
     address = f"postgresql://reader:{SECRET}@{server.hostname}:{server.port}/yard"
     reading = (
         ("check", address), ("show", address), ("why", address, "101"), ("missing", address), ("history", address),
-        ("print", "schedule", address, "--to", str(tmp_path)), ("rules", address), ("power", address),
+        ("print", "schedule", address, "--to", str(tmp_path)), ("power", address),
         ("verify", address), ("people", address),
     )  # fmt: skip
     for words in reading:

@@ -316,8 +316,8 @@ def _looked_at(project: Project) -> Project:
     if found:
         project.notices += tuple(f"changed past the journal: {each}" for each in found.sentences())
         project.notices += (
-            f"{project.place} was changed by something else than hwsched. To see all of it: hwsched verify "
-            f"{project.place}; to take it as it is: hwsched verify {project.place} --accept",
+            f"{project.place} was changed by something else than hwsched. To see all of it: hwsched project verify "
+            f"{project.place}; to take it as it is: hwsched project verify {project.place} --accept",
         )
     return project
 

@@ -1,4 +1,4 @@
-"""`hwsched backups` and `hwsched rescue` on the command line."""
+"""`hwsched project backups` and `hwsched project rescue` on the command line."""
 
 import json
 import sqlite3
@@ -65,7 +65,7 @@ def test_what_can_be_read_is_saved_and_the_rest_is_named(yard, tmp_path, capsys)
     with closing(sqlite3.connect(yard)) as database, database:
         database.execute("CREATE VIEW later AS SELECT 1")
     assert run(["show", str(yard)]) == 4
-    assert f"hwsched rescue {yard}" in capsys.readouterr().err
+    assert f"hwsched project rescue {yard}" in capsys.readouterr().err
     assert run(["rescue", str(yard), str(tmp_path / "new.hwsched")]) == 1
     assert "left out: view later, which is none of a project" in capsys.readouterr().out
     assert run(["rescue", str(yard), str(tmp_path / "new.hwsched"), "--json"]) == 4

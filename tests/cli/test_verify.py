@@ -1,4 +1,4 @@
-"""`hwsched verify`: what another program changed is shown, told at every opening, and taken as it is on wish."""
+"""`hwsched project verify`: what another program changed is shown, told at every opening, and taken as it is on wish."""
 
 import json
 import sqlite3

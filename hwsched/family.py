@@ -28,3 +28,35 @@ def imported(namespace: Mapping[str, object], kind: type[Member]) -> tuple[Membe
         several = value if isinstance(value, tuple) else (value,)
         found += [each for each in several if isinstance(each, kind)]
     return tuple(found)
+
+
+class Line:
+    """A line of a table of contents whose members are loaded when they are used.
+
+    Parameters
+    ----------
+    name : str
+        By which people and machines call the member.
+    place : str
+        ``module:CONSTANT``, the module below the family's package.
+    """
+
+    __slots__ = ("name", "place")
+
+    def __init__(self, name: str, place: str) -> None:
+        self.name, self.place = name, place
+
+
+def loaded(package: str, lines: tuple[Line, ...], kind: type[Member]) -> tuple[Member, ...]:
+    """Load the members of a table; raises TypeError for a line that says what is not one."""
+    # Loaded when a table is: help shows its names without it.
+    from importlib import import_module  # noqa: PLC0415
+
+    found: list[Member] = []
+    for line in lines:
+        module, _, constant = line.place.partition(":")
+        member = getattr(import_module(f"{package}.{module}"), constant)
+        if not isinstance(member, kind):
+            raise TypeError(f"{package}.{line.place} is no {kind.__name__}")
+        found.append(member)
+    return tuple(found)

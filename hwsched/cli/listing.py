@@ -32,6 +32,7 @@ def list_verb(room: str) -> Verb:
 
 
 def _arguments(kinds: dict[str, ListKind], parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.scope import add_scope
     from hwsched.cli.session import add_project
 
     add_project(parser)
@@ -47,12 +48,14 @@ def _arguments(kinds: dict[str, ListKind], parser: argparse.ArgumentParser) -> N
         "--format", choices=FORMATS, help="default: a table at the terminal; what the ending of --output says"
     )
     parser.add_argument("-o", "--output", metavar="FILE", default="-", help="file to write (default: standard output)")
+    add_scope(parser)
 
 
 def _run(kinds: dict[str, ListKind], arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
     from hwsched.cli.answering import add_problem
+    from hwsched.cli.scope import is_scoped, openings_asked
     from hwsched.cli.session import opened, print_json
     from hwsched.operations.listing import list_rows
 
@@ -63,7 +66,13 @@ def _run(kinds: dict[str, ListKind], arguments: argparse.Namespace) -> int:
         print(f"hwsched: {message}", file=sys.stderr)
         add_problem(message=message)
         return REJECTED
-    rows = list_rows(kind, arguments.project, lambda: opened(arguments), arguments.names)
+    scope = (lambda project: openings_asked(project, arguments)) if is_scoped(arguments) else None
+    if scope is not None and not kind.by_opening:
+        message = f"{kind.name} are not listed by openings; leave --building, --level, --mark and --where out"
+        print(f"hwsched: {message}", file=sys.stderr)
+        add_problem(message=message)
+        return REJECTED
+    rows = list_rows(kind, arguments.project, lambda: opened(arguments), arguments.names, scope)
     missing = [name for name in arguments.names if all(str(row.get(kind.key)) != name for row in rows)]
     if missing:
         message = f"no {kind.key} {', '.join(missing)} among {kind.name}"

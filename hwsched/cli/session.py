@@ -86,12 +86,24 @@ def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Proj
             file=sys.stderr,
         )
         project = open_project(arguments.project)
+    told = 0
     try:
         if tell:
+            tell_notices(project)
+            told = len(project.notices)
             tell_earlier(project)
+        else:
+            told = len(project.notices)
         yield project
     finally:
+        tell_notices(project, told)
         project.close()
+
+
+def tell_notices(project: Project, since: int = 0) -> None:
+    """Say what was noticed as the project was opened, or since then."""
+    for notice in project.notices[since:]:
+        print(f"hwsched: {notice}", file=sys.stderr)
 
 
 def tell_earlier(project: Project) -> None:
@@ -249,11 +261,6 @@ def told_steps(quiet: bool) -> Iterator[Callable[[str, float | None], None]]:
         print("\r\x1b[K", end="", file=_terminal(), flush=True)
 
 
-def add_marks(parser: argparse.ArgumentParser) -> None:
-    """Add the choice of openings."""
-    parser.add_argument("--mark", dest="marks", action="append", default=[], help="only this opening; may be repeated")
-
-
 def add_point(parser: argparse.ArgumentParser) -> None:
     """Add the choice of a lock point."""
     parser.add_argument(
@@ -266,25 +273,6 @@ def add_point(parser: argparse.ArgumentParser) -> None:
 def add_shown(parser: argparse.ArgumentParser, what: str) -> None:
     """Add the name of what was shown, by which no more and no less than that is accepted."""
     parser.add_argument("--shown", default="", metavar="KEY", help=f"accept only what was shown under this key: {what}")
-
-
-def chosen_openings(project: Project, marks: list[str]) -> list[str] | None:
-    """Return the identifiers of the openings with these marks; None for all."""
-    if not marks:
-        return None
-    from hwsched.operations.opening.named_openings import openings_of_marks
-
-    return openings_of_marks(project, marks)
-
-
-def asked_openings(project: Project, arguments: argparse.Namespace) -> list[str] | None:
-    """Return the openings of ``--mark`` and ``--building``; None for all."""
-    ids = chosen_openings(project, arguments.marks)
-    if not arguments.building:
-        return ids
-    from hwsched.operations.opening.named_openings import openings_of_building
-
-    return [*(ids or []), *openings_of_building(project, arguments.building)]
 
 
 def step_of(project: Project, changes: Changes) -> Step:

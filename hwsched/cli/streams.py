@@ -63,11 +63,12 @@ class _Raw(io.RawIOBase):
 
 
 class Shown(io.TextIOWrapper):
-    """Text for people and machines; what steers a terminal is escaped."""
+    """Text for people and machines; what steers a terminal is escaped, and no error shows a password."""
 
     def __init__(self, stream: TextIO | None, descriptor: int, *, told: bool) -> None:
         encoding = getattr(stream, "encoding", None) or "utf-8"
         self.end = _Raw(None if stream is None else descriptor, told)
+        self._masks = not told
         super().__init__(
             io.BufferedWriter(self.end),
             encoding=encoding,
@@ -78,7 +79,13 @@ class Shown(io.TextIOWrapper):
 
     def write(self, text: str) -> int:
         """Write a text; returns how long it was."""
-        super().write(escaped(text))
+        shown = text
+        # A usage error repeats what was typed, be it an address in the wrong place.
+        if self._masks and "://" in text:
+            from hwsched.telling.masking import masked
+
+            shown = masked(text)
+        super().write(escaped(shown))
         return len(text)
 
 

@@ -1,20 +1,18 @@
-"""What is on a page: one file a document; the lines below are their table of contents. No paper, no file, no query."""
+"""What is on a page: one file a document; the lines below are their table of contents. No paper, no file, no query.
 
-from typing import Final
+A table of names, since the help of a verb shows it and must not wait for all pages; `documents` has them loaded.
+"""
 
-from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
-from hwsched.family import imported
+from hwsched.family import Line
 
 # Their order is the order in which people see them.
-from hwsched.documents.release.schedule import SCHEDULE
-from hwsched.documents.stock.pick_list import PICK_LIST
-from hwsched.documents.release.packet import PACKET
-from hwsched.documents.power.power_schedule import POWER_SCHEDULE
-from hwsched.documents.power.wire_list import WIRE_LIST
-from hwsched.documents.power.battery_calendar import BATTERY_CALENDAR
-from hwsched.documents.survey.return_visit import RETURN_VISIT
-from hwsched.documents.parts.cost_estimate import COST_ESTIMATE
-
-DOCUMENTS: Final = imported(globals(), DocumentKind)
-
-__all__ = ["DOCUMENTS", "DocumentKind", "OpeningView", "ProjectView"]
+LINES = (
+    Line("schedule", "release.schedule:SCHEDULE"),
+    Line("pick-list", "stock.pick_list:PICK_LIST"),
+    Line("packets", "release.packet:PACKET"),
+    Line("power-schedule", "power.power_schedule:POWER_SCHEDULE"),
+    Line("wire-list", "power.wire_list:WIRE_LIST"),
+    Line("battery-calendar", "power.battery_calendar:BATTERY_CALENDAR"),
+    Line("return-visit", "survey.return_visit:RETURN_VISIT"),
+    Line("cost-estimate", "parts.cost_estimate:COST_ESTIMATE"),
+)

@@ -1,15 +1,10 @@
 """The address of a database as people may see it: without the password, wherever it stands in it."""
 
-from typing import Final
-
 from sqlalchemy import URL, make_url
 from sqlalchemy.exc import ArgumentError
 
 from hwsched.model.errors import ProjectError
-from hwsched.telling.masking import masked
-
-_OPEN: Final = frozenset({"service", "host", "hostaddr", "port", "dbname", "user", "sslmode", "connect_timeout"})
-"""Options whose values may be shown; whatever else is given, known or mistyped, may be a secret."""
+from hwsched.telling.masking import OPEN_OPTIONS, masked
 
 
 def read_address(text: str) -> URL:
@@ -38,7 +33,7 @@ def shown_address(address: URL) -> str:
     >>> shown_address(make_url("postgresql://ann:s3cret@db/yard?password=other&sslmode=require"))
     'postgresql://ann:***@db/yard?password=***&sslmode=require'
     """
-    secret = {name: "***" for name in address.query if name not in _OPEN}
+    secret = {name: "***" for name in address.query if name not in OPEN_OPTIONS}
     shown = address.update_query_dict(secret).render_as_string(hide_password=True)
     return shown.replace("=%2A%2A%2A", "=***")
 
@@ -47,7 +42,7 @@ def without_secrets(text: str, address: URL) -> str:
     """Return what a driver said of an address without the passwords of that address, and without any that it shows."""
     secrets = [str(address.password or "")]
     for name, value in address.query.items():
-        if name not in _OPEN:
+        if name not in OPEN_OPTIONS:
             secrets += [value] if isinstance(value, str) else list(value)
     for secret in secrets:
         if secret:

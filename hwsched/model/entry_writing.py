@@ -23,15 +23,20 @@ _FLAT: Final = frozenset(
 _flat_text: Final = msgspec.json.Encoder(order="sorted").encode
 
 
-def _text(entity: str, row: Mapping[str, Any]) -> str:
-    """Write a row as canonical JSON, as `json_text` does."""
+def row_bytes(entity: str, row: Mapping[str, Any]) -> bytes:
+    """Write a row as canonical JSON, as `json_text` does; the same row always in the same way."""
     if entity in _FLAT and _FIELDS not in row:
         # Ten thousand openings are forty thousand entries: json takes half as long as writing them all.
-        text = _flat_text(row).decode()
+        text = _flat_text(row)
         # Neither NaN nor infinity is refused there, both become null.
-        if "null" not in text:
+        if b"null" not in text:
             return text
-    return json_text(row)
+    return json_text(row).encode()
+
+
+def row_text(entity: str, row: Mapping[str, Any] | None) -> str | None:
+    """Write a row, or what differs in it, as text; None where there is none."""
+    return None if row is None else row_bytes(entity, row).decode()
 
 
 def entry_of(
@@ -39,18 +44,18 @@ def entry_of(
     row_id: str,
     opening_id: str | None,
     action: Action,
-    before: Mapping[str, Any] | None,
-    after: Mapping[str, Any] | None,
+    before: str | None,
+    after: str | None,
     origin: str | None,
 ) -> dict[str, Any]:
-    """Return an entry, to be numbered when it is written."""
+    """Return an entry, to be numbered when it is written; before and after as `row_text` writes them."""
     return {
         "entity": entity,
         "row_id": row_id,
         "opening_id": opening_id,
         "action": action,
-        "before": None if before is None else _text(entity, before),
-        "after": None if after is None else _text(entity, after),
+        "before": before,
+        "after": after,
         "origin": origin,
     }
 

@@ -4,7 +4,7 @@ Front doors show the message as it stands; `ProjectError` ends with exit code 4,
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from hwsched.model.schema import HEAD
 
@@ -83,7 +83,7 @@ class ForeignSchemaError(ProjectError):
     def __init__(self, place: str, things: str) -> None:
         super().__init__(
             f"{place} holds what is not of a project and might act by itself: {things}; it was left alone and nothing "
-            "in it was run. Ask whoever sent it, take an earlier copy, or remove that with the program that made it"
+            f"in it was run. Ask whoever sent it, or save what is a project's: hwsched project rescue {place} NEW.hwsched"
         )
         self.things = things
 
@@ -140,8 +140,7 @@ def minute_of(when: str) -> str:
     return f"{when[:16].replace('T', ' ')} {when[-6:]}"
 
 
-@dataclass(frozen=True, slots=True)
-class Clash:
+class Clash(NamedTuple):
     """One fact that somebody else changed since an editor saw it. Values are as the project shows them."""
 
     fact: str
@@ -160,6 +159,10 @@ class Clash:
     def __str__(self) -> str:
         by = f"{self.who}, {minute_of(self.when)}, step {self.step}"
         return f"{self.fact}: seen as {self.seen}, now {self.present} ({by}); wanted: {self.wanted}"
+
+
+class ReadOnlyProjectError(ChangeError):
+    """The project is there to be read only: for this person, on this disk, by this role of a server."""
 
 
 class ConflictError(ChangeError):

@@ -4,7 +4,7 @@ Here belong inserting, updating and deleting rows with their entries, all in bul
 `reverting`, reading the journal in `history`.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -14,10 +14,23 @@ from sqlalchemy import Connection, Table, bindparam, delete, insert, literal_col
 from sqlalchemy.exc import IntegrityError
 
 from hwsched.model.bulk import among, execute_many, new_ids, rows_by_id
+from hwsched.model.chain import seal_chain
 from hwsched.model.conflicts import check_unseen
-from hwsched.model.entry_writing import Origins, entry_of, exchangeable, known, origin_at, row_ids
+from hwsched.model.digests import all_plain, digest_of, plain, seal_tables
+from hwsched.model.entry_writing import (
+    Action,
+    Origins,
+    entry_of,
+    exchangeable,
+    known,
+    origin_at,
+    row_bytes,
+    row_ids,
+    row_text,
+)
 from hwsched.model.errors import MissingRowError, StillUsedError
 from hwsched.model.history import newest
+from hwsched.model.ledger import Ledger
 from hwsched.model.lock_points import DECIDING, Unsettled, settle
 from hwsched.model.refusals import refusal, said_table
 from hwsched.model.roles import check_people, require
@@ -127,8 +140,13 @@ class Change:
         """Openings whose lock points are still to be brought in step."""
         self._part_ids: set[str] = set()
         self._stood_on: set[str] = set()
+        self.begins: Callable[[Connection], None] | None = None
+        """Called once, before the first thing is written."""
         self._failed = False
         self._entries = 0
+        self._seals = False
+        self._header: dict[str, Any] = {}
+        self._ledger = Ledger()
         self.require(verb)
 
     def require(self, verb: str) -> None:
@@ -224,12 +242,13 @@ class Change:
         if len(set(ids)) != len(ids):
             raise ValueError(f"{table.name}: a row is edited twice in one go")
         entity = str(table.name)
-        belongs = _BELONGS.get(entity)
         names = [column.name for column in table.columns if column.name in named]
-        read = names if belongs is None or belongs in names else [*names, belongs]
-        current = rows_by_id(self.connection, table, [table.c[name] for name in read], ids)
+        # Whole rows: of them the table's digest is made.
+        read = [column.name for column in table.columns]
+        current = rows_by_id(self.connection, table, list(table.columns), ids)
         written: list[dict[str, Any]] = []
         entries: list[dict[str, Any]] = []
+        whole: list[tuple[dict[str, Any], dict[str, Any]]] = []
         changed: set[str] = set()
         deciding = DECIDING.get(entity, frozenset())
         for index, (row_id, values) in enumerate(wanted):
@@ -238,7 +257,7 @@ class Change:
                 raise MissingRowError(f"this {said_table(table)} is not in the project any more ({row_id})")
             row = dict(zip(read, found[1:], strict=True))
             # An edit that changes nothing leaves no entry: the same file taken in twice is no step to undo.
-            after = {name: value for name, value in values.items() if row[name] != value}
+            after = {name: value for name, value in plain(entity, values).items() if row[name] != value}
             if not after:
                 continue
             before = {name: row[name] for name in after}
@@ -251,9 +270,13 @@ class Change:
                     self.unsettled.written(each)
             self._link(entity, before)
             self._link(entity, after)
-            entries.append(entry_of(entity, row_id, opening_id, "update", before, after, origin_at(origins, index)))
+            texts = row_text(entity, before), row_text(entity, after)
+            entries.append(entry_of(entity, row_id, opening_id, "update", *texts, origin_at(origins, index)))
+            whole.append((row, {**new, "version": row["version"] + 1}))
             new["row_id"] = row_id
             written.append(new)
+        if entries:
+            self._ledger.updated(entries, whole)
         self._write(entries)
         self._set(table, [name for name in names if name in changed], written)
         return [row["row_id"] for row in written]
@@ -298,7 +321,13 @@ class Change:
             self._link(entity, row)
             if entity in DECIDING:
                 self.unsettled.written(row["opening_id"])
-        self._write([entry_of(entity, row["id"], self._touch(entity, row), "delete", row, None, None) for row in gone])
+        entries = [
+            entry_of(entity, row["id"], self._touch(entity, row), "delete", row_text(entity, row), None, None)
+            for row in gone
+        ]
+        if entries:
+            self._ledger.removed(entries)
+        self._write(entries)
         try:
             execute_many(self.connection, delete(table).where(table.c.id == bindparam("row_id")), row_ids(gone, "id"))
         except IntegrityError as error:
@@ -324,6 +353,38 @@ class Change:
         """
         # Risen, so that whoever still shows the row from before its removal is told that it changed.
         return self._insert(table, [{**row, "version": row["version"] + 1} for row in rows], None)
+
+    def tell(
+        self,
+        entity: str,
+        rows: Iterable[tuple[Mapping[str, Any], Mapping[str, Any] | None, Mapping[str, Any] | None]],
+    ) -> None:
+        """Write down what happened to rows past the journal; no row is changed.
+
+        Parameters
+        ----------
+        entity : str
+            Table.
+        rows : iterable of (mapping, mapping or None, mapping or None)
+            The whole row, then what the journal said and what is there: of a changed row what differs, else the whole.
+        """
+        entries: dict[str, list[dict[str, Any]]] = {"insert": [], "update": [], "delete": []}
+        for whole, before, now in rows:
+            action: Action = "insert" if before is None else "delete" if now is None else "update"
+            for row in (before, now):
+                self._link(entity, row or {})
+            texts = row_text(entity, before), row_text(entity, now)
+            entries[action].append(entry_of(entity, whole["id"], self._touch(entity, whole), action, *texts, None))
+        for group in entries.values():
+            if group:
+                self._ledger.told(group)
+                self._write(group)
+
+    def seal(self) -> None:
+        """Let what all tables and the journal hold at its end be what they should hold; it is written in any case."""
+        if self.number is None:
+            self._number()
+        self._seals = True
 
     def finish(self) -> None:
         """Settle what follows, write the header's last state. Without an entry there is no change set, save an undo.
@@ -354,11 +415,16 @@ class Change:
         execute_many(self.connection, insert(CHANGE_REFERENCE), links)
         query = select(PART.c.number)
         self.parts.update(row[0] for row in among(self.connection, query, PART.c.id, self._part_ids))
+        said = {"summary": self.summary, "target": self.target, "entries": self._entries}
+        own, chained = self._ledger.close(self.connection, {**self._header, **said})
         self.connection.execute(
             update(CHANGE_SET)
             .where(CHANGE_SET.c.number == self.number)
-            .values(summary=self.summary, target=self.target, entries=self._entries)
+            .values(**said, own_hash=own, chain_hash=chained)
         )
+        if self._seals:
+            seal_tables(self.connection, self.number)
+            seal_chain(self.connection)
 
     def _insert(self, table: Table, given: Iterable[Mapping[str, Any]], origins: Origins) -> list[str]:
         rows = list(given)
@@ -372,7 +438,6 @@ class Change:
         links = LINKS[entity]
         made = new_ids(len(rows))
         full: list[dict[str, Any]] = []
-        entries: list[dict[str, Any]] = []
         for index, row in enumerate(rows):
             whole = {**blank, **row}
             # A name that is no column has made the row longer: one comparison in place of one for each name.
@@ -381,11 +446,20 @@ class Change:
             if whole["id"] is None:
                 whole["id"] = made[index]
             full.append(whole)
+        if not all_plain(entity, full):
+            rows, full = [plain(entity, row) for row in rows], [plain(entity, row) for row in full]
+        entries: list[dict[str, Any]] = []
+        digests: list[bytes] = []
+        for index, (row, whole) in enumerate(zip(rows, full, strict=True)):
             opening_id = self._touch(entity, whole)
             if links:
                 self._link(entity, whole)
-            after = known({**told, **row, "id": whole["id"]})
-            entries.append(entry_of(entity, whole["id"], opening_id, "insert", None, after, origin_at(origins, index)))
+            after = row_bytes(entity, known({**told, **row, "id": whole["id"]}))
+            digests.append(digest_of(after))
+            entries.append(
+                entry_of(entity, whole["id"], opening_id, "insert", None, after.decode(), origin_at(origins, index))
+            )
+        self._ledger.inserted(entries, b"".join(digests))
         self._write(entries)
         self.unsettled.inserted(table, full)
         try:
@@ -444,6 +518,8 @@ class Change:
                 self._stood_on.add(row[column])
 
     def _number(self) -> None:
+        if self.begins is not None:
+            self.begins(self.connection)
         # The writing transaction keeps other writers out: the next number is ours.
         before = newest(self.connection)
         self.number = before + 1
@@ -461,6 +537,7 @@ class Change:
             "target": self.target,
             "entries": 0,
         }
+        self._header = header
         self.connection.execute(insert(CHANGE_SET), header)
 
     def _write(self, entries: Sequence[dict[str, Any]]) -> None:

@@ -1,9 +1,9 @@
 """Finding or making the level on which an opening stands."""
 
 from hwsched.model.journal import Change
-from hwsched.model.natural_order import natural
 from hwsched.model.queries import read_levels
 from hwsched.model.tables import BUILDING, LEVEL
+from hwsched.telling.natural import natural
 
 LevelName = tuple[str | None, str | None]
 

@@ -8,8 +8,10 @@ from typing import TYPE_CHECKING
 from sqlalchemy import Connection, inspect, select
 from sqlalchemy.sql import column, table
 
-from hwsched.model.errors import NewerProjectError
-from hwsched.model.schema import HEAD, REVISIONS
+from hwsched.model.chain import seal_chain
+from hwsched.model.digests import seal_tables
+from hwsched.model.history import newest
+from hwsched.model.schema import HEAD
 from hwsched.model.tables import CHANGE_SET, PROJECT
 from hwsched.paths import MIGRATIONS
 
@@ -17,29 +19,6 @@ if TYPE_CHECKING:
     from alembic.config import Config
 
 _ALEMBIC_VERSION = table("alembic_version", column("version_num"))
-
-
-def is_current(revision: str, name: str) -> bool:
-    """Tell whether a schema is the newest.
-
-    Parameters
-    ----------
-    revision : str
-        Of the project.
-    name : str
-        Of the project, for the message.
-
-    Raises
-    ------
-    NewerProjectError
-        Where this version of the program does not know the revision.
-    """
-    if revision not in REVISIONS:
-        raise NewerProjectError(
-            f"{name} was written by a newer version of hwsched (schema {revision}, this version knows up to {HEAD}); "
-            "it was left alone: use the newer version"
-        )
-    return revision == HEAD
 
 
 def revision_of(connection: Connection) -> str | None:
@@ -66,7 +45,7 @@ def upgrade(connection: Connection, revision: str | None = None) -> None:
     connection : Connection
         In a writing transaction; on SQLite with foreign keys off, since tables are made anew.
     revision : str, optional
-        Where to stop; the newest when left out.
+        Where to stop; the newest when left out, and then what the tables hold is what they should hold from then on.
     """
     # alembic takes a quarter of a second to load and is needed once in the life of a project's schema.
     from alembic import command  # noqa: PLC0415
@@ -74,6 +53,11 @@ def upgrade(connection: Connection, revision: str | None = None) -> None:
     config = configuration()
     config.attributes["connection"] = connection
     command.upgrade(config, revision or HEAD)
+    if revision is None:
+        # Migrations change rows and the journal past both.
+        number = newest(connection)
+        seal_tables(connection, number)
+        seal_chain(connection)
 
 
 def configuration() -> "Config":

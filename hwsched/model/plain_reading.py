@@ -14,7 +14,7 @@ from typing import Any
 
 from hwsched.model.errors import ProjectError
 from hwsched.model.schema import HEAD, SUFFIX
-from hwsched.model.sqlite_file import BUSY_MS, check_file, refusal_of
+from hwsched.model.sqlite_file import check_file, connected, refusal_of
 
 
 def plain_rows(address: str, query: str) -> list[dict[str, Any]] | None:
@@ -41,7 +41,7 @@ def plain_rows(address: str, query: str) -> list[dict[str, Any]] | None:
     if "://" in address or path.suffix.casefold() != SUFFIX or check_file(path) != HEAD:
         return None
     try:
-        with closing(sqlite3.connect(path, timeout=BUSY_MS / 1000, detect_types=sqlite3.PARSE_DECLTYPES)) as database:
+        with closing(connected(path, sqlite3.PARSE_DECLTYPES)) as database:
             database.execute("PRAGMA query_only = ON")
             found = database.execute(query)
             names = [column[0] for column in found.description]

@@ -5,8 +5,8 @@ from typing import Any, Final
 
 from sqlalchemy import Connection, select
 
-from hwsched.model.natural_order import natural
 from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, ROUTE, RUN_TABLE, SUPPLY_TABLE
+from hwsched.telling.natural import natural
 from hwsched.values.power import Circuit, PowerFacts, Route, Run, Supply
 
 _OF_LEVEL: Final = ("building", "level", "level_m")

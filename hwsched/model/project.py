@@ -3,6 +3,7 @@
 A project is a SQLite file on one machine, or a PostgreSQL database for an office; code and migrations are the same.
 """
 
+import logging
 import platform
 import sqlite3
 import threading
@@ -14,29 +15,38 @@ from typing import Any, Final, Literal, get_args
 
 from sqlalchemy import URL, Connection, Engine, Row, create_engine, event, inspect, select
 from sqlalchemy.exc import DatabaseError
+from sqlalchemy.pool import NullPool
 
 from hwsched.model.address import read_address, shown_address
+from hwsched.model.backups import keep_daily
 from hwsched.model.bulk import new_ids
 from hwsched.model.catalogue_memory import WRITING, CatalogueMemory
+from hwsched.model.digests import seal_tables
 from hwsched.model.errors import (
     DamagedProjectError,
     ExistingProjectError,
+    ForbiddenProjectError,
     ForeignFileError,
     NeedsUpgradeError,
     ProjectError,
+    ReadOnlyProjectError,
     ValueRefusedError,
 )
 from hwsched.model.journal import Change, Kind, Session
-from hwsched.model.migrating import is_current, revision_of, stamp
+from hwsched.model.known_revision import is_current
+from hwsched.model.migrating import revision_of, stamp
 from hwsched.model.schema import APPLICATION_ID, SUFFIX
 from hwsched.model.server import refusal_of_server
 from hwsched.model.sound_values import check_values
-from hwsched.model.sqlite_file import BUSY_MS, check_file, harmless, make_file, refusal_of
+from hwsched.model.sqlite_file import BUSY_MS, access_to, check_file, connected, harmless, make_file, refusal_of
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
 from hwsched.model.time_zone import SETTING, checked_zone, system_zone, today, zone_of
 from hwsched.model.touched import tell
+from hwsched.model.verifying import look
 from hwsched.model.written import note
 from hwsched.quantities import LENGTH_STYLES, BareUnit
+
+_LOG: Final = logging.getLogger(__name__)
 
 BARE_UNITS: Final = get_args(BareUnit)
 """Units that a length typed without one can have in a project."""
@@ -54,15 +64,20 @@ class Project:
         To the checked and up-to-date database.
     path : Path or None
         The project file; None for a database server.
+    read_only : str, optional
+        Why nothing can be written, a sentence for people; empty where it can.
     """
 
-    def __init__(self, engine: Engine, path: Path | None) -> None:
+    def __init__(self, engine: Engine, path: Path | None, read_only: str = "") -> None:
         self.engine = engine
         self.path = path
+        self.read_only = read_only
         self.session = Session(new_ids(1)[0], platform.node() or "unknown")
         """Written down with every change set that is made through this handle."""
         self.catalogue = CatalogueMemory()
         """Reads the catalogue, and only when it has changed: ``project.catalogue.read(connection)``."""
+        self.notices: tuple[str, ...] = ()
+        """What whoever opened it is to be told, a sentence each."""
         self._here = threading.local()
 
     @property
@@ -166,6 +181,7 @@ class Project:
             return
         with self._transaction(writing=True) as connection:
             change = Change(connection, verb, summary, who, self.session, kind, base)
+            change.begins = self._keep_daily
             self._here.change = change
             try:
                 yield change
@@ -187,6 +203,17 @@ class Project:
     def __exit__(self, *_: object) -> None:
         self.close()
 
+    def _keep_daily(self, connection: Connection) -> None:
+        if self.path is None:
+            # Copies of a server's database are its keeper's.
+            return
+        try:
+            keep_daily(self.path, connection, datetime.now().astimezone().date())
+        except (ProjectError, OSError, sqlite3.Error) as error:
+            # The work of the day is worth more than the copy of the day before.
+            _LOG.warning("no copy of the day", exc_info=error)
+            self.notices += (f"no copy of {self.path} was made before the first change of today: {error}",)
+
     def _row(self) -> Row[Any]:
         with self.reading() as connection:
             row = connection.execute(select(PROJECT)).first()
@@ -199,6 +226,8 @@ class Project:
         outer: Connection | None = getattr(self._here, "connection", None)
         if outer is not None and outer.get_execution_options().get(WRITING):
             raise RuntimeError("a thread that writes already would wait for itself for ever")
+        if writing and self.read_only:
+            raise ReadOnlyProjectError(f"the project was opened to be read only: {self.read_only}")
         try:
             with self.engine.connect() as fresh:
                 connection = fresh.execution_options(**{WRITING: writing})
@@ -222,6 +251,9 @@ class Project:
             refusal = self._refusal(error)
             if refusal is None:
                 raise
+            if writing and isinstance(refusal, ForbiddenProjectError):
+                # It is open and is read; this change cannot be made.
+                raise ReadOnlyProjectError(str(refusal)) from error
             raise refusal from error
 
     def _refusal(self, error: DatabaseError) -> ProjectError | None:
@@ -257,7 +289,8 @@ def open_project(target: str | Path) -> Project:
         if not is_current(revision, str(place)):
             raise NeedsUpgradeError(str(place), revision, copied=True)
         check_values(place)
-        return Project(file_engine(place), place)
+        why = access_to(place).read_only
+        return _looked_at(Project(file_engine(place, read_only=bool(why)), place, why))
     engine = server_engine(place)
     project = Project(engine, None)
     try:
@@ -265,6 +298,27 @@ def open_project(target: str | Path) -> Project:
     except BaseException:
         project.close()
         raise
+    return project
+
+
+def _looked_at(project: Project) -> Project:
+    """See whether somebody changed a file past the journal; it is opened all the same."""
+    try:
+        with project.reading() as connection:
+            found = look(connection)
+    except BaseException:
+        project.close()
+        raise
+    # The connection holds all pages in its memory by now, and would not see what becomes of them on the disk.
+    project.engine.dispose()
+    if project.read_only:
+        project.notices += (f"opened to be read only: {project.read_only}",)
+    if found:
+        project.notices += tuple(f"changed past the journal: {each}" for each in found.sentences())
+        project.notices += (
+            f"{project.place} was changed by something else than hwsched. To see all of it: hwsched project verify "
+            f"{project.place}; to take it as it is: hwsched project verify {project.place} --accept",
+        )
     return project
 
 
@@ -358,9 +412,14 @@ def place_of(target: str | Path) -> Path | URL:
 _CACHE_KIB: Final = 32 * 1024
 
 
-def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
+def file_engine(path: Path, *, foreign_keys: bool = True, read_only: bool = False) -> Engine:
     """Return an engine for a project file that was looked at already, see `check_file`."""
-    engine = create_engine(URL.create("sqlite", database=str(path)), hide_parameters=True)
+    url = URL.create("sqlite", database=str(path))
+    if read_only:
+        # Each reading connects anew: how the file can be read depends on whether somebody is writing to it just then.
+        engine = create_engine(url, hide_parameters=True, creator=lambda: connected(path), poolclass=NullPool)
+    else:
+        engine = create_engine(url, hide_parameters=True)
 
     @event.listens_for(engine, "connect")
     def prepare(connection: sqlite3.Connection, _: object) -> None:
@@ -370,6 +429,8 @@ def file_engine(path: Path, *, foreign_keys: bool = True) -> Engine:
         connection.execute(f"PRAGMA busy_timeout = {BUSY_MS}")
         # What a large import writes stays in memory until it is committed: spilt pages would be written twice.
         connection.execute(f"PRAGMA cache_size = -{_CACHE_KIB}")
+        if read_only:
+            return
         try:
             connection.execute("PRAGMA journal_mode = WAL")
         except UnicodeDecodeError as error:
@@ -408,6 +469,7 @@ def _fill(engine: Engine, row: dict[str, Any], guard: Callable[[Connection], Non
                 METADATA.create_all(connection)
                 stamp(connection)
                 connection.execute(PROJECT.insert().values(**row))
+                seal_tables(connection, 0, [PROJECT])
     finally:
         engine.dispose()
 

@@ -16,7 +16,6 @@ from hwsched.model.columns import json_text
 from hwsched.model.errors import DamagedProjectError
 from hwsched.model.fit_record import fit_of
 from hwsched.model.lock_points import read_points
-from hwsched.model.natural_order import natural
 from hwsched.model.tables import (
     BUILDING,
     CHANGE_SET,
@@ -42,6 +41,7 @@ from hwsched.model.tables import (
     SUPPLY_TABLE,
 )
 from hwsched.quantities.money import exact_decimal
+from hwsched.telling.natural import natural
 from hwsched.values import (
     Catalogue,
     Chosen,

@@ -11,6 +11,7 @@ from typing import Final
 
 from sqlalchemy import Connection, select
 
+from hwsched.choices import ROLES as ROLE_WORDS
 from hwsched.model.errors import NotAllowedError, ValueRefusedError
 from hwsched.model.tables import PERSON
 
@@ -52,11 +53,11 @@ _SITE: Final = frozenset({"issue-packets", "record-piece"}) | _FILES
 ROLES: Final[Mapping[str, Role]] = {
     role.name: role
     for role in (
-        Role("surveyor", "writes down what stands there", _SURVEY | _OWN_STEPS),
-        Role(SPECIFIER, "does everything", None),
-        Role("storekeeper", "keeps stock and gives out packets", _STORE | _OWN_STEPS),
-        Role("installer", "takes packets out to site", _SITE | _OWN_STEPS),
-        Role("viewer", "changes nothing", frozenset()),
+        Role("surveyor", ROLE_WORDS["surveyor"], _SURVEY | _OWN_STEPS),
+        Role(SPECIFIER, ROLE_WORDS[SPECIFIER], None),
+        Role("storekeeper", ROLE_WORDS["storekeeper"], _STORE | _OWN_STEPS),
+        Role("installer", ROLE_WORDS["installer"], _SITE | _OWN_STEPS),
+        Role("viewer", ROLE_WORDS["viewer"], frozenset()),
     )
 }
 """The table: a verb that no row names is the specifier's alone."""

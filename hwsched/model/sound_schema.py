@@ -14,10 +14,8 @@ from functools import cache
 from pathlib import Path
 from typing import Any, Final
 
-from sqlalchemy import create_engine, pool
-
-from hwsched.model import migrating
 from hwsched.model.errors import DamagedProjectError, ForeignSchemaError
+from hwsched.model.known_revision import is_current
 from hwsched.paths import RESOURCES
 
 Shape = Mapping[str, frozenset[str]]
@@ -76,7 +74,7 @@ def check_schema(database: sqlite3.Connection, path: Path) -> str:
     if acting:
         raise ForeignSchemaError(str(path), _some(acting))
     revision = _revision(database, path)
-    migrating.is_current(revision, str(path))
+    is_current(revision, str(path))
     found, wanted = read_shape(database), schema_of(revision)
     missing = [f"table {table}" for table in sorted(wanted.keys() - found.keys())]
     foreign = [f"table {table}" for table in sorted(found.keys() - wanted.keys())]
@@ -102,6 +100,11 @@ def schema_of(revision: str) -> Shape:
 
 @cache
 def _migrated(revision: str) -> Shape:
+    # Loaded for a file of an earlier version only: for one of this version all that is known is written down.
+    from sqlalchemy import create_engine, pool  # noqa: PLC0415
+
+    from hwsched.model import migrating  # noqa: PLC0415
+
     engine = create_engine("sqlite://", poolclass=pool.StaticPool)
     try:
         with engine.begin() as connection:

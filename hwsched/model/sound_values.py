@@ -5,6 +5,7 @@ Here belongs the look at a file that another program may have written into; file
 
 import sqlite3
 import sys
+from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from typing import Final
@@ -36,20 +37,45 @@ def check_values(path: Path) -> None:
     """
     try:
         with looked_at(path) as database:
-            for name, key, checks in _checks():
-                table = f'"{name}"'
-                wrong = " OR ".join(condition for _, condition, _ in checks)
-                row = database.execute(f"SELECT rowid, {key} FROM {table} WHERE {wrong} LIMIT 1").fetchone()  # noqa: S608
-                if row is None:
-                    continue
-                for column, condition, belongs in checks:
-                    question = f'SELECT "{column}" FROM {table} WHERE rowid = ? AND ({condition})'  # noqa: S608
-                    found = database.execute(question, (row[0],)).fetchone()
-                    if found is not None:
-                        row_there = f"in table {name}, row {_short(row[1], _LONGEST_KEY)}"
-                        raise _damaged(path, f"{row_there}, column {column} holds {_short(found[0])}", belongs)
+            wrong = find_wrong(database)
     except sqlite3.Error as error:
         raise refusal_of(path, error) or error from error
+    if wrong is not None:
+        raise DamagedProjectError(
+            f"{path} is damaged: in {wrong}; take its last good copy, or mend that value with the program that wrote it"
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class WrongValue:
+    """A value of another kind than its column's."""
+
+    table: str
+    rowid: int
+    key: object
+    column: str
+    value: object
+    belongs: str
+
+    def __str__(self) -> str:
+        where = f"table {self.table}, row {_short(self.key, _LONGEST_KEY)}"
+        return f"{where}, column {self.column} holds {_short(self.value)} where {self.belongs} belongs"
+
+
+def find_wrong(database: sqlite3.Connection) -> WrongValue | None:
+    """Find the first value of another kind in a database of the newest schema."""
+    for name, key, checks in _checks():
+        table = f'"{name}"'
+        wrong = " OR ".join(condition for _, condition, _ in checks)
+        row = database.execute(f"SELECT rowid, {key} FROM {table} WHERE {wrong} LIMIT 1").fetchone()  # noqa: S608
+        if row is None:
+            continue
+        for column, condition, belongs in checks:
+            question = f'SELECT "{column}" FROM {table} WHERE rowid = ? AND ({condition})'  # noqa: S608
+            found = database.execute(question, (row[0],)).fetchone()
+            if found is not None:
+                return WrongValue(name, row[0], row[1], column, found[0], belongs)
+    return None
 
 
 @cache
@@ -95,13 +121,6 @@ def _kinds(type_: TypeEngine[object]) -> tuple[str, str]:
     if isinstance(type_, LargeBinary):
         return "'blob'", "the content of a file"
     return "'text'", _TEXTS.get(type(type_), "text")
-
-
-def _damaged(path: Path, what: str, belongs: str) -> DamagedProjectError:
-    return DamagedProjectError(
-        f"{path} is damaged: {what} where {belongs} belongs; take its last good copy, or mend that value with the "
-        "program that wrote it"
-    )
 
 
 def _short(value: object, most: int = _LONGEST) -> str:

@@ -10,7 +10,7 @@ import sqlite3
 from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
 from pathlib import Path
-from typing import Final
+from typing import Final, NamedTuple
 
 from hwsched.model.errors import (
     BusyProjectError,
@@ -60,11 +60,61 @@ def harmless(connection: sqlite3.Connection) -> None:
     connection.execute("PRAGMA cell_size_check = ON")
 
 
+class Access(NamedTuple):
+    """How a project file can be opened."""
+
+    uri: str
+    """For SQLite."""
+    read_only: str = ""
+    """Why nothing can be written, a sentence for people; empty where it can."""
+
+
+def access_to(path: Path) -> Access:
+    """Tell how a file can be opened now: to write where both it and its folder can be written, else to read."""
+    if not _writable(path):
+        why = f"you have no permission to write {path}"
+    elif not _writable(path.parent):
+        # The write-ahead log stands beside the file.
+        why = f"you have no permission to write in the folder of {path}"
+    else:
+        return Access(_uri(path, "rw"))
+    log = Path(f"{path}-wal")
+    if log.exists() and log.stat().st_size:
+        # Somebody is at work in it, and is seen; the file alone would lack what stands in the log.
+        return Access(_uri(path, "ro"), why)
+    # To read without a log SQLite would make one, here or never: told that nothing changes the file, it does not.
+    # Whoever reads asks anew each time, so that it is not told so for long.
+    return Access(f"{_uri(path, 'ro')}&immutable=1", why)
+
+
+def check_writable(path: Path) -> None:
+    """Refuse a file that can only be read; raises ForbiddenProjectError."""
+    access = access_to(path)
+    if access.read_only:
+        raise ForbiddenProjectError(f"{access.read_only}; copy it to where you may write, and open the copy")
+
+
+def connected(path: Path, detect_types: int = 0) -> sqlite3.Connection:
+    """Connect to a file as it can be opened now; harmless, and without any right to write where it is to be read."""
+    access = access_to(path)
+    # Connections may be handed from thread to thread, never used by two at once.
+    database = sqlite3.connect(
+        access.uri, uri=True, timeout=BUSY_MS / 1000, check_same_thread=False, detect_types=detect_types
+    )
+    try:
+        harmless(database)
+        if access.read_only:
+            database.execute("PRAGMA query_only = ON")
+    except BaseException:
+        database.close()
+        raise
+    return database
+
+
 @contextmanager
 def looked_at(path: Path) -> Iterator[sqlite3.Connection]:
     """Yield a connection for checking a file: harmless, and it writes nothing."""
-    with closing(sqlite3.connect(_uri(path, "rw"), uri=True, timeout=BUSY_MS / 1000)) as database:
-        harmless(database)
+    with closing(connected(path)) as database:
         database.execute("PRAGMA query_only = ON")
         yield database
 
@@ -125,12 +175,6 @@ def _check_outside(path: Path) -> None:
         raise ForeignFileError(f"{path} is not a project of hwsched; it was left alone")
     if len(head) < _HEADER_BYTES:
         raise _damaged(path, "it ends within its header")
-    # Asked here, since SQLite opens such a file for reading and fails at the first edit only.
-    if not _writable(path):
-        raise ForbiddenProjectError(f"you have no permission to write {path}")
-    if not _writable(path.parent):
-        # The write-ahead log stands beside the file.
-        raise ForbiddenProjectError(f"you have no permission to write in the folder of {path}")
 
 
 def _writable(path: Path) -> bool:
@@ -139,7 +183,8 @@ def _writable(path: Path) -> bool:
 
 def _damaged(path: Path, found: str) -> DamagedProjectError:
     return DamagedProjectError(
-        f"{path} is damaged ({found.splitlines()[-1]}); take its last good copy, nothing was changed in it"
+        f"{path} is damaged ({found.splitlines()[-1]}); nothing was changed in it. Take its last good copy "
+        f"(hwsched project backups {path}), or save what can be read: hwsched project rescue {path} NEW.hwsched"
     )
 
 
@@ -159,6 +204,11 @@ def refusal_of(path: Path, error: BaseException) -> ProjectError | None:
         return BusyProjectError(f"somebody else is writing to {path}; nothing was changed, try again")
     if code in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB):
         return _damaged(path, str(error))
+    if getattr(error, "sqlite_errorname", "") == "SQLITE_READONLY_DIRECTORY":
+        return ForbiddenProjectError(
+            f"what was written to {path} last stands in {path.name}-wal still, and cannot be read without the right to "
+            "write in its folder: let somebody who has it open the project once"
+        )
     if code in (sqlite3.SQLITE_PERM, sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN):
         return ForbiddenProjectError(f"{path} cannot be opened for writing: {error}")
     if code == sqlite3.SQLITE_TOOBIG:
@@ -324,7 +374,7 @@ def keep_copy(path: Path, revision: str) -> Path:
     while True:
         copy = path.with_name(f"{stem}{'' if count == 1 else f'-{count}'}{path.suffix}")
         try:
-            make_file(copy, lambda draft: _back_up(path, draft))
+            make_file(copy, lambda draft: back_up(path, draft))
         except ExistingProjectError:
             count += 1
         else:
@@ -393,7 +443,8 @@ def _contents(database: sqlite3.Connection, table: str) -> tuple[int, str]:
     return count, digest.hexdigest()
 
 
-def _back_up(path: Path, draft: Path) -> None:
+def back_up(path: Path, draft: Path) -> None:
+    """Copy a project file as it is at one moment, what stands in its write-ahead log included."""
     # SQLite's own backup takes what stands in the write-ahead log along; copying the file would not.
     with closing(sqlite3.connect(_uri(path, "rw"), uri=True)) as source, closing(sqlite3.connect(draft)) as target:
         source.backup(target)

@@ -394,13 +394,16 @@ CHANGE_SET: Final = Table(
     Column("kind", Text, nullable=False),
     Column("target", Integer, ForeignKey("change_set.number")),
     Column("entries", Integer, nullable=False),
+    Column("own_hash", Text),
+    Column("chain_hash", Text),
     UniqueConstraint("uuid"),
     Index(None, "who", "number"),
     Index(None, "target"),
 )
 """Headers of the journal. Kind: edit, undo, redo; target: the edit that an undo or redo speaks of. Number: its place in
 this project; uuid: what it is known by in every copy; base: the newest change set that its maker had seen; device: name
-of the machine; session: one opening of the project by one process or window. Null: written before these were kept."""
+of the machine; session: one opening of the project by one process or window. Null: written before these were kept.
+Hashes: of the set itself, and of its place behind the one before, see `hwsched.model.chain`."""
 
 CHANGE_ENTRY: Final = Table(
     "change_entry",
@@ -428,6 +431,16 @@ CHANGE_REFERENCE: Final = Table(
 )
 """Which change sets made a row stand on another one, or ended that: by the row that is stood on, such as a level.
 Openings are not in it: entries name theirs."""
+
+TABLE_DIGEST: Final = Table(
+    "table_digest",
+    METADATA,
+    Column("name", Text, primary_key=True),
+    Column("digest", Text, nullable=False),
+    Column("rows", Integer, nullable=False),
+    Column("change_set", Integer, nullable=False),
+)
+"""What each journalled table should hold, see `hwsched.model.digests`, and since which change set."""
 
 JOURNALLED: Final[Mapping[str, Table]] = {
     table.name: table

@@ -11,9 +11,10 @@ from sqlalchemy import Connection
 
 from hwsched.model.catalogue_memory import WRITING
 from hwsched.model.errors import ForeignFileError, ProjectError
-from hwsched.model.migrating import is_current, revision_of, upgrade
+from hwsched.model.known_revision import is_current
+from hwsched.model.migrating import revision_of, upgrade
 from hwsched.model.project import Project, file_engine, place_of, server_engine
-from hwsched.model.sqlite_file import check_file, verified_copy
+from hwsched.model.sqlite_file import check_file, check_writable, verified_copy
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +51,10 @@ def upgrade_project(target: str | Path) -> Upgraded:
     """
     place = place_of(target)
     if isinstance(place, Path):
-        return _upgrade_file(place, check_file(place))
+        found = check_file(place)
+        if not is_current(found, str(place)):
+            check_writable(place)
+        return _upgrade_file(place, found)
     project = Project(server_engine(place), None)
     try:
         return _upgrade_server(project)

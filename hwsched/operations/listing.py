@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from hwsched.model.natural_order import natural
 from hwsched.model.plain_reading import plain_rows, told
 from hwsched.operations.lists import OPENING_ID, SORTED, ListKind
+from hwsched.telling.natural import natural
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -41,9 +41,11 @@ class ListKind:
         ``module:function`` for such a one: from the project and the openings that are asked (None: all) to its rows.
     first : tuple of str
         Columns that a table at the terminal shows; empty: all.
+    takes_openings : bool
+        A list that is worked out can be asked of some openings.
     """
 
-    __slots__ = ("about", "first", "key", "name", "query", "room", "rows")
+    __slots__ = ("about", "first", "key", "name", "query", "room", "rows", "takes_openings")
 
     def __init__(
         self,
@@ -55,9 +57,16 @@ class ListKind:
         query: str = "",
         rows: str = "",
         first: tuple[str, ...] = (),
+        takes_openings: bool = False,
     ) -> None:
         self.room, self.name, self.about, self.key = room, name, about, key
         self.query, self.rows, self.first = query, rows, first
+        self.takes_openings = takes_openings
+
+    @property
+    def by_opening(self) -> bool:
+        """Whether its rows belong to openings, so that some of these can be asked for."""
+        return OPENING_ID in self.query if self.query else self.takes_openings
 
     def computed(self, project: Project, openings: Collection[str] | None) -> Iterable[dict[str, Any]]:
         """Return the rows of a list that is worked out."""
@@ -104,20 +113,21 @@ LISTS: tuple[ListKind, ...] = (
     ),
     ListKind(
         "opening", "fits", "an opening with what was worked out for it", "mark",
-        rows="hwsched.operations.opening.lists:fits",
+        rows="hwsched.operations.opening.lists:fits", takes_openings=True,
         first=("mark", "status", "standing", "lock", "unit", "error_count", "reason"),
     ),
     ListKind(
-        "opening", "parts", "a part of an opening, in its role", "mark", rows="hwsched.operations.opening.lists:parts",
+        "opening", "parts", "a part of an opening, in its role", "mark",
+        rows="hwsched.operations.opening.lists:parts", takes_openings=True,
         first=("mark", "lock_point", "role", "part", "quantity", "source"),
     ),
     ListKind(
         "opening", "places", "where the control unit of an opening stands", "mark",
-        rows="hwsched.operations.opening.lists:places",
+        rows="hwsched.operations.opening.lists:places", takes_openings=True,
     ),
     ListKind(
         "opening", "holes", "a hole to be made at an opening, in the order of the work", "mark",
-        rows="hwsched.operations.opening.lists:holes",
+        rows="hwsched.operations.opening.lists:holes", takes_openings=True,
         first=("mark", "lock_point", "order", "name", "face", "x_mm", "y_mm", "diameter_mm", "depth_mm"),
     ),
     ListKind(
@@ -139,7 +149,12 @@ LISTS: tuple[ListKind, ...] = (
         query="SELECT s.name AS supply, c.* FROM circuit c JOIN supply s ON s.id = c.supply_id",
     ),
     ListKind(
-        "power", "loads", "an opening on a circuit, with its volts", "mark", rows="hwsched.operations.power.lists:loads"
+        "power", "loads", "an opening on a circuit, with its volts", "mark",
+        rows="hwsched.operations.power.lists:loads", takes_openings=True,
+    ),
+    ListKind(
+        "power", "facts", "what can be said of a supply, a circuit, a run", "fact",
+        rows="hwsched.operations.survey.lists:power_facts", first=("fact", "label", "unit", "kind"),
     ),
     ListKind(
         "power", "routes", "a measured cable route, or a pinned pair", "mark",
@@ -164,21 +179,24 @@ LISTS: tuple[ListKind, ...] = (
     ),
     ListKind(
         "findings", "findings", "what a rule says of an opening", "mark",
-        rows="hwsched.operations.findings.lists:findings",
+        rows="hwsched.operations.findings.lists:findings", takes_openings=True,
         first=("mark", "severity", "rule", "waived", "message"),
     ),
-    ListKind("findings", "waivers", "an accepted finding", "rule", rows="hwsched.operations.findings.lists:waivers"),
+    ListKind(
+        "findings", "waivers", "an accepted finding", "rule",
+        rows="hwsched.operations.findings.lists:waivers", takes_openings=True,
+    ),
     ListKind(
         "findings", "rules", "a rule with its limits", "rule", rows="hwsched.operations.findings.lists:rules",
         first=("rule", "discipline", "severity", "off", "title"),
     ),
     ListKind(
         "release", "pick-lines", "a part to be picked at a building and level", "part",
-        rows="hwsched.operations.release.lists:pick_lines",
+        rows="hwsched.operations.release.lists:pick_lines", takes_openings=True,
     ),
     ListKind(
         "release", "schedule-rows", "an item line of a heading of the schedule", "heading",
-        rows="hwsched.operations.release.lists:schedule_rows",
+        rows="hwsched.operations.release.lists:schedule_rows", takes_openings=True,
     ),
     ListKind(
         "release", "revisions", "a frozen state", "letter",

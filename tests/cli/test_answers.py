@@ -7,7 +7,7 @@ import pytest
 
 from hwsched.cli import ROOMS
 from hwsched.cli.command import run
-from hwsched.documents import DOCUMENTS
+from hwsched.documents.documents import DOCUMENTS
 from hwsched.operations.project import demonstration
 from hwsched.paths import SAMPLE
 from tests.cli.answers import answer

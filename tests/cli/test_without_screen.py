@@ -1,4 +1,4 @@
-"""A machine without a screen: every verb but the desktop runs without Qt, and without what solves where it needs none."""
+"""A machine without a screen: every verb but the desktop runs without Qt, and without solvers where it can."""
 
 import re
 import subprocess

@@ -136,7 +136,7 @@ def test_a_calendar_is_written_and_packets_are_written_down_as_out(at_work, qtbo
 
 
 def test_the_settings_hold_the_whole_rulebook_and_every_preference(at_work):
-    from hwsched.operations.project.settings import PREFERENCES
+    from hwsched.choices import PREFERENCES
     from hwsched.rules import RULEBOOK
 
     at_work.project.ask_settings()

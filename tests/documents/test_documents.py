@@ -5,10 +5,11 @@ from dataclasses import replace
 import pytest
 from pypdf import PdfReader
 
-from hwsched.documents import DOCUMENTS, ProjectView
+from hwsched.documents.documents import DOCUMENTS
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.release.schedule import SCHEDULE, headings, item_lines
 from hwsched.documents.stock.pick_list import PICK_LIST, quantities
+from hwsched.documents.view import ProjectView
 from hwsched.model.project import open_project
 from hwsched.operations.release.project_view import project_view
 from hwsched.render.blocks import Facts, Paragraph, Table

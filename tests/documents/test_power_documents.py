@@ -9,12 +9,12 @@ import pytest
 from openpyxl import load_workbook
 from pypdf import PdfReader
 
-from hwsched.documents import OpeningView, ProjectView
 from hwsched.documents.power.battery_calendar import BATTERY_CALENDAR
 from hwsched.documents.power.packet_power import power_blocks
 from hwsched.documents.power.power_schedule import POWER_SCHEDULE
 from hwsched.documents.power.wire_list import WIRE_LIST
 from hwsched.documents.release.packet import PACKET
+from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.model.project import open_project
 from hwsched.operations.release.project_view import project_view
 from hwsched.render.blocks import Drawings, Facts, Heading, Paragraph, Table

@@ -9,7 +9,7 @@ import pytest
 import hwsched.rules
 from hwsched.calc.calculators import CALCULATORS
 from hwsched.cli import ENTRIES
-from hwsched.documents import DOCUMENTS
+from hwsched.documents.documents import DOCUMENTS
 from hwsched.rules import OPENINGS, RECORDS, RULEBOOK, RULES, SUPPLIES, Rule
 from hwsched.values import DISCIPLINES
 

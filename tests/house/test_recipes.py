@@ -115,10 +115,10 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
 MARK_LIST = DocumentKind("mark-list", "Mark list", ("pdf", "xlsx"), False, build)
 '''
         },
-        {"hwsched/documents/__init__.py": ("from hwsched.documents.release.packet import PACKET", "from hwsched.documents.release.mark_list import MARK_LIST")},
+        {"hwsched/documents/__init__.py": ('    Line("packets", "release.packet:PACKET"),', '    Line("mark-list", "release.mark_list:MARK_LIST"),')},
         """
 import subprocess, sys
-from hwsched.documents import DOCUMENTS
+from hwsched.documents.documents import DOCUMENTS
 assert "mark-list" in [each.name for each in DOCUMENTS]
 said = subprocess.run([sys.executable, "-m", "hwsched", "release", "print", "--help"], capture_output=True, text=True, check=True)
 assert "mark-list" in said.stdout
@@ -270,7 +270,7 @@ UNDERCUT = Calculator(
 )
 '''
         },
-        {"hwsched/calc/calculators.py": ("from hwsched.calc.survey.length import LENGTH", "from hwsched.calc.survey.undercut import UNDERCUT")},
+        {"hwsched/calc/__init__.py": ('    Line("length", "survey.length:LENGTH"),', '    Line("undercut", "survey.undercut:UNDERCUT"),')},
         """
 from hwsched.calc.calculators import CALCULATORS
 (one,) = [each for each in CALCULATORS if each.name == "undercut"]

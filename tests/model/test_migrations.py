@@ -11,7 +11,7 @@ from alembic.script import ScriptDirectory
 from sqlalchemy import create_engine, inspect
 
 from hwsched import paths
-from hwsched.model import errors, migrating, schema, sqlite_file
+from hwsched.model import errors, known_revision, migrating, schema, sqlite_file
 from hwsched.model.history import changes_of_opening, history
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import opening_ids, read_catalogue, read_fits, read_inputs, read_own_fields
@@ -171,7 +171,8 @@ def next_schema(tmp_path, monkeypatch):
         shutil.copytree(paths.MIGRATIONS, folder, ignore=shutil.ignore_patterns("__pycache__"))
         (folder / "versions" / "next.py").write_text(NEXT.format(head=HEAD, more=more))
         monkeypatch.setattr(migrating, "MIGRATIONS", folder)
-        monkeypatch.setattr(migrating, "REVISIONS", (*schema.REVISIONS, "next"))
+        monkeypatch.setattr(known_revision, "REVISIONS", (*schema.REVISIONS, "next"))
+        monkeypatch.setattr(known_revision, "HEAD", "next")
         monkeypatch.setattr(migrating, "HEAD", "next")
 
     return write
@@ -260,14 +261,14 @@ def lose_an_index(database):
 def test_without_an_equal_copy_nothing_is_begun(tmp_path, next_schema, monkeypatch, spoil, word):
     target = old_project(tmp_path)
     next_schema()
-    back_up = sqlite_file._back_up
+    back_up = sqlite_file.back_up
 
     def badly(path, draft):
         back_up(path, draft)
         with closing(sqlite3.connect(draft)) as database, database:
             spoil(database)
 
-    monkeypatch.setattr(sqlite_file, "_back_up", badly)
+    monkeypatch.setattr(sqlite_file, "back_up", badly)
     with pytest.raises(errors.ProjectError, match=word):
         upgrade_project(target)
     assert "notes" in columns(target)
@@ -277,7 +278,7 @@ def test_without_an_equal_copy_nothing_is_begun(tmp_path, next_schema, monkeypat
 def test_a_copy_with_a_broken_page_is_no_copy(tmp_path, next_schema, monkeypatch):
     target = old_project(tmp_path)
     next_schema()
-    back_up = sqlite_file._back_up
+    back_up = sqlite_file.back_up
 
     def badly(path, draft):
         back_up(path, draft)
@@ -286,7 +287,7 @@ def test_a_copy_with_a_broken_page_is_no_copy(tmp_path, next_schema, monkeypatch
             file.seek(-4096, 2)
             file.write(b"\xff" * 100)
 
-    monkeypatch.setattr(sqlite_file, "_back_up", badly)
+    monkeypatch.setattr(sqlite_file, "back_up", badly)
     with pytest.raises(errors.ProjectError, match="as before"):
         upgrade_project(target)
     assert "notes" in columns(target)

@@ -22,7 +22,10 @@ from hwsched.model.history import history
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import opening_ids
 from hwsched.model.schema import APPLICATION_ID
+from hwsched.model.sound_schema import schema_of
 from hwsched.model.tables import OPENING_TABLE, PROJECT
+from hwsched.model.upgrading import upgrade_project
+from tests.model.saved_projects import SAVED, restore
 
 
 @pytest.fixture
@@ -168,25 +171,105 @@ def test_a_project_without_its_row_is_damaged(made):
 @pytest.mark.skipif(os.geteuid() != 0, reason="needs root to become somebody without permission")
 @pytest.mark.parametrize(
     ("verb", "mode", "folder_mode", "word"),
-    [("open", 0o600, 0o755, "read"), ("open", 0o644, 0o777, "write"), ("open", 0o666, 0o755, "write in the folder"),
-     ("new", 0o666, 0o755, "write in")],
+    [("open", 0o600, 0o755, "read"), ("upgrade", 0o644, 0o777, "write"),
+     ("upgrade", 0o666, 0o755, "write in the folder"), ("new", 0o666, 0o755, "write in")],
 )  # fmt: skip
 def test_without_permission_it_is_refused(verb, mode, folder_mode, word):
     folder = Path("/tmp") / f"hwsched-{os.urandom(6).hex()}"
     folder.mkdir()
     folder.chmod(folder_mode)
     target = folder / "yard.hwsched"
-    create_project(target, "Yard").close()
+    if verb == "upgrade":
+        restore(SAVED / "0008.sql", target)
+        # Loads what nobody may not read.
+        schema_of("0008")
+    else:
+        create_project(target, "Yard").close()
     target.chmod(mode)
+    asked = {
+        "open": lambda: open_project(target),
+        "upgrade": lambda: upgrade_project(target),
+        "new": lambda: create_project(folder / "other.hwsched", "Yard"),
+    }
     os.seteuid(pwd.getpwnam("nobody").pw_uid)
     try:
         with pytest.raises(errors.ForbiddenProjectError, match=f"permission to {word}"):
-            open_project(target) if verb == "open" else create_project(folder / "other.hwsched", "Yard")
+            asked[verb]()
     finally:
         os.seteuid(0)
         left = names(folder)
         shutil.rmtree(folder)
     assert left == ["yard.hwsched"]
+
+
+@pytest.mark.skipif(os.geteuid() != 0, reason="needs root to become somebody without permission")
+@pytest.mark.parametrize(("mode", "folder_mode"), [(0o444, 0o777), (0o444, 0o555), (0o666, 0o555)])
+@pytest.mark.parametrize("at_work", [False, True])
+def test_without_permission_to_write_it_is_read(mode, folder_mode, at_work):
+    """Also while somebody else writes, whose work is seen then; nothing is left beside the file."""
+    folder = Path("/tmp") / f"hwsched-{os.urandom(6).hex()}"
+    folder.mkdir()
+    target = folder / "yard.hwsched"
+    with create_project(target, "Yard") as writer:
+        with writer.change("add", "one", "ann") as change:
+            change.insert(OPENING_TABLE, [{"mark": "1"}])
+        if not at_work:
+            writer.close()
+        before = names(folder)
+        for path in folder.iterdir():
+            path.chmod(mode)
+        folder.chmod(folder_mode)
+        os.seteuid(pwd.getpwnam("nobody").pw_uid)
+        try:
+            with open_project(target) as project:
+                assert marks(project) == ["1"]
+                assert project.read_only in project.notices[0]
+                if at_work:
+                    os.seteuid(0)
+                    with writer.change("add", "two", "ann") as change:
+                        change.insert(OPENING_TABLE, [{"mark": "2"}])
+                    os.seteuid(pwd.getpwnam("nobody").pw_uid)
+                    assert marks(project) == ["1", "2"]
+                with (
+                    pytest.raises(errors.ReadOnlyProjectError, match="you have no permission to write"),
+                    project.change("add", "three", "ben") as change,
+                ):
+                    change.insert(OPENING_TABLE, [{"mark": "3"}])
+        finally:
+            os.seteuid(0)
+            left = names(folder)
+            writer.close()
+            shutil.rmtree(folder)
+    assert left == before
+
+
+def test_what_somebody_begins_to_write_meanwhile_is_seen_by_a_reader(made, target, monkeypatch):
+    made.close()
+    monkeypatch.setattr(sqlite_file, "_writable", lambda path: False)
+    with open_project(target) as reader:
+        assert marks(reader) == []
+        monkeypatch.undo()
+        with open_project(target) as writer, writer.change("add", "one", "ann") as change:
+            change.insert(OPENING_TABLE, [{"mark": "1"}])
+        monkeypatch.setattr(sqlite_file, "_writable", lambda path: False)
+        assert marks(reader) == ["1"]
+
+
+def test_a_reader_has_no_right_to_write_at_all(made, target, monkeypatch):
+    made.close()
+    monkeypatch.setattr(sqlite_file, "_writable", lambda path: False)
+    with open_project(target) as reader, reader.reading() as connection:
+        for statement in ("DELETE FROM project", "CREATE TABLE t (x)", "PRAGMA user_version = 3"):
+            with pytest.raises(OperationalError, match=r"readonly|read-only"):
+                connection.exec_driver_sql(statement)
+
+
+def test_a_log_that_cannot_be_read_is_told(made, target, monkeypatch):
+    plain = sqlite3.OperationalError("attempt to write a readonly database")
+    plain.sqlite_errorcode, plain.sqlite_errorname = 1544, "SQLITE_READONLY_DIRECTORY"
+    refused = sqlite_file.refusal_of(target, plain)
+    assert isinstance(refused, errors.ForbiddenProjectError)
+    assert "yard.hwsched-wal" in str(refused)
 
 
 def test_by_url_of_a_file(tmp_path):

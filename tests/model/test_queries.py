@@ -12,7 +12,6 @@ from hwsched.fingerprint import Engine
 from hwsched.model.catalogue_memory import CatalogueMemory
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.levels import levels_for
-from hwsched.model.natural_order import natural
 from hwsched.model.project import open_project
 from hwsched.model.queries import (
     StoredFit,
@@ -41,6 +40,7 @@ from hwsched.model.tables import (
     PROJECT,
 )
 from hwsched.operations.opening.storing_fits import pointers, store_fits
+from hwsched.telling.natural import natural
 from hwsched.values import Chosen, Fit, HandPlacement, Leaf, Part, Settings
 from hwsched.values.facts_read import FactsRead
 

@@ -18,8 +18,10 @@ from hwsched.model.tables import LEVEL, OPENING_TABLE, PART, PROJECT, SUPPLY_TAB
 from hwsched.operations.findings.checking import Checker, check_openings, look_again
 from hwsched.operations.findings.waivers import waive, waivers_with_marks
 from hwsched.operations.findings.why import why
+from hwsched.operations.opening.asked_openings import asked_openings
 from hwsched.operations.opening.drawing_views import draw
 from hwsched.operations.opening.named_openings import openings_of_building, row_of
+from hwsched.operations.opening.scope import Scope
 from hwsched.operations.opening.what_if import Question, successors, what_if
 from hwsched.operations.parts.catalogue_export import export_catalogue
 from hwsched.operations.parts.fewest_part_numbers import fewest_part_numbers
@@ -117,6 +119,7 @@ READERS = {
     "proposed sets": lambda p, made, tmp: propose_sets(p),
     "effect": lambda p, made, tmp: effect_of_lines(p, hardware_sets(p)[0].id, [Line("unit", "EDGE")]),
     "building": lambda p, made, tmp: openings_of_building(p, "Main"),
+    "asked": lambda p, made, tmp: asked_openings(p, Scope(where="room from = Hall and not finding = lead-reaches")),
     "row": lambda p, made, tmp: row_of(p, "1", "lock"),
     "what if": lambda p, made, tmp: what_if(p, Question(choices=(Chosen("unit", "EDGE"),))).differences,
     "successors": lambda p, made, tmp: successors(p),

@@ -175,7 +175,8 @@ def test_what_is_new_to_the_rules_takes_one_line_and_no_type_of_its_own():
 
     rule = Rule(
         id="shelf-filled", title="Shelf filled", discipline="documents", severity="note", basis="b", cure="Fill it.",
-        judge=too_few, subject=shelf, limits=(Limit("least_n", 3.0, "Least count.", "of the test", unit="", low=0.0, high=9.0),),
+        judge=too_few, subject=shelf,
+        limits=(Limit("least_n", 3.0, "Least count.", "of the test", unit="", low=0.0, high=9.0),),
     )  # fmt: skip
     assert judge(rule, 3, "A1", settings=Settings()) == ()
     (said,) = judge(rule, 3, "A1", settings=Settings(limits={"shelf-filled.least_n": 5.0}))

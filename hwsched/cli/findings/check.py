@@ -2,42 +2,25 @@
 
 from __future__ import annotations
 
-from typing import TypedDict
-
 from hwsched.cli.verb import DONE, FINDINGS, NOT_JUDGED, Verb
-from hwsched.operations.findings.finding_record import FindingRecord
-from hwsched.operations.findings.verdict import Counts, Unjudged
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
     from collections.abc import Sequence
 
+    from hwsched.cli.findings.shapes import Check, NotJudged
     from hwsched.model.project import Project
     from hwsched.operations.findings.checking import Checked
 
 
-class NotJudged(TypedDict):
-    """An opening that does not pass whatever the rules say."""
-
-    mark: str
-    why: Unjudged
-
-
-class Check(TypedDict):
-    """What the rules say, and of which openings they cannot."""
-
-    findings: list[FindingRecord]
-    not_judged: list[NotJudged]
-    counts: Counts
-
-
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_marks, add_project
-    from hwsched.values import SEVERITIES
+    from hwsched.choices import SEVERITIES
+    from hwsched.cli.scope import add_scope
+    from hwsched.cli.session import add_project
 
     add_project(parser)
-    add_marks(parser)
+    add_scope(parser)
     parser.add_argument(
         "--fail-on",
         choices=SEVERITIES,
@@ -50,13 +33,14 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar
     from hwsched.operations.findings.checking import check_openings
     from hwsched.operations.findings.finding_record import finding_record
     from hwsched.operations.findings.verdict import counts_of, found, unjudged
 
     with opened(arguments, tell=not arguments.fit) as project:
-        ids = chosen_openings(project, arguments.marks)
+        ids = openings_asked(project, arguments)
         if arguments.fit:
             _fit_first(project, ids, arguments)
         with progress_bar("Check", arguments.json) as progress:
@@ -113,4 +97,4 @@ def _tell_unjudged(rows: Sequence[NotJudged]) -> None:
             print(f"{openings} not pass: {words}: {', '.join(marks[:5])}{more}", file=sys.stderr)
 
 
-VERB = Verb(_arguments, _run, result=Check)
+VERB = Verb(_arguments, _run, result="hwsched.cli.findings.shapes:Check")

@@ -2,38 +2,13 @@
 
 from __future__ import annotations
 
-from typing import TypedDict
-
 from hwsched.cli.verb import DONE, Verb
-from hwsched.values import Discipline, Severity
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
 
-
-class LimitRecord(TypedDict):
-    """A number of a rule that a project may change, within its bounds; unit null: a mere number."""
-
-    name: str
-    value: float
-    unit: str | None
-    low: float
-    high: float
-    text: str
-    source: str
-
-
-class RuleRecord(TypedDict):
-    """What a rule declares."""
-
-    id: str
-    title: str
-    discipline: Discipline
-    severity: Severity
-    basis: str
-    limits: list[LimitRecord]
-    cure: str
+    from hwsched.cli.findings.shapes import RuleRecord
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -86,4 +61,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-VERB = Verb(_arguments, _run, result=list[RuleRecord])
+VERB = Verb(_arguments, _run, result="hwsched.cli.findings.shapes:Rules")

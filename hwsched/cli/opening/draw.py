@@ -11,12 +11,12 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.choices import OPENING_VIEWS, POWER_VIEWS
     from hwsched.cli.session import add_output, add_point, add_project
-    from hwsched.operations.opening.drawing_views import POWER_VIEWS, VIEWS
 
     add_project(parser)
     parser.add_argument("mark", help="the opening; for riser a building, for voltages SUPPLY/CIRCUIT")
-    parser.add_argument("view", choices=[*VIEWS, *POWER_VIEWS])
+    parser.add_argument("view", choices=[*OPENING_VIEWS, *POWER_VIEWS])
     add_output(parser, "file to write, ending .svg or .pdf", "file")
     add_point(parser)
     parser.add_argument("--dark", action="store_true", help="for a dark screen")

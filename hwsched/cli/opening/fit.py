@@ -2,74 +2,25 @@
 
 from __future__ import annotations
 
-from typing import Any, Literal, TypedDict
-
 from hwsched.cli.verb import DONE, Verb
-from hwsched.operations.opening.showing import FittedPoint
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
     from collections.abc import Sequence
 
+    from hwsched.cli.opening.shapes import DifferingValue, FittedOpenings, UpgradeDifferences
     from hwsched.operations.opening.fit_differences import Differs
     from hwsched.operations.opening.fitting_openings import FitOutcome
     from hwsched.operations.opening.since_upgrade import SinceUpgrade
 
 
-class FittedOpening(TypedDict):
-    """One opening as it was worked out."""
-
-    mark: str
-    status: Literal["fits", "does-not-fit", "to-measure"]
-    kept: bool
-    """Its packet went out, and it keeps what an earlier version worked out, though this one says otherwise."""
-    lock_points: list[FittedPoint]
-
-
-class DifferingValue(TypedDict):
-    """One value that this version works out otherwise; lengths in mm."""
-
-    what: str
-    before: str | float | bool | list[Any] | dict[str, Any] | None
-    after: str | float | bool | list[Any] | dict[str, Any] | None
-    unit: str | None
-
-
-class DifferingOpening(TypedDict):
-    """An opening of which this version says otherwise."""
-
-    mark: str
-    released: bool
-    kept: bool
-    differs: list[DifferingValue]
-
-
-class UpgradeDifferences(TypedDict):
-    """What an earlier version has worked out, beside what this one says."""
-
-    openings: list[DifferingOpening]
-    looked_at_count: int
-    alike_count: int
-    changed: list[str]
-    """Parts of the program that changed since."""
-
-
-class Fitted(TypedDict):
-    """What was worked out; since_upgrade only where that was asked, and then no openings."""
-
-    openings: list[FittedOpening]
-    fits_count: int
-    does_not_fit_count: int
-    to_measure_count: int
-    since_upgrade: UpgradeDifferences | None
-
-
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_dry_run, add_marks, add_project
+    from hwsched.cli.scope import add_scope
+    from hwsched.cli.session import add_dry_run, add_project
 
     add_project(parser)
-    add_marks(parser)
+    add_scope(parser)
     parser.add_argument(
         "--since-upgrade",
         action="store_true",
@@ -92,11 +43,12 @@ def _run(arguments: argparse.Namespace) -> int:
 
 
 def _fit_all(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, said, who
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar, said, who
     from hwsched.operations.opening.fitting_openings import fit_openings
 
     with opened(arguments, tell=False) as project:
-        ids = chosen_openings(project, arguments.marks)
+        ids = openings_asked(project, arguments)
         with progress_bar("Fit", arguments.json) as progress:
             changes, outcomes = fit_openings(
                 project, ids, who=who(arguments), released=arguments.released, progress=progress
@@ -122,7 +74,7 @@ def _fit_all(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-def _counted(result: Fitted) -> list[str]:
+def _counted(result: FittedOpenings) -> list[str]:
     counts = (
         (result["does_not_fit_count"], "does-not-fit"),
         (result["fits_count"], "fits"),
@@ -146,19 +98,20 @@ def tell_kept(outcomes: Sequence[FitOutcome]) -> None:
 
 
 def _since_upgrade(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, said, who
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar, said, who
     from hwsched.operations.opening.fit_differences import in_words
     from hwsched.operations.opening.since_upgrade import since_upgrade, summary, take_since_upgrade
 
     with opened(arguments, tell=False) as project:
-        ids = chosen_openings(project, arguments.marks)
+        ids = openings_asked(project, arguments)
         with progress_bar("Fit", arguments.json) as progress:
             found = since_upgrade(project, ids, released=arguments.released, progress=progress)
         if found is None:
             return DONE
         changes = None if arguments.dry_run else take_since_upgrade(project, found, who=who(arguments))
     number = changes.number if changes is not None else None
-    print_json(_result((), _upgrade(found)))
+    print_json(_upgrade(found))
     if arguments.json:
         return DONE
     for each in found.openings:
@@ -173,7 +126,7 @@ def _since_upgrade(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-def _result(outcomes: Sequence[FitOutcome], since: UpgradeDifferences | None = None) -> Fitted:
+def _result(outcomes: Sequence[FitOutcome]) -> FittedOpenings:
     from hwsched.operations.opening.showing import fitted_point
 
     statuses = [each.fit.status for each in outcomes]
@@ -190,7 +143,6 @@ def _result(outcomes: Sequence[FitOutcome], since: UpgradeDifferences | None = N
         "fits_count": statuses.count("fits"),
         "does_not_fit_count": statuses.count("does-not-fit"),
         "to_measure_count": statuses.count("to-measure"),
-        "since_upgrade": since,
     }
 
 
@@ -215,4 +167,4 @@ def _differing(differs: Differs) -> DifferingValue:
     return {"what": differs.what, "before": differs.before, "after": differs.after, "unit": differs.unit or None}
 
 
-VERB = Verb(_arguments, _run, result=Fitted, in_batch=True)
+VERB = Verb(_arguments, _run, result="hwsched.cli.opening.shapes:FitAnswer", in_batch=True)

@@ -12,18 +12,21 @@ if TYPE_CHECKING:
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.scope import add_scope
     from hwsched.cli.session import add_project
 
     add_project(parser)
-    parser.add_argument("marks", nargs="*", metavar="mark", help="openings to show (default: all)")
+    parser.add_argument("named", nargs="*", metavar="mark", help="openings to show, as --mark has them (default: all)")
+    add_scope(parser)
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import chosen_openings, opened, print_json
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json
     from hwsched.operations.opening.showing import show_openings
 
     with opened(arguments) as project:
-        shown = show_openings(project, chosen_openings(project, arguments.marks))
+        shown = show_openings(project, openings_asked(project, arguments, arguments.named))
     if arguments.json:
         print_json(shown)
         return DONE

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Literal, TypedDict
-
 from hwsched.cli.verb import DONE, Verb
-from hwsched.operations.findings.finding_record import FindingRecord
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -13,43 +10,17 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from hwsched.calc.parts.cost import Cost
+    from hwsched.cli.opening.shapes import DifferenceRecord, WhatIf
     from hwsched.operations.opening.what_if import Difference
 
 
-class DifferenceRecord(TypedDict):
-    """What would be different at one opening; money as exact decimal strings in the project's currency."""
-
-    mark: str
-    before: Literal["fits", "does-not-fit", "to-measure"]
-    after: Literal["fits", "does-not-fit", "to-measure"]
-    gone: list[str]
-    new: list[str]
-    cost_before: str | None
-    cost_after: str | None
-    currency: str | None
-    hole_count_before: int
-    hole_count_after: int
-    findings_gone: list[FindingRecord]
-    findings_new: list[FindingRecord]
-    why: str | None
-
-
-class WhatIf(TypedDict):
-    """What would be different, and whether it was made so."""
-
-    differences: list[DifferenceRecord]
-    asked_count: int
-    accepted: bool
-    shown: str
-
-
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.scope import add_scope
     from hwsched.cli.session import add_project, add_shown
 
     add_project(parser)
     add_shown(parser, "the same catalogue and differences")
-    parser.add_argument("--mark", dest="marks", action="append", default=[], help="only this opening; may be repeated")
-    parser.add_argument("--building", help="only the openings of this building")
+    add_scope(parser)
     parser.add_argument("--catalogue", metavar="FILE", help="a catalogue workbook, taken in over the project's own")
     parser.add_argument("--limit", action="append", default=[], metavar="RULE.LIMIT=VALUE")
     parser.add_argument("--off", action="append", default=[], metavar="RULE", help="switch a rule off")
@@ -61,7 +32,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
-    from hwsched.cli.session import asked_openings, opened, print_json, progress_bar, said, who, wrong_usage
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar, said, who, wrong_usage
     from hwsched.model.errors import ValueRefusedError
     from hwsched.operations.opening.what_if import Question, accept_answer, what_if
     from hwsched.operations.shown import check_shown, shown_key
@@ -85,7 +57,7 @@ def _run(arguments: argparse.Namespace) -> int:
         choices,
     )
     with opened(arguments) as project:
-        ids = asked_openings(project, arguments)
+        ids = openings_asked(project, arguments)
         with progress_bar("What if", arguments.json) as progress:
             answer = what_if(project, question, ids, progress=progress)
         key = shown_key((answer, answer.basis.file.key if answer.basis.file else ""))
@@ -156,4 +128,4 @@ def _total(cost: Cost | None) -> str | None:
     return None if cost is None else f"{cost.total:f}"
 
 
-VERB = Verb(_arguments, _run, result=WhatIf)
+VERB = Verb(_arguments, _run, result="hwsched.cli.opening.shapes:WhatIf")

@@ -32,14 +32,17 @@ class CostShown(TypedDict):
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.scope import add_scope
     from hwsched.cli.session import add_project
 
     add_project(parser)
+    add_scope(parser)
     parser.add_argument("--by", choices=("building", "set", "opening"), default="building")
 
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.calc.parts.cost import Cost, combined
+    from hwsched.cli.scope import openings_asked
     from hwsched.cli.session import opened, print_json
     from hwsched.documents.parts.cost_estimate import totals
     from hwsched.fitting.costing import terms_of
@@ -47,7 +50,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.quantities.money import rounded
 
     with opened(arguments) as project:
-        view = project_view(project)
+        view = project_view(project, openings_asked(project, arguments))
     found = totals(view, arguments.by)
     whole = combined(found.values())
     currency = terms_of(view.terms, view.catalogue).currency or None

@@ -45,12 +45,12 @@ class Fewest(TypedDict):
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.scope import add_scope
     from hwsched.cli.session import add_project, add_shown
 
     add_project(parser)
     add_shown(parser, "the same parts at the same openings")
-    parser.add_argument("--mark", dest="marks", action="append", default=[], help="only this opening; may be repeated")
-    parser.add_argument("--building", help="only the openings of this building")
+    add_scope(parser)
     parser.add_argument("--price", metavar="AMOUNT", help="what one more different part is worth")
     parser.add_argument("--most", type=int, metavar="N", help="at most so many different parts, at least cost")
     parser.add_argument("--seconds", type=float, default=60.0, help="give the best found by then (default: 60)")
@@ -58,14 +58,15 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import asked_openings, opened, print_json, said, told_steps, who
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, said, told_steps, who
     from hwsched.operations.opening.named_openings import marks_by_id
     from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_part_numbers
     from hwsched.operations.shown import check_shown, shown_key
     from hwsched.quantities.money import Money
 
     with opened(arguments) as project:
-        ids = asked_openings(project, arguments)
+        ids = openings_asked(project, arguments)
         with told_steps(arguments.json or arguments.quiet) as progress:
             found = fewest_part_numbers(
                 project,

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from hwsched.cli.opening.what_if import DifferenceRecord
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -32,4 +31,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
-VERB = Verb(_arguments, _run, result=list[DifferenceRecord])
+VERB = Verb(_arguments, _run, result="hwsched.cli.opening.shapes:Successors")

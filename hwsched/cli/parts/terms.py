@@ -47,17 +47,18 @@ def _run(arguments: argparse.Namespace) -> int:
     def pairs(entries: list[str]) -> dict[str, str | None]:
         return {name: value or None for name, _, value in (entry.partition("=") for entry in entries)}
 
+    asked = {
+        "currency": arguments.currency,
+        "labour_per_hour": arguments.labour,
+        "learning_rate": arguments.learning,
+        "discounts": pairs(arguments.discount),
+        "rates": pairs(arguments.rate),
+        "hours": pairs(arguments.hours),
+    }
     with opened(arguments) as project:
-        set_terms(
-            project,
-            who=who(arguments),
-            currency=arguments.currency,
-            labour_per_hour=arguments.labour,
-            learning_rate=arguments.learning,
-            discounts=pairs(arguments.discount),
-            rates=pairs(arguments.rate),
-            hours=pairs(arguments.hours),
-        )
+        # To be shown they need no right to write.
+        if any(each not in (None, {}) for each in asked.values()):
+            set_terms(project, who=who(arguments), **asked)
         with project.reading() as connection:
             terms = read_terms(connection)
     told: Terms = {

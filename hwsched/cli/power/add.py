@@ -10,7 +10,7 @@ if TYPE_CHECKING:
     import argparse
 
 
-class Added(Step):
+class LaidItem(Step):
     """What was laid or changed, and the openings that it touched."""
 
     what: str
@@ -23,18 +23,15 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     parser.add_argument("what", choices=("supply", "circuit", "run"))
     parser.add_argument("name", help="SUPPLY, SUPPLY/CIRCUIT, or for a run the SUPPLY/CIRCUIT that it belongs to")
-    parser.add_argument("facts", nargs="*", metavar="FACT=VALUE", help="; ".join(_facts()))
+    parser.add_argument(
+        "facts",
+        nargs="*",
+        metavar="FACT=VALUE",
+        help="such as part=PS-12; hwsched power list PROJECT facts tells which there are",
+    )
     parser.add_argument(
         "--new-building", action="store_true", help="building= may name one that the project does not have yet"
     )
-
-
-def _facts() -> list[str]:
-    from hwsched.survey import POWER_ENTITIES
-
-    return [
-        f"{entity.name}: {' '.join(attribute.name for attribute in entity.attributes)}" for entity in POWER_ENTITIES
-    ]
 
 
 def _run(arguments: argparse.Namespace) -> int:
@@ -72,8 +69,8 @@ def _run(arguments: argparse.Namespace) -> int:
         else:
             owner = power_row_named(project, supply)[1]
             changes, _ = power_editing.add_circuit(project, owner, {**facts, "name": circuit}, who=who(arguments))
-        added: Added = {**step_of(project, changes), "what": arguments.what, "name": arguments.name}
-    return tell_step(arguments, "Laid", changes, added)
+        laid: LaidItem = {**step_of(project, changes), "what": arguments.what, "name": arguments.name}
+    return tell_step(arguments, "Laid", changes, laid)
 
 
-VERB = Verb(_arguments, _run, result=Added, in_batch=True)
+VERB = Verb(_arguments, _run, result=LaidItem, in_batch=True)

@@ -22,6 +22,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
+    if arguments.help and arguments.name is None and not arguments.json:
+        from hwsched.calc import LINES
+
+        print("usage: hwsched project calc NAME < input.jsonl    (one JSON object a line in, one a line out)")
+        print("       hwsched project calc --help NAME\n")
+        print("\n".join(f"  {line.name}" for line in LINES))
+        return DONE
     import json
 
     from hwsched.calc.calculators import CALCULATORS
@@ -43,7 +50,7 @@ def _run(arguments: argparse.Namespace) -> int:
         wide = max(len(c.name) for c in CALCULATORS)
         for each in CALCULATORS:
             print(f"  {each.name:<{wide}}  {each.title}")
-        return DONE if arguments.help else WRONG_USAGE
+        return WRONG_USAGE
     if arguments.help:
         print("\n".join(_description(calculator)))
         return DONE

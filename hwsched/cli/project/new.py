@@ -20,8 +20,8 @@ class Made(TypedDict):
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.choices import BARE_UNITS, LENGTH_STYLES
     from hwsched.cli.session import add_project
-    from hwsched.quantities import BARE_UNITS, LENGTH_STYLES
 
     add_project(parser)
     parser.add_argument("--name", help="title of the project (default: the file's name)")

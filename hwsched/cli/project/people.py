@@ -19,14 +19,14 @@ class Listed(TypedDict):
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.choices import ROLES
     from hwsched.cli.session import add_project
-    from hwsched.model.roles import ROLES
 
     add_project(parser)
     either = parser.add_mutually_exclusive_group()
     either.add_argument("--add", metavar="NAME", help="list a person, or give one who is listed another role")
     either.add_argument("--remove", metavar="NAME", help="take a person off the list")
-    roles = "; ".join(f"{role.name}: {role.does}" for role in ROLES.values())
+    roles = "; ".join(f"{name}: {does}" for name, does in ROLES.items())
     parser.add_argument("--role", choices=tuple(ROLES), help=f"for --add. {roles}")
 
 

@@ -24,9 +24,8 @@ class Decided(TypedDict):
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.choices import LENGTH_STYLES, PREFERENCES
     from hwsched.cli.session import add_project
-    from hwsched.operations.project.settings import PREFERENCES
-    from hwsched.quantities import LENGTH_STYLES
 
     add_project(parser)
     parser.add_argument("--name", help="title of the project")
@@ -50,6 +49,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, tell_step, who, wrong_usage
+    from hwsched.operations.changes import Changes
     from hwsched.operations.project.reading_settings import settings_of
     from hwsched.operations.project.settings import set_settings
 
@@ -63,17 +63,18 @@ def _run(arguments: argparse.Namespace) -> int:
         if not equals:
             return wrong_usage(f"'{entry}' is not of the form ID.LIMIT=NUMBER")
     off = {**dict.fromkeys(arguments.rule_off, True), **dict.fromkeys(arguments.rule_on, False)}
+    asked = {
+        "name": arguments.name,
+        "length_style": arguments.lengths,
+        "prefer": arguments.prefer,
+        "limits": limits or None,
+        "rules_off": off or None,
+        "time_zone": arguments.time_zone,
+    }
     with opened(arguments) as project:
-        changes = set_settings(
-            project,
-            who=who(arguments),
-            name=arguments.name,
-            length_style=arguments.lengths,
-            prefer=arguments.prefer,
-            limits=limits or None,
-            rules_off=off or None,
-            time_zone=arguments.time_zone,
-        )
+        # Where nothing is asked nothing is written, whoever asks and wherever the project lies.
+        wanted = any(each is not None for each in asked.values())
+        changes = set_settings(project, who=who(arguments), **asked) if wanted else Changes()
         settings = settings_of(project)
         decided: Decided = {
             "name": project.title,

@@ -18,12 +18,13 @@ class Printed(Wrote):
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_marks, add_output, add_project
-    from hwsched.operations.release.issued_documents import PRINTS
+    from hwsched.cli.scope import add_scope
+    from hwsched.cli.session import add_output, add_project
+    from hwsched.documents import LINES
 
     add_project(parser)
-    parser.add_argument("document", choices=[name for name, _, _ in PRINTS], help="what to print")
-    add_marks(parser)
+    parser.add_argument("document", choices=[*(line.name for line in LINES), "templates"], help="what to print")
+    add_scope(parser)
     add_output(parser, "folder to write into (default: here)", "--to", folder=True)
     parser.add_argument("--format", action="append", choices=("pdf", "xlsx", "ics"), help="default: all that it has")
     parser.add_argument("--issue", action="store_true", help="packets: write down that those that are ready went out")
@@ -33,7 +34,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
-    from hwsched.cli.session import chosen_openings, opened, print_json, progress_bar, said, who, wrong_usage
+    from hwsched.cli.scope import openings_asked
+    from hwsched.cli.session import opened, print_json, progress_bar, said, who, wrong_usage
     from hwsched.operations.release.issued_documents import issue_by_name
     from hwsched.operations.release.issued_packets import write_down_packets
     from hwsched.operations.release.project_view import project_view
@@ -41,7 +43,7 @@ def _run(arguments: argparse.Namespace) -> int:
     if arguments.issue and arguments.document != "packets":
         return wrong_usage("--issue goes with packets")
     with opened(arguments) as project:
-        view = project_view(project, chosen_openings(project, arguments.marks))
+        view = project_view(project, openings_asked(project, arguments))
     with progress_bar("Print", arguments.json or arguments.quiet) as progress:
         files = issue_by_name(
             view,

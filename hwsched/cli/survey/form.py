@@ -17,14 +17,17 @@ class Form(Wrote):
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
-    from hwsched.cli.session import add_marks, add_output
-    from hwsched.quantities import BARE_UNITS
+    from hwsched.choices import BARE_UNITS
+    from hwsched.cli.scope import add_scope
+    from hwsched.cli.session import add_output
 
     parser.add_argument(
-        "project", nargs="?", help="with the fields of this project's own; needed for --mark; left out: a blank form"
+        "project",
+        nargs="?",
+        help="with the fields of this project's own; needed for a choice of openings; left out: a blank form",
     )
     add_output(parser, "workbook to write, ending .xlsx", "file")
-    add_marks(parser)
+    add_scope(parser)
     parser.add_argument(
         "--bare-unit", choices=BARE_UNITS, help="unit that the form asks for (default: the project's, or in)"
     )
@@ -32,7 +35,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import chosen_openings, opened, output_file, output_wanted, tell_wrote, wrong_usage
+    from hwsched.cli.scope import is_scoped, openings_asked
+    from hwsched.cli.session import opened, output_file, output_wanted, tell_wrote, wrong_usage
     from hwsched.exchange.survey.form import write_survey_form
     from hwsched.operations.survey.survey_forms import write_form
 
@@ -42,13 +46,13 @@ def _run(arguments: argparse.Namespace) -> int:
     wanted = output_wanted(arguments)
     if wanted:
         return wrong_usage(wanted)
-    if arguments.marks and not arguments.project:
-        return wrong_usage("--mark needs a project")
+    if is_scoped(arguments) and not arguments.project:
+        return wrong_usage("a choice of openings needs a project")
     filled = 0
     with output_file(arguments.output, ".xlsx") as path:
         if arguments.project:
             with opened(arguments) as project:
-                ids = chosen_openings(project, arguments.marks)
+                ids = openings_asked(project, arguments)
                 filled = write_form(project, path, ids=ids, bare_unit=arguments.bare_unit)
         else:
             write_survey_form(path, bare_unit=arguments.bare_unit or "in")

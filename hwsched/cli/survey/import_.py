@@ -46,9 +46,9 @@ class SurveyImport(TypedDict):
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.choices import BARE_UNITS
     from hwsched.cli.session import add_dry_run, add_project, add_shown
     from hwsched.operations.imports import import_named
-    from hwsched.quantities import BARE_UNITS
 
     add_project(parser)
     parser.add_argument("file", help=import_named("survey").what)

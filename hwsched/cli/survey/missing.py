@@ -28,9 +28,11 @@ class Missing(TypedDict):
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
+    from hwsched.cli.scope import add_scope
     from hwsched.cli.session import add_output, add_project
 
     add_project(parser)
+    add_scope(parser)
     add_output(parser, "write the return-visit sheet and a workbook a building into it", "--to", folder=True)
     parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
 
@@ -38,12 +40,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
+    from hwsched.cli.scope import openings_asked
     from hwsched.cli.session import opened, print_json, said
     from hwsched.operations.survey.return_visit import missing_and_visit
 
     folder = Path(arguments.output) if arguments.output else None
     with opened(arguments) as project:
-        found, files = missing_and_visit(project, folder, paper=arguments.paper)
+        found, files = missing_and_visit(project, folder, ids=openings_asked(project, arguments), paper=arguments.paper)
     facts: list[Fact] = [
         {
             "fact": each.fact,

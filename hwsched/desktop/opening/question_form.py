@@ -18,12 +18,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.choices import PREFERENCES
 from hwsched.desktop.opening.part_box import PartBox, catalogue_of, part_names
 from hwsched.desktop.workspace import Workspace
 from hwsched.operations.opening.hand_choices import ROLES
 from hwsched.operations.opening.what_if import Question
 from hwsched.operations.project.reading_settings import settings_of
-from hwsched.operations.project.settings import PREFERENCES
 from hwsched.rules import RULEBOOK
 from hwsched.values import Chosen, Settings
 

@@ -7,7 +7,7 @@ from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QBrush, QColor, QDragMoveEvent, QDropEvent, QPainter, QPaintEvent, QPalette
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
-from hwsched.model.natural_order import natural
+from hwsched.telling.natural import natural
 from hwsched.values.power import CircuitResult, NodeResult, PowerResult, Run, SupplyResult
 
 KIND: Final = int(Qt.ItemDataRole.UserRole)

@@ -18,8 +18,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.calc.calculator import Field, InputError
-from hwsched.calc.calculators import CALCULATORS, Calculator
+from hwsched.calc.calculator import Calculator, Field, InputError
+from hwsched.calc.calculators import CALCULATORS
 from hwsched.desktop.drawing_view import DrawingView
 from hwsched.drawings.calculated import calculated
 

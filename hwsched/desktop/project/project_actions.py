@@ -23,6 +23,8 @@ from hwsched.operations.project.upgrading import Upgraded, upgrade
 from hwsched.operations.survey.own_fields import define_field
 
 _PROJECTS = "Projects (*.hwsched)"
+_NOTICES = 8
+"""So many sentences are shown; the last one says where the rest is."""
 
 
 class ProjectActions(Subject):
@@ -33,6 +35,8 @@ class ProjectActions(Subject):
         self.asked: QMessageBox | None = None
         """The question whether a project is upgraded."""
         self.upgraded: QMessageBox | None = None
+        self.noticed: QMessageBox | None = None
+        """What was noticed as the project was opened."""
         self.settings: SettingsDialog | None = None
         self.calculators: CalculatorsDialog | None = None
         standard = QKeySequence.StandardKey
@@ -109,8 +113,20 @@ class ProjectActions(Subject):
                 self._ask_upgrade(target, found)
             else:
                 self.frame.following.show(found)
+                self._tell_notices(found)
 
         self.jobs.edit("Opening the project", act, then, ask_again=ask_again)
+
+    def _tell_notices(self, project: Project) -> None:
+        if not project.notices:
+            return
+        box = QMessageBox(
+            QMessageBox.Icon.Warning, "Noticed", "\n".join(project.notices[-_NOTICES:]), parent=self.frame.window
+        )
+        box.setTextFormat(Qt.TextFormat.PlainText)
+        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.noticed = box
+        box.open()
 
     def _ask_upgrade(self, target: str, error: NeedsUpgradeError) -> None:
         box = QMessageBox(

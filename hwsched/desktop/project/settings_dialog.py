@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.operations.project.settings import PREFERENCES
+from hwsched.choices import PREFERENCES
 from hwsched.quantities import LENGTH_STYLES
 from hwsched.rules import RULEBOOK
 from hwsched.values import DISCIPLINES, Settings

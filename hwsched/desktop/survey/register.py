@@ -10,10 +10,10 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 from PySide6.QtGui import QColor, QPalette
 
 from hwsched.desktop.parts.set_book import OpeningSet
-from hwsched.model.natural_order import natural
 from hwsched.operations.findings.checking import Checked
 from hwsched.rules.reading import active_leaf, lock_item
 from hwsched.survey import ITEM, LEAF, OPENING
+from hwsched.telling.natural import natural
 
 Index = QModelIndex | QPersistentModelIndex
 

@@ -4,6 +4,7 @@ from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import Final
 
+from hwsched.choices import POWER_VIEWS
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section, template
 from hwsched.drawings.drawing import Drawing
 from hwsched.drawings.power.riser import risers
@@ -36,9 +37,6 @@ VIEWS: Final[Mapping[str, Callable[[OpeningInput, Fit, LengthStyle, _Beside], Dr
     "bores": lambda given, fit, style, _: bore_detail(given, fit, style),
     "template": lambda given, fit, style, _: template(given, fit, "inside", (given.opening.mark,), style),
 }
-
-POWER_VIEWS: Final = ("riser", "wiring", "voltages")
-"""Views of what feeds openings: of a building, of an opening (by its mark), of a circuit (as SUPPLY/CIRCUIT)."""
 
 SCALE: Final = 1 / 8
 """Letters keep their paper size, so this decides how large the opening is beside them."""

@@ -2,9 +2,14 @@
 
 from collections.abc import Collection, Iterable
 
+from sqlalchemy import select
+
+from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
 from hwsched.model.queries import opening_ids, read_inputs
+from hwsched.model.tables import OPENING_TABLE
+from hwsched.operations.opening.scope import Scope, in_order, narrowed, opening_rows
 from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import BARE_UNITS, LengthError, parse_length
 from hwsched.telling.nearest import nearest
@@ -44,7 +49,8 @@ def marks_of(project: Project, ids: Collection[str]) -> list[str]:
     if not ids:
         return []
     with project.reading() as connection:
-        return sorted(mark for mark, opening_id in opening_ids(connection).items() if opening_id in ids)
+        rows = among(connection, select(OPENING_TABLE.c.mark), OPENING_TABLE.c.id, ids)
+        return sorted(row.mark for row in rows)
 
 
 def marks_by_id(project: Project, ids: Collection[str]) -> dict[str, str]:
@@ -57,11 +63,8 @@ def marks_by_id(project: Project, ids: Collection[str]) -> dict[str, str]:
 def openings_of_building(project: Project, building: str) -> list[str]:
     """Return the openings of a building; raises MissingRowError where it has none."""
     with project.reading() as connection:
-        inputs = read_inputs(connection, None, project.catalogue.read(connection))
-        found = list(dict.fromkeys(given.opening.id for given in inputs if given.opening.building == building))
-    if not found:
-        raise MissingRowError(f"no opening stands in {building}")
-    return found
+        rows = opening_rows(connection)
+    return [row.id for row in in_order(narrowed(rows, Scope(buildings=(building,)), []))]
 
 
 @of_one_state

@@ -5,6 +5,7 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from hwsched.calc.parts.cost import Cost
+from hwsched.choices import PREFERENCES
 from hwsched.exchange.problems import InputRejected
 from hwsched.fitting.candidate import holes_in
 from hwsched.fitting.costing import price_openings, terms_of
@@ -29,7 +30,7 @@ from hwsched.operations.opening.lock_points import afresh
 from hwsched.operations.parts.catalogue_import import CatalogueFile, read_catalogue_file, write_catalogue_file
 from hwsched.operations.parts.hardware_sets import effect_between
 from hwsched.operations.prepared import NotReadyError
-from hwsched.operations.project.settings import PREFERENCES, check_limits, set_settings
+from hwsched.operations.project.settings import check_limits, set_settings
 from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
 from hwsched.rules import RULEBOOK
 from hwsched.rules.judging import check, of_opening

@@ -12,7 +12,6 @@ from sqlalchemy import Connection, select
 
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
-from hwsched.model.natural_order import natural
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, first_points, read_inputs
 from hwsched.model.tables import CHOSEN_PART, HARDWARE_SET, OPENING_TABLE, PART, SET_LINE
@@ -23,6 +22,7 @@ from hwsched.operations.opening.lock_points import afresh, outright
 from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey.accepted_values import row_there
 from hwsched.rules.judging import check, of_opening
+from hwsched.telling.natural import natural
 from hwsched.values import Chosen, Finding, Fit, OpeningInput, PointFit
 from hwsched.values.fit import together
 

@@ -12,7 +12,6 @@ from sqlalchemy import select
 from hwsched.calc.power.circuit_tree import SUPPLY as AT_SUPPLY
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
-from hwsched.model.natural_order import natural
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import read_inputs
@@ -20,6 +19,7 @@ from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, OPENING_TABLE, 
 from hwsched.operations.changes import Changes
 from hwsched.operations.power.power_editing import begin_of, checked_length, marks_of
 from hwsched.operations.survey.accepted_values import mark_of, row_there
+from hwsched.telling.natural import natural
 from hwsched.values.power import Supply
 from hwsched.wiring.distances import distance
 

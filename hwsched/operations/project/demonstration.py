@@ -8,7 +8,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
-from hwsched.documents import DOCUMENTS
+from hwsched.documents.documents import DOCUMENTS
 from hwsched.exchange.problems import CellProblem, FileProblem
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.errors import BusyProjectError, ExistingProjectError

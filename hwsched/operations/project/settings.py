@@ -2,10 +2,11 @@
 
 from collections.abc import Mapping
 from math import isfinite
-from typing import Any, Final
+from typing import Any
 
 from sqlalchemy import select
 
+from hwsched.choices import PREFERENCES
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import BARE_UNITS, Project
 from hwsched.model.tables import PROJECT
@@ -14,9 +15,6 @@ from hwsched.operations.changes import Changes
 from hwsched.quantities import LENGTH_STYLES
 from hwsched.rules import RULEBOOK
 from hwsched.telling.nearest import nearest_words
-
-PREFERENCES: Final = ("cost", "holes", "stock", "preferred")
-"""What ranks the alternatives of a fit first."""
 
 
 def set_settings(

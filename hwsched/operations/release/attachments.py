@@ -18,13 +18,13 @@ from hwsched.model.blobs import hold_blob, read_blob
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
-from hwsched.model.natural_order import natural
 from hwsched.model.project import Project
 from hwsched.model.tables import ATTACHMENT, BLOB, JOURNALLED, OPENING_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.survey.accepted_values import accepted
 from hwsched.operations.survey.things import Thing, names_of
 from hwsched.render.file_names import safe_file_name
+from hwsched.telling.natural import natural
 from hwsched.writing import made_folder, replacing
 
 MOST_BYTES: Final = 64 * 1024 * 1024

@@ -4,8 +4,8 @@ from collections.abc import Callable, Iterable, Sequence
 from pathlib import Path
 from typing import Final
 
-from hwsched.documents import DOCUMENTS, DocumentKind, OpeningView, ProjectView
-from hwsched.documents.view import Format
+from hwsched.documents.documents import DOCUMENTS
+from hwsched.documents.view import DocumentKind, Format, OpeningView, ProjectView
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.release.issued_templates import issue_templates
 from hwsched.render.blocks import Document

@@ -5,7 +5,7 @@ from datetime import date
 
 from sqlalchemy import select
 
-from hwsched.documents import ProjectView
+from hwsched.documents.view import ProjectView
 from hwsched.model.project import Project
 from hwsched.model.tables import ISSUED_PACKET
 from hwsched.operations.changes import Changes

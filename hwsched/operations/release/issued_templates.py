@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from pathlib import Path
 
-from hwsched.documents import ProjectView
+from hwsched.documents.view import ProjectView
 from hwsched.drawings import template
 from hwsched.drawings.drawing import Drawing
 from hwsched.drawings.handing import Face

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from hwsched.attributes import show_value
-from hwsched.documents import OpeningView, ProjectView
+from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_catalogue, read_set_names, read_settings, read_terms
@@ -38,7 +38,9 @@ def project_view(
         heights = level_heights(connection)
         terms, sets = read_terms(connection), read_set_names(connection)
         known = {each.given.opening.id: ConnectedOpening.of(each.points) for each in checked}
-        work = waived_power(read_power_result(connection, catalogue, read_power(connection), known), checked)
+        # Of some openings only the supplies on which they hang: another building's are no part of what was asked for.
+        hanging = None if ids is None else list(known)
+        work = waived_power(read_power_result(connection, catalogue, read_power(connection), known, hanging), checked)
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
     return ProjectView(
         title=project.title,

@@ -7,7 +7,6 @@ from sqlalchemy import Connection
 
 from hwsched.model.errors import MissingRowError
 from hwsched.model.frozen import Contents, RevisionInfo, read_frozen, read_revisions, revision_with
-from hwsched.model.natural_order import natural
 from hwsched.model.project import Project
 from hwsched.operations.release.frozen_record import (
     POINT_FACTS,
@@ -18,6 +17,7 @@ from hwsched.operations.release.frozen_record import (
     SupplyRecord,
     thawed,
 )
+from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, Finding, Fit, OpeningInput, Part, PointFit
 from hwsched.values.power import PowerResult
 from hwsched.values.revision import OpeningThen, RevisionThen, RuleText, Scope

@@ -1,5 +1,6 @@
 """The return visit: the sheet as PDF, and per building a survey workbook, as far as known, to be imported back."""
 
+from collections.abc import Collection
 from pathlib import Path
 
 from hwsched.documents.survey.return_visit import RETURN_VISIT, to_visit
@@ -16,19 +17,21 @@ from hwsched.rules.missing import MissingFact, missing_facts
 
 @of_one_state
 def missing_and_visit(
-    project: Project, folder: Path | None, *, paper: str = "letter"
+    project: Project, folder: Path | None, *, ids: Collection[str] | None = None, paper: str = "letter"
 ) -> tuple[tuple[MissingFact, ...], list[Path]]:
     """Return the facts that are missing, most useful first; with a folder, write the return visit of the same state.
 
-    Raises as `issue_return_visit`.
+    With ``ids`` only of these openings. Raises as `issue_return_visit`.
     """
-    checked = check_openings(project)
+    checked = check_openings(project, ids)
     found = missing_facts((each.given.opening.mark, each.fit, each.findings) for each in checked)
-    return found, issue_return_visit(project, folder, paper=paper) if folder is not None else []
+    return found, issue_return_visit(project, folder, ids=ids, paper=paper) if folder is not None else []
 
 
 @of_one_state
-def issue_return_visit(project: Project, folder: Path, *, paper: str = "letter") -> list[Path]:
+def issue_return_visit(
+    project: Project, folder: Path, *, ids: Collection[str] | None = None, paper: str = "letter"
+) -> list[Path]:
     """Write the sheet of all buildings, and a workbook a building.
 
     Parameters
@@ -37,6 +40,8 @@ def issue_return_visit(project: Project, folder: Path, *, paper: str = "letter")
         Open project; it is only read.
     folder : Path
         Made if need be.
+    ids : collection of str, optional
+        Openings to visit; all when left out.
     paper : {"letter", "a4"}
         Of the sheet.
 
@@ -52,16 +57,16 @@ def issue_return_visit(project: Project, folder: Path, *, paper: str = "letter")
     UnwritableError
         When the folder cannot be written.
     """
-    view = project_view(project)
+    view = project_view(project, ids)
     visited = to_visit(view)
     if not visited:
         raise ValueRefusedError("return visit", "no opening needs a fact of the survey")
     written = issue(view, RETURN_VISIT, folder, paper=paper)
     taken: set[str] = set()
     for building in dict.fromkeys(each.given.opening.building for each in visited):
-        ids = [each.given.opening.id for each in visited if each.given.opening.building == building]
+        here = [each.given.opening.id for each in visited if each.given.opening.building == building]
         stem = safe_file_name(f"return-visit {building or 'no building'}", taken)
         path = folder / f"{stem}.xlsx"
-        write_form(project, path, ids=ids)
+        write_form(project, path, ids=here)
         written.append(path)
     return written

@@ -9,8 +9,8 @@ from typing import get_args
 import pytest
 from pypdf import PdfReader
 
-from hwsched.documents import OpeningView, ProjectView
 from hwsched.documents.release.packet import PACKET
+from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.render.blocks import Drawings
 from hwsched.render.pdf import render_pdf
 from hwsched.values import Catalogue, Hole, Part

@@ -7,9 +7,9 @@ import pytest
 from openpyxl import load_workbook
 from pypdf import PdfReader
 
-from hwsched.documents import OpeningView, ProjectView
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.stock.pick_list import PICK_LIST
+from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.operations.release.issued_documents import issue
 from hwsched.values import Catalogue, FitPart, Part
 from tests.documents.reading import facts, lines, ticked

@@ -2,9 +2,10 @@
 
 import pytest
 
+from hwsched.choices import POWER_VIEWS
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.operations.opening import drawing_views
-from hwsched.operations.opening.drawing_views import POWER_VIEWS, VIEWS, draw
+from hwsched.operations.opening.drawing_views import VIEWS, draw
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.power.connecting import connect_openings
 from hwsched.operations.project.settings import set_settings

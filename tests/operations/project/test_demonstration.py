@@ -4,7 +4,7 @@ import shutil
 
 import pytest
 
-from hwsched.documents import DOCUMENTS
+from hwsched.documents.documents import DOCUMENTS
 from hwsched.model.errors import BusyProjectError, ExistingProjectError, ForeignFileError
 from hwsched.model.project import open_project
 from hwsched.operations.project import demonstration

@@ -1,4 +1,4 @@
-"""The order in which people count marks."""
+"""The order in which people count marks, levels and other names."""
 
 
 def natural(mark: str) -> tuple[tuple[int, int, str], ...]:

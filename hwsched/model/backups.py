@@ -1,0 +1,230 @@
+"""Copies of a project file over time: one a day, fewer the older they are, listed and put back.
+
+They stand beside the project in a folder of their own, ``yard.backups`` beside ``yard.hwsched``. Copies that are made
+before an upgrade stand beside the project itself and are never thinned, see `hwsched.model.sqlite_file.verified_copy`.
+"""
+
+import os
+import re
+import shutil
+import sqlite3
+from collections.abc import Callable, Iterable
+from contextlib import closing, suppress
+from dataclasses import dataclass
+from datetime import date, datetime
+from pathlib import Path
+from typing import Final
+
+from sqlalchemy import Connection, select
+
+from hwsched.model.errors import BusyProjectError, ExistingProjectError, MissingRowError, ProjectError
+from hwsched.model.sqlite_file import back_up, check_file, check_writable, close_file, make_file
+from hwsched.model.tables import CHANGE_SET
+from hwsched.writing import part_beside
+
+KEPT: Final[tuple[tuple[int | None, str, Callable[[date], str]], ...]] = (
+    (7, "each day", date.isoformat),
+    (62, "the last of each week", lambda day: "{}-W{:02}".format(*day.isocalendar()[:2])),
+    (None, "the last of each month", lambda day: f"{day.year}-{day.month:02}"),
+)
+"""The table: up to how many days of age (None: for ever) which copies are kept, in words and by what they share."""
+
+_RESTORE: Final = "before-restore"
+
+
+@dataclass(frozen=True, slots=True)
+class Backup:
+    """One copy of a project file."""
+
+    name: str
+    """What it is asked for by: the day of which it is the morning, or ``before-restore-1``."""
+    path: Path
+    size: int
+    """Bytes."""
+    newest: str
+    """What was done last in it, for people."""
+
+
+def folder_of(path: Path) -> Path:
+    """Return the folder of a project's copies."""
+    return path.with_name(f"{path.name.removesuffix(path.suffix)}.backups")
+
+
+def backups_of(path: Path) -> list[Backup]:
+    """Return the copies of a project: those of days, the oldest first, then those that a restore kept."""
+    found = [Backup(name, each, each.stat().st_size, _newest_step(each)) for each, name in _copies(path)]
+    return sorted(found, key=lambda each: (each.name.startswith(_RESTORE), len(each.name), each.name))
+
+
+def keep_daily(path: Path, connection: Connection, today: date) -> Path | None:
+    """Keep a copy of a project before the first change of a day, and thin the earlier ones.
+
+    Parameters
+    ----------
+    path : Path
+        The project file.
+    connection : Connection
+        In the transaction of the change, which has written nothing yet and keeps other writers out.
+    today : date
+        By the calendar of whoever works here.
+
+    Returns
+    -------
+    Path or None
+        The copy; None where something was changed today already, or nothing ever.
+
+    Raises
+    ------
+    ProjectError
+        Where the copy cannot be made, or is not what was copied.
+    """
+    query = select(CHANGE_SET.c.at, CHANGE_SET.c.chain_hash).order_by(CHANGE_SET.c.number.desc()).limit(1)
+    last = connection.execute(query).first()
+    if last is None or day_of(last.at) == today:
+        return None
+    copy = folder_of(path) / _named(path, today.isoformat())
+    try:
+        make_file(copy, lambda draft: _copied(path, draft, last.chain_hash))
+    except ExistingProjectError:
+        return None
+    _thin(path, today)
+    return copy
+
+
+def day_of(when: str) -> date | None:
+    """Return the day of a moment of the journal by the calendar here; None where it is no moment."""
+    try:
+        return datetime.fromisoformat(when).astimezone().date()
+    except (ValueError, OverflowError):
+        return None
+
+
+def thinned(days: Iterable[date], today: date) -> frozenset[date]:
+    """Return the days of which a copy stays, by the table `KEPT`.
+
+    Examples
+    --------
+    >>> sorted(day.day for day in thinned([date(2031, 3, n) for n in range(1, 18)], date(2031, 3, 17)))
+    [2, 9, 10, 11, 12, 13, 14, 15, 16, 17]
+    """
+    kept: dict[str, date] = {}
+    for day in sorted(days):
+        age = (today - day).days
+        shared = next(name_of(day) for most, _, name_of in KEPT if most is None or age < most)
+        kept[shared] = day
+    return frozenset(kept.values())
+
+
+def restore(path: Path, name: str) -> tuple[Backup, Path | None]:
+    """Put a copy in a project's place; as it was, it is kept under a name of its own among the copies first.
+
+    Parameters
+    ----------
+    path : Path
+        The project file, which nobody has open; it may be damaged, or gone.
+    name : str
+        Of the copy.
+
+    Returns
+    -------
+    tuple of Backup and Path or None
+        What was put back, and the project as it was.
+
+    Raises
+    ------
+    MissingRowError
+        Where there is no copy of that name; says which there are.
+    ProjectError
+        Where the copy is damaged, the project is open elsewhere, or the folder cannot be written.
+    """
+    copies = backups_of(path)
+    found = next((each for each in copies if each.name == name), None)
+    if found is None:
+        there = ", ".join(each.name for each in copies) or "none yet"
+        raise MissingRowError(f"there is no copy {name} of {path}; there are: {there}")
+    check_file(found.path)
+    kept = _set_aside(path) if path.exists() else None
+    draft = part_beside(path)
+    try:
+        shutil.copyfile(found.path, draft)
+        with draft.open("rb+") as file:
+            os.fsync(file.fileno())
+        for rest in ("-wal", "-shm"):
+            Path(f"{path}{rest}").unlink(missing_ok=True)
+        draft.replace(path)
+    except OSError as error:
+        raise ProjectError(f"{path} cannot be replaced: {error.strerror or error}") from error
+    finally:
+        draft.unlink(missing_ok=True)
+    return found, kept
+
+
+def _set_aside(path: Path) -> Path:
+    check_writable(path)
+    try:
+        close_file(path)
+    except BusyProjectError:
+        raise
+    except ProjectError:
+        # It is damaged, which may be why it is replaced: kept as it lies there, with its log.
+        pass
+    count = 1
+    while True:
+        kept = folder_of(path) / _named(path, f"{_RESTORE}-{count}")
+        try:
+            make_file(kept, lambda draft: _duplicate(path, draft))
+        except ExistingProjectError:
+            count += 1
+            continue
+        if (log := Path(f"{path}-wal")).exists():
+            shutil.copyfile(log, Path(f"{kept}-wal"))
+        return kept
+
+
+def _duplicate(path: Path, draft: Path) -> None:
+    shutil.copyfile(path, draft)
+
+
+def _named(path: Path, name: str) -> str:
+    return f"{path.name.removesuffix(path.suffix)}.{name}{path.suffix}"
+
+
+def _copies(path: Path) -> list[tuple[Path, str]]:
+    """Return what stands in the folder under names that we give, with those names; nothing else there is ours."""
+    pattern = re.compile(re.escape(_named(path, "\0")).replace("\0", rf"(\d{{4}}-\d\d-\d\d|{_RESTORE}-\d+)"))
+    folder = folder_of(path)
+    if not folder.is_dir():
+        return []
+    found = ((each, pattern.fullmatch(each.name)) for each in folder.iterdir())
+    return [(each, match.group(1)) for each, match in found if match]
+
+
+def _thin(path: Path, today: date) -> None:
+    copies = {}
+    for each, name in _copies(path):
+        with suppress(ValueError):
+            copies[date.fromisoformat(name)] = each
+    for day in copies.keys() - thinned(copies, today):
+        copies[day].unlink(missing_ok=True)
+
+
+def _copied(path: Path, draft: Path, newest: str | None) -> None:
+    back_up(path, draft)
+    with closing(sqlite3.connect(f"{draft.absolute().as_uri()}?mode=ro&immutable=1", uri=True)) as copy:
+        found = copy.execute("PRAGMA integrity_check(1)").fetchone()[0]
+        if found != "ok":
+            raise ProjectError(f"the copy of {path} is not whole: {found}")
+        there = copy.execute("SELECT chain_hash FROM change_set ORDER BY number DESC LIMIT 1").fetchone()
+        if there != (newest,):
+            raise ProjectError(f"the copy of {path} does not hold what was done last")
+
+
+def _newest_step(copy: Path) -> str:
+    try:
+        uri = f"{copy.absolute().as_uri()}?mode=ro&immutable=1"
+        with closing(sqlite3.connect(uri, uri=True)) as database:
+            query = "SELECT number, at, who, summary FROM change_set ORDER BY number DESC LIMIT 1"
+            row = database.execute(query).fetchone()
+    except sqlite3.Error:
+        return "damaged"
+    return "nothing done yet" if row is None else f"step {row[0]}, {str(row[1])[:16]}, {row[2]}: {row[3]}"

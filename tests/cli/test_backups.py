@@ -1,0 +1,72 @@
+"""`hwsched project backups` and `hwsched project rescue` on the command line."""
+
+import json
+import sqlite3
+from contextlib import closing
+from datetime import date
+
+import pytest
+
+from hwsched.cli.command import run
+
+
+@pytest.fixture
+def yard(tmp_path, capsys):
+    """A project that was worked in yesterday and today."""
+    path = tmp_path / "yard.hwsched"
+    assert run(["new", str(path)]) == 0
+    assert run(["add", str(path), "M1", "--who", "ann"]) == 0
+    with closing(sqlite3.connect(path)) as database, database:
+        database.execute("UPDATE change_set SET at = datetime('now', '-1 day') || '+00:00'")
+    assert run(["add", str(path), "M2", "--who", "ann"]) == 0
+    capsys.readouterr()
+    return path
+
+
+def openings(path):
+    with closing(sqlite3.connect(path)) as database:
+        return [mark for (mark,) in database.execute("SELECT mark FROM opening ORDER BY mark")]
+
+
+def test_copies_are_listed_put_back_and_taken_back(yard, capsys):
+    today = date.today().isoformat()
+    assert run(["backups", str(yard), "--json"]) == 0
+    (copy,) = json.loads(capsys.readouterr().out)
+    assert copy["name"] == today
+    assert "step 1" in copy["newest"]
+    assert run(["backups", str(yard)]) == 0
+    assert capsys.readouterr().out.startswith(today)
+    assert run(["backups", str(yard), "--restore", today]) == 0
+    assert "--restore before-restore-1" in capsys.readouterr().out
+    assert openings(yard) == ["M1"]
+    assert run(["backups", str(yard), "--restore", "before-restore-1", "--json"]) == 0
+    assert json.loads(capsys.readouterr().out)["restored"] == "before-restore-1"
+    assert openings(yard) == ["M1", "M2"]
+    assert run(["backups", str(yard), "--restore", "yesterday"]) == 3
+    assert today in capsys.readouterr().err
+
+
+def test_a_copy_that_cannot_be_made_is_said_after_the_verb(yard, tmp_path, capsys):
+    with closing(sqlite3.connect(yard)) as database, database:
+        database.execute("UPDATE change_set SET at = datetime('now', '-1 day') || '+00:00'")
+    folder = tmp_path / "yard.backups"
+    for path in folder.iterdir():
+        path.unlink()
+    folder.rmdir()
+    folder.write_text("in the way")
+    assert run(["add", str(yard), "M3", "--who", "ann"]) == 0
+    assert "no copy of" in capsys.readouterr().err
+    assert openings(yard) == ["M1", "M2", "M3"]
+
+
+def test_what_can_be_read_is_saved_and_the_rest_is_named(yard, tmp_path, capsys):
+    assert run(["rescue", str(yard), str(tmp_path / "whole.hwsched")]) == 0
+    assert openings(tmp_path / "whole.hwsched") == ["M1", "M2"]
+    with closing(sqlite3.connect(yard)) as database, database:
+        database.execute("CREATE VIEW later AS SELECT 1")
+    assert run(["show", str(yard)]) == 4
+    assert f"hwsched project rescue {yard}" in capsys.readouterr().err
+    assert run(["rescue", str(yard), str(tmp_path / "new.hwsched")]) == 1
+    assert "left out: view later, which is none of a project" in capsys.readouterr().out
+    assert run(["rescue", str(yard), str(tmp_path / "new.hwsched"), "--json"]) == 4
+    assert run(["show", str(tmp_path / "new.hwsched"), "--json"]) == 0

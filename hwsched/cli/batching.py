@@ -14,7 +14,7 @@ from hwsched.cli import ENTRIES
 from hwsched.cli.answering import apart, named_problem
 from hwsched.cli.parsing import UsageError, parser_of
 from hwsched.cli.session import holding
-from hwsched.cli.verb import DONE
+from hwsched.cli.verb import DONE, FINDINGS
 from hwsched.model.errors import ChangeError
 from hwsched.model.roles import BATCH
 from hwsched.operations.outcome import REFUSED
@@ -222,7 +222,7 @@ def _done(command: Command, file: str) -> Any:
                 status = command.verb.run(command.arguments)
         except REFUSED as error:
             raise LineRefusedError(file, command.row, f"{command.entry.spelling}: {error}") from error
-    if status != DONE:
+    if status not in (DONE, FINDINGS):
         said = "; ".join(each["message"] for each in held.problems) or f"status {status}"
         raise LineRefusedError(file, command.row, f"{command.entry.spelling}: {said}")
     return held.result

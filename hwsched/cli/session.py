@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import getpass
 import sys
-from contextlib import contextmanager
+from contextlib import ExitStack, contextmanager
 from contextvars import ContextVar
 from typing import TYPE_CHECKING, Any, TypedDict
 
-from hwsched.cli.answering import answer
+from hwsched.cli.answering import answer, mark_damaged
 
 if TYPE_CHECKING:
     import argparse
@@ -67,11 +67,15 @@ def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Proj
     if held is not None:
         yield held
         return
-    from hwsched.model.errors import NeedsUpgradeError
+    from hwsched.model.errors import DamagedProjectError, NeedsUpgradeError
     from hwsched.model.project import open_project
 
     try:
         project = open_project(arguments.project)
+    except DamagedProjectError as error:
+        with _read_only_rest(arguments.project, error) as rest:
+            yield rest
+        return
     except NeedsUpgradeError as error:
         # A server's database is upgraded by its keeper, who has its backups; a file is copied first, and so upgraded
         # at once.
@@ -98,6 +102,29 @@ def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Proj
     finally:
         tell_notices(project, told)
         project.close()
+
+
+@contextmanager
+def _read_only_rest(address: str, error: Exception) -> Iterator[Project]:
+    """Open what can be read of a damaged project; what is answered from it is never taken for the whole."""
+    from hwsched.model.errors import ProjectError
+    from hwsched.operations.project.rescuing import what_is_left
+
+    with ExitStack() as stack:
+        try:
+            project, found = stack.enter_context(what_is_left(address))
+        except ProjectError:
+            # Nothing is left to be shown: the damage is what there is to tell.
+            raise error from None
+        lost = [
+            f"{each.table} ({'unknown how many' if each.lost is None else each.lost})"
+            for each in found.tables
+            if each.lost != 0
+        ]
+        said = f"{error}. Opened to be read only, as far as it can be read; rows lost: {', '.join(lost) or 'none'}"
+        mark_damaged(said)
+        print(f"hwsched: {said}", file=sys.stderr)
+        yield project
 
 
 def tell_notices(project: Project, since: int = 0) -> None:

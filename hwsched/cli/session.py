@@ -12,7 +12,7 @@ from hwsched.cli.answering import answer, mark_damaged
 
 if TYPE_CHECKING:
     import argparse
-    from collections.abc import Callable, Iterator
+    from collections.abc import Callable, Iterator, Sequence
     from pathlib import Path
     from typing import TextIO
 
@@ -169,6 +169,40 @@ def output_file(name: str, ending: str) -> Iterator[Path]:
         if written > 1:
             raise UnwritableError(f"standard output takes one file, and these are {written}; write them to a file")
         write_out(path)
+
+
+def goes_to_stream(output: str | None) -> bool:
+    """Tell whether output goes through a pipe or a device rather than into a folder."""
+    from pathlib import Path
+
+    from hwsched.writing import is_stream
+
+    return output == "-" or (output is not None and is_stream(Path(output)))
+
+
+def write_through(files: Sequence[Path], output: str) -> None:
+    """Write the one file that was made through a pipe or a device.
+
+    Raises
+    ------
+    UnwritableError
+        For several: their bytes, one behind the other, would be no file.
+    """
+    from pathlib import Path
+
+    from hwsched.cli.streams import write_out
+    from hwsched.writing import UnwritableError, replacing
+
+    if len(files) != 1:
+        raise UnwritableError(
+            f"{output} takes one file, and these are {len(files)}; choose with --format, or -o a folder"
+        )
+    if output in ("-", "/dev/stdout"):
+        # By way of our own stream, which knows a reader that has had enough.
+        write_out(files[0])
+        return
+    with replacing(Path(output)) as path:
+        path.write_bytes(files[0].read_bytes())
 
 
 def said(arguments: argparse.Namespace, text: str) -> None:

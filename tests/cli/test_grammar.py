@@ -2,6 +2,7 @@
 
 import json
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -11,6 +12,7 @@ import pytest
 from hwsched.cli import ENTRIES, ROOMS
 from hwsched.cli.command import run
 from hwsched.cli.completing import SHELLS
+from hwsched.paths import RESOURCES
 
 
 @pytest.mark.parametrize(
@@ -134,3 +136,9 @@ def test_the_manual_page_names_every_verb(tmp_path, capsys):
     if shutil.which("groff"):
         done = subprocess.run(["groff", "-man", "-Tutf8", "-ww", str(page)], capture_output=True, text=True, check=True)
         assert "waive" in done.stdout
+
+
+def test_the_handbook_lists_every_earlier_spelling():
+    page = (RESOURCES / "handbook" / "command-line.md").read_text(encoding="utf-8")
+    rows = [tuple(row) for row in re.findall(r"^\| `([^`]+)` \| `([^`]+)` \|$", page, re.M)]
+    assert rows == [(earlier, entry.spelling) for entry in ENTRIES for earlier in entry.earlier]

@@ -36,7 +36,7 @@ def connected(tmp_path):
 
 def drawn(project, tmp_path, mark, view, **how):
     path = tmp_path / "out" / f"{view}.svg"
-    assert draw(project, mark, view, path, **how) == path
+    assert draw(project, mark, view, path, **how) == [path]
     return path.read_text(encoding="utf-8")
 
 

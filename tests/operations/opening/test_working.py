@@ -142,7 +142,7 @@ def test_every_view_is_drawn_as_svg(project, tmp_path, dark):
     from hwsched.operations.opening.drawing_views import VIEWS, draw
 
     for view in VIEWS:
-        path = draw(project, "M006", view, tmp_path / f"{view}.svg", dark=dark)
+        (path,) = draw(project, "M006", view, tmp_path / f"{view}.svg", dark=dark)
         assert ElementTree.parse(path).getroot().tag.endswith("svg")
     with pytest.raises(ValueRefusedError, match="section"):
         draw(project, "M006", "ceiling", tmp_path / "x.svg")

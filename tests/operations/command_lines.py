@@ -2,8 +2,10 @@
 
 import json
 from dataclasses import replace
+from decimal import Decimal
 from pathlib import Path
 
+from hwsched.catalogue import kind_of
 from hwsched.exchange.parts.catalogue_sheets import write_catalogue
 from hwsched.model.project import create_project
 from hwsched.operations.findings.waivers import waive
@@ -15,6 +17,7 @@ from hwsched.operations.project.settings import set_settings
 from hwsched.operations.release.attachments import attach_content, attachments_of
 from hwsched.operations.survey.editing import edit_facts
 from hwsched.operations.survey.own_fields import define_field
+from hwsched.values import Part
 from tests.exchange.powers import WHOLE, write_power
 from tests.operations.powered import WHO, circuit, closet, doors, fit_all, heights, more_parts
 from tests.wiring.power_rows import parts
@@ -99,15 +102,24 @@ ELSEWHERE = {
     "list of power": "power list P supplies",
     "list of parts": "parts list P parts",
     "list of findings": "findings list P findings",
-    "list of the release": "release list P schedule",
+    "list of the release": "release list P schedule-rows",
 }
 """Of the verbs that make a project, or write nothing into one."""
+
+
+def sold(part: Part) -> Part:
+    """Return a part as a catalogue has it: with a price, and with no other attributes than its kind has."""
+    kind = kind_of(part.kind)
+    assert kind is not None
+    declared = {each.name for each in kind.attributes}
+    attributes = {name: value for name, value in part.attributes.items() if name in declared}
+    return replace(part, list_price=part.list_price or Decimal(1), attributes=attributes)
 
 
 def furnish(folder: Path) -> Path:
     """Fill a folder with such a project and with files to take in; returns the folder."""
     with create_project(folder / "yard.hwsched", "Yard", length_style="mm", bare_unit="mm") as project:
-        more_parts(project, *(replace(part, list_price=part.list_price or 1) for part in parts().parts.values()))
+        more_parts(project, *(sold(part) for part in parts().parts.values()))
         made = doors(project, "1236")
         unit = parts().get("UNIT")
         more_parts(project, replace(unit, list_price=200), replace(unit, number="UNIT-2", list_price=150))

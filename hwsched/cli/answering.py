@@ -31,9 +31,11 @@ PROBLEM_FIELDS = ("file", "sheet", "row", "column", "cell", "read", "accepted", 
 class Answer:
     """What one run of a verb has to tell a machine so far."""
 
-    __slots__ = ("problems", "result")
+    __slots__ = ("damaged", "problems", "result")
 
     def __init__(self) -> None:
+        self.damaged = False
+        """The project could be read in part only."""
         self.result: Any = None
         self.problems: list[dict[str, Any]] = []
 
@@ -79,6 +81,14 @@ def add_problem(**told: Any) -> None:
     held = _ANSWER.get()
     if held is not None:
         held.problems.append(named_problem(**told))
+
+
+def mark_damaged(message: str) -> None:
+    """Note that the project could be read in part only, so that no answer counts as one from all of it."""
+    held = _ANSWER.get()
+    if held is not None:
+        held.damaged = True
+        add_problem(message=message)
 
 
 def add_error(error: BaseException) -> None:

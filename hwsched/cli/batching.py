@@ -14,10 +14,10 @@ from hwsched.cli import ENTRIES
 from hwsched.cli.answering import apart, named_problem
 from hwsched.cli.parsing import UsageError, parser_of
 from hwsched.cli.session import holding
-from hwsched.cli.verb import DONE
+from hwsched.cli.verb import DONE, FINDINGS
 from hwsched.model.errors import ChangeError
-from hwsched.model.roles import BATCH
 from hwsched.operations.outcome import REFUSED
+from hwsched.operations.project.batch import as_one_step
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -47,10 +47,6 @@ class LineRefusedError(ChangeError):
     def __init__(self, file: str, row: int, message: str) -> None:
         super().__init__(f"{file}, line {row}: {message}")
         self.problems = (named_problem(file=file, row=row, message=message),)
-
-
-class NotKeptError(Exception):
-    """Raised at the end of a trial: what was written is rolled back."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -202,17 +198,12 @@ def run_commands(
     LineRefusedError
         For the first command that is refused; nothing was written.
     """
-    told: list[dict[str, Any]] = []
-    try:
-        with project.change(BATCH, f"Batch {file}", who) as change, holding(project):
-            for each in commands:
-                told.append({"line": each.row, "verb": each.entry.spelling, "result": _done(each, file)})
-            change.summary = f"Batch {file}: {len(commands)} commands"
-            if trial:
-                raise NotKeptError
-    except NotKeptError:
-        pass
-    return told
+
+    def work() -> list[dict[str, Any]]:
+        with holding(project):
+            return [{"line": each.row, "verb": each.entry.spelling, "result": _done(each, file)} for each in commands]
+
+    return as_one_step(project, f"Batch {file}: {len(commands)} commands", work, who=who, keep=not trial)
 
 
 def _done(command: Command, file: str) -> Any:
@@ -222,7 +213,7 @@ def _done(command: Command, file: str) -> Any:
                 status = command.verb.run(command.arguments)
         except REFUSED as error:
             raise LineRefusedError(file, command.row, f"{command.entry.spelling}: {error}") from error
-    if status != DONE:
+    if status not in (DONE, FINDINGS):
         said = "; ".join(each["message"] for each in held.problems) or f"status {status}"
         raise LineRefusedError(file, command.row, f"{command.entry.spelling}: {said}")
     return held.result

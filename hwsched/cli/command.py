@@ -6,7 +6,16 @@ import sys
 
 from hwsched.cli import ENTRIES, ROOMS
 from hwsched.cli.contents import DESCRIPTION
-from hwsched.cli.verb import CANNOT_OPEN, FAILED_INSIDE, INTERRUPTED, REJECTED, STATUSES, WRONG_USAGE
+from hwsched.cli.verb import (
+    CANNOT_OPEN,
+    DONE,
+    FAILED_INSIDE,
+    INTERRUPTED,
+    NOT_JUDGED,
+    REJECTED,
+    STATUSES,
+    WRONG_USAGE,
+)
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -195,6 +204,9 @@ def _answered(entry: Entry, verb: Verb, arguments: argparse.Namespace) -> int:
 
         with noting() as written:
             status = _guarded(entry, verb, arguments, written)
+    if begun.damaged and status in (DONE, NOT_JUDGED):
+        # What was found is found; that nothing was may lie in what is lost.
+        status = CANNOT_OPEN
     if arguments.json and not verb.lines:
         try:
             print_value(envelope(begun, status, written))

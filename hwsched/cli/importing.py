@@ -6,7 +6,7 @@ import sys
 from functools import partial
 from typing import TYPE_CHECKING, TypedDict
 
-from hwsched.cli.verb import DONE, Verb
+from hwsched.cli.verb import DONE, FINDINGS, Verb
 from hwsched.operations.imports import IMPORTS, ImportFormat
 
 if TYPE_CHECKING:
@@ -73,7 +73,7 @@ def _run(formats: dict[str, ImportFormat], arguments: argparse.Namespace) -> int
     }
     print_json(result)
     said(arguments, taken.said)
-    return DONE
+    return FINDINGS if taken.problems else DONE
 
 
 def _format_of(formats: dict[str, ImportFormat], named: str | None, path: Path) -> ImportFormat | None:

@@ -84,13 +84,24 @@ def _run(kinds: dict[str, ListKind], arguments: argparse.Namespace) -> int:
         return DONE
     text = _TEXTS[form](rows, kind)
     if arguments.output == "-":
-        sys.stdout.write(text)
+        _print(text)
         return DONE
     from hwsched.writing import replacing
 
     with replacing(Path(arguments.output)) as path:
         path.write_text(text, encoding="utf-8", newline="")
     return DONE
+
+
+def _print(text: str) -> None:
+    if sys.stdout.isatty():
+        # What steers the terminal is escaped, line ends that are not its own with it.
+        sys.stdout.write(text.replace("\r\n", "\n"))
+        return
+    # Byte for byte what a file would hold: a program reads it.
+    sys.stdout.flush()
+    sys.stdout.buffer.write(text.encode("utf-8"))
+    sys.stdout.buffer.flush()
 
 
 def _of_ending(output: str) -> str | None:

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 import getpass
 import sys
-from contextlib import contextmanager
+from contextlib import ExitStack, contextmanager
 from contextvars import ContextVar
 from typing import TYPE_CHECKING, Any, TypedDict
 
-from hwsched.cli.answering import answer
+from hwsched.cli.answering import answer, mark_damaged
 
 if TYPE_CHECKING:
     import argparse
-    from collections.abc import Callable, Iterator
+    from collections.abc import Callable, Iterator, Sequence
     from pathlib import Path
     from typing import TextIO
 
@@ -67,11 +67,15 @@ def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Proj
     if held is not None:
         yield held
         return
-    from hwsched.model.errors import NeedsUpgradeError
+    from hwsched.model.errors import DamagedProjectError, NeedsUpgradeError
     from hwsched.model.project import open_project
 
     try:
         project = open_project(arguments.project)
+    except DamagedProjectError as error:
+        with _read_only_rest(arguments.project, error) as rest:
+            yield rest
+        return
     except NeedsUpgradeError as error:
         # A server's database is upgraded by its keeper, who has its backups; a file is copied first, and so upgraded
         # at once.
@@ -98,6 +102,29 @@ def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Proj
     finally:
         tell_notices(project, told)
         project.close()
+
+
+@contextmanager
+def _read_only_rest(address: str, error: Exception) -> Iterator[Project]:
+    """Open what can be read of a damaged project; what is answered from it is never taken for the whole."""
+    from hwsched.model.errors import ProjectError
+    from hwsched.operations.project.rescuing import what_is_left
+
+    with ExitStack() as stack:
+        try:
+            project, found = stack.enter_context(what_is_left(address))
+        except ProjectError:
+            # Nothing is left to be shown: the damage is what there is to tell.
+            raise error from None
+        lost = [
+            f"{each.table} ({'unknown how many' if each.lost is None else each.lost})"
+            for each in found.tables
+            if each.lost != 0
+        ]
+        said = f"{error}. Opened to be read only, as far as it can be read; rows lost: {', '.join(lost) or 'none'}"
+        mark_damaged(said)
+        print(f"hwsched: {said}", file=sys.stderr)
+        yield project
 
 
 def tell_notices(project: Project, since: int = 0) -> None:
@@ -142,6 +169,40 @@ def output_file(name: str, ending: str) -> Iterator[Path]:
         if written > 1:
             raise UnwritableError(f"standard output takes one file, and these are {written}; write them to a file")
         write_out(path)
+
+
+def goes_to_stream(output: str | None) -> bool:
+    """Tell whether output goes through a pipe or a device rather than into a folder."""
+    from pathlib import Path
+
+    from hwsched.writing import is_stream
+
+    return output == "-" or (output is not None and is_stream(Path(output)))
+
+
+def write_through(files: Sequence[Path], output: str) -> None:
+    """Write the one file that was made through a pipe or a device.
+
+    Raises
+    ------
+    UnwritableError
+        For several: their bytes, one behind the other, would be no file.
+    """
+    from pathlib import Path
+
+    from hwsched.cli.streams import write_out
+    from hwsched.writing import UnwritableError, replacing
+
+    if len(files) != 1:
+        raise UnwritableError(
+            f"{output} takes one file, and these are {len(files)}; choose with --format, or -o a folder"
+        )
+    if output in ("-", "/dev/stdout"):
+        # By way of our own stream, which knows a reader that has had enough.
+        write_out(files[0])
+        return
+    with replacing(Path(output)) as path:
+        path.write_bytes(files[0].read_bytes())
 
 
 def said(arguments: argparse.Namespace, text: str) -> None:

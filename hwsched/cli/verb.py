@@ -19,7 +19,7 @@ INTERRUPTED = 130
 TERMINATED = 143
 STATUSES = (
     (DONE, "done, or passed"),
-    (FINDINGS, "found: findings at or above --fail-on"),
+    (FINDINGS, "found: findings at or above --fail-on, or rows that were left out"),
     (WRONG_USAGE, "wrong usage"),
     (REJECTED, "refused, or in conflict with what somebody else did; the message says what was written before, if any"),
     (CANNOT_OPEN, "cannot be opened: the project, the database, the desktop, a package that adds to the program"),

@@ -11,7 +11,7 @@ import sqlite3
 from collections.abc import Callable, Iterable
 from contextlib import closing, suppress
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, tzinfo
 from pathlib import Path
 from typing import Final
 
@@ -20,6 +20,7 @@ from sqlalchemy import Connection, select
 from hwsched.model.errors import BusyProjectError, ExistingProjectError, MissingRowError, ProjectError
 from hwsched.model.sqlite_file import back_up, check_file, check_writable, close_file, make_file
 from hwsched.model.tables import CHANGE_SET
+from hwsched.model.time_zone import read_zone
 from hwsched.writing import part_beside
 
 KEPT: Final[tuple[tuple[int | None, str, Callable[[date], str]], ...]] = (
@@ -66,7 +67,7 @@ def keep_daily(path: Path, connection: Connection, today: date) -> Path | None:
     connection : Connection
         In the transaction of the change, which has written nothing yet and keeps other writers out.
     today : date
-        By the calendar of whoever works here.
+        By the project's calendar.
 
     Returns
     -------
@@ -80,7 +81,7 @@ def keep_daily(path: Path, connection: Connection, today: date) -> Path | None:
     """
     query = select(CHANGE_SET.c.at, CHANGE_SET.c.chain_hash).order_by(CHANGE_SET.c.number.desc()).limit(1)
     last = connection.execute(query).first()
-    if last is None or day_of(last.at) == today:
+    if last is None or day_of(last.at, read_zone(connection)) == today:
         return None
     copy = folder_of(path) / _named(path, today.isoformat())
     try:
@@ -91,10 +92,10 @@ def keep_daily(path: Path, connection: Connection, today: date) -> Path | None:
     return copy
 
 
-def day_of(when: str) -> date | None:
-    """Return the day of a moment of the journal by the calendar here; None where it is no moment."""
+def day_of(when: str, zone: tzinfo) -> date | None:
+    """Return the day of a moment of the journal in a zone; None where it is no moment."""
     try:
-        return datetime.fromisoformat(when).astimezone().date()
+        return datetime.fromisoformat(when).astimezone(zone).date()
     except (ValueError, OverflowError):
         return None
 

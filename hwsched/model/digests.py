@@ -87,9 +87,9 @@ def _added(digests: bytes) -> int:
     return sum(words[:: _BYTES // words.itemsize])
 
 
-def digest_of(row_text: bytes) -> bytes:
-    """Return the digest of a row's text, as `row_bytes` writes it: 32 bytes."""
-    return sha256(row_text).digest()
+def digests_of(texts: Iterable[bytes]) -> bytes:
+    """Return the digests of rows' texts, as `row_bytes` writes them: 32 bytes each, one behind the other."""
+    return b"".join([sha256(text).digest() for text in texts])
 
 
 def plain(entity: str, row: Mapping[str, Any]) -> dict[str, Any]:
@@ -138,7 +138,7 @@ def read_rows(connection: Connection, entity: str) -> Iterator[dict[str, Any]]:
 def table_sum(connection: Connection, entity: str) -> Sum:
     """Work out the digest of a table from its rows."""
     found = Sum()
-    found.came(b"".join([digest_of(row_bytes(entity, row)) for row in read_rows(connection, entity)]))
+    found.came(digests_of(row_bytes(entity, row) for row in read_rows(connection, entity)))
     return found
 
 

@@ -83,7 +83,8 @@ class ForeignSchemaError(ProjectError):
     def __init__(self, place: str, things: str) -> None:
         super().__init__(
             f"{place} holds what is not of a project and might act by itself: {things}; it was left alone and nothing "
-            f"in it was run. Ask whoever sent it, or save what is a project's: hwsched rescue {place} NEW.hwsched"
+            "in it was run. Ask whoever sent it, or save what is a project's: "
+            f"hwsched project rescue {place} NEW.hwsched"
         )
         self.things = things
 

@@ -16,7 +16,7 @@ from sqlalchemy.exc import IntegrityError
 from hwsched.model.bulk import among, execute_many, new_ids, rows_by_id
 from hwsched.model.chain import seal_chain
 from hwsched.model.conflicts import check_unseen
-from hwsched.model.digests import all_plain, digest_of, plain, seal_tables
+from hwsched.model.digests import all_plain, digests_of, plain, seal_tables
 from hwsched.model.entry_writing import (
     Action,
     Origins,
@@ -449,17 +449,17 @@ class Change:
         if not all_plain(entity, full):
             rows, full = [plain(entity, row) for row in rows], [plain(entity, row) for row in full]
         entries: list[dict[str, Any]] = []
-        digests: list[bytes] = []
+        texts: list[bytes] = []
         for index, (row, whole) in enumerate(zip(rows, full, strict=True)):
             opening_id = self._touch(entity, whole)
             if links:
                 self._link(entity, whole)
             after = row_bytes(entity, known({**told, **row, "id": whole["id"]}))
-            digests.append(digest_of(after))
+            texts.append(after)
             entries.append(
                 entry_of(entity, whole["id"], opening_id, "insert", None, after.decode(), origin_at(origins, index))
             )
-        self._ledger.inserted(entries, b"".join(digests))
+        self._ledger.inserted(entries, digests_of(texts))
         self._write(entries)
         self.unsettled.inserted(table, full)
         try:

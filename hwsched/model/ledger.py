@@ -6,7 +6,7 @@ from typing import Any
 from sqlalchemy import Connection
 
 from hwsched.model.chain import SetHash, chained, entry_digest, last_chained
-from hwsched.model.digests import Sum, digest_of, write_sums
+from hwsched.model.digests import Sum, digests_of, write_sums
 from hwsched.model.entry_writing import known, row_bytes
 
 
@@ -30,13 +30,13 @@ class Ledger:
         """Note entries of changed rows, with the whole rows before and after."""
         entity = entries[0]["entity"]
         there = self._sum(entries)
-        there.went(b"".join([digest_of(row_bytes(entity, known(before))) for before, _ in rows]))
-        there.came(b"".join([digest_of(row_bytes(entity, known(after))) for _, after in rows]))
+        there.went(digests_of(row_bytes(entity, known(before)) for before, _ in rows))
+        there.came(digests_of(row_bytes(entity, known(after)) for _, after in rows))
         self.told(entries)
 
     def removed(self, entries: Sequence[Mapping[str, Any]]) -> None:
         """Note entries of rows that went; they hold the rows whole."""
-        digests = b"".join([digest_of(entry["before"].encode()) for entry in entries])
+        digests = digests_of(entry["before"].encode() for entry in entries)
         self._sum(entries).went(digests)
         self._hash.add(entries, digests)
 

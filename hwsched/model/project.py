@@ -40,7 +40,7 @@ from hwsched.model.server import refusal_of_server
 from hwsched.model.sound_values import check_values
 from hwsched.model.sqlite_file import BUSY_MS, access_to, check_file, connected, harmless, make_file, refusal_of
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
-from hwsched.model.time_zone import SETTING, checked_zone, system_zone, today, zone_of
+from hwsched.model.time_zone import SETTING, checked_zone, read_zone, system_zone, today, zone_of
 from hwsched.model.touched import tell
 from hwsched.model.verifying import look
 from hwsched.model.written import note
@@ -208,7 +208,7 @@ class Project:
             # Copies of a server's database are its keeper's.
             return
         try:
-            keep_daily(self.path, connection, datetime.now().astimezone().date())
+            keep_daily(self.path, connection, today(read_zone(connection)))
         except (ProjectError, OSError, sqlite3.Error) as error:
             # The work of the day is worth more than the copy of the day before.
             _LOG.warning("no copy of the day", exc_info=error)
@@ -316,8 +316,8 @@ def _looked_at(project: Project) -> Project:
     if found:
         project.notices += tuple(f"changed past the journal: {each}" for each in found.sentences())
         project.notices += (
-            f"{project.place} was changed by something else than hwsched. To see all of it: hwsched verify "
-            f"{project.place}; to take it as it is: hwsched verify {project.place} --accept",
+            f"{project.place} was changed by something else than hwsched. To see all of it: hwsched project verify "
+            f"{project.place}; to take it as it is: hwsched project verify {project.place} --accept",
         )
     return project
 

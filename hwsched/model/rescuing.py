@@ -102,7 +102,7 @@ def _fill(path: Path, draft: Path) -> Rescued:
                 engine.dispose()
     except sqlite3.DatabaseError as error:
         raise DamagedProjectError(
-            f"nothing can be read of {path} ({error}); put back its last good copy: hwsched backups {path}"
+            f"nothing can be read of {path} ({error}); put back its last good copy: hwsched project backups {path}"
         ) from error
 
 

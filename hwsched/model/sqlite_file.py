@@ -184,7 +184,7 @@ def _writable(path: Path) -> bool:
 def _damaged(path: Path, found: str) -> DamagedProjectError:
     return DamagedProjectError(
         f"{path} is damaged ({found.splitlines()[-1]}); nothing was changed in it. Take its last good copy "
-        f"(hwsched backups {path}), or save what can be read: hwsched rescue {path} NEW.hwsched"
+        f"(hwsched project backups {path}), or save what can be read: hwsched project rescue {path} NEW.hwsched"
     )
 
 

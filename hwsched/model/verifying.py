@@ -14,7 +14,7 @@ from sqlalchemy import Connection, func, select
 
 from hwsched.model import blobs
 from hwsched.model.chain import altered_sets, broken_links
-from hwsched.model.digests import Held, Sum, digest_of, held_sums, read_rows
+from hwsched.model.digests import Held, Sum, digests_of, held_sums, read_rows
 from hwsched.model.entry_writing import known, row_bytes
 from hwsched.model.errors import DamagedProjectError
 from hwsched.model.frozen import read_frozen
@@ -147,7 +147,7 @@ def _differing(connection: Connection, held: Mapping[str, Held]) -> Iterable[Tab
 
 def _sum(entity: str, rows: Iterable[Mapping[str, Any]]) -> Sum:
     found = Sum()
-    found.came(b"".join([digest_of(row_bytes(entity, row)) for row in rows]))
+    found.came(digests_of(row_bytes(entity, row) for row in rows))
     return found
 
 
@@ -219,9 +219,9 @@ def _explained(
     mended.total, mended.rows = now.total, now.rows
     for row in rows:
         if row.now is not None:
-            mended.went(digest_of(row_bytes(entity, there[row.row_id])))
+            mended.went(digests_of([row_bytes(entity, there[row.row_id])]))
         if row.before is not None:
-            mended.came(digest_of(row_bytes(entity, known(told[row.row_id]))))
+            mended.came(digests_of([row_bytes(entity, known(told[row.row_id]))]))
     return mended.hex == held.digest and mended.rows == held.rows
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.model.errors import DamagedProjectError
 from hwsched.model.plain_reading import plain_rows, told
 from hwsched.operations.lists import OPENING_ID, SORTED, ListKind
 from hwsched.telling.natural import natural
@@ -43,7 +44,11 @@ def list_rows(
         Where the project cannot be opened.
     """
     if kind.query:
-        found = plain_rows(address, kind.query) if scope is None else None
+        try:
+            found = plain_rows(address, kind.query) if scope is None else None
+        except DamagedProjectError:
+            # Opened as usual, which shows what can be read.
+            found = None
         if found is None:
             with opened() as project:
                 found = _stored(project, kind.query, scope(project) if scope else None)

@@ -104,7 +104,8 @@ def _frames(error: BaseException) -> list[str]:
             lines += ["", "which came of:"]
         for frame in traceback.extract_tb(chain.__traceback__):
             lines.append(f'  File "{_short(frame.filename)}", line {frame.lineno}, in {frame.name}')
-            lines.append(f"    {frame.line}")
+            # What was given to the interpreter to run is no line of a program: it may hold anything.
+            lines.append("    ..." if frame.filename.startswith("<") else f"    {frame.line}")
         lines.append(without_data(chain))
         # As Python's own traceback follows it: "from None" says that what came before is no part of the story.
         chain = chain.__cause__ or (None if chain.__suppress_context__ else chain.__context__)

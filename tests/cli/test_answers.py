@@ -35,6 +35,9 @@ def yard(tmp_path, capsys):
 SPOKEN = {
     "project new": ("--time-zone", "Europe/Lisbon"),
     "project upgrade": (),
+    "project verify": (),
+    "project backups": (),
+    "project rescue": ("NEW",),
     "project settings": ("--prefer", "holes", "--rule-off", "reach-height"),
     "project people": ("--add", "ann", "--role", "specifier"),
     "project history": ("--last", "2"),
@@ -76,7 +79,12 @@ def test_every_verb_of_the_rooms_is_asked():
 def test_what_a_verb_answers_is_as_its_schema_says(verb, yard, tmp_path, capsys):
     photo = tmp_path / "inside.png"
     photo.write_bytes(b"\x89PNG\r\n\x1a\n rest")
-    put = {"PHOTO": str(photo), "OUT": str(tmp_path / "out"), "OUT/c.xlsx": str(tmp_path / "c.xlsx")}
+    put = {
+        "NEW": str(tmp_path / "saved.hwsched"),
+        "PHOTO": str(photo),
+        "OUT": str(tmp_path / "out"),
+        "OUT/c.xlsx": str(tmp_path / "c.xlsx"),
+    }
     if verb == "power import":
         put["POWER"] = str(write_power(tmp_path / "power.xlsx", **WHOLE))
         answer(capsys, "power", "connect", yard, "-", "1")

@@ -1,4 +1,4 @@
-"""`hwsched backups` and `hwsched rescue` on the command line."""
+"""`hwsched project backups` and `hwsched project rescue` on the command line."""
 
 import json
 import sqlite3
@@ -14,11 +14,11 @@ from hwsched.cli.command import run
 def yard(tmp_path, capsys):
     """A project that was worked in yesterday and today."""
     path = tmp_path / "yard.hwsched"
-    assert run(["new", str(path)]) == 0
-    assert run(["add", str(path), "M1", "--who", "ann"]) == 0
+    assert run(["project", "new", str(path)]) == 0
+    assert run(["survey", "add", str(path), "M1", "--who", "ann"]) == 0
     with closing(sqlite3.connect(path)) as database, database:
         database.execute("UPDATE change_set SET at = datetime('now', '-1 day') || '+00:00'")
-    assert run(["add", str(path), "M2", "--who", "ann"]) == 0
+    assert run(["survey", "add", str(path), "M2", "--who", "ann"]) == 0
     capsys.readouterr()
     return path
 
@@ -30,19 +30,19 @@ def openings(path):
 
 def test_copies_are_listed_put_back_and_taken_back(yard, capsys):
     today = date.today().isoformat()
-    assert run(["backups", str(yard), "--json"]) == 0
-    (copy,) = json.loads(capsys.readouterr().out)
+    assert run(["project", "backups", str(yard), "--json"]) == 0
+    (copy,) = json.loads(capsys.readouterr().out)["result"]["copies"]
     assert copy["name"] == today
     assert "step 1" in copy["newest"]
-    assert run(["backups", str(yard)]) == 0
+    assert run(["project", "backups", str(yard)]) == 0
     assert capsys.readouterr().out.startswith(today)
-    assert run(["backups", str(yard), "--restore", today]) == 0
+    assert run(["project", "backups", str(yard), "--restore", today]) == 0
     assert "--restore before-restore-1" in capsys.readouterr().out
     assert openings(yard) == ["M1"]
-    assert run(["backups", str(yard), "--restore", "before-restore-1", "--json"]) == 0
-    assert json.loads(capsys.readouterr().out)["restored"] == "before-restore-1"
+    assert run(["project", "backups", str(yard), "--restore", "before-restore-1", "--json"]) == 0
+    assert json.loads(capsys.readouterr().out)["result"]["restored"] == "before-restore-1"
     assert openings(yard) == ["M1", "M2"]
-    assert run(["backups", str(yard), "--restore", "yesterday"]) == 3
+    assert run(["project", "backups", str(yard), "--restore", "yesterday"]) == 3
     assert today in capsys.readouterr().err
 
 
@@ -54,19 +54,44 @@ def test_a_copy_that_cannot_be_made_is_said_after_the_verb(yard, tmp_path, capsy
         path.unlink()
     folder.rmdir()
     folder.write_text("in the way")
-    assert run(["add", str(yard), "M3", "--who", "ann"]) == 0
+    assert run(["survey", "add", str(yard), "M3", "--who", "ann"]) == 0
     assert "no copy of" in capsys.readouterr().err
     assert openings(yard) == ["M1", "M2", "M3"]
 
 
 def test_what_can_be_read_is_saved_and_the_rest_is_named(yard, tmp_path, capsys):
-    assert run(["rescue", str(yard), str(tmp_path / "whole.hwsched")]) == 0
+    assert run(["project", "rescue", str(yard), str(tmp_path / "whole.hwsched")]) == 0
     assert openings(tmp_path / "whole.hwsched") == ["M1", "M2"]
     with closing(sqlite3.connect(yard)) as database, database:
         database.execute("CREATE VIEW later AS SELECT 1")
-    assert run(["show", str(yard)]) == 4
-    assert f"hwsched rescue {yard}" in capsys.readouterr().err
-    assert run(["rescue", str(yard), str(tmp_path / "new.hwsched")]) == 1
+    assert run(["opening", "show", str(yard)]) == 4
+    assert f"hwsched project rescue {yard}" in capsys.readouterr().err
+    assert run(["project", "rescue", str(yard), str(tmp_path / "new.hwsched")]) == 1
     assert "left out: view later, which is none of a project" in capsys.readouterr().out
-    assert run(["rescue", str(yard), str(tmp_path / "new.hwsched"), "--json"]) == 4
-    assert run(["show", str(tmp_path / "new.hwsched"), "--json"]) == 0
+    assert run(["project", "rescue", str(yard), str(tmp_path / "new.hwsched"), "--json"]) == 4
+    assert run(["opening", "show", str(tmp_path / "new.hwsched"), "--json"]) == 0
+
+
+def test_a_damaged_project_is_shown_as_far_as_it_can_be_read_and_passes_nothing(sample_file, capsys):
+    # A page of the table of openings is overwritten, as a bad disk does.
+    with closing(sqlite3.connect(sample_file)) as database:
+        database.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+        (page,) = database.execute("SELECT rootpage FROM sqlite_master WHERE name = 'ix_opening_level_id'").fetchone()
+        (size,) = database.execute("PRAGMA page_size").fetchone()
+    content = bytearray(sample_file.read_bytes())
+    content[(page - 1) * size : page * size] = b"\xff" * size
+    sample_file.write_bytes(content)
+    for words in (
+        ["survey", "list", "openings"],
+        ["opening", "show", "M004"],
+        ["findings", "check", "--fail-on", "error"],
+    ):
+        capsys.readouterr()
+        status = run([*words[:2], str(sample_file), *words[2:], "--json"])
+        told = json.loads(capsys.readouterr().out)
+        assert status == (1 if words[1] == "check" else 4)
+        assert told["result"] is not None
+        assert "read only" in told["problems"][0]["message"]
+    assert run(["survey", "edit", str(sample_file), "M004", "leaf", "thickness_mm", "45 mm"]) == 3
+    assert "rescue" in capsys.readouterr().err
+    assert sample_file.read_bytes() == bytes(content)

@@ -85,8 +85,8 @@ def test_new_import_fit_check_print_undo(tmp_path, capsys):
     assert "(Thickness (in)): read '6/8'" in refused
     assert "(Hand): read 'sideways'" in refused
     assert "Nothing was changed" in refused
-    assert run(["survey", "import", project, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows"]) == 0
-    again = answer(capsys, "survey", "import", project, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows")
+    assert run(["survey", "import", project, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows"]) == 1
+    again = answer(capsys, "survey", "import", project, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows", status=1)
     assert (again["result"]["new_marks"], again["result"]["changed"], again["change_set"]) == ([], [], None)
     assert {problem["read"] for problem in again["problems"]} >= {"6/8", "sideways"}
     (outcome,) = result(capsys, "opening", "fit", project, "--mark", "M004")["openings"]

@@ -9,15 +9,17 @@ from hwsched.cli.command import run
 from hwsched.model import sqlite_file
 
 READING = (
-    "check", "show", "why MARK", "missing", "history", "power", "cost", "waivers", "attachments", "pieces MARK",
-    "settings", "people", "terms", "revision", "successors", "verify", "draw MARK inside out.svg",
-    "fit --since-upgrade --preview",
-    "print schedule", "print pick-list", "print packets", "print cost-estimate", "what-if --prefer cost",
+    "findings check", "opening show", "findings why MARK", "survey missing", "project history", "power show",
+    "parts cost", "findings waivers", "release attachments", "opening pieces MARK", "project settings",
+    "project people", "parts terms", "release revision", "parts successors", "project verify",
+    "opening draw MARK inside out.svg", "opening fit --since-upgrade --dry-run", "release print schedule",
+    "release print pick-list", "release print packets", "release print cost-estimate",
+    "opening what-if --prefer cost",
 )  # fmt: skip
 WRITING = (
-    "fit", "add NEW", "edit MARK opening hand LH", "remove MARK", "undo", "choose MARK unit X",
-    "settings --prefer cost",
-    "people --add ann --role specifier", "revision --freeze", "verify --accept", "import survey SURVEY",
+    "opening fit", "survey add NEW", "survey edit MARK opening hand LH", "survey remove MARK", "project undo",
+    "opening choose MARK unit X", "project settings --prefer cost", "project people --add ann --role specifier",
+    "release revision --freeze", "project verify --accept", "survey import SURVEY",
 )  # fmt: skip
 
 
@@ -34,9 +36,9 @@ def locked(sample_file, monkeypatch):
 def words_of(line, path, mark, folder):
     words = [{"MARK": mark}.get(word, word) for word in line.split()]
     words = [str(folder / word) if word.endswith(".svg") else word for word in words]
-    if words[0] == "print":
-        return [words[0], words[1], str(path), "--to", str(folder)]
-    return [words[0], str(path), *words[1:]]
+    if words[1] == "print":
+        return [*words[:2], str(path), *words[2:], "-o", str(folder)]
+    return [*words[:2], str(path), *words[2:]]
 
 
 @pytest.mark.parametrize("line", READING)
@@ -47,7 +49,7 @@ def test_what_only_reads_needs_no_right_to_write(locked, tmp_path, capsys, line)
     words = words_of(line, path, mark, tmp_path / "out")
     assert run(words) in (0, 1)
     told = capsys.readouterr()
-    if words[0] != "verify" and "--preview" not in line:
+    if words[1] != "verify" and "--dry-run" not in line:
         assert "opened to be read only: you have no permission to write" in told.err
     assert path.read_bytes() == before
     assert [each.name for each in path.parent.iterdir() if each.name.startswith(path.name)] == [path.name]
@@ -58,10 +60,10 @@ def test_what_writes_says_why_not(locked, tmp_path, capsys, line):
     path, mark = locked
     before = path.read_bytes()
     words = words_of(line, path, mark, tmp_path)
-    if words[0] == "import":
+    if words[1] == "import":
         survey = tmp_path / "doors.csv"
         survey.write_text("Mark,Hand\nA1,LH\n")
-        words = ["import", "survey", str(path), str(survey)]
+        words = ["survey", "import", str(path), str(survey)]
     assert run(words) == 3
     said = capsys.readouterr().err
     assert "read only: you have no permission to write" in said

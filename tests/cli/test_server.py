@@ -22,8 +22,8 @@ def yard(postgres_url):
         connection.execute(text(f"CREATE ROLE reader LOGIN PASSWORD '{SECRET}'"))
     server = urlsplit(postgres_url)
     address = f"postgresql://{server.netloc}/yard"
-    assert hwsched("new", address, "--name", "Yard").returncode == 0
-    assert hwsched("add", address, "101").returncode == 0
+    assert hwsched("project", "new", address, "--name", "Yard").returncode == 0
+    assert hwsched("survey", "add", address, "101").returncode == 0
     inside = create_engine(address.replace("postgresql://", "postgresql+psycopg://"), isolation_level="AUTOCOMMIT")
     with inside.connect() as connection:
         connection.execute(text("GRANT SELECT ON ALL TABLES IN SCHEMA public TO reader"))
@@ -39,14 +39,15 @@ def test_a_role_that_may_only_read_reads_and_what_it_would_write_is_refused(yard
     server, _ = yard
     address = f"postgresql://reader:{SECRET}@{server.hostname}:{server.port}/yard"
     reading = (
-        ("check", address), ("show", address), ("why", address, "101"), ("missing", address), ("history", address),
-        ("print", "schedule", address, "--to", str(tmp_path)), ("power", address),
-        ("verify", address), ("people", address),
+        ("findings", "check", address), ("opening", "show", address), ("findings", "why", address, "101"),
+        ("survey", "missing", address), ("project", "history", address),
+        ("release", "print", address, "schedule", "-o", str(tmp_path)), ("power", "show", address),
+        ("project", "verify", address), ("project", "people", address),
     )  # fmt: skip
     for words in reading:
         done = hwsched(*words, text=True)
         assert done.returncode == 0, (words, done.stderr)
-    done = hwsched("fit", address, text=True)
+    done = hwsched("opening", "fit", address, text=True)
     assert done.returncode == 3
     assert not [mark for mark in FAILURE_MARKS if mark in done.stderr]
     assert "permission denied" in done.stderr
@@ -61,7 +62,7 @@ def test_a_server_is_named_as_a_service_and_the_password_stands_in_a_file(yard, 
     passwords.write_text(f"{server.hostname}:{server.port}:yard:reader:{SECRET}\n")
     passwords.chmod(0o600)
     env = {"PGSERVICEFILE": str(tmp_path / "services.conf"), "PGPASSFILE": str(passwords)}
-    done = hwsched("check", "postgresql:///?service=yard", "--json", env=env, text=True)
+    done = hwsched("findings", "check", "postgresql:///?service=yard", "--json", env=env, text=True)
     assert done.returncode == 0, done.stderr
     assert {finding["mark"] for finding in json.loads(done.stdout)["result"]["findings"]} == {"101"}
 
@@ -75,10 +76,10 @@ def test_a_password_in_the_query_is_not_shown_when_all_went_well(yard, tmp_path)
         connection.execute(text("GRANT ALL ON SCHEMA public TO reader"))
     engine.dispose()
     asked = f"postgresql://{server.hostname}:{server.port}/yard?user=reader&password={SECRET}"
-    done = hwsched("new", asked, "--verbose", env={"HWSCHED_LOG": str(tmp_path)}, text=True)
+    done = hwsched("project", "new", asked, "--verbose", env={"HWSCHED_LOG": str(tmp_path)}, text=True)
     assert done.returncode == 0, done.stderr
-    shown = hwsched("history", asked, "--json", text=True)
-    again = hwsched("new", asked, text=True)
+    shown = hwsched("project", "history", asked, "--json", text=True)
+    again = hwsched("project", "new", asked, text=True)
     assert again.returncode == 4
     logged = "".join(path.read_text() for path in tmp_path.rglob("*") if path.is_file())
     for said in (done.stdout, done.stderr, shown.stdout, again.stderr, logged):

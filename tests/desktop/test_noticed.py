@@ -44,7 +44,7 @@ def test_what_was_changed_past_the_journal_is_said(window, qtbot, yard):
         database.execute("UPDATE opening SET hand = '<b>LH</b>'")
     opened(window, qtbot, yard)
     assert "M1: hand nothing -> <b>LH</b>" in window.project.noticed.text()
-    assert "hwsched verify" in window.project.noticed.text()
+    assert "hwsched project verify" in window.project.noticed.text()
     assert window.openings.register.total() == 1
     window.project.noticed.close()
 

@@ -58,7 +58,7 @@ def ran(tmp_path_factory):
     try:
         assert run(["project", "new", path, "--bare-unit", "in"]) == 0
         assert run(["parts", "import", path, str(SAMPLE / "catalogue.xlsx")]) == 0
-        assert run(["survey", "import", path, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows"]) == 0
+        assert run(["survey", "import", path, str(SAMPLE / "survey.xlsx"), "--accept", "good-rows"]) == 1
         with open_project(Path(path)) as project:
             (opening,) = openings_of_marks(project, ["M003"])
             place_unit(

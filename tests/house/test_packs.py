@@ -36,28 +36,33 @@ def test_the_guide_shows_the_example_as_it_is():
         assert (PACK / name).read_text(encoding="utf-8") in guide
 
 
+def findings_of(check):
+    """Return the findings that a check for machines told."""
+    return json.loads(check.stdout)["result"]["findings"]
+
+
 def test_an_installed_rule_is_in_the_rulebook_and_speaks(installed, tmp_path, sample_file):
-    told = run(installed, "rules", "quay-rain-hood", "--json")
+    told = run(installed, "findings", "rules", "quay-rain-hood", "--json")
     assert told.returncode == 0, told.stderr
-    (rule,) = json.loads(told.stdout)
+    (rule,) = json.loads(told.stdout)["result"]
     assert (rule["id"], rule["limits"][0]["value"]) == ("quay-rain-hood", 40.0)
-    plain = json.loads(run("", "check", sample_file, "--json").stdout)
+    plain = findings_of(run("", "findings", "check", sample_file, "--json"))
     assert not [f for f in plain if f["rule"] == "quay-rain-hood"]
     # What was worked out without the package does not count before it is worked out with it.
-    unfitted = run(installed, "check", sample_file, "--json")
+    unfitted = run(installed, "findings", "check", sample_file, "--json")
     assert "Worked out by an earlier version: " in unfitted.stderr
-    rules = {f["rule"] for f in json.loads(unfitted.stdout)}
+    rules = {f["rule"] for f in findings_of(unfitted)}
     assert "fit-out-of-date" in rules
     assert "quay-rain-hood" not in rules
-    assert run(installed, "fit", sample_file).returncode == 0
-    told = run(installed, "check", sample_file, "--json")
+    assert run(installed, "opening", "fit", sample_file).returncode == 0
+    told = run(installed, "findings", "check", sample_file, "--json")
     assert told.stderr == ""
-    found = json.loads(told.stdout)
+    found = findings_of(told)
     spoken = [f for f in found if f["rule"] == "quay-rain-hood"]
     assert spoken
     assert spoken[0]["values"] == {"needed_mm": 40.0, "overhang_mm": 0.0}
-    assert run(installed, "settings", sample_file, "--rule-off", "quay-rain-hood").returncode == 0
-    found = json.loads(run(installed, "check", sample_file, "--json").stdout)
+    assert run(installed, "project", "settings", sample_file, "--rule-off", "quay-rain-hood").returncode == 0
+    found = findings_of(run(installed, "findings", "check", sample_file, "--json"))
     assert not [f for f in found if f["rule"] == "quay-rain-hood"]
 
 
@@ -68,12 +73,12 @@ def test_an_installed_kind_has_its_sheet(installed, tmp_path, sample_file):
     sheet.append(["Part number", "Description", "Overhang [mm]"])
     sheet.append(["QR-50", "Rain hood, 50 mm", 50])
     book.save(tmp_path / "hoods.xlsx")
-    without = run("", "import", "catalogue", sample_file, tmp_path / "hoods.xlsx")
+    without = run("", "parts", "import", sample_file, tmp_path / "hoods.xlsx")
     assert without.returncode != 0
     assert "Rain hoods" in without.stderr or "part kind" in without.stderr
-    with_it = run(installed, "import", "catalogue", sample_file, tmp_path / "hoods.xlsx", "--json")
+    with_it = run(installed, "parts", "import", sample_file, tmp_path / "hoods.xlsx", "--json")
     assert with_it.returncode == 0, with_it.stderr
-    assert json.loads(with_it.stdout)["added"] == 1
+    assert json.loads(with_it.stdout)["result"]["counts"]["added_count"] == 1
 
 
 def test_a_package_that_cannot_be_taken_in_is_named(tmp_path):
@@ -86,7 +91,7 @@ def test_a_package_that_cannot_be_taken_in_is_named(tmp_path):
         ("hwsched.rules.power.supply_drop:RULE", "'supply-drop' is taken already by hwsched"),
     ):
         (info / "entry_points.txt").write_text(f"[hwsched.rules]\nbad = {value}\n")
-        told = run(tmp_path, "rules")
+        told = run(tmp_path, "findings", "rules")
         assert told.returncode != 0
         assert "broken-pack, entry point bad of hwsched.rules" in told.stderr
         assert said in told.stderr
@@ -103,10 +108,10 @@ def test_a_rule_of_supplies_comes_from_outside_and_one_of_what_nobody_judges_doe
     info.mkdir()
     (info / "METADATA").write_text("Metadata-Version: 2.1\nName: shelf-pack\nVersion: 1.0\n")
     (info / "entry_points.txt").write_text("[hwsched.rules]\nshelf = shelf_pack:LABELLED\n")
-    told = run(tmp_path, "rules", "supply-labelled")
+    told = run(tmp_path, "findings", "rules", "supply-labelled")
     assert told.returncode == 0, told.stderr
     assert "each supply with its circuits" in told.stdout
     (info / "entry_points.txt").write_text("[hwsched.rules]\nshelf = shelf_pack:SHELF\n")
-    told = run(tmp_path, "rules")
+    told = run(tmp_path, "findings", "rules")
     assert told.returncode != 0
     assert "rule shelf-filled judges 'shelf'; accepted: opening, supply, record" in told.stderr

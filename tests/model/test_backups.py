@@ -183,7 +183,7 @@ def test_a_damaged_project_is_put_back_and_kept_as_it_was(target):
     data = bytearray(target.read_bytes())
     data[4096::7] = b"\xff" * len(data[4096::7])
     target.write_bytes(data)
-    with pytest.raises(errors.DamagedProjectError, match="hwsched backups"):
+    with pytest.raises(errors.DamagedProjectError, match="hwsched project backups"):
         open_project(target)
     _, kept = restore(target, today().isoformat())
     assert marks(target) == ["1"]
@@ -257,7 +257,7 @@ def test_of_a_damaged_project_all_that_can_be_read_is_saved_and_the_rest_is_name
     for at in leaves[:2]:
         data[at : at + 8] = b"\xff" * 8
     target.write_bytes(data)
-    with pytest.raises(errors.DamagedProjectError, match="hwsched rescue"):
+    with pytest.raises(errors.DamagedProjectError, match="hwsched project rescue"):
         open_project(target)
     found = rescue(target, tmp_path / "new.hwsched")
     openings = next(each for each in found.tables if each.table == "opening")

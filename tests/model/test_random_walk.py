@@ -17,6 +17,7 @@ from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import StoredFit
 from hwsched.model.tables import ASSIGNED_PART, OPENING_TABLE
+from hwsched.model.verifying import verify
 from hwsched.operations.opening.hand_choices import choose_part, place_unit, release_part
 from hwsched.operations.opening.storing_fits import store_fits
 from hwsched.operations.project.history import redo, undo, undo_one
@@ -287,6 +288,12 @@ class Walk(RuleBasedStateMachine):
             for table in ("chosen_part", "placed_unit"):
                 here = [row for (name, _), row in rows.items() if name == table and row["opening_id"] == opening]
                 assert {row["lock_point_id"] for row in here} <= {row["id"] for row in points}
+
+    @invariant()
+    def nothing_was_changed_past_the_journal(self):
+        with self.project.reading() as connection:
+            found = verify(connection)
+        assert (found.tables, dict(found.sets)) == ((), {})
 
     @invariant()
     def versions_never_fall(self):

@@ -436,17 +436,20 @@ def test_settings_and_own_fields_are_taken_back_one_by_one(project, steps):
     _, opening = steps.insert(OPENING_TABLE, mark="1")
     [(_, project_id)] = [key for key in rows_of(project) if key[0] == "project"]
     ann, ben = By(project, "ann"), By(project, "ben")
-    ann.update(PROJECT, project_id, settings={"limits": {"a.x": 1.0}, "rules_off": ["b"]})
-    ben.update(PROJECT, project_id, settings={"limits": {"a.x": 1.0, "c.y": 2.0}, "rules_off": ["b", "d"]})
+    # What a new project has decided already stays as it is.
+    new = rows_of(project)["project", project_id]["settings"]
+    ann.update(PROJECT, project_id, settings={**new, "limits": {"a.x": 1.0}, "rules_off": ["b"]})
+    ben.update(PROJECT, project_id, settings={**new, "limits": {"a.x": 1.0, "c.y": 2.0}, "rules_off": ["b", "d"]})
     ann.update(OPENING_TABLE, opening, extra={"key_group": "AA"})
     ben.update(OPENING_TABLE, opening, extra={"key_group": "AA", "door_no": "7"})
     for _ in range(2):
         undo(project, who="ann")
     rows = rows_of(project)
-    assert rows["project", project_id]["settings"] == {"limits": {"c.y": 2.0}, "rules_off": ["d"]}
+    assert rows["project", project_id]["settings"] == {**new, "limits": {"c.y": 2.0}, "rules_off": ["d"]}
     assert rows["opening", opening]["extra"] == {"door_no": "7"}
     redo(project, who="ann")
     assert rows_of(project)["project", project_id]["settings"] == {
+        **new,
         "limits": {"a.x": 1.0, "c.y": 2.0},
         "rules_off": ["b", "d"],
     }

@@ -280,7 +280,7 @@ def test_a_file_that_was_changed_is_opened_and_says_so(tmp_path):
     with open_project(target) as project:
         first_, last = project.notices
         assert first_ == "changed past the journal: table opening, since change set 1: 1: rating 90 -> nothing"
-        assert f"hwsched verify {target}" in last
+        assert f"hwsched project verify {target}" in last
         edit_facts(project, "opening", first(project), {"hand": "LH"}, who="ann")
         # An edit in between hides nothing.
         assert ["rating 90 -> nothing" in each for each in told(project)] == [True]

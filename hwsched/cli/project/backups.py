@@ -16,7 +16,7 @@ class Copy(TypedDict):
 
     name: str
     file: str
-    bytes: int
+    byte_count: int
     newest: str | None
 
 
@@ -46,7 +46,7 @@ def _run(arguments: argparse.Namespace) -> int:
     copies = list_backups(arguments.project)
     result: Backups = {
         "copies": [
-            {"name": each.name, "file": str(each.path), "bytes": each.size, "newest": each.newest or None}
+            {"name": each.name, "file": str(each.path), "byte_count": each.size, "newest": each.newest or None}
             for each in copies
         ],
         "restored": restored,

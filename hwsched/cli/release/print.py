@@ -25,34 +25,48 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     parser.add_argument("document", choices=[*(line.name for line in LINES), "templates"], help="what to print")
     add_scope(parser)
-    add_output(parser, "folder to write into (default: here)", "--to", folder=True)
+    add_output(parser, "folder to write into (default: here); - is standard output, for one file", "--to", folder=True)
     parser.add_argument("--format", action="append", choices=("pdf", "xlsx", "ics"), help="default: all that it has")
     parser.add_argument("--issue", action="store_true", help="packets: write down that those that are ready went out")
     parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
 
 
 def _run(arguments: argparse.Namespace) -> int:
+    from contextlib import ExitStack
     from pathlib import Path
 
     from hwsched.cli.scope import openings_asked
-    from hwsched.cli.session import opened, print_json, progress_bar, said, who, wrong_usage
+    from hwsched.cli.session import (
+        goes_to_stream,
+        opened,
+        print_json,
+        progress_bar,
+        said,
+        who,
+        write_through,
+        wrong_usage,
+    )
     from hwsched.operations.release.issued_documents import issue_by_name
     from hwsched.operations.release.issued_packets import write_down_packets
     from hwsched.operations.release.project_view import project_view
+    from hwsched.writing import scratch_folder
 
     if arguments.issue and arguments.document != "packets":
         return wrong_usage("--issue goes with packets")
     with opened(arguments) as project:
         view = project_view(project, openings_asked(project, arguments))
-    with progress_bar("Print", arguments.json or arguments.quiet) as progress:
+    streamed = goes_to_stream(arguments.output)
+    if streamed and arguments.json:
+        return wrong_usage("what is printed and --json would both go to standard output")
+    with ExitStack() as stack:
+        folder = stack.enter_context(scratch_folder()) if streamed else Path(arguments.output or ".")
+        progress = stack.enter_context(progress_bar("Print", arguments.json or arguments.quiet))
         files = issue_by_name(
-            view,
-            arguments.document,
-            Path(arguments.output or "."),
-            arguments.format,
-            paper=arguments.paper,
-            progress=progress,
+            view, arguments.document, folder, arguments.format, paper=arguments.paper, progress=progress
         )
+        if streamed:
+            write_through(files, arguments.output)
+            files = []
     # After the files are written: what failed to print must not be down as handed out.
     issued: list[str] = []
     if arguments.issue:
@@ -61,7 +75,9 @@ def _run(arguments: argparse.Namespace) -> int:
         issued = [each.mark for each in view.openings if each.ready]
     printed: Printed = {"files": [str(path) for path in files], "document": arguments.document, "issued": issued}
     print_json(printed)
-    if len(files) > 4:
+    if streamed:
+        pass
+    elif len(files) > 4:
         said(arguments, f"Wrote {len(files)} files into {files[0].parent}")
     else:
         for path in files:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import sys
 from typing import TypedDict
 
-from hwsched.cli.verb import DONE, REJECTED, Verb
+from hwsched.cli.verb import DONE, FINDINGS, REJECTED, Verb
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -121,7 +121,10 @@ def _run(arguments: argparse.Namespace) -> int:
         said(arguments, "Nothing to change.")
     else:
         said(arguments, f"Change set {number} written.")
-    return REJECTED if problems and arguments.dry_run and arguments.accept == "all" else DONE
+    if not problems:
+        return DONE
+    # What was left out is said by the status too: a script must not take it for all.
+    return REJECTED if arguments.accept == "all" else FINDINGS
 
 
 def _result(preview: Preview, key: str | None) -> SurveyImport:

@@ -1,13 +1,34 @@
 """Saving what can be read of a project file into a new project."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 from hwsched.model import rescuing
 from hwsched.model.errors import ValueRefusedError
-from hwsched.model.project import place_of
+from hwsched.model.project import Project, open_project, place_of
 from hwsched.model.rescuing import Rescued
+from hwsched.model.schema import SUFFIX
 
-__all__ = ["Rescued", "rescue"]
+__all__ = ["Rescued", "rescue", "what_is_left"]
+
+
+@contextmanager
+def what_is_left(source: str | Path) -> Iterator[tuple[Project, Rescued]]:
+    """Open what can be read of a damaged project file, to be read only; raises ProjectError where nothing can.
+
+    Yields
+    ------
+    tuple
+        The project, made in a place of its own that goes with the block, and what was lost.
+    """
+    with TemporaryDirectory(prefix="hwsched-") as folder:
+        place = Path(folder) / f"rescued{SUFFIX}"
+        found = rescue(source, place)
+        with open_project(place) as project:
+            project.read_only = "it is damaged, and this is what can be read of it; hwsched project rescue saves that"
+            yield project, found
 
 
 def rescue(source: str | Path, target: str | Path) -> Rescued:

@@ -111,3 +111,5 @@ TOLERABLE = frozenset(
     }
 )  # fmt: skip
 """Ways that leave a file which opens: verbs work on it, or say what they have met."""
+DAMAGED = (_WRITTEN.keys() - {"a newer schema"} | {"garbled pages", "cut in half"}) - TOLERABLE
+"""Ways that leave a file of ours of which something can be read."""

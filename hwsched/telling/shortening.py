@@ -19,7 +19,7 @@ def shortened(text: str) -> str:
     """
     if len(text) <= _LONGEST:
         return text
-    return "".join(_line(line) for line in text.splitlines(keepends=True))
+    return "\n".join(_line(line) for line in text.split("\n"))
 
 
 def _line(line: str) -> str:

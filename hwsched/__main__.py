@@ -44,7 +44,11 @@ def main() -> int:
         status = _help()
         if status is not None:
             return status
-    import signal
+    try:
+        # Python's own modules for it take a moment in which there is no handler yet.
+        import signal
+    except KeyboardInterrupt:
+        _stopped_early()
 
     if signal.getsignal(signal.SIGINT) is signal.default_int_handler:
         signal.signal(signal.SIGINT, _stopped_early)

@@ -70,7 +70,10 @@ def answer(value: Any) -> None:
 
 def named_problem(**told: Any) -> dict[str, Any]:
     """Return a problem with all fields; see `PROBLEM_FIELDS`."""
-    return {name: told.get(name) for name in PROBLEM_FIELDS}
+    from hwsched.telling.shortening import shortened
+
+    problem = {name: told.get(name) for name in PROBLEM_FIELDS}
+    return {**problem, "message": shortened(str(told.get("message") or ""))}
 
 
 def add_problem(**told: Any) -> None:

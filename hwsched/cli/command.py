@@ -208,7 +208,13 @@ def _answered(entry: Entry, verb: Verb, arguments: argparse.Namespace) -> int:
         # What was found is found; that nothing was may lie in what is lost.
         status = CANNOT_OPEN
     if arguments.json and not verb.lines:
-        print_value(envelope(begun, status, written))
+        try:
+            print_value(envelope(begun, status, written))
+        except ValueError as error:
+            # What is no JSON, such as infinity; nothing of it was printed yet.
+            status = _failed(entry, error, written)
+            begun.result = None
+            print_value(envelope(begun, status, written))
     return status
 
 

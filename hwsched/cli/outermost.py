@@ -12,6 +12,8 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+_STOPPED = "hwsched: stopped; what was not finished was not written"
+
 
 def run_process(words: Sequence[str]) -> int:
     """Run one command line as a process of its own: with its log, its signals, its standard streams.
@@ -37,15 +39,18 @@ def run_process(words: Sequence[str]) -> int:
         sys.stdout.flush()
     except Stopped as stopped:
         status = stopped.status
-        print("hwsched: stopped; what was not finished was not written", file=sys.stderr)
+        print(_STOPPED, file=sys.stderr)
     except KeyboardInterrupt:
         status = INTERRUPTED
-        print("hwsched: stopped; what was not finished was not written", file=sys.stderr)
+        print(_STOPPED, file=sys.stderr)
     except OutputLostError as error:
         status = FAILED_INSIDE
         print(f"hwsched: {error}", file=sys.stderr)
     except Exception as error:
+        # A library may have made something else of the signal on its way.
         status = status_told() or _told_of(error)
+        if status_told() is not None:
+            print(_STOPPED, file=sys.stderr)
     leave_at_once(status)
     return status
 

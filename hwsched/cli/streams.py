@@ -20,6 +20,10 @@ if TYPE_CHECKING:
     from _typeshed import ReadableBuffer
 
 
+_LONG = 1000
+"""Letters from which on it is worth looking whether an error repeats more of what was typed than anybody reads."""
+
+
 class OutputLostError(Exception):
     """Standard output cannot be written; its message is for people."""
 
@@ -85,6 +89,10 @@ class Shown(io.TextIOWrapper):
             from hwsched.telling.masking import masked
 
             shown = masked(text)
+        if self._masks and len(text) > _LONG:
+            from hwsched.telling.shortening import shortened
+
+            shown = shortened(shown)
         super().write(escaped(shown))
         return len(text)
 

@@ -14,6 +14,7 @@ from typing import Any
 
 from hwsched.model.errors import ProjectError
 from hwsched.model.schema import HEAD, SUFFIX
+from hwsched.model.sound_values import check_asked
 from hwsched.model.sqlite_file import check_file, connected, refusal_of
 
 
@@ -35,7 +36,7 @@ def plain_rows(address: str, query: str) -> list[dict[str, Any]] | None:
     Raises
     ------
     ProjectError
-        As `check_file`.
+        As `check_file`; and where a table that is read holds what does not belong there.
     """
     path = Path(address)
     if "://" in address or path.suffix.casefold() != SUFFIX or check_file(path) != HEAD:
@@ -43,6 +44,7 @@ def plain_rows(address: str, query: str) -> list[dict[str, Any]] | None:
     try:
         with closing(connected(path, sqlite3.PARSE_DECLTYPES)) as database:
             database.execute("PRAGMA query_only = ON")
+            check_asked(path, database, query)
             found = database.execute(query)
             names = [column[0] for column in found.description]
             return [dict(zip(names, row, strict=True)) for row in found]

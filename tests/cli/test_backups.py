@@ -8,6 +8,7 @@ from datetime import date
 import pytest
 
 from hwsched.cli.command import run
+from tests.cli.answers import answer
 
 
 @pytest.fixture
@@ -95,3 +96,8 @@ def test_a_damaged_project_is_shown_as_far_as_it_can_be_read_and_passes_nothing(
     assert run(["survey", "edit", str(sample_file), "M004", "leaf", "thickness_mm", "45 mm"]) == 3
     assert "rescue" in capsys.readouterr().err
     assert sample_file.read_bytes() == bytes(content)
+
+
+def test_of_a_project_that_is_not_there_and_has_no_copies_that_is_said(tmp_path, capsys):
+    told = answer(capsys, "project", "backups", str(tmp_path / "none.hwsched"), status=4)
+    assert "none.hwsched, and no copy of it" in told["problems"][0]["message"]

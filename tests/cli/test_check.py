@@ -161,3 +161,14 @@ def test_of_two_marks_alike_but_for_their_letters_neither_is_guessed(yard, capsy
         assert run(["survey", "add", yard, mark]) == 0
     assert result(capsys, "opening", "show", yard, "gate a")["openings"][0]["mark"] == "gate a"
     assert answer(capsys, "opening", "show", yard, "GATE A", status=REFUSED)["result"] is None
+
+
+def test_where_nothing_is_checked_nothing_passes(yard, tmp_path, capsys):
+    assert check(capsys, yard, "--where", "level = 99")["findings"] == []
+    told = answer(capsys, "findings", "check", yard, "--where", "level = 99", "--fail-on", "error", status=NOT_JUDGED)
+    assert [each["message"] for each in told["problems"]] == [
+        "no opening was checked: none is there, or none is as asked; that passes nothing"
+    ]
+    empty = str(tmp_path / "empty.hwsched")
+    assert run(["project", "new", empty]) == 0
+    assert "no opening was checked" in spoken(capsys, empty, "--fail-on", "note", status=NOT_JUDGED).err

@@ -3,6 +3,8 @@
 import csv
 import io
 import json
+import sqlite3
+from contextlib import closing
 
 import pytest
 from jsonschema import Draft202012Validator
@@ -102,3 +104,22 @@ def test_the_project_may_be_said_elsewhere(sample_file, capsys, monkeypatch):
     assert told(capsys, "survey", "list", "buildings")["rows"] == rows
     # What is said on the line counts before what the environment says.
     assert run(["survey", "list", str(sample_file.with_name("none.hwsched")), "buildings"]) == 4
+
+
+@pytest.mark.parametrize(
+    "statement",
+    [
+        "UPDATE opening SET stair = 'maybe' WHERE mark = 'M004'",
+        "UPDATE opening SET rise_m = 9e999 WHERE mark = 'M004'",
+        "UPDATE opening SET extra = '{' WHERE mark = 'M004'",
+        "UPDATE opening SET notes = x'00ff' WHERE mark = 'M004'",
+    ],
+)
+def test_a_value_of_another_kind_is_named_and_not_listed(statement, sample_file, capsys):
+    with closing(sqlite3.connect(sample_file)) as database, database:
+        database.execute(statement)
+    assert run(["survey", "list", str(sample_file), "openings", "--json"]) == 4
+    (problem, *_) = json.loads(capsys.readouterr().out)["problems"]
+    assert "is damaged: in table opening, row " in problem["message"]
+    # A list that reads other tables has nothing to do with it.
+    assert run(["parts", "list", str(sample_file), "parts", "--json"]) == 0

@@ -450,3 +450,46 @@ def test_the_table_of_statuses_is_in_the_help_and_in_the_guide():
     for status, meaning in STATUSES:
         assert f"{status:>3}  {meaning}" in shown
         assert f"| {status} | {meaning} |" in guide
+
+
+@pytest.mark.parametrize("signalled", ["SIGINT", "SIGTERM"])
+def test_a_signal_of_which_a_library_makes_something_else_is_still_said(signalled):
+    code = (
+        "import os, signal, sys\n"
+        "from hwsched.cli import command\n"
+        "from hwsched.cli.signals import Stopped\n"
+        "def converting(*_, **__):\n"
+        "    try:\n"
+        f"        os.kill(os.getpid(), signal.{signalled})\n"
+        "    except Stopped as stopped:\n"
+        "        raise RuntimeError('in the middle of something') from stopped\n"
+        "command.run = converting\n"
+        "from hwsched.__main__ import main\nsys.exit(main())\n"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=False)
+    assert done.returncode == {"SIGINT": 130, "SIGTERM": 143}[signalled]
+    assert done.stderr == "hwsched: stopped; what was not finished was not written\n"
+
+
+def test_stopped_as_python_loads_its_own_modules_for_signals(tmp_path):
+    code = (
+        "import os, sys, importlib.abc, signal\n"
+        "class Stop(importlib.abc.MetaPathFinder):\n"
+        "    def find_spec(self, name, path=None, target=None):\n"
+        "        if name == 'signal':\n"
+        "            os.kill(os.getpid(), 2)\n"
+        "sys.meta_path.insert(0, Stop())\n"
+        "from hwsched.__main__ import main\n"
+        "del sys.modules['signal']\n"
+        "sys.argv[1:] = ['project', 'history', 'none.hwsched']\nsys.exit(main())\n"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=False)
+    assert done.returncode == 130
+    assert done.stderr == "hwsched: stopped; nothing was begun\n"
+
+
+def test_what_was_typed_is_not_repeated_by_the_screenful(sample_file):
+    done = hwsched("survey", "edit", sample_file, "x" * 100_000, "opening", "notes", "seen", "--json", text=True)
+    assert done.returncode == 3
+    assert max(map(len, done.stderr.splitlines())) <= 1_000
+    assert len(json.loads(done.stdout)["problems"][0]["message"]) <= 1_000

@@ -32,6 +32,7 @@ from hwsched.model.tables import (
     SUPPLY_TABLE,
     WAIVER,
 )
+from hwsched.model.value_kinds import value_checks
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part, place_unit
 from hwsched.operations.opening.storing_fits import store_fits
@@ -127,7 +128,7 @@ def newest_shape() -> str:
         create_project(path, "New").close()
         with closing(sqlite3.connect(path)) as database:
             tables = {name: sorted(phrases) for name, phrases in sorted(read_shape(database).items())}
-    return json.dumps({"revision": HEAD, "tables": tables}, indent=1) + "\n"
+    return json.dumps({"revision": HEAD, "tables": tables, "values": value_checks()}, indent=1) + "\n"
 
 
 if __name__ == "__main__":

@@ -16,6 +16,7 @@ from hwsched.telling.characters import escaped, hidden_in
 from hwsched.telling.crash import crash_report, save_report
 from hwsched.telling.log import LastLines
 from hwsched.telling.masking import masked, without_person
+from hwsched.telling.shortening import shortened
 
 MODULES = sorted(module.name for module in pkgutil.iter_modules(package.__path__))
 
@@ -142,3 +143,15 @@ def test_what_steers_is_found_and_written_out():
     for text in ("plain", "two\nlines\tand a tab", "Süd 北 → ½", "\U0001f6aa"):
         assert escaped(text) == text
         assert hidden_in(text) == ""
+
+
+def test_a_line_is_shortened_in_its_middle_and_the_others_are_as_they_were():
+    long = "x" * 5_000
+    said = shortened(f"one\n'{long}' is none; accepted: 1, 2\nthree")
+    one, cut, three = said.splitlines()
+    assert (one, three) == ("one", "three")
+    assert cut.startswith("'xxx")
+    assert cut.endswith("xxx' is none; accepted: 1, 2")
+    # 5000 letters and 26 others, of which 900 stay.
+    assert "(4126 letters left out)" in cut
+    assert len(cut) < 1_000

@@ -25,7 +25,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "--fail-on",
         choices=SEVERITIES,
         help="exit status 1 when an unwaived finding is as bad as this or worse; else 5 when an opening is not judged: "
-        "changed since it was worked out, worked out by an earlier version or never, to measure, without a fit",
+        "changed since it was worked out, worked out by an earlier version or never, to measure, without a fit; "
+        "or when there is no opening at all",
     )
     parser.add_argument(
         "--fit", action="store_true", help="first work out what is not, or no longer, worked out; that is a step"
@@ -61,6 +62,9 @@ def _run(arguments: argparse.Namespace) -> int:
         return DONE
     # An opening that nobody can judge does not pass: silence of the rules is no consent.
     _tell_unjudged(result["not_judged"])
+    if not checked:
+        _tell_nothing_checked()
+        return NOT_JUDGED
     return FINDINGS if found(checked, arguments.fail_on) else NOT_JUDGED if counts.not_judged_count else DONE
 
 
@@ -82,6 +86,16 @@ def _tell(checked: Sequence[Checked]) -> None:
             waived = f" (waived: {finding.waived_by})" if finding.waived else ""
             print(f"{each.given.opening.mark}: {finding.severity}{waived}: {finding.rule}: {finding.message}")
             print(f"    cure: {finding.cure}")
+
+
+def _tell_nothing_checked() -> None:
+    import sys
+
+    from hwsched.cli.answering import add_problem
+
+    message = "no opening was checked: none is there, or none is as asked; that passes nothing"
+    print(f"hwsched: {message}", file=sys.stderr)
+    add_problem(message=message)
 
 
 def _tell_unjudged(rows: Sequence[NotJudged]) -> None:

@@ -62,8 +62,7 @@ def choose_part(
     ValueRefusedError, MissingRowError, ConflictError
         And nothing is changed.
     """
-    if role not in ROLES:
-        raise ValueRefusedError("role", f"'{role}' is no role; accepted: {', '.join(ROLES)}")
+    _check_role(role)
     if not isfinite(quantity) or quantity <= 0:
         raise ValueRefusedError("quantity", f"{quantity:g} cannot be; accepted: more than 0")
     row = {"opening_id": opening_id, "role": role, "part": part, "quantity": quantity}
@@ -110,11 +109,15 @@ def write_choices(change: Change, choices: Mapping[str, Sequence[Chosen]]) -> No
 def release_part(
     project: Project, opening_id: str, role: str, *, who: str, point: str | None = None, base: int | None = None
 ) -> Changes:
-    """Leave a role at a lock point to the fit again; raises MissingRowError."""
+    """Leave a role at a lock point to the fit again; raises ValueRefusedError, MissingRowError."""
     with project.change("release-part", f"Release {role}", who, base=base) as change:
         at = _point(change, opening_id, point)
         change.summary = f"Leave the {role} of {_said(change, opening_id, at)} to the fit"
-        change.delete(CHOSEN_PART, _chosen(change, at.id, role))
+        found = _chosen(change, at.id, role)
+        if not found:
+            # A choice that an earlier version stored may have a role that is none any more.
+            _check_role(role)
+        change.delete(CHOSEN_PART, found)
     return Changes.of(change)
 
 
@@ -181,6 +184,11 @@ def release_unit(
         change.summary = f"Leave the unit's place of {_said(change, opening_id, at)} to the fit"
         change.delete(PLACED_UNIT, _placed(change, at.id))
     return Changes.of(change)
+
+
+def _check_role(role: str) -> None:
+    if role not in ROLES:
+        raise ValueRefusedError("role", f"'{role}' is no role; accepted: {', '.join(ROLES)}")
 
 
 def _point(change: Change, opening_id: str, point: str | None) -> LockPoint:

@@ -4,21 +4,27 @@ from pathlib import Path
 
 from hwsched.model import backups
 from hwsched.model.backups import Backup
-from hwsched.model.errors import ValueRefusedError
+from hwsched.model.errors import MissingProjectError, ValueRefusedError
 from hwsched.model.project import place_of
 
 __all__ = ["Backup", "list_backups", "restore"]
 
 
 def list_backups(target: str | Path) -> list[Backup]:
-    """Return the copies of a project, the oldest day first.
+    """Return the copies of a project, the oldest day first; of one that is lost too.
 
     Raises
     ------
+    MissingProjectError
+        Where there is neither a copy nor the project.
     ValueRefusedError
         For a database on a server, whose copies are its keeper's.
     """
-    return backups.backups_of(_file(target))
+    path = _file(target)
+    found = backups.backups_of(path)
+    if not found and not path.is_file():
+        raise MissingProjectError(f"there is no project at {path}, and no copy of it")
+    return found
 
 
 def restore(target: str | Path, name: str) -> tuple[Backup, Path | None]:

@@ -40,6 +40,8 @@ def test_a_part_is_chosen_changed_and_released(project, opening):
     assert release_part(project, opening, "cylinder", who="ann").number is None
     undo(project, who="ann")
     assert len(given(project, opening).chosen) == 2
+    with pytest.raises(errors.ValueRefusedError, match=r"'cylnder' is no role; accepted: .*cylinder"):
+        release_part(project, opening, "cylnder", who="ann")
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,62 @@
+"""What belongs in each column of a project file, as SQL that is true of any other value.
+
+It is written down beside the shape of the newest schema by ``python -m tests.model.saved_projects``, and read from
+there by `hwsched.model.sound_values`.
+"""
+
+import sys
+from typing import Final
+
+from sqlalchemy import Boolean, Column, Float, Integer, LargeBinary
+from sqlalchemy.types import TypeEngine
+
+from hwsched.model.columns import ExactText, JsonText
+from hwsched.model.sound_values import Checks
+from hwsched.model.tables import METADATA
+
+_LARGEST: Final = sys.float_info.max
+_TEXTS: Final[dict[type, str]] = {ExactText: "an amount"}
+
+
+def value_checks() -> Checks:
+    """Return the checks of every table."""
+    found: Checks = {}
+    for table in METADATA.tables.values():
+        key = next(iter(table.primary_key.columns))
+        found[str(table.name)] = [_check(each) for each in (key, *(each for each in table.columns if each is not key))]
+    return found
+
+
+def _check(column: Column[object]) -> tuple[str, str, str]:
+    kinds, belongs = _kinds(column.type)
+    name = f'"{column.name}"'
+    wrong = f"typeof({name}) NOT IN ({kinds}, 'null')"
+    if isinstance(column.type, JsonText):
+        # What a new row holds tells which of the two it is.
+        kind = "array" if column.info.get("blank") == [] else "object"
+        wrong = f"({wrong} OR NOT json_valid({name}) OR json_type({name}) <> '{kind}')"
+        belongs = f"JSON, an {kind}"
+    elif isinstance(column.type, ExactText):
+        wrong = f"({wrong} OR {name} GLOB '*[^0-9.E+-]*' OR {name} NOT GLOB '*[0-9]*')"
+    elif isinstance(column.type, Float):
+        # SQLite turns what is not a number into null; infinity it keeps.
+        wrong = f"({wrong} OR abs({name}) > {_LARGEST!r})"
+    elif isinstance(column.type, Boolean):
+        wrong = f"({wrong} OR {name} NOT IN (0, 1))"
+    elif column.info.get("holds") == "date":
+        wrong, belongs = f"({wrong} OR date({name}, '+0 days') IS NOT {name})", "a date as 2031-02-03"
+    elif column.info.get("holds") == "json":
+        wrong, belongs = f"({wrong} OR NOT json_valid({name}))", "JSON"
+    return str(column.name), wrong, belongs
+
+
+def _kinds(type_: TypeEngine[object]) -> tuple[str, str]:
+    if isinstance(type_, Float):
+        return "'real', 'integer'", "a number"
+    if isinstance(type_, Boolean):
+        return "'integer'", "yes or no"
+    if isinstance(type_, Integer):
+        return "'integer'", "a whole number"
+    if isinstance(type_, LargeBinary):
+        return "'blob'", "the content of a file"
+    return "'text'", _TEXTS.get(type(type_), "text")

@@ -1,8 +1,6 @@
 """The main job on 10,000 openings, as ratios to openpyxl's bare reading of the same workbook, all in one run."""
 
 import resource
-import subprocess
-import sys
 import time
 from dataclasses import replace
 from decimal import Decimal
@@ -53,9 +51,9 @@ def job(tmp_path_factory):
     project.close()
 
 
-def test_import_within_seven_tenths_of_bare_reading(job):
-    print(f"\nR {job[0]:.2f} s; import {job[1] / job[0]:.2f} R (at most 0.7)")
-    assert job[1] <= 0.7 * job[0]
+def test_import_within_two_thirds_of_bare_reading(job):
+    print(f"\nR {job[0]:.2f} s; import {job[1] / job[0]:.2f} R (at most 0.66)")
+    assert job[1] <= 0.66 * job[0]
 
 
 def test_fit_within_one_reading_and_check_within_four_tenths(job):
@@ -109,16 +107,3 @@ def test_alternatives_against_1000_parts_within_a_twentieth(job):
     assert any(alternatives(given) for given in inputs)
     print(f"\nalternatives against 1,000 parts: R/{bare_s / times[4]:.0f}; best alone R/{bare_s / fits[4]:.0f} (R/20)")
     assert times[4] <= bare_s / 20
-
-
-def test_help_within_three_bare_interpreters():
-    def run(*words):
-        return min(
-            clocked(lambda: subprocess.run([sys.executable, *words], capture_output=True, check=True))[0]
-            for _ in range(9)
-        )
-
-    run("-m", "hwsched", "--help")
-    ratio = run("-m", "hwsched", "--help") / run("-c", "pass")
-    print(f"\nhelp: {ratio:.2f} bare interpreters (at most 3)")
-    assert ratio <= 3

@@ -89,7 +89,7 @@ UNKNOWN = {
     "findings waive": "findings waive P case-offset-taken NOSUCH --person Doe --reason seen",
     "findings rules": "findings rules NOSUCH",
     "release list": "release list P revisions NOSUCH",
-    "release revision": "release revision P --show A NOSUCH",
+    "release revision": "release revision P --show B NOSUCH",
     "release attach": "release attach P NOSUCH F/survey.csv",
     "release attachments": "release attachments P NOSUCH",
     "release detach": "release detach P NOSUCH",

@@ -1,10 +1,16 @@
 """The command line's entry: `hwsched` and `python -m hwsched`."""
 
+from __future__ import annotations
+
 import os
 import sys
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import NoReturn
 
-def _stopped_early(*_: object) -> None:
+
+def _stopped_early(*_: object) -> NoReturn:
     """End a process that has not begun its work: there is nothing to clear away, and nothing to say but that."""
     os.write(2, b"hwsched: stopped; nothing was begun\n")
     os._exit(130)
@@ -36,6 +42,14 @@ _INTERRUPTED = 130
 
 def main() -> int:
     """Run one command; returns the exit status."""
+    try:
+        return _run()
+    except KeyboardInterrupt:
+        # Before there is a handler: Python's own modules for signals take a moment to load.
+        return _stopped_early()
+
+
+def _run() -> int:
     if "_ARGCOMPLETE" in os.environ:
         from hwsched.cli.completing import complete
 
@@ -44,11 +58,7 @@ def main() -> int:
         status = _help()
         if status is not None:
             return status
-    try:
-        # Python's own modules for it take a moment in which there is no handler yet.
-        import signal
-    except KeyboardInterrupt:
-        _stopped_early()
+    import signal
 
     if signal.getsignal(signal.SIGINT) is signal.default_int_handler:
         signal.signal(signal.SIGINT, _stopped_early)

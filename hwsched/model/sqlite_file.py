@@ -280,6 +280,13 @@ def make_file(path: Path, fill: Callable[[Path], None]) -> None:
         _take_name(draft, path)
     except OSError as error:
         raise ProjectError(f"{path} cannot be made: {error.strerror or error}") from error
+    except Exception as error:
+        # As SQLite itself raised it, below whatever stands between.
+        cause = getattr(error, "orig", error)
+        refused = refusal_of(path, cause) if isinstance(cause, sqlite3.Error) else None
+        if refused is None:
+            raise
+        raise refused from error
     finally:
         for leftover in (draft, Path(f"{draft}-wal"), Path(f"{draft}-shm"), Path(f"{draft}-journal")):
             leftover.unlink(missing_ok=True)

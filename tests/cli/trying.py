@@ -25,7 +25,7 @@ from hwsched.cli.answering import named, schema_of
 from hwsched.cli.command import run
 from hwsched.cli.outermost import run_process
 from hwsched.cli.parsing import parser_of
-from hwsched.cli.verb import HUNG_UP, STATUSES, TERMINATED
+from hwsched.cli.verb import HUNG_UP, INTERRUPTED, STATUSES, TERMINATED
 from hwsched.model.project import open_project
 from hwsched.operations.project.verifying import verify
 from tests.cli.answers import ENVELOPE, closed
@@ -51,6 +51,8 @@ class Outcome:
     """Whether in a process of its own."""
     closed: bool = False
     """Whether standard output leads nowhere."""
+    ended: bool = False
+    """Whether it was stopped when all was done."""
 
     def __str__(self) -> str:
         words = " ".join(word if len(word) < 200 else f"{word[:20]}...({len(word)})" for word in self.words)
@@ -88,7 +90,18 @@ def run_apart(words: Sequence[str], folder: Path, *, to: str = "", env: Mapping[
     return Outcome(words, done.returncode, done.stdout.decode(encoding), done.stderr.decode(encoding), closed=bool(to))
 
 
-_REACHED = "import os, sys; from hwsched.__main__ import main; os.write(2, b'up\\n'); sys.exit(main())"
+_REACHED = """
+import os, sys
+from hwsched.__main__ import main
+class Asked(dict):
+    def __contains__(self, name):
+        os.environ = real
+        os.write(2, b"up\\n")
+        return name in real
+real, os.environ = os.environ, Asked()
+sys.exit(main())
+"""
+"""Says so when the entry has asked the environment, which is the first that it does."""
 
 
 def run_interrupted(words: Sequence[str], folder: Path, after_s: float) -> Outcome:
@@ -103,6 +116,9 @@ def run_interrupted(words: Sequence[str], folder: Path, after_s: float) -> Outco
         process.wait(after_s)
     process.send_signal(signal.SIGINT)
     out, err = process.communicate(timeout=LONGEST_S)
+    if process.returncode == -signal.SIGINT:
+        # All is done, and the interpreter is ending: the system itself stops it, which a shell shows so.
+        return Outcome(words, INTERRUPTED, out, err, ended=True)
     return Outcome(words, process.returncode, out, err)
 
 
@@ -188,10 +204,10 @@ def complaints(outcome: Outcome, spelling: str, fitting: set[int], *, names_rows
         except ValueError as error:
             found.append(f"standard output is not one JSON value: {error}")
         else:
-            found += _of_envelope(answered, spelling, outcome.status)
+            found += _of_envelope(answered, spelling, 0 if outcome.ended else outcome.status)
             if isinstance(answered, dict):
                 told = "\n".join(str(each.get("message")) for each in answered.get("problems", ()))
-    if outcome.status not in PASSED and outcome.status != 6 and not outcome.err.strip():
+    if outcome.status not in PASSED and not outcome.ended and not outcome.err.strip():
         found.append("refused without a word")
     messages += told
     if not names_rows and (match := _IDENTIFIER.search(messages)):

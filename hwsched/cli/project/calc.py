@@ -14,6 +14,10 @@ if TYPE_CHECKING:
 
     from hwsched.calc.calculator import Calculator, Field
 
+_USAGE = """usage: hwsched project calc NAME < input.jsonl    (one JSON object a line in, one a line out)
+       hwsched project calc --help NAME
+"""
+
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("name", nargs="?", help="which calculator; without it, all are listed")
@@ -25,8 +29,7 @@ def _run(arguments: argparse.Namespace) -> int:
     if arguments.help and arguments.name is None and not arguments.json:
         from hwsched.calc import LINES
 
-        print("usage: hwsched project calc NAME < input.jsonl    (one JSON object a line in, one a line out)")
-        print("       hwsched project calc --help NAME\n")
+        print(_USAGE)
         print("\n".join(f"  {line.name}" for line in LINES))
         return DONE
     import json
@@ -45,11 +48,9 @@ def _run(arguments: argparse.Namespace) -> int:
             sys.stdout.write(json.dumps(_described(each)) + "\n")
         return DONE
     if calculator is None:
-        print("usage: hwsched project calc NAME < input.jsonl    (one JSON object a line in, one a line out)")
-        print("       hwsched project calc --help NAME\n")
         wide = max(len(c.name) for c in CALCULATORS)
-        for each in CALCULATORS:
-            print(f"  {each.name:<{wide}}  {each.title}")
+        listed = "\n".join(f"  {each.name:<{wide}}  {each.title}" for each in CALCULATORS)
+        print(f"{_USAGE}\n{listed}", file=sys.stderr)
         return WRONG_USAGE
     if arguments.help:
         print("\n".join(_description(calculator)))

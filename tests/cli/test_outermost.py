@@ -471,6 +471,26 @@ def test_a_signal_of_which_a_library_makes_something_else_is_still_said(signalle
     assert done.stderr == "hwsched: stopped; what was not finished was not written\n"
 
 
+@pytest.mark.parametrize("signalled", ["SIGINT", "SIGTERM"])
+def test_a_signal_at_a_place_whose_exceptions_python_drops_is_not_lost(signalled):
+    code = (
+        "import os, signal, sys, time, weakref\n"
+        "from hwsched.cli import command\n"
+        "class Thing: pass\n"
+        "def dropping(*_, **__):\n"
+        "    thing = Thing()\n"
+        f"    reference = weakref.ref(thing, lambda _: os.kill(os.getpid(), signal.{signalled}))\n"
+        "    del thing\n"
+        "    time.sleep(30)\n"
+        "    return 0\n"
+        "command.run = dropping\n"
+        "from hwsched.__main__ import main\nsys.exit(main())\n"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=False)
+    assert done.returncode == {"SIGINT": 130, "SIGTERM": 143}[signalled]
+    assert done.stderr == "hwsched: stopped; what was not finished was not written\n"
+
+
 def test_stopped_as_python_loads_its_own_modules_for_signals(tmp_path):
     code = (
         "import os, sys, importlib.abc, signal\n"

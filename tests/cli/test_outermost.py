@@ -215,6 +215,25 @@ def test_a_console_without_a_character_shows_it_written_out(env, tmp_path):
     assert "B→1" in json.dumps(json.loads(told.decode(encoding)), ensure_ascii=False)
 
 
+def test_a_name_that_the_locale_cannot_say_is_refused_and_not_taken_for_missing(tmp_path):
+    env = {"LC_ALL": "C", "PYTHONCOERCECLOCALE": "0", "PYTHONUTF8": "0"}
+    there = tmp_path / "Süd.hwsched"
+    assert run(["project", "new", str(there)]) == 0
+    before = there.read_bytes()
+    for words in (
+        ("project", "history", there),
+        ("project", "new", tmp_path / "Nord → Süd.hwsched"),
+        ("survey", "form", "-o", tmp_path / "Süd.xlsx"),
+    ):
+        done = hwsched(*words, "--json", env=env, text=True)
+        assert done.returncode == 3
+        (problem,) = json.loads(done.stdout)["problems"]
+        assert "in this locale (ascii) no file can be named with" in problem["message"]
+        assert "LC_ALL=C.UTF-8" in clean(done.stderr)
+    assert there.read_bytes() == before
+    assert [each.name for each in tmp_path.iterdir()] == [there.name]
+
+
 WITHOUT = """
 import importlib.abc, sys
 class Missing(importlib.abc.MetaPathFinder):

@@ -5,6 +5,7 @@ from collections.abc import Callable
 from contextlib import ExitStack
 from pathlib import Path
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.jobs import Failure
@@ -12,6 +13,7 @@ from hwsched.desktop.last_resort import LastResort, Signals, qt_messages_logged
 from hwsched.desktop.trouble import tell_failure
 from hwsched.desktop.window import Window
 from hwsched.telling.log import faults_logged
+from hwsched.telling.signals_held import signals_held
 
 
 def run_desktop(target: str | None, who: str, *, cannot_open: Callable[[str], None]) -> int:
@@ -34,16 +36,18 @@ def run_desktop(target: str | None, who: str, *, cannot_open: Callable[[str], No
     with ExitStack() as around:
         around.enter_context(qt_messages_logged(cannot_open))
         around.enter_context(faults_logged())
-        present = QApplication.instance()
-        application = present if isinstance(present, QApplication) else QApplication(sys.argv[:1])
-        application.setApplicationName("hwsched")
-        window = Window(who)
-        last_resort = LastResort(application)
-        last_resort.came.connect(lambda error: tell_failure(Failure("", error, None, doing="the desktop"), window))
-        around.enter_context(last_resort.in_force())
-        signals = Signals(application)
-        around.enter_context(signals.in_force())
-        signals.came.connect(lambda status: _end(application, window, status))
+        # An exception out of a handler would be lost in Qt, which calls Python as it makes the window.
+        with signals_held():
+            present = QApplication.instance()
+            application = present if isinstance(present, QApplication) else QApplication(sys.argv[:1])
+            application.setApplicationName("hwsched")
+            window = Window(who)
+            last_resort = LastResort(application)
+            last_resort.came.connect(lambda error: tell_failure(Failure("", error, None, doing="the desktop"), window))
+            around.enter_context(last_resort.in_force())
+            signals = Signals(application)
+            around.enter_context(signals.in_force())
+            signals.came.connect(lambda status: _end(application, window, status))
         window.show()
         if target is not None:
             window.project.open_project(target if "://" in target else str(Path(target)))
@@ -52,6 +56,10 @@ def run_desktop(target: str | None, who: str, *, cannot_open: Callable[[str], No
 
 def _end(application: QApplication, window: Window, status: int) -> None:
     """Close as a person would, but whatever is said on the way: nobody may be there to read it."""
+    if not application.thread().loopLevel():
+        # It still opens the project: told to end before its loop runs, Qt would forget that and run for ever.
+        QTimer.singleShot(0, application, lambda: _end(application, window, status))
+        return
     window.frame.jobs.wait()
     window.close()
     application.exit(status)

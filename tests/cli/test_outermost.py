@@ -267,6 +267,29 @@ def test_without_a_display_the_desktop_is_4(env):
     assert len(done.stderr.strip().splitlines()) <= 2
 
 
+STOPPED_IN_DESKTOP = """
+import os, signal, sys
+from hwsched.desktop import window
+own = window.Window.{method}
+def told(self, *words):
+    own(self, *words)
+    os.kill(os.getpid(), signal.SIGINT)
+window.Window.{method} = told
+from hwsched.__main__ import main
+sys.exit(main())
+"""
+
+
+@pytest.mark.parametrize("method", ["__init__", "show"])
+def test_the_desktop_is_stopped_before_its_loop_runs(method, sample_file):
+    done = subprocess.run(
+        [sys.executable, "-c", STOPPED_IN_DESKTOP.format(method=method), "project", "desktop", str(sample_file)],
+        capture_output=True, text=True, timeout=60, check=False,
+    )  # fmt: skip
+    assert done.returncode == 130
+    clean(done.stderr)
+
+
 EARLY = [
     "argparse",
     "hwsched.cli.command",

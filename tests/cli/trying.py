@@ -115,7 +115,12 @@ def run_interrupted(words: Sequence[str], folder: Path, after_s: float) -> Outco
     with contextlib.suppress(subprocess.TimeoutExpired):
         process.wait(after_s)
     process.send_signal(signal.SIGINT)
-    out, err = process.communicate(timeout=LONGEST_S)
+    try:
+        out, err = process.communicate(timeout=LONGEST_S)
+    except subprocess.TimeoutExpired:
+        process.kill()
+        process.communicate()
+        raise
     if process.returncode == -signal.SIGINT:
         # All is done, and the interpreter is ending: the system itself stops it, which a shell shows so.
         return Outcome(words, INTERRUPTED, out, err, ended=True)
@@ -207,7 +212,9 @@ def complaints(outcome: Outcome, spelling: str, fitting: set[int], *, names_rows
             found += _of_envelope(answered, spelling, 0 if outcome.ended else outcome.status)
             if isinstance(answered, dict):
                 told = "\n".join(str(each.get("message")) for each in answered.get("problems", ()))
-    if outcome.status not in PASSED and not outcome.ended and not outcome.err.strip():
+    # A window that closes is a word.
+    shown = outcome.ended or spelling == "project desktop"
+    if outcome.status not in PASSED and not shown and not outcome.err.strip():
         found.append("refused without a word")
     messages += told
     if not names_rows and (match := _IDENTIFIER.search(messages)):

@@ -21,9 +21,12 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.failing import tell
     from hwsched.cli.session import who
     from hwsched.cli.verb import CANNOT_OPEN
+    from hwsched.telling.signals_held import signals_held
 
     try:
-        from hwsched.desktop import run_desktop
+        # Interrupted as it is loaded, PySide6 aborts the process.
+        with signals_held():
+            from hwsched.desktop import run_desktop
     except ImportError as error:
         # Not installed, or installed without a library of the system's that it stands on.
         if not (error.name or "").startswith(("PySide6", "shiboken6")) and ".so" not in str(error):

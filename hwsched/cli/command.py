@@ -242,6 +242,20 @@ def _stopped(status: int, written: Sequence[Written]) -> int:
     return status
 
 
+def _unnameable(error: Exception) -> str:
+    """Say so where a file's name cannot be said to the system in this locale; empty for any other error."""
+    from codecs import lookup
+
+    told = sys.getfilesystemencoding()
+    if not isinstance(error, UnicodeEncodeError) or lookup(error.encoding) != lookup(told):
+        return ""
+    letters = error.object[error.start : error.end]
+    return (
+        f"in this locale ({told}) no file can be named with {letters!r}; set one of UTF-8, such as LC_ALL=C.UTF-8, or "
+        "PYTHONUTF8=1"
+    )
+
+
 def _failed(entry: Entry, error: Exception, written: Sequence[Written]) -> int:
     from hwsched.cli.answering import add_error, add_problem
     from hwsched.cli.failing import tell, tell_failure
@@ -260,5 +274,11 @@ def _failed(entry: Entry, error: Exception, written: Sequence[Written]) -> int:
     if signalled is not None:
         # A library has made something else of the signal on its way.
         return _stopped(signalled, written)
+    unnamed = _unnameable(error)
+    if unnamed:
+        tell(unnamed)
+        add_problem(message=unnamed)
+        print(said_of(written), file=sys.stderr)
+        return REJECTED
     add_problem(message=f"failed inside the program: {type(error).__name__}")
     return tell_failure(error, entry.spelling, written)

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import _thread
 import os
 import signal
+import sys
+import time
 
 from hwsched.cli.verb import HUNG_UP, INTERRUPTED, TERMINATED
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from types import FrameType
+    from typing import Any
 
 
 class Stopped(BaseException):
@@ -37,6 +41,28 @@ def watch_signals() -> None:
         # What whoever started us wants ignored (nohup, a shell's background job) stays ignored.
         if number is not None and signal.getsignal(number) is not signal.SIG_IGN:
             signal.signal(number, _stop)
+    sys.unraisablehook = _not_lost
+
+
+_MOMENT_S = 0.01
+
+
+def _not_lost(dropped: Any) -> None:
+    """Stop a moment later where the signal fell into a place whose exceptions Python drops.
+
+    The end of a weak reference is one, and each import has some: the verb would go on as if nobody had said a word.
+    """
+    if not isinstance(dropped.exc_value, Stopped):
+        sys.__unraisablehook__(dropped)
+        return
+    status = dropped.exc_value.status
+    number = next(getattr(signal, name) for name, means in _STATUSES.items() if means == status)
+
+    def again() -> None:
+        time.sleep(_MOMENT_S)
+        _thread.interrupt_main(number)
+
+    _thread.start_new_thread(again, ())
 
 
 def status_told() -> int | None:

@@ -160,6 +160,8 @@ def check_file(path: Path) -> str:
 
 
 def _check_outside(path: Path) -> None:
+    # A name that the locale cannot say is no missing file, which is what `exists` would take it for.
+    os.fsencode(path)
     try:
         if path.is_dir():
             raise ForeignFileError(f"{path} is a folder; a project is a file")

@@ -215,6 +215,25 @@ def test_a_console_without_a_character_shows_it_written_out(env, tmp_path):
     assert "B→1" in json.dumps(json.loads(told.decode(encoding)), ensure_ascii=False)
 
 
+def test_a_name_that_the_locale_cannot_say_is_refused_and_not_taken_for_missing(tmp_path):
+    env = {"LC_ALL": "C", "PYTHONCOERCECLOCALE": "0", "PYTHONUTF8": "0"}
+    there = tmp_path / "Süd.hwsched"
+    assert run(["project", "new", str(there)]) == 0
+    before = there.read_bytes()
+    for words in (
+        ("project", "history", there),
+        ("project", "new", tmp_path / "Nord → Süd.hwsched"),
+        ("survey", "form", "-o", tmp_path / "Süd.xlsx"),
+    ):
+        done = hwsched(*words, "--json", env=env, text=True)
+        assert done.returncode == 3
+        (problem,) = json.loads(done.stdout)["problems"]
+        assert "in this locale (ascii) no file can be named with" in problem["message"]
+        assert "LC_ALL=C.UTF-8" in clean(done.stderr)
+    assert there.read_bytes() == before
+    assert [each.name for each in tmp_path.iterdir()] == [there.name]
+
+
 WITHOUT = """
 import importlib.abc, sys
 class Missing(importlib.abc.MetaPathFinder):
@@ -464,6 +483,26 @@ def test_a_signal_of_which_a_library_makes_something_else_is_still_said(signalle
         "    except Stopped as stopped:\n"
         "        raise RuntimeError('in the middle of something') from stopped\n"
         "command.run = converting\n"
+        "from hwsched.__main__ import main\nsys.exit(main())\n"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=False)
+    assert done.returncode == {"SIGINT": 130, "SIGTERM": 143}[signalled]
+    assert done.stderr == "hwsched: stopped; what was not finished was not written\n"
+
+
+@pytest.mark.parametrize("signalled", ["SIGINT", "SIGTERM"])
+def test_a_signal_at_a_place_whose_exceptions_python_drops_is_not_lost(signalled):
+    code = (
+        "import os, signal, sys, time, weakref\n"
+        "from hwsched.cli import command\n"
+        "class Thing: pass\n"
+        "def dropping(*_, **__):\n"
+        "    thing = Thing()\n"
+        f"    reference = weakref.ref(thing, lambda _: os.kill(os.getpid(), signal.{signalled}))\n"
+        "    del thing\n"
+        "    time.sleep(30)\n"
+        "    return 0\n"
+        "command.run = dropping\n"
         "from hwsched.__main__ import main\nsys.exit(main())\n"
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=False)

@@ -135,10 +135,10 @@ def test_capital_endings_and_names_at_the_system_s_limit(tmp_path, capsys):
 @pytest.mark.parametrize(
     "words",
     [
-        ["survey", "import", "P", "LONG.xlsx"], ["parts", "import", "P", "LONG.xlsx"], ["power", "import", "P", "LONG.xlsx"],
-        ["survey", "form", "-o", "LONG.xlsx"], ["parts", "export", "P", "-o", "LONG.xlsx"],
-        ["release", "print", "P", "schedule", "-o", "LONG"], ["opening", "draw", "P", "M004", "inside", "-o", "LONG.svg"],
-        ["release", "attach", "P", "M004", "LONG.jpg"], ["survey", "list", "P", "openings", "-o", "LONG.csv"],
+        ["survey", "import", "P", "LONG.xlsx"], ["parts", "import", "P", "LONG.xlsx"],
+        ["power", "import", "P", "LONG.xlsx"], ["survey", "form", "-o", "LONG.xlsx"], ["parts", "export", "P", "-o", "LONG.xlsx"],
+        ["release", "print", "P", "schedule", "-o", "LONG"],
+        ["opening", "draw", "P", "M004", "inside", "-o", "LONG.svg"], ["release", "attach", "P", "M004", "LONG.jpg"], ["survey", "list", "P", "openings", "-o", "LONG.csv"],
         ["project", "batch", "P", "LONG.jsonl"], ["findings", "check", "P", "--mark", "@LONG"],
         ["project", "rescue", "P", "LONG.hwsched"], ["opening", "what-if", "P", "--catalogue", "LONG.xlsx"],
     ],

@@ -8,6 +8,7 @@ import platform
 import re
 import shutil
 import stat
+import sys
 import tempfile
 import time
 from collections.abc import Iterator
@@ -23,6 +24,7 @@ _A_DAY_S: Final = 86_400.0
 """A part of another machine's is taken for dead when nothing was written to it for so long."""
 _DESCRIPTOR: Final = re.compile(r"/(?:dev|proc/self)/fd/([0-9]+)")
 _MOST_LINKS: Final = 40
+_NAMED: Final = 5
 
 
 class UnwritableError(Exception):
@@ -30,6 +32,41 @@ class UnwritableError(Exception):
 
     What stood there is as before.
     """
+
+
+class HeldFileError(UnwritableError):
+    """A file that cannot be replaced, since another program has it open or it is protected.
+
+    Parameters
+    ----------
+    path : Path
+        Of the file; what is in it stays.
+    """
+
+    def __init__(self, path: Path) -> None:
+        super().__init__(f"{path} cannot be replaced: another program has it open, or it is protected; close it there")
+        self.path = path
+
+
+class HeldFilesError(UnwritableError):
+    """Some files of several could not be replaced; the others were written.
+
+    Parameters
+    ----------
+    paths : list of Path
+        Those that could not.
+    written : list of Path
+        Those that were.
+    """
+
+    def __init__(self, paths: list[Path], written: list[Path]) -> None:
+        named = ", ".join(str(path) for path in paths[:_NAMED])
+        more = f" and {len(paths) - _NAMED} more" if len(paths) > _NAMED else ""
+        super().__init__(
+            f"{len(paths)} files could not be replaced, since another program has them open or they are protected: "
+            f"{named}{more}; close them there and do it again. {len(written)} other files were written"
+        )
+        self.paths, self.written = paths, written
 
 
 def made_folder(folder: Path) -> Path:
@@ -91,8 +128,11 @@ def replacing(path: Path) -> Iterator[Path]:
         with _beside_stream(path) as beside:
             yield beside
         return
-    target = Path(os.path.realpath(path)) if path.is_symlink() else path
-    if not target.name or target.is_dir():
+    with _told(path):
+        # A name that is longer than the system takes cannot even be asked about.
+        target = Path(os.path.realpath(path)) if path.is_symlink() else path
+        folder = not target.name or target.is_dir()
+    if folder:
         raise UnwritableError(f"{path} cannot be written: it is a folder, and a file is wanted")
     beside = part_beside(target)
     try:
@@ -102,11 +142,33 @@ def replacing(path: Path) -> Iterator[Path]:
                 os.fsync(written.fileno())
             with suppress(FileNotFoundError):
                 shutil.copymode(target, beside)
-            os.replace(beside, target)
+            _put_in_place(beside, target)
+            flush_folder(target.parent)
     except BaseException:
         with suppress(OSError):
             beside.unlink()
         raise
+
+
+def _put_in_place(beside: Path, target: Path) -> None:
+    try:
+        os.replace(beside, target)
+    except PermissionError as error:
+        # On Windows a file that a viewer has open cannot be replaced.
+        raise HeldFileError(target) from error
+
+
+def flush_folder(folder: Path) -> None:
+    """Write a folder's list of names to the disk: after a loss of power a file that was moved there has its name.
+
+    Where a system or a share does not do that for folders, it is left to it.
+    """
+    with suppress(OSError):
+        descriptor = os.open(folder, os.O_RDONLY)
+        try:
+            os.fsync(descriptor)
+        finally:
+            os.close(descriptor)
 
 
 def remove_parts(folder: Path) -> list[Path]:
@@ -210,11 +272,15 @@ def _machine() -> str:
 
 def _is_dead(entry: os.DirEntry[str], machine: str, process: int) -> bool:
     if machine == _machine() and os.name == "posix":
-        return not _runs(process)
+        return not runs(process)
     return time.time() - entry.stat(follow_symlinks=False).st_mtime > _A_DAY_S
 
 
-def _runs(process: int) -> bool:
+def runs(process: int) -> bool:
+    """Tell whether a process of this machine runs, as far as that can be told."""
+    if sys.platform == "win32":
+        # There the question itself would end it.
+        return True
     try:
         os.kill(process, 0)
     except ProcessLookupError:

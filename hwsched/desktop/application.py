@@ -1,5 +1,6 @@
 """Starting the desktop, and what stands around it: its hooks for what nobody caught, signals, Qt's messages."""
 
+import logging
 import sys
 from collections.abc import Callable
 from contextlib import ExitStack
@@ -10,10 +11,13 @@ from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.jobs import Failure
 from hwsched.desktop.last_resort import LastResort, Signals, qt_messages_logged
+from hwsched.desktop.letters import use_own_letters
 from hwsched.desktop.trouble import tell_failure
 from hwsched.desktop.window import Window
 from hwsched.telling.log import faults_logged
 from hwsched.telling.signals_held import signals_held
+
+_LOG = logging.getLogger(__name__)
 
 
 def run_desktop(target: str | None, who: str, *, cannot_open: Callable[[str], None]) -> int:
@@ -41,6 +45,8 @@ def run_desktop(target: str | None, who: str, *, cannot_open: Callable[[str], No
             present = QApplication.instance()
             application = present if isinstance(present, QApplication) else QApplication(sys.argv[:1])
             application.setApplicationName("hwsched")
+            if not use_own_letters(application):
+                _LOG.warning("the package's font could not be loaded; the system's is used")
             window = Window(who)
             last_resort = LastResort(application)
             last_resort.came.connect(lambda error: tell_failure(Failure("", error, None, doing="the desktop"), window))

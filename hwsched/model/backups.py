@@ -21,7 +21,7 @@ from hwsched.model.errors import BusyProjectError, ExistingProjectError, Missing
 from hwsched.model.sqlite_file import back_up, check_file, check_writable, close_file, make_file
 from hwsched.model.tables import CHANGE_SET
 from hwsched.model.time_zone import read_zone
-from hwsched.writing import part_beside
+from hwsched.writing import flush_folder, part_beside
 
 KEPT: Final[tuple[tuple[int | None, str, Callable[[date], str]], ...]] = (
     (7, "each day", date.isoformat),
@@ -153,6 +153,7 @@ def restore(path: Path, name: str) -> tuple[Backup, Path | None]:
         for rest in ("-wal", "-shm"):
             Path(f"{path}{rest}").unlink(missing_ok=True)
         draft.replace(path)
+        flush_folder(path.parent)
     except OSError as error:
         raise ProjectError(f"{path} cannot be replaced: {error.strerror or error}") from error
     finally:

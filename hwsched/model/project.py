@@ -4,6 +4,7 @@ A project is a SQLite file on one machine, or a PostgreSQL database for an offic
 """
 
 import logging
+import os
 import platform
 import sqlite3
 import threading
@@ -37,12 +38,14 @@ from hwsched.model.known_revision import is_current
 from hwsched.model.migrating import revision_of, stamp
 from hwsched.model.schema import APPLICATION_ID, SUFFIX
 from hwsched.model.server import refusal_of_server
+from hwsched.model.shared_folder import network_of
 from hwsched.model.sound_values import check_values
 from hwsched.model.sqlite_file import BUSY_MS, access_to, check_file, connected, harmless, make_file, refusal_of
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
 from hwsched.model.time_zone import SETTING, checked_zone, read_zone, system_zone, today, zone_of
 from hwsched.model.touched import tell
 from hwsched.model.verifying import look
+from hwsched.model.write_lock import WriteLock
 from hwsched.model.written import note
 from hwsched.quantities import LENGTH_STYLES, BareUnit
 
@@ -79,6 +82,9 @@ class Project:
         self.notices: tuple[str, ...] = ()
         """What whoever opened it is to be told, a sentence each."""
         self._here = threading.local()
+        self.network = network_of(path) if path is not None else ""
+        """What kind of network the file lies on; empty on a disk of this machine."""
+        self._lock = WriteLock(path) if path is not None and self.network else None
 
     @property
     def place(self) -> str:
@@ -136,6 +142,7 @@ class Project:
     @contextmanager
     def writing(self) -> Iterator[Connection]:
         """Write what is not journalled, alone; committed at the end, or rolled back when anything is raised."""
+        self._take_lock("")
         with self._transaction(writing=True) as connection:
             yield connection
 
@@ -179,6 +186,7 @@ class Project:
             with outer.part(verb, summary, kind):
                 yield outer
             return
+        self._take_lock(who)
         with self._transaction(writing=True) as connection:
             change = Change(connection, verb, summary, who, self.session, kind, base)
             change.begins = self._keep_daily
@@ -196,6 +204,8 @@ class Project:
     def close(self) -> None:
         """Let go of the file or server; the write-ahead log is taken into the file."""
         self.engine.dispose()
+        if self._lock is not None:
+            self._lock.give_back()
 
     def __enter__(self) -> "Project":
         return self
@@ -213,6 +223,11 @@ class Project:
             # The work of the day is worth more than the copy of the day before.
             _LOG.warning("no copy of the day", exc_info=error)
             self.notices += (f"no copy of {self.path} was made before the first change of today: {error}",)
+
+    def _take_lock(self, who: str) -> None:
+        """On a network, keep others from writing until this project is closed; raises BusyProjectError."""
+        if self._lock is not None and not self.read_only:
+            self._lock.take(who)
 
     def _row(self) -> Row[Any]:
         with self.reading() as connection:
@@ -313,6 +328,11 @@ def _looked_at(project: Project) -> Project:
     project.engine.dispose()
     if project.read_only:
         project.notices += (f"opened to be read only: {project.read_only}",)
+    if project.network and not project.read_only:
+        project.notices += (
+            f"{project.place} lies on a network ({project.network}): one person writes at a time, the others read; a "
+            "database on a server serves several better",
+        )
     if found:
         project.notices += tuple(f"changed past the journal: {each}" for each in found.sentences())
         project.notices += (
@@ -395,7 +415,11 @@ def place_of(target: str | Path) -> Path | URL:
     text = str(target)
     if "://" not in text:
         path = Path(target)
-        if path.suffix != SUFFIX and not path.is_dir():
+        if os.name != "nt" and text.startswith("\\\\"):
+            raise ProjectError(
+                f"{text} is a share as Windows writes it; mount it here, and give the path where it is mounted"
+            )
+        if path.suffix.casefold() != SUFFIX and not path.is_dir():
             raise ForeignFileError(f"{path}: the name of a project file ends in {SUFFIX}")
         return path
     url = read_address(text)
@@ -415,6 +439,7 @@ _CACHE_KIB: Final = 32 * 1024
 def file_engine(path: Path, *, foreign_keys: bool = True, read_only: bool = False) -> Engine:
     """Return an engine for a project file that was looked at already, see `check_file`."""
     url = URL.create("sqlite", database=str(path))
+    network = network_of(path)
     if read_only:
         # Each reading connects anew: how the file can be read depends on whether somebody is writing to it just then.
         engine = create_engine(url, hide_parameters=True, creator=lambda: connected(path), poolclass=NullPool)
@@ -432,7 +457,8 @@ def file_engine(path: Path, *, foreign_keys: bool = True, read_only: bool = Fals
         if read_only:
             return
         try:
-            connection.execute("PRAGMA journal_mode = WAL")
+            # Several machines cannot share a write-ahead log: its index lies in memory. sqlite.org/wal.html
+            connection.execute(f"PRAGMA journal_mode = {'TRUNCATE' if network else 'WAL'}")
         except UnicodeDecodeError as error:
             # A damaged schema can be no text at all, and Python's module then cannot even say so.
             raise DamagedProjectError(f"{path} is damaged: it cannot be read any more; take the last copy") from error

@@ -23,7 +23,7 @@ from hwsched.model.errors import (
 )
 from hwsched.model.schema import APPLICATION_ID
 from hwsched.model.sound_schema import check_schema
-from hwsched.writing import part_beside
+from hwsched.writing import flush_folder, part_beside
 
 BUSY_MS: Final = 10_000
 """How long a writer waits for another one."""
@@ -266,7 +266,12 @@ def make_file(path: Path, fill: Callable[[Path], None]) -> None:
     ProjectError
         Where the folder does not let us write.
     """
-    if path.exists():
+    try:
+        there = path.exists()
+    except OSError as error:
+        # Such as a name that is longer than the system takes.
+        raise ProjectError(f"{path} cannot be made: {error.strerror or error}") from error
+    if there:
         raise ExistingProjectError(f"{path} is already there; it was left alone")
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
@@ -280,6 +285,7 @@ def make_file(path: Path, fill: Callable[[Path], None]) -> None:
         # On the disk before it gets its name: after a loss of power the name must not lead to an empty file.
         _to_disk(draft)
         _take_name(draft, path)
+        flush_folder(path.parent)
     except OSError as error:
         raise ProjectError(f"{path} cannot be made: {error.strerror or error}") from error
     except Exception as error:

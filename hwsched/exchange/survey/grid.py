@@ -6,6 +6,7 @@ Here belongs what differs between the formats. Safe reading of .xlsx stands in `
 
 import csv
 import io
+import os
 import zipfile
 from codecs import BOM_UTF16_BE, BOM_UTF16_LE
 from collections.abc import Iterator
@@ -62,7 +63,8 @@ def read_grids(path: Path, named: str | None = None) -> list[Grid]:
         For a file that is missing, damaged, of another kind, or larger than what is read; for a sheet that is missing.
     """
     ending = path.suffix.casefold()
-    if not path.is_file():
+    # Not as Path asks it: of a name that is longer than the system takes that would raise.
+    if not os.path.isfile(path):
         raise _rejected(path, "is not there", "the path of a survey file")
     if ending == ".csv":
         return [_csv_grid(path)]

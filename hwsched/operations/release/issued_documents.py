@@ -13,7 +13,7 @@ from hwsched.render.file_names import safe_file_name
 from hwsched.render.ics import render_ics
 from hwsched.render.pdf import render_pdf
 from hwsched.render.xlsx import render_xlsx
-from hwsched.writing import made_folder
+from hwsched.writing import HeldFileError, HeldFilesError, made_folder
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
@@ -88,6 +88,8 @@ def issue(
         For a format that the document does not have.
     UnwritableError
         For a folder that cannot be written.
+    HeldFilesError
+        For files that another program has open; the others are written.
     """
     wanted = tuple(formats) if formats else kind.formats
     for format_ in wanted:
@@ -95,10 +97,12 @@ def issue(
             raise ValueRefusedError("format", f"{kind.title} has no {format_}; accepted: {', '.join(kind.formats)}")
     target = made_folder(folder / kind.name if kind.per_opening else folder)
     if not kind.per_opening:
-        written = [_write(kind.build(view, None), target / kind.name, f, paper) for f in wanted]
+        sheets = _Sheets()
+        for format_ in wanted:
+            sheets.take(kind.build(view, None), target / kind.name, format_, paper)
         if progress is not None:
             progress(1, 1)
-        return written
+        return sheets.all_written()
     return _per_opening(view, view.openings, kind, target, wanted, paper, progress, cancelled)
 
 
@@ -114,16 +118,38 @@ def _per_opening(
 ) -> list[Path]:
     chosen = list(openings)
     taken: set[str] = set()
-    written: list[Path] = []
+    sheets = _Sheets()
     for done, opening in enumerate(chosen, start=1):
         if cancelled is not None and cancelled():
             break
         stem = safe_file_name(opening.mark, taken)
         document = kind.build(view, opening)
-        written += [_write(document, target / stem, format_, paper) for format_ in formats]
+        for format_ in formats:
+            sheets.take(document, target / stem, format_, paper)
         if progress is not None:
             progress(done, len(chosen))
-    return written
+    return sheets.all_written()
+
+
+class _Sheets:
+    """Files of one printing: one that somebody has open in a viewer does not keep the others from being written."""
+
+    def __init__(self) -> None:
+        self.written: list[Path] = []
+        self.held: list[Path] = []
+
+    def take(self, document: Document, stem: Path, format_: Format, paper: str) -> None:
+        """Write one."""
+        try:
+            self.written.append(_write(document, stem, format_, paper))
+        except HeldFileError as error:
+            self.held.append(error.path)
+
+    def all_written(self) -> list[Path]:
+        """Return the files; raises HeldFilesError where some could not be replaced."""
+        if self.held:
+            raise HeldFilesError(self.held, self.written)
+        return self.written
 
 
 def _write(document: Document, stem: Path, format_: Format, paper: str) -> Path:

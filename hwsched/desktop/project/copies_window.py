@@ -1,0 +1,98 @@
+"""The daily copies of the project file; one of them is put back on wish, and what was there is kept first."""
+
+from pathlib import Path
+from typing import Protocol, cast
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHeaderView, QMessageBox, QTreeWidget, QTreeWidgetItem, QWidget
+
+from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.operations.project.backups import list_backups, restore
+
+_NAME = int(Qt.ItemDataRole.UserRole)
+
+
+class _Opens(Protocol):
+    def open_project(self, target: str) -> None:
+        """Open a project and show it."""
+
+
+class CopiesWindow(ToolWindow):
+    """Day, size and last step of each copy."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "Copies of this project", parent)
+        self.resize(760, 320)
+        self.list = QTreeWidget()
+        self.list.setAccessibleName("Copies of this project")
+        self.list.setHeaderLabels(["Copy", "Size", "Last step in it"])
+        self.list.setRootIsDecorated(False)
+        self.list.setAlternatingRowColors(True)
+        self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.list.itemSelectionChanged.connect(self.enable)
+        self.back = self.button("Put back ...", self.ask, "The project as it is now is kept first")
+        self.body.addWidget(self.list)
+        self.foot.addWidget(self.back)
+        self.asked: QMessageBox | None = None
+        self.follow()
+
+    @property
+    def place(self) -> Path | None:
+        """The project's file; None for a database on a server."""
+        return self.desk.workspace.project.path
+
+    def follow(self) -> None:
+        """List the copies anew."""
+        self.list.clear()
+        copies = list_backups(self.place) if self.place is not None else []
+        for each in copies:
+            item = QTreeWidgetItem([each.name, f"{each.size / 1e6:.1f} MB", each.newest])
+            item.setData(0, _NAME, each.name)
+            self.list.addTopLevelItem(item)
+        if self.place is None:
+            self.told.setText("Copies of a database on a server are its keeper's.")
+        elif not copies:
+            self.told.setText("No copies yet: one is made before the first change of each day.")
+        else:
+            self.told.clear()
+        self.enable()
+
+    def enable(self) -> None:
+        """One must be chosen."""
+        self.back.setEnabled(bool(self.list.selectedItems()) and self.idle)
+
+    def ask(self) -> None:
+        """Say what will be, and ask."""
+        name = str(self.list.selectedItems()[0].data(0, _NAME))
+        box = QMessageBox(QMessageBox.Icon.Question, "Put a copy back", "", parent=self)
+        box.setTextFormat(Qt.TextFormat.PlainText)
+        box.setText(
+            f"The project becomes what it was in the copy {name}. As it is now it is kept first, among these copies, "
+            "and can be put back in the same way."
+        )
+        yes = box.addButton("Put it back", QMessageBox.ButtonRole.AcceptRole)
+        no = box.addButton("Leave it", QMessageBox.ButtonRole.RejectRole)
+        box.setDefaultButton(no)
+        box.setEscapeButton(no)
+        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        box.buttonClicked.connect(lambda pressed: self.put_back(name) if pressed is yes else None)
+        self.asked = box
+        box.open()
+
+    def put_back(self, name: str) -> None:
+        """Put a copy in the project's place, and open it."""
+        project, place = self.desk.workspace.project, self.place
+        if place is None:
+            return
+
+        def act() -> None:
+            # A file that is open cannot be exchanged.
+            project.close()
+            restore(place, name)
+
+        opens = cast("_Opens", getattr(self.parent(), "project"))  # noqa: B009 the main window's subject
+        self.desk.jobs.edit("Putting the copy back", act, lambda _done: opens.open_project(str(place)))
+
+
+COPIES = SidePlace("copies", "Copies", "Daily copies of this project, and putting one back", CopiesWindow)

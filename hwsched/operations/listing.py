@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 from hwsched.model.errors import DamagedProjectError
 from hwsched.model.plain_reading import plain_rows, told
 from hwsched.operations.lists import OPENING_ID, SORTED, ListKind
@@ -53,7 +55,7 @@ def list_rows(
             with opened() as project:
                 found = _stored(project, kind.query, scope(project) if scope else None)
         rows = sorted(found, key=lambda row: (row.get(SORTED) or 0, _order(row, kind)))
-        shown = [told(row) for row in rows]
+        shown = told(rows)
     else:
         with opened() as project:
             shown = list(kind.computed(project, scope(project) if scope else None))
@@ -64,7 +66,17 @@ def list_rows(
 
 
 def _order(row: dict[str, Any], kind: ListKind) -> tuple[Any, ...]:
-    return (str(row.get("building") or ""), natural(str(row.get("level") or "")), natural(str(row.get(kind.key) or "")))
+    return (
+        str(row.get("building") or ""),
+        _level_order(str(row.get("level") or "")),
+        natural(str(row.get(kind.key) or "")),
+    )
+
+
+@cache
+def _level_order(level: str) -> tuple[Any, ...]:
+    # A building has few levels and many openings.
+    return natural(level)
 
 
 def _stored(project: Project, query: str, openings: Collection[str] | None) -> list[dict[str, Any]]:

@@ -128,4 +128,4 @@ def _lines(fields: Iterable[Field], indent: str) -> Iterator[str]:
         yield from _lines(field.told, f"{indent}  ")
 
 
-VERB = Verb(_arguments, _run, own_help=True, lines=True)
+VERB = Verb(_arguments, _run, own_help=True, lines=True, quick=True)

@@ -523,7 +523,8 @@ def test_a_signal_at_a_place_whose_exceptions_python_drops_is_not_lost(signalled
         "    thing = Thing()\n"
         f"    reference = weakref.ref(thing, lambda _: os.kill(os.getpid(), signal.{signalled}))\n"
         "    del thing\n"
-        "    time.sleep(30)\n"
+        # In short steps, as work is done: a single sleep would be slept to its end.
+        "    for _ in range(3000): time.sleep(0.01)\n"
         "    return 0\n"
         "command.run = dropping\n"
         "from hwsched.__main__ import main\nsys.exit(main())\n"

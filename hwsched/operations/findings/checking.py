@@ -10,9 +10,9 @@ from hwsched.attributes import Attribute, Value
 from hwsched.model.history import newest
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, read_extra, read_fits, read_inputs, read_own_fields
+from hwsched.model.queries import OwnField, by_opening, read_extra, read_fits, read_inputs, read_own_fields
 from hwsched.model.record_queries import read_packets, read_waivers
-from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
+from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE, OWN_FIELD, WAIVER
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.opening.lock_points import Make, PointResult, outright, point_results, standing_of
@@ -185,9 +185,11 @@ def _judged(
     """Judge openings one by one, without what their circuits say of them; make: works out what is not stored."""
     wanted = None if ids is None else list(ids)
     with project.reading() as connection:
-        fits = read_fits(connection, wanted)
-        openings = list(by_opening(read_inputs(connection, wanted, project.catalogue.read(connection))))
-        own = _own_values(connection, [inputs[0] for inputs in openings], wanted)
+        fits = read_fits(connection, wanted, project.memory)
+        catalogue = project.catalogue.read(connection)
+        openings = list(by_opening(read_inputs(connection, wanted, catalogue, project.memory)))
+        own_fields = project.memory.read(connection, read_own_fields, OWN_FIELD)
+        own = _own_values(connection, own_fields, [inputs[0] for inputs in openings], wanted)
         base = newest(connection)
     checked = []
     for done, inputs in enumerate(openings, start=1):
@@ -222,7 +224,7 @@ def _with_records(project: Project, checked: list[Checked], today: date) -> list
     if not checked:
         return checked
     with project.reading() as connection:
-        waivers = read_waivers(connection)
+        waivers = project.memory.read(connection, read_waivers, WAIVER)
         packets = read_packets(connection, [each.given.opening.id for each in checked])
     settings = checked[0].given.settings
     book = WaiverBook.of(waivers, settings, today) if waivers else None
@@ -267,10 +269,9 @@ def _worst_first(findings: Iterable[Finding]) -> tuple[Finding, ...]:
 
 
 def _own_values(
-    connection: Connection, inputs: list[OpeningInput], ids: list[str] | None
+    connection: Connection, fields: Sequence[OwnField], inputs: list[OpeningInput], ids: list[str] | None
 ) -> dict[str, tuple[OwnValue, ...]]:
     """Return the project's own fields by opening; empty when the project has none."""
-    fields = read_own_fields(connection)
     of_openings, of_items = own_attributes(fields, OPENING.name), own_attributes(fields, ITEM.name)
     if not of_openings and not of_items:
         return {}

@@ -73,9 +73,7 @@ def within_mm(inner: Solid, outer: Box) -> float:
     -1.0
     """
     held = bounds(inner)
-    return min(
-        min(held.low[each] - outer.low[each], outer.high[each] - held.high[each]) for each in range(3)
-    )
+    return min(min(held.low[each] - outer.low[each], outer.high[each] - held.high[each]) for each in range(3))
 
 
 def _axis(rod: Rod) -> int | None:

@@ -1,12 +1,12 @@
 """Where the screws of a plate stand: as its part says, else where the trade puts them."""
 
 from hwsched.attributes.of_parts import SCREW_PLACES, SCREWS
-from hwsched.catalogue.traits.screw_places import Place, read_places
+from hwsched.catalogue.traits.screw_places import Spot, read_places
 from hwsched.rules.practice import distance_mm
 from hwsched.values import Part
 
 
-def screw_places(unit: Part, width_mm: float, height_mm: float) -> tuple[Place, ...]:
+def screw_places(unit: Part, width_mm: float, height_mm: float) -> tuple[Spot, ...]:
     """Return where the screws of a unit's plate stand.
 
     Parameters

@@ -3,13 +3,13 @@
 import re
 from typing import Final
 
-Place = tuple[float, float]
+Spot = tuple[float, float]
 """From the plate's lower left corner [mm]."""
 
 _PAIR: Final = re.compile(r"\s*(-?[0-9]+(?:\.[0-9]+)?)\s*[,x]\s*(-?[0-9]+(?:\.[0-9]+)?)\s*", re.IGNORECASE)
 
 
-def read_places(text: str) -> tuple[Place, ...]:
+def read_places(text: str) -> tuple[Spot, ...]:
     """Read the places of screws as the catalogue writes them; raises ValueError with what is accepted.
 
     Examples

@@ -5,7 +5,7 @@ what stands where. Which bodies must be apart, and by how much, stands in `clash
 """
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from math import atan, degrees, inf, radians, tan
 from typing import Final, Literal
 
@@ -27,7 +27,7 @@ from hwsched.attributes.of_parts import (
 )
 from hwsched.calc.opening.bore import Box, Rod, Vector
 from hwsched.calc.opening.placement import Rect
-from hwsched.calc.opening.solid import Solid
+from hwsched.calc.opening.solid import Solid, bounds
 from hwsched.rules.bores import as_rod
 from hwsched.rules.clearances import ON_FACE
 from hwsched.rules.footprints import face_of, footprints, rectangle, stop_bands
@@ -91,6 +91,11 @@ class Body:
     """Facts that are missing to know its size: then it is the greatest that it can be."""
     surely: Solid | None = None
     """Where facts are missing: what of it is there in any case; None: perhaps nothing."""
+    reach: Box = field(init=False, compare=False)
+    """The smallest box that holds it."""
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "reach", bounds(self.solid))
 
 
 def existing_bodies(given: OpeningInput, fit: Fit) -> tuple[Body, ...]:

@@ -192,7 +192,11 @@ def _window(way: Way, housing: Housing, cover: Rect) -> Rect | None:
 def _cover(given: OpeningInput, bare: Fit, way: Way, leaf: Leaf, at: Cavity) -> Rect:
     """Return what a way's holes take from the face round the access hole, wherever that comes to lie."""
     x0 = y0 = x1 = y1 = 0.0
-    for spot in dict.fromkeys(((way.hole.x0, way.hole.y0), (way.hole.x1, way.hole.y1))):
+    ends = [(way.hole.x0, way.hole.y0)]
+    if way.kind in ("channel", "slanted"):
+        # Their angle, and with it the slot, may follow from the place.
+        ends.append((way.hole.x1, way.hole.y1))
+    for spot in dict.fromkeys(ends):
         # The last hole on the face is the access hole; what lies behind the lock's own case that covers.
         for hole in holes_of(given, bare, way, leaf, at, spot):
             if hole.face == FACE and hole.from_depth_mm == 0 and (hole.x_mm, hole.y_mm) == spot:

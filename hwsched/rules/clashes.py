@@ -3,19 +3,29 @@
 Bodies stand in `bodies`; by how much a pair must be apart is a limit of the rule that speaks of it.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from math import inf
 from typing import Final
 
 from hwsched.calc.opening.bore import Box
 from hwsched.calc.opening.solid import apart_mm
-from hwsched.rules.bodies import EXISTING, NEW, Body, Kind, existing_bodies, new_bodies
+from hwsched.rules.bodies import (
+    EXISTING,
+    NEW,
+    Body,
+    Kind,
+    head_bodies,
+    hole_bodies,
+    lasting_bodies,
+    lock_bodies,
+    unit_bodies,
+)
 from hwsched.rules.clearances import TOUCH_MM
-from hwsched.rules.reading import lock_part
+from hwsched.rules.reading import in_role, lock_part
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Fit, OpeningInput, Part
+from hwsched.values import Fit, OpeningInput
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,11 +102,10 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
         measured could bring them together.
     """
     for pair in pairs_of(rule_id):
-        new, there = bodies_of(given, fit)
-        movers = [body for kind in pair.new for body in new.get(kind, ())]
+        movers = bodies_of(given, fit, pair.new)
         if not movers:
             continue
-        others = [body for kind in pair.off for body in (*there.get(kind, ()), *new.get(kind, ()))]
+        others = bodies_of(given, fit, pair.off)
         for mover in movers:
             yield from _judged(given, mover, others, pair, clearance_mm)
 
@@ -151,30 +160,55 @@ def _verdict(given: OpeningInput, mover: Body, other: Body, gap: float, clearanc
 
 # --- bodies, worked out once for all rules that ask one after the other -----------------------------------------------
 
-Bodies = Mapping[Kind, Sequence[Body]]
-_there: tuple[OpeningInput, Part | None, Bodies] | None = None
-_new: tuple[OpeningInput, Fit, Bodies] | None = None
+_Found = Mapping[Kind, Sequence[Body]]
+_held: dict[str, tuple[tuple[object, ...], _Found]] = {}
 
 
-def bodies_of(given: OpeningInput, fit: Fit) -> tuple[Bodies, Bodies]:
-    """Return by kind what comes in, and what is there already."""
-    global _there, _new
+def bodies_of(given: OpeningInput, fit: Fit, kinds: Iterable[Kind]) -> list[Body]:
+    """Return the bodies of some kinds, in the order of the kinds."""
+    return [body for kind in kinds for body in _GROUP_OF[kind](given, fit).get(kind, ())]
+
+
+def _lasting(given: OpeningInput, fit: Fit) -> _Found:
+    return _last("lasting", (given,), lambda: lasting_bodies(given))
+
+
+def _of_lock(given: OpeningInput, fit: Fit) -> _Found:
+    return _last("lock", (given, lock_part(given, fit)), lambda: lock_bodies(given, fit))
+
+
+def _heads(given: OpeningInput, fit: Fit) -> _Found:
+    key = (given, lock_part(given, fit), in_role(given, fit, "collar"))
+    return _last("heads", key, lambda: head_bodies(given, fit))
+
+
+def _holes(given: OpeningInput, fit: Fit) -> _Found:
+    return _last("holes", (given, fit.holes), lambda: hole_bodies(given, fit))
+
+
+def _unit(given: OpeningInput, fit: Fit) -> _Found:
+    return _last("unit", (given, fit), lambda: unit_bodies(given, fit))
+
+
+def _last(group: str, key: tuple[object, ...], make: Callable[[], Iterable[Body]]) -> _Found:
     # Rules ask one after the other for the same opening: the last answer is kept, and belongs to these very objects.
-    part = lock_part(given, fit)
-    held = _there
-    if held is None or held[0] is not given or held[1] is not part:
-        held = _there = (given, part, _by_kind(existing_bodies(given, fit)))
-    made = _new
-    if made is None or made[0] is not given or made[1] is not fit:
-        made = _new = (given, fit, _by_kind(new_bodies(given, fit)))
-    return made[2], held[2]
-
-
-def _by_kind(bodies: Iterable[Body]) -> Bodies:
+    held = _held.get(group)
+    if held is not None and all(a is b for a, b in zip(held[0], key, strict=True)):
+        return held[1]
     found: dict[Kind, list[Body]] = {}
-    for body in bodies:
+    for body in make():
         found.setdefault(body.kind, []).append(body)
+    _held[group] = (key, found)
     return found
+
+
+_GROUP_OF: Final[Mapping[Kind, Callable[[OpeningInput, Fit], _Found]]] = {
+    **dict.fromkeys(EXISTING, _lasting),
+    **dict.fromkeys(("case", "bore"), _of_lock),
+    **dict.fromkeys(NEW, _holes),
+    "head": _heads,
+    **dict.fromkeys(("screw", "plate"), _unit),
+}
 
 
 def pair_for(a: Kind, b: Kind) -> Pair | None:

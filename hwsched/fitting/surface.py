@@ -176,10 +176,11 @@ def _grouped(found: list[tuple[Way, Rect | None]]) -> list[tuple[Rect, tuple[Way
 
 
 def _window(way: Way, housing: Housing, cover: Rect) -> Rect | None:
-    """Return where on the plate a way's hole may be: within its window, and all of what is cut within the housing."""
+    """Return where on the plate a way's hole may be: within its window, and all of what is cut under the plate."""
     window = housing.window
-    x0, x1 = max(window.x0, housing.left - cover.x0), min(window.x1, housing.right - cover.x1)
-    y0, y1 = max(window.y0, housing.down - cover.y0), min(window.y1, housing.up - cover.y1)
+    wide, high = housing.size
+    x0, x1 = max(window.x0, -cover.x0), min(window.x1, wide - cover.x1)
+    y0, y1 = max(window.y0, -cover.y0), min(window.y1, high - cover.y1)
     # The trade fixes the plate above the hole in a narrow stile.
     if way.plate_above_mm is not None and y0 <= -way.plate_above_mm <= y1:
         y0 = y1 = -way.plate_above_mm
@@ -252,7 +253,8 @@ def _built(
         # A bore that cannot be followed is refused by the rules of holes; a straight line keeps the drawing and the
         # length near the truth.
         points = [(at.x, at.y, at.lead_z), (spot[0], spot[1], 0.0)]
-    names = ["", *(_stretch(way, i) for i in range(1, len(points)))]
+    kind = "round the case" if way.kind == "hollow" and len(points) > 4 else way.kind
+    names = ["", *(_stretch(kind, i) for i in range(1, len(points)))]
     end = (x + question.housing.connector[0], y + question.housing.connector[1], 0.0)
     stretches = [*zip(names, points, strict=True), ("behind the plate to the connector", end)]
     return with_lead(given, base, unit, stretches, unit.number_of(SLACK_MM) or 0.0)
@@ -261,14 +263,15 @@ def _built(
 _STRETCHES = {
     "square": ("through the hole opposite the cylinder",),
     "hollow": ("into the leaf", "inside the leaf", "through the access hole"),
+    "round the case": ("out of the case", "along its key side", "over its end", "through the access hole"),
     "channel": ("inside the lock's pocket", "through the channel", "through the access hole"),
     "slanted": ("inside the cross bore", "through the slanted hole"),
     "surface": ("inside the lock", "out of the lock", "along the face"),
 }
 
 
-def _stretch(way: Way, index: int) -> str:
-    names = _STRETCHES[way.kind]
+def _stretch(kind: str, index: int) -> str:
+    names = _STRETCHES[kind]
     return names[min(index, len(names)) - 1]
 
 

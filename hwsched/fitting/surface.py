@@ -28,7 +28,8 @@ from hwsched.rules import limits_of, rule_named
 from hwsched.rules.bodies import slot_of
 from hwsched.rules.cavity import Cavity
 from hwsched.rules.housing import window_of
-from hwsched.rules.reading import leaf_name, stile_mm
+from hwsched.rules.last import last
+from hwsched.rules.reading import leaf_name, lock_part, stile_mm
 from hwsched.rules.screws import Spot, screw_places
 from hwsched.values import Alternative, Fit, HandPlacement, Leaf, OpeningInput, Part, Placement
 
@@ -137,7 +138,9 @@ def _question(
     if housing is None or leaf.width_mm is None:
         return None
     low = span[0]
-    keepouts = [*surroundings(given, bare, leaf, FACE).keepouts]
+    lock = lock_part(given, bare)
+    # Whichever unit it is, the same stands round the same lock, and the same ways lead from it.
+    keepouts = [*last("surroundings", (given, lock), lambda: surroundings(given, bare, leaf, FACE).keepouts)]
     has_stile, stile = stile_mm(leaf)
     if has_stile and stile is not None and stile < leaf.width_mm and _PLATE_ON_STILE.id not in given.settings.rules_off:
         margin = limits_of(_PLATE_ON_STILE, given.settings)["stile_margin_mm"]
@@ -148,10 +151,8 @@ def _question(
     lowered = tuple(replace(each, rect=_lowered(each.rect, low)) for each in keepouts)
     margin = limits_of(_PLATE_WITHIN_LEAF, given.settings)["edge_margin_mm"]
     asks = []
-    found = []
-    for way in ways(given, bare, leaf, at, FACE):
-        cover = _cover(given, bare, way, leaf, at)
-        found.append((way, _window(way, housing, cover), cover))
+    covered = last("ways", (given, lock, bare.stack), lambda: _covered(given, bare, leaf, at))
+    found = [(way, _window(way, housing, cover), cover) for way, cover in covered]
     spots = screw_places(unit, *housing.size) if SCREW_BESIDE_HOLE not in given.settings.rules_off else ()
     beside = screw_gap_mm(given, bare)
     for window, group in _grouped(found, spots, beside):
@@ -251,6 +252,10 @@ def _window(way: Way, housing: Housing, cover: Rect) -> Rect:
         # Nowhere is it covered: the rule says by how much, at the place where least sticks out.
         return window
     return Rect(x0, y0, x1, y1)
+
+
+def _covered(given: OpeningInput, bare: Fit, leaf: Leaf, at: Cavity) -> list[tuple[Way, Rect]]:
+    return [(way, _cover(given, bare, way, leaf, at)) for way in ways(given, bare, leaf, at, FACE)]
 
 
 def _cover(given: OpeningInput, bare: Fit, way: Way, leaf: Leaf, at: Cavity) -> Rect:

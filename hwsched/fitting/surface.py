@@ -40,6 +40,8 @@ FACE = "inside"
 _PAST: Final = ((1.0, 0.0), (0.0, 1.0), (0.5**0.5, 0.5**0.5))
 """Shares of the reach of a round hole by which its centre is past a screw on each axis."""
 _NEIGHBOURS = 6
+_FINER: Final = 16
+"""Stretches into which a way is cut where its best place will not do."""
 _SAME_MM: Final = 1e-6
 
 
@@ -111,6 +113,34 @@ def places(
     for i, (each, way, ask) in enumerate(found):
         rest = tuple(other for j, other in enumerate(others) if j != i)
         yield _built(question, way, ask, each.plate, each.hole, rest), f"{way.pattern.capitalize()}: "
+
+
+def finer_places(
+    given: OpeningInput, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: tuple[float, float]
+) -> Iterator[tuple[Fit, str]]:
+    """Yield partial fits with the access hole at each of some places along every way, the best first.
+
+    Of a way `places` gives only what costs the least lead. Where a rule of holes speaks against just that, another
+    height may do: what a drill meets in the leaf does not follow from the lead's length.
+    """
+    question = _question(given, bare, unit, leaf, at, span)
+    if question is None or given.placed is not None:
+        return
+    found: list[tuple[PlatePosition, Way, PlacementInput]] = []
+    for ask, group in question.asks:
+        for way, pattern in zip(group, ask.patterns, strict=True):
+            x0, y0, x1, y1 = pattern.hole
+            # The ends were tried by `places`, or are tried here: a way is best at one end of what is free.
+            for share in (step / _FINER for step in range(_FINER + 1)):
+                x, y = x0 + share * (x1 - x0), y0 + share * (y1 - y0)
+                asked = replace(ask, patterns=(replace(pattern, hole=Rect(x, y, x, y)),))
+                with suppress(InputError):
+                    found += [(each, way, asked) for each in place(asked).alternatives]
+                if (x0, y0) == (x1, y1):
+                    break
+    found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
+    for each, way, asked in found:
+        yield _built(question, way, asked, each.plate, each.hole), f"{way.pattern.capitalize()}: "
 
 
 def housing_of(unit: Part) -> Housing | None:

@@ -59,6 +59,20 @@ def templates(tmp_path_factory):
     return Templates(tmp_path_factory.mktemp("templates"))
 
 
+@pytest.fixture(scope="session")
+def corner_folder(pytestconfig, tmp_path_factory):
+    """Folder of a small project: some openings of the sample, fitted and with their power laid."""
+    from tests.corner import make
+
+    return made_once(pytestconfig, tmp_path_factory, "corner", make)
+
+
+@pytest.fixture
+def corner_file(corner_folder, tmp_path):
+    """A copy of that project's file."""
+    return shutil.copy(corner_folder / "corner.hwsched", tmp_path / "corner.hwsched")
+
+
 @pytest.fixture
 def sample_file(sample_folder, tmp_path):
     """A copy of the sample's project file."""

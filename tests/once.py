@@ -1,8 +1,11 @@
-"""What is dear to make, made once a run of tests: the worker that needs it first makes it, the others copy it."""
+"""What is dear to make, made once a run of tests, or once a worker: whoever needs it first makes it, others copy it."""
 
 import fcntl
 import shutil
+import tempfile
 from collections.abc import Callable
+from functools import cache
+from itertools import count
 from pathlib import Path
 
 import pytest
@@ -32,3 +35,26 @@ def made_once(
             whole.touch()
     shutil.copytree(shared, own, dirs_exist_ok=True)
     return own
+
+
+@cache
+def _folder() -> tempfile.TemporaryDirectory[str]:
+    """Where this worker keeps what it copies; gone when it ends."""
+    return tempfile.TemporaryDirectory(prefix="hwsched-made-")
+
+
+_MADE: dict[str, Path] = {}
+_NUMBERS = count()
+
+
+def copied(key: str, target: Path | str, make: Callable[[Path], object]) -> None:
+    """Put a file at a path: a copy of what `make` made at another path when this worker asked for `key` first.
+
+    What is made must be the same wherever its folder lies, and whoever asks for it; it is whole in the one file.
+    """
+    if key not in _MADE:
+        # What is made may itself begin with a copy.
+        path = Path(_folder().name) / f"{next(_NUMBERS)}{Path(target).suffix}"
+        make(path)
+        _MADE[key] = path
+    shutil.copy(_MADE[key], target)

@@ -12,24 +12,34 @@ from hwsched.operations.project import demonstration
 from hwsched.paths import SAMPLE
 from tests.cli.answers import answer
 from tests.exchange.powers import WHOLE, write_power
+from tests.once import made_once
 from tests.operations.exact import small
 
 NO_ENVELOPE = {"calc", "completion", "desktop", "manual"}
 """Verbs that print lines of their own, a text, or nothing."""
 
 
-@pytest.fixture
-def yard(tmp_path, capsys):
-    """A project of three fitted openings with a supply and a circuit; its path."""
-    path = str(tmp_path / "y.hwsched")
+def make(folder):
+    """Make a project of three fitted openings with a supply and a circuit."""
+    path = str(folder / "y.hwsched")
     small(path).close()
     for words in (
         ("power", "add", path, "supply", "PS1", "building=Main", "level=1", "x_m=0", "y_m=0", "rise_m=0", "part=PSU"),
         ("power", "add", path, "circuit", "PS1/C1", "wire=WIRE"),
         ("power", "connect", path, "PS1/C1", "1", "--length", "4"),
     ):
-        assert run(list(words)) == 0, capsys.readouterr().err
-    return path
+        assert run([*words, "--quiet"]) == 0, words
+
+
+@pytest.fixture(scope="module")
+def laid(pytestconfig, tmp_path_factory):
+    return made_once(pytestconfig, tmp_path_factory, "laid", make) / "y.hwsched"
+
+
+@pytest.fixture
+def yard(laid, tmp_path):
+    """A copy of that project; its path."""
+    return shutil.copy(laid, str(tmp_path))
 
 
 SPOKEN = {

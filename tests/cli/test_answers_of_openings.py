@@ -1,10 +1,13 @@
 """Every verb of survey, opening and findings answers machines as its schema says, found or not found, done or not."""
 
+import shutil
+
 import pytest
 
 from hwsched.cli import ENTRIES
 from hwsched.cli.command import run
 from tests.cli.answers import answer, schema
+from tests.once import made_once
 from tests.operations.exact import small
 
 SURVEY = "Mark,Hand,Room\n1,RH,Hall\n9,LH,Store\n"
@@ -35,16 +38,28 @@ ROOMS = ("survey", "opening", "findings")
 RUNS = [(verb, words) for verb, every in WORDS.items() for words in every]
 
 
+def make(folder):
+    for name in "yuw":
+        small(folder / f"{name}.hwsched", m2={"stair": True}).close()
+    (folder / "s.csv").write_text(SURVEY)
+    unknown, waived = str(folder / "u.hwsched"), str(folder / "w.hwsched")
+    for words in (
+        ("survey", "edit", unknown, "1", "leaf", "thickness_mm", ""),
+        ("opening", "fit", unknown, "--mark", "2", "--mark", "3"),
+        ("findings", "waive", waived, "stair-re-entry", "2", "--reason", "alarm"),
+    ):
+        assert run([*words, "--quiet"]) == 0, words
+
+
+@pytest.fixture(scope="module")
+def made_folder(pytestconfig, tmp_path_factory):
+    return made_once(pytestconfig, tmp_path_factory, "answering", make)
+
+
 @pytest.fixture
-def made(tmp_path):
-    """What the words in capital letters stand for."""
-    small(tmp_path / "y.hwsched", m2={"stair": True}).close()
-    small(tmp_path / "u.hwsched", m2={"stair": True}).close()
-    small(tmp_path / "w.hwsched", m2={"stair": True}).close()
-    (tmp_path / "s.csv").write_text(SURVEY)
-    assert run(["survey", "edit", str(tmp_path / "u.hwsched"), "1", "leaf", "thickness_mm", ""]) == 0
-    assert run(["opening", "fit", str(tmp_path / "u.hwsched"), "--mark", "2", "--mark", "3"]) == 0
-    assert run(["findings", "waive", str(tmp_path / "w.hwsched"), "stair-re-entry", "2", "--reason", "alarm"]) == 0
+def made(made_folder, tmp_path):
+    """What the words in capital letters stand for: copies of what is made once a run."""
+    shutil.copytree(made_folder, tmp_path, dirs_exist_ok=True)
     return {
         "YARD": str(tmp_path / "y.hwsched"),
         "UNKNOWN": str(tmp_path / "u.hwsched"),

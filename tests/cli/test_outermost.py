@@ -16,12 +16,18 @@ from pypdf import PdfReader
 from hwsched.cli.command import run
 from hwsched.cli.verb import STATUSES
 from tests.cli.processes import FAILURE_MARKS, hwsched, shell, stopped_after, stopped_at
+from tests.cli.trying import run_forked
 
 
 def clean(text):
     """Return what was said, once it is sure that there is no traceback in it."""
     assert not [mark for mark in FAILURE_MARKS if mark in text], text
     return text
+
+
+def forked(*words, env=None):
+    """Run a command to its end in a process that has the program loaded, where its start is not what is looked at."""
+    return run_forked([str(word) for word in words], Path.cwd(), env=env)
 
 
 @pytest.mark.parametrize(
@@ -70,14 +76,13 @@ def test_the_ending_decides_or_is_refused(tmp_path, sample_file, capsys):
 
 
 def test_a_drawing_that_ends_pdf_is_one(sample_file, tmp_path):
-    path = tmp_path / "o.pdf"
+    path, svg = tmp_path / "o.pdf", tmp_path / "o.svg"
+    assert forked("opening", "draw", sample_file, "M004", "section", "-o", svg).status == 0
     for look in ([], ["--dark"]):
-        done = hwsched("opening", "draw", sample_file, "M004", "section", "-o", path, *look, text=True)
-        assert done.returncode == 0, done.stderr
+        done = forked("opening", "draw", sample_file, "M004", "section", "-o", path, *look)
+        assert done.status == 0, done.err
         assert path.read_bytes().startswith(b"%PDF-")
         (page,) = PdfReader(path).pages
-        svg = tmp_path / "o.svg"
-        assert hwsched("opening", "draw", sample_file, "M004", "section", "-o", svg).returncode == 0
         # As large as the SVG of the same view, which says its size in mm; a point is 1/72 in.
         wide, tall = re.findall(r'(?:width|height)="([0-9.]+)mm"', svg.read_text())[:2]
         shown_mm = [float(side) * 25.4 / 72 for side in (page.mediabox.width, page.mediabox.height)]
@@ -89,12 +94,12 @@ def test_a_drawing_that_ends_pdf_is_one(sample_file, tmp_path):
 def test_several_sheets_are_pages_of_a_pdf_and_no_pipe_s(sample_file, tmp_path):
     # The riser of a building with more supplies than a sheet takes.
     sheets = tmp_path / "r.svg"
-    done = hwsched("opening", "draw", sample_file, "Mill House", "riser", "-o", sheets, "--json", text=True)
-    assert done.returncode == 0, done.stderr
-    files = json.loads(done.stdout)["result"]["files"]
+    done = forked("opening", "draw", sample_file, "Mill House", "riser", "-o", sheets, "--json")
+    assert done.status == 0, done.err
+    files = json.loads(done.out)["result"]["files"]
     assert sorted(files) == sorted(str(each) for each in tmp_path.glob("r*.svg"))
     paper = tmp_path / "r.pdf"
-    assert hwsched("opening", "draw", sample_file, "Mill House", "riser", "-o", paper).returncode == 0
+    assert forked("opening", "draw", sample_file, "Mill House", "riser", "-o", paper).status == 0
     assert len(PdfReader(paper).pages) == len(files)
 
 
@@ -118,7 +123,7 @@ def test_a_drawing_goes_to_standard_output_and_nothing_else_does(sample_file, tm
 def test_a_link_is_written_through(sample_file, tmp_path):
     (tmp_path / "real").mkdir()
     (tmp_path / "o.svg").symlink_to(tmp_path / "real" / "o.svg")
-    assert hwsched("opening", "draw", sample_file, "M004", "section", "-o", tmp_path / "o.svg").returncode == 0
+    assert forked("opening", "draw", sample_file, "M004", "section", "-o", tmp_path / "o.svg").status == 0
     assert (tmp_path / "o.svg").is_symlink()
     assert (tmp_path / "real" / "o.svg").read_text().rstrip().endswith("</svg>")
 
@@ -187,8 +192,8 @@ def test_output_that_cannot_be_written_is_6_not_found(words, place, sample_file)
 def test_nothing_of_ours_becomes_the_output_that_was_closed(sample_file):
     # With 0, 1 and 2 closed the project would be opened as one of them, and a library that prints would write into it.
     shell("$hwsched power plan $1 'Mill House' --accept <&- >&- 2>&-", sample_file)
-    done = hwsched("findings", "check", sample_file, text=True)
-    assert done.returncode == 0
+    done = forked("findings", "check", sample_file)
+    assert done.status == 0
     with closing(sqlite3.connect(sample_file)) as database:
         assert database.execute("PRAGMA integrity_check").fetchone()[0] == "ok"
 
@@ -409,17 +414,17 @@ def test_what_was_written_before_a_failure_is_said(sample_file):
     assert done.returncode == 3
     assert "no fit today" in done.stderr
     assert "Nothing was changed" not in done.stderr
-    steps = json.loads(hwsched("project", "history", sample_file, "--json", text=True).stdout)["result"]
+    steps = json.loads(forked("project", "history", sample_file, "--json").out)["result"]
     assert f"change set {max(step['number'] for step in steps)}" in done.stderr
 
 
 def test_the_log_is_kept_where_it_is_told_and_without_it_nothing_fails(tmp_path, sample_file):
-    assert hwsched("project", "history", sample_file, env={"HWSCHED_LOG": str(tmp_path / "log")}).returncode == 0
+    assert forked("project", "history", sample_file, env={"HWSCHED_LOG": str(tmp_path / "log")}).status == 0
     assert (tmp_path / "log" / "hwsched.log").exists()
     (tmp_path / "file").write_text("x")
-    done = hwsched("project", "history", sample_file, env={"HWSCHED_LOG": str(tmp_path / "file" / "log")}, text=True)
-    assert done.returncode == 0
-    assert done.stderr == ""
+    done = forked("project", "history", sample_file, env={"HWSCHED_LOG": str(tmp_path / "file" / "log")})
+    assert done.status == 0
+    assert done.err == ""
 
 
 SECRET = "s3cr3t-w0rd"
@@ -466,10 +471,10 @@ def test_names_do_not_steer_the_terminal(tmp_path):
             change.insert(OPENING_TABLE, [{"mark": turned}, {"mark": red}])
         add_opening(project, {"mark": "plain"}, who="t")
     for words in (["findings", "check"], ["findings", "check", "--json"]):
-        done = hwsched(*words[:2], tmp_path / "p.hwsched", *words[2:], text=True)
-        assert "\x1b" not in done.stdout
-        assert "\u202e" not in done.stdout
-    marks = {each["mark"] for each in json.loads(done.stdout)["result"]["findings"]}
+        done = forked(*words[:2], tmp_path / "p.hwsched", *words[2:])
+        assert "\x1b" not in done.out
+        assert "\u202e" not in done.out
+    marks = {each["mark"] for each in json.loads(done.out)["result"]["findings"]}
     assert {red, turned, "plain"} == marks, "what machines read is whole"
 
 
@@ -552,7 +557,7 @@ def test_stopped_as_python_loads_its_own_modules_for_signals(tmp_path):
 
 
 def test_what_was_typed_is_not_repeated_by_the_screenful(sample_file):
-    done = hwsched("survey", "edit", sample_file, "x" * 100_000, "opening", "notes", "seen", "--json", text=True)
-    assert done.returncode == 3
-    assert max(map(len, done.stderr.splitlines())) <= 1_000
-    assert len(json.loads(done.stdout)["problems"][0]["message"]) <= 1_000
+    done = forked("survey", "edit", sample_file, "x" * 100_000, "opening", "notes", "seen", "--json")
+    assert done.status == 3
+    assert max(map(len, done.err.splitlines())) <= 1_000
+    assert len(json.loads(done.out)["problems"][0]["message"]) <= 1_000

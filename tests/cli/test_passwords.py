@@ -4,7 +4,7 @@ from urllib.parse import quote
 
 import pytest
 
-from tests.cli.processes import hwsched
+from tests.cli.trying import run_forked
 
 # With what an address, a shell and a driver's own quoting treat specially.
 SECRET = "s3cr3t/w@rd 'é"
@@ -38,19 +38,17 @@ SHAPES = ("s3cr3t", "w@rd", "w%40rd", PLAIN)
 
 
 def asked(words, address, folder):
-    done = hwsched(
-        *(address if word == "ADDRESS" else word for word in words), "--verbose",
-        cwd=folder, env={"HWSCHED_LOG": str(folder / "log")}, text=True,
-    )  # fmt: skip
+    words = [address if word == "ADDRESS" else word for word in words]
+    done = run_forked([*words, "--verbose"], folder, env={"HWSCHED_LOG": str(folder / "log")})
     kept = "".join(path.read_text(errors="replace") for path in folder.rglob("*") if path.is_file())
-    return done, done.stdout + done.stderr + kept
+    return done, done.out + done.err + kept
 
 
 @pytest.mark.parametrize("place", ADDRESSES)
 def test_wherever_it_stands_it_is_not_shown(tmp_path, place):
     done, said = asked(VERBS["reading"], ADDRESSES[place], tmp_path)
-    assert done.returncode == 4
-    assert "hwsched: " in done.stderr
+    assert done.status == 4
+    assert "hwsched: " in done.err
     assert [shape for shape in SHAPES if shape in said] == []
 
 
@@ -58,5 +56,5 @@ def test_wherever_it_stands_it_is_not_shown(tmp_path, place):
 @pytest.mark.parametrize("place", ["behind the user, encoded", "in the query, encoded"])
 def test_whatever_is_asked_it_is_not_shown(tmp_path, place, use):
     done, said = asked(VERBS[use], ADDRESSES[place], tmp_path)
-    assert done.returncode in (2, 3, 4)
+    assert done.status in (2, 3, 4)
     assert [shape for shape in SHAPES if shape in said] == []

@@ -8,6 +8,7 @@ from hwsched.paths import SAMPLE
 from tests.cli.answers import answer, result
 from tests.exchange.powers import WHOLE, with_cell, write_power
 from tests.model.states import state
+from tests.once import copied
 from tests.operations.powered import doors, fit_all, lines, power, write_catalogue
 
 
@@ -15,10 +16,14 @@ from tests.operations.powered import doors, fit_all, lines, power, write_catalog
 def yard(tmp_path):
     """A project of four openings and the catalogue; its path."""
     path = str(tmp_path / "yard.hwsched")
-    with create_project(path, "Yard", length_style="mm", bare_unit="mm") as project:
-        write_catalogue(project)
-        doors(project, ["1", "2", "3", "4"])
-        fit_all(project)
+
+    def make(place):
+        with create_project(str(place), "Yard", length_style="mm", bare_unit="mm") as project:
+            write_catalogue(project)
+            doors(project, ["1", "2", "3", "4"])
+            fit_all(project)
+
+    copied("four doors", path, make)
     return path
 
 

@@ -24,13 +24,13 @@ WRITING = (
 
 
 @pytest.fixture
-def locked(sample_file, monkeypatch):
-    """The sample as somebody has it who may not write; SQLite is told so too, and refuses whatever would be written."""
-    with closing(sqlite3.connect(sample_file)) as database:
+def locked(corner_file, monkeypatch):
+    """A project as somebody has it who may not write; SQLite is told so too, and refuses whatever would be written."""
+    with closing(sqlite3.connect(corner_file)) as database:
         database.execute("PRAGMA journal_mode = DELETE")
         (mark,) = database.execute("SELECT min(mark) FROM opening").fetchone()
     monkeypatch.setattr(sqlite_file, "_writable", lambda path: False)
-    return sample_file, mark
+    return corner_file, mark
 
 
 def words_of(line, path, mark, folder):

@@ -6,7 +6,9 @@ from urllib.parse import urlsplit
 import pytest
 from sqlalchemy import create_engine, text
 
+from hwsched.cli.command import run
 from tests.cli.processes import FAILURE_MARKS, hwsched
+from tests.cli.trying import run_forked
 
 pytestmark = pytest.mark.slow
 SECRET = "s3cr3t-w0rd"
@@ -22,8 +24,8 @@ def yard(postgres_url):
         connection.execute(text(f"CREATE ROLE reader LOGIN PASSWORD '{SECRET}'"))
     server = urlsplit(postgres_url)
     address = f"postgresql://{server.netloc}/yard"
-    assert hwsched("project", "new", address, "--name", "Yard").returncode == 0
-    assert hwsched("survey", "add", address, "101").returncode == 0
+    assert run(["project", "new", address, "--name", "Yard", "--quiet"]) == 0
+    assert run(["survey", "add", address, "101", "--quiet"]) == 0
     inside = create_engine(address.replace("postgresql://", "postgresql+psycopg://"), isolation_level="AUTOCOMMIT")
     with inside.connect() as connection:
         connection.execute(text("GRANT SELECT ON ALL TABLES IN SCHEMA public TO reader"))
@@ -45,12 +47,12 @@ def test_a_role_that_may_only_read_reads_and_what_it_would_write_is_refused(yard
         ("project", "verify", address), ("project", "people", address),
     )  # fmt: skip
     for words in reading:
-        done = hwsched(*words, text=True)
-        assert done.returncode == 0, (words, done.stderr)
-    done = hwsched("opening", "fit", address, text=True)
-    assert done.returncode == 3
-    assert not [mark for mark in FAILURE_MARKS if mark in done.stderr]
-    assert "permission denied" in done.stderr
+        done = run_forked(words, tmp_path)
+        assert done.status == 0, (words, done.err)
+    done = run_forked(("opening", "fit", address), tmp_path)
+    assert done.status == 3
+    assert not [mark for mark in FAILURE_MARKS if mark in done.err]
+    assert "permission denied" in done.err
 
 
 def test_a_server_is_named_as_a_service_and_the_password_stands_in_a_file(yard, tmp_path):

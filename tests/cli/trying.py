@@ -9,6 +9,7 @@ import re
 import signal
 import subprocess
 import sys
+import tempfile
 from collections.abc import Mapping, Sequence
 from contextlib import chdir, redirect_stderr, redirect_stdout
 from dataclasses import dataclass
@@ -127,12 +128,15 @@ def run_interrupted(words: Sequence[str], folder: Path, after_s: float) -> Outco
     return Outcome(words, process.returncode, out, err)
 
 
-def _work(words: Sequence[str], folder: str, at: int) -> None:
-    os.chdir(folder)
-    for descriptor, name in ((0, os.devnull), (1, "out"), (2, "err")):
+def _work(words: Sequence[str], told: str, folder: str, env: Mapping[str, str], at: int) -> None:
+    for descriptor, name in ((0, os.devnull), (1, f"{told}/out"), (2, f"{told}/err")):
         opened = os.open(name, os.O_RDWR | os.O_CREAT, 0o600)
         os.dup2(opened, descriptor)
         os.close(opened)
+    os.chdir(folder)
+    for name in os.environ.keys() - env.keys():
+        del os.environ[name]
+    os.environ.update(env)
     sys.stdout, sys.stderr = (
         io.TextIOWrapper(io.FileIO(each, "w", closefd=False), encoding="utf-8") for each in (1, 2)
     )
@@ -144,21 +148,40 @@ def _work(words: Sequence[str], folder: str, at: int) -> None:
         if count == at:
             os.kill(os.getpid(), signal.SIGINT)
 
-    for name in ("before_cursor_execute", "after_cursor_execute", "commit"):
-        event.listen(Engine, name, step)
+    if at:
+        for name in ("before_cursor_execute", "after_cursor_execute", "commit"):
+            event.listen(Engine, name, step)
     sys.exit(run_process(words))
+
+
+def run_forked(words: Sequence[str], folder: Path, *, env: Mapping[str, str] | None = None, at: int = 0) -> Outcome:
+    """Run a command line in a process of its own that need not load the program: it is forked from one that has.
+
+    Parameters
+    ----------
+    words : sequence of str
+        Without the program's name.
+    folder : Path
+        Where it is run.
+    env : mapping, optional
+        What is added to the environment of this process.
+    at : int
+        It is told to stop at that step of its work with the database; 0: it is not.
+    """
+    with tempfile.TemporaryDirectory() as told:
+        process = FORKED.Process(target=_work, args=(words, told, str(folder), {**os.environ, **(env or {})}, at))
+        process.start()
+        process.join(LONGEST_S)
+        assert process.exitcode is not None, f"{words} does not end"
+        out, err = (Path(told, name).read_text(encoding="utf-8") for name in ("out", "err"))
+    return Outcome(words, process.exitcode, out, err)
 
 
 def run_interrupted_at(words: Sequence[str], folder: Path, step: int) -> Outcome:
     """Run a command line in a process that is told to stop at a step of its work with the database."""
     told = folder / "told"
     told.mkdir(exist_ok=True)
-    process = FORKED.Process(target=_work, args=(words, str(told), step))
-    process.start()
-    process.join(LONGEST_S)
-    assert process.exitcode is not None, f"{words} does not end"
-    out, err = ((told / name).read_text(encoding="utf-8") for name in ("out", "err"))
-    return Outcome(words, process.exitcode, out, err)
+    return run_forked(words, told, at=step)
 
 
 @cache

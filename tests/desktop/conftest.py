@@ -1,4 +1,4 @@
-"""A window on the sample, and the watch for what a test leaves behind: windows, threads, timers."""
+"""A window on a small project or the sample, and the watch for what a test leaves behind: windows, threads, timers."""
 
 import gc
 
@@ -38,20 +38,27 @@ def nobody_watches(monkeypatch):
 
 
 @pytest.fixture
-def at_work(qtbot, sample_file):
+def project_file(request):
+    """A small project; the sample where a test uses `sample_file`, as those do that want many openings."""
+    return request.getfixturevalue("sample_file" if "sample_file" in request.fixturenames else "corner_file")
+
+
+@pytest.fixture
+def at_work(qtbot, project_file):
+    """A window on that project."""
     shown = Window("tester")
     qtbot.addWidget(shown)
     shown.show()
-    shown.project.open_project(str(sample_file))
+    shown.project.open_project(str(project_file))
     idle(qtbot, shown)
-    assert shown.openings.register.total() > 100
+    assert shown.openings.register.total() > 20
     # qtbot closes it, and with it the windows beside it.
     return shown
 
 
 @pytest.fixture
 def power(at_work):
-    """The place for power, open on the sample."""
+    """The place for power, open on the same project."""
     at_work.power.act_power.trigger()
     window = at_work.frame.side.windows[PowerWindow]
     yield window

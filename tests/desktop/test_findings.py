@@ -82,6 +82,7 @@ def test_a_waived_finding_stays_marked_counted_and_comes_back(at_work, qtbot):
     assert not any(f.waived for f in checked_of(at_work, "M004").findings)
 
 
+@pytest.mark.usefixtures("sample_file")
 def test_a_waiver_for_the_project_reaches_every_opening_and_undo_too(at_work, qtbot):
     choose(at_work, "M004")
     page = click_finding(qtbot, at_work, "case-offset-taken")

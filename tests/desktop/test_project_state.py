@@ -16,8 +16,8 @@ from hwsched.operations.survey.editing import add_opening, edit_facts
 
 
 @pytest.fixture
-def project(sample_file):
-    with open_project(sample_file) as opened:
+def project(corner_file):
+    with open_project(corner_file) as opened:
         yield opened
 
 

@@ -61,6 +61,7 @@ def test_another_part_is_compared_left_and_accepted(at_work, qtbot, what_if):
     assert "ARC-UW" in {part.part for part in checked_of(at_work, "M004").fit.parts}
 
 
+@pytest.mark.usefixtures("sample_file")
 def test_limit_rule_and_preference_are_asked_together_and_accepted(at_work, qtbot, what_if):
     form = what_if.question
     form.kind.setCurrentIndex(LIMIT)
@@ -97,6 +98,7 @@ def test_limit_rule_and_preference_are_asked_together_and_accepted(at_work, qtbo
     assert form.rule.itemText(form.rule.findData("coin-cell-drain")).endswith("(off now)")
 
 
+@pytest.mark.usefixtures("sample_file")
 def test_a_building_is_cancelled_and_nothing_changes(at_work, qtbot, what_if):
     what_if.question.kind.setCurrentIndex(PREFER)
     qtbot.mouseClick(what_if.question.plus, LEFT)
@@ -112,6 +114,7 @@ def test_a_building_is_cancelled_and_nothing_changes(at_work, qtbot, what_if):
     assert not what_if.stop.isVisible()
 
 
+@pytest.mark.usefixtures("sample_file")
 def test_closing_the_window_stops_its_work(at_work, qtbot, what_if):
     what_if.question.kind.setCurrentIndex(PREFER)
     qtbot.mouseClick(what_if.question.plus, LEFT)
@@ -145,8 +148,8 @@ def test_an_answer_is_bound_to_what_it_compared_and_to_nothing_else(at_work, qtb
     assert steps(at_work) == before + 1
 
 
-def test_an_answer_that_would_be_another_one_is_shown_again(at_work, qtbot, what_if, other_unit, sample_file):
-    with open_project(sample_file) as other:
+def test_an_answer_that_would_be_another_one_is_shown_again(at_work, qtbot, what_if, other_unit, corner_file):
+    with open_project(corner_file) as other:
         choose_part(other, other_unit.asked[0], "unit", "ARC-UN", who="ben")
     before = steps(at_work)
     qtbot.mouseClick(what_if.take, LEFT)
@@ -161,6 +164,7 @@ def test_an_answer_that_would_be_another_one_is_shown_again(at_work, qtbot, what
     assert "ARC-UN" in {part.part for part in checked_of(at_work, "M005").fit.parts}
 
 
+@pytest.mark.usefixtures("sample_file")
 def test_another_catalogue_and_its_successors_are_compared(at_work, qtbot, what_if, tmp_path):
     path = tmp_path / "next year.xlsx"
     shutil.copy(SAMPLE / "catalogue.xlsx", path)
@@ -235,6 +239,7 @@ def test_a_price_or_a_number_of_parts_is_wanted(at_work, qtbot, fewest):
     assert fewest.found is None
 
 
+@pytest.mark.usefixtures("sample_file")
 def test_looking_for_few_parts_is_cancelled(at_work, qtbot, fewest):
     qtbot.mouseClick(fewest.work, LEFT)
     qtbot.mouseClick(fewest.stop, LEFT)

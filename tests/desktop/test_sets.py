@@ -123,6 +123,7 @@ def test_a_line_is_overridden_visibly_and_openings_are_given_and_freed(at_work, 
     assert set_in_register(at_work, "M006") == ""
 
 
+@pytest.mark.usefixtures("sample_file")
 def test_proposed_sets_are_chosen_renamed_and_made_as_one_step(at_work, qtbot, sets):
     qtbot.mouseClick(sets.propose, LEFT)
     idle(qtbot, at_work)

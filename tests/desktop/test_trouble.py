@@ -35,9 +35,9 @@ def press(box, words):
 
 
 @pytest.fixture
-def writer(sample_file):
+def writer(corner_file):
     """Another program's writing transaction on the project."""
-    with closing(sqlite3.connect(sample_file, isolation_level=None)) as other:
+    with closing(sqlite3.connect(corner_file, isolation_level=None)) as other:
         yield other
 
 
@@ -162,7 +162,7 @@ def test_a_project_that_stays_busy_can_be_tried_again(at_work, qtbot, writer, mo
     assert at_work.frame.state.workspace.checked[opening].given.opening.notes == "held up"
 
 
-def test_an_edit_that_waits_is_made_before_the_window_goes(at_work, qtbot, writer, monkeypatch, sample_file):
+def test_an_edit_that_waits_is_made_before_the_window_goes(at_work, qtbot, writer, monkeypatch, corner_file):
     monkeypatch.setattr(Jobs, "patience_ms", 20)
     opening = checked_of(at_work, "M004").given.opening.id
     writer.execute("BEGIN IMMEDIATE")
@@ -170,7 +170,7 @@ def test_an_edit_that_waits_is_made_before_the_window_goes(at_work, qtbot, write
     assert at_work.frame.jobs.busy
     writer.execute("ROLLBACK")
     at_work.close()
-    with closing(sqlite3.connect(sample_file)) as database:
+    with closing(sqlite3.connect(corner_file)) as database:
         assert database.execute("SELECT notes FROM opening WHERE id = ?", (opening,)).fetchone() == ("kept",)
 
 

@@ -17,14 +17,14 @@ from tests.desktop.conftest import checked_of, choose, idle
 
 
 @pytest.fixture
-def windows(qtbot, sample_file):
+def windows(qtbot, corner_file):
     """Ann's window and Ben's, both on the same opening."""
     shown = []
     for who in ("ann", "ben"):
         window = Window(who)
         qtbot.addWidget(window)
         window.show()
-        window.project.open_project(str(sample_file))
+        window.project.open_project(str(corner_file))
         idle(qtbot, window)
         choose(window, "M004")
         shown.append(window)

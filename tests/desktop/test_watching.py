@@ -39,20 +39,20 @@ def somebody_watches(monkeypatch, nobody_watches):
 
 
 @pytest.fixture
-def at_work(qtbot, sample_file):
+def at_work(qtbot, project_file):
     shown = Window("tester")
     qtbot.addWidget(shown)
     shown.show()
-    shown.project.open_project(str(sample_file))
+    shown.project.open_project(str(project_file))
     idle(qtbot, shown)
     choose(shown, "M004")
     return shown
 
 
 @pytest.fixture
-def other(at_work, sample_file):
+def other(at_work, project_file):
     """The same project in another process, as far as the window can tell."""
-    with open_project(sample_file) as opened:
+    with open_project(project_file) as opened:
         yield opened
 
 
@@ -69,8 +69,8 @@ def comes(qtbot, holds):
     qtbot.waitUntil(holds, timeout=SOON_MS)
 
 
-def test_a_fact_that_another_process_edits_is_shown(at_work, qtbot, sample_file):
-    words = ["survey", "edit", str(sample_file), "M004", "opening", "wave", "W7", "--who", "ben"]
+def test_a_fact_that_another_process_edits_is_shown(at_work, qtbot, corner_file):
+    words = ["survey", "edit", str(corner_file), "M004", "opening", "wave", "W7", "--who", "ben"]
     subprocess.run([sys.executable, "-m", "hwsched", *words], check=True, stdout=subprocess.DEVNULL)
     comes(qtbot, lambda: checked_of(at_work, "M004").given.opening.wave == "W7")
     comes(qtbot, lambda: fact(at_work, "Wave").text(1) == "W7")
@@ -117,6 +117,7 @@ def test_what_touches_everything_is_read_beside_a_person_s_work(at_work, qtbot, 
     assert started == []
 
 
+@pytest.mark.usefixtures("sample_file")
 def test_an_edit_made_while_others_are_read_is_not_lost_from_view(at_work, qtbot, other):
     set_settings(other, who="ben", prefer="holes")
     comes(qtbot, lambda: at_work.frame.following.reading.busy)
@@ -179,13 +180,13 @@ def test_a_project_that_stops_answering_is_said_and_seen_again(at_work, qtbot, o
     assert "does not answer" not in at_work.statusBar().currentMessage()
 
 
-def test_nothing_is_watched_any_more_once_it_is_closed(at_work, qtbot, other, sample_file):
+def test_nothing_is_watched_any_more_once_it_is_closed(at_work, qtbot, other, corner_file):
     watcher = at_work.frame.following.watcher
     at_work.close()
     assert at_work.frame.following.watcher is None
     assert not watcher._timer.isActive()
     other.close()
-    assert sorted(path.name for path in sample_file.parent.glob("sample.hwsched*")) == ["sample.hwsched"]
+    assert sorted(path.name for path in corner_file.parent.glob("corner.hwsched*")) == ["corner.hwsched"]
 
 
 def test_several_steps_are_said_in_one_line():

@@ -12,12 +12,12 @@ from tests.desktop.conftest import idle
 
 
 @pytest.fixture
-def window(qtbot, sample_file):
+def window(qtbot, project_file):
     shown = Window("tester")
     qtbot.addWidget(shown)
     shown.show()
-    shown.project.open_project(str(sample_file))
-    qtbot.waitUntil(lambda: not shown.frame.jobs.busy and shown.openings.register.total() > 100, timeout=20000)
+    shown.project.open_project(str(project_file))
+    qtbot.waitUntil(lambda: not shown.frame.jobs.busy and shown.openings.register.total() > 20, timeout=20000)
     yield shown
     shown.close()
 
@@ -103,7 +103,7 @@ def test_a_wrong_value_is_refused_with_its_cure_and_nothing_changes(window, qtbo
 
 def test_fit_and_print_run_off_the_screens_thread(window, qtbot, tmp_path):
     qtbot.keyClicks(window.openings.search, "M00")
-    qtbot.waitUntil(lambda: 0 < window.openings.register.rowCount() < 40, timeout=3000)
+    qtbot.waitUntil(lambda: 0 < window.openings.register.rowCount() < 10, timeout=3000)
     window.fitting.act_fit.trigger()
     assert window.frame.jobs.busy
     assert not window.fitting.act_fit.isEnabled()
@@ -137,6 +137,7 @@ def test_the_register_stays_in_step_with_its_columns(window):
     assert marks.index("A-02") < marks.index("A-10")
 
 
+@pytest.mark.usefixtures("sample_file")
 def test_what_is_selected_stays_selected_when_the_register_is_sorted(window):
     """The next command acts on the same openings, wherever they now stand."""
     state, table = window.frame.state, window.openings.table

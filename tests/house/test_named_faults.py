@@ -1,11 +1,12 @@
 """Each named fault is put into a copy of the package, and the tests that must catch it are run there."""
 
+import json
 import os
 import re
 import shutil
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -18,7 +19,10 @@ COPIED = ("hwsched", "resources", "migrations", "sample_projects", "tests")
 FAILED = 1
 """Exit status of pytest when tests ran and some failed; a fault that breaks the import is another one."""
 
-pytestmark = pytest.mark.slow
+pytestmark = [
+    pytest.mark.slow,
+    pytest.mark.skipif(not hasattr(os, "fork"), reason="a process is forked on POSIX alone"),
+]
 
 
 @pytest.fixture(scope="module")
@@ -48,35 +52,53 @@ def put_in(copy: Path, fault: Fault) -> Iterator[None]:
         os.utime(path, ns=(stat.st_atime_ns, stat.st_mtime_ns))
 
 
-def run(copy: Path, tests: tuple[str, ...]) -> subprocess.CompletedProcess[str]:
-    """Run tests on the copy, and on nothing of this run."""
+FORKING = """
+import json, sys
+from pathlib import Path
+from tests.mutants.forking import run_forked
+for line in sys.stdin:
+    folder, words, environment = json.loads(line)
+    print(json.dumps(run_forked(Path(folder), words, environment, 240.0)), flush=True)
+"""
+"""A process of its own: what others in this one fork from has the program loaded."""
+
+
+@pytest.fixture(scope="module")
+def run(copy: Path) -> Iterator[Callable[[tuple[str, ...]], tuple[int, str]]]:
+    """Runs tests on the copy, and on nothing of this run; returns pytest's exit status and what it wrote."""
     env = {name: value for name, value in os.environ.items() if not name.startswith(("PYTEST_", "COV_"))}
     env |= {"PYTHONPATH": str(copy), "PYTHONDONTWRITEBYTECODE": "1", "QT_QPA_PLATFORM": "offscreen"}
     # No fault is one that must be seen as the sample is made.
     env["HWSCHED_SAMPLE"] = str(copy / "made")
-    return subprocess.run(
-        [sys.executable, "-m", "pytest", "-q", "-x", "-p", "no:cacheprovider", *tests],
-        cwd=copy,
-        env=env,
-        capture_output=True,
-        text=True,
-        timeout=240,
-        check=False,
-    )
+    with subprocess.Popen(
+        [sys.executable, "-c", FORKING], cwd=ROOT, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True
+    ) as process:
+        assert process.stdin is not None
+        assert process.stdout is not None
+        asking, answering = process.stdin, process.stdout
+
+        def asked(tests: tuple[str, ...]) -> tuple[int, str]:
+            words = ["-q", "-x", "--assert=plain", "-p", "no:cacheprovider", *tests]
+            print(json.dumps([str(copy), words, env]), file=asking, flush=True)
+            code, text = json.loads(answering.readline())
+            return code, text
+
+        yield asked
+        asking.close()
 
 
-def test_without_a_fault_all_of_them_pass(copy):
-    done = run(copy, tuple(dict.fromkeys(test for fault in FAULTS for test in fault.caught_by)))
-    assert done.returncode == 0, done.stdout + done.stderr
+def test_without_a_fault_all_of_them_pass(run):
+    code, text = run(tuple(dict.fromkeys(test for fault in FAULTS for test in fault.caught_by)))
+    assert code == 0, text
 
 
 @pytest.mark.parametrize("fault", FAULTS, ids=lambda fault: fault.name.replace(" ", "-"))
-def test_a_fault_is_caught(copy, fault):
+def test_a_fault_is_caught(copy, run, fault):
     with put_in(copy, fault):
-        done = run(copy, fault.caught_by)
-    assert done.returncode == FAILED, f"not caught: {fault.name}\n{done.stdout}{done.stderr}"
-    assert re.search(r"\b\d+ failed\b", done.stdout)
-    assert not re.search(r"\b\d+ errors?\b", done.stdout), done.stdout
+        code, text = run(fault.caught_by)
+    assert code == FAILED, f"not caught: {fault.name}\n{text}"
+    assert re.search(r"\b\d+ failed\b", text)
+    assert not re.search(r"\b\d+ errors?\b", text), text
 
 
 def test_no_fault_is_named_twice():

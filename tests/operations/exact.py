@@ -3,9 +3,10 @@
 from collections import Counter
 from datetime import date
 
-from hwsched.model.project import create_project
+from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import opening_ids
 from hwsched.operations.findings.checking import check_openings
+from tests.once import copied
 from tests.operations.powered import door, fit_all, write_catalogue
 
 TODAY = date(2031, 5, 1)
@@ -24,13 +25,17 @@ no 2 mm bit for #6 screws (pilot of a #6 in wood: 5/64 in); the unit has a coin 
 
 def small(path, marks=("1", "2", "3"), **facts):
     """Make a project of usual openings that are fitted, alike but for what `facts` says by mark."""
-    project = create_project(str(path), "Yard", length_style="mm", bare_unit="mm")
-    write_catalogue(project)
-    for mark in marks:
-        door(project, mark, **{"power_wish": None, "plan_x_m": None, "plan_y_m": None, "rise_m": None,
-                               **facts.get(f"m{mark}", {})})  # fmt: skip
-    fit_all(project)
-    return project
+
+    def make(place):
+        with create_project(str(place), "Yard", length_style="mm", bare_unit="mm") as project:
+            write_catalogue(project)
+            for mark in marks:
+                door(project, mark, **{"power_wish": None, "plan_x_m": None, "plan_y_m": None, "rise_m": None,
+                                       **facts.get(f"m{mark}", {})})  # fmt: skip
+            fit_all(project)
+
+    copied(f"small {tuple(marks)} {facts}", path, make)
+    return open_project(str(path))
 
 
 def id_of(project, mark):

@@ -10,13 +10,14 @@ from openpyxl import load_workbook
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.exchange.survey.form import write_survey_form
 from hwsched.exchange.survey.form_rows import spelled
-from hwsched.model.project import create_project
+from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import opening_ids, read_inputs
 from hwsched.model.tables import ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.survey.survey_import import import_survey
 from hwsched.survey import ITEM, LEAF, OPENING
 from tests.fitting.door import MORE
+from tests.once import copied
 from tests.operations.powered import more_parts, stated, write_catalogue
 from tests.rules.scenario import leaf, lock, opening
 
@@ -112,11 +113,19 @@ def started(folder):
 
 def yard(folder, *openings):
     """Make a project, take in the survey of these openings, and fit them."""
-    project = started(folder)
-    taken = import_survey(project, filled(folder / "survey.xlsx", *(openings or YARD)), SurveyOptions(), who=WHO)
-    assert taken.problems == ()
-    fit_openings(project, who=WHO)
-    return project
+
+    def make(path):
+        work = path.with_suffix("")
+        work.mkdir()
+        with started(work) as project:
+            survey = filled(work / "survey.xlsx", *(openings or YARD))
+            taken = import_survey(project, survey, SurveyOptions(), who=WHO)
+            assert taken.problems == ()
+            fit_openings(project, who=WHO)
+        (work / "yard.hwsched").rename(path)
+
+    copied(f"locked {openings or YARD}", folder / "yard.hwsched", make)
+    return open_project(folder / "yard.hwsched")
 
 
 def id_of(project, mark):

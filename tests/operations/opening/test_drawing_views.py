@@ -4,6 +4,7 @@ import pytest
 
 from hwsched.choices import POWER_VIEWS
 from hwsched.model.errors import MissingRowError, ValueRefusedError
+from hwsched.model.project import open_project
 from hwsched.operations.opening import drawing_views
 from hwsched.operations.opening.drawing_views import VIEWS, draw
 from hwsched.operations.opening.fitting_openings import fit_openings
@@ -11,6 +12,7 @@ from hwsched.operations.power.connecting import connect_openings
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.survey.editing import edit_facts
 from hwsched.writing import UnwritableError
+from tests.once import copied
 from tests.operations.exact import small
 from tests.operations.locked import id_of, points_of, yard
 from tests.operations.powered import WHO, circuit, closet, doors
@@ -27,10 +29,15 @@ def shop(tmp_path_factory):
 @pytest.fixture
 def connected(tmp_path):
     """1 hangs on circuit C1 of the supply PS1 in the building Main, 2 on none."""
-    with small(tmp_path / "y.hwsched", marks="") as made:
-        ids = doors(made, "12")
-        connect_openings(made, circuit(made, closet(made)), [ids["1"]], who=WHO)
-        fit_openings(made, who=WHO)
+
+    def make(path):
+        with small(path, marks="") as made:
+            ids = doors(made, "12")
+            connect_openings(made, circuit(made, closet(made)), [ids["1"]], who=WHO)
+            fit_openings(made, who=WHO)
+
+    copied("one connected", tmp_path / "y.hwsched", make)
+    with open_project(tmp_path / "y.hwsched") as made:
         yield made
 
 

@@ -37,6 +37,7 @@ from hwsched.operations.release.project_view import project_view
 from hwsched.operations.survey.editing import add_item, edit_facts
 from hwsched.values import Part
 from tests.model.saved_projects import restore
+from tests.once import copied
 
 OLDER = Path(__file__).parents[1] / "saved" / "older_yard.sql"
 TODAY = date(2026, 2, 1)
@@ -45,8 +46,12 @@ BOLTS = "key face, holes for the lock's bolts M8, through its case"
 
 def older_yard(target):
     """Make a project of what the older program wrote, brought to the newest schema."""
-    restore(OLDER, target)
-    upgrade_project(target)
+
+    def make(path):
+        restore(OLDER, path)
+        upgrade_project(path)
+
+    copied("older yard", target, make)
 
 
 @pytest.fixture

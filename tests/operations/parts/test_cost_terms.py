@@ -26,6 +26,7 @@ from hwsched.quantities.money import rounded
 from hwsched.values.terms import CostTerms
 from hwsched.wiring.costing import price_supplies
 from tests.model.states import state
+from tests.once import copied
 from tests.operations.exact import id_of, small
 from tests.operations.powered import circuit, closet, more_parts
 from tests.rules.scenario import catalogue
@@ -36,13 +37,15 @@ WHO = "ann"
 @pytest.fixture
 def yard(tmp_path):
     """1 to 3 alike but for the difficulty of 2; 4 in the annexe, to a stair."""
-    made = small(
-        tmp_path / "y.hwsched", marks="1234", m2={"difficulty": 1.25}, m4={"stair": True, "building": "Annexe"}
-    )
-    yard_parts(made)
-    fit_openings(made, who=WHO)
-    yield made
-    made.close()
+
+    def make(path):
+        with small(path, marks="1234", m2={"difficulty": 1.25}, m4={"stair": True, "building": "Annexe"}) as made:
+            yard_parts(made)
+            fit_openings(made, who=WHO)
+
+    copied("cost terms", tmp_path / "y.hwsched", make)
+    with open_project(tmp_path / "y.hwsched") as made:
+        yield made
 
 
 def yard_parts(project):

@@ -20,6 +20,7 @@ from hwsched.operations.parts.fewest_part_numbers import accept_fewest, fewest_p
 from hwsched.operations.project.history import undo
 from hwsched.values.input_key import input_key
 from tests.model.states import state
+from tests.once import copied
 from tests.operations.exact import id_of, small
 from tests.operations.powered import fit_all, more_parts
 from tests.rules.scenario import catalogue
@@ -32,23 +33,26 @@ def yard(tmp_path):
     """Four openings that would take three units: two the usual, one of 12 V on a supply, one listed in a fire door."""
     usual = catalogue().get("UNIT")
     supply = {"power_wish": "supply", "supply_distance_m": 20.0}
-    made = small(tmp_path / "y.hwsched", marks="1234", m2=supply, m3={"rating": "90"})
 
     def unit(number, price, *, listed, volts):
         of_its_own = {"fire_listed": listed, "supply_low_v": volts - 2.0, "supply_high_v": volts + 2.0}
         return replace(usual, number=number, list_price=price, attributes={**usual.attributes, **of_its_own})
 
-    more_parts(
-        made,
-        unit("UNIT", 200.0, listed=False, volts=24.0),
-        unit("U-12", 260.0, listed=False, volts=12.0),
-        unit("U-FIRE", 240.0, listed=True, volts=24.0),
-        unit("U-ALL", 310.0, listed=True, volts=12.0),
-        replace(catalogue().get("EDGE"), list_price=700.0),
-    )
-    fit_all(made)
-    yield made
-    made.close()
+    def make(path):
+        with small(path, marks="1234", m2=supply, m3={"rating": "90"}) as made:
+            more_parts(
+                made,
+                unit("UNIT", 200.0, listed=False, volts=24.0),
+                unit("U-12", 260.0, listed=False, volts=12.0),
+                unit("U-FIRE", 240.0, listed=True, volts=24.0),
+                unit("U-ALL", 310.0, listed=True, volts=12.0),
+                replace(catalogue().get("EDGE"), list_price=700.0),
+            )
+            fit_all(made)
+
+    copied("fewest part numbers", tmp_path / "y.hwsched", make)
+    with open_project(tmp_path / "y.hwsched") as made:
+        yield made
 
 
 def inputs_of(project, ids=None):

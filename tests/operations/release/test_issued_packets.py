@@ -4,9 +4,11 @@ from dataclasses import replace
 
 import pytest
 
+from hwsched.model.project import open_project
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.release.issued_packets import write_down_packets
 from hwsched.operations.release.project_view import project_view
+from tests.once import copied
 from tests.operations.exact import TODAY, findings, small
 from tests.operations.powered import more_parts
 from tests.rules.scenario import catalogue, part
@@ -33,12 +35,16 @@ def older(project):
 @pytest.fixture
 def shop(tmp_path):
     """Two usual openings; in each unit's box lie 2 packs of 4 screws. Their packets went out."""
-    made = small(tmp_path / "s.hwsched", ("1", "2"))
-    more_parts(made, PACK, with_kit(("PACK", 2.0)))
-    fit_openings(made, who=WHO)
-    write_down_packets(made, project_view(made), who=WHO, today=TODAY)
-    yield made
-    made.close()
+
+    def make(path):
+        with small(path, ("1", "2")) as made:
+            more_parts(made, PACK, with_kit(("PACK", 2.0)))
+            fit_openings(made, who=WHO)
+            write_down_packets(made, project_view(made), who=WHO, today=TODAY)
+
+    copied("packets that went out", tmp_path / "s.hwsched", make)
+    with open_project(tmp_path / "s.hwsched") as made:
+        yield made
 
 
 def test_nothing_changed(shop):

@@ -6,7 +6,7 @@ millimetres. Distances are those of the convex bodies themselves, found by proje
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from math import hypot, sqrt
+from math import acos, hypot, sqrt, tan
 from typing import Final
 
 Point = tuple[float, float, float]
@@ -167,6 +167,24 @@ def inside(rod: Rod, box: Box, axes: tuple[int, ...] = (0, 1), tolerance: float 
 def path_length(points: list[Point]) -> float:
     """Length of a polyline."""
     return sum(distance(a, b) for a, b in zip(points, points[1:], strict=False))
+
+
+def cable_length(points: list[Point], radius: float) -> float:
+    """Length of a cable along a polyline whose corners it takes as arcs.
+
+    >>> round(cable_length([(0, 0, 0), (50, 0, 0), (50, 50, 0)], 10), 3)  # 100 - 2 * 10 + 10 * pi / 2
+    95.708
+    """
+    long = path_length(points)
+    for a, b, c in zip(points, points[1:], points[2:], strict=False):
+        one, two = distance(a, b), distance(b, c)
+        if one == 0.0 or two == 0.0:
+            continue
+        cosine = sum((b[i] - a[i]) * (c[i] - b[i]) for i in range(3)) / (one * two)
+        turn = min(acos(max(-1.0, min(1.0, cosine))), 2.8)
+        tangent = min(radius * tan(turn / 2), one / 2, two / 2)
+        long -= 2 * tangent - tangent / tan(turn / 2) * turn if turn > 1e-6 else 0.0
+    return long
 
 
 def circle_meets(x: float, y: float, radius: float, rect: tuple[float, float, float, float]) -> bool:

@@ -4,10 +4,13 @@ All is invented. Sizes of leaves, locks and preparations follow common practice 
 sizes are our own.
 """
 
+from collections.abc import Iterator
 from random import Random
 from typing import Final
 
+from tests.verifier.bodies import circle_meets, rects_meet
 from tests.verifier.cells import Cells, Opening
+from tests.verifier.standing import footprint
 
 INCH: Final = 25.4
 FORMS: Final = (
@@ -373,10 +376,31 @@ def survey(rng: Random, count: int, first: int = 1, blanks: float = 0.15) -> lis
     for i in range(count):
         form = rng.choices(names, weights)[0]
         drawn = _DRAW[form](rng, f"{form[:2].upper()}{first + i:05d}")
+        drawn.items = list(_possible(drawn))
         if rng.random() < blanks:
             _leave_open(rng, drawn)
         openings.append(drawn)
     return openings
+
+
+def _possible(opening: Opening) -> Iterator[Cells]:
+    """Leave out what could not have stood beside the old lock's head or rose, or beside what was drawn before it."""
+    x, y = opening.lock.get("backset") or 0.0, opening.lock["y"]
+    # Head of an old mortise or rim cylinder 1-3/8 in, rose of an old bored knob 2-5/8 in: trade usage, from memory.
+    radius = 1.3125 * INCH if opening.lock["lock"].startswith("Bored") else 0.6875 * INCH
+    kept: list[Cells] = []
+    for item in opening.items:
+        own = item["kind"] in ("Thumb turn", "Trim or escutcheon", "Exit device", "Other")
+        if not own and item["face"] != "Inside" and circle_meets(x, y, radius, footprint(item)):
+            continue
+        if not own and any(_same_face(item, each) and rects_meet(footprint(item), footprint(each)) for each in kept):
+            continue
+        kept.append(item)
+        yield item
+
+
+def _same_face(a: Cells, b: Cells) -> bool:
+    return "Both faces" in (a["face"], b["face"]) or a["face"] == b["face"]
 
 
 def _leave_open(rng: Random, opening: Opening) -> None:
@@ -485,7 +509,7 @@ def _mortise(rng: Random, mark: str) -> Opening:
         "cam": rng.choice(("Straight cam", "Clover cam")),
     }
     items = []
-    below = inches(rng, 1.5, 3.75)
+    below = inches(rng, 1.75, 3.75)
     items.append(_item("Lever or knob", "Both faces", x, y - below, 127.0, 2.25 * INCH, 60.0))
     if turn:
         up = rng.choice((0.0, 0.0, inches(rng, 2.5, 4)))
@@ -495,11 +519,12 @@ def _mortise(rng: Random, mark: str) -> Opening:
 
 
 def _narrow(rng: Random, mark: str) -> Opening:
-    stile = rng.choice((2.0, 2.125, 2.125, 2.5, 3.5)) * INCH
+    x = rng.choice((31 / 32, 1.125, 1.125, 1.5)) * INCH
+    # Behind the centre of its cylinder an old lock of 1-1/2 in had its head and a part of its case.
+    stile = rng.choice((2.5, 3.5) if x > 30.0 else (2.0, 2.125, 2.125, 2.5)) * INCH
     leaf = _leaf(
         rng, material="Aluminium", construction="Narrow stile", stile=stile, thick=rng.choice((1.75, 1.75, 2.0)) * INCH
     )
-    x = rng.choice((31 / 32, 1.125, 1.125, 1.5)) * INCH
     y = inches(rng, 38, 44)
     lock: Cells = {
         "lock": "Mortise, threaded cylinder",
@@ -522,6 +547,9 @@ def _narrow(rng: Random, mark: str) -> Opening:
     if rng.random() < 0.3:
         items.append(_item("Pull", "Key side", x + inches(rng, 0, 0.5), y + inches(rng, -4, 6), 25.4, 228.6, 50.0))
     facts = _facts(rng, frame="Aluminium", rating="Not rated", stop=rng.choice((9.525, 12.7, 15.875)))
+    if facts["hand"] in ("LH", "RH"):
+        # The stop stands on the key face, and the old head of 1-3/8 in had its place beside it.
+        facts["stop"] = (x - 0.6875 * INCH) * rng.choice((0.5, 0.8, 0.95))
     return Opening(mark, facts, [leaf], lock, items)
 
 

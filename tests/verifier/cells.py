@@ -338,9 +338,7 @@ class Opening:
 
     def written_items(self) -> list[Cells]:
         """Return the rows of what else stands there."""
-        return [
-            {"Mark": self.mark} | _row(f"item{i}", ITEM, item, self.blank) for i, item in enumerate(self.items)
-        ]
+        return [{"Mark": self.mark} | _row(f"item{i}", ITEM, item, self.blank) for i, item in enumerate(self.items)]
 
 
 def _row(entity: str, headings: dict[str, str], facts: Cells, blank: set[str]) -> Cells:

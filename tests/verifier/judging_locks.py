@@ -190,7 +190,11 @@ def _bored(at: Standing) -> Iterable[Found]:
     bore = max(part["cross_bore"], lock["cross_bore"]) / 2
     drilled = any("cross bore" in name or "cross bore" in b.name for b in at.bores for name in (b.purpose, b.name))
     if enlarged and not any(b.purpose == "bore" and b.face != "lock-edge" for b in at.bores) and not drilled:
-        yield ("enlargement-missing", {"has_mm": lock["cross_bore"]}, "the cross bore is too small, no hole enlarges it")
+        yield (
+            "enlargement-missing",
+            {"has_mm": lock["cross_bore"]},
+            "the cross bore is too small, no hole enlarges it",
+        )
     if at.stile is not None and x + bore > at.stile + TOLERANCE_MM:
         yield (
             "bore-off-stile",

@@ -69,7 +69,9 @@ def _plate(at: Standing) -> Iterable[Found]:
     names = ("Inside", "Both faces") if face == "inside" else ("Key side", "Both faces")
     for item, rect in at.items(*names):
         if rects_meet(plate, rect):
-            family = {"Exit device": "unit-on-exit-device", "Fire label": "unit-on-label"}.get(item["kind"], "unit-on-item")
+            family = {"Exit device": "unit-on-exit-device", "Fire label": "unit-on-label"}.get(
+                item["kind"], "unit-on-item"
+            )
             yield (
                 "unit-on-lite" if item["kind"] in _GLAZED else family,
                 numbers | {"item_x0_mm": rect[0], "item_y0_mm": rect[1], "item_y1_mm": rect[3]},
@@ -112,7 +114,9 @@ def _screws(at: Standing) -> Iterable[Found]:
     unit = at.unit
     if unit is None:
         return
-    held = [each for each in at.fasteners() if each[1]["form"] != "Through bolt" or each[1]["size"] == unit.get("screw")]
+    held = [
+        each for each in at.fasteners() if each[1]["form"] != "Through bolt" or each[1]["size"] == unit.get("screw")
+    ]
     if not held:
         yield ("unit-unfixed", {}, "the unit gets nothing that fixes it")
         return
@@ -186,7 +190,9 @@ def _bores(at: Standing) -> Iterable[Found]:
             if meet(bore.body, other):
                 family = "lead-hole-cuts-item"
                 if bore.purpose == "channel":
-                    family = "channel-through-spindle" if kind in ("Lever or knob", "Thumb turn") else "channel-through-item"
+                    family = (
+                        "channel-through-spindle" if kind in ("Lever or knob", "Thumb turn") else "channel-through-item"
+                    )
                 b = bore.body.bounds()
                 yield (
                     family,
@@ -209,7 +215,11 @@ def _drilled(at: Standing, bore: Bore) -> Iterable[Found]:
     if bore.face == "inside" and ends.high[2] > at.thick + TOLERANCE_MM and bore.purpose in ("cable", "channel"):
         yield ("bore-breaks-through", {"z_mm": ends.high[2]}, f"the {bore.name} comes out of the key face")
     if at.stile is not None and ends.high[0] > at.stile + TOLERANCE_MM and bore.purpose == "cable":
-        yield ("lead-hole-off-stile", {"x1_mm": ends.high[0], "stile_mm": at.stile}, f"the {bore.name} leaves the stile")
+        yield (
+            "lead-hole-off-stile",
+            {"x1_mm": ends.high[0], "stile_mm": at.stile},
+            f"the {bore.name} leaves the stile",
+        )
     steep = abs(d[2])
     if bore.face != "inside" or steep > 0.999:
         return

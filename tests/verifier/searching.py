@@ -49,7 +49,9 @@ class Witness:
     y_mm: float
 
     def __str__(self) -> str:
-        where = f"plate at x {self.x_mm:.1f}, y {self.y_mm:.1f}" if self.way != "edge" else f"pocket at y {self.y_mm:.1f}"
+        where = (
+            f"plate at x {self.x_mm:.1f}, y {self.y_mm:.1f}" if self.way != "edge" else f"pocket at y {self.y_mm:.1f}"
+        )
         return f"{', '.join(self.parts)}; {self.way}, {where}"
 
 
@@ -76,7 +78,12 @@ def search(opening: Opening, parts: dict[str, Cells]) -> Witness | None:
         bare = _standing(opening, parts, lock)
         part = bare.locking
         # Locks that leave a unit the same room and the same lead are searched once.
-        alike = (part.get("lead"), part.get("trim"), round(bare.under_head() - part.get("length", 0.0), 1), part["plug"])
+        alike = (
+            part.get("lead"),
+            part.get("trim"),
+            round(bare.under_head() - part.get("length", 0.0), 1),
+            part["plug"],
+        )
         if alike in seen or list(judging_locks.judged(bare)):
             continue
         seen.add(alike)
@@ -96,7 +103,12 @@ def _of_kind(parts: dict[str, Cells], kind: str) -> list[tuple[str, Cells]]:
 
 
 def _standing(opening: Opening, parts: dict[str, Cells], roles: Roles, stack: Cells | None = None) -> Standing:
-    return Standing(opening, parts, roles, {}, [], [], [], stack or roles.pop("stack", [("", {}, 1)])[0][1], "none")
+    at = Standing(opening, parts, roles, {}, [], [], [], stack or roles.pop("stack", [("", {}, 1)])[0][1], "none")
+    if at.locking["kind"] == "bored-lever-lock" and at.locking["cross_bore"] > opening.lock["cross_bore"]:
+        x, y = at.at
+        body = Rod((x, y, 0.0), (x, y, at.thick), at.locking["cross_bore"] / 2)
+        at.bores.append(Bore("cross bore, enlarged", "bore", "inside", body, 0.0, at.locking["cross_bore"]))
+    return at
 
 
 # --- the lock -------------------------------------------------------------------------------------------------------
@@ -112,9 +124,9 @@ def _locks(opening: Opening, parts: dict[str, Cells]) -> Iterator[Roles]:
             yield from _tails(number, part, lock, leaf)
     elif form == "Bored":
         for number, part in _of_kind(parts, "bored-lever-lock"):
-            # A cross bore that is too small wants a jig and a rated leaf its listing: only what is ready is searched.
             ready = part["cross_bore"] <= lock["cross_bore"] + 1.5 and part["edge_bore"] <= lock["edge_bore"] + 1.5
-            if ready:
+            # An existing bore is enlarged with a jig; on a rated leaf only its listing could allow it.
+            if ready or opening.facts["rating"] == "Not rated":
                 yield {"lock": [(number, part, 1.0)]}
     elif form == "Euro":
         for number, part in _of_kind(parts, "euro-cylinder"):
@@ -184,7 +196,19 @@ def _fed(bare: Standing, number: str, unit: Cells) -> tuple[str, Roles] | None:
 
 
 def _witness(at: Standing, way: str, x: float, y: float) -> Witness:
-    order = ("cylinder", "lock", "cam", "collar", "ring", "unit", "fastener", "lead-extension", "battery", "supply", "wire")
+    order = (
+        "cylinder",
+        "lock",
+        "cam",
+        "collar",
+        "ring",
+        "unit",
+        "fastener",
+        "lead-extension",
+        "battery",
+        "supply",
+        "wire",
+    )
     return Witness(tuple(each[0] for role in order for each in at.roles.get(role, [])), way, x, y)
 
 
@@ -222,7 +246,7 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
     own = [body.bounds() for _, body in bare.own_bores()]
     top = max((b.high[1] for b in own), default=y)
     low = min((b.low[1] for b in own), default=y)
-    if material in SKINNED and kind != "euro-cylinder":
+    if material in SKINNED:
         narrow = leaf.get("construction") == "Narrow stile"
         if narrow:
             hole_y = y + 0.625 * INCH + judging_units.TOP_TO_HOLE_MM
@@ -245,9 +269,7 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
                 yield _Way("slanted", start, (bore,), ((x, y, min(t / 2, drop)), (x, edge, drop), start))
 
 
-def _square(
-    x: float, y: float, depth: float, size: float, z: float, name: str, run: tuple[Point, ...] = ()
-) -> _Way:
+def _square(x: float, y: float, depth: float, size: float, z: float, name: str, run: tuple[Point, ...] = ()) -> _Way:
     bore = Bore("access hole", "cable", "inside", Rod((x, y, 0.0), (x, y, depth), size / 2), 0.0, size)
     return _Way(name, (x, y, 0.0), (bore,), (*(run or ((x, y, z),)), (x, y, 0.0)))
 
@@ -324,13 +346,26 @@ def _complete(
         for dy in (CORNER_MM, unit["height"] - CORNER_MM)
     ]
     end = (x + unit["connector_x"], y + unit["connector_y"], 0.0)
-    place: dict[str, Any] = {"face": "inside", "pattern": "above" if way.name == "narrow" else way.name, "x_mm": x, "y_mm": y}
+    place: dict[str, Any] = {
+        "face": "inside",
+        "pattern": "above" if way.name == "narrow" else way.name,
+        "x_mm": x,
+        "y_mm": y,
+    }
     for extension in [None, *_of_kind(bare.parts, "lead-extension")]:
         roles = bare.roles | {"unit": [(number, unit, 1.0)]} | more
         if extension is not None:
             roles["lead-extension"] = [(*extension, 1.0)]
         at = Standing(
-            bare.opening, bare.parts, roles, place, list(way.bores), pilots, [*way.run, end], bare.stack, power
+            bare.opening,
+            bare.parts,
+            roles,
+            place,
+            [*bare.bores, *way.bores],
+            pilots,
+            [*way.run, end],
+            bare.stack,
+            power,
         )
         if _sound(at):
             return at
@@ -364,7 +399,12 @@ def _in_edge(bare: Standing, number: str, unit: Cells) -> Witness | None:
         box = Box((0.0, y0, t / 2 - half), (unit["pocket_depth"], y0 + long, t / 2 + half))
         enter = y0 if y0 > y else y0 + long
         sign = 1.0 if y0 > y else -1.0
-        run = [(x, y, t / 2), (x, enter, t / 2), (20.0, enter, t / 2), (20.0, enter + sign * unit["connector_y"], t / 2)]
+        run = [
+            (x, y, t / 2),
+            (x, enter, t / 2),
+            (20.0, enter, t / 2),
+            (20.0, enter + sign * unit["connector_y"], t / 2),
+        ]
         for screw in _screws(bare, unit):
             roles = bare.roles | {"unit": [(number, unit, 1.0)], "fastener": [(*screw, unit["screws"])]} | more
             place = {"face": "edge", "pattern": "in-edge", "x_mm": t / 2 - half, "y_mm": y0}

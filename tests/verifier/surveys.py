@@ -406,7 +406,9 @@ def _same_face(a: Cells, b: Cells) -> bool:
 def _leave_open(rng: Random, opening: Opening) -> None:
     choices = [f"lock.{name}" for name, value in opening.lock.items() if name != "lock" and value is not None]
     choices += [f"leaf.{name}" for name in opening.leaf() if name in ("thick", "stile", "undercut", "height")]
-    choices += [f"opening.{name}" for name in ("stop", "hand", "cold", "distance") if opening.facts.get(name) is not None]
+    choices += [
+        f"opening.{name}" for name in ("stop", "hand", "cold", "distance") if opening.facts.get(name) is not None
+    ]
     choices += [
         f"item{i}.{name}" for i, item in enumerate(opening.items) for name in ("iy", "iw", "face") if item.get(name)
     ]
@@ -478,7 +480,9 @@ def _others(rng: Random, leaf: Cells, x: float, y: float) -> list[Cells]:
         found.append(_item("Kick plate", "Key side", wide / 2, leaf["undercut"] + 6 * INCH, wide - 50, 250.0, 1.5))
     if rng.random() < 0.15:
         near = rng.choice((4.5, 6.0, 8.0)) * INCH
-        found.append(_item("Lite or vision panel", "Both faces", near + 2.5 * INCH, y + inches(rng, 8, 20), 127.0, 500.0, 6.0))
+        found.append(
+            _item("Lite or vision panel", "Both faces", near + 2.5 * INCH, y + inches(rng, 8, 20), 127.0, 500.0, 6.0)
+        )
     if rng.random() < 0.12:
         up = inches(rng, 4.5, 7)
         found.append(_item("Deadbolt", "Both faces", x, y + up, 63.5, 63.5, 20.0))
@@ -566,7 +570,9 @@ def _bored(rng: Random, mark: str) -> Opening:
     }
     items = _others(rng, leaf, x, y)
     if rng.random() < 0.06:
-        items.append(_item("Exit device", "Inside", leaf["width"] / 2, y + inches(rng, -3, 3), leaf["width"] - 60, 70.0, 70.0))
+        items.append(
+            _item("Exit device", "Inside", leaf["width"] / 2, y + inches(rng, -3, 3), leaf["width"] - 60, 70.0, 70.0)
+        )
     if rng.random() < 0.06:
         items.append(_item("Lever or knob", "Both faces", x, y + inches(rng, 3, 5), 127.0, 57.15, 60.0))
     return Opening(mark, _facts(rng), [leaf], lock, items)
@@ -619,7 +625,9 @@ def _exit(rng: Random, mark: str) -> Opening:
 
 
 def _euro(rng: Random, mark: str) -> Opening:
-    leaf = _leaf(rng, thick=rng.choice((40.0, 44.0, 54.0, 68.0)), material=rng.choice(("Wood, solid core", "Hollow metal")))
+    leaf = _leaf(
+        rng, thick=rng.choice((40.0, 44.0, 54.0, 68.0)), material=rng.choice(("Wood, solid core", "Hollow metal"))
+    )
     x, y = rng.choice((55.0, 65.0)), rng.choice((978.0, 1000.0, 1050.0))
     lock: Cells = {
         "lock": "Euro profile",
@@ -654,8 +662,16 @@ def _cabinet(rng: Random, mark: str) -> Opening:
     leaf.pop("stile", None)
     leaf["construction"] = "Flush"
     y = leaf["undercut"] + rng.choice((80.0, leaf["height"] / 2, leaf["height"] - 80.0))
-    lock: Cells = {"lock": "Cabinet bolt", "function": "Deadlock", "backset": inches(rng, 1, 1.5), "y": y, "thumb_turn": "no"}
-    facts = _facts(rng, form="Cabinet", rating="Not rated", egress="Not on an egress path", power_wish="Battery", frame="Wood")
+    lock: Cells = {
+        "lock": "Cabinet bolt",
+        "function": "Deadlock",
+        "backset": inches(rng, 1, 1.5),
+        "y": y,
+        "thumb_turn": "no",
+    }
+    facts = _facts(
+        rng, form="Cabinet", rating="Not rated", egress="Not on an egress path", power_wish="Battery", frame="Wood"
+    )
     facts.pop("stop")
     return Opening(mark, facts, [leaf], lock, [])
 
@@ -677,7 +693,9 @@ def _gate(rng: Random, mark: str) -> Opening:
         "backset": rng.choice((30.0, 50.8)),
         "y": rng.choice((900.0, 950.0, 1000.0)),
     }
-    facts = _facts(rng, form="Gate", rating="Not rated", frame="No frame", stop=0.0, exposure="Exterior", power_wish="Battery")
+    facts = _facts(
+        rng, form="Gate", rating="Not rated", frame="No frame", stop=0.0, exposure="Exterior", power_wish="Battery"
+    )
     facts["cold"] = rng.choice((-25.0, -10.0, 5.0))
     return Opening(mark, facts, [leaf], lock, [])
 

@@ -1,11 +1,12 @@
 """Solids of a finished opening: boxes and round rods in one frame of coordinates, and how far apart they are.
 
-x from the lock edge toward the hinge edge, y up from the finished floor, z from the inside face (0) toward the key face;
-millimetres. Distances are those of the convex bodies themselves, found by projecting to and fro between them.
+x from the lock edge toward the hinge edge, y up from the finished floor, z from the inside face (0) toward the key
+face; millimetres. Distances are those of the convex bodies themselves, found by projecting to and fro between them.
 """
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from itertools import pairwise
 from math import acos, hypot, sqrt, tan
 from typing import Final
 
@@ -166,7 +167,7 @@ def inside(rod: Rod, box: Box, axes: tuple[int, ...] = (0, 1), tolerance: float 
 
 def path_length(points: list[Point]) -> float:
     """Length of a polyline."""
-    return sum(distance(a, b) for a, b in zip(points, points[1:], strict=False))
+    return sum(distance(a, b) for a, b in pairwise(points))
 
 
 def cable_length(points: list[Point], radius: float) -> float:

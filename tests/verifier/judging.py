@@ -1,7 +1,7 @@
 """Judges every opening that the program calls fitted: can it be installed and powered as printed?
 
-A violation has a mark, a family, numbers, and the sentence from which it follows. Judged is against the whole truth of the
-opening, also where the surveyor left a cell open: what was never known must not be taken for known.
+A violation has a mark, a family, numbers, and the sentence from which it follows. Judged is against the whole truth of
+the opening, also where the surveyor left a cell open: what was never known must not be taken for known.
 """
 
 from collections.abc import Iterable

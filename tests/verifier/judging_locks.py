@@ -1,4 +1,4 @@
-"""Judges the lock: its case in the leaf, cylinder, collar and rings, halves, tail, bores, rose, bolts, listing, egress."""
+"""Judges the lock: its case, cylinder, collar and rings, halves, tail, bores, rose, bolts, listing, egress."""
 
 from collections.abc import Iterable
 from typing import Final
@@ -65,7 +65,8 @@ def _case(at: Standing) -> Iterable[Found]:
         yield (
             "case-off-leaf",
             {"case_low_mm": case.low[1], "case_top_mm": case.high[1], "leaf_low_mm": at.low, "leaf_top_mm": at.top},
-            f"the case stands from {case.low[1]:.1f} to {case.high[1]:.1f} mm, the leaf from {at.low:.1f} to {at.top:.1f}",
+            f"the case stands from {case.low[1]:.1f} to {case.high[1]:.1f} mm, the leaf from {at.low:.1f} "
+            f"to {at.top:.1f}",
         )
     if case.low[2] < -TOLERANCE_MM or case.high[2] > at.thick + TOLERANCE_MM:
         yield (
@@ -188,8 +189,8 @@ def _bored(at: Standing) -> Iterable[Found]:
     yield from _rose(at, part["trim"] / 2)
     enlarged = part["cross_bore"] > lock["cross_bore"] + BORE_SLIP_MM + TOLERANCE_MM
     bore = max(part["cross_bore"], lock["cross_bore"]) / 2
-    drilled = any("cross bore" in name or "cross bore" in b.name for b in at.bores for name in (b.purpose, b.name))
-    if enlarged and not any(b.purpose == "bore" and b.face != "lock-edge" for b in at.bores) and not drilled:
+    made = any(b.purpose == "bore" and b.face != "lock-edge" for b in at.bores)
+    if enlarged and not made and not any("cross bore" in name for name in at.templates):
         yield (
             "enlargement-missing",
             {"has_mm": lock["cross_bore"]},

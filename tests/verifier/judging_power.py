@@ -1,4 +1,4 @@
-"""Judges the power: volts at both ends of the tolerance, current, kind of current, wire, the way over the hinge, cells, cold."""
+"""Judges the power: volts at both ends of the tolerance, current and its kind, wire, the way to it, cells, cold."""
 
 from collections.abc import Iterable
 from math import pi
@@ -83,7 +83,8 @@ def _supply(at: Standing) -> Iterable[Found]:
         yield (
             "supply-over-voltage",
             {"high_v": high, "unit_v": unit["supply_high"]},
-            f"{source['volts']:g} V and {source['tolerance']:.0%} are {high:.2f} V; the unit takes {unit['supply_high']:g}",
+            f"{source['volts']:g} V and {source['tolerance']:.0%} are {high:.2f} V; the unit takes "
+            f"{unit['supply_high']:g}",
         )
     peak = max(unit["supply_a"], unit.get("inrush_a") or 0.0)
     if source["amps"] < unit["supply_a"]:
@@ -117,8 +118,8 @@ def _volts(at: Standing, peak: float) -> Iterable[Found]:
             yield (
                 family,
                 {"left_v": left, "needs_v": unit["supply_low"], "amps": amps, "ohm": ohm + over},
-                f"{low:.2f} V less {amps:g} A over {ohm:.2f} ohm of wire and {over:.2f} of loop or hinge leave {left:.2f} V; "
-                f"the unit needs {unit['supply_low']:g}",
+                f"{low:.2f} V less {amps:g} A over {ohm:.2f} ohm of wire and {over:.2f} of loop or hinge leave "
+                f"{left:.2f} V; the unit needs {unit['supply_low']:g}",
             )
             return
 
@@ -145,5 +146,6 @@ def _across(at: Standing) -> Iterable[Found]:
         yield (
             "no-wire-across-leaf",
             {"leaf_mm": width, "unit_x_mm": place, "wire_m": wired, "run_m": run},
-            f"from the hinge edge at {width:.0f} mm to the unit at {place:.0f} mm neither raceway nor surface way is printed",
+            f"from the hinge edge at {width:.0f} mm to the unit at {place:.0f} mm neither raceway nor surface way is "
+            "printed",
         )

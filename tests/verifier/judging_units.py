@@ -89,25 +89,25 @@ def _own_trim(at: Standing, plate: Rect, numbers: dict[str, float]) -> Iterable[
         return
     if part["kind"] == "bored-lever-lock" and circle_meets(x, y, part["trim"] / 2, plate):
         yield ("unit-on-rose", numbers, "the plate overlaps the new lock's rose")
-    if part["kind"] == "rim-cylinder" and case is not None:
-        if rects_meet(plate, (case.low[0], case.low[1], case.high[0], case.high[1])):
-            device = any(item["kind"] == "Exit device" for item in at.opening.items)
-            yield (
-                "unit-on-exit-device" if device else "unit-on-case",
-                numbers | {"case_y0_mm": case.low[1], "case_y1_mm": case.high[1]},
-                f"the plate overlaps the case from {case.low[1]:.1f} to {case.high[1]:.1f} mm on the inside face",
-            )
+    on_case = case is not None and rects_meet(plate, (case.low[0], case.low[1], case.high[0], case.high[1]))
+    if part["kind"] == "rim-cylinder" and case is not None and on_case:
+        device = any(item["kind"] == "Exit device" for item in at.opening.items)
+        yield (
+            "unit-on-exit-device" if device else "unit-on-case",
+            numbers | {"case_y0_mm": case.low[1], "case_y1_mm": case.high[1]},
+            f"the plate overlaps the case from {case.low[1]:.1f} to {case.high[1]:.1f} mm on the inside face",
+        )
     if part["kind"] == "gate-lock":
         half = part["case_width"] / 2, part["case_height"] / 2
         if rects_meet(plate, (x - half[0], y - half[1], x + half[0], y + half[1])):
             yield ("unit-on-case", numbers, "the plate overlaps the gate lock's case")
-    if part["kind"] == "euro-cylinder" and part["inside_half"] > 10.0:
-        if rects_meet(plate, (x - 8.5, y - 16.5, x + 8.5, y + 16.5)):
-            yield ("unit-on-cylinder", numbers, "the plate covers the cylinder's inside end")
+    whole = part["kind"] == "euro-cylinder" and part["inside_half"] > 10.0
+    if whole and rects_meet(plate, (x - 8.5, y - 16.5, x + 8.5, y + 16.5)):
+        yield ("unit-on-cylinder", numbers, "the plate covers the cylinder's inside end")
     turned = any(item["kind"] == "Thumb turn" for item in at.opening.items)
-    if at.lock.get("thumb_turn") == "yes" and not turned and part["kind"] == "mortise-cylinder":
-        if circle_meets(x, y, 12.0, plate):
-            yield ("unit-on-item", numbers, "the plate covers the lock's thumb turn")
+    own_turn = at.lock.get("thumb_turn") == "yes" and not turned and part["kind"] == "mortise-cylinder"
+    if own_turn and circle_meets(x, y, 12.0, plate):
+        yield ("unit-on-item", numbers, "the plate covers the lock's thumb turn")
 
 
 def _screws(at: Standing) -> Iterable[Found]:
@@ -229,13 +229,13 @@ def _drilled(at: Standing, bore: Bore) -> Iterable[Found]:
         yield (
             "bore-undrillable",
             {"off_mm": off, "needed_mm": CHUCK_MM, "depth_mm": body.length},
-            f"at {LONGEST_BIT_MM:.0f} mm of bit and {body.length:.1f} mm of depth the chuck's axis stands {off:.1f} mm off "
-            f"the face; the slimmest chuck needs {CHUCK_MM:g}",
+            f"at {LONGEST_BIT_MM:.0f} mm of bit and {body.length:.1f} mm of depth the chuck's axis stands {off:.1f} mm "
+            f"off the face; the slimmest chuck needs {CHUCK_MM:g}",
         )
     if bore.from_depth > 0.0:
         square = next((b for b in at.bores if b is not bore and b.purpose == "cable" and b.face == "inside"), None)
         if square is not None:
-            # Between the bottom of the square bore and the face the tilted bit moves sideways, and widens as an ellipse.
+            # From the bottom of the square bore to the face the tilted bit moves aside, and widens as an ellipse.
             side = bore.from_depth * hypot(d[0], d[1]) / steep + body.radius / steep
             if side > square.diameter / 2 + TOLERANCE_MM:
                 yield (
@@ -247,7 +247,7 @@ def _drilled(at: Standing, bore: Bore) -> Iterable[Found]:
 
 
 def _narrow(at: Standing) -> Iterable[Found]:
-    plate, (x, y) = at.plate, at.at
+    plate, (_, y) = at.plate, at.at
     turns = [i for i, _ in at.items("Inside", "Both faces") if i["kind"] == "Thumb turn" and i["iy"] > y + 1.0]
     hole = next((b for b in at.bores if b.purpose == "cable" and b.face == "inside"), None)
     if plate is None or turns or hole is None or not isinstance(hole.body, Rod):
@@ -291,7 +291,8 @@ def _pocket(at: Standing) -> Iterable[Found]:
             yield (
                 "pocket-meets-lite" if item["kind"] in _GLAZED else "pocket-meets-item",
                 {"y0_mm": rect[1], "y1_mm": rect[3], "item_x0_mm": other[0], "item_y0_mm": other[1]},
-                f"the pocket from {rect[1]:.1f} to {rect[3]:.1f} mm, {rect[2]:.1f} deep, meets the {item['kind'].lower()}",
+                f"the pocket from {rect[1]:.1f} to {rect[3]:.1f} mm, {rect[2]:.1f} deep, meets the "
+                f"{item['kind'].lower()}",
             )
         if at.opening.facts.get("rating") not in (None, "Not rated"):
             yield ("rated-cut", {}, "a pocket in a rated leaf is no job-site preparation")

@@ -1,9 +1,9 @@
 """Searches, for an opening that the program refuses, whether some combination and place exists all the same.
 
-Plain enumeration: each lock's part with each stack, each unit at each place of a grid that is refined where it comes near,
-each screw, each way of the lead, each source of power. A witness must keep what the trade keeps (distances below) and be
-found free of every violation by the same judges that judge the program. Searched are mortise, bored, rim and narrow stile
-locks, and euro profiles with their half cylinders; the rest answers None.
+Plain enumeration: each lock's part with each stack, each unit at each place of a grid that is refined where the coarse
+one finds none, each screw, each way of the lead, each source of power. A witness must keep what the trade keeps
+(distances below) and be found free of every violation by the same judges that judge the program. Searched are mortise,
+bored, rim, narrow stile and euro-profile locks; the rest answers None.
 
 What the search does not try, so that it never says feasible by a way that a shop would not go: channels along the leaf,
 moved items, a lead on the surface.

@@ -1,4 +1,4 @@
-"""Puts a finished opening together: from the cells what was there and how large a part is, from the answer what goes where.
+"""Puts a finished opening together: what was there and how large by the cells, what goes where by the answer.
 
 Sizes that neither cells nor answer give are taken at their least, so that what is found in the way surely is:
 
@@ -181,7 +181,7 @@ class Standing:
         bore = CYLINDER_HOLE_MM
         if self.lock["lock"].startswith("Bored"):
             bore = max(self.lock.get("cross_bore") or 0.0, self.locking.get("cross_bore") or 0.0)
-        # Only a threaded cylinder ends in its case; the tail of a rim cylinder goes on through the leaf in the same hole.
+        # Only a threaded cylinder ends in its case; the tail of a rim cylinder goes on through the same hole.
         depth = min(self._rear(), self.thick) if self.lock["lock"].startswith("Mortise") else 0.0
         found.append(Rod((x, y, depth), (x, y, self.thick), bore / 2))
         return found

@@ -347,7 +347,11 @@ def _other_leaf(mark: str) -> Opening:
 
 CASES: Final[tuple[Case, ...]] = (
     Case("screw-in-case", mortise("S1", leaf=_HOLLOW), "long screws"),
-    Case("screw-through-leaf", mortise("S2", leaf=_HOLLOW | {"thick": 34.925}, lock={"case_width": 22.225}), "long screws"),
+    Case(
+        "screw-through-leaf",
+        mortise("S2", leaf=_HOLLOW | {"thick": 34.925}, lock={"case_width": 22.225}),
+        "long screws",
+    ),
     Case("screw-through-leaf", cabinet("S3", material="Hollow metal"), "long screws"),
     Case("rose-in-stop", bored("B1", {"stop": 19.05}, backset=60.325)),
     Case("rose-off-stile", bored("B2", leaf={"construction": "Stile and rail", "stile": 107.95})),

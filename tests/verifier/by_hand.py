@@ -1,7 +1,7 @@
 """Answers written by hand: plain openings that can be installed, as the program would print them.
 
-The judges are tried on these, and on each with one thing changed, so that what a judge finds does not depend on what the
-program does today. Heights and sizes follow from `cases.plain` and the openings there by the sums in the comments.
+The judges are tried on these, and on each with one thing changed, so that what a judge finds does not depend on what
+the program does today. Heights and sizes follow from `cases.plain` and the openings there by the sums in the comments.
 """
 
 from dataclasses import dataclass, field
@@ -136,7 +136,7 @@ def supplied() -> Answer:
 def narrow() -> Answer:
     """Return a narrow unit above a deadlock in a stile.
 
-    The existing hole ends at 1016 + 15.875 = 1031.875: hole 34.925 above it at 1066.8, plate 19.05 above it at 1050.925.
+    The existing hole ends at 1016 + 15.875 = 1031.875: hole 34.925 above it at 1066.8, plate 19.05 above at 1050.925.
     The lead goes round the case's key side (22.225 + 12.7 = 34.925) and over its top (1054.1).
     """
     answer = Answer(cases.narrow("N1"), {})

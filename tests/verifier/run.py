@@ -18,9 +18,11 @@ from tests.verifier.driving import answered
 from tests.verifier.judging import Violation, fitted, judge, refused, to_measure
 from tests.verifier.searching import search, searchable
 
-BATCH: Final = 250
+BATCH: Final = 200
 """Openings a project: so many that starting the program does not count, so few that catalogues differ often enough."""
 _EXAMPLES: Final = 3
+_ALWAYS: Final = ("unit-for-no-glass",)
+"""Rules that refuse a part at every opening of a kind and tell nothing."""
 
 
 @dataclass
@@ -38,8 +40,8 @@ class Report:
     measured: int = 0
     unjudged: int = 0
     families: dict[str, list[Violation]] = field(default_factory=dict)
-    refusals: list[tuple[str, str, str]] = field(default_factory=list)
-    """Mark, witness, and what the program said."""
+    refusals: list[tuple[str, str, str, str]] = field(default_factory=list)
+    """Mark, witness, what the program said, and the rules by which its search ended."""
     unknowns: list[tuple[str, str]] = field(default_factory=list)
     """Openings of which every cell was given and facts are asked for all the same."""
 
@@ -64,7 +66,7 @@ class Report:
                 self.searched += 1
                 witness = search(opening, parts)
                 if witness is not None:
-                    self.refusals.append((opening.mark, str(witness), _said(answer)))
+                    self.refusals.append((opening.mark, str(witness), _said(answer), _ended(answer)))
         elif to_measure(answer):
             self.measured += 1
             if not opening.blank:
@@ -77,6 +79,16 @@ class Report:
 def _said(answer: dict[str, Any]) -> str:
     errors = [each["message"] for each in answer["findings"] if each["severity"] == "error"]
     return errors[0] if errors else ""
+
+
+def _ended(answer: dict[str, Any]) -> str:
+    """Name the rules of the last slot that the program's search came to."""
+    refusals = [each for point in answer["lock_points"] for each in point["refused"]]
+    for roles in (("supply", "battery", "wire", "power-transfer"), ("unit",), ("cylinder", "lock", "reader")):
+        rules = sorted({each["rule"] for each in refusals if each["role"] in roles and each["rule"] not in _ALWAYS})
+        if rules:
+            return ", ".join(rules)
+    return "a finding on a fit"
 
 
 def drawn(seed: int, count: int) -> Iterator[tuple[dict[str, Cells], list[Opening]]]:
@@ -111,11 +123,13 @@ def told(report: Report) -> str:
         lines.append(f"{family:<28}{len(found) - guessed:>8}{report.share(family):>8.1%}{guessed:>9}")
         lines += [f"    {each.mark}: {each.sentence}" for each in found[:_EXAMPLES]]
     lines += ["", f"refused {report.refused}, searched {report.searched}, false refusals {len(report.refusals)}"]
-    by_form = Counter(mark[:2] for mark, _, _ in report.refusals)
+    by_form = Counter(mark[:2] for mark, _, _, _ in report.refusals)
     lines.append(f"    by form: {', '.join(f'{form} {count}' for form, count in sorted(by_form.items()))}")
-    for mark, witness, said in report.refusals:
-        lines.append(f"    {mark}: {witness}")
-        lines.append(f"        the program: {said[:200]}")
+    for ended, count in Counter(each[3] for each in report.refusals).most_common():
+        lines.append(f"    {count} ended by {ended}")
+        for mark, witness, said, _ in [each for each in report.refusals if each[3] == ended][:_EXAMPLES]:
+            lines.append(f"        {mark}: {witness}")
+            lines.append(f"            the program: {said[:200]}")
     lines += ["", f"to measure where every cell was given: {len(report.unknowns)}"]
     lines += [f"    {mark}: {needs}" for mark, needs in report.unknowns]
     return "\n".join(lines)

@@ -11,7 +11,7 @@ moved items, a lead on the surface.
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from itertools import combinations_with_replacement
+from itertools import combinations_with_replacement, islice
 from typing import Any, Final
 
 from tests.verifier import judging_locks, judging_power, judging_units
@@ -25,6 +25,8 @@ EDGE_MM: Final = 3.175
 """Between the unit and the leaf's edge; from memory, unverified."""
 BRIDGE_MM: Final = 0.75 * INCH
 """Between the lock's pocket and that of a unit in the edge; common practice."""
+SIDE_MM: Final = 9.525
+"""Wall beside such a pocket; from memory, unverified."""
 GRIP_MM: Final = 9.525
 """Tailpiece into its case; from memory, unverified."""
 HOLE_MM: Final = {"Aluminium": 19.05}
@@ -35,6 +37,8 @@ TOLERATED: Final = ("no-wire-across-leaf",)
 """What no printed fit shows today, so that it cannot tell a good one from a bad one."""
 _STEP_MM: Final = 8.0
 _REFINED_MM: Final = 1.0
+_MOST_PLACES: Final = 30
+"""Free places judged for one hole; more of them seldom differ in what is wrong with them."""
 
 Roles = dict[str, list[tuple[str, Cells, float]]]
 
@@ -176,7 +180,7 @@ def _on_face(bare: Standing, number: str, unit: Cells) -> Witness | None:
         return None
     power, more = fed
     for way in _ways(bare, unit):
-        for x, y in _places(bare, unit, way, kept):
+        for x, y in islice(_places(bare, unit, way, kept), _MOST_PLACES):
             for screw in screws:
                 roles: Roles = {"fastener": [(*screw, unit["screws"])], **more}
                 at = _complete(bare, number, unit, way, (x, y), roles, power)
@@ -254,7 +258,7 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
             yield _square(x, hole_y, 6.35, size, t / 2, "narrow", ((x, y, zk), (x, top, zk)))
             return
         off = size / 2 + 3.175
-        steps = [i * 4.0 for i in range(51)]
+        steps = [i * 8.0 for i in range(26)]
         for hole_y in (*(top + off + s for s in steps), *(low - off - s for s in steps)):
             yield _square(x, hole_y, 6.35, size, t / 2, "hollow", ((x, y, t / 2), (x, hole_y, t / 2)))
     elif material in SOLID and kind in ("bored-lever-lock", "rim-cylinder"):
@@ -391,6 +395,8 @@ def _in_edge(bare: Standing, number: str, unit: Cells) -> Witness | None:
     if fed is None:
         return None
     power, more = fed
+    if (t - unit["pocket_width"]) / 2 < SIDE_MM:
+        return None
     long, (x, y) = unit["pocket_length"], bare.at
     for y0 in (case.high[1] + BRIDGE_MM, case.low[1] - BRIDGE_MM - long):
         if y0 < bare.low + 25.4 or y0 + long > bare.top - 25.4:

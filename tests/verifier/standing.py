@@ -154,6 +154,8 @@ class Standing:
         for item in self.opening.items:
             if item.get("fate") not in (None, "Keep") or item.get("face") not in faces:
                 continue
+            if item.get("on_leaf") != self.leaf.get("leaf"):
+                continue
             if any(item.get(name) is None for name in ("ix", "iy", "iw", "ih")):
                 continue
             found.append((item, footprint(item)))

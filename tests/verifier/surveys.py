@@ -132,7 +132,7 @@ def catalogue(rng: Random) -> dict[str, Cells]:
     for mounting in ("Bolted on", "Welded on"):
         parts[f"VG{mounting[0]}"] = {
             "kind": "gate-lock",
-            "price": 340,
+            "price": 340 if mounting == "Bolted on" else 365,
             "mounting": mounting,
             "throw": 22.0,
             "case_width": rng.choice((50.0, 70.0, 95.0)),
@@ -177,7 +177,7 @@ def catalogue(rng: Random) -> dict[str, Cells]:
 
 
 def _units(rng: Random) -> dict[str, Cells]:
-    high = rng.choice((13.0, 14.0, 15.0, 27.0))
+    high = rng.choice((12.4, 13.0, 14.0, 15.0, 27.0))
     feed: Cells = {
         "cell": "AA-L",
         "cells": 6,
@@ -290,8 +290,8 @@ def _power(rng: Random) -> dict[str, Cells]:
         "price": 38,
         "form": "Door loop",
         "conductors": rng.choice((2, 4)),
-        "gauge": rng.choice(("22 AWG", "28 AWG")),
-        "length": rng.choice((457.2, 900.0)),
+        "gauge": rng.choice(("22 AWG", "28 AWG", "30 AWG")),
+        "length": rng.choice((457.2, 900.0, 1500.0)),
         "listed": "no",
     }
     found["VQL"] = loop
@@ -336,7 +336,7 @@ def _sundries(rng: Random) -> dict[str, Cells]:
                         "length": n,
                         "material": material,
                     }
-    if rng.random() < 0.6:
+    if rng.random() < 0.75:
         found["VDM8"] = {
             "kind": "fastener",
             "price": 0.5,
@@ -377,6 +377,9 @@ def survey(rng: Random, count: int, first: int = 1, blanks: float = 0.15) -> lis
         form = rng.choices(names, weights)[0]
         drawn = _DRAW[form](rng, f"{form[:2].upper()}{first + i:05d}")
         drawn.items = list(_possible(drawn))
+        if form == "mortise" and not any(item["kind"] == "Lever or knob" for item in drawn.items):
+            # Where trim stands nothing would say where it ends.
+            drawn.lock["trim_inside"] = drawn.lock["trim_key"] = 0.0
         if rng.random() < blanks:
             _leave_open(rng, drawn)
         openings.append(drawn)
@@ -470,8 +473,8 @@ def _item(kind: str, face: str, x: float, y: float, w: float, h: float, proud: f
     }
 
 
-def _others(rng: Random, leaf: Cells, x: float, y: float) -> list[Cells]:
-    """Draw what else stands on a leaf, some of it near the lock."""
+def _others(rng: Random, leaf: Cells, x: float, y: float, reach: float) -> list[Cells]:
+    """Draw what else stands on a leaf, some of it near the lock, which reaches so far from its edge."""
     found: list[Cells] = []
     wide, high = leaf["width"], leaf["height"] + leaf["undercut"]
     if rng.random() < 0.15:
@@ -479,10 +482,9 @@ def _others(rng: Random, leaf: Cells, x: float, y: float) -> list[Cells]:
     if rng.random() < 0.15:
         found.append(_item("Kick plate", "Key side", wide / 2, leaf["undercut"] + 6 * INCH, wide - 50, 250.0, 1.5))
     if rng.random() < 0.15:
-        near = rng.choice((4.5, 6.0, 8.0)) * INCH
-        found.append(
-            _item("Lite or vision panel", "Both faces", near + 2.5 * INCH, y + inches(rng, 8, 20), 127.0, 500.0, 6.0)
-        )
+        # Beside the case or the bore that is there, or above it.
+        near = max(reach + inches(rng, 0.125, 2.5), leaf.get("stile") or 0.0) + 2.5 * INCH
+        found.append(_item("Lite or vision panel", "Both faces", near, y + inches(rng, 0, 14), 127.0, 500.0, 6.0))
     if rng.random() < 0.12:
         up = inches(rng, 4.5, 7)
         found.append(_item("Deadbolt", "Both faces", x, y + up, 63.5, 63.5, 20.0))
@@ -518,8 +520,24 @@ def _mortise(rng: Random, mark: str) -> Opening:
     if turn:
         up = rng.choice((0.0, 0.0, inches(rng, 2.5, 4)))
         items.append(_item("Thumb turn", "Inside", x, y + up, 25.4, 2 * INCH, 25.0))
-    items += _others(rng, leaf, x, y)
-    return Opening(mark, _facts(rng), [leaf], lock, items)
+    items += _others(rng, leaf, x, y, lock["case_depth"])
+    return _paired(rng, Opening(mark, _facts(rng), [leaf], lock, items))
+
+
+def _paired(rng: Random, opening: Opening) -> Opening:
+    """Make some a pair, with a transfer that stays on one leaf or the other."""
+    if rng.random() < 0.85:
+        return opening
+    leaf = opening.leaves[0]
+    leaf["leaf"] = "Active"
+    opening.facts["form"] = "Pair"
+    opening.leaves.append(leaf | {"leaf": "Inactive"})
+    for item in opening.items:
+        item["on_leaf"] = "Active"
+    if rng.random() < 0.5:
+        transfer = _item("Power transfer", "Lock edge", leaf["width"] - 10.0, 1000.0, 25.4, 228.6, 0.0)
+        opening.items.append(transfer | {"on_leaf": rng.choice(("Active", "Inactive"))})
+    return opening
 
 
 def _narrow(rng: Random, mark: str) -> Opening:
@@ -568,7 +586,7 @@ def _bored(rng: Random, mark: str) -> Opening:
         "cross_bore": rng.choice((53.975, 53.975, 38.1, 50.8)),
         "edge_bore": rng.choice((25.4, 22.225)),
     }
-    items = _others(rng, leaf, x, y)
+    items = _others(rng, leaf, x, y, x + lock["cross_bore"] / 2)
     if rng.random() < 0.06:
         items.append(
             _item("Exit device", "Inside", leaf["width"] / 2, y + inches(rng, -3, 3), leaf["width"] - 60, 70.0, 70.0)
@@ -595,7 +613,7 @@ def _rim(rng: Random, mark: str) -> Opening:
         "thumb_turn": "yes",
         "cam": rng.choice(("Flat tailpiece", "Cross tailpiece")),
     }
-    items = _others(rng, leaf, x, y)
+    items = _others(rng, leaf, x, y, lock["case_depth"])
     if rng.random() < 0.4:
         items.append(_item("Lever or knob", "Both faces", 69.85, y - inches(rng, 3, 6), 127.0, 57.15, 60.0))
     return Opening(mark, _facts(rng), [leaf], lock, items)
@@ -620,7 +638,7 @@ def _exit(rng: Random, mark: str) -> Opening:
     }
     wide = leaf["width"]
     items = [_item("Exit device", "Inside", wide / 2, y - inches(rng, 0, 3), wide - 2 * INCH, 70.0, 75.0)]
-    items += _others(rng, leaf, x, y)
+    items += _others(rng, leaf, x, y, lock["case_depth"])
     return Opening(mark, _facts(rng, egress="Egress, panic hardware required"), [leaf], lock, items)
 
 
@@ -645,7 +663,7 @@ def _euro(rng: Random, mark: str) -> Opening:
         "cam": "Euro-profile cam",
     }
     items = [_item("Lever or knob", "Both faces", x, y + 72.0, 140.0, 52.0, 55.0)]
-    items += [_item("Trim or escutcheon", "Both faces", x, y + 36.0, 40.0, 230.0, 8.0)] if rng.random() < 0.5 else []
+    items.append(_item("Trim or escutcheon", "Both faces", x, y + 36.0, 40.0, 230.0, 8.0))
     return Opening(mark, _facts(rng, rating="Not rated"), [leaf], lock, items)
 
 

@@ -273,9 +273,6 @@ def _egress(at: Standing) -> Iterable[Found]:
     device = any(i["kind"] == "Exit device" for i, _ in at.items("Inside", "Both faces"))
     if role == "Egress, panic hardware required" and not device:
         yield ("egress-no-panic", {}, "panic hardware is required and there is none")
-    bolted = [i for i, _ in at.items("Inside", "Both faces") if i["kind"] == "Deadbolt"]
-    if bolted and not turn:
-        yield ("egress-two-motions", {}, "a deadbolt stays beside the latch: two motions")
 
 
 def _listing(at: Standing) -> Iterable[Found]:

@@ -224,11 +224,6 @@ WRONG = (
     ("mortise", "cells-wrong", give("battery", "VPA", 4)),
     ("mortise", "egress-locked", all_of(facts(egress="On an egress path"), lock(function="Deadlock"))),
     ("mortise", "egress-no-panic", facts(egress="Egress, panic hardware required")),
-    (
-        "mortise",
-        "egress-two-motions",
-        all_of(facts(egress="On an egress path"), beside("Deadbolt", "Both faces", 69.85, 1250.0, 50.0, 50.0)),
-    ),
     ("mortise", "rated-unlisted", all_of(facts(rating="45 min"), part("unit", listed="no"))),
     ("mortise", "rated-hole", all_of(facts(rating="45 min"), access(diameter_mm=25.6))),
     ("mortise", "plug-mismatch", part("unit", socket="other-2")),

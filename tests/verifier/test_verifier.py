@@ -1,7 +1,7 @@
 """The program against the verifier: what it calls fitted can be installed, what it refuses has no witness.
 
-Today much is found. `EXPECTED_TODAY` says which families, and how great a share of the fitted openings each may spoil; work
-on the program takes rows out until the table is empty. A family that is not in it fails at once.
+Today much is found. `EXPECTED_TODAY` says which families, and how great a share of the fitted openings each may spoil;
+work on the program takes rows out until the table is empty. A family that is not in it fails at once.
 """
 
 import os

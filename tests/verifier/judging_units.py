@@ -14,6 +14,8 @@ CHUCK_MM: Final = 17.0
 """Half of a 3/8 in chuck's sleeve, the slimmest that turns a 3/8 in bit; from memory, unverified."""
 FIELD_HOLE_MM: Final = 25.4
 """NFPA 80, job-site preparations, read in four copies: larger ones for cylinders only."""
+BOLT_MM: Final = 4.0
+"""Half of a through-bolt of 5/16 in; usual function holes, from memory."""
 POCKET_WALL_MM: Final = 3.175
 """From memory, unverified."""
 TOP_TO_HOLE_MM: Final = 1.375 * INCH
@@ -285,8 +287,13 @@ def _pocket(at: Standing) -> Iterable[Found]:
                 yield ("pocket-in-case", {}, f"the pocket meets the {name}")
         rect = (box.low[0], box.low[1], box.high[0], box.high[1])
         for item, other in at.items("Inside", "Key side", "Both faces", "Lock edge"):
-            # Labels, closers and plates are held by short screws; the others by bolts, spindles or long screws.
-            if item["kind"] in ("Fire label", "Closer", "Kick plate", "Push plate") or not rects_meet(rect, other):
+            # Labels, closers and plates are held by short screws.
+            if item["kind"] in ("Fire label", "Closer", "Kick plate", "Push plate"):
+                continue
+            if item["kind"] not in (*_GLAZED, "Exit device", "Deadbolt"):
+                # Spindle and bolts stand on the middle line of what they hold.
+                other = (item["ix"] - BOLT_MM, other[1], item["ix"] + BOLT_MM, other[3])
+            if not rects_meet(rect, other):
                 continue
             yield (
                 "pocket-meets-lite" if item["kind"] in _GLAZED else "pocket-meets-item",

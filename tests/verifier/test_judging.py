@@ -166,7 +166,7 @@ WRONG = (
     ("mortise", "lock-weather", facts(exposure="Exterior")),
     # A pocket from 1079.5 to 1428.75, 44.45 deep.
     ("in_edge", "pocket-meets-lite", beside(*LITE, 90.0, 1300.0, 91.5, 200.0)),
-    ("in_edge", "pocket-meets-item", beside("Pull", "Key side", 50.0, 1200.0, 20.0, 200.0)),
+    ("in_edge", "pocket-meets-item", beside("Pull", "Key side", 48.0, 1200.0, 20.0, 200.0)),
     ("in_edge", "pocket-off-stile", leaf(stile=44.3)),
     ("in_edge", "pocket-in-case", lock(case_above=63.7)),
     ("in_edge", "pocket-off-leaf", leaf(height=1428.0)),
@@ -261,6 +261,7 @@ KEPT = (
     ("mortise", "head-in-stop", facts(hand="LH", stop=49.3)),
     ("mortise", "head-in-stop", facts(hand="LHR", stop=49.5)),
     ("in_edge", "pocket-meets-lite", beside(*LITE, 90.0, 1300.0, 91.0, 200.0)),
+    ("in_edge", "pocket-meets-item", beside("Pull", "Key side", 49.0, 1200.0, 20.0, 200.0)),
     ("rim", "tail-bottoms", lock(case_width=14.3)),
     ("gate", "gate-bolt-short", lambda a: a.parts["VDM8"].update(length=57.3)),
     ("mortise", "case-deeper-than-stile", leaf(stile=108.0)),

@@ -1,13 +1,14 @@
 """Answers written by hand: plain openings that can be installed, as the program would print them.
 
 The judges are tried on these, and on each with one thing changed, so that what a judge finds does not depend on what
-the program does today. Heights and sizes follow from `cases.plain` and the openings there by the sums in the comments.
+the program does today. Heights and sizes follow from the openings and the plain catalogue of
+`fixed_openings` by the sums in the comments.
 """
 
 from dataclasses import dataclass, field
 from typing import Any
 
-from tests.verifier import cases
+from tests.verifier import fixed_openings
 from tests.verifier.cells import Cells, Opening
 
 
@@ -17,7 +18,7 @@ class Answer:
 
     opening: Opening
     point: dict[str, Any]
-    parts: dict[str, Cells] = field(default_factory=cases.plain)
+    parts: dict[str, Cells] = field(default_factory=fixed_openings.plain)
 
     def shown(self) -> dict[str, Any]:
         """Return it as the program shows an opening."""
@@ -102,7 +103,7 @@ def mortise() -> Answer:
     """
     x, y = 34.85, 1002.0
     return Answer(
-        cases.mortise("M1"),
+        fixed_openings.mortise("M1"),
         _point(
             [
                 ("cylinder", "VM09I", 1),
@@ -139,7 +140,7 @@ def narrow() -> Answer:
     The existing hole ends at 1016 + 15.875 = 1031.875: hole 34.925 above it at 1066.8, plate 19.05 above at 1050.925.
     The lead goes round the case's key side (22.225 + 12.7 = 34.925) and over its top (1054.1).
     """
-    answer = Answer(cases.narrow("N1"), {})
+    answer = Answer(fixed_openings.narrow("N1"), {})
     # The stop stands on the inside face, beside the plate.
     answer.opening.facts["stop"] = 6.35
     x, y = 8.575, 1050.925
@@ -174,7 +175,7 @@ def bored() -> Answer:
     start = (69.85, 1020.0, 0.0)
     drop = 1020.0 - 992.1875
     return Answer(
-        cases.bored("B1"),
+        fixed_openings.bored("B1"),
         _point(
             [("lock", "VB70ST", 1), ("unit", "VUW", 1), ("fastener", "VDW6", 4), ("battery", "VPA", 6)],
             {"face": "inside", "pattern": "above", "x_mm": x, "y_mm": y},
@@ -200,7 +201,7 @@ def rim() -> Answer:
     """
     x, y = 25.325, 1165.0
     return Answer(
-        cases.rim("R1", leaf={"material": "Hollow metal"}),
+        fixed_openings.rim("R1", leaf={"material": "Hollow metal"}),
         _point(
             [("cylinder", "VR64F", 1), ("unit", "VUW", 1), ("fastener", "VDH6", 4), ("battery", "VPA", 6)],
             {"face": "inside", "pattern": "above", "x_mm": x, "y_mm": y},
@@ -269,7 +270,7 @@ def gate() -> Answer:
     """Return a lock bolted on a gate of 50.8, the unit above its case (950 + 80)."""
     x, y = 15.8, 1040.0
     answer = Answer(
-        cases.gate("G1"),
+        fixed_openings.gate("G1"),
         _point(
             [("lock", "VGB", 1), ("unit", "VUX", 1), ("fastener", "VDG8", 4), ("battery", "VPF", 6)],
             {"face": "inside", "pattern": "above", "x_mm": x, "y_mm": y},
@@ -298,7 +299,7 @@ def gate() -> Answer:
 def wall() -> Answer:
     """Return a reader and its unit on a wall, held by screws."""
     answer = Answer(
-        cases.wall("W1"),
+        fixed_openings.wall("W1"),
         _point(
             [
                 ("reader", "VF0", 1),

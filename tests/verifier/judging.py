@@ -26,7 +26,7 @@ class Violation:
     """Whether a cell of the opening was left open."""
 
 
-def fitted(answer: dict[str, Any]) -> bool:
+def passed(answer: dict[str, Any]) -> bool:
     """Tell whether the program calls an opening fitted: each lock point fits, no error stands unwaived."""
     points = answer["lock_points"]
     errors = any(each["severity"] == "error" and not each["waived"] for each in answer["findings"])

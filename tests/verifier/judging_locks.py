@@ -51,30 +51,35 @@ def judged(at: Standing) -> Iterable[Found]:
 
 
 def _case(at: Standing) -> Iterable[Found]:
-    case = at.case()
+    lock_case = at.lock_case()
     form = at.lock["lock"]
-    if case is None or form.startswith("Rim"):
+    if lock_case is None or form.startswith("Rim"):
         return
-    if at.stile is not None and case.high[0] > at.stile + TOLERANCE_MM:
+    if at.stile is not None and lock_case.high[0] > at.stile + TOLERANCE_MM:
         yield (
             "case-deeper-than-stile",
-            {"case_mm": case.high[0], "stile_mm": at.stile},
-            f"the case reaches {case.high[0]:.2f} mm from the lock edge, the stile is {at.stile:.2f} mm wide",
+            {"case_mm": lock_case.high[0], "stile_mm": at.stile},
+            f"the case reaches {lock_case.high[0]:.2f} mm from the lock edge, the stile is {at.stile:.2f} mm wide",
         )
-    if case.high[1] > at.top + TOLERANCE_MM or case.low[1] < at.low - TOLERANCE_MM:
+    if lock_case.high[1] > at.top + TOLERANCE_MM or lock_case.low[1] < at.low - TOLERANCE_MM:
         yield (
             "case-off-leaf",
-            {"case_low_mm": case.low[1], "case_top_mm": case.high[1], "leaf_low_mm": at.low, "leaf_top_mm": at.top},
-            f"the case stands from {case.low[1]:.1f} to {case.high[1]:.1f} mm, the leaf from {at.low:.1f} "
+            {
+                "case_low_mm": lock_case.low[1],
+                "case_top_mm": lock_case.high[1],
+                "leaf_low_mm": at.low,
+                "leaf_top_mm": at.top,
+            },
+            f"the case stands from {lock_case.low[1]:.1f} to {lock_case.high[1]:.1f} mm, the leaf from {at.low:.1f} "
             f"to {at.top:.1f}",
         )
-    if case.low[2] < -TOLERANCE_MM or case.high[2] > at.thick + TOLERANCE_MM:
+    if lock_case.low[2] < -TOLERANCE_MM or lock_case.high[2] > at.thick + TOLERANCE_MM:
         yield (
             "case-thicker-than-leaf",
-            {"case_mm": case.high[2] - case.low[2], "leaf_mm": at.thick},
+            {"case_mm": lock_case.high[2] - lock_case.low[2], "leaf_mm": at.thick},
             "the case stands out of the leaf's faces",
         )
-    yield from _glazed(at, (case.low[0], case.low[1], case.high[0], case.high[1]))
+    yield from _glazed(at, (lock_case.low[0], lock_case.low[1], lock_case.high[0], lock_case.high[1]))
 
 
 def _glazed(at: Standing, lock: Rect) -> Iterable[Found]:

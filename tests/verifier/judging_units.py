@@ -86,18 +86,20 @@ def _plate(at: Standing) -> Iterable[Found]:
 
 def _own_trim(at: Standing, plate: Rect, numbers: dict[str, float]) -> Iterable[Found]:
     part, (x, y) = at.locking, at.at
-    case = at.case()
+    lock_case = at.lock_case()
     if at.place["face"] != "inside":
         return
     if part["kind"] == "bored-lever-lock" and circle_meets(x, y, part["trim"] / 2, plate):
         yield ("unit-on-rose", numbers, "the plate overlaps the new lock's rose")
-    on_case = case is not None and rects_meet(plate, (case.low[0], case.low[1], case.high[0], case.high[1]))
-    if part["kind"] == "rim-cylinder" and case is not None and on_case:
+    on_case = lock_case is not None and rects_meet(
+        plate, (lock_case.low[0], lock_case.low[1], lock_case.high[0], lock_case.high[1])
+    )
+    if part["kind"] == "rim-cylinder" and lock_case is not None and on_case:
         device = any(item["kind"] == "Exit device" for item in at.opening.items)
         yield (
             "unit-on-exit-device" if device else "unit-on-case",
-            numbers | {"case_y0_mm": case.low[1], "case_y1_mm": case.high[1]},
-            f"the plate overlaps the case from {case.low[1]:.1f} to {case.high[1]:.1f} mm on the inside face",
+            numbers | {"case_y0_mm": lock_case.low[1], "case_y1_mm": lock_case.high[1]},
+            f"the plate overlaps the case from {lock_case.low[1]:.1f} to {lock_case.high[1]:.1f} mm on the inside face",
         )
     if part["kind"] == "gate-lock":
         half = part["case_width"] / 2, part["case_height"] / 2
@@ -344,23 +346,28 @@ def _lead(at: Standing) -> Iterable[Found]:
 
 
 def _round_case(at: Standing, has: float, more: float) -> Iterable[Found]:
-    case, (x, y) = at.case(), at.at
+    lock_case, (x, y) = at.lock_case(), at.at
     hole = next((b.body for b in at.bores if b.purpose == "cable" and isinstance(b.body, Rod)), None)
-    if case is None or hole is None or at.locking["kind"] != "mortise-cylinder" or at.leaf["material"] not in SKINNED:
+    if (
+        lock_case is None
+        or hole is None
+        or at.locking["kind"] != "mortise-cylinder"
+        or at.leaf["material"] not in SKINNED
+    ):
         return
     for a, b in zip(at.lead, at.lead[1:], strict=False):
-        if meet(Rod(a, b, _LEAD_MM), case):
+        if meet(Rod(a, b, _LEAD_MM), lock_case):
             yield (
                 "narrow-lead-through-case",
-                {"case_z0_mm": case.low[2], "case_top_mm": case.high[1]},
-                f"the printed lead runs through the case, which fills z {case.low[2]:.1f} to {case.high[2]:.1f} up to "
-                f"{case.high[1]:.1f} mm; it must go round its key side and over its top",
+                {"case_z0_mm": lock_case.low[2], "case_top_mm": lock_case.high[1]},
+                f"the printed lead runs through the case, which fills z {lock_case.low[2]:.1f} to "
+                f"{lock_case.high[2]:.1f} up to {lock_case.high[1]:.1f} mm; it must go round its key side and over its top",
             )
             break
     mouth_at = (hole.start[0], hole.start[1], 0.0)
-    over: list[Point] = [(x, y, case.high[2]), (x, case.high[1], case.high[2])]
-    if mouth_at[1] < case.high[1]:
-        over.append((x, case.high[1], case.low[2]))
+    over: list[Point] = [(x, y, lock_case.high[2]), (x, lock_case.high[1], lock_case.high[2])]
+    if mouth_at[1] < lock_case.high[1]:
+        over.append((x, lock_case.high[1], lock_case.low[2]))
     needs = cable_length([*over, mouth_at, at.lead[-1]], BEND_MM) + more
     if needs > has + 1.0:
         yield (

@@ -15,7 +15,7 @@ from typing import Any, Final
 from tests.verifier import surveys
 from tests.verifier.cells import Cells, Opening
 from tests.verifier.driving import answered
-from tests.verifier.judging import Violation, fitted, judge, refused, to_measure
+from tests.verifier.judging import Violation, judge, passed, refused, to_measure
 from tests.verifier.searching import search, searchable
 
 BATCH: Final = 200
@@ -30,7 +30,7 @@ class Report:
     """What came of some openings."""
 
     openings: int = 0
-    fitted: int = 0
+    passed: int = 0
     fitted_whole: int = 0
     """Of them those of which every cell was given."""
     wrong: int = 0
@@ -53,8 +53,8 @@ class Report:
     def take(self, opening: Opening, parts: dict[str, Cells], answer: dict[str, Any], searching: bool = True) -> None:
         """Judge one answer."""
         self.openings += 1
-        if fitted(answer):
-            self.fitted += 1
+        if passed(answer):
+            self.passed += 1
             self.fitted_whole += not opening.blank
             found = judge(opening, parts, answer)
             self.wrong += bool(found) and not opening.blank
@@ -112,7 +112,7 @@ def verified(seed: int, count: int, searching: bool = True) -> Report:
 def told(report: Report) -> str:
     """Return the report as a table."""
     lines = [
-        f"openings {report.openings}: fitted {report.fitted} (every cell given: {report.fitted_whole}), refused "
+        f"openings {report.openings}: fitted {report.passed} (every cell given: {report.fitted_whole}), refused "
         f"{report.refused}, to measure {report.measured}, fitted with an open error {report.unjudged}",
         f"false passes: {report.wrong} of {report.fitted_whole}",
         "",

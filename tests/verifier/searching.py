@@ -175,10 +175,10 @@ def _on_face(bare: Standing, number: str, unit: Cells) -> Witness | None:
     opening = bare.opening
     if opening.facts.get("exposure") == "Exterior" and unit["exposure"] != "Exterior":
         return None
-    kept, screws, fed = _kept_off(bare), _screws(bare, unit), _fed(bare, number, unit)
-    if fed is None or not screws:
+    kept, screws, powered = _kept_off(bare), _screws(bare, unit), _fed(bare, number, unit)
+    if powered is None or not screws:
         return None
-    power, more = fed
+    power, more = powered
     for way in _ways(bare, unit):
         for x, y in islice(_places(bare, unit, way, kept), _MOST_PLACES):
             for screw in screws:
@@ -223,11 +223,11 @@ def _kept_off(bare: Standing) -> list[Rect]:
     for item, (x0, y0, x1, y1) in bare.items("Inside", "Both faces"):
         rects.append((x0, y0 - (0.71 * (x1 - x0) if item["kind"] == "Lever or knob" else 0.0), x1, y1))
     x, y = bare.at
-    part, case = bare.locking, bare.case()
+    part, lock_case = bare.locking, bare.lock_case()
     if part["kind"] == "bored-lever-lock":
         rects.append((x - part["trim"] / 2, y - part["trim"] / 2, x + part["trim"] / 2, y + part["trim"] / 2))
-    if part["kind"] == "rim-cylinder" and case is not None:
-        rects.append((case.low[0], case.low[1], case.high[0], case.high[1]))
+    if part["kind"] == "rim-cylinder" and lock_case is not None:
+        rects.append((lock_case.low[0], lock_case.low[1], lock_case.high[0], lock_case.high[1]))
     if part["kind"] == "euro-cylinder" and part["inside_half"] > judging_locks.BLIND_HALF_MM:
         rects.append((x - 25.0, y - 25.0, x + 25.0, y + 25.0))
     turned = any(item["kind"] == "Thumb turn" for item in bare.opening.items)
@@ -243,9 +243,9 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
     size = HOLE_MM.get(material, 12.7)
     kind = part["kind"]
     half = kind == "euro-cylinder" and part["inside_half"] <= judging_locks.BLIND_HALF_MM
-    case = bare.case()
-    if (kind == "mortise-cylinder" or half) and case is not None:
-        depth = max(case.low[2], 3.0)
+    lock_case = bare.lock_case()
+    if (kind == "mortise-cylinder" or half) and lock_case is not None:
+        depth = max(lock_case.low[2], 3.0)
         yield _square(x, y, depth, size, t / 2, "square")
     own = [body.bounds() for _, body in bare.own_bores()]
     top = max((b.high[1] for b in own), default=y)
@@ -254,7 +254,7 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
         narrow = leaf.get("construction") == "Narrow stile"
         if narrow:
             hole_y = y + 0.625 * INCH + judging_units.TOP_TO_HOLE_MM
-            zk = case.high[2] if case is not None else t / 2
+            zk = lock_case.high[2] if lock_case is not None else t / 2
             yield _square(x, hole_y, 6.35, size, t / 2, "narrow", ((x, y, zk), (x, top, zk)))
             return
         off = size / 2 + 3.175
@@ -388,17 +388,17 @@ def _sound(at: Standing) -> bool:
 
 
 def _in_edge(bare: Standing, number: str, unit: Cells) -> Witness | None:
-    case, leaf, t = bare.case(), bare.leaf, bare.thick
-    if bare.locking["kind"] != "mortise-cylinder" or case is None or leaf["material"] not in (*SOLID, "Aluminium"):
+    lock_case, leaf, t = bare.lock_case(), bare.leaf, bare.thick
+    if bare.locking["kind"] != "mortise-cylinder" or lock_case is None or leaf["material"] not in (*SOLID, "Aluminium"):
         return None
-    fed = _fed(bare, number, unit)
-    if fed is None:
+    powered = _fed(bare, number, unit)
+    if powered is None:
         return None
-    power, more = fed
+    power, more = powered
     if (t - unit["pocket_width"]) / 2 < SIDE_MM:
         return None
     long, (x, y) = unit["pocket_length"], bare.at
-    for y0 in (case.high[1] + BRIDGE_MM, case.low[1] - BRIDGE_MM - long):
+    for y0 in (lock_case.high[1] + BRIDGE_MM, lock_case.low[1] - BRIDGE_MM - long):
         if y0 < bare.low + 25.4 or y0 + long > bare.top - 25.4:
             continue
         half = unit["pocket_width"] / 2

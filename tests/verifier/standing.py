@@ -161,7 +161,7 @@ class Standing:
             found.append((item, footprint(item)))
         return found
 
-    def case(self) -> Box | None:
+    def lock_case(self) -> Box | None:
         """The lock's case in the leaf, or a rim lock's on its inside face."""
         lock = self.lock
         if any(lock.get(name) is None for name in ("case_height", "case_depth", "case_width", "case_above")):
@@ -177,9 +177,9 @@ class Standing:
         """Where the lead may run in a leaf of solid material besides what is drilled for it."""
         x, y = self.at
         found: list[Body] = []
-        case = self.case()
-        if case is not None and not self.lock["lock"].startswith("Rim"):
-            found.append(case)
+        lock_case = self.lock_case()
+        if lock_case is not None and not self.lock["lock"].startswith("Rim"):
+            found.append(lock_case)
         bore = CYLINDER_HOLE_MM
         if self.lock["lock"].startswith("Bored"):
             bore = max(self.lock.get("cross_bore") or 0.0, self.locking.get("cross_bore") or 0.0)
@@ -224,9 +224,9 @@ class Standing:
     def own_bores(self) -> list[tuple[str, Body]]:
         """What the lock itself takes from the leaf: its case, or its bores."""
         x, y = self.at
-        case = self.case()
-        if case is not None and not self.lock["lock"].startswith("Rim"):
-            return [("lock's case", case)]
+        lock_case = self.lock_case()
+        if lock_case is not None and not self.lock["lock"].startswith("Rim"):
+            return [("lock's case", lock_case)]
         if self.lock["lock"].startswith("Bored"):
             cross = max(self.lock["cross_bore"] or 0.0, self.locking.get("cross_bore") or 0.0)
             edge = max(self.lock["edge_bore"] or 0.0, self.locking.get("edge_bore") or 0.0)

@@ -178,7 +178,7 @@ def catalogue(rng: Random) -> dict[str, Cells]:
 
 def _units(rng: Random) -> dict[str, Cells]:
     high = rng.choice((12.4, 13.0, 14.0, 15.0, 27.0))
-    feed: Cells = {
+    shared: Cells = {
         "cell": "AA-L",
         "cells": 6,
         "coin": "C32",
@@ -244,7 +244,7 @@ def _units(rng: Random) -> dict[str, Cells]:
         "listed": rng.choice(("yes", "no")),
     }
     found = {"VUW": wide, "VUN": narrow, "VUX": sealed, "VUG": bonded, "VUE": edge}
-    return {number: feed | unit for number, unit in found.items()}
+    return {number: shared | unit for number, unit in found.items()}
 
 
 def _power(rng: Random) -> dict[str, Cells]:

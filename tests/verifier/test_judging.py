@@ -4,9 +4,9 @@ import pytest
 
 from tests.verifier import by_hand
 from tests.verifier.by_hand import Answer, hole
-from tests.verifier.cases import _item
 from tests.verifier.cells import Cells
-from tests.verifier.judging import fitted, judge
+from tests.verifier.fixed_openings import existing_item
+from tests.verifier.judging import judge, passed
 
 SOUND = {
     "mortise": by_hand.mortise,
@@ -28,7 +28,7 @@ def families(answer: Answer) -> set[str]:
 @pytest.mark.parametrize("name", SOUND)
 def test_a_sound_opening_has_no_violation(name):
     answer = SOUND[name]()
-    assert fitted(answer.shown())
+    assert passed(answer.shown())
     assert [each.sentence for each in judge(answer.opening, answer.parts, answer.shown())] == []
 
 
@@ -57,7 +57,7 @@ def take(role):
 
 
 def beside(*item: object, **more: object):
-    return lambda a: a.opening.items.append(_item(*item, **more))  # type: ignore[arg-type]
+    return lambda a: a.opening.items.append(existing_item(*item, **more))  # type: ignore[arg-type]
 
 
 def access(**more):

@@ -10,9 +10,9 @@ from pathlib import Path
 
 import pytest
 
-from tests.verifier.cases import CASES, SHOPS
 from tests.verifier.driving import answered
-from tests.verifier.judging import fitted, judge
+from tests.verifier.fixed_openings import CASES, SHOPS
+from tests.verifier.judging import judge, passed
 from tests.verifier.run import told, verified
 
 OPENINGS = max(2000, int(os.environ.get("HWSCHED_FUZZ", "0")) // 5)
@@ -114,11 +114,11 @@ def test_the_verifier_sees_enough_to_judge():
 
 
 def _answers(shop):
-    cases = [case for case in CASES if case.shop == shop]
+    fixed_openings = [fixed for fixed in CASES if fixed.shop == shop]
     with tempfile.TemporaryDirectory(prefix="hwsched-verifier-") as folder:
         parts = SHOPS[shop]()
-        answers = answered(Path(folder), parts, [case.opening for case in cases])
-    return [(case, answers[case.mark], parts) for case in cases]
+        answers = answered(Path(folder), parts, [fixed.opening for fixed in fixed_openings])
+    return [(fixed, answers[fixed.mark], parts) for fixed in fixed_openings]
 
 
 @pytest.mark.slow
@@ -126,8 +126,8 @@ def _answers(shop):
 def test_fixed_openings(shop):
     """Each is refused, asked about, or fitted so that its family is not found; those in the table are not yet."""
     passing = {
-        case.mark
-        for case, answer, parts in _answers(shop)
-        if fitted(answer) and case.family in {each.family for each in judge(case.opening, parts, answer)}
+        fixed.mark
+        for fixed, answer, parts in _answers(shop)
+        if passed(answer) and fixed.family in {each.family for each in judge(fixed.opening, parts, answer)}
     }
-    assert passing == {case.mark for case in CASES if case.shop == shop} & CASES_TODAY
+    assert passing == {fixed.mark for fixed in CASES if fixed.shop == shop} & CASES_TODAY

@@ -16,7 +16,7 @@ Parts = dict[str, Cells]
 
 
 @dataclass(frozen=True)
-class Case:
+class FixedOpening:
     """One opening under one catalogue."""
 
     family: str
@@ -189,7 +189,7 @@ def _leaf(**more: object) -> Cells:
     }
 
 
-def _item(kind: str, face: str, x: float, y: float, w: float, h: float, **more: object) -> Cells:
+def existing_item(kind: str, face: str, x: float, y: float, w: float, h: float, **more: object) -> Cells:
     return {
         "kind": kind,
         "on_leaf": "Single",
@@ -225,7 +225,7 @@ def _mortise_lock(**more: object) -> Cells:
 
 def mortise(mark: str, facts: Cells | None = None, leaf: Cells | None = None, lock: Cells | None = None) -> Opening:
     """Return a mortise lock with its lever in a wood leaf."""
-    items = [_item("Lever or knob", "Both faces", 69.85, 920.0, 127.0, 57.15)]
+    items = [existing_item("Lever or knob", "Both faces", 69.85, 920.0, 127.0, 57.15)]
     return Opening(mark, _facts(**(facts or {})), [_leaf(**(leaf or {}))], _mortise_lock(**(lock or {})), items)
 
 
@@ -241,7 +241,7 @@ def narrow(mark: str, facts: Cells | None = None, **lock: object) -> Opening:
         trim_key=0.0,
         thumb_turn="yes",
     )
-    turn = _item("Thumb turn", "Inside", 28.575, 1016.0, 25.4, 38.1)
+    turn = existing_item("Thumb turn", "Inside", 28.575, 1016.0, 25.4, 38.1)
     return Opening(mark, _facts(frame="Aluminium", stop=9.525, **(facts or {})), [leaf], has | lock, [turn])
 
 
@@ -326,14 +326,14 @@ def _exit_device(mark: str) -> Opening:
         "case_above": 63.5,
         "thumb_turn": "no",
     }
-    return _with(opening, _item("Exit device", "Inside", 457.2, 990.0, 863.6, 70.0, proud=75.0))
+    return _with(opening, existing_item("Exit device", "Inside", 457.2, 990.0, 863.6, 70.0, proud=75.0))
 
 
 def _deadbolt_beside(mark: str) -> Opening:
     opening = mortise(mark, leaf=_HOLLOW)
     # The lever leaves no room straight behind the cylinder; the deadbolt shows on the key side only.
-    opening.items = [_item("Lever or knob", "Inside", 69.85, 985.0, 127.0, 57.15)]
-    return _with(opening, _item("Deadbolt", "Key side", 69.85, 1094.0, 50.0, 50.0))
+    opening.items = [existing_item("Lever or knob", "Inside", 69.85, 985.0, 127.0, 57.15)]
+    return _with(opening, existing_item("Deadbolt", "Key side", 69.85, 1094.0, 50.0, 50.0))
 
 
 def _other_leaf(mark: str) -> Opening:
@@ -341,81 +341,88 @@ def _other_leaf(mark: str) -> Opening:
     for item in opening.items:
         item["on_leaf"] = "Active"
     opening.leaves.append(_leaf(leaf="Inactive"))
-    transfer = _item("Power transfer", "Lock edge", 900.0, 1100.0, 25.0, 200.0, on_leaf="Inactive")
+    transfer = existing_item("Power transfer", "Lock edge", 900.0, 1100.0, 25.0, 200.0, on_leaf="Inactive")
     return _with(opening, transfer)
 
 
-CASES: Final[tuple[Case, ...]] = (
-    Case("screw-in-case", mortise("S1", leaf=_HOLLOW), "long screws"),
-    Case(
+CASES: Final[tuple[FixedOpening, ...]] = (
+    FixedOpening("screw-in-case", mortise("S1", leaf=_HOLLOW), "long screws"),
+    FixedOpening(
         "screw-through-leaf",
         mortise("S2", leaf=_HOLLOW | {"thick": 34.925}, lock={"case_width": 22.225}),
         "long screws",
     ),
-    Case("screw-through-leaf", cabinet("S3", material="Hollow metal"), "long screws"),
-    Case("rose-in-stop", bored("B1", {"stop": 19.05}, backset=60.325)),
-    Case("rose-off-stile", bored("B2", leaf={"construction": "Stile and rail", "stile": 107.95})),
-    Case("rose-on-lite", _with(bored("B3"), _item("Lite or vision panel", "Both faces", 164.0, 1000.0, 120.0, 500.0))),
-    Case("rose-on-item", _with(bored("B4"), _item("Exit device", "Inside", 457.2, 960.0, 863.6, 70.0))),
-    Case("rose-on-item", _with(bored("B5"), _item("Lever or knob", "Both faces", 69.85, 1030.0, 127.0, 57.15))),
-    Case(
+    FixedOpening("screw-through-leaf", cabinet("S3", material="Hollow metal"), "long screws"),
+    FixedOpening("rose-in-stop", bored("B1", {"stop": 19.05}, backset=60.325)),
+    FixedOpening("rose-off-stile", bored("B2", leaf={"construction": "Stile and rail", "stile": 107.95})),
+    FixedOpening(
+        "rose-on-lite",
+        _with(bored("B3"), existing_item("Lite or vision panel", "Both faces", 164.0, 1000.0, 120.0, 500.0)),
+    ),
+    FixedOpening("rose-on-item", _with(bored("B4"), existing_item("Exit device", "Inside", 457.2, 960.0, 863.6, 70.0))),
+    FixedOpening(
+        "rose-on-item", _with(bored("B5"), existing_item("Lever or knob", "Both faces", 69.85, 1030.0, 127.0, 57.15))
+    ),
+    FixedOpening(
         "bore-off-stile",
         bored("B6", leaf={"construction": "Stile and rail", "stile": 85.0}, backset=60.325, cross_bore=38.1),
     ),
-    Case(
+    FixedOpening(
         "bore-in-lite",
         _with(
             bored("B7", backset=60.325, cross_bore=38.1),
-            _item("Louvre", "Both faces", 144.0, 965.2, 120.0, 500.0),
+            existing_item("Louvre", "Both faces", 144.0, 965.2, 120.0, 500.0),
         ),
     ),
-    Case("lead-hole-cuts-item", _deadbolt_beside("H1")),
-    Case("lead-hole-uncovered", narrow("H2"), "hole below the plate"),
-    Case(
+    FixedOpening("lead-hole-cuts-item", _deadbolt_beside("H1")),
+    FixedOpening("lead-hole-uncovered", narrow("H2"), "hole below the plate"),
+    FixedOpening(
         "channel-through-spindle",
         _with(
             rim("H3"),
-            _item("Lever or knob", "Key side", 60.325, 1049.0, 120.0, 50.0),
-            _item("Other", "Inside", 160.0, 1330.0, 300.0, 330.0),
+            existing_item("Lever or knob", "Key side", 60.325, 1049.0, 120.0, 50.0),
+            existing_item("Other", "Inside", 160.0, 1330.0, 300.0, 330.0),
         ),
     ),
-    Case("bore-undrillable", rim("H4", leaf={"thick": 34.925})),
-    Case("bit-binds-in-square-hole", rim("H5")),
-    Case("unit-on-exit-device", _exit_device("X1")),
-    Case("collar-on-item", _with(mortise("K1"), _item("Pull", "Key side", 69.85, 1090.0, 50.8, 110.0))),
-    Case("head-in-stop", narrow("K2", {"hand": "LH"})),
-    Case(
+    FixedOpening("bore-undrillable", rim("H4", leaf={"thick": 34.925})),
+    FixedOpening("bit-binds-in-square-hole", rim("H5")),
+    FixedOpening("unit-on-exit-device", _exit_device("X1")),
+    FixedOpening("collar-on-item", _with(mortise("K1"), existing_item("Pull", "Key side", 69.85, 1090.0, 50.8, 110.0))),
+    FixedOpening("head-in-stop", narrow("K2", {"hand": "LH"})),
+    FixedOpening(
         "pocket-meets-lite",
-        _with(mortise("E1"), _item("Lite or vision panel", "Both faces", 90.0, 1300.0, 100.0, 300.0)),
+        _with(mortise("E1"), existing_item("Lite or vision panel", "Both faces", 90.0, 1300.0, 100.0, 300.0)),
         "in the edge",
     ),
-    Case(
-        "pocket-meets-item", _with(mortise("E2"), _item("Pull", "Key side", 40.0, 1250.0, 25.4, 228.6)), "in the edge"
+    FixedOpening(
+        "pocket-meets-item",
+        _with(mortise("E2"), existing_item("Pull", "Key side", 40.0, 1250.0, 25.4, 228.6)),
+        "in the edge",
     ),
-    Case("tail-bottoms", rim("R1", case_width=9.525)),
-    Case("gate-bolt-missing", gate("G1"), "no gate bolts"),
-    Case("gate-bolt-short", gate("G2"), "short gate bolts"),
-    Case("case-deeper-than-stile", mortise("C1", leaf={"construction": "Stile and rail", "stile": 101.6})),
-    Case("case-off-leaf", mortise("C2", leaf={"height": 1500.0, "undercut": 1000.0}, lock={"y": 1060.0})),
-    Case(
+    FixedOpening("tail-bottoms", rim("R1", case_width=9.525)),
+    FixedOpening("gate-bolt-missing", gate("G1"), "no gate bolts"),
+    FixedOpening("gate-bolt-short", gate("G2"), "short gate bolts"),
+    FixedOpening("case-deeper-than-stile", mortise("C1", leaf={"construction": "Stile and rail", "stile": 101.6})),
+    FixedOpening("case-off-leaf", mortise("C2", leaf={"height": 1500.0, "undercut": 1000.0}, lock={"y": 1060.0})),
+    FixedOpening(
         "lite-over-lock",
-        _with(mortise("C3"), _item("Lite or vision panel", "Both faces", 150.0, 1016.0, 100.0, 40.0)),
+        _with(mortise("C3"), existing_item("Lite or vision panel", "Both faces", 150.0, 1016.0, 100.0, 40.0)),
     ),
-    Case("unit-unfixed", wall("W1")),
-    Case("narrow-stile-plate-place", narrow("N1"), "hole below the plate"),
-    Case("narrow-stile-hole-place", narrow("N2", case_above=60.0)),
-    Case("narrow-lead-through-case", narrow("N3")),
-    Case("narrow-lead-short", narrow("N4"), "short lead"),
-    Case("supply-not-dc", mortise("P1", _SUPPLIED), "AC"),
-    Case("supply-not-dc", mortise("P2", _SUPPLIED), "undeclared output"),
-    Case("supply-over-voltage", mortise("P3", _SUPPLIED), "12.3 V at most"),
-    Case("wire-one-conductor", mortise("P4", _SUPPLIED), "one conductor"),
-    Case("drop-in-transfer", mortise("P5", _SUPPLIED | {"distance": 60.0}), "thin loop"),
-    Case("transfer-on-other-leaf", _other_leaf("P6")),
-    Case("no-wire-across-leaf", mortise("P7", _SUPPLIED)),
-    Case("unit-too-cold", mortise("T1", {"exposure": "Exterior", "cold": -5.0}), "mild units"),
-    Case("cells-too-cold", mortise("T2", {"exposure": "Exterior", "cold": -5.0}), "mild cells"),
-    Case("battery-life", mortise("T3", {"operations": 1000})),
-    Case("egress-locked", gate("O1", egress="On an egress path")),
+    FixedOpening("unit-unfixed", wall("W1")),
+    FixedOpening("narrow-stile-plate-place", narrow("N1"), "hole below the plate"),
+    FixedOpening("narrow-stile-hole-place", narrow("N2", case_above=60.0)),
+    FixedOpening("narrow-lead-through-case", narrow("N3")),
+    FixedOpening("narrow-lead-short", narrow("N4"), "short lead"),
+    FixedOpening("supply-not-dc", mortise("P1", _SUPPLIED), "AC"),
+    FixedOpening("supply-not-dc", mortise("P2", _SUPPLIED), "undeclared output"),
+    FixedOpening("supply-over-voltage", mortise("P3", _SUPPLIED), "12.3 V at most"),
+    FixedOpening("wire-one-conductor", mortise("P4", _SUPPLIED), "one conductor"),
+    FixedOpening("drop-in-transfer", mortise("P5", _SUPPLIED | {"distance": 60.0}), "thin loop"),
+    FixedOpening("transfer-on-other-leaf", _other_leaf("P6")),
+    FixedOpening("no-wire-across-leaf", mortise("P7", _SUPPLIED)),
+    FixedOpening("unit-too-cold", mortise("T1", {"exposure": "Exterior", "cold": -5.0}), "mild units"),
+    FixedOpening("cells-too-cold", mortise("T2", {"exposure": "Exterior", "cold": -5.0}), "mild cells"),
+    FixedOpening("battery-life", mortise("T3", {"operations": 1000})),
+    FixedOpening("egress-locked", gate("O1", egress="On an egress path")),
 )
 """What each case is called fitted for although it cannot be; the same family may have several."""

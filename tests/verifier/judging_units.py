@@ -361,7 +361,8 @@ def _round_case(at: Standing, has: float, more: float) -> Iterable[Found]:
                 "narrow-lead-through-case",
                 {"case_z0_mm": lock_case.low[2], "case_top_mm": lock_case.high[1]},
                 f"the printed lead runs through the case, which fills z {lock_case.low[2]:.1f} to "
-                f"{lock_case.high[2]:.1f} up to {lock_case.high[1]:.1f} mm; it must go round its key side and over its top",
+                f"{lock_case.high[2]:.1f} up to {lock_case.high[1]:.1f} mm; it must go round its key side "
+                "and over its top",
             )
             break
     mouth_at = (hole.start[0], hole.start[1], 0.0)

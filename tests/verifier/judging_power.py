@@ -1,0 +1,151 @@
+"""Judges the power: volts at both ends of the tolerance, current and its kind, wire, the way to it, cells, cold."""
+
+from collections.abc import Iterable
+from math import pi
+from typing import Final
+
+from tests.verifier.standing import Standing
+from tests.verifier.violation import Found
+
+COPPER_OHM_MM2_M: Final = 1 / 58
+"""Resistivity of copper at 20 degC; IEC 60028. The coolest case: a real conductor loses more."""
+FAR_UNDER_DAYS: Final = 90.0
+"""Half of the 180 days that the program's own battery rule asks between changes, without any loss from cold."""
+
+
+def ohm_per_m(gauge: str) -> float:
+    """Resistance of one solid copper conductor at 20 degC, from the definition of its gauge (ASTM B258).
+
+    >>> round(ohm_per_m("18 AWG") * 1000, 2)
+    20.95
+    """
+    number = int(gauge.split()[0])
+    diameter = 0.127 * 92 ** ((36 - number) / 39)
+    return COPPER_OHM_MM2_M / (pi * diameter**2 / 4)
+
+
+def judged(at: Standing) -> Iterable[Found]:
+    """Yield what is wrong with how an opening is fed."""
+    if at.unit is None:
+        return
+    yield from _cold(at)
+    if at.power == "battery":
+        yield from _battery(at)
+    elif at.power == "supply":
+        yield from _supply(at)
+    else:
+        yield ("unit-unfed", {}, "nothing feeds the unit")
+
+
+def _cold(at: Standing) -> Iterable[Found]:
+    low = at.opening.facts.get("cold")
+    if low is None or at.unit is None:
+        return
+    cells = at.part("battery") if at.power == "battery" else None
+    for family, part in (("unit-too-cold", at.unit), ("cells-too-cold", cells)):
+        if part is not None and part.get("cold") is not None and low < part["cold"]:
+            yield (
+                family,
+                {"opening_c": low, "part_c": part["cold"]},
+                f"the opening sees {low:g} degC, the part is declared down to {part['cold']:g}",
+            )
+
+
+def _battery(at: Standing) -> Iterable[Found]:
+    unit, cell = at.unit, at.part("battery")
+    if unit is None or cell is None:
+        yield ("cells-missing", {}, "no cells for a unit on batteries")
+        return
+    count = at.roles["battery"][0][2]
+    if cell["designation"] != unit["cell"] or count < unit["cells"]:
+        yield ("cells-wrong", {"cells": count}, f"the unit takes {unit['cells']} {unit['cell']}")
+    daily = unit["standing_ua"] * 24 / 1000
+    daily += at.opening.facts["operations"] * unit["operation_ma"] * unit["operation_s"] / 3600
+    daily += cell["mah"] * cell["self_discharge"] / 365.25
+    days = cell["mah"] * cell["usable"] / daily
+    if days < FAR_UNDER_DAYS:
+        yield (
+            "battery-life",
+            {"days": days, "mah_per_day": daily},
+            f"{cell['mah']:g} mAh, of which {cell['usable']:.0%}, at {daily:.2f} mAh a day last {days:.0f} days",
+        )
+
+
+def _supply(at: Standing) -> Iterable[Found]:
+    unit, source, wire = at.unit, at.part("supply"), at.part("wire")
+    if unit is None or source is None:
+        yield ("supply-missing", {}, "no supply for a unit on a supply")
+        return
+    if source.get("current") != "DC":
+        yield ("supply-not-dc", {}, f"the supply's output is declared {source.get('current') or 'not at all'}")
+    high = source["volts"] * (1 + source["tolerance"])
+    if high > unit["supply_high"] + 1e-6:
+        yield (
+            "supply-over-voltage",
+            {"high_v": high, "unit_v": unit["supply_high"]},
+            f"{source['volts']:g} V and {source['tolerance']:.0%} are {high:.2f} V; the unit takes "
+            f"{unit['supply_high']:g}",
+        )
+    peak = max(unit["supply_a"], unit.get("inrush_a") or 0.0)
+    if source["amps"] < unit["supply_a"]:
+        yield ("supply-current", {"amps": source["amps"]}, "the supply gives less than the unit draws")
+    if wire is None:
+        yield ("wire-missing", {}, "no wire from the supply")
+        return
+    if wire["conductors"] < 2:
+        yield ("wire-one-conductor", {"conductors": wire["conductors"]}, "a circuit needs two conductors")
+    yield from _volts(at, peak)
+    yield from _across(at)
+
+
+def _volts(at: Standing, peak: float) -> Iterable[Found]:
+    unit, source, wire = at.unit, at.part("supply"), at.part("wire")
+    run = at.opening.facts.get("distance")
+    if unit is None or source is None or wire is None or run is None:
+        return
+    ohm = 2 * run * ohm_per_m(wire["gauge"])
+    transfer = at.part("power-transfer")
+    over = 0.0
+    if transfer is not None:
+        over = 2 * transfer["length"] / 1000 * ohm_per_m(transfer["gauge"])
+    low = source["volts"] * (1 - source["tolerance"])
+    for family, amps in (("supply-drop", unit["supply_a"]), ("supply-drop-inrush", peak)):
+        left = low - amps * (ohm + over)
+        if left < unit["supply_low"] - 0.005:
+            without = low - amps * ohm
+            if family == "supply-drop" and without >= unit["supply_low"]:
+                family = "drop-in-transfer"
+            yield (
+                family,
+                {"left_v": left, "needs_v": unit["supply_low"], "amps": amps, "ohm": ohm + over},
+                f"{low:.2f} V less {amps:g} A over {ohm:.2f} ohm of wire and {over:.2f} of loop or hinge leave "
+                f"{left:.2f} V; the unit needs {unit['supply_low']:g}",
+            )
+            return
+
+
+def _across(at: Standing) -> Iterable[Found]:
+    """Judge the way from the frame to the unit: over the hinge edge, then across the leaf."""
+    if not at.leaf:
+        return
+    transfer = at.part("power-transfer")
+    there = [item for item in at.opening.items if item["kind"] == "Power transfer" and item.get("fate") == "Keep"]
+    own = [item for item in there if item["on_leaf"] == at.leaf["leaf"]]
+    if transfer is None and not own:
+        family = "transfer-on-other-leaf" if there else "transfer-missing"
+        yield (family, {}, "nothing carries the power onto the leaf that has the unit")
+    if transfer is not None and transfer["conductors"] < 2:
+        yield ("transfer-conductors", {"conductors": transfer["conductors"]}, "it carries fewer than two conductors")
+    # From the hinge edge to the unit: a raceway, or wire that is longer than the run to the frame by that way.
+    width = at.leaf["width"]
+    hinge = max((b.body.bounds().high[0] for b in at.bores if b.purpose in ("cable", "channel")), default=0.0)
+    run = at.opening.facts.get("distance") or 0.0
+    wired = sum(count for _, _, count in at.roles.get("wire", []))
+    place = at.place.get("x_mm") or 0.0
+    if hinge < width - 50.0:
+        yield (
+            "no-wire-across-leaf",
+            {"leaf_mm": width, "unit_x_mm": place, "wire_m": wired, "run_m": run},
+            f"from the hinge edge at {width:.0f} mm to the unit at {place:.0f} mm neither raceway nor surface way is "
+            "printed",
+        )

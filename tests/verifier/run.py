@@ -1,0 +1,151 @@
+"""Draws openings, lets the program answer, and prints what is wrong with the answers, by family.
+
+Run from the repository: ``python -m tests.verifier.run --openings 2000 --seeds 1``.
+"""
+
+import argparse
+import tempfile
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from pathlib import Path
+from random import Random
+from typing import Any, Final
+
+from tests.verifier import surveys
+from tests.verifier.cells import Cells, Opening
+from tests.verifier.driving import answered
+from tests.verifier.judging import Violation, judge, passed, refused, to_measure
+from tests.verifier.searching import search, searchable
+
+BATCH: Final = 200
+"""Openings a project: so many that starting the program does not count, so few that catalogues differ often enough."""
+_EXAMPLES: Final = 3
+_ALWAYS: Final = ("unit-for-no-glass",)
+"""Rules that refuse a part at every opening of a kind and tell nothing."""
+
+
+@dataclass
+class Report:
+    """What came of some openings."""
+
+    openings: int = 0
+    passed: int = 0
+    fitted_whole: int = 0
+    """Of them those of which every cell was given."""
+    wrong: int = 0
+    """Fitted ones of which every cell was given, with one violation at least."""
+    refused: int = 0
+    searched: int = 0
+    measured: int = 0
+    unjudged: int = 0
+    families: dict[str, list[Violation]] = field(default_factory=dict)
+    refusals: list[tuple[str, str, str, str]] = field(default_factory=list)
+    """Mark, witness, what the program said, and the rules by which its search ended."""
+    unknowns: list[tuple[str, str]] = field(default_factory=list)
+    """Openings of which every cell was given and facts are asked for all the same."""
+
+    def share(self, family: str) -> float:
+        """Share of the fitted openings, every cell given, that a family spoils."""
+        found = [each for each in self.families.get(family, []) if not each.guessed]
+        return len(found) / self.fitted_whole if self.fitted_whole else 0.0
+
+    def take(self, opening: Opening, parts: dict[str, Cells], answer: dict[str, Any], searching: bool = True) -> None:
+        """Judge one answer."""
+        self.openings += 1
+        if passed(answer):
+            self.passed += 1
+            self.fitted_whole += not opening.blank
+            found = judge(opening, parts, answer)
+            self.wrong += bool(found) and not opening.blank
+            for violation in found:
+                self.families.setdefault(violation.family, []).append(violation)
+        elif refused(answer):
+            self.refused += 1
+            if searching and searchable(opening):
+                self.searched += 1
+                witness = search(opening, parts)
+                if witness is not None:
+                    self.refusals.append((opening.mark, str(witness), _said(answer), _ended(answer)))
+        elif to_measure(answer):
+            self.measured += 1
+            if not opening.blank:
+                needs = sorted({need["fact"] for point in answer["lock_points"] for need in point["needs"]})
+                self.unknowns.append((opening.mark, ", ".join(needs)))
+        else:
+            self.unjudged += 1
+
+
+def _said(answer: dict[str, Any]) -> str:
+    errors = [each["message"] for each in answer["findings"] if each["severity"] == "error"]
+    return errors[0] if errors else ""
+
+
+def _ended(answer: dict[str, Any]) -> str:
+    """Name the rules of the last slot that the program's search came to."""
+    refusals = [each for point in answer["lock_points"] for each in point["refused"]]
+    for roles in (("supply", "battery", "wire", "power-transfer"), ("unit",), ("cylinder", "lock", "reader")):
+        rules = sorted({each["rule"] for each in refusals if each["role"] in roles and each["rule"] not in _ALWAYS})
+        if rules:
+            return ", ".join(rules)
+    return "a finding on a fit"
+
+
+def drawn(seed: int, count: int) -> Iterator[tuple[dict[str, Cells], list[Opening]]]:
+    """Draw catalogues with their surveys, a batch at a time."""
+    for first in range(0, count, BATCH):
+        rng = Random(f"{seed}/{first}")
+        yield surveys.catalogue(rng), surveys.survey(rng, min(BATCH, count - first), first + 1)
+
+
+def verified(seed: int, count: int, searching: bool = True) -> Report:
+    """Draw, let the program answer, and judge."""
+    report = Report()
+    for parts, openings in drawn(seed, count):
+        with tempfile.TemporaryDirectory(prefix="hwsched-verifier-") as folder:
+            answers = answered(Path(folder), parts, openings)
+        for opening in openings:
+            report.take(opening, parts, answers[opening.mark], searching)
+    return report
+
+
+def told(report: Report) -> str:
+    """Return the report as a table."""
+    lines = [
+        f"openings {report.openings}: fitted {report.passed} (every cell given: {report.fitted_whole}), refused "
+        f"{report.refused}, to measure {report.measured}, fitted with an open error {report.unjudged}",
+        f"false passes: {report.wrong} of {report.fitted_whole}",
+        "",
+        f"{'family':<28}{'passes':>8}{'share':>8}{'guessed':>9}",
+    ]
+    for family, found in sorted(report.families.items(), key=lambda entry: (-len(entry[1]), entry[0])):
+        guessed = sum(each.guessed for each in found)
+        lines.append(f"{family:<28}{len(found) - guessed:>8}{report.share(family):>8.1%}{guessed:>9}")
+        lines += [f"    {each.mark}: {each.sentence}" for each in found[:_EXAMPLES]]
+    lines += ["", f"refused {report.refused}, searched {report.searched}, false refusals {len(report.refusals)}"]
+    by_form = Counter(mark[:2] for mark, _, _, _ in report.refusals)
+    lines.append(f"    by form: {', '.join(f'{form} {count}' for form, count in sorted(by_form.items()))}")
+    for ended, count in Counter(each[3] for each in report.refusals).most_common():
+        lines.append(f"    {count} ended by {ended}")
+        for mark, witness, said, _ in [each for each in report.refusals if each[3] == ended][:_EXAMPLES]:
+            lines.append(f"        {mark}: {witness}")
+            lines.append(f"            the program: {said[:200]}")
+    lines += ["", f"to measure where every cell was given: {len(report.unknowns)}"]
+    lines += [f"    {mark}: {needs}" for mark, needs in report.unknowns]
+    return "\n".join(lines)
+
+
+def main() -> None:
+    """Run from the command line."""
+    parser = argparse.ArgumentParser(prog="python -m tests.verifier.run", description=__doc__)
+    parser.add_argument("--openings", type=int, default=2000, help="openings a seed (default: 2000)")
+    parser.add_argument("--seeds", type=int, default=1, help="how many seeds, from --first on (default: 1)")
+    parser.add_argument("--first", type=int, default=1, help="first seed (default: 1)")
+    given = parser.parse_args()
+    for seed in range(given.first, given.first + given.seeds):
+        print(f"seed {seed}")
+        print(told(verified(seed, given.openings)))
+
+
+if __name__ == "__main__":
+    main()

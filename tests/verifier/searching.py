@@ -1,0 +1,426 @@
+"""Searches, for an opening that the program refuses, whether some combination and place exists all the same.
+
+Plain enumeration: each lock's part with each stack, each unit at each place of a grid that is refined where the coarse
+one finds none, each screw, each way of the lead, each source of power. A witness must keep what the trade keeps
+(distances below) and be found free of every violation by the same judges that judge the program. Searched are mortise,
+bored, rim, narrow stile and euro-profile locks; the rest answers None.
+
+What the search does not try, so that it never says feasible by a way that a shop would not go: channels along the leaf,
+moved items, a lead on the surface.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import combinations_with_replacement, islice
+from typing import Any, Final
+
+from tests.verifier import judging_locks, judging_power, judging_units
+from tests.verifier.bodies import Box, Point, Rod
+from tests.verifier.cells import Cells, Opening
+from tests.verifier.standing import INCH, SKINNED, SOLID, Bore, Rect, Standing
+
+CLEAR_MM: Final = 3 / 16 * INCH
+"""Between the unit and what stands on the face; from memory, unverified."""
+EDGE_MM: Final = 3.175
+"""Between the unit and the leaf's edge; from memory, unverified."""
+BRIDGE_MM: Final = 0.75 * INCH
+"""Between the lock's pocket and that of a unit in the edge; common practice."""
+SIDE_MM: Final = 9.525
+"""Wall beside such a pocket; from memory, unverified."""
+GRIP_MM: Final = 9.525
+"""Tailpiece into its case; from memory, unverified."""
+HOLE_MM: Final = {"Aluminium": 19.05}
+"""Hole for the lead by material, else 1/2 in; common practice."""
+CORNER_MM: Final = 6.0
+"""Screw from both edges of the plate at a corner, where the catalogue gives no places; common practice, unverified."""
+TOLERATED: Final = ("no-wire-across-leaf",)
+"""What no printed fit shows today, so that it cannot tell a good one from a bad one."""
+_STEP_MM: Final = 8.0
+_REFINED_MM: Final = 1.0
+_MOST_PLACES: Final = 30
+"""Free places judged for one hole; more of them seldom differ in what is wrong with them."""
+
+Roles = dict[str, list[tuple[str, Cells, float]]]
+
+
+@dataclass(frozen=True)
+class Witness:
+    """A combination and a place that fit."""
+
+    parts: tuple[str, ...]
+    way: str
+    x_mm: float
+    y_mm: float
+
+    def __str__(self) -> str:
+        where = (
+            f"plate at x {self.x_mm:.1f}, y {self.y_mm:.1f}" if self.way != "edge" else f"pocket at y {self.y_mm:.1f}"
+        )
+        return f"{', '.join(self.parts)}; {self.way}, {where}"
+
+
+@dataclass(frozen=True)
+class _Way:
+    name: str
+    hole: Point
+    bores: tuple[Bore, ...]
+    run: tuple[Point, ...]
+    """From the cylinder to the face."""
+
+
+def searchable(opening: Opening) -> bool:
+    """Tell whether the search knows the form."""
+    return bool(opening.leaves) and opening.lock["lock"].split(",")[0].split()[0] in ("Mortise", "Bored", "Rim", "Euro")
+
+
+def search(opening: Opening, parts: dict[str, Cells]) -> Witness | None:
+    """Return a witness that the opening can be fitted; None where the search finds none."""
+    if opening.leaf()["material"] == "Glass":
+        return None
+    seen: set[tuple[object, ...]] = set()
+    for lock in _locks(opening, parts):
+        bare = _standing(opening, parts, lock)
+        part = bare.locking
+        # Locks that leave a unit the same room and the same lead are searched once.
+        alike = (
+            part.get("lead"),
+            part.get("trim"),
+            round(bare.under_head() - part.get("length", 0.0), 1),
+            part["plug"],
+        )
+        if alike in seen or list(judging_locks.judged(bare)):
+            continue
+        seen.add(alike)
+        for number, unit in _of_kind(parts, "surface-unit"):
+            found = _on_face(bare, number, unit)
+            if found is not None:
+                return found
+        for number, unit in _of_kind(parts, "edge-unit"):
+            found = _in_edge(bare, number, unit)
+            if found is not None:
+                return found
+    return None
+
+
+def _of_kind(parts: dict[str, Cells], kind: str) -> list[tuple[str, Cells]]:
+    return [(number, part) for number, part in parts.items() if part["kind"] == kind]
+
+
+def _standing(opening: Opening, parts: dict[str, Cells], roles: Roles, stack: Cells | None = None) -> Standing:
+    at = Standing(opening, parts, roles, {}, [], [], [], stack or roles.pop("stack", [("", {}, 1)])[0][1], "none")
+    if at.locking["kind"] == "bored-lever-lock" and at.locking["cross_bore"] > opening.lock["cross_bore"]:
+        x, y = at.at
+        body = Rod((x, y, 0.0), (x, y, at.thick), at.locking["cross_bore"] / 2)
+        at.bores.append(Bore("cross bore, enlarged", "bore", "inside", body, 0.0, at.locking["cross_bore"]))
+    return at
+
+
+# --- the lock -------------------------------------------------------------------------------------------------------
+
+
+def _locks(opening: Opening, parts: dict[str, Cells]) -> Iterator[Roles]:
+    lock, leaf = opening.lock, opening.leaf()
+    form = lock["lock"].split(",")[0].split()[0]
+    if form == "Mortise":
+        yield from _threaded(lock, leaf, parts)
+    elif form == "Rim":
+        for number, part in _of_kind(parts, "rim-cylinder"):
+            yield from _tails(number, part, lock, leaf)
+    elif form == "Bored":
+        for number, part in _of_kind(parts, "bored-lever-lock"):
+            ready = part["cross_bore"] <= lock["cross_bore"] + 1.5 and part["edge_bore"] <= lock["edge_bore"] + 1.5
+            # An existing bore is enlarged with a jig; on a rated leaf only its listing could allow it.
+            if ready or opening.facts["rating"] == "Not rated":
+                yield {"lock": [(number, part, 1.0)]}
+    elif form == "Euro":
+        for number, part in _of_kind(parts, "euro-cylinder"):
+            yield {"cylinder": [(number, part, 1.0)]}
+
+
+def _threaded(lock: Cells, leaf: Cells, parts: dict[str, Cells]) -> Iterator[Roles]:
+    centre = leaf["thick"] / 2 - (lock.get("case_offset") or 0.0)
+    cams = [each for each in _of_kind(parts, "cam") if each[1]["cam_form"] == lock["cam"]]
+    rings = _of_kind(parts, "ring")
+    for number, part in _of_kind(parts, "mortise-cylinder"):
+        fitting = [each for each in cams if each[1]["fits"] == part["fixing"]]
+        if not fitting:
+            continue
+        for collar in _of_kind(parts, "collar"):
+            for stack in [(), *((r,) for r in rings), *combinations_with_replacement(rings, 2)]:
+                under = lock["trim_key"] + collar[1]["height"] + sum(ring["height"] for _, ring in stack)
+                beyond = part["length"] + part["cam_offset"] - under - centre
+                turn = round(beyond / part["pitch"])
+                # Only whole turns, since the keyway stands upright.
+                if turn in (0, 1, 2) and abs(beyond - turn * part["pitch"]) < 0.02:
+                    roles: Roles = {"cylinder": [(number, part, 1.0)], "cam": [(*fitting[0], 1.0)]}
+                    roles["collar"] = [(*collar, 1.0)]
+                    roles["ring"] = [(*ring, 1.0) for ring in stack]
+                    yield roles
+                    break
+
+
+def _tails(number: str, part: Cells, lock: Cells, leaf: Cells) -> Iterator[Roles]:
+    reach = part["body"] - lock["trim_key"] - leaf["thick"]
+    for pieces in range(int(part["tail"] / part["step"])):
+        left = part["tail"] - pieces * part["step"]
+        if reach + left >= GRIP_MM and reach + left <= lock["case_width"] - judging_locks.CASE_WALL_MM:
+            yield {"cylinder": [(number, part, 1.0)], "stack": [("", {"cut_off_mm": pieces * part["step"]}, 1.0)]}
+            return
+
+
+# --- a unit on the face ---------------------------------------------------------------------------------------------
+
+
+def _on_face(bare: Standing, number: str, unit: Cells) -> Witness | None:
+    opening = bare.opening
+    if opening.facts.get("exposure") == "Exterior" and unit["exposure"] != "Exterior":
+        return None
+    kept, screws, powered = _kept_off(bare), _screws(bare, unit), _fed(bare, number, unit)
+    if powered is None or not screws:
+        return None
+    power, more = powered
+    for way in _ways(bare, unit):
+        for x, y in islice(_places(bare, unit, way, kept), _MOST_PLACES):
+            for screw in screws:
+                roles: Roles = {"fastener": [(*screw, unit["screws"])], **more}
+                at = _complete(bare, number, unit, way, (x, y), roles, power)
+                if at is not None:
+                    return _witness(at, way.name, x, y)
+    return None
+
+
+def _fed(bare: Standing, number: str, unit: Cells) -> tuple[str, Roles] | None:
+    """Return the first way to feed a unit that is sound by itself: it does not depend on where the unit stands."""
+    for power, more in _powers(bare, unit):
+        roles = bare.roles | {"unit": [(number, unit, 1.0)]} | more
+        at = Standing(bare.opening, bare.parts, roles, {}, [], [], [], bare.stack, power)
+        if all(family in TOLERATED for family, _, _ in judging_power.judged(at)):
+            return power, more
+    return None
+
+
+def _witness(at: Standing, way: str, x: float, y: float) -> Witness:
+    order = (
+        "cylinder",
+        "lock",
+        "cam",
+        "collar",
+        "ring",
+        "unit",
+        "fastener",
+        "lead-extension",
+        "battery",
+        "supply",
+        "wire",
+    )
+    return Witness(tuple(each[0] for role in order for each in at.roles.get(role, [])), way, x, y)
+
+
+def _kept_off(bare: Standing) -> list[Rect]:
+    """What the unit keeps clear of on the inside face, its clearance added; a lever with what it sweeps."""
+    found: list[Rect] = [*bare.stops("inside")]
+    rects = []
+    for item, (x0, y0, x1, y1) in bare.items("Inside", "Both faces"):
+        rects.append((x0, y0 - (0.71 * (x1 - x0) if item["kind"] == "Lever or knob" else 0.0), x1, y1))
+    x, y = bare.at
+    part, lock_case = bare.locking, bare.lock_case()
+    if part["kind"] == "bored-lever-lock":
+        rects.append((x - part["trim"] / 2, y - part["trim"] / 2, x + part["trim"] / 2, y + part["trim"] / 2))
+    if part["kind"] == "rim-cylinder" and lock_case is not None:
+        rects.append((lock_case.low[0], lock_case.low[1], lock_case.high[0], lock_case.high[1]))
+    if part["kind"] == "euro-cylinder" and part["inside_half"] > judging_locks.BLIND_HALF_MM:
+        rects.append((x - 25.0, y - 25.0, x + 25.0, y + 25.0))
+    turned = any(item["kind"] == "Thumb turn" for item in bare.opening.items)
+    if bare.lock.get("thumb_turn") == "yes" and part["kind"] == "mortise-cylinder" and not turned:
+        rects.append((x - 15.0, y - 25.0, x + 15.0, y + 25.0))
+    found += [(x0 - CLEAR_MM, y0 - CLEAR_MM, x1 + CLEAR_MM, y1 + CLEAR_MM) for x0, y0, x1, y1 in rects]
+    return found
+
+
+def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
+    leaf, part, (x, y) = bare.leaf, bare.locking, bare.at
+    material, t = leaf["material"], bare.thick
+    size = HOLE_MM.get(material, 12.7)
+    kind = part["kind"]
+    half = kind == "euro-cylinder" and part["inside_half"] <= judging_locks.BLIND_HALF_MM
+    lock_case = bare.lock_case()
+    if (kind == "mortise-cylinder" or half) and lock_case is not None:
+        depth = max(lock_case.low[2], 3.0)
+        yield _square(x, y, depth, size, t / 2, "square")
+    own = [body.bounds() for _, body in bare.own_bores()]
+    top = max((b.high[1] for b in own), default=y)
+    low = min((b.low[1] for b in own), default=y)
+    if material in SKINNED:
+        narrow = leaf.get("construction") == "Narrow stile"
+        if narrow:
+            hole_y = y + 0.625 * INCH + judging_units.TOP_TO_HOLE_MM
+            zk = lock_case.high[2] if lock_case is not None else t / 2
+            yield _square(x, hole_y, 6.35, size, t / 2, "narrow", ((x, y, zk), (x, top, zk)))
+            return
+        off = size / 2 + 3.175
+        steps = [i * 8.0 for i in range(26)]
+        for hole_y in (*(top + off + s for s in steps), *(low - off - s for s in steps)):
+            yield _square(x, hole_y, 6.35, size, t / 2, "hollow", ((x, y, t / 2), (x, hole_y, t / 2)))
+    elif material in SOLID and kind in ("bored-lever-lock", "rim-cylinder"):
+        # One bore at 45 degrees from the face into the round bore, as deep as it stands off.
+        for i in range(1, 8):
+            drop = t * i / 10
+            for sign, edge in ((1.0, top), (-1.0, low)):
+                start = (x, edge + sign * drop, 0.0)
+                end = (x, edge, drop)
+                body = Rod(start, end, 9.525 / 2)
+                bore = Bore("lead's hole", "cable", "inside", body, 0.0, 9.525)
+                yield _Way("slanted", start, (bore,), ((x, y, min(t / 2, drop)), (x, edge, drop), start))
+
+
+def _square(x: float, y: float, depth: float, size: float, z: float, name: str, run: tuple[Point, ...] = ()) -> _Way:
+    bore = Bore("access hole", "cable", "inside", Rod((x, y, 0.0), (x, y, depth), size / 2), 0.0, size)
+    return _Way(name, (x, y, 0.0), (bore,), (*(run or ((x, y, z),)), (x, y, 0.0)))
+
+
+def _places(bare: Standing, unit: Cells, way: _Way, kept: list[Rect]) -> Iterator[tuple[float, float]]:
+    """Yield where the plate may stand over the hole, on a coarse grid first, then finer."""
+    w, h = unit["width"], unit["height"]
+    hx, hy, _ = way.hole
+    x0, x1 = hx - unit["window_x1"], hx - unit["window_x0"]
+    y0, y1 = hy - unit["window_y1"], hy - unit["window_y0"]
+    if way.name == "narrow":
+        y = bare.at[1] + 0.625 * INCH + judging_units.TOP_TO_PLATE_MM
+        if not y0 <= y <= y1:
+            return
+        y0 = y1 = y
+    right = bare.leaf["width"] if bare.stile is None else bare.stile
+    for step in (_STEP_MM, _REFINED_MM):
+        found = False
+        for x in _grid(max(x0, EDGE_MM), min(x1, right - EDGE_MM - w), step):
+            for y in _grid(max(y0, bare.low + EDGE_MM), min(y1, bare.top - EDGE_MM - h), step):
+                if any(x < r[2] and x + w > r[0] and y < r[3] and y + h > r[1] for r in kept):
+                    continue
+                found = True
+                yield x, y
+        if found:
+            return
+
+
+def _grid(low: float, high: float, step: float) -> list[float]:
+    if low > high:
+        return []
+    values = [low + i * step for i in range(int((high - low) / step) + 1)]
+    return values if values[-1] == high else [*values, high]
+
+
+def _screws(bare: Standing, unit: Cells) -> list[tuple[str, Cells]]:
+    return [
+        each
+        for each in _of_kind(bare.parts, "fastener")
+        if each[1]["material"] == bare.leaf["material"] and each[1]["size"] == unit.get("screw")
+    ]
+
+
+def _powers(bare: Standing, unit: Cells) -> Iterator[tuple[str, Roles]]:
+    wish = bare.opening.facts["power_wish"]
+    if wish != "Remote supply":
+        for cell in _of_kind(bare.parts, "primary-battery"):
+            if cell[1]["designation"] == unit["cell"]:
+                yield "battery", {"battery": [(*cell, unit["cells"])]}
+    if wish != "Battery":
+        for supply in _of_kind(bare.parts, "power-supply"):
+            for wire in _of_kind(bare.parts, "wire"):
+                for transfer in _of_kind(bare.parts, "power-transfer"):
+                    run = bare.opening.facts["distance"]
+                    yield (
+                        "supply",
+                        {"supply": [(*supply, 1.0)], "wire": [(*wire, run)], "power-transfer": [(*transfer, 1.0)]},
+                    )
+
+
+def _complete(
+    bare: Standing,
+    number: str,
+    unit: Cells,
+    way: _Way,
+    plate: tuple[float, float],
+    more: Roles,
+    power: str,
+) -> Standing | None:
+    x, y = plate
+    pilots = [
+        (x + dx, y + dy, 0.0)
+        for dx in (CORNER_MM, unit["width"] - CORNER_MM)
+        for dy in (CORNER_MM, unit["height"] - CORNER_MM)
+    ]
+    end = (x + unit["connector_x"], y + unit["connector_y"], 0.0)
+    place: dict[str, Any] = {
+        "face": "inside",
+        "pattern": "above" if way.name == "narrow" else way.name,
+        "x_mm": x,
+        "y_mm": y,
+    }
+    for extension in [None, *_of_kind(bare.parts, "lead-extension")]:
+        roles = bare.roles | {"unit": [(number, unit, 1.0)]} | more
+        if extension is not None:
+            roles["lead-extension"] = [(*extension, 1.0)]
+        at = Standing(
+            bare.opening,
+            bare.parts,
+            roles,
+            place,
+            [*bare.bores, *way.bores],
+            pilots,
+            [*way.run, end],
+            bare.stack,
+            power,
+        )
+        if _sound(at):
+            return at
+    return None
+
+
+def _sound(at: Standing) -> bool:
+    # Lock and power were judged before: they do not depend on where the unit stands. The lead's way round a narrow
+    # case is laid along its skin here, so that only its length is judged.
+    return all(family == "narrow-lead-through-case" for family, _, _ in judging_units.judged(at)) and not any(
+        family == "rated-unlisted" for family, _, _ in judging_locks.judged(at)
+    )
+
+
+# --- a unit in the edge ---------------------------------------------------------------------------------------------
+
+
+def _in_edge(bare: Standing, number: str, unit: Cells) -> Witness | None:
+    lock_case, leaf, t = bare.lock_case(), bare.leaf, bare.thick
+    if bare.locking["kind"] != "mortise-cylinder" or lock_case is None or leaf["material"] not in (*SOLID, "Aluminium"):
+        return None
+    powered = _fed(bare, number, unit)
+    if powered is None:
+        return None
+    power, more = powered
+    if (t - unit["pocket_width"]) / 2 < SIDE_MM:
+        return None
+    long, (x, y) = unit["pocket_length"], bare.at
+    for y0 in (lock_case.high[1] + BRIDGE_MM, lock_case.low[1] - BRIDGE_MM - long):
+        if y0 < bare.low + 25.4 or y0 + long > bare.top - 25.4:
+            continue
+        half = unit["pocket_width"] / 2
+        box = Box((0.0, y0, t / 2 - half), (unit["pocket_depth"], y0 + long, t / 2 + half))
+        enter = y0 if y0 > y else y0 + long
+        sign = 1.0 if y0 > y else -1.0
+        run = [
+            (x, y, t / 2),
+            (x, enter, t / 2),
+            (20.0, enter, t / 2),
+            (20.0, enter + sign * unit["connector_y"], t / 2),
+        ]
+        for screw in _screws(bare, unit):
+            roles = bare.roles | {"unit": [(number, unit, 1.0)], "fastener": [(*screw, unit["screws"])]} | more
+            place = {"face": "edge", "pattern": "in-edge", "x_mm": t / 2 - half, "y_mm": y0}
+            bores = [Bore("pocket", "pocket", "lock-edge", box, 0.0, 0.0)]
+            at = Standing(bare.opening, bare.parts, roles, place, bores, [], run, bare.stack, power)
+            if _sound(at) and _edge_lead(at, unit):
+                return _witness(at, "edge", 0.0, y0)
+    return None
+
+
+def _edge_lead(at: Standing, unit: Cells) -> bool:
+    needs = judging_units.cable_length(at.lead, judging_units.BEND_MM) + unit["pocket_depth"] + unit["service"]
+    return bool(needs <= at.locking["lead"])

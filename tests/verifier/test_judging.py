@@ -1,0 +1,292 @@
+"""The judges on answers written by hand: nothing is found on a sound one, and each change is found under its family."""
+
+import pytest
+
+from tests.verifier import by_hand
+from tests.verifier.by_hand import Answer, hole
+from tests.verifier.cells import Cells
+from tests.verifier.fixed_openings import existing_item
+from tests.verifier.judging import judge, passed
+
+SOUND = {
+    "mortise": by_hand.mortise,
+    "supplied": by_hand.supplied,
+    "narrow": by_hand.narrow,
+    "bored": by_hand.bored,
+    "rim": by_hand.rim,
+    "in_edge": by_hand.in_edge,
+    "euro": by_hand.euro,
+    "gate": by_hand.gate,
+    "wall": by_hand.wall,
+}
+
+
+def families(answer: Answer) -> set[str]:
+    return {each.family for each in judge(answer.opening, answer.parts, answer.shown())}
+
+
+@pytest.mark.parametrize("name", SOUND)
+def test_a_sound_opening_has_no_violation(name):
+    answer = SOUND[name]()
+    assert passed(answer.shown())
+    assert [each.sentence for each in judge(answer.opening, answer.parts, answer.shown())] == []
+
+
+def facts(**more):
+    return lambda a: a.opening.facts.update(more)
+
+
+def leaf(**more):
+    return lambda a: a.opening.leaves[0].update(more)
+
+
+def lock(**more):
+    return lambda a: a.opening.lock.update(more)
+
+
+def part(role, **more):
+    return lambda a: a.part(role).update(more)
+
+
+def give(role, number, quantity=1.0):
+    return lambda a: a.give(role, number, quantity)
+
+
+def take(role):
+    return lambda a: a.take(role)
+
+
+def beside(*item: object, **more: object):
+    return lambda a: a.opening.items.append(existing_item(*item, **more))  # type: ignore[arg-type]
+
+
+def access(**more):
+    def change(a: Answer) -> None:
+        a.point["holes"][0]["hole"].update(more)
+
+    return change
+
+
+def start(x, y, z):
+    def change(a: Answer) -> None:
+        a.point["holes"][0]["places_mm"] = [[x, y, z]]
+
+    return change
+
+
+def drill(*holes: dict[str, object]):
+    return lambda a: a.point["holes"].extend(holes)
+
+
+def move(dx, dy):
+    return lambda a: a.move(dx, dy)
+
+
+def all_of(*changes):
+    def change(a: Answer) -> None:
+        for each in changes:
+            each(a)
+
+    return change
+
+
+def fasteners_out(form: str):
+    def change(a: Answer) -> None:
+        a.point["parts"] = [each for each in a.point["parts"] if a.parts[each["part"]].get("form") != form]
+
+    return change
+
+
+LITE = ("Lite or vision panel", "Both faces")
+TILTED = (0.0, -0.9848, 0.1736)  # 10 degrees from the face
+FLAT = (0.0, -0.9994, 0.0339)  # 1.94 degrees
+
+WRONG = (
+    # Screws: a case of 25.4 in 44.45 begins at 9.525, a plate takes 3, so that 12.525 of screw just reach it.
+    ("mortise", "screw-in-case", part("fastener", length=12.7)),
+    ("mortise", "screw-through-leaf", part("fastener", length=47.6)),
+    ("rim", "screw-through-leaf", part("fastener", length=50.8)),
+    ("mortise", "bolt-too-short", part("fastener", form="Machine screw", length=31.75)),
+    ("mortise", "screw-off-stile", leaf(construction="Stile and rail", stile=106.0)),
+    ("mortise", "screw-in-lite", beside(*LITE, 110.0, 1100.0, 40.0, 300.0)),
+    ("mortise", "screw-in-item", beside("Deadbolt", "Key side", 46.0, 1148.0, 10.0, 10.0)),
+    ("mortise", "screw-for-other-material", give("fastener", "VDH6", 4)),
+    ("mortise", "unit-unfixed", take("fastener")),
+    ("wall", "unit-unfixed", take("fastener")),
+    # The bored lock's rose of 88.9 at 69.85 reaches from 25.4 to 114.3, the cross bore to 96.8.
+    ("bored", "rose-in-stop", facts(stop=25.5)),
+    ("bored", "rose-off-stile", leaf(stile=114.2)),
+    ("bored", "rose-on-lite", beside(*LITE, 163.5, 965.2, 100.0, 300.0)),
+    ("bored", "rose-on-item", beside("Exit device", "Inside", 457.2, 920.0, 800.0, 20.0)),
+    ("bored", "bore-off-stile", leaf(stile=96.7)),
+    ("bored", "bore-in-lite", beside(*LITE, 145.0, 965.2, 100.0, 300.0)),
+    ("bored", "enlargement-missing", lock(cross_bore=38.1)),
+    ("bored", "backset-off", lock(backset=60.325)),
+    ("bored", "leaf-off-range", part("lock", leaf_high=44.0)),
+    ("bored", "function-changed", lock(function="Passage")),
+    ("bored", "unit-on-rose", move(0.0, -5.0)),
+    # The hole's rim at 1022.35 is under the plate from 1002; a turn of 5/8 in has its rim 7.94 from its centre.
+    ("mortise", "lead-hole-cuts-item", beside("Thumb turn", "Key side", 69.85, 1030.2, 5.0, 5.0)),
+    ("mortise", "lead-hole-uncovered", move(0.0, 7.7)),
+    # At 45 degrees a hole of 9.525 cuts 13.47 along the face: 1013.265 and on.
+    ("bored", "lead-hole-uncovered", move(0.0, 3.4)),
+    ("mortise", "channel-through-spindle", drill(hole("way", (69.85, 1000.0, 9.5), TILTED, 90.0, 9.525, "channel"))),
+    (
+        "mortise",
+        "bore-undrillable",
+        drill(hole("way", (30.0, 1300.0, 9.5), FLAT, 120.0, 9.525, "channel", from_depth_mm=9.5)),
+    ),
+    (
+        "mortise",
+        "bit-binds-in-square-hole",
+        drill(hole("way", (30.0, 1300.0, 9.5), TILTED, 100.0, 9.525, "channel", from_depth_mm=9.5)),
+    ),
+    ("mortise", "bore-breaks-through", drill(hole("way", (30.0, 1100.0, 0.0), (0.0, 0.0, 1.0), 45.0, 6.0))),
+    ("mortise", "plate-off-leaf", move(-34.95, 0.0)),
+    ("mortise", "plate-off-stile", leaf(stile=110.7)),
+    ("mortise", "plate-in-stop", facts(stop=35.0)),
+    ("mortise", "unit-on-exit-device", beside("Exit device", "Inside", 457.2, 1100.0, 800.0, 60.0)),
+    ("rim", "unit-on-case", lock(case_above=47.5)),
+    (
+        "rim",
+        "unit-on-exit-device",
+        all_of(lock(case_above=47.5), beside("Exit device", "Inside", 600.0, 990.0, 500.0, 60.0)),
+    ),
+    ("mortise", "unit-on-lite", beside(*LITE, 160.0, 1100.0, 100.0, 100.0)),
+    ("mortise", "unit-on-label", beside("Fire label", "Inside", 70.0, 1130.0, 20.0, 20.0)),
+    ("mortise", "unit-on-item", beside("Thumb turn", "Inside", 69.85, 1130.0, 20.0, 20.0)),
+    # A collar of 41 at 1016 reaches from 995.5 to 1036.5 and from 49.35 to 90.35.
+    ("mortise", "collar-on-item", beside("Pull", "Key side", 69.85, 1060.0, 50.0, 47.2)),
+    ("mortise", "head-in-stop", facts(hand="LH", stop=49.5)),
+    ("mortise", "head-off-stile", leaf(stile=90.2)),
+    ("mortise", "cam-off-case", give("collar", "VL10")),
+    ("mortise", "cam-off-case", leaf(thick=46.1)),
+    ("mortise", "cam-mismatch", lock(cam="Clover cam")),
+    ("mortise", "collar-bore", part("collar", inner=29.0)),
+    ("mortise", "lock-weather", facts(exposure="Exterior")),
+    # A pocket from 1079.5 to 1428.75, 44.45 deep.
+    ("in_edge", "pocket-meets-lite", beside(*LITE, 90.0, 1300.0, 91.5, 200.0)),
+    ("in_edge", "pocket-meets-item", beside("Pull", "Key side", 48.0, 1200.0, 20.0, 200.0)),
+    ("in_edge", "pocket-off-stile", leaf(stile=44.3)),
+    ("in_edge", "pocket-in-case", lock(case_above=63.7)),
+    ("in_edge", "pocket-off-leaf", leaf(height=1428.0)),
+    ("in_edge", "rated-cut", facts(rating="20 min")),
+    # The tail reaches 12.7 into the case, whose sheet is 1.5.
+    ("rim", "tail-bottoms", lock(case_width=14.1)),
+    ("rim", "tail-short", lambda a: a.point["stack"].update(cut_off_mm=28.575 + 3 * 3.175)),
+    ("rim", "cam-mismatch", lock(cam="Cross tailpiece")),
+    ("rim", "cylinder-through-leaf", part("cylinder", body=48.0)),
+    ("gate", "gate-bolt-missing", fasteners_out("Through bolt")),
+    ("gate", "gate-bolt-short", lambda a: a.parts["VDM8"].update(length=57.2)),
+    ("gate", "gate-case-off-stile", leaf(stile=75.7)),
+    ("gate", "egress-locked", facts(egress="On an egress path")),
+    ("gate", "unit-on-case", move(0.0, -10.1)),
+    # The case of 107.95 at 863.6 to 1060.45; half of 25.4.
+    ("mortise", "case-deeper-than-stile", leaf(stile=107.8)),
+    ("mortise", "case-off-leaf", leaf(height=1160.0, undercut=908.2)),
+    ("mortise", "case-thicker-than-leaf", lock(case_offset=9.6)),
+    ("mortise", "lite-over-lock", beside(*LITE, 157.8, 1000.0, 100.0, 40.0)),
+    ("narrow", "narrow-stile-hole-place", start(28.575, 1068.0, 0.0)),
+    ("narrow", "narrow-stile-plate-place", move(0.0, 1.2)),
+    ("narrow", "narrow-lead-through-case", lambda a: a.point["lead"]["points_mm"][0].__setitem__(2, 22.0)),
+    # 38.1 up, over 34.925 and 12.7 (37.163), 64.125 to the connector, 50 of slack: 189.4 less two arcs.
+    ("narrow", "narrow-lead-short", part("cylinder", lead=181.0)),
+    ("supplied", "supply-not-dc", part("supply", current="AC")),
+    ("supplied", "supply-not-dc", part("supply", current=None)),
+    ("supplied", "supply-over-voltage", part("unit", supply_high=12.5)),
+    ("supplied", "supply-current", part("supply", amps=0.3)),
+    ("supplied", "wire-one-conductor", part("wire", conductors=1)),
+    ("supplied", "wire-missing", take("wire")),
+    # 11.4 V less 0.35 A x 2 x 10 m x 20.95 ohm/km = 11.253 V; 3 m of 30 AWG twice are 2.03 ohm, 0.71 V.
+    ("supplied", "supply-drop", part("unit", supply_low=11.3)),
+    (
+        "supplied",
+        "drop-in-transfer",
+        all_of(part("unit", supply_low=11.0), part("power-transfer", gauge="30 AWG", length=3000.0)),
+    ),
+    ("supplied", "supply-drop-inrush", part("unit", supply_low=11.0, inrush_a=1.0)),
+    ("supplied", "transfer-missing", take("power-transfer")),
+    (
+        "supplied",
+        "transfer-on-other-leaf",
+        all_of(
+            take("power-transfer"),
+            beside("Power transfer", "Lock edge", 900.0, 1500.0, 20.0, 200.0, on_leaf="Inactive"),
+        ),
+    ),
+    ("supplied", "transfer-conductors", part("power-transfer", conductors=1)),
+    ("supplied", "no-wire-across-leaf", lambda a: a.point["holes"].pop()),
+    ("mortise", "unit-too-cold", all_of(facts(cold=-31.0), part("battery", cold=-40.0))),
+    ("mortise", "cells-too-cold", facts(cold=-36.0)),
+    # 1.08 standing + 0.1 an operation + self-discharge: 1,000 a day are over 101 mAh.
+    ("mortise", "battery-life", facts(operations=1000)),
+    ("mortise", "cells-missing", take("battery")),
+    ("mortise", "cells-wrong", give("battery", "VPA", 4)),
+    ("mortise", "egress-locked", all_of(facts(egress="On an egress path"), lock(function="Deadlock"))),
+    ("mortise", "egress-no-panic", facts(egress="Egress, panic hardware required")),
+    ("mortise", "rated-unlisted", all_of(facts(rating="45 min"), part("unit", listed="no"))),
+    ("mortise", "rated-hole", all_of(facts(rating="45 min"), access(diameter_mm=25.6))),
+    ("mortise", "plug-mismatch", part("unit", socket="other-2")),
+    # 22.225 in, 78 up: 100.2 less one arc of 4.3, and 60 of slack.
+    ("mortise", "lead-short", part("cylinder", lead=154.0)),
+    ("mortise", "lead-ends-elsewhere", lambda a: a.point["lead"]["points_mm"][-1].__setitem__(1, 1100.0)),
+    ("mortise", "lead-without-way", lambda a: a.point.update(lead=None)),
+    ("bored", "lead-through-solid", lambda a: a.point["lead"]["points_mm"][1].__setitem__(1, 1005.0)),
+    ("euro", "euro-half", lock(trim_key=6.9)),
+    ("euro", "euro-half", lock(trim_key=10.1)),
+    ("euro", "turn-lost", lock(thumb_turn="yes")),
+)
+
+
+@pytest.mark.parametrize(("name", "family", "change"), WRONG, ids=[f"{n}-{f}-{i}" for i, (n, f, _) in enumerate(WRONG)])
+def test_one_change_is_found_under_its_family(name, family, change):
+    answer = SOUND[name]()
+    change(answer)
+    assert family in families(answer)
+
+
+KEPT = (
+    # The same changes, just short of what makes them wrong.
+    ("mortise", "screw-in-case", part("fastener", length=12.5)),
+    ("mortise", "screw-through-leaf", part("fastener", length=47.4)),
+    ("bored", "rose-in-stop", facts(stop=25.4)),
+    ("bored", "rose-off-stile", leaf(stile=114.3)),
+    ("bored", "rose-on-lite", beside(*LITE, 164.3, 965.2, 100.0, 300.0)),
+    ("bored", "bore-in-lite", beside(*LITE, 146.9, 965.2, 100.0, 300.0)),
+    ("mortise", "lead-hole-cuts-item", beside("Thumb turn", "Key side", 69.85, 1030.3, 5.0, 5.0)),
+    ("mortise", "lead-hole-uncovered", move(0.0, 7.6)),
+    ("mortise", "plate-off-leaf", move(-34.85, 0.0)),
+    ("mortise", "plate-in-stop", facts(stop=34.8)),
+    ("mortise", "collar-on-item", beside("Pull", "Key side", 69.85, 1060.0, 50.0, 47.0)),
+    ("mortise", "head-in-stop", facts(hand="LH", stop=49.3)),
+    ("mortise", "head-in-stop", facts(hand="LHR", stop=49.5)),
+    ("in_edge", "pocket-meets-lite", beside(*LITE, 90.0, 1300.0, 91.0, 200.0)),
+    ("in_edge", "pocket-meets-item", beside("Pull", "Key side", 49.0, 1200.0, 20.0, 200.0)),
+    ("rim", "tail-bottoms", lock(case_width=14.3)),
+    ("gate", "gate-bolt-short", lambda a: a.parts["VDM8"].update(length=57.3)),
+    ("mortise", "case-deeper-than-stile", leaf(stile=108.0)),
+    ("narrow", "narrow-stile-hole-place", start(28.575, 1067.5, 0.0)),
+    ("supplied", "supply-over-voltage", part("unit", supply_high=12.6)),
+    ("supplied", "supply-drop", part("unit", supply_low=11.2)),
+    ("mortise", "unit-too-cold", facts(cold=-30.0)),
+    ("mortise", "battery-life", facts(operations=100)),
+    ("mortise", "lead-short", part("cylinder", lead=156.0)),
+    ("narrow", "narrow-lead-short", part("cylinder", lead=190.0)),
+    ("euro", "euro-half", lock(trim_key=7.1)),
+)
+
+
+@pytest.mark.parametrize(("name", "family", "change"), KEPT, ids=[f"{n}-{f}-{i}" for i, (n, f, _) in enumerate(KEPT)])
+def test_just_short_of_it_is_not_found(name, family, change):
+    answer = SOUND[name]()
+    change(answer)
+    assert family not in families(answer)
+
+
+def test_a_cell_that_was_left_open_is_told_apart():
+    answer = by_hand.mortise()
+    answer.opening.blank = {"lock.case_offset"}
+    answer.opening.lock["case_offset"] = -9.6
+    found: list[Cells] = [vars(each) for each in judge(answer.opening, answer.parts, answer.shown())]
+    assert found
+    assert all(each["guessed"] for each in found)

@@ -8,7 +8,8 @@ from PySide6.QtCore import QObject, Signal
 from hwsched.desktop.parts.set_book import OpeningSet, sets_by_opening
 from hwsched.desktop.project.remains import Remains
 from hwsched.model.project import Project
-from hwsched.operations.findings.checking import Checked, Checker, look_again
+from hwsched.operations.findings.checking import Checked, Checker, look_again, waiver_book
+from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.parts.hardware_sets import hardware_sets
 
 
@@ -43,6 +44,7 @@ class Workspace(QObject):
         self.sets: Mapping[str, OpeningSet] = {}
         """Hardware set of each opening that has one."""
         self.checker = Checker()
+        self._waivers: tuple[int, WaiverBook | None] | None = None
         self.turn = 0
         """How often something was read anew: what was begun in an earlier turn may be older than what is shown."""
 
@@ -71,6 +73,12 @@ class Workspace(QObject):
             self.reloaded.emit()
         else:
             self.touched.emit(frozenset(found))
+
+    def waiver_book(self) -> WaiverBook | None:
+        """Return the project's waivers; read once a turn, since a unit that is dragged asks at every step."""
+        if self._waivers is None or self._waivers[0] != self.turn:
+            self._waivers = self.turn, waiver_book(self.project, self.project.today())
+        return self._waivers[1]
 
     def read_sets(self) -> None:
         """Read which hardware set each opening has."""

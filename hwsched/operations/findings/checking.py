@@ -196,7 +196,7 @@ def check_project(
     with collector_paused():
         made = _judged(project, ids, checker or Checker(), progress, cancelled)
         work = _power(project, made, whole=ids is None and not (cancelled is not None and cancelled()))
-        book = _waiver_book(project, day) if made or work.supplies else None
+        book = waiver_book(project, day) if made or work.supplies else None
         openings = _with_records(project, _with_power(made, work), book, day)
         return CheckedProject(openings, checked_supplies(work, book))
 
@@ -250,7 +250,8 @@ def _with_power(checked: list[Checked], work: PowerResult) -> list[Checked]:
     ]
 
 
-def _waiver_book(project: Project, today: date) -> WaiverBook | None:
+def waiver_book(project: Project, today: date) -> WaiverBook | None:
+    """Return the waivers of a project, ready to be laid over findings; None where it has none."""
     with project.reading() as connection:
         waivers = read_waivers(connection)
         return WaiverBook.of(waivers, read_settings(connection), today) if waivers else None
@@ -352,5 +353,5 @@ def look_again(
     """
     looked = _judged(project, ids, checker, make=outright, earlier=earlier)
     day = today or project.today()
-    book = _waiver_book(project, day) if looked else None
+    book = waiver_book(project, day) if looked else None
     return _with_records(project, _with_power(looked, _power(project, looked, fresh=True)), book, day)

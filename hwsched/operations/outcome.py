@@ -11,8 +11,8 @@ from hwsched.outside import OutsideError
 from hwsched.writing import UnwritableError
 
 REFUSED: Final = (ChangeError, InputRejected, UnwritableError, ExistingProjectError)
-"""What was asked cannot be done so; the message says why, for people. So is a new project where something stands already:
-nothing was to be opened. To be asked before `CLOSED`."""
+"""What was asked cannot be done so; the message says why, for people. To be asked before `CLOSED`: a new project where
+something stands already is among them, since nothing was to be opened there."""
 CLOSED: Final = (ProjectError, OutsideError)
 """The project, or a package that adds to the program, cannot be opened or stopped answering."""
 _NAMED: Final = 5

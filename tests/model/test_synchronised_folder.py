@@ -14,7 +14,7 @@ from hwsched.model.synchronised_folder import is_placeholder, synchronised_by
 from hwsched.model.tables import BUILDING
 
 
-def lay(path):
+def leave(path):
     path.parent.mkdir(parents=True, exist_ok=True)
     path.write_bytes(b"")
 
@@ -34,7 +34,7 @@ def lay(path):
 @pytest.mark.parametrize("below", [".", "jobs/2031"])
 def test_what_such_a_program_leaves_tells_in_the_folder_and_above_it(tmp_path, entry, below):
     office = tmp_path / "office"
-    lay(office / entry)
+    leave(office / entry)
     (office / below).mkdir(parents=True, exist_ok=True)
     # The project need not be there yet.
     assert synchronised_by(office / below / "yard.hwsched") == f"{entry} in {office}"
@@ -43,13 +43,13 @@ def test_what_such_a_program_leaves_tells_in_the_folder_and_above_it(tmp_path, e
 
 @pytest.mark.parametrize("entry", [".sync/other", "sync.db", "a.sync_1.db", ".stfolder.txt", "drive"])
 def test_what_only_looks_like_it_tells_nothing(tmp_path, entry):
-    lay(tmp_path / entry)
+    leave(tmp_path / entry)
     assert synchronised_by(tmp_path / "yard.hwsched") == ""
 
 
 def test_a_link_is_followed_to_where_the_project_lies(tmp_path):
-    lay(tmp_path / "office" / ".stfolder")
-    lay(tmp_path / "office" / "yard.hwsched")
+    leave(tmp_path / "office" / ".stfolder")
+    leave(tmp_path / "office" / "yard.hwsched")
     (tmp_path / "here.hwsched").symlink_to(tmp_path / "office" / "yard.hwsched")
     assert ".stfolder" in synchronised_by(tmp_path / "here.hwsched")
 
@@ -61,7 +61,7 @@ def test_a_link_is_followed_to_where_the_project_lies(tmp_path):
 @pytest.mark.parametrize("at", ["yard.hwsched", "."])
 def test_attributes_of_the_file_or_a_folder_tell(tmp_path, name, tells, at):
     office = tmp_path / "office"
-    lay(office / "yard.hwsched")
+    leave(office / "yard.hwsched")
     try:
         os.setxattr(office / at, name, b"1")
     except OSError as error:
@@ -104,7 +104,7 @@ def built(project, name, who="ann"):
 def test_it_is_said_and_one_writes_at_a_time_without_a_write_ahead_log(tmp_path):
     path = tmp_path / "yard.hwsched"
     create_project(path, "Yard").close()
-    lay(tmp_path / ".stfolder")
+    leave(tmp_path / ".stfolder")
     with open_project(path) as first, open_project(path) as second:
         assert any("copies to and from elsewhere (told by .stfolder in" in notice for notice in first.notices)
         built(first, "Mill")

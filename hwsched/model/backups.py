@@ -20,7 +20,7 @@ from sqlalchemy import Connection, select
 from tzlocal import get_localzone
 
 from hwsched.model.errors import BusyProjectError, ExistingProjectError, MissingRowError, ProjectError, minute_of
-from hwsched.model.sqlite_file import back_up, check_file, check_writable, close_file, make_file
+from hwsched.model.sqlite_file import back_up, check_file, check_writable, close_file, harmless, make_file
 from hwsched.model.tables import CHANGE_SET
 from hwsched.model.time_zone import read_zone, told_in, zone_of
 from hwsched.writing import flush_folder, part_beside
@@ -235,7 +235,7 @@ def _newest_step(copy: Path, zone: tzinfo | None) -> tuple[str, str]:
     try:
         with closing(_read_only(copy, alone=True)) as database:
             query = "SELECT number, at, who, summary FROM change_set ORDER BY number DESC LIMIT 1"
-            row = database.execute(query).fetchone()
+            row = database.execute(query).fetchone() if _is_table(database, "change_set") else None
     except sqlite3.Error:
         return "damaged", ""
     if row is None:
@@ -253,12 +253,22 @@ def _zone_of(path: Path) -> tzinfo | None:
     """Return the zone of a project file; None where it cannot be read."""
     try:
         with closing(_read_only(path)) as database:
-            row = database.execute("SELECT settings FROM project LIMIT 1").fetchone()
+            query = "SELECT settings FROM project LIMIT 1"
+            row = database.execute(query).fetchone() if _is_table(database, "project") else None
         return None if row is None else zone_of(json.loads(row[0] or "{}"))
-    except (sqlite3.Error, ValueError, TypeError, AttributeError):
+    # What a stranger wrote there: no JSON, JSON of another shape, or without a bottom.
+    except (sqlite3.Error, ValueError, TypeError, AttributeError, RecursionError):
         return None
+
+
+def _is_table(database: sqlite3.Connection, name: str) -> bool:
+    """Tell whether that is a real table: what a view works out may have no end."""
+    query = "SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = ? AND sql NOT LIKE 'CREATE VIRTUAL%'"
+    return database.execute(query, (name,)).fetchone() is not None
 
 
 def _read_only(path: Path, *, alone: bool = False) -> sqlite3.Connection:
     """Connect to be read only; alone: nobody writes to it, so that no log and no lock is looked for."""
-    return sqlite3.connect(f"{path.absolute().as_uri()}?mode=ro{'&immutable=1' if alone else ''}", uri=True)
+    database = sqlite3.connect(f"{path.absolute().as_uri()}?mode=ro{'&immutable=1' if alone else ''}", uri=True)
+    harmless(database)
+    return database

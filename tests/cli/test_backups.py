@@ -75,6 +75,25 @@ def test_when_a_copy_was_worked_in_is_told_in_the_project_s_zone_with_its_offset
 
 
 @pytest.mark.parametrize(
+    "change",
+    [
+        f"UPDATE project SET settings = '{'[' * 20_000}'",
+        "UPDATE project SET settings = '[1]'",
+        "UPDATE project SET settings = 'none'",
+        "DROP TABLE project",
+        "DROP TABLE project; CREATE VIEW project AS WITH RECURSIVE n(settings) AS "
+        "(SELECT 1 UNION ALL SELECT settings + 1 FROM n) SELECT max(settings) AS settings FROM n",
+    ],
+    ids=["no-bottom", "no-object", "no-json", "no-table", "a-view-without-end"],
+)
+def test_copies_of_a_stranger_s_project_are_listed_by_their_own_zones(yard, capsys, change):
+    with closing(sqlite3.connect(yard)) as database:
+        database.executescript(change)
+    (copy,) = answer(capsys, "project", "backups", str(yard))["result"]["copies"]
+    assert copy["newest_at"][-6] in "+-"
+
+
+@pytest.mark.parametrize(
     "words", [["project", "new", "THERE"], ["project", "rescue", "YARD", "THERE"], ["project", "new", "FOLDER"]]
 )
 def test_what_stands_there_already_is_a_refusal(yard, tmp_path, capsys, words):

@@ -22,7 +22,7 @@ from hwsched.desktop.power.power_actions import PowerActions
 from hwsched.desktop.project.history_actions import HistoryActions
 from hwsched.desktop.project.people_actions import PeopleActions
 from hwsched.desktop.project.project_actions import ProjectActions
-from hwsched.desktop.project.remains import RemainsLine
+from hwsched.desktop.project.remains_line import RemainsLine
 from hwsched.desktop.project.welcome import Welcome
 from hwsched.desktop.release.release_actions import ReleaseActions
 from hwsched.desktop.survey.openings_view import OpeningsView

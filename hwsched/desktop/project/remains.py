@@ -1,12 +1,9 @@
-"""What can be read of a damaged project: open to be looked at, and the line above the views that says so."""
+"""What can be read of a damaged project, open to be looked at, and what is said of it."""
 
 from collections.abc import Callable
 from contextlib import ExitStack
 from dataclasses import dataclass
 from pathlib import Path
-
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
 
 from hwsched.model.errors import DamagedProjectError, ProjectError, ValueRefusedError
 from hwsched.model.project import Project
@@ -59,33 +56,3 @@ def rescued_words(found: Rescued, target: Path) -> tuple[str, str]:
         return text, ""
     left_out = "1 row or value could not stay" if count == 1 else f"{count} rows and values could not stay"
     return f"{text}\n{left_out}.", "\n".join(found.left_out)
-
-
-class RemainsLine(QFrame):
-    """Shown only while what is open is what is left of a damaged project."""
-
-    wants_saving = Signal()
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setFrameShape(QFrame.Shape.StyledPanel)
-        self.words = QLabel()
-        self.words.setTextFormat(Qt.TextFormat.PlainText)
-        self.words.setWordWrap(True)
-        self.save = QPushButton("Save what can be read…")
-        self.save.setToolTip("Into a new project; the damaged file stays as it is")
-        self.save.clicked.connect(lambda _checked=False: self.wants_saving.emit())
-        layout = QHBoxLayout(self)
-        layout.setContentsMargins(8, 4, 8, 4)
-        layout.addWidget(self.words, 1)
-        layout.addWidget(self.save)
-        self.hide()
-
-    def show_remains(self, remains: Remains | None) -> None:
-        """Say what is shown; None hides the line."""
-        if remains is not None:
-            self.words.setText(
-                f"{remains.place.name} is damaged. This is what can be read of it, and nothing can be changed here. "
-                f"Rows lost: {lost_words(remains.found)}."
-            )
-        self.setVisible(remains is not None)

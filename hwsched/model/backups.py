@@ -16,13 +16,12 @@ from datetime import date, datetime, tzinfo
 from pathlib import Path
 from typing import Final
 
-from sqlalchemy import Connection, select
 from tzlocal import get_localzone
 
+from hwsched.model.chain import LastSet
 from hwsched.model.errors import BusyProjectError, ExistingProjectError, MissingRowError, ProjectError, minute_of
 from hwsched.model.sqlite_file import back_up, check_file, check_writable, close_file, harmless, make_file
-from hwsched.model.tables import CHANGE_SET
-from hwsched.model.time_zone import read_zone, told_in, zone_of
+from hwsched.model.time_zone import told_in, zone_of
 from hwsched.writing import flush_folder, part_beside
 
 KEPT: Final[tuple[tuple[int | None, str, Callable[[date], str]], ...]] = (
@@ -66,17 +65,20 @@ def backups_of(path: Path) -> list[Backup]:
     return sorted(found, key=lambda each: (each.name.startswith(_RESTORE), len(each.name), each.name))
 
 
-def keep_daily(path: Path, connection: Connection, today: date) -> Path | None:
+def keep_daily(path: Path, last: LastSet | None, zone: tzinfo, day: date) -> Path | None:
     """Keep a copy of a project before the first change of a day, and thin the earlier ones.
 
     Parameters
     ----------
     path : Path
         The project file.
-    connection : Connection
-        In the transaction of the change, which has written nothing yet and keeps other writers out.
-    today : date
-        By the project's calendar.
+    last : LastSet or None
+        The newest change set, read in the transaction of the change, which has written nothing yet and keeps other
+        writers out.
+    zone : tzinfo
+        Of the project's calendar.
+    day : date
+        Which it is by that calendar.
 
     Returns
     -------
@@ -88,16 +90,14 @@ def keep_daily(path: Path, connection: Connection, today: date) -> Path | None:
     ProjectError
         Where the copy cannot be made, or is not what was copied.
     """
-    query = select(CHANGE_SET.c.at, CHANGE_SET.c.chain_hash).order_by(CHANGE_SET.c.number.desc()).limit(1)
-    last = connection.execute(query).first()
-    if last is None or day_of(last.at, read_zone(connection)) == today:
+    if last is None or day_of(last.at, zone) == day:
         return None
-    copy = folder_of(path) / _named(path, today.isoformat())
+    copy = folder_of(path) / _named(path, day.isoformat())
     try:
         make_file(copy, lambda draft: _copied(path, draft, last.chain_hash))
     except ExistingProjectError:
         return None
-    _thin(path, today)
+    _thin(path, day)
     return copy
 
 

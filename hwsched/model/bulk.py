@@ -10,7 +10,20 @@ from functools import lru_cache
 from operator import itemgetter
 from typing import Any, Final, TypeVar
 
-from sqlalchemy import Column, ColumnElement, Connection, Delete, Insert, Select, Table, Update, bindparam, select
+from sqlalchemy import (
+    Column,
+    ColumnElement,
+    Connection,
+    Delete,
+    Dialect,
+    Insert,
+    Select,
+    Table,
+    Update,
+    bindparam,
+    insert,
+    select,
+)
 
 from hwsched.model.columns import ExactText, JsonText, json_text
 
@@ -62,30 +75,47 @@ def execute_many(
     """
     if not rows:
         return
-    # Compiled once and handed to the driver as text: what SQLAlchemy does for every single row costs more than the
-    # writing.
-    compiled = statement.compile(dialect=connection.dialect)
+    text, names, placing, texts = _compiled(statement, connection.dialect)
+    if not placing:
+        named = [{name: row[name] for name in names} for row in rows]
+        for values in named if texts else ():
+            for name, text_of in texts.items():
+                values[name] = _held(values[name], text_of)
+        connection.exec_driver_sql(text, named)
+    elif len(names) == 1:
+        connection.exec_driver_sql(text, [(row[names[0]],) for row in rows])
+    else:
+        placed = list(map(itemgetter(*names), rows))
+        if texts:
+            places = [(place, texts[name]) for place, name in enumerate(names) if name in texts]
+            placed = [_with_texts(values, places) for values in placed]
+        connection.exec_driver_sql(text, placed)
+
+
+@lru_cache(256)
+def inserting(table: Table, names: tuple[str, ...] = ()) -> Insert:
+    """Return the statement that inserts rows of these columns, else of all, each time the same one: compiled once."""
+    statement = insert(table)
+    return statement.values({name: bindparam(name, type_=table.c[name].type) for name in names}) if names else statement
+
+
+@lru_cache(256)
+def _compiled(
+    statement: Insert | Update | Delete, dialect: Dialect
+) -> tuple[str, Sequence[str], bool, Mapping[str, _TextOf]]:
+    """Return the statement for the driver: text, bound names, whether they go by place, and what is written as text.
+
+    What SQLAlchemy does for every single row costs more than the writing; of a statement that is kept as a constant
+    even this is done once.
+    """
+    compiled = statement.compile(dialect=dialect)
     texts = {
         name: ExactText.text if isinstance(bind.type, ExactText) else _json
         for name, bind in compiled.binds.items()
         if isinstance(bind.type, JsonText | ExactText)
     }
     order = compiled.positiontup
-    if order is None:
-        names = list(compiled.binds)
-        named = [{name: row[name] for name in names} for row in rows]
-        for values in named if texts else ():
-            for name, text_of in texts.items():
-                values[name] = _held(values[name], text_of)
-        connection.exec_driver_sql(str(compiled), named)
-    elif len(order) == 1:
-        connection.exec_driver_sql(str(compiled), [(row[order[0]],) for row in rows])
-    else:
-        placed = list(map(itemgetter(*order), rows))
-        if texts:
-            places = [(place, texts[name]) for place, name in enumerate(order) if name in texts]
-            placed = [_with_texts(values, places) for values in placed]
-        connection.exec_driver_sql(str(compiled), placed)
+    return str(compiled), list(compiled.binds) if order is None else order, order is not None, texts
 
 
 def _with_texts(values: tuple[Any, ...], places: Sequence[tuple[int, _TextOf]]) -> tuple[Any, ...]:

@@ -7,6 +7,7 @@ back. Here belong making and checking the hashes; digests of tables have `digest
 
 import json
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from hashlib import sha256
 from itertools import groupby
 from operator import attrgetter, itemgetter
@@ -71,10 +72,24 @@ def chained(before: str, header: Header, own: str) -> str:
     return sha256(json.dumps([before, header["number"], header["base"], header["target"], own]).encode()).hexdigest()
 
 
-def last_chained(connection: Connection, number: int) -> str:
-    """Return the chained hash of the newest set before one; empty where there is none."""
-    query = select(CHANGE_SET.c.chain_hash).where(CHANGE_SET.c.number < number)
-    return connection.execute(query.order_by(CHANGE_SET.c.number.desc()).limit(1)).scalar() or ""
+@dataclass(frozen=True, slots=True)
+class LastSet:
+    """The newest change set."""
+
+    number: int
+    at: str
+    chain_hash: str
+
+
+_LAST: Final = (
+    select(CHANGE_SET.c.number, CHANGE_SET.c.at, CHANGE_SET.c.chain_hash).order_by(CHANGE_SET.c.number.desc()).limit(1)
+)
+
+
+def last_set(connection: Connection) -> LastSet | None:
+    """Return the newest change set; None in a new project."""
+    row = connection.execute(_LAST).first()
+    return None if row is None else LastSet(row.number, row.at, row.chain_hash or "")
 
 
 def broken_links(connection: Connection) -> dict[int, str]:

@@ -8,7 +8,7 @@ digest that fits. Here belong the sums; the chain of change sets stands in `chai
 import json
 import sys
 from array import array
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from hashlib import sha256
 from itertools import chain
 from operator import itemgetter
@@ -25,7 +25,7 @@ from hwsched.model.tables import JOURNALLED, TABLE_DIGEST
 _ROUND: Final = 2**64
 _BYTES: Final = 32
 """Of a SHA-256."""
-_FEW: Final = 100
+FEW: Final = 100
 """Up to so many rows each is looked at by itself."""
 
 # What a driver gives back for a column, whatever was given to it: only then has a row the same text when it is read.
@@ -41,13 +41,10 @@ _COLUMNS: Final[Mapping[str, Mapping[type, tuple[str, ...]]]] = {
 _KIND: Final[Mapping[str, Mapping[str, type]]] = {
     name: {column: kind for kind, columns in kinds.items() for column in columns} for name, kinds in _COLUMNS.items()
 }
-_INEXACT: Final[Mapping[str, Callable[[Mapping[str, Any]], tuple[Any, ...]] | None]] = {
-    # One column alone is not handed over as a tuple.
-    name: itemgetter(*columns, columns[0]) if columns else None
-    for name, kinds in _COLUMNS.items()
-    for columns in [(*kinds.get(float, ()), *kinds.get(bool, ()))]
+_INEXACT: Final[Mapping[str, tuple[str, ...]]] = {
+    name: (*kinds.get(float, ()), *kinds.get(bool, ())) for name, kinds in _COLUMNS.items()
 }
-"""Per table, what reads the columns in which a whole number may have been given for something else."""
+"""Per table, the columns in which a whole number may have been given for something else."""
 _JSON: Final[Mapping[str, frozenset[str]]] = {
     name: frozenset(column.name for column in table.columns if isinstance(column.type, JsonText))
     for name, table in JOURNALLED.items()
@@ -107,10 +104,12 @@ def _as_read(value: Any, kind: type | None) -> Any:
 
 
 def all_plain(entity: str, rows: Sequence[Mapping[str, Any]]) -> bool:
-    """Tell whether whole rows hold what the database gives back; of a few it is not asked, they are made so."""
-    if len(rows) <= _FEW:
+    """Tell whether rows of the same columns hold what the database gives back; a few are made so unasked."""
+    if len(rows) <= FEW:
         return False
-    read = _INEXACT[entity]
+    named = [name for name in _INEXACT[entity] if name in rows[0]]
+    # One column alone is not handed over as a tuple.
+    read = itemgetter(*named, named[0]) if named else None
     return read is None or int not in set(map(type, chain.from_iterable(map(read, rows))))
 
 

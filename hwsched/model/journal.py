@@ -8,15 +8,16 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
+from functools import lru_cache
 from typing import Any, Final, Literal
 
-from sqlalchemy import Connection, Table, bindparam, delete, insert, literal_column, select, update
+from sqlalchemy import Connection, Delete, Table, Update, bindparam, delete, literal_column, select, update
 from sqlalchemy.exc import IntegrityError
 
-from hwsched.model.bulk import among, execute_many, new_ids, rows_by_id
-from hwsched.model.chain import seal_chain
+from hwsched.model.bulk import among, execute_many, inserting, new_ids, rows_by_id
+from hwsched.model.chain import LastSet, last_set, seal_chain
 from hwsched.model.conflicts import check_unseen
-from hwsched.model.digests import all_plain, digests_of, plain, seal_tables
+from hwsched.model.digests import FEW, all_plain, digests_of, plain, seal_tables
 from hwsched.model.entry_writing import (
     Action,
     Origins,
@@ -29,7 +30,6 @@ from hwsched.model.entry_writing import (
     row_text,
 )
 from hwsched.model.errors import MissingRowError, StillUsedError
-from hwsched.model.history import newest
 from hwsched.model.ledger import Ledger
 from hwsched.model.lock_points import DECIDING, Unsettled, settle
 from hwsched.model.refusals import refusal, said_table
@@ -67,6 +67,27 @@ _BELONGS: Final[Mapping[str, str]] = {
 }
 """Column that says which opening, or which part, a row belongs to."""
 _OF_OPENINGS: Final = frozenset(name for name, column in _BELONGS.items() if column in ("id", "opening_id"))
+
+
+_CLOSED: Final = ("summary", "target", "entries", "own_hash", "chain_hash")
+_CLOSING: Final = (
+    update(CHANGE_SET)
+    .where(CHANGE_SET.c.number == bindparam("new_here"))
+    .values({name: bindparam(f"new_{name}") for name in _CLOSED})
+)
+
+
+# Statements of each edit are made and compiled once: making them takes as long as the database takes to do them.
+@lru_cache(256)
+def _removing(table: Table) -> Delete:
+    return delete(table).where(table.c.id == bindparam("row_id"))
+
+
+@lru_cache(256)
+def _setting(table: Table, names: tuple[str, ...]) -> Update:
+    values = {name: bindparam(f"new_{name}", type_=table.c[name].type) for name in names}
+    version = table.c.version + literal_column("1")
+    return update(table).where(table.c.id == bindparam("row_id")).values(**values, version=version)
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,12 +161,14 @@ class Change:
         """Openings whose lock points are still to be brought in step."""
         self._part_ids: set[str] = set()
         self._stood_on: set[str] = set()
-        self.begins: Callable[[Connection], None] | None = None
-        """Called once, before the first thing is written."""
+        self.begins: Callable[[Connection, LastSet | None], None] | None = None
+        """Called once with the newest change set, before the first thing is written."""
         self._failed = False
         self._entries = 0
         self._seals = False
         self._header: dict[str, Any] = {}
+        self._before = ""
+        """Chained hash of the change set before it."""
         self._ledger = Ledger()
         self.require(verb)
 
@@ -329,7 +352,7 @@ class Change:
             self._ledger.removed(entries)
         self._write(entries)
         try:
-            execute_many(self.connection, delete(table).where(table.c.id == bindparam("row_id")), row_ids(gone, "id"))
+            execute_many(self.connection, _removing(table), row_ids(gone, "id"))
         except IntegrityError as error:
             used = StillUsedError(f"this {said_table(table)} cannot be removed: others still stand on it")
             raise self._refused(used) from error
@@ -412,16 +435,13 @@ class Change:
             check_people(self.connection)
         # Sorted, as a set has another order in every process: the same edit writes the same rows.
         links = [{"row_id": row_id, "change_set": self.number} for row_id in sorted(self._stood_on)]
-        execute_many(self.connection, insert(CHANGE_REFERENCE), links)
+        execute_many(self.connection, inserting(CHANGE_REFERENCE), links)
         query = select(PART.c.number)
         self.parts.update(row[0] for row in among(self.connection, query, PART.c.id, self._part_ids))
         said = {"summary": self.summary, "target": self.target, "entries": self._entries}
-        own, chained = self._ledger.close(self.connection, {**self._header, **said})
-        self.connection.execute(
-            update(CHANGE_SET)
-            .where(CHANGE_SET.c.number == self.number)
-            .values(**said, own_hash=own, chain_hash=chained)
-        )
+        own, chained = self._ledger.close(self.connection, {**self._header, **said}, self._before)
+        closed = {"here": self.number, **said, "own_hash": own, "chain_hash": chained}
+        execute_many(self.connection, _CLOSING, [{f"new_{name}": value for name, value in closed.items()}])
         if self._seals:
             seal_tables(self.connection, self.number)
             seal_chain(self.connection)
@@ -432,17 +452,21 @@ class Change:
             return []
         # SQLAlchemy's own kind of text for names would be asked for an adapter at every row.
         entity = str(table.name)
+        named = set().union(*rows)
+        if wrong := named - BLANK[entity].keys():
+            raise KeyError(f"{table.name} has no column {', '.join(sorted(wrong))}")
         blank = {**BLANK[entity], "version": 1}
         # What a row does not name is unknown, save for this.
         told = known(blank)
+        if len(rows) > FEW:
+            # Most of a survey's columns are empty for everybody: they need not be handed over row by row.
+            kept = named | told.keys() | DECIDING.get(entity, frozenset()) | {"id", _BELONGS.get(entity, "id")}
+            blank = {name: value for name, value in blank.items() if name in kept}
         links = LINKS[entity]
         made = new_ids(len(rows))
         full: list[dict[str, Any]] = []
         for index, row in enumerate(rows):
             whole = {**blank, **row}
-            # A name that is no column has made the row longer: one comparison in place of one for each name.
-            if len(whole) != len(blank):
-                raise KeyError(f"{table.name} has no column {', '.join(sorted(whole.keys() - blank.keys()))}")
             if whole["id"] is None:
                 whole["id"] = made[index]
             full.append(whole)
@@ -463,7 +487,7 @@ class Change:
         self._write(entries)
         self.unsettled.inserted(table, full)
         try:
-            execute_many(self.connection, insert(table), full)
+            execute_many(self.connection, inserting(table, tuple(blank)), full)
         except IntegrityError as error:
             raise self._refused(refusal(table, error)) from error
         ids = [row["id"] for row in full]
@@ -474,19 +498,15 @@ class Change:
         """Write these columns of all these rows: one statement for all, since the unchanged values are at hand."""
         if not rows:
             return
-        here = table.c.id == bindparam("row_id")
         if len(rows) > 1:
             # Two rows may exchange what must be unique, such as their marks: step aside first.
             for name in exchangeable(table, names):
-                execute_many(
-                    self.connection, update(table).where(here).values({name: table.c.id}), row_ids(rows, "row_id")
-                )
-        values = {name: bindparam(f"new_{name}", type_=table.c[name].type) for name in names}
-        statement = update(table).where(here).values(**values, version=table.c.version + literal_column("1"))
+                aside = update(table).where(table.c.id == bindparam("row_id")).values({name: table.c.id})
+                execute_many(self.connection, aside, row_ids(rows, "row_id"))
         try:
             execute_many(
                 self.connection,
-                statement,
+                _setting(table, tuple(names)),
                 [{"row_id": row["row_id"], **{f"new_{name}": row[name] for name in names}} for row in rows],
             )
         except IntegrityError as error:
@@ -518,10 +538,12 @@ class Change:
                 self._stood_on.add(row[column])
 
     def _number(self) -> None:
-        if self.begins is not None:
-            self.begins(self.connection)
         # The writing transaction keeps other writers out: the next number is ours.
-        before = newest(self.connection)
+        last = last_set(self.connection)
+        if self.begins is not None:
+            self.begins(self.connection, last)
+        before = 0 if last is None else last.number
+        self._before = "" if last is None else last.chain_hash
         self.number = before + 1
         header = {
             "number": self.number,
@@ -536,9 +558,11 @@ class Change:
             "kind": self.kind,
             "target": self.target,
             "entries": 0,
+            "own_hash": None,
+            "chain_hash": None,
         }
         self._header = header
-        self.connection.execute(insert(CHANGE_SET), header)
+        execute_many(self.connection, inserting(CHANGE_SET), [header])
 
     def _write(self, entries: Sequence[dict[str, Any]]) -> None:
         if not entries:
@@ -548,6 +572,6 @@ class Change:
         for sequence, entry in enumerate(entries, self._entries):
             entry["change_set"] = self.number
             entry["sequence"] = sequence
-        execute_many(self.connection, insert(CHANGE_ENTRY), entries)
+        execute_many(self.connection, inserting(CHANGE_ENTRY), entries)
         self._entries += len(entries)
         self.entities.add(entries[0]["entity"])

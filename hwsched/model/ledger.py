@@ -5,7 +5,7 @@ from typing import Any
 
 from sqlalchemy import Connection
 
-from hwsched.model.chain import SetHash, chained, entry_digest, last_chained
+from hwsched.model.chain import SetHash, chained, entry_digest
 from hwsched.model.digests import Sum, digests_of, write_sums
 from hwsched.model.entry_writing import known, row_bytes
 
@@ -44,7 +44,7 @@ class Ledger:
         """Note entries by which no row changes."""
         self._hash.add(entries, b"".join([entry_digest(entry["before"], entry["after"]) for entry in entries]))
 
-    def close(self, connection: Connection, header: Mapping[str, Any]) -> tuple[str, str]:
+    def close(self, connection: Connection, header: Mapping[str, Any], before: str) -> tuple[str, str]:
         """Carry the digests on; returns the own and the chained hash of the set.
 
         Parameters
@@ -53,10 +53,12 @@ class Ledger:
             In the transaction of the change set.
         header : mapping
             Of the set, as it stays.
+        before : str
+            Chained hash of the set before it; empty where there is none.
         """
         write_sums(connection, self._sums, header["number"])
         own = self._hash.own(header)
-        return own, chained(last_chained(connection, header["number"]), header, own)
+        return own, chained(before, header, own)
 
     def _sum(self, entries: Sequence[Mapping[str, Any]]) -> Sum:
         return self._sums.setdefault(entries[0]["entity"], Sum())

@@ -21,7 +21,8 @@ from sqlalchemy.pool import NullPool
 from hwsched.model.address import read_address, shown_address
 from hwsched.model.backups import keep_daily
 from hwsched.model.bulk import new_ids
-from hwsched.model.catalogue_memory import WRITING, CatalogueMemory
+from hwsched.model.catalogue_memory import CatalogueMemory
+from hwsched.model.chain import LastSet
 from hwsched.model.digests import seal_tables
 from hwsched.model.errors import (
     DamagedProjectError,
@@ -41,6 +42,7 @@ from hwsched.model.server import refusal_of_server
 from hwsched.model.shared_folder import network_of
 from hwsched.model.sound_values import check_values
 from hwsched.model.sqlite_file import BUSY_MS, access_to, check_file, connected, harmless, make_file, refusal_of
+from hwsched.model.state_memory import WRITING, StateMemory
 from hwsched.model.synchronised_folder import synchronised_by
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
 from hwsched.model.time_zone import SETTING, checked_zone, read_zone, system_zone, today, zone_of
@@ -78,7 +80,9 @@ class Project:
         self.read_only = read_only
         self.session = Session(new_ids(1)[0], platform.node() or "unknown")
         """Written down with every change set that is made through this handle."""
-        self.catalogue = CatalogueMemory()
+        self.memory = StateMemory()
+        """What seldom changes, read again only when it has: ``project.memory.read(connection, reader, TABLE)``."""
+        self.catalogue = CatalogueMemory(self.memory)
         """Reads the catalogue, and only when it has changed: ``project.catalogue.read(connection)``."""
         self.notices: tuple[str, ...] = ()
         """What whoever opened it is to be told, a sentence each."""
@@ -216,12 +220,13 @@ class Project:
     def __exit__(self, *_: object) -> None:
         self.close()
 
-    def _keep_daily(self, connection: Connection) -> None:
+    def _keep_daily(self, connection: Connection, last: LastSet | None) -> None:
         if self.path is None:
             # Copies of a server's database are its keeper's.
             return
         try:
-            keep_daily(self.path, connection, today(read_zone(connection)))
+            zone = read_zone(connection)
+            keep_daily(self.path, last, zone, today(zone))
         except (ProjectError, OSError, sqlite3.Error) as error:
             # The work of the day is worth more than the copy of the day before.
             _LOG.warning("no copy of the day", exc_info=error)
@@ -234,7 +239,7 @@ class Project:
 
     def _row(self) -> Row[Any]:
         with self.reading() as connection:
-            row = connection.execute(select(PROJECT)).first()
+            row = self.memory.read(connection, _project_row, PROJECT)
         if row is None:
             raise DamagedProjectError(f"{self.place} is damaged: it has lost its own row")
         return row
@@ -278,6 +283,10 @@ class Project:
         if self.path:
             return refusal_of(self.path, error.orig or error)
         return refusal_of_server(self.engine.url, error)
+
+
+def _project_row(connection: Connection) -> Row[Any] | None:
+    return connection.execute(select(PROJECT)).first()
 
 
 def open_project(target: str | Path) -> Project:

@@ -3,7 +3,7 @@
 import hashlib
 import json
 from collections import defaultdict
-from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, fields
 from itertools import groupby
 from typing import Any, Final, TypeVar
@@ -16,6 +16,7 @@ from hwsched.model.columns import json_text
 from hwsched.model.errors import DamagedProjectError
 from hwsched.model.fit_record import fit_of
 from hwsched.model.lock_points import read_points
+from hwsched.model.state_memory import StateMemory
 from hwsched.model.tables import (
     BUILDING,
     CHANGE_SET,
@@ -218,7 +219,10 @@ def catalogue_of(found: Iterable[Part]) -> Catalogue:
 
 
 def read_inputs(
-    connection: Connection, ids: Collection[str] | None = None, catalogue: Catalogue | None = None
+    connection: Connection,
+    ids: Collection[str] | None = None,
+    catalogue: Catalogue | None = None,
+    memory: StateMemory | None = None,
 ) -> Iterator[OpeningInput]:
     """Return the inputs of openings, one a lock point, in the order of building, level and entry.
 
@@ -233,22 +237,25 @@ def read_inputs(
         Openings that are wanted; all when left out.
     catalogue : Catalogue, optional
         Read already; else it is read here.
+    memory : StateMemory, optional
+        Of the project, for what seldom changes.
     """
+    memory = memory or StateMemory()
     catalogue = catalogue or read_catalogue(connection)
-    settings = read_settings(connection)
+    settings = memory.read(connection, read_settings, PROJECT)
     leaves = _children(connection, _LEAVES, LEAF_TABLE.c.opening_id, ids, Leaf)
     items = _children(connection, _ITEMS, ITEM_TABLE.c.opening_id, ids, Item)
     chosen: dict[str, list[Chosen]] = defaultdict(list)
     for point_id, role, part, quantity in among(connection, _CHOSEN, CHOSEN_PART.c.opening_id, ids):
         chosen[point_id].append(Chosen(role, part, quantity))
-    of_sets = _set_lines(connection, ids)
+    of_sets = _sets_of(connection, ids, memory.read(connection, _set_lines, SET_LINE))
     supply_links = _supply_links(connection, ids)
     placed = {
         row.lock_point_id: HandPlacement(row.leaf, row.face, row.pattern, row.x_mm, row.y_mm)
         for row in among(connection, _PLACED, PLACED_UNIT.c.opening_id, ids)
     }
     rows = read_points(connection, ids)
-    stored = read_fits(connection, [opening_id for opening_id, points in rows.items() if len(points) > 1])
+    stored = read_fits(connection, [opening_id for opening_id, points in rows.items() if len(points) > 1], memory)
     for opening in _openings(connection, ids):
         own_leaves, own_items = tuple(leaves.get(opening.id, ())), tuple(items.get(opening.id, ()))
         done: list[PointFit] = []
@@ -302,11 +309,18 @@ def by_opening(inputs: Iterable[OpeningInput]) -> Iterator[tuple[OpeningInput, .
         yield tuple(group)
 
 
-def _set_lines(connection: Connection, ids: Collection[str] | None) -> dict[str, tuple[Chosen, ...]]:
-    """Return the lines of each opening's hardware set."""
+def _set_lines(connection: Connection) -> Mapping[str, Sequence[Chosen]]:
+    """Return the lines of each hardware set."""
     lines: dict[str, list[Chosen]] = defaultdict(list)
     for set_id, role, part, quantity in connection.execute(_SET_LINES):
         lines[set_id].append(Chosen(role, part, quantity, "set"))
+    return lines
+
+
+def _sets_of(
+    connection: Connection, ids: Collection[str] | None, lines: Mapping[str, Sequence[Chosen]]
+) -> dict[str, tuple[Chosen, ...]]:
+    """Return the lines of each opening's hardware set."""
     if not lines:
         return {}
     query = select(OPENING_TABLE.c.id, OPENING_TABLE.c.set_id).where(OPENING_TABLE.c.set_id.is_not(None))
@@ -345,8 +359,21 @@ def _children(
     return children
 
 
-def read_fits(connection: Connection, ids: Collection[str] | None = None) -> dict[str, StoredFit]:
-    """Return the stored fits of openings by lock point; each content is decoded once."""
+def read_fits(
+    connection: Connection, ids: Collection[str] | None = None, memory: StateMemory | None = None
+) -> dict[str, StoredFit]:
+    """Return the stored fits of openings by lock point; each content is decoded once.
+
+    Parameters
+    ----------
+    connection : Connection
+        In a transaction.
+    ids : collection of str, optional
+        Openings that are wanted; all when left out.
+    memory : StateMemory, optional
+        Of the project; it keeps which programs made fits and which facts they read.
+    """
+    contents = {} if memory is None else memory.contents
     rows = list(among(connection, _POINTERS, OPENING_FIT.c.opening_id, ids))
     # Joined, each content would be read as often as openings share it.
     wanted = {row[2] for row in rows}
@@ -354,10 +381,11 @@ def read_fits(connection: Connection, ids: Collection[str] | None = None) -> dic
         key: _sound("fit_content", key, content, _fit)
         for key, content in among(connection, _CONTENTS, FIT_CONTENT.c.key, wanted)
     }
-    engines = _engines(connection, {row[3] for row in rows} - {None})
-    readings = _readings(connection, {row[4] for row in rows} - {None})
+    engines, readings = {row[3] for row in rows} - {None}, {row[4] for row in rows} - {None}
+    contents.update(_engines(connection, engines - contents.keys()))
+    contents.update(_readings(connection, readings - contents.keys()))
     return {
-        point_id: StoredFit(key_of_input, decoded[key], engines.get(made_by), readings.get(read), key)
+        point_id: StoredFit(key_of_input, decoded[key], contents.get(made_by), contents.get(read), key)
         for point_id, key_of_input, key, made_by, read in rows
     }
 

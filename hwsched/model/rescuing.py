@@ -13,7 +13,6 @@ from typing import Any, Final
 
 from sqlalchemy import Engine
 
-from hwsched.model.catalogue_memory import WRITING
 from hwsched.model.chain import seal_chain
 from hwsched.model.columns import json_text
 from hwsched.model.digests import seal_tables
@@ -24,6 +23,7 @@ from hwsched.model.project import file_engine
 from hwsched.model.schema import APPLICATION_ID, HEAD, REVISIONS
 from hwsched.model.sound_values import find_wrong
 from hwsched.model.sqlite_file import access_to, harmless, make_file
+from hwsched.model.state_memory import WRITING
 from hwsched.model.tables import JOURNALLED, METADATA
 from hwsched.model.verifying import told_rows
 

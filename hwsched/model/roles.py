@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Final
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, bindparam, exists, select
 
 from hwsched.choices import ROLES as ROLE_WORDS
 from hwsched.model.errors import NotAllowedError, ValueRefusedError
@@ -63,6 +63,12 @@ ROLES: Final[Mapping[str, Role]] = {
 """The table: a verb that no row names is the specifier's alone."""
 
 
+_ROLE: Final = select(
+    select(PERSON.c.role).where(PERSON.c.name == bindparam("who")).scalar_subquery(), exists(select(PERSON.c.id))
+)
+"""The role of a person, and whether there are people at all."""
+
+
 def require(connection: Connection, who: str, verb: str) -> None:
     """Refuse a verb that a person may not do.
 
@@ -80,9 +86,9 @@ def require(connection: Connection, who: str, verb: str) -> None:
     NotAllowedError
         Says who may; never while the project lists nobody.
     """
-    name = connection.execute(select(PERSON.c.role).where(PERSON.c.name == who)).scalar()
+    name, anybody = connection.execute(_ROLE, {"who": who}).one()
     if name is None:
-        if connection.execute(select(PERSON.c.id).limit(1)).first() is None:
+        if not anybody:
             return
         raise NotAllowedError(
             f"{who} is not among the people of this project; {_said(specifiers(connection))} may add a person: "

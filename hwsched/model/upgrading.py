@@ -9,12 +9,12 @@ from pathlib import Path
 
 from sqlalchemy import Connection
 
-from hwsched.model.catalogue_memory import WRITING
 from hwsched.model.errors import ForeignFileError, ProjectError
 from hwsched.model.known_revision import is_current
 from hwsched.model.migrating import revision_of, upgrade
 from hwsched.model.project import Project, file_engine, place_of, server_engine
 from hwsched.model.sqlite_file import check_file, check_writable, verified_copy
+from hwsched.model.state_memory import WRITING
 
 
 @dataclass(frozen=True, slots=True)

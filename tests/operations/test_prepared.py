@@ -8,8 +8,8 @@ from sqlalchemy import event
 
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model import project as project_module
-from hwsched.model.catalogue_memory import WRITING
 from hwsched.model.project import open_project
+from hwsched.model.state_memory import WRITING
 from hwsched.model.touched import Touched
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening import fits_within, fitting_openings

@@ -10,9 +10,17 @@ from hwsched.attributes import Attribute, Value
 from hwsched.model.history import newest
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, read_extra, read_fits, read_inputs, read_own_fields, read_settings
+from hwsched.model.queries import (
+    OwnField,
+    by_opening,
+    read_extra,
+    read_fits,
+    read_inputs,
+    read_own_fields,
+    read_settings,
+)
 from hwsched.model.record_queries import read_packets, read_waivers
-from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE
+from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE, OWN_FIELD, PROJECT, WAIVER
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checked_supplies import CheckedSupply, checked_supplies
 from hwsched.operations.findings.waiver_book import WaiverBook
@@ -214,9 +222,11 @@ def _judged(
     """Judge openings one by one, without what their circuits say of them; make: works out what is not stored."""
     wanted = None if ids is None else list(ids)
     with project.reading() as connection:
-        fits = read_fits(connection, wanted)
-        openings = list(by_opening(read_inputs(connection, wanted, project.catalogue.read(connection))))
-        own = _own_values(connection, [inputs[0] for inputs in openings], wanted)
+        fits = read_fits(connection, wanted, project.memory)
+        catalogue = project.catalogue.read(connection)
+        openings = list(by_opening(read_inputs(connection, wanted, catalogue, project.memory)))
+        own_fields = project.memory.read(connection, read_own_fields, OWN_FIELD)
+        own = _own_values(connection, own_fields, [inputs[0] for inputs in openings], wanted)
         base = newest(connection)
     checked = []
     for done, inputs in enumerate(openings, start=1):
@@ -253,8 +263,10 @@ def _with_power(checked: list[Checked], work: PowerResult) -> list[Checked]:
 def waiver_book(project: Project, today: date) -> WaiverBook | None:
     """Return the waivers of a project, ready to be laid over findings; None where it has none."""
     with project.reading() as connection:
-        waivers = read_waivers(connection)
-        return WaiverBook.of(waivers, read_settings(connection), today) if waivers else None
+        waivers = project.memory.read(connection, read_waivers, WAIVER)
+        if not waivers:
+            return None
+        return WaiverBook.of(waivers, project.memory.read(connection, read_settings, PROJECT), today)
 
 
 def _with_records(project: Project, checked: list[Checked], book: WaiverBook | None, today: date) -> list[Checked]:
@@ -305,10 +317,9 @@ def _worst_first(findings: Iterable[Finding]) -> tuple[Finding, ...]:
 
 
 def _own_values(
-    connection: Connection, inputs: list[OpeningInput], ids: list[str] | None
+    connection: Connection, fields: Sequence[OwnField], inputs: list[OpeningInput], ids: list[str] | None
 ) -> dict[str, tuple[OwnValue, ...]]:
     """Return the project's own fields by opening; empty when the project has none."""
-    fields = read_own_fields(connection)
     of_openings, of_items = own_attributes(fields, OPENING.name), own_attributes(fields, ITEM.name)
     if not of_openings and not of_items:
         return {}

@@ -62,9 +62,12 @@ class HeldFilesError(UnwritableError):
     def __init__(self, paths: list[Path], written: list[Path]) -> None:
         named = ", ".join(str(path) for path in paths[:_NAMED])
         more = f" and {len(paths) - _NAMED} more" if len(paths) > _NAMED else ""
+        them, they = ("it", "it is") if len(paths) == 1 else ("them", "they are")
+        files = "1 file" if len(paths) == 1 else f"{len(paths)} files"
+        others = "1 other file was" if len(written) == 1 else f"{len(written)} other files were"
         super().__init__(
-            f"{len(paths)} files could not be replaced, since another program has them open or they are protected: "
-            f"{named}{more}; close them there and do it again. {len(written)} other files were written"
+            f"{files} could not be replaced, since another program has {them} open or {they} protected: "
+            f"{named}{more}; close {them} there and do it again. {others} written"
         )
         self.paths, self.written = paths, written
 

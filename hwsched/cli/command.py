@@ -263,7 +263,7 @@ def _failed(entry: Entry, error: Exception, written: Sequence[Written]) -> int:
     from hwsched.cli.streams import OutputLostError
     from hwsched.operations.outcome import CLOSED, REFUSED, said_of
 
-    for kinds, status in ((CLOSED, CANNOT_OPEN), (REFUSED, REJECTED), ((OutputLostError,), FAILED_INSIDE)):
+    for kinds, status in ((REFUSED, REJECTED), (CLOSED, CANNOT_OPEN), ((OutputLostError,), FAILED_INSIDE)):
         if isinstance(error, kinds):
             tell(error)
             add_error(error)

@@ -107,21 +107,16 @@ def opened(arguments: argparse.Namespace, *, tell: bool = True) -> Iterator[Proj
 @contextmanager
 def _read_only_rest(address: str, error: Exception) -> Iterator[Project]:
     """Open what can be read of a damaged project; what is answered from it is never taken for the whole."""
-    from hwsched.model.errors import ProjectError
-    from hwsched.operations.project.rescuing import what_is_left
+    from hwsched.model.errors import ProjectError, ValueRefusedError
+    from hwsched.operations.project.rescuing import lost_words, what_is_left
 
     with ExitStack() as stack:
         try:
             project, found = stack.enter_context(what_is_left(address))
-        except ProjectError:
-            # Nothing is left to be shown: the damage is what there is to tell.
+        except (ProjectError, ValueRefusedError):
+            # Nothing is left to be shown, or it is on a server: the damage is what there is to tell.
             raise error from None
-        lost = [
-            f"{each.table} ({'unknown how many' if each.lost is None else each.lost})"
-            for each in found.tables
-            if each.lost != 0
-        ]
-        said = f"{error}. Opened to be read only, as far as it can be read; rows lost: {', '.join(lost) or 'none'}"
+        said = f"{error}. Opened to be read only, as far as it can be read; rows lost: {lost_words(found)}"
         mark_damaged(said)
         print(f"hwsched: {said}", file=sys.stderr)
         yield project

@@ -23,7 +23,7 @@ STATUSES = (
     (WRONG_USAGE, "wrong usage"),
     (REJECTED, "refused, or in conflict with what somebody else did; the message says what was written before, if any"),
     (CANNOT_OPEN, "cannot be opened: the project, the database, the desktop, a package that adds to the program"),
-    (NOT_JUDGED, "not judged: nothing found, but not all could be judged (stale, to measure, never worked out)"),
+    (NOT_JUDGED, "not judged: nothing found, but not all could be judged (stale, to measure, a supply not worked out)"),
     (FAILED_INSIDE, "failed inside the program or while telling the result; a report and the log say where"),
     (INTERRUPTED, "interrupted (Ctrl-C); 143 and 129 when told to end or the terminal went away"),
 )

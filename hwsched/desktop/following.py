@@ -9,6 +9,7 @@ from typing import Any
 from PySide6.QtCore import QObject, Signal
 
 from hwsched.desktop.jobs import Cancelled, Failure, Jobs, Progress
+from hwsched.desktop.project.remains import Remains
 from hwsched.desktop.project_state import ProjectState
 from hwsched.desktop.touched_openings import touched_openings
 from hwsched.desktop.trouble import Telling
@@ -54,15 +55,15 @@ class Following(QObject):
         jobs.changed.connect(self._on_changed)
         telling.theirs_kept.connect(self._on_changed)
 
-    def show(self, project: Project) -> None:
-        """Close what was open, and show a project."""
+    def show(self, project: Project, remains: Remains | None = None) -> None:
+        """Close what was open, and show a project; remains: it is what can be read of a damaged one."""
         self._leave()
         self.watcher = Watcher(project, lambda: not self._jobs.busy, self)
         self.watcher.changed.connect(self._on_others)
         self.watcher.said.connect(lambda said: self.said.emit(said, _SAID_MS))
         self.watcher.answers.connect(lambda answers: self.said.emit("" if answers else _SILENT, 0))
         self.watcher.failed.connect(self._tell_of_others)
-        self._state.take(Workspace(project, self._state.who, self))
+        self._state.take(Workspace(project, self._state.who, self, remains))
         self.reload("Reading the project")
 
     def close(self) -> bool:

@@ -26,6 +26,7 @@ from hwsched.operations.outcome import CLOSED, REFUSED, said_of
 from hwsched.telling.crash import crash_report, save_report, without_data
 from hwsched.telling.log import log_file
 from hwsched.telling.masking import masked
+from hwsched.writing import HeldFilesError
 
 _MOST_LINES: Final = 12
 _PASSING: Final = (BusyProjectError, UnreachableProjectError)
@@ -122,7 +123,10 @@ def _refusal(failure: Failure, near: QWidget) -> QMessageBox:
     box = QMessageBox(QMessageBox.Icon.Warning, title, "\n".join(lines[:_MOST_LINES]), parent=near)
     box.setTextFormat(Qt.TextFormat.PlainText)
     box.setInformativeText(_stands(failure))
-    if len(lines) > _MOST_LINES:
+    if isinstance(failure.error, HeldFilesError):
+        # All of them: they have to be closed one by one.
+        box.setDetailedText("\n".join(str(path) for path in failure.error.paths))
+    elif len(lines) > _MOST_LINES:
         box.setDetailedText(text)
     box.addButton(QMessageBox.StandardButton.Ok)
     passing = isinstance(failure.error, _PASSING)

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QCloseEvent, QKeySequence
-from PySide6.QtWidgets import QMainWindow, QProgressBar, QPushButton, QSplitter, QStackedWidget
+from PySide6.QtWidgets import QMainWindow, QProgressBar, QPushButton, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from hwsched.desktop.beside import BesideActions
 from hwsched.desktop.findings.finding_actions import FindingActions
@@ -22,6 +22,7 @@ from hwsched.desktop.power.power_actions import PowerActions
 from hwsched.desktop.project.history_actions import HistoryActions
 from hwsched.desktop.project.people_actions import PeopleActions
 from hwsched.desktop.project.project_actions import ProjectActions
+from hwsched.desktop.project.remains_line import RemainsLine
 from hwsched.desktop.project.welcome import Welcome
 from hwsched.desktop.release.release_actions import ReleaseActions
 from hwsched.desktop.survey.openings_view import OpeningsView
@@ -78,9 +79,15 @@ class Window(QMainWindow):
         self.split.setStretchFactor(0, 0)
         self.split.setStretchFactor(1, 3)
         self.split.setStretchFactor(2, 3)
+        self.remains = RemainsLine()
+        self.work = QWidget()
+        layout = QVBoxLayout(self.work)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(self.remains)
+        layout.addWidget(self.split, 1)
         self.stack = QStackedWidget()
         self.stack.addWidget(self.welcome)
-        self.stack.addWidget(self.split)
+        self.stack.addWidget(self.work)
         self.setCentralWidget(self.stack)
 
     def _build_menus(self) -> None:
@@ -94,7 +101,7 @@ class Window(QMainWindow):
         decided = [project.act_settings, project.act_field, history.act_history, release.act_revisions]
         self._add_menu(
             "&Project",
-            [project.act_new, project.act_open],
+            [project.act_new, project.act_open, project.act_rescue],
             [survey.act_survey, parts.act_catalogue],
             [survey.act_form, parts.act_export],
             [*decided, self.people.act_people],
@@ -150,6 +157,7 @@ class Window(QMainWindow):
         state, sheet, findings = self.frame.state, self.sheet, self.findings
         state.opened.connect(self._on_opened)
         state.settled.connect(self._on_settled)
+        self.remains.wants_saving.connect(self.project.ask_rescue)
         self.welcome.wants_new.connect(self.project.ask_new)
         self.welcome.wants_open.connect(self.project.ask_open)
         self.welcome.wants_sample.connect(self.project.ask_sample)
@@ -167,7 +175,8 @@ class Window(QMainWindow):
         state, frame = self.frame.state, self.frame
         if state.workspace is None:
             return
-        self.stack.setCurrentWidget(self.split)
+        self.remains.show_remains(state.workspace.remains)
+        self.stack.setCurrentWidget(self.work)
         frame.side.desk = Desk(
             state.workspace,
             frame.jobs,
@@ -182,8 +191,10 @@ class Window(QMainWindow):
         state.selected.connect(frame.side.desk.selected)
 
     def _on_settled(self) -> None:
-        if self.frame.state.workspace is not None:
-            self.setWindowTitle(f"{self.frame.state.workspace.project.title} - hwsched")
+        workspace = self.frame.state.workspace
+        if workspace is not None:
+            damaged = " (damaged, to be read only)" if workspace.remains is not None else ""
+            self.setWindowTitle(f"{workspace.project.title}{damaged} - hwsched")
 
     def _on_job_started(self, title: str) -> None:
         self.statusBar().showMessage(title + " ...")

@@ -1,12 +1,15 @@
 """The open project as the views see it: its openings as last checked, and which of them an edit touched."""
 
 from collections.abc import Iterable, Mapping
+from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
 
 from hwsched.desktop.parts.set_book import OpeningSet, sets_by_opening
+from hwsched.desktop.project.remains import Remains
 from hwsched.model.project import Project
-from hwsched.operations.findings.checking import Checked, Checker, look_again
+from hwsched.operations.findings.checking import Checked, Checker, look_again, waiver_book
+from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.parts.hardware_sets import hardware_sets
 
 
@@ -19,6 +22,8 @@ class Workspace(QObject):
         Open; closed with the workspace.
     who : str
         Person at work, for the journal.
+    remains : Remains, optional
+        Where the project is what can be read of a damaged one.
     """
 
     changed = Signal(object)
@@ -28,14 +33,18 @@ class Workspace(QObject):
     touched = Signal(object)
     """Identifiers of the openings that were read anew."""
 
-    def __init__(self, project: Project, who: str, parent: QObject | None = None) -> None:
+    def __init__(
+        self, project: Project, who: str, parent: QObject | None = None, remains: Remains | None = None
+    ) -> None:
         super().__init__(parent)
         self.project = project
         self.who = who
+        self.remains = remains
         self.checked: dict[str, Checked] = {}
         self.sets: Mapping[str, OpeningSet] = {}
         """Hardware set of each opening that has one."""
         self.checker = Checker()
+        self._waivers: tuple[int, WaiverBook | None] | None = None
         self.turn = 0
         """How often something was read anew: what was begun in an earlier turn may be older than what is shown."""
 
@@ -65,10 +74,24 @@ class Workspace(QObject):
         else:
             self.touched.emit(frozenset(found))
 
+    def waiver_book(self) -> WaiverBook | None:
+        """Return the project's waivers; read once a turn, since a unit that is dragged asks at every step."""
+        if self._waivers is None or self._waivers[0] != self.turn:
+            self._waivers = self.turn, waiver_book(self.project, self.project.today())
+        return self._waivers[1]
+
     def read_sets(self) -> None:
         """Read which hardware set each opening has."""
         self.sets = sets_by_opening(hardware_sets(self.project))
 
+    @property
+    def place(self) -> Path | None:
+        """The project's file, though it is damaged; None for a database on a server."""
+        return self.project.path if self.remains is None else self.remains.place
+
     def close(self) -> None:
         """Close the project."""
-        self.project.close()
+        if self.remains is None:
+            self.project.close()
+        else:
+            self.remains.close()

@@ -4,6 +4,7 @@ They stand beside the project in a folder of their own, ``yard.backups`` beside 
 before an upgrade stand beside the project itself and are never thinned, see `hwsched.model.sqlite_file.verified_copy`.
 """
 
+import json
 import os
 import re
 import shutil
@@ -15,9 +16,12 @@ from datetime import date, datetime, tzinfo
 from pathlib import Path
 from typing import Final
 
+from tzlocal import get_localzone
+
 from hwsched.model.chain import LastSet
-from hwsched.model.errors import BusyProjectError, ExistingProjectError, MissingRowError, ProjectError
-from hwsched.model.sqlite_file import back_up, check_file, check_writable, close_file, make_file
+from hwsched.model.errors import BusyProjectError, ExistingProjectError, MissingRowError, ProjectError, minute_of
+from hwsched.model.sqlite_file import back_up, check_file, check_writable, close_file, harmless, make_file
+from hwsched.model.time_zone import told_in, zone_of
 from hwsched.writing import flush_folder, part_beside
 
 KEPT: Final[tuple[tuple[int | None, str, Callable[[date], str]], ...]] = (
@@ -41,6 +45,8 @@ class Backup:
     """Bytes."""
     newest: str
     """What was done last in it, for people."""
+    newest_at: str = ""
+    """When that was, ISO 8601 in the project's zone with its offset; empty where nothing was done, or it is damaged."""
 
 
 def folder_of(path: Path) -> Path:
@@ -50,7 +56,12 @@ def folder_of(path: Path) -> Path:
 
 def backups_of(path: Path) -> list[Backup]:
     """Return the copies of a project: those of days, the oldest first, then those that a restore kept."""
-    found = [Backup(name, each, each.stat().st_size, _newest_step(each)) for each, name in _copies(path)]
+    # The project's zone as it is now; of one that is lost or damaged, the one of each copy.
+    zone = _zone_of(path)
+    found = [
+        Backup(name, each, each.stat().st_size, *_newest_step(each, zone or _zone_of(each)))
+        for each, name in _copies(path)
+    ]
     return sorted(found, key=lambda each: (each.name.startswith(_RESTORE), len(each.name), each.name))
 
 
@@ -219,12 +230,45 @@ def _copied(path: Path, draft: Path, newest: str | None) -> None:
             raise ProjectError(f"the copy of {path} does not hold what was done last")
 
 
-def _newest_step(copy: Path) -> str:
+def _newest_step(copy: Path, zone: tzinfo | None) -> tuple[str, str]:
+    """Return what was done last in a copy, in words, and when."""
     try:
-        uri = f"{copy.absolute().as_uri()}?mode=ro&immutable=1"
-        with closing(sqlite3.connect(uri, uri=True)) as database:
+        with closing(_read_only(copy, alone=True)) as database:
             query = "SELECT number, at, who, summary FROM change_set ORDER BY number DESC LIMIT 1"
-            row = database.execute(query).fetchone()
+            row = database.execute(query).fetchone() if _is_table(database, "change_set") else None
     except sqlite3.Error:
-        return "damaged"
-    return "nothing done yet" if row is None else f"step {row[0]}, {str(row[1])[:16]}, {row[2]}: {row[3]}"
+        return "damaged", ""
+    if row is None:
+        return "nothing done yet", ""
+    number, at, who, summary = row
+    try:
+        told = told_in(zone or get_localzone(), str(at))
+    except (ValueError, OverflowError):
+        # What another program wrote there is shown as it is.
+        return f"step {number}, {at}, {who}: {summary}", ""
+    return f"step {number}, {minute_of(told)}, {who}: {summary}", told
+
+
+def _zone_of(path: Path) -> tzinfo | None:
+    """Return the zone of a project file; None where it cannot be read."""
+    try:
+        with closing(_read_only(path)) as database:
+            query = "SELECT settings FROM project LIMIT 1"
+            row = database.execute(query).fetchone() if _is_table(database, "project") else None
+        return None if row is None else zone_of(json.loads(row[0] or "{}"))
+    # What a stranger wrote there: no JSON, JSON of another shape, or without a bottom.
+    except (sqlite3.Error, ValueError, TypeError, AttributeError, RecursionError):
+        return None
+
+
+def _is_table(database: sqlite3.Connection, name: str) -> bool:
+    """Tell whether that is a real table: what a view works out may have no end."""
+    query = "SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = ? AND sql NOT LIKE 'CREATE VIRTUAL%'"
+    return database.execute(query, (name,)).fetchone() is not None
+
+
+def _read_only(path: Path, *, alone: bool = False) -> sqlite3.Connection:
+    """Connect to be read only; alone: nobody writes to it, so that no log and no lock is looked for."""
+    database = sqlite3.connect(f"{path.absolute().as_uri()}?mode=ro{'&immutable=1' if alone else ''}", uri=True)
+    harmless(database)
+    return database

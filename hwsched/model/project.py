@@ -43,6 +43,7 @@ from hwsched.model.shared_folder import network_of
 from hwsched.model.sound_values import check_values
 from hwsched.model.sqlite_file import BUSY_MS, access_to, check_file, connected, harmless, make_file, refusal_of
 from hwsched.model.state_memory import WRITING, StateMemory
+from hwsched.model.synchronised_folder import synchronised_by
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
 from hwsched.model.time_zone import SETTING, checked_zone, read_zone, system_zone, today, zone_of
 from hwsched.model.touched import tell
@@ -88,7 +89,9 @@ class Project:
         self._here = threading.local()
         self.network = network_of(path) if path is not None else ""
         """What kind of network the file lies on; empty on a disk of this machine."""
-        self._lock = WriteLock(path) if path is not None and self.network else None
+        self.synchronised = synchronised_by(path) if path is not None and not self.network else ""
+        """By what it is told that a program copies its folder to and from elsewhere; empty where nothing tells."""
+        self._lock = WriteLock(path) if path is not None and (self.network or self.synchronised) else None
 
     @property
     def place(self) -> str:
@@ -230,7 +233,7 @@ class Project:
             self.notices += (f"no copy of {self.path} was made before the first change of today: {error}",)
 
     def _take_lock(self, who: str) -> None:
-        """On a network, keep others from writing until this project is closed; raises BusyProjectError."""
+        """On a network and the like, keep others from writing until this project is closed; raises BusyProjectError."""
         if self._lock is not None and not self.read_only:
             self._lock.take(who)
 
@@ -342,6 +345,12 @@ def _looked_at(project: Project) -> Project:
             f"{project.place} lies on a network ({project.network}): one person writes at a time, the others read; a "
             "database on a server serves several better",
         )
+    if project.synchronised and not project.read_only:
+        project.notices += (
+            f"{project.place} lies in a folder that a program copies to and from elsewhere (told by "
+            f"{project.synchronised}): one person writes at a time, the others read; what two write at once without "
+            "having each other's copy yet is lost to one of them. Keep it elsewhere, or in a database on a server",
+        )
     if found:
         project.notices += tuple(f"changed past the journal: {each}" for each in found.sentences())
         project.notices += (
@@ -448,7 +457,7 @@ _CACHE_KIB: Final = 32 * 1024
 def file_engine(path: Path, *, foreign_keys: bool = True, read_only: bool = False) -> Engine:
     """Return an engine for a project file that was looked at already, see `check_file`."""
     url = URL.create("sqlite", database=str(path))
-    network = network_of(path)
+    shared = network_of(path) or synchronised_by(path)
     if read_only:
         # Each reading connects anew: how the file can be read depends on whether somebody is writing to it just then.
         engine = create_engine(url, hide_parameters=True, creator=lambda: connected(path), poolclass=NullPool)
@@ -467,7 +476,7 @@ def file_engine(path: Path, *, foreign_keys: bool = True, read_only: bool = Fals
             return
         try:
             # Several machines cannot share a write-ahead log: its index lies in memory. sqlite.org/wal.html
-            connection.execute(f"PRAGMA journal_mode = {'TRUNCATE' if network else 'WAL'}")
+            connection.execute(f"PRAGMA journal_mode = {'TRUNCATE' if shared else 'WAL'}")
         except UnicodeDecodeError as error:
             # A damaged schema can be no text at all, and Python's module then cannot even say so.
             raise DamagedProjectError(f"{path} is damaged: it cannot be read any more; take the last copy") from error

@@ -17,6 +17,13 @@ NETWORK: Final = frozenset(
     }
 )
 """File systems that other machines write to as well, by the names that systems give them."""
+OF_THIS_MACHINE: Final = frozenset(
+    {
+        *("fuse.ntfs-3g", "fuse.exfat", "fuse.lxcfs", "fuse.mergerfs", "fuse.unionfs", "fuse.bindfs", "fuse.portal"),
+        *("fuse.gocryptfs", "fuse.encfs", "fuse.cryfs", "fuse.squashfuse", "fuse.fuse-overlayfs", "fuse.snapfuse"),
+    }
+)
+"""File systems kept by programs whose files lie on this machine all the same; of others nobody can tell."""
 MOUNTS: Final = Path("/proc/mounts")
 _REMOTE_DRIVE: Final = 4
 """DRIVE_REMOTE of the Windows call GetDriveType."""
@@ -24,6 +31,8 @@ _REMOTE_DRIVE: Final = 4
 
 def network_of(path: Path, mounts: Path = MOUNTS) -> str:
     """Return what kind of network a file lies on; empty where it lies on a disk of this machine, or nobody can tell.
+
+    A file system that a program keeps counts as one, unless it is known to lie on this machine.
 
     Parameters
     ----------
@@ -49,7 +58,9 @@ def network_of(path: Path, mounts: Path = MOUNTS) -> str:
         point = fields[1].replace("\\040", " ").replace("\\011", "\t").replace("\\134", "\\")
         if len(point) >= len(best) and (place == Path(point) or Path(point) in place.parents):
             best, kind = point, fields[2]
-    return kind if kind in NETWORK else ""
+    # What a program keeps may lie anywhere, and come and go as it wants.
+    kept = kind == "fuse" or (kind.startswith("fuse.") and kind not in OF_THIS_MACHINE)
+    return kind if kept or kind in NETWORK else ""
 
 
 def _of_windows(place: Path) -> str:

@@ -4,14 +4,15 @@ from collections.abc import Sequence
 from typing import Final
 
 from hwsched.exchange.problems import InputRejected
-from hwsched.model.errors import ChangeError, ProjectError
+from hwsched.model.errors import ChangeError, ExistingProjectError, ProjectError
 from hwsched.model.written import Written
 from hwsched.operations.changes import Changes
 from hwsched.outside import OutsideError
 from hwsched.writing import UnwritableError
 
-REFUSED: Final = (ChangeError, InputRejected, UnwritableError)
-"""What was asked cannot be done so; the message says why, for people."""
+REFUSED: Final = (ChangeError, InputRejected, UnwritableError, ExistingProjectError)
+"""What was asked cannot be done so; the message says why, for people. To be asked before `CLOSED`: a new project where
+something stands already is among them, since nothing was to be opened there."""
 CLOSED: Final = (ProjectError, OutsideError)
 """The project, or a package that adds to the program, cannot be opened or stopped answering."""
 _NAMED: Final = 5

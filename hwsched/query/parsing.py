@@ -30,8 +30,9 @@ from hwsched.query.asking import (
 )
 from hwsched.query.facts import FINDING, KEYWORDS, USES, WAIVED, Askable, Fact
 from hwsched.query.judging import order_of
-from hwsched.query.refusal import Fault, QueryError, Remark, nearest
+from hwsched.query.refusal import Fault, QueryError, Remark
 from hwsched.query.scanning import Token, tokens
+from hwsched.telling.nearest import nearest
 
 LONGEST: Final = 4000
 """Characters of a query."""

@@ -3,12 +3,7 @@
 A screen underlines `Fault.start` to `Fault.end`; a terminal shows `QueryError.pointed`.
 """
 
-import difflib
-from collections.abc import Iterable
 from dataclasses import dataclass
-
-_NEAR = 3
-_LIKE = 0.6
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,19 +64,3 @@ class QueryError(ValueError):
         marked = "^" * max(1, self.fault.end - self.fault.start)
         line = self.text.replace("\n", " ").replace("\r", " ")
         return f"{self} (at character {self.fault.start + 1})\n  {line}\n  {before}{marked}"
-
-
-def nearest(word: str, names: Iterable[str], most: int = _NEAR) -> tuple[str, ...]:
-    """Return the names that are nearly a word, the nearest first; capital letters count for nothing.
-
-    Examples
-    --------
-    >>> nearest("mil house", ["Mill House", "Boat Shed"])
-    ('Mill House',)
-    """
-    spelled: dict[str, str] = {}
-    for name in names:
-        spelled.setdefault(name.casefold(), name)
-    return tuple(
-        spelled[each] for each in difflib.get_close_matches(word.casefold(), list(spelled), n=most, cutoff=_LIKE)
-    )

@@ -233,9 +233,19 @@ class CircuitResult:
     marks: tuple[str, ...] = ()
     wire: str = ""
 
+    @property
+    def solved(self) -> bool:
+        """Whether its states were worked out, though one of them may have no solution."""
+        return bool(self.source_v)
+
     def node_of(self, opening_id: str) -> NodeResult | None:
-        """Return the node of an opening's devices."""
+        """Return the first node of an opening: in its frame, before its power transfers."""
         return next((node for node in self.nodes if node.opening_id == opening_id), None)
+
+    def node_of_devices(self, opening_id: str) -> NodeResult | None:
+        """Return the node of an opening's devices that has the least room; the first one where none has a device."""
+        own = [node for node in self.nodes if node.opening_id == opening_id and node.margin_v is not None]
+        return min(own, key=lambda node: node.margin_v or 0.0, default=None) or self.node_of(opening_id)
 
 
 @dataclass(frozen=True, slots=True)
@@ -288,6 +298,15 @@ class SupplyResult:
     def openings(self) -> tuple[str, ...]:
         """Identifiers of all openings that it feeds."""
         return tuple(opening for circuit in self.circuits for opening in circuit.openings)
+
+    @property
+    def marks(self) -> Mapping[str, str]:
+        """Marks of all openings that it feeds, by identifier."""
+        return {
+            opening: mark
+            for circuit in self.circuits
+            for opening, mark in zip(circuit.openings, circuit.marks, strict=True)
+        }
 
 
 @dataclass(frozen=True, slots=True)

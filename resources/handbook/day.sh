@@ -28,7 +28,9 @@ hwsched survey list buildings --json | jq -r '[.result.rows[].building] | unique
     case $status in
         0) hwsched release print -q pick-list --building "$building" -o "$out/$building" ;;
         1 | 5) jq -r '(.result.findings[] | select(.severity == "error" and (.waived | not)) | [.mark, .rule, .message]),
-            (.result.not_judged[] | [.mark, "not judged", .why]) | @csv' "$out/check.json" >"$out/$building.csv" ;;
+            (.result.supply_findings[] | select(.severity == "error" and (.waived | not)) | [.supply, .rule, .message]),
+            (.result.not_judged[] | [.mark, "not judged", .why]),
+            (.result.supplies_not_judged[] | [.supply, "not judged", .reasons[0].message]) | @csv' "$out/check.json" >"$out/$building.csv" ;;
         *) jq -r '.problems[].message' "$out/check.json" >&2; exit "$status" ;;
     esac
 done

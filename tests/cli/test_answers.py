@@ -188,7 +188,7 @@ def test_the_sample_leaves_a_project_alone_until_it_is_told(sample_folder, tmp_p
     there = tmp_path / "quayside-works.hwsched"
     shutil.copy(sample_folder / there.name, there)
     before = there.read_bytes()
-    told = answer(capsys, "project", "sample", "-o", str(tmp_path), status=4)
+    told = answer(capsys, "project", "sample", "-o", str(tmp_path), status=3)
     assert "already there; it was left alone" in told["problems"][0]["message"]
     assert "--again" in told["problems"][0]["message"]
     assert there.read_bytes() == before

@@ -47,6 +47,65 @@ def test_copies_are_listed_put_back_and_taken_back(yard, capsys):
     assert today in capsys.readouterr().err
 
 
+@pytest.mark.parametrize(
+    ("zone", "told"),
+    [("Asia/Kolkata", "2031-02-04T03:35:09+05:30"), ("UTC", "2031-02-03T22:05:09+00:00")],
+)
+def test_when_a_copy_was_worked_in_is_told_in_the_project_s_zone_with_its_offset(tmp_path, capsys, zone, told):
+    path = tmp_path / "yard.hwsched"
+    assert run(["project", "new", str(path), "--time-zone", "Europe/Lisbon"]) == 0
+    assert run(["survey", "add", str(path), "M1", "--who", "ann"]) == 0
+    with closing(sqlite3.connect(path)) as database, database:
+        database.execute("UPDATE change_set SET at = '2031-02-03T22:05:09+00:00'")
+    assert run(["survey", "add", str(path), "M2", "--who", "ann"]) == 0
+    # The zone that the project has now, also where the copy was made under another one.
+    assert run(["project", "settings", str(path), "--time-zone", zone]) == 0
+    (copy,) = answer(capsys, "project", "backups", str(path))["result"]["copies"]
+    assert copy["newest_at"] == told
+    minute = f"{told[:16].replace('T', ' ')} {told[-6:]}"
+    assert f"step 1, {minute}, ann:" in copy["newest"]
+    assert run(["project", "backups", str(path)]) == 0
+    assert minute in capsys.readouterr().out
+    # Of a project that is lost, the copy's own.
+    path.unlink()
+    for log in ("-wal", "-shm"):
+        path.with_name(path.name + log).unlink(missing_ok=True)
+    (copy,) = answer(capsys, "project", "backups", str(path))["result"]["copies"]
+    assert copy["newest_at"] == "2031-02-03T22:05:09+00:00"
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        f"UPDATE project SET settings = '{'[' * 20_000}'",
+        "UPDATE project SET settings = '[1]'",
+        "UPDATE project SET settings = 'none'",
+        "DROP TABLE project",
+        "DROP TABLE project; CREATE VIEW project AS WITH RECURSIVE n(settings) AS "
+        "(SELECT 1 UNION ALL SELECT settings + 1 FROM n) SELECT max(settings) AS settings FROM n",
+    ],
+    ids=["no-bottom", "no-object", "no-json", "no-table", "a-view-without-end"],
+)
+def test_copies_of_a_stranger_s_project_are_listed_by_their_own_zones(yard, capsys, change):
+    with closing(sqlite3.connect(yard)) as database:
+        database.executescript(change)
+    (copy,) = answer(capsys, "project", "backups", str(yard))["result"]["copies"]
+    assert copy["newest_at"][-6] in "+-"
+
+
+@pytest.mark.parametrize(
+    "words", [["project", "new", "THERE"], ["project", "rescue", "YARD", "THERE"], ["project", "new", "FOLDER"]]
+)
+def test_what_stands_there_already_is_a_refusal(yard, tmp_path, capsys, words):
+    there = tmp_path / "there.hwsched"
+    there.write_bytes(b"a letter")
+    (tmp_path / "folder.hwsched").mkdir()
+    put = {"THERE": str(there), "YARD": str(yard), "FOLDER": str(tmp_path / "folder.hwsched")}
+    told = answer(capsys, *(put.get(word, word) for word in words), status=3)
+    assert "already there; it was left alone" in told["problems"][0]["message"]
+    assert there.read_bytes() == b"a letter"
+
+
 def test_a_copy_that_cannot_be_made_is_said_after_the_verb(yard, tmp_path, capsys):
     with closing(sqlite3.connect(yard)) as database, database:
         database.execute("UPDATE change_set SET at = datetime('now', '-1 day') || '+00:00'")
@@ -69,7 +128,7 @@ def test_what_can_be_read_is_saved_and_the_rest_is_named(yard, tmp_path, capsys)
     assert f"hwsched project rescue {yard}" in capsys.readouterr().err
     assert run(["project", "rescue", str(yard), str(tmp_path / "new.hwsched")]) == 1
     assert "left out: view later, which is none of a project" in capsys.readouterr().out
-    assert run(["project", "rescue", str(yard), str(tmp_path / "new.hwsched"), "--json"]) == 4
+    assert run(["project", "rescue", str(yard), str(tmp_path / "new.hwsched"), "--json"]) == 3
     assert run(["opening", "show", str(tmp_path / "new.hwsched"), "--json"]) == 0
 
 

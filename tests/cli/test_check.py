@@ -4,7 +4,10 @@ import pytest
 from openpyxl import load_workbook
 
 from hwsched.cli.command import run
+from hwsched.model.project import open_project
+from hwsched.model.tables import SUPPLY_TABLE
 from tests.cli.answers import answer, result
+from tests.operations.powered import power
 
 FOUND, REFUSED, NOT_JUDGED = 1, 3, 5
 UNJUDGED = ("facts_changed", "earlier_version", "not_worked_out", "to_measure", "does_not_fit")
@@ -172,3 +175,133 @@ def test_where_nothing_is_checked_nothing_passes(yard, tmp_path, capsys):
     empty = str(tmp_path / "empty.hwsched")
     assert run(["project", "new", empty]) == 0
     assert "no opening was checked" in spoken(capsys, empty, "--fail-on", "note", status=NOT_JUDGED).err
+
+
+@pytest.fixture
+def supplied(yard, capsys):
+    """1 and 2 hang on PS1/C1, 3 is fed by nothing; all is fitted. Its path."""
+    for words in (
+        ("power", "add", yard, "supply", "PS1", "part=PSU"),
+        ("power", "add", yard, "circuit", "PS1/C1", "wire=WIRE"),
+        ("power", "connect", yard, "PS1/C1", "1", "2", "--length", "4"),
+        ("opening", "fit", yard),
+    ):
+        assert run(list(words)) == 0, capsys.readouterr().err
+    return yard
+
+
+def supplies_not_judged(found):
+    """Return per supply that is not judged the circuits, marks and needs of its reasons."""
+    rows = {
+        each["supply"]: [(why["circuit"], why["mark"], tuple(why["needs"])) for why in each["reasons"]]
+        for each in found["supplies_not_judged"]
+    }
+    assert found["counts"]["supply_not_judged_count"] == len(rows)
+    return rows
+
+
+def test_a_supply_that_is_worked_out_passes(supplied, capsys):
+    found = check(capsys, supplied, "--fail-on", "error")
+    assert (supplies_not_judged(found), not_judged(found)) == ({}, {})
+    assert found["counts"]["supply_count"] == 1
+
+
+def test_an_unknown_length_leaves_the_supply_unjudged(supplied, capsys):
+    assert run(["power", "connect", supplied, "-", "2"]) == 0
+    # Neither measured nor to be reckoned from a plan.
+    assert run(["power", "connect", supplied, "PS1/C1", "2"]) == 0, capsys.readouterr().err
+    assert run(["opening", "fit", supplied]) == 0
+    found = check(capsys, supplied, "--fail-on", "error", status=NOT_JUDGED)
+    # What is missing is a warning only, so that no error stands for it.
+    assert (found["counts"]["error_count"], not_judged(found)) == (0, {})
+    assert supplies_not_judged(found) == {"PS1": [("C1", "2", ("run.length_m",))]}
+    said = spoken(capsys, supplied, "--fail-on", "error", status=NOT_JUDGED)
+    assert "supply PS1 does not pass, since it cannot be worked out: the length of the run from supply to 2" in said.err
+    assert said.out.splitlines()[-1].endswith("; not judged: 1 supply that cannot be worked out")
+
+
+@pytest.mark.parametrize("rule", ["circuit-known", "circuit-suits"])
+def test_a_rule_that_is_off_lets_no_unknown_supply_pass(supplied, capsys, rule):
+    assert run(["power", "add", supplied, "supply", "PS1", "part="]) == 0
+    assert run(["project", "settings", supplied, "--rule-off", rule]) == 0
+    assert run(["opening", "fit", supplied]) == 0
+    found = check(capsys, supplied, "--fail-on", "error", status=NOT_JUDGED)
+    assert supplies_not_judged(found) == {"PS1": [(None, None, ("supply.part",))]}
+
+
+def test_a_part_that_is_gone_is_no_consent_when_the_finding_is_waived(supplied, capsys):
+    with open_project(supplied) as project:
+        (supply,) = power(project).supplies
+        # As an earlier catalogue left it: a number that is typed now must be one of the catalogue.
+        with project.change("edit", "Another catalogue", "ann") as change:
+            change.update(SUPPLY_TABLE, [(supply.id, {"part": "GONE"})])
+    assert run(["opening", "fit", supplied]) == 0
+    assert supplies_not_judged(check(capsys, supplied, "--fail-on", "error", status=FOUND)) == {
+        "PS1": [(None, None, ())]
+    }
+    waive = [
+        "findings",
+        "waive",
+        supplied,
+        "circuit-suits",
+        "--scope",
+        "project",
+        "--reason",
+        "to come",
+        "--person",
+        "Jo",
+    ]
+    assert run(waive) == 0, capsys.readouterr().err
+    found = check(capsys, supplied, "--fail-on", "error", status=NOT_JUDGED)
+    assert found["supplies_not_judged"][0]["reasons"][0]["message"] == "GONE of PS1 is not in the catalogue"
+
+
+def test_with_a_scope_the_supplies_that_feed_it_count(supplied, capsys):
+    assert run(["survey", "edit", supplied, "2", "leaf", "thickness_mm", ""]) == 0
+    # 1 is judged, but 2 on the same circuit draws nobody knows what; 3 hangs on nothing.
+    of_one = check(capsys, supplied, "--mark", "1", "--fail-on", "error", status=NOT_JUDGED)
+    assert not_judged(of_one) == {}
+    assert supplies_not_judged(of_one) == {"PS1": [("C1", "2", ("opening.fit",))]}
+    assert supplies_not_judged(check(capsys, supplied, "--mark", "3", "--fail-on", "error")) == {}
+    assert supplies_not_judged(check(capsys, supplied, "--where", "mark = 3", "--fail-on", "error")) == {}
+    whole = check(capsys, supplied, "--building", "Main", "--fail-on", "error", status=NOT_JUDGED)
+    assert (not_judged(whole), list(supplies_not_judged(whole))) == ({"facts_changed": 1}, ["PS1"])
+
+
+def test_a_supply_that_feeds_no_opening_counts_in_the_whole_project(supplied, capsys):
+    for words in (
+        ("power", "add", supplied, "supply", "PS2", "part=PSU"),
+        ("power", "add", supplied, "circuit", "PS2/C1", "wire=WIRE"),
+        ("power", "add", supplied, "run", "PS2/C1", "from_node=supply", "to_node=J1"),
+    ):
+        assert run(list(words)) == 0, capsys.readouterr().err
+    assert list(supplies_not_judged(check(capsys, supplied, "--fail-on", "error", status=NOT_JUDGED))) == ["PS2"]
+    assert supplies_not_judged(check(capsys, supplied, "--building", "Main", "--fail-on", "error")) == {}
+
+
+def test_an_error_of_the_supply_itself_is_found(supplied, capsys):
+    # 24 h without a standby battery: an error that concerns no opening in particular.
+    hours = ["power", "add", supplied, "supply", "PS1", "standby_hours=24", "temperature_c=25"]
+    assert run(hours) == 0, capsys.readouterr().err
+    found = check(capsys, supplied, "--fail-on", "error", status=FOUND)
+    assert [(each["supply"], each["rule"]) for each in found["supply_findings"] if each["severity"] == "error"] == [
+        ("PS1", "standby-capacity")
+    ]
+    assert (found["counts"]["supply_error_count"], found["counts"]["error_count"]) == (1, 0)
+    assert "supply PS1: error: standby-capacity:" in spoken(capsys, supplied, "--fail-on", "error", status=FOUND).out
+    assert run(["findings", "check", supplied, "--mark", "3", "--fail-on", "error"]) == 0
+    waive = [
+        "findings",
+        "waive",
+        supplied,
+        "standby-capacity",
+        "--scope",
+        "project",
+        "--reason",
+        "ups",
+        "--person",
+        "Jo",
+    ]
+    assert run(waive) == 0, capsys.readouterr().err
+    waived = check(capsys, supplied, "--fail-on", "error")
+    assert (waived["counts"]["supply_error_count"], waived["counts"]["supply_waived_count"]) == (0, 1)

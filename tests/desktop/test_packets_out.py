@@ -1,5 +1,7 @@
 """Printing packets and writing down that they went out: only what was printed to the end did."""
 
+import os
+
 import pytest
 
 from hwsched.desktop.release import release_actions
@@ -75,3 +77,50 @@ def test_packets_of_a_print_that_was_stopped_are_not(shown, qtbot, file, tmp_pat
     idle(qtbot, shown)
     assert len(list(tmp_path.glob("packets/*.pdf"))) == printed
     assert out(file) == set()
+
+
+@pytest.fixture
+def held(monkeypatch):
+    """Names of files that cannot be replaced, as on Windows while a viewer has them open."""
+    names = set()
+    replace = os.replace
+
+    def refuse(source, target):
+        if os.path.basename(target) in names:
+            raise PermissionError(13, "Permission denied")
+        replace(source, target)
+
+    monkeypatch.setattr(os, "replace", refuse)
+    return names
+
+
+def test_files_that_a_viewer_holds_keep_no_other_document_and_are_listed_at_the_end(shown, file, qtbot, tmp_path, held):
+    out = tmp_path / "out"
+    (out / "packets").mkdir(parents=True)
+    for path in (out / "schedule.pdf", out / "packets" / "1.pdf"):
+        path.write_bytes(b"old")
+    held.update(("schedule.pdf", "1.pdf"))
+    shown.release.print_documents(["schedule", "pick-list", "packets"], "all", out, "letter", went_out=True)
+    idle(qtbot, shown)
+    told = shown.frame.telling.told
+    assert told.text().startswith("2 files could not be replaced")
+    assert told.detailedText().splitlines() == [str(out / "schedule.pdf"), str(out / "packets" / "1.pdf")]
+    told.close()
+    there = {path.relative_to(out).as_posix() for path in out.rglob("*") if path.is_file()}
+    assert {"schedule.xlsx", "pick-list.pdf", "pick-list.xlsx", "packets/2.pdf"} <= there
+    assert (out / "schedule.pdf").read_bytes() == (out / "packets" / "1.pdf").read_bytes() == b"old"
+    with open_project(file) as project, project.reading() as connection:
+        assert not read_packets(connection)
+
+
+def test_packets_that_were_printed_went_out_though_another_document_is_held(shown, file, qtbot, tmp_path, held):
+    (tmp_path / "schedule.pdf").write_bytes(b"old")
+    held.add("schedule.pdf")
+    shown.release.print_documents(["schedule", "packets"], "all", tmp_path, "letter", went_out=True)
+    idle(qtbot, shown)
+    told = shown.frame.telling.told
+    assert told.text().startswith("1 file could not be replaced, since another program has it open")
+    assert "Written before that" in told.informativeText()
+    told.close()
+    with open_project(file) as project, project.reading() as connection:
+        assert len(read_packets(connection)) == 2

@@ -148,3 +148,16 @@ def test_a_name_longer_than_the_system_takes_is_a_sentence(line, sample_file, tm
     said = capsys.readouterr().err
     assert "n" * 20 in said
     assert "report" not in said
+
+
+@pytest.mark.parametrize(
+    ("kind", "shared"),
+    [
+        ("fuse.some-client", True), ("fuse", True), ("fuse.sshfs", True), ("fuse.mergerfs", False), ("fuseblk", False),
+        ("fuse.fuse-overlayfs", False), ("fusectl", False), ("ext4", False),
+    ],
+)  # fmt: skip
+def test_what_a_program_keeps_may_lie_anywhere(tmp_path, kind, shared):
+    mounts = tmp_path / "mounts"
+    mounts.write_text(f"x {tmp_path} {kind} rw 0 0\n")
+    assert network_of(tmp_path / "yard.hwsched", mounts) == (kind if shared else "")

@@ -17,11 +17,47 @@ class NotJudged(TypedDict):
     why: Unjudged
 
 
+class SupplyReason(TypedDict):
+    """Why a supply cannot be worked out; circuit null: all of its circuits, mark null: no opening in particular."""
+
+    circuit: str | None
+    mark: str | None
+    message: str
+    needs: list[str]
+    """Facts that are missing, as ``entity.attribute``."""
+
+
+class SupplyNotJudged(TypedDict):
+    """A supply that does not pass whatever the rules say."""
+
+    supply: str
+    reasons: list[SupplyReason]
+
+
+class SupplyFinding(TypedDict):
+    """One statement of a rule on a supply that concerns no opening in particular; the others stand at the openings."""
+
+    supply: str
+    rule: str
+    discipline: Discipline
+    severity: Severity
+    message: str
+    basis: str
+    cure: str
+    values: dict[str, float]
+    about: str | None
+    needs: list[str]
+    waived: bool
+    waived_by: str | None
+
+
 class Check(TypedDict):
-    """What the rules say, and of which openings they cannot."""
+    """What the rules say, and of which openings and supplies they cannot."""
 
     findings: list[FindingRecord]
     not_judged: list[NotJudged]
+    supply_findings: list[SupplyFinding]
+    supplies_not_judged: list[SupplyNotJudged]
     counts: Counts
 
 

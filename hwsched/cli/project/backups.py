@@ -12,12 +12,13 @@ if TYPE_CHECKING:
 
 
 class Copy(TypedDict):
-    """A copy of the project file; newest: the moment of its last change set."""
+    """A copy of the project file; newest: its last change set in words, newest_at: when that was."""
 
     name: str
     file: str
     byte_count: int
     newest: str | None
+    newest_at: str | None
 
 
 class Backups(TypedDict):
@@ -46,7 +47,13 @@ def _run(arguments: argparse.Namespace) -> int:
     copies = list_backups(arguments.project)
     result: Backups = {
         "copies": [
-            {"name": each.name, "file": str(each.path), "byte_count": each.size, "newest": each.newest or None}
+            {
+                "name": each.name,
+                "file": str(each.path),
+                "byte_count": each.size,
+                "newest": each.newest or None,
+                "newest_at": each.newest_at or None,
+            }
             for each in copies
         ],
         "restored": restored,

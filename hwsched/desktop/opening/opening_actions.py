@@ -113,7 +113,7 @@ class OpeningActions(Subject):
         workspace, checked = self.state.workspace, self.state.checked
         if workspace is None or checked is None or self.jobs.busy:
             return
-        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker, self.sheet.number)
+        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker, workspace.waiver_book(), self.sheet.number)
         self.sheet.show_tried(tried, self.state.style_of_lengths, self._said_of(tried))
 
     def _said_of(self, tried: Checked) -> str:
@@ -132,7 +132,7 @@ class OpeningActions(Subject):
         workspace, checked = self.state.workspace, self.state.checked
         if workspace is None or checked is None or self.jobs.busy:
             return
-        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker, self.sheet.number)
+        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker, workspace.waiver_book(), self.sheet.number)
         against = against_place(tried)
         fit = tried.point(self.sheet.number).fit
         place = fit.placement if fit is not None else None

@@ -40,7 +40,7 @@ class CopiesWindow(ToolWindow):
     @property
     def place(self) -> Path | None:
         """The project's file; None for a database on a server."""
-        return self.desk.workspace.project.path
+        return self.desk.workspace.place
 
     def follow(self) -> None:
         """List the copies anew."""
@@ -82,13 +82,13 @@ class CopiesWindow(ToolWindow):
 
     def put_back(self, name: str) -> None:
         """Put a copy in the project's place, and open it."""
-        project, place = self.desk.workspace.project, self.place
+        workspace, place = self.desk.workspace, self.place
         if place is None:
             return
 
         def act() -> None:
             # A file that is open cannot be exchanged.
-            project.close()
+            workspace.close()
             restore(place, name)
 
         opens = cast("_Opens", getattr(self.parent(), "project"))  # noqa: B009 the main window's subject

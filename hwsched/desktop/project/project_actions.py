@@ -11,13 +11,15 @@ from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Failure, Progress
 from hwsched.desktop.project.calculators import CalculatorsDialog
+from hwsched.desktop.project.remains import Remains, remains_of, rescued_words
 from hwsched.desktop.project.settings_dialog import SettingsDialog
 from hwsched.desktop.subject import Subject
-from hwsched.model.errors import ChangeError, NeedsUpgradeError
+from hwsched.model.errors import ChangeError, DamagedProjectError, NeedsUpgradeError
 from hwsched.model.project import Project, create_project, open_project
 from hwsched.operations.project.demonstration import demonstrate
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of
+from hwsched.operations.project.rescuing import Rescued, rescue
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.project.upgrading import Upgraded, upgrade
 from hwsched.operations.survey.own_fields import define_field
@@ -37,11 +39,21 @@ class ProjectActions(Subject):
         self.upgraded: QMessageBox | None = None
         self.noticed: QMessageBox | None = None
         """What was noticed as the project was opened."""
+        self.damaged: QMessageBox | None = None
+        """What is wrong with the project that was opened, and what is shown of it."""
+        self.rescued: QMessageBox | None = None
+        """What was saved of a damaged one."""
         self.settings: SettingsDialog | None = None
         self.calculators: CalculatorsDialog | None = None
         standard = QKeySequence.StandardKey
         self.act_new = self.action("New project", "Make a project file", self.ask_new, "no job", standard.New)
         self.act_open = self.action("Open project", "Open a project file", self.ask_open, "no job", standard.Open)
+        self.act_rescue = self.action(
+            "Save what can be read of a damaged project…",
+            "Into a new project; the damaged file stays as it is",
+            self.ask_rescue,
+            "no job",
+        )
         self.act_settings = self.action(
             "Settings and rules", "Units, limits, rules switched off", self.ask_settings, "project"
         )
@@ -99,18 +111,24 @@ class ProjectActions(Subject):
     def open_project(self, target: str, ask_again: Callable[[], None] | None = None) -> None:
         """Open a project and show it; one of an earlier version is upgraded only on the person's word.
 
-        Where it cannot be opened, another one is asked for on wish.
+        What can be read of a damaged one is shown, to be read only. Where it cannot be opened, another one is asked
+        for on wish.
         """
 
-        def act() -> Project | NeedsUpgradeError:
+        def act() -> Project | NeedsUpgradeError | Remains:
             try:
                 return open_project(target)
             except NeedsUpgradeError as error:
                 return error
+            except DamagedProjectError as error:
+                return remains_of(target, error)
 
-        def then(found: Project | NeedsUpgradeError) -> None:
+        def then(found: Project | NeedsUpgradeError | Remains) -> None:
             if isinstance(found, NeedsUpgradeError):
                 self._ask_upgrade(target, found)
+            elif isinstance(found, Remains):
+                self.frame.following.show(found.project, found)
+                self._tell_damaged(found)
             else:
                 self.frame.following.show(found)
                 self._tell_notices(found)
@@ -127,6 +145,55 @@ class ProjectActions(Subject):
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.noticed = box
         box.open()
+
+    def _tell_damaged(self, remains: Remains) -> None:
+        box = QMessageBox(QMessageBox.Icon.Warning, "A damaged project", remains.words, parent=self.frame.window)
+        box.setTextFormat(Qt.TextFormat.PlainText)
+        box.setDetailedText(remains.why)
+        save = box.addButton("Save what can be read…", QMessageBox.ButtonRole.AcceptRole)
+        look = box.addButton("Only look at it", QMessageBox.ButtonRole.RejectRole)
+        box.setDefaultButton(look)
+        box.setEscapeButton(look)
+        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        box.buttonClicked.connect(lambda pressed: self.ask_rescue() if pressed is save else None)
+        self.damaged = box
+        box.open()
+
+    def ask_rescue(self) -> None:
+        """Ask where what can be read is saved: of the damaged project that is shown, else of one that is asked for."""
+        workspace = self.state.workspace
+        if workspace is not None and workspace.remains is not None:
+            source = str(workspace.remains.place)
+        else:
+            source, _ = QFileDialog.getOpenFileName(self.frame.window, "Damaged project", "", _PROJECTS)
+        if not source:
+            return
+        damaged = Path(source)
+        proposed = str(damaged.with_name(f"{damaged.stem} rescued.hwsched"))
+        path, _ = QFileDialog.getSaveFileName(self.frame.window, "Save into a new project", proposed, _PROJECTS)
+        if path:
+            self.rescue_project(source, str(Path(path).with_suffix(".hwsched")))
+
+    def rescue_project(self, source: str, target: str) -> None:
+        """Save what can be read of a project into a new one, say what is lost, and open it."""
+
+        def then(found: Rescued) -> None:
+            self.open_project(target)
+            text, more = rescued_words(found, Path(target))
+            box = QMessageBox(QMessageBox.Icon.Information, "Saved what can be read", text, parent=self.frame.window)
+            box.setTextFormat(Qt.TextFormat.PlainText)
+            if more:
+                box.setDetailedText(more)
+            box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+            self.rescued = box
+            box.open()
+
+        self.jobs.run(
+            "Saving what can be read",
+            lambda _progress, _cancelled: rescue(source, target),
+            then,
+            ask_again=self.ask_rescue,
+        )
 
     def _ask_upgrade(self, target: str, error: NeedsUpgradeError) -> None:
         box = QMessageBox(

@@ -21,6 +21,7 @@ from hwsched.operations.release.attachments import Attached, attach, attachments
 from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
 from hwsched.operations.release.issued_packets import write_down_packets
 from hwsched.operations.release.project_view import project_view
+from hwsched.writing import HeldFilesError
 
 
 class ReleaseActions(Subject):
@@ -90,14 +91,24 @@ class ReleaseActions(Subject):
         def work(progress: Progress, cancelled: Cancelled) -> list[Path]:
             view = project_view(workspace.project, ids, checker=workspace.checker)
             written: list[Path] = []
+            held: dict[str, list[Path]] = {}
             for name, _, has in PRINTS:
                 wanted = [each for each in has if formats is None or each in formats]
-                if name in names and wanted:
+                if name not in names or not wanted:
+                    continue
+                try:
                     written += issue_by_name(
                         view, name, folder, wanted, paper=paper, progress=progress, cancelled=cancelled
                     )  # fmt: skip
-            if went_out and PACKET.name in names and not cancelled():
+                except HeldFilesError as error:
+                    # One that a viewer has open keeps neither the rest of its document nor the other documents.
+                    written += error.written
+                    held[name] = error.paths
+            # What was not printed to the end did not go out; what another document lacks does not matter.
+            if went_out and PACKET.name in names and PACKET.name not in held and not cancelled():
                 write_down_packets(workspace.project, view, who=workspace.who)
+            if held:
+                raise HeldFilesError([path for paths in held.values() for path in paths], written)
             return written
 
         def then(written: list[Path]) -> None:

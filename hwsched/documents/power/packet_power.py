@@ -32,8 +32,7 @@ def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
     opening_id = view.given.opening.id
     connected = [n for n in circuit.nodes if n.opening_id == opening_id and n.minimum_v is not None]
     several = len({n.node for n in connected if n.node != opening_id}) > 1
-    node = min((n for n in connected if n.margin_v is not None), key=lambda n: n.margin_v or 0.0, default=None)
-    node = node or circuit.node_of(opening_id)
+    node = circuit.node_of_devices(opening_id)
     place = (supply.supply.building, supply.supply.level, supply.supply.place)
     pairs = [
         ("Supply", f"{supply.supply.name}, {supply.supply.part or words.UNKNOWN}"),

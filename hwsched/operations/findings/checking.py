@@ -1,4 +1,4 @@
-"""Checking: the stored fits of openings judged by every rule, openings alike judged once."""
+"""Checking: the stored fits of openings judged by every rule, openings alike once, with what feeds them."""
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field, replace
@@ -10,10 +10,19 @@ from hwsched.attributes import Attribute, Value
 from hwsched.model.history import newest
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
-from hwsched.model.queries import OwnField, by_opening, read_extra, read_fits, read_inputs, read_own_fields
+from hwsched.model.queries import (
+    OwnField,
+    by_opening,
+    read_extra,
+    read_fits,
+    read_inputs,
+    read_own_fields,
+    read_settings,
+)
 from hwsched.model.record_queries import read_packets, read_waivers
-from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE, OWN_FIELD, WAIVER
+from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE, OWN_FIELD, PROJECT, WAIVER
 from hwsched.operations.collector import collector_paused
+from hwsched.operations.findings.checked_supplies import CheckedSupply, checked_supplies
 from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.opening.lock_points import Make, PointResult, outright, point_results, standing_of
 from hwsched.operations.opening.standings import Standings
@@ -27,6 +36,7 @@ from hwsched.rules.judging import check, judge_record, of_opening
 from hwsched.survey import ITEM, OPENING
 from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput, PointFit
 from hwsched.values.fit import together
+from hwsched.values.power import PowerResult
 from hwsched.values.record import Record
 from hwsched.values.standing import Standing
 from hwsched.wiring import ConnectedOpening
@@ -103,6 +113,15 @@ class Checked:
         return tuple(each.given for each in self.points)
 
 
+@dataclass(frozen=True, slots=True)
+class CheckedProject:
+    """Openings with the supplies that feed them."""
+
+    openings: list[Checked]
+    supplies: tuple[CheckedSupply, ...] = ()
+    """Of the whole project also those that feed no opening."""
+
+
 @dataclass
 class Checker:
     """Judges openings and remembers what was said of an input, so that openings alike cost once.
@@ -167,9 +186,27 @@ def check_openings(
     list of Checked
         In the order of the project's openings.
     """
+    return check_project(project, ids, checker=checker, progress=progress, cancelled=cancelled, today=today).openings
+
+
+@of_one_state
+def check_project(
+    project: Project,
+    ids: Iterable[str] | None = None,
+    *,
+    checker: Checker | None = None,
+    progress: Progress | None = None,
+    cancelled: Cancelled | None = None,
+    today: date | None = None,
+) -> CheckedProject:
+    """Check openings by their stored fits as `check_openings` does, and the supplies that feed them."""
+    day = today or project.today()
     with collector_paused():
         made = _judged(project, ids, checker or Checker(), progress, cancelled)
-        return _with_records(project, _with_power(project, made), today or project.today())
+        work = _power(project, made, whole=ids is None and not (cancelled is not None and cancelled()))
+        book = waiver_book(project, day) if made or work.supplies else None
+        openings = _with_records(project, _with_power(made, work), book, day)
+        return CheckedProject(openings, checked_supplies(work, book))
 
 
 def _judged(
@@ -202,14 +239,18 @@ def _judged(
     return checked
 
 
-def _with_power(project: Project, checked: list[Checked], *, fresh: bool = False) -> list[Checked]:
-    """Add what the rules of circuits say of the openings that hang on one; fresh: neighbours are fitted anew too."""
-    if not any(each.given.supply_link is not None for each in checked):
-        return checked
+def _power(project: Project, checked: Sequence[Checked], *, whole: bool = False, fresh: bool = False) -> PowerResult:
+    """Work out the supplies that feed openings; whole: also those that feed none. Fresh: neighbours are fitted anew."""
+    if not whole and not any(each.given.supply_link is not None for each in checked):
+        return PowerResult()
     known = {each.given.opening.id: ConnectedOpening.of(each.points) for each in checked}
     with project.reading() as connection:
         catalogue, facts = project.catalogue.read(connection), read_power(connection)
-        work = read_power_result(connection, catalogue, facts, known, list(known), fresh=fresh)
+        return read_power_result(connection, catalogue, facts, known, None if whole else list(known), fresh=fresh)
+
+
+def _with_power(checked: list[Checked], work: PowerResult) -> list[Checked]:
+    """Add what the rules of circuits say of the openings that hang on one."""
     said = work.by_opening()
     return [
         replace(each, findings=_worst_first((*each.findings, *said[each.given.opening.id])))
@@ -219,15 +260,22 @@ def _with_power(project: Project, checked: list[Checked], *, fresh: bool = False
     ]
 
 
-def _with_records(project: Project, checked: list[Checked], today: date) -> list[Checked]:
+def waiver_book(project: Project, today: date) -> WaiverBook | None:
+    """Return the waivers of a project, ready to be laid over findings; None where it has none."""
+    with project.reading() as connection:
+        waivers = project.memory.read(connection, read_waivers, WAIVER)
+        if not waivers:
+            return None
+        return WaiverBook.of(waivers, project.memory.read(connection, read_settings, PROJECT), today)
+
+
+def _with_records(project: Project, checked: list[Checked], book: WaiverBook | None, today: date) -> list[Checked]:
     """Lay waivers over the findings, and add what the rules of records say."""
     if not checked:
         return checked
     with project.reading() as connection:
-        waivers = project.memory.read(connection, read_waivers, WAIVER)
         packets = read_packets(connection, [each.given.opening.id for each in checked])
     settings = checked[0].given.settings
-    book = WaiverBook.of(waivers, settings, today) if waivers else None
     made = []
     for each in checked:
         packet = packets.get(each.given.opening.id)
@@ -315,4 +363,6 @@ def look_again(
         With ``stored`` false where the fit was worked out here.
     """
     looked = _judged(project, ids, checker, make=outright, earlier=earlier)
-    return _with_records(project, _with_power(project, looked, fresh=True), today or project.today())
+    day = today or project.today()
+    book = waiver_book(project, day) if looked else None
+    return _with_records(project, _with_power(looked, _power(project, looked, fresh=True)), book, day)

@@ -1,12 +1,22 @@
-"""What a check comes to: how many findings, and how many openings no rule could judge by a result that counts."""
+"""What a check comes to: how many findings, and how many openings and supplies no rule could judge."""
 
 from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
-from typing import Final, Literal, TypeAlias
+from typing import Final, Literal, Protocol, TypeAlias, TypeVar
 
-from hwsched.operations.findings.checking import Checked
-from hwsched.values import SEVERITIES, Severity
+from hwsched.operations.findings.checking import Checked, CheckedProject
+from hwsched.values import SEVERITIES, Finding, Severity
+
+
+class _Said(Protocol):
+    """What findings stand at."""
+
+    @property
+    def findings(self) -> tuple[Finding, ...]: ...
+
+
+_Judged = TypeVar("_Judged", bound=_Said)
 
 Unjudged: TypeAlias = Literal[
     "facts-changed", "earlier-version", "not-worked-out", "to-measure", "does-not-fit"
@@ -39,16 +49,42 @@ class Counts:
     does_not_fit_count: int
     not_judged_count: int
     """The last five together."""
+    supply_count: int
+    """Supplies with a circuit."""
+    supply_error_count: int
+    """Findings of supplies themselves; what concerns an opening is counted there."""
+    supply_warning_count: int
+    supply_note_count: int
+    supply_waived_count: int
+    supply_not_judged_count: int
+    """Supplies of which a circuit, or something of the supply itself, cannot be worked out."""
 
     @property
     def words(self) -> str:
         """The last line for people."""
-        said = ", ".join(f"{getattr(self, f'{severity}_count')} {severity}" for severity in SEVERITIES)
-        said += f", {self.waived_count} waived" if self.waived_count else ""
-        counts = ((getattr(self, f"{why.replace('-', '_')}_count"), words) for why, words in UNJUDGED_WORDS.items())
-        unjudged = ", ".join(f"{count} {words}" for count, words in counts if count)
-        openings = "1 opening" if self.opening_count == 1 else f"{self.opening_count} openings"
-        return f"{openings}: {said}" + (f"; not judged: {unjudged}" if unjudged else "")
+        said = f"{_number(self.opening_count, 'opening')}: {self._found('')}"
+        if self.supply_count:
+            said += f"; {_number(self.supply_count, 'supply', 'supplies')}: {self._found('supply_')}"
+        counts = [(getattr(self, f"{why.replace('-', '_')}_count"), words) for why, words in UNJUDGED_WORDS.items()]
+        unjudged = [f"{count} {words}" for count, words in counts if count]
+        if self.supply_not_judged_count:
+            supplies = _number(self.supply_not_judged_count, "supply", "supplies")
+            unjudged.append(f"{supplies} that cannot be worked out")
+        return said + (f"; not judged: {', '.join(unjudged)}" if unjudged else "")
+
+    def _found(self, whose: str) -> str:
+        said = ", ".join(f"{getattr(self, f'{whose}{severity}_count')} {severity}" for severity in SEVERITIES)
+        waived: int = getattr(self, f"{whose}waived_count")
+        return said + (f", {waived} waived" if waived else "")
+
+    @property
+    def all_judged(self) -> bool:
+        """Whether nothing is left that no rule could judge."""
+        return not self.not_judged_count and not self.supply_not_judged_count
+
+
+def _number(count: int, one: str, many: str = "") -> str:
+    return f"{count} {one if count == 1 else many or one + 's'}"
 
 
 def unjudged(checked: Checked) -> Unjudged | None:
@@ -59,10 +95,11 @@ def unjudged(checked: Checked) -> Unjudged | None:
     return None if checked.fit.status == "fits" else checked.fit.status
 
 
-def counts_of(checked: Iterable[Checked]) -> Counts:
+def counts_of(checked: CheckedProject) -> Counts:
     """Count what a check found and what it could not judge."""
-    openings = list(checked)
+    openings, supplies = checked.openings, checked.supplies
     said = Counter("waived" if f.waived else f.severity for each in openings for f in each.findings)
+    of_supplies = Counter("waived" if f.waived else f.severity for each in supplies for f in each.findings)
     why = Counter(filter(None, map(unjudged, openings)))
     return Counts(
         opening_count=len(openings),
@@ -76,11 +113,17 @@ def counts_of(checked: Iterable[Checked]) -> Counts:
         to_measure_count=why["to-measure"],
         does_not_fit_count=why["does-not-fit"],
         not_judged_count=sum(why.values()),
+        supply_count=len(supplies),
+        supply_error_count=of_supplies["error"],
+        supply_warning_count=of_supplies["warning"],
+        supply_note_count=of_supplies["note"],
+        supply_waived_count=of_supplies["waived"],
+        supply_not_judged_count=sum(bool(each.unsolved) for each in supplies),
     )
 
 
-def found(checked: Iterable[Checked], limit: Severity) -> list[Checked]:
-    """Return the openings with an unwaived finding as bad as a limit, or worse."""
+def found(checked: Iterable[_Judged], limit: Severity) -> list[_Judged]:
+    """Return the openings or supplies with an unwaived finding as bad as a limit, or worse."""
     bad = frozenset(SEVERITIES[: SEVERITIES.index(limit) + 1])
     return [each for each in checked if any(f.severity in bad and not f.waived for f in each.findings)]
 

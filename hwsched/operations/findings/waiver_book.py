@@ -133,6 +133,11 @@ class WaiverBook:
         present.findings = tuple(out)
         return present
 
+    def of_project(self, finding: Finding) -> Finding:
+        """Lay the waivers of the whole project over a finding that stands at no opening."""
+        holds = _of(self.by_rule, finding)
+        return replace(finding, waived=True, waived_by=holds[-1].words) if holds else finding
+
 
 def _of(held: Mapping[str, Sequence[Waiver]], finding: Finding) -> list[Waiver]:
     return [waiver for waiver in held.get(finding.rule, ()) if waiver.about in ("", finding.about)]

@@ -16,8 +16,8 @@ from sqlalchemy import Column, Connection, Select, select
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.tables import BUILDING, LEVEL, OPENING_TABLE
-from hwsched.query.refusal import nearest
 from hwsched.telling.natural import natural
+from hwsched.telling.nearest import nearest
 
 _PATTERN: Final = frozenset("*?[")
 _RANGE: Final = ".."

@@ -113,14 +113,16 @@ class LockPointRecord(FittedPoint):
 
 @dataclass(frozen=True, slots=True)
 class CircuitRecord:
-    """The circuit that feeds an opening, and the volts that arrive there in every state."""
+    """The circuit that feeds an opening, and the volts that arrive at its devices in every state."""
 
     supply: str
     circuit: str
     volts: Mapping[str, float]
+    """Behind the power transfer for what is on a leaf; of several places the one with the least room."""
     minimum_v: float | None
     maximum_v: float | None
     distance_m: float | None
+    """Along the runs, to the frame."""
     devices: tuple[Device, ...]
 
 
@@ -297,13 +299,13 @@ def _circuit(power: PowerResult, opening_id: str) -> CircuitRecord | None:
     if found is None:
         return None
     supply, circuit = found
-    node = circuit.node_of(opening_id)
+    node, frame = circuit.node_of_devices(opening_id), circuit.node_of(opening_id)
     return CircuitRecord(
         supply.supply.name,
         circuit.circuit.name,
         {} if node is None else node.volts,
         None if node is None else node.minimum_v,
         None if node is None else node.maximum_v,
-        None if node is None else node.distance_m,
+        None if frame is None else frame.distance_m,
         tuple(device for device in circuit.devices if device.opening_id == opening_id),
     )

@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from hwsched.fitting import fit
 from hwsched.operations.findings.checking import Checked, Checker
+from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.opening.lock_points import point_results
 from hwsched.values import Finding, Fit, HandPlacement, OpeningInput
 from hwsched.values.input_key import input_key
@@ -11,7 +12,9 @@ from hwsched.values.input_key import input_key
 _GEOMETRY = ("placement", "cable", "holes")
 
 
-def with_unit_at(checked: Checked, x_mm: float, y_mm: float, checker: Checker, number: int = 1) -> Checked:
+def with_unit_at(
+    checked: Checked, x_mm: float, y_mm: float, checker: Checker, book: WaiverBook | None, number: int = 1
+) -> Checked:
     """Work out an opening with the unit of a lock point moved by hand; nothing is stored.
 
     Parameters
@@ -22,6 +25,8 @@ def with_unit_at(checked: Checked, x_mm: float, y_mm: float, checker: Checker, n
         Lower left corner of the plate, from the lock edge and above the floor [mm].
     checker : Checker
         Remembers earlier judgements.
+    book : WaiverBook or None
+        Waivers of the project, which are laid over what is found at the new place; None where it has none.
     number : int
         Of the lock point.
 
@@ -41,7 +46,9 @@ def with_unit_at(checked: Checked, x_mm: float, y_mm: float, checker: Checker, n
     def make(given: OpeningInput, key: str) -> Fit:
         return known.get(key) or fit(given)
 
-    return replace(checker.judge(point_results(inputs, {}, make)), stored=False)
+    tried = checker.judge(point_results(inputs, {}, make))
+    findings = tried.findings if book is None else book.lay_over(tried.inputs, tried.findings).findings
+    return replace(tried, findings=findings, stored=False)
 
 
 def against_place(tried: Checked) -> tuple[Finding, ...]:

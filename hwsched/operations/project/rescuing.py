@@ -11,7 +11,7 @@ from hwsched.model.project import Project, open_project, place_of
 from hwsched.model.rescuing import Rescued
 from hwsched.model.schema import SUFFIX
 
-__all__ = ["Rescued", "rescue", "what_is_left"]
+__all__ = ["Rescued", "lost_words", "rescue", "what_is_left"]
 
 
 @contextmanager
@@ -45,3 +45,13 @@ def rescue(source: str | Path, target: str | Path) -> Rescued:
     if not isinstance(old, Path) or not isinstance(new, Path):
         raise ValueRefusedError("project", "what is saved so are files; a server's database is its keeper's")
     return rescuing.rescue(old, new)
+
+
+def lost_words(found: Rescued) -> str:
+    """Name the tables that lost rows, each with how many."""
+    lost = [
+        f"{each.table.replace('_', ' ')} ({'unknown how many' if each.lost is None else each.lost})"
+        for each in found.tables
+        if each.lost != 0
+    ]
+    return ", ".join(lost) or "none"

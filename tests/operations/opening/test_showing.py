@@ -12,6 +12,7 @@ from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.opening.showing import show_openings
 from hwsched.operations.power.connecting import connect_openings
+from hwsched.operations.power.power_results import power_result
 from hwsched.operations.project.history import history
 from hwsched.operations.survey.editing import edit_facts
 from hwsched.operations.survey.own_fields import define_field, set_own_value
@@ -94,10 +95,17 @@ def test_a_circuit_is_told_of_what_hangs_on_it(tmp_path):
         ids = doors(project, "123")
         connect_openings(project, circuit(project, closet(project)), [ids["1"], ids["2"]], who=WHO)
         fit_openings(project, who=WHO)
+        (supply,) = power_result(project, fresh=False).supplies
+        worked_out = {mark: [n for n in supply.circuits[0].nodes if n.opening_id == ids[mark]] for mark in "12"}
         for mark, metres in (("1", 10.0), ("2", 20.0)):
             found = of(project, mark).circuit
             assert found.distance_m == pytest.approx(metres)
             assert (found.supply, found.circuit) == ("PS1", "C1")
             assert {device.opening_id for device in found.devices} == {ids[mark]}
-            assert found.volts
+            assert (found.minimum_v, found.maximum_v) == (10.0, 14.0)
+            (at,) = [n for n in worked_out[mark] if n.minimum_v is not None]
+            # Behind the door loop, not in the frame before it.
+            assert at.node != ids[mark]
+            assert found.volts == at.volts
+            assert found.volts["normal"] < next(n for n in worked_out[mark] if n.node == ids[mark]).volts["normal"]
         assert of(project, "3").circuit is None

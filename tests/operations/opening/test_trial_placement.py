@@ -6,13 +6,13 @@ cylinder; its window, 10 to 70 by 15 to 60 mm, has to lie over the lead's hole a
 
 import pytest
 
-from hwsched.operations.findings.checking import Checker, look_again
+from hwsched.operations.findings.checking import Checker, look_again, waiver_book
 from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part, place_unit
 from hwsched.operations.opening.trial_placement import against_place, with_unit_at
 from tests.model.states import state
-from tests.operations.exact import small
+from tests.operations.exact import TODAY, small
 from tests.operations.locked import WHO, id_of, yard
 
 
@@ -41,7 +41,8 @@ def places(checked):
 
 
 def against(project, x_mm, y_mm):
-    return {finding.rule for finding in against_place(with_unit_at(looked(project, "1"), x_mm, y_mm, Checker()))}
+    tried = with_unit_at(looked(project, "1"), x_mm, y_mm, Checker(), waiver_book(project, TODAY))
+    return {finding.rule for finding in against_place(tried)}
 
 
 def test_the_unit_of_one_lock_point_is_moved_and_nothing_is_stored(shop):
@@ -54,7 +55,7 @@ def test_the_unit_of_one_lock_point_is_moved_and_nothing_is_stored(shop):
         ({"number": 1}, [(31.0, 950.0, "by-hand"), bolt]),
         ({"number": 2}, [lock, (31.0, 950.0, "by-hand")]),
     ):
-        tried = with_unit_at(checked, 31.0, 950.0, Checker(), **more)
+        tried = with_unit_at(checked, 31.0, 950.0, Checker(), None, **more)
         assert places(tried) == expected
         assert not tried.stored
     assert state(shop) == before
@@ -79,7 +80,7 @@ def test_the_window_has_to_lie_over_the_hole(plain, x_mm, y_mm, covers):
 def test_notes_and_what_is_waived_forbid_no_place(tmp_path):
     """Every usual opening has notes on tools and keys."""
     with small(tmp_path / "y.hwsched", marks="1") as project:
-        tried = with_unit_at(looked(project, "1"), 29.85, 950.0, Checker())
+        tried = with_unit_at(looked(project, "1"), 29.85, 950.0, Checker(), None)
         assert tried.findings
         assert against_place(tried) == ()
         one = id_of(project, "1")
@@ -91,6 +92,28 @@ def test_notes_and_what_is_waived_forbid_no_place(tmp_path):
         assert against_place(looked(project, "1")) == ()
 
 
+def test_what_the_whole_project_waives_forbids_no_place_that_is_tried(tmp_path):
+    with small(tmp_path / "y.hwsched", marks="1") as project:
+        assert against(project, 29.85, 939.9) == {"plate-covers-hole"}
+        waive(project, "plate-covers-hole", person="p", reason="seen", who=WHO, scope="project", today=TODAY)
+        assert against(project, 29.85, 939.9) == set()
+        tried = with_unit_at(looked(project, "1"), 29.85, 939.9, Checker(), waiver_book(project, TODAY))
+        (said,) = [finding for finding in tried.findings if finding.rule == "plate-covers-hole"]
+        assert (said.waived, said.severity) == (True, "error")
+
+
+def test_a_waiver_of_another_place_forbids_on(tmp_path):
+    """It was given for that place: at another one somebody has to decide again, as when the unit has been moved."""
+    with small(tmp_path / "y.hwsched", marks="1") as project:
+        one = id_of(project, "1")
+        place = {"leaf": "single", "face": "inside", "pattern": "straight", "x_mm": 29.85, "y_mm": 900.0}
+        place_unit(project, one, **place, who=WHO)
+        fit_openings(project, who=WHO)
+        waive(project, "plate-covers-hole", person="p", reason="seen", who=WHO, opening_id=one, today=TODAY)
+        assert against(project, 29.85, 900.0) == set()
+        assert against(project, 29.85, 901.0) == {"plate-covers-hole"}
+
+
 def test_a_unit_within_the_leaf_or_none_cannot_be_moved(tmp_path):
     with small(tmp_path / "y.hwsched", marks="12") as project:
         choose_part(project, id_of(project, "1"), "unit", "EDGE", who=WHO)
@@ -98,4 +121,4 @@ def test_a_unit_within_the_leaf_or_none_cannot_be_moved(tmp_path):
         fit_openings(project, [id_of(project, "1")], who=WHO)
         for mark in "12":
             with pytest.raises(ValueError, match="no unit stands on a face"):
-                with_unit_at(looked(project, mark), 29.85, 950.0, Checker())
+                with_unit_at(looked(project, mark), 29.85, 950.0, Checker(), None)

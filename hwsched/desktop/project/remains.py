@@ -1,0 +1,58 @@
+"""What can be read of a damaged project, open to be looked at, and what is said of it."""
+
+from collections.abc import Callable
+from contextlib import ExitStack
+from dataclasses import dataclass
+from pathlib import Path
+
+from hwsched.model.errors import DamagedProjectError, ProjectError, ValueRefusedError
+from hwsched.model.project import Project
+from hwsched.operations.project.rescuing import Rescued, lost_words, what_is_left
+
+
+@dataclass(frozen=True, slots=True)
+class Remains:
+    """What is left of a damaged project, open to be read only."""
+
+    place: Path
+    """Of the damaged file, which is left as it is."""
+    why: str
+    """What is wrong with it."""
+    project: Project
+    found: Rescued
+    close: Callable[[], None]
+    """Closes the project; what was read of it goes."""
+
+    @property
+    def words(self) -> str:
+        """What is said of it when it is opened."""
+        return (
+            f"{self.place.name} is damaged.\n\nWhat can be read of it is shown, and nothing can be changed in it: save "
+            "that into a new project, or put back a good copy (Specify, Copies).\n\n"
+            f"Rows lost: {lost_words(self.found)}."
+        )
+
+
+def remains_of(target: str, error: DamagedProjectError) -> Remains:
+    """Open what can be read of a damaged project; raises the error where nothing can."""
+    stack = ExitStack()
+    try:
+        project, found = stack.enter_context(what_is_left(target))
+    except (ProjectError, ValueRefusedError):
+        stack.close()
+        # The damage is what there is to tell.
+        raise error from None
+    return Remains(Path(target), str(error), project, found, stack.close)
+
+
+def rescued_words(found: Rescued, target: Path) -> tuple[str, str]:
+    """Say what was saved of a project and what was not: in short, and all that was left out, a line each."""
+    rows = sum(each.rows for each in found.tables)
+    back = sum(each.from_journal for each in found.tables)
+    from_journal = f", {back} of them put back from the journal" if back else ""
+    text = f"{rows} rows were saved into {target}{from_journal}.\n\nRows lost: {lost_words(found)}."
+    count = len(found.left_out)
+    if not count:
+        return text, ""
+    left_out = "1 row or value could not stay" if count == 1 else f"{count} rows and values could not stay"
+    return f"{text}\n{left_out}.", "\n".join(found.left_out)

@@ -84,9 +84,9 @@ def cylinders():
         )  # fmt: skip
     parts += [
         part("ARC-C22", "cabinet-lock", "Cabinet bolt with reader, panels to 7/8 in", 96, finish="626", thread_diameter_mm=19.05,
-             grip_mm=22.225, bolt_throw_mm=15.0, lead_mm=200.0, connector="tern-4"),
+             grip_low_mm=12.7, grip_mm=22.225, bolt_throw_mm=15.0, lead_mm=200.0, connector="tern-4"),
         part("ARC-C32", "cabinet-lock", "Cabinet bolt with reader, panels to 1-1/4 in", 99, finish="626", thread_diameter_mm=19.05,
-             grip_mm=31.75, bolt_throw_mm=15.0, lead_mm=200.0, connector="tern-4"),
+             grip_low_mm=19.05, grip_mm=31.75, bolt_throw_mm=15.0, lead_mm=200.0, connector="tern-4"),
         part("ARC-F28", "fixed-reader", "Fixed reader without rotation, 1-1/8 in hole", 88, finish="630", hole_mm=28.575,
              depth_mm=32.0, face_width_mm=44.0, face_height_mm=44.0, lead_mm=600.0, connector="tern-4", exposure="exterior"),
         part("ARC-F28L", "fixed-reader", "Fixed reader, long lead", 97, finish="630", hole_mm=28.575, depth_mm=32.0,
@@ -111,9 +111,9 @@ def cylinders():
         )  # fmt: skip
     parts += [
         part("ARC-G1", "gate-lock", "Electronic gate lock, bolt-on", 342, supplier=SOUTH, finish="galvanised", mounting="bolt-on",
-             throw_mm=22.0, case_width_mm=95.0, case_height_mm=160.0, lead_mm=300.0, connector="tern-4", exposure="exterior"),
+             throw_mm=22.0, case_width_mm=95.0, case_height_mm=160.0, case_depth_mm=32.0, lead_mm=300.0, connector="tern-4", exposure="exterior"),
         part("ARC-G2", "gate-lock", "Electronic gate lock, weld-on box", 351, supplier=SOUTH, finish="raw steel", mounting="weld-on",
-             throw_mm=22.0, case_width_mm=95.0, case_height_mm=160.0, lead_mm=300.0, connector="tern-4", exposure="exterior"),
+             throw_mm=22.0, case_width_mm=95.0, case_height_mm=160.0, case_depth_mm=32.0, lead_mm=300.0, connector="tern-4", exposure="exterior"),
     ]  # fmt: skip
     return parts
 
@@ -227,11 +227,14 @@ def sundries():
         ("FEN-S8G", "sheet-metal-screw", "#8", 25.4, "steel-gate", "Self-drilling screw #8 × 1 in"),
         ("FEN-S6G", "sheet-metal-screw", "#6", 25.4, "steel-gate", "Self-drilling screw #6 × 1 in"),
         ("FEN-B5", "through-bolt", "M8", 70.0, "steel-gate", "Carriage bolt M8 × 70"),
+        ("FEN-B9", "through-bolt", "M8", 100.0, "steel-gate", "Hexagon bolt M8 × 100 with washer and nut"),
         ("FEN-AD", "adhesive", "pad", 0.0, "glass", "Bonding pad for glass"),
     ):
         attributes = {"form": form, "size": size, "leaf_material": material}
         if length:
             attributes["length_mm"] = length
+        if form == "through-bolt":
+            attributes["head"] = "carriage" if text.startswith("Carriage") else "hexagon"
         parts.append(part(number, "fastener", text, 0.15 if form != "adhesive" else 7.5, supplier=SOUTH, **attributes))
     for number, form, diameter, material, text, price in (
         ("FEN-J1", "drilling-jig", None, None, "Drilling jig for the lead's hole", 64.0),

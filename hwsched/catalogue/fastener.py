@@ -23,6 +23,18 @@ FASTENER = PartKind(
         ),
         Attribute("size", "Size", required=True, note="Such as #6."),
         Attribute("length_mm", "Length", "length", "mm", low=1, high=300),
+        Attribute(
+            "head",
+            "Head",
+            "choice",
+            choices=(
+                Choice("countersunk", "Countersunk", ("flat head", "csk")),
+                Choice("pan", "Pan or button", ("button", "round head", "dome")),
+                Choice("hexagon", "Hexagon", ("hex", "hex head")),
+                Choice("carriage", "Round, with a square neck", ("carriage", "coach", "cup square")),
+            ),
+            note="A square neck beds into wood; in steel it needs a square hole.",
+        ),
         Attribute("leaf_material", "For leaf material", "choice", choices=LEAF_MATERIALS, required=True),
     ),
     note="Screws, bolts and pads by the leaf material that they are for.",

@@ -16,14 +16,15 @@ from hwsched.fitting.candidate import (
     priced,
     rank_of,
 )
+from hwsched.fitting.fastening import GATE_BOLTS, lock_bolts
 from hwsched.fitting.locks import chosen_by_hand, lock_slot, shape_of
 from hwsched.fitting.power import power_slot, undecided
 from hwsched.fitting.sundries import lock_holes, with_sundries
-from hwsched.fitting.units import kept, unit_slot
+from hwsched.fitting.units import UnitSlot, kept, unit_slot
 from hwsched.fitting.ways import ORDER
 from hwsched.rules import RULES, rule_named
 from hwsched.rules.impossible_facts import without_impossible
-from hwsched.rules.reading import LOCK_ROLES, in_role, lock_form
+from hwsched.rules.reading import LOCK_ROLES, in_role, lock_form, unit_in_lock
 from hwsched.rules.rule import Slot
 from hwsched.values import Fit, OpeningInput, Refusal, Role, RunnerUp
 from hwsched.values.facts_read import FactsRead
@@ -136,15 +137,17 @@ def _searched(given: OpeningInput, *, every: bool) -> _Search:
 
 def _with_units(given: OpeningInput, lock: Judged, search: _Search) -> bool:
     """Go on from a lock; tells whether its lead sufficed for every unit."""
-    slot = unit_slot(given, lock.fit)
-    going = kept(given, slot)
+    # Where its unit is in its case there is nothing to place, to lead or to fix besides.
+    inside = unit_in_lock(given, lock.fit)
+    slot = UnitSlot((lock,), (), ()) if inside else unit_slot(given, lock.fit)
+    going = slot.good if inside else kept(given, slot)
     search.needs.update(dict.fromkeys(slot.needs, "unit"))
     _stop(search, "unit", (each for each in slot.others if each not in going))
     for unit in going:
         search.needs.update(dict.fromkeys(unit.needs, "unit"))
         late = _late(given, unit.fit)
-        if late.refusals and not chosen_by_hand(given):
-            # No way to feed it mends what the lock's own bores may not be.
+        if (late.refusals or late.needs) and not chosen_by_hand(given):
+            # No way to feed it mends what the lock's own bores and bolts may not be.
             _stop(search, "unit", [late])
             continue
         ways = power_slot(given, unit.fit)
@@ -166,12 +169,17 @@ def _with_units(given: OpeningInput, lock: Judged, search: _Search) -> bool:
 
 
 def _late(given: OpeningInput, unit: Fit) -> Judged:
-    """Let the rules of holes and labels speak of the lock's own bores, that a chain gets last."""
+    """Let the rules of holes and labels speak of the lock's own bores, and of its bolts, that a chain gets last."""
     lock, holes = in_role(given, unit, *LOCK_ROLES), lock_holes(given, unit)
-    if lock is None or not holes:
+    bolted = lock is not None and lock.kind == "gate-lock"
+    if lock is None or not (holes or bolted):
         return Judged(unit, (), ())
     role = next(part.role for part in unit.parts if part.role in LOCK_ROLES)
-    return judged(given, replace(unit, holes=(*unit.holes, *holes)), "lock", lock.number, role, rules=_OF_BORES)
+    whole = replace(unit, holes=(*unit.holes, *holes), parts=(*unit.parts, *lock_bolts(given, unit)))
+    rules = (*(_OF_BORES if holes else ()), *((GATE_BOLTS,) if bolted else ()))
+    late = judged(given, whole, "lock", lock.number, role, rules=rules)
+    # What of a bore is unknown the rules ask for when the whole is checked; bolts are chosen here, or never.
+    return late if bolted else replace(late, needs=())
 
 
 def _supply_by_hand(given: OpeningInput) -> bool:

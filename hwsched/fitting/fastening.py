@@ -1,17 +1,19 @@
 """What holds a unit or a lock: screws for the leaf's material, pads on glass, bolts of a gate lock; their pilots."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 from math import inf
 from typing import Final
 
 from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, LENGTH_MM, MOUNTING, SCREW_SIZE, SCREWS, SIZE
-from hwsched.fitting.candidate import cheapest, fit_part, offered
-from hwsched.rules import limits_of, rule_named
+from hwsched.fitting.candidate import cheapest, fit_part, judged, offered, with_parts
+from hwsched.rules import RULES, limits_of, rule_named
 from hwsched.rules.practice import clearance_hole_mm, distance_mm, lock_fasteners, screw_pilot_mm
 from hwsched.rules.reading import SKINNED, entry, leaf_name, leafless, lock_item, lock_leaf, lock_part, unit_part
 from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part
 
 _SCREW_LENGTH: Final = rule_named("screw-length")
+GATE_BOLTS: Final = RULES[[rule.id for rule in RULES].index("gate-bolts")]
 
 _THROUGH = ("through-bolt", "machine-screw")
 """Forms that are meant to pass the leaf."""
@@ -45,23 +47,43 @@ def fastening(given: OpeningInput, unit: Part) -> list[FitPart]:
 
 
 def lock_bolts(given: OpeningInput, fit: Fit) -> list[FitPart]:
-    """Return the fasteners that the lock wants besides its own."""
+    """Return the fasteners that the lock wants besides its own: those that hold it, cheapest first.
+
+    Where none does, the one that comes nearest: a rule then says what it lacks.
+    """
     part, leaf = lock_part(given, fit), lock_leaf(given)
     if part is None or leaf is None:
         return []
     found = []
     for wanted in lock_fasteners(part.kind, part.text_of(MOUNTING) or ""):
-        bolt = cheapest(
-            given,
-            [
-                each
-                for each in given.catalogue.of_kind("fastener")
-                if each.text_of(FORM) == wanted.form and each.text_of(LEAF_MATERIAL) == leaf.material
-            ],
-        )
+        stock = [
+            each
+            for each in given.catalogue.of_kind("fastener")
+            if each.text_of(FORM) == wanted.form
+            and each.text_of(LEAF_MATERIAL) == leaf.material
+            and not each.superseded_by
+        ]
+        tried = [(_against(given, fit, each), each) for each in stock]
+        least = min((miss for miss, _ in tried), default=None)
+        bolt = cheapest(given, [each for miss, each in tried if miss == least])
         if bolt is not None:
             found.append(fit_part(given, "fastener", bolt, wanted.reason, wanted.quantity))
     return found
+
+
+def _against(given: OpeningInput, fit: Fit, bolt: Part) -> tuple[int, int, float]:
+    """Tell how much speaks against a bolt: rules that refuse it, facts that it lacks, and by how much it is short."""
+    alone = replace(fit, parts=tuple(part for part in fit.parts if part.role != "fastener"))
+    found = judged(
+        given,
+        with_parts(alone, fit_part(given, "fastener", bolt, "")),
+        "lock",
+        bolt.number,
+        "fastener",
+        rules=(GATE_BOLTS,),
+    )
+    short = max((refusal.values.get("short_mm", inf) for refusal in found.refusals), default=0.0)
+    return len(found.refusals), len(found.needs), short
 
 
 def bolt_holes(given: OpeningInput, fit: Fit) -> Iterable[Hole]:

@@ -53,6 +53,7 @@ from hwsched.rules.lock_and_cylinder.cylinder_flush import RULE as CYLINDER_FLUS
 from hwsched.rules.lock_and_cylinder.cylinder_form import RULE as CYLINDER_FORM
 from hwsched.rules.lock_and_cylinder.cylinder_projection import RULE as CYLINDER_PROJECTION
 from hwsched.rules.lock_and_cylinder.euro_projection import RULE as EURO_PROJECTION
+from hwsched.rules.lock_and_cylinder.gate_bolts import RULE as GATE_BOLTS
 from hwsched.rules.lock_and_cylinder.gate_mounting import RULE as GATE_MOUNTING
 from hwsched.rules.lock_and_cylinder.gate_stile import RULE as GATE_STILE
 from hwsched.rules.lock_and_cylinder.lock_function import RULE as LOCK_FUNCTION

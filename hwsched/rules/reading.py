@@ -6,7 +6,7 @@ Here belong answers that several rules and the fitting share. What follows from 
 from dataclasses import replace
 from typing import Final
 
-from hwsched.attributes.of_parts import SUPPLY_A
+from hwsched.attributes.of_parts import OWN_UNIT, SUPPLY_A
 from hwsched.values import Beside, Fit, FitPart, Item, Leaf, OpeningInput, Part
 from hwsched.values import lock_points as points
 from hwsched.values.lock_points import leaf_name as leaf_name
@@ -147,8 +147,18 @@ def lock_part(given: OpeningInput, fit: Fit) -> Part | None:
 
 
 def unit_part(given: OpeningInput, fit: Fit) -> Part | None:
-    """Return the control unit."""
-    return in_role(given, fit, "unit")
+    """Return the control unit; where the lock carries its own, the lock."""
+    unit = in_role(given, fit, "unit")
+    if unit is not None:
+        return unit
+    lock = lock_part(given, fit)
+    return lock if lock is not None and lock.flag_of(OWN_UNIT) else None
+
+
+def unit_in_lock(given: OpeningInput, fit: Fit) -> bool:
+    """Tell whether the lock carries its own unit: then nothing is placed, no lead is led and no hole made for it."""
+    lock = lock_part(given, fit)
+    return lock is not None and bool(lock.flag_of(OWN_UNIT)) and fit.part("unit") is None
 
 
 def supply_part(given: OpeningInput, fit: Fit) -> Part | None:

@@ -102,7 +102,7 @@ def parts():
             **lead,
             **listed,
         ),
-        part("CAB", "cabinet-lock", thread_diameter_mm=19.05, grip_mm=22.0, **lead),
+        part("CAB", "cabinet-lock", thread_diameter_mm=19.05, grip_low_mm=12.0, grip_mm=22.0, **lead),
         part(
             "READ",
             "fixed-reader",
@@ -132,6 +132,7 @@ def parts():
             mounting="bolt-on",
             case_width_mm=90.0,
             case_height_mm=150.0,
+            case_depth_mm=30.0,
             **lead,
             exposure="exterior",
         ),

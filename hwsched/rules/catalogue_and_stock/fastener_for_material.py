@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, SCREW_SIZE, SCREWS, SIZE
-from hwsched.rules.reading import entry, leafless, lock_leaf, unit_part
+from hwsched.rules.reading import entry, leafless, lock_leaf, unit_in_lock, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
 from hwsched.values import Fit, OpeningInput
@@ -11,7 +11,7 @@ from hwsched.values import Fit, OpeningInput
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, leaf = unit_part(given, fit), lock_leaf(given)
-    if unit is None or leafless(given) or leaf is None:
+    if unit is None or leafless(given) or leaf is None or unit_in_lock(given, fit):
         return
     count, size = unit.number_of(SCREWS), unit.text_of(SCREW_SIZE)
     if leaf.material is None or (count is None and not size):

@@ -69,7 +69,11 @@ def items(mark, *found):
 
 def lever(face):
     """Return a lever beside the lock, as an item that stays."""
-    return ("lever", face, "2 3/4", "38", "5", "2 1/2", "2 1/2", "keep")
+    return ("lever", face, "2 3/4", "36 5/8", "5", "2 1/2", "2 1/2", "keep")
+
+
+# The lever's rose is the lock's trim on the inside; on the key side it stands under the cylinder's.
+ROSE = ("trim", "inside", "2 3/4", "36 5/8", "2 1/2", "2 1/2", "1/8", "keep")
 
 
 CLOSER = ("closer", "inside", "30", "6'-9\"", "10", "3", "2 1/4", "keep")
@@ -99,7 +103,7 @@ def mill(rng):
                 "Size": rng.choice(WIDTHS), "Thickness (in)": rng.choice(THICK), "Material": "HM" if metal else ("mineral core" if rated == "45 min" else "SCW"),
                 "Construction": "flush", **mortise(rng),
             }  # fmt: skip
-            extra = [lever("both")]
+            extra = [lever("both"), ROSE]
             if stair:
                 extra += [CLOSER, LABEL]
             elif index % 4 == 1:
@@ -157,7 +161,7 @@ def annexe(rng):
             "Mark": mark, "Bldg": ANNEXE, "Floor": "Ground" if index < 12 else "Gallery", "Room from": "Arcade", "Room to": f"Studio {index + 1}",
             "Type": "single", "Hand": rng.choice(("LHR", "RHR", "LH", "RH")), "Label": "none", "Stair": "n", "Egress": rng.choice(("exit", "no")),
             "Accessible route": "y", "Int/Ext": "ext" if index % 6 == 0 else "int", "Lowest temperature": -15 if index % 6 == 0 else None, "Ops/day": rng.choice((25, 40, 80)),
-            "Frame": "alum", "Stop (in)": "1/2", "Size": rng.choice(WIDTHS), "Thickness (in)": "1 3/4", "Material": "AL", "Construction": "stile and rail" if wide else "narrow stile",
+            "Frame": "alum", "Stop (in)": "3/8", "Size": rng.choice(WIDTHS), "Thickness (in)": "1 3/4", "Material": "AL", "Construction": "stile and rail" if wide else "narrow stile",
             "Stile (in)": "5" if wide else "2 1/8",
             **mortise(rng, **{"Function": "deadlock", "B/S": "2 3/4" if wide else "1 1/8", "Case height": "5 7/8", "Case depth": "4 1/4" if wide else "1 7/8",
                               "Trim outside": 0, "Trim inside": 0, "Top of case above cylinder": "1 1/2", "Cam": "straight", "TT": "y"}),
@@ -167,7 +171,7 @@ def annexe(rng):
             row["B/S"] = "31/32"
         # Two leaves of the gallery stood open against a wall: nobody saw their thumb turn.
         turn = ("thumb turn", "inside", row["B/S"], row["Cyl AFF"], "1 3/8", "1 3/8", "1", "keep")
-        pull = ("pull", "key", "2", "42", "1 1/4", "9", "2 1/2", "keep")
+        pull = ("pull", "key", "3 1/2" if wide else "1 1/16", "32", "1", "9", "2 1/2", "keep")
         yield [row, *items(mark, pull, *([] if index in (14, 17) else [turn]))]
     for index in range(16):
         mark = f"E{index + 1}"
@@ -207,7 +211,7 @@ def store(rng):
         row = {
             "Mark": mark, "Bldg": STORE, "Floor": "Quay", "Room from": "Slip", "Room to": f"Bay {index + 1}", "Type": "SGL", "Hand": rng.choice(("RH", "LH")), "Label": "none",
             "Stair": "n", "Egress": "no", "Accessible route": "n", "Int/Ext": "int", "Ops/day": 10, "Frame": rng.choice(("WD", "HM")), "Stop (in)": "5/8", "Size": rng.choice(NARROW),
-            "Thickness (in)": rng.choice(("1 3/8", "1-3/8\"", "35 mm")), "Material": "solid core", "Construction": "flush", "Lock type": "rim", "Function": "storeroom", "B/S": "2 3/8",
+            "Thickness (in)": rng.choice(("1 3/8", "1-3/8\"", "35 mm")) if index % 4 == 3 else "1 3/4", "Material": "solid core", "Construction": "flush", "Lock type": "rim", "Function": "storeroom", "B/S": "2 3/8",
             "Cyl AFF": "44", "Trim outside": "1/8", "Case height": "3 1/2", "Case depth": "3", "Case thickness": "7/8", "Top of case above cylinder": "1 1/2",
             "Cam": "flat" if index % 3 else "cross",
         }  # fmt: skip

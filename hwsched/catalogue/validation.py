@@ -11,6 +11,7 @@ from typing import Final
 
 from hwsched.attributes import Attribute, Value, accepted_by, show_value, within_limits
 from hwsched.catalogue.kind import PartKind
+from hwsched.catalogue.traits.screw_places import read_places
 
 ORDERED: Final[tuple[tuple[str, str], ...]] = (
     ("leaf_low_mm", "leaf_high_mm"),
@@ -77,6 +78,12 @@ def problems_of(attributes: Mapping[str, Value], kind: PartKind) -> list[PartPro
         elif value is not None:
             sound[name] = value
     found += _lone(attributes, declared)
+    places = sound.get("screw_places")
+    if isinstance(places, str):
+        try:
+            read_places(places)
+        except ValueError as error:
+            found.append(PartProblem("screw_places", str(error), "places in mm, such as 6, 6; 64, 6"))
     found += _disordered(sound, declared)
     return found
 

@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from typing import Final
 
+from hwsched.fitting.bolts import GATE_BOLTS, lock_bolts
 from hwsched.fitting.candidate import (
     Judged,
     by_hand,
@@ -16,7 +17,6 @@ from hwsched.fitting.candidate import (
     priced,
     rank_of,
 )
-from hwsched.fitting.fastening import GATE_BOLTS, lock_bolts
 from hwsched.fitting.locks import chosen_by_hand, lock_slot, shape_of
 from hwsched.fitting.power import power_slot, undecided
 from hwsched.fitting.sundries import lock_holes, with_sundries
@@ -214,7 +214,15 @@ def _settled(given: OpeningInput, search: _Search) -> Fit:
     refused = [(slot, each) for slot, each in search.stopped if each.refusals]
     # By number where all else is equal, so that the same opening always names the same miss.
     _, nearest = min(
-        refused, key=lambda entry: (_FARTHEST[entry[0]], *entry[1].miss(), numbers_in(entry[1].fit)), default=("", None)
+        refused,
+        # What was refused before it had a place says less of the opening than what was refused there.
+        key=lambda entry: (
+            _FARTHEST[entry[0]],
+            entry[1].fit.placement is None,
+            *entry[1].miss(),
+            numbers_in(entry[1].fit),
+        ),
+        default=("", None),
     )
     miss = _worst(nearest.refusals) if nearest is not None else None
     return Fit("does-not-fit", refused=every, nearest_miss=miss)

@@ -1,19 +1,21 @@
-"""What holds a unit or a lock: screws for the leaf's material, pads on glass, bolts of a gate lock; their pilots."""
+"""What holds a unit: screws for the leaf's material, pads on glass; their pilots. What holds a lock stands in `bolts`."""
 
 from collections.abc import Iterable
 from dataclasses import replace
 from math import inf
 from typing import Final
 
-from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, LENGTH_MM, MOUNTING, SCREW_SIZE, SCREWS, SIZE
-from hwsched.fitting.candidate import cheapest, fit_part, judged, offered, with_parts
-from hwsched.rules import RULES, limits_of, rule_named
-from hwsched.rules.practice import clearance_hole_mm, distance_mm, lock_fasteners, screw_pilot_mm
-from hwsched.rules.reading import SKINNED, entry, leaf_name, leafless, lock_item, lock_leaf, lock_part, unit_part
+from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, LENGTH_MM, SCREW_SIZE, SCREWS, SIZE
+from hwsched.fitting.candidate import by_hand, cheapest, fit_part, offered, worth
+from hwsched.rules import judge, limits_of, rule_named
+from hwsched.rules.practice import distance_mm, screw_pilot_mm
+from hwsched.rules.reading import SKINNED, entry, leafless, lock_leaf, unit_part
+from hwsched.rules.screws import places_given
 from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part
 
 _SCREW_LENGTH: Final = rule_named("screw-length")
-GATE_BOLTS: Final = RULES[[rule.id for rule in RULES].index("gate-bolts")]
+_OF_SCREWS: Final = (_SCREW_LENGTH, rule_named("screw-clear"))
+"""What the length of a screw can mend."""
 
 _THROUGH = ("through-bolt", "machine-screw")
 """Forms that are meant to pass the leaf."""
@@ -40,75 +42,52 @@ def fastening(given: OpeningInput, unit: Part) -> list[FitPart]:
     short = [p for p in right if p.text_of(FORM) in _THROUGH or (p.number_of(LENGTH_MM) or 0.0) <= most]
     # Too long a screw is named all the same where there is no other: the rule on screw length then says by how much.
     screw = cheapest(given, short or right)
-    if screw is None:
-        return []
-    reason = f"the unit takes {count:g} screws {size}; the leaf is {material.replace('-', ' ')}"
-    return [fit_part(given, "fastener", screw, reason, count)]
+    return [] if screw is None else [_as_fastener(given, unit, screw, count)]
 
 
-def lock_bolts(given: OpeningInput, fit: Fit) -> list[FitPart]:
-    """Return the fasteners that the lock wants besides its own: those that hold it, cheapest first.
+def fastened(given: OpeningInput, placed: Fit) -> Fit:
+    """Choose the screws of a unit again where its place is known: the longest that end before what is in the leaf.
 
-    Where none does, the one that comes nearest: a rule then says what it lacks.
+    Where none does, the shortest stays, so that the rules say by how much it is too long.
     """
-    part, leaf = lock_part(given, fit), lock_leaf(given)
-    if part is None or leaf is None:
-        return []
-    found = []
-    for wanted in lock_fasteners(part.kind, part.text_of(MOUNTING) or ""):
-        stock = [
-            each
-            for each in given.catalogue.of_kind("fastener")
-            if each.text_of(FORM) == wanted.form
-            and each.text_of(LEAF_MATERIAL) == leaf.material
-            and not each.superseded_by
-        ]
-        tried = [(_against(given, fit, each), each) for each in stock]
-        least = min((miss for miss, _ in tried), default=None)
-        bolt = cheapest(given, [each for miss, each in tried if miss == least])
-        if bolt is not None:
-            found.append(fit_part(given, "fastener", bolt, wanted.reason, wanted.quantity))
-    return found
+    unit, here = unit_part(given, placed), next((part for part in placed.parts if part.role == "fastener"), None)
+    if unit is None or here is None or by_hand(given, "fastener") or placed.placement is None:
+        return placed
+    material = leaf.material if (leaf := lock_leaf(given)) is not None else None
+    size = unit.text_of(SCREW_SIZE)
+    stock = [
+        part
+        for part in offered(given, "fastener", "fastener")
+        if part.text_of(LEAF_MATERIAL) == material and part.text_of(SIZE) == size and part.text_of(FORM) != "adhesive"
+    ]
+    if not size or not stock:
+        return placed
+    # Longer holds better, and among screws of one length the price decides.
+    stock.sort(key=lambda part: (-(part.number_of(LENGTH_MM) or 0.0), worth(part, given.exchange), part.number))
+    tried = [_with_fastener(given, placed, unit, screw) for screw in stock]
+    best = next((each for each in tried if _holds(given, each)), None)
+    return best if best is not None else tried[-1]
 
 
-def _against(given: OpeningInput, fit: Fit, bolt: Part) -> tuple[int, int, float]:
-    """Tell how much speaks against a bolt: rules that refuse it, facts that it lacks, and by how much it is short."""
-    alone = replace(fit, parts=tuple(part for part in fit.parts if part.role != "fastener"))
-    found = judged(
-        given,
-        with_parts(alone, fit_part(given, "fastener", bolt, "")),
-        "lock",
-        bolt.number,
-        "fastener",
-        rules=(GATE_BOLTS,),
+def _holds(given: OpeningInput, fit: Fit) -> bool:
+    off = given.settings.rules_off
+    return not any(
+        any(True for _ in judge(rule, given, fit, settings=given.settings)) for rule in _OF_SCREWS if rule.id not in off
     )
-    short = max((refusal.values.get("short_mm", inf) for refusal in found.refusals), default=0.0)
-    return len(found.refusals), len(found.needs), short
 
 
-def bolt_holes(given: OpeningInput, fit: Fit) -> Iterable[Hole]:
-    """Yield the holes of the bolts that hold a gate lock, through the gate; the lock's case is their template."""
-    part, lock, leaf = lock_part(given, fit), lock_item(given), lock_leaf(given)
-    if part is None or lock is None or leaf is None or lock.backset_mm is None or lock.cylinder_height_mm is None:
-        return
-    for bolt in lock_bolts(given, fit):
-        held = given.catalogue.get(bolt.part)
-        diameter = clearance_hole_mm(held.text_of(SIZE) or "") if held is not None else None
-        if diameter is None or held is None:
-            continue
-        yield Hole(
-            f"holes for the lock's bolts {held.text_of(SIZE)}, through its case",
-            leaf_name(leaf),
-            "key",
-            lock.backset_mm,
-            lock.cylinder_height_mm,
-            diameter,
-            tool="twist-drill",
-            jig="the lock's case as template",
-            count=int(bolt.quantity),
-            purpose="bolt",
-            by_template=True,
-        )
+def _with_fastener(given: OpeningInput, placed: Fit, unit: Part, screw: Part) -> Fit:
+    count = unit.number_of(SCREWS) or 0.0
+    parts = (_as_fastener(given, unit, screw, count) if p.role == "fastener" else p for p in placed.parts)
+    return replace(placed, parts=tuple(parts))
+
+
+def _as_fastener(given: OpeningInput, unit: Part, screw: Part, count: float) -> FitPart:
+    leaf = lock_leaf(given)
+    material = (leaf.material if leaf is not None else None) or ""
+    where = "" if places_given(unit) or count < 2 else "; taken to stand 6 mm inside the plate's corners"
+    reason = f"the unit takes {count:g} screws {screw.text_of(SIZE)}{where}; the leaf is {material.replace('-', ' ')}"
+    return fit_part(given, "fastener", screw, reason, count)
 
 
 def pilots(given: OpeningInput, fit: Fit, order: int) -> Iterable[Hole]:

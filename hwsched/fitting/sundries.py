@@ -14,8 +14,9 @@ from hwsched.attributes.of_parts import (
 )
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bored_prep import PrepFound, PrepWork, bored_prep
+from hwsched.fitting.bolts import bolt_holes, lock_bolts
 from hwsched.fitting.candidate import cheapest, chosen_by, fit_part, offered, with_parts
-from hwsched.fitting.fastening import bolt_holes, lock_bolts, pilots
+from hwsched.fitting.fastening import pilots
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.practice import consumables, credentials, distance_mm
 from hwsched.rules.preparation import wanted_prep

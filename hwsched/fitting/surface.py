@@ -25,6 +25,7 @@ from hwsched.fitting.keepouts import surroundings
 from hwsched.fitting.lead import with_lead
 from hwsched.fitting.ways import Way, holes_of, run_points, ways
 from hwsched.rules import limits_of, rule_named
+from hwsched.rules.bodies import slot_of
 from hwsched.rules.cavity import Cavity
 from hwsched.rules.housing import window_of
 from hwsched.rules.reading import leaf_name, stile_mm
@@ -141,8 +142,10 @@ def _question(
     lowered = tuple(KeepOut(k.name, _lowered(k.rect, low), k.clearance_mm) for k in keepouts)
     margin = limits_of(_PLATE_WITHIN_LEAF, given.settings)["edge_margin_mm"]
     asks = []
-    for group in _grouped(ways(given, bare, leaf, at, FACE), housing.window):
-        window = _window(group[0], housing)
+    found = [
+        (way, _window(way, housing, _cover(given, bare, way, leaf, at))) for way in ways(given, bare, leaf, at, FACE)
+    ]
+    for window, group in _grouped(found):
         ask = PlacementInput(
             leaf_width_mm=leaf.width_mm,
             leaf_height_mm=span[1] - low,
@@ -163,18 +166,40 @@ def _question(
     return _Question(given, bare, unit, leaf, at, housing, low, tuple(asks))
 
 
-def _grouped(found: tuple[Way, ...], window: Rect) -> list[tuple[Way, ...]]:
-    """Put the ways together whose plate is equally free; the trade fixes it above the hole in a narrow stile."""
-    fixed = [way for way in found if way.plate_above_mm is not None and window.y0 <= -way.plate_above_mm <= window.y1]
-    free = tuple(way for way in found if way not in fixed)
-    return ([free] if free else []) + [(way,) for way in fixed]
+def _grouped(found: list[tuple[Way, Rect | None]]) -> list[tuple[Rect, tuple[Way, ...]]]:
+    """Put the ways together that leave the plate equally free; those that no place of it would cover are left out."""
+    groups: dict[Rect, list[Way]] = {}
+    for way, window in found:
+        if window is not None:
+            groups.setdefault(window, []).append(way)
+    return [(window, tuple(group)) for window, group in groups.items()]
 
 
-def _window(way: Way, housing: Housing) -> Rect:
+def _window(way: Way, housing: Housing, cover: Rect) -> Rect | None:
+    """Return where on the plate a way's hole may be: within its window, and all of what is cut within the housing."""
     window = housing.window
-    if way.plate_above_mm is None or not window.y0 <= -way.plate_above_mm <= window.y1:
+    x0, x1 = max(window.x0, housing.left - cover.x0), min(window.x1, housing.right - cover.x1)
+    y0, y1 = max(window.y0, housing.down - cover.y0), min(window.y1, housing.up - cover.y1)
+    # The trade fixes the plate above the hole in a narrow stile.
+    if way.plate_above_mm is not None and y0 <= -way.plate_above_mm <= y1:
+        y0 = y1 = -way.plate_above_mm
+    if x0 > x1 or y0 > y1:
+        # Nowhere is it covered: the rule says by how much, at the place where least sticks out.
         return window
-    return Rect(window.x0, -way.plate_above_mm, window.x1, -way.plate_above_mm)
+    return Rect(x0, y0, x1, y1)
+
+
+def _cover(given: OpeningInput, bare: Fit, way: Way, leaf: Leaf, at: Cavity) -> Rect:
+    """Return what a way's holes take from the face round the access hole, wherever that comes to lie."""
+    x0 = y0 = x1 = y1 = 0.0
+    for spot in dict.fromkeys(((way.hole.x0, way.hole.y0), (way.hole.x1, way.hole.y1))):
+        # The last hole on the face is the access hole; what lies behind the lock's own case that covers.
+        for hole in holes_of(given, bare, way, leaf, at, spot):
+            if hole.face == FACE and hole.from_depth_mm == 0 and (hole.x_mm, hole.y_mm) == spot:
+                cut = slot_of(hole)
+                x0, x1 = min(x0, cut.x0 - spot[0]), max(x1, cut.x1 - spot[0])
+                y0, y1 = min(y0, cut.y0 - spot[1]), max(y1, cut.y1 - spot[1])
+    return Rect(x0, y0, x1, y1)
 
 
 def _lowered(rect: Rect, by: float) -> Rect:
@@ -218,7 +243,7 @@ def _built(
     holes = holes_of(given, question.bare, way, leaf, at, spot)
     base = replace(question.bare, placement=where, holes=holes)
     try:
-        points = run_points(way, leaf, at, spot, holes)
+        points = run_points(given, way, leaf, at, spot, holes)
     except InputError:
         # A bore that cannot be followed is refused by the rules of holes; a straight line keeps the drawing and the
         # length near the truth.

@@ -20,7 +20,7 @@ from hwsched.fitting.candidate import (
     rank_of,
     with_parts,
 )
-from hwsched.fitting.fastening import fastening
+from hwsched.fitting.fastening import fastened, fastening
 from hwsched.fitting.in_edge import pockets
 from hwsched.fitting.surface import places
 from hwsched.fitting.ways import ORDER
@@ -84,7 +84,8 @@ def _of_unit(given: OpeningInput, base: Fit, unit: Part) -> tuple[Judged | None,
     if not first.good and not chosen:
         return None, [first]
     refused: list[Judged] = []
-    for partial, said in _placed(given, bare, unit):
+    for placed, said in _placed(given, bare, unit):
+        partial = fastened(given, placed)
         found = judged(given, partial, "unit", unit.number, "unit", said)
         if found.good and found.fit.placement is not None:
             # Places come best first: the first that nothing speaks against is the best.

@@ -4,13 +4,15 @@ What ways there are follows from `rules.cavity`; distances are practice. Where t
 """
 
 from dataclasses import dataclass, replace
-from math import atan, cos, degrees, radians, tan
+from itertools import pairwise
+from math import atan, cos, degrees, dist, radians, sin, tan
 from typing import Final, Literal
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bore import Box, LeafSize, bore
 from hwsched.calc.opening.channel import ChannelInput, channel
 from hwsched.calc.opening.placement import Rect
+from hwsched.rules.bodies import drill_angle_deg
 from hwsched.rules.bores import as_bore
 from hwsched.rules.cavity import Cavity, existing_hole_top, way_kinds
 from hwsched.rules.footprints import footprints
@@ -42,7 +44,7 @@ class Way:
     drilled: int
     """Holes that it costs."""
     plate_above_mm: float | None = None
-    """Lower edge of the plate above the hole where the trade fixes it; None where the plate is free."""
+    """Lower edge of the plate above the hole's centre where the trade fixes it, negative: below; None: it is free."""
 
     @property
     def cost(self) -> float:
@@ -95,12 +97,30 @@ def _hollow(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity) -> list[Way]:
         low = max(low, practice)
         high = low if leaf.construction == "narrow-stile" else low + room
         if leaf.construction == "narrow-stile":
-            above_edge = distance_mm("plate-above-hole")
-    through = 2 * inside if at_gate else inside
-    above = Way(ABOVE, "hollow", Rect(at.x, low, at.x, high), low - at.y + through, 1 + own, above_edge)
+            # Counted from the top of the hole that is there, so that the plate covers the new one (common practice).
+            above_edge = top + distance_mm("plate-above-hole") - low
     down = at.bottom - off
-    below = Way(BELOW, "hollow", Rect(at.x, down - room, at.x, down), at.y - down + through, 1 + own)
+
+    def lead(y: float) -> float:
+        if at_gate:
+            return abs(y - at.y) + 2 * inside
+        return sum(dist(a, b) for a, b in pairwise(_round_case(given, leaf, at, (at.x, y))))
+
+    above = Way(ABOVE, "hollow", Rect(at.x, low, at.x, high), lead(low), 1 + own, above_edge)
+    below = Way(BELOW, "hollow", Rect(at.x, down - room, at.x, down), lead(down), 1 + own)
     return [above, below]
+
+
+def _round_case(given: OpeningInput, leaf: Leaf, at: Cavity, hole: tuple[float, float]) -> list[Point]:
+    """Return the lead's way inside a hollow leaf: out of the case on its key side, past its end, out by the hole."""
+    start: Point = (at.x, at.y, at.lead_z)
+    out: Point = (hole[0], hole[1], 0.0)
+    if (lock := lock_item(given)) is None or lock.lock_form not in ("mortise", "euro-profile"):
+        return [start, (hole[0], hole[1], at.lead_z), out]
+    # The case fills the leaf behind the cylinder and is no way for a lead (common practice).
+    beside = min(at.box.high[2], leaf.thickness_mm or at.box.high[2])
+    end = at.top if hole[1] > at.y else at.bottom
+    return [start, (at.x, at.y, beside), (at.x, end, beside), out]
 
 
 def _channel(at: Cavity) -> list[Way]:
@@ -147,15 +167,19 @@ def _surface(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity, face: str) -
     ]
 
 
-def run_points(way: Way, leaf: Leaf, at: Cavity, hole: tuple[float, float], holes: tuple[Hole, ...]) -> list[Point]:
+def run_points(
+    given: OpeningInput, way: Way, leaf: Leaf, at: Cavity, hole: tuple[float, float], holes: tuple[Hole, ...]
+) -> list[Point]:
     """Return the lead's way from the part to the access hole, without the stretch behind the plate."""
     x, y = hole
     start: Point = (at.x, at.y, at.lead_z)
     if way.kind == "square":
         return [start, (x, y, 0.0)]
     if way.kind == "hollow":
-        inside = (leaf.thickness_mm or 0.0) / 2 if at.lead_z == 0.0 else at.lead_z
-        return [start, (at.x, at.y, inside), (x, y, inside), (x, y, 0.0)]
+        if at.lead_z == 0.0:
+            middle = (leaf.thickness_mm or 0.0) / 2
+            return [start, (at.x, at.y, middle), (x, y, middle), (x, y, 0.0)]
+        return _round_case(given, leaf, at, hole)
     if way.kind == "surface":
         edge = _nearest(way.hole, at)
         return [start, (edge[0], edge[1], at.lead_z), (edge[0], edge[1], 0.0), (x, y, 0.0)]
@@ -236,7 +260,7 @@ def _slanted_hole(access: Hole, way: Way, leaf: Leaf, at: Cavity) -> Hole:
     aside = degrees(atan((at.x - access.x_mm) / deep)) if deep > 0 else 0.0
     long = (deep**2 + drop**2 + (at.x - access.x_mm) ** 2) ** 0.5
     diameter = distance_mm("bored-diameter")
-    return replace(
+    slanted = replace(
         access,
         name="lead's hole into the cross bore",
         diameter_mm=diameter,
@@ -247,6 +271,8 @@ def _slanted_hole(access: Hole, way: Way, leaf: Leaf, at: Cavity) -> Hole:
         edge_deg=round(-aside, 4),
         tool="twist-drill",
     )
+    long_in_face = diameter / 2 / sin(radians(drill_angle_deg(slanted)))
+    return replace(slanted, slot_mm=round(long_in_face if up else -long_in_face, 3))
 
 
 def _channel_holes(access: Hole, way: Way, leaf: Leaf, at: Cavity, size: LeadHole) -> tuple[Hole, ...]:
@@ -266,7 +292,10 @@ def _channel_holes(access: Hole, way: Way, leaf: Leaf, at: Cavity, size: LeadHol
         tool="twist-drill",
         order=2,
     )
-    return replace(access, depth_mm=square), slanted
+    # As the bit comes down to its angle it cuts a slot out of the face: its axis leaves the leaf that far off, and its
+    # section in the face is longer than the bit is wide.
+    reach = square / tan(radians(angle)) + diameter / 2 / sin(radians(angle))
+    return replace(access, depth_mm=square, slot_mm=round(reach if down else -reach, 3)), slanted
 
 
 def _channel_angle(access: Hole, leaf: Leaf, at: Cavity, square: float, diameter: float) -> float:

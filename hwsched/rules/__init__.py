@@ -56,6 +56,9 @@ from hwsched.rules.lock_and_cylinder.euro_projection import RULE as EURO_PROJECT
 from hwsched.rules.lock_and_cylinder.gate_bolts import RULE as GATE_BOLTS
 from hwsched.rules.lock_and_cylinder.gate_mounting import RULE as GATE_MOUNTING
 from hwsched.rules.lock_and_cylinder.gate_stile import RULE as GATE_STILE
+from hwsched.rules.lock_and_cylinder.head_clear import RULE as HEAD_CLEAR
+from hwsched.rules.lock_and_cylinder.head_clear_of_stop import RULE as HEAD_CLEAR_OF_STOP
+from hwsched.rules.lock_and_cylinder.head_on_leaf import RULE as HEAD_ON_LEAF
 from hwsched.rules.lock_and_cylinder.lock_function import RULE as LOCK_FUNCTION
 from hwsched.rules.lock_and_cylinder.lock_weather import RULE as LOCK_WEATHER
 from hwsched.rules.lock_and_cylinder.reader_in_leaf import RULE as READER_IN_LEAF
@@ -92,13 +95,20 @@ from hwsched.rules.cable.way_for_lead import RULE as WAY_FOR_LEAD
 
 # holes
 from hwsched.rules.holes.bore_enters import RULE as BORE_ENTERS
+from hwsched.rules.holes.bore_in_stile import RULE as BORE_IN_STILE
 from hwsched.rules.holes.bore_wall import RULE as BORE_WALL
+from hwsched.rules.holes.drill_stands import RULE as DRILL_STANDS
+from hwsched.rules.holes.hole_clear import RULE as HOLE_CLEAR
 from hwsched.rules.holes.hole_clear_of_glass import RULE as HOLE_CLEAR_OF_GLASS
 from hwsched.rules.holes.hole_clear_of_lock import RULE as HOLE_CLEAR_OF_LOCK
+from hwsched.rules.holes.hole_covered import RULE as HOLE_COVERED
 from hwsched.rules.holes.hole_edge_distance import RULE as HOLE_EDGE_DISTANCE
 from hwsched.rules.holes.no_hole_in_glass import RULE as NO_HOLE_IN_GLASS
 from hwsched.rules.holes.pocket_length import RULE as POCKET_LENGTH
 from hwsched.rules.holes.pocket_walls import RULE as POCKET_WALLS
+from hwsched.rules.holes.screw_beside_hole import RULE as SCREW_BESIDE_HOLE
+from hwsched.rules.holes.screw_clear import RULE as SCREW_CLEAR
+from hwsched.rules.holes.screw_in_leaf import RULE as SCREW_IN_LEAF
 from hwsched.rules.holes.screw_length import RULE as SCREW_LENGTH
 
 # fire door

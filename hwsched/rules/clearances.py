@@ -12,8 +12,8 @@ from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 
-TOUCH_MM: Final = 1e-6
-"""Distances short by less than this are kept."""
+TOUCH_MM: Final = 0.05
+"""The measuring tolerance: distances short by no more than this are kept. Nobody measures a door nearer than that."""
 ON_FACE: Final = ("inside", "key")
 
 

@@ -33,6 +33,8 @@ _ELSEWHERE: Final = {"hinge": "edge", "strike": "frame", "electric-strike": "fra
 _DESCRIBES_TRIM: Final = ("trim", "lever", "thumb-turn", "exit-device")
 """Items that show what stands round the lock on a face when the lock's own footprint was not taken."""
 _DESCRIBES_TURN: Final = ("trim", "thumb-turn")
+_SHOWS_TRIM: Final = ("trim", "exit-device")
+"""Items that show how far the lock's trim reaches: a lever or turn stands on it, and tells nothing of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -194,7 +196,7 @@ def _surveyed_trim(lock: Item, face: str, others: list[Footprint]) -> Footprint 
         if lock.thumb_turn:
             return Footprint("thumb-turn", "thumb turn", None, missing(lock))
     # What was surveyed by itself is not asked for a second time as the lock's own trim.
-    if any(o.kind in _DESCRIBES_TRIM for o in others):
+    if any(o.kind in _SHOWS_TRIM for o in others):
         return None
     side = "trim_inside_mm" if face == "inside" else "trim_key_mm"
     trim = getattr(lock, side)

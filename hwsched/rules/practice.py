@@ -87,6 +87,13 @@ def clearance_hole_mm(size: str) -> float | None:
 
 
 @cache
+def screw_diameter_mm(size: str) -> float:
+    """Return the diameter over the thread of a screw [mm]; of a size that the table has not, the thickest's."""
+    found = {row["size"]: float(row["diameter_mm"]) for row in rows("screw_diameters")}
+    return found.get(size, max(found.values()))
+
+
+@cache
 def consumables(leaf_material: str) -> tuple[Wanted, ...]:
     """Return what may go with an opening whose leaf is of that material."""
     return tuple(

@@ -163,6 +163,9 @@ class Hole:
     """Where it begins below its face: a channel starts at the bottom of its square bore."""
     by_template: bool = False
     """True: taken from the part as template; x and y are the centre of the part's plate, not of the hole."""
+    slot_mm: float = 0.0
+    """How far along its face, from its centre, the slot reaches that a bit makes as it is tilted in the hole: up
+    positive; 0: no slot."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,10 @@ from sqlalchemy import event, select
 from hwsched.model.project import open_project
 from hwsched.model.state_memory import StateMemory
 from hwsched.model.tables import HARDWARE_SET, OPENING_TABLE, OWN_FIELD, PROJECT
-from tests.model.backends import change
+
+
+def change(project):
+    return project.change("test", "Change", "ann")
 
 
 class Counting:

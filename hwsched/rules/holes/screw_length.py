@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 
-from hwsched.attributes.of_parts import FORM, LENGTH_MM
+from hwsched.attributes.of_parts import FORM, LENGTH_MM, SCREW_SEAT_MM
 from hwsched.rules.clearances import TOUCH_MM
-from hwsched.rules.reading import SOLID, entry, leafless, lock_leaf, unit_part
+from hwsched.rules.reading import entry, leafless, lock_leaf, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
@@ -12,8 +12,8 @@ from hwsched.values import Fit, OpeningInput
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     leaf, unit = lock_leaf(given), unit_part(given, fit)
-    # Behind a sheet there is room: a long screw ends in the hollow and not in the other face.
-    if leaf is None or leafless(given) or leaf.material not in SOLID or leaf.thickness_mm is None:
+    # Through a hollow leaf too: a long screw comes out of the far sheet.
+    if leaf is None or leafless(given) or leaf.thickness_mm is None:
         return
     if unit is None or unit.kind == "edge-unit":  # its screws go into the edge
         return
@@ -25,7 +25,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         if long is None:
             yield unknown((f"part {part.number}.length_mm",), part.number)
             continue
-        most = leaf.thickness_mm - limits["left_mm"]
+        most = leaf.thickness_mm - limits["left_mm"] + (unit.number_of(SCREW_SEAT_MM) or 0.0)
         if long > most + TOUCH_MM:
             yield Verdict(
                 f"The screw of {length(given, long)} comes through a leaf of {length(given, leaf.thickness_mm)}; "

@@ -1,0 +1,408 @@
+"""The solid model of an opening as it will stand: every body of the lock's leaf in one frame of coordinates.
+
+x from the lock edge, y up from the finished floor, z from the inside face (0) to the key face; all mm. Here belongs
+what stands where. Which bodies must be apart, and by how much, stands in `clashes`.
+"""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+from math import atan, degrees, inf, radians, tan
+from typing import Final, Literal
+
+from hwsched.attributes.of_parts import (
+    CROSS_BORE_MM,
+    DEPTH_MM,
+    EDGE_BORE_MM,
+    FACE_HEIGHT_MM,
+    FACE_WIDTH_MM,
+    FORM,
+    HEAD_DIAMETER_MM,
+    HOLE_MM,
+    LENGTH_MM,
+    OUTER_DIAMETER_MM,
+    SCREW_SEAT_MM,
+    SIZE,
+    THREAD_DIAMETER_MM,
+    TRIM_DIAMETER_MM,
+)
+from hwsched.calc.opening.bore import Box, Rod, Vector
+from hwsched.calc.opening.placement import Rect
+from hwsched.calc.opening.solid import Solid
+from hwsched.rules.bores import as_rod
+from hwsched.rules.clearances import ON_FACE
+from hwsched.rules.footprints import face_of, footprints, rectangle, stop_bands
+from hwsched.rules.housing import housing_rect
+from hwsched.rules.practice import distance_mm, screw_diameter_mm
+from hwsched.rules.reading import (
+    beside_here,
+    entry,
+    in_role,
+    leaf_name,
+    leaf_span_mm,
+    lock_item,
+    lock_leaf,
+    lock_part,
+    on_leaf,
+    other_locks,
+    remains,
+    stile_mm,
+    unit_part,
+)
+from hwsched.rules.screws import screw_places
+from hwsched.values import Fit, Hole, Item, Leaf, OpeningInput, Part
+
+Kind = Literal[
+    "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "stop", "beyond-stile", "beyond-leaf",
+    "screw", "lead-hole", "new-bore", "pocket", "head", "plate",
+]  # fmt: skip
+EXISTING: Final[tuple[Kind, ...]] = (
+    "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "stop", "beyond-stile", "beyond-leaf",
+)  # fmt: skip
+"""What stands there already, the leaf's own limits included."""
+NEW: Final[tuple[Kind, ...]] = ("screw", "lead-hole", "new-bore", "pocket", "head", "plate")
+"""What comes in: a screw, a hole or channel for the lead, a bore for the lock, an in-edge unit's pocket, a head, collar
+or rose on a face, a unit's plate."""
+
+_FAR: Final = 10_000.0
+"""Beyond every leaf [mm]."""
+_PROUD: Final = 50.0
+"""Depth of what stands on a face: faces are compared as planes, so that it only has to be there [mm]."""
+_TURNED: Final = ("thumb-turn", "lever")
+"""Kinds of item with a spindle from the face into the lock."""
+_MEANT_THROUGH: Final = ("through-bolt", "machine-screw")
+"""Forms of fastener that pass the leaf."""
+
+
+@dataclass(frozen=True, slots=True)
+class Body:
+    """One solid of the opening."""
+
+    kind: Kind
+    name: str
+    """As findings name it."""
+    solid: Solid
+    about: str = ""
+    """Part or hole that it is."""
+    face: str = ""
+    """For what stands on a face, or starts in it: inside, key, lock-edge."""
+    item: str = ""
+    """For an existing item: its kind."""
+    needs: tuple[str, ...] = ()
+    """Facts that are missing to know its size: then it is the greatest that it can be."""
+    surely: Solid | None = None
+    """Where facts are missing: what of it is there in any case; None: perhaps nothing."""
+
+
+def existing_bodies(given: OpeningInput, fit: Fit) -> tuple[Body, ...]:
+    """Return what stands in and on the lock's leaf before the new parts come, without what is taken away.
+
+    Parameters
+    ----------
+    given, fit : OpeningInput, Fit
+        The fit gives the new lock, whose bores count where they are larger.
+
+    Returns
+    -------
+    tuple of Body
+        In the order of the survey, the lock first; empty for an opening without a leaf or of unknown thickness.
+    """
+    leaf = lock_leaf(given)
+    if leaf is None or leaf.thickness_mm is None:
+        return ()
+    thick = leaf.thickness_mm
+    return (
+        *_of_lock(given, fit, thick),
+        *_of_other_locks(given, leaf, thick),
+        *_of_items(given, leaf, thick),
+        *_on_faces(given, fit, leaf, thick),
+        *_limits(given, leaf, thick),
+    )
+
+
+def new_bodies(given: OpeningInput, fit: Fit) -> tuple[Body, ...]:
+    """Return what the fit brings: screws, holes, pocket, heads and plate; empty as above."""
+    leaf = lock_leaf(given)
+    if leaf is None or leaf.thickness_mm is None:
+        return ()
+    thick = leaf.thickness_mm
+    return (*screws_of(given, fit, thick), *_holes(fit, leaf, thick), *_heads(given, fit, thick), *_plate(given, fit))
+
+
+# --- what is there ------------------------------------------------------------------------------------------------
+
+
+def _of_lock(given: OpeningInput, fit: Fit, thick: float) -> Iterator[Body]:
+    lock, part = lock_item(given), lock_part(given, fit)
+    if lock is None or lock.backset_mm is None or lock.cylinder_height_mm is None:
+        return
+    x, y = lock.backset_mm, lock.cylinder_height_mm
+    form = lock.lock_form
+    if form in ("mortise", "euro-profile"):
+        yield _case(lock, thick, "the lock's case")
+    elif form == "bored":
+        sizes = [lock.cross_bore_mm, part.number_of(CROSS_BORE_MM) if part is not None else None]
+        edges = [lock.edge_bore_mm, part.number_of(EDGE_BORE_MM) if part is not None else None]
+        yield from _bores(x, y, thick, sizes, edges)
+    elif form == "rim":
+        yield Body("bore", "the cylinder's hole", _through(x, y, thick, distance_mm("cylinder-hole")))
+    elif form == "cabinet" and part is not None and (wide := part.number_of(THREAD_DIAMETER_MM)) is not None:
+        yield Body("bore", "the cabinet lock's hole", _through(x, y, thick, wide))
+    elif form == "reader" and part is not None and (wide := part.number_of(HOLE_MM)) is not None:
+        deep = min(part.number_of(DEPTH_MM) or thick, thick)
+        yield Body("bore", "the reader's hole", Rod((x, y, thick - deep), (x, y, thick), wide))
+
+
+def _case(lock: Item, thick: float, name: str, kind: Kind = "case") -> Body:
+    """Return a lock's case; what is not measured counts as large as it can be, and what is surely there is told too."""
+    x, y = lock.backset_mm or 0.0, lock.cylinder_height_mm or 0.0
+    middle = thick / 2 + (lock.case_offset_mm or 0.0)
+    hole = distance_mm("cylinder-hole") / 2
+    above, high, deep, wide = lock.case_above_mm, lock.case_height_mm, lock.case_depth_mm, lock.case_width_mm
+    far = distance_mm("case-at-most")
+    facts = {"case_above_mm": above, "case_height_mm": high, "case_depth_mm": deep, "case_width_mm": wide}
+    needs = tuple(f"existing_item.{fact}" for fact, value in facts.items() if value is None)
+    # The case is there at least round the cylinder; where it ends nobody measured.
+    top, most_top = (above, above) if above is not None else (hole, far)
+    down, most_down = (high - top, high - top) if high is not None and above is not None else (hole, far)
+    back, most_back = (deep, deep) if deep is not None else (x + hole, x + far)
+    half, most_half = (wide / 2, wide / 2) if wide is not None else (hole / 2, thick / 2)
+    large = Box((0.0, y - most_down, middle - most_half), (most_back, y + most_top, middle + most_half))
+    small = Box((0.0, y - down, middle - half), (back, y + top, middle + half))
+    return Body(kind, name, large, needs=needs, surely=small)
+
+
+def _bores(
+    x: float, y: float, thick: float, cross: Iterable[float | None], edge: Iterable[float | None]
+) -> Iterator[Body]:
+    across = max((size for size in cross if size is not None), default=None)
+    along = max((size for size in edge if size is not None), default=None)
+    if across is not None:
+        yield Body("bore", "the lock's cross bore", _through(x, y, thick, across))
+    if along is not None:
+        yield Body("bore", "the lock's edge bore", Rod((0.0, y, thick / 2), (x, y, thick / 2), along))
+
+
+def _through(x: float, y: float, thick: float, diameter: float) -> Rod:
+    return Rod((x, y, 0.0), (x, y, thick), diameter)
+
+
+def _of_other_locks(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
+    for lock in other_locks(given):
+        if not on_leaf(lock, leaf) or lock.backset_mm is None or lock.cylinder_height_mm is None:
+            continue
+        name = f"the {(lock.kind or 'lock').replace('-', ' ')}'s body"
+        if lock.lock_form in ("mortise", "euro-profile"):
+            yield _case(lock, thick, name, "other-lock")
+        elif lock.lock_form == "bored":
+            for body in _bores(
+                lock.backset_mm, lock.cylinder_height_mm, thick, [lock.cross_bore_mm], [lock.edge_bore_mm]
+            ):
+                yield replace(body, kind="other-lock", name=name)
+        elif lock.lock_form == "rim":
+            wide = distance_mm("cylinder-hole")
+            yield Body("other-lock", name, _through(lock.backset_mm, lock.cylinder_height_mm, thick, wide))
+    for each in beside_here(given):
+        for hole in each.fit.holes if each.fit is not None else ():
+            solid = solid_of(hole, thick) if not hole.by_template and hole.leaf == leaf_name(leaf) else None
+            if solid is not None:
+                yield Body("other-lock", f"the {hole.name} of the {each.point.name}", solid)
+
+
+def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
+    lock = lock_item(given)
+    for item in given.items:
+        if item is lock or item.id in given.point.others or not remains(item) or not on_leaf(item, leaf):
+            continue
+        rect = rectangle(item)
+        if rect is None or item.kind is None:
+            continue
+        x, y = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
+        name = f"the {item.kind.replace('-', ' ')}"
+        if item.kind in ("lite", "louvre"):
+            yield Body("glass", name, Box((rect.x0, rect.y0, 0.0), (rect.x1, rect.y1, thick)), item=item.kind)
+        elif item.kind in _TURNED:
+            yield _spindle(item, lock, rect, thick)
+        elif item.kind == "viewer":
+            yield Body("spindle", name, _through(x, y, thick, min(rect.x1 - rect.x0, rect.y1 - rect.y0)), item="viewer")
+        elif item.kind == "deadbolt":
+            bore = item.cross_bore_mm or distance_mm("deadbolt-bore")
+            yield Body("bolt", "the deadbolt's cross bore", _through(x, y, thick, bore), item="deadbolt")
+            edge = item.edge_bore_mm or distance_mm("deadbolt-edge-bore")
+            yield Body(
+                "bolt", "the deadbolt's edge bore", Rod((0.0, y, thick / 2), (x, y, thick / 2), edge), item="deadbolt"
+            )
+        elif item.kind == "flush-bolt":
+            deep, half = distance_mm("flush-bolt-deep"), distance_mm("flush-bolt-wide") / 2
+            box = Box((0.0, rect.y0, thick / 2 - half), (deep, rect.y1, thick / 2 + half))
+            yield Body("bolt", name, box, item="flush-bolt")
+
+
+def _spindle(item: Item, lock: Item | None, rect: Rect, thick: float) -> Body:
+    """Return the hole in which a turn's or lever's spindle runs, from its face to the leaf's middle."""
+    x, y = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
+    # A lever's handle reaches to one side of its rose: the spindle stands on the lock's backset line.
+    if (
+        item.kind == "lever"
+        and lock is not None
+        and lock.backset_mm is not None
+        and rect.x0 < lock.backset_mm < rect.x1
+    ):
+        x = lock.backset_mm
+    ends = {"inside": (0.0, thick / 2), "key": (thick / 2, thick)}.get(face_of(item), (0.0, thick))
+    wide = distance_mm("turn-hole" if item.kind == "thumb-turn" else "spindle-hole")
+    name = f"the {(item.kind or '').replace('-', ' ')}'s spindle"
+    return Body("spindle", name, Rod((x, y, ends[0]), (x, y, ends[1]), wide), item=item.kind or "")
+
+
+def _on_faces(given: OpeningInput, fit: Fit, leaf: Leaf, thick: float) -> Iterator[Body]:
+    for face in ON_FACE:
+        for found in footprints(given, fit, face):
+            # The lock's own trim is what heads and collars stand on.
+            if found.rect is not None and (found.kind != "lock" or found.other):
+                yield Body("on-face", f"the {found.name}", _slab(found.rect, face, thick), face=face, item=found.kind)
+        for band in stop_bands(given, leaf, face)[0]:
+            yield Body("stop", "the band that the frame's stop hides", _slab(band, face, thick), face=face)
+
+
+def _slab(rect: Rect, face: str, thick: float) -> Box:
+    low, high = (-_PROUD, 0.0) if face == "inside" else (thick, thick + _PROUD)
+    return Box((rect.x0, rect.y0, low), (rect.x1, rect.y1, high))
+
+
+def _limits(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
+    """Yield what lies beyond the leaf's edges, and beyond its lock stile."""
+    low, high = -_FAR, _FAR
+    yield Body("beyond-leaf", "the lock edge", Box((low, low, low), (0.0, high, high)))
+    has_stile, stile = stile_mm(leaf)
+    if has_stile and stile is not None:
+        yield Body("beyond-stile", "the stile's inner edge", Box((stile, low, low), (high, high, high)))
+    if leaf.width_mm is not None:
+        yield Body("beyond-leaf", "the hinge edge", Box((leaf.width_mm, low, low), (high, high, high)))
+    span = leaf_span_mm(given, leaf)
+    if span is not None:
+        yield Body("beyond-leaf", "the leaf's lower edge", Box((low, low, low), (high, span[0], high)))
+        yield Body("beyond-leaf", "the leaf's top", Box((low, span[1], low), (high, high, high)))
+
+
+# --- what comes in ------------------------------------------------------------------------------------------------
+
+
+def screws_of(given: OpeningInput, fit: Fit, thick: float) -> tuple[Body, ...]:
+    """Return the unit's screws as they stand in the leaf; none while part, place or length is unknown."""
+    unit, place = unit_part(given, fit), fit.placement
+    if unit is None or place is None or place.face not in ON_FACE:
+        return ()
+    for fit_part in fit.parts:
+        screw = entry(given, fit_part) if fit_part.role == "fastener" else None
+        if screw is None or screw.text_of(SIZE) in (None, "") or screw.text_of(FORM) == "adhesive":
+            continue
+        deep = depth_of(screw, unit, thick)
+        if deep is None:
+            return ()
+        spots = screw_places(unit, place.width_mm, place.height_mm)
+        wide = screw_diameter_mm(screw.text_of(SIZE) or "")
+        ends = (0.0, deep) if place.face == "inside" else (thick, thick - deep)
+        return tuple(
+            Body(
+                "screw",
+                "a screw of the unit",
+                Rod((place.x_mm + x, place.y_mm + y, ends[0]), (place.x_mm + x, place.y_mm + y, ends[1]), wide),
+                about=screw.number,
+                face=place.face,
+            )
+            for x, y in spots
+        )
+    return ()
+
+
+def depth_of(screw: Part, unit: Part, thick: float) -> float | None:
+    """Return how deep a screw goes into the leaf [mm]; None while its length is unknown."""
+    if screw.text_of(FORM) in _MEANT_THROUGH:
+        return thick
+    long = screw.number_of(LENGTH_MM)
+    # How thick the plate is under the heads is seldom told: not told, nothing is taken off.
+    return None if long is None else max(long - (unit.number_of(SCREW_SEAT_MM) or 0.0), 0.0)
+
+
+def solid_of(hole: Hole, thick: float) -> Solid | None:
+    """Return what a hole takes from the leaf; None for one by template: it stands where its part does."""
+    if hole.by_template or hole.face not in (*ON_FACE, "lock-edge"):
+        return None
+    if hole.face in ON_FACE:
+        return as_rod(hole, thick)
+    deep = hole.depth_mm or 0.0
+    if hole.width_mm is not None and hole.height_mm is not None:
+        half_wide, half_high = hole.width_mm / 2, hole.height_mm / 2
+        return Box(
+            (0.0, hole.y_mm - half_high, hole.x_mm - half_wide), (deep, hole.y_mm + half_high, hole.x_mm + half_wide)
+        )
+    return Rod((0.0, hole.y_mm, hole.x_mm), (deep, hole.y_mm, hole.x_mm), hole.diameter_mm)
+
+
+def slot_of(hole: Hole) -> Rect:
+    """Return what a hole takes from the face that it starts in, the slot of a tilted bit included."""
+    half = hole.diameter_mm / 2
+    if hole.up_deg or hole.edge_deg:
+        # Slanted from the face on: there its section is longer than it is wide, on both sides of its centre.
+        half = abs(hole.slot_mm) or half
+        return Rect(hole.x_mm - half, hole.y_mm - half, hole.x_mm + half, hole.y_mm + half)
+    up, down = max(hole.slot_mm, half), max(-hole.slot_mm, half)
+    return Rect(hole.x_mm - half, hole.y_mm - down, hole.x_mm + half, hole.y_mm + up)
+
+
+def _holes(fit: Fit, leaf: Leaf, thick: float) -> Iterator[Body]:
+    for hole in fit.holes:
+        solid = solid_of(hole, thick) if hole.leaf == leaf_name(leaf) else None
+        if solid is None:
+            continue
+        kind: Kind = "pocket" if hole.purpose == "pocket" else "new-bore"
+        if hole.purpose in ("cable", "channel"):
+            kind = "lead-hole"
+        yield Body(kind, f"the {hole.name}", solid, about=hole.name, face=hole.face)
+
+
+def _heads(given: OpeningInput, fit: Fit, thick: float) -> Iterator[Body]:
+    """Yield what the new lock shows on the faces: head with collar, rose, reader."""
+    lock, part = lock_item(given), lock_part(given, fit)
+    if lock is None or part is None or lock.backset_mm is None or lock.cylinder_height_mm is None:
+        return
+    x, y = lock.backset_mm, lock.cylinder_height_mm
+    if part.kind == "bored-lever-lock":
+        rose = part.number_of(TRIM_DIAMETER_MM)
+        if rose is not None:
+            yield Body("head", "the lock's rose", Rod((x, y, -_PROUD), (x, y, 0.0), rose), part.number, "inside")
+            yield Body("head", "the lock's rose", Rod((x, y, thick), (x, y, thick + _PROUD), rose), part.number, "key")
+        return
+    if part.kind == "fixed-reader":
+        wide, high = part.number_of(FACE_WIDTH_MM), part.number_of(FACE_HEIGHT_MM)
+        if wide is not None and high is not None:
+            face = Rect(x - wide / 2, y - high / 2, x + wide / 2, y + high / 2)
+            yield Body("head", "the reader's face", _slab(face, "key", thick), part.number, "key")
+        return
+    collar = in_role(given, fit, "collar")
+    sizes = [part.number_of(HEAD_DIAMETER_MM), collar.number_of(OUTER_DIAMETER_MM) if collar is not None else None]
+    widest = max((size for size in sizes if size is not None), default=None)
+    if widest is not None and part.kind in ("mortise-cylinder", "rim-cylinder"):
+        name = "the cylinder's collar" if collar is not None and sizes[1] == widest else "the cylinder's head"
+        end: Vector = (x, y, thick + _PROUD)
+        yield Body("head", name, Rod((x, y, thick), end, widest), part.number, "key")
+
+
+def _plate(given: OpeningInput, fit: Fit) -> Iterator[Body]:
+    unit, place, leaf = unit_part(given, fit), fit.placement, lock_leaf(given)
+    if unit is None or place is None or leaf is None or leaf.thickness_mm is None or place.face not in ON_FACE:
+        return
+    rect = housing_rect(place, unit)
+    yield Body("plate", "the unit", _slab(rect, place.face, leaf.thickness_mm), unit.number, place.face)
+
+
+def drill_angle_deg(hole: Hole) -> float:
+    """Return the angle between a hole's axis and the face in which it starts [deg]; 90 square to it.
+
+    Examples
+    --------
+    >>> drill_angle_deg(Hole("channel", "single", "inside", 70, 1000, 9.5, depth_mm=50, up_deg=-80))
+    10.0
+    """
+    across = tan(radians(hole.edge_deg)) ** 2 + tan(radians(hole.up_deg)) ** 2 if abs(hole.up_deg) < 90 else inf
+    return round(90.0 - degrees(atan(across**0.5)), 9)

@@ -1,0 +1,69 @@
+"""Rule: the unit covers all that is cut out of its face for the lead."""
+
+from collections.abc import Iterable
+
+from hwsched.calc.opening.placement import Rect
+from hwsched.rules.bodies import slot_of
+from hwsched.rules.clearances import ON_FACE, TOUCH_MM
+from hwsched.rules.footprints import footprints
+from hwsched.rules.housing import housing_rect
+from hwsched.rules.reading import unit_part
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import length
+from hwsched.values import Fit, OpeningInput
+
+
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    unit, place = unit_part(given, fit), fit.placement
+    if unit is None or place is None or place.face not in ON_FACE or unit.kind != "surface-unit":
+        return
+    housing = housing_rect(place, unit)
+    margin = limits["margin_mm"]
+    for hole in fit.holes:
+        if hole.face != place.face or hole.purpose not in ("cable", "channel") or hole.by_template:
+            continue
+        # A channel begins at the bottom of its square hole, and leaves nothing on the face but that hole's slot.
+        if hole.from_depth_mm > 0:
+            continue
+        cut = slot_of(hole)
+        covers = [
+            housing,
+            *(each.rect for each in footprints(given, fit, place.face) if each.kind == "lock" and each.rect),
+        ]
+        out = min(_out(cut, cover) for cover in covers)
+        if out > TOUCH_MM - margin:
+            what = "slot of the tilted bit" if hole.slot_mm else "rim"
+            yield Verdict(
+                f"The {hole.name} is not covered: its {what} stands {length(given, out + margin)} too far out from "
+                "under the unit.",
+                values={"short_mm": out + margin},
+                about=hole.name,
+            )
+
+
+def _out(cut: Rect, cover: Rect) -> float:
+    """Return how far a cut reaches out from under a cover; negative: by how much it is covered more than just so."""
+    return max(cover.x0 - cut.x0, cut.x1 - cover.x1, cover.y0 - cut.y0, cut.y1 - cover.y1)
+
+
+RULE = Rule(
+    id="hole-covered",
+    title="Unit covers what is cut for the lead",
+    discipline="holes",
+    severity="error",
+    basis="geometry; common practice",
+    cure="Move the unit over the hole, take a larger one, or another way for the lead.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit(
+            "margin_mm",
+            0.0,
+            "By how much the unit must reach past a hole's rim or a slot's end.",
+            "common practice: what is covered is not seen",
+            unit="mm",
+            low=0.0,
+            high=50.0,
+        ),
+    ),
+)

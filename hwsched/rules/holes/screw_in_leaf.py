@@ -1,0 +1,34 @@
+"""Rule: screws stand in the leaf."""
+
+from collections.abc import Iterable
+
+from hwsched.rules.clashes import clashes
+from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.values import Fit, OpeningInput
+
+
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    return clashes(given, fit, RULE.id, limits["wall_mm"])
+
+
+RULE = Rule(
+    id="screw-in-leaf",
+    title="Screws stand in the leaf",
+    discipline="holes",
+    severity="error",
+    basis="geometry; common practice",
+    cure="Take another place for the unit, a narrower one, or one with other screw places.",
+    judge=_judge,
+    slot="unit",
+    limits=(
+        Limit(
+            "wall_mm",
+            1.5875,
+            "Least material between a screw and an edge or lite.",
+            "from memory, unverified, 1/16 in",
+            unit="mm",
+            low=0.0,
+            high=50.0,
+        ),
+    ),
+)

@@ -1,4 +1,4 @@
-"""What holds a unit: screws for the leaf's material, pads on glass; their pilots. What holds a lock stands in `bolts`."""
+"""What holds a unit: screws for the leaf's material, pads on glass, and their pilots. Of a lock: `bolts`."""
 
 from collections.abc import Iterable
 from dataclasses import replace

@@ -59,6 +59,12 @@ _ROLES: dict[str, Role] = {
     "gate-lock": "lock",
     "fixed-reader": "reader",
 }
+_OF_STACK: Final = frozenset(
+    rule_named(name).id
+    for name in ("cylinder-flush", "collar-bore", "cam-match", "tail-reach", "head-clear", "head-clear-of-stop",
+                 "head-on-leaf")
+)  # fmt: skip
+"""Rules that ask what goes with a cylinder, and not the cylinder alone."""
 _MOST_RINGS = 3
 """Rings on one cylinder; our own."""
 _MOST_STACKS = 60
@@ -125,6 +131,9 @@ def _best(given: OpeningInput, part: Part, role: Role) -> Judged:
         if each.good:
             return each
         found.append(each)
+        # What no collar, ring, cam or tailpiece mends refuses the part whatever is tried besides.
+        if any(refusal.rule not in _OF_STACK for refusal in each.refusals):
+            break
     return min(found, key=lambda each: (bool(each.refusals), each.miss()))
 
 

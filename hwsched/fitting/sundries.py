@@ -34,7 +34,10 @@ def with_sundries(given: OpeningInput, base: Fit) -> Fit:
     """Add to a chosen chain what mounts, seals, opens and drills it, and what a person added."""
     leaf = lock_leaf(given)
     material = leaf.material if leaf is not None and leaf.material else ""
-    holes = [*base.holes, *lock_holes(given, base), *bolt_holes(given, base)]
+    own, part = lock_holes(given, base), lock_part(given, base)
+    # The jig for a bored lock's lead stands on the holes of its through-bolts: they come first.
+    first = own if part is not None and part.kind == "bored-lever-lock" else []
+    holes = [*first, *base.holes, *([] if first else own), *bolt_holes(given, base)]
     # Pilots last: the unit is their template, and it is held up once its lead hole is drilled.
     holes += pilots(given, base, 0)
     numbered = tuple(replace(hole, order=i) for i, hole in enumerate(holes, start=1))

@@ -45,6 +45,7 @@ from hwsched.rules.survey.lock_within_leaf import RULE as LOCK_WITHIN_LEAF
 from hwsched.rules.survey.moved_item import RULE as MOVED_ITEM
 
 # lock and cylinder
+from hwsched.rules.lock_and_cylinder.bored_lead import RULE as BORED_LEAD
 from hwsched.rules.lock_and_cylinder.bored_preparation import RULE as BORED_PREPARATION
 from hwsched.rules.lock_and_cylinder.cabinet_grip import RULE as CABINET_GRIP
 from hwsched.rules.lock_and_cylinder.cam_match import RULE as CAM_MATCH

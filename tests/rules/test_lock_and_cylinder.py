@@ -1,10 +1,12 @@
 """Rules of lock and cylinder."""
 
+from dataclasses import replace
+
 import pytest
 
 from hwsched.values import Stack
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import catalogue, fit, fp, given, leaf, lock, opening, part
+from tests.rules.scenario import catalogue, fit, fp, given, hole, leaf, lock, opening, part
 
 
 def rim(**facts):
@@ -21,6 +23,12 @@ BORED = fit(lock_number="BORED", role="lock", stack=None)
 
 STEEL = leaf(material="steel-gate")
 BOLTED = fit(fp("fastener", "M8", 4), lock_number="GATE", role="lock")
+
+
+def leaning(up, edge, order=2, bolts=1, diameter=5 / 16 * 25.4, **more):
+    lead = hole(9.525, up_deg=-up, edge_deg=-edge, order=order)
+    bolt = hole(diameter, "bolt", name="through-bolt holes", count=2, order=bolts, **more)
+    return replace(BORED, holes=(lead, bolt))
 
 
 def bolted(**changed):
@@ -110,6 +118,15 @@ ROWS = [
     boundary("bored-preparation", given(lk=lock("bored", backset_mm=69.85 + 25.4 / 16)), BORED),
     boundary("bored-preparation", given(lf=leaf(thickness_mm=34.925), lk=lock("bored")), BORED),
     unknown("bored-preparation", given(lk=lock("bored", edge_bore_mm=None)), BORED, "existing_item.edge_bore_mm"),
+    # 45 degrees, 15 within 2 toward the edge, bolt holes 5/16 in, square and first (common practice; SDI 111-24).
+    passes("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0)),
+    speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 9.28), is_deg=9.28, off_deg=5.72, severity="error"),
+    speaks("bored-lead", given(lk=lock("bored")), leaning(48.0, 15.0), is_deg=48.0, off_deg=3.0),
+    speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, order=1, bolts=2), order=1),
+    speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, up_deg=5.0), up_deg=5.0),
+    speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, diameter=9.0), wanted_mm=7.9375),
+    boundary("bored-lead", given(lk=lock("bored")), leaning(43.0, 17.0)),
+    boundary("bored-lead", given(lk=lock("bored")), leaning(0.0, 0.0)),
     passes("cabinet-grip", given(lf=leaf(thickness_mm=19.05), lk=lock("cabinet")), fit(lock_number="CAB", role="lock")),
     speaks(
         "cabinet-grip",

@@ -231,7 +231,7 @@ def store(rng):
             "Stair": "n", "Egress": "panic hardware", "Accessible route": "y", "Int/Ext": "ext" if index > 2 else "int", "Lowest temperature": -18 if index > 2 else None, "Ops/day": 60, "Frame": "HM",
             "Stop (in)": "5/8", "Size": "3-0 x 7-0", "Thickness (in)": "1 3/4", "Material": "HM", "Construction": "flush", "Lock type": "rim device", "Function": "exit device", "B/S": "2 3/4",
             "Cyl AFF": "40", "Trim outside": "1/8", "Trim inside": 0, "Case height": "8", "Case depth": "3", "Case thickness": "2", "Top of case above cylinder": "2 1/2", "Cam": "flat",
-        }, *items(mark, ("exit device", "inside", "17", "40", "32", "3 1/4", "3", "keep"), CLOSER)]  # fmt: skip
+        }, *items(mark, ("exit device", "inside", "17", "38 1/2", "32", "8", "3", "keep"), CLOSER)]  # fmt: skip
     for index in range(4):
         yield [{
             "Mark": f"GATE {index + 1}", "Bldg": STORE, "Floor": "Yard", "Room from": "Lane", "Room to": "Yard", "Type": "gate", "Hand": "LHR", "Label": "none", "Stair": "n", "Egress": "no",

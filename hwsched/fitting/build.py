@@ -24,7 +24,7 @@ from hwsched.fitting.units import UnitSlot, kept, unit_slot
 from hwsched.fitting.ways import ORDER
 from hwsched.rules import RULES, rule_named
 from hwsched.rules.impossible_facts import without_impossible
-from hwsched.rules.reading import LOCK_ROLES, in_role, lock_form, unit_in_lock
+from hwsched.rules.reading import LOCK_ROLES, SURVEY, in_role, lock_form, unit_in_lock
 from hwsched.rules.rule import Slot
 from hwsched.values import Fit, OpeningInput, Refusal, Role, RunnerUp
 from hwsched.values.facts_read import FactsRead
@@ -38,6 +38,11 @@ _FARTHEST: dict[Slot, int] = {"power": 0, "unit": 1, "lock": 2, "whole": 3}
 _MAIN_ROLES = (*LOCK_ROLES, "unit", "lead-extension", "battery", "supply")
 
 
+_OF_SURVEY = tuple(
+    rule for rule in RULES
+    if rule.id in ("case-within-stile", "lite-clear-of-lock", "lock-converted", "one-place", "stile-told")
+)  # fmt: skip
+"""What of the survey must be right before anything is fitted to it."""
 _OF_BORES = tuple(rule for rule in RULES if rule.slot != "whole" and rule.discipline in ("fire-door", "holes"))
 
 
@@ -79,11 +84,26 @@ def fit_with_facts(given: OpeningInput) -> tuple[Fit, FactsRead]:
 
 
 def _built(given: OpeningInput) -> Fit:
+    if (wrong := _contradicted(given)) is not None:
+        return wrong
     # The existing lock decides the cylinder or lock that replaces it (common practice): without its form nothing can
     # be chosen, only guessed.
     if lock_form(given) is None and not chosen_by_hand(given):
         return Fit("to-measure", needs=needs_of(("existing_item.lock_form",), "lock"))
     return _settled(given, _searched(given, every=False))
+
+
+def _contradicted(given: OpeningInput) -> Fit | None:
+    """Return what is wrong with the survey itself, before anything is fitted to it; None where nothing is.
+
+    What a person chose is fitted all the same, and the rules speak when the whole is checked.
+    """
+    if chosen_by_hand(given):
+        return None
+    found = judged(given, Fit("to-measure"), "lock", SURVEY, "lock", rules=_OF_SURVEY)
+    if found.refusals:
+        return Fit("does-not-fit", refused=found.refusals, nearest_miss=_worst(found.refusals))
+    return Fit("to-measure", needs=needs_of(found.needs, "lock")) if found.needs else None
 
 
 def alternatives(given: OpeningInput) -> tuple[Fit, ...]:
@@ -101,7 +121,7 @@ def alternatives(given: OpeningInput) -> tuple[Fit, ...]:
         what `fit` takes.
     """
     given = without_impossible(given)
-    if lock_form(given) is None and not chosen_by_hand(given):
+    if _contradicted(given) is not None or (lock_form(given) is None and not chosen_by_hand(given)):
         return ()
     search = _searched(given, every=True)
     if search.needs:

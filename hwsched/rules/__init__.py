@@ -34,6 +34,7 @@ from hwsched.values.record import Record
 # survey
 from hwsched.rules.survey.case_offset_taken import RULE as CASE_OFFSET_TAKEN
 from hwsched.rules.survey.case_within_leaf import RULE as CASE_WITHIN_LEAF
+from hwsched.rules.survey.case_within_stile import RULE as CASE_WITHIN_STILE
 from hwsched.rules.survey.fact_in_range import RULE as FACT_IN_RANGE
 from hwsched.rules.survey.items_apart import RULE as ITEMS_APART
 from hwsched.rules.survey.items_on_leaf import RULE as ITEMS_ON_LEAF
@@ -41,8 +42,12 @@ from hwsched.rules.survey.known_before_drill import RULE as KNOWN_BEFORE_DRILL
 from hwsched.rules.survey.known_before_issue import RULE as KNOWN_BEFORE_ISSUE
 from hwsched.rules.survey.known_before_order import RULE as KNOWN_BEFORE_ORDER
 from hwsched.rules.survey.leaf_count import RULE as LEAF_COUNT
+from hwsched.rules.survey.lite_clear_of_lock import RULE as LITE_CLEAR_OF_LOCK
+from hwsched.rules.survey.lock_converted import RULE as LOCK_CONVERTED
 from hwsched.rules.survey.lock_within_leaf import RULE as LOCK_WITHIN_LEAF
 from hwsched.rules.survey.moved_item import RULE as MOVED_ITEM
+from hwsched.rules.survey.one_place import RULE as ONE_PLACE
+from hwsched.rules.survey.stile_told import RULE as STILE_TOLD
 
 # lock and cylinder
 from hwsched.rules.lock_and_cylinder.bored_lead import RULE as BORED_LEAD

@@ -16,6 +16,8 @@ from hwsched.values.lock_points import on_leaf as on_leaf
 LEAFLESS: Final = ("lift", "turnstile")
 """Forms of opening that have a reader and no leaf."""
 LOCK_ROLES: Final = ("cylinder", "lock", "reader")
+SURVEY: Final = "survey"
+"""Named in place of a part where the survey contradicts itself, and nothing is fitted."""
 UNIT_KINDS: Final = ("surface-unit", "edge-unit")
 KIND_OF_FORM: Final = {
     "mortise": "mortise-cylinder",
@@ -57,6 +59,15 @@ def lock_leaf(given: OpeningInput) -> Leaf | None:
         if item is not None and item.leaf is not None:
             return next((leaf for leaf in given.leaves if on_leaf(item, leaf)), None)
     return points.active_leaf(given.leaves)
+
+
+def removed_lock(given: OpeningInput) -> Item | None:
+    """Return the lock of the leaf that is said to come off, where the survey shows no other; else None."""
+    if lock_item(given) is not None or given.point.others:
+        return None
+    leaf = points.active_leaf(given.leaves)
+    locks = (item for item in given.items if points.is_lock(item) and item.disposition == "remove")
+    return next((item for item in locks if leaf is None or on_leaf(item, leaf)), None)
 
 
 def leaf_hand(given: OpeningInput) -> str | None:

@@ -10,13 +10,14 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Final
 
+from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import label_of, length
 from hwsched.values import OpeningInput
 
 EQUAL_MM: Final = 1e-3
 """Lengths closer than this are equal: sums of inches in millimetres miss by less, and nothing is made as exactly."""
-MEASURE_MM: Final = 0.05
+MEASURE_MM: Final = TOUCH_MM
 """What a survey in tenths of a millimetre cannot tell [mm]: a fit that owes less to it ranks as any other."""
 _SIXTY_FOURTH_MM: Final = 25.4 / 64
 _FINEST: Final = 3

@@ -202,11 +202,12 @@ def test_rim_cuts_its_tailpiece_and_leads_above_its_case():
 
 
 def test_an_exit_device_pushes_the_unit_above_it():
-    device = item("exit-device", 430.0, 1000.0, 800.0, 80.0)
+    # Its footprint covers the case, which reaches from 894.45 to 1044.45.
+    device = item("exit-device", 430.0, 969.45, 800.0, 150.0)
     given = door(opening(egress="panic"), HM, lock("rim", function="exit"), [device])
     found = fit(given)
     assert found.status == "fits"
-    assert found.placement.y_mm == pytest.approx(1040 + 12.7)
+    assert found.placement.y_mm == pytest.approx(1044.45 + 12.7)
     assert not errors(given, found)
 
 

@@ -241,6 +241,16 @@ def sundries():
         if form == "through-bolt":
             attributes["head"] = "carriage" if text.startswith("Carriage") else "hexagon"
         parts.append(part(number, "fastener", text, 0.15 if form != "adhesive" else 7.5, supplier=SOUTH, **attributes))
+    for number, form, size, wall, text in (
+        ("FEN-P6", "screw-and-plug", "#6", "masonry", "Screw #6 × 1-1/2 in with plug"),
+        ("FEN-P8", "screw-and-plug", "#8", "masonry", "Screw #8 × 1-1/2 in with plug"),
+        ("FEN-H6", "hollow-wall-anchor", "#6", "hollow", "Anchor for board on studs, screw #6"),
+        ("FEN-H8", "hollow-wall-anchor", "#8", "hollow", "Anchor for board on studs, screw #8"),
+        ("FEN-T6", "machine-screw", "#6", "steel", "Machine screw #6-32 × 5/8 in for a tapped hole"),
+        ("FEN-T8", "machine-screw", "#8", "steel", "Machine screw #8-32 × 5/8 in for a tapped hole"),
+        ("FEN-X6", "wood-screw", "#6", "wood", "Wood screw #6 × 1 in for panelling"),
+    ):
+        parts.append(part(number, "fastener", text, 0.2, supplier=SOUTH, form=form, size=size, wall_build=wall))
     for number, form, diameter, material, text, price in (
         ("FEN-J1", "drilling-jig", None, None, "Drilling jig for the lead's hole", 64.0),
         ("FEN-J2", "drilling-jig", 53.975, None, "Jig for cross bore and edge bore", 118.0),
@@ -254,6 +264,7 @@ def sundries():
         ("FEN-D12", "step-drill", 12.7, "hollow-metal", "Step drill to 1/2 in", 24.0),
         ("FEN-H218", "hole-saw", 53.975, None, "Hole saw 2-1/8 in", 22.0),
         ("FEN-H118", "hole-saw", 28.575, None, "Hole saw 1-1/8 in", 17.0),
+        ("FEN-M2", "mill", None, "aluminium", "Milling jig for pockets in aluminium", 420.0),
         ("FEN-M1", "mortiser", None, "wood", "Mortiser for the edge pocket", 390.0),
     ):
         attributes = {"form": form}
@@ -263,8 +274,11 @@ def sundries():
             attributes["leaf_material"] = material
         parts.append(part(number, "tool", text, price, supplier=SOUTH, **attributes))
     parts += [
-        part("FEN-SL", "consumable", "Sleeve for the lead, 1/2 in", 0.8, supplier=SOUTH, form="sleeve"),
-        part("FEN-GR", "consumable", "Grommet for sheet metal, 1/2 in", 0.4, supplier=SOUTH, form="grommet"),
+        part("FEN-SL", "consumable", "Sleeve for the lead, 1/2 in", 0.8, supplier=SOUTH, form="sleeve", hole_mm=12.7),
+        part("FEN-SL38", "consumable", "Sleeve for the lead, 3/8 in", 0.8, supplier=SOUTH, form="sleeve", hole_mm=9.525),
+        part("FEN-SL34", "consumable", "Sleeve for the lead, 3/4 in", 0.9, supplier=SOUTH, form="sleeve", hole_mm=19.05),
+        part("FEN-GR", "consumable", "Grommet for sheet metal, 1/2 in", 0.4, supplier=SOUTH, form="grommet", hole_mm=12.7),
+        part("FEN-GR34", "consumable", "Grommet for sheet metal, 3/4 in", 0.5, supplier=SOUTH, form="grommet", hole_mm=19.05),
         part("FEN-SE", "consumable", "Weather sealant, cartridge", 8.5, supplier=SOUTH, form="sealant", exposure="exterior"),
         part("FEN-TL", "consumable", "Thread lock, 10 ml", 6.2, supplier=SOUTH, form="thread-lock"),
         part("FEN-LB", "consumable", "Opening label", 0.1, supplier=SOUTH, form="label"),

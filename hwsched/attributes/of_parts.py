@@ -121,6 +121,7 @@ STRANDING: Final = TextName("stranding")
 TAIL_FORM: Final = TextName("tail_form")
 TERMINAL_MINUS: Final = TextName("terminal_minus")
 TERMINAL_PLUS: Final = TextName("terminal_plus")
+WALL_BUILD: Final = TextName("wall_build")
 
 CLASS_2: Final = FlagName("class_2")
 FIRE_LISTED: Final = FlagName("fire_listed")

@@ -51,7 +51,7 @@ def fastened(given: OpeningInput, placed: Fit) -> Fit:
     Where none does, the shortest stays, so that the rules say by how much it is too long.
     """
     unit, here = unit_part(given, placed), next((part for part in placed.parts if part.role == "fastener"), None)
-    if unit is None or here is None or by_hand(given, "fastener") or placed.placement is None:
+    if unit is None or here is None or by_hand(given, "fastener") or placed.placement is None or leafless(given):
         return placed
     material = leaf.material if (leaf := lock_leaf(given)) is not None else None
     size = unit.text_of(SCREW_SIZE)

@@ -79,6 +79,12 @@ ROWS = [
     speaks("cam-match", given(lk=lock(cam_form="clover")), fit(), severity="error"),
     speaks("cam-match", given(), fit(without=("cam",)), about="CYL"),
     speaks("cam-match", given(cat=catalogue(CAM={"fits": "f3"})), fit(), about="CAM"),
+    speaks(
+        "cam-match",
+        given(lk=lock("euro-profile")),
+        fit(fp("cam", "CAM"), lock_number="EURO", stack=Stack("euro-profile", 2.0)),
+        says=2,
+    ),
     unknown("cam-match", given(lk=lock(cam_form=None)), fit(), "existing_item.cam_form"),
     # 1.150 in, 32 threads an inch (trade practice, from memory).
     passes("thread-pitch", given(), fit()),

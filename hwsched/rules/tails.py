@@ -17,6 +17,7 @@ from hwsched.attributes.of_parts import (
 )
 from hwsched.calc.opening.tailpiece import TailpieceResult, tailpiece
 from hwsched.rules.reading import lock_item, lock_leaf, part_fact
+from hwsched.rules.rounding import EQUAL_MM
 from hwsched.values import OpeningInput, Part
 
 
@@ -66,13 +67,18 @@ def tail_size(part: Part, tail: Part | None) -> tuple[float | None, float | None
 
 
 def tail_cut(way: TailWay, long_mm: float, step_mm: float | None, engagement_mm: float) -> TailpieceResult:
-    """Say what is cut off a tailpiece; raises InputError where cylinder and case leave it no room."""
+    """Say what is cut off a tailpiece; raises InputError where the case leaves it no room.
+
+    Whether the cylinder's body ends before its case is another question: it is taken as if it did.
+    """
+    # Less than can be made is no lack of room.
+    room = engagement_mm if 0 < engagement_mm - way.room_mm <= EQUAL_MM else way.room_mm
     return tailpiece(
         way.case_mm,
-        way.back_mm,
+        min(way.back_mm, way.case_mm),
         long_mm,
         engagement_mm,
-        maximum_engagement_mm=way.room_mm,
+        maximum_engagement_mm=room,
         break_off_mm=step_mm,
     )
 

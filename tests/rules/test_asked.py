@@ -1,8 +1,8 @@
 """What rules and fitting ask for can be told: each fact has its column in the survey, each attribute in its kind.
 
 All rules of openings are run over openings of every form with a fit of parts of every kind, with one attribute after
-another left out, with all of them, and with the survey's facts left out; what they then say they need is held against what is
-declared. What is written out in the source of rules and fitting is held against them too.
+another left out, with all of them, and with the facts of the survey left out; what they then say they need is held
+against what is declared. What is written out in the source of rules and fitting is held against it too.
 """
 
 import ast

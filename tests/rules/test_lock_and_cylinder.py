@@ -116,6 +116,9 @@ ROWS = [
         short_mm=0.5,
         severity="error",
     ),
+    # A body of 1 in in a leaf written as 25.3 mm: 0.1 out, and the rounding leaves 0.05 open.
+    speaks("tail-reach", given(lf=leaf(thickness_mm=25.3), lk=lock("rim")), rim(), short_mm=0.1, severity="error"),
+    boundary("tail-reach", given(lf=leaf(thickness_mm=25.4), lk=lock("rim")), rim()),
     # 161 preparation: 2-1/8 cross bore, 2-3/4 backset, 1 edge bore (locksmiths' dictionary); SDI 111-24: 1/16 off.
     passes("bored-preparation", given(lk=lock("bored")), BORED),
     passes("bored-preparation", given(lk=lock("bored", cross_bore_mm=38.1)), BORED),

@@ -40,6 +40,8 @@ def _reach(
             about=part.number,
         )
         return
+    if way.back_mm > way.case_mm + EQUAL_MM:
+        yield by_rounding(given, allowed, way.back_mm - way.case_mm, part.number)
     if way.room_mm < engagement - EQUAL_MM:
         yield Verdict(
             f"The tailpiece must reach {length(given, engagement)} into the case, which is only "

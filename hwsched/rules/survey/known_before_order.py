@@ -10,7 +10,7 @@ from hwsched.values import Fit, OpeningInput
 
 BY_FORM: Final = {
     "mortise": ("trim_key_mm", "cam_form"),
-    "rim": ("trim_key_mm", "cam_form"),
+    "rim": ("trim_key_mm", "case_width_mm", "cam_form"),
     "euro-profile": ("trim_key_mm", "trim_inside_mm", "thumb_turn"),
     "bored": ("backset_mm", "cross_bore_mm", "edge_bore_mm", "function"),
 }

@@ -54,7 +54,7 @@ REQUIRED = {
     "electromagnetic-lock": "supply_v holding_a",
     "electrified-lock": "form supply_v holding_a fail",
     "mounting": "form",
-    "fastener": "form size leaf_material",
+    "fastener": "form size",
     "tool": "form",
     "consumable": "form",
     "credential": "form",

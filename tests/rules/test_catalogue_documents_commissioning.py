@@ -28,6 +28,13 @@ def sleeved(size):
 SLEEVED = fit(fp("consumable", "SL"))
 POCKET = hole(0.0, "pocket", name="pocket for the unit", face="lock-edge", pilot_mm=None)
 ROWS = [
+    speaks("fastener-for-material", given(), fit(fp("fastener", "PLUG", 4)), about="PLUG", severity="error"),
+    unknown(
+        "fastener-for-material",
+        given(cat=catalogue(SCREW={"leaf_material": None})),
+        fit(),
+        "part SCREW.leaf_material",
+    ),
     # Lead's hole 1/2 in in wood (common practice); a sleeve wider than its hole does not go in.
     passes("sleeve-fits", given(cat=sleeved(12.7)), SLEEVED),
     speaks("sleeve-fits", given(cat=sleeved(19.05)), SLEEVED, says=2, short_mm=6.35, about="SL", severity="error"),

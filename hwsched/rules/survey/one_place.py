@@ -111,7 +111,7 @@ RULE = Rule(
             0.5,
             "Share of the smaller footprint from which on two are one place; less is an overlap.",
             "from memory, unverified",
-            unit="share",
+            unit="",
             low=0.0,
             high=1.0,
         ),

@@ -4,7 +4,7 @@ Places are calculated in `calc.placement`; what a unit keeps off stands in `keep
 by the rules of the slot.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from typing import Final
@@ -21,21 +21,26 @@ from hwsched.calc.opening.placement import (
     nearest_clearance,
     place,
 )
-from hwsched.fitting.keepouts import surroundings
+from hwsched.fitting.keepouts import SCREW_BESIDE_HOLE, screw_gap_mm, screw_keepouts, surroundings
 from hwsched.fitting.lead import with_lead
 from hwsched.fitting.ways import Way, holes_of, run_points, ways
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.bodies import slot_of
 from hwsched.rules.cavity import Cavity
 from hwsched.rules.housing import window_of
-from hwsched.rules.reading import leaf_name, stile_mm
+from hwsched.rules.last import last
+from hwsched.rules.reading import leaf_name, lock_part, stile_mm
+from hwsched.rules.screws import Spot, screw_places
 from hwsched.values import Alternative, Fit, HandPlacement, Leaf, OpeningInput, Part, Placement
 
 _PLATE_ON_STILE: Final = rule_named("plate-on-stile")
 _PLATE_WITHIN_LEAF: Final = rule_named("plate-within-leaf")
 
 FACE = "inside"
+_PAST: Final = ((1.0, 0.0), (0.0, 1.0), (0.5**0.5, 0.5**0.5))
+"""Shares of the reach of a round hole by which its centre is past a screw on each axis."""
 _NEIGHBOURS = 6
+_SAME_MM: Final = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,19 +138,24 @@ def _question(
     if housing is None or leaf.width_mm is None:
         return None
     low = span[0]
-    keepouts = [*surroundings(given, bare, leaf, FACE).keepouts]
+    lock = lock_part(given, bare)
+    # Whichever unit it is, the same stands round the same lock, and the same ways lead from it.
+    keepouts = [*last("surroundings", (given, lock), lambda: surroundings(given, bare, leaf, FACE).keepouts)]
     has_stile, stile = stile_mm(leaf)
     if has_stile and stile is not None and stile < leaf.width_mm and _PLATE_ON_STILE.id not in given.settings.rules_off:
         margin = limits_of(_PLATE_ON_STILE, given.settings)["stile_margin_mm"]
         # Beyond the stile stands a lite or a panel, into which no screw may go.
         keepouts.append(KeepOut("edge of the stile", Rect(stile, low, leaf.width_mm, span[1]), margin))
-    lowered = tuple(KeepOut(k.name, _lowered(k.rect, low), k.clearance_mm) for k in keepouts)
+    off = (housing.left, housing.down)
+    keepouts += [replace(each, part=_moved(each.part, off)) for each in screw_keepouts(given, bare, unit)]
+    lowered = tuple(replace(each, rect=_lowered(each.rect, low)) for each in keepouts)
     margin = limits_of(_PLATE_WITHIN_LEAF, given.settings)["edge_margin_mm"]
     asks = []
-    found = [
-        (way, _window(way, housing, _cover(given, bare, way, leaf, at))) for way in ways(given, bare, leaf, at, FACE)
-    ]
-    for window, group in _grouped(found):
+    covered = last("ways", (given, lock, bare.stack), lambda: _covered(given, bare, leaf, at))
+    found = [(way, _window(way, housing, cover), cover) for way, cover in covered]
+    spots = screw_places(unit, *housing.size) if SCREW_BESIDE_HOLE not in given.settings.rules_off else ()
+    beside = screw_gap_mm(given, bare)
+    for window, group in _grouped(found, spots, beside):
         ask = PlacementInput(
             leaf_width_mm=leaf.width_mm,
             leaf_height_mm=span[1] - low,
@@ -166,20 +176,75 @@ def _question(
     return _Question(given, bare, unit, leaf, at, housing, low, tuple(asks))
 
 
-def _grouped(found: list[tuple[Way, Rect | None]]) -> list[tuple[Rect, tuple[Way, ...]]]:
-    """Put the ways together that leave the plate equally free; those that no place of it would cover are left out."""
+def _grouped(
+    found: list[tuple[Way, Rect, Rect]], spots: Sequence[Spot], beside: float
+) -> list[tuple[Rect, tuple[Way, ...]]]:
+    """Put the ways together that leave the plate equally free; of a window with a screw in it, what is beside that."""
     groups: dict[Rect, list[Way]] = {}
-    for way, window in found:
-        if window is not None:
-            groups.setdefault(window, []).append(way)
+    for way, window, cover in found:
+        for part in _beside_screws(window, cover, spots, beside):
+            groups.setdefault(part, []).append(way)
     return [(window, tuple(group)) for window, group in groups.items()]
 
 
-def _window(way: Way, housing: Housing, cover: Rect) -> Rect | None:
-    """Return where on the plate a way's hole may be: within its window, and all of what is cut within the housing."""
+def _beside_screws(window: Rect, cover: Rect, spots: Sequence[Spot], beside: float) -> list[Rect]:
+    """Return the parts of a window in which no screw meets what is cut round the hole; the whole one where none is."""
+    near = [(x, y) for x, y in spots if _strictly_in(window, _grown(cover, (x, y), beside, 1.0, 1.0))]
+    if not near:
+        return [window]
+    if window.y0 == window.y1 and _is_round(cover):
+        # The trade fixes the height of the hole on the plate: then what is free across is told exactly.
+        reach = cover.x1 + beside
+        taken = [(x - half, x + half) for x, y in near for half in [max(reach**2 - (window.y0 - y) ** 2, 0.0) ** 0.5]]
+        return [Rect(a, window.y0, b, window.y1) for a, b in _free(window.x0, window.x1, taken)] or [window]
+    parts = []
+    # Past each screw on one axis, or round a hole's rim between the two.
+    for across, up in _PAST if _is_round(cover) else _PAST[:2]:
+        around = [_grown(cover, spot, beside, across, up) for spot in near]
+        columns = _free(window.x0, window.x1, [(each.x0, each.x1) for each in around if across])
+        rows = _free(window.y0, window.y1, [(each.y0, each.y1) for each in around if up])
+        parts += [Rect(x0, y0, x1, y1) for x0, x1 in columns for y0, y1 in rows]
+    # Where nothing is left the rule says by how much.
+    return list(dict.fromkeys(parts)) or [window]
+
+
+def _is_round(cover: Rect) -> bool:
+    sides = (cover.x1, cover.y1, -cover.x0, -cover.y0)
+    return max(sides) - min(sides) < _SAME_MM
+
+
+def _grown(cover: Rect, spot: Spot, beside: float, across: float, up: float) -> Rect:
+    """Return where the hole's centre would bring what is cut on a screw, by shares of the reach on each axis."""
+    (x, y), (x0, y0, x1, y1) = spot, cover
+    return Rect(x - across * (x1 + beside), y - up * (y1 + beside), x + across * (beside - x0), y + up * (beside - y0))
+
+
+def _strictly_in(a: Rect, b: Rect) -> bool:
+    return a.x0 < b.x1 and a.x1 > b.x0 and a.y0 < b.y1 and a.y1 > b.y0
+
+
+def _free(low: float, high: float, taken: Sequence[tuple[float, float]]) -> list[tuple[float, float]]:
+    """Return what of a stretch lies in none of some open stretches."""
+    found, at = [], low
+    for start, end in sorted(taken):
+        if start >= at:
+            found.append((at, min(start, high)))
+        at = max(at, end)
+    if at <= high:
+        found.append((at, high))
+    return [(a, b) for a, b in found if a <= b]
+
+
+def _moved(rect: Rect | None, by: tuple[float, float]) -> Rect | None:
+    return None if rect is None else Rect(rect.x0 - by[0], rect.y0 - by[1], rect.x1 - by[0], rect.y1 - by[1])
+
+
+def _window(way: Way, housing: Housing, cover: Rect) -> Rect:
+    """Return where on the plate a way's hole may be: within its window, and all of what is cut under the plate."""
     window = housing.window
-    x0, x1 = max(window.x0, housing.left - cover.x0), min(window.x1, housing.right - cover.x1)
-    y0, y1 = max(window.y0, housing.down - cover.y0), min(window.y1, housing.up - cover.y1)
+    wide, high = housing.size
+    x0, x1 = max(window.x0, -cover.x0), min(window.x1, wide - cover.x1)
+    y0, y1 = max(window.y0, -cover.y0), min(window.y1, high - cover.y1)
     # The trade fixes the plate above the hole in a narrow stile.
     if way.plate_above_mm is not None and y0 <= -way.plate_above_mm <= y1:
         y0 = y1 = -way.plate_above_mm
@@ -189,10 +254,18 @@ def _window(way: Way, housing: Housing, cover: Rect) -> Rect | None:
     return Rect(x0, y0, x1, y1)
 
 
+def _covered(given: OpeningInput, bare: Fit, leaf: Leaf, at: Cavity) -> list[tuple[Way, Rect]]:
+    return [(way, _cover(given, bare, way, leaf, at)) for way in ways(given, bare, leaf, at, FACE)]
+
+
 def _cover(given: OpeningInput, bare: Fit, way: Way, leaf: Leaf, at: Cavity) -> Rect:
     """Return what a way's holes take from the face round the access hole, wherever that comes to lie."""
     x0 = y0 = x1 = y1 = 0.0
-    for spot in dict.fromkeys(((way.hole.x0, way.hole.y0), (way.hole.x1, way.hole.y1))):
+    ends = [(way.hole.x0, way.hole.y0)]
+    if way.kind in ("channel", "slanted"):
+        # Their angle, and with it the slot, may follow from the place.
+        ends.append((way.hole.x1, way.hole.y1))
+    for spot in dict.fromkeys(ends):
         # The last hole on the face is the access hole; what lies behind the lock's own case that covers.
         for hole in holes_of(given, bare, way, leaf, at, spot):
             if hole.face == FACE and hole.from_depth_mm == 0 and (hole.x_mm, hole.y_mm) == spot:
@@ -248,7 +321,8 @@ def _built(
         # A bore that cannot be followed is refused by the rules of holes; a straight line keeps the drawing and the
         # length near the truth.
         points = [(at.x, at.y, at.lead_z), (spot[0], spot[1], 0.0)]
-    names = ["", *(_stretch(way, i) for i in range(1, len(points)))]
+    kind = "round the case" if way.kind == "hollow" and len(points) > 4 else way.kind
+    names = ["", *(_stretch(kind, i) for i in range(1, len(points)))]
     end = (x + question.housing.connector[0], y + question.housing.connector[1], 0.0)
     stretches = [*zip(names, points, strict=True), ("behind the plate to the connector", end)]
     return with_lead(given, base, unit, stretches, unit.number_of(SLACK_MM) or 0.0)
@@ -257,14 +331,15 @@ def _built(
 _STRETCHES = {
     "square": ("through the hole opposite the cylinder",),
     "hollow": ("into the leaf", "inside the leaf", "through the access hole"),
+    "round the case": ("out of the case", "along its key side", "over its end", "through the access hole"),
     "channel": ("inside the lock's pocket", "through the channel", "through the access hole"),
     "slanted": ("inside the cross bore", "through the slanted hole"),
     "surface": ("inside the lock", "out of the lock", "along the face"),
 }
 
 
-def _stretch(way: Way, index: int) -> str:
-    names = _STRETCHES[way.kind]
+def _stretch(kind: str, index: int) -> str:
+    names = _STRETCHES[kind]
     return names[min(index, len(names)) - 1]
 
 

@@ -121,9 +121,12 @@ def _round_case(given: OpeningInput, leaf: Leaf, at: Cavity, hole: tuple[float, 
     if (lock := lock_item(given)) is None or lock.lock_form not in ("mortise", "euro-profile"):
         return [start, (hole[0], hole[1], at.lead_z), out]
     # The case fills the leaf behind the cylinder and is no way for a lead (common practice).
-    beside = min(at.box.high[2], leaf.thickness_mm or at.box.high[2])
-    end = at.top if hole[1] > at.y else at.bottom
-    return [start, (at.x, at.y, beside), (at.x, end, beside), out]
+    off = distance_mm("lead-diameter") / 2
+    beside = min(at.box.high[2] + off, leaf.thickness_mm or at.box.high[2])
+    up = hole[1] > at.y
+    end = at.top + off if up else at.bottom - off
+    over = min(at.box.low[2] - off, beside)
+    return [start, (at.x, at.y, beside), (at.x, end, beside), (at.x, end, max(over, 0.0)), out]
 
 
 def _channel(at: Cavity) -> list[Way]:

@@ -5,7 +5,7 @@ what stands where. Which bodies must be apart, and by how much, stands in `clash
 """
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from math import atan, degrees, inf, radians, tan
 from typing import Final, Literal
 
@@ -27,7 +27,7 @@ from hwsched.attributes.of_parts import (
 )
 from hwsched.calc.opening.bore import Box, Rod, Vector
 from hwsched.calc.opening.placement import Rect
-from hwsched.calc.opening.solid import Solid
+from hwsched.calc.opening.solid import Solid, bounds
 from hwsched.rules.bores import as_rod
 from hwsched.rules.clearances import ON_FACE
 from hwsched.rules.footprints import face_of, footprints, rectangle, stop_bands
@@ -91,6 +91,11 @@ class Body:
     """Facts that are missing to know its size: then it is the greatest that it can be."""
     surely: Solid | None = None
     """Where facts are missing: what of it is there in any case; None: perhaps nothing."""
+    reach: Box = field(init=False, compare=False)
+    """The smallest box that holds it."""
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "reach", bounds(self.solid))
 
 
 def existing_bodies(given: OpeningInput, fit: Fit) -> tuple[Body, ...]:
@@ -104,38 +109,41 @@ def existing_bodies(given: OpeningInput, fit: Fit) -> tuple[Body, ...]:
     Returns
     -------
     tuple of Body
-        In the order of the survey, the lock first; empty for an opening without a leaf or of unknown thickness.
+        The lock first; empty for an opening without a leaf or of unknown thickness.
     """
+    return (*lock_bodies(given, fit), *lasting_bodies(given))
+
+
+def new_bodies(given: OpeningInput, fit: Fit) -> tuple[Body, ...]:
+    """Return what the fit brings: screws, holes, pocket, heads and plate; empty as above."""
+    return (*unit_bodies(given, fit), *hole_bodies(given, fit), *head_bodies(given, fit))
+
+
+def lasting_bodies(given: OpeningInput) -> tuple[Body, ...]:
+    """Return what is there whatever lock comes in: other locks, existing items, stop, the leaf's own limits."""
     leaf = lock_leaf(given)
     if leaf is None or leaf.thickness_mm is None:
         return ()
     thick = leaf.thickness_mm
     return (
-        *_of_lock(given, fit, thick),
         *_of_other_locks(given, leaf, thick),
         *_of_items(given, leaf, thick),
-        *_on_faces(given, fit, leaf, thick),
+        *_on_faces(given, leaf, thick),
         *_limits(given, leaf, thick),
     )
-
-
-def new_bodies(given: OpeningInput, fit: Fit) -> tuple[Body, ...]:
-    """Return what the fit brings: screws, holes, pocket, heads and plate; empty as above."""
-    leaf = lock_leaf(given)
-    if leaf is None or leaf.thickness_mm is None:
-        return ()
-    thick = leaf.thickness_mm
-    return (*screws_of(given, fit, thick), *_holes(fit, leaf, thick), *_heads(given, fit, thick), *_plate(given, fit))
 
 
 # --- what is there ------------------------------------------------------------------------------------------------
 
 
-def _of_lock(given: OpeningInput, fit: Fit, thick: float) -> Iterator[Body]:
-    lock, part = lock_item(given), lock_part(given, fit)
+def lock_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
+    """Yield the existing lock's body in the leaf, and its bores as wide as the new lock needs them."""
+    lock, part, leaf = lock_item(given), lock_part(given, fit), lock_leaf(given)
     if lock is None or lock.backset_mm is None or lock.cylinder_height_mm is None:
         return
-    x, y = lock.backset_mm, lock.cylinder_height_mm
+    if leaf is None or leaf.thickness_mm is None:
+        return
+    x, y, thick = lock.backset_mm, lock.cylinder_height_mm, leaf.thickness_mm
     form = lock.lock_form
     if form in ("mortise", "euro-profile"):
         yield _case(lock, thick, "the lock's case")
@@ -254,10 +262,10 @@ def _spindle(item: Item, lock: Item | None, rect: Rect, thick: float) -> Body:
     return Body("spindle", name, Rod((x, y, ends[0]), (x, y, ends[1]), wide), item=item.kind or "")
 
 
-def _on_faces(given: OpeningInput, fit: Fit, leaf: Leaf, thick: float) -> Iterator[Body]:
+def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
     for face in ON_FACE:
-        for found in footprints(given, fit, face):
-            # The lock's own trim is what heads and collars stand on.
+        # The lock's own trim is what heads and collars stand on: whichever lock comes in, it is left out.
+        for found in footprints(given, Fit("to-measure"), face):
             if found.rect is not None and (found.kind != "lock" or found.other):
                 yield Body("on-face", f"the {found.name}", _slab(found.rect, face, thick), face=face, item=found.kind)
         for band in stop_bands(given, leaf, face)[0]:
@@ -350,7 +358,12 @@ def slot_of(hole: Hole) -> Rect:
     return Rect(hole.x_mm - half, hole.y_mm - down, hole.x_mm + half, hole.y_mm + up)
 
 
-def _holes(fit: Fit, leaf: Leaf, thick: float) -> Iterator[Body]:
+def hole_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
+    """Yield the holes and pockets of a fit that are not taken from a template."""
+    leaf = lock_leaf(given)
+    if leaf is None or leaf.thickness_mm is None:
+        return
+    thick = leaf.thickness_mm
     for hole in fit.holes:
         solid = solid_of(hole, thick) if hole.leaf == leaf_name(leaf) else None
         if solid is None:
@@ -359,14 +372,21 @@ def _holes(fit: Fit, leaf: Leaf, thick: float) -> Iterator[Body]:
         if hole.purpose in ("cable", "channel"):
             kind = "lead-hole"
         yield Body(kind, f"the {hole.name}", solid, about=hole.name, face=hole.face)
+        if hole.slot_mm and not hole.up_deg and not hole.edge_deg:
+            cut, deep = slot_of(hole), min(hole.depth_mm or thick, thick)
+            ends = (0.0, deep) if hole.face == "inside" else (thick - deep, thick)
+            slot = Box((cut.x0, cut.y0, ends[0]), (cut.x1, cut.y1, ends[1]))
+            yield Body(kind, f"the slot of the {hole.name}", slot, about=hole.name, face=hole.face)
 
 
-def _heads(given: OpeningInput, fit: Fit, thick: float) -> Iterator[Body]:
+def head_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
     """Yield what the new lock shows on the faces: head with collar, rose, reader."""
-    lock, part = lock_item(given), lock_part(given, fit)
+    lock, part, leaf = lock_item(given), lock_part(given, fit), lock_leaf(given)
     if lock is None or part is None or lock.backset_mm is None or lock.cylinder_height_mm is None:
         return
-    x, y = lock.backset_mm, lock.cylinder_height_mm
+    if leaf is None or leaf.thickness_mm is None:
+        return
+    x, y, thick = lock.backset_mm, lock.cylinder_height_mm, leaf.thickness_mm
     if part.kind == "bored-lever-lock":
         rose = part.number_of(TRIM_DIAMETER_MM)
         if rose is not None:
@@ -388,12 +408,14 @@ def _heads(given: OpeningInput, fit: Fit, thick: float) -> Iterator[Body]:
         yield Body("head", name, Rod((x, y, thick), end, widest), part.number, "key")
 
 
-def _plate(given: OpeningInput, fit: Fit) -> Iterator[Body]:
+def unit_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
+    """Yield the unit's plate on its face, and its screws in the leaf."""
     unit, place, leaf = unit_part(given, fit), fit.placement, lock_leaf(given)
     if unit is None or place is None or leaf is None or leaf.thickness_mm is None or place.face not in ON_FACE:
         return
     rect = housing_rect(place, unit)
     yield Body("plate", "the unit", _slab(rect, place.face, leaf.thickness_mm), unit.number, place.face)
+    yield from screws_of(given, fit, leaf.thickness_mm)
 
 
 def drill_angle_deg(hole: Hole) -> float:

@@ -3,19 +3,30 @@
 Bodies stand in `bodies`; by how much a pair must be apart is a limit of the rule that speaks of it.
 """
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from math import inf
 from typing import Final
 
 from hwsched.calc.opening.bore import Box
-from hwsched.calc.opening.solid import apart_mm, bounds
-from hwsched.rules.bodies import EXISTING, NEW, Body, Kind, existing_bodies, new_bodies
+from hwsched.calc.opening.solid import apart_mm
+from hwsched.rules.bodies import (
+    EXISTING,
+    NEW,
+    Body,
+    Kind,
+    head_bodies,
+    hole_bodies,
+    lasting_bodies,
+    lock_bodies,
+    unit_bodies,
+)
 from hwsched.rules.clearances import TOUCH_MM
-from hwsched.rules.reading import lock_part
+from hwsched.rules.last import last
+from hwsched.rules.reading import in_role, lock_part
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Fit, OpeningInput, Part
+from hwsched.values import Fit, OpeningInput
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,9 +76,12 @@ TABLE: Final = (
 """The table: each new kind with every kind that is there and every other new kind, once."""
 
 
+_OF_RULE: Final = {pair.rule: tuple(each for each in TABLE if each.rule == pair.rule) for pair in TABLE if pair.rule}
+
+
 def pairs_of(rule_id: str) -> tuple[Pair, ...]:
     """Return the pairs that a rule speaks of."""
-    return tuple(pair for pair in TABLE if pair.rule == rule_id)
+    return _OF_RULE.get(rule_id, ())
 
 
 def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) -> Iterator[Verdict]:
@@ -89,24 +103,25 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
         measured could bring them together.
     """
     for pair in pairs_of(rule_id):
-        new, there = bodies_of(given, fit)
-        others = (*there, *(body for body in new if body.kind in pair.off))
-        for mover in new:
-            if mover.kind in pair.new:
-                yield from _judged(given, mover, others, pair, clearance_mm)
+        movers = bodies_of(given, fit, pair.new)
+        if not movers:
+            continue
+        others = bodies_of(given, fit, pair.off)
+        for mover in movers:
+            yield from _judged(given, mover, others, pair, clearance_mm)
 
 
 def _judged(
     given: OpeningInput, mover: Body, others: Sequence[Body], pair: Pair, clearance_mm: float
 ) -> Iterable[Verdict]:
-    reach = bounds(mover.solid)
     for other in others:
-        if other.kind not in pair.off or other is mover or (other.item in pair.lies_on and other.kind == "on-face"):
-            continue
         # Most pairs are far from each other: their boxes tell, at a tenth of the cost.
-        if _far(reach, bounds(other.solid), clearance_mm) or (gap := apart_mm(mover.solid, other.solid)) >= (
-            clearance_mm - TOUCH_MM
-        ):
+        if _far(mover.reach, other.reach, clearance_mm) or other is mover:
+            continue
+        if other.kind == "on-face" and other.item in pair.lies_on:
+            continue
+        gap = apart_mm(mover.solid, other.solid)
+        if gap >= clearance_mm - TOUCH_MM:
             continue
         sure = gap if not other.needs else inf if other.surely is None else apart_mm(mover.solid, other.surely)
         if sure >= clearance_mm - TOUCH_MM:
@@ -116,8 +131,15 @@ def _judged(
 
 
 def _far(a: Box, b: Box, clearance_mm: float) -> bool:
-    return any(
-        b.low[each] - a.high[each] >= clearance_mm or a.low[each] - b.high[each] >= clearance_mm for each in (0, 1, 2)
+    (ax0, ay0, az0), (ax1, ay1, az1) = a
+    (bx0, by0, bz0), (bx1, by1, bz1) = b
+    return (
+        by0 - ay1 >= clearance_mm
+        or ay0 - by1 >= clearance_mm
+        or bx0 - ax1 >= clearance_mm
+        or ax0 - bx1 >= clearance_mm
+        or bz0 - az1 >= clearance_mm
+        or az0 - bz1 >= clearance_mm
     )
 
 
@@ -139,22 +161,52 @@ def _verdict(given: OpeningInput, mover: Body, other: Body, gap: float, clearanc
 
 # --- bodies, worked out once for all rules that ask one after the other -----------------------------------------------
 
-_there: tuple[OpeningInput, Part | None, tuple[Body, ...]] | None = None
-_new: tuple[OpeningInput, Fit, tuple[Body, ...]] | None = None
+_Found = Mapping[Kind, Sequence[Body]]
 
 
-def bodies_of(given: OpeningInput, fit: Fit) -> tuple[tuple[Body, ...], tuple[Body, ...]]:
-    """Return what comes in, and what is there already."""
-    global _there, _new
-    # Rules ask one after the other for the same opening: the last answer is kept, and belongs to these very objects.
-    part = lock_part(given, fit)
-    held = _there
-    if held is None or held[0] is not given or held[1] is not part:
-        held = _there = (given, part, existing_bodies(given, fit))
-    made = _new
-    if made is None or made[0] is not given or made[1] is not fit:
-        made = _new = (given, fit, new_bodies(given, fit))
-    return made[2], held[2]
+def bodies_of(given: OpeningInput, fit: Fit, kinds: Iterable[Kind]) -> list[Body]:
+    """Return the bodies of some kinds, in the order of the kinds."""
+    return [body for kind in kinds for body in _GROUP_OF[kind](given, fit).get(kind, ())]
+
+
+def _lasting(given: OpeningInput, fit: Fit) -> _Found:
+    return last("lasting bodies", (given,), _grouped(lambda: lasting_bodies(given)))
+
+
+def _of_lock(given: OpeningInput, fit: Fit) -> _Found:
+    return last("lock bodies", (given, lock_part(given, fit)), _grouped(lambda: lock_bodies(given, fit)))
+
+
+def _heads(given: OpeningInput, fit: Fit) -> _Found:
+    key = (given, lock_part(given, fit), in_role(given, fit, "collar"))
+    return last("heads bodies", key, _grouped(lambda: head_bodies(given, fit)))
+
+
+def _holes(given: OpeningInput, fit: Fit) -> _Found:
+    return last("holes bodies", (given, fit.holes), _grouped(lambda: hole_bodies(given, fit)))
+
+
+def _unit(given: OpeningInput, fit: Fit) -> _Found:
+    return last("unit bodies", (given, fit), _grouped(lambda: unit_bodies(given, fit)))
+
+
+def _grouped(make: Callable[[], Iterable[Body]]) -> Callable[[], _Found]:
+    def made() -> _Found:
+        found: dict[Kind, list[Body]] = {}
+        for body in make():
+            found.setdefault(body.kind, []).append(body)
+        return found
+
+    return made
+
+
+_GROUP_OF: Final[Mapping[Kind, Callable[[OpeningInput, Fit], _Found]]] = {
+    **dict.fromkeys(EXISTING, _lasting),
+    **dict.fromkeys(("case", "bore"), _of_lock),
+    **dict.fromkeys(NEW, _holes),
+    "head": _heads,
+    **dict.fromkeys(("screw", "plate"), _unit),
+}
 
 
 def pair_for(a: Kind, b: Kind) -> Pair | None:

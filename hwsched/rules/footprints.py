@@ -171,9 +171,12 @@ def _lock_trim(
         return _new_trim(given, fit, lock, THREAD_DIAMETER_MM, "cabinet bolt", 2.0)
     if form == "reader":
         return None
-    # With an exit device the rim cylinder works the device, and there is no case of its own beside it.
-    if form == "rim" and face == "inside" and not any(o.kind == "exit-device" for o in others):
-        return _rim_case(lock)
+    if form == "rim" and face == "inside":
+        case = _rim_case(lock)
+        # With an exit device the rim cylinder works the device: its case is asked for by itself only where it was
+        # measured, and then stands there whatever footprint the device was given.
+        if case.rect is not None or not any(o.kind == "exit-device" for o in others):
+            return case
     return _surveyed_trim(lock, face, others)
 
 

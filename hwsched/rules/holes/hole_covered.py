@@ -6,7 +6,6 @@ from hwsched.calc.opening.placement import Rect
 from hwsched.rules.bodies import slot_of
 from hwsched.rules.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.footprints import footprints
-from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
@@ -17,7 +16,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, place = unit_part(given, fit), fit.placement
     if unit is None or place is None or place.face not in ON_FACE or unit.kind != "surface-unit":
         return
-    housing = housing_rect(place, unit)
+    # The plate alone: a window that reaches past it says where a hole may be, not that anything covers it.
+    plate = Rect(place.x_mm, place.y_mm, place.x_mm + place.width_mm, place.y_mm + place.height_mm)
     margin = limits["margin_mm"]
     for hole in fit.holes:
         if hole.face != place.face or hole.purpose not in ("cable", "channel") or hole.by_template:
@@ -27,7 +27,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             continue
         cut = slot_of(hole)
         covers = [
-            housing,
+            plate,
             *(each.rect for each in footprints(given, fit, place.face) if each.kind == "lock" and each.rect),
         ]
         out = min(_out(cut, cover) for cover in covers)

@@ -84,9 +84,9 @@ def cylinders():
         )  # fmt: skip
     parts += [
         part("ARC-C22", "cabinet-lock", "Cabinet bolt with reader, panels to 7/8 in", 96, finish="626", thread_diameter_mm=19.05,
-             grip_mm=22.225, bolt_throw_mm=15.0, lead_mm=200.0, connector="tern-4"),
+             grip_low_mm=12.7, grip_mm=22.225, bolt_throw_mm=15.0, lead_mm=200.0, connector="tern-4"),
         part("ARC-C32", "cabinet-lock", "Cabinet bolt with reader, panels to 1-1/4 in", 99, finish="626", thread_diameter_mm=19.05,
-             grip_mm=31.75, bolt_throw_mm=15.0, lead_mm=200.0, connector="tern-4"),
+             grip_low_mm=19.05, grip_mm=31.75, bolt_throw_mm=15.0, lead_mm=200.0, connector="tern-4"),
         part("ARC-F28", "fixed-reader", "Fixed reader without rotation, 1-1/8 in hole", 88, finish="630", hole_mm=28.575,
              depth_mm=32.0, face_width_mm=44.0, face_height_mm=44.0, lead_mm=600.0, connector="tern-4", exposure="exterior"),
         part("ARC-F28L", "fixed-reader", "Fixed reader, long lead", 97, finish="630", hole_mm=28.575, depth_mm=32.0,
@@ -111,9 +111,9 @@ def cylinders():
         )  # fmt: skip
     parts += [
         part("ARC-G1", "gate-lock", "Electronic gate lock, bolt-on", 342, supplier=SOUTH, finish="galvanised", mounting="bolt-on",
-             throw_mm=22.0, case_width_mm=95.0, case_height_mm=160.0, lead_mm=300.0, connector="tern-4", exposure="exterior"),
+             throw_mm=22.0, case_width_mm=95.0, case_height_mm=160.0, case_depth_mm=32.0, lead_mm=300.0, connector="tern-4", exposure="exterior"),
         part("ARC-G2", "gate-lock", "Electronic gate lock, weld-on box", 351, supplier=SOUTH, finish="raw steel", mounting="weld-on",
-             throw_mm=22.0, case_width_mm=95.0, case_height_mm=160.0, lead_mm=300.0, connector="tern-4", exposure="exterior"),
+             throw_mm=22.0, case_width_mm=95.0, case_height_mm=160.0, case_depth_mm=32.0, lead_mm=300.0, connector="tern-4", exposure="exterior"),
     ]  # fmt: skip
     return parts
 
@@ -232,12 +232,25 @@ def sundries():
         ("FEN-S8G", "sheet-metal-screw", "#8", 25.4, "steel-gate", "Self-drilling screw #8 × 1 in"),
         ("FEN-S6G", "sheet-metal-screw", "#6", 25.4, "steel-gate", "Self-drilling screw #6 × 1 in"),
         ("FEN-B5", "through-bolt", "M8", 70.0, "steel-gate", "Carriage bolt M8 × 70"),
+        ("FEN-B9", "through-bolt", "M8", 100.0, "steel-gate", "Hexagon bolt M8 × 100 with washer and nut"),
         ("FEN-AD", "adhesive", "pad", 0.0, "glass", "Bonding pad for glass"),
     ):
         attributes = {"form": form, "size": size, "leaf_material": material}
         if length:
             attributes["length_mm"] = length
+        if form == "through-bolt":
+            attributes["head"] = "carriage" if text.startswith("Carriage") else "hexagon"
         parts.append(part(number, "fastener", text, 0.15 if form != "adhesive" else 7.5, supplier=SOUTH, **attributes))
+    for number, form, size, wall, text in (
+        ("FEN-P6", "screw-and-plug", "#6", "masonry", "Screw #6 × 1-1/2 in with plug"),
+        ("FEN-P8", "screw-and-plug", "#8", "masonry", "Screw #8 × 1-1/2 in with plug"),
+        ("FEN-H6", "hollow-wall-anchor", "#6", "hollow", "Anchor for board on studs, screw #6"),
+        ("FEN-H8", "hollow-wall-anchor", "#8", "hollow", "Anchor for board on studs, screw #8"),
+        ("FEN-T6", "machine-screw", "#6", "steel", "Machine screw #6-32 × 5/8 in for a tapped hole"),
+        ("FEN-T8", "machine-screw", "#8", "steel", "Machine screw #8-32 × 5/8 in for a tapped hole"),
+        ("FEN-X6", "wood-screw", "#6", "wood", "Wood screw #6 × 1 in for panelling"),
+    ):
+        parts.append(part(number, "fastener", text, 0.2, supplier=SOUTH, form=form, size=size, wall_build=wall))
     for number, form, diameter, material, text, price in (
         ("FEN-J1", "drilling-jig", None, None, "Drilling jig for the lead's hole", 64.0),
         ("FEN-J2", "drilling-jig", 53.975, None, "Jig for cross bore and edge bore", 118.0),
@@ -251,6 +264,7 @@ def sundries():
         ("FEN-D12", "step-drill", 12.7, "hollow-metal", "Step drill to 1/2 in", 24.0),
         ("FEN-H218", "hole-saw", 53.975, None, "Hole saw 2-1/8 in", 22.0),
         ("FEN-H118", "hole-saw", 28.575, None, "Hole saw 1-1/8 in", 17.0),
+        ("FEN-M2", "mill", None, "aluminium", "Milling jig for pockets in aluminium", 420.0),
         ("FEN-M1", "mortiser", None, "wood", "Mortiser for the edge pocket", 390.0),
     ):
         attributes = {"form": form}
@@ -260,8 +274,11 @@ def sundries():
             attributes["leaf_material"] = material
         parts.append(part(number, "tool", text, price, supplier=SOUTH, **attributes))
     parts += [
-        part("FEN-SL", "consumable", "Sleeve for the lead, 1/2 in", 0.8, supplier=SOUTH, form="sleeve"),
-        part("FEN-GR", "consumable", "Grommet for sheet metal, 1/2 in", 0.4, supplier=SOUTH, form="grommet"),
+        part("FEN-SL", "consumable", "Sleeve for the lead, 1/2 in", 0.8, supplier=SOUTH, form="sleeve", hole_mm=12.7),
+        part("FEN-SL38", "consumable", "Sleeve for the lead, 3/8 in", 0.8, supplier=SOUTH, form="sleeve", hole_mm=9.525),
+        part("FEN-SL34", "consumable", "Sleeve for the lead, 3/4 in", 0.9, supplier=SOUTH, form="sleeve", hole_mm=19.05),
+        part("FEN-GR", "consumable", "Grommet for sheet metal, 1/2 in", 0.4, supplier=SOUTH, form="grommet", hole_mm=12.7),
+        part("FEN-GR34", "consumable", "Grommet for sheet metal, 3/4 in", 0.5, supplier=SOUTH, form="grommet", hole_mm=19.05),
         part("FEN-SE", "consumable", "Weather sealant, cartridge", 8.5, supplier=SOUTH, form="sealant", exposure="exterior"),
         part("FEN-TL", "consumable", "Thread lock, 10 ml", 6.2, supplier=SOUTH, form="thread-lock"),
         part("FEN-LB", "consumable", "Opening label", 0.1, supplier=SOUTH, form="label"),

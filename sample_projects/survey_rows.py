@@ -6,7 +6,7 @@ HEADERS = (
     "Thickness (in)", "Material", "Construction", "Stile (in)", "Lock type", "Function", "B/S", "Cyl AFF", "Case height",
     "Case depth", "Case thickness", "Top of case above cylinder", "Trim outside", "Trim inside", "TT", "Cross bore",
     "Edge bore", "Cam", "Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Proud",
-    "Keep/replace", "Undercut", "Remarks",
+    "Keep/replace", "Undercut", "Wall", "Remarks",
 )  # fmt: skip
 
 MILL, ANNEXE, STORE = "Mill House", "Glass Annexe", "Boat Store"
@@ -199,9 +199,9 @@ def annexe(rng):
                         ("lock", "both", "2 3/4", "40", "4", "7", "1/2", "replace"), strict=True)) if index != 4 else {}),
         }, *items(mark, ("pull", "both", "6", "42", "1 1/4", "24", "3", "keep"))]  # fmt: skip
     yield [{"Mark": "LIFT-1", "Bldg": ANNEXE, "Floor": "Ground", "Room from": "Foyer", "Room to": "Lift 1", "Type": "lift", "Label": "none", "Stair": "n", "Egress": "no",
-            "Accessible route": "y", "Int/Ext": "int", "Ops/day": 300, "Power": "wired", "Distance to supply": 12, "Lock type": "reader only, no lock", "Cyl AFF": "42"}]  # fmt: skip
+            "Accessible route": "y", "Int/Ext": "int", "Ops/day": 300, "Power": "wired", "Distance to supply": 12, "Wall": "brick", "Lock type": "reader only, no lock", "Cyl AFF": "42"}]  # fmt: skip
     yield [{"Mark": "TURN-1", "Bldg": ANNEXE, "Floor": "Ground", "Room from": "Street", "Room to": "Foyer", "Type": "turnstile", "Label": "none", "Stair": "n", "Egress": "yes",
-            "Accessible route": "n", "Int/Ext": "int", "Ops/day": 900, "Power": "wired", "Distance to supply": 9, "Lock type": "reader", "Cyl AFF": "40"}]  # fmt: skip
+            "Accessible route": "n", "Int/Ext": "int", "Ops/day": 900, "Power": "wired", "Distance to supply": 9, "Wall": "steel post", "Lock type": "reader", "Cyl AFF": "40"}]  # fmt: skip
 
 
 def store(rng):
@@ -231,7 +231,7 @@ def store(rng):
             "Stair": "n", "Egress": "panic hardware", "Accessible route": "y", "Int/Ext": "ext" if index > 2 else "int", "Lowest temperature": -18 if index > 2 else None, "Ops/day": 60, "Frame": "HM",
             "Stop (in)": "5/8", "Size": "3-0 x 7-0", "Thickness (in)": "1 3/4", "Material": "HM", "Construction": "flush", "Lock type": "rim device", "Function": "exit device", "B/S": "2 3/4",
             "Cyl AFF": "40", "Trim outside": "1/8", "Trim inside": 0, "Case height": "8", "Case depth": "3", "Case thickness": "2", "Top of case above cylinder": "2 1/2", "Cam": "flat",
-        }, *items(mark, ("exit device", "inside", "17", "40", "32", "3 1/4", "3", "keep"), CLOSER)]  # fmt: skip
+        }, *items(mark, ("exit device", "inside", "17", "38 1/2", "32", "8", "3", "keep"), CLOSER)]  # fmt: skip
     for index in range(4):
         yield [{
             "Mark": f"GATE {index + 1}", "Bldg": STORE, "Floor": "Yard", "Room from": "Lane", "Room to": "Yard", "Type": "gate", "Hand": "LHR", "Label": "none", "Stair": "n", "Egress": "no",

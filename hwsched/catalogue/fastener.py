@@ -3,6 +3,7 @@
 from hwsched.attributes import Attribute, Choice
 from hwsched.catalogue.kind import PartKind
 from hwsched.catalogue.traits.leaf_materials import LEAF_MATERIALS
+from hwsched.catalogue.traits.walls import WALLS
 
 FASTENER = PartKind(
     "fastener",
@@ -18,12 +19,33 @@ FASTENER = PartKind(
                 Choice("machine-screw", "Machine screw"),
                 Choice("through-bolt", "Through bolt"),
                 Choice("adhesive", "Adhesive pad"),
+                Choice("screw-and-plug", "Screw with plug"),
+                Choice("hollow-wall-anchor", "Hollow-wall anchor"),
             ),
             required=True,
         ),
         Attribute("size", "Size", required=True, note="Such as #6."),
         Attribute("length_mm", "Length", "length", "mm", low=1, high=300),
-        Attribute("leaf_material", "For leaf material", "choice", choices=LEAF_MATERIALS, required=True),
+        Attribute(
+            "head",
+            "Head",
+            "choice",
+            choices=(
+                Choice("countersunk", "Countersunk", ("flat head", "csk")),
+                Choice("pan", "Pan or button", ("button", "round head", "dome")),
+                Choice("hexagon", "Hexagon", ("hex", "hex head")),
+                Choice("carriage", "Round, with a square neck", ("carriage", "coach", "cup square")),
+            ),
+            note="A square neck beds into wood; in steel it needs a square hole.",
+        ),
+        Attribute(
+            "leaf_material",
+            "For leaf material",
+            "choice",
+            choices=LEAF_MATERIALS,
+            note="Empty for one that holds in a wall.",
+        ),
+        Attribute("wall_build", "For wall", "choice", choices=WALLS, note="Empty for one that holds in a leaf."),
     ),
-    note="Screws, bolts and pads by the leaf material that they are for.",
+    note="Screws, bolts and pads by the leaf material or the wall that they are for.",
 )

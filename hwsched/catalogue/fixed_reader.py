@@ -3,7 +3,7 @@
 from hwsched.attributes import Attribute
 from hwsched.catalogue.kind import PartKind
 from hwsched.catalogue.traits.lead import LEAD
-from hwsched.catalogue.traits.place import EXPOSURE
+from hwsched.catalogue.traits.place import EXPOSURE, FIRE_LISTED
 
 FIXED_READER = PartKind(
     "fixed-reader",
@@ -15,6 +15,7 @@ FIXED_READER = PartKind(
         Attribute("face_height_mm", "Face height", "length", "mm", low=5, high=300, required=True),
         *LEAD,
         EXPOSURE,
+        FIRE_LISTED,
     ),
     note="Readers in which nothing turns: at lifts, turnstiles, barriers.",
 )

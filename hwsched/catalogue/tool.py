@@ -19,6 +19,8 @@ TOOL = PartKind(
                 Choice("hole-saw", "Hole saw"),
                 Choice("step-drill", "Step drill"),
                 Choice("mortiser", "Mortiser"),
+                Choice("mill", "Mill or router for metal"),
+                Choice("saw-and-files", "Saw and files"),
                 Choice("driver", "Driver"),
                 Choice("other", "Other"),
             ),

@@ -14,6 +14,7 @@ from hwsched.catalogue.kind import PartKind
 from hwsched.catalogue.traits.screw_places import read_places
 
 ORDERED: Final[tuple[tuple[str, str], ...]] = (
+    ("grip_low_mm", "grip_mm"),
     ("leaf_low_mm", "leaf_high_mm"),
     ("supply_low_v", "supply_high_v"),
     ("window_x0_mm", "window_x1_mm"),

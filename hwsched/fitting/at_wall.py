@@ -2,11 +2,13 @@
 
 from dataclasses import replace
 
-from hwsched.attributes.of_parts import DEPTH_MM, HOLE_MM, SLACK_MM
+from hwsched.attributes.of_parts import DEPTH_MM, FORM, HOLE_MM, SCREW_SIZE, SCREWS, SIZE, SLACK_MM, WALL_BUILD
+from hwsched.fitting.candidate import by_hand, cheapest, fit_part, offered, with_parts
 from hwsched.fitting.lead import with_lead
 from hwsched.fitting.surface import housing_of
+from hwsched.rules.practice import wall_fixing
 from hwsched.rules.reading import lock_item, lock_part
-from hwsched.values import Fit, Hole, OpeningInput, Part, Placement
+from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part, Placement
 
 
 def at_wall(given: OpeningInput, bare: Fit, unit: Part) -> Fit:
@@ -43,7 +45,25 @@ def at_wall(given: OpeningInput, bare: Fit, unit: Part) -> Fit:
         ("through wall or enclosure", (0.0, high, 0.0)),
         ("behind the plate to the connector", end),
     ]
-    return with_lead(given, base, unit, stretches, unit.number_of(SLACK_MM) or 0.0)
+    held = with_parts(base, *_fixings(given, unit))
+    return with_lead(given, held, unit, stretches, unit.number_of(SLACK_MM) or 0.0)
+
+
+def _fixings(given: OpeningInput, unit: Part) -> list[FitPart]:
+    """Return what holds the unit on the wall: as many as it takes screws, of their size, made for that wall."""
+    wall, size, count = given.opening.wall_build, unit.text_of(SCREW_SIZE), unit.number_of(SCREWS)
+    wanted = wall_fixing(wall) if wall is not None else None
+    if wanted is None or not size or not count:
+        return []
+    stock = offered(given, "fastener", "fastener")
+    if not by_hand(given, "fastener"):
+        stock = tuple(
+            part
+            for part in stock
+            if part.text_of(FORM) == wanted.form and part.text_of(WALL_BUILD) == wall and part.text_of(SIZE) == size
+        )
+    fixing = cheapest(given, stock)
+    return [] if fixing is None else [fit_part(given, "fastener", fixing, wanted.reason, count)]
 
 
 def _reader_hole(reader: Part, high: float) -> tuple[Hole, ...]:

@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from typing import Final
 
+from hwsched.fitting.bolts import GATE_BOLTS, lock_bolts
 from hwsched.fitting.candidate import (
     Judged,
     by_hand,
@@ -24,7 +25,7 @@ from hwsched.fitting.units import UnitSlot, kept, unit_slot
 from hwsched.fitting.ways import ORDER
 from hwsched.rules import RULES, rule_named
 from hwsched.rules.impossible_facts import without_impossible
-from hwsched.rules.reading import LOCK_ROLES, in_role, lock_form
+from hwsched.rules.reading import LOCK_ROLES, SURVEY, in_role, lock_form, unit_in_lock
 from hwsched.rules.rule import Slot
 from hwsched.values import Fit, OpeningInput, Refusal, Role, RunnerUp
 from hwsched.values.facts_read import FactsRead
@@ -38,6 +39,11 @@ _FARTHEST: dict[Slot, int] = {"power": 0, "unit": 1, "lock": 2, "whole": 3}
 _MAIN_ROLES = (*LOCK_ROLES, "unit", "lead-extension", "battery", "supply")
 
 
+_OF_SURVEY = tuple(
+    rule for rule in RULES
+    if rule.id in ("case-within-stile", "lite-clear-of-lock", "lock-converted", "one-place", "stile-told")
+)  # fmt: skip
+"""What of the survey must be right before anything is fitted to it."""
 _OF_BORES = tuple(rule for rule in RULES if rule.slot != "whole" and rule.discipline in ("fire-door", "holes"))
 
 
@@ -87,6 +93,8 @@ def fit_with_facts(given: OpeningInput, slots: SlotMemory | None = None) -> tupl
 
 
 def _built(given: OpeningInput, watch: Watch | None = None, slots: SlotMemory | None = None) -> Fit:
+    if (wrong := _contradicted(given)) is not None:
+        return wrong
     # The existing lock decides the cylinder or lock that replaces it (common practice): without its form nothing can
     # be chosen, only guessed.
     if lock_form(given) is None and not chosen_by_hand(given):
@@ -105,6 +113,19 @@ def _built(given: OpeningInput, watch: Watch | None = None, slots: SlotMemory | 
     )
 
 
+def _contradicted(given: OpeningInput) -> Fit | None:
+    """Return what is wrong with the survey itself, before anything is fitted to it; None where nothing is.
+
+    What a person chose is fitted all the same, and the rules speak when the whole is checked.
+    """
+    if chosen_by_hand(given):
+        return None
+    found = judged(given, Fit("to-measure"), "lock", SURVEY, "lock", rules=_OF_SURVEY)
+    if found.refusals:
+        return Fit("does-not-fit", refused=found.refusals, nearest_miss=_worst(found.refusals))
+    return Fit("to-measure", needs=needs_of(found.needs, "lock")) if found.needs else None
+
+
 def alternatives(given: OpeningInput) -> tuple[Fit, ...]:
     """Work out every complete chain of an opening, best first.
 
@@ -120,7 +141,7 @@ def alternatives(given: OpeningInput) -> tuple[Fit, ...]:
         what `fit` takes.
     """
     given = without_impossible(given)
-    if lock_form(given) is None and not chosen_by_hand(given):
+    if _contradicted(given) is not None or (lock_form(given) is None and not chosen_by_hand(given)):
         return ()
     search = _searched(given, every=True)
     if search.needs:
@@ -155,22 +176,26 @@ def _searched(
             continue
         # Only where the lead sufficed for every unit: otherwise a dearer lock of the same shape with a longer lead
         # may still win.
-        units = units_found(lock) if units_found is not None else unit_slot(given, lock.fit)
-        if _with_units(given, units, search) and not every:
+        if unit_in_lock(given, lock.fit):
+            # Its unit is in its case: there is nothing to place, to lead or to fix besides.
+            units = UnitSlot((lock,), (), ())
+        else:
+            units = units_found(lock) if units_found is not None else unit_slot(given, lock.fit)
+        if _with_units(given, lock, units, search) and not every:
             easy.add(shape)
     return search
 
 
-def _with_units(given: OpeningInput, slot: UnitSlot, search: _Search) -> bool:
+def _with_units(given: OpeningInput, lock: Judged, slot: UnitSlot, search: _Search) -> bool:
     """Go on from a lock with its units; tells whether its lead sufficed for every unit."""
-    going = kept(given, slot)
+    going = slot.good if unit_in_lock(given, lock.fit) else kept(given, slot)
     search.needs.update(dict.fromkeys(slot.needs, "unit"))
     _stop(search, "unit", (each for each in slot.others if each not in going))
     for unit in going:
         search.needs.update(dict.fromkeys(unit.needs, "unit"))
         late = _late(given, unit.fit)
-        if late.refusals and not chosen_by_hand(given):
-            # No way to feed it mends what the lock's own bores may not be.
+        if (late.refusals or late.needs) and not chosen_by_hand(given):
+            # No way to feed it mends what the lock's own bores and bolts may not be.
             _stop(search, "unit", [late])
             continue
         ways = power_slot(given, unit.fit)
@@ -192,12 +217,17 @@ def _with_units(given: OpeningInput, slot: UnitSlot, search: _Search) -> bool:
 
 
 def _late(given: OpeningInput, unit: Fit) -> Judged:
-    """Let the rules of holes and labels speak of the lock's own bores, that a chain gets last."""
+    """Let the rules of holes and labels speak of the lock's own bores, and of its bolts, that a chain gets last."""
     lock, holes = in_role(given, unit, *LOCK_ROLES), lock_holes(given, unit)
-    if lock is None or not holes:
+    bolted = lock is not None and lock.kind == "gate-lock"
+    if lock is None or not (holes or bolted):
         return Judged(unit, (), ())
     role = next(part.role for part in unit.parts if part.role in LOCK_ROLES)
-    return judged(given, replace(unit, holes=(*unit.holes, *holes)), "lock", lock.number, role, rules=_OF_BORES)
+    whole = replace(unit, holes=(*unit.holes, *holes), parts=(*unit.parts, *lock_bolts(given, unit)))
+    rules = (*(_OF_BORES if holes else ()), *((GATE_BOLTS,) if bolted else ()))
+    late = judged(given, whole, "lock", lock.number, role, rules=rules)
+    # What of a bore is unknown the rules ask for when the whole is checked; bolts are chosen here, or never.
+    return late if bolted else replace(late, needs=())
 
 
 def _supply_by_hand(given: OpeningInput) -> bool:

@@ -1,15 +1,15 @@
-"""What holds a unit or a lock: screws for the leaf's material, pads on glass, bolts of a gate lock; their pilots."""
+"""What holds a unit: screws for the leaf's material, pads on glass, and their pilots. Of a lock: `bolts`."""
 
 from collections.abc import Iterable
 from dataclasses import replace
 from math import inf
 from typing import Final
 
-from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, LENGTH_MM, MOUNTING, SCREW_SIZE, SCREWS, SIZE
+from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, LENGTH_MM, SCREW_SIZE, SCREWS, SIZE
 from hwsched.fitting.candidate import by_hand, cheapest, fit_part, offered, worth
 from hwsched.rules import judge, limits_of, rule_named
-from hwsched.rules.practice import clearance_hole_mm, distance_mm, lock_fasteners, screw_pilot_mm
-from hwsched.rules.reading import SKINNED, entry, leaf_name, leafless, lock_item, lock_leaf, lock_part, unit_part
+from hwsched.rules.practice import distance_mm, screw_pilot_mm
+from hwsched.rules.reading import SKINNED, entry, leafless, lock_leaf, unit_part
 from hwsched.rules.screws import places_given
 from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part
 
@@ -48,7 +48,7 @@ def fastening(given: OpeningInput, unit: Part) -> list[FitPart]:
 def fastened(given: OpeningInput, placed: Fit) -> Fit:
     """Choose the screws of a unit again where its place is known: the longest that end before what is in the leaf."""
     unit, here = unit_part(given, placed), next((part for part in placed.parts if part.role == "fastener"), None)
-    if unit is None or here is None or by_hand(given, "fastener") or placed.placement is None:
+    if unit is None or here is None or by_hand(given, "fastener") or placed.placement is None or leafless(given):
         return placed
     material = leaf.material if (leaf := lock_leaf(given)) is not None else None
     size = unit.text_of(SCREW_SIZE)
@@ -88,51 +88,6 @@ def _as_fastener(given: OpeningInput, unit: Part, screw: Part, count: float) -> 
     where = "" if places_given(unit) or count < 2 else "; taken to stand 6 mm inside the plate's corners"
     reason = f"the unit takes {count:g} screws {screw.text_of(SIZE)}{where}; the leaf is {material.replace('-', ' ')}"
     return fit_part(given, "fastener", screw, reason, count)
-
-
-def lock_bolts(given: OpeningInput, fit: Fit) -> list[FitPart]:
-    """Return the fasteners that the lock wants besides its own."""
-    part, leaf = lock_part(given, fit), lock_leaf(given)
-    if part is None or leaf is None:
-        return []
-    found = []
-    for wanted in lock_fasteners(part.kind, part.text_of(MOUNTING) or ""):
-        bolt = cheapest(
-            given,
-            [
-                each
-                for each in given.catalogue.of_kind("fastener")
-                if each.text_of(FORM) == wanted.form and each.text_of(LEAF_MATERIAL) == leaf.material
-            ],
-        )
-        if bolt is not None:
-            found.append(fit_part(given, "fastener", bolt, wanted.reason, wanted.quantity))
-    return found
-
-
-def bolt_holes(given: OpeningInput, fit: Fit) -> Iterable[Hole]:
-    """Yield the holes of the bolts that hold a gate lock, through the gate; the lock's case is their template."""
-    part, lock, leaf = lock_part(given, fit), lock_item(given), lock_leaf(given)
-    if part is None or lock is None or leaf is None or lock.backset_mm is None or lock.cylinder_height_mm is None:
-        return
-    for bolt in lock_bolts(given, fit):
-        held = given.catalogue.get(bolt.part)
-        diameter = clearance_hole_mm(held.text_of(SIZE) or "") if held is not None else None
-        if diameter is None or held is None:
-            continue
-        yield Hole(
-            f"holes for the lock's bolts {held.text_of(SIZE)}, through its case",
-            leaf_name(leaf),
-            "key",
-            lock.backset_mm,
-            lock.cylinder_height_mm,
-            diameter,
-            tool="twist-drill",
-            jig="the lock's case as template",
-            count=int(bolt.quantity),
-            purpose="bolt",
-            by_template=True,
-        )
 
 
 def pilots(given: OpeningInput, fit: Fit, order: int) -> Iterable[Hole]:

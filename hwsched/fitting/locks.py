@@ -4,29 +4,28 @@ Geometry is calculated in `calc`, and whether a candidate will do is said by the
 """
 
 from collections import Counter
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import Final
 
 from hwsched.attributes.of_parts import (
-    BODY_LENGTH_MM,
     CAM_FIXING,
     CAM_FORM,
     CAM_OFFSET_MM,
     FITS,
+    HEAD_DIAMETER_MM,
     HEIGHT_MM,
+    INNER_DIAMETER_MM,
     INSIDE_HALF_MM,
     KEY_HALF_MM,
     LENGTH_MM,
-    STEP_MM,
     TAIL_FORM,
-    TAIL_LENGTH_MM,
-    TAIL_STEP_MM,
+    THREAD_DIAMETER_MM,
     THREAD_PITCH_MM,
     TextName,
 )
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.stack import StackCollar, StackCylinder, StackFit, StackMiss, StackRing, cylinder_stack
-from hwsched.calc.opening.tailpiece import tailpiece
 from hwsched.fitting.candidate import (
     Judged,
     chosen_by,
@@ -37,9 +36,14 @@ from hwsched.fitting.candidate import (
     offered,
     rank_of,
     with_parts,
+    worth,
 )
+from hwsched.quantities.money import summed
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.reading import KIND_OF_FORM, LOCK_ROLES, lock_form, lock_item, lock_leaf
+from hwsched.rules.rounding import EQUAL_MM, MEASURE_MM
+from hwsched.rules.tails import tail_cut, tail_size, tail_way
+from hwsched.rules.threaded import stack_allowance
 from hwsched.rules.wording import length
 from hwsched.values import Fit, FitPart, Item, Leaf, OpeningInput, Part, Role, Stack
 
@@ -55,8 +59,16 @@ _ROLES: dict[str, Role] = {
     "gate-lock": "lock",
     "fixed-reader": "reader",
 }
+_OF_STACK: Final = frozenset(
+    rule_named(name).id
+    for name in ("cylinder-flush", "collar-bore", "cam-match", "tail-reach", "head-clear", "head-clear-of-stop",
+                 "head-on-leaf")
+)  # fmt: skip
+"""Rules that ask what goes with a cylinder, and not the cylinder alone."""
 _MOST_RINGS = 3
 """Rings on one cylinder; our own."""
+_MOST_STACKS = 60
+"""Stacks of one cylinder that are tried; our own: the rules refuse none that stands right but for bore or cam."""
 _SHAPE = (
     "connector",
     "trim_diameter_mm",
@@ -96,9 +108,10 @@ def lock_slot(given: OpeningInput) -> LockSlot:
     good: list[Judged] = []
     others: list[Judged] = []
     for part, role in _offered(given):
-        partial = _built(given, part, role)
-        found = judged(given, partial, "lock", part.number, role)
+        found = _best(given, part, role)
         (good if found.good else others).append(found)
+    # What stands right only by the rounding of coarse measures is a last resort.
+    good = [found for found in good if not _owes(given, found.fit)] or good
     # By number among equals, so that the order of the catalogue decides nothing.
     good.sort(key=lambda found: (rank_of(given, found.fit), numbers_in(found.fit)))
     first: dict[tuple[object, ...], Judged] = {}
@@ -107,6 +120,29 @@ def lock_slot(given: OpeningInput) -> LockSlot:
         # end.
         first.setdefault((*shape_of(given, found.fit), *_reach_of(given, found.fit)), found)
     return LockSlot(tuple(first.values()), tuple(others), missing_for_better(given, good, others))
+
+
+def _best(given: OpeningInput, part: Part, role: Role) -> Judged:
+    """Return a part's first combination that nothing speaks against; else one that lacks facts, else the nearest."""
+    found: list[Judged] = []
+    # They come in the stated order, so that the first that will do is the best.
+    for partial in _built(given, part, role):
+        each = judged(given, partial, "lock", part.number, role)
+        if each.good:
+            return each
+        found.append(each)
+        # What no collar, ring, cam or tailpiece mends refuses the part whatever is tried besides.
+        if any(refusal.rule not in _OF_STACK for refusal in each.refusals):
+            break
+    return min(found, key=lambda each: (bool(each.refusals), each.miss()))
+
+
+def _owes(given: OpeningInput, fit: Fit) -> bool:
+    """Tell whether a head stands right only by more rounding than a survey in tenths of a millimetre has."""
+    if fit.stack is None or fit.stack.form != "threaded":
+        return False
+    most = limits_of(_CYLINDER_FLUSH, given.settings)["tolerance_mm"]
+    return not -MEASURE_MM - EQUAL_MM <= fit.stack.gap_mm <= most + MEASURE_MM + EQUAL_MM
 
 
 def _offered(given: OpeningInput) -> list[tuple[Part, Role]]:
@@ -133,38 +169,55 @@ def _reach_of(given: OpeningInput, fit: Fit) -> tuple[object, ...]:
     return (turns, *(part.attributes.get(name) for name in _REACH)) if part is not None else ()
 
 
-def _built(given: OpeningInput, part: Part, role: Role) -> Fit:
+def _built(given: OpeningInput, part: Part, role: Role) -> Iterator[Fit]:
+    """Yield every way in which a part can be put together, in the stated order; one at least."""
     leaf, lock = lock_leaf(given), lock_item(given)
     reason = f"the existing lock is of the form {lock_form(given) or 'unknown'}"
     bare = Fit("to-measure", parts=(fit_part(given, role, part, reason),))
     if leaf is None or lock is None:
-        return bare
-    if part.kind == "mortise-cylinder":
-        return _threaded(given, bare, part, leaf, lock)
-    if part.kind == "rim-cylinder":
-        return _rim(given, bare, part, leaf, lock)
-    if part.kind == "euro-cylinder":
-        return _euro(given, bare, part, leaf, lock)
-    return bare
+        yield bare
+    elif part.kind == "mortise-cylinder":
+        yield from _threaded(given, bare, part, leaf, lock)
+    elif part.kind == "rim-cylinder":
+        yield from _rim(given, bare, part, lock)
+    elif part.kind == "euro-cylinder":
+        yield _euro(given, bare, part, leaf, lock)
+    else:
+        yield bare
 
 
 # --- threaded cylinders -------------------------------------------------------------------------------------------
 
 
-def _threaded(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
-    with_cam = with_parts(bare, *_carried(given, part, lock))
+def _threaded(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Iterator[Fit]:
+    """Yield every stack with every cam or tailpiece: fewest rings, least projection, least gap, then least cost."""
+    carried = _carried(given, part, lock)
     thick, trim = leaf.thickness_mm, lock.trim_key_mm
     if thick is None or trim is None:
-        return with_cam
-    found = _stack(given, part, thick, trim, lock.case_offset_mm or 0.0)
-    if found is None:
-        return with_cam
+        yield from (with_parts(bare, *cam) for cam in carried)
+        return
+    try:
+        stacks = _stacks(given, part, thick, trim, lock.case_offset_mm or 0.0)
+    except InputError as error:
+        yield replace(with_parts(bare, *carried[0]), stack=Stack("threaded", 0.0, impossible=str(error)))
+        return
+    if not stacks:
+        yield from (with_parts(bare, *cam) for cam in carried)
+        return
+    for found in stacks:
+        for cam in carried:
+            yield _stacked(given, with_parts(bare, *cam), part, found, thick, trim)
+
+
+def _stacked(
+    given: OpeningInput, with_cam: Fit, part: Part, found: StackFit | StackMiss, thick: float, trim: float
+) -> Fit:
     stands = length(given, found.projection_mm)
     turns = f"{found.turns} turn(s) beyond the case's centre" if found.turns else "on the case's centre"
     head = replace(
-        bare.parts[0],
-        reason=f"{bare.parts[0].reason}; in a leaf of {length(given, thick)} under {length(given, trim)} of trim its "
-        f"cam lies {turns} and its head stands {stands} proud",
+        with_cam.parts[0],
+        reason=f"{with_cam.parts[0].reason}; in a leaf of {length(given, thick)} under {length(given, trim)} of trim "
+        f"its cam lies {turns} and its head stands {stands} proud",
     )
     added: list[FitPart] = []
     if found.collar is not None and (collar := given.catalogue.get(found.collar)) is not None:
@@ -177,91 +230,136 @@ def _threaded(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item
     # The nearest miss goes on as if it fitted: the rule refuses it and says by how much.
     short = found.distance_mm if isinstance(found, StackMiss) else 0.0
     stack = Stack("threaded", found.projection_mm, found.gap_mm, found.turns, found.rings, short_mm=short)
+    tail = next((given.catalogue.get(each.part) for each in with_cam.parts if each.role == "tailpiece"), None)
+    if tail is not None:
+        stack = _cut(given, stack, part, tail)
     return Fit("to-measure", parts=(head, *with_cam.parts[1:], *added), stack=stack)
 
 
-def _stack(
+def _stacks(
     given: OpeningInput, part: Part, thick: float, trim: float, case_offset: float
-) -> StackFit | StackMiss | None:
+) -> tuple[StackFit | StackMiss, ...]:
+    """Return the stacks that stand right, best first, or the nearest miss; raises InputError."""
     long, offset, pitch = (part.number_of(name) for name in (LENGTH_MM, CAM_OFFSET_MM, THREAD_PITCH_MM))
     if long is None or offset is None or pitch is None:
-        return None
+        return ()
     limits = limits_of(_CYLINDER_FLUSH, given.settings)
-    try:
+    collars, rings = _under(given, part, "collar"), _under(given, part, "ring")
+    rounded = stack_allowance(given, part, ()).mm
+    # First with what no survey tells; only where nothing stands right so, with all that the survey leaves open.
+    for measure in dict.fromkeys((min(rounded, MEASURE_MM), rounded)):
         result = cylinder_stack(
             thick,
             trim,
             [StackCylinder(part.number, long, offset)],
-            [StackCollar(each.number, high) for each, high in _heights(given, "collar")],
+            [StackCollar(each.number, high) for each, high in collars],
             # The calculation refuses a ring without height, and with it the whole stack.
-            [StackRing(each.number, high) for each, high in _heights(given, "ring") if high > 0],
+            [StackRing(each.number, high) for each, high in rings if high > 0],
             case_offset_mm=case_offset,
             pitch_mm=pitch,
             max_turns_beyond=int(limits["turns_beyond"]),
             tolerance_mm=limits["tolerance_mm"],
             max_rings=_MOST_RINGS,
-            max_fits=1,
+            max_fits=_MOST_STACKS,
+            measure_mm=measure + EQUAL_MM,
         )
-    except InputError:
-        return None
-    return result.fits[0] if result.fits else result.nearest_miss
+        if result.fits:
+            return tuple(sorted(result.fits, key=lambda found: _stated_order(given, found)))
+    return (result.nearest_miss,) if result.nearest_miss is not None else ()
 
 
-def _heights(given: OpeningInput, role: Role) -> list[tuple[Part, float]]:
-    return [(part, high) for part in offered(given, role, role) if (high := part.number_of(HEIGHT_MM)) is not None]
+def _stated_order(given: OpeningInput, found: StackFit) -> tuple[object, ...]:
+    """Fewest rings, least projection, nearest to flush; of equals the cheapest, then by number."""
+    numbers = (*([found.collar] if found.collar is not None else []), *sorted(found.rings))
+    parts = [part for number in numbers if (part := given.catalogue.get(number)) is not None]
+    dear = [worth(part, given.exchange) for part in parts]
+    return (
+        len(found.rings),
+        round(found.projection_mm, 3),
+        round(abs(found.gap_mm), 3),
+        sum(lacking for lacking, _ in dear),
+        summed(price for _, price in dear),
+        numbers,
+    )
 
 
-def _carried(given: OpeningInput, part: Part, lock: Item) -> list[FitPart]:
-    """Return the cam, or the tailpiece conversion, that the lock's case needs and the cylinder takes."""
+def _under(given: OpeningInput, part: Part, role: Role) -> list[tuple[Part, float]]:
+    """Return the collars or rings with their heights; those that are known not to suit thread and head only alone."""
+    every = [(each, high) for each in offered(given, role, role) if (high := each.number_of(HEIGHT_MM)) is not None]
+    thread, head = part.number_of(THREAD_DIAMETER_MM), part.number_of(HEAD_DIAMETER_MM)
+
+    def suits(each: Part) -> bool:
+        bore = each.number_of(INNER_DIAMETER_MM)
+        if bore is None:
+            return True
+        return (thread is None or bore >= thread - EQUAL_MM) and (head is None or bore <= head - EQUAL_MM)
+
+    return [(each, high) for each, high in every if suits(each)] or every
+
+
+def _carried(given: OpeningInput, part: Part, lock: Item) -> list[list[FitPart]]:
+    """Return every cam, and every tailpiece conversion, that the lock's case needs and the cylinder takes.
+
+    Cams first, of each the cheapest first; where there is none, that there is none.
+    """
     wanted, fixing = lock.cam_form, part.text_of(CAM_FIXING)
+    found: list[list[FitPart]] = []
     roles: tuple[tuple[Role, TextName], ...] = (("cam", CAM_FORM), ("tailpiece", TAIL_FORM))
     for role, attribute in roles:
         chosen = any(choice.role == role for choice in given.chosen)
-        for each in offered(given, role, role):
-            if chosen or (wanted is not None and each.text_of(FITS) == fixing and each.text_of(attribute) == wanted):
-                why = chosen_by(given, role) if chosen else f"the lock's case needs {str(wanted).replace('-', ' ')}"
-                return [fit_part(given, role, each, why)]
-    return []
+        why = chosen_by(given, role) if chosen else f"the lock's case needs {str(wanted).replace('-', ' ')}"
+        fitting = [
+            each
+            for each in offered(given, role, role)
+            if chosen or (wanted is not None and each.text_of(FITS) == fixing and each.text_of(attribute) == wanted)
+        ]
+        fitting.sort(key=lambda each: (*worth(each, given.exchange), each.number))
+        found += [[fit_part(given, role, each, why)] for each in fitting]
+        if chosen and fitting:
+            # What a person chose stands in place of whatever else would do.
+            return [[fit_part(given, role, each, why)] for each in fitting]
+    return found or [[]]
 
 
 # --- rim and euro-profile -----------------------------------------------------------------------------------------
 
 
-def _rim(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:
-    thick, trim, body = leaf.thickness_mm, lock.trim_key_mm, part.number_of(BODY_LENGTH_MM)
-    if thick is None or trim is None or body is None:
-        return bare
-    engagement = limits_of(_TAIL_REACH, given.settings)["engagement_mm"]
-    # The trim lifts the cylinder off the leaf, so that its body reaches less far in.
-    needed = thick - (body - trim) + engagement
-    tails: list[tuple[float, float | None, Part | None]] = []
-    own = part.number_of(TAIL_LENGTH_MM)
-    # The cylinder's own tailpiece stands first: it costs nothing where it reaches.
-    if own is not None and part.text_of(TAIL_FORM) == lock.cam_form:
-        tails.append((own, part.number_of(TAIL_STEP_MM), None))
+def _rim(given: OpeningInput, bare: Fit, part: Part, lock: Item) -> Iterator[Fit]:
+    """Yield the cylinder with its own tailpiece, then with each other one that the case needs, cheapest first."""
+    trim = lock.trim_key_mm
+    if trim is None:
+        yield bare
+        return
     chosen = any(choice.role == "tailpiece" for choice in given.chosen)
-    for each in offered(given, "tailpiece", "tailpiece"):
-        long = each.number_of(LENGTH_MM)
-        if long is not None and (chosen or (each.text_of(FITS) == "rim" and each.text_of(TAIL_FORM) == lock.cam_form)):
-            tails.append((long, each.number_of(STEP_MM), each))
-    if not tails:
-        return replace(bare, stack=Stack("rim", trim))
-    # Where none reaches, the rule is to say how much is short; of nothing it could not.
-    reaching = [tail for tail in tails if tail[0] >= needed] or tails
-    long, step, extra = max(reaching, key=lambda t: t[2] is None and t[0] >= needed) if not chosen else tails[-1]
-    # Behind the leaf the tailpiece may go as far into the case as the case is deep.
-    deepest = lock.case_width_mm if lock.case_width_mm is not None and lock.case_width_mm > engagement else None
+    tails = [
+        each
+        for each in offered(given, "tailpiece", "tailpiece")
+        if chosen or (each.text_of(FITS) == "rim" and each.text_of(TAIL_FORM) == lock.cam_form)
+    ]
+    tails.sort(key=lambda each: (*worth(each, given.exchange), each.number))
+    stack = Stack("rim", trim)
+    # Its own tailpiece stands first: it costs nothing where it reaches.
+    if not (chosen and tails):
+        own = part.text_of(TAIL_FORM) == lock.cam_form
+        yield replace(bare, stack=_cut(given, stack, part, None) if own else stack)
+    for tail in tails:
+        why = f"the lock's case needs {lock.cam_form}, {tail.number_of(LENGTH_MM) or 0.0:g} mm long"
+        built = with_parts(bare, fit_part(given, "tailpiece", tail, chosen_by(given, "tailpiece") if chosen else why))
+        yield replace(built, stack=_cut(given, stack, part, tail))
+
+
+def _cut(given: OpeningInput, stack: Stack, part: Part, tail: Part | None) -> Stack:
+    """Write into a stack what is cut off its tailpiece, and what the tailpiece lacks."""
+    way, _ = tail_way(given, part, stack.turns)
+    long, step, _ = tail_size(part, tail)
+    if way is None or long is None:
+        return stack
     try:
-        cut = tailpiece(thick, body - trim, long, engagement, maximum_engagement_mm=deepest, break_off_mm=step)
+        cut = tail_cut(way, long, step, limits_of(_TAIL_REACH, given.settings)["engagement_mm"])
     except InputError:
-        return replace(bare, stack=Stack("rim", trim))
-    stack = Stack("rim", trim, cut_off_mm=cut.cut_off_mm, short_mm=cut.short_mm)
-    built = replace(bare, stack=stack)
-    if extra is None:
-        return built
-    return with_parts(
-        built, fit_part(given, "tailpiece", extra, f"the lock's case needs {lock.cam_form}, {long:g} mm long")
-    )
+        # The rule on the tailpiece's reach asks the same and refuses it with its numbers.
+        return stack
+    return replace(stack, cut_off_mm=cut.cut_off_mm, short_mm=max(stack.short_mm, cut.short_mm))
 
 
 def _euro(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item) -> Fit:

@@ -14,10 +14,11 @@ from hwsched.attributes.of_parts import (
 )
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bored_prep import PrepFound, PrepWork, bored_prep
+from hwsched.fitting.bolts import bolt_holes, lock_bolts
 from hwsched.fitting.candidate import cheapest, chosen_by, fit_part, offered, with_parts
-from hwsched.fitting.fastening import bolt_holes, lock_bolts, pilots
+from hwsched.fitting.fastening import pilots
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.practice import consumables, credentials, distance_mm
+from hwsched.rules.practice import SLEEVE_SLACK_MM, Wanted, consumables, credentials, distance_mm, pocket_tools
 from hwsched.rules.preparation import wanted_prep
 from hwsched.rules.reading import leaf_name, lock_item, lock_leaf, lock_part, unit_part
 from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part, Role
@@ -33,7 +34,10 @@ def with_sundries(given: OpeningInput, base: Fit) -> Fit:
     """Add to a chosen chain what mounts, seals, opens and drills it, and what a person added."""
     leaf = lock_leaf(given)
     material = leaf.material if leaf is not None and leaf.material else ""
-    holes = [*base.holes, *lock_holes(given, base), *bolt_holes(given, base)]
+    own, part = lock_holes(given, base), lock_part(given, base)
+    # The jig for a bored lock's lead stands on the holes of its through-bolts: they come first.
+    first = own if part is not None and part.kind == "bored-lever-lock" else []
+    holes = [*first, *base.holes, *([] if first else own), *bolt_holes(given, base)]
     # Pilots last: the unit is their template, and it is held up once its lead hole is drilled.
     holes += pilots(given, base, 0)
     numbered = tuple(replace(hole, order=i) for i, hole in enumerate(holes, start=1))
@@ -71,12 +75,28 @@ def _consumables(given: OpeningInput, fit: Fit, material: str) -> list[FitPart]:
     for wanted in consumables(material):
         if not applies.get(wanted.when, False):
             continue
+        if wanted.when == "lead hole":
+            found += _sleeves(given, fit, wanted)
+            continue
         part = cheapest(
             given, [each for each in offered(given, "consumable", "consumable") if each.text_of(FORM) == wanted.form]
         )
         if part is not None:
             found.append(fit_part(given, "consumable", part, wanted.reason, wanted.quantity))
     return found
+
+
+def _sleeves(given: OpeningInput, fit: Fit, wanted: Wanted) -> list[FitPart]:
+    """Return a sleeve or grommet for every size of the lead's holes: the one that is made for it."""
+    offers = [each for each in offered(given, "consumable", "consumable") if each.text_of(FORM) == wanted.form]
+    found: dict[str, FitPart] = {}
+    for size in sorted({hole.diameter_mm for hole in fit.holes if hole.purpose == "cable"}):
+        known = [each for each in offers if (made := each.number_of(HOLE_MM)) and abs(made - size) <= SLEEVE_SLACK_MM]
+        # One of unknown size only where none is known to suit: a rule then asks for its size.
+        part = cheapest(given, known) or cheapest(given, [each for each in offers if each.number_of(HOLE_MM) is None])
+        if part is not None:
+            found.setdefault(part.number, fit_part(given, "consumable", part, wanted.reason, wanted.quantity))
+    return list(found.values())
 
 
 def _keys(given: OpeningInput, fit: Fit) -> list[FitPart]:
@@ -203,7 +223,11 @@ def _with_tools(given: OpeningInput, fit: Fit, material: str) -> Fit:
         if jig is not None:
             tools.setdefault(jig.number, fit_part(given, "tool", jig, f"keeps the bit true: {hole.name}"))
             hole = replace(hole, jig=jig.description or jig.number)
-        for tool in _bits(given, stock, hole):
+        bits = _bits(given, stock, hole)
+        if hole.purpose == "pocket":
+            ways = pocket_tools(material)
+            hole = replace(hole, tool=(bits[0].text_of(FORM) or "") if bits else ways[0] if ways else "")
+        for tool in bits:
             tools.setdefault(tool.number, fit_part(given, "tool", tool, f"for the {hole.name}"))
         holes.append(hole)
     return replace(with_parts(fit, *tools.values()), holes=tuple(holes))
@@ -211,8 +235,14 @@ def _with_tools(given: OpeningInput, fit: Fit, material: str) -> Fit:
 
 def _bits(given: OpeningInput, stock: list[Part], hole: Hole) -> list[Part]:
     if hole.purpose == "pocket":
-        mortiser = cheapest(given, [tool for tool in stock if tool.text_of(FORM) == "mortiser"])
-        return [] if mortiser is None else [mortiser]
+        leaf = lock_leaf(given)
+        forms = pocket_tools(leaf.material) if leaf is not None and leaf.material is not None else ()
+        # The usual way of the material first; a mortiser's chisel only breaks out aluminium.
+        for form in forms:
+            cutter = cheapest(given, [tool for tool in stock if tool.text_of(FORM) == form])
+            if cutter is not None:
+                return [cutter]
+        return []
     found = []
     for size, wanted in ((hole.diameter_mm, hole.tool), (hole.pilot_mm, "twist-drill")):
         if size is None:
@@ -224,7 +254,7 @@ def _bits(given: OpeningInput, stock: list[Part], hole: Hole) -> list[Part]:
             # Equal within a slack: a size from a table of sixty-fourths and one from a table of millimetres are never
             # equal as floats.
             and abs(has - size) <= _TOOL_SLACK_MM
-            and tool.text_of(FORM) not in ("drilling-jig", "mortiser", "driver")
+            and tool.text_of(FORM) not in ("drilling-jig", "mortiser", "mill", "saw-and-files", "driver")
         ]
         near.sort(
             key=lambda tool: (

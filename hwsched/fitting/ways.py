@@ -12,6 +12,7 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bore import Box, LeafSize, bore
 from hwsched.calc.opening.channel import ChannelInput, channel
 from hwsched.calc.opening.placement import Rect
+from hwsched.rules import limits_of, rule_named
 from hwsched.rules.bodies import drill_angle_deg
 from hwsched.rules.bores import as_bore
 from hwsched.rules.cavity import Cavity, existing_hole_top, way_kinds
@@ -19,6 +20,8 @@ from hwsched.rules.footprints import footprints
 from hwsched.rules.practice import LeadHole, angle_deg, distance_mm, lead_hole
 from hwsched.rules.reading import SKINNED, leaf_name, lock_item, lock_part
 from hwsched.values import Fit, Hole, Leaf, OpeningInput
+
+_BORED_LEAD: Final = rule_named("bored-lead")
 
 STRAIGHT: Final = "straight"
 ABOVE: Final = "above"
@@ -63,7 +66,7 @@ def ways(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity, face: str) -> tu
         elif kind == "channel":
             found += _channel(at)
         elif kind == "slanted":
-            found += _slanted(leaf, at)
+            found += _slanted(given, leaf, at)
         elif kind == "surface":
             found += _surface(given, fit, leaf, at, face)
     if _lower_end_unknown(given):
@@ -141,14 +144,16 @@ def _channel(at: Cavity) -> list[Way]:
     ]
 
 
-def _slanted(leaf: Leaf, at: Cavity) -> list[Way]:
+def _slanted(given: OpeningInput, leaf: Leaf, at: Cavity) -> list[Way]:
     """One bore at 45 degrees into the cross bore; its hole stands off by as much as the bore goes deep."""
     thick = leaf.thickness_mm or 0.0
-    aside = thick / 2 * tan(radians(angle_deg("bored-edge")))
+    lean, off = angle_deg("bored-edge"), limits_of(_BORED_LEAD, given.settings)["angle_deg"]
+    # So far aside that a bore through the whole leaf leans no less than it may; a shorter one soon leans too much.
+    aside = thick * tan(radians(lean - off))
     x = at.x - aside
     steep = tan(radians(angle_deg("bored-up")))
-    near, far = thick / 4 * steep, thick * steep
-    reach = (near**2 + (thick / 4) ** 2) ** 0.5
+    near, far = aside / tan(radians(lean + off)) * steep, thick * steep
+    reach = (near**2 + (near / steep) ** 2) ** 0.5
     return [
         Way(ABOVE, "slanted", Rect(x, at.top + near, x, at.top + far), at.top - at.y + reach, 1),
         Way(BELOW, "slanted", Rect(x, at.bottom - far, x, at.bottom - near), at.y - at.bottom + reach, 1),

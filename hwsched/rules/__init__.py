@@ -34,6 +34,7 @@ from hwsched.values.record import Record
 # survey
 from hwsched.rules.survey.case_offset_taken import RULE as CASE_OFFSET_TAKEN
 from hwsched.rules.survey.case_within_leaf import RULE as CASE_WITHIN_LEAF
+from hwsched.rules.survey.case_within_stile import RULE as CASE_WITHIN_STILE
 from hwsched.rules.survey.fact_in_range import RULE as FACT_IN_RANGE
 from hwsched.rules.survey.items_apart import RULE as ITEMS_APART
 from hwsched.rules.survey.items_on_leaf import RULE as ITEMS_ON_LEAF
@@ -41,10 +42,15 @@ from hwsched.rules.survey.known_before_drill import RULE as KNOWN_BEFORE_DRILL
 from hwsched.rules.survey.known_before_issue import RULE as KNOWN_BEFORE_ISSUE
 from hwsched.rules.survey.known_before_order import RULE as KNOWN_BEFORE_ORDER
 from hwsched.rules.survey.leaf_count import RULE as LEAF_COUNT
+from hwsched.rules.survey.lite_clear_of_lock import RULE as LITE_CLEAR_OF_LOCK
+from hwsched.rules.survey.lock_converted import RULE as LOCK_CONVERTED
 from hwsched.rules.survey.lock_within_leaf import RULE as LOCK_WITHIN_LEAF
 from hwsched.rules.survey.moved_item import RULE as MOVED_ITEM
+from hwsched.rules.survey.one_place import RULE as ONE_PLACE
+from hwsched.rules.survey.stile_told import RULE as STILE_TOLD
 
 # lock and cylinder
+from hwsched.rules.lock_and_cylinder.bored_lead import RULE as BORED_LEAD
 from hwsched.rules.lock_and_cylinder.bored_preparation import RULE as BORED_PREPARATION
 from hwsched.rules.lock_and_cylinder.cabinet_grip import RULE as CABINET_GRIP
 from hwsched.rules.lock_and_cylinder.cam_match import RULE as CAM_MATCH
@@ -53,6 +59,7 @@ from hwsched.rules.lock_and_cylinder.cylinder_flush import RULE as CYLINDER_FLUS
 from hwsched.rules.lock_and_cylinder.cylinder_form import RULE as CYLINDER_FORM
 from hwsched.rules.lock_and_cylinder.cylinder_projection import RULE as CYLINDER_PROJECTION
 from hwsched.rules.lock_and_cylinder.euro_projection import RULE as EURO_PROJECTION
+from hwsched.rules.lock_and_cylinder.gate_bolts import RULE as GATE_BOLTS
 from hwsched.rules.lock_and_cylinder.gate_mounting import RULE as GATE_MOUNTING
 from hwsched.rules.lock_and_cylinder.gate_stile import RULE as GATE_STILE
 from hwsched.rules.lock_and_cylinder.head_clear import RULE as HEAD_CLEAR
@@ -162,9 +169,11 @@ from hwsched.rules.catalogue_and_stock.fastener_for_material import RULE as FAST
 from hwsched.rules.catalogue_and_stock.kit_known import RULE as KIT_KNOWN
 from hwsched.rules.catalogue_and_stock.part_known import RULE as PART_KNOWN
 from hwsched.rules.catalogue_and_stock.price_known import RULE as PRICE_KNOWN
+from hwsched.rules.catalogue_and_stock.sleeve_fits import RULE as SLEEVE_FITS
 from hwsched.rules.catalogue_and_stock.superseded_part import RULE as SUPERSEDED_PART
 from hwsched.rules.catalogue_and_stock.tool_known import RULE as TOOL_KNOWN
 from hwsched.rules.catalogue_and_stock.unit_window import RULE as UNIT_WINDOW
+from hwsched.rules.catalogue_and_stock.wall_fixings import RULE as WALL_FIXINGS
 
 # documents
 from hwsched.rules.documents.fit_complete import RULE as FIT_COMPLETE

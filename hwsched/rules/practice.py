@@ -7,8 +7,12 @@ import csv
 from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
+from typing import Final
 
 from hwsched.paths import RESOURCES
+
+SLEEVE_SLACK_MM: Final = 0.4
+"""How far a sleeve may be off the size of its hole [mm], one sixty-fourth of an inch; from memory, unverified."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,6 +115,21 @@ def lock_fasteners(part_kind: str, mounting: str) -> tuple[Wanted, ...]:
         for row in rows("lock_fasteners")
         if row["part_kind"] == part_kind and row["mounting"] == mounting
     )
+
+
+@cache
+def pocket_tools(leaf_material: str) -> tuple[str, ...]:
+    """Return the forms of tool by which a pocket is cut into a leaf of that material, the usual one first."""
+    return tuple(row["form"] for row in rows("pocket_tools") if row["leaf_material"] == leaf_material)
+
+
+@cache
+def wall_fixing(wall_build: str) -> Wanted | None:
+    """Return the fixing that holds in a wall; None where the table has none."""
+    for row in rows("wall_fixings"):
+        if row["wall_build"] == wall_build:
+            return Wanted(row["form"], "wall", "", 1.0, row["reason"])
+    return None
 
 
 @cache

@@ -6,7 +6,7 @@ Here belong answers that several rules and the fitting share. What follows from 
 from dataclasses import replace
 from typing import Final
 
-from hwsched.attributes.of_parts import SUPPLY_A
+from hwsched.attributes.of_parts import OWN_UNIT, SUPPLY_A
 from hwsched.values import Beside, Fit, FitPart, Item, Leaf, OpeningInput, Part
 from hwsched.values import lock_points as points
 from hwsched.values.lock_points import leaf_name as leaf_name
@@ -16,6 +16,8 @@ from hwsched.values.lock_points import on_leaf as on_leaf
 LEAFLESS: Final = ("lift", "turnstile")
 """Forms of opening that have a reader and no leaf."""
 LOCK_ROLES: Final = ("cylinder", "lock", "reader")
+SURVEY: Final = "survey"
+"""Named in place of a part where the survey contradicts itself, and nothing is fitted."""
 UNIT_KINDS: Final = ("surface-unit", "edge-unit")
 KIND_OF_FORM: Final = {
     "mortise": "mortise-cylinder",
@@ -57,6 +59,15 @@ def lock_leaf(given: OpeningInput) -> Leaf | None:
         if item is not None and item.leaf is not None:
             return next((leaf for leaf in given.leaves if on_leaf(item, leaf)), None)
     return points.active_leaf(given.leaves)
+
+
+def removed_lock(given: OpeningInput) -> Item | None:
+    """Return the lock of the leaf that is said to come off, where the survey shows no other; else None."""
+    if lock_item(given) is not None or given.point.others:
+        return None
+    leaf = points.active_leaf(given.leaves)
+    locks = (item for item in given.items if points.is_lock(item) and item.disposition == "remove")
+    return next((item for item in locks if leaf is None or on_leaf(item, leaf)), None)
 
 
 def leaf_hand(given: OpeningInput) -> str | None:
@@ -147,8 +158,18 @@ def lock_part(given: OpeningInput, fit: Fit) -> Part | None:
 
 
 def unit_part(given: OpeningInput, fit: Fit) -> Part | None:
-    """Return the control unit."""
-    return in_role(given, fit, "unit")
+    """Return the control unit; where the lock carries its own, the lock."""
+    unit = in_role(given, fit, "unit")
+    if unit is not None:
+        return unit
+    lock = lock_part(given, fit)
+    return lock if lock is not None and lock.flag_of(OWN_UNIT) else None
+
+
+def unit_in_lock(given: OpeningInput, fit: Fit) -> bool:
+    """Tell whether the lock carries its own unit: then nothing is placed, no lead is led and no hole made for it."""
+    lock = lock_part(given, fit)
+    return lock is not None and bool(lock.flag_of(OWN_UNIT)) and fit.part("unit") is None
 
 
 def supply_part(given: OpeningInput, fit: Fit) -> Part | None:

@@ -45,6 +45,12 @@ POWER_WISHES = (
     Choice("battery", "Battery", ("batteries", "batt")),
     Choice("supply", "Remote supply", ("wired", "low voltage", "12 v", "psu")),
 )
+WALLS = (
+    Choice("masonry", "Masonry or concrete", ("brick", "block", "concrete", "stone", "solid wall")),
+    Choice("hollow", "Board on studs", ("plasterboard", "drywall", "gypsum board", "stud wall", "partition")),
+    Choice("steel", "Steel sheet or post", ("metal", "steel post", "post", "pillar", "sheet steel")),
+    Choice("wood", "Wood", ("timber", "panelling", "wood panel")),
+)
 
 OPENING = Entity(
     "opening",
@@ -174,6 +180,14 @@ OPENING = Entity(
             low=0,
             high=80,
             note="Width of the band that the frame's stop hides on the face that closes against it.",
+        ),
+        Attribute(
+            "wall_build",
+            "Wall",
+            "choice",
+            choices=WALLS,
+            synonyms=("wall build", "wall construction", "wall type", "mounted on"),
+            note="What carries reader and unit where there is no leaf; it decides their fixings.",
         ),
         Attribute("wave", "Wave", synonyms=("phase", "installation wave")),
         Attribute("priority", "Priority", "integer", synonyms=("prio",), low=0, high=999),

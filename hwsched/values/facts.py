@@ -30,6 +30,7 @@ class Opening:
     rise_m: float | None = None
     frame_material: str | None = None
     frame_stop_mm: float | None = None
+    wall_build: str | None = None
     wave: str | None = None
     priority: int | None = None
     difficulty: float | None = None

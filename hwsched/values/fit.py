@@ -74,6 +74,8 @@ class Stack:
     inside_half_mm: float = 0.0
     short_mm: float = 0.0
     """What is missing until it stands right [mm]; 0 when it does, else this is the nearest miss."""
+    impossible: str = ""
+    """Why none of it can be worked out; empty where it can."""
 
 
 @dataclass(frozen=True, slots=True)

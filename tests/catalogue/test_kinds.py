@@ -30,7 +30,7 @@ REQUIRED = {
     "cabinet-lock": "thread_diameter_mm grip_mm lead_mm connector",
     "fixed-reader": "hole_mm face_width_mm face_height_mm lead_mm connector",
     "bored-lever-lock": "backset_mm cross_bore_mm edge_bore_mm leaf_low_mm leaf_high_mm function lead_mm connector",
-    "gate-lock": "mounting case_width_mm case_height_mm lead_mm connector",
+    "gate-lock": "mounting case_width_mm case_height_mm",
     "surface-unit": (
         "housing plate_width_mm plate_height_mm depth_mm window_x0_mm window_y0_mm window_x1_mm window_y1_mm "
         "connector_x_mm connector_y_mm mates_with slack_mm standing_ua operation_ma operation_s"
@@ -54,7 +54,7 @@ REQUIRED = {
     "electromagnetic-lock": "supply_v holding_a",
     "electrified-lock": "form supply_v holding_a fail",
     "mounting": "form",
-    "fastener": "form size leaf_material",
+    "fastener": "form size",
     "tool": "form",
     "consumable": "form",
     "credential": "form",

@@ -102,7 +102,7 @@ def parts():
             **lead,
             **listed,
         ),
-        part("CAB", "cabinet-lock", thread_diameter_mm=19.05, grip_mm=22.0, **lead),
+        part("CAB", "cabinet-lock", thread_diameter_mm=19.05, grip_low_mm=12.0, grip_mm=22.0, **lead),
         part(
             "READ",
             "fixed-reader",
@@ -132,6 +132,7 @@ def parts():
             mounting="bolt-on",
             case_width_mm=90.0,
             case_height_mm=150.0,
+            case_depth_mm=30.0,
             **lead,
             exposure="exterior",
         ),
@@ -190,6 +191,7 @@ def parts():
         part("STRIKE", "electric-strike", supply_v=12.0, holding_a=0.35, fail="fail-secure", fire_listed=True),
         part("MAG", "electromagnetic-lock", supply_v=12.0, holding_a=0.5),
         part("SCREW", "fastener", 0.1, form="wood-screw", size="#6", length_mm=25.4, leaf_material="wood"),
+        part("PLUG", "fastener", 0.1, form="screw-and-plug", size="#6", wall_build="masonry"),
         part("PAD", "fastener", 5.0, form="adhesive", size="pad", leaf_material="glass"),
         part("BIT", "tool", form="spade-bit", diameter_mm=12.7),
         part("DRILL", "tool", form="twist-drill", diameter_mm=6.35),
@@ -224,6 +226,7 @@ def opening(**facts):
         "operations_per_day": 30.0,
         "frame_material": "hollow-metal",
         "frame_stop_mm": 15.875,
+        "wall_build": "masonry",
     }
     return Opening(**{"id": "o", "mark": "1", **usual, **facts})
 

@@ -1,5 +1,6 @@
 """Rules of catalogue and stock, documents, credentials and commissioning."""
 
+from dataclasses import replace
 from decimal import Decimal
 
 import pytest
@@ -12,8 +13,72 @@ TOOLS = (fp("tool", "BIT"), fp("tool", "DRILL"))
 MISS = Refusal("UNIT", "unit", "trim-clear", "The unit stands 2 mm from the trim.", {"short_mm": 2.0})
 
 IN_EUROS = catalogue(UNIT={"currency": "EUR"})
+LIFT = opening(form="lift")
 
+
+def walled(*numbers):
+    bare = fit(lock_number="READ", role="reader", without=("fastener",))
+    return replace(bare, parts=(*bare.parts, *(fp("fastener", number, 4) for number in numbers)))
+
+
+def sleeved(size):
+    return catalogue(add=[part("SL", "consumable", form="sleeve", hole_mm=size)])
+
+
+SLEEVED = fit(fp("consumable", "SL"))
+POCKET = hole(0.0, "pocket", name="pocket for the unit", face="lock-edge", pilot_mm=None)
 ROWS = [
+    speaks("fastener-for-material", given(), fit(fp("fastener", "PLUG", 4)), about="PLUG", severity="error"),
+    unknown(
+        "fastener-for-material",
+        given(cat=catalogue(SCREW={"leaf_material": None})),
+        fit(),
+        "part SCREW.leaf_material",
+    ),
+    # Lead's hole 1/2 in in wood (common practice); a sleeve wider than its hole does not go in.
+    passes("sleeve-fits", given(cat=sleeved(12.7)), SLEEVED),
+    speaks("sleeve-fits", given(cat=sleeved(19.05)), SLEEVED, says=2, short_mm=6.35, about="SL", severity="error"),
+    speaks("sleeve-fits", given(cat=sleeved(9.525)), SLEEVED, says=2, short_mm=3.175),
+    speaks("sleeve-fits", given(), fit(), hole_mm=12.7, severity="note"),
+    boundary("sleeve-fits", given(cat=sleeved(12.7 + 0.39)), SLEEVED),
+    boundary("sleeve-fits", given(), fit(holes=())),
+    unknown("sleeve-fits", given(cat=sleeved(None)), SLEEVED, "part SL.hole_mm"),
+    # A pocket in aluminium is milled, or sawn and filed (common practice).
+    speaks("tool-known", given(lf=leaf(material="aluminium")), fit(fp("tool", "MORT"), holes=(POCKET,)), 1, "note"),
+    passes(
+        "tool-known",
+        given(lf=leaf(material="aluminium"), cat=catalogue(add=[part("MILL", "tool", form="mill")])),
+        fit(fp("tool", "MILL"), holes=(POCKET,)),
+    ),
+    passes("tool-known", given(), fit(fp("tool", "MORT"), holes=(POCKET,))),
+    # Plugs in masonry, anchors in board, machine screws in steel (common practice).
+    passes("wall-fixings", given(LIFT, lk=lock("reader"), leaves=()), walled("PLUG")),
+    speaks("wall-fixings", given(LIFT, lk=lock("reader"), leaves=()), walled(), about="UNIT", severity="error"),
+    speaks(
+        "wall-fixings",
+        given(opening(form="lift", wall_build="hollow"), lk=lock("reader"), leaves=()),
+        walled("PLUG"),
+        says=2,
+        about="PLUG",
+    ),
+    speaks(
+        "wall-fixings",
+        given(LIFT, lk=lock("reader"), leaves=(), cat=catalogue(UNIT={"screws": 0})),
+        walled(),
+        severity="error",
+    ),
+    unknown(
+        "wall-fixings",
+        given(opening(form="lift", wall_build=None), lk=lock("reader"), leaves=()),
+        walled(),
+        "opening.wall_build",
+    ),
+    boundary("wall-fixings", given(opening(wall_build=None)), fit()),
+    boundary(
+        "wall-fixings",
+        given(LIFT, lk=lock("reader"), leaves=()),
+        fit(lock_number="READ", role="reader", without=("fastener",), placement=None),
+    ),
     passes("unit-window", given(), fit()),
     speaks("unit-window", given(cat=catalogue(UNIT={"window_x1_mm": 9.0})), fit(), severity="error", about="UNIT"),
     boundary("unit-window", given(cat=catalogue(UNIT={"window_x1_mm": 10.0})), fit()),

@@ -1,10 +1,12 @@
 """Rules of lock and cylinder."""
 
+from dataclasses import replace
+
 import pytest
 
 from hwsched.values import Stack
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import catalogue, fit, fp, given, leaf, lock, opening
+from tests.rules.scenario import catalogue, fit, fp, given, hole, leaf, lock, opening, part
 
 
 def rim(**facts):
@@ -18,6 +20,20 @@ def euro(number="EURO"):
 EURO_LEAF = leaf(thickness_mm=44.0)
 # Leaf 44, centred, trims 6: each half needs 22 + 6 = 28 (sizes from the fixing screw, DIN 18252 / EN 1303 as quoted).
 BORED = fit(lock_number="BORED", role="lock", stack=None)
+
+STEEL = leaf(material="steel-gate")
+BOLTED = fit(fp("fastener", "M8", 4), lock_number="GATE", role="lock")
+
+
+def leaning(up, edge, order=2, bolts=1, diameter=5 / 16 * 25.4, **more):
+    lead = hole(9.525, up_deg=-up, edge_deg=-edge, order=order)
+    bolt = hole(diameter, "bolt", name="through-bolt holes", count=2, order=bolts, **more)
+    return replace(BORED, holes=(lead, bolt))
+
+
+def bolted(**changed):
+    facts = {"form": "through-bolt", "size": "M8", "length_mm": 100.0, "head": "hexagon", "leaf_material": "steel-gate"}
+    return catalogue(add=[part("M8", "fastener", **{**facts, **changed})])
 
 
 def threaded(gap=0.0, turns=0, projection=3.175):
@@ -38,6 +54,10 @@ ROWS = [
     boundary("cylinder-flush", given(), threaded(turns=3), says=1, turns=3),
     unknown("cylinder-flush", given(lf=leaf(thickness_mm=None)), fit(stack=None), "leaf.thickness_mm"),
     speaks("cylinder-flush", given(lk=lock(case_offset_mm=25.0)), fit(stack=None), severity="error"),
+    # Half of the last digit of 44.5 mm, halved: 0.025; a leaf in inches leaves nothing open (our own).
+    speaks("cylinder-flush", given(lf=leaf(thickness_mm=44.5)), threaded(-0.02), severity="note", off_mm=0.02),
+    speaks("cylinder-flush", given(), threaded(-0.01), severity="error", short_mm=0.01),
+    boundary("cylinder-flush", given(), threaded(-0.0005)),
     passes("cylinder-projection", given(), threaded()),
     speaks("cylinder-projection", given(), threaded(projection=13.0), projection_mm=13.0, severity="warning"),
     boundary("cylinder-projection", given(), threaded(projection=12.7)),
@@ -59,6 +79,12 @@ ROWS = [
     speaks("cam-match", given(lk=lock(cam_form="clover")), fit(), severity="error"),
     speaks("cam-match", given(), fit(without=("cam",)), about="CYL"),
     speaks("cam-match", given(cat=catalogue(CAM={"fits": "f3"})), fit(), about="CAM"),
+    speaks(
+        "cam-match",
+        given(lk=lock("euro-profile")),
+        fit(fp("cam", "CAM"), lock_number="EURO", stack=Stack("euro-profile", 2.0)),
+        says=2,
+    ),
     unknown("cam-match", given(lk=lock(cam_form=None)), fit(), "existing_item.cam_form"),
     # 1.150 in, 32 threads an inch (trade practice, from memory).
     passes("thread-pitch", given(), fit()),
@@ -78,6 +104,21 @@ ROWS = [
     speaks("tail-reach", given(lk=lock("rim"), cat=catalogue(RIM={"tail_length_mm": 28.0})), rim(), short_mm=0.575),
     boundary("tail-reach", given(lk=lock("rim"), cat=catalogue(RIM={"tail_length_mm": 28.575})), rim()),
     unknown("tail-reach", given(lk=lock("rim", trim_key_mm=None)), rim(), "existing_item.trim_key_mm"),
+    # It bottoms: the case of 25.4 is what a tailpiece of 76.2, broken off to 28.575, has left over (geometry).
+    speaks("tail-reach", given(lk=lock("rim", case_width_mm=9.0)), rim(), short_mm=0.525, severity="error"),
+    speaks("tail-reach", given(lf=leaf(thickness_mm=20.0), lk=lock("rim")), rim(), short_mm=5.4, severity="error"),
+    unknown("tail-reach", given(lk=lock("rim", case_width_mm=None)), rim(), "existing_item.case_width_mm"),
+    boundary("tail-reach", given(lk=lock("rim", case_width_mm=9.525)), rim()),
+    speaks(
+        "collar-bore",
+        given(cat=catalogue(CYL={"head_diameter_mm": 31.0}, COL={"inner_diameter_mm": 31.5})),
+        fit(),
+        short_mm=0.5,
+        severity="error",
+    ),
+    # A body of 1 in in a leaf written as 25.3 mm: 0.1 out, and the rounding leaves 0.05 open.
+    speaks("tail-reach", given(lf=leaf(thickness_mm=25.3), lk=lock("rim")), rim(), short_mm=0.1, severity="error"),
+    boundary("tail-reach", given(lf=leaf(thickness_mm=25.4), lk=lock("rim")), rim()),
     # 161 preparation: 2-1/8 cross bore, 2-3/4 backset, 1 edge bore (locksmiths' dictionary); SDI 111-24: 1/16 off.
     passes("bored-preparation", given(lk=lock("bored")), BORED),
     passes("bored-preparation", given(lk=lock("bored", cross_bore_mm=38.1)), BORED),
@@ -86,6 +127,15 @@ ROWS = [
     boundary("bored-preparation", given(lk=lock("bored", backset_mm=69.85 + 25.4 / 16)), BORED),
     boundary("bored-preparation", given(lf=leaf(thickness_mm=34.925), lk=lock("bored")), BORED),
     unknown("bored-preparation", given(lk=lock("bored", edge_bore_mm=None)), BORED, "existing_item.edge_bore_mm"),
+    # 45 degrees, 15 within 2 toward the edge, bolt holes 5/16 in, square and first (common practice; SDI 111-24).
+    passes("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0)),
+    speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 9.28), is_deg=9.28, off_deg=5.72, severity="error"),
+    speaks("bored-lead", given(lk=lock("bored")), leaning(48.0, 15.0), is_deg=48.0, off_deg=3.0),
+    speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, order=1, bolts=2), order=1),
+    speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, up_deg=5.0), up_deg=5.0),
+    speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, diameter=9.0), wanted_mm=7.9375),
+    boundary("bored-lead", given(lk=lock("bored")), leaning(43.0, 17.0)),
+    boundary("bored-lead", given(lk=lock("bored")), leaning(0.0, 0.0)),
     passes("cabinet-grip", given(lf=leaf(thickness_mm=19.05), lk=lock("cabinet")), fit(lock_number="CAB", role="lock")),
     speaks(
         "cabinet-grip",
@@ -96,6 +146,31 @@ ROWS = [
     boundary(
         "cabinet-grip", given(lf=leaf(thickness_mm=22.0), lk=lock("cabinet")), fit(lock_number="CAB", role="lock")
     ),
+    # Two ends: below the least the nut runs out of thread (common practice).
+    speaks(
+        "cabinet-grip",
+        given(lf=leaf(thickness_mm=10.0), lk=lock("cabinet")),
+        fit(lock_number="CAB", role="lock"),
+        short_mm=2.0,
+        severity="error",
+    ),
+    boundary(
+        "cabinet-grip", given(lf=leaf(thickness_mm=12.0), lk=lock("cabinet")), fit(lock_number="CAB", role="lock")
+    ),
+    unknown(
+        "cabinet-grip",
+        given(lk=lock("cabinet"), cat=catalogue(CAB={"grip_low_mm": None})),
+        fit(lock_number="CAB", role="lock"),
+        "part CAB.grip_low_mm",
+    ),
+    # M8 through a gate of 44.45 and a case of 30, with 8 for washer and nut: 82.45 (ISO 7089, ISO 4032, from memory).
+    passes("gate-bolts", given(lf=STEEL, lk=lock("gate"), cat=bolted()), BOLTED),
+    speaks("gate-bolts", given(lf=STEEL, lk=lock("gate"), cat=bolted(length_mm=80.0)), BOLTED, short_mm=2.45),
+    speaks("gate-bolts", given(lf=STEEL, lk=lock("gate"), cat=bolted(head="carriage")), BOLTED, severity="error"),
+    speaks("gate-bolts", given(lf=STEEL, lk=lock("gate")), fit(lock_number="GATE", role="lock"), about="GATE"),
+    boundary("gate-bolts", given(lf=STEEL, lk=lock("gate"), cat=bolted(length_mm=82.45)), BOLTED),
+    boundary("gate-bolts", given(lk=lock("gate"), cat=bolted(head="carriage", leaf_material="wood")), BOLTED),
+    unknown("gate-bolts", given(lf=STEEL, lk=lock("gate"), cat=bolted(head=None)), BOLTED, "part M8.head"),
     passes("gate-mounting", given(lk=lock("gate")), fit(lock_number="GATE", role="lock")),
     speaks(
         "gate-mounting",

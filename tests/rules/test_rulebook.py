@@ -65,6 +65,7 @@ ONLY_UNKNOWN = {
     "unit-place-known",
     "supply-distance-known",
     "wall-thickness-known",
+    "stile-told",
 }
 
 

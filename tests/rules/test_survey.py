@@ -7,6 +7,13 @@ from tests.rules.scenario import fit, given, item, leaf, lock, opening
 
 PAIR = opening(form="pair")
 ACTIVE, INACTIVE = leaf(position="active"), leaf(position="inactive")
+NARROW = {"construction": "narrow-stile"}
+STILE = leaf(**NARROW, stile_mm=110.0)
+
+
+def bar(high, y=1000.0):
+    return item("exit-device", 430.0, y, 800.0, high)
+
 
 ROWS = [
     passes("fact-in-range", given(), fit()),
@@ -59,6 +66,48 @@ ROWS = [
     passes("items-on-leaf", given(items=[item("closer")]), fit()),
     speaks("items-on-leaf", given(items=[item("closer", x=950.0)]), fit(), off_mm=85.6, severity="warning"),
     boundary("items-on-leaf", given(items=[item("closer", x=914.4 + 50.8 - 50.0)]), fit()),
+    # Behind a stile lies glass; a case of 105 stands in a stile of 100, or in a leaf of 140 (geometry).
+    passes("case-within-stile", given(lf=STILE), fit()),
+    passes("case-within-stile", given(lf=leaf(stile_mm=100.0)), fit()),
+    speaks("case-within-stile", given(lf=leaf(**NARROW, stile_mm=100.0)), fit(), case_mm=105.0, stile_mm=100.0),
+    speaks("case-within-stile", given(lf=leaf(height_mm=140.0)), fit(), case_mm=150.0, leaf_mm=140.0, severity="error"),
+    boundary("case-within-stile", given(lf=leaf(**NARROW, stile_mm=105.0)), fit()),
+    boundary("case-within-stile", given(lf=leaf(height_mm=150.0)), fit()),
+    boundary("case-within-stile", given(lf=leaf(**NARROW, stile_mm=50.0), lk=lock("rim")), fit()),
+    # Cylinder hole 1 1/4 in round (69.85, 1000); case 0 to 105 wide, 894.45 to 1044.45 high (geometry).
+    passes("lite-clear-of-lock", given(items=[item("lite", 300.0, 1300.0)]), fit()),
+    speaks("lite-clear-of-lock", given(items=[item("lite", 110.0, 1000.0)]), fit(), overlap_mm=25.725, about="lite"),
+    speaks("lite-clear-of-lock", given(items=[item("lite", 110.0, 910.0)]), fit(), overlap_mm=45.0, severity="error"),
+    boundary("lite-clear-of-lock", given(items=[item("lite", 155.0 - 6.35, 910.0)]), fit()),
+    boundary("lite-clear-of-lock", given(items=[item("pull", 110.0, 1000.0)]), fit()),
+    # Half of the smaller one is one place (our own); a lever stands on its rose.
+    passes("one-place", given(items=[item("lever"), item("trim")]), fit()),
+    speaks("one-place", given(items=[item("closer"), item("viewer", w=20.0, h=20.0)]), fit(), share=1.0),
+    speaks("one-place", given(items=[item("closer"), item("lite", face="both", y=1550.0 - 1)]), fit(), share=0.51),
+    boundary("one-place", given(items=[item("closer"), item("lite", y=1550.0)]), fit()),
+    boundary("one-place", given(items=[item("closer"), item("lite", face="key")]), fit()),
+    # The case reaches from 894.45 to 1044.45; a footprint of 80 round 1000 shows the rail alone.
+    speaks("one-place", given(lk=lock("rim"), items=[bar(80.0)]), fit(), off_mm=65.55, about="exit device"),
+    passes("one-place", given(lk=lock("rim"), items=[bar(212.0)]), fit()),
+    boundary("one-place", given(lk=lock("rim"), items=[bar(2 * (105.55 - 6.35))]), fit()),
+    boundary("one-place", given(lk=lock("rim"), items=[bar(80.0, y=400.0)]), fit()),
+    passes("stile-told", given(lf=leaf(construction=None)), fit()),
+    unknown("stile-told", given(lf=leaf(construction=None, stile_mm=60.0)), fit(), "leaf.construction"),
+    unknown(
+        "stile-told",
+        given(lf=leaf(material="aluminium", construction=None)),
+        fit(),
+        "leaf.construction",
+        "leaf.stile_mm",
+    ),
+    unknown("stile-told", given(lf=leaf(material="aluminium", **NARROW)), fit(), "leaf.stile_mm"),
+    boundary("stile-told", given(lf=leaf(material="aluminium")), fit()),
+    boundary("stile-told", given(lf=leaf(material="steel-gate", construction=None, stile_mm=50.0)), fit()),
+    passes("lock-converted", given(), fit()),
+    speaks("lock-converted", given(lk=lock(disposition="remove")), fit(), severity="error", about="lock"),
+    boundary("lock-converted", given(lk=lock(disposition="remove"), items=[lock("rim")]), fit()),
+    boundary("lock-converted", given(lk="none"), fit()),
+    boundary("known-before-order", given(lk=lock(disposition="remove")), fit()),
     passes("leaf-count", given(), fit()),
     speaks("leaf-count", given(PAIR), fit(), leaves=1, needed_leaves=2, severity="warning"),
     speaks("leaf-count", given(PAIR, leaves=(ACTIVE, ACTIVE)), fit()),

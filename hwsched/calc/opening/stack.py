@@ -6,7 +6,7 @@ Here belongs the arithmetic of one leaf, one case position and a list of parts. 
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from math import ceil, floor, fsum
 from typing import Annotated
@@ -161,6 +161,9 @@ def cylinder_stack(
     ] = None,
     max_rings: Annotated[_Most, Said("Most blocking rings on one cylinder.")] = MAX_RINGS,
     max_fits: Annotated[int, Within(at_least=1), Said("Most fits that are listed.")] = MAX_FITS,
+    measure_mm: Annotated[
+        NotNegative, Said("How far leaf and trim may have been measured wrong: by so much a head may seem recessed.")
+    ] = 0.0,
 ) -> StackResult:
     """Choose shell length, collar and the fewest blocking rings so that the head is flush and the cam lies right.
 
@@ -180,7 +183,8 @@ def cylinder_stack(
 
     Notes
     -----
-    A collar and rings of total height c suit a projection h when ``0 <= h - c <= tolerance``: never recessed.
+    A collar and rings of total height c suit a projection h when ``0 <= h - c <= tolerance``: never recessed. What
+    cannot be measured widens the band on both sides.
     Source: common practice for threaded mortise cylinders.
 
     Examples
@@ -204,7 +208,27 @@ def cylinder_stack(
         # Whole turns only, since the keyway must stand upright; from the case's centre plane on, by common practice.
         for k in range(max_turns_beyond + 1)
     )  # fmt: skip
-    return _stacked(stands, tuple(collars), tuple(rings), tolerance, max_rings, max_fits)
+    if not measure_mm:
+        return _stacked(stands, tuple(collars), tuple(rings), tolerance, max_rings, max_fits)
+    # Heads taken as standing out by so much more, in a band that is wider by twice as much: the band widened both ways.
+    raised = tuple((high + measure_mm, part, k) for high, part, k in stands)
+    return _lowered(
+        _stacked(raised, tuple(collars), tuple(rings), tolerance + 2 * measure_mm, max_rings, max_fits), measure_mm
+    )
+
+
+def _lowered(found: StackResult, by_mm: float) -> StackResult:
+    """Put heads that were raised for the search back to where they stand."""
+    fits = [
+        replace(fit, projection_mm=_clean(fit.projection_mm - by_mm), gap_mm=_clean(fit.gap_mm - by_mm))
+        for fit in found.fits
+    ]
+    # Least gap is now nearest to flush, on whichever side.
+    fits.sort(key=lambda fit: (len(fit.rings), round(fit.projection_mm, 9), round(abs(fit.gap_mm), 9)))
+    miss = found.nearest_miss
+    if miss is not None:
+        miss = replace(miss, projection_mm=miss.projection_mm - by_mm, gap_mm=miss.gap_mm - by_mm)
+    return StackResult(tuple(fits), found.more, miss)
 
 
 @lru_cache(_REMEMBERED)

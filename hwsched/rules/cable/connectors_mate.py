@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import CONNECTOR, MATES_WITH
-from hwsched.rules.reading import entry, lock_part, unit_part
+from hwsched.rules.reading import entry, lock_part, unit_in_lock, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
 from hwsched.values import Fit, OpeningInput
@@ -11,7 +11,7 @@ from hwsched.values import Fit, OpeningInput
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     lock, unit = lock_part(given, fit), unit_part(given, fit)
-    if lock is None or unit is None:
+    if lock is None or unit is None or unit_in_lock(given, fit):
         return
     chain = [part for fit_part in fit.parts if fit_part.role == "lead-extension" if (part := entry(given, fit_part))]
     before = lock

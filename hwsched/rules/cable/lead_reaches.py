@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import LEAD_MM
 from hwsched.rules.clearances import TOUCH_MM
-from hwsched.rules.reading import lock_part
+from hwsched.rules.reading import lock_part, unit_in_lock
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
@@ -12,7 +12,7 @@ from hwsched.values import Fit, OpeningInput
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     lock, cable = lock_part(given, fit), fit.cable
-    if lock is None:
+    if lock is None or unit_in_lock(given, fit):
         return
     if lock.number_of(LEAD_MM) is None:
         yield unknown((f"part {lock.number}.lead_mm",), lock.number)

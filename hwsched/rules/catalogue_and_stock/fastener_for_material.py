@@ -2,8 +2,8 @@
 
 from collections.abc import Iterable
 
-from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, SCREW_SIZE, SCREWS, SIZE
-from hwsched.rules.reading import entry, leafless, lock_leaf, unit_part
+from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, SCREW_SIZE, SCREWS, SIZE, WALL_BUILD
+from hwsched.rules.reading import entry, leafless, lock_leaf, unit_in_lock, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
 from hwsched.values import Fit, OpeningInput
@@ -11,7 +11,7 @@ from hwsched.values import Fit, OpeningInput
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, leaf = unit_part(given, fit), lock_leaf(given)
-    if unit is None or leafless(given) or leaf is None:
+    if unit is None or leafless(given) or leaf is None or unit_in_lock(given, fit):
         return
     count, size = unit.number_of(SCREWS), unit.text_of(SCREW_SIZE)
     if leaf.material is None or (count is None and not size):
@@ -22,7 +22,13 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     fasteners = [part for fit_part in fit.parts if fit_part.role == "fastener" if (part := entry(given, fit_part))]
     for part in fasteners:
-        if part.text_of(LEAF_MATERIAL) not in (leaf.material, None):
+        if part.text_of(LEAF_MATERIAL) is None:
+            # One that holds in a wall names no leaf, and one that names neither may hold in nothing.
+            if part.text_of(WALL_BUILD) is not None:
+                yield Verdict(f"It is made for walls; the leaf is {material}.", about=part.number)
+            else:
+                yield unknown((f"part {part.number}.leaf_material",), part.number)
+        elif part.text_of(LEAF_MATERIAL) != leaf.material:
             yield Verdict(f"It is made for {part.text_of(LEAF_MATERIAL)}; the leaf is {material}.", about=part.number)
     held = any(p.text_of(FORM) == "adhesive" or p.text_of(SIZE) == size for p in fasteners)
     if not held:

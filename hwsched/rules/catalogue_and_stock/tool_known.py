@@ -3,7 +3,8 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import DIAMETER_MM, FORM
-from hwsched.rules.reading import entry
+from hwsched.rules.practice import pocket_tools
+from hwsched.rules.reading import entry, lock_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
@@ -13,8 +14,11 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     tools = [part for fit_part in fit.parts if fit_part.role == "tool" if (part := entry(given, fit_part))]
     for hole in fit.holes:
         if hole.purpose == "pocket":
-            if not any(tool.text_of(FORM) == "mortiser" for tool in tools):
-                yield Verdict(f"No mortiser is in the catalogue for the {hole.name}.", about=hole.name)
+            leaf = lock_leaf(given)
+            forms = pocket_tools(leaf.material) if leaf is not None and leaf.material is not None else ()
+            if not any(tool.text_of(FORM) in forms for tool in tools):
+                named = " or ".join(form.replace("-", " ") for form in forms) or "tool"
+                yield Verdict(f"No {named} is in the catalogue for the {hole.name}.", about=hole.name)
             continue
         for size in (hole.diameter_mm, hole.pilot_mm):
             if size is None or any(

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.rules.reading import SURVEY
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput
 
@@ -10,8 +11,11 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if fit.status == "does-not-fit":
         miss = fit.nearest_miss
         near = f" Nearest: {miss.part}. {miss.reason}" if miss is not None else ""
+        said = f"No combination of parts fits.{near}"
+        if miss is not None and miss.part == SURVEY:
+            said = f"Nothing is fitted to a survey that contradicts itself. {miss.reason}"
         yield Verdict(
-            f"No combination of parts fits.{near}",
+            said,
             values={"refused": float(len(fit.refused))},
             about=miss.part if miss is not None else "",
         )

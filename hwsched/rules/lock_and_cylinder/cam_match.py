@@ -35,7 +35,12 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             f"The lock's case needs {wanted.replace('-', ' ')}, the cylinder carries {form.replace('-', ' ')}.",
             about=part.number,
         )
-    if carried is not None:
+    if carried is None:
+        return
+    if part.kind == "euro-cylinder":
+        # Its cam is part of itself: whatever the other fixes to, it does not fix to this one.
+        yield Verdict("A euro-profile cylinder carries its own cam; this does not go on it.", about=carried.number)
+    else:
         yield from _fixing(part, carried)
 
 

@@ -3,9 +3,10 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import CAM_OFFSET_MM, LENGTH_MM, THREAD_PITCH_MM
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
+from hwsched.rules.rounding import EQUAL_MM, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.threaded import heights_in, stack_allowance
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 
@@ -32,17 +33,23 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
                 "Leaf, case and cylinder contradict each other: no stack can be worked out.", about=part.number
             )
         return
-    allowed = limits["tolerance_mm"]
+    if stack.impossible:
+        yield Verdict(f"No stack can be worked out: {stack.impossible}.", about=part.number)
+        return
+    allowed, off = limits["tolerance_mm"], stack_allowance(given, part, heights_in(given, fit))
+    beyond = max(-stack.gap_mm, stack.gap_mm - allowed)
+    if EQUAL_MM < beyond <= off.mm + EQUAL_MM:
+        yield by_rounding(given, off, beyond, part.number)
     # The head is flush with its collar or stands proud, never recessed: common practice for threaded mortise
     # cylinders.
-    if stack.gap_mm < -TOUCH_MM:
+    elif stack.gap_mm < -EQUAL_MM:
         yield Verdict(
             f"The cylinder's head would be recessed {length(given, -stack.gap_mm)} behind its collar.",
             "Take a longer cylinder, a lower collar or fewer rings.",
             values={"gap_mm": stack.gap_mm, "allowed_mm": 0.0, "short_mm": -stack.gap_mm},
             about=part.number,
         )
-    elif stack.gap_mm > allowed + TOUCH_MM:
+    elif stack.gap_mm > allowed + EQUAL_MM:
         yield Verdict(
             f"The cylinder's head stands {length(given, stack.gap_mm)} off its collar; {length(given, allowed)} is the "
             f"most, {length(given, stack.gap_mm - allowed)} too much.",

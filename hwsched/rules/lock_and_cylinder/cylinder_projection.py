@@ -2,8 +2,8 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_part
+from hwsched.rules.rounding import EQUAL_MM
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
@@ -14,7 +14,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if part is None or stack is None or stack.form != "threaded":
         return
     allowed = limits["projection_mm"]
-    if stack.projection_mm > allowed + TOUCH_MM:
+    if stack.projection_mm > allowed + EQUAL_MM:
         yield Verdict(
             f"The cylinder stands {length(given, stack.projection_mm)} proud of the trim behind collar and rings; "
             f"{length(given, allowed)} is the most that should be left to a wrench.",

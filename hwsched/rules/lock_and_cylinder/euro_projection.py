@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import INSIDE_HALF_MM, KEY_HALF_MM
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
+from hwsched.rules.rounding import EQUAL_MM
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
@@ -47,14 +47,14 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         )
     for side, stands, allowed in sides:
         where = f"{side} side" if side == "key" else side
-        if stands < -TOUCH_MM:
+        if stands < -EQUAL_MM:
             yield Verdict(
                 f"On the {where} the cylinder ends {length(given, -stands)} behind its trim.",
                 f"Take a cylinder whose {side} half is at least {length(given, -stands)} longer.",
                 values={"projection_mm": stands, "allowed_mm": allowed, "short_mm": -stands},
                 about=part.number,
             )
-        elif stands > allowed + TOUCH_MM:
+        elif stands > allowed + EQUAL_MM:
             yield Verdict(
                 f"On the {where} the cylinder stands {length(given, stands)} past its trim; "
                 f"{length(given, allowed)} is allowed, {length(given, stands - allowed)} too much.",

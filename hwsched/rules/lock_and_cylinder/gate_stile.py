@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import CASE_WIDTH_MM
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf, lock_part
+from hwsched.rules.rounding import EQUAL_MM, allowance, by_rounding
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
@@ -19,7 +19,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     stile = leaf.stile_mm if leaf is not None else None
     if width is None or stile is None:
         yield unknown((f"part {part.number}.case_width_mm" if width is None else "leaf.stile_mm",), part.number)
-    elif width > stile + TOUCH_MM:
+    elif EQUAL_MM < width - stile <= (allowed := allowance([("leaf.stile_mm", stile, 1.0)], (width,))).mm + EQUAL_MM:
+        yield by_rounding(given, allowed, width - stile, part.number)
+    elif width > stile + EQUAL_MM:
         yield Verdict(
             f"The lock's case is {length(given, width)} wide, the gate's stile {length(given, stile)}: short by "
             f"{length(given, width - stile)}.",

@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import DEPTH_MM
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import leafless, lock_leaf, lock_part
+from hwsched.rules.rounding import EQUAL_MM, allowance, by_rounding
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
@@ -18,7 +18,11 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     thickness = leaf.thickness_mm if leaf is not None else None
     if depth is None or thickness is None:
         yield unknown((f"part {part.number}.depth_mm" if depth is None else "leaf.thickness_mm",), part.number)
-    elif depth > thickness + TOUCH_MM:
+        return
+    allowed = allowance([("leaf.thickness_mm", thickness, 1.0)], (depth,))
+    if EQUAL_MM < depth - thickness <= allowed.mm + EQUAL_MM:
+        yield by_rounding(given, allowed, depth - thickness, part.number)
+    elif depth > thickness + EQUAL_MM:
         yield Verdict(
             f"The reader's body is {length(given, depth)} deep, the leaf {length(given, thickness)} thick: it would "
             f"stand {length(given, depth - thickness)} out of the inside face.",

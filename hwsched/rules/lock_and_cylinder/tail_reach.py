@@ -1,53 +1,95 @@
-"""Rule: a rim cylinder's tailpiece reaches through the leaf into the case."""
+"""Rule: a tailpiece reaches into the case and does not bottom in it, behind a rim or a mortise cylinder."""
 
 from collections.abc import Iterable
 
-from hwsched.attributes.of_parts import BODY_LENGTH_MM, LENGTH_MM, TAIL_LENGTH_MM
-from hwsched.rules.clearances import TOUCH_MM
+from hwsched.attributes.of_parts import BODY_LENGTH_MM
+from hwsched.calc.calculator import InputError
 from hwsched.rules.reading import in_role, lock_item, lock_leaf, lock_part
+from hwsched.rules.rounding import EQUAL_MM, Allowance, allowance, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.tails import TailWay, tail_cut, tail_size, tail_way
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Fit, OpeningInput
+from hwsched.values import Fit, OpeningInput, Part
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    part = lock_part(given, fit)
-    if part is None or part.kind != "rim-cylinder":
+    part, tail = lock_part(given, fit), in_role(given, fit, "tailpiece")
+    # A mortise cylinder has a tailpiece only as a conversion in place of its cam.
+    if part is None or (part.kind != "rim-cylinder" and (part.kind != "mortise-cylinder" or tail is None)):
         return
-    tail = in_role(given, fit, "tailpiece")
-    leaf, lock = lock_leaf(given), lock_item(given)
-    thickness = leaf.thickness_mm if leaf is not None else None
-    trim = lock.trim_key_mm if lock is not None else None
-    body = part.number_of(BODY_LENGTH_MM)
-    long = tail.number_of(LENGTH_MM) if tail is not None else part.number_of(TAIL_LENGTH_MM)
-    needs = [
-        name
-        for name, value in (
-            ("leaf.thickness_mm", thickness),
-            ("existing_item.trim_key_mm", trim),
-            (f"part {part.number}.body_length_mm", body),
-            (f"part {(tail or part).number}.{'length_mm' if tail else 'tail_length_mm'}", long),
-        )
-        if value is None
-    ]
-    if thickness is None or trim is None or body is None or long is None:
-        yield unknown(tuple(needs), part.number)
+    turns = fit.stack.turns if fit.stack is not None else 0
+    way, needs = tail_way(given, part, turns)
+    long, step, name = tail_size(part, tail)
+    if way is None or long is None:
+        yield unknown((*needs, *(() if long is not None else (name,))), part.number)
         return
-    # The trim holds the cylinder off the leaf, so that its back lies by as much nearer to the key face.
-    needed = thickness - (body - trim) + limits["engagement_mm"]
-    engagement = limits["engagement_mm"]
-    if long < needed - TOUCH_MM:
+    yield from _reach(given, part, way, long, step, limits["engagement_mm"])
+
+
+def _reach(
+    given: OpeningInput, part: Part, way: TailWay, long: float, step: float | None, engagement: float
+) -> Iterable[Verdict]:
+    allowed = _allowed(given, part, long)
+    if way.back_mm > way.case_mm + allowed.mm + EQUAL_MM:
+        out = way.back_mm - way.case_mm
         yield Verdict(
-            f"The tailpiece is {length(given, long)}; {length(given, needed)} reaches {length(given, engagement)} "
-            f"into the case, short by {length(given, needed - long)}.",
-            values={"tail_mm": long, "needed_mm": needed, "short_mm": needed - long},
+            f"The cylinder's body comes {length(given, out)} out of the leaf on the inside: it reaches "
+            f"{length(given, way.back_mm)} in, the leaf is {length(given, way.case_mm)} thick.",
+            "Take a cylinder with a shorter body, or thicker trim.",
+            values={"back_mm": way.back_mm, "leaf_mm": way.case_mm, "short_mm": out},
+            about=part.number,
+        )
+        return
+    if way.back_mm > way.case_mm + EQUAL_MM:
+        yield by_rounding(given, allowed, way.back_mm - way.case_mm, part.number)
+    if way.room_mm < engagement - EQUAL_MM:
+        yield Verdict(
+            f"The tailpiece must reach {length(given, engagement)} into the case, which is only "
+            f"{length(given, way.room_mm)} deep there: it jams, short by {length(given, engagement - way.room_mm)}.",
+            "Measure the case's thickness again, or take a cylinder that ends nearer to the key face.",
+            values={"room_mm": way.room_mm, "needed_mm": engagement, "short_mm": engagement - way.room_mm},
+            about=part.number,
+        )
+        return
+    try:
+        cut = tail_cut(way, long, step, engagement)
+    except InputError as error:
+        yield Verdict(f"Tailpiece, leaf and case contradict each other: {error}.", about=part.number)
+        return
+    if EQUAL_MM < cut.short_mm <= allowed.mm + EQUAL_MM:
+        yield by_rounding(given, allowed, cut.short_mm, part.number)
+    elif cut.short_mm > EQUAL_MM:
+        yield Verdict(
+            f"The tailpiece is {length(given, long)}; {length(given, cut.needed_mm)} reaches "
+            f"{length(given, engagement)} into the case, short by {length(given, cut.short_mm)}.",
+            values={"tail_mm": long, "needed_mm": cut.needed_mm, "short_mm": cut.short_mm},
+            about=part.number,
+        )
+    elif step is not None and cut.method == "saw" and cut.longest_mm is not None:
+        # At its scores it is broken off, and nowhere else: the catalogue says so by giving a step.
+        left = long - int((long - cut.needed_mm + EQUAL_MM) / step) * step
+        yield Verdict(
+            f"Broken off at its last useful score the tailpiece is {length(given, left)}; in a case that is "
+            f"{length(given, way.room_mm)} deep {length(given, cut.longest_mm)} is the most: it jams.",
+            "Take a tailpiece that is cut anywhere, or one with a finer step.",
+            values={"tail_mm": left, "longest_mm": cut.longest_mm, "short_mm": left - cut.longest_mm},
             about=part.number,
         )
 
 
+def _allowed(given: OpeningInput, part: Part, long: float) -> Allowance:
+    leaf, lock = lock_leaf(given), lock_item(given)
+    factor = 1.0 if part.kind == "rim-cylinder" else 0.5
+    facts = [
+        ("leaf.thickness_mm", leaf.thickness_mm if leaf is not None else None, factor),
+        ("existing_item.trim_key_mm", lock.trim_key_mm if lock is not None else None, 1.0),
+    ]
+    return allowance(facts, (part.number_of(BODY_LENGTH_MM), long))
+
+
 RULE = Rule(
     id="tail-reach",
-    title="Tailpiece reaches into the case",
+    title="Tailpiece reaches into the case and does not jam",
     discipline="lock-and-cylinder",
     severity="error",
     basis="trade practice, from memory, unverified; the arithmetic is geometry",

@@ -3,14 +3,14 @@
 from collections.abc import Iterable
 
 from hwsched.rules.footprints import missing
-from hwsched.rules.reading import leaf_span_mm, leafless, lock_form, lock_item, lock_leaf, unit_part
+from hwsched.rules.reading import leaf_span_mm, leafless, lock_form, lock_item, lock_leaf, unit_in_lock, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
 from hwsched.values import Fit, OpeningInput
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    if unit_part(given, fit) is None:
+    if unit_part(given, fit) is None or unit_in_lock(given, fit):
         return
     leaf, lock = lock_leaf(given), lock_item(given)
     if leafless(given):

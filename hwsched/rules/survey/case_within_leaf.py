@@ -2,8 +2,8 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_item, lock_leaf
+from hwsched.rules.rounding import MEASURE_MM
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
@@ -17,7 +17,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if thickness is None or wide is None:
         return
     needed = wide + 2 * abs(lock.case_offset_mm or 0.0) + 2 * limits["wall_mm"]
-    if thickness < needed - TOUCH_MM:
+    if thickness < needed - MEASURE_MM:
         yield Verdict(
             f"The lock's case of {length(given, wide)} wants a leaf of {length(given, needed)}; the leaf is said to be "
             f"{length(given, thickness)}, short by {length(given, needed - thickness)}.",

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from typing import Final
 
 from hwsched.rules.footprints import face_of, missing
-from hwsched.rules.reading import leafless, lock_form, lock_item, lock_leaf, on_leaf, remains, stile_mm
+from hwsched.rules.reading import leafless, lock_form, lock_item, lock_leaf, on_leaf, remains, stile_mm, unit_in_lock
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
 from hwsched.values import Fit, OpeningInput
@@ -32,7 +32,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         needs += [f"existing_item.{n}" for n in facts if getattr(lock, n) is None]
         if lock.leaf is None and len(given.leaves) > 1 and given.point.others:
             needs.append("existing_item.leaf")
-    for item in given.items:
+    # A unit in the lock's case takes no place on a face.
+    for item in () if unit_in_lock(given, fit) else given.items:
         # What is known of the other locks that are converted is asked at their own lock points.
         if item is lock or item.id in given.point.others or item.kind is None:
             continue

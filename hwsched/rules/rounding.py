@@ -1,0 +1,93 @@
+"""How exactly the survey tells a length: what a fit may owe to the rounding of how it was written.
+
+A length in inches is a nominal one, and exact: 1 3/4 in is 44.45 mm. Who measures the same leaf in millimetres writes
+44.5 mm, and that is up to half of its last digit off. Where parts are made in inches, such a length carries that half
+digit: nothing is refused for less, and the rule that would have refused says what to measure more exactly. Whether
+a length was written in millimetres is told by its value: no whole number of sixty-fourths of an inch.
+"""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Final
+
+from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.rule import Verdict
+from hwsched.rules.wording import label_of, length
+from hwsched.values import OpeningInput
+
+EQUAL_MM: Final = 1e-3
+"""Lengths closer than this are equal: sums of inches in millimetres miss by less, and nothing is made as exactly."""
+MEASURE_MM: Final = TOUCH_MM
+"""What a survey in tenths of a millimetre cannot tell [mm]: a fit that owes less to it ranks as any other."""
+_SIXTY_FOURTH_MM: Final = 25.4 / 64
+_FINEST: Final = 3
+"""Decimals from which on a length in millimetres is no reading, but comes out of a calculation."""
+
+
+@dataclass(frozen=True, slots=True)
+class Allowance:
+    """What a sum of lengths of the survey may be off by the rounding of how they were written."""
+
+    mm: float
+    facts: tuple[tuple[str, float], ...] = ()
+    """Those that carry a rounding, as ``entity.attribute``, each with half its last digit [mm]."""
+
+
+def in_inches(mm: float) -> bool:
+    """Tell whether a length is a whole number of sixty-fourths of an inch.
+
+    Examples
+    --------
+    >>> in_inches(44.45), in_inches(44.5), in_inches(0.0)
+    (True, False, True)
+    """
+    return abs(mm / _SIXTY_FOURTH_MM - round(mm / _SIXTY_FOURTH_MM)) * _SIXTY_FOURTH_MM < 1e-6
+
+
+def rounding_mm(mm: float) -> float:
+    """Return half of the last digit of a length in millimetres; 0 for one in inches.
+
+    Examples
+    --------
+    >>> rounding_mm(44.5), rounding_mm(44.0), rounding_mm(44.45)
+    (0.05, 0.5, 0.0)
+    """
+    if in_inches(mm):
+        return 0.0
+    digits = len(f"{mm:.{_FINEST}f}".rstrip("0").partition(".")[2])
+    return 0.0 if digits >= _FINEST else 0.5 * 10.0**-digits
+
+
+def allowance(facts: Iterable[tuple[str, float | None, float]], made: Iterable[float | None]) -> Allowance:
+    """Return what a sum of surveyed lengths may be off.
+
+    Parameters
+    ----------
+    facts : iterable of (str, float or None, float)
+        ``entity.attribute``, its value [mm], and the factor with which it enters the sum.
+    made : iterable of float or None
+        Sizes of the parts against which the sum is held [mm]: only where all are of inches is a length in millimetres
+        one of the other system.
+    """
+    if not all(size is None or in_inches(size) for size in made):
+        return Allowance(0.0)
+    carried = [
+        (fact, half, abs(factor)) for fact, value, factor in facts if value is not None and (half := rounding_mm(value))
+    ]
+    return Allowance(
+        sum(half * factor for _, half, factor in carried), tuple((fact, half) for fact, half, _ in carried)
+    )
+
+
+def by_rounding(given: OpeningInput, allowed: Allowance, off_mm: float, about: str) -> Verdict:
+    """Say that something is right only by the rounding of the survey, and what is to be measured how exactly."""
+    # One digit more than was written tells it.
+    told = "; ".join(f"{label_of(fact)}: measure this to {half / 5:g} mm, or in inches" for fact, half in allowed.facts)
+    return Verdict(
+        f"It is right only by the rounding of what the survey has in millimetres: {off_mm:.3f} mm off, and "
+        f"{allowed.mm:.3f} mm is what the rounding leaves open ({length(given, off_mm)}).",
+        f"{told}.",
+        values={"off_mm": off_mm, "rounding_mm": allowed.mm},
+        about=about,
+        severity="note",
+    )

@@ -1,0 +1,46 @@
+"""Rule: a mortise case is no deeper than the stile that holds it is wide, and no longer than its leaf is high."""
+
+from collections.abc import Iterable
+
+from hwsched.rules.reading import lock_item, lock_leaf, stile_mm
+from hwsched.rules.rounding import MEASURE_MM
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.wording import length
+from hwsched.values import Fit, OpeningInput
+
+IN_LEAF = ("mortise", "euro-profile")
+"""Forms of lock whose case stands in the leaf."""
+
+
+def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
+    leaf, lock = lock_leaf(given), lock_item(given)
+    if leaf is None or lock is None or leaf.material == "glass":
+        return
+    high, deep = lock.case_height_mm, lock.case_depth_mm
+    if high is not None and leaf.height_mm is not None and high > leaf.height_mm + MEASURE_MM:
+        yield Verdict(
+            f"The lock's case is said to be {length(given, high)} high, its leaf {length(given, leaf.height_mm)}: "
+            f"{length(given, high - leaf.height_mm)} too long.",
+            "Measure case and leaf height again: one of them is wrong.",
+            values={"case_mm": high, "leaf_mm": leaf.height_mm, "short_mm": high - leaf.height_mm},
+            about="lock",
+        )
+    has, stile = stile_mm(leaf)
+    if lock.lock_form in IN_LEAF and has and stile is not None and deep is not None and deep > stile + MEASURE_MM:
+        yield Verdict(
+            f"The lock's case is said to be {length(given, deep)} deep, the stile that holds it "
+            f"{length(given, stile)} wide: {length(given, deep - stile)} too deep.",
+            values={"case_mm": deep, "stile_mm": stile, "short_mm": deep - stile},
+            about="lock",
+        )
+
+
+RULE = Rule(
+    id="case-within-stile",
+    title="Lock case within stile and leaf",
+    discipline="survey",
+    severity="error",
+    basis="geometry: behind a stile lies glass or a panel",
+    cure="Measure stile and case again: one of them is wrong.",
+    judge=_judge,
+)

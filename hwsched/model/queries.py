@@ -75,7 +75,6 @@ _LEAF_FACTS: Final = [f.name for f in fields(Leaf)]
 _ITEM_FACTS: Final = [f.name for f in fields(Item)]
 
 
-
 def in_force(name: str) -> ColumnElement[Any]:
     """Return a fact of openings as it holds there: its own, else its level's, else its building's."""
     own = OPENING_TABLE.c[name]

@@ -20,9 +20,7 @@ _NO_ROOM: Final = ("cabinet",)
 """Forms behind which nobody is."""
 DECIDING: Final = frozenset({"level_id", "egress", "form", *SIDES})
 """Columns of an opening that decide on the rooms of others."""
-_DOORS: Final[Select[Any]] = select(
-    *(OPENING_TABLE.c[name] for name in ("id", "level_id", "form", "egress", *SIDES))
-)
+_DOORS: Final[Select[Any]] = select(*(OPENING_TABLE.c[name] for name in ("id", "level_id", "form", "egress", *SIDES)))
 
 
 def closed_rooms(

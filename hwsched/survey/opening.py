@@ -250,7 +250,8 @@ OPENING = Entity(
             synonyms=("header depth", "head depth", "soffit depth"),
             low=0,
             high=500,
-            note="Of the flat under the head on the side towards which the leaf does not swing: an electromagnetic lock "
+            note="Of the flat under the head on the side towards which the leaf does not swing: an "
+            "electromagnetic lock "
             "stands there.",
         ),
         Attribute(

@@ -14,6 +14,15 @@ ASKED: Final[dict[str, tuple[str, ...]]] = {
 }
 """By the name of the fact; one that does not stand here is asked of every opening."""
 
+OF_KINDS: Final[dict[str, tuple[str, ...]]] = {
+    "fail": ("electric-strike", "electromagnetic-lock", "delayed-egress", "lock"),
+    "bolt_form": ("flush-bolt",),
+    "stops": ("lite",),
+    "cutout_height_mm": ("strike", "electric-strike"),
+    "latch_form": ("lock",),
+}
+"""Kinds of existing item of which a fact is asked, by its name; others are asked of locks, or of every item."""
+
 
 def asked_of(name: str, form: str | None) -> bool:
     """Tell whether a fact is asked of an opening of that form; of one whose form nobody noted everything is.

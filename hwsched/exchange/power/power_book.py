@@ -1,4 +1,4 @@
-"""The power workbook: levels, what is asked once of buildings, supplies, circuits, runs and measured routes as sheets, read row by row.
+"""The power workbook: levels, buildings, supplies, circuits, runs and measured routes as sheets, read row by row.
 
 What the rows mean for a project is decided by the operation that takes them in.
 """

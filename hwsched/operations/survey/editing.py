@@ -4,6 +4,7 @@ Choices of parts and places stand in `by_hand`, the project's own fields in `own
 """
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any, Final, cast
 
 from sqlalchemy import Table, select
@@ -93,7 +94,10 @@ def edit_facts(
             # An opening stands on a level's row; people name building and level.
             _move_to_level(change, row_id, held)
         change.update(table, [(row_id, held)], [f"edited by {who}"])
-    return Changes.of(change)
+        taking = _taking(change, entity, row_id) if entity in _PLACES else frozenset()
+    made = Changes.of(change)
+    # No row of theirs changed, and yet something else holds of them.
+    return replace(made, openings=made.openings | taking) if made.number is not None else made
 
 
 def edit_fact_text(
@@ -251,6 +255,16 @@ def _called(change: Change, entity: str, row: Any) -> str:
     if entity in _PLACES:
         return FactWords(change.connection).whose(entity, row._mapping)
     return mark_of(change, row.id if entity == OPENING.name else row.opening_id)
+
+
+def _taking(change: Change, entity: str, row_id: str) -> frozenset[str]:
+    """Return the openings that stand on a level, or in a building."""
+    query = (
+        select(OPENING_TABLE.c.id)
+        .join(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
+        .where((LEVEL.c.id if entity == LEVEL_PLACE.name else LEVEL.c.building_id) == row_id)
+    )
+    return frozenset(change.connection.execute(query).scalars())
 
 
 def _stands(change: Change, opening_id: str) -> tuple[HeldPlace, ...]:

@@ -14,14 +14,14 @@ _FACTS = ("controller_output", "connected_by", "fire_recall")
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if not leafless(given):
         return
-    opening, lift = given.opening, given.opening.form == "lift"
+    opening, elevator = given.opening, given.opening.form == "lift"
     missing = [name for name in _FACTS if getattr(opening, name) is None]
     if missing:
         yield unknown(tuple(f"opening.{name}" for name in missing), _ABOUT)
     if opening.controller_output not in (None, "dry-contact"):
         what = "no output" if opening.controller_output == "none" else "a powered output"
         yield Verdict(f"The reader has {what}; the controller takes a dry contact.", about=_ABOUT)
-    if lift and opening.connected_by not in (None, "lift-contractor"):
+    if elevator and opening.connected_by not in (None, "lift-contractor"):
         yield Verdict(
             "Only the elevator contractor connects anything to the elevator's controller; somebody else is named.",
             about=_ABOUT,
@@ -29,11 +29,11 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if opening.fire_recall is False:
         what = (
             "recall to the designated level (Phase I) and the car's key (Phase II) must go before the reader"
-            if lift
+            if elevator
             else "the turnstile must open on the alarm, whatever the reader says"
         )
         yield Verdict(f"Fire service does not go before the reader: {what}.", about=_ABOUT)
-    elif opening.fire_recall and lift:
+    elif opening.fire_recall and elevator:
         yield Verdict(
             "The reader is a dry contact through the elevator's controller, connected by the elevator contractor "
             "and tried "

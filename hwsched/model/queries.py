@@ -402,6 +402,13 @@ def _children(
     return children
 
 
+def read_own_words(connection: Connection, opening_id: str) -> Mapping[str, Any]:
+    """Return what an opening says itself of the facts that it would take from its level or building."""
+    query = select(*(OPENING_TABLE.c[name] for name in INHERITED)).where(OPENING_TABLE.c.id == opening_id)
+    row = connection.execute(query).mappings().first()
+    return {} if row is None else dict(row)
+
+
 def read_fits(
     connection: Connection, ids: Collection[str] | None = None, memory: StateMemory | None = None
 ) -> dict[str, StoredFit]:

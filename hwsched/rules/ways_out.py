@@ -43,10 +43,14 @@ def entered_again_from(given: OpeningInput) -> tuple[str, ...] | None:
 def holding(given: OpeningInput) -> tuple[Item, ...]:
     """Return the locks that hold the lock point's leaf after the work: the one that is converted, and what stays."""
     leaf, lock = lock_leaf(given), lock_item(given)
+    # A reader alone holds nothing.
+    if lock is not None and lock.lock_form == "reader":
+        lock = None
     others = (
         item
         for item in given.items
         if item is not lock
+        and item.lock_form != "reader"
         and item.kind in ("lock", "deadbolt")
         and remains(item)
         and leaf

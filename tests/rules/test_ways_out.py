@@ -110,6 +110,9 @@ ROWS = [
     boundary("free-inside", given(EGRESS, items=[item("deadbolt", thumb_turn=True)]), fit()),
     unknown("free-inside", given(UNSURE), fit(), "opening.egress_toward"),
     unknown("free-inside", given(INWARDS, lk=lock(function=None)), fit(), "existing_item.function"),
+    boundary(
+        "free-inside", given(replace(INWARDS, form="turnstile"), lk=lock(lock_form="reader", function=None)), fit()
+    ),
     # Without power.
     passes("fail-by-side", given(EGRESS), STRIKE),
     passes("fail-by-side", given(INWARDS, lk=lock(function="passage")), STRIKE),

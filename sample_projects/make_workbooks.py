@@ -198,7 +198,7 @@ def power():
         part("ROP-A12", "standby-battery", "Standby battery 12 V, 12 Ah", 46, supplier=POWER, voltage_v=12.0, capacity_ah=12.0, end_v=10.5, hours_rate=20.0),
         part("ROP-A18", "standby-battery", "Standby battery 12 V, 18 Ah", 61, supplier=POWER, voltage_v=12.0, capacity_ah=18.0, end_v=10.5, hours_rate=20.0),
         part("ROP-D4", "power-transfer", "Door loop, 4 conductors, 18 in", 38, supplier=POWER, form="door-loop", conductors=4, gauge="22 AWG", length_mm=457.2, conductor_names="red, black", fire_listed=False),
-        part("ROP-H4", "power-transfer", "Transfer hinge, 4 conductors", 142, supplier=POWER, form="transfer-hinge", conductors=4, gauge="24 AWG", length_mm=900.0, conductor_names="1, 2", fire_listed=True),
+        part("ROP-H4", "power-transfer", "Transfer hinge, 4 conductors", 142, supplier=POWER, form="transfer-hinge", conductors=4, gauge="24 AWG", length_mm=900.0, conductor_names="1, 2", hinge_height_mm=114.3, hinge_width_mm=114.3, fire_listed=True),
         part("ROP-W18", "wire", "Wire 18 AWG, 2 conductors, stranded", 0.62, supplier=POWER, unit="M", gauge="18 AWG", conductors=2, stranding="stranded", jacket="CL2", outside_diameter_mm=5.2, reel_m=152.0),
         part("ROP-W16", "wire", "Wire 16 AWG, 2 conductors, stranded", 0.86, supplier=POWER, unit="M", gauge="16 AWG", conductors=2, stranding="stranded", jacket="CL2", outside_diameter_mm=6.1, reel_m=152.0),
         part("ROP-W18P", "wire", "Wire 18 AWG, 2 conductors, plenum", 1.05, supplier=POWER, unit="M", gauge="18 AWG", conductors=2, stranding="stranded", jacket="CL2P", outside_diameter_mm=4.9, reel_m=152.0),
@@ -236,6 +236,9 @@ def sundries():
         ("FEN-AD", "adhesive", "pad", 0.0, "glass", "Bonding pad for glass"),
     ):
         attributes = {"form": form, "size": size, "leaf_material": material}
+        if material == "steel-gate":
+            # Round heads and pin drives: gates stand where everybody passes.
+            attributes["security_drive"] = True
         if length:
             attributes["length_mm"] = length
         if form == "through-bolt":
@@ -302,6 +305,11 @@ def _inches(sixteenths):
 
 LEVELS = (("Mill House", "Ground", 0.0), ("Mill House", "1", 4.2), ("Mill House", "2", 8.0), ("Mill House", "3", 11.8),
           ("Glass Annexe", "Ground", 0.0))  # fmt: skip
+BUILDINGS = (
+    ("Mill House", None, "IBC", 2021, "B", 40, 4, "y", "y", "Owner's key plan of the mill: staff by department, events kept 90 days"),
+    ("Glass Annexe", None, "IBC", 2021, "B", 30, 2, "y", "y", "Studio tenants by contract, events kept 30 days"),
+    ("Boat Store", None, "IBC", 2021, "S", 20, 2, "n", "y", "Yard crew, no events kept"),
+)
 PLACES = (("M016", 31.5, 6.0, 1.2), ("M116", 31.5, 6.0, 1.2), ("M216", 31.5, 6.0, 1.2), ("M316", 31.5, 6.0, 1.2),
           ("LIFT-1", 4.0, 11.0, 1.5), ("TURN-1", 2.0, 1.5, 1.0))  # fmt: skip
 SUPPLIES = (
@@ -314,11 +322,14 @@ ROUTES = (("LIFT-1", "GLASS-G", 12.0), ("TURN-1", "GLASS-G", 9.0))
 
 
 def write_power(path, workbook_class, font_class):
-    """Write the power workbook: levels, places on the plan, where a supply may stand, measured routes."""
+    """Write the power workbook: levels, what is asked once of buildings, places on the plan, where a supply may stand, measured routes."""
     book = workbook_class()
     book.remove(book.active)
     for title, headers, rows in (
         ("Levels", ("Building", "Level", "Height of the floor [m]"), LEVELS),
+        ("Buildings", ("Building", "Level", "Code in force", "Edition of the code", "Occupancy group", "Occupant load",
+                       "Storeys served by the stair", "Sprinklered throughout", "Smoke or heat detection throughout",
+                       "Credentials and audit"), BUILDINGS),
         ("Places", ("Mark", "Along the plan [m]", "Across the plan [m]", "Up to the cable way [m]"), PLACES),
         ("Supplies", ("Name", "Building", "Level", "Where it stands", "Along the plan [m]", "Across the plan [m]",
                       "Up to the cable way [m]", "Power supply", "Use", "Standby battery", "Standby asked [h]",

@@ -6,7 +6,9 @@ HEADERS = (
     "Thickness (in)", "Material", "Construction", "Stile (in)", "Lock type", "Function", "B/S", "Cyl AFF", "Case height",
     "Case depth", "Case thickness", "Top of case above cylinder", "Trim outside", "Trim inside", "TT", "Cross bore",
     "Edge bore", "Cam", "Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Proud",
-    "Keep/replace", "Undercut", "Wall", "Remarks",
+    "Keep/replace", "Undercut", "Wall", "Direction of egress", "No exit, confirmed", "Re-entry", "Smoke seal", "Output to controller",
+    "Who connects", "Fire recall", "Closes by itself", "Old holes", "Latch form", "Lite stops", "Bolt form",
+    "Leaf that closes first", "Remarks",
 )  # fmt: skip
 
 MILL, ANNEXE, STORE = "Mill House", "Glass Annexe", "Boat Store"
@@ -43,10 +45,43 @@ def write_survey(path, rng, workbook_class, font_class):
 
 
 def openings(rng):
-    """Yield each opening as its rows."""
-    yield from mill(rng)
-    yield from annexe(rng)
-    yield from store(rng)
+    """Yield each opening as its rows, with what decides egress and fire: none of it is drawn by lot."""
+    for opening in (*mill(rng), *annexe(rng), *store(rng)):
+        yield _with_ways_out(opening)
+
+
+def _with_ways_out(rows):
+    """Add what egress and fire rules ask for, as the crew found it on its second walk."""
+    first = rows[0]
+    form, label, stair = first["Type"], str(first["Label"] or ""), first["Stair"] == "y"
+    if first["Egress"] in ("yes", "exit", "panic hardware"):
+        # People leave out of rooms into corridor and street, and out of the corridor into the stair.
+        first["Direction of egress"] = "towards the key side"
+    elif form in ("SGL", "single", "pair"):
+        # Stores, archives and show rooms: the porter knows that each has another way out, or that nobody stays there.
+        first["No exit, confirmed"] = "y"
+    if stair:
+        # The key is used from the stair: it is there that the lock keeps people out.
+        first["Room from"], first["Room to"] = first["Room to"], first["Room from"]
+        first["Re-entry"] = "alarm and one place"
+    if form in ("lift", "turnstile"):
+        first.update({"Output to controller": "dry contact", "Fire recall": "y",
+                      "Who connects": "elevator contractor" if form == "lift" else "turnstile contractor"})  # fmt: skip
+    rated = label not in ("none", "NR", "")
+    if rated:
+        for row in rows:
+            if row.get("Material"):
+                row.update({"Closes by itself": "y", "Old holes": "none"})
+        first.update({"Smoke seal": "frame stop", "Latch form": "latch bolt"})
+        for row in rows:
+            if row.get("Existing item") in ("vision panel", "lite"):
+                row["Lite stops"] = "listed"
+    if form == "pair":
+        if rated:
+            first["Leaf that closes first"] = "inactive"
+        rows.append({"Mark": first["Mark"], "Existing item": "flush bolt", "Leaf": "inactive", "Side": "edge",
+                     "Keep/replace": "keep", "Bolt form": "automatic" if rated else "manual"})  # fmt: skip
+    return rows
 
 
 def mortise(rng, **more):
@@ -55,7 +90,7 @@ def mortise(rng, **more):
         "Lock type": rng.choice(("mortise", "Mortise lock", "86", "mort")), "Function": rng.choice(("office", "F04", "storeroom", "F07")),
         "B/S": rng.choice(BACKSETS), "Cyl AFF": rng.choice(HEIGHTS), "Case height": "6", "Case depth": "4 1/4", "Case thickness": "1",
         "Top of case above cylinder": "1.75", "Trim outside": rng.choice((0, "1/16\"", "1/8", "0.125")), "Trim inside": "1/8",
-        "TT": "n", "Cam": rng.choice(("straight", "std", "cloverleaf")),
+        "TT": "n", "Cam": rng.choice(("straight", "straight", "cloverleaf")),
     }  # fmt: skip
     row.update(more)
     return row
@@ -137,6 +172,8 @@ def mill(rng):
             if index == 15:
                 row["Ops/day"] = 600
                 row["Distance to supply"] = 18
+                # The middle hinge, on whose place a transfer hinge would go.
+                extra.append(("hinge", "frame", "36", "42", "4 1/2", "4 1/2", "0", "keep"))
             if index == 16:
                 row.update(
                     {

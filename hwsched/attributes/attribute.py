@@ -41,6 +41,9 @@ class Attribute:
     """Least value that can be true (in mm for lengths); a smaller one is refused as a slip."""
     high: float | None = None
     required: bool = False
+    unclear: tuple[tuple[str, str], ...] = ()
+    """Words of a choice that people write and that may mean more than one of its values, each with what they say;
+    they are refused with it, so that somebody is asked."""
     note: str = ""
     """What the surveyor or the catalogue's keeper should know: where to measure, what it decides."""
 

@@ -75,6 +75,7 @@ _STANDS_FOR_A_THING: Final = frozenset({"mark", "name", "number"})
 def _choice(attribute: Attribute, _bare_unit: str | None) -> Reader:
     words = choice_words(attribute)
     marks = {spelling.casefold(): choice.value for choice in attribute.choices for spelling in choice.synonyms}
+    unclear = {normal(word): said for word, said in attribute.unclear}
 
     def read(cell: object) -> Found:
         if isinstance(cell, dt.date | dt.time | dt.timedelta):
@@ -83,6 +84,8 @@ def _choice(attribute: Attribute, _bare_unit: str | None) -> Reader:
         # A synonym may be a mark alone, such as -, of which nothing is left without punctuation.
         value = words.get(normal(text)) or marks.get(text.casefold())
         if value is None and text.casefold() not in NOT_APPLICABLE:
+            if normal(text) in unclear:
+                raise CellError(text, unclear[normal(text)], accepted_by(attribute))
             raise CellError(text, f"is none of the words for {attribute.label}", accepted_by(attribute))
         return value, None, False
 

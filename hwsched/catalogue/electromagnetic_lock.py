@@ -9,6 +9,7 @@ ELECTROMAGNETIC_LOCK = PartKind(
     "Electromagnetic locks",
     (
         *SUPPLIED_LOAD,
+        Attribute("header_mm", "Depth under the head", "length", "mm", low=0, high=300, note="That it stands on."),
         Attribute("force_n", "Holding force", "number", "N", low=1, high=50000),
     ),
     note="Locks that hold by current alone; fail-safe by nature.",

@@ -27,6 +27,9 @@ FASTENER = PartKind(
         Attribute("size", "Size", required=True, note="Such as #6."),
         Attribute("length_mm", "Length", "length", "mm", low=1, high=300),
         Attribute(
+            "security_drive", "Security drive", "flag", note="A head that no common screwdriver or spanner turns."
+        ),
+        Attribute(
             "head",
             "Head",
             "choice",

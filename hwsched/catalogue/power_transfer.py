@@ -24,6 +24,8 @@ POWER_TRANSFER = PartKind(
         Attribute(
             "conductor_names", "Names of its conductors", note="Colours or numbers, plus first, such as red, black."
         ),
+        Attribute("hinge_height_mm", "Height of the hinge", "length", "mm", low=30, high=300),
+        Attribute("hinge_width_mm", "Width of the hinge, open", "length", "mm", low=30, high=300),
         FIRE_LISTED,
     ),
     note="What carries wires from the frame onto the leaf.",

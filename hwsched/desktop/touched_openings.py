@@ -10,10 +10,12 @@ from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.findings.waivers import waivers
 from hwsched.operations.power.power_results import on_same_supplies, power_facts
 from hwsched.operations.project.reading_settings import settings_of
+from hwsched.operations.survey.places import otherwise_closed, otherwise_placed
 
 _POWER_TABLES: Final = {"supply", "circuit", "run", "route", "level"}
 """What feeds openings: it touches all that hang there, though no row of theirs changes."""
 _OF_ALL_POWER: Final = {"supply", "circuit", "level"}
+_PLACE_TABLES: Final = {"building", "level"}
 _SET_TABLES: Final = {"hardware_set", "set_line"}
 
 
@@ -28,6 +30,10 @@ def touched_openings(workspace: Workspace, changes: Changes) -> set[str]:
         workspace.read_sets()
         if changes.entities & _SET_TABLES:
             touched |= before | set(workspace.sets)
+    if changes.entities & _PLACE_TABLES:
+        touched |= otherwise_placed(project, workspace.checked)
+    if "opening" in changes.entities:
+        touched |= otherwise_closed(project, workspace.checked, changes.openings)
     if changes.entities & _POWER_TABLES:
         every = changes.entities & _OF_ALL_POWER
         touched = on_same_supplies(project, touched | set(power_facts(project).connected()) if every else touched)

@@ -25,11 +25,11 @@ from hwsched.model.tables import (
 )
 from hwsched.model.tables import JOURNALLED as TABLES
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
-from hwsched.survey import ENTITIES, POWER_ENTITIES
+from hwsched.survey import ENTITIES, PLACE_ENTITIES, POWER_ENTITIES
 
 Row = Mapping[str, Any]
 
-_DECLARED: Final = {entity.name: entity for entity in (*ENTITIES, *POWER_ENTITIES)}
+_DECLARED: Final = {entity.name: entity for entity in (*ENTITIES, *PLACE_ENTITIES, *POWER_ENTITIES)}
 _LABELS: Final[Mapping[Path, str]] = {
     ("opening", "level_id"): "Building and level",
     ("opening", "set_id"): "Hardware set",

@@ -17,7 +17,7 @@ def levels_for(change: Change, places: set[LevelName]) -> dict[LevelName, str | 
     )
     if missing:
         from_name = {building: None for building, _ in missing if building is not None}
-        buildings = _buildings(change, list(from_name))
+        buildings = buildings_for(change, list(from_name))
         rows = [
             {
                 "building_id": buildings.get(building) if building is not None else None,
@@ -30,7 +30,8 @@ def levels_for(change: Change, places: set[LevelName]) -> dict[LevelName, str | 
     return {place: known.get(place) for place in places}
 
 
-def _buildings(change: Change, names: list[str]) -> dict[str, str]:
+def buildings_for(change: Change, names: list[str]) -> dict[str, str]:
+    """Return the building of each name, made where it is missing."""
     known = {row.name: row.id for row in change.connection.execute(BUILDING.select())}
     fresh = [name for name in names if name not in known]
     known.update(zip(fresh, change.insert(BUILDING, [{"name": name} for name in fresh]), strict=True))

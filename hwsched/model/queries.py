@@ -6,9 +6,10 @@ from collections import defaultdict
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, fields
 from itertools import groupby
+from operator import itemgetter
 from typing import Any, Final, TypeVar
 
-from sqlalchemy import Column, Connection, Select, func, select
+from sqlalchemy import Column, ColumnElement, Connection, Select, func, select
 
 from hwsched.fingerprint import Engine
 from hwsched.model.bulk import among
@@ -16,6 +17,7 @@ from hwsched.model.columns import json_text
 from hwsched.model.errors import DamagedProjectError
 from hwsched.model.fit_record import fit_of
 from hwsched.model.lock_points import read_points
+from hwsched.model.rooms import closed_rooms
 from hwsched.model.state_memory import StateMemory
 from hwsched.model.tables import (
     BUILDING,
@@ -42,6 +44,7 @@ from hwsched.model.tables import (
     SUPPLY_TABLE,
 )
 from hwsched.quantities.money import exact_decimal
+from hwsched.survey import INHERITED
 from hwsched.telling.natural import natural
 from hwsched.values import (
     Catalogue,
@@ -71,6 +74,13 @@ _PART_FACTS: Final = [f.name for f in fields(Part) if f.name not in ("stock", "p
 _LEAF_FACTS: Final = [f.name for f in fields(Leaf)]
 _ITEM_FACTS: Final = [f.name for f in fields(Item)]
 
+
+def in_force(name: str) -> ColumnElement[Any]:
+    """Return a fact of openings as it holds there: its own, else its level's, else its building's."""
+    own = OPENING_TABLE.c[name]
+    return func.coalesce(own, LEVEL.c[name], BUILDING.c[name]).label(name) if name in INHERITED else own
+
+
 # Queries of each edit are made once: making them takes as long as the database takes to answer.
 _CHOSEN: Final[Select[Any]] = select(
     CHOSEN_PART.c.lock_point_id, CHOSEN_PART.c.role, CHOSEN_PART.c.part, CHOSEN_PART.c.quantity
@@ -85,8 +95,8 @@ _FEEDS: Final[Select[Any]] = (
 )
 _OPENINGS: Final[Select[Any]] = (
     select(
-        BUILDING.c.name.label("building"), LEVEL.c.name.label("level"), LEVEL.c.sort,
-        *(OPENING_TABLE.c[name] for name in _OPENING_FACTS),
+        BUILDING.c.name.label("building"), LEVEL.c.name.label("level"), LEVEL.c.sort, OPENING_TABLE.c.level_id,
+        *(in_force(name) for name in _OPENING_FACTS),
     )
     .select_from(OPENING_TABLE)
     .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
@@ -256,7 +266,9 @@ def read_inputs(
     }
     rows = read_points(connection, ids)
     stored = read_fits(connection, [opening_id for opening_id, points in rows.items() if len(points) > 1], memory)
-    for opening in _openings(connection, ids):
+    openings = _openings(connection, ids)
+    closed = closed_rooms(connection, openings)
+    for opening, _ in openings:
         own_leaves, own_items = tuple(leaves.get(opening.id, ())), tuple(items.get(opening.id, ()))
         done: list[PointFit] = []
         for point in lock_points(own_leaves, own_items, rows.get(opening.id) or [(opening.id, None)]):
@@ -277,6 +289,7 @@ def read_inputs(
                 placed.get(point.id),
                 supply_links.get(opening.id),
                 point,
+                closed_rooms=closed.get(opening.id, ()),
             )
             # One lock point after the other: the next one is fitted beside what stands there of the earlier ones.
             yield with_beside(given, done)
@@ -335,14 +348,44 @@ def _supply_links(connection: Connection, ids: Collection[str] | None) -> dict[s
     return {opening: SupplyLink(part) for opening, part in among(connection, _FEEDS, RUN_TABLE.c.opening_id, ids)}
 
 
-def _openings(connection: Connection, ids: Collection[str] | None) -> list[Opening]:
-    found: list[tuple[tuple[Any, ...], Opening]] = []
+def _openings(connection: Connection, ids: Collection[str] | None) -> list[tuple[Opening, str | None]]:
+    """Return openings in order, each with the identifier of its level."""
+    found: list[tuple[tuple[Any, ...], Opening, str | None]] = []
     for row in among(connection, _OPENINGS, OPENING_TABLE.c.id, ids):
-        building, level, sort, *facts = row
+        building, level, sort, level_id, *facts = row
         opening = Opening(**dict(zip(_OPENING_FACTS, facts, strict=True)), building=building, level=level)
-        found.append(((building or "", sort or 0, level or "", natural(opening.mark)), opening))
-    found.sort(key=lambda pair: pair[0])
-    return [opening for _, opening in found]
+        found.append(((building or "", sort or 0, level or "", natural(opening.mark)), opening, level_id))
+    found.sort(key=itemgetter(0))
+    return [(opening, level_id) for _, opening, level_id in found]
+
+
+@dataclass(frozen=True, slots=True)
+class HeldPlace:
+    """What a building or a level says itself of the facts that openings take from it."""
+
+    entity: str
+    """building or level."""
+    row_id: str
+    name: str
+    facts: Mapping[str, Any]
+
+
+def read_places(connection: Connection, ids: Collection[str] | None = None) -> dict[str, tuple[HeldPlace, ...]]:
+    """Return the level and the building on which each opening stands, in the order in which they are asked."""
+    rows: dict[str, HeldPlace] = {}
+    for table in (LEVEL, BUILDING):
+        for row in connection.execute(select(table)).mappings():
+            facts = {name: row[name] for name in INHERITED}
+            rows[row["id"]] = HeldPlace(table.name, row["id"], row["name"] or "", facts)
+    query = (
+        select(OPENING_TABLE.c.id, OPENING_TABLE.c.level_id, LEVEL.c.building_id)
+        .select_from(OPENING_TABLE)
+        .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
+    )
+    return {
+        opening_id: tuple(rows[each] for each in place if each is not None)
+        for opening_id, *place in among(connection, query, OPENING_TABLE.c.id, ids)
+    }
 
 
 def _children(
@@ -357,6 +400,13 @@ def _children(
             rows.sort(key=lambda pair: (pair[0], pair[1].id))
         children[opening_id] = [child for _, child in rows]
     return children
+
+
+def read_own_words(connection: Connection, opening_id: str) -> Mapping[str, Any]:
+    """Return what an opening says itself of the facts that it would take from its level or building."""
+    query = select(*(OPENING_TABLE.c[name] for name in INHERITED)).where(OPENING_TABLE.c.id == opening_id)
+    row = connection.execute(query).mappings().first()
+    return {} if row is None else dict(row)
 
 
 def read_fits(

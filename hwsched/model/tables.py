@@ -23,7 +23,7 @@ from sqlalchemy import (
 )
 
 from hwsched.model.columns import ExactText, JsonText, fact_columns
-from hwsched.survey import CIRCUIT, ITEM, LEAF, OPENING, RUN, SUPPLY
+from hwsched.survey import BUILDING_PLACE, CIRCUIT, ITEM, LEAF, LEVEL_PLACE, OPENING, RUN, SUPPLY
 
 METADATA: Final = MetaData(
     # Fixed names, so that a later migration can name what it drops on every database.
@@ -65,7 +65,9 @@ PROJECT: Final = _journalled(
 )
 """One row. Settings: limits {rule-id.limit: value}, rules_off [rule-id], prefer."""
 
-BUILDING: Final = _journalled("building", Column("name", Text, nullable=False), UniqueConstraint("name"))
+BUILDING: Final = _journalled(
+    "building", Column("name", Text, nullable=False), *fact_columns(BUILDING_PLACE.attributes), UniqueConstraint("name")
+)
 
 LEVEL: Final = _journalled(
     "level",
@@ -73,10 +75,11 @@ LEVEL: Final = _journalled(
     Column("name", Text),
     Column("sort", Integer, nullable=False, server_default=text("0"), info={"blank": 0}),
     Column("height_m", Float),
+    *fact_columns(LEVEL_PLACE.attributes),
     UniqueConstraint("building_id", "name"),
 )
 """A level of a building; name null: the level is not known yet; building null: only the level's name is. Height: of its
-floor over a common zero of the building."""
+floor over a common zero of the building. What it says of egress goes before what its building says."""
 
 HARDWARE_SET: Final = _journalled(
     "hardware_set", Column("name", Text, nullable=False), Column("notes", Text), UniqueConstraint("name")

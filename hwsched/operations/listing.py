@@ -6,7 +6,7 @@ from functools import cache
 
 from hwsched.model.errors import DamagedProjectError
 from hwsched.model.plain_reading import plain_rows, told
-from hwsched.operations.lists import OPENING_ID, SORTED, ListKind
+from hwsched.operations.lists import FROM_PLACE, OF_BUILDING, OF_LEVEL, OPENING_ID, SORTED, ListKind
 from hwsched.telling.natural import natural
 
 TYPE_CHECKING = False
@@ -55,7 +55,7 @@ def list_rows(
             with opened() as project:
                 found = _stored(project, kind.query, scope(project) if scope else None)
         rows = sorted(found, key=lambda row: (row.get(SORTED) or 0, _order(row, kind)))
-        shown = told(rows)
+        shown = told(_in_force(rows))
     else:
         with opened() as project:
             shown = list(kind.computed(project, scope(project) if scope else None))
@@ -63,6 +63,17 @@ def list_rows(
         wanted = set(names)
         shown = [row for row in shown if str(row.get(kind.key)) in wanted]
     return shown
+
+
+def _in_force(rows: list[dict[str, Any]]) -> list[dict[str, Any]]:
+    """Put in the place of what a row does not say what its level says, or else its building."""
+    if rows and f"{OF_BUILDING}{FROM_PLACE[0]}" in rows[0]:
+        for row in rows:
+            for name in FROM_PLACE:
+                if row[name] is None:
+                    level = row.get(f"{OF_LEVEL}{name}")
+                    row[name] = level if level is not None else row[f"{OF_BUILDING}{name}"]
+    return rows
 
 
 def _order(row: dict[str, Any], kind: ListKind) -> tuple[Any, ...]:

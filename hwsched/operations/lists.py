@@ -75,11 +75,26 @@ class ListKind:
         return found
 
 
+FROM_PLACE = (
+    *("code", "code_edition", "occupancy_group", "occupant_load", "storeys_served", "sprinkler", "fire_alarm"),
+    "access_policy",
+)
+"""Facts that an opening takes from its level or building; named here, since help must not wait for the survey's."""
+OF_LEVEL, OF_BUILDING = "_level_", "_building_"
+"""Before their names, what level and building say of them: taken where the row itself says nothing, and not told."""
+
+
+def _of_place(table: str, before: str) -> str:
+    return ", ".join(f"{table}.{name} AS {before}{name}" for name in FROM_PLACE)
+
+
 LISTS: tuple[ListKind, ...] = (
     ListKind(
         "survey", "openings", "an opening with its facts", "mark",
         query=(
-            "SELECT o.id AS _opening_id, b.name AS building, l.name AS level, o.* "
+            "SELECT o.id AS _opening_id, b.name AS building, l.name AS level, "  # noqa: S608 names of ours
+            f"{_of_place('l', OF_LEVEL)}, "
+            f"{_of_place('b', OF_BUILDING)}, o.* "
             "FROM opening o LEFT JOIN level l ON l.id = o.level_id LEFT JOIN building b ON b.id = l.building_id"
         ),
         first=("mark", "building", "level", "form", "hand", "rating"),
@@ -97,11 +112,12 @@ LISTS: tuple[ListKind, ...] = (
     ListKind(
         "survey", "buildings", "a level of a building, with how many openings are on it", "building",
         query=(
-            "SELECT b.name AS building, l.name AS level, l.height_m, l.sort AS _sort, "
-            "COUNT(o.id) AS opening_count FROM level l "
+            "SELECT b.name AS building, l.name AS level, l.height_m, l.sort AS _sort, "  # noqa: S608 names of ours
+            f"COUNT(o.id) AS opening_count, {_of_place('l', '')}, {_of_place('b', OF_BUILDING)} FROM level l "
             "LEFT JOIN building b ON b.id = l.building_id LEFT JOIN opening o ON o.level_id = l.id "
-            "GROUP BY l.id, b.name, l.name, l.height_m, l.sort"
+            "GROUP BY l.id, b.id"
         ),
+        first=("building", "level", "height_m", "opening_count", "code", "occupancy_group", "occupant_load"),
     ),
     ListKind(
         "survey", "facts", "a fact that a survey can hold", "fact", rows="hwsched.operations.survey.lists:facts",

@@ -60,6 +60,7 @@ from hwsched.rules.lock_and_cylinder.cylinder_form import RULE as CYLINDER_FORM
 from hwsched.rules.lock_and_cylinder.cylinder_projection import RULE as CYLINDER_PROJECTION
 from hwsched.rules.lock_and_cylinder.euro_projection import RULE as EURO_PROJECTION
 from hwsched.rules.lock_and_cylinder.gate_bolts import RULE as GATE_BOLTS
+from hwsched.rules.lock_and_cylinder.fixings_outside import RULE as FIXINGS_OUTSIDE
 from hwsched.rules.lock_and_cylinder.gate_mounting import RULE as GATE_MOUNTING
 from hwsched.rules.lock_and_cylinder.gate_stile import RULE as GATE_STILE
 from hwsched.rules.lock_and_cylinder.head_clear import RULE as HEAD_CLEAR
@@ -67,7 +68,9 @@ from hwsched.rules.lock_and_cylinder.head_clear_of_stop import RULE as HEAD_CLEA
 from hwsched.rules.lock_and_cylinder.head_on_leaf import RULE as HEAD_ON_LEAF
 from hwsched.rules.lock_and_cylinder.lock_function import RULE as LOCK_FUNCTION
 from hwsched.rules.lock_and_cylinder.lock_weather import RULE as LOCK_WEATHER
+from hwsched.rules.lock_and_cylinder.magnet_mount import RULE as MAGNET_MOUNT
 from hwsched.rules.lock_and_cylinder.reader_in_leaf import RULE as READER_IN_LEAF
+from hwsched.rules.lock_and_cylinder.strike_fit import RULE as STRIKE_FIT
 from hwsched.rules.lock_and_cylinder.tail_reach import RULE as TAIL_REACH
 from hwsched.rules.lock_and_cylinder.thread_pitch import RULE as THREAD_PITCH
 from hwsched.rules.lock_and_cylinder.thumb_turn_kept import RULE as THUMB_TURN_KEPT
@@ -118,25 +121,38 @@ from hwsched.rules.holes.screw_in_leaf import RULE as SCREW_IN_LEAF
 from hwsched.rules.holes.screw_length import RULE as SCREW_LENGTH
 
 # fire door
+from hwsched.rules.fire_door.pair_closing_order import RULE as PAIR_CLOSING_ORDER
+from hwsched.rules.fire_door.pair_inactive_latches import RULE as PAIR_INACTIVE_LATCHES
+from hwsched.rules.fire_door.rated_closes import RULE as RATED_CLOSES
 from hwsched.rules.fire_door.rated_cut import RULE as RATED_CUT
 from hwsched.rules.fire_door.rated_hole_allowed import RULE as RATED_HOLE_ALLOWED
 from hwsched.rules.fire_door.rated_hole_size import RULE as RATED_HOLE_SIZE
+from hwsched.rules.fire_door.rated_latch import RULE as RATED_LATCH
+from hwsched.rules.fire_door.rated_lite_stops import RULE as RATED_LITE_STOPS
 from hwsched.rules.fire_door.rated_lock_listed import RULE as RATED_LOCK_LISTED
 from hwsched.rules.fire_door.rated_old_holes import RULE as RATED_OLD_HOLES
 from hwsched.rules.fire_door.rated_power_listed import RULE as RATED_POWER_LISTED
 from hwsched.rules.fire_door.rated_raceway import RULE as RATED_RACEWAY
+from hwsched.rules.fire_door.rated_seal import RULE as RATED_SEAL
 from hwsched.rules.fire_door.rated_strike import RULE as RATED_STRIKE
 from hwsched.rules.fire_door.rated_undercut import RULE as RATED_UNDERCUT
 from hwsched.rules.fire_door.rated_unit_listed import RULE as RATED_UNIT_LISTED
+from hwsched.rules.fire_door.rated_unused_holes import RULE as RATED_UNUSED_HOLES
+from hwsched.rules.fire_door.transfer_hinge import RULE as TRANSFER_HINGE
 
 # egress
+from hwsched.rules.egress.egress_direction import RULE as EGRESS_DIRECTION
+from hwsched.rules.egress.room_way_out import RULE as ROOM_WAY_OUT
 from hwsched.rules.egress.egress_width import RULE as EGRESS_WIDTH
 from hwsched.rules.egress.electromagnetic_lock import RULE as ELECTROMAGNETIC_LOCK
 from hwsched.rules.egress.delayed_egress import RULE as DELAYED_EGRESS
+from hwsched.rules.egress.fail_by_side import RULE as FAIL_BY_SIDE
 from hwsched.rules.egress.free_inside import RULE as FREE_INSIDE
 from hwsched.rules.egress.one_motion import RULE as ONE_MOTION
+from hwsched.rules.egress.pair_bolts import RULE as PAIR_BOLTS
 from hwsched.rules.egress.panic_hardware import RULE as PANIC_HARDWARE
 from hwsched.rules.egress.stair_re_entry import RULE as STAIR_RE_ENTRY
+from hwsched.rules.egress.controller_output import RULE as CONTROLLER_OUTPUT
 
 # accessibility
 from hwsched.rules.accessibility.clear_width import RULE as CLEAR_WIDTH
@@ -180,6 +196,7 @@ from hwsched.rules.documents.fit_complete import RULE as FIT_COMPLETE
 from hwsched.rules.documents.heading_facts import RULE as HEADING_FACTS
 
 # commissioning
+from hwsched.rules.commissioning.access_policy import RULE as ACCESS_POLICY
 from hwsched.rules.commissioning.coin_cell_drain import RULE as COIN_CELL_DRAIN
 from hwsched.rules.commissioning.key_for_unit import RULE as KEY_FOR_UNIT
 from hwsched.rules.commissioning.programmed_before_work import RULE as PROGRAMMED_BEFORE_WORK

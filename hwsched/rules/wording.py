@@ -5,7 +5,7 @@ from typing import Final
 
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.rules.rule import Verdict
-from hwsched.survey import ENTITIES
+from hwsched.survey import ENTITIES, INHERITED, OPENING
 from hwsched.values import OpeningInput
 
 _NAMES: Final = {"opening": "opening", "leaf": "leaf", "existing_item": "existing item"}
@@ -30,7 +30,9 @@ def label_of(fact: str) -> str:
     for entity in ENTITIES:
         if entity.name == entity_name:
             declared = next((each.label for each in entity.attributes if each.name == attribute_name), None)
-            return f"{_NAMES[entity_name]}: {declared or attribute_name.replace('_', ' ')}"
+            # Asked once for all who take it from there.
+            whose = "building or level" if entity is OPENING and attribute_name in INHERITED else _NAMES[entity_name]
+            return f"{whose}: {declared or attribute_name.replace('_', ' ')}"
     return fact.replace("_", " ")
 
 

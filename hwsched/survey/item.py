@@ -26,6 +26,10 @@ KINDS = (
     Choice("delayed-egress", "Delayed egress lock", ("delayed egress", "delayed exit")),
     Choice("power-transfer", "Power transfer", ("door loop", "transfer hinge", "ept")),
     Choice("astragal", "Astragal", ("meeting stile cover",)),
+    Choice("coordinator", "Coordinator", ("door coordinator", "closing sequence selector")),
+    Choice("release-sensor", "Release sensor", ("request to exit sensor", "motion sensor", "rex sensor", "rex")),
+    Choice("release-button", "Release button", ("exit button", "push to exit", "push to exit button", "rex button")),
+    Choice("release-switch", "Release switch in the hardware", ("request to exit switch", "rex switch")),
     Choice("other", "Other", ("misc",)),
 )
 FACES = (
@@ -68,13 +72,29 @@ FUNCTIONS = (
     Choice("exit", "Exit device with key outside", ("exit device",)),
 )
 CAM_FORMS = (
-    Choice("straight", "Straight cam", ("standard", "std")),
+    Choice("straight", "Straight cam", ("straight cam", "plain")),
     Choice("clover", "Clover cam", ("cloverleaf", "clover leaf")),
     Choice("hook", "Hooked cam", ("hooked",)),
     Choice("long", "Long cam", ("extended",)),
     Choice("euro", "Euro-profile cam", ("din cam",)),
     Choice("flat-tail", "Flat tailpiece", ("flat", "tailpiece", "flat blade")),
     Choice("cross-tail", "Cross tailpiece", ("cross", "cruciform")),
+)
+LATCH_FORMS = (
+    Choice("latch", "Latch bolt", ("spring latch", "latchbolt", "springlatch")),
+    Choice("deadlatch", "Latch bolt with guard", ("deadlatch", "dead latch", "guard bolt", "auxiliary latch")),
+    Choice("roller", "Roller latch", ("roller", "ball catch")),
+    Choice("deadbolt", "Dead bolt only", ("deadbolt", "dead bolt", "bolt only")),
+    Choice("none", "No bolt", ("no", "n", "-")),
+)
+BOLT_FORMS = (
+    Choice("manual", "Manual", ("by hand", "manual flush bolt")),
+    Choice("automatic", "Automatic", ("auto", "automatic flush bolt", "self-latching")),
+    Choice("constant", "Constant latching", ("constant latching", "constant-latching")),
+)
+STOPS = (
+    Choice("listed", "Listed with the glass", ("listed", "labelled", "labeled", "metal listed")),
+    Choice("unlisted", "Not listed", ("wood", "field made", "not labelled", "plain")),
 )
 
 ITEM = Entity(
@@ -242,6 +262,11 @@ ITEM = Entity(
             "choice",
             choices=CAM_FORMS,
             synonyms=("cam", "tailpiece", "cam type"),
+            # Every maker has another cam as the usual one: common practice.
+            unclear=tuple(
+                (word, "is whatever cam the lock's maker usually fits, which may be of any form")
+                for word in ("std", "standard", "standard cam", "std cam", "regular")
+            ),
             note="The form that the lock's case needs.",
         ),
         Attribute(
@@ -254,6 +279,40 @@ ITEM = Entity(
             ),
             synonyms=("fail mode", "fail safe/secure"),
             note="Of an electric strike or lock, from its label.",
+        ),
+        Attribute(
+            "latch_form",
+            "Latch form",
+            "choice",
+            choices=LATCH_FORMS,
+            synonyms=("latch", "latch type", "latchbolt form"),
+            note="What holds the leaf shut by itself; a dead bolt does not.",
+        ),
+        Attribute(
+            "bolt_form",
+            "Form of the bolt",
+            "choice",
+            choices=BOLT_FORMS,
+            synonyms=("bolt form", "flush bolt form"),
+            note="Of a flush or surface bolt.",
+        ),
+        Attribute(
+            "stops",
+            "Stops of the lite",
+            "choice",
+            choices=STOPS,
+            synonyms=("lite stops", "glass stops", "vision light stops", "glazing stops"),
+            note="Of glass in a rated leaf: whether the stops are listed with it.",
+        ),
+        Attribute(
+            "cutout_height_mm",
+            "Strike cut-out height",
+            "length",
+            "mm",
+            synonyms=("strike cut-out", "strike cutout", "strike preparation"),
+            low=20,
+            high=400,
+            note="Of the cut-out for the strike that the frame has.",
         ),
         Attribute("item_notes", "Item notes", synonyms=("item remarks",)),
     ),

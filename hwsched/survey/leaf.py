@@ -23,6 +23,15 @@ CONSTRUCTIONS = (
     Choice("narrow-stile", "Narrow stile", ("narrow", "ns")),
     Choice("frameless", "Frameless glass", ("no stile",)),
 )
+UNUSED_HOLES = (
+    Choice("none", "None", ("no", "n", "0")),
+    Choice("steel", "Filled with steel fasteners", ("steel fasteners", "steel screws", "steel")),
+    Choice("same-material", "Filled with the leaf's own material", ("same material", "wood plug", "welded")),
+    Choice("listed", "Filled with a listed material", ("listed", "listed filler")),
+    Choice("filler", "Filled with putty or body filler", ("putty", "filler", "caulk", "body filler")),
+    Choice("covered", "Covered by a plate", ("plate", "cover plate", "covered")),
+    Choice("open", "Open", ("not filled", "unfilled")),
+)
 
 LEAF = Entity(
     "leaf",
@@ -95,6 +104,21 @@ LEAF = Entity(
             low=0,
             high=2500,
             note="From finished floor to the bottom of the leaf; for a gate or a cabinet too, however high it hangs.",
+        ),
+        Attribute(
+            "self_closes",
+            "Closes and latches by itself",
+            "flag",
+            synonyms=("self closing", "closes and latches", "self-closing", "closes by itself"),
+            note="Let go from any position: the closer or the spring hinges bring it shut, and it latches.",
+        ),
+        Attribute(
+            "unused_holes",
+            "Unused holes",
+            "choice",
+            choices=UNUSED_HOLES,
+            synonyms=("old holes", "abandoned holes"),
+            note="Of hardware that is gone, and how they are filled.",
         ),
     ),
 )

@@ -2,6 +2,7 @@
 
 from hwsched.attributes import Attribute, Choice
 from hwsched.survey.entity import Entity
+from hwsched.survey.place import PLACE_FACTS
 
 FORMS = (
     Choice("single", "Single door", ("single leaf", "sgl", "1 leaf", "door")),
@@ -29,6 +30,39 @@ EGRESS_ROLES = (
     Choice("none", "Not on an egress path", ("no", "n", "not egress", "-")),
     Choice("egress", "On an egress path", ("yes", "y", "exit", "egress path")),
     Choice("panic", "Egress, panic hardware required", ("panic hardware", "panic device", "exit device required")),
+)
+WAYS_OUT = (
+    Choice("key", "Towards the key side", ("key side", "to key side", "key", "outwards", "out")),
+    Choice("inside", "Towards the inside", ("to inside", "inwards", "in")),
+    Choice("both", "Both ways", ("both directions", "either")),
+    Choice("none", "Nobody leaves here", ("no", "n")),
+)
+STAIR_RELEASES = (
+    Choice("none", "No release", ("no", "n", "not released")),
+    Choice("one-place", "From one place, without unlatching", ("command centre", "command center", "one place")),
+    Choice("fire-alarm", "On the fire alarm, without unlatching", ("alarm", "fire alarm")),
+    Choice("both", "From one place and on the alarm", ("alarm and one place",)),
+)
+LEAVES_FIRST = (
+    Choice("active", "Active leaf first", ("active", "a")),
+    Choice("inactive", "Inactive leaf first", ("inactive", "i")),
+    Choice("any", "Any order", ("either", "no matter", "-")),
+)
+SMOKE_SEALS = (
+    Choice("none", "No gasket or seal", ("no", "n", "without")),
+    Choice("stop", "On the frame's stop", ("frame stop", "on stop", "rebate")),
+    Choice("edge", "In or on the leaf's edge", ("leaf edge", "edge", "intumescent in leaf")),
+)
+CONTROLLER_OUTPUTS = (
+    Choice("dry-contact", "Dry contact", ("relay", "dry", "volt-free contact", "contact")),
+    Choice("powered", "Powered output", ("wet", "12 v output", "24 v output")),
+    Choice("none", "No output", ("no", "n")),
+)
+CONNECTORS = (
+    Choice("lift-contractor", "Elevator contractor", ("elevator company", "lift contractor", "elevator")),
+    Choice("turnstile-contractor", "Turnstile contractor", ("turnstile company", "turnstile maker")),
+    Choice("shop", "Our own shop", ("we", "us", "own")),
+    Choice("other", "Somebody else", ("others", "electrician")),
 )
 FRAME_MATERIALS = (
     Choice("hollow-metal", "Hollow metal", ("hm", "steel", "hmf", "kd", "welded steel")),
@@ -101,6 +135,29 @@ OPENING = Entity(
             "choice",
             choices=EGRESS_ROLES,
             synonyms=("egress", "exit", "means of egress"),
+        ),
+        Attribute(
+            "egress_toward",
+            "Direction of egress",
+            "choice",
+            choices=WAYS_OUT,
+            synonyms=("egress direction", "direction of exit", "exit direction", "egress toward", "people leave"),
+            note="Where people go who leave through the opening; usually out of the inside, towards the key side.",
+        ),
+        Attribute(
+            "no_exit_confirmed",
+            "No exit, confirmed",
+            "flag",
+            synonyms=("no exit confirmed", "not egress confirmed"),
+            note="A person who knows the rooms on both sides has confirmed that nobody needs this opening to leave.",
+        ),
+        Attribute(
+            "stair_release",
+            "Re-entry release of the stair",
+            "choice",
+            choices=STAIR_RELEASES,
+            synonyms=("re-entry", "stair re-entry", "reentry release", "stair release"),
+            note="What unlocks the stair side of the stair's doors together, the leaf still latched.",
         ),
         Attribute(
             "accessible",
@@ -189,6 +246,66 @@ OPENING = Entity(
             synonyms=("wall build", "wall construction", "wall type", "mounted on"),
             note="What carries reader and unit where there is no leaf; it decides their fixings.",
         ),
+        Attribute(
+            "frame_face_mm",
+            "Face of the frame",
+            "length",
+            "mm",
+            synonyms=("frame face", "jamb face", "face of jamb"),
+            low=10,
+            high=200,
+            note="Width of the lock jamb's face, in which a strike is cut.",
+        ),
+        Attribute(
+            "header_depth_mm",
+            "Depth under the frame's head",
+            "length",
+            "mm",
+            synonyms=("header depth", "head depth", "soffit depth"),
+            low=0,
+            high=500,
+            note="Of the flat under the head on the side towards which the leaf does not swing: an "
+            "electromagnetic lock "
+            "stands there.",
+        ),
+        Attribute(
+            "closes_first",
+            "Leaf that closes first",
+            "choice",
+            choices=LEAVES_FIRST,
+            synonyms=("closes first", "first to close"),
+            note="Of a pair with both leaves open and let go together.",
+        ),
+        Attribute(
+            "smoke_seal",
+            "Gasket or smoke seal",
+            "choice",
+            choices=SMOKE_SEALS,
+            synonyms=("smoke seal", "gasket", "gasketing", "smoke gasket"),
+        ),
+        Attribute(
+            "controller_output",
+            "Output to the controller",
+            "choice",
+            choices=CONTROLLER_OUTPUTS,
+            synonyms=("controller output", "output to controller"),
+            note="Of a reader at a lift or turnstile: what it gives to the controller there.",
+        ),
+        Attribute(
+            "connected_by",
+            "Who connects the controller",
+            "choice",
+            choices=CONNECTORS,
+            synonyms=("connected by", "who connects"),
+        ),
+        Attribute(
+            "fire_recall",
+            "Fire service goes before the reader",
+            "flag",
+            synonyms=("fire recall", "firefighters service", "recall"),
+            note="A lift's recall and car key, or a turnstile's release on the alarm, work whatever the reader says.",
+        ),
+        *PLACE_FACTS,
         Attribute("wave", "Wave", synonyms=("phase", "installation wave")),
         Attribute("priority", "Priority", "integer", synonyms=("prio",), low=0, high=999),
         Attribute(

@@ -5,7 +5,10 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Opening:
-    """Facts of an opening and its frame; see `hwsched.survey.opening` for labels, limits and words."""
+    """Facts of an opening and its frame; see `hwsched.survey.opening` for labels, limits and words.
+
+    Of what it takes from its level or building the value in force stands here, whoever said it.
+    """
 
     id: str
     mark: str
@@ -18,6 +21,9 @@ class Opening:
     rating: str | None = None
     stair: bool | None = None
     egress: str | None = None
+    egress_toward: str | None = None
+    no_exit_confirmed: bool | None = None
+    stair_release: str | None = None
     accessible: bool | None = None
     exposure: str | None = None
     temperature_low_c: float | None = None
@@ -31,6 +37,21 @@ class Opening:
     frame_material: str | None = None
     frame_stop_mm: float | None = None
     wall_build: str | None = None
+    frame_face_mm: float | None = None
+    header_depth_mm: float | None = None
+    closes_first: str | None = None
+    smoke_seal: str | None = None
+    controller_output: str | None = None
+    connected_by: str | None = None
+    fire_recall: bool | None = None
+    code: str | None = None
+    code_edition: int | None = None
+    occupancy_group: str | None = None
+    occupant_load: int | None = None
+    storeys_served: int | None = None
+    sprinkler: bool | None = None
+    fire_alarm: bool | None = None
+    access_policy: str | None = None
     wave: str | None = None
     priority: int | None = None
     difficulty: float | None = None
@@ -51,6 +72,8 @@ class Leaf:
     construction: str | None = None
     stile_mm: float | None = None
     undercut_mm: float | None = None
+    self_closes: bool | None = None
+    unused_holes: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,4 +106,8 @@ class Item:
     edge_bore_mm: float | None = None
     cam_form: str | None = None
     fail: str | None = None
+    latch_form: str | None = None
+    bolt_form: str | None = None
+    stops: str | None = None
+    cutout_height_mm: float | None = None
     item_notes: str | None = None

@@ -92,6 +92,9 @@ def input_key(given: OpeningInput) -> str:
         64 hexadecimal digits: SHA-256 over the facts that matter in canonical JSON.
     """
     later = _later(given)
+    # Not in what waivers and packets hold: it follows from other openings, and only one rule speaks of it.
+    if given.closed_rooms:
+        later["closed_rooms"] = given.closed_rooms
     # Stock changes daily: only where the project ranks by it may it make a fit out of date.
     if given.settings.prefer in ("stock", "preferred"):
         later["ranks"] = given.catalogue.ranks

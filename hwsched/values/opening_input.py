@@ -185,6 +185,8 @@ class OpeningInput:
     point: LockPoint = LockPoint()
     beside: tuple[Beside, ...] = ()
     """Earlier lock points of the opening, in their order."""
+    closed_rooms: tuple[str, ...] = ()
+    """Sides, room_to or room_from, on which every door of the room is said to be not on an egress path."""
 
     @property
     def exchange(self) -> Exchange:

@@ -1,13 +1,13 @@
 """What the wall is built of that carries reader and unit where there is no leaf
 
-Revision: 0012, after 0009. It may be null, which means unknown.
+Revision: 0012, after 0010. It may be null, which means unknown.
 """
 
 import sqlalchemy as sa
 from alembic import op
 
 revision = "0012"
-down_revision = "0009"
+down_revision = "0010"
 branch_labels = None
 depends_on = None
 

@@ -10,6 +10,8 @@ from typing import Final
 HOLES: Final = "tests/documents/release/test_packet.py::test_a_hole_is_told_by_place_size_depth_and_direction"
 BOXES: Final = "tests/documents/release/test_packet.py::test_the_contents_of_every_piece_are_counted"
 NESTED: Final = "tests/documents/release/test_packet.py::test_a_box_in_a_box_is_opened_too"
+WAYS_OUT: Final = "tests/rules/test_ways_out.py"
+PLACES: Final = "tests/operations/survey/test_places.py"
 PICKED: Final = "tests/documents/stock/test_pick_list.py::test_quantities_of_openings_and_of_boxes_are_multiplied"
 
 
@@ -141,5 +143,26 @@ FAULTS: Final = (
         "{' '.join(map(_shown, fits))}{inside}",
         "{' '.join(map(_shown, fits))}",
         ("tests/operations/release/test_issued_packets.py::test_a_packet_that_lists_another_box_is_old",),
+    ),
+    Fault(
+        "people leave from the side towards which they go",
+        "rules/ways_out.py",
+        '"key": ("inside",), "inside": ("key",),',
+        '"key": ("key",), "inside": ("inside",),',
+        (WAYS_OUT,),
+    ),
+    Fault(
+        "a building's word goes before its level's",
+        "model/queries.py",
+        "func.coalesce(own, LEVEL.c[name], BUILDING.c[name])",
+        "func.coalesce(own, BUILDING.c[name], LEVEL.c[name])",
+        (f"{PLACES}::test_a_level_s_word_goes_before_its_building_s_and_an_opening_s_before_both",),
+    ),
+    Fault(
+        "a revision forgets whose room has lost its way out",
+        "operations/release/frozen_state.py",
+        "frozenset(found | in_rooms_touched_since(connection, number))",
+        "frozenset(found)",
+        (f"{PLACES}::test_openings_are_looked_at_again_when_a_neighbour_decides_on_their_room",),
     ),
 )

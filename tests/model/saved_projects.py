@@ -16,7 +16,7 @@ from pathlib import Path
 from hwsched.fingerprint import Engine
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import Project, create_project
-from hwsched.model.queries import StoredFit
+from hwsched.model.queries import StoredFit, read_places
 from hwsched.model.schema import APPLICATION_ID, HEAD
 from hwsched.model.sound_schema import NEWEST, read_shape
 from hwsched.model.tables import (
@@ -70,6 +70,7 @@ def fill(project: Project) -> None:
         store_fits(change, {opening: StoredFit("case", Fit("to-measure"), engine, read)})
     fill_power_and_sets(project, opening)
     fill_pieces(project, opening)
+    say_of_places(project, opening)
     add_person(project, WHO, "specifier", who=WHO)
     attach_content(project, "opening", opening, "inside.txt", b"seen from inside", who=WHO, title="Inside")
     fit_openings(project, [other], who=WHO)
@@ -95,6 +96,15 @@ def fill_power_and_sets(project: Project, opening: str) -> None:
         stated = {"scope": "opening", "facts": "f", "person": WHO, "reason": "seen", "given_on": "2026-01-02"}
         change.insert(WAIVER, [{"opening_id": opening, "rule": "hand-known", **stated}])
         change.insert(ISSUED_PACKET, [{"opening_id": opening, "at": "2026-01-02", "by": WHO, "shown_key": "case"}])
+
+
+def say_of_places(project: Project, opening: str) -> None:
+    """Say something of what revision 0010 brought: of building, level, opening, leaf and item."""
+    with project.reading() as connection:
+        level, building = read_places(connection, [opening])[opening]
+    edit_facts(project, "building", building.row_id, {"occupancy_group": "B", "sprinkler": False}, who=WHO)
+    edit_facts(project, "level", level.row_id, {"occupant_load": 40}, who=WHO)
+    edit_facts(project, "opening", opening, {"egress_toward": "key", "code_edition": 2021}, who=WHO)
 
 
 def fill_pieces(project: Project, opening: str) -> None:

@@ -227,7 +227,21 @@ def opening(**facts):
         "frame_material": "hollow-metal",
         "frame_stop_mm": 15.875,
         "wall_build": "masonry",
+        "stair_release": "both",
+        "code": "ibc",
+        "code_edition": 2021,
+        "occupancy_group": "B",
+        "occupant_load": 20,
+        "storeys_served": 3,
+        "sprinkler": True,
+        "fire_alarm": True,
+        "access_policy": "staff keys, events kept",
     }
+    if facts.get("egress") in ("egress", "panic"):
+        # As most doors: people leave out of the inside, where no key is needed.
+        usual["egress_toward"] = "key"
+    if facts.get("form") in ("lift", "turnstile"):
+        usual |= {"controller_output": "dry-contact", "connected_by": "lift-contractor", "fire_recall": True}
     return Opening(**{"id": "o", "mark": "1", **usual, **facts})
 
 
@@ -240,6 +254,8 @@ def leaf(**facts):
         "material": "wood",
         "construction": "flush",
         "undercut_mm": 10.0,
+        "self_closes": True,
+        "unused_holes": "none",
     }
     return Leaf("l", **{**usual, **facts})
 
@@ -259,6 +275,7 @@ def lock(form="mortise", **facts):
         "trim_inside_mm": 0.0,
         "thumb_turn": False,
         "cam_form": "straight",
+        "latch_form": "latch",
     }
     if form == "rim":
         usual |= {"cam_form": "flat-tail"}

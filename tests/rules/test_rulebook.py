@@ -49,12 +49,13 @@ TABLES = (
     "test_catalogue_documents_commissioning",
     "test_survey",
     "test_lock_points",
+    "test_ways_out",
 )
 LIMIT_SUFFIXES = {
     "s",
     "n",
     "mm", "deg", "c", "va", "a", "ohm", "days", "share", "beyond", "holds", "operations", "conductors", "once",
-    "margin", "ageing", "peukert", "hours",
+    "margin", "ageing", "peukert", "hours", "people", "edition", "storeys",
 }  # fmt: skip
 # These can only name what is missing, so nothing else makes them speak.
 ONLY_UNKNOWN = {

@@ -35,9 +35,21 @@ def _run(arguments: argparse.Namespace) -> int:
     return DONE
 
 
+def _in_force(opening: OpeningRecord) -> list[str]:
+    """Return what egress is judged by, as it holds at the opening, whoever said it."""
+    from hwsched.attributes import show_value
+    from hwsched.survey import INHERITED, OPENING
+
+    facts = [OPENING.attribute(name) for name in ("egress", "egress_toward", *INHERITED)]
+    known = [(each.label, show_value(each, getattr(opening.facts, each.name), unknown="")) for each in facts]
+    return [f"{label}: {value}" for label, value in known if value]
+
+
 def _tell(opening: OpeningRecord) -> None:
     place = ", ".join(each for each in (opening.facts.building, opening.facts.level) if each)
     print(f"{opening.mark}: {place}" if place else opening.mark)
+    for line in _in_force(opening):
+        print(f"  {line}")
     for point in opening.lock_points:
         print(f"  {point.name or 'lock point'}: {point.status}")
         for part in point.parts:

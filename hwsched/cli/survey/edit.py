@@ -1,4 +1,4 @@
-"""`hwsched survey edit`: sets one surveyed fact of an opening."""
+"""`hwsched survey edit`: sets one surveyed fact of an opening, or one that it takes from its level or building."""
 
 from __future__ import annotations
 
@@ -37,7 +37,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
     add_project(parser)
     parser.add_argument("mark", help="the opening")
-    parser.add_argument("where", help="opening, leaf, leaf:inactive, lock, or item:2 for the second existing item")
+    parser.add_argument(
+        "where",
+        help="opening, leaf, leaf:inactive, lock, item:2 for the second existing item; level or building for what all "
+        "openings there take from it, such as occupancy_group",
+    )
     parser.add_argument("fact", help="such as hand, thickness_mm, or a field of the project's own")
     parser.add_argument("value", help="as typed in a survey; empty text means unknown")
     parser.add_argument(

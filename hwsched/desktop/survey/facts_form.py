@@ -1,6 +1,6 @@
 """The chosen opening's surveyed facts, edited in place; rows follow from the survey's declarations."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from typing import Any, Final
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QPersistentModelIndex, Qt, Signal
@@ -18,7 +18,9 @@ from PySide6.QtWidgets import (
 from hwsched.attributes import Attribute, show_value
 from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LengthStyle
-from hwsched.survey import ITEM, LEAF, OPENING
+from hwsched.survey import ITEM, LEAF, OPENING, PLACE_ENTITIES, Entity
+from hwsched.survey.asked import OF_KINDS, asked_of
+from hwsched.values import Item
 from hwsched.values.lock_points import is_lock
 
 ATTRIBUTE: Final = int(Qt.ItemDataRole.UserRole)
@@ -29,7 +31,22 @@ _LOCK_FACTS: Final = frozenset(
     a.name for a in ITEM.attributes if a.name not in ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm")
 ) - {"projection_mm", "disposition", "item_notes"}
 
+_PLACES: Final = {entity.name: entity for entity in PLACE_ENTITIES}
+
 Index = QModelIndex | QPersistentModelIndex
+
+
+def _asked(entity: Entity, values: Any, form: str | None) -> tuple[Attribute, ...]:
+    """Return the facts that are asked of openings of a form, and what is known besides."""
+    return tuple(a for a in entity.attributes if asked_of(a.name, form) or getattr(values, a.name) is not None)
+
+
+def _of_item(name: str, item: Item, *, locks: bool) -> bool:
+    """Tell whether a fact is one of an existing item of its kind, or is known of it all the same."""
+    kinds = OF_KINDS.get(name)
+    if kinds is not None:
+        return item.kind in kinds or item.kind is None or getattr(item, name) is not None
+    return locks or name not in _LOCK_FACTS
 
 
 class FactDelegate(QStyledItemDelegate):
@@ -127,17 +144,22 @@ class FactsForm(QTreeWidget):
         if checked is None:
             return
         given = checked.given
-        self._section("Opening", OPENING.name, given.opening.id, OPENING.attributes, given.opening)
+        form = given.opening.form
+        self._section("Opening", OPENING.name, given.opening.id, _asked(OPENING, given.opening, form), given.opening)
         self._own_lines(checked, given.opening.id)
+        for place in checked.places:
+            declared = _PLACES[place.entity]
+            title = f"{declared.label} {place.name or '?'}, for all its openings"
+            self._section(title, place.entity, place.row_id, declared.attributes, place.facts)
         for leaf in given.leaves:
             word = LEAF.attribute("position").choice(leaf.position or "")
             title = f"Leaf, {word.label.lower()}" if word and leaf.position != "single" else "Leaf"
-            self._section(title, LEAF.name, leaf.id, LEAF.attributes, leaf)
+            self._section(title, LEAF.name, leaf.id, _asked(LEAF, leaf, form), leaf)
         kinds = ITEM.attribute("kind")
         for item in given.items:
             word = kinds.choice(item.kind or "")
             locks = is_lock(item)
-            attributes = tuple(a for a in ITEM.attributes if locks or a.name not in _LOCK_FACTS)
+            attributes = tuple(a for a in _asked(ITEM, item, form) if _of_item(a.name, item, locks=locks))
             self._section(word.label if word else "Existing item", ITEM.name, item.id, attributes, item)
             self._own_lines(checked, item.id)
         self.expandAll()
@@ -174,7 +196,8 @@ class FactsForm(QTreeWidget):
         section.setFlags(Qt.ItemFlag.ItemIsEnabled)
         self.addTopLevelItem(section)
         for attribute in attributes:
-            self._line(section, entity, row, attribute, getattr(values, attribute.name))
+            value = values[attribute.name] if isinstance(values, Mapping) else getattr(values, attribute.name)
+            self._line(section, entity, row, attribute, value)
 
     def _own_lines(self, checked: Checked, row: str) -> None:
         """Add the project's own fields of a row to the section just made."""

@@ -7,8 +7,9 @@ from hwsched.rules.missing import missing_facts, needs_of
 from hwsched.rules.reading import lock_item, remains
 from hwsched.rules.wording import label_of
 from hwsched.survey import ITEM
+from hwsched.survey.asked import OF_KINDS
 
-_OF_ANY_ITEM = ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm", "projection_mm", "disposition", "fail")
+_OF_ANY_ITEM = ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm", "projection_mm", "disposition")
 
 
 def to_visit(project: ProjectView) -> tuple[OpeningView, ...]:
@@ -79,7 +80,9 @@ def _whose(view: OpeningView, fact: str) -> str:
     if entity != ITEM.name:
         return ""
     items = [item for item in view.given.items if remains(item) and getattr(item, attribute, 0) is None]
-    if attribute not in _OF_ANY_ITEM:
+    if attribute in OF_KINDS and attribute != "latch_form":
+        items = [item for item in items if item.kind in OF_KINDS[attribute]]
+    elif attribute not in _OF_ANY_ITEM:
         # What only a lock has is asked of those that are converted.
         locks = {lock.id for at in view.points if (lock := lock_item(at.given)) is not None}
         items = [item for item in items if item.id in locks]

@@ -1,4 +1,4 @@
-"""The power workbook: levels, supplies, circuits, runs and measured routes as sheets, read row by row.
+"""The power workbook: levels, buildings, supplies, circuits, runs and measured routes as sheets, read row by row.
 
 What the rows mean for a project is decided by the operation that takes them in.
 """
@@ -13,12 +13,18 @@ from hwsched.exchange.parts.catalogue_rows import Table, read_table
 from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected
 from hwsched.exchange.workbook import open_book
 from hwsched.survey import CIRCUIT, OPENING, RUN, SUPPLY
+from hwsched.survey.place import PLACE_FACTS
 
 _OF_SUPPLY: Final = Attribute("supply", "Supply", required=True, note="Name of the supply.")
 _LEVEL: Final = (
     Attribute("building", "Building", required=True),
     Attribute("level", "Level", required=True),
     Attribute("height_m", "Height of the floor", "number", "m", required=True, low=-200, high=1000),
+)
+_BUILDING: Final = (
+    Attribute("building", "Building", required=True),
+    Attribute("level", "Level", note="Empty: for the whole building."),
+    *PLACE_FACTS,
 )
 _ROUTE: Final = (
     Attribute("mark", "Mark", required=True),
@@ -32,6 +38,7 @@ _PLACE: Final = (
 )
 SHEETS: Final[Mapping[str, tuple[str, Sequence[Attribute]]]] = {
     "levels": ("Levels", _LEVEL),
+    "buildings": ("Buildings", _BUILDING),
     "places": ("Places", _PLACE),
     "supplies": ("Supplies", SUPPLY.attributes),
     "circuits": ("Circuits", (_OF_SUPPLY, *CIRCUIT.attributes)),

@@ -4,7 +4,7 @@ Here belongs the layout: what a surveyor sees. What stands in it of openings tha
 `survey_form_rows`; whatever is filled in is read by `survey_book`.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import Any, Final
 
@@ -19,6 +19,7 @@ from hwsched.exchange.survey.form_rows import Row, item_rows, opening_rows, spel
 from hwsched.exchange.survey.words import LOCK_FACTS
 from hwsched.quantities import BareUnit
 from hwsched.survey import ITEM, LEAF, OPENING
+from hwsched.survey.asked import ASKED, OF_KINDS, asked_of
 from hwsched.values import OpeningInput
 
 Group = tuple[str, tuple[Attribute, ...]]
@@ -27,6 +28,7 @@ _HEADER_ROW: Final = 2
 _PLAIN: Final = tuple(a for a in ITEM.attributes if a.name not in LOCK_FACTS)
 _LOCK: Final = tuple(a for a in ITEM.attributes if a.name in LOCK_FACTS)
 _BAND: Final = PatternFill("solid", fgColor="C9D3CB")
+_UNASKED: Final = PatternFill("lightUp", fgColor="C9D3CB")
 _EDGE: Final = Border(left=Side("medium", color="5C6B60"))
 _EXAMPLE: Final = Font(italic=True, color="5C6B60")
 _HELP: Final = (
@@ -38,6 +40,7 @@ _HELP: Final = (
     "A lock that shall stay as it is has a row there too: the item, its leaf, and Keep.",
     "Every other existing item has a row of its own on the sheet Existing items, under the mark of its opening.",
     "Where the lock itself stands on the leaf is a row of the kind Lock there.",
+    "Nothing is asked where a cell is hatched: it is known of the level or building, or decides nothing here.",
     "Leave blank what was not seen. A blank never erases what the project knows already.",
     "Lengths: as on the tape. A number alone takes the unit in the column's header.",
     "Sides: the inside is the face inside the protected room, the key side the face from which the key is used.",
@@ -64,6 +67,7 @@ def write_survey_form(
     extra: Mapping[str, Mapping[str, Any]] | None = None,
     bare_unit: BareUnit = "in",
     own_fields: Mapping[str, tuple[Attribute, ...]] | None = None,
+    taken: Mapping[str, Collection[str]] | None = None,
 ) -> None:
     """Write a survey workbook: blank, or with what is known of some openings for a return visit.
 
@@ -79,6 +83,8 @@ def write_survey_form(
         Unit that the headers ask for.
     own_fields : mapping, optional
         Fields of the project's own by entity.
+    taken : mapping, optional
+        By identifier of the opening, the facts that it takes from its level or building: they are asked there.
     """
     own = own_fields or {}
     held = extra or {}
@@ -102,13 +108,27 @@ def write_survey_form(
         ("Lock", _LOCK),
     )
     inputs = openings or ()
-    _write_sheet(sheet, of_opening, bare_unit, words, opening_rows(inputs, held))
-    _write_sheet(items, of_items, bare_unit, words, item_rows(inputs, held))
+    quiet = {
+        each.opening.mark: frozenset(_not_asked(each.opening.form)) | {*(taken or {}).get(each.opening.id, ())}
+        for each in inputs
+    }
+    _write_sheet(sheet, of_opening, bare_unit, words, opening_rows(inputs, held, taken), quiet)
+    _write_sheet(items, of_items, bare_unit, words, item_rows(inputs, held), quiet)
     save(book, path)
 
 
+def _not_asked(form: str | None) -> Iterator[str]:
+    """Yield the facts that no rule reads of an opening of that form."""
+    return (name for name in ASKED if not asked_of(name, form))
+
+
 def _write_sheet(
-    sheet: Worksheet, groups: tuple[Group, ...], bare_unit: BareUnit, words: Worksheet, rows: list[Row]
+    sheet: Worksheet,
+    groups: tuple[Group, ...],
+    bare_unit: BareUnit,
+    words: Worksheet,
+    rows: list[Row],
+    quiet: Mapping[str, Collection[str]],
 ) -> None:
     attributes = [attribute for _, group in groups for attribute in group]
     write_header(sheet, _HEADER_ROW, attributes, bare_unit, words)
@@ -133,9 +153,15 @@ def _write_sheet(
             # As text 0012, 9E4 and 3-4 stay as they are typed, and 3/4 is not made 4 March.
             sheet.column_dimensions[get_column_letter(at)].number_format = "@"
     for number, row in enumerate(rows, start=_HEADER_ROW + 1):
+        unasked = quiet.get(str(row["Opening", "mark"]), ())
+        kind = row.get(("Existing item", "kind"))
         for at, (key, attribute) in enumerate(zip(keys, attributes, strict=True), start=1):
             if (value := row.get(key)) is not None:
                 write_cell(sheet, number, at, spelled(attribute, value, bare_unit))
+            elif attribute.name in unasked or (
+                key[0] == "Existing item" and kind not in OF_KINDS.get(attribute.name, (kind,))
+            ):
+                sheet.cell(number, at).fill = _UNASKED
 
 
 def _write_help(sheet: Worksheet) -> None:

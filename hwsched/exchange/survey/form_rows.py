@@ -3,7 +3,7 @@
 Here belongs the way back from facts to cells; the layout stands in `survey_form`.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import fields
 from typing import Any, Final
 
@@ -18,7 +18,11 @@ Row = dict[tuple[str, str], Any]
 _ORDER: Final = {"single": 0, "active": 0, "inactive": 1}
 
 
-def opening_rows(inputs: Iterable[OpeningInput], extra: Mapping[str, Mapping[str, Any]]) -> list[Row]:
+def opening_rows(
+    inputs: Iterable[OpeningInput],
+    extra: Mapping[str, Mapping[str, Any]],
+    taken: Mapping[str, Collection[str]] | None = None,
+) -> list[Row]:
     """Return the rows of openings: one each, one more for each further leaf; the lock stands beside its leaf.
 
     Parameters
@@ -27,14 +31,19 @@ def opening_rows(inputs: Iterable[OpeningInput], extra: Mapping[str, Mapping[str
         Openings.
     extra : mapping
         Values of the project's own fields by identifier.
+    taken : mapping, optional
+        By identifier of the opening, what it takes from its level or building: it is not said again of the opening.
     """
     rows = []
     for given in inputs:
+        from_place = (taken or {}).get(given.opening.id, ())
         leaves = sorted(given.leaves, key=lambda leaf: _ORDER.get(leaf.position or "", 2)) or [Leaf("")]
         for number, leaf in enumerate(leaves):
             row: Row = {("Opening", "mark"): given.opening.mark}
             if number == 0:
-                row |= _facts("Opening", given.opening) | _own("Opening", extra.get(given.opening.id, {}))
+                facts = _facts("Opening", given.opening)
+                row |= {key: value for key, value in facts.items() if key[1] not in from_place}
+                row |= _own("Opening", extra.get(given.opening.id, {}))
             row |= _facts("Leaf", leaf)
             lock = _lock_of(given, leaf, first=number == 0)
             if lock is not None:

@@ -35,6 +35,7 @@ LOCK_FACTS: Final = frozenset(
         "cross_bore_mm",
         "edge_bore_mm",
         "cam_form",
+        "latch_form",
     }
 )
 """Facts of an existing item that on an opening's own row describe its lock."""

@@ -11,12 +11,14 @@ from hwsched.model.history import newest
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import (
+    HeldPlace,
     OwnField,
     by_opening,
     read_extra,
     read_fits,
     read_inputs,
     read_own_fields,
+    read_places,
     read_settings,
 )
 from hwsched.model.record_queries import read_packets, read_waivers
@@ -77,6 +79,8 @@ class Checked:
     """How what is stored stands."""
     held: tuple[PointFit, ...] = ()
     """Its lock points with what is stored for them, whether it counts or not."""
+    places: tuple[HeldPlace, ...] = ()
+    """Its level and its building, with what they say of the facts that it takes from them."""
 
     def __post_init__(self) -> None:
         if not self.points:
@@ -91,10 +95,11 @@ class Checked:
         stored: bool = True,
         own: tuple[OwnValue, ...] = (),
         base: int | None = None,
+        places: tuple[HeldPlace, ...] = (),
     ) -> "Checked":
         """Return an opening by its lock points."""
         fit = together([each.fit for each in points])
-        return cls(points[0].given, fit, findings, stored, own, tuple(points), base)
+        return cls(points[0].given, fit, findings, stored, own, tuple(points), base, places=places)
 
     def point(self, number: int) -> PointFit:
         """Return the lock point of that number; the first where there is none of it."""
@@ -132,11 +137,18 @@ class Checker:
     _known: dict[tuple[str, str], tuple[Finding, ...]] = field(default_factory=dict)
     standings: Standings = field(default_factory=Standings)
 
-    def judge(self, points: Sequence[PointResult], own: tuple[OwnValue, ...] = (), base: int | None = None) -> Checked:
+    def judge(
+        self,
+        points: Sequence[PointResult],
+        own: tuple[OwnValue, ...] = (),
+        base: int | None = None,
+        places: tuple[HeldPlace, ...] = (),
+    ) -> Checked:
         """Judge an opening by the fits of its lock points; a point without a fit is judged by the survey only."""
         said = [(each.at.given.point, self.findings(each.key, each.at.given, each.at.fit)) for each in points]
         fresh = any(each.at.fit is not None and not each.stored for each in points)
-        made = Checked.of([each.at for each in points], of_opening(said), stored=not fresh, own=own, base=base)
+        known = [each.at for each in points]
+        made = Checked.of(known, of_opening(said), stored=not fresh, own=own, base=base, places=places)
         standing = standing_of(points)
         return made if standing == "current" else replace(made, standing=standing, held=as_stored(points))
 
@@ -227,13 +239,15 @@ def _judged(
         openings = list(by_opening(read_inputs(connection, wanted, catalogue, project.memory)))
         own_fields = project.memory.read(connection, read_own_fields, OWN_FIELD)
         own = _own_values(connection, own_fields, [inputs[0] for inputs in openings], wanted)
+        places = read_places(connection, wanted)
         base = newest(connection)
     checked = []
     for done, inputs in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
         points = point_results(inputs, fits, make, checker.standings, earlier=earlier)
-        checked.append(checker.judge(points, own.get(inputs[0].opening.id, ()), base))
+        opening_id = inputs[0].opening.id
+        checked.append(checker.judge(points, own.get(opening_id, ()), base, places.get(opening_id, ())))
         if progress is not None and (done % 64 == 0 or done == len(openings)):
             progress(done, len(openings))
     return checked

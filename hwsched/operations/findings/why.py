@@ -10,6 +10,7 @@ from hwsched.attributes import show_value
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.history import RowChange, changes_of
 from hwsched.model.project import Project
+from hwsched.model.queries import HeldPlace, read_own_words
 from hwsched.operations.findings.checking import Checked, Checker, look_again
 from hwsched.operations.opening.named_openings import openings_of_marks
 from hwsched.operations.snapshot import of_one_state
@@ -18,7 +19,7 @@ from hwsched.quantities.money import Money
 from hwsched.rules import OPENINGS, RULES, in_rulebook, limits_of
 from hwsched.rules.rule import Slot
 from hwsched.rules.tracing import Traced, UsedFact, traced
-from hwsched.survey import ENTITIES, ITEM
+from hwsched.survey import ENTITIES, INHERITED, ITEM, OPENING
 from hwsched.values import Finding, Fit, Hole, OpeningInput, PointFit, RunnerUp
 
 PLACE, HOLES = "place", "holes"
@@ -115,6 +116,8 @@ class _Teller:
         self.connection = connection
         self.style: LengthStyle = next((s for s in LENGTH_STYLES if s == self.given.settings.length_style), "fraction")
         self._origins: dict[str, dict[str, str]] = {}
+        self.places = checked.places
+        self._own = read_own_words(connection, self.given.opening.id) if checked.places else {}
 
     def things(self) -> list[str]:
         """Name what can be asked about, rules left out."""
@@ -274,10 +277,22 @@ class _Teller:
                 continue
             entity = _ENTITIES[fact.entity]
             attribute = entity.attribute(fact.attribute)
-            origin = self._origin(fact.entity, fact.row_id, fact.attribute)
-            what = f"{self._named(fact)}: {attribute.label} {show_value(attribute, fact.value, self.style)}"
+            origin, named = self._origin(fact.entity, fact.row_id, fact.attribute), self._named(fact)
+            place = self._said_by(fact)
+            if place is not None:
+                named = f"{place.entity.capitalize()} {place.name}".strip()
+                origin = self._origin(place.entity, place.row_id, fact.attribute)
+            what = f"{named}: {attribute.label} {show_value(attribute, fact.value, self.style)}"
             lines[f"{what}{f' ({origin})' if origin else ''}"] = None
         return tuple(lines)
+
+    def _said_by(self, fact: UsedFact) -> HeldPlace | None:
+        """Return the level or building that an opening takes a fact from; None where the opening says it itself."""
+        if fact.entity != OPENING.name or fact.attribute not in INHERITED:
+            return None
+        if self._own.get(fact.attribute) is not None:
+            return None
+        return next((place for place in self.places if place.facts[fact.attribute] is not None), None)
 
     def _named(self, fact: UsedFact) -> str:
         """Name what a fact belongs to: an existing item by its kind."""

@@ -7,13 +7,13 @@ of which the survey leaves open whether they are meant (`asked_openings`).
 from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from typing import Any, Final
 
-from sqlalchemy import Column, Connection, Table, select
+from sqlalchemy import Column, Connection, Table, func, select
 
 from hwsched.attributes import AttributeKind
 from hwsched.model.bulk import among
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, read_fits, read_inputs
-from hwsched.model.tables import ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
+from hwsched.model.tables import BUILDING, ITEM_TABLE, LEAF_TABLE, LEVEL, OPENING_TABLE
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening.lock_points import point_results, standing_of
 from hwsched.operations.opening.scope import Row
@@ -21,7 +21,7 @@ from hwsched.operations.opening.standings import Standings
 from hwsched.quantities.money import exact_decimal
 from hwsched.query import FINDING, PLACE, STATUS, USES, WAIVED, Fact, Query
 from hwsched.query.facts import PLACES, SEARCHED
-from hwsched.survey import ITEM, LEAF, OPENING
+from hwsched.survey import INHERITED, ITEM, LEAF, OPENING
 from hwsched.values import Finding, Fit, OpeningInput
 from hwsched.values.fit import together
 from hwsched.values.standing import Standing
@@ -97,7 +97,8 @@ def surveyed(connection: Connection, query: Query, rows: list[Row], ids: Collect
             return [getattr(row, name) for row in rows]
         if name in names:
             place = names.index(name)
-            return [row.more[place] for row in rows]
+            own = [row.more[place] for row in rows]
+            return _inherited(connection, name, rows, own) if name in INHERITED else own
         place, exact = names.index("extra"), _exact(kind)
         return [exact((row.more[place] or {}).get(name)) for row in rows]
 
@@ -113,6 +114,21 @@ def surveyed(connection: Connection, query: Query, rows: list[Row], ids: Collect
         if facts:
             found |= _of_rows(connection, table, facts, [row.id for row in rows], ids)
     return AskedFacts(rows, found)
+
+
+def _inherited(connection: Connection, name: str, rows: list[Row], own: Values) -> Values:
+    """Put in the place of what openings do not say what their level says, or else their building."""
+    columns = (LEVEL.c[name], BUILDING.c[name])
+    query = (
+        select(BUILDING.c.name, LEVEL.c.name, func.coalesce(*columns))
+        .select_from(LEVEL)
+        .outerjoin(BUILDING, LEVEL.c.building_id == BUILDING.c.id)
+    )
+    held = {(building, level): value for building, level, value in connection.execute(query)}
+    return [
+        value if value is not None else held.get((row.building, row.level))
+        for row, value in zip(rows, own, strict=True)
+    ]
 
 
 def _exact(kind: AttributeKind) -> Callable[[Any], Any]:

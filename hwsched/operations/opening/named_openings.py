@@ -7,7 +7,7 @@ from sqlalchemy import select
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
-from hwsched.model.queries import opening_ids, read_inputs
+from hwsched.model.queries import opening_ids, read_inputs, read_places
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.operations.opening.scope import Scope, in_order, narrowed, opening_rows
 from hwsched.operations.snapshot import of_one_state
@@ -78,7 +78,8 @@ def row_of(project: Project, mark: str, where: str) -> tuple[str, str]:
     mark : str
         The opening's mark.
     where : str
-        ``opening``; ``leaf`` (the lock's leaf) or ``leaf:inactive``; ``lock``; ``item:2`` (the second existing item).
+        ``opening``; ``leaf`` (the lock's leaf) or ``leaf:inactive``; ``lock``; ``item:2`` (the second existing item);
+        ``level`` or ``building`` on which the opening stands.
 
     Returns
     -------
@@ -93,6 +94,7 @@ def row_of(project: Project, mark: str, where: str) -> tuple[str, str]:
     opening_id = openings_of_marks(project, [mark])[0]
     with project.reading() as connection:
         given = next(iter(read_inputs(connection, [opening_id], project.catalogue.read(connection))))
+        places = read_places(connection, [opening_id])[opening_id]
     rows = {"opening": ("opening", opening_id)}
     for leaf in given.leaves:
         rows[f"leaf:{leaf.position or 'single'}"] = ("leaf", leaf.id)
@@ -103,6 +105,7 @@ def row_of(project: Project, mark: str, where: str) -> tuple[str, str]:
         # A name for the row, not for what is converted: that may be another lock after an edit of this one.
         if item.kind == "lock":
             rows.setdefault("lock", ("existing_item", item.id))
+    rows.update((place.entity, (place.entity, place.row_id)) for place in places)
     if where not in rows:
         raise MissingRowError(f"{mark} has no {where}; it has {', '.join(rows)}")
     return rows[where]

@@ -30,6 +30,7 @@ from hwsched.operations.prepared import NotReadyError, change_prepared
 
 _COUNTS: Final = {
     "levels": "level_count",
+    "buildings": "building_count",
     "places": "place_count",
     "supplies": "supply_count",
     "circuits": "circuit_count",
@@ -108,6 +109,7 @@ def _planned(plan: PowerPlan, read: PowerRead) -> Iterator[CellProblem]:
     """Note in the plan what the rows say; yields those that cannot be."""
     takers: Mapping[str, Callable[[PowerPlan, PowerRow], None]] = {
         "levels": _level,
+        "buildings": _building,
         "places": _place,
         "supplies": _supply,
         "circuits": _circuit,
@@ -128,6 +130,7 @@ def _planned(plan: PowerPlan, read: PowerRead) -> Iterator[CellProblem]:
 
 _KEYS: Final[Mapping[str, tuple[str, ...]]] = {
     "levels": ("building", "level"),
+    "buildings": ("building", "level"),
     "places": ("mark",),
     "supplies": ("name",),
     "circuits": ("supply", "name"),
@@ -179,6 +182,14 @@ def _level(plan: PowerPlan, row: PowerRow) -> None:
     height = values["height_m"]
     place = (str(values["building"]), str(values["level"]))
     plan.level(place, float(height) if isinstance(height, int | float) else None, row.where)
+
+
+def _building(plan: PowerPlan, row: PowerRow) -> None:
+    values = dict(row.values)
+    place = (str(values.pop("building")), values.pop("level", None))
+    # An empty cell erases nothing: a fact may have been typed in since.
+    facts = {name: value for name, value in values.items() if value is not None}
+    plan.facts_of((place[0], None if place[1] is None else str(place[1])), facts, row.where)
 
 
 def _place(plan: PowerPlan, row: PowerRow) -> None:

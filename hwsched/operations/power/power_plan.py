@@ -10,7 +10,7 @@ from sqlalchemy import Connection, Table, select
 
 from hwsched.model.bulk import new_ids
 from hwsched.model.journal import Change
-from hwsched.model.levels import LevelName, levels_for
+from hwsched.model.levels import LevelName, buildings_for, levels_for
 from hwsched.model.queries import opening_ids
 from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, OPENING_TABLE, PART, ROUTE, RUN_TABLE, SUPPLY_TABLE
 
@@ -53,6 +53,7 @@ class PowerPlan:
         for run in self._read(connection, RUN_TABLE).values():
             self._keep_run(run)
         self._heights: dict[LevelName, tuple[float | None, str]] = {}
+        self._facts: dict[LevelName, list[tuple[Mapping[str, Any], str]]] = {}
         self._levels: dict[LevelName, None] = {}
         self._at: dict[str, LevelName] = {}
         """Supply to the place that it is to have."""
@@ -82,6 +83,12 @@ class PowerPlan:
         """Note a level with its height."""
         self._levels[place] = None
         self._heights[place] = (height_m, origin)
+
+    def facts_of(self, place: LevelName, facts: Mapping[str, Any], origin: str) -> None:
+        """Note what a building says, or one of its levels, and the openings there take from it."""
+        if place[1] is not None:
+            self._levels[place] = None
+        self._facts.setdefault(place, []).append((facts, origin))
 
     def stand(self, supply_id: str, place: LevelName) -> None:
         """Note where a supply is to stand."""
@@ -118,6 +125,16 @@ class PowerPlan:
         self._runs.setdefault(run["circuit_id"], {})[run["id"]] = run
         self._to.setdefault(run["to_node"], {})[run["id"]] = run
 
+    def _write_facts(self, change: Change, levels: Mapping[LevelName, str | None]) -> None:
+        buildings = buildings_for(change, [name for name, level in self._facts if level is None and name is not None])
+        for (building, level), told in self._facts.items():
+            row_id = levels[building, level] if level is not None else buildings[building or ""]
+            table = LEVEL if level is not None else BUILDING
+            if row_id is not None:
+                # One after the other: of two rows on one place the later one says what it says last.
+                for facts, origin in told:
+                    change.update(table, [(row_id, facts)], [origin])
+
     def write(self, change: Change) -> None:
         """Write all that was noted."""
         levels: dict[LevelName, str | None] = {}
@@ -130,6 +147,7 @@ class PowerPlan:
             if (level_id := levels[place]) is not None
         ]
         change.update(LEVEL, [(row_id, row) for row_id, row, _ in heights], [origin for _, _, origin in heights])
+        self._write_facts(change, levels)
         for supply_id, place in self._at.items():
             self.edit(SUPPLY_TABLE, supply_id, {"level_id": levels[place]}, None)
         for table in (OPENING_TABLE, SUPPLY_TABLE, CIRCUIT_TABLE, RUN_TABLE, ROUTE):

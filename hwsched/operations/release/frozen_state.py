@@ -25,6 +25,7 @@ from hwsched.model.queries import (
     read_terms,
 )
 from hwsched.model.record_queries import read_waivers
+from hwsched.model.rooms import in_rooms_touched_since
 from hwsched.model.tables import BUILDING, CHANGE_ENTRY, LEVEL, OPENING_TABLE, PART, PROJECT
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checking import Cancelled, Checked, Checker, Progress, check_openings
@@ -256,7 +257,8 @@ def _changed_since(connection: Connection, number: int) -> frozenset[str] | None
             found.add(opening_id)
         elif entity not in _NOTHING and not (entity in _PLACES and action == "insert"):
             return None
-    return frozenset(found)
+    # An opening decides with others whether their rooms have a way out.
+    return frozenset(found | in_rooms_touched_since(connection, number))
 
 
 def _chunks(connection: Connection, root: Root, names: Iterable[str]) -> dict[str, Entries]:

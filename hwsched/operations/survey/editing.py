@@ -4,27 +4,34 @@ Choices of parts and places stand in `by_hand`, the project's own fields in `own
 """
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any, Final, cast
 
 from sqlalchemy import Table, select
 
 from hwsched.attributes import Attribute, CellError, Value, read_value
 from hwsched.model.errors import ValueRefusedError
+from hwsched.model.fact_words import FactWords
 from hwsched.model.journal import Change
 from hwsched.model.levels import levels_for
 from hwsched.model.project import Project
+from hwsched.model.queries import HeldPlace, read_places
 from hwsched.model.tables import BUILDING, ITEM_TABLE, LEAF_TABLE, LEVEL, OPENING_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.power.connecting import take_off
 from hwsched.operations.survey.accepted_values import accepted, mark_of, row_there
 from hwsched.operations.survey.expected import Expected, check_expected
-from hwsched.survey import ITEM, LEAF, OPENING, Entity
+from hwsched.survey import BUILDING_PLACE, INHERITED, ITEM, LEAF, LEVEL_PLACE, OPENING, Entity
 
 _TABLES: Final[Mapping[str, tuple[Entity, Table]]] = {
     OPENING.name: (OPENING, OPENING_TABLE),
     LEAF.name: (LEAF, LEAF_TABLE),
     ITEM.name: (ITEM, ITEM_TABLE),
+    BUILDING_PLACE.name: (BUILDING_PLACE, BUILDING),
+    LEVEL_PLACE.name: (LEVEL_PLACE, LEVEL),
 }
+_PLACES: Final = frozenset({BUILDING_PLACE.name, LEVEL_PLACE.name})
+"""What is edited beside openings and what stands there: it is neither added nor removed here."""
 _POSITIONS: Final[Mapping[int, tuple[str, ...]]] = {0: (), 1: ("single",), 2: ("active", "inactive")}
 
 
@@ -38,13 +45,13 @@ def edit_facts(
     base: int | None = None,
     was: Mapping[str, Expected] | None = None,
 ) -> Changes:
-    """Set facts of one opening, leaf or existing item.
+    """Set facts of one opening, leaf or existing item, or those that openings take from a building or a level.
 
     Parameters
     ----------
     project : Project
         Open project.
-    entity : {"opening", "leaf", "existing_item"}
+    entity : {"opening", "leaf", "existing_item", "building", "level"}
         What is edited.
     row_id : str
         Its identifier.
@@ -72,11 +79,14 @@ def edit_facts(
     labels = ", ".join(declared.attribute(name).label.lower() for name in held)
     with project.change("edit-facts", f"Edit {labels}", who, base=base) as change:
         row = row_there(change, table, row_id)
-        opening_id = row_id if entity == OPENING.name else row.opening_id
-        change.summary = f"Edit {labels} of {mark_of(change, opening_id)}"
+        change.summary = f"Edit {labels} of {_called(change, entity, row)}"
         for name, expected in (was or {}).items():
             of_place = name in ("building", "level")
             present = _place(change, row_id)[name == "level"] if of_place else row._mapping[name]
+            if present is None and entity == OPENING.name and name in INHERITED:
+                # People see what holds at the opening, whoever said it.
+                said = (place.facts[name] for place in _stands(change, row_id))
+                present = next((each for each in said if each is not None), None)
             path = ("level_id",) if of_place else (name,)
             told = (declared.attribute(name), path, (present, held[name]))
             check_expected(change, entity, row._mapping, *told, expected)
@@ -84,7 +94,10 @@ def edit_facts(
             # An opening stands on a level's row; people name building and level.
             _move_to_level(change, row_id, held)
         change.update(table, [(row_id, held)], [f"edited by {who}"])
-    return Changes.of(change)
+        taking = _taking(change, entity, row_id) if entity in _PLACES else frozenset()
+    made = Changes.of(change)
+    # No row of theirs changed, and yet something else holds of them.
+    return replace(made, openings=made.openings | taking) if made.number is not None else made
 
 
 def edit_fact_text(
@@ -223,6 +236,8 @@ def remove(project: Project, entity: str, row_id: str, *, who: str, base: int | 
         And nothing is changed; a conflict is what others changed since ``base`` at anything that would go.
     """
     declared, table = _declared(entity)
+    if entity in _PLACES:
+        raise ValueRefusedError("entity", f"a {entity} goes with its last opening, it is not removed by itself")
     with project.change("remove", f"Remove {declared.label.lower()}", who, base=base) as change:
         row = row_there(change, table, row_id)
         mark = mark_of(change, row_id if entity == OPENING.name else row.opening_id)
@@ -233,6 +248,27 @@ def remove(project: Project, entity: str, row_id: str, *, who: str, base: int | 
             take_off(change, [row_id])
         change.delete(table, [row_id])
     return Changes.of(change)
+
+
+def _called(change: Change, entity: str, row: Any) -> str:
+    """Return what people call the row that is edited."""
+    if entity in _PLACES:
+        return FactWords(change.connection).whose(entity, row._mapping)
+    return mark_of(change, row.id if entity == OPENING.name else row.opening_id)
+
+
+def _taking(change: Change, entity: str, row_id: str) -> frozenset[str]:
+    """Return the openings that stand on a level, or in a building."""
+    query = (
+        select(OPENING_TABLE.c.id)
+        .join(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
+        .where((LEVEL.c.id if entity == LEVEL_PLACE.name else LEVEL.c.building_id) == row_id)
+    )
+    return frozenset(change.connection.execute(query).scalars())
+
+
+def _stands(change: Change, opening_id: str) -> tuple[HeldPlace, ...]:
+    return read_places(change.connection, [opening_id])[opening_id]
 
 
 def _declared(entity: str) -> tuple[Entity, Table]:

@@ -1,39 +1,53 @@
-"""Rule: on an egress path no key is needed from inside."""
+"""Rule: on an egress path no key is needed from the side from which people leave."""
 
 from collections.abc import Iterable
 
-from hwsched.rules.reading import lock_item
 from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.ways_out import SIDE, holding, is_deadlock, leaving_from, locked_on
 from hwsched.rules.wording import unknown
-from hwsched.values import Fit, OpeningInput
+from hwsched.values import Fit, Item, OpeningInput
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    lock = lock_item(given)
-    if lock is None or given.opening.egress == "none":
+    egress, locks = given.opening.egress, holding(given)
+    if not locks or egress == "none":
         return
-    # A deadbolt is a deadlock, whether or not the survey names its function.
-    if lock.function != "deadlock" and not (lock.kind == "deadbolt" and lock.function is None):
+    if egress is None:
+        # Nobody is inside a cabinet, and a gate is no exit unless the survey says so.
+        if given.opening.form not in ("cabinet", "gate") and any(map(is_deadlock, locks)):
+            yield unknown(("opening.egress",), "lock")
         return
-    # Nobody is inside a cabinet, and a gate is no exit unless the survey says so.
-    if given.opening.form in ("cabinet", "gate") and given.opening.egress is None:
+    faces = leaving_from(given)
+    if faces is None:
+        yield unknown(("opening.egress_toward",), "lock")
         return
-    if given.opening.egress is None or lock.thumb_turn is None:
-        fact = "opening.egress" if given.opening.egress is None else "existing_item.thumb_turn"
-        yield unknown((fact,), "lock")
-    elif not lock.thumb_turn:
-        yield Verdict(
-            "A deadlock without a thumb turn stands on an egress path: from inside it needs a key.", about="lock"
-        )
+    for lock in locks:
+        for face in faces:
+            held, fact = locked_on(lock, face)
+            if held is None:
+                yield unknown((f"existing_item.{fact}",), "lock")
+            elif held:
+                yield Verdict(_said(lock, face), about="lock")
+
+
+def _said(lock: Item, face: str) -> str:
+    if is_deadlock(lock):
+        turn = " without a thumb turn" if face == "inside" else ""
+        return f"A deadlock{turn} stands on an egress path: from the {SIDE[face]}, where people leave, it needs a key."
+    return (
+        f"People leave from the {SIDE[face]}, and a lock of the function {lock.function} can hold that side locked, "
+        "whatever a note on re-entry says."
+    )
 
 
 RULE = Rule(
     id="free-inside",
-    title="No key needed from inside",
+    title="No key needed on the way out",
     discipline="egress",
     severity="error",
     basis="IBC 1010.2 (2021), text; NFPA 101, 7.2.1.5: readily openable from the egress side without a key",
-    cure="Replace the lock by one that opens freely from inside with power on, power off and battery dead.",
+    cure="Replace the lock by one that opens freely from the side where people leave, with power on, power off and "
+    "battery dead, or turn its free side there.",
     judge=_judge,
     defers=True,
 )

@@ -34,7 +34,7 @@ def taken(project, path, sheets=None):
 
 def test_what_a_workbook_says_stands(project, yard, tmp_path):
     done = there_and_back(project, lambda: taken(project, tmp_path))
-    assert done.rows == {"levels": 1, "places": 2, "supplies": 2, "circuits": 1, "runs": 3, "routes": 2}
+    assert done.rows == {"levels": 1, "buildings": 0, "places": 2, "supplies": 2, "circuits": 1, "runs": 3, "routes": 2}
     facts = power(project)
     first, second = sorted(facts.supplies, key=lambda s: s.name)
     assert (first.place, first.part, first.use, first.battery, first.standby_hours) == (

@@ -1,0 +1,89 @@
+"""Rooms of which every door is said to be not on an egress path: one of them may be the only way out.
+
+A room is a name on a level; openings are joined by the names on their two sides. Whether that is a finding is said by a
+rule.
+"""
+
+import json
+from collections import defaultdict
+from collections.abc import Collection, Iterable, Mapping
+from typing import Any, Final
+
+from sqlalchemy import Connection, Select, select
+
+from hwsched.model.bulk import among
+from hwsched.model.tables import CHANGE_ENTRY, OPENING_TABLE
+from hwsched.values.facts import Opening
+
+SIDES: Final = ("room_to", "room_from")
+_NO_ROOM: Final = ("cabinet",)
+"""Forms behind which nobody is."""
+DECIDING: Final = frozenset({"level_id", "egress", "form", *SIDES})
+"""Columns of an opening that decide on the rooms of others."""
+_DOORS: Final[Select[Any]] = select(*(OPENING_TABLE.c[name] for name in ("id", "level_id", "form", "egress", *SIDES)))
+
+
+def closed_rooms(
+    connection: Connection, openings: Collection[tuple[Opening, str | None]]
+) -> dict[str, tuple[str, ...]]:
+    """Return the sides of openings on which a room has no door on an egress path, as far as the survey says of each.
+
+    Parameters
+    ----------
+    connection : Connection
+        In a transaction.
+    openings : collection of (Opening, level)
+        That are asked about, each with the identifier of its level.
+    """
+    levels = {level for opening, level in openings if opening.egress == "none" and opening.form not in _NO_ROOM}
+    return _closed(_doors(connection, levels)) if levels else {}
+
+
+def closed_rooms_on(connection: Connection, levels: Collection[str | None]) -> dict[str, tuple[str, ...]]:
+    """Return the same for every opening on some levels that has such a side."""
+    return _closed(_doors(connection, levels))
+
+
+def in_rooms_touched_since(connection: Connection, number: int) -> set[str]:
+    """Return the openings on the levels where the journal has touched, since a change set, what decides on rooms."""
+    entry = CHANGE_ENTRY.c
+    query = select(entry.row_id, entry.before, entry.after).where(
+        entry.change_set > number, entry.entity == OPENING_TABLE.name
+    )
+    touched: set[str] = set()
+    levels: set[str | None] = set()
+    for row_id, *texts in connection.execute(query):
+        states = [json.loads(text) for text in texts if text is not None]
+        if any(not DECIDING.isdisjoint(state) for state in states):
+            touched.add(row_id)
+            levels.update(state["level_id"] for state in states if "level_id" in state)
+    if not touched:
+        return set()
+    # Those that it left, and those on which it stands now.
+    stands = select(OPENING_TABLE.c.id, OPENING_TABLE.c.level_id)
+    levels.update(row[1] for row in among(connection, stands, OPENING_TABLE.c.id, touched))
+    return {row[0] for row in _doors(connection, levels)}
+
+
+def _doors(connection: Connection, levels: Collection[str | None]) -> Iterable[Any]:
+    yield from among(connection, _DOORS, OPENING_TABLE.c.level_id, {each for each in levels if each is not None})
+    if None in levels:
+        yield from connection.execute(_DOORS.where(OPENING_TABLE.c.level_id.is_(None)))
+
+
+def _closed(doors: Iterable[Any]) -> dict[str, tuple[str, ...]]:
+    by_room: dict[tuple[str | None, str], list[bool]] = defaultdict(list)
+    asked: list[tuple[str, Mapping[str, tuple[str | None, str]]]] = []
+    for opening_id, level, form, egress, *names in doors:
+        if form in _NO_ROOM:
+            continue
+        rooms = {side: (level, name.strip().casefold()) for side, name in zip(SIDES, names, strict=True) if name}
+        for room in set(rooms.values()):
+            # Unknown is no word: of a room with such a door nobody has said that there is no way out.
+            by_room[room].append(egress == "none")
+        if egress == "none":
+            asked.append((opening_id, rooms))
+    found = {
+        opening_id: tuple(side for side, room in rooms.items() if all(by_room[room])) for opening_id, rooms in asked
+    }
+    return {opening_id: sides for opening_id, sides in found.items() if sides}

@@ -81,6 +81,8 @@ MORE = [
         screws=4,
         **SUPPLY_LINK,
     ),
+    part("LONG", "fastener", 0.1, form="wood-screw", size="#6", length_mm=25.4, leaf_material="wood"),
+    part("THIN", "fastener", 0.1, form="sheet-metal-screw", size="#6", length_mm=9.525, leaf_material="hollow-metal"),
     part("SHEET", "fastener", 0.1, form="sheet-metal-screw", size="#6", length_mm=19.05, leaf_material="hollow-metal"),
     part("STILE", "fastener", 0.1, form="sheet-metal-screw", size="#6", length_mm=15.875, leaf_material="aluminium"),
     part("TUBE", "fastener", 0.1, form="sheet-metal-screw", size="#6", length_mm=25.4, leaf_material="steel-gate"),

@@ -23,6 +23,7 @@ def stretch(top):
     return leaf(height_mm=1044.45 + 19.05 + top + 50.8 - 10.0)
 
 
+LONG_SCREW = catalogue(SCREW={"length_mm": 25.4})
 BELOW_TAKEN = item("flush-bolt", 0.0, 500.0, 20.0, 700.0, face="edge")
 
 ROWS = [
@@ -100,8 +101,15 @@ ROWS = [
     unknown("pocket-length", given(lk=lock(case_height_mm=None)), EDGE, "existing_item.case_height_mm"),
     # #6 x 1 in in a 3/4 in panel comes through.
     passes("screw-length", given(), fit()),
-    speaks("screw-length", given(lf=leaf(thickness_mm=19.05)), fit(), short_mm=9.525, severity="error", about="SCREW"),
-    boundary("screw-length", given(lf=leaf(thickness_mm=25.4 + 3.175)), fit()),
+    speaks(
+        "screw-length",
+        given(lf=leaf(thickness_mm=19.05), cat=LONG_SCREW),
+        fit(),
+        short_mm=9.525,
+        severity="error",
+        about="SCREW",
+    ),
+    boundary("screw-length", given(lf=leaf(thickness_mm=25.4 + 3.175), cat=LONG_SCREW), fit()),
     unknown("screw-length", given(cat=catalogue(SCREW={"length_mm": None})), fit(), "part SCREW.length_mm"),
 ]
 

@@ -17,7 +17,7 @@ SUPPLY_LINK = {
     "mates_with": "p4",
 }
 MORE = [
-    # A narrow housing whose window reaches below its plate, so that the plate can stand 3/4 in above the hole.
+    # A narrow housing: its plate's lower edge stands 5/8 in below the hole that the trade puts 1 3/8 in above the old one.
     part(
         "NARROW",
         "surface-unit",
@@ -27,7 +27,7 @@ MORE = [
         plate_height_mm=230.0,
         depth_mm=30.0,
         window_x0_mm=9.0,
-        window_y0_mm=-25.0,
+        window_y0_mm=12.0,
         window_x1_mm=31.0,
         window_y1_mm=50.0,
         connector_x_mm=20.0,

@@ -67,6 +67,8 @@ _FAR: Final = 10_000.0
 """Beyond every leaf [mm]."""
 _PROUD: Final = 50.0
 """Depth of what stands on a face: faces are compared as planes, so that it only has to be there [mm]."""
+_IN_LEAF: Final = ("lite", "louvre")
+"""Kinds of item that take the leaf's place."""
 _TURNED: Final = ("thumb-turn", "lever")
 """Kinds of item with a spindle from the face into the lock."""
 _MEANT_THROUGH: Final = ("through-bolt", "machine-screw")
@@ -226,8 +228,10 @@ def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
             continue
         x, y = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
         name = f"the {item.kind.replace('-', ' ')}"
-        if item.kind in ("lite", "louvre"):
-            yield Body("glass", name, Box((rect.x0, rect.y0, 0.0), (rect.x1, rect.y1, thick)), item=item.kind)
+        if item.kind in _IN_LEAF:
+            # It goes through, and its frame stands on both faces: what is put on a face keeps off it too.
+            box = Box((rect.x0, rect.y0, -_PROUD), (rect.x1, rect.y1, thick + _PROUD))
+            yield Body("glass", name, box, item=item.kind)
         elif item.kind in _TURNED:
             yield _spindle(item, lock, rect, thick)
         elif item.kind == "viewer":
@@ -266,7 +270,9 @@ def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
     for face in ON_FACE:
         # The lock's own trim is what heads and collars stand on: whichever lock comes in, it is left out.
         for found in footprints(given, Fit("to-measure"), face):
-            if found.rect is not None and (found.kind != "lock" or found.other):
+            if found.rect is None or found.kind in _IN_LEAF:
+                continue
+            if found.kind != "lock" or found.other:
                 yield Body("on-face", f"the {found.name}", _slab(found.rect, face, thick), face=face, item=found.kind)
         for band in stop_bands(given, leaf, face)[0]:
             yield Body("stop", "the band that the frame's stop hides", _slab(band, face, thick), face=face)

@@ -89,7 +89,7 @@ def test_an_angled_bore_enters_the_lock_s_hollow(kind, thick, backset, share):
     for way in ways(given, base, lf, at, "inside"):
         spot = (way.hole.x0, way.hole.y0 + share * (way.hole.y1 - way.hole.y0))
         holes = holes_of(given, base, way, lf, at, spot)
-        points = run_points(way, lf, at, spot, holes)
+        points = run_points(given, way, lf, at, spot, holes)
         assert points[0] == (at.x, at.y, at.lead_z)
         assert points[-1] == (spot[0], spot[1], 0.0)
         for hole in angled(Fit("to-measure", holes=holes)):

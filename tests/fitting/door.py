@@ -17,7 +17,7 @@ SUPPLY_LINK = {
     "mates_with": "p4",
 }
 MORE = [
-    # A narrow housing: its plate's lower edge stands 5/8 in below the hole, which the trade puts 1 3/8 in above the old.
+    # A narrow housing: its plate begins 5/8 in below the hole, which is 1 3/8 in above the old one (practice).
     part(
         "NARROW",
         "surface-unit",

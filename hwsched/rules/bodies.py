@@ -198,24 +198,28 @@ def _through(x: float, y: float, thick: float, diameter: float) -> Rod:
 
 def _of_other_locks(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
     for lock in other_locks(given):
-        if not on_leaf(lock, leaf) or lock.backset_mm is None or lock.cylinder_height_mm is None:
-            continue
-        name = f"the {(lock.kind or 'lock').replace('-', ' ')}'s body"
-        if lock.lock_form in ("mortise", "euro-profile"):
-            yield _case(lock, thick, name, "other-lock")
-        elif lock.lock_form == "bored":
-            for body in _bores(
-                lock.backset_mm, lock.cylinder_height_mm, thick, [lock.cross_bore_mm], [lock.edge_bore_mm]
-            ):
-                yield replace(body, kind="other-lock", name=name)
-        elif lock.lock_form == "rim":
-            wide = distance_mm("cylinder-hole")
-            yield Body("other-lock", name, _through(lock.backset_mm, lock.cylinder_height_mm, thick, wide))
+        if on_leaf(lock, leaf):
+            yield from _another(lock, thick)
     for each in beside_here(given):
         for hole in each.fit.holes if each.fit is not None else ():
             solid = solid_of(hole, thick) if not hole.by_template and hole.leaf == leaf_name(leaf) else None
             if solid is not None:
                 yield Body("other-lock", f"the {hole.name} of the {each.point.name}", solid)
+
+
+def _another(lock: Item, thick: float) -> Iterator[Body]:
+    """Yield what another lock of the leaf takes from it."""
+    x, y = lock.backset_mm, lock.cylinder_height_mm
+    if x is None or y is None:
+        return
+    name = f"the {(lock.kind or 'lock').replace('-', ' ')}'s body"
+    if lock.lock_form in ("mortise", "euro-profile"):
+        yield _case(lock, thick, name, "other-lock")
+    elif lock.lock_form == "bored":
+        for body in _bores(x, y, thick, [lock.cross_bore_mm], [lock.edge_bore_mm]):
+            yield replace(body, kind="other-lock", name=name)
+    elif lock.lock_form == "rim":
+        yield Body("other-lock", name, _through(x, y, thick, distance_mm("cylinder-hole")))
 
 
 def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
@@ -224,6 +228,10 @@ def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
         if item is lock or item.id in given.point.others or not remains(item) or not on_leaf(item, leaf):
             continue
         rect = rectangle(item)
+        if item.kind == "lock" or (item.kind == "deadbolt" and item.lock_form in ("mortise", "euro-profile")):
+            # A lock that stays as it is: no lock point, and all the same in the way.
+            yield from _another(item, thick)
+            continue
         if rect is None or item.kind is None:
             continue
         x, y = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2

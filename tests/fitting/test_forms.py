@@ -158,6 +158,8 @@ def test_euro_profile():
     # 30 - (44/2 + 6) = 2 past the trim on either side.
     assert found.stack.projection_mm == pytest.approx(2.0)
     assert refused(found, "HALF") == {"thumb-turn-kept"}
+    # The case ends at 1096, below the plate: a screw of 1 in ends in the leaf of 44.
+    assert roles(found)["fastener"] == "LONG"
     # The escutcheon ends at 1125: the plate starts 3/16 in above it, its hole 15 higher.
     assert found.placement.pattern == "above"
     assert found.placement.y_mm == pytest.approx(1125 + 3 / 16 * INCH)
@@ -178,7 +180,12 @@ def test_the_channel_of_the_published_practice():
     found = fit(given)
     assert found.placement.pattern == "above"
     assert found.placement.hole_y_mm == pytest.approx(1000 + 2.5 * INCH)
-    _, channel, _ = found.holes
+    square, channel, _ = found.holes
+    assert (square.depth_mm, square.slot_mm) == (pytest.approx(0.375 * INCH), pytest.approx(81.445, abs=1e-3))
+    # The axis of the tilted bit of 3/8 in leaves the leaf 9.525 / tan 10 = 54.019 above the square hole's centre, and
+    # the bit is 4.7625 / sin 10 = 27.426 long to each side in the face: its slot goes up to 81.445, under the plate.
+    assert square.y_mm + 81.445 <= found.placement.y_mm + 160.0
+    assert channel.slot_mm == 0.0
     assert channel.depth_mm == pytest.approx(0.762 * INCH, abs=0.03)
     into = 9.525 + channel.depth_mm * math.sin(math.radians(10))
     assert into == pytest.approx(0.507 * INCH, abs=0.03)

@@ -11,7 +11,7 @@ from hwsched.rules import in_rulebook, judge, rule_named
 from hwsched.rules.bodies import EXISTING, NEW, Kind, existing_bodies, new_bodies
 from hwsched.rules.clashes import KINDS, TABLE, bodies_of, clashes, pair_for, pairs_of
 from hwsched.values import Settings
-from tests.rules.scenario import catalogue, fit, given, hole, item, leaf, lock, place
+from tests.rules.scenario import catalogue, fit, given, item, leaf, lock, place
 
 PAIRS = [*((new, there) for new in NEW for there in EXISTING), *combinations(NEW, 2)]
 

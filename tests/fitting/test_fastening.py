@@ -30,7 +30,7 @@ def errors(given, found):
 
 
 @pytest.mark.parametrize(
-    ("case", "before", "number"),
+    ("wide", "before", "number"),
     [
         # What is left before a case in the middle of 44.45: the longest that ends there is taken.
         (25.4, 9.525, "SCREW"),
@@ -40,11 +40,11 @@ def errors(given, found):
         (20.0, 12.225, "SCREW"),
     ],
 )
-def test_a_screw_that_would_end_in_the_case_gives_way_to_a_shorter_one(case, before, number):
-    given = door(RATED, lk=lock(case_width_mm=case))
+def test_a_screw_that_would_end_in_the_case_gives_way_to_a_shorter_one(wide, before, number):
+    given = door(RATED, lk=lock(case_width_mm=wide))
     found = fit(given)
     assert (found.status, found.placement.pattern, screw(found)) == ("fits", "straight", number)
-    assert (44.45 - case) / 2 == pytest.approx(before)
+    assert (44.45 - wide) / 2 == pytest.approx(before)
     assert not errors(given, found)
     assert found.part("fastener").quantity == 4
 

@@ -1,6 +1,6 @@
 """Building a fit: slot by slot, refused early by the rules, the best complete chain taken."""
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from typing import Final
 
@@ -16,10 +16,11 @@ from hwsched.fitting.candidate import (
     priced,
     rank_of,
 )
-from hwsched.fitting.locks import chosen_by_hand, lock_slot, shape_of
+from hwsched.fitting.locks import LockSlot, chosen_by_hand, lock_slot, shape_of
 from hwsched.fitting.power import power_slot, undecided
+from hwsched.fitting.slot_memory import SlotMemory
 from hwsched.fitting.sundries import lock_holes, with_sundries
-from hwsched.fitting.units import kept, unit_slot
+from hwsched.fitting.units import UnitSlot, kept, unit_slot
 from hwsched.fitting.ways import ORDER
 from hwsched.rules import RULES, rule_named
 from hwsched.rules.impossible_facts import without_impossible
@@ -70,19 +71,38 @@ def fit(given: OpeningInput) -> Fit:
     return _built(without_impossible(given))
 
 
-def fit_with_facts(given: OpeningInput) -> tuple[Fit, FactsRead]:
-    """Do as `fit`, and tell which facts were read for it: while those hold, so does the fit."""
+def fit_with_facts(given: OpeningInput, slots: SlotMemory | None = None) -> tuple[Fit, FactsRead]:
+    """Do as `fit`, and tell which facts were read for it: while those hold, so does the fit.
+
+    Parameters
+    ----------
+    given : OpeningInput
+        As for `fit`.
+    slots : SlotMemory, optional
+        What slots found for openings that are alike in the facts that the slot reads.
+    """
     # Whether a fact can be true is asked before it is read: that hangs on this fact alone.
     watch = Watch(without_impossible(given))
-    return _built(watch.given), watch.read()
+    return _built(watch.given, watch, slots), watch.read()
 
 
-def _built(given: OpeningInput) -> Fit:
+def _built(given: OpeningInput, watch: Watch | None = None, slots: SlotMemory | None = None) -> Fit:
     # The existing lock decides the cylinder or lock that replaces it (common practice): without its form nothing can
     # be chosen, only guessed.
     if lock_form(given) is None and not chosen_by_hand(given):
         return Fit("to-measure", needs=needs_of(("existing_item.lock_form",), "lock"))
-    return _settled(given, _searched(given, every=False))
+    if watch is None or slots is None:
+        return _settled(given, _searched(given, every=False))
+    lock = slots.of("lock", watch, None, lock_slot)
+    return _settled(
+        given,
+        _searched(
+            given,
+            every=False,
+            locks_found=lock,
+            units_found=lambda each: slots.of("unit", watch, each, lambda here: unit_slot(here, each.fit)),
+        ),
+    )
 
 
 def alternatives(given: OpeningInput) -> tuple[Fit, ...]:
@@ -108,10 +128,16 @@ def alternatives(given: OpeningInput) -> tuple[Fit, ...]:
     return tuple(priced(given, replace(each, status="fits")) for each in _ranked(given, search))
 
 
-def _searched(given: OpeningInput, *, every: bool) -> _Search:
-    """Search slot by slot; ``every``: also what has no chance to be the best."""
+def _searched(
+    given: OpeningInput,
+    *,
+    every: bool,
+    locks_found: LockSlot | None = None,
+    units_found: Callable[[Judged], UnitSlot] | None = None,
+) -> _Search:
+    """Search slot by slot; ``every``: also what has no chance to be the best; the others: what slots found already."""
     search = _Search()
-    slot = lock_slot(given)
+    slot = locks_found or lock_slot(given)
     locks = slot.good
     if not locks and chosen_by_hand(given):
         # A choice made by hand is kept and checked, not taken back: what the rules have against it becomes findings.
@@ -129,14 +155,14 @@ def _searched(given: OpeningInput, *, every: bool) -> _Search:
             continue
         # Only where the lead sufficed for every unit: otherwise a dearer lock of the same shape with a longer lead
         # may still win.
-        if _with_units(given, lock, search) and not every:
+        units = units_found(lock) if units_found is not None else unit_slot(given, lock.fit)
+        if _with_units(given, units, search) and not every:
             easy.add(shape)
     return search
 
 
-def _with_units(given: OpeningInput, lock: Judged, search: _Search) -> bool:
-    """Go on from a lock; tells whether its lead sufficed for every unit."""
-    slot = unit_slot(given, lock.fit)
+def _with_units(given: OpeningInput, slot: UnitSlot, search: _Search) -> bool:
+    """Go on from a lock with its units; tells whether its lead sufficed for every unit."""
     going = kept(given, slot)
     search.needs.update(dict.fromkeys(slot.needs, "unit"))
     _stop(search, "unit", (each for each in slot.others if each not in going))

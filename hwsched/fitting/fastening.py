@@ -52,10 +52,7 @@ def _holds_in(screw: Part, unit: Part) -> bool:
 
 
 def fastened(given: OpeningInput, placed: Fit) -> Fit:
-    """Choose the screws of a unit again where its place is known: the longest that end before what is in the leaf.
-
-    Where none does, the shortest stays, so that the rules say by how much it is too long.
-    """
+    """Choose the screws of a unit again where its place is known: the longest that end before what is in the leaf."""
     unit, here = unit_part(given, placed), next((part for part in placed.parts if part.role == "fastener"), None)
     if unit is None or here is None or by_hand(given, "fastener") or placed.placement is None:
         return placed
@@ -70,9 +67,12 @@ def fastened(given: OpeningInput, placed: Fit) -> Fit:
         return placed
     # Longer holds better, and among screws of one length the price decides.
     stock.sort(key=lambda part: (-(part.number_of(LENGTH_MM) or 0.0), worth(part, given.exchange), part.number))
-    tried = [_with_fastener(given, placed, unit, screw) for screw in stock]
-    best = next((each for each in tried if _holds(given, each)), None)
-    return best if best is not None else tried[-1]
+    for screw in stock:
+        tried = _with_fastener(given, placed, unit, screw)
+        if _holds(given, tried):
+            return tried
+    # None does: the shortest stays, so that the rules say by how much it is too long.
+    return tried
 
 
 def _holds(given: OpeningInput, fit: Fit) -> bool:

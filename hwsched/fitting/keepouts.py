@@ -3,11 +3,19 @@
 from dataclasses import dataclass
 from typing import Final
 
-from hwsched.calc.opening.placement import KeepOut
+from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, PLATE_HEIGHT_MM, PLATE_WIDTH_MM, SCREW_SIZE, SIZE
+from hwsched.calc.opening.placement import KeepOut, Rect
+from hwsched.calc.opening.solid import bounds
+from hwsched.fitting.candidate import offered
 from hwsched.rules import RULES, limits_of, rule_named
+from hwsched.rules.bodies import Body, Kind, depth_of
+from hwsched.rules.clashes import bodies_of, pairs_of
 from hwsched.rules.clearances import swept
 from hwsched.rules.footprints import footprints, stop_bands
-from hwsched.values import Fit, Leaf, OpeningInput
+from hwsched.rules.practice import screw_diameter_mm
+from hwsched.rules.reading import lock_leaf
+from hwsched.rules.screws import screw_places
+from hwsched.values import Fit, Leaf, OpeningInput, Part
 
 _FRAME_STOP_CLEAR: Final = rule_named("frame-stop-clear")
 _GUARDS: Final = {
@@ -15,6 +23,10 @@ _GUARDS: Final = {
     for kind in dict.fromkeys(kind for rule in RULES for kind in rule.guards)
 }
 """Kind of existing item to the rules that keep a unit off it."""
+
+
+SCREW_BESIDE_HOLE: Final = "screw-beside-hole"
+_OF_SCREWS: Final = ("screw-clear", "screw-in-leaf")
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,3 +60,78 @@ def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surrou
         clearance = limits_of(_FRAME_STOP_CLEAR, given.settings)["clearance_mm"]
         found += [KeepOut("frame stop", band, clearance) for band in bands]
     return Surroundings(tuple(found), tuple(needs))
+
+
+def screw_keepouts(given: OpeningInput, fit: Fit, unit: Part) -> list[KeepOut]:
+    """Return where none of a unit's screws may stand: the shortest that the catalogue has would meet what is there.
+
+    Parameters
+    ----------
+    given, fit : OpeningInput, Fit
+        The fit gives the new lock, and nothing of the unit yet.
+    unit : Part
+        A surface unit.
+
+    Returns
+    -------
+    list of KeepOut
+        Above the floor; each for one screw of the plate and one body.
+    """
+    wide, high, screw = unit.number_of(PLATE_WIDTH_MM), unit.number_of(PLATE_HEIGHT_MM), _shortest(given, unit)
+    if wide is None or high is None or screw is None:
+        return []
+    deep, radius = screw
+    found = []
+    for rule_id in _OF_SCREWS:
+        if rule_id in given.settings.rules_off:
+            continue
+        clearance = next(iter(limits_of(rule_named(rule_id), given.settings).values()))
+        kinds: list[Kind] = [kind for pair in pairs_of(rule_id) for kind in pair.off]
+        for body in bodies_of(given, fit, kinds):
+            rect = _met(body, deep + clearance)
+            if rect is not None and body.kind != "beyond-leaf":
+                found += [
+                    KeepOut(
+                        f"{body.name}, where the unit's screws would end",
+                        rect,
+                        clearance,
+                        Rect(x - radius, y - radius, x + radius, y + radius),
+                    )
+                    for x, y in screw_places(unit, wide, high)
+                ]
+    return found
+
+
+def screw_gap_mm(given: OpeningInput, unit_fit: Fit) -> float:
+    """Return how far the centre of a unit's screw keeps off what is cut round the hole for the lead [mm]."""
+    unit = next((given.catalogue.get(part.part) for part in unit_fit.parts if part.role == "unit"), None)
+    size = unit.text_of(SCREW_SIZE) if unit is not None else None
+    wall = limits_of(rule_named(SCREW_BESIDE_HOLE), given.settings)["wall_mm"]
+    return wall + (screw_diameter_mm(size) / 2 if size else 0.0)
+
+
+def _shortest(given: OpeningInput, unit: Part) -> tuple[float, float] | None:
+    """Return the least depth of a screw of the unit that the catalogue has, and its radius; None where it has none."""
+    leaf, size = lock_leaf(given), unit.text_of(SCREW_SIZE)
+    if leaf is None or leaf.thickness_mm is None or not size:
+        return None
+    depths = [
+        deep
+        for part in offered(given, "fastener", "fastener")
+        if part.text_of(SIZE) == size and part.text_of(LEAF_MATERIAL) == leaf.material
+        if part.text_of(FORM) != "adhesive" and (deep := depth_of(part, unit, leaf.thickness_mm)) is not None
+    ]
+    return (min(depths), screw_diameter_mm(size) / 2) if depths else None
+
+
+def _met(body: Body, deep: float) -> Rect | None:
+    """Return where on the inside face a screw of some depth would meet a body; None where it ends before it."""
+    solid = body.reach
+    if body.needs:
+        # What is surely there; where nobody measured, the rule asks.
+        if body.surely is None:
+            return None
+        solid = bounds(body.surely)
+    if solid.low[2] >= deep or solid.high[2] <= 0:
+        return None
+    return Rect(solid.low[0], solid.low[1], solid.high[0], solid.high[1])

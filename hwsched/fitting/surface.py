@@ -4,7 +4,7 @@ Places are calculated in `calc.placement`; what a unit keeps off stands in `keep
 by the rules of the slot.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from typing import Final
@@ -21,21 +21,28 @@ from hwsched.calc.opening.placement import (
     nearest_clearance,
     place,
 )
-from hwsched.fitting.keepouts import surroundings
+from hwsched.fitting.keepouts import SCREW_BESIDE_HOLE, screw_gap_mm, screw_keepouts, surroundings
 from hwsched.fitting.lead import with_lead
 from hwsched.fitting.ways import Way, holes_of, run_points, ways
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.bodies import slot_of
 from hwsched.rules.cavity import Cavity
 from hwsched.rules.housing import window_of
-from hwsched.rules.reading import leaf_name, stile_mm
+from hwsched.rules.last import last
+from hwsched.rules.reading import leaf_name, lock_part, stile_mm
+from hwsched.rules.screws import Spot, screw_places
 from hwsched.values import Alternative, Fit, HandPlacement, Leaf, OpeningInput, Part, Placement
 
 _PLATE_ON_STILE: Final = rule_named("plate-on-stile")
 _PLATE_WITHIN_LEAF: Final = rule_named("plate-within-leaf")
 
 FACE = "inside"
+_PAST: Final = ((1.0, 0.0), (0.0, 1.0), (0.5**0.5, 0.5**0.5))
+"""Shares of the reach of a round hole by which its centre is past a screw on each axis."""
 _NEIGHBOURS = 6
+_FINER: Final = 16
+"""Stretches into which a way is cut where its best place will not do."""
+_SAME_MM: Final = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,6 +115,34 @@ def places(
         yield _built(question, way, ask, each.plate, each.hole, rest), f"{way.pattern.capitalize()}: "
 
 
+def finer_places(
+    given: OpeningInput, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: tuple[float, float]
+) -> Iterator[tuple[Fit, str]]:
+    """Yield partial fits with the access hole at each of some places along every way, the best first.
+
+    Of a way `places` gives only what costs the least lead. Where a rule of holes speaks against just that, another
+    height may do: what a drill meets in the leaf does not follow from the lead's length.
+    """
+    question = _question(given, bare, unit, leaf, at, span)
+    if question is None or given.placed is not None:
+        return
+    found: list[tuple[PlatePosition, Way, PlacementInput]] = []
+    for ask, group in question.asks:
+        for way, pattern in zip(group, ask.patterns, strict=True):
+            x0, y0, x1, y1 = pattern.hole
+            # The ends were tried by `places`, or are tried here: a way is best at one end of what is free.
+            for share in (step / _FINER for step in range(_FINER + 1)):
+                x, y = x0 + share * (x1 - x0), y0 + share * (y1 - y0)
+                asked = replace(ask, patterns=(replace(pattern, hole=Rect(x, y, x, y)),))
+                with suppress(InputError):
+                    found += [(each, way, asked) for each in place(asked).alternatives]
+                if (x0, y0) == (x1, y1):
+                    break
+    found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
+    for each, way, asked in found:
+        yield _built(question, way, asked, each.plate, each.hole), f"{way.pattern.capitalize()}: "
+
+
 def housing_of(unit: Part) -> Housing | None:
     """Return what a surface unit covers; None while an attribute is missing."""
     wide, high = unit.number_of(PLATE_WIDTH_MM), unit.number_of(PLATE_HEIGHT_MM)
@@ -133,19 +168,24 @@ def _question(
     if housing is None or leaf.width_mm is None:
         return None
     low = span[0]
-    keepouts = [*surroundings(given, bare, leaf, FACE).keepouts]
+    lock = lock_part(given, bare)
+    # Whichever unit it is, the same stands round the same lock, and the same ways lead from it.
+    keepouts = [*last("surroundings", (given, lock), lambda: surroundings(given, bare, leaf, FACE).keepouts)]
     has_stile, stile = stile_mm(leaf)
     if has_stile and stile is not None and stile < leaf.width_mm and _PLATE_ON_STILE.id not in given.settings.rules_off:
         margin = limits_of(_PLATE_ON_STILE, given.settings)["stile_margin_mm"]
         # Beyond the stile stands a lite or a panel, into which no screw may go.
         keepouts.append(KeepOut("edge of the stile", Rect(stile, low, leaf.width_mm, span[1]), margin))
-    lowered = tuple(KeepOut(k.name, _lowered(k.rect, low), k.clearance_mm) for k in keepouts)
+    off = (housing.left, housing.down)
+    keepouts += [replace(each, part=_moved(each.part, off)) for each in screw_keepouts(given, bare, unit)]
+    lowered = tuple(replace(each, rect=_lowered(each.rect, low)) for each in keepouts)
     margin = limits_of(_PLATE_WITHIN_LEAF, given.settings)["edge_margin_mm"]
     asks = []
-    found = [
-        (way, _window(way, housing, _cover(given, bare, way, leaf, at))) for way in ways(given, bare, leaf, at, FACE)
-    ]
-    for window, group in _grouped(found):
+    covered = last("ways", (given, lock, bare.stack), lambda: _covered(given, bare, leaf, at))
+    found = [(way, _window(way, housing, cover), cover) for way, cover in covered]
+    spots = screw_places(unit, *housing.size) if SCREW_BESIDE_HOLE not in given.settings.rules_off else ()
+    beside = screw_gap_mm(given, bare)
+    for window, group in _grouped(found, spots, beside):
         ask = PlacementInput(
             leaf_width_mm=leaf.width_mm,
             leaf_height_mm=span[1] - low,
@@ -166,16 +206,70 @@ def _question(
     return _Question(given, bare, unit, leaf, at, housing, low, tuple(asks))
 
 
-def _grouped(found: list[tuple[Way, Rect | None]]) -> list[tuple[Rect, tuple[Way, ...]]]:
-    """Put the ways together that leave the plate equally free; those that no place of it would cover are left out."""
+def _grouped(
+    found: list[tuple[Way, Rect, Rect]], spots: Sequence[Spot], beside: float
+) -> list[tuple[Rect, tuple[Way, ...]]]:
+    """Put the ways together that leave the plate equally free; of a window with a screw in it, what is beside that."""
     groups: dict[Rect, list[Way]] = {}
-    for way, window in found:
-        if window is not None:
-            groups.setdefault(window, []).append(way)
+    for way, window, cover in found:
+        for part in _beside_screws(window, cover, spots, beside):
+            groups.setdefault(part, []).append(way)
     return [(window, tuple(group)) for window, group in groups.items()]
 
 
-def _window(way: Way, housing: Housing, cover: Rect) -> Rect | None:
+def _beside_screws(window: Rect, cover: Rect, spots: Sequence[Spot], beside: float) -> list[Rect]:
+    """Return the parts of a window in which no screw meets what is cut round the hole; the whole one where none is."""
+    near = [(x, y) for x, y in spots if _strictly_in(window, _grown(cover, (x, y), beside, 1.0, 1.0))]
+    if not near:
+        return [window]
+    if window.y0 == window.y1 and _is_round(cover):
+        # The trade fixes the height of the hole on the plate: then what is free across is told exactly.
+        reach = cover.x1 + beside
+        taken = [(x - half, x + half) for x, y in near for half in [max(reach**2 - (window.y0 - y) ** 2, 0.0) ** 0.5]]
+        return [Rect(a, window.y0, b, window.y1) for a, b in _free(window.x0, window.x1, taken)] or [window]
+    parts = []
+    # Past each screw on one axis, or round a hole's rim between the two.
+    for across, up in _PAST if _is_round(cover) else _PAST[:2]:
+        around = [_grown(cover, spot, beside, across, up) for spot in near]
+        columns = _free(window.x0, window.x1, [(each.x0, each.x1) for each in around if across])
+        rows = _free(window.y0, window.y1, [(each.y0, each.y1) for each in around if up])
+        parts += [Rect(x0, y0, x1, y1) for x0, x1 in columns for y0, y1 in rows]
+    # Where nothing is left the rule says by how much.
+    return list(dict.fromkeys(parts)) or [window]
+
+
+def _is_round(cover: Rect) -> bool:
+    sides = (cover.x1, cover.y1, -cover.x0, -cover.y0)
+    return max(sides) - min(sides) < _SAME_MM
+
+
+def _grown(cover: Rect, spot: Spot, beside: float, across: float, up: float) -> Rect:
+    """Return where the hole's centre would bring what is cut on a screw, by shares of the reach on each axis."""
+    (x, y), (x0, y0, x1, y1) = spot, cover
+    return Rect(x - across * (x1 + beside), y - up * (y1 + beside), x + across * (beside - x0), y + up * (beside - y0))
+
+
+def _strictly_in(a: Rect, b: Rect) -> bool:
+    return a.x0 < b.x1 and a.x1 > b.x0 and a.y0 < b.y1 and a.y1 > b.y0
+
+
+def _free(low: float, high: float, taken: Sequence[tuple[float, float]]) -> list[tuple[float, float]]:
+    """Return what of a stretch lies in none of some open stretches."""
+    found, at = [], low
+    for start, end in sorted(taken):
+        if start >= at:
+            found.append((at, min(start, high)))
+        at = max(at, end)
+    if at <= high:
+        found.append((at, high))
+    return [(a, b) for a, b in found if a <= b]
+
+
+def _moved(rect: Rect | None, by: tuple[float, float]) -> Rect | None:
+    return None if rect is None else Rect(rect.x0 - by[0], rect.y0 - by[1], rect.x1 - by[0], rect.y1 - by[1])
+
+
+def _window(way: Way, housing: Housing, cover: Rect) -> Rect:
     """Return where on the plate a way's hole may be: within its window, and all of what is cut under the plate."""
     window = housing.window
     wide, high = housing.size
@@ -188,6 +282,10 @@ def _window(way: Way, housing: Housing, cover: Rect) -> Rect | None:
         # Nowhere is it covered: the rule says by how much, at the place where least sticks out.
         return window
     return Rect(x0, y0, x1, y1)
+
+
+def _covered(given: OpeningInput, bare: Fit, leaf: Leaf, at: Cavity) -> list[tuple[Way, Rect]]:
+    return [(way, _cover(given, bare, way, leaf, at)) for way in ways(given, bare, leaf, at, FACE)]
 
 
 def _cover(given: OpeningInput, bare: Fit, way: Way, leaf: Leaf, at: Cavity) -> Rect:

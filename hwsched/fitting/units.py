@@ -22,15 +22,17 @@ from hwsched.fitting.candidate import (
 )
 from hwsched.fitting.fastening import fastened, fastening
 from hwsched.fitting.in_edge import pockets
-from hwsched.fitting.surface import places
+from hwsched.fitting.surface import finer_places, places
 from hwsched.fitting.ways import ORDER
-from hwsched.rules import rule_named
+from hwsched.rules import RULES, rule_named
 from hwsched.rules.cavity import cavity
 from hwsched.rules.reading import leaf_span_mm, leafless, lock_leaf
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput, Part, Refusal
 
 _UNIT_PLACE_KNOWN: Final = rule_named("unit-place-known")
+_OF_HOLES: Final = frozenset(rule.id for rule in RULES if rule.slot == "unit" and rule.discipline == "holes")
+"""Rules of which another place of hole and plate may be free."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +93,17 @@ def _of_unit(given: OpeningInput, base: Fit, unit: Part) -> tuple[Judged | None,
             # Places come best first: the first that nothing speaks against is the best.
             return found, refused
         refused.append(_without_place(found, unit, said))
+    if not chosen and any(_by_its_holes(each) for each in refused):
+        for placed, said in _placed(given, bare, unit, finer=True):
+            found = judged(given, fastened(given, placed), "unit", unit.number, "unit", said)
+            if found.good:
+                return found, refused
     return None, refused or [_without_place(first, unit, "")]
+
+
+def _by_its_holes(found: Judged) -> bool:
+    """Tell whether nothing but its holes and screws speaks against a place: then another one may do."""
+    return not found.needs and bool(found.refusals) and all(each.rule in _OF_HOLES for each in found.refusals)
 
 
 def _without_place(found: Judged, unit: Part, said: str) -> Judged:
@@ -118,9 +130,11 @@ def _why(given: OpeningInput, unit: Part) -> str:
     return f"a {housing} on the inside of a leaf of {(leaf.material or 'unknown material').replace('-', ' ')}"
 
 
-def _placed(given: OpeningInput, bare: Fit, unit: Part) -> Iterator[tuple[Fit, str]]:
+def _placed(given: OpeningInput, bare: Fit, unit: Part, *, finer: bool = False) -> Iterator[tuple[Fit, str]]:
+    """Yield the unit at its places; finer: at many of each way, where the best of it would not do."""
     if leafless(given):
-        yield at_wall(given, bare, unit), ""
+        if not finer:
+            yield at_wall(given, bare, unit), ""
         return
     leaf, at = lock_leaf(given), cavity(given, bare)
     span = leaf_span_mm(given, leaf) if leaf is not None else None
@@ -129,7 +143,10 @@ def _placed(given: OpeningInput, bare: Fit, unit: Part) -> Iterator[tuple[Fit, s
     # A lock outside its leaf is an error of the survey; a place worked out from it would be drilled.
     if not span[0] < at.y < span[1] or (leaf.width_mm is not None and at.x > leaf.width_mm):
         return
-    if unit.kind == "edge-unit":
+    if finer:
+        if unit.kind != "edge-unit":
+            yield from finer_places(given, bare, unit, leaf, at, span)
+    elif unit.kind == "edge-unit":
         yield from pockets(given, bare, unit, leaf, at, span)
     else:
         yield from places(given, bare, unit, leaf, at, span)

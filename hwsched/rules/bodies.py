@@ -386,6 +386,11 @@ def hole_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
         if hole.purpose in ("cable", "channel"):
             kind = "lead-hole"
         yield Body(kind, f"the {hole.name}", solid, about=hole.name, face=hole.face)
+        if hole.slot_mm and not hole.up_deg and not hole.edge_deg:
+            cut, deep = slot_of(hole), min(hole.depth_mm or thick, thick)
+            ends = (0.0, deep) if hole.face == "inside" else (thick - deep, thick)
+            slot = Box((cut.x0, cut.y0, ends[0]), (cut.x1, cut.y1, ends[1]))
+            yield Body(kind, f"the slot of the {hole.name}", slot, about=hole.name, face=hole.face)
 
 
 def head_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:

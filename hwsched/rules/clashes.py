@@ -22,6 +22,7 @@ from hwsched.rules.bodies import (
     unit_bodies,
 )
 from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.last import last
 from hwsched.rules.reading import in_role, lock_part
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import length, unknown
@@ -171,7 +172,6 @@ def _verdict(given: OpeningInput, mover: Body, other: Body, gap: float, clearanc
 # --- bodies, worked out once for all rules that ask one after the other -----------------------------------------------
 
 _Found = Mapping[Kind, Sequence[Body]]
-_held: dict[str, tuple[tuple[object, ...], _Found]] = {}
 
 
 def bodies_of(given: OpeningInput, fit: Fit, kinds: Iterable[Kind]) -> list[Body]:
@@ -180,36 +180,34 @@ def bodies_of(given: OpeningInput, fit: Fit, kinds: Iterable[Kind]) -> list[Body
 
 
 def _lasting(given: OpeningInput, fit: Fit) -> _Found:
-    return _last("lasting", (given,), lambda: lasting_bodies(given))
+    return last("lasting bodies", (given,), _grouped(lambda: lasting_bodies(given)))
 
 
 def _of_lock(given: OpeningInput, fit: Fit) -> _Found:
-    return _last("lock", (given, lock_part(given, fit)), lambda: lock_bodies(given, fit))
+    return last("lock bodies", (given, lock_part(given, fit)), _grouped(lambda: lock_bodies(given, fit)))
 
 
 def _heads(given: OpeningInput, fit: Fit) -> _Found:
     key = (given, lock_part(given, fit), in_role(given, fit, "collar"))
-    return _last("heads", key, lambda: head_bodies(given, fit))
+    return last("heads bodies", key, _grouped(lambda: head_bodies(given, fit)))
 
 
 def _holes(given: OpeningInput, fit: Fit) -> _Found:
-    return _last("holes", (given, fit.holes), lambda: hole_bodies(given, fit))
+    return last("holes bodies", (given, fit.holes), _grouped(lambda: hole_bodies(given, fit)))
 
 
 def _unit(given: OpeningInput, fit: Fit) -> _Found:
-    return _last("unit", (given, fit), lambda: unit_bodies(given, fit))
+    return last("unit bodies", (given, fit), _grouped(lambda: unit_bodies(given, fit)))
 
 
-def _last(group: str, key: tuple[object, ...], make: Callable[[], Iterable[Body]]) -> _Found:
-    # Rules ask one after the other for the same opening: the last answer is kept, and belongs to these very objects.
-    held = _held.get(group)
-    if held is not None and all(a is b for a, b in zip(held[0], key, strict=True)):
-        return held[1]
-    found: dict[Kind, list[Body]] = {}
-    for body in make():
-        found.setdefault(body.kind, []).append(body)
-    _held[group] = (key, found)
-    return found
+def _grouped(make: Callable[[], Iterable[Body]]) -> Callable[[], _Found]:
+    def made() -> _Found:
+        found: dict[Kind, list[Body]] = {}
+        for body in make():
+            found.setdefault(body.kind, []).append(body)
+        return found
+
+    return made
 
 
 _GROUP_OF: Final[Mapping[Kind, Callable[[OpeningInput, Fit], _Found]]] = {

@@ -1,7 +1,8 @@
 """Where the screws of a plate stand: as its part says, else where the trade puts them."""
 
 from hwsched.attributes.of_parts import SCREW_PLACES, SCREWS
-from hwsched.catalogue.traits.screw_places import Spot, read_places
+from hwsched.catalogue.traits.screw_places import Spot as Spot
+from hwsched.catalogue.traits.screw_places import read_places
 from hwsched.rules.practice import distance_mm
 from hwsched.values import Part
 

@@ -31,6 +31,8 @@ class Watch:
     """
 
     def __init__(self, given: OpeningInput) -> None:
+        self.plain = given
+        """As it stands, unwatched."""
         self.rows: dict[tuple[str, str, str], None] = {}
         """What was read of the survey, in order: opening, leaf or existing item, its identifier, the fact."""
         self._settings: set[str] = set()
@@ -60,6 +62,21 @@ class Watch:
             *(self._settings, self._limits, self._rules, self._catalogue, self._kinds, self._parts),
         )
         return FactsRead(*(tuple(sorted(each)) for each in noted))
+
+    def note(self, read: FactsRead) -> None:
+        """Note what was read of an equal input by somebody else, whose answer is taken."""
+        for entity, names in ((OPENING, read.opening), (LEAF, read.leaf), (ITEM, read.item)):
+            self.rows.update(((entity, "", name), None) for name in names)
+        for held, more in (
+            (self._settings, read.settings),
+            (self._limits, read.limits),
+            (self._rules, read.rules),
+            (self._catalogue, read.catalogue),
+            (self._kinds, read.kinds),
+        ):
+            held.update(more)
+        for number in read.parts:
+            self.given.catalogue.get(number)
 
     def _row(self, kind: Any, entity: str, held: Any) -> Any:
         rows, row_id = self.rows, held.id

@@ -45,6 +45,9 @@ class KeepOut:
     name: Annotated[str, Said("What it is called in the answer.", numbered="keep-out {}")]
     rect: Annotated[Rect, INLINE]
     clearance_mm: Annotated[NotNegative, Said("Added on all four sides.", needed=True)] = 0.0
+    part: Annotated[
+        Rect | None, Said("What of the plate keeps off, such as a screw, from its lower left; null: the whole plate.")
+    ] = None
 
     def grown(self) -> Rect:
         """Rectangle with its clearance."""
@@ -277,7 +280,8 @@ def nearest_clearance(given: PlacementInput, plate_xy: tuple[float, float]) -> l
         x0, y0, x1, y1 = keepout.rect
         # By axis and not round the corner: keep-outs grow as rectangles, so that corners are judged as strictly as
         # sides.
-        gap = max(x0 - px1, px0 - x1, y0 - py1, py0 - y1)
+        ax0, ay0, ax1, ay1 = keepout.part or (0.0, 0.0, px1 - px0, py1 - py0)
+        gap = max(x0 - px0 - ax1, px0 + ax0 - x1, y0 - py0 - ay1, py0 + ay0 - y1)
         found.append(Clearance(keepout.name, gap, keepout.clearance_mm))
     found.sort(key=lambda c: c.clearance_mm - c.required_mm)
     return found
@@ -302,12 +306,13 @@ def _corners(given: PlacementInput) -> Rect:
 
 def _forbidden(given: PlacementInput) -> list[Rect]:
     """Open rectangles that the corner may not lie in, one a keep-out."""
-    w, h = given.plate_width_mm, given.plate_height_mm
+    whole = Rect(0.0, 0.0, given.plate_width_mm, given.plate_height_mm)
     blocks = []
     for k in given.keepouts:
         x0, y0, x1, y1 = k.rect
+        px0, py0, px1, py1 = k.part or whole
         c = k.clearance_mm
-        blocks.append(Rect(x0 - c - w, y0 - c - h, x1 + c, y1 + c))
+        blocks.append(Rect(x0 - c - px1, y0 - c - py1, x1 + c - px0, y1 + c - py0))
     return blocks
 
 

@@ -7,7 +7,7 @@ second way of working out what would be. Fits that are not known yet are worked 
 from collections.abc import Callable, Collection, Iterable, Sequence
 from typing import Final
 
-from hwsched.fitting import fit_with_facts
+from hwsched.fitting import SlotMemory, fit_with_facts
 from hwsched.model.journal import Change
 from hwsched.model.lock_points import settle
 from hwsched.model.project import Project
@@ -38,6 +38,7 @@ class FitMemory:
     def __init__(self) -> None:
         self.standings = Standings()
         self._made: dict[str, list[StoredFit]] = {}
+        self._slots = SlotMemory()
 
     def keep(self, key: str, stored: StoredFit) -> None:
         """Remember the stored fit of an input with that key, which counts."""
@@ -59,7 +60,7 @@ class FitMemory:
         """Return what is to be stored for an input of that key; it is worked out where it is not known."""
         found = self._found(given, key)
         if found is None:
-            fit, read = fit_with_facts(given)
+            fit, read = fit_with_facts(given, self._slots)
             found = StoredFit(self.standings.facts_key(given, key, read), fit, self.standings.engine, read)
             self._made.setdefault(key, []).append(found)
         return found

@@ -113,6 +113,25 @@ def places(
     for i, (each, way, ask) in enumerate(found):
         rest = tuple(other for j, other in enumerate(others) if j != i)
         yield _built(question, way, ask, each.plate, each.hole, rest), f"{way.pattern.capitalize()}: "
+    # None of them would do: where only screws keep a way from having a place, a shorter one is told of.
+    for ask, way, each in _but_for_screws(question, {(way.pattern, way.kind) for _, way, _ in found}):
+        yield _built(question, way, ask, each.plate, each.hole), f"{way.pattern.capitalize()}: "
+
+
+def _but_for_screws(
+    question: _Question, had: set[tuple[str, str]]
+) -> Iterator[tuple[PlacementInput, Way, PlatePosition]]:
+    """Yield the places of ways that had none, were it not for the unit's screws."""
+    for ask, group in question.asks:
+        free = tuple(each for each in ask.keepouts if each.part is None)
+        lacking = {way.pattern: way for way in group if (way.pattern, way.kind) not in had}
+        if not lacking or len(free) == len(ask.keepouts):
+            continue
+        patterns = tuple(each for each in ask.patterns if each.name in lacking)
+        asked = replace(ask, keepouts=free, patterns=patterns)
+        with suppress(InputError):
+            for each in place(asked).alternatives:
+                yield ask, lacking[each.pattern], each
 
 
 def finer_places(

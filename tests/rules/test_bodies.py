@@ -320,6 +320,17 @@ def test_holes_by_what_they_are_for():
     assert solid_of(template, THICK) is None
 
 
+def test_the_slot_of_a_tilted_bit_is_a_body_too():
+    # As wide as the hole of 12.7 and as deep, up to 81.445 above its centre.
+    hole_, slot = new("lead-hole", holes=(hole(slot_mm=81.445),))
+    assert hole_.solid == Rod((69.85, 1030.0, 0.0), (69.85, 1030.0, 9.5), 12.7)
+    assert numbers(slot.solid) == pytest.approx([63.5, 1023.65, 0.0, 76.2, 1111.445, 9.5])
+    # From the key face it goes the other way; what leans from the face on has none beside itself.
+    _, slot = new("lead-hole", holes=(hole(slot_mm=-81.445, face="key"),))
+    assert numbers(slot.solid) == pytest.approx([63.5, 948.555, THICK - 9.5, 76.2, 1036.35, THICK])
+    assert len(new("lead-hole", holes=(hole(9.525, up_deg=-45.0, slot_mm=6.735),))) == 1
+
+
 def test_holes_of_the_other_leaf_are_not_in_this_one():
     assert new("lead-hole", holes=(hole(leaf="inactive"),)) == []
 

@@ -4,7 +4,7 @@ Places are calculated in `calc.placement`; what a unit keeps off stands in `keep
 by the rules of the slot.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from typing import Final
@@ -27,6 +27,7 @@ from hwsched.fitting.ways import Way, holes_of, run_points, ways
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.bodies import slot_of
 from hwsched.rules.cavity import Cavity
+from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.housing import window_of
 from hwsched.rules.last import last
 from hwsched.rules.reading import leaf_name, lock_part, stile_mm
@@ -74,6 +75,8 @@ class _Question:
     """Leaf's lower end above the floor."""
     asks: tuple[tuple[PlacementInput, tuple[Way, ...]], ...]
     """Ways that share a window, and the place that is asked for."""
+    covers: Mapping[Way, Rect]
+    """What each way's holes take from the face round the access hole."""
 
 
 def places(
@@ -103,15 +106,17 @@ def places(
             why += [result.reason] if result.reason not in why else []
     # Each question was answered by itself; the best of all is found only across them.
     found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
+    # Windows beside several screws may share a place.
+    found = list({(way.kind, *_rounded(each)): (each, way, ask) for each, way, ask in found}.values())
     if not found:
         nearest = question.bare
         with suppress(InputError):
             nearest = _nearest(question)
         yield nearest, f"{' '.join(why)} At the nearest place: "
         return
-    others = [_alternative(question, each) for each, _, _ in found]
+    others = [_alternative(question, each) if _is_covered(question, each, way) else None for each, way, _ in found]
     for i, (each, way, ask) in enumerate(found):
-        rest = tuple(other for j, other in enumerate(others) if j != i)
+        rest = tuple(other for j, other in enumerate(others) if j != i and other is not None)
         yield _built(question, way, ask, each.plate, each.hole, rest), f"{way.pattern.capitalize()}: "
     # None of them would do: where only screws keep a way from having a place, a shorter one is told of.
     for ask, way, each in _but_for_screws(question, {(way.pattern, way.kind) for _, way, _ in found}):
@@ -222,7 +227,7 @@ def _question(
             patterns=tuple(Pattern(w.pattern, _lowered(w.hole, low), max(w.base_mm, 0.0), w.cost) for w in group),
         )
         asks.append((ask, group))
-    return _Question(given, bare, unit, leaf, at, housing, low, tuple(asks))
+    return _Question(given, bare, unit, leaf, at, housing, low, tuple(asks), dict(covered))
 
 
 def _grouped(
@@ -331,6 +336,25 @@ def _lowered(rect: Rect, by: float) -> Rect:
 def _corner(question: _Question, plate: tuple[float, float]) -> tuple[float, float]:
     """Lower left corner of the plate above the floor, from that of the housing above the leaf's lower end."""
     return plate[0] - question.housing.left, plate[1] - question.housing.down + question.low
+
+
+def _rounded(found: PlatePosition) -> tuple[str, tuple[float, ...]]:
+    return found.pattern, tuple(round(each, 4) for each in (*found.plate, *found.hole))
+
+
+def _is_covered(question: _Question, found: PlatePosition, way: Way) -> bool:
+    """Tell whether the plate covers what is cut for the lead: a place of which it does not is none that would do."""
+    cover, (wide, high) = question.covers[way], question.housing.size
+    x, y = (
+        found.hole[0] - found.plate[0] + question.housing.left,
+        found.hole[1] - found.plate[1] + question.housing.down,
+    )
+    return (
+        x + cover.x0 >= -TOUCH_MM
+        and y + cover.y0 >= -TOUCH_MM
+        and x + cover.x1 <= wide + TOUCH_MM
+        and y + cover.y1 <= high + TOUCH_MM
+    )
 
 
 def _alternative(question: _Question, found: PlatePosition) -> Alternative:

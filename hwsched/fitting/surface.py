@@ -116,7 +116,7 @@ def places(
         return
     others = [_alternative(question, each) if _is_covered(question, each, way) else None for each, way, _ in found]
     for i, (each, way, ask) in enumerate(found):
-        rest = tuple(other for j, other in enumerate(others) if j != i and other is not None)
+        rest = _but(others, others[i] or _alternative(question, each))
         yield _built(question, way, ask, each.plate, each.hole, rest), f"{way.pattern.capitalize()}: "
     # None of them would do: where only screws keep a way from having a place, a shorter one is told of.
     for ask, way, each in _but_for_screws(question, {(way.pattern, way.kind) for _, way, _ in found}):
@@ -338,6 +338,15 @@ def _corner(question: _Question, plate: tuple[float, float]) -> tuple[float, flo
     return plate[0] - question.housing.left, plate[1] - question.housing.down + question.low
 
 
+def _but(others: Sequence[Alternative | None], own: Alternative) -> tuple[Alternative, ...]:
+    """Return the other places, each once: where the plate stands the same, the lead's hole makes no other place."""
+    kept = {(own.pattern, own.x_mm, own.y_mm): own}
+    for each in others:
+        if each is not None:
+            kept.setdefault((each.pattern, each.x_mm, each.y_mm), each)
+    return tuple(kept.values())[1:]
+
+
 def _rounded(found: PlatePosition) -> tuple[str, tuple[float, ...]]:
     return found.pattern, tuple(round(each, 4) for each in (*found.plate, *found.hole))
 
@@ -373,6 +382,8 @@ def _built(
     given, unit, leaf, at = question.given, question.unit, question.leaf, question.at
     x, y = _corner(question, plate)
     spot = (hole[0], hole[1] + question.low)
+    # What screws keep off lies in the leaf: the plate's own distances are told.
+    around = replace(ask, keepouts=tuple(each for each in ask.keepouts if each.part is None))
     where = Placement(
         leaf=leaf_name(leaf),
         face=FACE,
@@ -384,7 +395,7 @@ def _built(
         hole_x_mm=round(spot[0], 4),
         hole_y_mm=round(spot[1], 4),
         alternatives=others,
-        clearances=tuple((c.name, round(c.clearance_mm, 3)) for c in nearest_clearance(ask, plate)[:_NEIGHBOURS]),
+        clearances=tuple((c.name, round(c.clearance_mm, 3)) for c in nearest_clearance(around, plate)[:_NEIGHBOURS]),
     )
     holes = holes_of(given, question.bare, way, leaf, at, spot)
     base = replace(question.bare, placement=where, holes=holes)

@@ -79,12 +79,7 @@ def problems_of(attributes: Mapping[str, Value], kind: PartKind) -> list[PartPro
         elif value is not None:
             sound[name] = value
     found += _lone(attributes, declared)
-    places = sound.get("screw_places")
-    if isinstance(places, str):
-        try:
-            read_places(places)
-        except ValueError as error:
-            found.append(PartProblem("screw_places", str(error), "places in mm, such as 6, 6; 64, 6"))
+    found += _misplaced(sound)
     found += _disordered(sound, declared)
     return found
 
@@ -122,6 +117,20 @@ def _lone(attributes: Mapping[str, Value], declared: Mapping[str, Attribute]) ->
                 if not declared[lacking].required:  # else it is missed already
                     message = f"{declared[lacking].label} is empty, but {declared[known[0]].label} is filled in"
                     yield PartProblem(lacking, message, "both or neither")
+
+
+def _misplaced(sound: Mapping[str, Value]) -> Iterator[PartProblem]:
+    text, screws = sound.get("screw_places"), sound.get("screws")
+    if not isinstance(text, str) or not text:
+        return
+    try:
+        places = read_places(text)
+    except ValueError as error:
+        yield PartProblem("screw_places", str(error), "places in mm, such as 6, 6; 64, 6")
+        return
+    if isinstance(screws, int | float) and screws != len(places):
+        message = f"Screw places are {len(places)}, but Screws is {screws:g}"
+        yield PartProblem("screw_places", message, "one place for each screw")
 
 
 def _disordered(sound: Mapping[str, Value], declared: Mapping[str, Attribute]) -> Iterator[PartProblem]:

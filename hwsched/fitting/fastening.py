@@ -35,7 +35,7 @@ def fastening(given: OpeningInput, unit: Part) -> list[FitPart]:
     size, count = unit.text_of(SCREW_SIZE), unit.number_of(SCREWS)
     if not size or not count:
         return []
-    right = [p for p in stock if p.text_of(SIZE) == size and p.text_of(FORM) not in ("adhesive", None)]
+    right = [p for p in stock if p.text_of(SIZE) == size and _holds_in(p, unit)]
     thick = leaf.thickness_mm if leaf is not None else None
     # A screw that is not meant to pass must leave some of the leaf before its point, or it shows on the other face.
     most = inf if thick is None else thick - limits_of(_SCREW_LENGTH, given.settings)["left_mm"]
@@ -43,6 +43,12 @@ def fastening(given: OpeningInput, unit: Part) -> list[FitPart]:
     # Too long a screw is named all the same where there is no other: the rule on screw length then says by how much.
     screw = cheapest(given, short or right)
     return [] if screw is None else [_as_fastener(given, unit, screw, count)]
+
+
+def _holds_in(screw: Part, unit: Part) -> bool:
+    form = screw.text_of(FORM)
+    # Nothing passes a leaf from its edge.
+    return form not in ("adhesive", None) and not (unit.kind == "edge-unit" and form in _THROUGH)
 
 
 def fastened(given: OpeningInput, placed: Fit) -> Fit:
@@ -55,7 +61,7 @@ def fastened(given: OpeningInput, placed: Fit) -> Fit:
     stock = [
         part
         for part in offered(given, "fastener", "fastener")
-        if part.text_of(LEAF_MATERIAL) == material and part.text_of(SIZE) == size and part.text_of(FORM) != "adhesive"
+        if part.text_of(LEAF_MATERIAL) == material and part.text_of(SIZE) == size and _holds_in(part, unit)
     ]
     if not size or not stock:
         return placed
@@ -85,7 +91,8 @@ def _with_fastener(given: OpeningInput, placed: Fit, unit: Part, screw: Part) ->
 def _as_fastener(given: OpeningInput, unit: Part, screw: Part, count: float) -> FitPart:
     leaf = lock_leaf(given)
     material = (leaf.material if leaf is not None else None) or ""
-    where = "" if places_given(unit) or count < 2 else "; taken to stand 6 mm inside the plate's corners"
+    told = places_given(unit) or count < 2 or unit.kind == "edge-unit"
+    where = "" if told else "; taken to stand 6 mm inside the plate's corners"
     reason = f"the unit takes {count:g} screws {screw.text_of(SIZE)}{where}; the leaf is {material.replace('-', ' ')}"
     return fit_part(given, "fastener", screw, reason, count)
 

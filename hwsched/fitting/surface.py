@@ -4,7 +4,7 @@ Places are calculated in `calc.placement`; what a unit keeps off stands in `keep
 by the rules of the slot.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from typing import Final
@@ -27,6 +27,7 @@ from hwsched.fitting.ways import Way, holes_of, run_points, ways
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.bodies import slot_of
 from hwsched.rules.cavity import Cavity
+from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.housing import window_of
 from hwsched.rules.last import last
 from hwsched.rules.reading import leaf_name, lock_part, stile_mm
@@ -74,6 +75,8 @@ class _Question:
     """Leaf's lower end above the floor."""
     asks: tuple[tuple[PlacementInput, tuple[Way, ...]], ...]
     """Ways that share a window, and the place that is asked for."""
+    covers: Mapping[Way, Rect]
+    """What each way's holes take from the face round the access hole."""
 
 
 def places(
@@ -103,16 +106,37 @@ def places(
             why += [result.reason] if result.reason not in why else []
     # Each question was answered by itself; the best of all is found only across them.
     found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
+    # Windows beside several screws may share a place.
+    found = list({(way.kind, *_rounded(each)): (each, way, ask) for each, way, ask in found}.values())
     if not found:
         nearest = question.bare
         with suppress(InputError):
             nearest = _nearest(question)
         yield nearest, f"{' '.join(why)} At the nearest place: "
         return
-    others = [_alternative(question, each) for each, _, _ in found]
+    others = [_alternative(question, each) if _is_covered(question, each, way) else None for each, way, _ in found]
     for i, (each, way, ask) in enumerate(found):
-        rest = tuple(other for j, other in enumerate(others) if j != i)
+        rest = _but(others, others[i] or _alternative(question, each))
         yield _built(question, way, ask, each.plate, each.hole, rest), f"{way.pattern.capitalize()}: "
+    # None of them would do: where only screws keep a way from having a place, a shorter one is told of.
+    for ask, way, each in _but_for_screws(question, {(way.pattern, way.kind) for _, way, _ in found}):
+        yield _built(question, way, ask, each.plate, each.hole), f"{way.pattern.capitalize()}: "
+
+
+def _but_for_screws(
+    question: _Question, had: set[tuple[str, str]]
+) -> Iterator[tuple[PlacementInput, Way, PlatePosition]]:
+    """Yield the places of ways that had none, were it not for the unit's screws."""
+    for ask, group in question.asks:
+        free = tuple(each for each in ask.keepouts if each.part is None)
+        lacking = {way.pattern: way for way in group if (way.pattern, way.kind) not in had}
+        if not lacking or len(free) == len(ask.keepouts):
+            continue
+        patterns = tuple(each for each in ask.patterns if each.name in lacking)
+        asked = replace(ask, keepouts=free, patterns=patterns)
+        with suppress(InputError):
+            for each in place(asked).alternatives:
+                yield ask, lacking[each.pattern], each
 
 
 def finer_places(
@@ -203,7 +227,7 @@ def _question(
             patterns=tuple(Pattern(w.pattern, _lowered(w.hole, low), max(w.base_mm, 0.0), w.cost) for w in group),
         )
         asks.append((ask, group))
-    return _Question(given, bare, unit, leaf, at, housing, low, tuple(asks))
+    return _Question(given, bare, unit, leaf, at, housing, low, tuple(asks), dict(covered))
 
 
 def _grouped(
@@ -314,6 +338,34 @@ def _corner(question: _Question, plate: tuple[float, float]) -> tuple[float, flo
     return plate[0] - question.housing.left, plate[1] - question.housing.down + question.low
 
 
+def _but(others: Sequence[Alternative | None], own: Alternative) -> tuple[Alternative, ...]:
+    """Return the other places, each once: where the plate stands the same, the lead's hole makes no other place."""
+    kept = {(own.pattern, own.x_mm, own.y_mm): own}
+    for each in others:
+        if each is not None:
+            kept.setdefault((each.pattern, each.x_mm, each.y_mm), each)
+    return tuple(kept.values())[1:]
+
+
+def _rounded(found: PlatePosition) -> tuple[str, tuple[float, ...]]:
+    return found.pattern, tuple(round(each, 4) for each in (*found.plate, *found.hole))
+
+
+def _is_covered(question: _Question, found: PlatePosition, way: Way) -> bool:
+    """Tell whether the plate covers what is cut for the lead: a place of which it does not is none that would do."""
+    cover, (wide, high) = question.covers[way], question.housing.size
+    x, y = (
+        found.hole[0] - found.plate[0] + question.housing.left,
+        found.hole[1] - found.plate[1] + question.housing.down,
+    )
+    return (
+        x + cover.x0 >= -TOUCH_MM
+        and y + cover.y0 >= -TOUCH_MM
+        and x + cover.x1 <= wide + TOUCH_MM
+        and y + cover.y1 <= high + TOUCH_MM
+    )
+
+
 def _alternative(question: _Question, found: PlatePosition) -> Alternative:
     x, y = _corner(question, found.plate)
     return Alternative(found.pattern, round(x, 3), round(y, 3), round(found.cable_mm, 3), float(int(found.cost)))
@@ -330,6 +382,8 @@ def _built(
     given, unit, leaf, at = question.given, question.unit, question.leaf, question.at
     x, y = _corner(question, plate)
     spot = (hole[0], hole[1] + question.low)
+    # What screws keep off lies in the leaf: the plate's own distances are told.
+    around = replace(ask, keepouts=tuple(each for each in ask.keepouts if each.part is None))
     where = Placement(
         leaf=leaf_name(leaf),
         face=FACE,
@@ -341,7 +395,7 @@ def _built(
         hole_x_mm=round(spot[0], 4),
         hole_y_mm=round(spot[1], 4),
         alternatives=others,
-        clearances=tuple((c.name, round(c.clearance_mm, 3)) for c in nearest_clearance(ask, plate)[:_NEIGHBOURS]),
+        clearances=tuple((c.name, round(c.clearance_mm, 3)) for c in nearest_clearance(around, plate)[:_NEIGHBOURS]),
     )
     holes = holes_of(given, question.bare, way, leaf, at, spot)
     base = replace(question.bare, placement=where, holes=holes)

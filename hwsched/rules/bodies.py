@@ -67,6 +67,8 @@ _FAR: Final = 10_000.0
 """Beyond every leaf [mm]."""
 _PROUD: Final = 50.0
 """Depth of what stands on a face: faces are compared as planes, so that it only has to be there [mm]."""
+_IN_LEAF: Final = ("lite", "louvre")
+"""Kinds of item that take the leaf's place."""
 _TURNED: Final = ("thumb-turn", "lever")
 """Kinds of item with a spindle from the face into the lock."""
 _MEANT_THROUGH: Final = ("through-bolt", "machine-screw")
@@ -196,24 +198,28 @@ def _through(x: float, y: float, thick: float, diameter: float) -> Rod:
 
 def _of_other_locks(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
     for lock in other_locks(given):
-        if not on_leaf(lock, leaf) or lock.backset_mm is None or lock.cylinder_height_mm is None:
-            continue
-        name = f"the {(lock.kind or 'lock').replace('-', ' ')}'s body"
-        if lock.lock_form in ("mortise", "euro-profile"):
-            yield _case(lock, thick, name, "other-lock")
-        elif lock.lock_form == "bored":
-            for body in _bores(
-                lock.backset_mm, lock.cylinder_height_mm, thick, [lock.cross_bore_mm], [lock.edge_bore_mm]
-            ):
-                yield replace(body, kind="other-lock", name=name)
-        elif lock.lock_form == "rim":
-            wide = distance_mm("cylinder-hole")
-            yield Body("other-lock", name, _through(lock.backset_mm, lock.cylinder_height_mm, thick, wide))
+        if on_leaf(lock, leaf):
+            yield from _another(lock, thick)
     for each in beside_here(given):
         for hole in each.fit.holes if each.fit is not None else ():
             solid = solid_of(hole, thick) if not hole.by_template and hole.leaf == leaf_name(leaf) else None
             if solid is not None:
                 yield Body("other-lock", f"the {hole.name} of the {each.point.name}", solid)
+
+
+def _another(lock: Item, thick: float) -> Iterator[Body]:
+    """Yield what another lock of the leaf takes from it."""
+    x, y = lock.backset_mm, lock.cylinder_height_mm
+    if x is None or y is None:
+        return
+    name = f"the {(lock.kind or 'lock').replace('-', ' ')}'s body"
+    if lock.lock_form in ("mortise", "euro-profile"):
+        yield _case(lock, thick, name, "other-lock")
+    elif lock.lock_form == "bored":
+        for body in _bores(x, y, thick, [lock.cross_bore_mm], [lock.edge_bore_mm]):
+            yield replace(body, kind="other-lock", name=name)
+    elif lock.lock_form == "rim":
+        yield Body("other-lock", name, _through(x, y, thick, distance_mm("cylinder-hole")))
 
 
 def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
@@ -222,12 +228,18 @@ def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
         if item is lock or item.id in given.point.others or not remains(item) or not on_leaf(item, leaf):
             continue
         rect = rectangle(item)
+        if item.kind == "lock" or (item.kind == "deadbolt" and item.lock_form in ("mortise", "euro-profile")):
+            # A lock that stays as it is: no lock point, and all the same in the way.
+            yield from _another(item, thick)
+            continue
         if rect is None or item.kind is None:
             continue
         x, y = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
         name = f"the {item.kind.replace('-', ' ')}"
-        if item.kind in ("lite", "louvre"):
-            yield Body("glass", name, Box((rect.x0, rect.y0, 0.0), (rect.x1, rect.y1, thick)), item=item.kind)
+        if item.kind in _IN_LEAF:
+            # It goes through, and its frame stands on both faces: what is put on a face keeps off it too.
+            box = Box((rect.x0, rect.y0, -_PROUD), (rect.x1, rect.y1, thick + _PROUD))
+            yield Body("glass", name, box, item=item.kind)
         elif item.kind in _TURNED:
             yield _spindle(item, lock, rect, thick)
         elif item.kind == "viewer":
@@ -266,7 +278,9 @@ def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
     for face in ON_FACE:
         # The lock's own trim is what heads and collars stand on: whichever lock comes in, it is left out.
         for found in footprints(given, Fit("to-measure"), face):
-            if found.rect is not None and (found.kind != "lock" or found.other):
+            if found.rect is None or found.kind in _IN_LEAF:
+                continue
+            if found.kind != "lock" or found.other:
                 yield Body("on-face", f"the {found.name}", _slab(found.rect, face, thick), face=face, item=found.kind)
         for band in stop_bands(given, leaf, face)[0]:
             yield Body("stop", "the band that the frame's stop hides", _slab(band, face, thick), face=face)

@@ -99,21 +99,31 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
     Yields
     ------
     Verdict
-        One for each two that are nearer, by more than the measuring tolerance; "unknown" where only facts that nobody
-        measured could bring them together.
+        One for each two that are nearer, by more than the measuring tolerance, of bodies of one name the worst alone;
+        "unknown" where only facts that nobody measured could bring them together.
     """
     for pair in pairs_of(rule_id):
         movers = bodies_of(given, fit, pair.new)
         if not movers:
             continue
         others = bodies_of(given, fit, pair.off)
+        worst: dict[tuple[str, str, int], Verdict] = {}
         for mover in movers:
-            yield from _judged(given, mover, others, pair, clearance_mm)
+            for other, verdict in _judged(given, mover, others, pair, clearance_mm):
+                # Screws of a unit are alike: what the one says that comes farthest into a body goes for all of them.
+                key = (mover.name, mover.face, id(other))
+                if key not in worst or _short(verdict) > _short(worst[key]):
+                    worst[key] = verdict
+        yield from worst.values()
+
+
+def _short(verdict: Verdict) -> float:
+    return verdict.values.get("short_mm", -inf)
 
 
 def _judged(
     given: OpeningInput, mover: Body, others: Sequence[Body], pair: Pair, clearance_mm: float
-) -> Iterable[Verdict]:
+) -> Iterable[tuple[Body, Verdict]]:
     for other in others:
         # Most pairs are far from each other: their boxes tell, at a tenth of the cost.
         if _far(mover.reach, other.reach, clearance_mm) or other is mover:
@@ -125,9 +135,9 @@ def _judged(
             continue
         sure = gap if not other.needs else inf if other.surely is None else apart_mm(mover.solid, other.surely)
         if sure >= clearance_mm - TOUCH_MM:
-            yield unknown(other.needs, other.name)
+            yield other, unknown(other.needs, other.name)
         else:
-            yield _verdict(given, mover, other, sure, clearance_mm)
+            yield other, _verdict(given, mover, other, sure, clearance_mm)
 
 
 def _far(a: Box, b: Box, clearance_mm: float) -> bool:

@@ -172,11 +172,11 @@ def _lock_trim(
     if form == "reader":
         return None
     if form == "rim" and face == "inside":
-        case = _rim_case(lock)
+        own = _rim_case(lock)
         # With an exit device the rim cylinder works the device: its case is asked for by itself only where it was
         # measured, and then stands there whatever footprint the device was given.
-        if case.rect is not None or not any(o.kind == "exit-device" for o in others):
-            return case
+        if own.rect is not None or not any(o.kind == "exit-device" for o in others):
+            return own
     return _surveyed_trim(lock, face, others)
 
 

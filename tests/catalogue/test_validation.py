@@ -19,7 +19,9 @@ def value_of(attribute):
 
 
 def good(kind):
-    return {attribute.name: value_of(attribute) for attribute in kind.attributes}
+    found = {attribute.name: value_of(attribute) for attribute in kind.attributes}
+    # One place for each screw.
+    return found if "screw_places" not in found else {**found, "screws": 2, "screw_places": "6, 6; 64, 6.5"}
 
 
 def said(attributes, kind):
@@ -79,6 +81,8 @@ def test_order_and_company_speak_of_declared_attributes():
         ("bored-lever-lock", {"leaf_low_mm": 50.0, "leaf_high_mm": 45.0}, "leaf_high_mm", "(45 mm) is less than"),
         ("surface-unit", {"supply_low_v": 24.0, "supply_high_v": 12.0}, "supply_high_v", "(12 V) is less than"),
         ("surface-unit", {"window_x0_mm": 30.0, "window_x1_mm": 20.0}, "window_x1_mm", "is less than"),
+        ("surface-unit", {"screw_places": "6, 6; upper right"}, "screw_places", "'upper right' is no place"),
+        ("surface-unit", {"screw_places": "6, 6; 64, 6; 6, 150"}, "screw_places", "places are 3, but Screws is 2"),
         ("edge-unit", {"cell": "AA", "cells": None}, "cells", "Cells in series is empty, but Cell is filled in"),
         ("edge-unit", {"supply_low_v": None, "supply_high_v": 12.0}, "supply_low_v", "is empty, but"),
     ],
@@ -92,3 +96,9 @@ def test_attributes_that_contradict(kind, changed, attribute, says):
 def test_equal_bounds_are_in_order():
     kind = kind_of("bored-lever-lock")
     assert problems_of({**good(kind), "leaf_low_mm": 45.0, "leaf_high_mm": 45.0}, kind) == []
+
+
+@pytest.mark.parametrize("nothing", [None, ""])
+def test_no_places_of_screws_are_no_problem(nothing):
+    kind = kind_of("surface-unit")
+    assert problems_of({**good(kind), "screw_places": nothing, "screws": 4}, kind) == []

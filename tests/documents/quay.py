@@ -13,7 +13,7 @@ from hwsched.operations.parts.catalogue_import import import_catalogue
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.survey.survey_import import import_survey
 from tests.exchange.surveys import write
-from tests.fitting.door import MORE
+from tests.fitting.door import MORE, SUPPLY_LINK
 from tests.rules.scenario import catalogue, part
 
 WHO = "ann"
@@ -58,7 +58,8 @@ ROWS = (
     # A thumb turn from 39 7/8 to 41 3/8 takes the straight place: a channel from above.
     opening("CHANNEL", TT="y"),
     standing("CHANNEL", "thumb turn", "inside", "2 3/4", "40 5/8", "1 1/2", "1 1/2", "keep"),
-    # Case 1 3/4 above and below the cylinder; a turn to 38 5/8 down, a push plate from 41 up: a channel from below.
+    # Case 1 3/4 above and below the cylinder; a turn to 38 5/8 down, a push plate from 41 up: a channel from below, and
+    # LOW, whose plate covers the slot that the tilted bit cuts below the hole.
     opening("DOWN", **{"TT": "y", "Case height": "3 1/2"}),
     standing("DOWN", "thumb turn", "inside", "2 3/4", "39 3/8", "1 1/2", "1 1/2", "keep"),
     standing("DOWN", "push plate", "inside", "2 3/4", "46", "3", "10", "keep"),
@@ -124,6 +125,13 @@ PACK = part(
     "PACK", "fastener", 1.0, form="wood-screw", size="#8", leaf_material="wood", kit=(("SPARE", 4.0), ("TAPE", 0.5))
 )
 SPARE = part("SPARE", "fastener", 0.1, form="wood-screw", size="#8", length_mm=25.4, leaf_material="wood")
+# 80 x 160 as UNIT, but its window is high enough up for a slot of 81 mm below the hole.
+LOW = part(
+    "LOW", "surface-unit", 290.0, housing="wide", plate_width_mm=80.0, plate_height_mm=160.0, depth_mm=32.0,
+    window_x0_mm=10.0, window_y0_mm=85.0, window_x1_mm=70.0, window_y1_mm=120.0, connector_x_mm=40.0,
+    connector_y_mm=140.0, slack_mm=60.0, exposure="interior", glass_mount=False, screw_size="#6", screws=4,
+    **SUPPLY_LINK,
+)  # fmt: skip
 TAPE = part("TAPE", "consumable", 0.5, form="other")
 
 
@@ -134,7 +142,7 @@ def parts():
     """
     found = []
     for each in catalogue(
-        add=[*MORE, PACK, SPARE, TAPE],
+        add=[*MORE, LOW, PACK, SPARE, TAPE],
         drop=("MAG", "STRIKE"),
         UNIT={"kit": (("PACK", 2.0), ("TAPE", 1.0))},
         CELL={"kit": ()},

@@ -31,7 +31,7 @@ CENTRES = {
     ("WOOD", "inside", "access hole for the lead"): (69.85, 0.0, 12.7),  # B/S 2 3/4, at the cylinder
     ("METRIC", "inside", "access hole for the lead"): (69.85, 0.0, 12.7),
     ("CHANNEL", "inside", "access hole for the lead"): (69.85, 63.5, 12.7),  # 2 1/2 above
-    ("DOWN", "inside", "access hole for the lead"): (69.85, -139.6875, 12.7),  # 5 1/2 below
+    ("DOWN", "inside", "access hole for the lead"): (69.85, -79.6875, 12.7),  # 3 9/64 below
     ("HOLLOW", "inside", "access hole for the lead"): (-69.85, 53.975, 12.7),  # RH; 2 1/8 above
     ("STILE", "inside", "access hole for the lead"): (28.575, 50.8, 19.05),  # B/S 1 1/8; 2 above; 3/4
     ("SMALL", "inside", "lead's hole into the cross bore"): (63.895, 59.7625, 9.525),  # 2 3/4 less 7/8 tan 15
@@ -77,12 +77,12 @@ def test_a_pocket_is_as_large_as_its_unit_wants_and_as_high_as_the_case_lets_it(
 
 # What stands on the template in words, by opening: number of holes, size, pilot, depth, direction.
 SAID = {
-    "WOOD": ['access hole for the lead: Ø 1/2", pilot 1/4", 3/8" deep, square', '4 × Ø 5/64", 1" deep, square'],
+    "WOOD": ['access hole for the lead: Ø 1/2", pilot 1/4", 3/8" deep, square', '4 × Ø 5/64", 3/8" deep, square'],
     "CHANNEL": [
         'access hole for the lead: Ø 1/2", pilot 1/4", 3/8" deep, square',
         'Ø 3/8", begins 3/8" below the face, 49/64" deep, 80° down, 10° to the leaf\'s face',
     ],
-    "DOWN": ['Ø 3/8", begins 3/8" below the face, 3 13/16" deep, 80° up, 10° to the leaf\'s face'],
+    "DOWN": ['Ø 3/8", begins 3/8" below the face, 1 13/32" deep, 80° up, 10° to the leaf\'s face'],
     "HOLLOW": ['access hole for the lead: Ø 1/2", pilot 1/8", 1/4" deep, square'],
     "STILE": ['access hole for the lead: Ø 3/4", pilot 1/16", 1/4" deep, square'],
     "SMALL": [

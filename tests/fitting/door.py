@@ -17,7 +17,7 @@ SUPPLY_LINK = {
     "mates_with": "p4",
 }
 MORE = [
-    # A narrow housing whose window reaches below its plate, so that the plate can stand 3/4 in above the hole.
+    # A narrow housing: its plate begins 5/8 in below the hole, which is 1 3/8 in above the old one (practice).
     part(
         "NARROW",
         "surface-unit",
@@ -27,7 +27,7 @@ MORE = [
         plate_height_mm=230.0,
         depth_mm=30.0,
         window_x0_mm=9.0,
-        window_y0_mm=-25.0,
+        window_y0_mm=12.0,
         window_x1_mm=31.0,
         window_y1_mm=50.0,
         connector_x_mm=20.0,
@@ -81,6 +81,8 @@ MORE = [
         screws=4,
         **SUPPLY_LINK,
     ),
+    part("LONG", "fastener", 0.1, form="wood-screw", size="#6", length_mm=25.4, leaf_material="wood"),
+    part("THIN", "fastener", 0.1, form="sheet-metal-screw", size="#6", length_mm=9.525, leaf_material="hollow-metal"),
     part("SHEET", "fastener", 0.1, form="sheet-metal-screw", size="#6", length_mm=19.05, leaf_material="hollow-metal"),
     part("STILE", "fastener", 0.1, form="sheet-metal-screw", size="#6", length_mm=15.875, leaf_material="aluminium"),
     part("TUBE", "fastener", 0.1, form="sheet-metal-screw", size="#6", length_mm=25.4, leaf_material="steel-gate"),

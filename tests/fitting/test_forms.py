@@ -89,7 +89,8 @@ def test_hollow_metal_behind_the_stop():
     # RHR: the inside face closes against the stop; 29.85 - 15.875 leaves 13.975 to its band.
     found = fit(door(opening(hand="RHR"), HM))
     assert found.status == "fits"
-    assert roles(found)["fastener"] == "SHEET"
+    # 3/4 in would end in the case, 9.525 behind the face; 3/8 in ends before it.
+    assert roles(found)["fastener"] == "THIN"
     assert next(mm for name, mm in found.placement.clearances if name == "frame stop") == pytest.approx(13.975)
     # The stop of a lock nearer to the edge pushes the plate: backset 45 wants x = 5, the stop allows 19.05.
     near = fit(door(opening(hand="RHR"), HM, lock(backset_mm=45.0, case_depth_mm=80.0)))
@@ -99,7 +100,7 @@ def test_hollow_metal_behind_the_stop():
 
 
 def test_narrow_aluminium_stile():
-    """3/4 in hole, 1/16 in pilot, 1 3/8 in above the hole's top, plate 3/4 in above it, 7/64 in pilots (practice)."""
+    """3/4 in hole, 1/16 in pilot, 1 3/8 in above the old hole's top, the plate 3/4 in above that top (practice)."""
     turn = item("thumb-turn", 28.575, 1000.0, 35.0, 35.0)
     given = door(opening(hand="LH"), NARROW, lock(**{**STILE_LOCK_FACTS, "thumb_turn": True}), [turn])
     found = fit(given)
@@ -109,13 +110,15 @@ def test_narrow_aluminium_stile():
     assert place.pattern == "above"
     assert place.hole_x_mm == 28.575
     assert place.hole_y_mm == pytest.approx(1000 + 1.25 * INCH / 2 + 1.375 * INCH)
-    assert place.y_mm - place.hole_y_mm == pytest.approx(0.75 * INCH)
+    assert place.y_mm == pytest.approx(1000 + 1.25 * INCH / 2 + 0.75 * INCH)
+    # So the plate covers the hole: its lower rim stands 1 3/8 - 3/8 - 3/4 = 1/4 in above the plate's edge.
+    assert place.hole_y_mm - 0.375 * INCH - place.y_mm == pytest.approx(0.25 * INCH)
     hole, pilots = found.holes
     assert (hole.diameter_mm, hole.pilot_mm) == (pytest.approx(0.75 * INCH), pytest.approx(INCH / 16))
     assert pilots.diameter_mm == pytest.approx(7 / 64 * INCH)
     assert roles(found)["fastener"] == "STILE"
-    # The housing reaches 25 below its plate; to the thumb turn at least 3/16 in must be clear.
-    assert place.y_mm - 25 - 1017.5 >= 3 / 16 * INCH
+    # To the thumb turn at least 3/16 in must be clear.
+    assert place.y_mm - 1017.5 >= 3 / 16 * INCH
     assert "plate-on-stile" in refused(found, "UNIT")
     assert not errors(given, found)
 
@@ -124,8 +127,8 @@ STILE_LOCK_FACTS = {"function": "deadlock", "backset_mm": 28.575, "case_depth_mm
 
 
 def test_a_thumb_turn_too_near_below_refuses_the_narrow_unit():
-    # Plate's housing starts at 1000 + 50.8 + 19.05 - 25 = 1044.85; the turn's top at 1042 leaves 2.85 of 4.7625.
-    turn = item("thumb-turn", 28.575, 1021.0, 35.0, 42.0)
+    # The plate starts at 1000 + 15.875 + 19.05 = 1034.925; the turn's top at 1032 leaves 2.925 of 4.7625.
+    turn = item("thumb-turn", 28.575, 1011.0, 35.0, 42.0)
     plate = item("push-plate", 30.0, 700.0, 50.0, 500.0)
     found = fit(
         door(opening(), NARROW, lock(**{**STILE_LOCK_FACTS, "thumb_turn": True}), [turn, plate], stock(drop=("EDGE",)))
@@ -134,6 +137,7 @@ def test_a_thumb_turn_too_near_below_refuses_the_narrow_unit():
     assert found.status == "does-not-fit"
     assert said
     assert said[0].values["needed_mm"] == pytest.approx(3 / 16 * INCH)
+    assert said[0].values["gap_mm"] == pytest.approx(2.925)
 
 
 def test_euro_profile():
@@ -154,6 +158,8 @@ def test_euro_profile():
     # 30 - (44/2 + 6) = 2 past the trim on either side.
     assert found.stack.projection_mm == pytest.approx(2.0)
     assert refused(found, "HALF") == {"thumb-turn-kept"}
+    # The case ends at 1096, below the plate: a screw of 1 in ends in the leaf of 44.
+    assert roles(found)["fastener"] == "LONG"
     # The escutcheon ends at 1125: the plate starts 3/16 in above it, its hole 15 higher.
     assert found.placement.pattern == "above"
     assert found.placement.y_mm == pytest.approx(1125 + 3 / 16 * INCH)
@@ -174,7 +180,12 @@ def test_the_channel_of_the_published_practice():
     found = fit(given)
     assert found.placement.pattern == "above"
     assert found.placement.hole_y_mm == pytest.approx(1000 + 2.5 * INCH)
-    _, channel, _ = found.holes
+    square, channel, _ = found.holes
+    assert (square.depth_mm, square.slot_mm) == (pytest.approx(0.375 * INCH), pytest.approx(81.445, abs=1e-3))
+    # The axis of the tilted bit of 3/8 in leaves the leaf 9.525 / tan 10 = 54.019 above the square hole's centre, and
+    # the bit is 4.7625 / sin 10 = 27.426 long to each side in the face: its slot goes up to 81.445, under the plate.
+    assert square.y_mm + 81.445 <= found.placement.y_mm + 160.0
+    assert channel.slot_mm == 0.0
     assert channel.depth_mm == pytest.approx(0.762 * INCH, abs=0.03)
     into = 9.525 + channel.depth_mm * math.sin(math.radians(10))
     assert into == pytest.approx(0.507 * INCH, abs=0.03)

@@ -89,7 +89,7 @@ def test_an_angled_bore_enters_the_lock_s_hollow(kind, thick, backset, share):
     for way in ways(given, base, lf, at, "inside"):
         spot = (way.hole.x0, way.hole.y0 + share * (way.hole.y1 - way.hole.y0))
         holes = holes_of(given, base, way, lf, at, spot)
-        points = run_points(way, lf, at, spot, holes)
+        points = run_points(given, way, lf, at, spot, holes)
         assert points[0] == (at.x, at.y, at.lead_z)
         assert points[-1] == (spot[0], spot[1], 0.0)
         for hole in angled(Fit("to-measure", holes=holes)):
@@ -136,3 +136,45 @@ def test_behind_a_gate_lock_the_case_itself_is_kept_off():
     found = {w.pattern: w.hole for w in ways(given, base, given.leaves[0], cavity(given, base), "inside")}
     assert found[ABOVE].y0 == pytest.approx(1000 + 75 + 6.35 + 3.175)
     assert found[BELOW].y1 == pytest.approx(1000 - 75 - 6.35 - 3.175)
+
+
+@pytest.mark.parametrize(("pattern", "end", "hole"), [(ABOVE, 1044.45 + 1.25, 1060.0), (BELOW, 894.45 - 1.25, 880.0)])
+def test_in_a_hollow_leaf_the_lead_goes_round_the_case_and_over_its_end(pattern, end, hole):
+    """The case fills the leaf from 9.525 to 34.925 behind the inside face; a lead of 2.5 lies 1.25 beside it.
+
+    Out of the cylinder in the middle of 44.45, to the key side of the case, along it to its end at 44.45 above or
+    105.55 below the cylinder, over that to the inside, and out through the sheet.
+    """
+    given = door(lf=leaf(material="hollow-metal"))
+    base, lf = with_lock("CYL"), given.leaves[0]
+    at = cavity(given, base)
+    (way,) = [w for w in ways(given, base, lf, at, "inside") if w.pattern == pattern]
+    holes = holes_of(given, base, way, lf, at, (69.85, hole))
+    points = run_points(given, way, lf, at, (69.85, hole), holes)
+    expected = [(1000.0, 22.225), (1000.0, 36.175), (end, 36.175), (end, 8.275), (hole, 0.0)]
+    assert [(x, pytest.approx(y), pytest.approx(z)) for x, y, z in points] == [(69.85, y, z) for y, z in expected]
+
+
+def test_a_bored_lock_has_no_case_to_go_round():
+    given = door(lf=leaf(material="hollow-metal"), lk=lock("bored"))
+    base, lf = with_lock("BORED"), given.leaves[0]
+    at = cavity(given, base)
+    (way,) = [w for w in ways(given, base, lf, at, "inside") if w.pattern == ABOVE]
+    points = run_points(given, way, lf, at, (69.85, 1060.0), holes_of(given, base, way, lf, at, (69.85, 1060.0)))
+    # Up in the middle of the leaf, then out.
+    assert points == [(69.85, 1000.0, 22.225), (69.85, 1060.0, 22.225), (69.85, 1060.0, 0.0)]
+
+
+def test_a_slanted_hole_s_slot_is_as_long_as_its_section_in_the_face():
+    """3/8 in, at 45 degrees up and some aside: half of it over the sine of its angle to the face, to each side."""
+    given = door(lk=lock("bored"))
+    base, lf = with_lock("BORED"), given.leaves[0]
+    at = cavity(given, base)
+    (way,) = [w for w in ways(given, base, lf, at, "inside") if w.pattern == ABOVE]
+    spot = (way.hole.x0, way.hole.y1)
+    (hole,) = holes_of(given, base, way, lf, at, spot)
+    # The axis goes from the spot to the cross bore's centre line at the depth where it meets it: aside 22.225 tan 15.
+    aside = 22.225 * math.tan(math.radians(15))
+    deep = hole.y_mm - at.top  # 45 degrees: as deep as it drops
+    slope = math.hypot(deep, aside) / deep
+    assert hole.slot_mm == pytest.approx(4.7625 / math.sin(math.atan(1 / slope)), abs=1e-3)

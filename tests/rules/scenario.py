@@ -190,7 +190,8 @@ def parts():
         part("WIRE", "wire", 0.5, gauge="18 AWG", conductors=2, stranding="stranded"),
         part("STRIKE", "electric-strike", supply_v=12.0, holding_a=0.35, fail="fail-secure", fire_listed=True),
         part("MAG", "electromagnetic-lock", supply_v=12.0, holding_a=0.5),
-        part("SCREW", "fastener", 0.1, form="wood-screw", size="#6", length_mm=25.4, leaf_material="wood"),
+        # 3/8 in: what stands before a case of 1 in in the middle of a leaf of 1 3/4 in, (44.45 - 25.4) / 2 = 9.525.
+        part("SCREW", "fastener", 0.1, form="wood-screw", size="#6", length_mm=9.525, leaf_material="wood"),
         part("PLUG", "fastener", 0.1, form="screw-and-plug", size="#6", wall_build="masonry"),
         part("PAD", "fastener", 5.0, form="adhesive", size="pad", leaf_material="glass"),
         part("BIT", "tool", form="spade-bit", diameter_mm=12.7),

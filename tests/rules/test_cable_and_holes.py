@@ -23,6 +23,7 @@ def stretch(top):
     return leaf(height_mm=1044.45 + 19.05 + top + 50.8 - 10.0)
 
 
+LONG_SCREW = catalogue(SCREW={"length_mm": 25.4})
 BELOW_TAKEN = item("flush-bolt", 0.0, 500.0, 20.0, 700.0, face="edge")
 
 ROWS = [
@@ -100,9 +101,169 @@ ROWS = [
     unknown("pocket-length", given(lk=lock(case_height_mm=None)), EDGE, "existing_item.case_height_mm"),
     # #6 x 1 in in a 3/4 in panel comes through.
     passes("screw-length", given(), fit()),
-    speaks("screw-length", given(lf=leaf(thickness_mm=19.05)), fit(), short_mm=9.525, severity="error", about="SCREW"),
-    boundary("screw-length", given(lf=leaf(thickness_mm=25.4 + 3.175)), fit()),
+    speaks(
+        "screw-length",
+        given(lf=leaf(thickness_mm=19.05), cat=LONG_SCREW),
+        fit(),
+        short_mm=9.525,
+        severity="error",
+        about="SCREW",
+    ),
+    boundary("screw-length", given(lf=leaf(thickness_mm=25.4 + 3.175), cat=LONG_SCREW), fit()),
     unknown("screw-length", given(cat=catalogue(SCREW={"length_mm": None})), fit(), "part SCREW.length_mm"),
+]
+
+
+# The unit's screws stand 6 mm inside the corners of its plate (common practice): at x 36 and 104, y 1016 and 1164; a #6
+# is 0.138 in over its thread (ASME B18.6.4, from memory), 1.7526 to each side. The case reaches to x 105, y 1044.45 and
+# z 9.525.
+HALF = 0.138 * 25.4 / 2
+# Half of a thumb turn's hole of 3/4 in, from the inside face to the leaf's middle (from memory).
+TURN = 0.75 * 25.4 / 2
+# As the catalogue says it: one screw in the middle of the plate's upper part, one lower down beside the access hole.
+OWN_PLACES = catalogue(UNIT={"screw_places": "40, 150; 15, 20", "screws": 2})
+
+
+def at_screw(gap):
+    """A thumb turn straight above an upper screw, its hole so far from the screw."""
+    return item("thumb-turn", 104.0, 1164.0 + HALF + TURN + gap, 30.0, 30.0)
+
+
+def steep(angle, depth=104.8, **facts):
+    """A bore up from the face at an angle to it."""
+    return hole(9.525, "channel", up_deg=-(90.0 - angle), depth_mm=depth, **facts)
+
+
+# The drill's axis leaves the leaf 9.525 / tan 10 above the channel's square hole; the long bit of 12 in stands out by
+# 304.8 - 20 - 9.525 / sin 10 = 229.95. Along the face the drill, 28 to each side, then stands 226 to 374 farther up.
+BESIDE_DRILL = 69.85 + 28.0
+
+
+def device(gap):
+    """An exit device beside where the drill stands, from 20 mm above the axis' way out of the leaf."""
+    return item("exit-device", BESIDE_DRILL + gap + 200.0, 1400.0, 400.0, 80.0)
+
+
+ROWS += [
+    passes("screw-clear", given(), fit()),
+    # 1 in goes 25.4 - 9.525 into the case.
+    speaks("screw-clear", given(cat=LONG_SCREW), fit(), short_mm=15.875, severity="error", about="SCREW"),
+    # In a leaf of 40 the case begins at (40 - 25.4) / 2 = 7.3.
+    speaks("screw-clear", given(lf=leaf(thickness_mm=40.0)), fit(), short_mm=2.225),
+    # What stays in the plate does not go into the leaf: 12.7 - 3.175 = 9.525.
+    passes("screw-clear", given(cat=catalogue(SCREW={"length_mm": 12.7}, UNIT={"screw_seat_mm": 3.175})), fit()),
+    # A through bolt goes through the case whatever its length; up it would have to move 1044.45 - 1016 + 1.7526.
+    speaks(
+        "screw-clear", given(cat=catalogue(SCREW={"form": "through-bolt", "length_mm": 60.0})), fit(), gap_mm=-30.2026
+    ),
+    passes(
+        "screw-clear",
+        given(lk=lock(case_depth_mm=80.0, case_above_mm=10.0), cat=LONG_SCREW),
+        fit(placement=place(y=1005.0 + HALF)),
+    ),
+    # Up to the measuring tolerance of 0.05 too long is let pass.
+    boundary("screw-clear", given(cat=catalogue(SCREW={"length_mm": 9.57})), fit()),
+    boundary("screw-clear", given(cat=catalogue(SCREW={"length_mm": 9.58})), fit(), says=1, short_mm=0.055),
+    boundary("screw-clear", given(items=[at_screw(0.0)]), fit()),
+    boundary("screw-clear", given(items=[at_screw(-0.5)]), fit(), says=1, short_mm=0.5),
+    boundary("screw-clear", given(lk=lock("rim"), cat=LONG_SCREW), fit()),
+    # Nobody measured how wide the case is: as wide as the leaf it meets the screws, as narrow as half its hole not.
+    unknown("screw-clear", given(lk=lock(case_width_mm=None)), fit(), "existing_item.case_width_mm"),
+    passes("screw-beside-hole", given(), fit()),
+    # 1/2 in hole beside the screw at (36, 1016): 9 - 6.35 - 1.7526 = 0.8974 is left of 1/16 in.
+    speaks("screw-beside-hole", given(), fit(holes=(hole(x_mm=45.0, y_mm=1016.0),)), short_mm=0.6901, severity="error"),
+    boundary("screw-beside-hole", given(), fit(holes=(hole(x_mm=36.0 + HALF + 6.35 + 1.5875, y_mm=1016.0),))),
+    # By the catalogue a screw stands at (30 + 15, 1010 + 20): 24.85 - 6.35 - 1.7526 from the usual hole.
+    boundary("screw-beside-hole", given(cat=OWN_PLACES), fit()),
+    boundary(
+        "screw-beside-hole", given(cat=OWN_PLACES), fit(holes=(hole(x_mm=54.0),)), says=1, gap_mm=9.0 - 6.35 - HALF
+    ),
+    passes("screw-in-leaf", given(), fit()),
+    # 3 from the lock edge: 3 - 1.7526 = 1.2474 of 1/16 in.
+    speaks("screw-in-leaf", given(), fit(placement=place(-3.0)), short_mm=0.3401, severity="error", about="SCREW"),
+    speaks("screw-in-leaf", given(lf=leaf(construction="narrow-stile", stile_mm=106.0)), fit(), short_mm=1.3401),
+    # The leaf's top stands 10 + 1157 above the floor.
+    speaks("screw-in-leaf", given(lf=leaf(height_mm=1157.0)), fit(), short_mm=0.3401),
+    speaks("screw-in-leaf", given(items=[item("lite", 104.0, 1164.0 + HALF + 51.0)]), fit(), short_mm=0.5875),
+    boundary("screw-in-leaf", given(), fit(placement=place(HALF + 1.5875 - 6.0))),
+    boundary("screw-in-leaf", given(items=[item("lite", 104.0, 1164.0 + HALF + 51.5875)]), fit()),
+    passes("hole-clear", given(), fit()),
+    # 1/2 in hole below a thumb turn's hole of 3/4 in: 18.05 - 6.35 - 9.525 = 2.175 of 1/8 in.
+    speaks(
+        "hole-clear",
+        given(items=[item("thumb-turn", 69.85, 1030.0 + 18.05, 30.0, 30.0)]),
+        fit(),
+        short_mm=1.0,
+        severity="error",
+        about="lead",
+    ),
+    # A deadbolt's edge bore of 1 in lies in the leaf's middle, at z 9.525 to 34.925: a hole of 9.5 ends before it.
+    passes("hole-clear", given(items=[item("deadbolt", 120.0, 1030.0, 60.0, 60.0)]), fit(holes=(hole(depth_mm=6.0),))),
+    speaks("hole-clear", given(items=[item("deadbolt", 120.0, 1030.0, 60.0, 60.0)]), fit(), says=1, gap_mm=0.025),
+    boundary("hole-clear", given(items=[item("thumb-turn", 69.85, 1030.0 + 6.35 + TURN + 3.175, 30.0, 30.0)]), fit()),
+    # On the key face a turn's hole ends in the middle of the leaf, 22.225, and the hole for the lead before it.
+    boundary("hole-clear", given(items=[item("thumb-turn", 69.85, 1030.0, 30.0, 30.0, face="key")]), fit()),
+    boundary(
+        "hole-clear",
+        given(items=[item("thumb-turn", 69.85, 1030.0, 30.0, 30.0, face="key")]),
+        fit(holes=(hole(depth_mm=22.225 - 3.0),)),
+        says=1,
+        gap_mm=3.0,
+    ),
+    passes("hole-covered", given(), fit()),
+    # The plate begins at 1010, the rim of the hole at 1012 - 6.35 = 1005.65.
+    speaks("hole-covered", given(), fit(holes=(hole(y_mm=1012.0),)), short_mm=4.35, severity="error", about="lead"),
+    # From 1030 up the plate reaches 140: a slot of 81.445 is covered, one down is not: 81.445 - 20.
+    passes("hole-covered", given(), fit(holes=(hole(slot_mm=81.445),))),
+    speaks("hole-covered", given(), fit(holes=(hole(slot_mm=-81.445),)), short_mm=61.445),
+    boundary("hole-covered", given(), fit(holes=(hole(y_mm=1016.35),))),
+    boundary("hole-covered", given(), fit(holes=(hole(slot_mm=140.0),))),
+    boundary("hole-covered", given(), fit(holes=(hole(slot_mm=141.0),)), says=1, short_mm=1.0),
+    # The lock's own trim covers too, and a channel leaves nothing on the face but its square hole.
+    boundary(
+        "hole-covered",
+        given(lk=lock(trim_inside_mm=3.0, x_mm=69.85, y_mm=960.0, width_mm=60.0, height_mm=200.0)),
+        fit(holes=(hole(y_mm=1000.0),)),
+    ),
+    boundary("hole-covered", given(), fit(holes=(CHANNEL,), placement=place(y=1200.0))),
+    passes("drill-stands", given(), fit(holes=(CHANNEL,))),
+    # At 7 degrees 200 of the bit stand out: 200 sin 7 = 24.374, and the drill's side comes down 28 cos 7 = 27.791.
+    speaks("drill-stands", given(), fit(holes=(steep(7.0),)), free_mm=200.0, short_mm=3.4176, severity="error"),
+    # 1.9 degrees off the face: of 304.8 the square hole alone takes 9.525 / sin 1.9 = 287.28, and 20 are drilled: it is
+    # 2.485 too short, and the drill's side comes 2.485 sin 1.9 + 28 cos 1.9 = 28.067 into the face.
+    speaks(
+        "drill-stands",
+        given(),
+        fit(holes=(steep(1.9, 20.0, from_depth_mm=9.525),)),
+        angle_deg=1.9,
+        free_mm=-2.485,
+        short_mm=28.067,
+        severity="error",
+    ),
+    # tan a = 28 / 200 at a = 7.9696 degrees: the drill's side just touches the face.
+    boundary("drill-stands", given(), fit(holes=(steep(7.9696104),))),
+    boundary("drill-stands", given(), fit(holes=(hole(),))),
+    # A longer bit in the catalogue: 457.2 - 104.8 = 352.4 stand out, 352.4 sin 7 = 42.9.
+    boundary(
+        "drill-stands", given(cat=catalogue(DRILL={"diameter_mm": 9.525, "reach_mm": 457.2})), fit(holes=(steep(7.0),))
+    ),
+    speaks("drill-stands", given(items=[device(-8.0)]), fit(holes=(CHANNEL,)), short_mm=8.0),
+    boundary("drill-stands", given(items=[device(0.0)]), fit(holes=(CHANNEL,))),
+    passes("bore-in-stile", given(), fit()),
+    # A cross bore of 2 1/8 in at 2 3/4 in reaches to 69.85 + 26.9875 = 96.8375.
+    speaks(
+        "bore-in-stile",
+        given(lf=leaf(construction="narrow-stile", stile_mm=99.0)),
+        fit(holes=(hole(53.975, "function"),)),
+        short_mm=1.0125,
+        severity="error",
+        about="lead",
+    ),
+    boundary(
+        "bore-in-stile",
+        given(lf=leaf(construction="narrow-stile", stile_mm=96.8375 + 3.175)),
+        fit(holes=(hole(53.975, "function"),)),
+    ),
 ]
 
 

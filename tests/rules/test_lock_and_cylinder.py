@@ -6,7 +6,7 @@ import pytest
 
 from hwsched.values import Stack
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import catalogue, fit, fp, given, hole, leaf, lock, opening, part
+from tests.rules.scenario import catalogue, fit, fp, given, hole, item, leaf, lock, opening, part
 
 
 def rim(**facts):
@@ -218,6 +218,83 @@ ROWS = [
     boundary(
         "reader-in-leaf", given(lf=leaf(thickness_mm=32.0), lk=lock("reader")), fit(lock_number="READ", role="reader")
     ),
+]
+
+# A collar of 40 reaches 20 to each side of the cylinder at x 69.85, y 1000, on the key face alone; a bored lock's rose
+# of 80 reaches 40 on both.
+WIDE_COLLAR = catalogue(COL={"outer_diameter_mm": 40.0})
+
+
+def lever(gap, reach=20.0, face="key"):
+    """A lever beside the cylinder, its end so far from what reaches to that place."""
+    return item("lever", 69.85 + reach + gap + 30.0, 1000.0, 60.0, 20.0, face=face)
+
+
+ROWS += [
+    passes("head-clear", given(items=[lever(5.0)], cat=WIDE_COLLAR), fit()),
+    speaks(
+        "head-clear", given(items=[lever(-0.5)], cat=WIDE_COLLAR), fit(), short_mm=0.5, severity="error", about="CYL"
+    ),
+    # Without a collar the head itself counts: 35 across.
+    speaks(
+        "head-clear",
+        given(items=[lever(-1.0, 17.5)], cat=catalogue(CYL={"head_diameter_mm": 35.0})),
+        fit(),
+        short_mm=1.0,
+    ),
+    speaks("head-clear", given(lk=lock("bored"), items=[lever(-2.0, 40.0, "both")]), BORED, says=2, short_mm=2.0),
+    # The reader's face is 44 square: 22 to each side.
+    speaks(
+        "head-clear",
+        given(lk=lock("reader"), items=[lever(-3.0, 22.0)]),
+        fit(lock_number="READ", role="reader"),
+        short_mm=3.0,
+    ),
+    boundary("head-clear", given(items=[lever(0.0)], cat=WIDE_COLLAR), fit()),
+    # On the other face it is in nobody's way, and on trim or a push plate a collar is meant to stand.
+    boundary("head-clear", given(items=[lever(-5.0, face="inside")], cat=WIDE_COLLAR), fit()),
+    boundary("head-clear", given(items=[item("trim", 69.85, 960.0, 60.0, 180.0, face="both")], cat=WIDE_COLLAR), fit()),
+    boundary("head-clear", given(items=[item("push-plate", 69.85, 1000.0, face="key")], cat=WIDE_COLLAR), fit()),
+    boundary(
+        "head-clear",
+        given(items=[item("lever", 69.85, 1000.0, face="key", disposition="remove")], cat=WIDE_COLLAR),
+        fit(),
+    ),
+    passes("head-clear-of-stop", given(cat=WIDE_COLLAR), fit()),
+    # LH: the key face closes against the stop of 15.875 (SDI 111 chart); at 30 the collar begins at 10.
+    speaks(
+        "head-clear-of-stop",
+        given(lk=lock(backset_mm=30.0), cat=WIDE_COLLAR),
+        fit(),
+        short_mm=5.875,
+        severity="error",
+        about="CYL",
+    ),
+    passes("head-clear-of-stop", given(opening(hand="RHR"), lk=lock(backset_mm=30.0), cat=WIDE_COLLAR), fit()),
+    boundary("head-clear-of-stop", given(lk=lock(backset_mm=35.875), cat=WIDE_COLLAR), fit()),
+    # The leaves of a pair meet each other at the lock edge.
+    boundary("head-clear-of-stop", given(opening(form="pair"), lk=lock(backset_mm=30.0), cat=WIDE_COLLAR), fit()),
+    passes("head-on-leaf", given(cat=WIDE_COLLAR), fit()),
+    speaks(
+        "head-on-leaf",
+        given(lk=lock(backset_mm=15.0), cat=WIDE_COLLAR),
+        fit(),
+        short_mm=5.0,
+        severity="error",
+        about="CYL",
+    ),
+    speaks(
+        "head-on-leaf",
+        given(lf=leaf(construction="narrow-stile", stile_mm=88.0), cat=WIDE_COLLAR),
+        fit(),
+        short_mm=1.85,
+    ),
+    # A lite goes through the leaf, whichever face the survey names.
+    speaks(
+        "head-on-leaf", given(items=[item("lite", 69.85 + 19.0 + 50.0, 1000.0)], cat=WIDE_COLLAR), fit(), short_mm=1.0
+    ),
+    boundary("head-on-leaf", given(lk=lock(backset_mm=20.0), cat=WIDE_COLLAR), fit()),
+    boundary("head-on-leaf", given(items=[item("lite", 69.85 + 20.0 + 50.0, 1000.0)], cat=WIDE_COLLAR), fit()),
 ]
 
 

@@ -21,7 +21,7 @@ def apart_mm(a: Solid, b: Solid) -> float:
     ----------
     a, b : Box or Rod
         Solids [mm]. A rod that runs along one of the axes has flat ends; any other one counts with rounded ends, half a
-        diameter longer at each, and so never as farther off than it is.
+        diameter longer at each. Two rods across each other are never told farther apart than they are.
 
     Returns
     -------
@@ -116,7 +116,9 @@ def _rods(a: Rod, b: Rod) -> float:
         (low, high), (start, end) = (sorted((rod.start[axis], rod.end[axis])) for rod in (a, b))
         across = hypot(*(a.start[each] - b.start[each] for each in range(3) if each != axis))
         return _together(max(start - high, low - end), across - (a.diameter_mm + b.diameter_mm) / 2)
-    return segment_to_segment_mm(a.start, a.end, b.start, b.end) - (a.diameter_mm + b.diameter_mm) / 2
+    rounded = segment_to_segment_mm(a.start, a.end, b.start, b.end) - (a.diameter_mm + b.diameter_mm) / 2
+    # Neither is more than the distance: rounded ends are too long, boxes too wide.
+    return max(rounded, _boxes(bounds(a), bounds(b)))
 
 
 def _together(along: float, across: float) -> float:

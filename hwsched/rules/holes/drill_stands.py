@@ -32,9 +32,12 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         free = _bit_mm(given, hole, limits["bit_mm"]) - inside
         room = free * sin(radians(angle)) - radius * cos(radians(angle))
         if room < -TOUCH_MM:
+            stands = f"{length(given, free)} of it stand out"
+            if free <= 0:
+                stands = f"it is {length(given, -free)} shorter than the hole"
             yield Verdict(
-                f"At {angle:g} degrees to the face no drill holds the bit for the {hole.name}: {length(given, free)} "
-                f"of it stand out, a drill {length(given, 2 * radius)} thick comes {length(given, -room)} into it.",
+                f"At {angle:g} degrees to the face no drill holds the bit for the {hole.name}: {stands}, a drill "
+                f"{length(given, 2 * radius)} thick comes {length(given, -room)} into the face.",
                 values={"angle_deg": angle, "free_mm": free, "short_mm": -room},
                 about=hole.name,
             )

@@ -32,10 +32,10 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         ]
         out = min(_out(cut, cover) for cover in covers)
         if out > TOUCH_MM - margin:
-            what = "slot of the tilted bit" if hole.slot_mm else "rim"
+            what = "the slot of the tilted bit" if hole.slot_mm else "its rim"
             yield Verdict(
-                f"The {hole.name} is not covered: its {what} stands {length(given, out + margin)} too far out from "
-                "under the unit.",
+                f"The {hole.name} is not covered: {what} stands {length(given, out + margin)} too far out from under "
+                "the unit.",
                 values={"short_mm": out + margin},
                 about=hole.name,
             )

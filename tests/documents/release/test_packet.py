@@ -307,6 +307,8 @@ PILOTS = "pilots for the unit's screws #6, through its plate ×4"
 BY_PART = ("through the part as template", "-")
 # Lead's hole in wood 1/2 in with pilot 1/4 in; #6 pilot in wood 5/64 in; a #6 x 1 screw goes 1 in deep (practice).
 WOOD_PILOTS = (PILOTS, "inside", *BY_PART, '5/64"', "-", '1"', "square")
+# Before a case of 1 in a leaf of 1 3/4 there are 3/8 in: the longest screw that ends there is 3/8 in.
+SHORT_PILOTS = (PILOTS, "inside", *BY_PART, '5/64"', "-", '3/8"', "square")
 # Pilot of a #6 in sheet metal: No. 32, 0.116 in, 7.4/64; the bit is stopped 1/4 in deep, behind the sheet (practice).
 SHEET_PILOTS = (PILOTS, "inside", *BY_PART, '7/64"', "-", '1/4"', "square")
 # The slanted hole of a bored lock (practice: 45 degrees up, about 15 to the edge). Trim of BORED 80 mm: its edge is
@@ -322,29 +324,31 @@ SLANTED = (
 BORED_BOLTS = ("through-bolt holes, square through ×2", "key", *BY_PART, '5/16"', "-", "through", "square")
 SURVEYED = {
     # Nothing in the way. B/S 2 3/4. Case 1 of 1 3/4 thick: (1 3/4 - 1) / 2 = 3/8 to the case.
-    "WOOD": [(LEAD, "inside", '2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"), WOOD_PILOTS],
+    "WOOD": [(LEAD, "inside", '2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"), SHORT_PILOTS],
     # The same cells in millimetres: 69.85, 1016, 44.45.
-    "METRIC": [(LEAD, "inside", '2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"), WOOD_PILOTS],
+    "METRIC": [(LEAD, "inside", '2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"), SHORT_PILOTS],
     # Practice: hole 2 1/2 above the cylinder, square 3/8; then 3/8 in at 10 degrees to the face, down to the top of
-    # the case 1 3/4 above: (2 1/2 - 1 3/4) / cos 10 = 0.7616 = 49/64.
+    # the case 1 3/4 above: (2 1/2 - 1 3/4) / cos 10 = 0.7616 = 49/64. The plate begins 1 9/16 above, its lower screws
+    # 6 mm higher, 1.24 mm above the case's top: less than half of a #6, so they end before the case.
     "CHANNEL": [
         (LEAD, "inside", '2 3/4"', '2 1/2" above', '1/2"', '1/4"', '3/8"', "square"),
         (
             CHANNEL, "inside", '2 3/4"', '2 1/2" above', '3/8"', "-", '49/64", begins 3/8" below the face',
             "80° down, 10° to the leaf's face",
         ),
-        WOOD_PILOTS,
+        SHORT_PILOTS,
     ],
-    # The turn ends at 39 3/8 - 3/4 = 38 5/8, 1 3/8 below the cylinder; 3/16 clear, then the plate, 160 mm down to
-    # 199.69 mm below. Its window reaches 60 mm up from there: the hole is 139.69 mm = 5 1/2 below. The case, 3 1/2
-    # high and 1 3/4 above, ends 1 3/4 below: (5 1/2 - 1 3/4) / cos 10 = 3.808 = 3 13/16, this time upward.
+    # The turn ends at 39 3/8 - 3/4 = 38 5/8, 1 3/8 below the cylinder; 3/16 clear, then the plate of LOW, 160 mm down
+    # to 199.69 mm below. Its window reaches 120 mm up from there: the hole is 79.69 mm = 3 9/64 below, and of the plate
+    # 120 mm are left for a slot of 81.4. The case, 3 1/2 high and 1 3/4 above, ends 1 3/4 below: (79.69 - 44.45) / cos
+    # 10 = 35.78 = 1 13/32, this time upward. Its upper screws stand as near to the case as those of CHANNEL.
     "DOWN": [
-        (LEAD, "inside", '2 3/4"', '5 1/2" below', '1/2"', '1/4"', '3/8"', "square"),
+        (LEAD, "inside", '2 3/4"', '3 9/64" below', '1/2"', '1/4"', '3/8"', "square"),
         (
-            CHANNEL, "inside", '2 3/4"', '5 1/2" below', '3/8"', "-", '3 13/16", begins 3/8" below the face',
+            CHANNEL, "inside", '2 3/4"', '3 9/64" below', '3/8"', "-", '1 13/32", begins 3/8" below the face',
             "80° up, 10° to the leaf's face",
         ),
-        WOOD_PILOTS,
+        SHORT_PILOTS,
     ],
     # Inside hollow metal, past the case: its top 1 3/4 above + half of the 1/2 hole + 1/8 between = 2 1/8 above.
     # Pilot 1/8, the bit stopped at 1/4 (practice).
@@ -455,11 +459,11 @@ MEASURED = {
     # Over the turn: 5/8 + 3/4 + 3/16 clear = 1 9/16.
     "CHANNEL": ['1 9/16"', '2 1/2"', '1 11/64"', '2 3/4"'],
     # Under it, the same below.
-    "DOWN": ['1 9/16"', '5 1/2"', '1 11/64"', '2 3/4"'],
+    "DOWN": ['1 9/16"', '3 9/64"', '1 11/64"', '2 3/4"'],
     # 1/2 + 5/8 + 3/16 = 1 5/16.
     "HOLLOW": ['1 5/16"', '2 1/8"', '1 11/64"', '2 3/4"'],
-    # Plate 3/4 over the hole (practice): 2 + 3/4; 1 1/8 in - 20 mm = 8.575 mm = 11/32.
-    "STILE": ['2"', '2 3/4"', '11/32"', '1 1/8"'],
+    # Plate 3/4 over the top of the old hole (practice): 5/8 + 3/4; 1 1/8 in - 20 mm = 8.575 mm = 11/32.
+    "STILE": ['1 3/8"', '2"', '11/32"', '1 1/8"'],
     # Over the case: 1 1/2 + 3/16.
     "RIM": ['1 11/16"', '2 9/32"', '1 11/64"', '2 3/4"'],
     # Trim of 40 mm + 3/16 = 1 49/64; the hole is 2 33/64 from the edge, the plate 40 mm less: 23.9 mm = 15/16.

@@ -13,7 +13,7 @@ from tests.documents.reading import blocks, facts, lines
 HEADINGS = [
     ["BORED", "SMALL"],  # one is only drilled up: the parts are the same
     ["CHANNEL", "METRIC", "WOOD"],  # the same parts in other places; 44.45 mm is 1 3/4
-    ["DOWN"],  # with an extension
+    ["DOWN"],  # with a unit of its own
     ["HOLLOW"],
     ["RIM"],
     ["STILE"],

@@ -38,12 +38,20 @@ def value_of(attribute):
     return "0012"
 
 
+def values_of(kind):
+    found = {attribute.name: value_of(attribute) for attribute in kind.attributes}
+    if "screw_places" in found:
+        # One for each screw.
+        found["screw_places"] = "; ".join(f"6, {6 + 10 * count}" for count in range(found["screws"]))
+    return found
+
+
 def part_of(kind, number, **changed):
     return Part(
         **{
             "number": number, "kind": kind.name, "description": f"=A {kind.label}", "supplier": "+Somebody",
             "finish": "626", "unit": "EA", "list_price": 12.5, "currency": "USD",
-            "attributes": {attribute.name: value_of(attribute) for attribute in kind.attributes}, **changed,
+            "attributes": values_of(kind), **changed,
         }
     )  # fmt: skip
 

@@ -51,6 +51,9 @@ EACH = {
     "CYL": 1, "CAM": 1, "COL": 1, "UNIT": 1, "CELL": 6, "COIN": 1, "SCREW": 4, "LOCKER": 0.05, "SLEEVE": 1, "KEY": 1,
 }  # fmt: skip
 """What one lock takes: the unit's 6 cells in series and 4 screws; a tube of thread lock serves about 20."""
+BOLT = {**{number: count for number, count in EACH.items() if number != "SCREW"}, "LONG": 4}
+"""What the deadbolt takes. Before a case of 25.4 in the middle of 44.45 a screw of 9.525 ends; its case, 1255
+to 1345, lies between the screws of its unit, 6 inside the corners of a plate from 1240 to 1400: there 25.4 does."""
 PRICE = 100.0 + 3 * 10.0 + 200.0 + 4 * 0.1 + 6 * 1.0 + 1.0 + 0.5 + 0.05 * 6.0
 """Cylinder 100; cam, collar and key 10 each; unit 200; screws 0.1; cells 1; coin cell 1; sleeve 0.5; thread lock 6."""
 
@@ -190,9 +193,9 @@ def test_each_lock_is_fitted_where_it_is(shop):
 
 def test_each_lock_takes_its_own_parts_and_costs(shop):
     for mark in ("101", "P1"):
-        for fit in fits(shop, mark).values():
+        for name, fit in fits(shop, mark).items():
             taken = {part.part: part.quantity for part in fit.parts if part.role != "tool"}
-            assert taken == pytest.approx(EACH)
+            assert taken == pytest.approx(BOLT if name == "deadbolt" else EACH)
             assert float(fit.cost) == pytest.approx(PRICE)
         whole = checked(shop, mark).fit
         assert (whole.status, float(whole.cost)) == ("fits", pytest.approx(2 * PRICE))
@@ -417,8 +420,9 @@ def test_the_schedule_has_a_heading_an_opening_with_the_lines_of_each_lock(shop)
         heads = [row["Item"] for row in rows if not row["Qty"]]
         assert heads == [f"At the {name}" for name in names]
         middle = [row["Item"] for row in rows].index(heads[1])
-        for part in (rows[1:middle], rows[middle + 1 :]):
-            assert {row["Catalogue number"]: float(row["Qty"]) for row in part} == pytest.approx(EACH)
+        for name, part in zip(names, (rows[1:middle], rows[middle + 1 :]), strict=True):
+            taken = {row["Catalogue number"]: float(row["Qty"]) for row in part}
+            assert taken == pytest.approx(BOLT if name == "deadbolt" else EACH)
         assert [row["No."] for row in rows if row["No."]] == list(range(1, 21))
     alone = lines(document, f"Heading {index['S1']}")
     assert {row["Catalogue number"]: float(row["Qty"]) for row in alone} == pytest.approx(EACH)
@@ -427,7 +431,8 @@ def test_the_schedule_has_a_heading_an_opening_with_the_lines_of_each_lock(shop)
 def test_the_pick_list_holds_what_all_locks_take(shop):
     """Five locks in three openings."""
     totals = lines(PICK_LIST.build(project_view(shop), None), "Totals")
-    assert {line["Part"]: float(line["Qty"]) for line in totals} == pytest.approx({n: 5 * q for n, q in EACH.items()})
+    expected = {number: 5 * count for number, count in EACH.items()} | {"SCREW": 16, "LONG": 4}
+    assert {line["Part"]: float(line["Qty"]) for line in totals} == pytest.approx(expected)
 
 
 def packet(project, mark):
@@ -447,8 +452,8 @@ def test_a_packet_has_a_part_a_lock_and_one_box(shop):
     heads = [row["Description"] for row in rows if not row["Part"]]
     assert heads == ["For the lock:", "For the deadbolt:"]
     middle = [row["Description"] for row in rows].index(heads[1])
-    for part in (rows[1:middle], rows[middle + 1 :]):
-        assert {row["Part"]: float(row["Qty"]) for row in part} == pytest.approx(EACH)
+    for each, part in ((EACH, rows[1:middle]), (BOLT, rows[middle + 1 :])):
+        assert {row["Part"]: float(row["Qty"]) for row in part} == pytest.approx(each)
 
 
 def tables(document, title):

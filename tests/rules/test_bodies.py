@@ -1,0 +1,382 @@
+"""The solid model of an opening: each body where the survey, the catalogue and the practice put it, by hand.
+
+The leaf is 914.4 x 2133.6 x 44.45, 10 above the floor; the lock's cylinder stands at x 69.85, y 1000; mm throughout.
+"""
+
+import doctest
+from dataclasses import replace
+from math import cos, radians, sin
+
+import pytest
+
+from hwsched.calc.opening.bore import Box, Rod
+from hwsched.rules import bodies as module
+from hwsched.rules.bodies import (
+    EXISTING,
+    NEW,
+    drill_angle_deg,
+    existing_bodies,
+    lasting_bodies,
+    new_bodies,
+    slot_of,
+    solid_of,
+)
+from hwsched.survey import ENTITIES
+from hwsched.values import Fit, LockPoint
+from tests.rules.scenario import INCH, catalogue, fit, fp, given, hole, item, leaf, lock, opening, place
+
+THICK = 44.45
+MIDDLE = THICK / 2
+NOTHING = Fit("to-measure")
+# An item 60 wide and 40 high with its middle at x 300, y 1200.
+AT = {"x": 300.0, "y": 1200.0, "w": 60.0, "h": 40.0}
+THROUGH = Box((270.0, 1180.0, -50.0), (330.0, 1220.0, THICK + 50.0))
+SLAB = Box((270.0, 1180.0, -50.0), (330.0, 1220.0, 0.0))
+IN_LEAF = {
+    "lite": [("glass", THROUGH)],
+    "louvre": [("glass", THROUGH)],
+    # Spindles from the face on which they stand to the middle: 3/4 in for a turn, 1 in for a lever (from memory).
+    "thumb-turn": [("spindle", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, MIDDLE), 0.75 * INCH))],
+    "lever": [("spindle", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, MIDDLE), INCH))],
+    # A viewer is as wide through the leaf as it is on the face where it is narrowest.
+    "viewer": [("spindle", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, THICK), 40.0))],
+    # 2 1/8 in across and 1 in from the edge, where nobody measured (encyclopedic page; from memory).
+    "deadbolt": [
+        ("bolt", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, THICK), 2.125 * INCH)),
+        ("bolt", Rod((0.0, 1200.0, MIDDLE), (300.0, 1200.0, MIDDLE), INCH)),
+    ],
+    # 3/4 in deep into the edge and 1 in wide (from memory; trade tip page), as high as it is.
+    "flush-bolt": [("bolt", Box((0.0, 1180.0, MIDDLE - INCH / 2), (0.75 * INCH, 1220.0, MIDDLE + INCH / 2)))],
+}
+# By their nature on the edge or on the frame.
+NOT_ON_A_FACE = {"hinge", "strike", "electric-strike", "electromagnetic-lock"}
+NO_SLAB = {"lite", "louvre", "lock"}
+KINDS = [choice.value for e in ENTITIES for a in e.attributes if (e.name, a.name) == ("existing_item", "kind")
+         for choice in a.choices]  # fmt: skip
+
+
+def of_item(bodies, name):
+    return [(body.kind, body.solid) for body in bodies if body.item == name and body.kind != "on-face"]
+
+
+def numbers(solid):
+    """All numbers of a box or rod."""
+    return [at for each in solid for at in (each if isinstance(each, tuple) else (each,))]
+
+
+def kinds(bodies, *wanted):
+    return [body for body in bodies if body.kind in wanted]
+
+
+def test_docs():
+    assert doctest.testmod(module).failed == 0
+
+
+def test_what_a_table_of_kinds_lists_is_known():
+    assert set(IN_LEAF) | NOT_ON_A_FACE <= set(KINDS)
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_an_item_of_each_kind(kind):
+    found = lasting_bodies(given(items=[item(kind, **AT)]))
+    bodies, wanted = of_item(found, kind), IN_LEAF.get(kind, [])
+    assert [name for name, _ in bodies] == [name for name, _ in wanted]
+    for (_, solid), (_, expected) in zip(bodies, wanted, strict=True):
+        assert type(solid) is type(expected)
+        assert numbers(solid) == pytest.approx(numbers(expected))
+    # On its face it stands as it was measured; a lite's frame is part of the body that goes through, and a lock's own
+    # trim is what its head stands on.
+    on = [(body.face, body.solid) for body in found if body.kind == "on-face" and body.item == kind]
+    assert on == ([] if kind in NO_SLAB else [("inside", SLAB)])
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_an_item_whose_face_nobody_told_stands_on_both_or_where_its_kind_does(kind):
+    found = lasting_bodies(given(items=[item(kind, **AT, face=None)]))
+    faces = [body.face for body in found if body.kind == "on-face"]
+    assert faces == ([] if kind in (NOT_ON_A_FACE | NO_SLAB) else ["inside", "key"])
+    for body in kinds(found, "spindle"):
+        assert (body.solid.start[2], body.solid.end[2]) == (0.0, THICK)
+
+
+@pytest.mark.parametrize("kind", sorted(IN_LEAF))
+def test_what_goes_or_has_no_place_gives_no_body(kind):
+    for change in ({"disposition": "remove"}, {"disposition": "move"}, {"x_mm": None}):
+        thing = replace(item(kind, **AT), **change)
+        assert of_item(lasting_bodies(given(items=[thing])), kind) == []
+
+
+def test_measured_bores_of_a_deadbolt_count_as_measured():
+    thing = item("deadbolt", **AT, cross_bore_mm=38.1, edge_bore_mm=22.225)
+    found = lasting_bodies(given(items=[thing]))
+    assert [body.solid.diameter_mm for body in kinds(found, "bolt")] == [38.1, 22.225]
+
+
+def test_a_lever_s_spindle_stands_on_the_lock_s_backset_where_its_handle_reaches_past_it():
+    # 130 wide from x 50 to 180: the middle of the handle is at 115, the spindle at 69.85.
+    (turned,) = kinds(lasting_bodies(given(items=[item("lever", 115.0, 914.0, 130.0, 60.0, face="both")])), "spindle")
+    assert turned.solid == Rod((69.85, 914.0, 0.0), (69.85, 914.0, THICK), INCH)
+    # On the key face it ends in the middle.
+    (turned,) = kinds(lasting_bodies(given(items=[item("lever", 300.0, 914.0, 130.0, 60.0, face="key")])), "spindle")
+    assert turned.solid == Rod((300.0, 914.0, MIDDLE), (300.0, 914.0, THICK), INCH)
+
+
+# --- the lock -----------------------------------------------------------------------------------------------------
+
+HOLE = 1.25 * INCH / 2  # half of the hole round a cylinder
+
+
+def the_case(**facts):
+    (found,) = kinds(existing_bodies(given(lk=lock(**facts)), NOTHING), "case")
+    return found
+
+
+def test_a_measured_case():
+    # 44.45 of 150 above the cylinder, 105 deep, 25.4 wide in the middle.
+    found = the_case()
+    assert found.solid == Box((0.0, 894.45, MIDDLE - 12.7), (105.0, 1044.45, MIDDLE + 12.7))
+    assert found.needs == ()
+    assert found.surely in (None, found.solid)
+    # 2 nearer to the key face.
+    assert the_case(case_offset_mm=2.0).solid.low[2] == pytest.approx(MIDDLE - 12.7 + 2.0)
+
+
+@pytest.mark.parametrize(
+    ("facts", "most", "least"),
+    [
+        # Without its width: as wide as the leaf, or half of the cylinder's hole.
+        (
+            {"case_width_mm": None},
+            ((0, 894.45, 0), (105, 1044.45, THICK)),
+            ((0, 894.45, MIDDLE - HOLE / 2), (105, 1044.45, MIDDLE + HOLE / 2)),
+        ),
+        (
+            {"case_depth_mm": None},
+            ((0, 894.45, 9.525), (69.85 + 200, 1044.45, 34.925)),
+            ((0, 894.45, 9.525), (69.85 + HOLE, 1044.45, 34.925)),
+        ),
+        # Without its height it may go down far, without its upper end both ways.
+        (
+            {"case_height_mm": None},
+            ((0, 1000 - 200, 9.525), (105, 1044.45, 34.925)),
+            ((0, 1000 - HOLE, 9.525), (105, 1044.45, 34.925)),
+        ),
+        (
+            {"case_above_mm": None},
+            ((0, 1000 - 200, 9.525), (105, 1000 + 200, 34.925)),
+            ((0, 1000 - HOLE, 9.525), (105, 1000 + HOLE, 34.925)),
+        ),
+    ],
+)
+def test_a_case_that_nobody_measured_is_as_large_as_it_can_be(facts, most, least):
+    """It may reach 200 from its cylinder (from memory), and is there at least round the cylinder."""
+    found = the_case(**facts)
+    assert found.needs == tuple(f"existing_item.{name}" for name in facts)
+    for box, (low, high) in ((found.solid, most), (found.surely, least)):
+        assert box.low == pytest.approx(low)
+        assert box.high == pytest.approx(high)
+
+
+def in_leaf(form, number, **facts):
+    found = existing_bodies(given(lk=lock(form, **facts)), fit(lock_number=number, role="lock"))
+    return [(body.name, body.solid) for body in kinds(found, "case", "bore")]
+
+
+def test_the_bores_of_other_forms_of_lock():
+    through = (69.85, 1000.0, 0.0), (69.85, 1000.0, THICK)
+    along = (0.0, 1000.0, MIDDLE), (69.85, 1000.0, MIDDLE)
+    # The new lock's bores count where they are larger than those that are there.
+    assert in_leaf("bored", "BORED", cross_bore_mm=38.1, edge_bore_mm=22.225) == [
+        ("the lock's cross bore", Rod(*through, 53.975)),
+        ("the lock's edge bore", Rod(*along, 25.4)),
+    ]
+    assert in_leaf("bored", "BORED", cross_bore_mm=60.0)[0][1] == Rod(*through, 60.0)
+    assert in_leaf("rim", "RIM") == [("the cylinder's hole", Rod(*through, 1.25 * INCH))]
+    assert in_leaf("cabinet", "CAB") == [("the cabinet lock's hole", Rod(*through, 19.05))]
+    # The reader is 32 deep and 28 across, from the key face.
+    assert in_leaf("reader", "READ") == [
+        ("the reader's hole", Rod((69.85, 1000.0, THICK - 32.0), (69.85, 1000.0, THICK), 28.0))
+    ]
+    assert in_leaf("gate", "GATE") == []
+
+
+def test_locks_at_other_points_of_the_leaf():
+    second = replace(
+        lock(kind="deadbolt", cylinder_height_mm=1200.0, case_height_mm=60.0, case_above_mm=30.0, case_depth_mm=90.0),
+        id="d",
+    )
+    held = replace(given(items=[second]), point=LockPoint("p1", "k", others=("d",)))
+    (other,) = kinds(existing_bodies(held, NOTHING), "other-lock")
+    assert numbers(other.solid) == pytest.approx([0.0, 1170.0, 9.525, 90.0, 1230.0, 34.925])
+    bores = replace(second, lock_form="bored", cross_bore_mm=38.1, edge_bore_mm=25.4)
+    bored = replace(held, items=(held.items[0], bores))
+    assert [body.solid.diameter_mm for body in kinds(existing_bodies(bored, NOTHING), "other-lock")] == [38.1, 25.4]
+
+
+@pytest.mark.parametrize("kind", ["lock", "deadbolt"])
+def test_a_lock_that_stays_is_in_the_way_too(kind):
+    """No lock point, since nobody converts it; its case stands in the leaf as that of any other."""
+    facts = {"cylinder_height_mm": 1200.0, "case_height_mm": 60.0, "case_above_mm": 30.0, "case_depth_mm": 90.0}
+    stays = replace(lock(kind=kind, disposition="keep", **facts), id="d")
+    (other,) = kinds(existing_bodies(given(items=[stays]), NOTHING), "other-lock")
+    assert numbers(other.solid) == pytest.approx([0.0, 1170.0, 9.525, 90.0, 1230.0, 34.925])
+    # Nobody measured its width: it may fill the leaf.
+    (other,) = kinds(existing_bodies(given(items=[replace(stays, case_width_mm=None)]), NOTHING), "other-lock")
+    assert (other.solid.low[2], other.solid.high[2], other.needs) == (0.0, THICK, ("existing_item.case_width_mm",))
+
+
+# --- the leaf's own limits and the frame's stop -------------------------------------------------------------------
+
+
+def test_beyond_the_leaf():
+    found = {body.name: body.solid for body in kinds(lasting_bodies(given()), "beyond-leaf", "beyond-stile")}
+    assert set(found) == {"the lock edge", "the hinge edge", "the leaf's lower edge", "the leaf's top"}
+    assert found["the lock edge"].high[0] == 0.0
+    assert found["the hinge edge"].low[0] == 914.4
+    assert (found["the leaf's lower edge"].high[1], found["the leaf's top"].low[1]) == (10.0, 10.0 + 2133.6)
+    narrow = given(lf=leaf(construction="narrow-stile", stile_mm=54.0))
+    assert kinds(lasting_bodies(narrow), "beyond-stile")[0].solid.low[0] == 54.0
+    # How far a flush leaf's stile reaches nobody has to know.
+    assert not kinds(lasting_bodies(given(lf=leaf(stile_mm=54.0))), "beyond-stile")
+
+
+def test_the_band_that_the_stop_hides():
+    # LH: the key face closes against the stop (SDI 111 chart), 15.875 along both edges and the top.
+    bands = kinds(lasting_bodies(given()), "stop")
+    assert [body.face for body in bands] == ["key"] * 3
+    assert {(body.solid.low[2], body.solid.high[2]) for body in bands} == {(THICK, THICK + 50.0)}
+    assert min(body.solid.high[0] for body in bands) == 15.875
+    assert [body.face for body in kinds(lasting_bodies(given(opening(hand="LHR"))), "stop")] == ["inside"] * 3
+
+
+def test_without_a_leaf_or_its_thickness_there_are_no_bodies():
+    for held in (given(leaves=()), given(lf=leaf(thickness_mm=None))):
+        assert existing_bodies(held, fit()) == ()
+        assert new_bodies(held, fit()) == ()
+
+
+# --- what comes in ------------------------------------------------------------------------------------------------
+
+
+def new(kind, held=None, **facts):
+    return kinds(new_bodies(held or given(), fit(**facts)), kind)
+
+
+def test_the_plate_and_its_screws():
+    (plate,) = new("plate")
+    assert plate.solid == Box((30.0, 1010.0, -50.0), (110.0, 1170.0, 0.0))
+    # 6 mm inside the corners (common practice), 3/8 in deep, #6: 0.138 in.
+    screws = new("screw")
+    assert {body.solid.start for body in screws} == {
+        (36.0, 1016.0, 0.0), (104.0, 1016.0, 0.0), (36.0, 1164.0, 0.0), (104.0, 1164.0, 0.0),
+    }  # fmt: skip
+    assert {(body.solid.end[2], body.solid.diameter_mm) for body in screws} == {(9.525, 3.505)}
+    # On the key face they go the other way.
+    key = new("screw", placement=place(face="key"))
+    assert {(body.solid.start[2], body.solid.end[2]) for body in key} == {(THICK, THICK - 9.525)}
+
+
+def test_screws_where_the_catalogue_puts_them():
+    own = given(cat=catalogue(UNIT={"screw_places": "40, 150; 15, 20.5", "screws": 2, "screw_seat_mm": 2.0}))
+    assert [body.solid.start[:2] for body in new("screw", own)] == [(70.0, 1160.0), (45.0, 1030.5)]
+    # What stays in the plate is not in the leaf.
+    assert {body.solid.end[2] for body in new("screw", own)} == {7.525}
+
+
+@pytest.mark.parametrize("form", ["through-bolt", "machine-screw"])
+def test_bolts_pass_the_leaf(form):
+    held = given(cat=catalogue(SCREW={"form": form, "length_mm": None}))
+    assert {body.solid.end[2] for body in new("screw", held)} == {THICK}
+
+
+def test_no_screws_where_they_are_not_known_or_none_are():
+    assert new("screw", given(cat=catalogue(SCREW={"length_mm": None}))) == []
+    assert new("screw", given(cat=catalogue(SCREW={"form": "adhesive"}))) == []
+    assert new("screw", placement=place(face="edge")) == []
+    assert new("screw", placement=None) == []
+
+
+def test_holes_by_what_they_are_for():
+    slanted = hole(9.525, "channel", y_mm=1063.5, up_deg=-80.0, from_depth_mm=9.525, depth_mm=20.0)
+    pocket = hole(0.0, "pocket", face="lock-edge", x_mm=22.225, y_mm=1238.125, depth_mm=44.45, width_mm=17.4625,
+                  height_mm=349.25)  # fmt: skip
+    edge = hole(25.4, "function", face="lock-edge", x_mm=22.225, y_mm=965.2, depth_mm=69.85)
+    template = hole(1.98, "fixing", by_template=True)
+    found = new_bodies(
+        given(), fit(holes=(hole(), slanted, hole(53.975, "function", depth_mm=None), pocket, edge, template))
+    )
+    square, channel = kinds(found, "lead-hole")
+    assert square.solid == Rod((69.85, 1030.0, 0.0), (69.85, 1030.0, 9.5), 12.7)
+    # 20 along an axis at 10 degrees to the face: down by 20 cos 10, in by 20 sin 10.
+    assert channel.solid.start == (69.85, 1063.5, 9.525)
+    assert channel.solid.end == pytest.approx((69.85, 1063.5 - 20 * cos(radians(10)), 9.525 + 20 * sin(radians(10))))
+    across, along = kinds(found, "new-bore")
+    assert across.solid == Rod((69.85, 1030.0, 0.0), (69.85, 1030.0, THICK), 53.975)
+    assert along.solid == Rod((0.0, 965.2, 22.225), (69.85, 965.2, 22.225), 25.4)
+    (cut,) = kinds(found, "pocket")
+    # 349.25 high about 1238.125, 17.4625 wide in the middle of the leaf.
+    assert cut.solid == Box((0.0, 1063.5, 22.225 - 8.73125), (44.45, 1412.75, 22.225 + 8.73125))
+    assert len(found) == 5 + 1 + 4  # and plate and screws; what stands where its part does is not counted twice
+    assert solid_of(template, THICK) is None
+
+
+def test_the_slot_of_a_tilted_bit_is_a_body_too():
+    # As wide as the hole of 12.7 and as deep, up to 81.445 above its centre.
+    hole_, slot = new("lead-hole", holes=(hole(slot_mm=81.445),))
+    assert hole_.solid == Rod((69.85, 1030.0, 0.0), (69.85, 1030.0, 9.5), 12.7)
+    assert numbers(slot.solid) == pytest.approx([63.5, 1023.65, 0.0, 76.2, 1111.445, 9.5])
+    # From the key face it goes the other way; what leans from the face on has none beside itself.
+    _, slot = new("lead-hole", holes=(hole(slot_mm=-81.445, face="key"),))
+    assert numbers(slot.solid) == pytest.approx([63.5, 948.555, THICK - 9.5, 76.2, 1036.35, THICK])
+    assert len(new("lead-hole", holes=(hole(9.525, up_deg=-45.0, slot_mm=6.735),))) == 1
+
+
+def test_holes_of_the_other_leaf_are_not_in_this_one():
+    assert new("lead-hole", holes=(hole(leaf="inactive"),)) == []
+
+
+def test_what_a_hole_takes_from_its_face():
+    plain = slot_of(hole())
+    assert (plain.x0, plain.y0, plain.x1, plain.y1) == pytest.approx((63.5, 1023.65, 76.2, 1036.35))
+    up, down = slot_of(hole(slot_mm=81.4)), slot_of(hole(slot_mm=-81.4))
+    assert (up.y0, up.y1) == pytest.approx((1023.65, 1111.4))
+    assert (down.y0, down.y1) == pytest.approx((948.6, 1036.35))
+    # Slanted from the face on: 3/8 in at 45 degrees is 4.7625 / sin 45 = 6.735 to each side.
+    slanted = slot_of(hole(9.525, up_deg=-45.0, slot_mm=6.735))
+    assert (slanted.x0, slanted.x1, slanted.y0, slanted.y1) == pytest.approx((63.115, 76.585, 1023.265, 1036.735))
+
+
+def test_heads_on_the_faces():
+    # Head 35 under a collar of 40: the wider one counts, on the key face alone.
+    held = given(cat=catalogue(CYL={"head_diameter_mm": 35.0}, COL={"outer_diameter_mm": 40.0}))
+    (head,) = new("head", held)
+    assert (head.name, head.face) == ("the cylinder's collar", "key")
+    assert head.solid == Rod((69.85, 1000.0, THICK), (69.85, 1000.0, THICK + 50.0), 40.0)
+    (head,) = new("head", given(cat=catalogue(CYL={"head_diameter_mm": 42.0}, COL={"outer_diameter_mm": 40.0})))
+    assert (head.name, head.solid.diameter_mm) == ("the cylinder's head", 42.0)
+    roses = kinds(new_bodies(given(lk=lock("bored")), fit(lock_number="BORED", role="lock")), "head")
+    assert [(body.face, body.solid.diameter_mm) for body in roses] == [("inside", 80.0), ("key", 80.0)]
+    (face,) = kinds(new_bodies(given(lk=lock("reader")), fit(lock_number="READ", role="reader")), "head")
+    assert numbers(face.solid) == pytest.approx([47.85, 978.0, THICK, 91.85, 1022.0, THICK + 50.0])
+    # No size in the catalogue, no body of a made-up size.
+    assert new("head") == []
+
+
+def test_the_angle_between_a_bore_and_its_face():
+    assert drill_angle_deg(hole()) == 90.0
+    assert drill_angle_deg(hole(up_deg=-80.0)) == 10.0
+    # 45 up and 15 aside: tan is sqrt(1 + 0.26795 squared) = 1.03528, 45.9926 from square.
+    assert drill_angle_deg(hole(up_deg=45.0, edge_deg=15.0)) == pytest.approx(90.0 - 45.9926, abs=1e-3)
+
+
+def test_every_body_is_of_a_known_kind_and_lies_in_its_reach():
+    held = given(
+        items=[item(kind, 300.0, 300.0 + 60 * i, 50.0, 40.0) for i, kind in enumerate(KINDS) if kind != "lock"],
+        cat=catalogue(COL={"outer_diameter_mm": 40.0}),
+    )
+    found = [*existing_bodies(held, fit()), *new_bodies(held, fit(fp("mounting", "PAD")))]
+    assert {body.kind for body in found} <= {*EXISTING, *NEW}
+    for body in found:
+        assert body.name.startswith(("the ", "a "))
+        for end in body.solid[:2]:
+            assert all(low <= at <= high for low, at, high in zip(body.reach.low, end, body.reach.high, strict=True))

@@ -15,6 +15,7 @@ from hwsched.catalogue.kind import PartKind
 ORDERED: Final[tuple[tuple[str, str], ...]] = (
     ("leaf_low_mm", "leaf_high_mm"),
     ("supply_low_v", "supply_high_v"),
+    ("pack_low_v", "pack_high_v"),
     ("window_x0_mm", "window_x1_mm"),
     ("window_y0_mm", "window_y1_mm"),
 )
@@ -22,6 +23,7 @@ ORDERED: Final[tuple[tuple[str, str], ...]] = (
 TOGETHER: Final[tuple[tuple[str, str], ...]] = (
     ("cell", "cells"),
     ("supply_low_v", "supply_high_v"),
+    ("cold_c", "cold_share"),
     ("window_x0_mm", "window_x1_mm"),
     ("window_y0_mm", "window_y1_mm"),
 )

@@ -23,6 +23,14 @@ CONSTRUCTIONS = (
     Choice("narrow-stile", "Narrow stile", ("narrow", "ns")),
     Choice("frameless", "Frameless glass", ("no stile",)),
 )
+CORES = (
+    Choice("solid", "Solid wood or particleboard", ("particleboard", "staved", "structural composite", "lumber")),
+    Choice("mineral", "Mineral, temperature rise", ("mineral", "temperature rise", "gypsum")),
+    Choice("honeycomb", "Honeycomb", ("kraft", "paper honeycomb")),
+    Choice("foam", "Foam", ("polystyrene", "polyurethane")),
+    Choice("steel-stiffened", "Steel-stiffened", ("steel ribs", "stiffened")),
+    Choice("empty", "Empty tube or frame", ("hollow", "tube")),
+)
 
 LEAF = Entity(
     "leaf",
@@ -95,6 +103,21 @@ LEAF = Entity(
             low=0,
             high=2500,
             note="From finished floor to the bottom of the leaf; for a gate or a cabinet too, however high it hangs.",
+        ),
+        Attribute(
+            "core",
+            "Leaf core",
+            "choice",
+            choices=CORES,
+            synonyms=("core", "door core", "core type"),
+            note="What stands between the faces: it decides whether a wire can be brought across inside the leaf.",
+        ),
+        Attribute(
+            "raceway",
+            "Way for a wire across the leaf",
+            "flag",
+            synonyms=("raceway", "wire way across the leaf", "prepared for power"),
+            note="Yes where the leaf has one from the hinge edge to the lock already, free for another wire.",
         ),
     ),
 )

@@ -50,6 +50,8 @@ class Leaf:
     construction: str | None = None
     stile_mm: float | None = None
     undercut_mm: float | None = None
+    core: str | None = None
+    raceway: bool | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,4 +84,9 @@ class Item:
     edge_bore_mm: float | None = None
     cam_form: str | None = None
     fail: str | None = None
+    rated_v: float | None = None
+    rated_a: float | None = None
+    current_form: str | None = None
+    conductors: int | None = None
+    loop_ohm: float | None = None
     item_notes: str | None = None

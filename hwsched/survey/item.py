@@ -299,7 +299,7 @@ ITEM = Entity(
             synonyms=("pair resistance", "loop resistance"),
             low=0,
             high=100,
-            note="Of a power transfer that stays: two of its conductors measured there and back, leads of the meter off.",
+            note="Of a power transfer that stays: two of its conductors, measured there and back.",
         ),
         Attribute("item_notes", "Item notes", synonyms=("item remarks",)),
     ),

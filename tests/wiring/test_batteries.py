@@ -62,7 +62,7 @@ def test_the_cold_takes_its_share():
     [
         ({"chemistry": "alkaline"}, -30.0, "part CELL.capacity_mah at -30 C"),
         ({"chemistry": "lithium-manganese-dioxide"}, -5.0, "part CELL.capacity_mah at -5 C"),
-        ({}, -5.0, "part CELL.chemistry"),
+        ({"chemistry": None}, -5.0, "part CELL.chemistry"),
     ],
 )
 def test_a_cold_for_which_nothing_is_known_is_not_taken_as_warmth(cells, celsius, need):

@@ -272,7 +272,8 @@ def _holes(situation: Situation, style: LengthStyle) -> list[Block]:
 def _across(hole: Hole, style: LengthStyle) -> str:
     """Say where a hole's centre is across its face; only on a face of the leaf that counts from the lock edge."""
     shown = words.length(hole.x_mm, style)
-    return shown + {"lock-edge": " from the inside face", "wall": " from the reader's centre"}.get(hole.face, "")
+    inside = " from the inside face"
+    return shown + {"lock-edge": inside, "hinge-edge": inside, "wall": " from the reader's centre"}.get(hole.face, "")
 
 
 def _from_cylinder(hole: Hole, style: LengthStyle) -> str:
@@ -282,7 +283,7 @@ def _from_cylinder(hole: Hole, style: LengthStyle) -> str:
     found = []
     if abs(up) > _SAME_PLACE_MM:
         found.append(f"{words.length(abs(up), style)} {'above' if up > 0 else 'below'}")
-    if hole.face == "lock-edge":
+    if hole.face in ("lock-edge", "hinge-edge"):
         return ", ".join(found) or "level with its centre"
     if abs(across) > _SAME_PLACE_MM:
         found.append(f"{words.length(abs(across), style)} {'toward hinge' if across > 0 else 'toward edge'}")

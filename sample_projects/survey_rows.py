@@ -6,7 +6,7 @@ HEADERS = (
     "Thickness (in)", "Material", "Construction", "Stile (in)", "Lock type", "Function", "B/S", "Cyl AFF", "Case height",
     "Case depth", "Case thickness", "Top of case above cylinder", "Trim outside", "Trim inside", "TT", "Cross bore",
     "Edge bore", "Cam", "Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Proud",
-    "Keep/replace", "Undercut", "Remarks",
+    "Keep/replace", "Undercut", "Core", "Remarks",
 )  # fmt: skip
 
 MILL, ANNEXE, STORE = "Mill House", "Glass Annexe", "Boat Store"
@@ -31,6 +31,9 @@ def write_survey(path, rng, workbook_class, font_class):
     count = 0
     for opening in openings(rng):
         count += 1
+        # Read off the building's own records, once a building; outside the surveyor wrote it door by door.
+        if opening[0].get("Lowest temperature") is None:
+            opening[0]["Lowest temperature"] = {MILL: 18, ANNEXE: 18, STORE: 10}[opening[0]["Bldg"]]
         for row in opening:
             sheet.append([row.get(header) for header in HEADERS])
     sheet.freeze_panes = "B5"
@@ -133,6 +136,7 @@ def mill(rng):
             if index == 15:
                 row["Ops/day"] = 600
                 row["Distance to supply"] = 18
+                row["Core"] = "honeycomb"
             if index == 16:
                 row.update(
                     {

@@ -17,7 +17,7 @@ from hwsched.fitting.candidate import (
     rank_of,
 )
 from hwsched.fitting.locks import chosen_by_hand, lock_slot, shape_of
-from hwsched.fitting.power import power_slot, undecided
+from hwsched.fitting.power import power_slot, short_lived, undecided
 from hwsched.fitting.sundries import lock_holes, with_sundries
 from hwsched.fitting.units import kept, unit_slot
 from hwsched.fitting.ways import ORDER
@@ -147,8 +147,10 @@ def _with_units(given: OpeningInput, lock: Judged, search: _Search) -> bool:
             # No way to feed it mends what the lock's own bores may not be.
             _stop(search, "unit", [late])
             continue
-        ways = power_slot(given, unit.fit)
+        power = power_slot(given, unit.fit)
+        ways = power.ways
         good = [way for way in ways if way.good]
+        search.needs.update(dict.fromkeys(power.needs, "power"))
         if not good and (unit.refusals or _supply_by_hand(given)):
             # What a person chose goes on though nothing feeds it well, so that the findings speak of the whole
             # opening.
@@ -213,7 +215,12 @@ def _settled(given: OpeningInput, search: _Search) -> Fit:
 
 
 def _ranked(given: OpeningInput, search: _Search) -> list[Fit]:
-    return sorted(search.complete, key=lambda each: (rank_of(given, each), _order(each), numbers_in(each)))
+    return sorted(search.complete, key=lambda each: _rank(given, each))
+
+
+def _rank(given: OpeningInput, found: Fit) -> tuple[object, ...]:
+    # One whose pack lasts too short passes only where a person accepts it: any that passes by itself goes before.
+    return short_lived(given, found), rank_of(given, found), _order(found), numbers_in(found)
 
 
 def _order(found: Fit) -> int:

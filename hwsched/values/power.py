@@ -176,7 +176,7 @@ class NodeResult:
 
     @property
     def lowest_v(self) -> float | None:
-        """Lowest voltage over the states; at the upper tolerance, with hardly anything drawn, it is never the lowest."""
+        """Lowest voltage over the states; at the upper tolerance, hardly anything drawn, it is never that."""
         return min((volts for state, volts in self.volts.items() if state != "highest-mains"), default=None)
 
     @property

@@ -251,7 +251,7 @@ def test_the_power_page_of_an_opening_on_a_circuit():
     assert list(volts.rows[0][:4]) == [
         round(node.volts[s], 2) for s in ("normal", "lowest-mains", "highest-mains", "peak")
     ]
-    assert volts.rows[0][3] == "........"
+    assert volts.rows[0][4] == "........"
     assert sum(isinstance(b, Drawings) for b in found) == 1
     assert "Never bring mains" in shown
 

@@ -232,6 +232,7 @@ def opening(**facts):
         "egress": "none",
         "accessible": False,
         "exposure": "interior",
+        "temperature_low_c": 20.0,
         "operations_per_day": 30.0,
         "frame_material": "hollow-metal",
         "frame_stop_mm": 15.875,

@@ -98,7 +98,7 @@ ROWS = [
     row("circuit-high-voltage", "passes", ONE),
     row("circuit-high-voltage", "speaks", ONE, parts(PSU={"output_v": 24.0}), says=1, severity="error",
         concerns=("a",), values={"allowed_v": 14.0, "arrives_v": 25.2}),
-    # At 5 % over: 13.33 V are 13.9965 V, 13.34 V are 14.007 V; what it draws at rest is not declared, so nothing is lost.
+    # At 5 % over: 13.33 V are 13.9965 V, 13.34 V are 14.007 V; at rest nothing surely drawn, nothing lost.
     row("circuit-high-voltage", "boundary", ONE, parts(PSU={"output_v": 13.33})),
     row("circuit-high-voltage", "boundary", ONE, parts(PSU={"output_v": 13.34}), says=1),
     # 0.4 A drawn at rest lose 0.1777 V over 10 m (22.21 ohm/km): 13.50 x 1.05 - 0.1777 = 13.997 V.

@@ -16,7 +16,7 @@ from hwsched.values import Fit, Item, Leaf, OpeningInput
 
 Kind = Literal["existing", "pulled", "bored", "surface"]
 
-THROUGH: Final = "raceway"
+THROUGH: Final[Literal["raceway"]] = "raceway"
 """Purpose of the hole by which the wire comes into the leaf, and role of what carries it over its face."""
 _FILL: Final = {1: 0.53, 2: 0.31}
 """Share of a raceway's section that so many cables may fill (NEC Chapter 9 Table 1, from memory, unverified)."""

@@ -38,7 +38,9 @@ class LeafRun:
     """From the frame over transfer and leaf to the unit's contact, and on to the strike in the frame."""
 
 
-def leaf_runs(connected: ConnectedOpening, warm_c: float, problems: list[Problem]) -> dict[str, LeafRun]:
+def leaf_runs(
+    connected: ConnectedOpening, warm_c: float, problems: list[Problem], unmeasured_ohm: float = ASSUMED_OHM
+) -> dict[str, LeafRun]:
     """Return what leads onto the leaves of an opening.
 
     Parameters
@@ -49,6 +51,8 @@ def leaf_runs(connected: ConnectedOpening, warm_c: float, problems: list[Problem
         Of the conductors [degC].
     problems : list of Problem
         Takes what is unknown of it.
+    unmeasured_ohm : float
+        Of a transfer that stays and that nobody has measured [ohm].
 
     Returns
     -------
@@ -61,7 +65,7 @@ def leaf_runs(connected: ConnectedOpening, warm_c: float, problems: list[Problem
         if at.fit is None or leaf in found:
             continue
         try:
-            run = _leaf_run(at, at.fit, leaf, warm_c, problems)
+            run = _leaf_run(at, at.fit, leaf, warm_c, problems, unmeasured_ohm)
         except InputError as error:
             opening = at.given.opening
             text = f"what leads onto the leaf of {opening.mark} cannot be reckoned: {error.field} {error.message}"
@@ -72,7 +76,9 @@ def leaf_runs(connected: ConnectedOpening, warm_c: float, problems: list[Problem
     return found
 
 
-def _leaf_run(at: PointFit, fit: Fit, leaf: str, warm_c: float, problems: list[Problem]) -> LeafRun | None:
+def _leaf_run(
+    at: PointFit, fit: Fit, leaf: str, warm_c: float, problems: list[Problem], unmeasured_ohm: float
+) -> LeafRun | None:
     given, opening = at.given, at.given.opening
     transfer, kept = in_role(given, fit, "power-transfer"), transfers_kept(given)
     wire = leaf_wire(given, fit)
@@ -102,7 +108,7 @@ def _leaf_run(at: PointFit, fit: Fit, leaf: str, warm_c: float, problems: list[P
     if not kept or wire is None or gauge is None or wire_m is None:
         return None
     stranding = wire.text_of(STRANDING) or "stranded"
-    over_ohm = kept_ohm(kept)
+    over_ohm = _kept_ohm(kept, unmeasured_ohm)
     return LeafRun(
         circuit_tree.Run(begin, end, wire_m, gauge, stranding, 1, over_ohm),
         "",
@@ -110,10 +116,10 @@ def _leaf_run(at: PointFit, fit: Fit, leaf: str, warm_c: float, problems: list[P
     )
 
 
-def kept_ohm(kept: Sequence[Item]) -> float:
-    """Return the resistance of a transfer that stays, there and back; assumed where nobody has measured it [ohm]."""
+def _kept_ohm(kept: Sequence[Item], unmeasured_ohm: float) -> float:
+    """Return the resistance of a transfer that stays, there and back [ohm]."""
     measured = [item.loop_ohm for item in kept if item.loop_ohm is not None]
-    return max(measured) if measured else ASSUMED_OHM
+    return max(measured) if measured else unmeasured_ohm
 
 
 def _ohm(wire: Part, length_m: float, warm_c: float) -> float:

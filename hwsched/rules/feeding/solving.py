@@ -27,7 +27,7 @@ from hwsched.calc.power.supply_practice import limiter_a, worst_inrush_a
 from hwsched.rules.feeding.connected_opening import ConnectedOpening
 from hwsched.rules.feeding.devices import amps, on_leaf, unsuited
 from hwsched.rules.feeding.leaf_nodes import leaf_node, leaf_words, opening_of, strike_node
-from hwsched.rules.feeding.leaf_runs import LeafRun, leaf_runs
+from hwsched.rules.feeding.leaf_runs import ASSUMED_OHM, LeafRun, leaf_runs
 from hwsched.values import Catalogue, Part
 from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Run, RunResult, Supply
 
@@ -46,6 +46,8 @@ class SolvingLimits:
     """Operations at one time."""
     limiter_margin: float
     """Fuse or limiter over the continuous current."""
+    unmeasured_ohm: float = ASSUMED_OHM
+    """There and back in a power transfer that stays, while nobody has measured it [ohm]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -204,7 +206,7 @@ def solved_circuit(
         own, missing = devices[opening]
         problems += missing
         # A door loop or transfer hinge is wire too, often thin, and every ampere of the leaf passes it.
-        onto = leaf_runs(connected[opening], warm, problems)
+        onto = leaf_runs(connected[opening], warm, problems, limits.unmeasured_ohm)
         units = {device.leaf for device in own if device.role == "unit"}
         switching = set()
         for device in own:

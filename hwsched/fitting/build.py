@@ -208,7 +208,7 @@ def _settled(given: OpeningInput, search: _Search) -> Fit:
     refused = [(slot, each) for slot, each in search.stopped if each.refusals]
     # By number where all else is equal, so that the same opening always names the same miss.
     _, nearest = min(
-        refused, key=lambda entry: (_FARTHEST[entry[0]], *entry[1].miss(), numbers_in(entry[1].fit)), default=("", None)
+        refused, key=lambda entry: (_FARTHEST[entry[0]], *_off(entry[1]), numbers_in(entry[1].fit)), default=("", None)
     )
     miss = _worst(nearest.refusals) if nearest is not None else None
     return Fit("does-not-fit", refused=every, nearest_miss=miss)
@@ -225,6 +225,11 @@ def _rank(given: OpeningInput, found: Fit) -> tuple[object, ...]:
 
 def _order(found: Fit) -> int:
     return ORDER.get(found.placement.pattern, 9) if found.placement is not None else 9
+
+
+def _off(found: Judged) -> tuple[bool, int, float]:
+    """Tell how far a candidate is from fitting: one that found its place is nearer than one refused for what it is."""
+    return found.fit.placement is None, *found.miss()
 
 
 def _worst(refusals: tuple[Refusal, ...]) -> Refusal:

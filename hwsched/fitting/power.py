@@ -47,12 +47,11 @@ from hwsched.fitting.candidate import (
     rank_of,
     with_parts,
 )
-from hwsched.rules import judge, limits_of, rule_named
+from hwsched.rules import across_leaf, judge, limits_of, rule_named
 from hwsched.rules.cold import cold_share_of
-from hwsched.rules.feeding import across
-from hwsched.rules.feeding.devices import switched
-from hwsched.rules.feeding.leaf_runs import cables, frame_wire_m
-from hwsched.rules.feeding.own_circuit import route_m
+from hwsched.rules.devices import switched
+from hwsched.rules.leaf_runs import cables, frame_wire_m
+from hwsched.rules.own_circuit import route_m
 from hwsched.rules.reading import carries_power, electric_release, in_role, leafless, shared_supply, unit_part
 from hwsched.rules.rule import OpeningRule
 from hwsched.values import BatteryLife, Fit, FitPart, OpeningInput, Part, Role
@@ -82,8 +81,12 @@ def power_slot(given: OpeningInput, base: Fit) -> PowerSlot:
     if unit is None:
         return PowerSlot(())
     base = with_parts(base, *_strikes(given))
-    found, needs = [], ()
+    found: list[Judged] = []
+    needs: tuple[str, ...] = ()
     for source in _sources(given):
+        if any(each.good and not short_lived(given, each.fit) for each in found):
+            # Sources come in the order of preference: what passes whole is not passed over for the next.
+            break
         role: Role = "battery" if source == "battery" else "supply"
         partials = _batteries(given, base, unit) if source == "battery" else _supplies(given, base, unit)
         best, lacking = _best(given, partials, unit, role)
@@ -302,7 +305,7 @@ def _with_wire(given: OpeningInput, fit: Fit, wire: Part | None, transfer: Part 
     if route is not None:
         rise = given.opening.rise_m
         terms.append((route, f"{given.opening.supply_distance_m:g} m one way" + (f", {rise:g} m rise" if rise else "")))
-    way = across.standing(given, fit) if across.needed(given, fit) else None
+    way = across_leaf.standing(given, fit) if across_leaf.needed(given, fit) else None
     if way is not None and way.wire_m is not None:
         count = cables(given, fit, wire)
         over = (transfer.number_of(LENGTH_MM) or 0.0) / 1000 if transfer is not None else 0.0

@@ -28,7 +28,7 @@ def length(given: OpeningInput, mm: float) -> str:
 
 
 def short_v(volts: float) -> str:
-    """Put volts that are lacking into a number that is never 0.
+    """Put volts, or ampere-hours, that are lacking into a number that is never 0.
 
     Examples
     --------

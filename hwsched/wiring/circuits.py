@@ -1,6 +1,6 @@
 """One circuit of those that are laid: solved, and what would cure its low voltages.
 
-The solving itself stands in `hwsched.rules.feeding.solving`, where the rules of openings ask it too.
+The solving itself stands in `hwsched.rules.circuit_solving`, where the rules of openings ask it too.
 """
 
 from collections.abc import Mapping, Sequence
@@ -8,8 +8,8 @@ from dataclasses import replace
 from typing import Final
 
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.feeding.connected_opening import ConnectedOpening
-from hwsched.rules.feeding.solving import CircuitSource, Devices, SolvingLimits, solved_circuit
+from hwsched.rules.circuit_solving import CircuitSource, Devices, SolvingLimits, solved_circuit
+from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.values import Catalogue, Part, Settings
 from hwsched.values.power import Circuit, CircuitResult, Run, Supply
 from hwsched.wiring.cures import cure_offers

@@ -14,8 +14,8 @@ from typing import Final
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power import circuit_cures, circuit_states, circuit_tree
 from hwsched.calc.power.circuit import Load
-from hwsched.rules.feeding.leaf_nodes import leaf_words, opening_of
-from hwsched.rules.feeding.solving import Solved
+from hwsched.rules.circuit_solving import Solved
+from hwsched.rules.leaf_nodes import leaf_words, opening_of
 from hwsched.values.power import CureOffer, NodeResult
 
 _TOUCH_V: Final = 1e-6

@@ -16,8 +16,8 @@ from hwsched.attributes.of_parts import (
     VOLTAGE_V,
 )
 from hwsched.calc.calculator import InputError
-from hwsched.rules.feeding.connected_opening import ConnectedOpening
-from hwsched.rules.feeding.devices import devices_at
+from hwsched.rules.connected_opening import ConnectedOpening
+from hwsched.rules.devices import devices_at
 from hwsched.rules.judging import judge_supply
 from hwsched.values import Catalogue, OpeningInput, Part, Settings
 from hwsched.values.power import (

@@ -9,7 +9,7 @@ holds 0.4 A.
 
 import pytest
 
-from hwsched.rules.feeding.devices import devices_of
+from hwsched.rules.devices import devices_of
 from hwsched.values import Settings
 from tests.rules.scenario import fit, fp, part
 from tests.wiring.power_rows import alone, circuit, connected, only, only_circuit, parts, run, said, supply, volts, work

@@ -34,8 +34,8 @@ from hwsched.operations.power.connecting import beyond
 from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.power.siting_reach import CandidatePlace, Demanded, held_a, place_of, reach_m, suits
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.feeding.devices import devices_at
-from hwsched.rules.feeding.leaf_runs import leaf_runs
+from hwsched.rules.devices import devices_at
+from hwsched.rules.leaf_runs import leaf_runs
 from hwsched.values import Catalogue, OpeningInput, Part, Settings, SupplyLink, exchange_of
 from hwsched.values.power import Circuit, PowerFacts, PowerResult, Run, Supply
 from hwsched.values.standing import WHY

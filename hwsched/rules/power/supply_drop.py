@@ -2,8 +2,8 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.feeding.leaf_runs import leaf_wire
-from hwsched.rules.feeding.own_circuit import OwnCircuit, own_circuit, route_m
+from hwsched.rules.leaf_runs import leaf_wire
+from hwsched.rules.own_circuit import OwnCircuit, own_circuit, route_m
 from hwsched.rules.reading import supply_part, transfers_kept, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import short_v, unknown

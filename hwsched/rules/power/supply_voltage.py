@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import CURRENT, OUTPUT_V, REGULATED, TOLERANCE_SHARE
-from hwsched.rules.feeding.devices import unsuited
-from hwsched.rules.feeding.own_circuit import devices_of_opening
+from hwsched.rules.devices import unsuited
+from hwsched.rules.own_circuit import devices_of_opening
 from hwsched.rules.reading import supply_part, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.rules.wording import unknown
+from hwsched.rules.wording import short_v, unknown
 from hwsched.values import Fit, OpeningInput, Part
 from hwsched.values.power import Device
 
@@ -73,7 +73,7 @@ def _of_device(
     if rises > high + 1e-9:
         return Verdict(
             f"The supply rises to {rises:g} V at its upper tolerance of {tolerance:.0%}; {who} takes {high:g} V at "
-            f"most, {rises - high:.2g} V too much.",
+            f"most, {short_v(rises - high)} V too much.",
             values={"supply_v": rises, "low_v": low, "high_v": high},
             about=supply.number,
         )

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.feeding.leaf_runs import ASSUMED_OHM
+from hwsched.rules.leaf_runs import ASSUMED_OHM
 from hwsched.rules.reading import in_role, leafless, transfers_kept, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput

@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import FIRE_LISTED, GLASS_MOUNT, INSIDE_MM, OUTSIDE_DIAMETER_MM
-from hwsched.rules.feeding import across
-from hwsched.rules.feeding.leaf_runs import cables, leaf_wire
+from hwsched.rules import across_leaf
+from hwsched.rules.leaf_runs import cables, leaf_wire
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import in_role, lock_leaf, rated, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
@@ -23,22 +23,22 @@ _AGAINST_PULL = {
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     unit, leaf = unit_part(given, fit), lock_leaf(given)
-    if not across.needed(given, fit) or unit is None:
+    if not across_leaf.needed(given, fit) or unit is None:
         return
     if leaf is None or leaf.width_mm is None:
         yield unknown(("leaf.width_mm",), unit.number)
         return
-    way = across.standing(given, fit)
+    way = across_leaf.standing(given, fit)
     if way is None:
         yield Verdict(
             "No way leads the supply's wire across the leaf, from the hinge edge to the unit at the lock edge.",
             about=unit.number,
         )
         return
-    hole = next((each for each in fit.holes if each.purpose == across.THROUGH), None)
+    hole = next((each for each in fit.holes if each.purpose == across_leaf.THROUGH), None)
     if hole is not None:
         yield from _inside(given, fit, leaf, hole, way.kind == "bored")
-    if in_role(given, fit, across.THROUGH) is not None:
+    if in_role(given, fit, across_leaf.THROUGH) is not None:
         yield from _over(given, fit, leaf)
 
 
@@ -59,9 +59,9 @@ def _inside(given: OpeningInput, fit: Fit, leaf: Leaf, hole: Hole, bored: bool) 
             about=hole.name,
         )
     yield from (_bored if bored else _pulled)(given, leaf, hole)
-    met = across.in_path(given, fit, leaf)
+    met = across_leaf.in_path(given, fit, leaf)
     if bored and met:
-        needs = across.unplaced(met)
+        needs = across_leaf.unplaced(met)
         if needs:
             yield unknown(needs, hole.name)
         else:
@@ -72,7 +72,7 @@ def _inside(given: OpeningInput, fit: Fit, leaf: Leaf, hole: Hole, bored: bool) 
         yield unknown((f"part {wire.number}.outside_diameter_mm",), wire.number)
     elif wire is not None and thick is not None:
         count = cables(given, fit, wire)
-        holds = across.holds_mm(hole.diameter_mm, count)
+        holds = across_leaf.holds_mm(hole.diameter_mm, count)
         if thick > holds + 1e-6:
             many = f"{count} cables" if count > 1 else "a cable"
             yield Verdict(
@@ -124,7 +124,7 @@ def _pulled(given: OpeningInput, leaf: Leaf, hole: Hole) -> Iterable[Verdict]:
 
 def _over(given: OpeningInput, fit: Fit, leaf: Leaf) -> Iterable[Verdict]:
     """Judge a way over the face of the leaf."""
-    raceway, wire, carries = in_role(given, fit, across.THROUGH), leaf_wire(given, fit), rated(given)
+    raceway, wire, carries = in_role(given, fit, across_leaf.THROUGH), leaf_wire(given, fit), rated(given)
     if raceway is None:
         return
     if carries is None:
@@ -155,7 +155,7 @@ def _over(given: OpeningInput, fit: Fit, leaf: Leaf) -> Iterable[Verdict]:
     at_mm = fit.placement.y_mm + fit.placement.height_mm / 2 if fit.placement is not None else None
     if at_mm is None:
         return
-    met, needs = across.on_face_in_path(given, fit, at_mm)
+    met, needs = across_leaf.on_face_in_path(given, fit, at_mm)
     if met:
         yield Verdict(f"On the inside face {met[0]} stands in its way to the hinge edge.", about=raceway.number)
     elif needs:

@@ -113,7 +113,8 @@ def on_face_in_path(given: OpeningInput, fit: Fit, at_mm: float) -> tuple[tuple[
     place = fit.placement
     begin = place.x_mm + place.width_mm if place is not None and place.face == "inside" else 0.0
     half = distance_mm("surface-raceway-half")
-    met, needs = [], []
+    met: list[str] = []
+    needs: list[str] = []
     for each in footprints(given, fit, "inside"):
         if each.rect is None:
             needs += each.needs

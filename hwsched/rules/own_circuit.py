@@ -5,10 +5,10 @@ Solved by what solves circuits that are laid. What is wrong with it is said by t
 
 from dataclasses import dataclass, replace
 
-from hwsched.rules.feeding.connected_opening import ConnectedOpening
-from hwsched.rules.feeding.devices import devices_at
-from hwsched.rules.feeding.leaf_runs import ASSUMED_OHM, leaf_wire
-from hwsched.rules.feeding.solving import SUPPLY, CircuitSource, SolvingLimits, solved_circuit
+from hwsched.rules.circuit_solving import SUPPLY, CircuitSource, SolvingLimits, solved_circuit
+from hwsched.rules.connected_opening import ConnectedOpening
+from hwsched.rules.devices import devices_at
+from hwsched.rules.leaf_runs import ASSUMED_OHM, leaf_wire
 from hwsched.rules.reading import at_point, on_supply, supply_part
 from hwsched.values import Fit, OpeningInput, PointFit
 from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Run, Supply

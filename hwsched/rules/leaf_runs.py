@@ -8,10 +8,10 @@ from hwsched.attributes.of_parts import CONDUCTORS, GAUGE, LENGTH_MM, STRANDING,
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power import circuit_tree
 from hwsched.calc.power.conductor import conductor, loop_ohm
-from hwsched.rules.feeding import across
-from hwsched.rules.feeding.connected_opening import ConnectedOpening
-from hwsched.rules.feeding.devices import switched
-from hwsched.rules.feeding.leaf_nodes import leaf_node, strike_node
+from hwsched.rules import across_leaf
+from hwsched.rules.connected_opening import ConnectedOpening
+from hwsched.rules.devices import switched
+from hwsched.rules.leaf_nodes import leaf_node, strike_node
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import beside_here, in_role, lock_item, lock_leaf, transfers_kept, unit_part
 from hwsched.values import Fit, Item, OpeningInput, Part, PointFit
@@ -82,7 +82,7 @@ def _leaf_run(
     given, opening = at.given, at.given.opening
     transfer, kept = in_role(given, fit, "power-transfer"), transfers_kept(given)
     wire = leaf_wire(given, fit)
-    way = across.standing(given, fit) if across.needed(given, fit) else None
+    way = across_leaf.standing(given, fit) if across_leaf.needed(given, fit) else None
     wire_m = way.wire_m if way is not None else None
     across_ohm = 0.0
     if wire_m is not None and wire is not None:

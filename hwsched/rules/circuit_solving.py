@@ -24,10 +24,10 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.power import circuit_states, circuit_tree
 from hwsched.calc.power.power_limits import class_2_limit
 from hwsched.calc.power.supply_practice import limiter_a, worst_inrush_a
-from hwsched.rules.feeding.connected_opening import ConnectedOpening
-from hwsched.rules.feeding.devices import amps, on_leaf, unsuited
-from hwsched.rules.feeding.leaf_nodes import leaf_node, leaf_words, opening_of, strike_node
-from hwsched.rules.feeding.leaf_runs import ASSUMED_OHM, LeafRun, leaf_runs
+from hwsched.rules.connected_opening import ConnectedOpening
+from hwsched.rules.devices import amps, on_leaf, unsuited
+from hwsched.rules.leaf_nodes import leaf_node, leaf_words, opening_of, strike_node
+from hwsched.rules.leaf_runs import ASSUMED_OHM, LeafRun, leaf_runs
 from hwsched.values import Catalogue, Part
 from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Run, RunResult, Supply
 
@@ -276,7 +276,7 @@ def solved_circuit(
     if limiter is None:
         limiter = _limiter(holding, rated, source.normal_v, limits.limiter_margin)
     facts = Solved([each.run for each in present], tree, solved, states, source, at_once, warm, names)
-    found = replace(
+    result = replace(
         bare,
         source_v={state.name: state.source_v for state in states},
         nodes=nodes,
@@ -289,7 +289,7 @@ def solved_circuit(
         limiter_a=limiter,
         problems=tuple(problems),
     )  # fmt: skip
-    return found, facts
+    return result, facts
 
 
 def _onto_leaves(onto: Mapping[str, LeafRun], switching: Collection[str]) -> "list[_RunWithConductor]":

@@ -20,7 +20,7 @@ from hwsched.attributes.of_parts import (
 )
 from hwsched.calc.power.supply_practice import mismatch, operating_window_v
 from hwsched.calc.power.suppression import suppressor_for
-from hwsched.rules.feeding.connected_opening import ConnectedOpening
+from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.reading import RELEASES, entry, part_fact, remains
 from hwsched.values import Fit, Item, OpeningInput, Part
 from hwsched.values.power import Device, Problem

@@ -39,7 +39,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         short = asked - life.days
         said = f"{short:.0f}" if short >= 1 else "less than one"
         yield Verdict(f"{lasts}; {asked:g} days are asked, short by {said}.", values=values, about="battery")
-    elif life.days < asked * (1 + limits["margin_share"]):
+    elif life.days < asked * (1 + limits["margin_share"]) - 1e-9:
         yield Verdict(
             f"{lasts}; that is less than {limits['margin_share']:.0%} over the {asked:g} days that are asked.",
             values=values,

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import OUTPUT_V, TOLERANCE_SHARE
 from hwsched.rules.leaf_runs import leaf_wire
 from hwsched.rules.own_circuit import OwnCircuit, own_circuit, route_m
 from hwsched.rules.reading import supply_part, transfers_kept, unit_part
@@ -21,13 +22,17 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if wire is None:
         yield Verdict("No wire of the catalogue carries the opening's current this far.", about="wire")
         return
+    facts = (OUTPUT_V, TOLERANCE_SHARE)
+    untold = tuple(f"part {supply.number}.{name}" for name in facts if supply.number_of(name) is None)
+    if untold:
+        yield unknown(untold, supply.number)
+        return
     solved = own_circuit(given, fit, limits["temperature_c"])
     if solved is None:
         return
     lacking = [problem for problem in solved.problems if problem.kind == "unknown"]
     for problem in lacking:
-        needs = problem.needs or (f"part {supply.number}.output_v",)
-        yield unknown(needs, problem.about or wire.number)
+        yield unknown(problem.needs, problem.about or wire.number)
     for problem in solved.problems:
         # Another voltage or kind of current than a load takes is said by the rule of the supply's voltage.
         if problem.kind == "unsound":

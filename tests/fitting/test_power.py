@@ -80,8 +80,8 @@ def test_a_cheap_transfer_of_thin_conductors_gives_way_where_they_lose_too_much(
 
 
 def test_the_cheaper_of_a_thicker_wire_and_a_better_transfer_is_taken():
-    # At 40 m over the thin loop 0.90 V and with 14 AWG 0.28 V are lost: that passes too, but 46 m of it cost 69 more than
-    # the other wire and loop do.
+    # At 40 m over the thin loop 0.90 V and with 14 AWG 0.28 V are lost: that passes too, but 46 m of it cost 69 more
+    # than the other wire and loop do.
     thin = part(
         "THIN",
         "power-transfer",

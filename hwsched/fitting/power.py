@@ -7,6 +7,7 @@ said by the rules of the slot.
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from heapq import heappop, heappush
 from math import inf
 from typing import Final
 
@@ -103,26 +104,14 @@ def short_lived(given: OpeningInput, fit: Fit) -> bool:
     return life is not None and life.days < limits_of(_BATTERY_LIFE, given.settings)["days"]
 
 
-def _best(
-    given: OpeningInput, partials: "Iterable[_Combination]", unit: Part, role: Role
-) -> tuple[Judged, tuple[str, ...]]:
+def _best(given: OpeningInput, partials: Iterable[Fit], unit: Part, role: Role) -> tuple[Judged, tuple[str, ...]]:
     """Return the first combination that passes, else what is nearest; and what is missing to know of a better one."""
     before: list[Judged] = []
-    dead: set[tuple[str, ...]] = set()
     for each in partials:
-        if each.dead_with in dead:
-            continue
-        found = judged(given, each.fit, "power", unit.number, role)
+        found = judged(given, each, "power", unit.number, role)
         if found.good:
             return found, missing_for_better(given, (found,), before)
         before.append(found)
-        refused = {refusal.rule for refusal in found.refusals}
-        if each.strongest is not None and _SUPPLY_DROP.id in refused:
-            # Where the wire that loses least leaves too little, any other leaves less.
-            best = judged(given, each.strongest, "power", unit.number, role)
-            if _SUPPLY_DROP.id in {refusal.rule for refusal in best.refusals}:
-                dead.add(each.dead_with)
-                before.append(best)
     lacking = [each for each in before if not each.refusals]
     if lacking:
         # What lacks least: asking for the facts of all would send the surveyor for what never comes into question.
@@ -133,17 +122,6 @@ def _best(
 def _short_of(found: Judged) -> tuple[int, float, float]:
     volts = [refusal.values.get("short_v", inf) for refusal in found.refusals]
     return *found.miss(), max(volts, default=inf)
-
-
-@dataclass(frozen=True, slots=True)
-class _Combination:
-    """One way to feed the unit, not judged yet."""
-
-    fit: Fit
-    strongest: Fit | None = None
-    """The same with the wire that loses least; None where that is this one."""
-    dead_with: tuple[str, ...] = ()
-    """What it shares with combinations that differ by their wire alone."""
 
 
 def undecided(given: OpeningInput) -> tuple[str, ...]:
@@ -179,21 +157,21 @@ def _sources(given: OpeningInput) -> tuple[str, ...]:
 # --- batteries ----------------------------------------------------------------------------------------------------
 
 
-def _batteries(given: OpeningInput, base: Fit, unit: Part) -> list[_Combination]:
+def _batteries(given: OpeningInput, base: Fit, unit: Part) -> list[Fit]:
     """Return the packs of every cell that may go into the unit, those that last long enough before the others."""
     cell, count = unit.text_of(CELL), unit.number_of(CELLS)
     bare = replace(base, power="battery", battery=None)
     stock = offered(given, "battery", "primary-battery")
     right = [part for part in stock if by_hand(given, "battery") or part.text_of(DESIGNATION) == cell]
     if not right or not cell or not count:
-        return [_Combination(with_parts(bare, *_coin(given, unit)))]
+        return [with_parts(bare, *_coin(given, unit))]
     found = []
     for part in right[:1] if by_hand(given, "battery") else right:
         held = fit_part(given, "battery", part, f"the unit takes {count:g} cells {cell} in series", count)
         fit = replace(with_parts(bare, held, *_coin(given, unit)), battery=_life(given, unit, part))
         found.append(fit)
     found.sort(key=lambda fit: (short_lived(given, fit), *rank_of(given, fit), numbers_in(fit)))
-    return [_Combination(fit) for fit in found]
+    return found
 
 
 def _coin(given: OpeningInput, unit: Part) -> list[FitPart]:
@@ -227,67 +205,107 @@ def _life(given: OpeningInput, unit: Part, cell: Part) -> BatteryLife | None:
 # --- supply -------------------------------------------------------------------------------------------------------
 
 
-def _supplies(given: OpeningInput, base: Fit, unit: Part) -> Iterator[_Combination]:
+def _supplies(given: OpeningInput, base: Fit, unit: Part) -> Iterator[Fit]:
     """Yield the combinations of supply, wire, transfer and way across the leaf, the best first."""
     connected = replace(base, power="supply", battery=None)
     if any(unit.number_of(name) is None for name in (SUPPLY_LOW_V, SUPPLY_HIGH_V, SUPPLY_A)):
-        yield _Combination(connected)
-        return
-    if given.supply_link is not None:
-        # Supply and run belong to the circuit: they are counted once for all that hang on it.
-        yield from _ordered(given, _with_leaf(given, connected, unit, None))
+        yield connected
         return
     shared = shared_supply(given)
-    if shared is not None and not by_hand(given, "supply"):
-        # The supply and the run of an earlier lock point of the opening carry this one too, where they can.
-        for each in _ordered(given, _with_leaf(given, connected, unit, None)):
-            if not any(judge(rule, given, each.fit, settings=given.settings) for rule in (_SUPPLY_SHARE, _SUPPLY_DROP)):
+    if given.supply_link is not None or (shared is not None and not by_hand(given, "supply")):
+        # Supply and run belong to the circuit, or to an earlier lock point: counted once for all that hang there.
+        for each in _ordered(given, _on_leaf(given, connected, unit, own=False)):
+            if given.supply_link is not None or not any(
+                judge(rule, given, each, settings=given.settings) for rule in (_SUPPLY_SHARE, _SUPPLY_DROP)
+            ):
                 yield each
+        if given.supply_link is not None:
+            return
     stock = offered(given, "supply", "power-supply")
     sources = _passing(given, connected, "supply", stock[:1] if by_hand(given, "supply") else stock, _OF_SUPPLY)
     if not sources:
-        yield from _ordered(given, _with_leaf(given, connected, unit, None))
+        yield from _ordered(given, _on_leaf(given, connected, unit, own=False))
         return
-    found = [each for source in sources for each in _with_leaf(given, connected, unit, source)]
-    yield from _ordered(given, found)
+    rests = _ordered(given, _on_leaf(given, connected, unit, own=True))
+    best = _losing_least(given, rests)
+    # A supply over whose best way too little arrives has no way at all: it is named as it falls short there.
+    near = {source.number: _from(given, connected, unit, source, best) for source in sources}
+    live = [source for source in sources if not _falls_short(given, near[source.number])]
+    yield from _merged(given, connected, unit, live, rests) if live else near.values()
 
 
-def _ordered(given: OpeningInput, found: Sequence[_Combination]) -> list[_Combination]:
-    def key(each: _Combination) -> tuple[object, ...]:
-        source = in_role(given, each.fit, "supply")
+def _from(given: OpeningInput, connected: Fit, unit: Part, source: Part, rest: Fit) -> Fit:
+    """Put a supply in front of what leads from it."""
+    held = len(connected.parts)
+    front = fit_part(given, "supply", source, _why(given, unit))
+    return replace(rest, parts=(*rest.parts[:held], front, *rest.parts[held:]))
+
+
+def _merged(
+    given: OpeningInput, connected: Fit, unit: Part, sources: Sequence[Part], rests: Sequence[Fit]
+) -> Iterator[Fit]:
+    """Yield supplies with what leads from them, the best combination first, each made when it is asked for.
+
+    What ranks a fit is a sum over its parts: with supplies and rests each in their own order the next best is beside
+    one that was taken.
+    """
+
+    def key(source: Part, fit: Fit) -> tuple[object, ...]:
         # With another source than Class 2 the wiring of the door is no longer that of a power-limited circuit.
-        return source is not None and not source.flag_of(CLASS_2), *rank_of(given, each.fit), numbers_in(each.fit)
+        return not source.flag_of(CLASS_2), *rank_of(given, fit), numbers_in(fit)
 
-    return sorted(found, key=key)
+    ranked = sorted(sources, key=lambda source: key(source, _from(given, connected, unit, source, rests[0])))
+
+    def at(i: int, j: int) -> tuple[tuple[object, ...], int, int, Fit]:
+        fit = _from(given, connected, unit, ranked[i], rests[j])
+        return key(ranked[i], fit), i, j, fit
+
+    waiting, seen = [at(0, 0)], {(0, 0)}
+    while waiting:
+        _, i, j, fit = heappop(waiting)
+        yield fit
+        for beside in ((i + 1, j), (i, j + 1)):
+            if beside not in seen and beside[0] < len(ranked) and beside[1] < len(rests):
+                seen.add(beside)
+                heappush(waiting, at(*beside))
 
 
-def _with_leaf(given: OpeningInput, connected: Fit, unit: Part, source: Part | None) -> list[_Combination]:
-    """Add to a supply every transfer, wire and way across the leaf that may go with it."""
-    transfers = _transfers(given, connected)
-    wires: list[Part | None] = [*_wires(given, connected, source)]
-    strongest = min((wire for wire in wires if wire is not None), key=_ohm_per_km, default=None)
-    found = []
-    for transfer in transfers:
-        parts = []
-        if source is not None:
-            parts.append(fit_part(given, "supply", source, _why(given, unit)))
+def _ordered(given: OpeningInput, found: Iterable[Fit]) -> list[Fit]:
+    return sorted(found, key=lambda fit: (*rank_of(given, fit), numbers_in(fit)))
+
+
+def _on_leaf(given: OpeningInput, connected: Fit, unit: Part, *, own: bool) -> Iterator[Fit]:
+    """Yield every transfer, wire and way across the leaf that may go together."""
+    coin = _coin(given, unit)
+    wires: list[Part | None] = [*_wires(given, connected, own=own)]
+    for transfer in _transfers(given, connected):
+        held = connected
         if transfer is not None:
-            parts.append(fit_part(given, "power-transfer", transfer, "carries the supply from the frame onto the leaf"))
-        held = with_parts(connected, *parts)
-        by_wire: dict[str, tuple[Fit, ...]] = {}
-        for wire in wires or [None]:
-            by_wire[wire.number if wire is not None else ""] = tuple(
-                _with_wire(given, way, wire, transfer, own=source is not None) for way in ways_across(given, held, wire)
+            held = with_parts(
+                held, fit_part(given, "power-transfer", transfer, "carries the supply from the frame onto the leaf")
             )
-        best = by_wire.get(strongest.number) if strongest is not None else None
-        for number, ways in by_wire.items():
-            for place, way in enumerate(ways):
-                whole = with_parts(way, *_coin(given, unit))
-                same = best is None or strongest is None or number == strongest.number or len(best) != len(ways)
-                strong = None if same or best is None else with_parts(best[place], *_coin(given, unit))
-                shared = (source.number if source else "", transfer.number if transfer else "", str(place))
-                found.append(_Combination(whole, strong, shared))
-    return found
+        for wire in wires or [None]:
+            for way in ways_across(given, held, wire):
+                yield with_parts(_with_wire(given, way, wire, transfer, own=own), *coin)
+
+
+def _losing_least(given: OpeningInput, rests: Sequence[Fit]) -> Fit:
+    """Return the way of the thickest wire, among these that over the least resistance onto the leaf."""
+
+    def lost(fit: Fit) -> tuple[float, float]:
+        wire, transfer = in_role(given, fit, "wire"), in_role(given, fit, "power-transfer")
+        way = across_leaf.standing(given, fit)
+        over = (transfer.number_of(LENGTH_MM) or 0.0) / 1000 * _ohm_per_km(transfer) if transfer is not None else 0.0
+        across = ((way.wire_m if way is not None else None) or 0.0) * (_ohm_per_km(wire) if wire is not None else 0.0)
+        return _ohm_per_km(wire) if wire is not None else inf, over + across
+
+    return min(rests, key=lost)
+
+
+def _falls_short(given: OpeningInput, fit: Fit) -> bool:
+    if _SUPPLY_DROP.id in given.settings.rules_off:
+        return False
+    return any(not verdict.needs for verdict in judge(_SUPPLY_DROP, given, fit, settings=given.settings))
 
 
 def _why(given: OpeningInput, unit: Part) -> str:
@@ -329,11 +347,9 @@ def _transfers(given: OpeningInput, connected: Fit) -> list[Part | None]:
     return [*_passing(given, connected, "power-transfer", stock, _OF_TRANSFER)] or [None]
 
 
-def _wires(given: OpeningInput, connected: Fit, source: Part | None) -> list[Part]:
+def _wires(given: OpeningInput, connected: Fit, *, own: bool) -> list[Part]:
     # Without a route no run is reckoned; a wire that only lies on the leaf is wanted where there is a leaf.
-    if source is not None and route_m(given) is None:
-        return []
-    if source is None and leafless(given):
+    if route_m(given) is None if own else leafless(given):
         return []
     return _passing(given, connected, "wire", offered(given, "wire", "wire"), _OF_WIRE)
 

@@ -41,11 +41,11 @@ class OwnCircuit:
 
 def points_of(given: OpeningInput, fit: Fit) -> tuple[PointFit, ...]:
     """Return the lock points of an opening that hang on the supply of this one, in the order of the opening."""
-    fed = on_supply(given, fit)
+    hanging = on_supply(given, fit)
     earlier = [
         PointFit(at_point(given, each), _counting(each.fit))
         for each in given.beside
-        if each.fit is not None and any(each.fit is other for other in fed)
+        if each.fit is not None and any(each.fit is other for other in hanging)
     ]
     return (*earlier, PointFit(given, _counting(fit)))
 

@@ -272,8 +272,12 @@ def _holes(situation: Situation, style: LengthStyle) -> list[Block]:
 def _across(hole: Hole, style: LengthStyle) -> str:
     """Say where a hole's centre is across its face; only on a face of the leaf that counts from the lock edge."""
     shown = words.length(hole.x_mm, style)
-    inside = " from the inside face"
-    return shown + {"lock-edge": inside, "hinge-edge": inside, "wall": " from the reader's centre"}.get(hole.face, "")
+    places = {
+        "lock-edge": " from the inside face",
+        "hinge-edge": " from the inside face",
+        "wall": " from the reader's centre",
+    }
+    return shown + places.get(hole.face, "")
 
 
 def _from_cylinder(hole: Hole, style: LengthStyle) -> str:

@@ -215,12 +215,14 @@ def _settled(given: OpeningInput, search: _Search) -> Fit:
 
 
 def _ranked(given: OpeningInput, search: _Search) -> list[Fit]:
-    return sorted(search.complete, key=lambda each: _rank(given, each))
+    # Where all packs last alike, or none is there, how long one has to last decides nothing and is not asked.
+    lives = {None if each.battery is None else each.battery.days for each in search.complete}
+    return sorted(search.complete, key=lambda each: _rank(given, each, by_life=len(lives) > 1))
 
 
-def _rank(given: OpeningInput, found: Fit) -> tuple[object, ...]:
+def _rank(given: OpeningInput, found: Fit, *, by_life: bool) -> tuple[object, ...]:
     # One whose pack lasts too short passes only where a person accepts it: any that passes by itself goes before.
-    return short_lived(given, found), rank_of(given, found), _order(found), numbers_in(found)
+    return by_life and short_lived(given, found), rank_of(given, found), _order(found), numbers_in(found)
 
 
 def _order(found: Fit) -> int:

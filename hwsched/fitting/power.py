@@ -85,8 +85,10 @@ def power_slot(given: OpeningInput, base: Fit) -> PowerSlot:
     found: list[Judged] = []
     needs: tuple[str, ...] = ()
     for source in _sources(given):
-        if any(each.good and not short_lived(given, each.fit) for each in found):
-            # Sources come in the order of preference: what passes whole is not passed over for the next.
+        # Sources come in the order of preference: what passes whole is not passed over for the next. Without a route no
+        # supply can pass, and then nothing hangs on how long a pack has to last.
+        good = [each for each in found if each.good]
+        if good and (not _reachable(given) or not all(short_lived(given, each.fit) for each in good)):
             break
         role: Role = "battery" if source == "battery" else "supply"
         partials = _batteries(given, base, unit) if source == "battery" else _supplies(given, base, unit)
@@ -94,8 +96,13 @@ def power_slot(given: OpeningInput, base: Fit) -> PowerSlot:
         found.append(best)
         needs = needs or (lacking if best.good and len(found) == 1 else ())
     # Stable: of two whose packs last long enough, or of which none has one that does, the preferred stays before.
-    found.sort(key=lambda each: (not each.good, short_lived(given, each.fit)))
+    if len(found) > 1:
+        found.sort(key=lambda each: (not each.good, short_lived(given, each.fit)))
     return PowerSlot(tuple(found), needs)
+
+
+def _reachable(given: OpeningInput) -> bool:
+    return given.supply_link is not None or route_m(given) is not None or shared_supply(given) is not None
 
 
 def short_lived(given: OpeningInput, fit: Fit) -> bool:
@@ -170,7 +177,8 @@ def _batteries(given: OpeningInput, base: Fit, unit: Part) -> list[Fit]:
         held = fit_part(given, "battery", part, f"the unit takes {count:g} cells {cell} in series", count)
         fit = replace(with_parts(bare, held, *_coin(given, unit)), battery=_life(given, unit, part))
         found.append(fit)
-    found.sort(key=lambda fit: (short_lived(given, fit), *rank_of(given, fit), numbers_in(fit)))
+    lasting = len(found) > 1
+    found.sort(key=lambda fit: (lasting and short_lived(given, fit), *rank_of(given, fit), numbers_in(fit)))
     return found
 
 

@@ -143,7 +143,7 @@ def stack_parts():
 
 def units():
     """Return control units, what covers them and what connects to them."""
-    battery = {"standing_ua": 45.0, "operation_ma": 120.0, "operation_s": 3.0, "pack_low_v": 5.4}
+    battery = {"standing_ua": 45.0, "operation_ma": 120.0, "operation_s": 3.0, "pack_low_v": 5.4, "pack_high_v": 12.0}
     supply_link = {
         "supply_low_v": 9.0,
         "supply_high_v": 14.0,
@@ -160,8 +160,8 @@ def units():
         part("ARC-UN", "surface-unit", "Control unit, narrow surface housing", 279, kit=[("ARC-HN", 1)], housing="narrow",
              plate_width_mm=40.0, plate_height_mm=232.0, depth_mm=30.0, window_x0_mm=10.0, window_y0_mm=12.0,
              window_x1_mm=30.0, window_y1_mm=60.0, connector_x_mm=20.0, connector_y_mm=80.0, mates_with="tern-4",
-             slack_mm=50.0, cell="AA-L", cells=6, coin_cell="C32", screw_size="#6", screws=4, exposure="interior",
-             temperature_low_c=-10.0, fire_listed=True, glass_mount=False, **battery, **supply_link),
+             slack_mm=50.0, cell="AA-F", cells=6, coin_cell="C32", screw_size="#6", screws=4, exposure="interior",
+             temperature_low_c=-30.0, fire_listed=True, glass_mount=False, **battery, **supply_link),
         part("ARC-UX", "surface-unit", "Control unit, sealed wide housing", 318, kit=[("ARC-HW", 1)], housing="wide",
              plate_width_mm=84.0, plate_height_mm=164.0, depth_mm=38.0, window_x0_mm=14.0, window_y0_mm=16.0,
              window_x1_mm=70.0, window_y1_mm=74.0, connector_x_mm=42.0, connector_y_mm=96.0, mates_with="tern-4",
@@ -173,8 +173,8 @@ def units():
              coin_cell="C32", screw_size="", screws=0, exposure="interior", temperature_low_c=0.0, fire_listed=False,
              glass_mount=True, **battery, **supply_link),
         part("ARC-UE", "edge-unit", "Control unit for the leaf's edge", 334, pocket_length_mm=349.25, pocket_depth_mm=44.45,
-             pocket_width_mm=17.4625, connector_y_mm=20.0, mates_with="tern-4", service_mm=30.0, cell="AA-L", cells=6,
-             coin_cell="C32", screw_size="#8", screws=2, temperature_low_c=-10.0, fire_listed=False, **battery, **supply_link),
+             pocket_width_mm=17.4625, connector_y_mm=20.0, mates_with="tern-4", service_mm=30.0, cell="AA-F", cells=6,
+             coin_cell="C32", screw_size="#8", screws=2, temperature_low_c=-30.0, fire_listed=False, **battery, **supply_link),
         part("ARC-XT150", "lead-extension", "Lead extension, 6 in", 11.5, length_mm=152.4, connector="tern-4", mates_with="tern-4"),
         part("ARC-XT300", "lead-extension", "Lead extension, 12 in", 13.0, length_mm=304.8, connector="tern-4", mates_with="tern-4"),
         part("ARC-GW", "mounting", "Gasket for the wide housing", 3.8, form="gasket", for_part="ARC-UX", plate_width_mm=84.0, plate_height_mm=164.0, thickness_mm=2.0),
@@ -188,7 +188,7 @@ def units():
 def power():
     """Return cells, supplies, wire and electric release."""
     return [
-        part("ROP-AAL", "primary-battery", "AA alkaline cell", 0.9, supplier=POWER, designation="AA-L", voltage_v=1.5, capacity_mah=2200.0, usable_share=0.8, self_discharge_share=0.03, chemistry="alkaline", end_v=0.9, temperature_low_c=-10.0),
+        part("ROP-AAL", "primary-battery", "AA alkaline cell", 0.9, supplier=POWER, designation="AA-L", voltage_v=1.5, capacity_mah=2200.0, usable_share=0.8, self_discharge_share=0.03, chemistry="alkaline", end_v=0.9, temperature_low_c=-20.0),
         part("ROP-AAF", "primary-battery", "AA lithium iron disulfide cell", 2.6, supplier=POWER, designation="AA-F", voltage_v=1.5, capacity_mah=3000.0, usable_share=0.85, self_discharge_share=0.015, chemistry="lithium-iron-disulfide", end_v=0.9, temperature_low_c=-35.0),
         part("ROP-C32", "coin-cell", "Coin backup cell, 20 mm", 1.2, supplier=POWER, designation="C32", voltage_v=3.0, capacity_mah=220.0),
         part("ROP-S12A", "power-supply", "Supply 12 V DC regulated, 2.5 A, Class 2", 84, supplier=POWER, output_v=12.0, output_a=2.5, tolerance_share=0.05, class_2=True, regulated=True, current="dc", terminal_plus="V+", terminal_minus="V-", standby_v=12.0, input="mains"),
@@ -202,9 +202,12 @@ def power():
         part("ROP-W18", "wire", "Wire 18 AWG, 2 conductors, stranded", 0.62, supplier=POWER, unit="M", gauge="18 AWG", conductors=2, stranding="stranded", jacket="CL2", outside_diameter_mm=5.2, reel_m=152.0),
         part("ROP-W16", "wire", "Wire 16 AWG, 2 conductors, stranded", 0.86, supplier=POWER, unit="M", gauge="16 AWG", conductors=2, stranding="stranded", jacket="CL2", outside_diameter_mm=6.1, reel_m=152.0),
         part("ROP-W18P", "wire", "Wire 18 AWG, 2 conductors, plenum", 1.05, supplier=POWER, unit="M", gauge="18 AWG", conductors=2, stranding="stranded", jacket="CL2P", outside_diameter_mm=4.9, reel_m=152.0),
+        part("ROP-W184", "wire", "Wire 18 AWG, 4 conductors, stranded", 1.18, supplier=POWER, unit="M", gauge="18 AWG", conductors=4, stranding="stranded", jacket="CL2", outside_diameter_mm=6.6, reel_m=152.0),
+        part("ROP-R10", "surface-raceway", "Surface raceway, aluminium, 10 mm", 6.4, supplier=POWER, unit="M", inside_mm=10.0, width_mm=16.0, glass_mount=False, fire_listed=False),
+        part("ROP-R10F", "surface-raceway", "Surface raceway, steel, 10 mm, listed", 14.5, supplier=POWER, unit="M", inside_mm=10.0, width_mm=18.0, glass_mount=False, fire_listed=True),
         part("ROP-K1", "electric-strike", "Electric strike 12 V DC, fail-secure", 155, supplier=POWER, supply_v=12.0, holding_a=0.35, inrush_a=1.0, fail="fail-secure", fire_listed=True, current="dc", terminal_plus="A", terminal_minus="B"),
-        part("ROP-K2", "electric-strike", "Electric strike 12 V DC, fail-safe", 149, supplier=POWER, supply_v=12.0, holding_a=0.35, inrush_a=0.5, fail="fail-safe", fire_listed=False),
-        part("ROP-E6", "electromagnetic-lock", "Electromagnetic lock 600 lbf, 12 V DC", 188, supplier=POWER, supply_v=12.0, holding_a=0.5, inrush_a=0.5, force_n=2669.0),
+        part("ROP-K2", "electric-strike", "Electric strike 12 V DC, fail-safe", 149, supplier=POWER, supply_v=12.0, holding_a=0.35, inrush_a=0.5, fail="fail-safe", fire_listed=False, current="dc"),
+        part("ROP-E6", "electromagnetic-lock", "Electromagnetic lock 600 lbf, 12 V DC", 188, supplier=POWER, supply_v=12.0, holding_a=0.5, inrush_a=0.5, current="dc", force_n=2669.0),
         part("ROP-X1", "electrified-lock", "Electrified mortise lock, fail-secure", 410, supplier=POWER, form="mortise", supply_v=12.0, holding_a=0.4, inrush_a=0.8, fail="fail-secure", fire_listed=True, current="dc", terminal_plus="A", terminal_minus="B"),
         part("ROP-X2", "electrified-lock", "Electrified exit device, fail-secure", 890, supplier=POWER, form="exit-device", supply_v=24.0, holding_a=0.4, inrush_a=1.6, fail="fail-secure", fire_listed=True, current="dc", terminal_plus="A", terminal_minus="B"),
     ]  # fmt: skip
@@ -261,6 +264,7 @@ def sundries():
         ("FEN-T764", "twist-drill", 2.778125, None, "Twist drill 7/64 in", 2.4),
         ("FEN-T116", "twist-drill", 1.5875, None, "Twist drill 1/16 in", 2.0),
         ("FEN-T38", "twist-drill", 9.525, None, "Twist drill 3/8 in, 12 in long", 11.0),
+        ("FEN-I38", "installer-bit", 9.525, None, "Installer bit 3/8 in, 54 in long", 34.0),
         ("FEN-T516", "twist-drill", 7.9375, None, "Twist drill 5/16 in", 5.0),
         ("FEN-P12", "spade-bit", 12.7, "wood", "Spade bit 1/2 in", 6.0),
         ("FEN-D34", "step-drill", 19.05, "aluminium", "Step drill to 3/4 in", 28.0),

@@ -6,7 +6,7 @@ HEADERS = (
     "Thickness (in)", "Material", "Construction", "Stile (in)", "Lock type", "Function", "B/S", "Cyl AFF", "Case height",
     "Case depth", "Case thickness", "Top of case above cylinder", "Trim outside", "Trim inside", "TT", "Cross bore",
     "Edge bore", "Cam", "Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Proud",
-    "Keep/replace", "Undercut", "Wall", "Direction of egress", "No exit, confirmed", "Re-entry", "Smoke seal", "Output to controller",
+    "Keep/replace", "Undercut", "Core", "Wall", "Direction of egress", "No exit, confirmed", "Re-entry", "Smoke seal", "Output to controller",
     "Who connects", "Fire recall", "Closes by itself", "Old holes", "Latch form", "Lite stops", "Bolt form",
     "Leaf that closes first", "Remarks",
 )  # fmt: skip
@@ -33,6 +33,9 @@ def write_survey(path, rng, workbook_class, font_class):
     count = 0
     for opening in openings(rng):
         count += 1
+        # Read off the building's own records, once a building; outside the surveyor wrote it door by door.
+        if opening[0].get("Lowest temperature") is None:
+            opening[0]["Lowest temperature"] = {MILL: 18, ANNEXE: 18, STORE: 10}[opening[0]["Bldg"]]
         for row in opening:
             sheet.append([row.get(header) for header in HEADERS])
     sheet.freeze_panes = "B5"
@@ -174,6 +177,7 @@ def mill(rng):
                 row["Distance to supply"] = 18
                 # The middle hinge, on whose place a transfer hinge would go.
                 extra.append(("hinge", "frame", "36", "42", "4 1/2", "4 1/2", "0", "keep"))
+                row["Core"] = "honeycomb"
             if index == 16:
                 row.update(
                     {

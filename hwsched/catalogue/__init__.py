@@ -27,6 +27,7 @@ from hwsched.catalogue.primary_battery import PRIMARY_BATTERY
 from hwsched.catalogue.coin_cell import COIN_CELL
 from hwsched.catalogue.power_transfer import POWER_TRANSFER
 from hwsched.catalogue.wire import WIRE
+from hwsched.catalogue.surface_raceway import SURFACE_RACEWAY
 from hwsched.catalogue.electric_strike import ELECTRIC_STRIKE
 from hwsched.catalogue.electromagnetic_lock import ELECTROMAGNETIC_LOCK
 from hwsched.catalogue.electrified_lock import ELECTRIFIED_LOCK

@@ -28,7 +28,7 @@ POWER_SUPPLY = PartKind(
             "Output",
             "choice",
             choices=(Choice("dc", "DC"), Choice("ac", "AC")),
-            note="Empty: reckoned as DC.",
+            note="Empty: unknown, and nothing is fed from it.",
         ),
         Attribute(
             "limiting",

@@ -15,6 +15,7 @@ TOOL = PartKind(
             choices=(
                 Choice("drilling-jig", "Drilling jig"),
                 Choice("twist-drill", "Twist drill"),
+                Choice("installer-bit", "Installer bit, long"),
                 Choice("spade-bit", "Spade bit"),
                 Choice("hole-saw", "Hole saw"),
                 Choice("step-drill", "Step drill"),

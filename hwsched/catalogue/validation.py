@@ -17,6 +17,7 @@ ORDERED: Final[tuple[tuple[str, str], ...]] = (
     ("grip_low_mm", "grip_mm"),
     ("leaf_low_mm", "leaf_high_mm"),
     ("supply_low_v", "supply_high_v"),
+    ("pack_low_v", "pack_high_v"),
     ("window_x0_mm", "window_x1_mm"),
     ("window_y0_mm", "window_y1_mm"),
 )
@@ -24,6 +25,7 @@ ORDERED: Final[tuple[tuple[str, str], ...]] = (
 TOGETHER: Final[tuple[tuple[str, str], ...]] = (
     ("cell", "cells"),
     ("supply_low_v", "supply_high_v"),
+    ("cold_c", "cold_share"),
     ("window_x0_mm", "window_x1_mm"),
     ("window_y0_mm", "window_y1_mm"),
 )

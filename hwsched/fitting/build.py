@@ -18,7 +18,7 @@ from hwsched.fitting.candidate import (
     rank_of,
 )
 from hwsched.fitting.locks import LockSlot, chosen_by_hand, lock_slot, shape_of
-from hwsched.fitting.power import power_slot, undecided
+from hwsched.fitting.power import power_slot, short_lived, undecided
 from hwsched.fitting.slot_memory import SlotMemory
 from hwsched.fitting.sundries import lock_holes, with_sundries
 from hwsched.fitting.units import UnitSlot, kept, unit_slot
@@ -198,8 +198,10 @@ def _with_units(given: OpeningInput, lock: Judged, slot: UnitSlot, search: _Sear
             # No way to feed it mends what the lock's own bores and bolts may not be.
             _stop(search, "unit", [late])
             continue
-        ways = power_slot(given, unit.fit)
+        power = power_slot(given, unit.fit)
+        ways = power.ways
         good = [way for way in ways if way.good]
+        search.needs.update(dict.fromkeys(power.needs, "power"))
         if not good and (unit.refusals or _supply_by_hand(given)):
             # What a person chose goes on though nothing feeds it well, so that the findings speak of the whole
             # opening.
@@ -262,26 +264,30 @@ def _settled(given: OpeningInput, search: _Search) -> Fit:
     refused = [(slot, each) for slot, each in search.stopped if each.refusals]
     # By number where all else is equal, so that the same opening always names the same miss.
     _, nearest = min(
-        refused,
-        # What was refused before it had a place says less of the opening than what was refused there.
-        key=lambda entry: (
-            _FARTHEST[entry[0]],
-            entry[1].fit.placement is None,
-            *entry[1].miss(),
-            numbers_in(entry[1].fit),
-        ),
-        default=("", None),
+        refused, key=lambda entry: (_FARTHEST[entry[0]], *_off(entry[1]), numbers_in(entry[1].fit)), default=("", None)
     )
     miss = _worst(nearest.refusals) if nearest is not None else None
     return Fit("does-not-fit", refused=every, nearest_miss=miss)
 
 
 def _ranked(given: OpeningInput, search: _Search) -> list[Fit]:
-    return sorted(search.complete, key=lambda each: (rank_of(given, each), _order(each), numbers_in(each)))
+    # Where all packs last alike, or none is there, how long one has to last decides nothing and is not asked.
+    lives = {None if each.battery is None else each.battery.days for each in search.complete}
+    return sorted(search.complete, key=lambda each: _rank(given, each, by_life=len(lives) > 1))
+
+
+def _rank(given: OpeningInput, found: Fit, *, by_life: bool) -> tuple[object, ...]:
+    # One whose pack lasts too short passes only where a person accepts it: any that passes by itself goes before.
+    return by_life and short_lived(given, found), rank_of(given, found), _order(found), numbers_in(found)
 
 
 def _order(found: Fit) -> int:
     return ORDER.get(found.placement.pattern, 9) if found.placement is not None else 9
+
+
+def _off(found: Judged) -> tuple[bool, int, float]:
+    """Tell how far a candidate is from fitting: one that found its place is nearer than one refused for what it is."""
+    return found.fit.placement is None, *found.miss()
 
 
 def _worst(refusals: tuple[Refusal, ...]) -> Refusal:

@@ -1,59 +1,134 @@
-"""The power slot: batteries in the unit or a low-voltage supply elsewhere."""
+"""The power slot: batteries in the unit or a low-voltage supply elsewhere, every combination that there is.
 
-from dataclasses import replace
+Order among what passes: as wished, else by how busy the opening is; a pack that lasts as long as is asked before one
+that does not; a Class 2 source before others; then as the project prefers (price, holes, stock). Whether one passes is
+said by the rules of the slot.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from heapq import heappop, heappush
+from math import inf
 from typing import Final
 
 from hwsched.attributes.of_parts import (
     CAPACITY_MAH,
     CELL,
     CELLS,
-    CHEMISTRY,
     CLASS_2,
     COIN_CELL,
     DESIGNATION,
-    FIRE_LISTED,
     GAUGE,
+    LENGTH_MM,
     OPERATION_MA,
     OPERATION_S,
-    OUTPUT_A,
-    OUTPUT_V,
-    REGULATED,
     SELF_DISCHARGE_SHARE,
     STANDING_UA,
     STRANDING,
     SUPPLY_A,
     SUPPLY_HIGH_V,
     SUPPLY_LOW_V,
-    TOLERANCE_SHARE,
     USABLE_SHARE,
 )
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power.battery import Battery, Drain, life_by_weekday
-from hwsched.calc.power.cells import cold_share
-from hwsched.calc.power.conductor import conductor, drop_v
+from hwsched.calc.power.conductor import conductor
 from hwsched.calc.power.supply_practice import wire_waste
-from hwsched.fitting.candidate import Judged, by_hand, cheapest, chosen_by, fit_part, judged, offered, with_parts, worth
-from hwsched.rules import judge, limits_of, rule_named
-from hwsched.rules.reading import carries_power, electric_release, in_role, leafless, rated, shared_supply, unit_part
+from hwsched.fitting.across import ways_across
+from hwsched.fitting.candidate import (
+    Judged,
+    by_hand,
+    cheapest,
+    chosen_by,
+    fit_part,
+    judged,
+    missing_for_better,
+    numbers_in,
+    offered,
+    rank_of,
+    with_parts,
+)
+from hwsched.rules import across_leaf, judge, limits_of, rule_named
+from hwsched.rules.cold import cold_share_of
+from hwsched.rules.devices import switched
+from hwsched.rules.leaf_runs import cables, frame_wire_m
+from hwsched.rules.own_circuit import route_m
+from hwsched.rules.reading import carries_power, electric_release, in_role, leafless, shared_supply, unit_part
+from hwsched.rules.rule import OpeningRule
 from hwsched.values import BatteryLife, Fit, FitPart, OpeningInput, Part, Role
 
 _BUSY_ON_SUPPLY: Final = rule_named("busy-on-supply")
+_BATTERY_LIFE: Final = rule_named("battery-life")
 _SUPPLY_DROP: Final = rule_named("supply-drop")
 _SUPPLY_SHARE: Final = rule_named("supply-share")
+_OF_SUPPLY: Final = (rule_named("supply-voltage"), _SUPPLY_SHARE)
+_OF_WIRE: Final = (rule_named("wire-conductors"),)
+_OF_TRANSFER: Final = (rule_named("power-crosses-hinge"), rule_named("rated-power-listed"))
 
 
-def power_slot(given: OpeningInput, base: Fit) -> tuple[Judged, ...]:
-    """Judge the ways to feed the unit, the preferred one first: as wished, else by how busy the opening is."""
+@dataclass(frozen=True, slots=True)
+class PowerSlot:
+    """The ways to feed a unit."""
+
+    ways: tuple[Judged, ...]
+    """One a source, the best that passes before the others; of a source that nothing passes its nearest miss."""
+    needs: tuple[str, ...] = ()
+    """Facts of the survey without which a better way than the one that passes can be neither taken nor refused."""
+
+
+def power_slot(given: OpeningInput, base: Fit) -> PowerSlot:
+    """Judge the ways to feed the unit, the best first."""
     unit = unit_part(given, base)
     if unit is None:
-        return ()
+        return PowerSlot(())
     base = with_parts(base, *_strikes(given))
-    found = []
+    found: list[Judged] = []
+    needs: tuple[str, ...] = ()
     for source in _sources(given):
-        partial = _battery(given, base, unit) if source == "battery" else _supply(given, base, unit)
+        # Sources come in the order of preference: what passes whole is not passed over for the next. Without a route no
+        # supply can pass, and then nothing hangs on how long a pack has to last.
+        good = [each for each in found if each.good]
+        if good and (not _reachable(given) or not all(short_lived(given, each.fit) for each in good)):
+            break
         role: Role = "battery" if source == "battery" else "supply"
-        found.append(judged(given, partial, "power", unit.number, role))
-    return tuple(found)
+        partials = _batteries(given, base, unit) if source == "battery" else _supplies(given, base, unit)
+        best, lacking = _best(given, partials, unit, role)
+        found.append(best)
+        needs = needs or (lacking if best.good and len(found) == 1 else ())
+    # Stable: of two whose packs last long enough, or of which none has one that does, the preferred stays before.
+    if len(found) > 1:
+        found.sort(key=lambda each: (not each.good, short_lived(given, each.fit)))
+    return PowerSlot(tuple(found), needs)
+
+
+def _reachable(given: OpeningInput) -> bool:
+    return given.supply_link is not None or route_m(given) is not None or shared_supply(given) is not None
+
+
+def short_lived(given: OpeningInput, fit: Fit) -> bool:
+    """Tell whether the pack of a fit lasts less than the project asks: a person would have to accept that."""
+    life = fit.battery
+    return life is not None and life.days < limits_of(_BATTERY_LIFE, given.settings)["days"]
+
+
+def _best(given: OpeningInput, partials: Iterable[Fit], unit: Part, role: Role) -> tuple[Judged, tuple[str, ...]]:
+    """Return the first combination that passes, else what is nearest; and what is missing to know of a better one."""
+    before: list[Judged] = []
+    for each in partials:
+        found = judged(given, each, "power", unit.number, role)
+        if found.good:
+            return found, missing_for_better(given, (found,), before)
+        before.append(found)
+    lacking = [each for each in before if not each.refusals]
+    if lacking:
+        # What lacks least: asking for the facts of all would send the surveyor for what never comes into question.
+        return min(lacking, key=lambda each: (len(each.needs), each.needs)), ()
+    return min(before, key=_short_of), ()
+
+
+def _short_of(found: Judged) -> tuple[int, float, float]:
+    volts = [refusal.values.get("short_v", inf) for refusal in found.refusals]
+    return *found.miss(), max(volts, default=inf)
 
 
 def undecided(given: OpeningInput) -> tuple[str, ...]:
@@ -89,19 +164,22 @@ def _sources(given: OpeningInput) -> tuple[str, ...]:
 # --- batteries ----------------------------------------------------------------------------------------------------
 
 
-def _battery(given: OpeningInput, base: Fit, unit: Part) -> Fit:
+def _batteries(given: OpeningInput, base: Fit, unit: Part) -> list[Fit]:
+    """Return the packs of every cell that may go into the unit, those that last long enough before the others."""
     cell, count = unit.text_of(CELL), unit.number_of(CELLS)
-    parts: list[FitPart] = []
-    pack: BatteryLife | None = None
+    bare = replace(base, power="battery", battery=None)
     stock = offered(given, "battery", "primary-battery")
-    stocked = cheapest(
-        given, [part for part in stock if by_hand(given, "battery") or part.text_of(DESIGNATION) == cell]
-    )
-    if stocked is not None and cell and count:
-        parts.append(fit_part(given, "battery", stocked, f"the unit takes {count:g} cells {cell} in series", count))
-        pack = _life(given, unit, stocked)
-    parts += _coin(given, unit)
-    return replace(with_parts(base, *parts), power="battery", battery=pack)
+    right = [part for part in stock if by_hand(given, "battery") or part.text_of(DESIGNATION) == cell]
+    if not right or not cell or not count:
+        return [with_parts(bare, *_coin(given, unit))]
+    found = []
+    for part in right[:1] if by_hand(given, "battery") else right:
+        held = fit_part(given, "battery", part, f"the unit takes {count:g} cells {cell} in series", count)
+        fit = replace(with_parts(bare, held, *_coin(given, unit)), battery=_life(given, unit, part))
+        found.append(fit)
+    lasting = len(found) > 1
+    found.sort(key=lambda fit: (lasting and short_lived(given, fit), *rank_of(given, fit), numbers_in(fit)))
+    return found
 
 
 def _coin(given: OpeningInput, unit: Part) -> list[FitPart]:
@@ -119,7 +197,7 @@ def _life(given: OpeningInput, unit: Part, cell: Part) -> BatteryLife | None:
     if standing is None or drawn is None or seconds is None:
         return None
     # At the lowest temperature of the place, not at its mean: the battery has to open the door on the coldest day.
-    cold = cold_share(cell.text_of(CHEMISTRY), given.opening.temperature_low_c)
+    cold = cold_share_of(cell, given.opening.temperature_low_c)
     if cold is None:
         return None
     off = given.opening.operations_day_off
@@ -135,61 +213,181 @@ def _life(given: OpeningInput, unit: Part, cell: Part) -> BatteryLife | None:
 # --- supply -------------------------------------------------------------------------------------------------------
 
 
-def _supply(given: OpeningInput, base: Fit, unit: Part) -> Fit:
-    low, high, draws = (unit.number_of(name) for name in (SUPPLY_LOW_V, SUPPLY_HIGH_V, SUPPLY_A))
+def _supplies(given: OpeningInput, base: Fit, unit: Part) -> Iterator[Fit]:
+    """Yield the combinations of supply, wire, transfer and way across the leaf, the best first."""
     connected = replace(base, power="supply", battery=None)
-    if low is None or high is None or draws is None:
-        return connected
-    if given.supply_link is not None:
-        # Supply and wire belong to the circuit: they are counted once for all that hang on it.
-        return with_parts(connected, *_onto_leaf(given), *_coin(given, unit))
-    if not by_hand(given, "supply") and _shares(given, connected, low, high):
-        # The supply and the wire of an earlier lock point of the opening carry this one too.
-        return with_parts(connected, *_onto_leaf(given), *_coin(given, unit))
-    share = limits_of(_SUPPLY_SHARE, given.settings)["share"]
-    # The trade loads a supply to 75 to 80 % of its rating; a supply just large enough would be too small.
-    source = _smallest(given, low, high, draws / share)
-    if source is None:
-        return connected
-    why = f"the unit takes {low:g} to {high:g} V and {draws:g} A; {share:.0%} of the rating is used"
-    parts = [fit_part(given, "supply", source, why), *_onto_leaf(given)]
-    run, volts = given.opening.supply_distance_m, source.number_of(OUTPUT_V)
-    tolerance = source.number_of(TOLERANCE_SHARE)
-    if run is not None and volts is not None and tolerance is not None:
-        # At its low tolerance: the drop that is allowed there is the least.
-        least = volts * (1 - tolerance)
-        wire = _wire(given, draws, run, least - low)
-        if wire is not None:
-            waste = wire_waste()
-            why = f"{run:g} m one way and {waste - 1:.0%} allowance; keeps {low:g} V at the unit"
-            # Two decimals, since a product of floats would show as 12.600000000000001 m on the order.
-            parts.append(fit_part(given, "wire", wire, why, round(run * waste, 2)))
-    parts += _coin(given, unit)
-    return with_parts(connected, *parts)
-
-
-def _shares(given: OpeningInput, connected: Fit, low: float, high: float) -> bool:
-    """Tell whether the supply of an earlier lock point suits and carries this one as well, its wire included."""
+    if any(unit.number_of(name) is None for name in (SUPPLY_LOW_V, SUPPLY_HIGH_V, SUPPLY_A)):
+        yield connected
+        return
     shared = shared_supply(given)
-    supply = in_role(given, shared, "supply") if shared is not None else None
-    volts = supply.number_of(OUTPUT_V) if supply is not None else None
-    if volts is None or not low <= volts <= high:
-        return False
-    return not any(judge(rule, given, connected, settings=given.settings) for rule in (_SUPPLY_SHARE, _SUPPLY_DROP))
-
-
-def _smallest(given: OpeningInput, low: float, high: float, needed_a: float) -> Part | None:
-    """Return the cheapest supply that serves; the one chosen by hand as it is; failing that the strongest that is."""
+    if given.supply_link is not None or (shared is not None and not by_hand(given, "supply")):
+        # Supply and run belong to the circuit, or to an earlier lock point: counted once for all that hang there.
+        for each in _ordered(given, _on_leaf(given, connected, unit, own=False)):
+            if given.supply_link is not None or not any(
+                judge(rule, given, each, settings=given.settings) for rule in (_SUPPLY_SHARE, _SUPPLY_DROP)
+            ):
+                yield each
+        if given.supply_link is not None:
+            return
     stock = offered(given, "supply", "power-supply")
-    if by_hand(given, "supply"):
-        return stock[0] if stock else None
-    right = [part for part in stock if low <= (part.number_of(OUTPUT_V) or -1.0) <= high and part.flag_of(REGULATED)]
-    serving = [part for part in right if (part.number_of(OUTPUT_A) or 0.0) >= needed_a - 1e-9]
-    if serving:
-        # Class 2 goes before the price: with another source the wiring of the door is no longer that of a
-        # power-limited circuit.
-        return min(serving, key=lambda part: (not part.flag_of(CLASS_2), worth(part, given.exchange), part.number))
-    return max(right or stock, key=lambda part: (part.number_of(OUTPUT_A) or 0.0, part.number), default=None)
+    sources = _passing(given, connected, "supply", stock[:1] if by_hand(given, "supply") else stock, _OF_SUPPLY)
+    if not sources:
+        yield from _ordered(given, _on_leaf(given, connected, unit, own=False))
+        return
+    rests = _ordered(given, _on_leaf(given, connected, unit, own=True))
+    best = _losing_least(given, rests)
+    # A supply over whose best way too little arrives has no way at all: it is named as it falls short there.
+    near = {source.number: _from(given, connected, unit, source, best) for source in sources}
+    live = [source for source in sources if not _falls_short(given, near[source.number])]
+    yield from _merged(given, connected, unit, live, rests) if live else near.values()
+
+
+def _from(given: OpeningInput, connected: Fit, unit: Part, source: Part, rest: Fit) -> Fit:
+    """Put a supply in front of what leads from it."""
+    held = len(connected.parts)
+    front = fit_part(given, "supply", source, _why(given, unit))
+    return replace(rest, parts=(*rest.parts[:held], front, *rest.parts[held:]))
+
+
+def _merged(
+    given: OpeningInput, connected: Fit, unit: Part, sources: Sequence[Part], rests: Sequence[Fit]
+) -> Iterator[Fit]:
+    """Yield supplies with what leads from them, the best combination first, each made when it is asked for.
+
+    What ranks a fit is a sum over its parts: with supplies and rests each in their own order the next best is beside
+    one that was taken.
+    """
+
+    def key(source: Part, fit: Fit) -> tuple[object, ...]:
+        # With another source than Class 2 the wiring of the door is no longer that of a power-limited circuit.
+        return not source.flag_of(CLASS_2), *rank_of(given, fit), numbers_in(fit)
+
+    ranked = sorted(sources, key=lambda source: key(source, _from(given, connected, unit, source, rests[0])))
+
+    def at(i: int, j: int) -> tuple[tuple[object, ...], int, int, Fit]:
+        fit = _from(given, connected, unit, ranked[i], rests[j])
+        return key(ranked[i], fit), i, j, fit
+
+    waiting, seen = [at(0, 0)], {(0, 0)}
+    while waiting:
+        _, i, j, fit = heappop(waiting)
+        yield fit
+        for beside in ((i + 1, j), (i, j + 1)):
+            if beside not in seen and beside[0] < len(ranked) and beside[1] < len(rests):
+                seen.add(beside)
+                heappush(waiting, at(*beside))
+
+
+def _ordered(given: OpeningInput, found: Iterable[Fit]) -> list[Fit]:
+    return sorted(found, key=lambda fit: (*rank_of(given, fit), numbers_in(fit)))
+
+
+def _on_leaf(given: OpeningInput, connected: Fit, unit: Part, *, own: bool) -> Iterator[Fit]:
+    """Yield every transfer, wire and way across the leaf that may go together."""
+    coin = _coin(given, unit)
+    wires: list[Part | None] = [*_wires(given, connected, own=own)]
+    for transfer in _transfers(given, connected):
+        held = connected
+        if transfer is not None:
+            held = with_parts(
+                held, fit_part(given, "power-transfer", transfer, "carries the supply from the frame onto the leaf")
+            )
+        for wire in wires or [None]:
+            for way in ways_across(given, held, wire):
+                yield with_parts(_with_wire(given, way, wire, transfer, own=own), *coin)
+
+
+def _losing_least(given: OpeningInput, rests: Sequence[Fit]) -> Fit:
+    """Return the way of the thickest wire, among these that over the least resistance onto the leaf."""
+
+    def lost(fit: Fit) -> tuple[float, float]:
+        wire, transfer = in_role(given, fit, "wire"), in_role(given, fit, "power-transfer")
+        way = across_leaf.standing(given, fit)
+        over = (transfer.number_of(LENGTH_MM) or 0.0) / 1000 * _ohm_per_km(transfer) if transfer is not None else 0.0
+        across = ((way.wire_m if way is not None else None) or 0.0) * (_ohm_per_km(wire) if wire is not None else 0.0)
+        return _ohm_per_km(wire) if wire is not None else inf, over + across
+
+    return min(rests, key=lost)
+
+
+def _falls_short(given: OpeningInput, fit: Fit) -> bool:
+    if _SUPPLY_DROP.id in given.settings.rules_off:
+        return False
+    return any(not verdict.needs for verdict in judge(_SUPPLY_DROP, given, fit, settings=given.settings))
+
+
+def _why(given: OpeningInput, unit: Part) -> str:
+    low, high, draws = (unit.number_of(name) for name in (SUPPLY_LOW_V, SUPPLY_HIGH_V, SUPPLY_A))
+    share = limits_of(_SUPPLY_SHARE, given.settings)["share"]
+    return f"the unit takes {low:g} to {high:g} V and {draws:g} A; {share:.0%} of the rating is used"
+
+
+def _with_wire(given: OpeningInput, fit: Fit, wire: Part | None, transfer: Part | None, *, own: bool) -> Fit:
+    """Add the wire for the run, the leaf and what the unit switches in the frame, with what is lost at the ends."""
+    if wire is None:
+        return fit
+    terms = []
+    route = route_m(given) if own else None
+    if route is not None:
+        rise = given.opening.rise_m
+        terms.append((route, f"{given.opening.supply_distance_m:g} m one way" + (f", {rise:g} m rise" if rise else "")))
+    way = across_leaf.standing(given, fit) if across_leaf.needed(given, fit) else None
+    if way is not None and way.wire_m is not None:
+        count = cables(given, fit, wire)
+        over = (transfer.number_of(LENGTH_MM) or 0.0) / 1000 if transfer is not None else 0.0
+        terms.append((count * (way.wire_m + over), f"{count * (way.wire_m + over):.2f} m over hinge and leaf"))
+    strikes = switched(given, fit)
+    frame = frame_wire_m(given) if strikes else None
+    if frame is not None:
+        terms.append((strikes * frame, f"{strikes * frame:.2f} m in the frame to what the unit switches"))
+    if not terms:
+        return fit
+    waste = wire_waste()
+    why = f"{'; '.join(text for _, text in terms)}; {waste - 1:.0%} allowance"
+    # Two decimals, since a product of floats would show as 12.600000000000001 m on the order.
+    return with_parts(fit, fit_part(given, "wire", wire, why, round(sum(metres for metres, _ in terms) * waste, 2)))
+
+
+def _transfers(given: OpeningInput, connected: Fit) -> list[Part | None]:
+    if leafless(given) or (carries_power(given) and not by_hand(given, "power-transfer")):
+        return [None]
+    stock = offered(given, "power-transfer", "power-transfer")
+    return [*_passing(given, connected, "power-transfer", stock, _OF_TRANSFER)] or [None]
+
+
+def _wires(given: OpeningInput, connected: Fit, *, own: bool) -> list[Part]:
+    # Without a route no run is reckoned; a wire that only lies on the leaf is wanted where there is a leaf.
+    if route_m(given) is None if own else leafless(given):
+        return []
+    return _passing(given, connected, "wire", offered(given, "wire", "wire"), _OF_WIRE)
+
+
+def _passing(
+    given: OpeningInput, connected: Fit, role: Role, stock: Sequence[Part], rules: Sequence[OpeningRule]
+) -> list[Part]:
+    """Leave out parts against which some rules speak whatever goes with them; all where they speak against all."""
+    off = given.settings.rules_off
+    right = [
+        part
+        for part in stock
+        if not any(
+            judge(rule, given, with_parts(connected, fit_part(given, role, part, "")), settings=given.settings)
+            for rule in rules
+            if rule.id not in off
+        )
+    ]
+    # Where none passes the nearest is named all the same.
+    return right or list(stock)
+
+
+def _ohm_per_km(wire: Part) -> float:
+    gauge = wire.text_of(GAUGE)
+    if gauge is None:
+        return inf
+    try:
+        return conductor(gauge, wire.text_of(STRANDING) or "stranded", 20.0).resistance_ohm_per_km
+    except InputError:
+        return inf
 
 
 def _strikes(given: OpeningInput) -> list[FitPart]:
@@ -199,45 +397,3 @@ def _strikes(given: OpeningInput) -> list[FitPart]:
         for choice in given.chosen
         if choice.role == "strike" and (part := given.catalogue.get(choice.part)) is not None
     ]
-
-
-def _onto_leaf(given: OpeningInput) -> list[FitPart]:
-    transfer = _transfer(given)
-    if transfer is None:
-        return []
-    return [fit_part(given, "power-transfer", transfer, "carries the supply from the frame onto the leaf")]
-
-
-def _transfer(given: OpeningInput) -> Part | None:
-    if leafless(given) or carries_power(given):
-        return None
-    # Unknown counts as rated: an unlisted transfer on a labelled leaf is the dearer mistake.
-    must_be_listed = rated(given) is not False
-    return cheapest(
-        given,
-        [
-            part
-            for part in offered(given, "power-transfer", "power-transfer")
-            if part.flag_of(FIRE_LISTED) or not must_be_listed
-        ],
-    )
-
-
-def _wire(given: OpeningInput, amps: float, metres: float, drop_allowed_v: float) -> Part | None:
-    """Return the cheapest wire that leaves the unit its voltage; failing that the thickest."""
-    # Copper resists more when it is warm: the drop is that of the warmest conductor.
-    warm = limits_of(_SUPPLY_DROP, given.settings)["temperature_c"]
-    resisting: list[tuple[float, Part]] = []
-    for part in offered(given, "wire", "wire"):
-        gauge = part.text_of(GAUGE)
-        if gauge is None:
-            continue
-        try:
-            found = conductor(gauge, part.text_of(STRANDING) or "stranded", warm)
-        except InputError:
-            continue
-        resisting.append((found.resistance_ohm_per_km, part))
-    serving = [part for ohm, part in resisting if drop_v(metres, amps, ohm) <= drop_allowed_v + 1e-9]
-    if serving:
-        return cheapest(given, serving)
-    return min(resisting, key=lambda entry: (entry[0], entry[1].number))[1] if resisting else None

@@ -4,6 +4,7 @@ from collections import Counter
 
 from hwsched.attributes.of_parts import FORM
 from hwsched.calc.project.labour import Task
+from hwsched.rules.across_leaf import THROUGH
 from hwsched.rules.reading import in_role, leafless, lock_form, lock_leaf
 from hwsched.values import Fit, OpeningInput
 
@@ -34,6 +35,8 @@ def tasks_of(given: OpeningInput, fit: Fit) -> tuple[Task, ...]:
             counts["cut-edge-pocket"] += hole.count
         elif hole.purpose == "channel":
             counts["drill-channel"] += hole.count
+        elif hole.purpose == THROUGH:
+            counts["bore-raceway" if hole.tool == "installer-bit" else "pull-leaf-wire"] += hole.count
         elif hole.purpose == "cable":
             counts["drill-compound-bore" if hole.up_deg or hole.edge_deg else "drill-access-hole"] += hole.count
     if fit.placement is not None:
@@ -42,6 +45,8 @@ def tasks_of(given: OpeningInput, fit: Fit) -> tuple[Task, ...]:
     transfer = in_role(given, fit, "power-transfer")
     if transfer is not None:
         counts["fit-transfer-hinge" if transfer.text_of(FORM) == "transfer-hinge" else "fit-door-loop"] += 1
+    if fit.part(THROUGH) is not None:
+        counts["fit-surface-raceway"] += 1
     tasks = [Task(name, count, material if not leafless(given) else "any") for name, count in counts.items()]
     if fit.power == "supply":
         tasks.append(Task("connect-opening"))

@@ -169,11 +169,16 @@ from hwsched.rules.power.supply_drop import RULE as SUPPLY_DROP
 from hwsched.rules.power.supply_off_leaf import RULE as SUPPLY_OFF_LEAF
 from hwsched.rules.power.supply_share import RULE as SUPPLY_SHARE
 from hwsched.rules.power.supply_voltage import RULE as SUPPLY_VOLTAGE
+from hwsched.rules.power.transfer_resistance import RULE as TRANSFER_RESISTANCE
+from hwsched.rules.power.wire_conductors import RULE as WIRE_CONDUCTORS
+from hwsched.rules.power.wire_across_leaf import RULE as WIRE_ACROSS_LEAF
+from hwsched.rules.power.release_powered import RULE as RELEASE_POWERED
 from hwsched.rules.power.unit_fed import RULE as UNIT_FED
 
 # battery
 from hwsched.rules.battery.battery_cold import RULE as BATTERY_COLD
 from hwsched.rules.battery.battery_life import RULE as BATTERY_LIFE
+from hwsched.rules.battery.battery_fresh_voltage import RULE as BATTERY_FRESH_VOLTAGE
 from hwsched.rules.battery.battery_end_voltage import RULE as BATTERY_END_VOLTAGE
 from hwsched.rules.battery.cell_count import RULE as CELL_COUNT
 from hwsched.rules.battery.cell_stocked import RULE as CELL_STOCKED

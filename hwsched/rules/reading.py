@@ -205,9 +205,19 @@ def drawn_a(given: OpeningInput, fit: Fit) -> float | None:
     return sum(known) if len(known) == len(draws) else None
 
 
+def transfers_kept(given: OpeningInput) -> tuple[Item, ...]:
+    """Return the power transfers that stay and lead onto the lock point's leaf, not those on the other leaf."""
+    leaf = lock_leaf(given)
+    return tuple(
+        item
+        for item in given.items
+        if item.kind == "power-transfer" and remains(item) and (leaf is None or on_leaf(item, leaf))
+    )
+
+
 def carries_power(given: OpeningInput) -> bool:
     """Tell whether something that stays, or an earlier lock point's transfer, carries power onto the leaf already."""
-    if any(item.kind == "power-transfer" and remains(item) for item in given.items):
+    if transfers_kept(given):
         return True
     return any(each.fit is not None and each.fit.part("power-transfer") is not None for each in beside_here(given))
 

@@ -8,6 +8,8 @@ from hwsched.rules.rule import Verdict
 from hwsched.survey import ENTITIES, INHERITED, OPENING
 from hwsched.values import OpeningInput
 
+_STEPS_MM: Final = (0.0254, 0.1, 0.254, 25.4 / 64, 1.0)
+"""Least steps in which lengths are written."""
 _NAMES: Final = {"opening": "opening", "leaf": "leaf", "existing_item": "existing item"}
 
 
@@ -17,7 +19,34 @@ def length(given: OpeningInput, mm: float) -> str:
     for known in LENGTH_STYLES:
         if known == given.settings.length_style:
             style = known
-    return format_length(mm, style)
+    said = format_length(mm, style)
+    if mm and said in (format_length(0.0, style), f"-{format_length(0.0, style)}"):
+        # What is short by a hair is not short by nothing.
+        step = next(step for step in _STEPS_MM if format_length(step, style) != format_length(0.0, style))
+        return f"less than {format_length(step, style)}"
+    return said
+
+
+def short_v(volts: float) -> str:
+    """Put volts, or ampere-hours, that are lacking into a number that is never 0.
+
+    Examples
+    --------
+    >>> short_v(0.3), short_v(0.0004)
+    ('0.30', '0.0004')
+    """
+    return f"{volts:.2f}" if volts >= 0.005 else f"{volts:.1g}"
+
+
+def short_a(amperes: float) -> str:
+    """Put amperes that are lacking into a number that is never 0.
+
+    Examples
+    --------
+    >>> short_a(0.1), short_a(0.00004)
+    ('0.1', '4e-05')
+    """
+    return f"{amperes:.3g}"
 
 
 @cache

@@ -32,6 +32,14 @@ UNUSED_HOLES = (
     Choice("covered", "Covered by a plate", ("plate", "cover plate", "covered")),
     Choice("open", "Open", ("not filled", "unfilled")),
 )
+CORES = (
+    Choice("solid", "Solid wood or particleboard", ("particleboard", "staved", "structural composite", "lumber")),
+    Choice("mineral", "Mineral, temperature rise", ("mineral", "temperature rise", "gypsum")),
+    Choice("honeycomb", "Honeycomb", ("kraft", "paper honeycomb")),
+    Choice("foam", "Foam", ("polystyrene", "polyurethane")),
+    Choice("steel-stiffened", "Steel-stiffened", ("steel ribs", "stiffened")),
+    Choice("empty", "Empty tube or frame", ("hollow", "tube")),
+)
 
 LEAF = Entity(
     "leaf",
@@ -119,6 +127,21 @@ LEAF = Entity(
             choices=UNUSED_HOLES,
             synonyms=("old holes", "abandoned holes"),
             note="Of hardware that is gone, and how they are filled.",
+        ),
+        Attribute(
+            "core",
+            "Leaf core",
+            "choice",
+            choices=CORES,
+            synonyms=("core", "door core", "core type"),
+            note="What stands between the faces: it decides whether a wire can be brought across inside the leaf.",
+        ),
+        Attribute(
+            "raceway",
+            "Way for a wire across the leaf",
+            "flag",
+            synonyms=("raceway", "wire way across the leaf", "prepared for power"),
+            note="Yes where the leaf has one from the hinge edge to the lock already, free for another wire.",
         ),
     ),
 )

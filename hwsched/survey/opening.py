@@ -207,7 +207,8 @@ OPENING = Entity(
             synonyms=("distance to supply", "to supply", "supply run"),
             low=0,
             high=1000,
-            note="Along the cable route, one way, to the nearest place for a low-voltage supply.",
+            note="Along the cable route, one way, to the nearest place for a low-voltage supply; the way up from the "
+            "hinges is added where it is filled in apart.",
         ),
         Attribute("plan_x_m", "Along the plan", "number", "m", synonyms=("plan x",), low=-5000, high=5000),
         Attribute("plan_y_m", "Across the plan", "number", "m", synonyms=("plan y",), low=-5000, high=5000),

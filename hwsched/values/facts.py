@@ -74,6 +74,8 @@ class Leaf:
     undercut_mm: float | None = None
     self_closes: bool | None = None
     unused_holes: str | None = None
+    core: str | None = None
+    raceway: bool | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,4 +112,9 @@ class Item:
     bolt_form: str | None = None
     stops: str | None = None
     cutout_height_mm: float | None = None
+    rated_v: float | None = None
+    rated_a: float | None = None
+    current_form: str | None = None
+    conductors: int | None = None
+    loop_ohm: float | None = None
     item_notes: str | None = None

@@ -29,6 +29,7 @@ Role = Literal[
     "standby-battery",
     "power-transfer",
     "wire",
+    "raceway",
     "strike",
     "fastener",
     "tool",
@@ -36,9 +37,9 @@ Role = Literal[
     "credential",
 ]
 Source = Literal["worked-out", "set", "by-hand"]
-Purpose = Literal["cable", "channel", "function", "bolt", "fixing", "bore", "pocket"]
+Purpose = Literal["cable", "channel", "function", "bolt", "fixing", "bore", "pocket", "raceway"]
 """What a hole is for: the lead, the lead's way inside the leaf, a cylinder or spindle, a through-bolt, a screw, a bored
-lock's cross or edge bore, a pocket that is not round."""
+lock's cross or edge bore, a pocket that is not round, the supply's wire across the leaf."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,9 +137,9 @@ class Hole:
     leaf: str
     """Position of the leaf: single, active, inactive; empty for openings without a leaf."""
     face: str
-    """Face in which it starts: inside, key, lock-edge, frame, wall."""
+    """Face in which it starts: inside, key, lock-edge, hinge-edge, frame, wall."""
     x_mm: float
-    """From the lock edge; for holes that start in the lock edge, from the inside face."""
+    """From the lock edge; for holes that start in an edge, from the inside face."""
     y_mm: float
     diameter_mm: float
     """0 for a pocket."""

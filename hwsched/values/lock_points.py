@@ -14,9 +14,9 @@ from hwsched.values.opening_input import Beside, LockPoint, OpeningInput, PointF
 
 LOCK_KINDS: Final = {"lock": 0, "exit-device": 1, "deadbolt": 2}
 """Kinds of existing item that are locks, those that are converted first in front."""
-_SUPPLYING: Final = ("unit", "supply", "wire")
+_SUPPLYING: Final = ("unit", "supply", "wire", "strike")
 """Roles of what a lock point can share with another one of its opening."""
-_STANDING: Final = ("cylinder", "lock", "reader", "power-transfer")
+_STANDING: Final = ("cylinder", "lock", "reader", "power-transfer", "raceway")
 """Roles of what it meets or shares on its leaf, besides."""
 
 

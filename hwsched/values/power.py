@@ -127,6 +127,10 @@ class Device:
     """What was taken by common practice where the catalogue does not say."""
     leaf: str = ""
     """Position of the leaf of its lock point, where the opening's points are on several leaves."""
+    least: float | None = None
+    """What it surely draws at rest; None where nothing is stated."""
+    current: str = "dc"
+    """Of one that the catalogue does not hold: dc, ac or either, by its label."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,8 +176,8 @@ class NodeResult:
 
     @property
     def lowest_v(self) -> float | None:
-        """Lowest voltage over the states."""
-        return min(self.volts.values(), default=None)
+        """Lowest voltage over the states; at the upper tolerance, hardly anything drawn, it is never that."""
+        return min((volts for state, volts in self.volts.items() if state != "highest-mains"), default=None)
 
     @property
     def margin_v(self) -> float | None:

@@ -3,7 +3,6 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
-from typing import Final
 
 from hwsched.attributes.of_parts import (
     CAPACITY_MAH,
@@ -17,13 +16,11 @@ from hwsched.attributes.of_parts import (
 )
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power.battery import Battery, Drain, change_on, life_by_weekday
-from hwsched.calc.power.cells import capacity_share
+from hwsched.calc.power.cells import WARM_C, capacity_share
 from hwsched.calc.tables import rows
+from hwsched.rules.cold import cold_needs, cold_share_of
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.values import Fit, OpeningInput
-
-STATED_AT_C: Final = 20.0
-"""Temperature for which capacities of cells are stated (IEC 60086) [degC]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,17 +84,15 @@ def _due(given: OpeningInput, fit: Fit) -> Due | None:
     for row in rows("self_discharge"):
         if row.text("chemistry") == chemistry:
             shelf, unverified = row.optional_number("shelf_life_years"), not row.verified
-    cold, lowest_c = 1.0, opening.temperature_low_c
-    # Warmth gives a cell no more than it is rated for.
-    if lowest_c is not None and lowest_c < STATED_AT_C:
-        share = capacity_share(chemistry, lowest_c) if chemistry is not None else None
-        if share is not None:
-            # One value from memory makes the whole date unverified.
-            cold, unverified = share[0], unverified or not share[1]
-        else:
-            # A life as if it were warm would be too long.
-            at = f"capacity_mah at {lowest_c:g} C" if chemistry is not None else "chemistry"
-            needs.append(f"part {cell.number}.{at}")
+    lowest_c = opening.temperature_low_c
+    share = cold_share_of(cell, lowest_c)
+    # A life as if it were warm would be too long.
+    needs += cold_needs(cell, lowest_c)
+    cold = 1.0 if share is None else share
+    if share is not None and lowest_c is not None and lowest_c < WARM_C:
+        stated = capacity_share(chemistry, lowest_c) if chemistry is not None else None
+        # One value from memory makes the whole date unverified; the data sheet's own does not.
+        unverified = unverified or (stated is not None and stated[0] == share and not stated[1])
     days = mah = due_on = None
     limited_by = ""
     if not needs:

@@ -1,138 +1,49 @@
-"""One circuit: its tree of runs with the transfers at the leaves, and the voltages in every state."""
+"""One circuit of those that are laid: solved, and what would cure its low voltages.
+
+The solving itself stands in `hwsched.rules.circuit_solving`, where the rules of openings ask it too.
+"""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
-from math import fsum
+from dataclasses import replace
 from typing import Final
 
-from hwsched.attributes.of_parts import (
-    CURRENT,
-    END_V,
-    GAUGE,
-    INSIDE_OHM,
-    LENGTH_MM,
-    OUTPUT_A,
-    OUTPUT_V,
-    STRANDING,
-    TOLERANCE_SHARE,
-    VOLTAGE_V,
-)
-from hwsched.calc.calculator import InputError
-from hwsched.calc.power import circuit_states, circuit_tree
-from hwsched.calc.power.power_limits import class_2_limit
-from hwsched.calc.power.supply_practice import limiter_a, worst_inrush_a
 from hwsched.rules import limits_of, rule_named
+from hwsched.rules.circuit_solving import CircuitSource, Devices, SolvingLimits, solved_circuit
+from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.values import Catalogue, Part, Settings
-from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Run, RunResult, Supply
-from hwsched.wiring.connected_opening import ConnectedOpening
-from hwsched.wiring.cures import Solved, cure_offers
-from hwsched.wiring.devices import amps, on_leaf, unsuited
-from hwsched.wiring.leaf_nodes import leaf_node, leaf_words, opening_of
+from hwsched.values.power import Circuit, CircuitResult, Run, Supply
+from hwsched.wiring.cures import cure_offers
 
 _CIRCUIT_LIMITER: Final = rule_named("circuit-limiter")
 _CIRCUIT_VOLTAGE: Final = rule_named("circuit-voltage")
 _STANDBY_CAPACITY: Final = rule_named("standby-capacity")
 
-SUPPLY: Final = circuit_tree.SUPPLY
 _MOST_CURED: Final = 3
 """Nodes of a circuit for which cures are tried: the lowest ones; the others hang on the same runs."""
 
-Devices = Mapping[str, tuple[tuple[Device, ...], tuple[Problem, ...]]]
 
-
-@dataclass(frozen=True, slots=True)
-class CircuitSource:
-    """A supply as its circuits see it."""
-
-    supply: Supply
-    part: Part | None
-    source: circuit_states.Source | None
-    """None while a fact of it is missing."""
-    catalogue: Catalogue
-    settings: Settings
-
-    @classmethod
-    def of(
-        cls, supply: Supply, part: Part | None, battery: Part | None, catalogue: Catalogue, settings: Settings
-    ) -> "CircuitSource":
-        """Read a supply from the catalogue."""
-        volts = part.number_of(OUTPUT_V) if part is not None and part.kind == "power-supply" else None
-        tolerance = part.number_of(TOLERANCE_SHARE) if part is not None else None
-        if part is None or volts is None or tolerance is None:
-            return cls(supply, part, None, catalogue, settings)
-        end_v = battery_ohm = None
-        if battery is not None:
-            count = supply.batteries or 1
-            one_v = battery.number_of(END_V)
-            if one_v is None and (nominal := battery.number_of(VOLTAGE_V)) is not None:
-                # A battery is judged at its end: what works with a full one may drop out in the last hour of standby.
-                one_v = nominal * limits_of(_STANDBY_CAPACITY, settings)["end_share"]
-            end_v = None if one_v is None else one_v * count
-            # In series volts add, and so do their inner resistances.
-            battery_ohm = (battery.number_of(INSIDE_OHM) or 0.0) * count
-        source = circuit_states.Source(
-            volts, volts * (1 - tolerance), end_v, part.number_of(INSIDE_OHM) or 0.0, battery_ohm or 0.0
-        )
-        return cls(supply, part, source, catalogue, settings)
-
-    @property
-    def current(self) -> str:
-        """Kind of current that it gives."""
-        return (self.part.text_of(CURRENT) if self.part is not None else None) or "dc"
-
-    def run(self, circuit: Circuit, run: Run, names: Mapping[str, str]) -> "_RunWithConductor | Problem":
-        """Return a run with its conductor, or what is missing of it."""
-        ends = f"the run from {names.get(run.from_node, run.from_node)} to {names.get(run.to_node, run.to_node)}"
-        about = names.get(run.to_node, run.to_node)
-        where = run.opening_id or ""
-        if run.length_m is None:
-            return Problem("unknown", f"the length of {ends} is unknown", ("run.length_m",), where, about)
-        gauge, stranding, number = run.gauge, run.stranding, ""
-        if gauge is None:
-            number = run.wire or circuit.wire or ""
-            if not number:
-                return Problem("unknown", f"the wire of {ends} is unknown", ("run.wire",), where, about)
-            wire = self.catalogue.get(number)
-            if wire is None or wire.kind != "wire":
-                return Problem(
-                    "unsound", f"{number}, the wire of {ends}, is no wire of the catalogue", (), where, about
-                )
-            gauge, stranding = wire.text_of(GAUGE), wire.text_of(STRANDING)
-            if gauge is None or stranding is None:
-                fact = f"part {number}.{'gauge' if gauge is None else 'stranding'}"
-                return Problem("unknown", f"the conductor of {number} is unknown", (fact,), where, about)
-        if stranding is None:
-            return Problem(
-                "unknown", f"whether {gauge} of {ends} is stranded is unknown", ("run.stranding",), where, about
-            )
-        made = circuit_tree.Run(
-            run.from_node, run.to_node, run.length_m, gauge, stranding, run.parallel or 1, run.extra_ohm or 0.0
-        )
-        return _RunWithConductor(made, run.id, number, False)
-
-
-@dataclass(frozen=True, slots=True)
-class _RunWithConductor:
-    run: circuit_tree.Run
-    run_id: str
-    part: str
-    transfer: bool
+def circuit_source(
+    supply: Supply, part: Part | None, battery: Part | None, catalogue: Catalogue, settings: Settings
+) -> CircuitSource:
+    """Read a supply as its circuits see it."""
+    return CircuitSource.of(supply, part, battery, catalogue, limits_of(_STANDBY_CAPACITY, settings)["end_share"])
 
 
 def solve_circuit(
     circuit: Circuit,
-    circuit_source: CircuitSource,
+    source: CircuitSource,
     runs: Sequence[Run],
     devices: Devices,
     connected: Mapping[str, ConnectedOpening],
+    settings: Settings,
 ) -> CircuitResult:
-    """Solve a circuit in its states, or say why it cannot be.
+    """Solve a circuit in its states with cures for what is low, or say why it cannot be.
 
     Parameters
     ----------
     circuit : Circuit
         As laid.
-    circuit_source : CircuitSource
+    source : CircuitSource
         Its supply.
     runs : sequence of Run
         In any order.
@@ -140,237 +51,18 @@ def solve_circuit(
         By opening: what hangs there, and what is unknown of it.
     connected : mapping
         Openings that it feeds.
+    settings : Settings
+        Limits of the rules.
     """
-    limits = limits_of(_CIRCUIT_VOLTAGE, circuit_source.settings)
-    names = {opening: each.given.opening.mark for opening, each in connected.items()}
-    openings = tuple(run.opening_id for run in runs if run.opening_id in connected and run.opening_id is not None)
-    openings = tuple(dict.fromkeys(openings))
-    problems: list[Problem] = []
-    present: list[_RunWithConductor] = []
-    for run in runs:
-        found = circuit_source.run(circuit, run, names)
-        if isinstance(found, _RunWithConductor):
-            present.append(found)
-        else:
-            problems.append(found)
-    connected_devices: list[Device] = []
-    at: list[str] = []
-    for opening in openings:
-        own, missing = devices[opening]
-        problems += missing
-        # A door loop or transfer hinge is wire too, often thin, and every ampere of the leaf passes it.
-        transfers = transfer_runs(connected[opening], problems)
-        present += [_RunWithConductor(run, "", part, True) for run, part in transfers.values()]
-        for device in own:
-            connected_devices.append(device)
-            # A strike sits in the frame and is not behind the transfer, though it belongs to the same opening.
-            crossed = device.leaf in transfers and on_leaf(device, circuit_source.catalogue.get(device.part))
-            at.append(leaf_node(opening, device.leaf) if crossed else opening)
-    marks = tuple(names[opening] for opening in openings)
-    wire = _said_wire(present)
-    bare = CircuitResult(
-        circuit, circuit_source.supply, devices=tuple(connected_devices), problems=tuple(problems), openings=openings,
-        marks=marks, wire=wire,
-    )  # fmt: skip
-    source = circuit_source.source
-    if source is not None:
-        for device in connected_devices:
-            why = unsuited(device, circuit_source.catalogue.get(device.part), source.normal_v, circuit_source.current)
-            if why is not None:
-                text = f"{device.part} at {device.mark} cannot hang on {circuit_source.supply.name}: {why}"
-                problems.append(Problem("mismatch", text, (), device.opening_id, device.part))
-    warm = limits["temperature_c"] if circuit.temperature_c is None else circuit.temperature_c
-    at_once = round(limits["at_once"]) if circuit.at_once is None else circuit.at_once
-    whole = len([each for each in present if not each.transfer]) == len(runs)
-    # Where something of a run is unknown, it is still seen that all of them are a tree.
-    tried = [each.run for each in present] if whole else [_shape(run) for run in runs]
-    try:
-        tree = circuit_tree.network(tried, warm)
-    except InputError as error:
-        problems.append(_unsound(error, tried, names))
-        return replace(bare, problems=tuple(problems))
-    if source is not None and circuit_source.current != "dc" and not problems:
-        text = f"the voltages of circuit {circuit.name} are not worked out: {circuit_source.supply.name} gives AC"
-        problems.append(Problem("unknown", text, about=circuit_source.supply.name))
-    stuck = [problem for problem in problems if problem.kind in ("unknown", "unsound")]
-    # Half a circuit has no voltages: what is unknown on one run lowers all that lie behind it.
-    if stuck or source is None or circuit_source.current != "dc":
-        return replace(bare, problems=tuple(problems))
-    solved = [
-        circuit_states.Device(node, d.kind, d.holding, d.peak, d.inrush, d.minimum_v, d.maximum_v, d.mark)
-        for d, node in zip(connected_devices, at, strict=True)
-    ]  # fmt: skip
-    try:
-        states = circuit_states.states(tree, solved, source, at_once)
-    except InputError as error:
-        problems.append(_untaken(error, circuit, connected_devices))
-        return replace(bare, problems=tuple(problems))
-    nodes = _nodes(tree, states, connected_devices, at, names, present)
-    # A strike that rests without current draws while it releases; the limiter must carry that as well.
-    holding = fsum(
-        max(amps(d, d.holding, source.normal_v), amps(d, d.peak, source.normal_v)) for d in connected_devices
+    limits = limits_of(_CIRCUIT_VOLTAGE, settings)
+    reckoned = SolvingLimits(
+        limits["temperature_c"], round(limits["at_once"]), limits_of(_CIRCUIT_LIMITER, settings)["margin"]
     )
-    resting = [amps(d, d.holding, source.normal_v) for d in connected_devices]
-    first = [amps(d, d.peak if d.inrush is None else d.inrush, source.normal_v) for d in connected_devices]
-    run_results = tuple(_run(each, i, tree, states, names) for i, each in enumerate(present))
+    result, solved = solved_circuit(circuit, source, runs, devices, connected, reckoned)
+    if solved is None:
+        return result
     # Less a touch: a load exactly at its minimum, off by rounding, needs no cure.
-    low = sorted((n for n in nodes if n.margin_v is not None and n.margin_v < -1e-9), key=lambda n: n.margin_v or 0.0)
-    rated = circuit_source.part.number_of(OUTPUT_A) if circuit_source.part else None
-    limiter = circuit.limiter_a
-    if limiter is None:
-        limiter = _limiter(
-            holding, rated, source.normal_v, limits_of(_CIRCUIT_LIMITER, circuit_source.settings)["margin"]
-        )
-    facts = Solved([each.run for each in present], tree, solved, states, source, at_once, warm, names)
-    return replace(
-        bare,
-        source_v={state.name: state.source_v for state in states},
-        nodes=nodes,
-        runs=run_results,
-        current_a={s.name: s.solution.source_a for s in states if s.solution.source_a is not None},
-        collapsed={s.name: s.solution.reason or "" for s in states if s.solution.collapsed},
-        operating=tuple(connected_devices[i].mark for i in states[-1].operating),
-        holding_a=holding,
-        inrush_a=worst_inrush_a(resting, first, at_once),
-        limiter_a=limiter,
-        problems=tuple(problems),
-        cure_offers={node.node: cure_offers(node, facts) for node in low[:_MOST_CURED]},
-    )  # fmt: skip
-
-
-def transfer_runs(connected: ConnectedOpening, problems: list[Problem]) -> dict[str, tuple[circuit_tree.Run, str]]:
-    """Return the power transfers of an opening as runs from the frame onto its leaves, with their catalogue numbers.
-
-    Parameters
-    ----------
-    connected : ConnectedOpening
-        The opening.
-    problems : list of Problem
-        Takes what is unknown of it.
-
-    Returns
-    -------
-    dict
-        By leaf, as `ConnectedOpening.leaf_of` names it.
-    """
-    found: dict[str, tuple[circuit_tree.Run, str]] = {}
-    for at in connected.points:
-        fit_part = at.fit.part("power-transfer") if at.fit is not None else None
-        part = at.given.catalogue.get(fit_part.part) if fit_part is not None else None
-        leaf = connected.leaf_of(at)
-        if part is None or leaf in found:
-            continue
-        opening = at.given.opening
-        gauge, length = part.text_of(GAUGE), part.number_of(LENGTH_MM)
-        if gauge is None or length is None:
-            fact = f"part {part.number}.{'gauge' if gauge is None else 'length_mm'}"
-            text = f"the resistance of {part.number} at {opening.mark} is unknown"
-            problem = Problem("unknown", text, (fact,), opening.id, part.number)
-            problems += [] if problem in problems else [problem]
-            continue
-        run = circuit_tree.Run(opening.id, leaf_node(opening.id, leaf), length / 1000, gauge, "stranded")
-        found[leaf] = run, part.number
-    return found
-
-
-def _shape(run: Run) -> circuit_tree.Run:
-    """Return a run with its ends only."""
-    # Length and wire stand for anything: only whether the runs are a tree is asked.
-    return circuit_tree.Run(run.from_node, run.to_node, 1.0, "18 AWG", "solid")
-
-
-def _unsound(error: InputError, runs: Sequence[circuit_tree.Run], names: Mapping[str, str]) -> Problem:
-    """Say which run is wrong, in the names that people gave."""
-    message, about, opening = error.message, "", ""
-    for node in {node for run in runs for node in (run.from_node, run.to_node)}:
-        # Nodes are identifiers; in a message they tell a person nothing.
-        message = message.replace(repr(node), names.get(node, node))
-    if error.field.startswith("runs["):
-        index, _, field = error.field[5:].partition("].")
-        run = runs[int(index)]
-        ends = [names.get(node, node) for node in (run.from_node, run.to_node)]
-        about = ends[1]
-        opening = run.to_node if run.to_node in names else ""
-        message = f"run from {ends[0]} to {ends[1]}, {field}: {message}"
-    else:
-        message = f"{error.field.replace('_', ' ')}: {message}"
-    return Problem("unsound", message, (), opening, about)
-
-
-def _untaken(error: InputError, circuit: Circuit, devices: Sequence[Device]) -> Problem:
-    """Say which value of a device, or of the circuit, cannot be taken."""
-    index, _, field = error.field.removeprefix("loads[").partition("].")
-    if index.isdigit():
-        device = devices[int(index)]
-        text = f"what {device.part} at {device.mark} draws cannot be taken: {field} {error.message}"
-        return Problem("unsound", text, (), device.opening_id, device.part)
-    text = f"{error.field.replace('_', ' ')} of circuit {circuit.name}: {error.message}"
-    return Problem("unsound", text, (), "", f"circuit {circuit.name}")
-
-
-def _said_wire(present: Sequence[_RunWithConductor]) -> str:
-    return ", ".join(dict.fromkeys(f"{each.run.gauge} {each.run.stranding}" for each in present if not each.transfer))
-
-
-def _nodes(
-    tree: circuit_tree.Network,
-    states: Sequence[circuit_states.State],
-    devices: Sequence[Device],
-    at: Sequence[str],
-    names: Mapping[str, str],
-    present: Sequence[_RunWithConductor],
-) -> tuple[NodeResult, ...]:
-    windows: dict[str, tuple[float, float]] = {}
-    for device, node in zip(devices, at, strict=True):
-        low, high = windows.get(node, (0.0, float("inf")))
-        # Several devices at one node share one voltage: the strictest of them on either side decides.
-        windows[node] = max(low, device.minimum_v), min(high, device.maximum_v)
-    distance = [0.0]
-    for i in range(1, len(tree.names)):
-        distance.append(distance[tree.feeder[i]] + present[tree.run[i]].run.length_m)
-    found = []
-    for i, node in enumerate(tree.names):
-        opening = opening_of(node) if opening_of(node) in names else node
-        volts = {s.name: s.solution.volts[node] for s in states if not s.solution.collapsed}
-        peak = states[-1]
-        if node in peak.others_low and "peak" in volts:
-            volts["peak"] = min(volts["peak"], peak.others_low[node])
-        window = windows.get(node)
-        name = names.get(opening, node) + (leaf_words(node) if opening != node else "")
-        found.append(
-            NodeResult(
-                node, name, opening if opening in names else None, distance[i], volts,
-                window[0] if window else None, window[1] if window else None,
-            )
-        )  # fmt: skip
-    return tuple(found)
-
-
-def _run(
-    each: _RunWithConductor,
-    index: int,
-    tree: circuit_tree.Network,
-    states: Sequence[circuit_states.State],
-    names: Mapping[str, str],
-) -> RunResult:
-    run = each.run
-    at = tree.run.index(index)
-    ohm = tree.ohm[at]
-    amperes = {s.name: abs(s.solution.run_a[index]) for s in states if not s.solution.collapsed}
-    far = opening_of(run.to_node) if each.transfer else run.to_node
-    to_name = names.get(far, far) + (leaf_words(run.to_node) if each.transfer else "")
-    return RunResult(
-        each.run_id, names.get(run.from_node, run.from_node), to_name, run.from_node, run.to_node, run.length_m,
-        run.gauge, run.stranding, run.conductors_in_parallel, each.part, ohm, amperes,
-        {name: a * ohm for name, a in amperes.items()}, {name: a * a * ohm for name, a in amperes.items()},
-        each.transfer,
-    )  # fmt: skip
-
-
-def _limiter(holding_a: float, rated_a: float | None, volts: float, margin: float) -> float | None:
-    if rated_a is None:
-        return None
-    limit = class_2_limit(volts, "overcurrent-device")
-    # Where the class sets no overcurrent device the supply's own rating bounds it.
-    allowed = limit.overcurrent_a if limit is not None and limit.overcurrent_a is not None else rated_a
-    return limiter_a(holding_a, min(rated_a, allowed), margin=max(margin, 1.0))
+    low = sorted(
+        (n for n in result.nodes if n.margin_v is not None and n.margin_v < -1e-9), key=lambda n: n.margin_v or 0.0
+    )
+    return replace(result, cure_offers={node.node: cure_offers(node, solved) for node in low[:_MOST_CURED]})

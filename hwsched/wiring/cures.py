@@ -5,8 +5,8 @@ circuit.
 """
 
 import re
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Mapping
+from dataclasses import replace
 from heapq import nlargest
 from math import ceil
 from typing import Final
@@ -14,28 +14,13 @@ from typing import Final
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power import circuit_cures, circuit_states, circuit_tree
 from hwsched.calc.power.circuit import Load
+from hwsched.rules.circuit_solving import Solved
+from hwsched.rules.leaf_nodes import leaf_words, opening_of
 from hwsched.values.power import CureOffer, NodeResult
-from hwsched.wiring.leaf_nodes import leaf_words, opening_of
 
 _TOUCH_V: Final = 1e-6
 """Cures that are halved down to the limit end a little beside it [V]."""
 _OF_SOURCE: Final = ("source-voltage", "nominal-voltage")
-
-
-@dataclass(frozen=True, slots=True)
-class Solved:
-    """A circuit as it was solved."""
-
-    runs: Sequence[circuit_tree.Run]
-    tree: circuit_tree.Network
-    devices: Sequence[circuit_states.Device]
-    states: Sequence[circuit_states.State]
-    source: circuit_states.Source
-    at_once: int
-    warm_c: float
-    """Of the conductors [degC]."""
-    names: Mapping[str, str]
-    """Marks of the openings by node."""
 
 
 def cure_offers(node: NodeResult, solved: Solved) -> tuple[CureOffer, ...]:
@@ -111,7 +96,14 @@ def _proved(
     # A battery ends where it ends, however the output is set; another supply has one to match.
     alike = by if cure.kind == "nominal-voltage" else 1.0
     end_v = None if source.battery_end_v is None else source.battery_end_v * alike
-    raised = replace(source, normal_v=source.normal_v * by, lowest_v=source.lowest_v * by, battery_end_v=end_v)
+    highest_v = None if source.highest_v is None else source.highest_v * by
+    raised = replace(
+        source,
+        normal_v=source.normal_v * by,
+        lowest_v=source.lowest_v * by,
+        battery_end_v=end_v,
+        highest_v=highest_v,
+    )
     devices = [replace(d, node=load.node) for d, load in zip(solved.devices, circuit.loads, strict=True)]
     at = next(
         (load.node for d, load in zip(solved.devices, circuit.loads, strict=True) if d.node == node.node), node.node
@@ -175,5 +167,5 @@ def _named(node: str, names: Mapping[str, str]) -> str:
 
 def _renamed(text: str, names: Mapping[str, str]) -> str:
     for name in names:
-        text = re.sub(rf"'({re.escape(name)}(?:/leaf[^']*)?)'", lambda found: _named(found[1], names), text)
+        text = re.sub(rf"'({re.escape(name)}(?:/(?:leaf|strike)[^']*)?)'", lambda found: _named(found[1], names), text)
     return text.replace("'supply'", "the supply").replace("'", "")

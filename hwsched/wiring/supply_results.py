@@ -16,6 +16,8 @@ from hwsched.attributes.of_parts import (
     VOLTAGE_V,
 )
 from hwsched.calc.calculator import InputError
+from hwsched.rules.connected_opening import ConnectedOpening
+from hwsched.rules.devices import devices_at
 from hwsched.rules.judging import judge_supply
 from hwsched.values import Catalogue, OpeningInput, Part, Settings
 from hwsched.values.power import (
@@ -29,9 +31,7 @@ from hwsched.values.power import (
     Supply,
     SupplyResult,
 )
-from hwsched.wiring.circuits import CircuitSource, solve_circuit
-from hwsched.wiring.connected_opening import ConnectedOpening
-from hwsched.wiring.devices import devices_at
+from hwsched.wiring.circuits import circuit_source, solve_circuit
 from hwsched.wiring.standby import size_standby
 
 
@@ -93,7 +93,7 @@ def _supply(
     # A battery that does not suit would give end voltages of another supply.
     if of_battery:
         battery = None
-    circuit_source = CircuitSource.of(supply, part, battery, catalogue, settings)
+    source = circuit_source(supply, part, battery, catalogue, settings)
     devices: dict[str, tuple[tuple[Device, ...], tuple[Problem, ...]]] = {}
     for circuit in circuits:
         for run in runs.get(circuit.id, ()):
@@ -103,7 +103,7 @@ def _supply(
     result = tuple(
         solve_circuit(
             circuit,
-            circuit_source,
+            source,
             runs.get(circuit.id, []),
             devices,
             {
@@ -113,6 +113,7 @@ def _supply(
                 for each in (run.opening_id, run.from_node)
                 if each is not None and each in openings
             },
+            settings,
         )
         for circuit in circuits
     )
@@ -124,8 +125,8 @@ def _supply(
         result,
         part.number_of(OUTPUT_V) if part else None,
         part.number_of(OUTPUT_A) if part else None,
-        circuit_source.source.lowest_v if circuit_source.source else None,
-        circuit_source.source.battery_end_v if circuit_source.source else None,
+        source.source.lowest_v if source.source else None,
+        source.source.battery_end_v if source.source else None,
         holding,
         # Each circuit at its worst state, all together: the supply has to carry them when they coincide.
         fsum(max(c.current_a.values(), default=0.0) for c in result) if complete else None,

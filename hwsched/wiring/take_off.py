@@ -78,7 +78,8 @@ def device_lines(supplies: tuple[SupplyResult, ...]) -> tuple[DeviceLine, ...]:
         for circuit in supply.circuits:
             joints: Mapping[str, int] = _ends(circuit.runs)
             for run in circuit.runs:
-                if run.transfer:
+                # One that stands there already is bought no more, and what leads back through one came with it.
+                if run.transfer and run.part:
                     key = (building, run.part, "power transfer")
                     counts[key] = counts.get(key, 0) + 1
             # At the supply the terminals are its own.

@@ -102,7 +102,7 @@ def test_power_for_machines(yard, capsys):
         ("supply", None), ("1", "1"), ("1 (leaf)", "1"), ("2", "2"), ("2 (leaf)", "2"),
     }  # fmt: skip
     for node in circuit["nodes"]:
-        assert set(node["state_v"]) == {"normal", "lowest-mains", "standby-end", "peak"}
+        assert set(node["state_v"]) == {"normal", "lowest-mains", "highest-mains", "standby-end", "peak"}
     assert {each["supply"] for each in shown["findings"]} == {"PS1"}
 
 

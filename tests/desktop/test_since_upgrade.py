@@ -62,7 +62,7 @@ def test_differences_are_shown_taken_and_undone(older, qtbot):
     window = compared(qtbot, older)
     found = lines(window)
     kept = "GATE 3   released 2026-01-09, older: kept"
-    assert list(found) == ["GATE 1", "GATE 2", kept, "GATE 4"]
+    assert list(found) == ["GATE 1", "GATE 2", kept, "GATE 4", "A-10", "M116"]
     assert found["GATE 1"] == [
         (BOLTS, "none", "count 4, diameter 9 mm, x 63.5 mm, y 914.4 mm, tool twist-drill"),
     ]

@@ -19,15 +19,17 @@ from tests.rules.scenario import catalogue, part
 WHO = "ann"
 HEADINGS = (
     "Mark", "Bldg", "Floor", "Room from", "Room to", "Type", "Hand", "Label", "Stair", "Egress", "Accessible route",
-    "Int/Ext", "Ops/day", "Frame", "Stop (in)", "Size", "Thickness (in)", "Material", "Construction", "Stile (in)",
+    "Int/Ext", "Lowest temperature", "Ops/day", "Frame", "Stop (in)", "Size", "Thickness (in)", "Material",
+    "Construction", "Stile (in)",
     "Lock type", "Function", "B/S", "Cyl AFF", "Case height", "Case depth", "Case thickness",
     "Top of case above cylinder", "Trim outside", "Trim inside", "TT", "Cross bore", "Edge bore", "Cam",
     "Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Keep/replace", "Undercut",
 )  # fmt: skip
 USUAL = {
     "Bldg": "Quay", "Floor": "1", "Room from": "Corridor", "Room to": "Net loft", "Type": "SGL", "Hand": "LH",
-    "Label": "none", "Stair": "n", "Egress": "no", "Accessible route": "n", "Int/Ext": "int", "Ops/day": 30,
-    "Frame": "HM", "Stop (in)": "5/8", "Size": "3-0 x 7-0", "Thickness (in)": "1 3/4", "Material": "SCW",
+    "Label": "none", "Stair": "n", "Egress": "no", "Accessible route": "n", "Int/Ext": "int",
+    "Lowest temperature": 20, "Ops/day": 30, "Frame": "HM", "Stop (in)": "5/8", "Size": "3-0 x 7-0",
+    "Thickness (in)": "1 3/4", "Material": "SCW",
     "Construction": "flush", "Lock type": "mortise", "Function": "office", "B/S": "2 3/4", "Cyl AFF": "40",
     "Case height": "6", "Case depth": "4 1/4", "Case thickness": "1", "Top of case above cylinder": "1 3/4",
     "Trim outside": 0, "Trim inside": 0, "TT": "n", "Cam": "straight", "Undercut": "3/8",

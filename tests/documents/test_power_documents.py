@@ -144,7 +144,9 @@ def test_the_schedule_has_every_load_with_its_volts(which, request):
                     continue
                 row = rows[f"{result.supply.name}/{each.circuit.name}", node.name]
                 states = [
-                    state for state in ("normal", "lowest-mains", "standby-end", "peak") if state in each.source_v
+                    state
+                    for state in ("normal", "lowest-mains", "highest-mains", "standby-end", "peak")
+                    if state in each.source_v
                 ]
                 assert list(row[3 : 3 + len(states)]) == [round(node.volts[state], 2) for state in states]
                 assert row[-1] == ("LOW" if node.margin_v < 0 else "")
@@ -246,8 +248,10 @@ def test_the_power_page_of_an_opening_on_a_circuit():
         assert word in shown
     volts = next(b for b in found if isinstance(b, Table))
     node = next(n for n in view.power.supplies[0].circuits[0].nodes if n.node == "b/leaf")
-    assert list(volts.rows[0][:3]) == [round(node.volts[s], 2) for s in ("normal", "lowest-mains", "peak")]
-    assert volts.rows[0][3] == "........"
+    assert list(volts.rows[0][:4]) == [
+        round(node.volts[s], 2) for s in ("normal", "lowest-mains", "highest-mains", "peak")
+    ]
+    assert volts.rows[0][4] == "........"
     assert sum(isinstance(b, Drawings) for b in found) == 1
     assert "Never bring mains" in shown
 

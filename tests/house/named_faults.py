@@ -147,8 +147,8 @@ FAULTS: Final = (
     Fault(
         "what x counts from in the lock edge not said",
         "documents/release/packet.py",
-        '"lock-edge": " from the inside face", ',
-        "",
+        '"lock-edge": " from the inside face",\n',
+        "\n",
         (HOLES,),
     ),
     Fault(

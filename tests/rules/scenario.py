@@ -181,13 +181,24 @@ def parts():
             usable_share=0.8,
             self_discharge_share=0.03,
             temperature_low_c=-20.0,
+            chemistry="alkaline",
         ),
         part("COIN", "coin-cell", 1.0, designation="K32", voltage_v=3.0, capacity_mah=220.0),
         part(
-            "PSU", "power-supply", 80.0, output_v=12.0, output_a=2.5, tolerance_share=0.05, class_2=True, regulated=True
+            "PSU",
+            "power-supply",
+            80.0,
+            output_v=12.0,
+            output_a=2.5,
+            tolerance_share=0.05,
+            class_2=True,
+            regulated=True,
+            current="dc",
         ),
-        part("LOOP", "power-transfer", form="door-loop", conductors=4, gauge="22 AWG", fire_listed=True),
-        part("WIRE", "wire", 0.5, gauge="18 AWG", conductors=2, stranding="stranded"),
+        part(
+            "LOOP", "power-transfer", form="door-loop", conductors=4, gauge="22 AWG", length_mm=457.2, fire_listed=True
+        ),
+        part("WIRE", "wire", 0.5, gauge="18 AWG", conductors=2, stranding="stranded", outside_diameter_mm=5.2),
         part("STRIKE", "electric-strike", supply_v=12.0, holding_a=0.35, fail="fail-secure", fire_listed=True),
         part("MAG", "electromagnetic-lock", supply_v=12.0, holding_a=0.5),
         # 3/8 in: what stands before a case of 1 in in the middle of a leaf of 1 3/4 in, (44.45 - 25.4) / 2 = 9.525.
@@ -224,6 +235,7 @@ def opening(**facts):
         "egress": "none",
         "accessible": False,
         "exposure": "interior",
+        "temperature_low_c": 20.0,
         "operations_per_day": 30.0,
         "frame_material": "hollow-metal",
         "frame_stop_mm": 15.875,

@@ -97,10 +97,13 @@ ROWS = [
     row("circuit-voltage", "boundary", [run("supply", "a", None)]),
     row("circuit-high-voltage", "passes", ONE),
     row("circuit-high-voltage", "speaks", ONE, parts(PSU={"output_v": 24.0}), says=1, severity="error",
-        concerns=("a",), values={"allowed_v": 14.0, "arrives_v": 23.822}),
-    # 14 V and what 10 m take at 0.4 A: 0.1777 V.
-    row("circuit-high-voltage", "boundary", ONE, parts(PSU={"output_v": 14.177})),
-    row("circuit-high-voltage", "boundary", ONE, parts(PSU={"output_v": 14.179}), says=1),
+        concerns=("a",), values={"allowed_v": 14.0, "arrives_v": 25.2}),
+    # At 5 % over: 13.33 V are 13.9965 V, 13.34 V are 14.007 V; at rest nothing surely drawn, nothing lost.
+    row("circuit-high-voltage", "boundary", ONE, parts(PSU={"output_v": 13.33})),
+    row("circuit-high-voltage", "boundary", ONE, parts(PSU={"output_v": 13.34}), says=1),
+    # 0.4 A drawn at rest lose 0.1777 V over 10 m (22.21 ohm/km): 13.50 x 1.05 - 0.1777 = 13.997 V.
+    row("circuit-high-voltage", "boundary", ONE, parts(PSU={"output_v": 13.50}, UNIT={"supply_rest_a": 0.4})),
+    row("circuit-high-voltage", "boundary", ONE, parts(PSU={"output_v": 13.51}, UNIT={"supply_rest_a": 0.4}), says=1),
     row("circuit-collapse", "passes", [run("supply", "a", 300.0)]),
     row("circuit-collapse", "speaks", [run("supply", "a", 300.0)], parts(UNIT={"draws": "power"}), says=3,
         severity="error", values={"source_v": 12.0}, concerns=("a",), words=("state normal",)),

@@ -141,9 +141,12 @@ def test_findings_are_sorted_and_name_no_mark():
 
 def test_limits_are_changed_by_the_project_and_only_there():
     rule = rule_named("battery-life")
-    assert limits_of(rule, Settings()) == {"days": 180.0}
-    assert limits_of(rule, Settings(limits={"battery-life.days": 365.0, "battery-life.hours": 1.0})) == {"days": 365.0}
-    assert limits_of(rule, Settings()) == {"days": 180.0}
+    assert limits_of(rule, Settings()) == {"days": 180.0, "margin_share": 0.1}
+    assert limits_of(rule, Settings(limits={"battery-life.days": 365.0, "battery-life.hours": 1.0})) == {
+        "days": 365.0,
+        "margin_share": 0.1,
+    }
+    assert limits_of(rule, Settings()) == {"days": 180.0, "margin_share": 0.1}
 
 
 def test_a_rule_switched_off_is_silent():

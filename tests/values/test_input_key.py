@@ -13,7 +13,7 @@ GIVEN = OpeningInput(
 )
 IGNORED = {
     *("id", "mark", "building", "level", "room_from", "room_to", "wave", "priority", "notes", "item_notes"),
-    *("plan_x_m", "plan_y_m", "rise_m", "difficulty", "installed_on"),
+    *("plan_x_m", "plan_y_m", "difficulty", "installed_on"),
 }
 
 

@@ -60,14 +60,14 @@ def test_the_cold_takes_its_share():
 @pytest.mark.parametrize(
     ("cells", "celsius", "need"),
     [
-        ({"chemistry": "alkaline"}, -30.0, "part CELL.capacity_mah at -30 C"),
-        ({"chemistry": "lithium-manganese-dioxide"}, -5.0, "part CELL.capacity_mah at -5 C"),
-        ({}, -5.0, "part CELL.chemistry"),
+        ({"chemistry": "alkaline"}, -30.0, ("part CELL.cold_c", "part CELL.cold_share")),
+        ({"chemistry": "lithium-manganese-dioxide"}, -5.0, ("part CELL.cold_c", "part CELL.cold_share")),
+        ({"chemistry": None}, -5.0, ("part CELL.chemistry",)),
     ],
 )
 def test_a_cold_for_which_nothing_is_known_is_not_taken_as_warmth(cells, celsius, need):
     (due,) = due_of(catalogue(CELL=cells), temperature_low_c=celsius, installed_on="2025-01-01")
-    assert due.needs == (need,)
+    assert due.needs == need
     assert (due.days, due.due_on) == (None, None)
     assert due_of(catalogue(CELL=cells), temperature_low_c=20.0, installed_on="2025-01-01")[0].needs == ()
 

@@ -9,8 +9,8 @@ holds 0.4 A.
 
 import pytest
 
+from hwsched.rules.devices import devices_of
 from hwsched.values import Settings
-from hwsched.wiring.devices import devices_of
 from tests.rules.scenario import fit, fp, part
 from tests.wiring.power_rows import alone, circuit, connected, only, only_circuit, parts, run, said, supply, volts, work
 
@@ -138,7 +138,7 @@ def test_states_with_battery_and_resistance_inside():
     found = one([run("supply", "a", 30.0)], cat, supplies=[supply(battery="BAT")])
     # 1.75 V a cell of 2 V: 12 x 0.875 = 10.5 V (common practice); the battery says nothing of its resistance.
     assert dict(found.source_v) == pytest.approx(
-        {"normal": 12.0, "lowest-mains": 11.4, "standby-end": 10.5, "peak": 10.5}
+        {"normal": 12.0, "lowest-mains": 11.4, "highest-mains": 12.6, "standby-end": 10.5, "peak": 10.5}
     )
     assert volts(found, "a") == pytest.approx(12.0 - 0.53297 - 0.04, abs=MV)
     assert volts(found, "a", "standby-end") == pytest.approx(10.5 - 0.53297, abs=MV)

@@ -5,11 +5,12 @@ Here belongs what the tables of cells say. What it means for an opening stands i
 
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import Final
 
 from hwsched.calc.calculator import InputError, check_number
 from hwsched.calc.tables import row, rows
 
-_WARM_C = 20.0
+WARM_C: Final = 20.0
 """Temperature for which capacities are stated [°C]."""
 
 
@@ -119,26 +120,43 @@ def capacity_share(chemistry: str, temperature_c: float) -> tuple[float, bool] |
     return None
 
 
-def cold_share(chemistry: str | None, lowest_c: float | None) -> float | None:
-    """Share of a cell's charge that is counted on at the lowest temperature of its place.
+def fresh_cell_v(chemistry: str, nominal_v: float) -> float | None:
+    """Open-circuit voltage of a cell fresh from the pack, by the table of defaults [V].
+
+    Parameters
+    ----------
+    chemistry : str
+        As in the table `fresh_cells`.
+    nominal_v : float
+        Of one cell [V]; a battery of several cells in one case gives as many times more.
 
     Returns
     -------
     float or None
-        1 where the place is at 20 °C or above, or no temperature is known; None where the cell's chemistry or its table
-        does not say how much is left.
+        The upper end of what data books say (from memory, unverified); None where the table has no such chemistry.
 
     Examples
     --------
-    >>> cold_share("alkaline", None), cold_share("alkaline", 0), cold_share(None, -10)
-    (1.0, 0.6, None)
+    >>> fresh_cell_v("alkaline", 1.5), fresh_cell_v("alkaline", 9)
+    (1.65, 9.9)
+    >>> fresh_cell_v("zinc-air", 1.4) is None
+    True
     """
-    # Capacities are stated for 20 degrees; the lowest temperature of the place counts, since the battery must open
-    # the door on that day too.
-    if lowest_c is None or lowest_c >= _WARM_C:
-        return 1.0
-    found = capacity_share(chemistry, lowest_c) if chemistry is not None else None
-    return None if found is None else found[0]
+    for each in rows("fresh_cells"):
+        if each.text("chemistry") == chemistry:
+            return round(each.number("open_v") * nominal_v / each.number("nominal_v"), 6)
+    return None
+
+
+def freshest_v(nominal_v: float) -> float:
+    """Most that a fresh cell of this nominal voltage gives, whatever its chemistry [V].
+
+    Examples
+    --------
+    >>> freshest_v(1.5)
+    1.83
+    """
+    return max(round(each.number("open_v") * nominal_v / each.number("nominal_v"), 6) for each in rows("fresh_cells"))
 
 
 def end_voltage_per_cell_v(unit_minimum_v: float, cells_in_series: int) -> float:

@@ -1,6 +1,7 @@
-"""The four states in which a circuit is proved.
+"""The states in which a circuit is proved.
 
-Normal, lowest mains tolerance, standby at the end of the battery, and the peak of the worst operations at one time.
+Normal, lowest and highest end of the supply's tolerance, standby at the end of the battery, and the peak of the worst
+operations at one time.
 Here belong the states and the choice of the worst operations; one solution of a circuit stands in `circuit`.
 """
 
@@ -13,7 +14,7 @@ from hwsched.calc.calculator import InputError, check_number
 from hwsched.calc.power.circuit import HIGHEST_SOURCE_V, Load, Solution, draw, outside_limits, solve_draw
 from hwsched.calc.power.circuit_tree import Network
 
-STATES: Final = ("normal", "lowest-mains", "standby-end", "peak")
+STATES: Final = ("normal", "lowest-mains", "highest-mains", "standby-end", "peak")
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +31,8 @@ class Source:
     """Inside the supply [ohm]."""
     battery_ohm: float = 0.0
     """Inside the battery and its leads [ohm]."""
+    highest_v: float | None = None
+    """Output at the upper end of its tolerance [V]; None where it is not asked about."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +51,9 @@ class Device:
     minimum_v: float | None = None
     maximum_v: float | None = None
     name: str = ""
+    least: float | None = None
+    """What it surely draws at rest; None where nothing is stated, and then it is reckoned to draw nothing where a high
+    voltage is asked about."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +77,7 @@ class State:
 def states(
     tree: Network, devices: Sequence[Device], source: Source, operations_at_once: int, peak_v: float | None = None
 ) -> tuple[State, ...]:
-    """Circuit in its four states; without a battery the standby state is left out.
+    """Circuit in its states; without a battery, or without an upper tolerance, the state of that name is left out.
 
     Parameters
     ----------
@@ -90,7 +96,7 @@ def states(
     Returns
     -------
     tuple of State
-        normal, lowest-mains, standby-end, peak.
+        normal, lowest-mains, highest-mains, standby-end, peak.
 
     Raises
     ------
@@ -103,7 +109,8 @@ def states(
     resistance shared with it on the way from the source: exact for constant currents, and for the other kinds taken at
     the voltages of the resting circuit. The set that is worst for the device with the least room above its minimum is
     solved in full; the other devices are bounded, and estimated where the bound does not clear them. Rule: voltage drop
-    on inrush at the lowest source voltage and highest conductor temperature (common practice).
+    on inrush at the lowest source voltage and highest conductor temperature (common practice). The highest voltage at a
+    device is found with the least drawn: at the upper tolerance only what devices surely draw at rest is counted.
 
     Examples
     --------
@@ -131,7 +138,12 @@ def states(
     for name, source_v, source_ohm in conditions:
         solution = solve_draw(tree, drawn, source_v, source_ohm, solution)
         found.append(State(name, source_v, solution, *outside_limits(solution, resting)))
-    rest = next((s.solution for s, c in zip(found, conditions, strict=True) if c[1:] == (lowest_v, ohm)), None)
+    solved = list(zip(found, conditions, strict=True))
+    if source.highest_v is not None:
+        least = [_load(device, _least(device)) for device in devices]
+        highest = solve_draw(tree, draw(tree, least), source.highest_v, source.ohm, None)
+        found.insert(2, State("highest-mains", source.highest_v, highest, *outside_limits(highest, least)))
+    rest = next((s.solution for s, c in solved if c[1:] == (lowest_v, ohm)), None)
     if rest is None:
         rest = solve_draw(tree, drawn, lowest_v, ohm, solution)
     found.append(_peak(tree, devices, resting, rest, (lowest_v, ohm), operations_at_once))
@@ -143,6 +155,12 @@ def _load(device: Device, value: float) -> Load:
     if device.kind == "resistance" and value == float("inf"):
         return Load(device.node, "current", 0.0, device.minimum_v, device.maximum_v)
     return Load(device.node, device.kind, value, device.minimum_v, device.maximum_v)
+
+
+def _least(device: Device) -> float:
+    if device.least is not None:
+        return device.least
+    return float("inf") if device.kind == "resistance" else 0.0
 
 
 def _peak(
@@ -291,6 +309,12 @@ def _check(source: Source, operations_at_once: int) -> None:
     check_number(source.lowest_v, "lowest_v", above=0, at_most=HIGHEST_SOURCE_V)
     if source.lowest_v > source.normal_v:
         raise InputError("lowest_v", f"must be at most the normal {source.normal_v:g} V, got {source.lowest_v:g}")
+    if source.highest_v is not None:
+        check_number(source.highest_v, "highest_v", above=0, at_most=HIGHEST_SOURCE_V)
+        if source.highest_v < source.normal_v:
+            raise InputError(
+                "highest_v", f"must be at least the normal {source.normal_v:g} V, got {source.highest_v:g}"
+            )
     if source.battery_end_v is not None:
         check_number(source.battery_end_v, "battery_end_v", above=0, at_most=HIGHEST_SOURCE_V)
     if operations_at_once < 0:

@@ -8,6 +8,7 @@ from hwsched.values.power import CircuitResult, NodeResult
 STATES: Mapping[str, str] = {
     "normal": "Normal",
     "lowest-mains": "Lowest mains",
+    "highest-mains": "Highest mains",
     "standby-end": "Standby at its end",
     "peak": "Peak",
 }

@@ -2,7 +2,7 @@
 
 from typing import Final
 
-from hwsched.attributes.of_parts import FORM, VOLTAGE_V
+from hwsched.attributes.of_parts import FORM, PACK_LOW_V
 from hwsched.documents import words
 from hwsched.documents.power.packet_power import power_blocks
 from hwsched.documents.release import packet_steps
@@ -29,7 +29,7 @@ from hwsched.render.blocks import (
     Table,
 )
 from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
-from hwsched.values import Fit, Hole, OpeningInput
+from hwsched.values import Fit, Hole, OpeningInput, Part
 
 _SAME_PLACE_MM: Final = 0.05
 """What a rule does not show."""
@@ -272,7 +272,12 @@ def _holes(situation: Situation, style: LengthStyle) -> list[Block]:
 def _across(hole: Hole, style: LengthStyle) -> str:
     """Say where a hole's centre is across its face; only on a face of the leaf that counts from the lock edge."""
     shown = words.length(hole.x_mm, style)
-    return shown + {"lock-edge": " from the inside face", "wall": " from the reader's centre"}.get(hole.face, "")
+    places = {
+        "lock-edge": " from the inside face",
+        "hinge-edge": " from the inside face",
+        "wall": " from the reader's centre",
+    }
+    return shown + places.get(hole.face, "")
 
 
 def _from_cylinder(hole: Hole, style: LengthStyle) -> str:
@@ -282,7 +287,7 @@ def _from_cylinder(hole: Hole, style: LengthStyle) -> str:
     found = []
     if abs(up) > _SAME_PLACE_MM:
         found.append(f"{words.length(abs(up), style)} {'above' if up > 0 else 'below'}")
-    if hole.face == "lock-edge":
+    if hole.face in ("lock-edge", "hinge-edge"):
         return ", ".join(found) or "level with its centre"
     if abs(across) > _SAME_PLACE_MM:
         found.append(f"{words.length(abs(across), style)} {'toward hinge' if across > 0 else 'toward edge'}")
@@ -343,18 +348,31 @@ def _tests(project: ProjectView, situation: Situation) -> list[Block]:
         Column("Reading", 1.4),
     )  # fmt: skip
     blocks: list[Block] = [Heading("Test sheet", 2), Table(columns, tuple(rows), title="Test sheet")]
-    battery = situation.fit.part("battery")
-    entry = project.catalogue.get(battery.part) if battery else None
-    volts = entry.number_of(VOLTAGE_V) if entry else None
-    # The figure is that of a 9 V pack alone; scaled to others it would be one that nobody published.
-    if battery and volts is not None and volts * battery.quantity == 9.0:
-        blocks.append(
-            Paragraph("A 9 V pack that reads 8.5 V or less is spent or badly connected (common practice).", "small")
-        )
+    unit = situation.fit.part("unit")
+    entry = project.catalogue.get(unit.part) if unit else None
+    if situation.fit.part("battery") is not None and entry is not None:
+        blocks.append(Paragraph(spent_words(entry), "small"))
     blocks.append(
         Facts((("Cylinder serial number", "." * 24), ("Unit serial number", "." * 24), ("Found different", "." * 24)))
     )
     return blocks
+
+
+def spent_words(unit: Part) -> str:
+    """Say at which reading a pack is spent: what its unit still works at decides, not what a fresh one reads.
+
+    Examples
+    --------
+    >>> spent_words(Part("U-1", "surface-unit", attributes={"pack_low_v": 5.4}))
+    'The unit works down to 5.4 V: a pack that reads less while it operates is spent or badly connected.'
+    """
+    lowest = unit.number_of(PACK_LOW_V)
+    if lowest is None:
+        return (
+            f"At which reading the pack is spent is unknown: needs part {unit.number}, the lowest pack voltage that it "
+            "works at."
+        )
+    return f"The unit works down to {lowest:g} V: a pack that reads less while it operates is spent or badly connected."
 
 
 def _findings(view: OpeningView) -> list[Block]:

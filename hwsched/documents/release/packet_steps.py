@@ -8,6 +8,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Literal
 
+from hwsched.rules.across_leaf import THROUGH
 from hwsched.values import Fit, Item, Leaf, OpeningInput
 
 
@@ -206,6 +207,18 @@ STEPS: tuple[Text, ...] = (
     Text(
         "Put the plate over its access hole where the drawing shows, drill the pilots through it, and screw it down with the named screws.",
         lambda s: s.surface and s.material != "glass",
+    ),
+    Text(
+        "Bore the way for the wire from the hinge edge with the leaf clamped in a fixture; free-hand the bit wanders and leaves through a face. Stop in the lock's pocket, clear the chips, pull the wire with a leader.",
+        lambda s: any(hole.purpose == THROUGH and hole.tool == "installer-bit" for hole in s.fit.holes),
+    ),
+    Text(
+        "Drill the hinge edge, push a pointed rod through the hollow leaf to the lock's pocket and pull the wire after it; a grommet where it passes the sheet. Past a panel or a lite it goes by the rail or the end channel.",
+        lambda s: any(hole.purpose == THROUGH and hole.tool != "installer-bit" for hole in s.fit.holes),
+    ),
+    Text(
+        "Fit the raceway level over the inside face from the hinge edge to the unit, lay the wire in it and close it; nothing is drilled through the leaf for it.",
+        lambda s: s.has(THROUGH),
     ),
     Text(
         "Run the wire from the supply over the power transfer, leave the loop that the hinge side needs, and check polarity before the unit is connected.",

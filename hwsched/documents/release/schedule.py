@@ -29,6 +29,7 @@ ITEM_ORDER = (
     "standby-battery",
     "power-transfer",
     "wire",
+    "raceway",
     "mounting",
     "fastener",
     "consumable",

@@ -17,6 +17,7 @@ METRES_PER_FOOT: Final = 0.3048
 STATE_WORDS: Final = {
     "normal": "mains normal",
     "lowest-mains": "lowest mains",
+    "highest-mains": "highest mains",
     "standby-end": "end of standby",
     "peak": "peak",
 }

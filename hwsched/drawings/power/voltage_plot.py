@@ -43,10 +43,11 @@ _MOST_NAMES: Final = 50
 _PENS: Final[dict[str, Pen]] = {
     "normal": "outline",
     "lowest-mains": "hidden",
+    "highest-mains": "dimension",
     "standby-end": "centre",
     "peak": "new",
 }
-_SIGNS: Final = {"normal": 0, "lowest-mains": 3, "standby-end": 4, "peak": 5}
+_SIGNS: Final = {"normal": 0, "lowest-mains": 3, "highest-mains": 6, "standby-end": 4, "peak": 5}
 """Corners of the sign on a state's line; 0 is a circle."""
 _STEPS: Final = (1.0, 2.0, 2.5, 5.0, 10.0)
 

@@ -27,7 +27,8 @@ PLACE, HOLES = "place", "holes"
 _SLOT_OF: Mapping[str, Slot] = {
     **dict.fromkeys(("cylinder", "lock", "reader", "cam", "tailpiece", "collar", "ring"), "lock"),
     **dict.fromkeys(("unit", "mounting", "lead-extension", PLACE, HOLES), "unit"),
-    **dict.fromkeys(("battery", "coin-cell", "supply", "standby-battery", "power-transfer", "wire", "strike"), "power"),
+    **dict.fromkeys(("battery", "coin-cell", "supply", "standby-battery", "power-transfer", "wire"), "power"),
+    **dict.fromkeys(("raceway", "strike"), "power"),
 }
 """Slot whose rules decide what is asked about; the rest is judged with the whole opening."""
 _ENTITIES = {entity.name: entity for entity in ENTITIES}

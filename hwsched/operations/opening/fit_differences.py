@@ -13,7 +13,7 @@ _WORDS: Final = frozenset({"reason", "description", "label", "blocks", "name"})
 """What a sheet says of a value that is compared by itself."""
 _SAME: Final = 1e-6
 """Numbers that differ by less are one number that was rounded on two ways."""
-_FACES: Final = {"inside": "inside face", "key": "key face", "lock-edge": "lock edge"}
+_FACES: Final = {"inside": "inside face", "key": "key face", "lock-edge": "lock edge", "hinge-edge": "hinge edge"}
 _TOLD: Final = {
     "purpose": ("count", "diameter_mm", "width_mm", "height_mm", "depth_mm", "x_mm", "y_mm", "tool"),
     "pattern": ("face", "pattern", "x_mm", "y_mm"),

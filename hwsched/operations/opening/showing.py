@@ -45,6 +45,7 @@ _INTO: Final[Mapping[str, tuple[float, float, float]]] = {
     "key": (0.0, 0.0, -1.0),
     "wall": (0.0, 0.0, 1.0),
     "lock-edge": (1.0, 0.0, 0.0),
+    "hinge-edge": (-1.0, 0.0, 0.0),
     "frame": (-1.0, 0.0, 0.0),
 }
 """Per face in which a hole starts: the way straight in."""
@@ -270,7 +271,11 @@ def hole_record(given: OpeningInput, hole: Hole, plate: Placement | None = None)
         whole = (-edge, up, way[2])
     else:
         # In an edge the hole's own x counts from the inside face.
-        start = (hole.from_depth_mm * way[0], hole.y_mm, hole.x_mm)
+        edge_mm = 0.0
+        if hole.face == "hinge-edge":
+            leaf = next((each for each in given.leaves if leaf_name(each) == hole.leaf), None)
+            edge_mm = (leaf.width_mm if leaf is not None else None) or 0.0
+        start = (edge_mm + hole.from_depth_mm * way[0], hole.y_mm, hole.x_mm)
         whole = (way[0], up, edge)
     long = sqrt(sum(each * each for each in whole))
     direction = (whole[0] / long + 0.0, whole[1] / long + 0.0, whole[2] / long + 0.0)

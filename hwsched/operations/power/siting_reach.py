@@ -13,10 +13,10 @@ from hwsched.calc.power.circuit_tree import Run
 from hwsched.calc.power.conductor import conductor, longest_run_m, loop_ohm
 from hwsched.model.errors import ValueRefusedError
 from hwsched.rules import limits_of, rule_named
+from hwsched.rules.devices import amps, on_leaf, unsuited
 from hwsched.values import Catalogue, Settings
 from hwsched.values.power import Circuit, Device, Supply
-from hwsched.wiring.circuits import CircuitSource
-from hwsched.wiring.devices import amps, on_leaf, unsuited
+from hwsched.wiring.circuits import circuit_source
 
 _CIRCUIT_VOLTAGE: Final = rule_named("circuit-voltage")
 _SUPPLY_LOADING: Final = rule_named("supply-loading")
@@ -63,11 +63,13 @@ def place_of(supply: Supply, circuit: Circuit | None, catalogue: Catalogue, sett
         raise ValueRefusedError(supply.name, "unknown: needs the power supply that stands or may stand there")
     rated = part.number_of(OUTPUT_A)
     battery = catalogue.get(supply.battery) if supply.battery is not None else None
-    circuit_source = CircuitSource.of(supply, part, battery, catalogue, settings)
-    source = circuit_source.source
+    seen = circuit_source(supply, part, battery, catalogue, settings)
+    source = seen.source
     if source is None or rated is None:
         missing = next(n for n in (OUTPUT_V, OUTPUT_A, TOLERANCE_SHARE) if part.number_of(n) is None)
         raise ValueRefusedError(supply.name, f"unknown: needs part {part.number}.{missing}")
+    if seen.current is None:
+        raise ValueRefusedError(supply.name, f"unknown: needs part {part.number}.current")
     used = rated * limits_of(_SUPPLY_LOADING, settings)["share"]
     least = source.lowest_v - source.ohm * used
     if source.battery_end_v is not None:
@@ -75,7 +77,7 @@ def place_of(supply: Supply, circuit: Circuit | None, catalogue: Catalogue, sett
     warm = circuit.temperature_c if circuit is not None else None
     if warm is None:
         warm = limits_of(_CIRCUIT_VOLTAGE, settings)["temperature_c"]
-    return CandidatePlace(used, source.normal_v, least, circuit_source.current, warm)
+    return CandidatePlace(used, source.normal_v, least, seen.current, warm)
 
 
 def suits(demanded: Demanded, place: CandidatePlace, catalogue: Catalogue) -> bool:
@@ -105,7 +107,8 @@ def reach_m(demanded: Demanded, place: CandidatePlace, catalogue: Catalogue, ohm
 def _transfer_ohm(transfer: Run | None, warm_c: float) -> float:
     if transfer is None:
         return 0.0
-    return loop_ohm(transfer.length_m, conductor(transfer.gauge, transfer.stranding, warm_c).resistance_ohm_per_km)
+    ohm_per_km = conductor(transfer.gauge, transfer.stranding, warm_c).resistance_ohm_per_km
+    return loop_ohm(transfer.length_m, ohm_per_km) + transfer.extra_ohm
 
 
 def _most_a(device: Device, place: CandidatePlace) -> float:

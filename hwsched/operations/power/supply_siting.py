@@ -6,6 +6,7 @@ Accepting a proposal stands in `siting_accepting`.
 from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from math import fsum
+from typing import Final
 
 from sqlalchemy import Connection
 
@@ -32,13 +33,16 @@ from hwsched.operations.opening.standings import Standings
 from hwsched.operations.power.connecting import beyond
 from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.power.siting_reach import CandidatePlace, Demanded, held_a, place_of, reach_m, suits
+from hwsched.rules import limits_of, rule_named
+from hwsched.rules.devices import devices_at
+from hwsched.rules.leaf_runs import leaf_runs
 from hwsched.values import Catalogue, OpeningInput, Part, Settings, SupplyLink, exchange_of
 from hwsched.values.power import Circuit, PowerFacts, PowerResult, Run, Supply
 from hwsched.values.standing import WHY
 from hwsched.wiring import ConnectedOpening, solve_supplies
-from hwsched.wiring.circuits import transfer_runs
-from hwsched.wiring.devices import devices_at
 from hwsched.wiring.distances import Heights, distance
+
+_CIRCUIT_VOLTAGE: Final = rule_named("circuit-voltage")
 
 CIRCUIT_NAME = "S"
 """Name of the circuit that a siting lays at each supply that it uses."""
@@ -229,7 +233,8 @@ def _demands(
         own, problems = devices_at(each)
         missing = list(problems)
         # Leaves are reckoned as one here, all drawn over one transfer: the volts are proved leaf by leaf afterwards.
-        transfer = next((run for run, _ in transfer_runs(each, missing).values()), None)
+        warm = limits_of(_CIRCUIT_VOLTAGE, inputs[0].settings)["temperature_c"]
+        transfer = next((onto.run for onto in leaf_runs(each, warm, missing).values()), None)
         if missing or not own:
             left_out += [problem.message for problem in missing] or [f"{opening.mark} has nothing to feed"]
             continue

@@ -90,8 +90,9 @@ def demonstrate(
             survey = import_survey(
                 project, SAMPLE / "survey.xlsx", SurveyOptions(bare_unit="in"), who=who, accept="good-rows"
             )
-            _, outcomes = fit_openings(project, who=who, progress=progress)
+            # Before the fits: how far an opening is from the cable way is wire that its fit needs.
             power = import_power(project, SAMPLE / "power.xlsx", who=who)
+            _, outcomes = fit_openings(project, who=who, progress=progress)
             sited = []
             for building in _with_places(project):
                 proposal = propose_siting(project, building)

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
+from hwsched.rules.wording import short_v
 from hwsched.values.power import SupplyResult
 
 
@@ -14,7 +15,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
                 continue
             yield Verdict(
                 f"{node.name} finds {highest:.2f} V; it takes {node.maximum_v:g} V at most, "
-                f"{highest - node.maximum_v:.2f} V too much.",
+                f"{short_v(highest - node.maximum_v)} V too much.",
                 values={"arrives_v": highest, "allowed_v": node.maximum_v},
                 about=f"circuit {circuit.circuit.name}",
                 circuit_id=circuit.circuit.id,

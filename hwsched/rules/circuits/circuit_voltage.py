@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import SUPPLIES, Inputs, Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import short_v
 from hwsched.values.power import CircuitResult, NodeResult, SupplyResult
 
 
@@ -22,10 +23,10 @@ def _short(circuit: CircuitResult, node: NodeResult, margin: float) -> Verdict:
     cure = f"Any of these would do: {'; '.join(works)}." if works else ""
     where = f"in the state {said} ({circuit.source_v[state]:g} V at the supply, {node.distance_m:.1f} m)"
     return Verdict(
-        f"{node.name} finds {volts:.2f} V {where}; it needs {node.minimum_v:g} V, short by {-margin:.2f} V."
+        f"{node.name} finds {volts:.2f} V {where}; it needs {node.minimum_v:g} V, short by {short_v(-margin)} V."
         if volts >= 0
         else f"{node.name} finds no voltage {where}: the currents cannot be carried that far; it needs "
-        f"{node.minimum_v:g} V, short by {-margin:.2f} V.",
+        f"{node.minimum_v:g} V, short by {short_v(-margin)} V.",
         cure,
         values={"arrives_v": volts, "needed_v": node.minimum_v or 0.0, "short_v": -margin, "run_m": node.distance_m},
         about=f"circuit {circuit.circuit.name}",

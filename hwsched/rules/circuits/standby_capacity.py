@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import SUPPLIES, Inputs, Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import short_v
 from hwsched.values.power import SupplyResult
 
 
@@ -25,7 +26,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
         yield Verdict(f"{asked}{size}. No standby battery is laid.", values=values, about=supply.name)
     elif found.held_ah < found.needed_ah - 1e-9:
         yield Verdict(
-            f"{asked}; {found.held_ah:g} Ah are laid, short by {found.needed_ah - found.held_ah:.2f} Ah{size}.",
+            f"{asked}; {found.held_ah:g} Ah are laid, short by {short_v(found.needed_ah - found.held_ah)} Ah{size}.",
             values={**values, "held_ah": found.held_ah},
             about=supply.battery or "",
         )

@@ -1,62 +1,90 @@
-"""Rule: at the end of its wire the unit still finds its lowest voltage."""
+"""Rule: at the end of its wires every load of an opening finds the voltage it takes, at both ends of every limit."""
 
 from collections.abc import Iterable
 
-from hwsched.attributes.of_parts import GAUGE, OUTPUT_V, STRANDING, SUPPLY_LOW_V, TOLERANCE_SHARE
-from hwsched.calc.calculator import InputError
-from hwsched.calc.power.conductor import conductor, drop_v
-from hwsched.rules.reading import drawn_a, in_role, on_supply, shared_supply, supply_part, unit_part
+from hwsched.attributes.of_parts import OUTPUT_V, TOLERANCE_SHARE
+from hwsched.rules.leaf_runs import leaf_wire
+from hwsched.rules.own_circuit import OwnCircuit, own_circuit, route_m
+from hwsched.rules.reading import supply_part, transfers_kept, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.wording import unknown
+from hwsched.rules.wording import short_v, unknown
 from hwsched.values import Fit, OpeningInput
+from hwsched.values.power import NodeResult
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    unit, supply = unit_part(given, fit), supply_part(given, fit)
-    shared = shared_supply(given) if fit.part("supply") is None else None
-    wire = in_role(given, fit if shared is None else shared, "wire")
-    run = given.opening.supply_distance_m
-    if fit.power != "supply" or given.supply_link is not None or unit is None or supply is None or run is None:
+    supply = supply_part(given, fit)
+    if fit.power != "supply" or given.supply_link is not None or unit_part(given, fit) is None or supply is None:
         return
-    tolerance = supply.number_of(TOLERANCE_SHARE)
-    if tolerance is None:
-        yield unknown((f"part {supply.number}.tolerance_share",), supply.number)
+    if route_m(given) is None:
         return
+    wire = leaf_wire(given, fit)
     if wire is None:
-        yield Verdict("No wire of the catalogue carries the unit's current this far.", about="wire")
+        yield Verdict("No wire of the catalogue carries the opening's current this far.", about="wire")
         return
-    units = [other for each in on_supply(given, fit) if (other := unit_part(given, each)) is not None]
-    lows = [each.number_of(SUPPLY_LOW_V) for each in units]
-    low = None if None in lows else max(each for each in lows if each is not None)
-    volts, draws = supply.number_of(OUTPUT_V), drawn_a(given, fit)
-    gauge = wire.text_of(GAUGE)
-    if volts is None or low is None or draws is None or gauge is None:
-        fact = f"{supply.number}.output_v" if volts is None else f"{unit.number}.supply_low_v"
-        yield unknown((f"part {wire.number}.gauge" if gauge is None else f"part {fact}",), wire.number)
+    facts = (OUTPUT_V, TOLERANCE_SHARE)
+    untold = tuple(f"part {supply.number}.{name}" for name in facts if supply.number_of(name) is None)
+    if untold:
+        yield unknown(untold, supply.number)
         return
-    try:
-        ohm_per_km = conductor(gauge, wire.text_of(STRANDING) or "stranded", limits["temperature_c"])
-    except InputError as error:
-        yield Verdict(f"Its gauge {gauge} cannot be read: {error.message}.", about=wire.number)
+    solved = own_circuit(given, fit, limits["temperature_c"])
+    if solved is None:
         return
-    least = volts * (1 - tolerance)
-    arrives = least - drop_v(run, draws, ohm_per_km.resistance_ohm_per_km)
-    if arrives < low - 1e-9:
+    lacking = [problem for problem in solved.problems if problem.kind == "unknown"]
+    for problem in lacking:
+        yield unknown(problem.needs, problem.about or wire.number)
+    for problem in solved.problems:
+        # Another voltage or kind of current than a load takes is said by the rule of the supply's voltage.
+        if problem.kind == "unsound":
+            yield Verdict(f"{problem.message[:1].upper()}{problem.message[1:]}.", about=problem.about or wire.number)
+    if lacking:
+        return
+    if (solved.low or solved.result.collapsed) and _hangs_on_transfer(given, fit, limits["temperature_c"]):
+        yield unknown(("existing_item.loop_ohm",), "power-transfer")
+        return
+    for reason in dict.fromkeys(solved.result.collapsed.values()):
         yield Verdict(
-            f"After {run:g} m of {gauge} {arrives:.2f} V of {least:.2f} V arrive; the unit needs {low:g} V, short by "
-            f"{low - arrives:.2f} V.",
-            values={"arrives_v": arrives, "needed_v": low, "short_v": low - arrives, "run_m": run},
-            about=wire.number,
+            f"The currents cannot be carried over {solved.run_m:g} m of {solved.gauge}: {reason}.", about=wire.number
         )
+    for node in solved.low:
+        yield _low(solved, node, wire.number)
+
+
+def _hangs_on_transfer(given: OpeningInput, fit: Fit, temperature_c: float) -> bool:
+    """Tell whether it is what was assumed for a transfer that stays which leaves too little."""
+    kept = transfers_kept(given)
+    if not kept or fit.part("power-transfer") is not None or any(item.loop_ohm is not None for item in kept):
+        return False
+    best = own_circuit(given, fit, temperature_c, 0.0)
+    return best is not None and not best.low and not best.result.collapsed
+
+
+def _low(solved: OwnCircuit, node: NodeResult, wire: str) -> Verdict:
+    volts = {state: each for state, each in node.volts.items() if state != "highest-mains"}
+    state, arrives = min(volts.items(), key=lambda pair: pair[1])
+    least, needed = solved.result.source_v[state], node.minimum_v or 0.0
+    who = "the strike" if "(strike" in node.name else "the unit" if "leaf)" in node.name else "what hangs there"
+    onto = " and what leads onto the leaf" if "(" in node.name else ""
+    short = f"short by {short_v(needed - arrives)} V" if arrives >= 0 else "and no voltage is left at all"
+    return Verdict(
+        f"After {solved.run_m:g} m of {solved.gauge}{onto} {arrives:.2f} V of {least:.2f} V arrive at the peak; {who} "
+        f"needs {needed:g} V, {short}."
+        if state == "peak"
+        else f"After {solved.run_m:g} m of {solved.gauge}{onto} {arrives:.2f} V of {least:.2f} V arrive; {who} needs "
+        f"{needed:g} V, {short}.",
+        values={"arrives_v": arrives, "needed_v": needed, "short_v": needed - arrives, "run_m": solved.run_m},
+        about=wire,
+    )
 
 
 RULE = Rule(
     id="supply-drop",
-    title="Voltage at the end of the wire",
+    title="Voltage at the end of the wires",
     discipline="power",
     severity="error",
-    basis="Vd = 2 L I R'; resistivity 1/58 at 20 C (IEC 60028), stranding factor 1.02 common practice",
-    cure="Take a thicker wire, a nearer supply, or a unit that takes a higher voltage.",
+    basis="node voltages (Kirchhoff), all that starts at one time, supply at its lowest tolerance; resistivity 1/58 at "
+    "20 C (IEC 60028), stranding factor 1.02 common practice",
+    cure="Take a thicker wire, a nearer supply, a transfer of thicker conductors, or a unit for a higher voltage.",
     judge=_judge,
     slot="power",
     limits=(

@@ -47,7 +47,8 @@ def test_states_are_the_circuit_at_their_voltages():
     tree = chain(3)
     devices = [Device(f"n{i}", kind, 0.1, 0.4, 0.9) for i, kind in enumerate(("current", "power", "current"))]
     found = states(tree, devices, SOURCE, 1)
-    assert tuple(s.name for s in found) == STATES
+    # No upper tolerance is stated, so nothing is asked at it.
+    assert tuple(s.name for s in found) == tuple(name for name in STATES if name != "highest-mains")
     resting = with_operating(devices, ())
     for state, volts, ohm in zip(found, (24.0, 22.8, 21.0), (0.05, 0.05, 0.1), strict=False):
         assert state.source_v == volts
@@ -56,6 +57,21 @@ def test_states_are_the_circuit_at_their_voltages():
     assert peak.operating == (2,)
     expected = solve(tree, with_operating(devices, (2,)), 21.0, 0.1)
     assert peak.solution.volts == pytest.approx(expected.volts, abs=1e-9)
+
+
+def test_at_the_upper_tolerance_only_what_is_surely_drawn_lowers_the_voltage():
+    tree = chain(1)
+    (ohm,) = tree.ohm[1:]
+    silent, drawing = (Device("n0", "current", 0.4, 1.0, maximum_v=12.5, least=each) for each in (None, 0.4))
+    source = Source(12.0, 11.4, highest_v=12.6)
+    found = {s.name: s for s in states(tree, [silent], source, 1)}
+    assert (found["highest-mains"].source_v, found["highest-mains"].solution.volts["n0"]) == (12.6, 12.6)
+    assert found["highest-mains"].high == ("n0",)
+    assert found["normal"].high == ()
+    lowered = {s.name: s for s in states(tree, [drawing], source, 1)}["highest-mains"]
+    assert lowered.solution.volts["n0"] == pytest.approx(12.6 - 0.4 * ohm, abs=1e-9)
+    with pytest.raises(InputError, match="highest_v"):
+        states(tree, [silent], Source(12.0, 11.4, highest_v=11.9), 1)
 
 
 def test_without_battery_the_peak_is_at_the_lowest_mains():

@@ -171,12 +171,12 @@ def test_it_lapses_when_the_numbers_of_the_finding_change(yard):
     set_settings(yard, who=WHO, limits={"battery-life.days": 320.0})
     fit_openings(yard, who=WHO)
     give(yard, rule="battery-life")
-    assert ("battery-life", "battery", "warning", True) in findings(yard)["2"]
+    assert ("battery-life", "battery", "error", True) in findings(yard)["2"]
     set_settings(yard, who=WHO, limits={"battery-life.days": 330.0})
     fit_openings(yard, who=WHO)
-    asked = {("battery-life", "battery", "warning", False), ("waiver-lapsed", "battery-life", "warning", False)}
+    asked = {("battery-life", "battery", "error", False), ("waiver-lapsed", "battery-life", "warning", False)}
     assert findings(yard)["2"] == {*OPEN, *asked}
-    set_settings(yard, who=WHO, limits={"battery-life.days": 300.0})
+    set_settings(yard, who=WHO, limits={"battery-life.days": 270.0})
     fit_openings(yard, who=WHO)
     assert findings(yard)["2"] == {*OPEN, ("waiver-unneeded", "battery-life", "note", False)}
 
@@ -279,14 +279,14 @@ def test_the_whole_project_until_the_limit_of_the_rule_changes(yard):
     set_settings(yard, who=WHO, limits={"battery-life.days": 320.0})
     fit_openings(yard, who=WHO)
     give(yard, None, "battery-life", scope="project")
-    held = ("battery-life", "battery", "warning", True)
+    held = ("battery-life", "battery", "error", True)
     assert all(held in said for said in findings(yard).values())
     set_settings(yard, who=WHO, limits={"clear-width.clear_mm": 800.0})
     fit_openings(yard, who=WHO)
     assert all(held in said for said in findings(yard).values())
     set_settings(yard, who=WHO, limits={"battery-life.days": 321.0})
     fit_openings(yard, who=WHO)
-    asks = {("battery-life", "battery", "warning", False), ("waiver-lapsed", "battery-life", "warning", False)}
+    asks = {("battery-life", "battery", "error", False), ("waiver-lapsed", "battery-life", "warning", False)}
     assert all(asks <= said for said in findings(yard).values())
     give(yard, None, "battery-life", scope="project", reason="again")
     for said in findings(yard).values():
@@ -304,9 +304,9 @@ def test_only_what_it_is_about(yard):
     set_settings(yard, who=WHO, limits={"battery-life.days": 320.0})
     fit_openings(yard, who=WHO)
     give(yard, None, "battery-life", scope="project", about="something else")
-    assert ("battery-life", "battery", "warning", False) in findings(yard)["2"]
+    assert ("battery-life", "battery", "error", False) in findings(yard)["2"]
     give(yard, None, "battery-life", scope="project", about="battery")
-    assert ("battery-life", "battery", "warning", True) in findings(yard)["2"]
+    assert ("battery-life", "battery", "error", True) in findings(yard)["2"]
 
 
 def test_records_can_be_waived_too(yard):

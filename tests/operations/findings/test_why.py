@@ -125,7 +125,8 @@ def test_a_changed_limit_is_said_beside_the_rule_s_own(yard):
     set_settings(yard, who=WHO, limits={"battery-life.days": 320.0})
     fit_openings(yard, who=WHO)
     (chain,) = why(yard, "1", "battery-life")
-    (limit,) = under([chain], "Limits")
+    limit, margin = under([chain], "Limits")
+    assert margin.startswith("margin_share 0.1")
     assert limit.startswith("days 320 (the rule's own: 180)")
 
 

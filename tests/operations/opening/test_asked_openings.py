@@ -67,7 +67,7 @@ QUERIES = {
     "not status in fits, to-measure": lambda c: c.fit.status == "does-not-fit",
     "uses FEN-J1": lambda c: any(p.part == "FEN-J1" for p in c.fit.parts),
     "not uses FEN-J1": lambda c: c.fit.status != "to-measure" and all(p.part != "FEN-J1" for p in c.fit.parts),
-    "finding = battery-cold": lambda c: any(f.rule == "battery-cold" for f in c.findings),
+    "finding = battery-life": lambda c: any(f.rule == "battery-life" for f in c.findings),
     "finding = error and building = mill house": lambda c: (
         c.given.opening.building == "Mill House" and any(f.severity == "error" for f in c.findings)
     ),

@@ -135,9 +135,12 @@ def test_a_limit_by_hand(yard):
     assert [each.mark for each in answer.differences] == ["1", "2", "3", "4"]
     for each in answer.differences:
         assert (each.gone, each.new, each.findings_gone) == ((), (), ())
-        assert [(f.rule, f.severity) for f in each.findings_new] == [("battery-life", "warning")]
+        assert [(f.rule, f.severity) for f in each.findings_new] == [("battery-life", "error")]
         assert each.cost_before == each.cost_after
-    assert what_if(yard, Question(limits={"battery-life.days": 300.0})).differences == ()
+    # A tenth over 270 days, 297, it lasts; of 300 it lasts less than a tenth more, which is told.
+    assert what_if(yard, Question(limits={"battery-life.days": 270.0})).differences == ()
+    told = what_if(yard, Question(limits={"battery-life.days": 300.0})).differences
+    assert {(f.rule, f.severity) for each in told for f in each.findings_new} == {("battery-life", "warning")}
     assert what_if(yard, Question()).differences == ()
 
 

@@ -259,7 +259,7 @@ def test_a_place_of_the_wrong_voltage_or_current_is_not_taken(project, yard):
 
 def test_of_two_places_the_one_that_suits(project):
     write_catalogue(project)
-    more_parts(project, part("PSU24", "power-supply", output_v=24.0, output_a=5.0, tolerance_share=0.05))
+    more_parts(project, part("PSU24", "power-supply", output_v=24.0, output_a=5.0, tolerance_share=0.05, current="dc"))
     doors(project, ["1"])
     closet(project, "NEAR", x_m=9.0, part="PSU24")
     closet(project, "FAR", x_m=40.0)

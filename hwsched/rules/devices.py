@@ -20,10 +20,10 @@ from hwsched.attributes.of_parts import (
 )
 from hwsched.calc.power.supply_practice import mismatch, operating_window_v
 from hwsched.calc.power.suppression import suppressor_for
-from hwsched.rules.reading import entry, part_fact
-from hwsched.values import Fit, OpeningInput, Part
+from hwsched.rules.connected_opening import ConnectedOpening
+from hwsched.rules.reading import RELEASES, entry, part_fact, remains
+from hwsched.values import Fit, Item, OpeningInput, Part
 from hwsched.values.power import Device, Problem
-from hwsched.wiring.connected_opening import ConnectedOpening
 
 _COILS = {
     "electric-strike": "electric-strike",
@@ -77,12 +77,34 @@ def devices_of(given: OpeningInput, fit: Fit | None) -> tuple[tuple[Device, ...]
             devices += [found] * max(1, round(fit_part.quantity))
         else:
             problems.append(found)
+    # What stays at the opening stands there once, however many of its locks are converted.
+    for item in releases_kept(given) if given.point.number == 1 else ():
+        made = _kept(opening.id, opening.mark, item)
+        if isinstance(made, Device):
+            devices.append(made)
+        else:
+            problems.append(made)
     return tuple(devices), tuple(problems)
+
+
+def releases_kept(given: OpeningInput) -> tuple[Item, ...]:
+    """Return the electric strikes and electromagnetic locks that stay at an opening: its unit drives them."""
+    return tuple(item for item in given.items if item.kind in RELEASES and remains(item))
+
+
+def switched(given: OpeningInput, fit: Fit) -> int:
+    """Count what a unit switches off its leaf: strikes and magnets in the frame, chosen or staying."""
+    chosen = 0
+    for fit_part in fit.parts:
+        part = entry(given, fit_part) if fit_part.role == "strike" else None
+        if part is not None and part.kind in RELEASES:
+            chosen += max(1, round(fit_part.quantity))
+    return chosen + (len(releases_kept(given)) if given.point.number == 1 else 0)
 
 
 def unsuited(device: Device, part: Part | None, supply_v: float, supply_current: str) -> str | None:
     """Say why a device cannot hang on a supply: wrong voltage, or wrong kind of current; None where it can."""
-    current = (part.text_of(CURRENT) if part is not None else None) or "dc"
+    current = (part.text_of(CURRENT) if part is not None else None) or device.current
     return mismatch(supply_v, supply_current, device.minimum_v, device.maximum_v, current)
 
 
@@ -116,7 +138,7 @@ def _unit(opening_id: str, mark: str, part: Part) -> Device | Problem:
     holding, peak, first = (_value(kind, amount, rated_v) for amount in (held if rest is None else rest, held, inrush))
     return Device(
         opening_id, mark, part.number, "unit", kind, _sure(holding), _sure(peak), first, low, high,
-        _terminals(part), assumed=tuple(assumed),
+        _terminals(part), assumed=tuple(assumed), least=None if rest is None else _sure(holding),
     )  # fmt: skip
 
 
@@ -136,16 +158,40 @@ def _coil(opening_id: str, mark: str, role: str, part: Part) -> Device | Problem
     if rest is None and fail == "fail-secure":
         # It is energised to release only: that is what fail-secure means.
         rest = 0.0
+    told = rest is not None
     if rest is None:
         # Unknown whether it rests with current: taken as held all the time, which sizes supply and standby on the
         # safe side.
         rest = held
     kind = _kind(part, assumed)
+    if part.text_of(CURRENT) is None:
+        assumed.append("taken as one for DC")
     holding, peak, first = (_value(kind, amount, rated_v) for amount in (rest, held, part.number_of(INRUSH_A)))
     suppressor = suppressor_for(_COILS[part.kind])
     return Device(
         opening_id, mark, part.number, role, kind, _sure(holding), _sure(peak), first, low, high, _terminals(part),
-        suppressor.text if suppressor else "", fail, tuple(assumed),
+        suppressor.text if suppressor else "", fail, tuple(assumed), least=_sure(holding) if told else None,
+    )  # fmt: skip
+
+
+def _kept(opening_id: str, mark: str, item: Item) -> Device | Problem:
+    """Read what stays there from its label."""
+    what = f"the existing {(item.kind or 'strike').replace('-', ' ')}"
+    facts = (("rated_v", item.rated_v), ("rated_a", item.rated_a), ("current_form", item.current_form))
+    lacking = tuple(f"existing_item.{name}" for name, value in facts if value is None)
+    if item.rated_v is None or item.rated_a is None or item.current_form is None:
+        return Problem("unknown", f"what {what} at {mark} draws is unknown: read its label", lacking, opening_id, what)
+    window = operating_window_v(item.rated_v)
+    # Fail-secure it rests without current. Held all the time where nobody has read that, which is on the safe side for
+    # drop and supply; for the highest voltage it is then reckoned without current.
+    fail = item.fail or ("fail-safe" if item.kind == "electromagnetic-lock" else "")
+    resting = 0.0 if fail == "fail-secure" else item.rated_a
+    suppressor = suppressor_for(_COILS[item.kind or "electric-strike"])
+    return Device(
+        opening_id, mark, what, "strike", "current", resting, item.rated_a, None, window[0], window[1],
+        suppression=suppressor.text if suppressor else "", fail=fail,
+        assumed=(f"operating window taken as {window[0]:g} to {window[1]:g} V", "taken as a constant current"),
+        least=resting if fail else None, current=item.current_form,
     )  # fmt: skip
 
 

@@ -101,3 +101,11 @@ def test_table_is_spread_over_the_sample(checked):
     ):
         assert set().union(*map(facts, chosen)) == set().union(*map(facts, every))
     assert all(row["reason"] for row in TABLE)
+
+
+@pytest.mark.parametrize(
+    ("mark", "rule"), [("M008", "rated-raceway"), ("M108", "rated-raceway"), ("A-10", "plate-on-stile")]
+)
+def test_the_nearest_miss_is_what_keeps_a_unit_that_found_a_place(checked, mark, rule):
+    """Units that are not listed at all, or stand in no such edge, are farther off than one that lacks a way."""
+    assert checked[mark].fit.nearest_miss.rule == rule

@@ -3,6 +3,9 @@
 import pytest
 
 from hwsched.rules import RULEBOOK, Limit
+from hwsched.rules.wording import length
+from hwsched.values import Settings
+from tests.rules.scenario import given
 
 EVERY = [(rule, limit) for rule in RULEBOOK for limit in rule.limits]
 UNITS = {"mm": "mm", "deg": "deg", "c": "C", "s": "s", "n": "N", "va": "VA", "days": "days", "hours": "h"}
@@ -29,3 +32,8 @@ def test_a_rule_s_own_limit_lies_within_its_bounds(value):
 def test_bounds_are_a_number_each():
     with pytest.raises(ValueError, match="does not lie"):
         Limit("reach_mm", 1.0, "Reach.", "of the test", unit="mm", low=0.0, high=float("inf"))
+
+
+@pytest.mark.parametrize(("style", "said"), [("fraction", 'less than 1/64"'), ("mm", "less than 0.1 mm")])
+def test_what_is_short_by_a_hair_is_not_short_by_nothing(style, said):
+    assert length(given(settings=Settings(length_style=style)), 0.02) == said

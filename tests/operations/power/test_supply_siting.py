@@ -34,9 +34,9 @@ from tests.operations.powered import (
 from tests.rules.scenario import part
 
 # 18 AWG at 30 C: 0.022207 ohm/m; 22 AWG of the door loop 0.056146 ohm/m (by hand in
-# tests.wiring.test_supply_results). A unit of 0.4 A on the leaf:
-# (11.4 - 10 - 2 x 0.5 x 0.4 x 0.056146) / (2 x 0.4 x 0.022207) = 77.54 m.
-REACH_M = (11.4 - 10 - 0.4 * 0.056146) / (0.8 * 0.022207)
+# tests.wiring.test_supply_results). A unit of 0.4 A on a leaf 0.9144 m wide, its wire across it with 0.3 m of slack:
+# (11.4 - 10 - 2 x 0.5 x 0.4 x 0.056146 - 2 x 1.2144 x 0.4 x 0.022207) / (2 x 0.4 x 0.022207) = 76.33 m.
+REACH_M = (11.4 - 10 - 0.4 * 0.056146) / (0.8 * 0.022207) - 1.2144
 USED_A = 2.0
 """80 % of 2.5 A: five units of 0.4 A."""
 

@@ -29,6 +29,8 @@ KIND_OF_FORM: Final = {
     "reader": "fixed-reader",
 }
 """Which part kind takes the place of which form of lock."""
+CASE_IN_LEAF: Final = ("mortise", "euro-profile")
+"""Forms of lock whose case stands in the leaf."""
 LATCHING: Final = ("lock", "deadbolt", "exit-device", "flush-bolt")
 """Items that may hold the leaf shut."""
 RELEASES: Final = ("electric-strike", "electromagnetic-lock")

@@ -23,7 +23,7 @@ HEADINGS = (
     "Construction", "Stile (in)",
     "Lock type", "Function", "B/S", "Cyl AFF", "Case height", "Case depth", "Case thickness",
     "Top of case above cylinder", "Trim outside", "Trim inside", "TT", "Cross bore", "Edge bore", "Cam",
-    "Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Keep/replace", "Undercut",
+    "Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Keep/replace", "Undercut", "Wall",
 )  # fmt: skip
 USUAL = {
     "Bldg": "Quay", "Floor": "1", "Room from": "Corridor", "Room to": "Net loft", "Type": "SGL", "Hand": "LH",
@@ -105,7 +105,7 @@ ROWS = (
     opening(
         "LIFT",
         **{
-            "Bldg": "Shed", "Type": "lift", "Lock type": "reader", **NOT_GIVEN, **NO_FRAME,
+            "Bldg": "Shed", "Type": "lift", "Lock type": "reader", "Wall": "brick", **NOT_GIVEN, **NO_FRAME,
             **dict.fromkeys(
                 ("Hand", "Size", "Thickness (in)", "Material", "Construction", "B/S", "Function", "Undercut", "TT")
             ),

@@ -34,7 +34,7 @@ CENTRES = {
     ("DOWN", "inside", "access hole for the lead"): (69.85, -79.6875, 12.7),  # 3 9/64 below
     ("HOLLOW", "inside", "access hole for the lead"): (-69.85, 53.975, 12.7),  # RH; 2 1/8 above
     ("STILE", "inside", "access hole for the lead"): (28.575, 50.8, 19.05),  # B/S 1 1/8; 2 above; 3/4
-    ("SMALL", "inside", "lead's hole into the cross bore"): (63.895, 59.7625, 9.525),  # 2 3/4 less 7/8 tan 15
+    ("SMALL", "inside", "lead's hole into the cross bore"): (59.588, 60.388, 9.525),  # 2 3/4 less 1 3/4 tan 13
     ("SMALL", "inside", "edge bore"): (-22.225, 0.0, 25.4),  # folded round: 7/8 from the inside face
     ("SMALL", "key", "cross bore"): (-69.85, 0.0, 53.975),  # 2 1/8, from the side on which it is drilled
     ("SMALL", "key", "edge bore"): (22.225, 0.0, 25.4),
@@ -86,7 +86,7 @@ SAID = {
     "HOLLOW": ['access hole for the lead: Ø 1/2", pilot 1/8", 1/4" deep, square'],
     "STILE": ['access hole for the lead: Ø 3/4", pilot 1/16", 1/4" deep, square'],
     "SMALL": [
-        'Ø 3/8", 1 27/32" deep, 45° down, 10.2° toward the hinge edge',
+        'Ø 3/8", 1 29/32" deep, 45° down, 17° toward the hinge edge',
         'edge bore: Ø 1", enlarges 7/8", 2 3/4" deep, square',
     ],
     "POCKET": [

@@ -15,7 +15,7 @@ import pytest
 
 import hwsched
 from hwsched.catalogue import KINDS, kind_of
-from hwsched.fitting import fit as fitted
+from hwsched.fitting import fit as fit_of
 from hwsched.rules import RULES, judge
 from hwsched.survey import ENTITIES
 from hwsched.values import Catalogue, Item, Leaf, Opening
@@ -63,7 +63,7 @@ STANDING = (
 
 
 @cache
-def cases():
+def openings_and_fits():
     """Openings with fits in which parts of every kind stand."""
     found = []
     for form, number, role in LOCKS:
@@ -129,9 +129,9 @@ BLANK = with_parts(lambda part: replace(part, attributes={}))
 @pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
 def test_what_a_rule_asks_of_a_part_has_a_column(rule):
     """With each attribute that its parts have left out, and with all of them."""
-    needs = asked(rule, ((replace(there, catalogue=BLANK), base) for there, base in cases()))
+    needs = asked(rule, ((replace(there, catalogue=BLANK), base) for there, base in openings_and_fits()))
     for cat in blanked():
-        needs |= asked(rule, ((replace(there, catalogue=cat), base) for there, base in cases()[::3]))
+        needs |= asked(rule, ((replace(there, catalogue=cat), base) for there, base in openings_and_fits()[::3]))
     assert wrong(needs) == set()
 
 
@@ -145,7 +145,7 @@ def blanked():
 def test_what_a_rule_asks_of_the_survey_has_a_column(rule):
     """With the facts of opening, leaves and items left out, each alone and all together."""
     needs = set()
-    for there, base in cases():
+    for there, base in openings_and_fits():
         for changed in blank_surveys(there):
             needs |= asked(rule, [(changed, base)])
     assert wrong(needs) == set()
@@ -163,12 +163,12 @@ def blank_surveys(there):
 
 def test_what_the_fitting_asks_for_has_a_column():
     """Of every opening, with each fact of its lock, leaf and frame left out."""
-    for there, _ in cases()[::4]:
+    for there, _ in openings_and_fits()[::4]:
         for name in (each.name for each in fields(Item) if each.name not in ("id", "kind")):
             first, *rest = there.items
-            found = fitted(replace(there, items=(replace(first, **{name: None}), *rest)))
+            found = fit_of(replace(there, items=(replace(first, **{name: None}), *rest)))
             assert wrong({need.fact for need in found.needs}) == set()
-        found = fitted(replace(there, catalogue=BLANK))
+        found = fit_of(replace(there, catalogue=BLANK))
         assert wrong({need.fact for need in found.needs}) == set()
 
 
@@ -198,7 +198,7 @@ def test_what_is_written_in_the_source_has_a_column():
 
 def test_the_walk_meets_parts_of_every_kind_that_a_fit_holds():
     """What no case holds is asked for nothing: kinds that stand in no fit are named here."""
-    held = {CAT.parts[each.part].kind for _, base in cases() for each in base.parts}
+    held = {CAT.parts[each.part].kind for _, base in openings_and_fits() for each in base.parts}
     missing = {kind.name for kind in KINDS} - held
     assert missing <= {"coin-cell", "electromagnetic-lock", "electrified-lock", "standby-battery"}
 

@@ -2,14 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.reading import lock_item, lock_leaf, stile_mm
+from hwsched.rules.reading import CASE_IN_LEAF, lock_item, lock_leaf, stile_mm
 from hwsched.rules.rounding import MEASURE_MM
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
-
-IN_LEAF = ("mortise", "euro-profile")
-"""Forms of lock whose case stands in the leaf."""
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
@@ -26,7 +23,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             about="lock",
         )
     has, stile = stile_mm(leaf)
-    if lock.lock_form in IN_LEAF and has and stile is not None and deep is not None and deep > stile + MEASURE_MM:
+    if lock.lock_form in CASE_IN_LEAF and has and stile is not None and deep is not None and deep > stile + MEASURE_MM:
         yield Verdict(
             f"The lock's case is said to be {length(given, deep)} deep, the stile that holds it "
             f"{length(given, stile)} wide: {length(given, deep - stile)} too deep.",

@@ -6,9 +6,8 @@ from hwsched.calc.opening.placement import Rect
 from hwsched.rules.clearances import gap_mm
 from hwsched.rules.footprints import rectangle
 from hwsched.rules.practice import distance_mm
-from hwsched.rules.reading import leafless, lock_item, lock_leaf, on_leaf
+from hwsched.rules.reading import CASE_IN_LEAF, leafless, lock_item, lock_leaf, on_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.survey.case_within_stile import IN_LEAF
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Item, OpeningInput
 
@@ -45,7 +44,7 @@ def _bodies(lock: Item) -> Iterator[tuple[str, Rect]]:
         half = distance_mm("cylinder-hole") / 2
         yield "cylinder", Rect(x - half, y - half, x + half, y + half)
     above, high, deep = lock.case_above_mm, lock.case_height_mm, lock.case_depth_mm
-    if lock.lock_form in IN_LEAF and y is not None and above is not None and high is not None and deep is not None:
+    if lock.lock_form in CASE_IN_LEAF and y is not None and above is not None and high is not None and deep is not None:
         yield "case", Rect(0.0, y + above - high, deep, y + above)
 
 

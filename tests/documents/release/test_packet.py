@@ -311,14 +311,14 @@ WOOD_PILOTS = (PILOTS, "inside", *BY_PART, '5/64"', "-", '1"', "square")
 SHORT_PILOTS = (PILOTS, "inside", *BY_PART, '5/64"', "-", '3/8"', "square")
 # Pilot of a #6 in sheet metal: No. 32, 0.116 in, 7.4/64; the bit is stopped 1/4 in deep, behind the sheet (practice).
 SHEET_PILOTS = (PILOTS, "inside", *BY_PART, '7/64"', "-", '1/4"', "square")
-# The slanted hole of a bored lock (practice: 45 degrees up, about 15 to the edge). Trim of BORED 80 mm: its edge is
-# 40 mm above the centre, 3/16 in clear, window of UNIT from 15 mm: 59.76 mm = 2 23/64 above. Across: half of the leaf
-# by tan 15 = 7/8 x 0.26795 = 0.2345 = 15/64 toward the edge, so 2 3/4 - 15/64 = 2 33/64 from it. It meets the cross
-# bore 26.82 mm above its centre (half of 2 1/8 in, a sliver 3 mm off its middle): 32.94 down and as far in, 5.96
-# across: 46.97 mm = 1 27/32 long, leaning atan(5.96 / 32.94) = 10.2 degrees to the hinge edge on its way in.
+# The slanted hole of a bored lock (practice: 45 degrees up, 15 within 2 to the edge). Across: the leaf by tan 13 =
+# 1 3/4 x 0.23087 = 0.4040 = 13/32 toward the edge, so 2 3/4 - 13/32 = 2 11/32 from it. It meets the cross bore 26.82 mm
+# above its centre (half of 2 1/8 in, a sliver 3 mm off its middle). To lean at most 17 degrees it must be
+# 10.262 / tan 17 = 33.57 above that: 60.39 mm = 2 3/8 above the centre; trim of BORED 80 mm, 3/16 clear and
+# UNIT's window from 15 mm would let it be 59.76. 33.57 down and as far in, 10.26 across: 48.57 mm = 1 29/32 long.
 SLANTED = (
-    "lead's hole into the cross bore", "inside", '2 33/64"', '2 23/64" above, 15/64" toward edge', '3/8"', "-",
-    '1 27/32"', "45° down, 10.2° toward the hinge edge",
+    "lead's hole into the cross bore", "inside", '2 11/32"', '2 3/8" above, 13/32" toward edge', '3/8"', "-",
+    '1 29/32"', "45° down, 17° toward the hinge edge",
 )  # fmt: skip
 # Bolts of a bored lever lock: 5/16 in, through, its jig is the template (practice).
 BORED_BOLTS = ("through-bolt holes, square through ×2", "key", *BY_PART, '5/16"', "-", "through", "square")
@@ -359,19 +359,19 @@ SURVEYED = {
     # The case on the face ends 1 1/2 above, 3/16 clear, the window starts 15 mm up: 57.86 mm = 2 9/32 above.
     "RIM": [(LEAD, "inside", '2 3/4"', '2 9/32" above', '1/2"', '1/8"', '1/4"', "square"), SHEET_PILOTS],
     # Cross bore 2 where BORED wants 2 1/8; edge bore 7/8 where it wants 1, in the middle of 1 3/4, as deep as the
-    # backset.
+    # backset. The jig for the lead stands on the bolts' holes: they come before it (practice).
     "SMALL": [
-        SLANTED,
         ("cross bore", "key", '2 3/4"', "at its centre", '2 1/8", enlarges 2"', "-", "through", "square"),
         (
             "edge bore", "lock-edge", '7/8" from the inside face', "level with its centre", '1", enlarges 7/8"', "-",
             '2 3/4"', "square",
         ),
         BORED_BOLTS,
+        SLANTED,
         WOOD_PILOTS,
     ],
     # Both bores as they should be.
-    "BORED": [SLANTED, BORED_BOLTS, WOOD_PILOTS],
+    "BORED": [BORED_BOLTS, SLANTED, WOOD_PILOTS],
     # EDGE: pocket 349.25 x 17.4625 x 44.45 mm = 13 3/4 x 11/16 x 1 3/4. The case ends 1 3/4 above, 3/4 of bridge (limit
     # of the rule), so the pocket's middle is 1 3/4 + 3/4 + 13 3/4 / 2 = 9 3/8 above. Bridge hole 3/8 (practice).
     "POCKET": [
@@ -466,8 +466,8 @@ MEASURED = {
     "STILE": ['1 3/8"', '2"', '11/32"', '1 1/8"'],
     # Over the case: 1 1/2 + 3/16.
     "RIM": ['1 11/16"', '2 9/32"', '1 11/64"', '2 3/4"'],
-    # Trim of 40 mm + 3/16 = 1 49/64; the hole is 2 33/64 from the edge, the plate 40 mm less: 23.9 mm = 15/16.
-    "SMALL": ['1 49/64"', '2 23/64"', '15/16"', '2 33/64"', '2 3/4"'],
+    # Trim of 40 mm + 3/16 = 1 49/64; the hole is 2 11/32 from the edge, the plate 40 mm less: 19.59 mm = 49/64.
+    "SMALL": ['1 49/64"', '2 3/8"', '49/64"', '2 11/32"', '2 3/4"'],
     # 75 mm + 3/16 = 3 9/64; the plate of 80 mm ends with the stile of 4 in: 21.6 mm = 27/32.
     "GATE": ['3 9/64"', '3 47/64"', '27/32"', '2 1/2"'],
     # Nut of the bolt 3/4 + 3/16 = 15/16; no nearer to the edge than 1/8 (limit of the rule).
@@ -495,11 +495,12 @@ BOXES = {
         (1, "ROLL", "TAPE"), (1, "ROLL", "TAPE"), (6, "EA", "CELL"), (1, "EA", "COIN"), (4, "EA", "SCREW"),
         (0.05, "EA", "LOCKER"), (1, "EA", "SLEEVE"), (1, "EA", "KEY"),
     ],
-    # Outside: gasket, a tenth of a cartridge; a grommet in sheet; 4 bolts and 4 screws for tube; an extension.
+    # Outside: gasket, a tenth of a cartridge; a grommet for each of two holes in sheet; 4 bolts and 4 screws for tube;
+    # an extension.
     "GATE": [
         (1, "EA", "GATE"), (1, "EA", "SEALED"), (1, "EA", "EXT"), (6, "EA", "CELL"), (1, "EA", "COIN"),
-        (1, "EA", "GASKET"), (4, "EA", "BOLT"), (4, "EA", "TUBE"), (1, "EA", "GROMMET"), (0.1, "EA", "SEAL"),
-        (1, "EA", "KEY"),
+        (1, "EA", "GASKET"), (4, "EA", "BOLT"), (4, "EA", "TUBE"), (1, "EA", "GROMMET"),
+        (1, "EA", "GROMMET34"), (0.1, "EA", "SEAL"), (1, "EA", "KEY"),
     ],
 }  # fmt: skip
 

@@ -163,11 +163,12 @@ def test_a_workbook_comes_in_whole_or_not_at_all(yard, tmp_path, capsys):
     taken = answer(capsys, "power", "import", yard, path)
     assert taken["result"]["format"] == "power"
     assert taken["result"]["counts"] == {
-        "level_count": 1, "place_count": 2, "supply_count": 2, "circuit_count": 1, "run_count": 3, "route_count": 2,
+        "level_count": 1, "building_count": 0, "place_count": 2, "supply_count": 2, "circuit_count": 1, "run_count": 3,
+        "route_count": 2,
     }  # fmt: skip
     assert isinstance(taken["change_set"], int)
     assert answer(capsys, "power", "import", yard, path)["change_set"] is None
-    assert "Read 1 levels, 2 places" in told(capsys, "power", "import", yard, path)
+    assert "Read 1 levels, 0 buildings, 2 places" in told(capsys, "power", "import", yard, path)
     with open_project(yard) as project:
         before = state(project)
     bad = str(write_power(tmp_path / "bad.xlsx", **with_cell("Runs", 1, "Length, one way [m]", -3)))

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
+from math import inf
 from typing import Final
 
 from hwsched.fitting.bolts import GATE_BOLTS, lock_bolts
@@ -291,8 +292,8 @@ def _off(found: Judged) -> tuple[bool, int, float]:
 
 
 def _worst(refusals: tuple[Refusal, ...]) -> Refusal:
-    # A chain is as far from fitting as what it is shortest of.
-    return max(refusals, key=lambda refusal: abs(refusal.values.get("short_mm", 0.0)))
+    # A chain is as far from fitting as what it is shortest of; what no millimetre mends is farther than that.
+    return max(refusals, key=lambda refusal: abs(refusal.values.get("short_mm", inf)))
 
 
 def _runner_up(given: OpeningInput, found: Fit) -> RunnerUp:

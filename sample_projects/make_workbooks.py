@@ -310,7 +310,18 @@ def _inches(sixteenths):
 LEVELS = (("Mill House", "Ground", 0.0), ("Mill House", "1", 4.2), ("Mill House", "2", 8.0), ("Mill House", "3", 11.8),
           ("Glass Annexe", "Ground", 0.0))  # fmt: skip
 BUILDINGS = (
-    ("Mill House", None, "IBC", 2021, "B", 40, 4, "y", "y", "Owner's key plan of the mill: staff by department, events kept 90 days"),
+    (
+        "Mill House",
+        None,
+        "IBC",
+        2021,
+        "B",
+        40,
+        4,
+        "y",
+        "y",
+        "Owner's key plan of the mill: staff by department, events kept 90 days",
+    ),
     ("Glass Annexe", None, "IBC", 2021, "B", 30, 2, "y", "y", "Studio tenants by contract, events kept 30 days"),
     ("Boat Store", None, "IBC", 2021, "S", 20, 2, "n", "y", "Yard crew, no events kept"),
 )

@@ -25,8 +25,9 @@ _GUARDS: Final = {
 """Kind of existing item to the rules that keep a unit off it."""
 
 
-SCREW_BESIDE_HOLE: Final = "screw-beside-hole"
-_OF_SCREWS: Final = ("screw-clear", "screw-in-leaf")
+_SCREW_BESIDE_HOLE: Final = rule_named("screw-beside-hole")
+SCREW_BESIDE_HOLE: Final = _SCREW_BESIDE_HOLE.id
+_OF_SCREWS: Final = (rule_named("screw-clear"), rule_named("screw-in-leaf"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,11 +83,11 @@ def screw_keepouts(given: OpeningInput, fit: Fit, unit: Part) -> list[KeepOut]:
         return []
     deep, radius = screw
     found = []
-    for rule_id in _OF_SCREWS:
-        if rule_id in given.settings.rules_off:
+    for rule in _OF_SCREWS:
+        if rule.id in given.settings.rules_off:
             continue
-        clearance = next(iter(limits_of(rule_named(rule_id), given.settings).values()))
-        kinds: list[Kind] = [kind for pair in pairs_of(rule_id) for kind in pair.off]
+        clearance = next(iter(limits_of(rule, given.settings).values()))
+        kinds: list[Kind] = [kind for pair in pairs_of(rule.id) for kind in pair.off]
         for body in bodies_of(given, fit, kinds):
             rect = _met(body, deep + clearance)
             if rect is not None and body.kind != "beyond-leaf":
@@ -106,7 +107,7 @@ def screw_gap_mm(given: OpeningInput, unit_fit: Fit) -> float:
     """Return how far the centre of a unit's screw keeps off what is cut round the hole for the lead [mm]."""
     unit = next((given.catalogue.get(part.part) for part in unit_fit.parts if part.role == "unit"), None)
     size = unit.text_of(SCREW_SIZE) if unit is not None else None
-    wall = limits_of(rule_named(SCREW_BESIDE_HOLE), given.settings)["wall_mm"]
+    wall = limits_of(_SCREW_BESIDE_HOLE, given.settings)["wall_mm"]
     return wall + (screw_diameter_mm(size) / 2 if size else 0.0)
 
 

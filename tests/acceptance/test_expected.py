@@ -4,8 +4,8 @@ How the table was written: survey row by survey row, from the sample's survey, i
 rules and of the fitting, by plain arithmetic; the reason with its numbers stands beside each line. Where a run of the
 program then disagreed, the line was worked out again by hand and changed only where the hand had erred or the rule had
 changed. Two columns are weaker: corner_mm and lead_mm were added after a first run had shown the program's figures;
-several leads had until then been summed without what their bends save. And when screws, heads, slots and the lead's way
-round a case came in, lines were changed after a run; what they then follow from stands beside those whose place changed.
+several leads had until then been summed without what their bends save. And when screws, heads, slots and the lead's
+way round a case came in, lines were changed after a run; what they follow from stands beside those whose place changed.
 
 Compared completely, nothing missing and nothing extra: status; face, pattern and lower left corner of the unit's place;
 length of the lead with bends and slack; parts of all roles with their quantities; refusals as part and rule; facts

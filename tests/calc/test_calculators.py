@@ -14,7 +14,19 @@ ROD = {"from": [300, 1, 1], "to": [400, 2, 2], "diameter_mm": 3}
 # What an example leaves out: with it every field is given, so that every one can be made wrong.
 MORE = {
     "length": [{"bare_unit": "mm"}],
-    "cylinder-stack": [{"case_offset_mm": 1, "tolerance_mm": 0.5, "max_turns_beyond": 1, "max_fits": 3}],
+    "cylinder-stack": [
+        {"case_offset_mm": 1, "tolerance_mm": 0.5, "max_turns_beyond": 1, "max_fits": 3, "measure_mm": 0.05},
+    ],
+    "placement": [
+        {
+            "keepouts": [
+                {
+                    "name": "case", "x0": 0, "y0": 0, "x1": 10, "y1": 10, "clearance_mm": 1,
+                    "part": {"x0": 4, "y0": 4, "x1": 8, "y1": 8},
+                }
+            ]
+        }
+    ],
     "euro-halves": [
         {"screw_offset_mm": 1, "key_limit_mm": 4, "inside_limit_mm": 10, "half": False, "blind_mm": 10},
         {"sizes": None, "steps": {"shortest_mm": 30, "step_mm": 5, "longest_mm": 90}},

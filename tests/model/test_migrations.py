@@ -115,7 +115,8 @@ def test_a_saved_project_comes_up_to_date_whole(tmp_path, revision):
             assert [item.backset_mm for item in first.items] == [69.85]
             assert (first.chosen[0].part, first.placed.y_mm if first.placed else None) == ("C-1", 1100.0)
             assert first.placed.face == "inside"
-            said = ("B", 40, 2021, False) if revision == HEAD else (None,) * 4
+            # What decides egress came with 0010.
+            said = ("B", 40, 2021, False) if revision >= "0010" else (None,) * 4
             names = ("occupancy_group", "occupant_load", "code_edition", "sprinkler")
             assert tuple(getattr(first.opening, name) for name in names) == said
             assert read_catalogue(connection).parts["C-1"].kit == (("S-1", 2.0),)

@@ -17,10 +17,12 @@ USUAL = frozenset(
         ("tool-known", PILOTS, "note", False),
         ("coin-cell-drain", "UNIT", "note", False),
         ("programmed-before-work", "UNIT", "note", False),
+        ("sleeve-fits", "lead", "note", False),
     }
 )
 """What is said of every usual opening of `tests.rules.scenario`: nobody measured where the case stands; the parts have
-no 2 mm bit for #6 screws (pilot of a #6 in wood: 5/64 in); the unit has a coin cell; a key and it are programmed."""
+no 2 mm bit for #6 screws (pilot of a #6 in wood: 5/64 in) and no sleeve for the lead's hole of 1/2 in; the unit has a
+coin cell; a key and it are programmed."""
 
 
 def small(path, marks=("1", "2", "3"), **facts):

@@ -113,9 +113,9 @@ def at_each_fit(act):
     """Do something whenever an opening is fitted by a verb."""
     real = fits_within.fit_with_facts
 
-    def fit(given):
+    def fit(given, slots):
         act()
-        return real(given)
+        return real(given, slots)
 
     fits_within.fit_with_facts = fit
     try:

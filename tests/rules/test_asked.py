@@ -27,6 +27,8 @@ DECLARED = {entity.name: {attribute.name for attribute in entity.attributes} for
 OF_ANY_KIND = {attribute.name for kind in KINDS for attribute in kind.attributes}
 SURVEYED = tuple(DECLARED)
 # Facts of nothing that has columns: a fit that is not there yet, a supply's own place, a wall without a leaf.
+NOT_SURVEYED = {"opening.fit"}
+"""What a supply waits for and no survey declares."""
 FACT = re.compile(r"^(opening|leaf|existing_item)\.([a-z_]+)$")
 OF_PART = re.compile(r"^part (\S+)\.(\w+)$")
 
@@ -189,7 +191,7 @@ def test_what_is_written_in_the_source_has_a_column():
     for file, text in written():
         if fact := FACT.match(text):
             seen += 1
-            assert fact[2] in DECLARED[fact[1]], (file, text)
+            assert fact[2] in DECLARED[fact[1]] or text in NOT_SURVEYED, (file, text)
         elif of_part := re.match(r"^part \{\}\.([a-z_]+)$", text):
             seen += 1
             assert of_part[1] in OF_ANY_KIND, (file, text)
@@ -200,7 +202,9 @@ def test_the_walk_meets_parts_of_every_kind_that_a_fit_holds():
     """What no case holds is asked for nothing: kinds that stand in no fit are named here."""
     held = {CAT.parts[each.part].kind for _, base in openings_and_fits() for each in base.parts}
     missing = {kind.name for kind in KINDS} - held
-    assert missing <= {"coin-cell", "electromagnetic-lock", "electrified-lock", "standby-battery"}
+    assert missing <= {
+        *("coin-cell", "electromagnetic-lock", "electrified-lock", "standby-battery", "surface-raceway"),
+    }
 
 
 def test_the_walk_finds_what_has_no_column():

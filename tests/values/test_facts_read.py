@@ -5,6 +5,7 @@ from decimal import Decimal
 
 import pytest
 
+from hwsched.rules import in_rulebook
 from hwsched.values import (
     Beside,
     Catalogue,
@@ -173,7 +174,10 @@ def test_nothing_of_a_case_is_forgotten():
     """Whoever adds to a case says how it counts: read by name, as a whole, or as a lock point."""
     read_by_name = {"opening", "leaves", "items", "catalogue", "settings"}
     whole, as_point = {"chosen", "placed", "supply_link"}, {"point", "beside"}
-    assert {each.name for each in fields(OpeningInput)} == read_by_name | whole | as_point
+    # What the other doors of a room say is for rules that judge the whole opening: no fit is built by it.
+    judged_only = {"closed_rooms"}
+    assert in_rulebook("room-way-out").slot == "whole"
+    assert {each.name for each in fields(OpeningInput)} == read_by_name | whole | as_point | judged_only
 
 
 def test_one_maker_of_keys_follows_catalogue_and_settings():

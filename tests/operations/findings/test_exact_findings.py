@@ -188,7 +188,8 @@ def test_a_choice_by_hand(yard):
     # the bits are of 12.7 and 6.35 mm.
     bridge = "hole through the bridge for the lead, from pocket to pocket"
     after = base()
-    after["1"] = without(after["1"], "coin-cell-drain", "programmed-before-work") | {
+    # And no hole of the lead through a face wants a sleeve.
+    after["1"] = without(after["1"], "coin-cell-drain", "programmed-before-work", "sleeve-fits") | {
         ("coin-cell-drain", "EDGE", "note", False),
         ("programmed-before-work", "EDGE", "note", False),
         ("tool-known", bridge, "note", False),

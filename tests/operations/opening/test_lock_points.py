@@ -318,7 +318,7 @@ def test_what_concerns_the_opening_is_said_once_and_what_concerns_a_lock_names_i
 
 def test_a_deadlock_above_a_latch_on_an_escape_route(own):
     """Two things hold the leaf, and the deadlock takes a key from inside: it may not stay so."""
-    edit_facts(own, "opening", id_of(own, "101"), {"egress": "egress"}, who=WHO)
+    edit_facts(own, "opening", id_of(own, "101"), {"egress": "egress", "egress_toward": "key"}, who=WHO)
     fit_openings(own, who=WHO)
     assert said(own, "101", "one-motion") == [("", "warning", False)]
     assert said(own, "101", "free-inside") == [("deadbolt", "error", False)]

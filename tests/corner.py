@@ -46,8 +46,9 @@ def make(folder: Path) -> None:
         import_catalogue(project, SAMPLE / "catalogue.xlsx", who="tests")
         taken = import_survey(project, folder / "survey.xlsx", SurveyOptions(bare_unit="in"), who="tests")
         assert taken.problems == ()
-        fit_openings(project, who="tests")
+        # With it come facts of the buildings, from which fits follow.
         import_power(project, SAMPLE / "power.xlsx", who="tests")
+        fit_openings(project, who="tests")
         for building in ("Mill House", "Glass Annexe"):
             accept_siting(project, propose_siting(project, building), who="tests")
         fit_openings(project, who="tests")

@@ -58,16 +58,16 @@ def test_what_is_fitted_and_clean_passes(yard, capsys):
     found = check(capsys, yard, "--fail-on", "error")
     assert not_judged(found) == {}
     assert found["counts"]["opening_count"] == 3
-    assert found["counts"]["note_count"] == 12
+    assert found["counts"]["note_count"] == 15
     assert spoken(capsys, yard, "--fail-on", "error", status=0).out.splitlines()[-1] == (
-        "3 openings: 0 error, 1 warning, 12 note"
+        "3 openings: 0 error, 1 warning, 15 note"
     )
 
 
 def test_errors_that_a_changed_price_silences_are_no_consent(sample_file, tmp_path, capsys):
     project = str(sample_file)
     before = check(capsys, project, "--fail-on", "error", status=FOUND)
-    assert before["counts"]["error_count"] == 22
+    assert before["counts"]["error_count"] == 32
     parts = [
         part["part"]
         for each in result(capsys, "opening", "show", project)["openings"]

@@ -5,7 +5,7 @@ from pypdf import PdfReader
 
 from hwsched.cli.command import run
 from tests.cli.answers import answer
-from tests.operations.opening.test_since_upgrade import older_yard
+from tests.operations.opening.test_since_upgrade import DIFFER, older_yard
 
 SENTENCE = (
     "Worked out by an earlier version: 14 openings may differ; hwsched opening fit PROJECT --since-upgrade --dry-run"
@@ -50,7 +50,8 @@ def test_every_verb_that_opens_it_says_so_once_beside_its_results(yard, capsys, 
 
 
 def test_no_stale_opening_passes(yard, capsys):
-    failed = told(capsys, "findings", "check", yard, "--fail-on", "error", status=5)
+    # What is found wins over what is not judged: the survey of A-10 contradicts itself, whatever is stored for it.
+    failed = told(capsys, "findings", "check", yard, "--fail-on", "error", status=1)
     assert "14 openings do not pass: worked out by an earlier version: " in failed.err
     assert failed.out.splitlines()[-1].endswith("; not judged: 14 worked out by an earlier version")
     assert told(capsys, "findings", "check", yard).out
@@ -58,19 +59,19 @@ def test_no_stale_opening_passes(yard, capsys):
 
 def test_preview_lists_and_changes_nothing_then_one_step_takes_it_and_undo_gives_it_back(yard, capsys):
     preview = listed(capsys, yard, "--dry-run")
-    assert [each["mark"] for each in preview["openings"]] == ["GATE 1", "GATE 2", "GATE 3", "GATE 4", "A-10", "M116"]
+    assert [each["mark"] for each in preview["openings"]] == DIFFER
     for each in preview["openings"]:
         for differs in each["differs"]:
             assert set(differs) == {"what", "before", "after", "unit"}
             assert differs["before"] != differs["after"]
-    assert (preview["change_set"], preview["looked_at_count"], preview["alike_count"]) == (None, 14, 8)
+    assert (preview["change_set"], preview["looked_at_count"], preview["alike_count"]) == (None, 14, 2)
     assert listed(capsys, yard, "--dry-run") == preview
     taken = listed(capsys, yard)
     assert taken["openings"] == preview["openings"]
     assert taken["change_set"] == 5
     left = listed(capsys, yard, "--dry-run")
-    assert [(each["mark"], each["kept"]) for each in left["openings"]] == [("GATE 3", True)]
-    assert "1 opening may differ" in told(capsys, "project", "undo", yard).err
+    assert [(each["mark"], each["kept"]) for each in left["openings"]] == [("0011", True), ("GATE 3", True)]
+    assert "2 openings may differ" in told(capsys, "project", "undo", yard).err
     assert listed(capsys, yard, "--dry-run") == preview
 
 
@@ -84,10 +85,16 @@ def test_people_read_old_and_new_in_the_project_s_lengths(yard, capsys):
 
 def test_released_ones_are_taken_when_they_are_asked_for(yard, capsys):
     shown = told(capsys, "opening", "fit", yard)
-    assert "Released, kept as an earlier version worked them out, though this one says otherwise: GATE 3" in shown.err
-    assert "earlier version: 1 opening " in told(capsys, "findings", "check", yard).err
+    assert (
+        "Released, kept as an earlier version worked them out, though this one says otherwise: 0011, GATE 3"
+        in shown.err
+    )
+    assert "earlier version: 2 openings " in told(capsys, "findings", "check", yard).err
     taken = listed(capsys, yard, "--released")
-    assert [(each["mark"], each["released"], each["kept"]) for each in taken["openings"]] == [("GATE 3", True, False)]
+    assert [(each["mark"], each["released"], each["kept"]) for each in taken["openings"]] == [
+        ("0011", True, False),
+        ("GATE 3", True, False),
+    ]
     assert told(capsys, "findings", "check", yard).err == ""
     assert (
         "Nothing was worked out by an earlier version." in told(capsys, "opening", "fit", yard, "--since-upgrade").out

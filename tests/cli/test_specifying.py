@@ -58,7 +58,7 @@ def test_waive_waivers_and_the_exit_status_of_check(yard, capsys):
     shown = told(capsys, "findings", "check", yard)
     assert "2: warning (waived: Jo on " in shown
     assert ", until 2999-12-31: alarm): stair-re-entry: " in shown
-    assert shown.splitlines()[-1] == "3 openings: 0 error, 0 warning, 12 note, 1 waived"
+    assert shown.splitlines()[-1] == "3 openings: 0 error, 0 warning, 15 note, 1 waived"
     found = answered(capsys, "findings", "check", yard, "--mark", "2")
     assert [f["rule"] for f in found["findings"] if f["waived"]] == ["stair-re-entry"]
     assert (found["counts"]["opening_count"], found["counts"]["waived_count"]) == (1, 1)

@@ -383,7 +383,8 @@ def read_places(connection: Connection, ids: Collection[str] | None = None) -> d
         .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
     )
     return {
-        opening_id: tuple(rows[each] for each in place if each is not None)
+        # A file that somebody else wrote to may have lost the row: what it said is then unknown.
+        opening_id: tuple(rows[each] for each in place if each in rows)
         for opening_id, *place in among(connection, query, OPENING_TABLE.c.id, ids)
     }
 

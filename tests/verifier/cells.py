@@ -60,6 +60,7 @@ SHEETS: Final[dict[str, tuple[str, dict[str, str]]]] = {
         "Cabinet bolts",
         {
             "thread": "Body diameter [mm]",
+            "grip_low": "Least panel thickness [mm]",
             "grip": "Greatest panel thickness [mm]",
             "throw": "Bolt throw [mm]",
             "lead": "Lead length [mm]",
@@ -126,6 +127,7 @@ SHEETS: Final[dict[str, tuple[str, dict[str, str]]]] = {
             "cell": "Cell",
             "cells": "Cells in series",
             "pack_low": "Lowest pack voltage [V]",
+            "pack_high": "Highest pack voltage [V]",
             "coin": "Backup coin cell",
             "standing_ua": "Standing current [uA]",
             "operation_ma": "Current while operating [mA]",
@@ -154,6 +156,7 @@ SHEETS: Final[dict[str, tuple[str, dict[str, str]]]] = {
             "cell": "Cell",
             "cells": "Cells in series",
             "pack_low": "Lowest pack voltage [V]",
+            "pack_high": "Highest pack voltage [V]",
             "coin": "Backup coin cell",
             "standing_ua": "Standing current [uA]",
             "operation_ma": "Current while operating [mA]",
@@ -264,6 +267,8 @@ OPENING: Final = {
     "operations": "Operations a day",
     "power_wish": "Power wish",
     "distance": "Distance to a supply [m]",
+    "way_out": "Direction of egress",
+    "wall": "Wall",
     "frame": "Frame material",
     "stop": "Frame stop on the leaf [mm]",
     "building": "Building",
@@ -279,6 +284,7 @@ LEAF: Final = {
     "construction": "Leaf construction",
     "stile": "Lock stile width [mm]",
     "undercut": "Undercut [mm]",
+    "core": "Leaf core",
 }
 LOCK: Final = {
     "lock": "Lock form",

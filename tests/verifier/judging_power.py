@@ -142,6 +142,8 @@ def _across(at: Standing) -> Iterable[Found]:
     run = at.opening.facts.get("distance") or 0.0
     wired = sum(count for _, _, count in at.roles.get("wire", []))
     place = at.place.get("x_mm") or 0.0
+    if any(bore.purpose == "raceway" for bore in at.bores) or at.part("raceway") is not None:
+        return
     if hinge < width - 50.0:
         yield (
             "no-wire-across-leaf",

@@ -241,7 +241,8 @@ def _drilled(at: Standing, bore: Bore) -> Iterable[Found]:
         if square is not None:
             # From the bottom of the square bore to the face the tilted bit moves aside, and widens as an ellipse.
             side = bore.from_depth * hypot(d[0], d[1]) / steep + body.radius / steep
-            if side > square.diameter / 2 + TOLERANCE_MM:
+            # The slot that is printed gives the bit its room; what covers it is judged with the hole.
+            if side > max(square.diameter / 2, abs(square.slot)) + TOLERANCE_MM:
                 yield (
                     "bit-binds-in-square-hole",
                     {"side_mm": side, "radius_mm": square.diameter / 2},

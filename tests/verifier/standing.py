@@ -37,6 +37,8 @@ class Bore:
     body: Body
     from_depth: float
     diameter: float
+    slot: float = 0.0
+    """How far along the face, from its centre, the slot of a tilted bit reaches; up positive."""
 
 
 @dataclass
@@ -300,6 +302,7 @@ def stand(opening: Opening, parts: dict[str, Cells], point: dict[str, Any]) -> S
                     Rod(s, end, hole["diameter_mm"] / 2),
                     hole["from_depth_mm"],
                     hole["diameter_mm"],
+                    hole.get("slot_mm") or 0.0,
                 )
             )
     lead = [_point(p) for p in (point["lead"] or {"points_mm": []})["points_mm"]]

@@ -93,6 +93,7 @@ def catalogue(rng: Random) -> dict[str, Cells]:
             "kind": "cabinet-lock",
             "price": 90 + grip / 10,
             "thread": 19.05,
+            "grip_low": 12.7,
             "grip": grip,
             "throw": 15.0,
             "lead": 200.0,
@@ -183,6 +184,7 @@ def _units(rng: Random) -> dict[str, Cells]:
         "cells": 6,
         "coin": "C32",
         "pack_low": 5.4,
+        "pack_high": 12.0,
         "standing_ua": rng.choice((20.0, 45.0, 90.0)),
         "operation_ma": rng.choice((80.0, 120.0, 200.0)),
         "operation_s": rng.choice((2.0, 3.0, 5.0)),
@@ -431,6 +433,9 @@ def _facts(rng: Random, **more: object) -> Cells:
         "distance": rng.choice((5.0, 18.0, 40.0, 90.0)),
         "frame": "Hollow metal",
         "stop": rng.choice((12.7, 15.875, 19.05)),
+        "cold": 18.0,
+        "way_out": "Towards the key side",
+        "wall": "Masonry or concrete",
         "building": "Verify House",
         "level": "1",
         "room": "Store",
@@ -456,7 +461,16 @@ def _leaf(rng: Random, **more: object) -> Cells:
     if leaf["material"] == "Wood, solid core" and rng.random() < 0.2:
         leaf["construction"] = "Stile and rail"
         leaf["stile"] = inches(rng, 3.5, 5.5)
+    leaf["core"] = _CORES.get(str(leaf["material"]), "Empty tube or frame")
     return leaf
+
+
+_CORES: Final = {
+    "Wood, solid core": "Solid wood or particleboard",
+    "Hollow metal": "Honeycomb",
+    "Composite": "Foam",
+    "Mineral core": "Mineral, temperature rise",
+}
 
 
 def _item(kind: str, face: str, x: float, y: float, w: float, h: float, proud: float, fate: str = "Keep") -> Cells:
@@ -510,7 +524,8 @@ def _mortise(rng: Random, mark: str) -> Opening:
         "case_above": inches(rng, 1, 2.5),
         "case_offset": rng.choice((0.0, 0.0, 0.0, 1.5875, -1.5875)),
         "trim_key": rng.choice((0.0, 1.5875, 3.175, 6.35)),
-        "trim_inside": rng.choice((0.0, 3.175)),
+        # Of trim whose reach nobody measured the program asks: here none stands proud on the inside.
+        "trim_inside": 0.0,
         "thumb_turn": "yes" if turn else "no",
         "cam": rng.choice(("Straight cam", "Clover cam")),
     }
@@ -658,7 +673,7 @@ def _euro(rng: Random, mark: str) -> Opening:
         "case_above": rng.choice((100.0, 118.0)),
         "case_offset": 0.0,
         "trim_key": rng.choice((2.0, 8.0, 10.0)),
-        "trim_inside": rng.choice((2.0, 8.0, 10.0)),
+        "trim_inside": 0.0,
         "thumb_turn": rng.choice(("yes", "yes", "no")),
         "cam": "Euro-profile cam",
     }

@@ -173,8 +173,7 @@ def test_a_slanted_hole_s_slot_is_as_long_as_its_section_in_the_face():
     (way,) = [w for w in ways(given, base, lf, at, "inside") if w.pattern == ABOVE]
     spot = (way.hole.x0, way.hole.y1)
     (hole,) = holes_of(given, base, way, lf, at, spot)
-    # The axis goes from the spot to the cross bore's centre line at the depth where it meets it: aside 22.225 tan 15.
-    aside = 22.225 * math.tan(math.radians(15))
-    deep = hole.y_mm - at.top  # 45 degrees: as deep as it drops
-    slope = math.hypot(deep, aside) / deep
-    assert hole.slot_mm == pytest.approx(4.7625 / math.sin(math.atan(1 / slope)), abs=1e-3)
+    # Along the axis it goes 1 in, 1 up, and tan 15 aside, give or take 2 degrees (practice): its angle to the face.
+    assert abs(hole.edge_deg) == pytest.approx(15, abs=2)
+    long = math.hypot(1.0, 1.0, math.tan(math.radians(hole.edge_deg)))
+    assert hole.slot_mm == pytest.approx(4.7625 * long, abs=1e-3)

@@ -357,7 +357,10 @@ def _round_case(at: Standing, has: float, more: float) -> Iterable[Found]:
     ):
         return
     for a, b in zip(at.lead, at.lead[1:], strict=False):
-        if meet(Rod(a, b, _LEAD_MM), lock_case):
+        # Where the cylinder stands the case is open: out of it the lead comes beside the cylinder's own axis.
+        if a[:2] == b[:2] == at.lead[0][:2]:
+            continue
+        if meet(Rod(a, b, _LEAD_MM - TOLERANCE_MM), lock_case):
             yield (
                 "narrow-lead-through-case",
                 {"case_z0_mm": lock_case.low[2], "case_top_mm": lock_case.high[1]},
@@ -367,9 +370,11 @@ def _round_case(at: Standing, has: float, more: float) -> Iterable[Found]:
             )
             break
     mouth_at = (hole.start[0], hole.start[1], 0.0)
-    over: list[Point] = [(x, y, lock_case.high[2]), (x, lock_case.high[1], lock_case.high[2])]
-    if mouth_at[1] < lock_case.high[1]:
-        over.append((x, lock_case.high[1], lock_case.low[2]))
+    # Past the end of the case that is nearer to the hole.
+    end = lock_case.low[1] if mouth_at[1] < lock_case.low[1] else lock_case.high[1]
+    over: list[Point] = [(x, y, lock_case.high[2]), (x, end, lock_case.high[2])]
+    if lock_case.low[1] <= mouth_at[1] < lock_case.high[1]:
+        over.append((x, end, lock_case.low[2]))
     needs = cable_length([*over, mouth_at, at.lead[-1]], BEND_MM) + more
     if needs > has + 1.0:
         yield (

@@ -444,6 +444,8 @@ def _facts(rng: Random, **more: object) -> Cells:
         facts["exposure"] = "Exterior"
         facts["cold"] = rng.choice((-25.0, -15.0, -5.0, 5.0))
     facts.update(more)
+    if facts["egress"] == "Not on an egress path":
+        facts.pop("way_out")
     return facts
 
 

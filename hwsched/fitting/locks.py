@@ -60,10 +60,12 @@ _ROLES: dict[str, Role] = {
     "fixed-reader": "reader",
 }
 _OF_STACK: Final = frozenset(
-    rule_named(name).id
-    for name in ("cylinder-flush", "collar-bore", "cam-match", "tail-reach", "head-clear", "head-clear-of-stop",
-                 "head-on-leaf")
-)  # fmt: skip
+    rule.id
+    for rule in (
+        *(_CYLINDER_FLUSH, rule_named("collar-bore"), rule_named("cam-match"), _TAIL_REACH),
+        *(rule_named("head-clear"), rule_named("head-clear-of-stop"), rule_named("head-on-leaf")),
+    )
+)
 """Rules that ask what goes with a cylinder, and not the cylinder alone."""
 _MOST_RINGS = 3
 """Rings on one cylinder; our own."""

@@ -360,7 +360,7 @@ import sys
 from hwsched.operations.findings import checking
 def broken(*_, **__):
     raise KeyError("M004-of-a-person")
-checking.check_openings = broken
+checking.check_project = broken
 from hwsched.__main__ import main
 sys.exit(main())
 """

@@ -32,7 +32,7 @@ UNKNOWN_TODAY = 0
 KNOWN_EXCEPTIONS: frozenset[str] = frozenset()
 """Marks that nobody need explain."""
 
-CASES_TODAY: frozenset[str] = frozenset()
+CASES_TODAY = frozenset({"O1"})
 """Marks of the fixed openings that the program calls fitted although they cannot be."""
 
 

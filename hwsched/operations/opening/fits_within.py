@@ -40,6 +40,8 @@ class FitMemory:
         self.standings = Standings()
         self._made: dict[str, list[StoredFit]] = {}
         self._slots = FactsMemory()
+        self.count = 0
+        """How many it has worked out."""
 
     def keep(self, key: str, stored: StoredFit) -> None:
         """Remember the stored fit of an input with that key, which counts."""
@@ -62,6 +64,7 @@ class FitMemory:
         found = self._found(given, key)
         if found is None:
             fit, read = fit_with_facts(given, self._slots)
+            self.count += 1
             found = StoredFit(self.standings.facts_key(given, key, read), fit, self.standings.engine, read)
             self._made.setdefault(key, []).append(found)
         return found

@@ -39,7 +39,7 @@ def receive(stream: IO[bytes]) -> Any:
     return pickle.loads(stream.read(int.from_bytes(head, "big")))
 
 
-def work_out(openings: Sequence[Sequence[OpeningInput]], memory: FitMemory, sent: set[str]) -> list[list[Made]]:
+def fits_of(openings: Sequence[Sequence[OpeningInput]], memory: FitMemory, sent: set[str]) -> list[list[Made]]:
     """Work out openings, given by their lock points; what is in `sent` is named only."""
     found = []
     for inputs in openings:
@@ -67,7 +67,7 @@ def main() -> None:
         catalogue: Catalogue = receive(source)
         while True:
             openings = [[replace(each, catalogue=catalogue) for each in inputs] for inputs in receive(source)]
-            send(target, work_out(openings, memory, sent))
+            send(target, fits_of(openings, memory, sent))
     except (EOFError, BrokenPipeError):
         return
 

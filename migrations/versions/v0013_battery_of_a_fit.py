@@ -1,6 +1,6 @@
 """How long a lock point's pack lasts stands beside the fit that it shares with openings alike
 
-Revision: 0013, after 0012. It may be null: there is no pack, or the fit's content says it, as earlier versions wrote it.
+Revision: 0013, after 0012. It may be null: there is no pack, or the content says it, as earlier versions wrote it.
 """
 
 import sqlalchemy as sa

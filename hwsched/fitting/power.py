@@ -13,7 +13,6 @@ from math import inf
 from typing import Final
 
 from hwsched.attributes.of_parts import (
-    CAPACITY_MAH,
     CELL,
     CELLS,
     CLASS_2,
@@ -21,18 +20,12 @@ from hwsched.attributes.of_parts import (
     DESIGNATION,
     GAUGE,
     LENGTH_MM,
-    OPERATION_MA,
-    OPERATION_S,
-    SELF_DISCHARGE_SHARE,
-    STANDING_UA,
     STRANDING,
     SUPPLY_A,
     SUPPLY_HIGH_V,
     SUPPLY_LOW_V,
-    USABLE_SHARE,
 )
 from hwsched.calc.calculator import InputError
-from hwsched.calc.power.battery import Battery, Drain, life_by_weekday
 from hwsched.calc.power.conductor import conductor
 from hwsched.calc.power.supply_practice import wire_waste
 from hwsched.fitting.across import ways_across
@@ -51,10 +44,10 @@ from hwsched.fitting.candidate import (
 )
 from hwsched.fitting.slots import Slots
 from hwsched.rules import across_leaf, judge, limits_of, rule_named
-from hwsched.rules.cold import cold_share_of
 from hwsched.rules.devices import switched
 from hwsched.rules.leaf_runs import cables, frame_wire_m
 from hwsched.rules.own_circuit import route_m
+from hwsched.rules.pack_life import pack_life
 from hwsched.rules.reading import carries_power, electric_release, in_role, leafless, shared_supply, unit_part
 from hwsched.rules.rule import OpeningRule
 from hwsched.values import BatteryLife, Fit, FitPart, OpeningInput, Part, Role
@@ -204,27 +197,11 @@ def _coin(given: OpeningInput, unit: Part) -> list[FitPart]:
 
 def _life_of(given: OpeningInput, unit: Part, fit: Fit) -> BatteryLife | None:
     cell = in_role(given, fit, "battery")
-    if cell is None:
-        return None
-    capacity, share, lost = (cell.number_of(name) for name in (CAPACITY_MAH, USABLE_SHARE, SELF_DISCHARGE_SHARE))
-    standing, drawn, seconds = (unit.number_of(name) for name in (STANDING_UA, OPERATION_MA, OPERATION_S))
-    operations = given.opening.operations_per_day
-    if capacity is None or share is None or lost is None or operations is None:
-        return None
-    if standing is None or drawn is None or seconds is None:
-        return None
-    # At the lowest temperature of the place, not at its mean: the battery has to open the door on the coldest day.
-    cold = cold_share_of(cell, given.opening.temperature_low_c)
-    if cold is None:
-        return None
-    off = given.opening.operations_day_off
-    # Five days and two, whichever they are: only their number enters while no first day is known.
-    week = (operations,) * 5 + (operations if off is None else off,) * 2
     try:
-        found = life_by_weekday(Battery(capacity, share, lost, cold), Drain(standing, drawn, seconds), week, None)
+        return pack_life(given, unit, cell) if cell is not None else None
     except InputError:
+        # The rule on the pack's life asks the same, and says what contradicts itself.
         return None
-    return BatteryLife(found.days, found.mah_per_day, capacity, share, cold)
 
 
 # --- supply -------------------------------------------------------------------------------------------------------

@@ -10,7 +10,9 @@ from hwsched.attributes.of_parts import (
     STANDING_UA,
     USABLE_SHARE,
 )
+from hwsched.calc.calculator import InputError
 from hwsched.rules.cold import cold_needs
+from hwsched.rules.pack_life import pack_life
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown
@@ -18,6 +20,7 @@ from hwsched.values import Fit, OpeningInput
 
 _CELL = (CAPACITY_MAH, USABLE_SHARE, SELF_DISCHARGE_SHARE)
 _UNIT = (STANDING_UA, OPERATION_MA, OPERATION_S)
+_CURE = "Mend the numbers of cell, unit or opening that contradict each other."
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
@@ -32,6 +35,13 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         needs += cold_needs(cell, given.opening.temperature_low_c)
         if needs:
             yield unknown(tuple(needs), "battery")
+            return
+        try:
+            pack_life(given, unit, cell)
+        except InputError as error:
+            yield Verdict(
+                f"How long the pack lasts cannot be worked out: {error}.", _CURE, about="battery", severity="warning"
+            )
         return
     asked, lasts = limits["days"], f"The pack lasts about {life.days:.0f} days at {life.mah_per_day:.2f} mAh a day"
     values = {"days": life.days, "needed_days": asked, "mah_per_day": life.mah_per_day}

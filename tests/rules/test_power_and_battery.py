@@ -349,7 +349,10 @@ ROWS = [
     # A unit that stands without current at a door that nobody opens: no life comes out, and that is said.
     speaks(
         "battery-life",
-        given(opening(operations_per_day=0.0), cat=catalogue(UNIT={"standing_ua": 0.0})),
+        given(
+            opening(operations_per_day=0.0),
+            cat=catalogue(UNIT={"standing_ua": 0.0}, CELL={"self_discharge_share": 0.0}),
+        ),
         fit(battery=None),
         severity="warning",
     ),

@@ -24,6 +24,13 @@ def stretch(top):
 
 
 LONG_SCREW = catalogue(SCREW={"length_mm": 25.4})
+
+
+def passing(length_mm, size="#6", **unit):
+    """A catalogue whose screw passes the leaf and is met by a nut."""
+    return catalogue(SCREW={"form": "machine-screw", "length_mm": length_mm, "size": size}, UNIT=unit)
+
+
 BELOW_TAKEN = item("flush-bolt", 0.0, 500.0, 20.0, 700.0, face="edge")
 
 ROWS = [
@@ -110,6 +117,13 @@ ROWS = [
         about="SCREW",
     ),
     boundary("screw-length", given(lf=leaf(thickness_mm=25.4 + 3.175), cat=LONG_SCREW), fit()),
+    # Through 44.45 of leaf, met by a sleeve nut of 12.7: 31.75 at least (geometry; the nut from memory).
+    speaks("screw-length", given(cat=passing(31.0)), fit(), short_mm=0.75, severity="error"),
+    boundary("screw-length", given(cat=passing(31.75)), fit()),
+    # A plate of 3 under its head takes so much of it.
+    speaks("screw-length", given(cat=passing(31.75, screw_seat_mm=3.0)), fit(), short_mm=3.0, severity="error"),
+    # A bolt of another size is none of the unit's.
+    boundary("screw-length", given(cat=passing(31.0, size="M8")), fit()),
     unknown("screw-length", given(cat=catalogue(SCREW={"length_mm": None})), fit(), "part SCREW.length_mm"),
 ]
 

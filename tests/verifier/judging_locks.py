@@ -246,8 +246,9 @@ def _cabinet(at: Standing) -> Iterable[Found]:
 
 
 def _gate(at: Standing) -> Iterable[Found]:
-    part, (x, _) = at.locking, at.at
-    if at.stile is not None and x + part["case_width"] / 2 > at.stile + TOLERANCE_MM:
+    part = at.locking
+    # Its bolt comes out of the lock edge: the case stands from there inward, wherever in it the cylinder is.
+    if at.stile is not None and part["case_width"] > at.stile + TOLERANCE_MM:
         yield ("gate-case-off-stile", {"stile_mm": at.stile}, "the case reaches past the stile")
     if part["mounting"] != "Bolted on":
         return
@@ -255,12 +256,16 @@ def _gate(at: Standing) -> Iterable[Found]:
     if not bolts:
         yield ("gate-bolt-missing", {}, "a lock that is bolted on gets no bolts")
     for number, bolt, _ in bolts:
-        if bolt["length"] < at.thick + NUT_MM - TOLERANCE_MM:
+        deep = part["case_depth"]
+        if bolt["length"] < at.thick + deep + NUT_MM - TOLERANCE_MM:
             yield (
                 "gate-bolt-short",
-                {"bolt_mm": bolt["length"], "gate_mm": at.thick},
-                f"{number} of {bolt['length']:.1f} mm passes a gate of {at.thick:.1f} mm without room for its nut",
+                {"bolt_mm": bolt["length"], "gate_mm": at.thick, "case_mm": deep},
+                f"{number} of {bolt['length']:.1f} mm passes a gate of {at.thick:.1f} and a case of {deep:.1f} mm "
+                "without room for its nut",
             )
+        if bolt.get("head") == "Round, with a square neck":
+            yield ("gate-bolt-turns", {}, f"the square neck of {number} does not bed in a round hole in steel tube")
 
 
 def _egress(at: Standing) -> Iterable[Found]:
@@ -272,8 +277,8 @@ def _egress(at: Standing) -> Iterable[Found]:
     # IBC 1010.2, NFPA 101 7.2.1.5: no key, no knowledge, no effort from the egress side.
     if lock.get("function") == "Deadlock" and not turn:
         yield ("egress-locked", {}, "a deadlock without a turn inside keeps the way out locked")
-    lever = any(i["kind"] in ("Lever or knob", "Exit device") for i, _ in at.items("Inside", "Both faces"))
-    if part["kind"] == "gate-lock" and not lever:
+    # A lever that stays beside it moves a lock of its own, not this one's bolt.
+    if part["kind"] == "gate-lock" and part.get("release") != "yes":
         yield ("egress-locked", {}, "the gate's lock has nothing inside that lets people out")
     device = any(i["kind"] == "Exit device" for i, _ in at.items("Inside", "Both faces"))
     if role == "Egress, panic hardware required" and not device:

@@ -21,6 +21,8 @@ POCKET_WALL_MM: Final = 3.175
 TOP_TO_HOLE_MM: Final = 1.375 * INCH
 TOP_TO_PLATE_MM: Final = 0.75 * INCH
 """Narrow stile, common practice: hole and plate above the top of the hole that is there on the backset line."""
+HOLE_CLEAR_MM: Final = 3.175
+"""Between that hole and a case that reaches so high; from memory, unverified."""
 PLACE_SLIP_MM: Final = 1.0
 SLEEVE_MM: Final = 12.7
 """What a sleeve nut reaches into the leaf to meet a through screw; from memory, unverified."""
@@ -127,10 +129,11 @@ def _screws(at: Standing) -> Iterable[Found]:
     number, screw, _ = held[0]
     if screw["form"] == "Adhesive pad":
         return
-    if screw["material"] != at.leaf["material"]:
-        yield ("screw-for-other-material", {}, f"{number} is for {screw['material']}")
-    deep = screw["length"] - PLATE_MM
-    said = f"{number} of {screw['length']:.2f} mm less a plate of {PLATE_MM:g} mm"
+    if screw.get("material") != at.leaf["material"]:
+        yield ("screw-for-other-material", {}, f"{number} is for {screw.get('material')}")
+    seat = PLATE_MM if unit.get("seat") is None else unit["seat"]
+    deep = screw["length"] - seat
+    said = f"{number} of {screw['length']:.2f} mm less a plate of {seat:g} mm"
     numbers = {"screw_mm": screw["length"], "leaf_mm": at.thick}
     if screw["form"] in _THROUGH:
         if deep + SLEEVE_MM < at.thick - TOLERANCE_MM:
@@ -174,6 +177,10 @@ def _mouths(at: Standing) -> Iterable[Found]:
         if bore.purpose not in ("cable", "channel") or bore.face != "inside" or not isinstance(bore.body, Rod):
             continue
         rect = mouth(bore.body) if bore.from_depth == 0.0 else None
+        if rect is not None and bore.slot > 0.0:
+            rect = (rect[0], rect[1], rect[2], max(rect[3], bore.body.start[1] + bore.slot))
+        elif rect is not None and bore.slot < 0.0:
+            rect = (rect[0], min(rect[1], bore.body.start[1] + bore.slot), rect[2], rect[3])
         if rect is None or not covers:
             continue
         out = min(within(rect, cover) for cover in covers)
@@ -258,8 +265,11 @@ def _narrow(at: Standing) -> Iterable[Found]:
     if plate is None or turns or hole is None or not isinstance(hole.body, Rod):
         return
     top = y + 0.625 * INCH
+    # Over a case that ends higher the hole goes up with it, out of the sheet clear of its end.
+    lock_case, off = at.lock_case(), hole.diameter / 2 + HOLE_CLEAR_MM
+    over = max(top + TOP_TO_HOLE_MM, lock_case.high[1] + off if lock_case is not None else 0.0)
     for family, is_at, wanted in (
-        ("narrow-stile-hole-place", hole.body.start[1], top + TOP_TO_HOLE_MM),
+        ("narrow-stile-hole-place", hole.body.start[1], over),
         ("narrow-stile-plate-place", plate[1], top + TOP_TO_PLATE_MM),
     ):
         if abs(is_at - wanted) > PLACE_SLIP_MM:

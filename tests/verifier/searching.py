@@ -5,19 +5,20 @@ one finds none, each screw, each way of the lead, each source of power. A witnes
 (distances below) and be found free of every violation by the same judges that judge the program. Searched are mortise,
 bored, rim, narrow stile and euro-profile locks; the rest answers None.
 
-What the search does not try, so that it never says feasible by a way that a shop would not go: channels along the leaf,
-moved items, a lead on the surface.
+What the search does not try, so that it never says feasible by a way that a shop would not go: a bore at 45 degrees
+without the jig of a bored lock, moved items, a lead on the surface.
 """
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import combinations_with_replacement, islice
+from math import radians, sin, tan
 from typing import Any, Final
 
 from tests.verifier import judging_locks, judging_power, judging_units
 from tests.verifier.bodies import Box, Point, Rod
 from tests.verifier.cells import Cells, Opening
-from tests.verifier.standing import INCH, SKINNED, SOLID, Bore, Rect, Standing
+from tests.verifier.standing import CYLINDER_HOLE_MM, INCH, SKINNED, SOLID, Bore, Rect, Standing
 
 CLEAR_MM: Final = 3 / 16 * INCH
 """Between the unit and what stands on the face; from memory, unverified."""
@@ -34,7 +35,18 @@ HOLE_MM: Final = {"Aluminium": 19.05}
 CORNER_MM: Final = 6.0
 """Screw from both edges of the plate at a corner, where the catalogue gives no places; common practice, unverified."""
 TOLERATED: Final = ("no-wire-across-leaf",)
-"""What no printed fit shows today, so that it cannot tell a good one from a bad one."""
+"""Whether a wire has a way across the leaf is asked before, of the leaf alone."""
+RACEWAY_WALL_MM: Final = 6.35
+RACEWAY_MM: Final = 9.525
+RACEWAY_REACH_MM: Final = 1219.2
+"""Wood beside a way bored across a leaf, from memory; its diameter and the widest leaf of a clamp fixture, trade
+article."""
+CHANNEL_MM: Final = 9.525
+CHANNEL_ABOVE_MM: Final = 2.5 * INCH
+CHANNEL_DEG: Final = (10.0, 8.0, 12.0, 15.0)
+"""Square and slanted bore of 3/8 in, 2-1/2 in above the cylinder, about 10 degrees to the face; common practice."""
+FREE_FACE_MM: Final = 250.0
+"""Beyond it nothing may stand on the face for a raceway over it to be taken as free."""
 _STEP_MM: Final = 8.0
 _REFINED_MM: Final = 1.0
 _MOST_PLACES: Final = 30
@@ -253,7 +265,7 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
     if material in SKINNED:
         narrow = leaf.get("construction") == "Narrow stile"
         if narrow:
-            hole_y = y + 0.625 * INCH + judging_units.TOP_TO_HOLE_MM
+            hole_y = max(y + 0.625 * INCH + judging_units.TOP_TO_HOLE_MM, top + size / 2 + judging_units.HOLE_CLEAR_MM)
             zk = lock_case.high[2] if lock_case is not None else t / 2
             yield _square(x, hole_y, 6.35, size, t / 2, "narrow", ((x, y, zk), (x, top, zk)))
             return
@@ -261,7 +273,9 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
         steps = [i * 8.0 for i in range(26)]
         for hole_y in (*(top + off + s for s in steps), *(low - off - s for s in steps)):
             yield _square(x, hole_y, 6.35, size, t / 2, "hollow", ((x, y, t / 2), (x, hole_y, t / 2)))
-    elif material in SOLID and kind in ("bored-lever-lock", "rim-cylinder"):
+    elif material in SOLID and kind == "rim-cylinder" and bare.opening.facts.get("rating") == "Not rated":
+        yield from _channels(bare)
+    elif material in SOLID and kind == "bored-lever-lock":
         # One bore at 45 degrees from the face into the round bore, as deep as it stands off.
         for i in range(1, 8):
             drop = t * i / 10
@@ -271,6 +285,29 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
                 body = Rod(start, end, 9.525 / 2)
                 bore = Bore("lead's hole", "cable", "inside", body, 0.0, 9.525)
                 yield _Way("slanted", start, (bore,), ((x, y, min(t / 2, drop)), (x, edge, drop), start))
+
+
+def _channels(bare: Standing) -> Iterator[_Way]:
+    """Yield the two bores into a rim cylinder's hole: a square one from the face, a slanted one out of its bottom."""
+    (x, y), r = bare.at, CHANNEL_MM / 2
+    edge = y + CYLINDER_HOLE_MM / 2
+    back = bare.thick - (bare.locking["body"] - bare.lock["trim_key"])
+    for i in range(8):
+        hole_y = y + CHANNEL_ABOVE_MM + 4.0 * i
+        for tilt in map(radians, CHANNEL_DEG):
+            drop = hole_y - edge
+            deep = CHANNEL_MM + drop * tan(tilt)
+            # Behind the cylinder its hole is open; into the cylinder no bore may run.
+            if deep + r > back:
+                continue
+            foot, end = (x, hole_y, CHANNEL_MM), (x, edge, deep)
+            square = Rod((x, hole_y, 0.0), foot, r)
+            slot = CHANNEL_MM / tan(tilt) + r / sin(tilt)
+            bores = (
+                Bore("access hole", "cable", "inside", square, 0.0, CHANNEL_MM, slot),
+                Bore("channel", "channel", "inside", Rod(foot, end, r), CHANNEL_MM, CHANNEL_MM),
+            )
+            yield _Way("channel", (x, hole_y, 0.0), bores, ((x, y, back), end, foot, (x, hole_y, 0.0)))
 
 
 def _square(x: float, y: float, depth: float, size: float, z: float, name: str, run: tuple[Point, ...] = ()) -> _Way:
@@ -313,7 +350,7 @@ def _screws(bare: Standing, unit: Cells) -> list[tuple[str, Cells]]:
     return [
         each
         for each in _of_kind(bare.parts, "fastener")
-        if each[1]["material"] == bare.leaf["material"] and each[1]["size"] == unit.get("screw")
+        if each[1].get("material") == bare.leaf["material"] and each[1]["size"] == unit.get("screw")
     ]
 
 
@@ -323,7 +360,7 @@ def _powers(bare: Standing, unit: Cells) -> Iterator[tuple[str, Roles]]:
         for cell in _of_kind(bare.parts, "primary-battery"):
             if cell[1]["designation"] == unit["cell"]:
                 yield "battery", {"battery": [(*cell, unit["cells"])]}
-    if wish != "Battery":
+    if wish != "Battery" and _crosses(bare):
         for supply in _of_kind(bare.parts, "power-supply"):
             for wire in _of_kind(bare.parts, "wire"):
                 for transfer in _of_kind(bare.parts, "power-transfer"):
@@ -332,6 +369,23 @@ def _powers(bare: Standing, unit: Cells) -> Iterator[tuple[str, Roles]]:
                         "supply",
                         {"supply": [(*supply, 1.0)], "wire": [(*wire, run)], "power-transfer": [(*transfer, 1.0)]},
                     )
+
+
+def _crosses(bare: Standing) -> bool:
+    """Tell whether a wire can be brought across the leaf: by a way that is there, inside it, or over its free face."""
+    leaf, rated = bare.leaf, bare.opening.facts.get("rating") != "Not rated"
+    if leaf.get("raceway") == "yes":
+        return True
+    lites = any(item["kind"] in ("Lite or vision panel", "Louvre") for item in bare.opening.items)
+    if leaf["material"] in SKINNED:
+        inside = leaf["core"] in ("Honeycomb", "Empty tube or frame") or leaf["construction"] == "Narrow stile"
+    else:
+        wall = (leaf["thick"] - RACEWAY_MM) / 2
+        inside = leaf["core"] == "Solid wood or particleboard" and leaf["construction"] == "Flush" and not lites
+        inside = inside and wall >= RACEWAY_WALL_MM and leaf["width"] <= RACEWAY_REACH_MM
+    over = any(not rated or part["listed"] == "yes" for _, part in _of_kind(bare.parts, "surface-raceway"))
+    free = not any(rect[2] > FREE_FACE_MM for _, rect in bare.items("Inside", "Both faces"))
+    return (inside and not rated) or (over and free)
 
 
 def _complete(

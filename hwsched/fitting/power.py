@@ -20,10 +20,6 @@ from hwsched.attributes.of_parts import (
     DESIGNATION,
     GAUGE,
     LENGTH_MM,
-    OPERATION_MA,
-    OPERATION_S,
-    SELF_DISCHARGE_SHARE,
-    STANDING_UA,
     STRANDING,
     SUPPLY_A,
     SUPPLY_HIGH_V,
@@ -31,7 +27,6 @@ from hwsched.attributes.of_parts import (
     USABLE_SHARE,
 )
 from hwsched.calc.calculator import InputError
-from hwsched.calc.power.battery import Battery, Drain, life_by_weekday
 from hwsched.calc.power.conductor import conductor
 from hwsched.calc.power.supply_practice import wire_waste
 from hwsched.fitting.across import ways_across
@@ -53,6 +48,7 @@ from hwsched.rules.cold import cold_share_of
 from hwsched.rules.devices import switched
 from hwsched.rules.leaf_runs import cables, frame_wire_m
 from hwsched.rules.own_circuit import route_m
+from hwsched.rules.pack_life import pack_life
 from hwsched.rules.reading import carries_power, electric_release, in_role, leafless, shared_supply, unit_part
 from hwsched.rules.rule import OpeningRule
 from hwsched.values import BatteryLife, Fit, FitPart, OpeningInput, Part, Role
@@ -189,23 +185,11 @@ def _coin(given: OpeningInput, unit: Part) -> list[FitPart]:
 
 
 def _life(given: OpeningInput, unit: Part, cell: Part) -> BatteryLife | None:
-    capacity, share, lost = (cell.number_of(name) for name in (CAPACITY_MAH, USABLE_SHARE, SELF_DISCHARGE_SHARE))
-    standing, drawn, seconds = (unit.number_of(name) for name in (STANDING_UA, OPERATION_MA, OPERATION_S))
-    operations = given.opening.operations_per_day
-    if capacity is None or share is None or lost is None or operations is None:
-        return None
-    if standing is None or drawn is None or seconds is None:
-        return None
+    capacity, share = cell.number_of(CAPACITY_MAH), cell.number_of(USABLE_SHARE)
     # At the lowest temperature of the place, not at its mean: the battery has to open the door on the coldest day.
     cold = cold_share_of(cell, given.opening.temperature_low_c)
-    if cold is None:
-        return None
-    off = given.opening.operations_day_off
-    # Five days and two, whichever they are: only their number enters while no first day is known.
-    week = (operations,) * 5 + (operations if off is None else off,) * 2
-    try:
-        found = life_by_weekday(Battery(capacity, share, lost, cold), Drain(standing, drawn, seconds), week, None)
-    except InputError:
+    found = pack_life(given, unit, cell, cold) if cold is not None else None
+    if found is None or capacity is None or share is None or cold is None:
         return None
     return BatteryLife(found.days, found.mah_per_day, capacity, share, cold)
 

@@ -37,7 +37,21 @@ IN_LEAF = {
     "louvre": [("glass", THROUGH)],
     # Spindles from the face on which they stand to the middle: 3/4 in for a turn, 1 in for a lever (from memory).
     "thumb-turn": [("spindle", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, MIDDLE), 0.75 * INCH))],
-    "lever": [("spindle", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, MIDDLE), INCH))],
+    # Its handle, 1 in thick (from memory), as it comes down by 50 degrees: from the spindle to 30 less half of it.
+    "lever": [
+        ("spindle", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, MIDDLE), INCH)),
+        *(
+            (
+                "sweep",
+                Rod(
+                    (300.0, 1200.0, -INCH / 2),
+                    (300.0 + 17.3 * cos(radians(down)), 1200.0 - 17.3 * sin(radians(down)), -INCH / 2),
+                    INCH,
+                ),
+            )
+            for down in (10, 20, 30, 40, 50)
+        ),
+    ],
     # A viewer is as wide through the leaf as it is on the face where it is narrowest.
     "viewer": [("spindle", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, THICK), 40.0))],
     # 2 1/8 in across and 1 in from the edge, where nobody measured (encyclopedic page; from memory).

@@ -33,6 +33,16 @@ def passing(length_mm, size="#6", **unit):
 
 BELOW_TAKEN = item("flush-bolt", 0.0, 500.0, 20.0, 700.0, face="edge")
 
+# From 1100 down at 10 degrees to the face.
+DOWN = fit(
+    holes=(hole(name="channel", y_mm=1100.0, purpose="channel", depth_mm=60.0, up_deg=-80.0, from_depth_mm=9.5),)
+)
+POCKET = fit(
+    holes=(
+        hole(0.0, "pocket", face="lock-edge", x_mm=22.225, y_mm=1255.0, depth_mm=50.0, width_mm=17.0, height_mm=350.0),
+    )
+)
+
 ROWS = [
     passes("lead-reaches", given(), fit(cable=cable(200.0))),
     speaks("lead-reaches", given(), fit(cable=cable(230.0)), short_mm=1.4, severity="error", about="CYL"),
@@ -96,6 +106,12 @@ ROWS = [
     passes("hole-clear-of-glass", given(items=[item("lite", 400.0, 1500.0)]), fit()),
     speaks("hole-clear-of-glass", given(items=[item("lite", 69.85, 1030.0 + 6.35 + 10.0 + 50.0)]), fit(), short_mm=2.7),
     boundary("hole-clear-of-glass", given(items=[item("lite", 69.85, 1030.0 + 6.35 + 12.7 + 50.0)]), fit()),
+    # Clear of the glass where it begins, a channel of 60 runs 30 mm under it.
+    speaks("hole-clear-of-glass", given(items=[item("lite", 69.85, 1020.0, 100.0, 100.0)]), DOWN, severity="error"),
+    boundary("hole-clear-of-glass", given(items=[item("lite", 69.85, 970.0, 100.0, 100.0)]), DOWN),
+    # A pocket 50 deep in the edge, up to 1430.
+    speaks("hole-clear-of-glass", given(items=[item("lite", 110.0, 1400.0, 100.0, 200.0)]), POCKET, short_mm=2.7),
+    boundary("hole-clear-of-glass", given(items=[item("lite", 112.7, 1400.0, 100.0, 200.0)]), POCKET),
     # A usual in-edge unit wants 13 3/4 in of clear edge, 1 3/4 in depth, 11/16 in width (common practice).
     passes("pocket-walls", given(), EDGE),
     speaks("pocket-walls", given(lf=leaf(thickness_mm=36.0)), EDGE, short_mm=0.256, severity="error"),

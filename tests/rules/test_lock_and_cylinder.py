@@ -250,6 +250,16 @@ ROWS += [
         fit(lock_number="READ", role="reader"),
         short_mm=3.0,
     ),
+    # A handle above the collar comes down by 50 degrees, 1 in thick (from memory): 45 cos 50 - 12.7 - 20 is -3.775.
+    speaks(
+        "head-clear",
+        given(items=[item("lever", 150.0, 1045.0, 200.0, 20.0, face="key")], cat=WIDE_COLLAR),
+        fit(),
+        short_mm=3.775,
+    ),
+    boundary(
+        "head-clear", given(items=[item("lever", 150.0, 1050.873, 200.0, 20.0, face="key")], cat=WIDE_COLLAR), fit()
+    ),
     boundary("head-clear", given(items=[lever(0.0)], cat=WIDE_COLLAR), fit()),
     # On the other face it is in nobody's way, and on trim or a push plate a collar is meant to stand.
     boundary("head-clear", given(items=[lever(-5.0, face="inside")], cat=WIDE_COLLAR), fit()),

@@ -216,6 +216,8 @@ SHEETS: Final[dict[str, tuple[str, dict[str, str]]]] = {
             "end": "Capacity down to [V]",
             "chemistry": "Chemistry",
             "cold": "Lowest temperature [degC]",
+            "cold_at": "Cold capacity stated at [degC]",
+            "cold_left": "Share left in the cold [share]",
         },
     ),
     "coin-cell": (
@@ -322,6 +324,10 @@ LOCK: Final = {
     "cross_bore": "Cross bore [mm]",
     "edge_bore": "Edge bore [mm]",
     "cam": "Cam or tailpiece",
+    "ix": "From lock edge [mm]",
+    "iy": "Above floor [mm]",
+    "iw": "Footprint width [mm]",
+    "ih": "Footprint height [mm]",
 }
 ITEM: Final = {
     "kind": "Item",
@@ -333,6 +339,8 @@ ITEM: Final = {
     "ih": "Footprint height [mm]",
     "proud": "Projection [mm]",
     "fate": "What happens to it",
+    "conductors": "Free conductors",
+    "pair_ohm": "Resistance of a pair [ohm]",
 }
 
 

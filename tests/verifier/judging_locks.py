@@ -1,6 +1,7 @@
 """Judges the lock: its case, cylinder, collar and rings, halves, tail, bores, rose, bolts, listing, egress."""
 
 from collections.abc import Iterable
+from math import cos, hypot, radians, sin
 from typing import Final
 
 from tests.verifier.bodies import TOLERANCE_MM, Rod, circle_meets, meet, rects_meet
@@ -23,6 +24,9 @@ NUT_MM: Final = 6.5
 """Height of an M8 nut, ISO 4032, from memory: what a bolt needs past the gate."""
 BORE_SLIP_MM: Final = 25.4 / 16
 """SDI 111-24: linear tolerance unless noted."""
+BAR_MM: Final = 19.05
+TURN_DEG: Final = 35
+"""A lever's handle at its thinnest, and how far each turns down; from memory, unverified."""
 _FLAT: Final = ("Fire label", "Kick plate", "Push plate")
 
 
@@ -136,12 +140,35 @@ def _head(at: Standing, radius: float) -> Iterable[Found]:
                 f"head or collar of radius {radius:.2f} mm at {y:.2f} overlaps the {item['kind'].lower()} from "
                 f"{rect[1]:.2f} to {rect[3]:.2f}",
             )
+    yield from _turned(at, radius)
     if x - radius < -TOLERANCE_MM or (at.stile is not None and x + radius > at.stile + TOLERANCE_MM):
         yield (
             "head-off-stile",
             {"radius_mm": radius, "backset_mm": x, "stile_mm": at.stile or 0.0},
             "head or collar reaches past the edge of the leaf or onto the glass stop",
         )
+
+
+def _turned(at: Standing, radius: float) -> Iterable[Found]:
+    """Judge a head against the levers of its face as they are turned down toward the hinges."""
+    x, y = at.at
+    for item, rect in at.items("Key side", "Both faces"):
+        if item["kind"] != "Lever or knob":
+            continue
+        pivot = x if rect[0] < x < rect[2] else item["ix"]
+        long = rect[2] - pivot - BAR_MM / 2
+        for down in range(5, TURN_DEG + 1, 5) if long > 0.0 else ():
+            dx, dy = cos(radians(down)), -sin(radians(down))
+            along = min(max((x - pivot) * dx + (y - item["iy"]) * dy, 0.0), long)
+            off = hypot(x - pivot - along * dx, y - item["iy"] - along * dy) - BAR_MM / 2
+            if off < radius - TOLERANCE_MM:
+                yield (
+                    "head-in-lever-sweep",
+                    {"radius_mm": radius, "off_mm": off, "down_deg": float(down)},
+                    f"{down} degrees down the lever stands {off:.2f} mm from the middle of a head or collar of radius "
+                    f"{radius:.2f} mm",
+                )
+                break
 
 
 def _rim(at: Standing) -> Iterable[Found]:

@@ -62,7 +62,10 @@ def _battery(at: Standing) -> Iterable[Found]:
     daily = unit["standing_ua"] * 24 / 1000
     daily += at.opening.facts["operations"] * unit["operation_ma"] * unit["operation_s"] / 3600
     daily += cell["mah"] * cell["self_discharge"] / 365.25
-    days = cell["mah"] * cell["usable"] / daily
+    # Where the data sheet says what the cold leaves, no more is there at that temperature.
+    cold = at.opening.facts.get("cold")
+    stated = cell.get("cold_at") is not None and cold is not None and cold <= cell["cold_at"]
+    days = cell["mah"] * cell["usable"] * (cell["cold_left"] if stated else 1.0) / daily
     if days < LEAST_DAYS - 0.5:
         yield (
             "battery-life",

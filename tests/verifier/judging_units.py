@@ -14,6 +14,8 @@ CHUCK_MM: Final = 17.0
 """Half of a 3/8 in chuck's sleeve, the slimmest that turns a 3/8 in bit; from memory, unverified."""
 FIELD_HOLE_MM: Final = 25.4
 """NFPA 80, job-site preparations, read in four copies: larger ones for cylinders only."""
+PIN_MM: Final = 5.0
+"""Centre of the hinge pins off the leaf's face at the least; from memory, unverified."""
 BOLT_MM: Final = 4.0
 """Half of a through-bolt of 5/16 in; usual function holes, from memory."""
 POCKET_WALL_MM: Final = 3.175
@@ -70,6 +72,8 @@ def _plate(at: Standing) -> Iterable[Found]:
     for band in at.stops(face):
         if rects_meet(plate, band):
             yield ("plate-in-stop", numbers, "the plate stands in the band that the frame's stop hides")
+        elif band[0] == 0.0 and band[3] - band[1] > band[2] - band[0]:
+            yield from _swings(at, plate, band[2], unit["depth"])
     names = ("Inside", "Both faces") if face == "inside" else ("Key side", "Both faces")
     for item, rect in at.items(*names):
         if rects_meet(plate, rect):
@@ -84,6 +88,19 @@ def _plate(at: Standing) -> Iterable[Found]:
     yield from _own_trim(at, plate, numbers)
     if at.leaf["material"] == "Glass" and unit.get("glass") != "yes":
         yield ("unit-on-glass", {}, "a unit that may not be bonded stands on glass")
+
+
+def _swings(at: Standing, plate: Rect, stop: float, proud: float) -> Iterable[Found]:
+    """Judge the unit's front corner on its arc about the hinge pins, until it has come back past the stop."""
+    reach, face = at.leaf["width"] - plate[0], PIN_MM + at.thick
+    out = (reach**2 + (face + proud) ** 2 - face**2) ** 0.5 - reach
+    room = plate[0] - stop
+    if out > room + TOLERANCE_MM:
+        yield (
+            "unit-hits-stop-in-swing",
+            {"out_mm": out, "room_mm": room},
+            f"{proud:.1f} mm proud, it comes {out:.2f} mm nearer to the stop as the leaf opens, {room:.2f} off it",
+        )
 
 
 def _own_trim(at: Standing, plate: Rect, numbers: dict[str, float]) -> Iterable[Found]:

@@ -23,7 +23,7 @@ from tests.verifier.standing import CYLINDER_HOLE_MM, INCH, SKINNED, SOLID, Bore
 CLEAR_MM: Final = 3 / 16 * INCH
 """Between the unit and what stands on the face; from memory, unverified."""
 EDGE_MM: Final = 3.175
-"""Between the unit and the leaf's edge; from memory, unverified."""
+"""Between the unit and the leaf's edge, or the band of the stop; from memory, unverified."""
 BRIDGE_MM: Final = 0.75 * INCH
 """Between the lock's pocket and that of a unit in the edge; common practice."""
 SIDE_MM: Final = 9.525
@@ -45,6 +45,12 @@ CHANNEL_MM: Final = 9.525
 CHANNEL_ABOVE_MM: Final = 2.5 * INCH
 CHANNEL_DEG: Final = (10.0, 8.0, 12.0, 15.0)
 """Square and slanted bore of 3/8 in, 2-1/2 in above the cylinder, about 10 degrees to the face; common practice."""
+WARM: Final = 1.3
+"""Resistance of a stranded conductor at 75 degC over that of solid copper at 20 degC: 1.22 by temperature, the rest for
+its lay and its ends."""
+SLACK_M: Final = 1.0
+WARM_C: Final = 20.0
+"""Temperature for which capacities are stated; under it all that the data sheet leaves in the cold is counted on."""
 FREE_FACE_MM: Final = 250.0
 """Beyond it nothing may stand on the face for a raceway over it to be taken as free."""
 _STEP_MM: Final = 8.0
@@ -206,9 +212,23 @@ def _fed(bare: Standing, number: str, unit: Cells) -> tuple[str, Roles] | None:
     for power, more in _powers(bare, unit):
         roles = bare.roles | {"unit": [(number, unit, 1.0)]} | more
         at = Standing(bare.opening, bare.parts, roles, {}, [], [], [], bare.stack, power)
-        if all(family in TOLERATED for family, _, _ in judging_power.judged(at)):
+        if all(family in TOLERATED for family, _, _ in judging_power.judged(at)) and _arrives(at):
             return power, more
     return None
+
+
+def _arrives(at: Standing) -> bool:
+    """Tell whether enough arrives also over warm, stranded wire with what leads across the leaf: a sure witness."""
+    unit, source, wire, transfer = at.unit, at.part("supply"), at.part("wire"), at.part("power-transfer")
+    if unit is None or source is None or wire is None or transfer is None:
+        return True
+    run = at.opening.facts["distance"] + (at.leaf["width"] + 2 * at.leaf["height"]) / 1000 + SLACK_M
+    ohm = 2 * run * judging_power.ohm_per_m(wire["gauge"])
+    ohm += 2 * transfer["length"] / 1000 * judging_power.ohm_per_m(transfer["gauge"])
+    peak = max(unit["supply_a"], unit.get("inrush_a") or 0.0)
+    left = source["volts"] * (1 - source["tolerance"]) - peak * ohm * WARM
+    # At its rated load a supply is loaded to four fifths, as the trade does.
+    return bool(left >= unit["supply_low"] and peak <= 0.8 * source["amps"])
 
 
 def _witness(at: Standing, way: str, x: float, y: float) -> Witness:
@@ -230,7 +250,9 @@ def _witness(at: Standing, way: str, x: float, y: float) -> Witness:
 
 def _kept_off(bare: Standing) -> list[Rect]:
     """What the unit keeps clear of on the inside face, its clearance added; a lever with what it sweeps."""
-    found: list[Rect] = [*bare.stops("inside")]
+    found: list[Rect] = [
+        (x0 - EDGE_MM, y0 - EDGE_MM, x1 + EDGE_MM, y1 + EDGE_MM) for x0, y0, x1, y1 in bare.stops("inside")
+    ]
     rects = []
     for item, (x0, y0, x1, y1) in bare.items("Inside", "Both faces"):
         rects.append((x0, y0 - (0.71 * (x1 - x0) if item["kind"] == "Lever or knob" else 0.0), x1, y1))
@@ -358,7 +380,7 @@ def _powers(bare: Standing, unit: Cells) -> Iterator[tuple[str, Roles]]:
     wish = bare.opening.facts["power_wish"]
     if wish != "Remote supply":
         for cell in _of_kind(bare.parts, "primary-battery"):
-            if cell[1]["designation"] == unit["cell"]:
+            if cell[1]["designation"] == unit["cell"] and _lasts(bare, unit, cell[1]):
                 yield "battery", {"battery": [(*cell, unit["cells"])]}
     if wish != "Battery" and _crosses(bare):
         for supply in _of_kind(bare.parts, "power-supply"):
@@ -369,6 +391,15 @@ def _powers(bare: Standing, unit: Cells) -> Iterator[tuple[str, Roles]]:
                         "supply",
                         {"supply": [(*supply, 1.0)], "wire": [(*wire, run)], "power-transfer": [(*transfer, 1.0)]},
                     )
+
+
+def _lasts(bare: Standing, unit: Cells, cell: Cells) -> bool:
+    """Tell whether cells last surely long enough: with what the cold of the place takes from their capacity."""
+    facts = bare.opening.facts
+    left = 1.0 if facts["cold"] >= WARM_C else cell["cold_left"]
+    daily = unit["standing_ua"] * 24 / 1000 + facts["operations"] * unit["operation_ma"] * unit["operation_s"] / 3600
+    daily += cell["mah"] * cell["self_discharge"] / 365.25
+    return bool(cell["mah"] * cell["usable"] * left / daily >= judging_power.LEAST_DAYS * 1.02)
 
 
 def _crosses(bare: Standing) -> bool:

@@ -129,7 +129,7 @@ def catalogue(rng: Random) -> dict[str, Cells]:
             "length": 76.2,
             "step": 3.175,
         }
-    outer = rng.choice((38.1, 41.0, 44.45))
+    outer = rng.choice((38.1, 38.1, 41.0, 44.45))
     for height in (4, 6, 8, 10, 12):
         parts[f"VL{height:02d}"] = {
             "kind": "collar",
@@ -263,6 +263,8 @@ def _power(rng: Random) -> dict[str, Cells]:
         "end": 0.9,
         "chemistry": "alkaline",
         "cold": rng.choice((-10.0, -20.0)),
+        "cold_at": -20.0,
+        "cold_left": 0.25,
     }
     found["VPA"] = cell
     found["VPF"] = cell | {
@@ -272,6 +274,8 @@ def _power(rng: Random) -> dict[str, Cells]:
         "self_discharge": 0.015,
         "chemistry": "lithium-iron-disulfide",
         "cold": rng.choice((-20.0, -35.0)),
+        "cold_at": -40.0,
+        "cold_left": 0.5,
     }
     found["VPC"] = {"kind": "coin-cell", "designation": "C32", "volts": 3.0, "mah": 220.0}
     loop: Cells = {

@@ -95,16 +95,16 @@ def _facts(rng: Random, **more: object) -> Cells:
     facts: Cells = {
         "form": "Single door",
         "hand": rng.choice(("LH", "RH", "LHR", "RHR")),
-        "rating": rng.choice(("Not rated", "Not rated", "Not rated", "20 min", "45 min", "90 min")),
+        "rating": rng.choice((*5 * ("Not rated",), "20 min", "45 min", "90 min")),
         "egress": rng.choice(("Not on an egress path", "Not on an egress path", "On an egress path")),
         "accessible": rng.choice(("yes", "no")),
         "exposure": "Interior",
         "operations": rng.choice((5, 20, 40, 60, 150, 600)),
         "power_wish": rng.choice(("Whatever serves", "Battery", "Remote supply")),
-        "distance": rng.choice((5.0, 18.0, 40.0, 90.0)),
+        "distance": rng.choice((5.0, 10.0, 18.0, 40.0, 90.0)),
         "frame": "Hollow metal",
         "stop": rng.choice((12.7, 15.875, 19.05)),
-        "cold": 18.0,
+        "cold": rng.choice((15.0, 21.0, 21.0, 21.0)),
         "way_out": "Towards the key side",
         "wall": rng.choice(("Masonry or concrete", "Board on studs", "Steel sheet or post", "Wood")),
         "building": "Verify House",
@@ -229,6 +229,7 @@ def _paired(rng: Random, opening: Opening) -> Opening:
         item["on_leaf"] = "Active"
     if rng.random() < 0.5:
         transfer = _item("Power transfer", "Lock edge", leaf["width"] - 10.0, 1000.0, 25.4, 228.6, 0.0)
+        transfer |= {"conductors": rng.choice((2, 4)), "pair_ohm": rng.choice((0.1, 0.4))}
         opening.items.append(transfer | {"on_leaf": rng.choice(("Active", "Inactive"))})
     return opening
 
@@ -264,7 +265,7 @@ def _narrow(rng: Random, mark: str) -> Opening:
     facts = _facts(rng, frame="Aluminium", rating="Not rated", stop=rng.choice((9.525, 12.7, 15.875)))
     if facts["hand"] in ("LH", "RH"):
         # The stop stands on the key face, and the old head of 1-3/8 in had its place beside it.
-        facts["stop"] = (x - 0.6875 * INCH) * rng.choice((0.4, 0.6, 0.8, 0.95))
+        facts["stop"] = (x - 0.6875 * INCH) * rng.choice((0.2, 0.4, 0.6, 0.95))
     return Opening(mark, facts, [leaf], lock, items)
 
 
@@ -431,15 +432,21 @@ def _patch(rng: Random, mark: str) -> Opening:
         "case_height": 160.0,
         "case_depth": 100.0,
         "case_width": 10.0,
-        "case_above": 50.0,
+        "case_above": 80.0,
         "case_offset": 0.0,
         "trim_key": trim,
         "trim_inside": trim,
         "thumb_turn": "yes",
         "cam": "Euro-profile cam",
+        "ix": 80.0,
+        "iw": 160.0,
+        "ih": 160.0,
     }
+    lock["iy"] = lock["y"]
     facts = _facts(rng, rating="Not rated", frame="No frame", stop=0.0)
-    return Opening(mark, facts, [leaf], lock, [_item("Other", "Both faces", 80.0, lock["y"], 160.0, 160.0, 12.0)])
+    return Opening(
+        mark, facts, [leaf], lock, [_item("Trim or escutcheon", "Both faces", 80.0, lock["y"], 160.0, 160.0, trim)]
+    )
 
 
 def _wall(rng: Random, mark: str) -> Opening:

@@ -255,6 +255,12 @@ def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
             yield Body(
                 "bolt", "the deadbolt's edge bore", Rod((0.0, y, thick / 2), (x, y, thick / 2), edge), item="deadbolt"
             )
+        elif item.kind == "pull":
+            # Bolted through the leaf at both ends of its bar, on its middle line.
+            inset = min(rect.x1 - rect.x0, rect.y1 - rect.y0) / 2
+            for end in dict.fromkeys((rect.y0 + inset, rect.y1 - inset)):
+                bolt = _through(x, end, thick, distance_mm("pull-bolt"))
+                yield Body("bolt", "the pull's bolt", bolt, item="pull")
         elif item.kind == "flush-bolt":
             deep, half = distance_mm("flush-bolt-deep"), distance_mm("flush-bolt-wide") / 2
             box = Box((0.0, rect.y0, thick / 2 - half), (deep, rect.y1, thick / 2 + half))

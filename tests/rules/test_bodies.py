@@ -59,6 +59,8 @@ IN_LEAF = {
         ("bolt", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, THICK), 2.125 * INCH)),
         ("bolt", Rod((0.0, 1200.0, MIDDLE), (300.0, 1200.0, MIDDLE), INCH)),
     ],
+    # Bolts of 5/16 in at both ends, as far in as it is half wide (from memory): of 60 x 40 both in its middle.
+    "pull": [("bolt", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, THICK), 5 / 16 * INCH))],
     # 3/4 in deep into the edge and 1 in wide (from memory; trade tip page), as high as it is.
     "flush-bolt": [("bolt", Box((0.0, 1180.0, MIDDLE - INCH / 2), (0.75 * INCH, 1220.0, MIDDLE + INCH / 2)))],
 }
@@ -143,6 +145,11 @@ HOLE = 1.25 * INCH / 2  # half of the hole round a cylinder
 def the_case(**facts):
     (found,) = kinds(existing_bodies(given(lk=lock(**facts)), NOTHING), "case")
     return found
+
+
+def test_a_pull_is_bolted_at_both_ends():
+    found = of_item(lasting_bodies(given(items=[item("pull", 80.0, 1200.0, 30.0, 200.0, face="key")])), "pull")
+    assert [solid.start[1] for _, solid in found] == [1115.0, 1285.0]
 
 
 def test_a_measured_case():

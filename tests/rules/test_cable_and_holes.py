@@ -109,6 +109,11 @@ ROWS = [
     # Clear of the glass where it begins, a channel of 60 runs 30 mm under it.
     speaks("hole-clear-of-glass", given(items=[item("lite", 69.85, 1020.0, 100.0, 100.0)]), DOWN, severity="error"),
     boundary("hole-clear-of-glass", given(items=[item("lite", 69.85, 970.0, 100.0, 100.0)]), DOWN),
+    # The lower bolt of a pull, 50 off the edge at 1115 and 7.9375 thick (from memory), is 3.97 in a pocket of 50.
+    speaks("hole-clear", given(items=[item("pull", 50.0, 1200.0, 30.0, 200.0, face="key")]), POCKET, says=2),
+    boundary("hole-clear", given(items=[item("pull", 57.14375, 1200.0, 30.0, 200.0, face="key")]), POCKET),
+    # A pocket between its bolts, which are at 1065 and 1445.
+    boundary("hole-clear", given(items=[item("pull", 50.0, 1255.0, 30.0, 410.0, face="key")]), POCKET),
     # A pocket 50 deep in the edge, up to 1430.
     speaks("hole-clear-of-glass", given(items=[item("lite", 110.0, 1400.0, 100.0, 200.0)]), POCKET, short_mm=2.7),
     boundary("hole-clear-of-glass", given(items=[item("lite", 112.7, 1400.0, 100.0, 200.0)]), POCKET),

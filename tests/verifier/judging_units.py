@@ -16,6 +16,8 @@ FIELD_HOLE_MM: Final = 25.4
 """NFPA 80, job-site preparations, read in four copies: larger ones for cylinders only."""
 PIN_MM: Final = 5.0
 """Centre of the hinge pins off the leaf's face at the least; from memory, unverified."""
+END_MM: Final = 25.4
+"""From each end of a pull within which its bolt stands; from memory, unverified."""
 BOLT_MM: Final = 4.0
 """Half of a through-bolt of 5/16 in; usual function holes, from memory."""
 POCKET_WALL_MM: Final = 3.175
@@ -321,9 +323,13 @@ def _pocket(at: Standing) -> Iterable[Found]:
             if item["kind"] in ("Fire label", "Closer", "Kick plate", "Push plate"):
                 continue
             if item["kind"] not in (*_GLAZED, "Exit device", "Deadbolt"):
-                # Spindle and bolts stand on the middle line of what they hold.
+                # Spindle and bolts stand on the middle line of what they hold; a pull is bolted at its ends.
                 other = (item["ix"] - BOLT_MM, other[1], item["ix"] + BOLT_MM, other[3])
-            if not rects_meet(rect, other):
+            near = min(END_MM, (other[3] - other[1]) / 2)
+            ends = ((other[1], other[1] + near), (other[3] - near, other[3]))
+            held = [(other[0], y0, other[2], y1) for y0, y1 in ends] if item["kind"] == "Pull" else [other]
+            # Where in that stretch the bolt stands nobody told: the pocket meets it surely where it takes all of it.
+            if not any(rects_meet(rect, each) and _takes(rect, each, item["kind"]) for each in held):
                 continue
             yield (
                 "pocket-meets-lite" if item["kind"] in _GLAZED else "pocket-meets-item",
@@ -335,6 +341,10 @@ def _pocket(at: Standing) -> Iterable[Found]:
             yield ("rated-cut", {}, "a pocket in a rated leaf is no job-site preparation")
         if at.leaf["material"] == "Hollow metal":
             yield ("pocket-in-sheet", {}, "no pocket is cut on site into hollow metal")
+
+
+def _takes(rect: Rect, part: Rect, kind: str) -> bool:
+    return kind != "Pull" or (rect[1] <= part[1] and rect[3] >= part[3])
 
 
 # --- the lead -------------------------------------------------------------------------------------------------------

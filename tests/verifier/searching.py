@@ -2,11 +2,11 @@
 
 Plain enumeration: each lock's part with each stack, each unit at each place of a grid that is refined where the coarse
 one finds none, each screw, each way of the lead, each source of power. A witness must keep what the trade keeps
-(distances below) and be found free of every violation by the same judges that judge the program. Searched are mortise,
-bored, rim, narrow stile and euro-profile locks; the rest answers None.
+(distances below) and be found free of every violation by the same judges that judge the program. Searched are all forms
+of lock, glass and walls included.
 
 What the search does not try, so that it never says feasible by a way that a shop would not go: a bore at 45 degrees
-without the jig of a bored lock, moved items, a lead on the surface.
+without the jig of a bored lock, moved items, a lead on the surface where it can be led inside.
 """
 
 from collections.abc import Iterator
@@ -51,6 +51,12 @@ its lay and its ends."""
 SLACK_M: Final = 1.0
 WARM_C: Final = 20.0
 """Temperature for which capacities are stated; under it all that the data sheet leaves in the cold is counted on."""
+NUT_AND_WASHER_MM: Final = 8.0
+"""Of an M8 bolt past case and gate; ISO 7089 and ISO 4032, from memory."""
+GATE_HOLE_MM: Final = 19.05
+"""Behind a gate lock's case; from memory, unverified."""
+LEFT_MM: Final = 3.175
+"""Of the leaf before a screw's point; from memory, unverified."""
 FREE_FACE_MM: Final = 250.0
 """Beyond it nothing may stand on the face for a raceway over it to be taken as free."""
 _STEP_MM: Final = 8.0
@@ -86,15 +92,10 @@ class _Way:
     """From the cylinder to the face."""
 
 
-def searchable(opening: Opening) -> bool:
-    """Tell whether the search knows the form."""
-    return bool(opening.leaves) and opening.lock["lock"].split(",")[0].split()[0] in ("Mortise", "Bored", "Rim", "Euro")
-
-
 def search(opening: Opening, parts: dict[str, Cells]) -> Witness | None:
     """Return a witness that the opening can be fitted; None where the search finds none."""
-    if opening.leaf()["material"] == "Glass":
-        return None
+    if not opening.leaves:
+        return _on_wall(opening, parts)
     seen: set[tuple[object, ...]] = set()
     for lock in _locks(opening, parts):
         bare = _standing(opening, parts, lock)
@@ -150,6 +151,13 @@ def _locks(opening: Opening, parts: dict[str, Cells]) -> Iterator[Roles]:
             # An existing bore is enlarged with a jig; on a rated leaf only its listing could allow it.
             if ready or opening.facts["rating"] == "Not rated":
                 yield {"lock": [(number, part, 1.0)]}
+    elif form == "Gate":
+        for number, part in _of_kind(parts, "gate-lock"):
+            yield from _gates(number, part, leaf, parts)
+    elif form == "Cabinet":
+        for number, part in _of_kind(parts, "cabinet-lock"):
+            if part["grip_low"] <= leaf["thick"]:
+                yield {"lock": [(number, part, 1.0)]}
     elif form == "Euro":
         for number, part in _of_kind(parts, "euro-cylinder"):
             yield {"cylinder": [(number, part, 1.0)]}
@@ -175,6 +183,20 @@ def _threaded(lock: Cells, leaf: Cells, parts: dict[str, Cells]) -> Iterator[Rol
                     roles["ring"] = [(*ring, 1.0) for ring in stack]
                     yield roles
                     break
+
+
+def _gates(number: str, part: Cells, leaf: Cells, parts: dict[str, Cells]) -> Iterator[Roles]:
+    if part["mounting"] != "Bolted on":
+        yield {"lock": [(number, part, 1.0)]}
+        return
+    for bolt in _of_kind(parts, "fastener"):
+        long = leaf["thick"] + part["case_depth"] + NUT_AND_WASHER_MM
+        if (
+            bolt[1]["form"] == "Through bolt"
+            and bolt[1].get("material") == leaf["material"]
+            and bolt[1]["length"] >= long
+        ):
+            yield {"lock": [(number, part, 1.0)], "fastener": [(*bolt, 4.0)]}
 
 
 def _tails(number: str, part: Cells, lock: Cells, leaf: Cells) -> Iterator[Roles]:
@@ -222,7 +244,8 @@ def _arrives(at: Standing) -> bool:
     unit, source, wire, transfer = at.unit, at.part("supply"), at.part("wire"), at.part("power-transfer")
     if unit is None or source is None or wire is None or transfer is None:
         return True
-    run = at.opening.facts["distance"] + (at.leaf["width"] + 2 * at.leaf["height"]) / 1000 + SLACK_M
+    over = (at.leaf["width"] + 2 * at.leaf["height"]) / 1000 if at.leaf else 0.0
+    run = at.opening.facts["distance"] + over + SLACK_M
     ohm = 2 * run * judging_power.ohm_per_m(wire["gauge"])
     ohm += 2 * transfer["length"] / 1000 * judging_power.ohm_per_m(transfer["gauge"])
     peak = max(unit["supply_a"], unit.get("inrush_a") or 0.0)
@@ -262,6 +285,11 @@ def _kept_off(bare: Standing) -> list[Rect]:
         rects.append((x - part["trim"] / 2, y - part["trim"] / 2, x + part["trim"] / 2, y + part["trim"] / 2))
     if part["kind"] == "rim-cylinder" and lock_case is not None:
         rects.append((lock_case.low[0], lock_case.low[1], lock_case.high[0], lock_case.high[1]))
+    if part["kind"] == "gate-lock":
+        half = part["case_width"] / 2, part["case_height"] / 2
+        rects.append((x - half[0], y - half[1], x + half[0], y + half[1]))
+    if part["kind"] == "cabinet-lock":
+        rects.append((x - part["thread"], y - part["thread"], x + part["thread"], y + part["thread"]))
     if part["kind"] == "euro-cylinder" and part["inside_half"] > judging_locks.BLIND_HALF_MM:
         rects.append((x - 25.0, y - 25.0, x + 25.0, y + 25.0))
     turned = any(item["kind"] == "Thumb turn" for item in bare.opening.items)
@@ -278,6 +306,12 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
     kind = part["kind"]
     half = kind == "euro-cylinder" and part["inside_half"] <= judging_locks.BLIND_HALF_MM
     lock_case = bare.lock_case()
+    if material == "Glass" or kind == "cabinet-lock":
+        yield from _over_face(bare)
+        return
+    if kind == "gate-lock":
+        yield from _behind_gate(bare, size)
+        return
     if (kind == "mortise-cylinder" or half) and lock_case is not None:
         depth = max(lock_case.low[2], 3.0)
         yield _square(x, y, depth, size, t / 2, "square")
@@ -307,6 +341,30 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
                 body = Rod(start, end, 9.525 / 2)
                 bore = Bore("lead's hole", "cable", "inside", body, 0.0, 9.525)
                 yield _Way("slanted", start, (bore,), ((x, y, min(t / 2, drop)), (x, edge, drop), start))
+
+
+def _over_face(bare: Standing) -> Iterator[_Way]:
+    """Yield the lead's way over the face, from where patch or nut ends."""
+    (x, y), part = bare.at, bare.locking
+    z = 0.0 if part["kind"] == "cabinet-lock" else bare.thick / 2
+    up = part["thread"] if part["kind"] == "cabinet-lock" else bare.lock["ih"] / 2
+    for sign in (1.0, -1.0):
+        for i in range(5):
+            edge, under = y + sign * up, y + sign * (up + CLEAR_MM + 2.0 * i)
+            yield _Way("surface", (x, under, 0.0), (), ((x, y, z), (x, edge, z), (x, edge, 0.0), (x, under, 0.0)))
+
+
+def _behind_gate(bare: Standing, size: float) -> Iterator[_Way]:
+    """Yield the two holes into a gate's tube: one behind the lock's case, one above or below it."""
+    (x, y), t = bare.at, bare.thick
+    behind = Bore("hole behind", "cable", "inside", Rod((x, y, 0.0), (x, y, 6.35), GATE_HOLE_MM / 2), 0.0, GATE_HOLE_MM)
+    for sign in (1.0, -1.0):
+        for i in range(12):
+            hole_y = y + sign * (bare.locking["case_height"] / 2 + size / 2 + 3.175 + 8.0 * i)
+            body = Rod((x, hole_y, 0.0), (x, hole_y, 6.35), size / 2)
+            bore = Bore("access hole", "cable", "inside", body, 0.0, size)
+            run = ((x, y, 0.0), (x, y, t / 2), (x, hole_y, t / 2), (x, hole_y, 0.0))
+            yield _Way("gate", (x, hole_y, 0.0), (behind, bore), run)
 
 
 def _channels(bare: Standing) -> Iterator[_Way]:
@@ -369,11 +427,32 @@ def _grid(low: float, high: float, step: float) -> list[float]:
 
 
 def _screws(bare: Standing, unit: Cells) -> list[tuple[str, Cells]]:
+    stock = [each for each in _of_kind(bare.parts, "fastener") if each[1].get("material") == bare.leaf["material"]]
+    if bare.leaf["material"] == "Glass":
+        return [each for each in stock if each[1]["form"] == "Adhesive pad"] if unit["glass"] == "yes" else []
+    most = bare.thick - LEFT_MM + (unit.get("seat") or 0.0)
     return [
         each
-        for each in _of_kind(bare.parts, "fastener")
-        if each[1].get("material") == bare.leaf["material"] and each[1]["size"] == unit.get("screw")
+        for each in stock
+        if each[1]["size"] == unit.get("screw") and (each[1]["form"] == "Machine screw" or each[1]["length"] <= most)
     ]
+
+
+def _on_wall(opening: Opening, parts: dict[str, Cells]) -> Witness | None:
+    """Return a reader with a unit beside it, on a wall."""
+    for reader in _of_kind(parts, "fixed-reader"):
+        for number, unit in _of_kind(parts, "surface-unit"):
+            roles: Roles = {"reader": [(*reader, 1.0)], "stack": [("", {}, 1.0)]}
+            bare = _standing(opening, parts, roles)
+            held = any(
+                part.get("wall") == opening.facts["wall"] and part["size"] == unit.get("screw")
+                for _, part in _of_kind(parts, "fastener")
+            )
+            weather = opening.facts["exposure"] == "Exterior" and unit["exposure"] != "Exterior"
+            if held and not weather and (fed := _fed(bare, number, unit)) is not None:
+                bare.roles |= {"unit": [(number, unit, 1.0)], **fed[1]}
+                return _witness(bare, "wall", 0.0, opening.lock["y"])
+    return None
 
 
 def _powers(bare: Standing, unit: Cells) -> Iterator[tuple[str, Roles]]:
@@ -405,7 +484,7 @@ def _lasts(bare: Standing, unit: Cells, cell: Cells) -> bool:
 def _crosses(bare: Standing) -> bool:
     """Tell whether a wire can be brought across the leaf: by a way that is there, inside it, or over its free face."""
     leaf, rated = bare.leaf, bare.opening.facts.get("rating") != "Not rated"
-    if leaf.get("raceway") == "yes":
+    if not leaf or leaf.get("raceway") == "yes":
         return True
     lites = any(item["kind"] in ("Lite or vision panel", "Louvre") for item in bare.opening.items)
     if leaf["material"] in SKINNED:
@@ -414,7 +493,11 @@ def _crosses(bare: Standing) -> bool:
         wall = (leaf["thick"] - RACEWAY_MM) / 2
         inside = leaf["core"] == "Solid wood or particleboard" and leaf["construction"] == "Flush" and not lites
         inside = inside and wall >= RACEWAY_WALL_MM and leaf["width"] <= RACEWAY_REACH_MM
-    over = any(not rated or part["listed"] == "yes" for _, part in _of_kind(bare.parts, "surface-raceway"))
+    bonds = leaf["material"] == "Glass"
+    over = any(
+        (not rated or part["listed"] == "yes") and (not bonds or part["glass"] == "yes")
+        for _, part in _of_kind(bare.parts, "surface-raceway")
+    )
     free = not any(rect[2] > FREE_FACE_MM for _, rect in bare.items("Inside", "Both faces"))
     return (inside and not rated) or (over and free)
 

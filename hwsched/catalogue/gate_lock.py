@@ -6,6 +6,7 @@ from hwsched.attributes import Attribute, Choice
 from hwsched.catalogue.kind import PartKind
 from hwsched.catalogue.traits.lead import LEAD
 from hwsched.catalogue.traits.place import EXPOSURE, FIRE_LISTED, TEMPERATURE_LOW
+from hwsched.catalogue.traits.template import BACK_HOLE
 from hwsched.catalogue.traits.unit_power import UNIT_POWER
 
 # A lock with its own unit has no lead, one without has no current of its own: which of them it lacks is said by rules.
@@ -52,6 +53,7 @@ GATE_LOCK = PartKind(
             note="Yes: its control unit and cells are in its case, and it has no lead.",
         ),
         *_LEAD_OR_POWER,
+        BACK_HOLE,
         EXPOSURE,
         TEMPERATURE_LOW,
         FIRE_LISTED,

@@ -12,8 +12,8 @@ from hwsched.fitting.ways import Point
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.cavity import Cavity
 from hwsched.rules.edge import edge_items, lock_pocket_span
-from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import leaf_name, lock_part, stile_mm
+from hwsched.rules.templates import template_mm
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, Leaf, OpeningInput, Part, Placement
 
@@ -121,7 +121,7 @@ def _built(
         "lock-edge",
         round(middle, 3),
         round(enter - spot.bridge_mm / 2 if above else enter + spot.bridge_mm / 2, 3),
-        distance_mm("bridge-hole"),
+        template_mm(unit, "bridge-hole"),
         depth_mm=round(spot.bridge_mm, 3),
         tool="twist-drill",
         order=2,

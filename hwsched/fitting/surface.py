@@ -401,7 +401,7 @@ def _built(
     holes = holes_of(given, question.bare, way, leaf, at, spot)
     base = replace(question.bare, placement=where, holes=holes)
     try:
-        points = run_points(given, way, leaf, at, spot, holes)
+        points = run_points(given, question.bare, way, leaf, at, spot, holes)
     except InputError:
         # A bore that cannot be followed is refused by the rules of holes; a straight line keeps the drawing and the
         # length near the truth.

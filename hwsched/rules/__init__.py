@@ -193,6 +193,7 @@ from hwsched.rules.catalogue_and_stock.part_known import RULE as PART_KNOWN
 from hwsched.rules.catalogue_and_stock.price_known import RULE as PRICE_KNOWN
 from hwsched.rules.catalogue_and_stock.sleeve_fits import RULE as SLEEVE_FITS
 from hwsched.rules.catalogue_and_stock.superseded_part import RULE as SUPERSEDED_PART
+from hwsched.rules.catalogue_and_stock.template_known import RULE as TEMPLATE_KNOWN
 from hwsched.rules.catalogue_and_stock.tool_known import RULE as TOOL_KNOWN
 from hwsched.rules.catalogue_and_stock.unit_window import RULE as UNIT_WINDOW
 from hwsched.rules.catalogue_and_stock.wall_fixings import RULE as WALL_FIXINGS

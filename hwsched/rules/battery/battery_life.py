@@ -73,6 +73,7 @@ RULE = Rule(
     basis="usable capacity over charge a day; cell capacities are data-sheet values (IEC 60086-2 gives tests, not mAh)",
     cure="Feed the opening from a supply, or take cells of more capacity; a person may accept more frequent changes.",
     judge=_judge,
+    each_anew=True,
     limits=(
         Limit(
             "days",

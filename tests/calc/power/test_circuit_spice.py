@@ -7,9 +7,9 @@ import pytest
 
 from hwsched.calc.power.circuit import CIRCUIT
 from tests.calc.circuits import random_circuit
-from tests.calc.oracles import spice
+from tests.calc.oracles import case_count, spice
 
-TREES = 500
+TREES = case_count(125)
 AT_ONCE = 125
 
 

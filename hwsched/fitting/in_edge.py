@@ -64,7 +64,9 @@ def pockets(
                 ),
             )
         )
-    except InputError:
+    except InputError as error:
+        # Refused with what is wrong, and not as if nobody had looked.
+        yield bare, f"{error}; "
         return
     for spot in result.spots:
         yield _built(given, bare, unit, leaf, at, spot, (long, deep, wide), low), f"In the edge {spot.side} the lock: "

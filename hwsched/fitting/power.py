@@ -13,7 +13,6 @@ from math import inf
 from typing import Final
 
 from hwsched.attributes.of_parts import (
-    CAPACITY_MAH,
     CELL,
     CELLS,
     CLASS_2,
@@ -25,7 +24,6 @@ from hwsched.attributes.of_parts import (
     SUPPLY_A,
     SUPPLY_HIGH_V,
     SUPPLY_LOW_V,
-    USABLE_SHARE,
 )
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power.conductor import conductor
@@ -46,7 +44,6 @@ from hwsched.fitting.candidate import (
 )
 from hwsched.fitting.slots import Slots
 from hwsched.rules import across_leaf, judge, limits_of, rule_named
-from hwsched.rules.cold import cold_share_of
 from hwsched.rules.devices import switched
 from hwsched.rules.leaf_runs import cables, frame_wire_m
 from hwsched.rules.own_circuit import route_m
@@ -200,15 +197,11 @@ def _coin(given: OpeningInput, unit: Part) -> list[FitPart]:
 
 def _life_of(given: OpeningInput, unit: Part, fit: Fit) -> BatteryLife | None:
     cell = in_role(given, fit, "battery")
-    if cell is None:
+    try:
+        return pack_life(given, unit, cell) if cell is not None else None
+    except InputError:
+        # The rule on the pack's life asks the same, and says what contradicts itself.
         return None
-    capacity, share = cell.number_of(CAPACITY_MAH), cell.number_of(USABLE_SHARE)
-    # At the lowest temperature of the place, not at its mean: the battery has to open the door on the coldest day.
-    cold = cold_share_of(cell, given.opening.temperature_low_c)
-    found = pack_life(given, unit, cell, cold) if cold is not None else None
-    if found is None or capacity is None or share is None or cold is None:
-        return None
-    return BatteryLife(found.days, found.mah_per_day, capacity, share, cold)
 
 
 # --- supply -------------------------------------------------------------------------------------------------------

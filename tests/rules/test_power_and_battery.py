@@ -356,6 +356,13 @@ ROWS = [
         severity="error",
     ),
     unknown("battery-life", given(opening(operations_per_day=None)), fit(battery=None), "opening.operations_per_day"),
+    # A unit that stands without current at a door that nobody opens: no life comes out, and that is said.
+    speaks(
+        "battery-life",
+        given(opening(operations_per_day=0.0), cat=catalogue(UNIT={"standing_ua": 0.0})),
+        fit(battery=None),
+        severity="warning",
+    ),
     passes("battery-cold", given(OUTSIDE), fit()),
     speaks(
         "battery-cold", given(opening(exposure="exterior", temperature_low_c=-25.0)), fit(), says=2, opening_c=-25.0

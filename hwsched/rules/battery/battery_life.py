@@ -10,6 +10,7 @@ from hwsched.attributes.of_parts import (
     STANDING_UA,
     USABLE_SHARE,
 )
+from hwsched.calc.calculator import InputError
 from hwsched.rules.cold import cold_needs
 from hwsched.rules.pack_life import pack_life
 from hwsched.rules.reading import in_role, unit_part
@@ -19,6 +20,7 @@ from hwsched.values import Fit, OpeningInput
 
 _CELL = (CAPACITY_MAH, USABLE_SHARE, SELF_DISCHARGE_SHARE)
 _UNIT = (STANDING_UA, OPERATION_MA, OPERATION_S)
+_CURE = "Mend the numbers of cell, unit or opening that contradict each other."
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
@@ -31,9 +33,15 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         needs += [f"part {cell.number}.{name}" for name in _CELL if cell.number_of(name) is None]
         needs += [f"part {unit.number}.{name}" for name in _UNIT if unit.number_of(name) is None]
         in_cold = cold_needs(cell, given.opening.temperature_low_c)
-        # What the cold takes can only shorten it: a pack that lasts too short without is too short with it.
-        best = pack_life(given, unit, cell, 1.0) if in_cold and not needs else None
-        if best is not None and best.days < limits["days"]:
+        try:
+            # What the cold takes can only shorten it: a pack that lasts too short without is too short with it.
+            best = pack_life(given, unit, cell, 1.0)
+        except InputError as error:
+            yield Verdict(
+                f"How long the pack lasts cannot be worked out: {error}.", _CURE, about="battery", severity="warning"
+            )
+            return
+        if best is not None and in_cold and best.days < limits["days"]:
             yield _short(best.days, best.mah_per_day, limits["days"], " before the cold takes its share")
         elif needs or in_cold:
             yield unknown((*needs, *in_cold), "battery")

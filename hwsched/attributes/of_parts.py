@@ -147,6 +147,7 @@ WALL_BUILD: Final = TextName("wall_build")
 
 CLASS_2: Final = FlagName("class_2")
 FIRE_LISTED: Final = FlagName("fire_listed")
+FREE_INSIDE: Final = FlagName("free_inside")
 GLASS_MOUNT: Final = FlagName("glass_mount")
 OWN_UNIT: Final = FlagName("own_unit")
 GUARD_LATCH: Final = FlagName("guard_latch")

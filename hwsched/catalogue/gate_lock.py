@@ -39,6 +39,13 @@ GATE_LOCK = PartKind(
             note="What its fixing bolts pass of the case, off the gate's face; where it is bolted on.",
         ),
         Attribute(
+            "free_inside",
+            "Opens freely from the inside",
+            "flag",
+            synonyms=("free inside", "inside release"),
+            note="Yes: a handle or push plate of its own draws its bolt from the inside, without key or power.",
+        ),
+        Attribute(
             "own_unit",
             "Unit inside",
             "flag",

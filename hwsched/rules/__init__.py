@@ -148,6 +148,7 @@ from hwsched.rules.egress.electromagnetic_lock import RULE as ELECTROMAGNETIC_LO
 from hwsched.rules.egress.delayed_egress import RULE as DELAYED_EGRESS
 from hwsched.rules.egress.fail_by_side import RULE as FAIL_BY_SIDE
 from hwsched.rules.egress.free_inside import RULE as FREE_INSIDE
+from hwsched.rules.egress.gate_release import RULE as GATE_RELEASE
 from hwsched.rules.egress.one_motion import RULE as ONE_MOTION
 from hwsched.rules.egress.pair_bolts import RULE as PAIR_BOLTS
 from hwsched.rules.egress.panic_hardware import RULE as PANIC_HARDWARE

@@ -13,8 +13,15 @@ from hwsched.rules.cold import cold_share_of
 from hwsched.values import BatteryLife, OpeningInput, Part
 
 
-def pack_life(given: OpeningInput, unit: Part, cell: Part) -> BatteryLife | None:
+def pack_life(given: OpeningInput, unit: Part, cell: Part, left_share: float | None = None) -> BatteryLife | None:
     """Work out how long a pack of that cell lasts in that unit.
+
+    Parameters
+    ----------
+    given, unit, cell : OpeningInput, Part, Part
+        The opening, its unit and what is put into it.
+    left_share : float, optional
+        Share of the charge that is counted on in place of what the cold of the opening leaves.
 
     Returns
     -------
@@ -34,7 +41,7 @@ def pack_life(given: OpeningInput, unit: Part, cell: Part) -> BatteryLife | None
     if standing is None or drawn is None or seconds is None:
         return None
     # At the lowest temperature of the place, not at its mean: the battery has to open the door on the coldest day.
-    cold = cold_share_of(cell, given.opening.temperature_low_c)
+    cold = cold_share_of(cell, given.opening.temperature_low_c) if left_share is None else left_share
     if cold is None:
         return None
     off = given.opening.operations_day_off

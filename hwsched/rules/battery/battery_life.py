@@ -32,30 +32,45 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         needs = [] if given.opening.operations_per_day is not None else ["opening.operations_per_day"]
         needs += [f"part {cell.number}.{name}" for name in _CELL if cell.number_of(name) is None]
         needs += [f"part {unit.number}.{name}" for name in _UNIT if unit.number_of(name) is None]
-        needs += cold_needs(cell, given.opening.temperature_low_c)
-        if needs:
-            yield unknown(tuple(needs), "battery")
-            return
+        in_cold = cold_needs(cell, given.opening.temperature_low_c)
         try:
-            pack_life(given, unit, cell)
+            # What the cold takes can only shorten it: a pack that lasts too short without is too short with it.
+            best = pack_life(given, unit, cell, 1.0)
         except InputError as error:
             yield Verdict(
                 f"How long the pack lasts cannot be worked out: {error}.", _CURE, about="battery", severity="warning"
             )
+            return
+        if best is not None and in_cold and best.days < limits["days"]:
+            yield _short(best.days, best.mah_per_day, limits["days"], " before the cold takes its share")
+        elif needs or in_cold:
+            yield unknown((*needs, *in_cold), "battery")
         return
-    asked, lasts = limits["days"], f"The pack lasts about {life.days:.0f} days at {life.mah_per_day:.2f} mAh a day"
-    values = {"days": life.days, "needed_days": asked, "mah_per_day": life.mah_per_day}
+    asked = limits["days"]
     if life.days < asked:
-        short = asked - life.days
-        said = f"{short:.0f}" if short >= 1 else "less than one"
-        yield Verdict(f"{lasts}; {asked:g} days are asked, short by {said}.", values=values, about="battery")
+        yield _short(life.days, life.mah_per_day, asked)
     elif life.days < asked * (1 + limits["margin_share"]) - 1e-9:
         yield Verdict(
-            f"{lasts}; that is less than {limits['margin_share']:.0%} over the {asked:g} days that are asked.",
-            values=values,
+            f"{_lasts(life.days, life.mah_per_day)}; that is less than {limits['margin_share']:.0%} over the {asked:g} "
+            "days that are asked.",
+            values={"days": life.days, "needed_days": asked, "mah_per_day": life.mah_per_day},
             about="battery",
             severity="warning",
         )
+
+
+def _lasts(days: float, mah_per_day: float) -> str:
+    return f"The pack lasts about {days:.0f} days at {mah_per_day:.2f} mAh a day"
+
+
+def _short(days: float, mah_per_day: float, asked: float, when: str = "") -> Verdict:
+    short = asked - days
+    said = f"{short:.0f}" if short >= 1 else "less than one"
+    return Verdict(
+        f"{_lasts(days, mah_per_day)}{when}; {asked:g} days are asked, short by {said}.",
+        values={"days": days, "needed_days": asked, "mah_per_day": mah_per_day},
+        about="battery",
+    )
 
 
 RULE = Rule(

@@ -32,6 +32,17 @@ class ChangedOpening(TypedDict):
     new_item_count: int
 
 
+class Asked(TypedDict):
+    """What only a person can say of a column; the first answer is taken until somebody gives another with --dash."""
+
+    sheet: str
+    column: str
+    header: str
+    read: str
+    rows: list[int]
+    answers: list[str]
+
+
 class SurveyImport(TypedDict):
     """What a survey changes."""
 
@@ -42,6 +53,7 @@ class SurveyImport(TypedDict):
     assumptions: list[str]
     unmapped: list[str]
     kept: list[str]
+    questions: list[Asked]
     shown: str | None
 
 
@@ -62,6 +74,29 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         help="what a column means, such as 'Nominal=leaf.width_mm'; an empty fact leaves it out; may be repeated",
     )
     parser.add_argument(
+        "--unit",
+        action="append",
+        default=[],
+        metavar="HEADER=UNIT",
+        help="unit of a column's numbers where the cell has none, such as 'Nominal=mm'; may be repeated",
+    )
+    parser.add_argument(
+        "--dash",
+        action="append",
+        default=[],
+        metavar="HEADER=MEANING",
+        help="what a dash, zero, cross or n/a means in a column, such as 'Rating=none' or 'Rating=unknown', which is "
+        "taken where nothing is said; may be repeated",
+    )
+    parser.add_argument(
+        "--word",
+        action="append",
+        default=[],
+        metavar="HEADER:WORD=MEANING",
+        help="what a word means in a column, such as 'Material:STL=hollow metal' or 'Material:?1=unknown'; may be "
+        "repeated",
+    )
+    parser.add_argument(
         "--as-typed", action="store_true", help="take numbers that stand far apart from their column without asking"
     )
     add_dry_run(parser)
@@ -79,17 +114,25 @@ def _run(arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
     from hwsched.cli.answering import add_input_problem
-    from hwsched.cli.session import opened, print_json, progress_bar, said, who
+    from hwsched.cli.session import opened, print_json, progress_bar, said, who, wrong_usage
     from hwsched.exchange.survey.book import SurveyOptions
     from hwsched.operations.shown import check_shown, shown_key
     from hwsched.operations.survey.survey_import import import_survey, preview_survey
 
-    # From the right: a header may hold an equals sign, a fact never does.
-    columns = {
-        header.strip(): fact.strip() for header, _, fact in (entry.rpartition("=") for entry in arguments.column)
-    }
+    words: dict[str, dict[str, str]] = {}
+    for named, meaning in _told(arguments.word).items():
+        header, colon, word = named.rpartition(":")
+        if not colon:
+            return wrong_usage(f"--word {named}={meaning} names no column: write it as HEADER:WORD=MEANING")
+        words.setdefault(header.strip(), {})[word.strip()] = meaning
     options = SurveyOptions(
-        sheet=arguments.sheet, bare_unit=arguments.bare_unit, columns=columns, as_typed=arguments.as_typed
+        sheet=arguments.sheet,
+        bare_unit=arguments.bare_unit,
+        columns=_told(arguments.column),
+        units=_told(arguments.unit),
+        dashes=_told(arguments.dash),
+        words=words,
+        as_typed=arguments.as_typed,
     )
     with opened(arguments) as project:
         path = Path(arguments.file)
@@ -112,6 +155,8 @@ def _run(arguments: argparse.Namespace) -> int:
     if not arguments.json:
         for line in preview.describe():
             print(line)
+        if preview.questions:
+            print("Answer with --dash 'HEADER=MEANING', or a word at a time with --word 'HEADER:WORD=MEANING'.")
         for problem in problems:
             print(f"refused: {problem.describe()}", file=sys.stderr)
     if arguments.dry_run:
@@ -127,6 +172,11 @@ def _run(arguments: argparse.Namespace) -> int:
     return REJECTED if arguments.accept == "all" else FINDINGS
 
 
+def _told(entries: list[str]) -> dict[str, str]:
+    """Return what was said by header; from the right, for a header may hold an equals sign and an answer never does."""
+    return {header.strip(): told.strip() for header, _, told in (entry.rpartition("=") for entry in entries)}
+
+
 def _result(preview: Preview, key: str | None) -> SurveyImport:
     return {
         "new_marks": [opening.mark for opening in preview.new],
@@ -136,6 +186,17 @@ def _result(preview: Preview, key: str | None) -> SurveyImport:
         "assumptions": list(preview.assumptions),
         "unmapped": list(preview.unmapped),
         "kept": list(preview.kept),
+        "questions": [
+            {
+                "sheet": question.sheet,
+                "column": question.column,
+                "header": question.header,
+                "read": question.read,
+                "rows": list(question.rows),
+                "answers": list(question.answers),
+            }
+            for question in preview.questions
+        ],
         "shown": key,
     }
 

@@ -54,6 +54,7 @@ class PreviewDialog(QDialog):
         refused: list[tuple[str, ...]] = [(problem.describe(),) for problem in problems]
         lists: tuple[tuple[str, tuple[str, ...], list[tuple[str, ...]]], ...] = (
             ("Refused", ("Cell and cure",), refused),
+            ("Asked", ("What only a person can say",), [(question.describe(),) for question in preview.questions]),
             ("New", ("Mark",), [(opening.mark,) for opening in preview.new]),
             ("Changed", ("Mark", "Fact", "Before", "After"), changed),
             ("Not in the file", ("Mark",), [(mark,) for mark in preview.missing]),

@@ -54,7 +54,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
     unmapped: list[UnmappedColumn] = []
     for grid, header in (*mains, *lists):
         remembered = options.remembered.get(header.fingerprint)
-        mapping, wrong = map_columns(grid, header, vocabulary, options.columns, remembered)
+        mapping, wrong = map_columns(grid, header, vocabulary, options, remembered)
         mappings.append(mapping)
         if wrong:
             problems += wrong
@@ -82,6 +82,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         unmapped=tuple(unmapped),
         passed_over=tuple(passed_over),
         other_sheets=other_sheets,
+        questions=tuple(question for sheet, _ in sheets for question in sheet.questions),
     )
 
 

@@ -9,19 +9,23 @@ from collections.abc import Mapping
 from itertools import zip_longest
 from typing import Any, Final
 
-from hwsched.attributes import Attribute, CellError, CellReader, within_limits
+from hwsched.attributes import Attribute, CellError, CellReader, as_text, show_value, within_limits
+from hwsched.attributes.emptiness import UNKNOWN
 from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.mapping import SheetMapping, Target
 from hwsched.exchange.survey.sheet import (
     SheetFacts,
+    ask,
     assume,
     fill_merged,
     refuse,
     refuse_cell,
     refuse_doubtful,
+    refuse_header,
     rows_with_content,
 )
+from hwsched.exchange.survey.signs import settle, shown
 from hwsched.exchange.survey.sizes import read_sizes
 from hwsched.exchange.survey.words import LOCK_FACTS, Vocabulary
 from hwsched.quantities import BareUnit, Pair, ReadingError, read_length, suspicious_in_column
@@ -83,8 +87,17 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
     assumed: dict[object, str] = {}
     about: list[object] = []
     two_leaves: set[object] = set()
+    try:
+        signs = settle(attribute, column, counts, lambda cell: read(cell).value)
+    except CellError as error:
+        # An answer that the fact cannot have is the column's fault, not that of each of its cells.
+        refuse_header(sheet, column, error)
+        return
     # Each different cell is read once: a column of ten thousand openings has some tens of values.
     for cell in counts:
+        if cell in signs.values:
+            memo[cell] = signs.values[cell]
+            continue
         try:
             found = read(cell)
         except CellError as error:
@@ -109,6 +122,13 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
             if (error_of := errors.get(cell)) is not None:
                 refuse_cell(sheet, entry, column, error_of)
     say_assumed(reading, assumed, counts)
+    if signs.asked:
+        doubtful = set(signs.asked)
+        entries = [entry for entry, cell in enumerate(cells) if cell in doubtful]
+        ask(sheet, column, shown(signs.asked, counts), entries, signs.answers)
+    for cell in signs.answered:
+        said = show_value(attribute, memo[cell]) if memo[cell] is not None else UNKNOWN
+        assume(sheet, column, f'"{as_text(cell).strip()}" taken as {said}, as was said', counts[cell])
     if about:
         assume(sheet, column, "measures said to be approximate taken as they are", sum(counts[c] for c in about))
     if not as_typed and _is_watched(attribute, column.target):

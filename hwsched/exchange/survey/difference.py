@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from hwsched.attributes import show_value
-from hwsched.exchange.survey.facts import SurveyedItem, SurveyedLeaf, SurveyedOpening, SurveyRead, is_same
+from hwsched.exchange.survey.facts import Question, SurveyedItem, SurveyedLeaf, SurveyedOpening, SurveyRead, is_same
 from hwsched.survey import ENTITIES
 from hwsched.values import Item, Leaf, Opening, OpeningInput
 
@@ -79,6 +79,8 @@ class Preview:
     """Leaves and items of openings in the file that the file does not name; they stay."""
     other_sheets: tuple[str, ...] = ()
     """Names of the sheets without openings."""
+    questions: tuple[Question, ...] = ()
+    """What was taken in the safest way and only a person can say."""
 
     def describe(self) -> list[str]:
         """Return the preview in lines for people."""
@@ -86,6 +88,7 @@ class Preview:
             f"{len(self.new)} new, {len(self.changed)} changed, {len(self.unchanged)} unchanged, "
             f"{len(self.missing)} in the project but not in the file"
         ]
+        lines += [f"asked: {question.describe()}" for question in self.questions]
         lines += [f"read as: {line}" for line in self.assumptions]
         lines += [f"not read: {line}" for line in self.unmapped]
         lines += [f"not read: sheet {name}, no openings in it" for name in self.other_sheets]
@@ -159,6 +162,7 @@ def difference(read: SurveyRead, inputs: Iterable[OpeningInput], extra: Mapping[
         (*not_read, *read.passed_over),
         tuple(kept),
         read.other_sheets,
+        read.questions,
     )
 
 

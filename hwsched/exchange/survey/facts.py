@@ -65,6 +65,12 @@ class SurveyOptions:
     """Target by header (or ``column F``), such as ``leaf.width_mm``; empty text leaves the column out."""
     own_fields: Mapping[str, tuple[Attribute, ...]] = field(default_factory=dict)
     """Fields of the project's own by entity: opening, existing_item."""
+    units: Mapping[str, str] = field(default_factory=dict)
+    """Unit of numbers without one by header (or ``column F``); it goes before the one that the header names."""
+    dashes: Mapping[str, str] = field(default_factory=dict)
+    """What marks of emptiness (-, 0, x, n/a) mean by header (or ``column F``), such as ``unknown`` or ``none``."""
+    words: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
+    """Meaning by word by header (or ``column F``): a word that the fact has, or ``unknown``."""
     remembered: Mapping[str, RememberedMapping] = field(default_factory=dict)
     """Mappings of earlier imports by fingerprint of the header."""
     as_typed: bool = False
@@ -128,6 +134,34 @@ class Assumption:
 
 
 @dataclass(frozen=True, slots=True)
+class Question:
+    """What only a person can say of a column, asked once however many cells raise it."""
+
+    sheet: str
+    column: str
+    header: str
+    read: str
+    """What stands in the cells, each with its count."""
+    rows: tuple[int, ...]
+    """As the spreadsheet counts."""
+    answers: tuple[str, ...]
+    """What it may mean; the first is taken until somebody answers."""
+
+    def describe(self) -> str:
+        """Return the question in one line.
+
+        Examples
+        --------
+        >>> Question("Doors", "H", "Rating", '"-" (2)', (4, 9), ("unknown", "none")).describe()
+        'sheet Doors, column H (Rating): what does "-" (2) mean? taken as unknown; it may mean none'
+        """
+        column = f"column {self.column} ({' '.join(self.header.split())})"
+        others = " or ".join(self.answers[1:])
+        taken = f"taken as {self.answers[0]}; it may mean {others}"
+        return f"sheet {self.sheet}, {column}: what does {self.read} mean? {taken}"
+
+
+@dataclass(frozen=True, slots=True)
 class UnmappedColumn:
     """A column that is not taken in."""
 
@@ -157,3 +191,5 @@ class SurveyRead:
     """Rows, and sheets that look like openings, that were not read, each with the reason."""
     other_sheets: tuple[str, ...] = ()
     """Names of the sheets without anything like openings."""
+    questions: tuple[Question, ...] = ()
+    """What was taken in the safest way and only a person can say."""

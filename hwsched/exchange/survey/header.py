@@ -6,9 +6,10 @@ What a single heading means stands in `survey_words`.
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from typing import Final
+from typing import Final, Generic, TypeVar
 
 from hwsched.exchange.problems import CellProblem, column_letter
+from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.mapping import (
     MappedColumn,
@@ -23,6 +24,7 @@ from hwsched.exchange.survey.mapping import (
 from hwsched.exchange.survey.words import Meaning, Vocabulary, is_unit, split_unit
 from hwsched.quantities import BARE_UNITS
 
+_Word = TypeVar("_Word")
 _ROWS_SEARCHED: Final = 30
 """Filled rows from the top among which the header is looked for."""
 MARK: Final = Target("opening", "mark")
@@ -161,7 +163,7 @@ def map_columns(
     grid: Grid,
     header: Header,
     vocabulary: Vocabulary,
-    columns: Mapping[str, str],
+    options: SurveyOptions,
     remembered: RememberedMapping | None,
 ) -> tuple[SheetMapping, list[CellProblem]]:
     """Decide which column carries which fact.
@@ -174,8 +176,8 @@ def map_columns(
         Its header.
     vocabulary : Vocabulary
         Headings that are understood.
-    columns : mapping of str to str
-        Targets by header or by ``column F``, from the user; empty text leaves a column out.
+    options : SurveyOptions
+        What the user said of columns: their facts, units, signs, words.
     remembered : RememberedMapping or None
         Of an earlier import with the same header.
 
@@ -184,15 +186,16 @@ def map_columns(
     tuple
         The mapping, and what is wrong with it: two columns for one fact, a target that does not exist.
     """
-    by_user = {plain_word(header_): target for header_, target in columns.items()}
-    by_memory = remembered.columns if remembered else {}
+    memory = remembered or RememberedMapping({})
+    facts = _Said(options.columns, memory.columns)
+    units, dashes = _Said(options.units, memory.units), _Said(options.dashes, memory.dashes)
+    words = _Said(options.words, memory.words)
     meanings = _of_items(header) if header.is_items() else list(header.meanings)
     problems: list[CellProblem] = []
     found: list[MappedColumn] = []
     left_out: list[int] = []
     for index, (key, text, meaning) in enumerate(zip(header_keys(header.texts), header.texts, meanings, strict=True)):
-        # By letter before by header, by this person before by memory: the more exact and the later word counts.
-        said = by_user.get(plain_word(f"column {column_letter(index)}"), by_user.get(key, by_memory.get(key)))
+        said = facts.of(index, key)
         target = meaning.target
         if said == "":
             left_out.append(index)
@@ -202,8 +205,10 @@ def map_columns(
                 message = f"is to be taken as '{said}', which is no fact of a survey"
                 problems.append(_header_problem(grid, header, index, message, "such as opening.mark or leaf.width_mm"))
         if target is not None:
-            unit = meaning.unit or (split_unit(text)[1] if said else "")
-            found.append(MappedColumn(index, text, target, unit))
+            given = units.of(index, key) or ""
+            unit = given or meaning.unit or (split_unit(text)[1] if said else "")
+            meant = tuple((words.of(index, key) or {}).items())
+            found.append(MappedColumn(index, text, target, unit, dashes.of(index, key) or "", meant, bool(given)))
     found = _items_beside_items(found)
     problems += _claimed_twice(grid, header, found, vocabulary)
     found, odd = _without_odd_units(grid, header, found, vocabulary)
@@ -212,6 +217,19 @@ def map_columns(
         grid.sheet, header.last + 1, tuple(found), header.fingerprint, header.texts, frozenset(left_out)
     )
     return mapping, problems
+
+
+class _Said(Generic[_Word]):
+    """What was said of columns: by letter before by header, by this person before by memory."""
+
+    def __init__(self, by_user: Mapping[str, _Word], by_memory: Mapping[str, _Word]) -> None:
+        self._by_user = {plain_word(header): word for header, word in by_user.items()}
+        self._by_memory = by_memory
+
+    def of(self, index: int, key: str) -> _Word | None:
+        """Return what was said of a column; None where nothing was."""
+        by_letter = self._by_user.get(plain_word(f"column {column_letter(index)}"))
+        return by_letter if by_letter is not None else self._by_user.get(key, self._by_memory.get(key))
 
 
 def _checked_target(text: str, vocabulary: Vocabulary) -> Target | None:

@@ -11,7 +11,7 @@ from typing import Any, Final
 
 from hwsched.attributes import CellError, as_text
 from hwsched.exchange.problems import CellProblem, column_letter, problem_of
-from hwsched.exchange.survey.facts import Assumption
+from hwsched.exchange.survey.facts import Assumption, Question
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.mapping import MappedColumn, SheetMapping, Target, plain_word
 
@@ -38,6 +38,7 @@ class SheetFacts:
     problems: list[CellProblem] = field(default_factory=list)
     assumptions: list[Assumption] = field(default_factory=list)
     passed_over: list[str] = field(default_factory=list)
+    questions: list[Question] = field(default_factory=list)
 
 
 def rows_with_content(grid: Grid, mapping: SheetMapping) -> SheetFacts:
@@ -150,6 +151,15 @@ def refuse(sheet: SheetFacts, entry: int, column: MappedColumn, cell: object, me
     _note(sheet, entry, column, problem)
 
 
+def refuse_header(sheet: SheetFacts, column: MappedColumn, error: CellError) -> None:
+    """Refuse what was said of a column as a whole."""
+    letter = column_letter(column.index)
+    message = f"what was said of this column {error.message}"
+    sheet.problems.append(
+        CellProblem(sheet.grid.file, sheet.grid.sheet, 0, letter, column.header, error.read, message, error.accepted)
+    )
+
+
 def _note(sheet: SheetFacts, entry: int, column: MappedColumn, problem: CellProblem) -> None:
     sheet.problems.append(problem)
     sheet.bad.add(entry)
@@ -160,3 +170,10 @@ def _note(sheet: SheetFacts, entry: int, column: MappedColumn, problem: CellProb
 def assume(sheet: SheetFacts, column: MappedColumn, text: str, count: int) -> None:
     """Note down what was assumed for cells of a column."""
     sheet.assumptions.append(Assumption(sheet.grid.sheet, column_letter(column.index), column.header, text, count))
+
+
+def ask(sheet: SheetFacts, column: MappedColumn, read: str, entries: Iterable[int], answers: tuple[str, ...]) -> None:
+    """Note down what only a person can say of cells of a column."""
+    rows = tuple(sheet.rows[entry] + 1 for entry in entries)
+    letter = column_letter(column.index)
+    sheet.questions.append(Question(sheet.grid.sheet, letter, column.header, read, rows, answers))

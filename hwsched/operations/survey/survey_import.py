@@ -184,7 +184,13 @@ def _look(project: Project, path: Path, options: SurveyOptions, held: PreviewRes
             attribute = attribute_of(made)
             own.setdefault(made.entity, []).append(attribute)
         remembered = {
-            row.fingerprint: RememberedMapping(row.mapping.get("columns", {}), row.mapping.get("bare_unit", ""))
+            row.fingerprint: RememberedMapping(
+                row.mapping.get("columns", {}),
+                row.mapping.get("bare_unit", ""),
+                row.mapping.get("units", {}),
+                row.mapping.get("dashes", {}),
+                row.mapping.get("words", {}),
+            )
             for row in connection.execute(select(IMPORT_MAPPING))
         }
         bare = next((unit for unit in BARE_UNITS if unit == project.bare_unit), None)
@@ -322,11 +328,15 @@ def _remember(change: Change, mapping: SheetMapping, options: SurveyOptions) -> 
         select(IMPORT_MAPPING).where(IMPORT_MAPPING.c.fingerprint == mapping.fingerprint)
     ).first()
     kept = mapping.remembered(options.bare_unit or (row.mapping.get("bare_unit", "") if row else ""))
-    content = {"columns": dict(kept.columns), "bare_unit": kept.bare_unit}
+    content: dict[str, Any] = {"columns": dict(kept.columns), "bare_unit": kept.bare_unit}
+    for name, told in (("units", kept.units), ("dashes", kept.dashes), ("words", kept.words)):
+        if told:
+            content[name] = dict(told)
+    said = bool(options.columns or options.units or options.dashes or options.words)
     if row is None:
-        if change.number is not None or options.columns:
+        if change.number is not None or said:
             change.insert(
                 IMPORT_MAPPING, [{"fingerprint": mapping.fingerprint, "name": mapping.sheet, "mapping": content}]
             )
-    elif dict(row.mapping) != content and (change.number is not None or options.columns or options.bare_unit):
+    elif dict(row.mapping) != content and (change.number is not None or said or options.bare_unit):
         change.update(IMPORT_MAPPING, [(row.id, {"mapping": content})])

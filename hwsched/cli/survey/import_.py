@@ -65,6 +65,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     parser.add_argument("file", help=import_named("survey").what)
     parser.add_argument("--sheet", help="sheet that holds the openings (default: the one that looks like it)")
+    parser.add_argument("--header-row", type=int, metavar="ROW", help="lowest row of the header (default: found)")
     parser.add_argument("--bare-unit", choices=BARE_UNITS, help="unit of numbers where neither cell nor header has one")
     parser.add_argument(
         "--column",
@@ -127,6 +128,7 @@ def _run(arguments: argparse.Namespace) -> int:
         words.setdefault(header.strip(), {})[word.strip()] = meaning
     options = SurveyOptions(
         sheet=arguments.sheet,
+        header_row=arguments.header_row,
         bare_unit=arguments.bare_unit,
         columns=_told(arguments.column),
         units=_told(arguments.unit),

@@ -57,6 +57,8 @@ class SurveyOptions:
 
     sheet: str | None = None
     """Name of the sheet; None takes the sheet whose header fits best, and others like it."""
+    header_row: int | None = None
+    """Lowest row of the header, as the spreadsheet counts; None finds it."""
     bare_unit: BareUnit | None = None
     """Unit of lengths without one, in columns whose header names none; None: as at the last import, else the usual."""
     usual_unit: BareUnit | None = None

@@ -21,6 +21,7 @@ from hwsched.exchange.survey.mapping import (
     plain_word,
     target_of,
 )
+from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.words import Meaning, Vocabulary, is_unit, split_unit
 from hwsched.quantities import BARE_UNITS
 
@@ -47,6 +48,8 @@ class Header:
     texts: tuple[str, ...]
     """Heading of each column, that of the group above it in front."""
     meanings: tuple[Meaning, ...]
+    read: tuple[Meaning, ...] = ()
+    """What the headings say by themselves, where the user or an earlier import says otherwise."""
 
     @property
     def targets(self) -> frozenset[Target]:
@@ -80,7 +83,7 @@ class Header:
         return True
 
 
-def find_header(grid: Grid, vocabulary: Vocabulary, columns: Mapping[str, str] | None = None) -> Header | None:
+def find_header(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions | None = None) -> Header | None:
     """Find the header of a sheet: the row, or pair of rows, that names most facts.
 
     Parameters
@@ -89,29 +92,59 @@ def find_header(grid: Grid, vocabulary: Vocabulary, columns: Mapping[str, str] |
         The sheet.
     vocabulary : Vocabulary
         Headings that are understood.
-    columns : mapping of str to str, optional
-        Targets by header that the user or an earlier import has given; they count as understood.
+    options : SurveyOptions, optional
+        Facts of columns that the user or an earlier import has given; they count as understood.
 
     Returns
     -------
     Header or None
-        None where no row names at least two facts.
+        None where no row names at least two facts, or one that the user named.
     """
-    stated = {plain_word(header) for header, target in (columns or {}).items() if target}
+    options = options or SurveyOptions()
+    stated = {plain_word(header) for header, target in options.columns.items() if target}
+    asked = options.header_row
     best: tuple[tuple[bool, int, bool, int], Header] | None = None
     filled = [index for index, row in enumerate(grid.rows[: _ROWS_SEARCHED * 8]) if any(_text(cell) for cell in row)]
     for index in filled[:_ROWS_SEARCHED]:
-        for header in _candidates(grid, index, vocabulary):
-            named = len(header.targets) + sum(plain_word(text) in stated for text in header.texts)
+        for found in _candidates(grid, index, vocabulary):
+            if asked is not None and found.last + 1 != asked:
+                continue
+            header = _as_said(found, vocabulary, options)
+            by_person = sum(plain_word(text) in stated for text in header.texts)
+            named = len(header.targets) + by_person
             # A row that adds nothing but leaves, kinds or units still belongs to the header.
             grouped = header.first != header.last and any(m.target and m.target.slot for m in header.meanings)
             grouped = grouped or (header.first != header.last and _adds_units(grid, header.last))
             # The higher row among equals: what names as much further down is a header that is repeated, or data.
             key = (header.has_mark, named, grouped, -index)
-            # One known word stands in many a title; two in a row make a header.
-            if named >= 2 and (best is None or key > best[0]):
+            # One known word stands in many a title; two in a row make a header, and so does what a person named.
+            if (named >= 2 or asked is not None) and (best is None or key > best[0]):
                 best = key, header
     return best[1] if best else None
+
+
+def _as_said(header: Header, vocabulary: Vocabulary, options: SurveyOptions) -> Header:
+    """Return a header with the facts that the user or an earlier import gave its columns."""
+    memory = recall(options.remembered, header.texts)
+    if not options.columns and memory is None:
+        return header
+    facts = _Said(options.columns, memory.columns if memory else {})
+    meanings = list(header.meanings)
+    for index, key in enumerate(header_keys(header.texts)):
+        said = facts.of(index, key)
+        if said is not None:
+            target = _checked_target(said, vocabulary) if said else None
+            meanings[index] = replace(meanings[index], target=target)
+    return replace(header, meanings=_giving_way(meanings, header.meanings), read=header.meanings)
+
+
+def _giving_way(said: list[Meaning], read: Sequence[Meaning]) -> tuple[Meaning, ...]:
+    """Where a person gave a fact to a column, another that only its heading gives it to is not read."""
+    given = {after.target for after, before in zip(said, read, strict=True) if after.target != before.target}
+    return tuple(
+        replace(after, target=None) if after.target is not None and after == before and after.target in given else after
+        for after, before in zip(said, read, strict=True)
+    )
 
 
 def _candidates(grid: Grid, index: int, vocabulary: Vocabulary) -> list[Header]:
@@ -164,7 +197,6 @@ def map_columns(
     header: Header,
     vocabulary: Vocabulary,
     options: SurveyOptions,
-    remembered: RememberedMapping | None,
 ) -> tuple[SheetMapping, list[CellProblem]]:
     """Decide which column carries which fact.
 
@@ -178,14 +210,13 @@ def map_columns(
         Headings that are understood.
     options : SurveyOptions
         What the user said of columns: their facts, units, signs, words.
-    remembered : RememberedMapping or None
-        Of an earlier import with the same header.
 
     Returns
     -------
     tuple
         The mapping, and what is wrong with it: two columns for one fact, a target that does not exist.
     """
+    remembered = recall(options.remembered, header.texts)
     memory = remembered or RememberedMapping({})
     facts = _Said(options.columns, memory.columns)
     units, dashes = _Said(options.units, memory.units), _Said(options.dashes, memory.dashes)
@@ -214,9 +245,27 @@ def map_columns(
     found, odd = _without_odd_units(grid, header, found, vocabulary)
     problems += odd
     mapping = SheetMapping(
-        grid.sheet, header.last + 1, tuple(found), header.fingerprint, header.texts, frozenset(left_out)
+        grid.sheet,
+        header.last + 1,
+        tuple(found),
+        header.fingerprint,
+        header.texts,
+        frozenset(left_out),
+        frozenset(_recalled(grid, header, vocabulary, options, found)) if remembered else frozenset(),
+        memory.gone,
     )
     return mapping, problems
+
+
+def _recalled(
+    grid: Grid, header: Header, vocabulary: Vocabulary, options: SurveyOptions, found: list[MappedColumn]
+) -> list[int]:
+    """Return the columns that would carry another fact, or none, if nothing were remembered."""
+    fresh = replace(options, remembered={})
+    by_heading = replace(header, meanings=header.read or header.meanings, read=())
+    plain, _ = map_columns(grid, _as_said(by_heading, vocabulary, fresh), vocabulary, fresh)
+    targets = {column.index: column.target for column in plain.columns}
+    return [column.index for column in found if targets.get(column.index) != column.target]
 
 
 class _Said(Generic[_Word]):

@@ -96,6 +96,10 @@ class RememberedMapping:
     """What marks of emptiness mean, by header in plain form."""
     words: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
     """Meaning by word, by header in plain form."""
+    headers: tuple[str, ...] = ()
+    """All headings of the sheet in plain form and in their order; empty where an earlier version kept it."""
+    gone: tuple[str, ...] = ()
+    """Remembered columns, by their plain headings, that the header in hand lacks."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,6 +115,10 @@ class SheetMapping:
     """All headers of the sheet, mapped or not."""
     left_out: frozenset[int] = frozenset()
     """Columns, from 0, that the user leaves out on purpose, now or at an earlier import."""
+    recalled: frozenset[int] = frozenset()
+    """Columns, from 0, whose fact an earlier import says and the heading does not."""
+    gone: tuple[str, ...] = ()
+    """Columns of the earlier import of such a file that this one lacks, by their plain headings."""
 
     def remembered(self, bare_unit: str = "") -> RememberedMapping:
         """Return what a project keeps of it.
@@ -131,6 +139,7 @@ class SheetMapping:
             {key: column.unit for key, column in named if column.unit_given},
             {key: column.dash for key, column in named if column.dash},
             {key: dict(column.words) for key, column in named if column.words},
+            tuple(plain_word(header) for header in self.headers),
         )
 
 

@@ -190,6 +190,7 @@ def _look(project: Project, path: Path, options: SurveyOptions, held: PreviewRes
                 row.mapping.get("units", {}),
                 row.mapping.get("dashes", {}),
                 row.mapping.get("words", {}),
+                tuple(row.mapping.get("headers", ())),
             )
             for row in connection.execute(select(IMPORT_MAPPING))
         }
@@ -332,6 +333,8 @@ def _remember(change: Change, mapping: SheetMapping, options: SurveyOptions) -> 
     for name, told in (("units", kept.units), ("dashes", kept.dashes), ("words", kept.words)):
         if told:
             content[name] = dict(told)
+    if kept.headers:
+        content["headers"] = list(kept.headers)
     said = bool(options.columns or options.units or options.dashes or options.words)
     if row is None:
         if change.number is not None or said:

@@ -66,6 +66,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", help=import_named("survey").what)
     parser.add_argument("--sheet", help="sheet that holds the openings (default: the one that looks like it)")
     parser.add_argument("--header-row", type=int, metavar="ROW", help="lowest row of the header (default: found)")
+    parser.add_argument(
+        "--last-row", type=int, metavar="ROW", help="last row of the table (default: all but totals and notes below it)"
+    )
     parser.add_argument("--bare-unit", choices=BARE_UNITS, help="unit of numbers where neither cell nor header has one")
     parser.add_argument(
         "--column",
@@ -129,6 +132,7 @@ def _run(arguments: argparse.Namespace) -> int:
     options = SurveyOptions(
         sheet=arguments.sheet,
         header_row=arguments.header_row,
+        last_row=arguments.last_row,
         bare_unit=arguments.bare_unit,
         columns=_told(arguments.column),
         units=_told(arguments.unit),

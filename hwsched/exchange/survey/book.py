@@ -66,7 +66,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         of_memory = next((unit for unit in BARE_UNITS if remembered and unit == remembered.bare_unit), None)
         # What is said now, then what was said of such a file the last time, then the project's habit.
         bare: BareUnit | None = options.bare_unit or of_memory or options.usual_unit
-        sheet = read_columns(grid, mapping, vocabulary, bare, as_typed=options.as_typed)
+        sheet = read_columns(grid, mapping, vocabulary, bare, as_typed=options.as_typed, last_row=options.last_row)
         sheets.append((sheet, (grid, header) in mains))
         unmapped += _unmapped(sheet, mapping)
         _say_recalled(sheet, mapping, vocabulary)

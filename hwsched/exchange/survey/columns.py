@@ -19,6 +19,7 @@ from hwsched.exchange.survey.sheet import (
     ask,
     assume,
     fill_merged,
+    fill_places,
     refuse,
     refuse_cell,
     refuse_doubtful,
@@ -37,7 +38,13 @@ _NEAR: Final = 4.0
 
 
 def read_columns(
-    grid: Grid, mapping: SheetMapping, vocabulary: Vocabulary, bare_unit: BareUnit | None, *, as_typed: bool = False
+    grid: Grid,
+    mapping: SheetMapping,
+    vocabulary: Vocabulary,
+    bare_unit: BareUnit | None,
+    *,
+    as_typed: bool = False,
+    last_row: int | None = None,
 ) -> SheetFacts:
     """Read the mapped columns of a sheet.
 
@@ -53,13 +60,15 @@ def read_columns(
         Unit of lengths without one, where the header names none.
     as_typed : bool
         Take values that stand apart from their column without asking.
+    last_row : int or None
+        Last row of the table, where the user says it.
 
     Returns
     -------
     SheetFacts
         With every refused cell by name.
     """
-    sheet = rows_with_content(grid, mapping)
+    sheet = rows_with_content(grid, mapping, last_row)
     cells = list(zip_longest(*(grid.rows[row] for row in sheet.rows), fillvalue=""))
     fill_merged(sheet, mapping, cells)
     for column in mapping.columns:
@@ -74,6 +83,7 @@ def read_columns(
         else:
             _read_facts(reading, attribute, unit, as_typed=as_typed)
     refuse_doubtful(sheet, mapping)
+    fill_places(sheet)
     return sheet
 
 

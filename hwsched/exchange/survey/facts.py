@@ -59,6 +59,8 @@ class SurveyOptions:
     """Name of the sheet; None takes the sheet whose header fits best, and others like it."""
     header_row: int | None = None
     """Lowest row of the header, as the spreadsheet counts; None finds it."""
+    last_row: int | None = None
+    """Last row of the table; None takes all rows but totals and notes."""
     bare_unit: BareUnit | None = None
     """Unit of lengths without one, in columns whose header names none; None: as at the last import, else the usual."""
     usual_unit: BareUnit | None = None

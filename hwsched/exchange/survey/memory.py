@@ -1,7 +1,7 @@
 """What earlier imports say of the columns of a header: column by column, so that one more column costs nothing.
 
-A file of exactly the same header is known by its fingerprint. Any other is laid beside the remembered header that it has
-most columns in common with: a column is the same where its heading is, and of several with one heading the one that
+A file of exactly the same header is known by its fingerprint. Any other is laid beside the remembered header that it
+has most columns in common with: a column is the same where its heading is, and of several with one heading the one that
 stands between the same neighbours.
 """
 

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 
 class Taken(TypedDict):
-    """What came in of a file: how much of what, what it touched, sheets not read; rows left out are among the problems."""
+    """What came in of a file: how much of what, what it touched, sheets not read; rows left out are problems."""
 
     format: str
     counts: dict[str, int]

@@ -43,6 +43,34 @@ class Asked(TypedDict):
     answers: list[str]
 
 
+class Proposed(TypedDict):
+    """A mark of the file that may be an opening which the project knows under another mark; it is left out."""
+
+    mark: str
+    known: str
+    kind: str
+    evidence: str
+
+
+class Blank(TypedDict):
+    """A known fact whose cell in the file is blank; it stays."""
+
+    mark: str
+    where: str
+    fact: str
+
+
+class ByHand(TypedDict):
+    """A fact that was set by hand and that the file says otherwise than before; it stays."""
+
+    mark: str
+    where: str
+    fact: str
+    held: str | float | bool | None
+    file: str | float | bool | None
+    set_by: str
+
+
 class SurveyImport(TypedDict):
     """What a survey changes."""
 
@@ -54,6 +82,9 @@ class SurveyImport(TypedDict):
     unmapped: list[str]
     kept: list[str]
     questions: list[Asked]
+    undecided: list[Proposed]
+    blank: list[Blank]
+    by_hand: list[ByHand]
     shown: str | None
 
 
@@ -103,6 +134,43 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--as-typed", action="store_true", help="take numbers that stand far apart from their column without asking"
     )
+    parser.add_argument(
+        "--same",
+        action="append",
+        default=[],
+        metavar="NEW=KNOWN",
+        help="the file's mark NEW is the project's opening KNOWN, which keeps its mark; may be repeated",
+    )
+    parser.add_argument(
+        "--renamed",
+        action="append",
+        default=[],
+        metavar="NEW=KNOWN",
+        help="the project's opening KNOWN takes the file's mark NEW, with all that is decided of it; may be repeated",
+    )
+    parser.add_argument(
+        "--apart", action="append", default=[], metavar="NEW", help="the file's mark NEW is an opening of its own"
+    )
+    parser.add_argument(
+        "--proposals",
+        choices=("ask", "take", "apart"),
+        default="ask",
+        help="ask: a mark that may be a known opening is left out; take: it is that opening; apart: it is a new one",
+    )
+    parser.add_argument(
+        "--empty",
+        action="append",
+        default=[],
+        metavar="FACT",
+        help="a blank cell makes this fact unknown where a file gave it, such as hand or thickness_mm; or all",
+    )
+    parser.add_argument(
+        "--over-hand",
+        action="append",
+        default=[],
+        metavar="FACT",
+        help="the file goes before what was set by hand in this fact, such as hand or thickness_mm; or all",
+    )
     add_dry_run(parser)
     add_shown(parser, "the same file and the same changes as in a dry run")
     parser.add_argument("--fit", action="store_true", help="fit the openings that it touches, in the same step")
@@ -120,6 +188,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.answering import add_input_problem
     from hwsched.cli.session import opened, print_json, progress_bar, said, who, wrong_usage
     from hwsched.exchange.survey.book import SurveyOptions
+    from hwsched.exchange.survey.facts import Decisions
     from hwsched.operations.shown import check_shown, shown_key
     from hwsched.operations.survey.survey_import import import_survey, preview_survey
 
@@ -139,6 +208,14 @@ def _run(arguments: argparse.Namespace) -> int:
         dashes=_told(arguments.dash),
         words=words,
         as_typed=arguments.as_typed,
+        decisions=Decisions(
+            same=_told(arguments.same),
+            renamed=_told(arguments.renamed),
+            apart=frozenset(arguments.apart),
+            proposals=arguments.proposals,
+            emptied=frozenset(arguments.empty),
+            over_hand=frozenset(arguments.over_hand),
+        ),
     )
     with opened(arguments) as project:
         path = Path(arguments.file)
@@ -163,6 +240,12 @@ def _run(arguments: argparse.Namespace) -> int:
             print(line)
         if preview.questions:
             print("Answer with --dash 'HEADER=MEANING', or a word at a time with --word 'HEADER:WORD=MEANING'.")
+        if preview.undecided:
+            print("Say which: --same NEW=KNOWN, --renamed NEW=KNOWN, --apart NEW, or --proposals take for all of them.")
+        if preview.blank:
+            print("To make facts unknown whose cells are blank: --empty FACT.")
+        if preview.by_hand:
+            print("To take what the file says over what was set by hand: --over-hand FACT.")
         for problem in problems:
             print(f"refused: {problem.describe()}", file=sys.stderr)
     if arguments.dry_run:
@@ -173,7 +256,7 @@ def _run(arguments: argparse.Namespace) -> int:
     else:
         said(arguments, f"Change set {number} written.")
     if not problems:
-        return DONE
+        return FINDINGS if preview.undecided else DONE
     # What was left out is said by the status too: a script must not take it for all.
     return REJECTED if arguments.accept == "all" else FINDINGS
 
@@ -202,6 +285,22 @@ def _result(preview: Preview, key: str | None) -> SurveyImport:
                 "answers": list(question.answers),
             }
             for question in preview.questions
+        ],
+        "undecided": [
+            {"mark": each.mark, "known": each.known, "kind": each.kind, "evidence": each.evidence}
+            for each in preview.undecided
+        ],
+        "blank": [{"mark": mark, "where": fact.where, "fact": fact.attribute} for mark, fact in preview.blank],
+        "by_hand": [
+            {
+                "mark": mark,
+                "where": fact.where,
+                "fact": fact.attribute,
+                "held": fact.before,
+                "file": fact.after,
+                "set_by": fact.source,
+            }
+            for mark, fact in preview.by_hand
         ],
         "shown": key,
     }

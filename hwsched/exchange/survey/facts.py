@@ -7,7 +7,7 @@ the other `survey_` modules.
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from math import isclose
-from typing import Final
+from typing import Final, Literal
 
 from hwsched.attributes import Attribute
 from hwsched.exchange.problems import CellProblem, FileProblem
@@ -51,6 +51,50 @@ def agree(name: str, one: object, other: object) -> bool:
     return is_same(one, other)
 
 
+ProposalKind = Literal["spelling", "renamed"]
+
+
+@dataclass(frozen=True, slots=True)
+class Proposal:
+    """A mark of the file that may be an opening which the project knows under another mark."""
+
+    mark: str
+    """In the file."""
+    known: str
+    """In the project."""
+    kind: ProposalKind
+    evidence: str
+
+    def describe(self) -> str:
+        """Return the proposal in one line.
+
+        Examples
+        --------
+        >>> Proposal("d-1", "D-1", "spelling", "the same but for case").describe()
+        'd-1 may be D-1 of the project (spelling): the same but for case; left out until somebody says'
+        """
+        likeness = f"{self.mark} may be {self.known} of the project ({self.kind}): {self.evidence}"
+        return f"{likeness}; left out until somebody says"
+
+
+@dataclass(frozen=True, slots=True)
+class Decisions:
+    """What a person decided of the differences between a file and the project."""
+
+    same: Mapping[str, str] = field(default_factory=dict)
+    """Mark in the project by mark in the file, of openings that keep the project's mark."""
+    renamed: Mapping[str, str] = field(default_factory=dict)
+    """Mark in the project by mark in the file, of openings that take the file's mark."""
+    apart: frozenset[str] = frozenset()
+    """Marks in the file that are openings of their own, however like they are to others."""
+    proposals: Literal["ask", "take", "apart"] = "ask"
+    """What happens with all other proposals: left out, taken (a spelling is the same, the rest are renamed), or new."""
+    emptied: frozenset[str] = frozenset()
+    """Facts, such as ``hand`` or ``thickness_mm``, that a blank cell makes unknown where a file gave them; ``all``."""
+    over_hand: frozenset[str] = frozenset()
+    """Facts in which the file goes before what was set by hand; ``all``."""
+
+
 @dataclass(frozen=True, slots=True)
 class SurveyOptions:
     """How a survey file is to be read, where the file itself does not say."""
@@ -79,6 +123,8 @@ class SurveyOptions:
     """Mappings of earlier imports by fingerprint of the header."""
     as_typed: bool = False
     """Take values that stand apart from their column as typed, without asking about them."""
+    decisions: Decisions = field(default_factory=Decisions)
+    """What was decided of the differences."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,6 +26,7 @@ from hwsched.operations.imports import TakenIn
 from hwsched.operations.opening.fits_within import change_and_fit
 from hwsched.operations.prepared import NotReadyError, change_prepared
 from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
+from hwsched.operations.survey.hand_edits import settle_by_hand
 from hwsched.operations.survey.own_fields import attribute_of
 from hwsched.quantities import BARE_UNITS
 
@@ -210,7 +211,10 @@ def _look(project: Project, path: Path, options: SurveyOptions, held: PreviewRes
         else:
             read, key = read_with_key(path, lambda: read_survey(path, asked))
         extra = {**read_extra(connection, OPENING_TABLE), **read_extra(connection, ITEM_TABLE)} if own else {}
-        preview = difference(read, read_inputs(connection, None, project.catalogue.read(connection)), extra)
+        preview = difference(
+            read, read_inputs(connection, None, project.catalogue.read(connection)), extra, asked.decisions
+        )
+        preview = settle_by_hand(connection, preview, asked.decisions)
     return PreviewResult(preview, read.problems, Basis(state, key, asked, read, marks))
 
 

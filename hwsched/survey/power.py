@@ -42,7 +42,14 @@ CIRCUIT = Entity(
         Attribute("name", "Name", required=True),
         Attribute("wire", "Wire", note="Number of a wire of the catalogue, for runs that name none."),
         Attribute("temperature_c", "Conductors at most", "number", "degC", low=-40, high=150),
-        Attribute("at_once", "Operations at one time", "integer", low=0, high=1000),
+        Attribute(
+            "at_once",
+            "Operations at one time",
+            "integer",
+            low=0,
+            high=1000,
+            note="Openings that operate together, each with all its devices.",
+        ),  # fmt: skip
         Attribute("limiter_a", "Fuse or limiter", "number", "A", low=0.05, high=100),
         Attribute("alarm", "On the fire alarm", "choice", choices=ALARMS),
         Attribute("notes", "Notes"),

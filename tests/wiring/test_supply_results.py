@@ -252,7 +252,15 @@ def test_what_is_unknown_is_named(make, needs, word):
     assert finding.message.startswith("Unknown:")
     assert finding.severity == "warning"
     result = only_circuit(found)
-    assert (result.nodes, result.runs, result.holding_a, found.supplies[0].holding_a) == ((), (), None, None)
+    assert (result.holding_a, found.supplies[0].holding_a) == (None, None)
+    # No voltage is told of a load that is not known, or not known where.
+    assert [node.minimum_v for node in result.nodes if node.minimum_v is not None] == []
+    assert [(proof.opening_id, proof.standing, proof.missing) for proof in result.proofs] == [
+        ("a", "not-proved", (needs,))
+    ]
+    (proved,) = said(found, "circuit-proved")
+    assert proved.severity == "error"
+    assert needs in proved.message
     assert not said(found, "circuit-sound")
 
 

@@ -55,6 +55,19 @@ def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
             rows.append((*((each.name,) if several else ()), *row, "........"))
         columns = (*where, *columns, Column("Measured [V]", 1.2))
         blocks.append(Table(columns, tuple(rows), title="Volts at the unit"))
+        for each in connected:
+            if each.operating:
+                said_of = f" at {each.name}" if several else ""
+                blocks.append(Paragraph(f"Peak{said_of}: while {', '.join(each.operating)} operate.", "small"))
+            if each.may_fall_v is not None:
+                blocks.append(
+                    Paragraph(
+                        f"What is not known yet may bring {each.name} down to {each.may_fall_v:.2f} V.", "caution"
+                    )
+                )
+    proof = next((each for each in circuit.unproved if each.opening_id == opening_id), None)
+    if proof is not None:
+        blocks.append(Paragraph(f"Voltages not proved: {', '.join(proof.missing) or proof.why}.", "stop"))
     for leaf in leaves_of(circuit, opening_id):
         sheet = wiring_sheet(supply, circuit, opening_id, project.length_style, leaf=leaf)
         blocks.append(Drawings((sheet,), height_mm=110.0))

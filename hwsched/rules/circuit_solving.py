@@ -66,8 +66,9 @@ def solved_supply(
     source = circuit_source.source
     bare = [_bare(each, circuit_source) for each in laid]
     stuck = any(problem.kind in _OF_TREE for each in laid for problem in each.problems)
-    if source is not None and circuit_source.current != "dc" and not stuck:
-        bare = [replace(each, problems=(*each.problems, *_of_ac(each, circuit_source))) for each in bare]
+    if source is not None and circuit_source.current != "dc":
+        # What else is wrong with a circuit says it already.
+        bare = [each if each.problems else replace(each, problems=_of_ac(each, circuit_source)) for each in bare]
     if source is None or circuit_source.current != "dc" or (stuck and not bounded):
         return [(_unproved(each, circuit_source), None) for each in bare]
     sure = [_known_devices(each) for each in laid]

@@ -49,7 +49,7 @@ CIRCUIT = Entity(
             low=0,
             high=1000,
             note="Openings that operate together, each with all its devices.",
-        ),  # fmt: skip
+        ),
         Attribute("limiter_a", "Fuse or limiter", "number", "A", low=0.05, high=100),
         Attribute("alarm", "On the fire alarm", "choice", choices=ALARMS),
         Attribute("notes", "Notes"),

@@ -237,7 +237,7 @@ class _Supply:
         self, drawn: Sequence[Draw], source_v: float, ohm: float, near: Sequence[Solution] | None = None
     ) -> list[Solution]:
         """Solve all circuits at one voltage of the source: by themselves where nothing inside it joins them."""
-        if ohm == 0.0 or len(drawn) == 1:
+        if ohm == 0.0 or len(drawn) < 2:
             found = []
             for number, (circuit, own) in enumerate(zip(self.circuits, drawn, strict=True)):
                 near_v = list(near[number].volts.values()) if near is not None else None

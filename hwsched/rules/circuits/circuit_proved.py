@@ -9,14 +9,14 @@ from hwsched.values.power import SupplyResult
 def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     for circuit in result.circuits:
         for proof in circuit.unproved:
-            # What is missing is asked for by the rule of what is known; that the proof is lacking is certain, and holds
-            # a packet back as a voltage that is too low does.
-            why = f"needs {', '.join(proof.missing)}" if proof.missing else proof.why
+            what = f"whether every load finds its voltage on circuit {circuit.circuit.name} of {result.supply.name}"
             yield Verdict(
-                f"Not proved: whether every load finds its voltage on circuit {circuit.circuit.name} of "
-                f"{result.supply.name}; {why}.",
+                f"Unknown: {what}." if proof.missing else f"Not proved: {what}; {proof.why}.",
                 f"Complete: {'; '.join(proof.missing)}." if proof.missing else "",
                 about=f"circuit {circuit.circuit.name}",
+                # What keeps it from being proved has its own finding; the packet is held whatever this one is.
+                severity="warning",
+                needs=proof.missing,
                 circuit_id=circuit.circuit.id,
                 opening_ids=(proof.opening_id,),
             )
@@ -27,7 +27,7 @@ RULE = Rule(
     id="circuit-proved",
     title="Voltages of an opening proved",
     discipline="power",
-    severity="error",
+    severity="warning",
     basis="common practice: what is unknown is reckoned at the least and at the most that catalogue and survey allow; "
     "what is in order at both is proved",
     cure="Fill in what is named, or lay the circuit with more room.",

@@ -106,6 +106,7 @@ class FindingShown(TypedDict):
     cure: str
     values: dict[str, float]
     needs: list[str]
+    waived: bool
 
 
 class Power(TypedDict):
@@ -123,10 +124,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json, said
-    from hwsched.operations.power.power_results import power_result
+    from hwsched.operations.findings.waived_power import power_with_waivers
 
     with opened(arguments) as project:
-        work = power_result(project)
+        work = power_with_waivers(project)
     print_json(as_json(work))
     if arguments.json:
         return DONE
@@ -143,7 +144,8 @@ def _run(arguments: argparse.Namespace) -> int:
                 print(f"    {marks[proof.opening_id]:<24} not proved: {', '.join(proof.missing) or proof.why}")
     names = {supply.supply.id: supply.supply.name for supply in work.supplies}
     for each in work.findings:
-        print(f"{names[each.supply_id]}: {each.finding.severity}: {each.finding.rule}: {each.finding.message}")
+        waived = f" (waived: {each.finding.waived_by})" if each.finding.waived else ""
+        print(f"{names[each.supply_id]}: {each.finding.severity}{waived}: {each.finding.rule}: {each.finding.message}")
         print(f"    cure: {each.finding.cure}")
     if not work.supplies:
         said(arguments, "Nothing is laid yet.")
@@ -164,6 +166,7 @@ def as_json(work: PowerResult) -> Power:
                 "cure": each.finding.cure,
                 "values": dict(each.finding.values),
                 "needs": list(each.finding.needs),
+                "waived": each.finding.waived,
             }
             for each in work.findings
         ],

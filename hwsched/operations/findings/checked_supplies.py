@@ -22,7 +22,7 @@ class CheckedSupply:
 
     result: SupplyResult
     findings: tuple[Finding, ...] = ()
-    """Those that concern no opening: the others stand at the openings. With waivers for the whole project."""
+    """Those that concern no opening: the others stand at the openings. With the waivers that hold there."""
     unsolved: tuple[Unsolved, ...] = ()
     """Not empty: it is not judged, whatever the rules say and whichever of them are off."""
 
@@ -38,9 +38,10 @@ def checked_supplies(work: PowerResult, book: WaiverBook | None) -> tuple[Checke
         Waivers of the project; none when left out.
     """
     said: dict[str, list[Finding]] = {}
+    supplies = {supply.supply.id: supply for supply in work.supplies}
     for each in work.findings:
         if not each.opening_ids:
-            finding = each.finding if book is None else book.of_project(each.finding)
+            finding = each.finding if book is None else book.of_supply(supplies[each.supply_id], each.finding)
             said.setdefault(each.supply_id, []).append(finding)
     return tuple(
         CheckedSupply(supply, _worst_first(said.get(supply.supply.id, ())), unsolved(supply))
@@ -54,9 +55,9 @@ def unsolved(result: SupplyResult) -> tuple[Unsolved, ...]:
     found = [Unsolved("", problem) for problem in result.problems]
     for circuit in result.circuits:
         name = circuit.circuit.name
-        if circuit.solved and not circuit.unproved:
-            continue
         told = [problem for problem in circuit.problems if not circuit.solved or problem.kind != "mismatch"]
+        if circuit.solved and not circuit.unproved and not told:
+            continue
         found += [Unsolved(name, problem) for problem in told]
         if not told and not result.problems:
             marks = dict(zip(circuit.openings, circuit.marks, strict=True))

@@ -212,6 +212,7 @@ from hwsched.rules.commissioning.programming_key import RULE as PROGRAMMING_KEY
 # supplies and circuits
 from hwsched.rules.circuits.circuit_sound import RULE as CIRCUIT_SOUND
 from hwsched.rules.circuits.circuit_known import RULE as CIRCUIT_KNOWN
+from hwsched.rules.circuits.circuit_proved import RULE as CIRCUIT_PROVED
 from hwsched.rules.circuits.circuit_suits import RULE as CIRCUIT_SUITS
 from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
 from hwsched.rules.circuits.circuit_high_voltage import RULE as CIRCUIT_HIGH_VOLTAGE

@@ -4,7 +4,7 @@ from typing import Final
 
 from hwsched.attributes.of_parts import FORM, PACK_LOW_V
 from hwsched.documents import words
-from hwsched.documents.power.packet_power import power_blocks
+from hwsched.documents.power.packet_power import power_blocks, unproved_blocks
 from hwsched.documents.release import packet_steps
 from hwsched.documents.release.packet_steps import CAUTIONS, STEPS, TESTS, Situation
 from hwsched.documents.release.schedule import item_lines
@@ -54,7 +54,7 @@ def build(project: ProjectView, view: OpeningView | None) -> Document:
 
 
 def _blocks(project: ProjectView, view: OpeningView) -> list[Block]:
-    blocks: list[Block] = [Heading(f"Opening {view.mark}"), *_verdict(view), _facts(project, view)]
+    blocks: list[Block] = [Heading(f"Opening {view.mark}"), *_verdict(project, view), _facts(project, view)]
     if view.fit is None:
         return blocks
     fits = view.fit.status == "fits"
@@ -139,7 +139,7 @@ def _cautions(parts: list[Situation]) -> list[Block]:
     ]
 
 
-def _verdict(view: OpeningView) -> list[Block]:
+def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
     if view.fit is None:
         # The sheet is printed all the same, so that nobody takes the missing one for a lost one.
         return [Paragraph(f"DO NOT INSTALL. No fit of this opening counts: {view.unfitted}.", "stop")]
@@ -158,7 +158,7 @@ def _verdict(view: OpeningView) -> list[Block]:
     if view.blocking:
         reasons = " ".join(f"{finding.message} Cure: {finding.cure}" for finding in view.blocking)
         return [Paragraph(f"DO NOT INSTALL. {reasons}", "stop")]
-    return []
+    return unproved_blocks(project, view)
 
 
 def _facts(project: ProjectView, view: OpeningView) -> Facts:

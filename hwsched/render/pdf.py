@@ -22,12 +22,13 @@ from hwsched.render.blocks import (
     PageBreak,
     Paragraph,
     SignOff,
+    Steps,
     Table,
 )
 from hwsched.render.fonts import register
 from hwsched.render.pages import Pages, RenderCancelledError
 from hwsched.render.tables import first_height, set_table
-from hwsched.render.typeset import set_bullets, set_facts, set_heading, set_paragraph, set_sign_off, shown
+from hwsched.render.typeset import set_bullets, set_facts, set_heading, set_paragraph, set_sign_off, set_steps, shown
 from hwsched.render.views import set_views, views_height
 from hwsched.writing import replacing
 
@@ -117,6 +118,8 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
             set_paragraph(pages, block)
         elif isinstance(block, Bullets):
             set_bullets(pages, block)
+        elif isinstance(block, Steps):
+            set_steps(pages, block)
         elif isinstance(block, Table):
             set_table(pages, block, block.title == heading)
         elif isinstance(block, Facts):

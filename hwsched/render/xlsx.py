@@ -17,7 +17,7 @@ from openpyxl.cell import WriteOnlyCell
 from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
 from openpyxl.utils import get_column_letter
 
-from hwsched.render.blocks import Bullets, Cell, Document, Facts, Heading, Paragraph, SignOff, Table
+from hwsched.render.blocks import Bullets, Cell, Document, Facts, Heading, Paragraph, SignOff, Steps, Table
 from hwsched.render.wrap import printable
 from hwsched.writing import replacing
 
@@ -192,6 +192,13 @@ def _say(sheet: Any, mark: str, block: Any) -> None:
     elif isinstance(block, Bullets):
         for number, item in enumerate(block.items, start=1):
             for line in _rows(f"{number}. {item}" if block.numbered else f"• {item}"):
+                sheet.append([_cell(sheet, line, align="over")])
+    elif isinstance(block, Steps):
+        for step in block.lines:
+            for caution in step.cautions:
+                sheet.append([_cell(sheet, f"CAUTION: {caution}", _STRONG, "over")])
+            said = " ".join((step.text, *(f"[{reading}]" for reading in step.readings)))
+            for line in _rows(f"{step.number}. {step.where}: {said}"):
                 sheet.append([_cell(sheet, line, align="over")])
     elif isinstance(block, Facts):
         for label, value in block.pairs:

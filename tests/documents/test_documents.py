@@ -12,7 +12,7 @@ from hwsched.documents.stock.pick_list import PICK_LIST, quantities
 from hwsched.documents.view import ProjectView
 from hwsched.model.project import open_project
 from hwsched.operations.release.project_view import project_view
-from hwsched.render.blocks import Facts, Paragraph, Table
+from hwsched.render.blocks import Facts, Paragraph, Steps, Table
 from hwsched.render.pdf import render_pdf
 from hwsched.values import Catalogue, Finding
 
@@ -124,7 +124,11 @@ def test_cautions_follow_the_opening(view, condition, caution):
             opening.given.opening.rating != "none" if condition == "rated" else opening.given.opening.egress != "none"
         )
         shown = [
-            b.text for b in blocks(PACKET.build(view, opening)) if isinstance(b, Paragraph) and b.style == "caution"
+            caution
+            for block in blocks(PACKET.build(view, opening))
+            if isinstance(block, Steps)
+            for line in block.lines
+            for caution in line.cautions
         ]
         assert any(caution in text for text in shown) == needs
 

@@ -109,3 +109,5 @@ def test_everything_else_is_put_into_words(tmp_path):
     assert "STOP: DO NOT INSTALL. The lead is short." in front
     assert "1. Take the cylinder out." in front
     assert "• Drill" in front
+    assert "CAUTION: Silica dust at the drill." in front
+    assert "2. inside: Put the pack in. [Volts: 9 to 12 V; read ......]" in front

@@ -184,7 +184,7 @@ def test_the_words_of_the_holes(yard):
         "holes: 5 holes",
         "  In the order of drilling",
         "    1. access hole for the lead: diameter 12.7 mm, inside face, 69.9 mm from the lock edge, "
-        "1000 mm above the floor, with spade-bit",
+        "1000 mm above the floor, with hole-saw",
         "    2. pilots for the unit's screws #6, through its plate: diameter 2 mm, inside face, through the part as "
         "template, with twist-drill",
     ]

@@ -5,7 +5,7 @@ from typing import Final
 from hwsched.attributes.of_parts import PACK_LOW_V
 from hwsched.documents import words
 from hwsched.documents.power.packet_power import power_blocks
-from hwsched.documents.release.packet_work import steps_blocks, tests_table, tool_words
+from hwsched.documents.release.packet_work import steps_blocks, tests_table, tool_word, tool_words
 from hwsched.documents.release.schedule import item_lines
 from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
@@ -201,13 +201,15 @@ def _lock_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str
 def _fit_lines(situation: Situation, style: LengthStyle) -> list[Block]:
     fit = situation.fit
     pairs = []
-    if fit.stack is not None:
+    if fit.stack is not None and fit.stack.form == "rim":
+        pairs.append(("Cylinder head", "lies on the trim"))
+    elif fit.stack is not None:
         turns = f", cam plane {fit.stack.turns} turns beyond centre" if fit.stack.turns else ""
         pairs.append(
             ("Cylinder head", f"{words.length(fit.stack.projection_mm, style)} proud of the trim{turns}")
         )  # fmt: skip
-        if fit.stack.cut_off_mm:
-            pairs.append(("Break off the tailpiece", words.length(fit.stack.cut_off_mm, style)))
+    if fit.stack is not None and fit.stack.cut_off_mm:
+        pairs.append(("Break off the tailpiece", words.length(fit.stack.cut_off_mm, style)))
     if fit.cable is not None:
         spare = fit.cable.available_mm - fit.cable.length_mm
         pairs.append(
@@ -247,7 +249,7 @@ def _holes(situation: Situation, style: LengthStyle) -> list[Block]:
                 words.length(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
                 _depth(hole, style),
                 direction_words(hole),
-                " ".join(part for part in (hole.tool, hole.jig) if part),
+                ", ".join(part for part in (tool_word(hole.tool), hole.jig) if part),
             )
         )
     columns = (

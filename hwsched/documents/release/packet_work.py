@@ -8,6 +8,7 @@ from hwsched.documents import words
 from hwsched.render.blocks import TICK, Block, Cell, Column, Heading, Paragraph, StepLine, Steps, Table
 from hwsched.values import Catalogue, FitPart
 from hwsched.work.step import Plan, Step, Tool
+from hwsched.work.tools import WORDS
 
 _SAME_MM: Final = 0.15
 """How far a bit of the catalogue may be off the size of a hole; number drills lie between the sixty-fourths."""
@@ -44,6 +45,11 @@ def tests_table(work: Plan) -> Table:
         Column("Fail", 0.5, "centre"), Column("Reading", 1.2),
     )  # fmt: skip
     return Table(columns, tuple(rows), title="Test sheet")
+
+
+def tool_word(form: str) -> str:
+    """Return what people call a tool of a form; empty for none."""
+    return WORDS.get(form, form.replace("-", " "))
 
 
 def tool_words(catalogue: Catalogue, parts: Sequence[FitPart], plans: Sequence[Plan]) -> tuple[str, ...]:

@@ -182,8 +182,9 @@ def test_sizes_are_written_as_the_project_writes_lengths(style, expected):
 def test_several_alike_say_how_many_and_which_tool_and_jig():
     line = line_of(name="pilots", count=4, tool="twist-drill", jig="the plate as template", by_template=True)
     assert line["Hole"] == "pilots ×4"
-    assert line["Tool"] == "twist-drill the plate as template"
-    assert line_of(tool="hole-saw")["Tool"] == "hole-saw"
+    assert line["Tool"] == "twist drill, the plate as template"
+    assert line_of(tool="hole-saw")["Tool"] == "hole saw"
+    assert line_of(jig="jig")["Tool"] == "jig"
 
 
 def test_holes_stand_in_the_order_in_which_they_are_made():
@@ -215,6 +216,28 @@ def test_the_lead_says_what_it_needs_what_it_has_and_what_is_left():
 def test_the_cylinder_head_says_how_far_it_stands_proud(turns, said):
     stack = replace(FIT.stack, projection_mm=6.35, turns=turns)
     assert facts(packet_of(replace(FIT, stack=stack)))["Cylinder head"] == said
+
+
+def test_a_rim_cylinder_s_head_lies_on_the_trim(quay, of_mark):
+    """What its stack calls projection is the trim under it: nothing stands proud."""
+    assert facts(PACKET.build(quay, of_mark("RIM")))["Cylinder head"] == "lies on the trim"
+
+
+@pytest.mark.parametrize(
+    "mark", ["WOOD", "CHANNEL", "DOWN", "HOLLOW", "STILE", "RIM", "SMALL", "BORED", "POCKET", "GATE"]
+)
+def test_one_length_has_one_number_on_a_packet(quay, of_mark, mark):
+    """Whichever drawing measures it: a person who compares two pages must not wonder which is drilled."""
+    found = [
+        entry
+        for block in blocks(PACKET.build(quay, of_mark(mark)))
+        if isinstance(block, Drawings)
+        for drawing in block.drawings
+        for entry in dimensions(drawing)
+    ]
+    assert len(found) > 5
+    for text, long in found:
+        assert {other for other, at in found if abs(at - long) < 0.02} == {text}, (text, long)
 
 
 @pytest.mark.parametrize(
@@ -296,7 +319,8 @@ def test_tools_are_listed_apart_from_the_box():
     assert "BIT" not in [line["Part"] for line in lines(document, "Box contents")]
     said = texts(document)
     assert "Spade bit 1/2 in (BIT)" in said
-    assert "step-drill" in said  # wanted by a hole, and not in the catalogue
+    # Wanted by a hole, and not in the catalogue.
+    assert [line for line in said if line.startswith("step drill")]
 
 
 # --- from the survey to the page --------------------------------------------------------------------------------------

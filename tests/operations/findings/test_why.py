@@ -190,7 +190,9 @@ def test_the_words_of_the_holes(yard):
     ]
     choose_part(yard, id_of(yard, "1"), "unit", "EDGE", who=WHO)
     fit_openings(yard, who=WHO)
-    assert any(re.match(r"    \d+\. [^:]*: pocket, .* face, ", line) for line in own_words(yard, "holes"))
+    (pocket,) = [line for line in own_words(yard, "holes") if re.match(r"    \d+\. [^:]*: pocket, .* face, ", line)]
+    # In the edge a hole counts from the inside face: half of 44.45 mm is its middle, and no backset.
+    assert "22.2 mm from the inside face" in pocket
 
 
 def test_the_words_of_a_battery_and_of_what_comes_after_it(yard):

@@ -79,8 +79,8 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
         *stack_vertical(way * reach, way, [(-thick, 0.0, format_length(thick, length_style))]),
         Text(0.0, 0.0, "Inside", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=1.0),
         Text(0.0, -thick, "Key side", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=-2.8),
-        # Beside the words of the faces, which stand at the corners: upright it would be written over them.
-        Text(0.0, -thick / 2, "Lock edge", "small", "right" if way > 0 else "left", dx=-way * 14.0, dy=-0.9),
+        # Above the words of the faces, which stand at the corners: upright it would be written over them.
+        Text(0.0, 0.0, "Lock edge", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=4.0),
     ]
     bounds = (min(0.0, way * reach), low, max(0.0, way * reach), top)
     return Drawing(TITLE, tuple(shapes), bounds, tuple(notes))

@@ -226,7 +226,7 @@ def _fit_lines(situation: Situation, style: LengthStyle) -> list[Block]:
         )
         pairs.append(("Unit", f"{where}, {place.pattern}{' (placed by hand)' if place.source == 'by-hand' else ''}"))
     if fit.battery is not None:
-        pairs.append(("Battery", f"about {fit.battery.days:.0f} days at the surveyed use"))
+        pairs.append(("Battery", f"{words.days(fit.battery.days)} at the surveyed use"))
     return [Facts(tuple(pairs))] if pairs else []
 
 

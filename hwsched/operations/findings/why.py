@@ -164,7 +164,7 @@ class _Teller:
             life = self.fit.battery
             reasons.append(
                 Reason(
-                    f"Lasts about {life.days:.0f} days: {life.capacity_mah:g} mAh × {life.usable_share:g} usable × "
+                    f"Lasts about {int(life.days)} days: {life.capacity_mah:g} mAh × {life.usable_share:g} usable × "
                     f"{life.cold_share:g} in the cold, over {life.mah_per_day:.3f} mAh a day"
                 )
             )

@@ -449,12 +449,12 @@ def test_holes_from_the_survey(quay, of_mark, mark):
 FACTS = {
     # Size 3-0 x 7-0, thickness 1 3/4, B/S 2 3/4, Cyl AFF 40. CYL 1 in long on half of 1 3/4: 1/8 proud.
     # Lead: 7/8 to the face + 20 mm up to the connector - 4.29 for the bend + 60 of slack = 97.93 mm = 3 55/64 of 9.
-    # Battery: 2500 mAh by 80 % over 6.44 a day and 3 % a year: 300.96 days.
+    # Battery: 2500 mAh by 80 % over 6.44 a day and 3 % a year: 300.96 days, of which 300 are whole.
     "WOOD": {
         "Form and hand": "Single door, LH", "Leaf size": "3'-0\" × 7'-0\"", "Leaf thickness": '1 3/4"',
         "Backset": '2 3/4"', "Cylinder above floor": '40"', "Cylinder head": '1/8" proud of the trim',
         "Lead": 'needs 3 55/64", has 9", 5 9/64" to spare', "Unit": "on the inside, straight",
-        "Battery": "about 301 days at the surveyed use", "Location": "Corridor to Net loft",
+        "Battery": "about 300 days at the surveyed use", "Location": "Corridor to Net loft",
         "Existing lock": "Mortise, threaded cylinder", "Leaf": "Wood, solid core, Flush", "Fire rating": "Not rated",
     },
     "METRIC": {"Leaf thickness": '1 3/4"', "Backset": '2 3/4"', "Cylinder above floor": '40"'},

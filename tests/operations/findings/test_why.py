@@ -199,7 +199,7 @@ def test_the_words_of_a_battery_and_of_what_comes_after_it(yard):
     """2500 mAh x 0.8 over 0.06 mA x 24 h + 30 x 150 mA x 4 s / 3600 + 2500 mAh x 0.03 / 365.25 = 6.645 mAh a day."""
     told = as_lines(why(yard, "1", "battery"))
     assert told[0] == "battery: CELL × 6 primary-battery CELL"
-    life = "  Lasts about 301 days: 2500 mAh × 0.8 usable × 1 in the cold, over 6.645 mAh a day"
+    life = "  Lasts about 300 days: 2500 mAh × 0.8 usable × 1 in the cold, over 6.645 mAh a day"
     assert told.count(life) == 1
     # The other unit is 100 dearer, and the rest is the same.
     with yard.reading() as connection:

@@ -298,4 +298,4 @@ def test_the_calendar_and_a_packet_count_the_same_days(large):
                 for label, value in block.pairs
                 if label == "Life at the surveyed use"
             ]
-            assert said == f"about {days[opening.mark]} days"
+            assert said == f"about {days[each.mark]} days"

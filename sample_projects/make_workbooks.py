@@ -284,7 +284,7 @@ def sundries():
         ("FEN-T38", "twist-drill", 9.525, None, "Twist drill 3/8 in, 12 in long", 11.0),
         ("FEN-I38", "installer-bit", 9.525, None, "Installer bit 3/8 in, 54 in long", 34.0),
         ("FEN-T516", "twist-drill", 7.9375, None, "Twist drill 5/16 in", 5.0),
-        ("FEN-P12", "spade-bit", 12.7, "wood", "Spade bit 1/2 in", 6.0),
+        ("FEN-H12", "hole-saw", 12.7, "wood", "Hole saw 1/2 in", 6.0),
         ("FEN-D34", "step-drill", 19.05, "aluminium", "Step drill to 3/4 in", 28.0),
         ("FEN-D12", "step-drill", 12.7, "hollow-metal", "Step drill to 1/2 in", 24.0),
         ("FEN-H218", "hole-saw", 53.975, None, "Hole saw 2-1/8 in", 22.0),

@@ -96,7 +96,8 @@ _FEEDS: Final[Select[Any]] = (
 )
 _OPENINGS: Final[Select[Any]] = (
     select(
-        BUILDING.c.name.label("building"), LEVEL.c.name.label("level"), LEVEL.c.sort, OPENING_TABLE.c.level_id,
+        BUILDING.c.name.label("building"), LEVEL.c.name.label("level"), LEVEL.c.height_m, LEVEL.c.sort,
+        OPENING_TABLE.c.level_id,
         *(in_force(name) for name in _OPENING_FACTS),
     )
     .select_from(OPENING_TABLE)
@@ -357,9 +358,11 @@ def _openings(connection: Connection, ids: Collection[str] | None) -> list[tuple
     """Return openings in order, each with the identifier of its level."""
     found: list[tuple[tuple[Any, ...], Opening, str | None]] = []
     for row in among(connection, _OPENINGS, OPENING_TABLE.c.id, ids):
-        building, level, sort, level_id, *facts = row
+        building, level, height, sort, level_id, *facts = row
         opening = Opening(**dict(zip(_OPENING_FACTS, facts, strict=True)), building=building, level=level)
-        found.append(((building or "", sort or 0, level or "", natural(opening.mark)), opening, level_id))
+        # By height where it is known, as one walks: by its name the ground floor would come after the third.
+        upward = (height is None, height or 0.0, sort or 0)
+        found.append(((building or "", upward, level or "", natural(opening.mark)), opening, level_id))
     found.sort(key=itemgetter(0))
     return [(opening, level_id) for _, opening, level_id in found]
 

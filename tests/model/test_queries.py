@@ -110,6 +110,19 @@ def test_cases_stand_in_the_order_of_places_and_marks(project, filled):
         assert [given.opening.mark for given in read_inputs(connection)] == ["9E4", "x/y", "0012", "M10", "M2"]
 
 
+def test_levels_come_as_one_walks_up_where_their_heights_are_known(project):
+    """By its name the ground floor would come after the third; a level of unknown height comes last."""
+    with change(project) as made:
+        heights = {"Ground": 0.0, "1": 4.2, "2": 8.0, "Loft": None}
+        levels = levels_for(made, {("Mill", name) for name in heights})
+        made.update(LEVEL, [(levels["Mill", name], {"height_m": high}) for name, high in heights.items()])
+        rows = [{"mark": f"M-{name}", "level_id": levels["Mill", name]} for name in ("Loft", "2", "1", "Ground")]
+        made.insert(OPENING_TABLE, rows)
+    with project.reading() as connection:
+        found = [given.opening.mark for given in read_inputs(connection)]
+    assert found == ["M-Ground", "M-1", "M-2", "M-Loft"]
+
+
 def test_some_cases_only(project, filled):
     with project.reading() as connection:
         inputs = list(read_inputs(connection, [filled["M2"], filled["M10"], "gone"]))

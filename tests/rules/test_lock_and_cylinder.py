@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import pytest
 
+from hwsched.rules import judge, rule_named
 from hwsched.values import Stack
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import catalogue, fit, fp, given, hole, item, leaf, lock, opening, part
@@ -316,3 +317,13 @@ def test_rule(row):
 def test_a_conversion_tailpiece_takes_the_place_of_a_cam():
     row = passes("cam-match", given(lk=lock(cam_form="flat-tail")), fit(fp("tailpiece", "TAIL"), without=("cam",)))
     run(row)
+
+
+def test_bores_that_contradict_the_leaf_are_told_in_words_of_the_survey():
+    """An edge bore of 1 in in a leaf of 25.4 mm: no name of a calculator's field is printed to a person."""
+    facts = given(lf=leaf(thickness_mm=25.4), lk=lock("bored", edge_bore_mm=25.4))
+    (verdict,) = judge(rule_named("bored-preparation"), facts, BORED, settings=facts.settings)
+    assert verdict.message == (
+        "Preparation and leaf contradict each other: existing item: Edge bore is as wide as the leaf of 25.4 mm is "
+        "thick."
+    )

@@ -370,7 +370,7 @@ def _sundries(rng: Random) -> dict[str, Cells]:
         ("VJ14", "Twist drill", 6.35),
         ("VJ38", "Twist drill", 9.525),
         ("VJ516", "Twist drill", 7.9375),
-        ("VJ12", "Spade bit", 12.7),
+        ("VJ12", "Hole saw", 12.7),
         ("VJ34", "Step drill", 19.05),
         ("VJ218", "Hole saw", 53.975),
         ("VJ118", "Hole saw", 28.575),

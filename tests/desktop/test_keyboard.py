@@ -8,13 +8,6 @@ from tests.desktop.conftest import choose, idle
 
 DOWN, UP, TAB = Qt.Key.Key_Down, Qt.Key.Key_Up, Qt.Key.Key_Tab
 F2, ENTER, ESCAPE = Qt.Key.Key_F2, Qt.Key.Key_Return, Qt.Key.Key_Escape
-    Qt.Key.Key_Down,
-    Qt.Key.Key_Up,
-    Qt.Key.Key_Tab,
-    Qt.Key.Key_F2,
-    Qt.Key.Key_Return,
-    Qt.Key.Key_Escape,
-)
 TOWARD_LOCK = Qt.Key.Key_Right
 """M004 is RHR: seen from inside, from which it is pushed, its hinges are on the left."""
 FLAGS = Qt.MatchFlag.MatchExactly | Qt.MatchFlag.MatchRecursive

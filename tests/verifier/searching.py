@@ -154,7 +154,9 @@ def _locks(opening: Opening, parts: dict[str, Cells]) -> Iterator[Roles]:
                 yield {"lock": [(number, part, 1.0)]}
     elif form == "Gate":
         for number, part in _of_kind(parts, "gate-lock"):
-            yield from _gates(number, part, leaf, parts)
+            # One that carries its own unit has neither lead nor plate.
+            if part.get("own_unit") != "yes":
+                yield from _gates(number, part, leaf, parts)
     elif form == "Cabinet":
         for number, part in _of_kind(parts, "cabinet-lock"):
             if part["grip_low"] <= leaf["thick"]:

@@ -261,6 +261,7 @@ ROWS += [
     boundary(
         "head-clear", given(items=[item("lever", 150.0, 1050.873, 200.0, 20.0, face="key")], cat=WIDE_COLLAR), fit()
     ),
+    unknown("head-clear", given(items=[lever(-5.0, face=None)], cat=WIDE_COLLAR), fit(), "existing_item.face"),
     boundary("head-clear", given(items=[lever(0.0)], cat=WIDE_COLLAR), fit()),
     # On the other face it is in nobody's way, and on trim or a push plate a collar is meant to stand.
     boundary("head-clear", given(items=[lever(-5.0, face="inside")], cat=WIDE_COLLAR), fit()),

@@ -13,7 +13,9 @@ from reportlab import rl_config
 from reportlab.pdfgen.canvas import Canvas
 
 from hwsched.render import print_style as style
+from hwsched.render.blanks import blanks_height, ruled_height, set_blanks, set_ruled
 from hwsched.render.blocks import (
+    Blanks,
     Block,
     Bullets,
     Document,
@@ -22,6 +24,7 @@ from hwsched.render.blocks import (
     Heading,
     PageBreak,
     Paragraph,
+    Ruled,
     SignOff,
     Steps,
     Table,
@@ -149,7 +152,7 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
             if before is not None:
                 pages.advance(4.0) if pages.room > 20.0 else None
             heading = block.text
-            set_heading(pages, block, _keep(blocks[number + 1] if number + 1 < len(blocks) else None))
+            set_heading(pages, block, _keep(pages, blocks[number + 1] if number + 1 < len(blocks) else None))
         elif isinstance(block, Paragraph):
             set_paragraph(pages, block)
         elif isinstance(block, Bullets):
@@ -162,6 +165,10 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
             set_facts(pages, block)
         elif isinstance(block, Drawings):
             set_views(pages, block)
+        elif isinstance(block, Blanks):
+            set_blanks(pages, block)
+        elif isinstance(block, Ruled):
+            set_ruled(pages, block)
         elif isinstance(block, SignOff):
             set_sign_off(pages, block)
         else:
@@ -169,12 +176,16 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
         before = None if isinstance(block, PageBreak) else block
 
 
-def _keep(following: Block | None) -> float:
+def _keep(pages: Pages, following: Block | None) -> float:
     """Return how much of the next block a heading takes along [pt]."""
     if isinstance(following, Table):
         return first_height(following)
     if isinstance(following, Drawings):
         return views_height(following)
+    if isinstance(following, Blanks):
+        return blanks_height(pages, following)
+    if isinstance(following, Ruled):
+        return ruled_height(following)
     if isinstance(following, SignOff):
         return 12.0 * style.MM * len(following.roles)
     return 0.0 if following is None else 3 * style.BODY * style.LEADING

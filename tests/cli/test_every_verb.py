@@ -1,8 +1,8 @@
 """Whatever is asked of whatever verb, wherever it is run: it ends with a status that means it, and leaves no half work.
 
 Each run tries a twentieth, another one each day and with each run of CI (``GITHUB_RUN_NUMBER``), so that twenty of them
-try all; ``HWSCHED_SEED`` repeats one, ``HWSCHED_FUZZ=1`` tries all at once. What fails names its seed. Where nobody may mount a
-volume, no full one is tried.
+try all; ``HWSCHED_SEED`` repeats one, ``HWSCHED_FUZZ=1`` tries all at once. What fails names its seed. Where nobody may
+mount a volume, no full one is tried.
 """
 
 import os

@@ -15,6 +15,7 @@ TREES = case_count(125)
 AT_ONCE = 125
 
 
+@pytest.mark.turns(2)
 @pytest.mark.slow
 @pytest.mark.skipif(shutil.which("ngspice") is None, reason="ngspice is not installed; .ci/setup test installs it")
 @pytest.mark.parametrize("kind", ["current", "power", "resistance", "mixed"])

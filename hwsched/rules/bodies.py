@@ -67,6 +67,8 @@ or rose on a face, a unit's plate."""
 
 _FACE: Final = ("existing_item.face",)
 """What is missing of an item that may stand on either face."""
+_OF_STOP: Final = ("opening.hand", "opening.frame_stop_mm")
+"""Facts without which it is unknown whether a stop stands at the lock edge of a face."""
 _SWEEP_STEPS: Final = 5
 """Places of a handle on its way down that stand for the whole of it."""
 _FAR: Final = 10_000.0
@@ -301,8 +303,13 @@ def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
                     needs=_FACE if found.perhaps else (),
                 )
         yield from _sweeps(given, leaf, face, thick)
-        for band in stop_bands(given, leaf, face)[0]:
-            yield Body("stop", "the band that the frame's stop hides", _slab(band, face, thick), face=face)
+        bands, needs = stop_bands(given, leaf, face)
+        if needs and given.opening.form != "pair":
+            # Whether one stands there, or how wide, nobody told: at the lock edge it counts as wide as it can be.
+            wide, needs = given.opening.frame_stop_mm, tuple(need for need in needs if need in _OF_STOP)
+            bands = (Rect(0.0, -_FAR, distance_mm("stop-at-most") if wide is None else wide, _FAR),)
+        for band in bands:
+            yield Body("stop", "the band that the frame's stop hides", _slab(band, face, thick), face=face, needs=needs)
 
 
 def _sweeps(given: OpeningInput, leaf: Leaf, face: str, thick: float) -> Iterator[Body]:

@@ -15,9 +15,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.attributes import Attribute, show_value
+from hwsched.attributes import Attribute, CellError, read_value, show_value
 from hwsched.operations.findings.checking import Checked
-from hwsched.quantities import LengthStyle
+from hwsched.quantities import LengthStyle, format_length
 from hwsched.survey import ITEM, LEAF, OPENING, PLACE_ENTITIES, Entity
 from hwsched.survey.asked import OF_KINDS, asked_of, asked_of_lock, decides
 from hwsched.values import Item, Leaf, Opening
@@ -34,6 +34,22 @@ _LOCK_FACTS: Final = frozenset(
 _PLACES: Final = {entity.name: entity for entity in PLACE_ENTITIES}
 
 Index = QModelIndex | QPersistentModelIndex
+
+
+def _understood(attribute: Attribute, text: str, bare_unit: str | None, style: LengthStyle) -> str:
+    if not text.strip():
+        return "unknown"
+    try:
+        value = read_value(attribute, text, bare_unit=bare_unit if attribute.kind == "length" else None).value
+    except CellError as error:
+        return f"'{text}' {error.message}" + (f"; accepted: {error.accepted}" if error.accepted else "")
+    if value is None:
+        return "unknown"
+    if attribute.kind == "length" and isinstance(value, float):
+        shown = format_length(value, style)
+        # In both systems: a slip of the unit is seen before it is stored.
+        return shown if style == "mm" else f"{shown}, {value:.4g} mm"
+    return show_value(attribute, value, style)
 
 
 def _asked(entity: Entity, values: Any, opening: Opening) -> tuple[Attribute, ...]:
@@ -76,7 +92,13 @@ class FactDelegate(QStyledItemDelegate):
             box.addItems([c.label for c in attribute.choices] if attribute.kind == "choice" else ["yes", "no"])
             box.activated.connect(self._pick)
             return box
-        return QLineEdit(parent)
+        line = QLineEdit(parent)
+        form = self.parent()
+        if isinstance(form, FactsForm) and attribute.kind in ("length", "number", "integer"):
+            # A slot of its own: a function that holds the line would keep it alive.
+            form.typing = attribute
+            line.textEdited.connect(form.echo)
+        return line
 
     def begin(self) -> None:
         """Note that an edit is begun of what is shown at this moment."""
@@ -116,6 +138,8 @@ class FactsForm(QTreeWidget):
     thing are filled in by a form that stands on this one.
     """
 
+    echoed = Signal(str)
+    """How a number that is being typed would be taken; empty when nobody types."""
     edited = Signal(str, str, str, str)
     """Entity, row identifier, attribute and the text that was typed; empty text means unknown."""
 
@@ -138,6 +162,16 @@ class FactsForm(QTreeWidget):
         )
         self.header().setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)
         self._style: LengthStyle = "fraction"
+        self.bare_unit: str | None = None
+        """What a length without a unit means."""
+        self.typing: Attribute | None = None
+        """The number that is being typed, or was typed last."""
+
+    def echo(self, text: str) -> None:
+        """Tell how a number that is being typed would be taken, before it is."""
+        if self.typing is not None:
+            said = _understood(self.typing, text, self.bare_unit, self._style)
+            self.echoed.emit(f"{self.typing.label}: {said}")
 
     def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
         """Show the facts of an opening; what is being typed into one of them is left to its end."""
@@ -183,6 +217,7 @@ class FactsForm(QTreeWidget):
     ) -> None:
         """Show what has changed while a person typed."""
         super().closeEditor(editor, hint)
+        self.echoed.emit("")
         waiting, self._waiting = self._waiting, None
         if waiting is not None:
             waiting()

@@ -284,8 +284,8 @@ def test_accepted_it_is_one_step_of_the_journal(yard, tmp_path):
     assert state(yard) == before
 
 
-def test_the_sample_under_another_preference(sample_file):
-    with open_project(sample_file) as project:
+def test_a_corner_of_the_sample_under_another_preference(corner_file):
+    with open_project(corner_file) as project:
         before, rows = seen(project), state(project)
         answer = what_if(project, Question(prefer="holes"))
         assert state(project) == rows

@@ -13,8 +13,9 @@ Compared completely, nothing missing and nothing extra: status; face, pattern an
 length of the lead with bends and slack; parts of all roles with their quantities; refusals as part and rule; facts
 needed; findings of all disciplines and severities, each rule and severity as often as it speaks; the unit's screws: how
 many, which, how long, between which corners; every hole with its diameter, depth, place and slant; what brings the wire
-onto the leaf and across it; towards which side people leave. Not compared: the wording of findings, prices, the depth of
-a hole for which the table gives none, where the screws of a unit in the edge stand. No leaf of the sample is of composite.
+onto the leaf and across it; towards which side people leave. Not compared: the wording of findings, prices, the depth
+of a hole for which the table gives none, where the screws of a unit in the edge stand. No leaf of the sample is of
+composite.
 """
 
 import csv
@@ -176,6 +177,17 @@ def test_table_is_spread_over_the_sample(checked):
     ):
         assert set().union(*map(facts, chosen)) == set().union(*map(facts, every))
     assert all(row["reason"] for row in TABLE)
+
+
+def test_table_holds_what_goes_wrong_most(checked):
+    """A strike, a magnet, a deadbolt above a latch, a pair with bolts, two readers at lifts, a wire over the leaf."""
+    chosen = [checked[row["mark"]].given for row in TABLE]
+    kinds = [{item.kind for item in given.items} for given in chosen]
+    assert {"electric-strike", "electromagnetic-lock", "deadbolt", "flush-bolt"} <= set().union(*kinds)
+    assert sum(given.opening.form == "lift" for given in chosen) == 2
+    assert {"flush-bolt"} <= set().union(*(k for k, g in zip(kinds, chosen, strict=True) if g.opening.form == "pair"))
+    assert any("raceway" in row["across"] for row in TABLE)
+    assert any("hole hinge-edge" in row["across"] for row in TABLE)
 
 
 @pytest.mark.parametrize(

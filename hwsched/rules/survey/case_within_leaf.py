@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.rules.reading import lock_item, lock_leaf
-from hwsched.rules.rounding import MEASURE_MM
+from hwsched.rules.rounding import MEASURE_MM, allowance, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
@@ -17,7 +17,12 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if thickness is None or wide is None:
         return
     needed = wide + 2 * abs(lock.case_offset_mm or 0.0) + 2 * limits["wall_mm"]
-    if thickness < needed - MEASURE_MM:
+    # An offset tells that a case stands off the middle on purpose: its own rounding excuses no case that is too wide.
+    facts = (("leaf.thickness_mm", thickness, 1.0), ("existing_item.case_width_mm", wide, 1.0))
+    allowed = allowance(facts, ())
+    if MEASURE_MM < needed - thickness <= allowed.mm:
+        yield by_rounding(given, allowed, needed - thickness, "lock")
+    elif thickness < needed - MEASURE_MM:
         yield Verdict(
             f"The lock's case of {length(given, wide)} wants a leaf of {length(given, needed)}; the leaf is said to be "
             f"{length(given, thickness)}, short by {length(given, needed - thickness)}.",

@@ -87,6 +87,24 @@ class Drawings:
 
 
 @dataclass(frozen=True, slots=True)
+class StepLine:
+    """One step, with the cautions that come right before it and what is read and written down at it."""
+
+    number: int
+    where: str
+    text: str
+    cautions: tuple[str, ...] = ()
+    readings: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Steps:
+    """Numbered steps with a box to tick; cautions in a box that is seen in black and white too."""
+
+    lines: tuple[StepLine, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Blank:
     """One fact on a sheet that is filled in by hand: what is known of it, or room to write."""
 
@@ -135,7 +153,7 @@ class PageBreak:
     """Start a new page."""
 
 
-Block = Heading | Paragraph | Bullets | Table | Facts | Drawings | Blanks | Ruled | SignOff | PageBreak
+Block = Heading | Paragraph | Bullets | Steps | Table | Facts | Drawings | Blanks | Ruled | SignOff | PageBreak
 
 
 @dataclass(frozen=True, slots=True)

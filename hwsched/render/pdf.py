@@ -4,9 +4,10 @@ Layout is our own (`pages`, `typeset`, `tables`, `views`): the PDF library's flo
 costs several times what the drawing commands cost.
 """
 
+import datetime as dt
 from collections.abc import Callable
 from pathlib import Path
-from typing import Any, Literal
+from typing import Any, Final, Literal
 
 from reportlab import rl_config
 from reportlab.pdfgen.canvas import Canvas
@@ -25,12 +26,13 @@ from hwsched.render.blocks import (
     Paragraph,
     Ruled,
     SignOff,
+    Steps,
     Table,
 )
-from hwsched.render.fonts import register
+from hwsched.render.fonts import REGULAR, register
 from hwsched.render.pages import Pages, RenderCancelledError
 from hwsched.render.tables import first_height, set_table
-from hwsched.render.typeset import set_bullets, set_facts, set_heading, set_paragraph, set_sign_off, shown
+from hwsched.render.typeset import set_bullets, set_facts, set_heading, set_paragraph, set_sign_off, set_steps, shown
 from hwsched.render.views import set_views, views_height
 from hwsched.writing import replacing
 
@@ -42,11 +44,46 @@ Paper = Literal["letter", "a4"]
 rl_config.useA85 = 0
 
 
-def new_canvas(path: Path, paper: Paper = "letter") -> Any:
-    """Return an empty canvas that writes the same bytes for the same commands."""
+LANGUAGE: Final = "en"
+"""Of all pages: a screen reader reads them aloud by it."""
+
+
+def new_canvas(path: Path, paper: Paper = "letter", date: str = "") -> Any:
+    """Return an empty canvas that writes the same bytes for the same commands.
+
+    Parameters
+    ----------
+    path : Path
+        Where it is written.
+    paper : {"letter", "a4"}
+        Sheet.
+    date : str
+        Day that the file says it was made on, as 2031-05-01: that of the revision or state, not that of printing.
+    """
     register()
-    # Invariant: reportlab would write time and a random identifier, and the same document would differ each time.
-    return Canvas(str(path), pagesize=style.PAPERS[paper], invariant=1, pageCompression=1)
+    # Invariant: reportlab would write time and a random identifier, and the same document would differ each time. Every
+    # page begins with the first font: the library's own is none that is embedded.
+    canvas = Canvas(
+        str(path),
+        pagesize=style.PAPERS[paper],
+        invariant=1,
+        pageCompression=1,
+        lang=LANGUAGE,
+        initialFontName=REGULAR,
+    )
+    _say_made(canvas, date)
+    return canvas
+
+
+def _say_made(canvas: Any, date: str) -> None:
+    try:
+        day = dt.date.fromisoformat(date)
+    except ValueError:
+        return
+    stamp = canvas._doc._timeStamp
+    moment = dt.datetime.combine(day, dt.time(), dt.UTC)
+    stamp.t, stamp.lt = moment.timestamp(), moment.timetuple()
+    stamp.YMDhms = tuple(stamp.lt)[:6]
 
 
 def render_pdf(
@@ -79,7 +116,7 @@ def render_pdf(
         When the folder cannot be written.
     """
     with replacing(Path(path)) as beside:
-        canvas = new_canvas(beside, paper)
+        canvas = new_canvas(beside, paper, document.date)
         lay_out(canvas, document, paper, progress, cancelled)
         canvas.save()
 
@@ -120,6 +157,8 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
             set_paragraph(pages, block)
         elif isinstance(block, Bullets):
             set_bullets(pages, block)
+        elif isinstance(block, Steps):
+            set_steps(pages, block)
         elif isinstance(block, Table):
             set_table(pages, block, block.title == heading)
         elif isinstance(block, Facts):

@@ -67,9 +67,9 @@ FAULTS: Final = (
     ),
     Fault(
         "the source's own resistance left out of the greatest drop at peak",
-        "calc/power/circuit_states.py",
-        "drop_v = [self.ohm * sum(sorted(beyond[0], reverse=True)[:at_once])]",
-        "drop_v = [0.0]",
+        "calc/power/many_solutions.py",
+        "found[0, 0] = source_ohm",
+        "found[0, 0] = 0.0",
         (
             "tests/calc/power/test_circuit_states.py::test_what_only_the_resistance_inside_the_source_brings_low_is_told_too",
         ),

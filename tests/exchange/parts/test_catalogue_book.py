@@ -522,3 +522,12 @@ class TestFiles:
         collars.write_bytes(collars.read_bytes()[: int(collars.stat().st_size * share)])
         with pytest.raises(InputRejected, match="is damaged"):
             read_catalogue(collars)
+
+
+def test_sheets_that_are_not_read_are_named(tmp_path):
+    path = tmp_path / "c.xlsx"
+    write_catalogue(path, [part_of(COLLAR, "C1")])
+    book = load_workbook(path)
+    book.create_sheet("Prices of last year").append(["asked for", 12.5])
+    book.save(path)
+    assert read_catalogue(path).unread == ("Prices of last year",)

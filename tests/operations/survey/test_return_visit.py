@@ -145,6 +145,19 @@ def test_the_sample_s_workbooks_come_back_without_a_difference(sample_file, tmp_
             assert (shown.problems, shown.preview.new, shown.preview.changed) == ((), (), ()), path
 
 
+def test_the_place_of_a_thumb_turn_is_asked_for_and_not_that_of_its_lock(yard):
+    """The lock's row says that it has a turn, and no row says where: it is the turn that somebody has to measure."""
+    opening = id_of(yard, "5")
+    with yard.reading() as connection:
+        (given,) = read_inputs(connection, [opening])
+    edit_facts(yard, "existing_item", given.items[0].id, {"thumb_turn": True}, who=WHO)
+    fit_openings(yard, who=WHO)
+    document = RETURN_VISIT.build(project_view(yard), None)
+    rows = [row for section in document.sections for block in section.blocks for row in getattr(block, "rows", ())]
+    asked = {row[4] for row in rows if str(row[3]).endswith(("From lock edge", "Above floor", "Footprint width"))}
+    assert asked == {"Thumb turn of the lock"}
+
+
 def test_paper_sheets_of_chosen_openings_or_blank_ones(yard, tmp_path):
     """Two pages an opening; 4 stands in the annexe, and nobody measured how thick its leaf is."""
     define_field(yard, "opening", "alarm_zone", "Alarm zone", "text", who=WHO)

@@ -101,7 +101,7 @@ def test_fits_and_findings_are_read_only_for_what_the_survey_leaves_open(sample,
     where(sample, "building = Mill House and leaf.thickness > 1 3/4 and b")
     assert read == {"fits": [], "findings": []}
     where(sample, "building = Boat Store and status = fits")
-    assert (len(read["fits"]), read["findings"]) == (41, [])
+    assert (len(read["fits"]), read["findings"]) == (45, [])
     found = where(sample, "building = Mill House or finding = error")
     assert len(read["findings"]) == 171 - 80
     assert len(found) > 80

@@ -43,6 +43,15 @@ class Asked(TypedDict):
     answers: list[str]
 
 
+class Doubtful(TypedDict):
+    """Measures that can hardly be so, taken as written; the cure is asked for with --cure."""
+
+    id: str
+    question: str
+    cure: str
+    marks: list[str]
+
+
 class Proposed(TypedDict):
     """A mark of the file that may be an opening which the project knows under another mark; it is left out."""
 
@@ -82,6 +91,7 @@ class SurveyImport(TypedDict):
     unmapped: list[str]
     kept: list[str]
     questions: list[Asked]
+    doubts: list[Doubtful]
     undecided: list[Proposed]
     blank: list[Blank]
     by_hand: list[ByHand]
@@ -133,6 +143,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--as-typed", action="store_true", help="take numbers that stand far apart from their column without asking"
+    )
+    parser.add_argument(
+        "--cure",
+        action="append",
+        default=[],
+        metavar="DOUBT",
+        help="mend what can hardly be so, such as wider-than-high: width and height change places; may be repeated",
     )
     parser.add_argument(
         "--same",
@@ -208,6 +225,7 @@ def _run(arguments: argparse.Namespace) -> int:
         dashes=_told(arguments.dash),
         words=words,
         as_typed=arguments.as_typed,
+        cures=frozenset(arguments.cure),
         decisions=Decisions(
             same=_told(arguments.same),
             renamed=_told(arguments.renamed),
@@ -240,6 +258,8 @@ def _run(arguments: argparse.Namespace) -> int:
             print(line)
         if preview.questions:
             print("Answer with --dash 'HEADER=MEANING', or a word at a time with --word 'HEADER:WORD=MEANING'.")
+        if any(doubt.cure for doubt in preview.doubts):
+            print("To mend what is doubtful: --cure and its name.")
         if preview.undecided:
             print("Say which: --same NEW=KNOWN, --renamed NEW=KNOWN, --apart NEW, or --proposals take for all of them.")
         if preview.blank:
@@ -285,6 +305,15 @@ def _result(preview: Preview, key: str | None) -> SurveyImport:
                 "answers": list(question.answers),
             }
             for question in preview.questions
+        ],
+        "doubts": [
+            {
+                "id": doubt.id,
+                "question": doubt.question.format(count=f"{len(doubt.marks)} openings"),
+                "cure": doubt.cure,
+                "marks": list(doubt.marks),
+            }
+            for doubt in preview.doubts
         ],
         "undecided": [
             {"mark": each.mark, "known": each.known, "kind": each.kind, "evidence": each.evidence}

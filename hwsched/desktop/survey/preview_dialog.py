@@ -54,6 +54,7 @@ class PreviewDialog(QDialog):
         refused: list[tuple[str, ...]] = [(problem.describe(),) for problem in problems]
         asked: list[tuple[str, ...]] = [(question.describe(),) for question in preview.questions]
         asked += [(proposal.describe(),) for proposal in preview.undecided]
+        asked += [(doubt.describe(),) for doubt in preview.doubts]
         blank: list[tuple[str, ...]] = [
             (mark, f"{fact.where} {fact.label}", fact.shown(fact.before)) for mark, fact in preview.blank
         ]

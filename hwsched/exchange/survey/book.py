@@ -15,6 +15,7 @@ from hwsched.exchange.survey.header import Header, find_header, map_columns
 from hwsched.exchange.survey.mapping import SheetMapping, header_keys, plain_word
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.openings import Taken, finish
+from hwsched.exchange.survey.plausibility import BY_ID, doubted
 from hwsched.exchange.survey.rows import gather
 from hwsched.exchange.survey.sheet import SheetFacts, assume, unread
 from hwsched.exchange.survey.words import Vocabulary
@@ -78,6 +79,8 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
     if not openings and not rejected and not problems:
         rows = "has no row below its header"
         problems.append(FileProblem(path.name, rows, mains[0][0].sheet, "rows with a mark and facts"))
+    problems += _unknown_cures(path.name, options)
+    openings, doubts = doubted(openings, options.cures)
     return SurveyRead(
         file=path.name,
         openings=openings,
@@ -89,6 +92,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         passed_over=tuple(passed_over),
         other_sheets=other_sheets,
         questions=tuple(question for sheet, _ in sheets for question in sheet.questions),
+        doubts=doubts,
     )
 
 
@@ -193,6 +197,15 @@ def _named_nowhere(file: str, mappings: list[SheetMapping], options: SurveyOptio
         FileProblem(file, f"has no column {header}, of which something is said", accepted=accepted)
         for header in told
         if plain_word(header) not in {plain_word(key) for key in known}
+    ]
+
+
+def _unknown_cures(file: str, options: SurveyOptions) -> list[FileProblem]:
+    curable = ", ".join(kind.id for kind in BY_ID.values() if kind.cure)
+    return [
+        FileProblem(file, f"has nothing that {name} would cure", accepted=curable)
+        for name in sorted(options.cures)
+        if name not in BY_ID or not BY_ID[name].cure
     ]
 
 

@@ -204,6 +204,7 @@ def _run(arguments: argparse.Namespace) -> int:
 
     from hwsched.cli.answering import add_input_problem
     from hwsched.cli.session import opened, print_json, progress_bar, said, who, wrong_usage
+    from hwsched.exchange.problems import causes
     from hwsched.exchange.survey.book import SurveyOptions
     from hwsched.exchange.survey.facts import Decisions
     from hwsched.operations.shown import check_shown, shown_key
@@ -266,8 +267,8 @@ def _run(arguments: argparse.Namespace) -> int:
             print("To make facts unknown whose cells are blank: --empty FACT.")
         if preview.by_hand:
             print("To take what the file says over what was set by hand: --over-hand FACT.")
-        for problem in problems:
-            print(f"refused: {problem.describe()}", file=sys.stderr)
+        for cause in causes(problems):
+            print(f"refused: {cause.describe()}", file=sys.stderr)
     if arguments.dry_run:
         if not arguments.json:
             print(f"Dry run; nothing was written. Shown as {key}.")

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.exchange.problems import causes
 from hwsched.operations.survey.survey_import import PreviewResult
 
 _MOST: Final = 2000
@@ -51,7 +52,7 @@ class PreviewDialog(QDialog):
             for opening in preview.changed
             for fact in opening.facts
         ]
-        refused: list[tuple[str, ...]] = [(problem.describe(),) for problem in problems]
+        refused: list[tuple[str, ...]] = [(cause.describe(),) for cause in causes(problems)]
         asked: list[tuple[str, ...]] = [(question.describe(),) for question in preview.questions]
         asked += [(proposal.describe(),) for proposal in preview.undecided]
         asked += [(doubt.describe(),) for doubt in preview.doubts]

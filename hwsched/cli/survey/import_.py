@@ -106,6 +106,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     parser.add_argument("file", help=import_named("survey").what)
     parser.add_argument("--sheet", help="sheet that holds the openings (default: the one that looks like it)")
+    parser.add_argument(
+        "--plan", metavar="NAME|FILE", help="column plan by which the file is read; what it does not cover is said"
+    )
+    parser.add_argument(
+        "--save-plan", metavar="NAME|FILE", help="keep how the file is read as a column plan, under a name or as a file"
+    )
     parser.add_argument("--header-row", type=int, metavar="ROW", help="lowest row of the header (default: found)")
     parser.add_argument(
         "--last-row", type=int, metavar="ROW", help="last row of the table (default: all but totals and notes below it)"
@@ -208,7 +214,8 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.exchange.survey.book import SurveyOptions
     from hwsched.exchange.survey.facts import Decisions
     from hwsched.operations.shown import check_shown, shown_key
-    from hwsched.operations.survey.survey_import import import_survey, preview_survey
+    from hwsched.operations.survey.plans import find_plan
+    from hwsched.operations.survey.survey_import import import_survey, preview_survey, save_plan
 
     words: dict[str, dict[str, str]] = {}
     for named, meaning in _told(arguments.word).items():
@@ -236,8 +243,14 @@ def _run(arguments: argparse.Namespace) -> int:
             over_hand=frozenset(arguments.over_hand),
         ),
     )
+    if arguments.plan:
+        options = find_plan(arguments.plan).onto(options)
     with opened(arguments) as project:
         path = Path(arguments.file)
+        if arguments.save_plan:
+            kept = save_plan(project, path, options, arguments.save_plan)
+            if not arguments.json:
+                print(f"Kept the column plan {kept}.")
         key: str | None = None
         if arguments.dry_run or arguments.shown:
             seen = preview_survey(project, path, options)

@@ -12,7 +12,7 @@ from hwsched.exchange.survey.columns import read_columns
 from hwsched.exchange.survey.facts import Assumption, SurveyedOpening, SurveyOptions, SurveyRead, UnmappedColumn
 from hwsched.exchange.survey.grid import Grid, read_grids
 from hwsched.exchange.survey.header import Header, find_header, map_columns
-from hwsched.exchange.survey.mapping import SheetMapping, header_keys, plain_word
+from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.openings import Taken, finish
 from hwsched.exchange.survey.plausibility import BY_ID, doubted
@@ -63,14 +63,14 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         if wrong:
             problems += wrong
             continue
-        remembered = recall(options.remembered, header.texts)
+        remembered = recall(options.remembered, header.texts, options.plan)
         of_memory = next((unit for unit in BARE_UNITS if remembered and unit == remembered.bare_unit), None)
         # What is said now, then what was said of such a file the last time, then the project's habit.
         bare: BareUnit | None = options.bare_unit or of_memory or options.usual_unit
         sheet = read_columns(grid, mapping, vocabulary, bare, as_typed=options.as_typed, last_row=options.last_row)
         sheets.append((sheet, (grid, header) in mains))
         unmapped += _unmapped(sheet, mapping)
-        _say_recalled(sheet, mapping, vocabulary)
+        _say_recalled(sheet, mapping, vocabulary, options.plan)
         passed_over += sheet.passed_over
     problems += _named_nowhere(path.name, mappings, options)
     openings, rejected, of_rows, assumed = _openings(sheets, passed_over, only_named=options.sheet is not None)
@@ -172,7 +172,9 @@ def _openings(
     return tuple(openings), tuple(rejected), problems, assumed
 
 
-def _say_recalled(sheet: SheetFacts, mapping: SheetMapping, vocabulary: Vocabulary) -> None:
+def _say_recalled(
+    sheet: SheetFacts, mapping: SheetMapping, vocabulary: Vocabulary, plan: RememberedMapping | None
+) -> None:
     """Say which columns are read as at an earlier import, and which of that one are not there."""
     for column in mapping.columns:
         if column.index in mapping.recalled:
@@ -180,10 +182,20 @@ def _say_recalled(sheet: SheetFacts, mapping: SheetMapping, vocabulary: Vocabula
             label = attribute.label if attribute else "Size"
             (count,) = unread(sheet, [column.index]).values()
             assume(sheet, column, f"taken as {label}, as at an earlier import", count)
+    who = "an earlier file of this kind had" if plan is None else "the plan names"
     sheet.passed_over += [
-        f"sheet {mapping.sheet}: a column {key.partition('#')[0]}, which an earlier file of this kind had, is not there"
-        for key in mapping.gone
+        f"sheet {mapping.sheet}: a column {key.partition('#')[0]}, which {who}, is not there" for key in mapping.gone
     ]
+    if plan is not None:
+        beside = recall({}, mapping.headers, plan)
+        known = beside.columns if beside else {}
+        carried = {column.index for column in mapping.columns}
+        sheet.passed_over += [
+            f"sheet {mapping.sheet}, column {column_letter(index)} ({mapping.headers[index]}): "
+            f"not covered by the plan, {'read by its heading' if index in carried else 'not read'}"
+            for index, key in enumerate(header_keys(mapping.headers))
+            if key and key not in known
+        ]
 
 
 def _named_nowhere(file: str, mappings: list[SheetMapping], options: SurveyOptions) -> list[FileProblem]:

@@ -123,6 +123,8 @@ class SurveyOptions:
     """Meaning by word by header (or ``column F``): a word that the fact has, or ``unknown``."""
     remembered: Mapping[str, RememberedMapping] = field(default_factory=dict)
     """Mappings of earlier imports by fingerprint of the header."""
+    plan: RememberedMapping | None = None
+    """What a column plan says; it goes before earlier imports, and is laid beside any header."""
     as_typed: bool = False
     """Take values that stand apart from their column as typed, without asking about them."""
     cures: frozenset[str] = frozenset()

@@ -125,7 +125,7 @@ def find_header(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions | Non
 
 def _as_said(header: Header, vocabulary: Vocabulary, options: SurveyOptions) -> Header:
     """Return a header with the facts that the user or an earlier import gave its columns."""
-    memory = recall(options.remembered, header.texts)
+    memory = recall(options.remembered, header.texts, options.plan)
     if not options.columns and memory is None:
         return header
     facts = _Said(options.columns, memory.columns if memory else {})
@@ -216,7 +216,7 @@ def map_columns(
     tuple
         The mapping, and what is wrong with it: two columns for one fact, a target that does not exist.
     """
-    remembered = recall(options.remembered, header.texts)
+    remembered = recall(options.remembered, header.texts, options.plan)
     memory = remembered or RememberedMapping({})
     facts = _Said(options.columns, memory.columns)
     units, dashes = _Said(options.units, memory.units), _Said(options.dashes, memory.dashes)
@@ -251,7 +251,9 @@ def map_columns(
         header.fingerprint,
         header.texts,
         frozenset(left_out),
-        frozenset(_recalled(grid, header, vocabulary, options, found)) if remembered else frozenset(),
+        frozenset(_recalled(grid, header, vocabulary, options, found))
+        if remembered and options.plan is None
+        else frozenset(),
         memory.gone,
     )
     return mapping, problems
@@ -261,7 +263,7 @@ def _recalled(
     grid: Grid, header: Header, vocabulary: Vocabulary, options: SurveyOptions, found: list[MappedColumn]
 ) -> list[int]:
     """Return the columns that would carry another fact, or none, if nothing were remembered."""
-    fresh = replace(options, remembered={})
+    fresh = replace(options, remembered={}, plan=None)
     by_heading = replace(header, meanings=header.read or header.meanings, read=())
     plain, _ = map_columns(grid, _as_said(by_heading, vocabulary, fresh), vocabulary, fresh)
     targets = {column.index: column.target for column in plain.columns}

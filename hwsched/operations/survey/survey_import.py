@@ -15,6 +15,7 @@ from hwsched.exchange.survey.difference import OpeningChange, Preview, differenc
 from hwsched.exchange.survey.facts import SurveyedOpening
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping
 from hwsched.exchange.survey.outline import SheetOutline, outline
+from hwsched.exchange.survey.plan import plan_of
 from hwsched.model.journal import Change
 from hwsched.model.levels import levels_for
 from hwsched.model.project import Project
@@ -29,6 +30,7 @@ from hwsched.operations.prepared import NotReadyError, change_prepared
 from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
 from hwsched.operations.survey.hand_edits import settle_by_hand
 from hwsched.operations.survey.own_fields import attribute_of
+from hwsched.operations.survey.plans import keep_plan, plan_path
 from hwsched.quantities import BARE_UNITS
 
 Problem = CellProblem | FileProblem
@@ -109,6 +111,20 @@ def lay_open(project: Project, path: Path, options: SurveyOptions) -> LaidOpen:
     except InputRejected as refused:
         return LaidOpen(sheets, None, refused.problems)
     return LaidOpen(sheets, seen, seen.problems)
+
+
+def save_plan(project: Project, path: Path, options: SurveyOptions, named: str) -> Path:
+    """Keep how a survey file is read as a column plan, under a name or as a file; returns where.
+
+    Raises
+    ------
+    InputRejected
+        When the file as a whole cannot be read.
+    """
+    with project.reading() as connection:
+        asked = _asked(project, connection, options)
+    (mapping, *_) = read_survey(path, asked).mapping
+    return keep_plan(named, plan_of(plan_path(named).stem, mapping, asked))
 
 
 def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:

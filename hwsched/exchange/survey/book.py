@@ -7,9 +7,17 @@ What a header means stands in `survey_words`, how cells are read in `survey_colu
 from pathlib import Path
 from typing import Final
 
+from hwsched.attributes import as_text
 from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected, column_letter
 from hwsched.exchange.survey.columns import read_columns
-from hwsched.exchange.survey.facts import Assumption, SurveyedOpening, SurveyOptions, SurveyRead, UnmappedColumn
+from hwsched.exchange.survey.facts import (
+    Assumption,
+    Question,
+    SurveyedOpening,
+    SurveyOptions,
+    SurveyRead,
+    UnmappedColumn,
+)
 from hwsched.exchange.survey.grid import Grid, read_grids
 from hwsched.exchange.survey.header import Header, find_header, map_columns
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word
@@ -70,6 +78,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         sheet = read_columns(grid, mapping, vocabulary, bare, as_typed=options.as_typed, last_row=options.last_row)
         sheets.append((sheet, (grid, header) in mains))
         unmapped += _unmapped(sheet, mapping)
+        _ask_about_quantities(sheet, mapping)
         _say_recalled(sheet, mapping, vocabulary, options.plan)
         passed_over += sheet.passed_over
     problems += _named_nowhere(path.name, mappings, options)
@@ -170,6 +179,32 @@ def _openings(
     name = sheets[0][0].grid.sheet if sheets else ""
     assumed = [Assumption(name, "", "", text, count) for text, count in taken.lines()]
     return tuple(openings), tuple(rejected), problems, assumed
+
+
+_QUANTITY: Final = frozenset({"qty", "quantity", "count", "doorcount", "noofdoors", "numberofdoors", "pcs", "quan"})
+
+
+def _ask_about_quantities(sheet: SheetFacts, mapping: SheetMapping) -> None:
+    """Ask about rows that stand for several doors: each is one opening until they are listed one by one."""
+    carried = {column.index for column in mapping.columns} | mapping.left_out
+    for index, header in enumerate(mapping.headers):
+        if plain_word(header) not in _QUANTITY or index in carried:
+            continue
+        lines = [sheet.grid.rows[row] for row in sheet.rows]
+        cells = [line[index] if index < len(line) else "" for line in lines]
+        many = [n for n, cell in enumerate(cells) if _several(cell)]
+        if many:
+            read = ", ".join(f'"{as_text(cells[n])}"' for n in many[:_SHOWN])
+            rows = tuple(sheet.rows[n] + 1 for n in many)
+            answers = ("one opening a row", "as many openings: list each with a mark of its own")
+            sheet.questions.append(Question(mapping.sheet, column_letter(index), header, read, rows, answers))
+
+
+def _several(cell: object) -> bool:
+    try:
+        return float(as_text(cell)) > 1
+    except ValueError:
+        return False
 
 
 def _say_recalled(

@@ -43,7 +43,7 @@ class Asked(TypedDict):
     answers: list[str]
 
 
-class Doubtful(TypedDict):
+class Odd(TypedDict):
     """Measures that can hardly be so, taken as written; the cure is asked for with --cure."""
 
     id: str
@@ -91,7 +91,7 @@ class SurveyImport(TypedDict):
     unmapped: list[str]
     kept: list[str]
     questions: list[Asked]
-    doubts: list[Doubtful]
+    oddities: list[Odd]
     undecided: list[Proposed]
     blank: list[Blank]
     by_hand: list[ByHand]
@@ -154,7 +154,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "--cure",
         action="append",
         default=[],
-        metavar="DOUBT",
+        metavar="ODDITY",
         help="mend what can hardly be so, such as wider-than-high: width and height change places; may be repeated",
     )
     parser.add_argument(
@@ -272,7 +272,7 @@ def _run(arguments: argparse.Namespace) -> int:
             print(line)
         if preview.questions:
             print("Answer with --dash 'HEADER=MEANING', or a word at a time with --word 'HEADER:WORD=MEANING'.")
-        if any(doubt.cure for doubt in preview.doubts):
+        if any(oddity.cure for oddity in preview.oddities):
             print("To mend what is doubtful: --cure and its name.")
         if preview.undecided:
             print("Say which: --same NEW=KNOWN, --renamed NEW=KNOWN, --apart NEW, or --proposals take for all of them.")
@@ -320,14 +320,14 @@ def _result(preview: Preview, key: str | None) -> SurveyImport:
             }
             for question in preview.questions
         ],
-        "doubts": [
+        "oddities": [
             {
-                "id": doubt.id,
-                "question": doubt.question.format(count=f"{len(doubt.marks)} openings"),
-                "cure": doubt.cure,
-                "marks": list(doubt.marks),
+                "id": oddity.id,
+                "question": oddity.question.format(count=f"{len(oddity.marks)} openings"),
+                "cure": oddity.cure,
+                "marks": list(oddity.marks),
             }
-            for doubt in preview.doubts
+            for oddity in preview.oddities
         ],
         "undecided": [
             {"mark": each.mark, "known": each.known, "kind": each.kind, "evidence": each.evidence}

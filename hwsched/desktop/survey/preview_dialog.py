@@ -67,7 +67,7 @@ class PreviewDialog(QDialog):
         refused: list[tuple[str, ...]] = [(cause.describe(),) for cause in causes(problems)]
         asked: list[tuple[str, ...]] = [(question.describe(),) for question in preview.questions]
         asked += [(proposal.describe(),) for proposal in preview.undecided]
-        asked += [(doubt.describe(),) for doubt in preview.doubts]
+        asked += [(oddity.describe(),) for oddity in preview.oddities]
         blank: list[tuple[str, ...]] = [
             (mark, f"{fact.where} {fact.label}", fact.shown(fact.before)) for mark, fact in preview.blank
         ]

@@ -23,7 +23,7 @@ from hwsched.exchange.survey.header import Header, find_header, map_columns
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.openings import Taken, finish
-from hwsched.exchange.survey.plausibility import BY_ID, doubted
+from hwsched.exchange.survey.plausibility import BY_ID, with_oddities
 from hwsched.exchange.survey.rows import gather
 from hwsched.exchange.survey.sheet import SheetFacts, assume, unread
 from hwsched.exchange.survey.words import Vocabulary
@@ -89,7 +89,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         rows = "has no row below its header"
         problems.append(FileProblem(path.name, rows, mains[0][0].sheet, "rows with a mark and facts"))
     problems += _unknown_cures(path.name, options)
-    openings, doubts = doubted(openings, options.cures)
+    openings, oddities = with_oddities(openings, options.cures)
     return SurveyRead(
         file=path.name,
         openings=openings,
@@ -101,7 +101,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         passed_over=tuple(passed_over),
         other_sheets=other_sheets,
         questions=tuple(question for sheet, _ in sheets for question in sheet.questions),
-        doubts=doubts,
+        oddities=oddities,
     )
 
 

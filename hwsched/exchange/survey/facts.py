@@ -128,7 +128,7 @@ class SurveyOptions:
     as_typed: bool = False
     """Take values that stand apart from their column as typed, without asking about them."""
     cures: frozenset[str] = frozenset()
-    """Identifiers of doubts of which the cure is wanted, such as ``wider-than-high``."""
+    """Identifiers of oddities of which the cure is wanted, such as ``wider-than-high``."""
     decisions: Decisions = field(default_factory=Decisions)
     """What was decided of the differences."""
 
@@ -218,7 +218,7 @@ class Question:
 
 
 @dataclass(frozen=True, slots=True)
-class Doubt:
+class Oddity:
     """Measures that can hardly be so, asked once over all openings that raise it."""
 
     id: str
@@ -229,11 +229,11 @@ class Doubt:
     marks: tuple[str, ...]
 
     def describe(self) -> str:
-        """Return the doubt in one line.
+        """Return the oddity in one line.
 
         Examples
         --------
-        >>> Doubt("swapped", "are they swapped in {count}?", "they change places", ("1", "2")).describe()
+        >>> Oddity("swapped", "are they swapped in {count}?", "they change places", ("1", "2")).describe()
         'swapped: are they swapped in 2 openings? (1, 2); taken as written; the cure: they change places'
         """
         count = f"{len(self.marks)} opening{'s' if len(self.marks) > 1 else ''}"
@@ -274,5 +274,5 @@ class SurveyRead:
     """Names of the sheets without anything like openings."""
     questions: tuple[Question, ...] = ()
     """What was taken in the safest way and only a person can say."""
-    doubts: tuple[Doubt, ...] = ()
+    oddities: tuple[Oddity, ...] = ()
     """Measures that can hardly be so."""

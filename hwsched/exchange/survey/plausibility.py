@@ -1,4 +1,4 @@
-"""Measures that came in and can hardly be so: each doubt is one question over all openings that raise it.
+"""Measures that came in and can hardly be so: each oddity is one question over all openings that raise it.
 
 What surely cannot be is refused by the limits of its fact, cell by cell; here belongs what is doubtful only beside
 other facts of the same opening. The bounds are common practice, wide enough that an ordinary door never meets them.
@@ -8,7 +8,7 @@ from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
-from hwsched.exchange.survey.facts import Doubt, Facts, SurveyedLeaf, SurveyedOpening
+from hwsched.exchange.survey.facts import Facts, Oddity, SurveyedLeaf, SurveyedOpening
 
 _UNUSUAL: Final = frozenset({"gate", "cabinet", "lift", "turnstile"})
 """Forms of which neither width nor height says anything."""
@@ -26,7 +26,7 @@ _DEEPEST_UNDERCUT_MM: Final = 60.0
 
 
 @dataclass(frozen=True, slots=True)
-class DoubtKind:
+class OddityKind:
     """One thing that can hardly be."""
 
     id: str
@@ -62,37 +62,37 @@ def _beyond(one: float | None, other: float | None) -> bool:
     return one is not None and other is not None and one > other
 
 
-DOUBTS: Final[tuple[DoubtKind, ...]] = (
-    DoubtKind(
+ODDITIES: Final[tuple[OddityKind, ...]] = (
+    OddityKind(
         "wider-than-high",
         "are width and height swapped in {count}? The leaf is wider than it is high",
         lambda _opening, leaf, _lock: _beyond(_number(leaf, "width_mm"), _number(leaf, "height_mm")),
         "width and height change places",
         _swapped,
     ),
-    DoubtKind(
+    OddityKind(
         "thin-leaf",
         "is the thickness right in {count}? No leaf of this material is as thin",
         lambda _opening, leaf, _lock: (
             leaf.get("material") in _THIN and _beyond(_THINNEST_MM, _number(leaf, "thickness_mm"))
         ),
     ),
-    DoubtKind(
+    OddityKind(
         "thick-leaf",
         "is the thickness right in {count}? The leaf is thicker than 3 in (76 mm)",
         lambda _opening, leaf, _lock: _over(leaf, "thickness_mm", _THICKEST_MM),
     ),
-    DoubtKind(
+    OddityKind(
         "wide-leaf",
         "is it a pair in {count}? One leaf is wider than 4'-7\" (1400 mm)",
         lambda _opening, leaf, _lock: _over(leaf, "width_mm", _WIDEST_MM),
     ),
-    DoubtKind(
+    OddityKind(
         "tall-leaf",
         "is the height right in {count}? The leaf is higher than 10'-2\" (3100 mm)",
         lambda _opening, leaf, _lock: _over(leaf, "height_mm", _TALLEST_MM),
     ),
-    DoubtKind(
+    OddityKind(
         "low-leaf",
         "is the height right in {count}? Nobody walks upright through a leaf lower than 4'-11\" (1500 mm)",
         lambda _opening, leaf, _lock: (
@@ -100,34 +100,34 @@ DOUBTS: Final[tuple[DoubtKind, ...]] = (
             and not _beyond(_number(leaf, "width_mm"), _number(leaf, "height_mm"))
         ),
     ),
-    DoubtKind(
+    OddityKind(
         "deep-undercut",
         'is the undercut right in {count}? It is more than 2 3/8" (60 mm)',
         lambda _opening, leaf, _lock: _over(leaf, "undercut_mm", _DEEPEST_UNDERCUT_MM),
     ),
-    DoubtKind(
+    OddityKind(
         "bore-over-stile",
         "are bore and stile right in {count}? The bore is wider than the stile that it stands in",
         lambda _opening, leaf, lock: _beyond(_number(lock, "cross_bore_mm"), _number(leaf, "stile_mm")),
     ),
-    DoubtKind(
+    OddityKind(
         "backset-over-stile",
         "are backset and stile right in {count}? The backset reaches beyond the stile",
         lambda _opening, leaf, lock: _beyond(_number(lock, "backset_mm"), _number(leaf, "stile_mm")),
     ),
-    DoubtKind(
+    OddityKind(
         "lock-above-leaf",
         "is the lock's height right in {count}? It stands above the leaf",
         lambda _opening, leaf, lock: _beyond(_number(lock, "cylinder_height_mm"), _number(leaf, "height_mm")),
     ),
 )
-"""All kinds of doubt, in the order in which they are asked."""
-BY_ID: Final = {kind.id: kind for kind in DOUBTS}
+"""All kinds of oddity, in the order in which they are asked."""
+BY_ID: Final = {kind.id: kind for kind in ODDITIES}
 
 
-def doubted(
+def with_oddities(
     openings: Sequence[SurveyedOpening], cured: Collection[str]
-) -> tuple[tuple[SurveyedOpening, ...], tuple[Doubt, ...]]:
+) -> tuple[tuple[SurveyedOpening, ...], tuple[Oddity, ...]]:
     """Find what can hardly be among openings, and mend what a person said is to be mended.
 
     Parameters
@@ -135,12 +135,12 @@ def doubted(
     openings : sequence of SurveyedOpening
         As they were read.
     cured : collection of str
-        Identifiers of doubts, the cure of which was asked for.
+        Identifiers of oddities, the cure of which was asked for.
 
     Returns
     -------
     tuple
-        The openings, mended ones in place of theirs, and one doubt for each kind that is left.
+        The openings, mended ones in place of theirs, and one oddity for each kind that is left.
     """
     raised: dict[str, list[str]] = {}
     kept: list[SurveyedOpening] = []
@@ -150,7 +150,7 @@ def doubted(
             mended = _look(opening, cured, raised)
         kept.append(mended)
     return tuple(kept), tuple(
-        Doubt(kind.id, kind.question, kind.cure, tuple(raised[kind.id])) for kind in DOUBTS if kind.id in raised
+        Oddity(kind.id, kind.question, kind.cure, tuple(raised[kind.id])) for kind in ODDITIES if kind.id in raised
     )
 
 
@@ -164,7 +164,7 @@ def _look(opening: SurveyedOpening, cured: Collection[str], raised: dict[str, li
             leaves.append(leaf)
             continue
         swapped = False
-        for kind in DOUBTS:
+        for kind in ODDITIES:
             if (not swapped or kind.id not in _SIZES) and kind.raised(opening.facts, facts, lock):
                 if kind.mend is not None and kind.id in cured:
                     facts = kind.mend(facts)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from hwsched.exchange.survey.plausibility import BY_ID, DOUBTS
+from hwsched.exchange.survey.plausibility import BY_ID, ODDITIES
 from tests.exchange.surveys import one, read, said
 
 HEADER = [
@@ -21,10 +21,10 @@ HEADER = [
 PLAIN = ["1", "single", "36", "84", "1.75", "HM", "", "bored", "2.75", "2.125", "40"]
 
 
-def doubts(folder, *rows, **options):
+def oddities(folder, *rows, **options):
     found = read(folder, HEADER, *rows, **options)
     assert said(found) == ""
-    return {doubt.id: doubt.marks for doubt in found.doubts}
+    return {oddity.id: oddity.marks for oddity in found.oddities}
 
 
 def with_cells(mark, **cells):
@@ -48,12 +48,12 @@ RAISING = {
 
 @pytest.mark.parametrize("name", RAISING)
 def test_each_is_asked_about(tmp_path, name):
-    assert name in doubts(tmp_path, with_cells("1", **RAISING[name]))
+    assert name in oddities(tmp_path, with_cells("1", **RAISING[name]))
 
 
-def test_every_doubt_has_a_case_here_or_below():
+def test_every_oddity_has_a_case_here_or_below():
     assert set(BY_ID) == {*RAISING, "deep-undercut"}
-    assert len(BY_ID) == len(DOUBTS)
+    assert len(BY_ID) == len(ODDITIES)
 
 
 @pytest.mark.parametrize(
@@ -66,23 +66,23 @@ def test_every_doubt_has_a_case_here_or_below():
     ],
 )  # fmt: skip
 def test_ordinary_doors_gates_and_cabinets_are_not(tmp_path, cells):
-    assert doubts(tmp_path, with_cells("1", **cells)) == {}
+    assert oddities(tmp_path, with_cells("1", **cells)) == {}
 
 
 def test_an_undercut_of_a_hand(tmp_path):
     found = read(tmp_path, ["Mark", "Width", "Height", "Undercut"], ["1", 36, 84, 3], ["2", 36, 84, 0.75])
-    assert [(doubt.id, doubt.marks) for doubt in found.doubts] == [("deep-undercut", ("1",))]
+    assert [(oddity.id, oddity.marks) for oddity in found.oddities] == [("deep-undercut", ("1",))]
 
 
 def test_one_question_for_all_rows_and_a_cure_for_all(tmp_path):
     rows = [with_cells(f"{n}", Width="84", Height="36") for n in range(12)] + [with_cells("20")]
     found = read(tmp_path, HEADER, *rows)
-    (doubt,) = found.doubts
-    assert doubt.describe().startswith(
+    (oddity,) = found.oddities
+    assert oddity.describe().startswith(
         "wider-than-high: are width and height swapped in 12 openings? The leaf is wider"
     )
     cured = read(tmp_path, HEADER, *rows, cures=frozenset({"wider-than-high"}))
-    assert cured.doubts == ()
+    assert cured.oddities == ()
     widths = {round(opening.leaves[0].facts["width_mm"], 1) for opening in cured.openings}
     assert widths == {914.4}
 
@@ -99,6 +99,6 @@ def test_a_pair_is_looked_at_leaf_by_leaf(tmp_path):
         ["1", "inactive", "pair", 84, 36],
     )
     found = read(tmp_path, *rows)
-    assert [(doubt.id, doubt.marks) for doubt in found.doubts] == [("wider-than-high", ("1",))]
+    assert [(oddity.id, oddity.marks) for oddity in found.oddities] == [("wider-than-high", ("1",))]
     cured = one(read(tmp_path, *rows, cures=frozenset({"wider-than-high"})))
     assert [round(leaf.facts["width_mm"]) for leaf in cured.leaves] == [914, 914]

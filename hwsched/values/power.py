@@ -315,6 +315,10 @@ class Standby:
     """Form and numbers of Peukert's law, where it is asked for."""
     at_least: bool = False
     """Whether something that it feeds is unknown, and counted with the least that it can draw."""
+    needs: tuple[str, ...] = ()
+    """Facts without which its operations are not counted."""
+    assumed: tuple[str, ...] = ()
+    """What was taken by common practice, since nothing is stated."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -340,6 +344,8 @@ class SupplyResult:
     """What limits it, as the tables of power-limited sources have it: inherent, overcurrent-device."""
     held_a: tuple[float, float] | None = None
     """Of all circuits, everything held at once, at the least and at the most [A]; None where nothing can be said."""
+    inrush_a: float | None = None
+    """Worst of all circuits, on each so many openings starting as it says [A]; None while a load is unknown."""
 
     @property
     def share(self) -> float | None:

@@ -40,6 +40,10 @@ class Solved:
     """Of the conductors [degC]."""
     names: Mapping[str, str]
     """Marks of the openings by node."""
+    bought: frozenset[int] = frozenset()
+    """Runs, by index, that are bought as a part: what leads onto the leaves."""
+    beside: Sequence[FedCircuit] = ()
+    """The other circuits of the supply."""
 
 
 def solved_supply(
@@ -80,7 +84,8 @@ def solved_supply(
         for of_most in (False, True)
     )
     try:
-        low_side = circuit_states.supply_states(_fed(laid, least), source)
+        fed = _fed(laid, least)
+        low_side = circuit_states.supply_states(fed, source)
         high_side = circuit_states.supply_states(_fed(laid, most), source) if any(e.unsure for e in laid) else low_side
     except InputError as error:
         problem = _untaken(error, laid[0].circuit, [d for each in laid for d in each.devices])
@@ -90,7 +95,8 @@ def solved_supply(
         solving = _Solving(laid, i, circuit_source, source, low_side[i], high_side[i], limits)
         facts = Solved(
             [run.run for run in each.runs], each.tree, sure[i], low_side[i], source, each.at_once, each.warm_c,
-            each.names,
+            each.names, frozenset(n for n, run in enumerate(each.runs) if run.transfer),
+            [other for n, other in enumerate(fed) if n != i],
         )  # fmt: skip
         found.append((solving.result(bare[i]), facts))
     return found

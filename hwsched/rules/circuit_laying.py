@@ -122,7 +122,7 @@ def laid_circuit(
     for opening in openings:
         own, missing = devices[opening]
         problems += missing
-        laying.hang(connected[opening], opening, own, problems)
+        laying.put(connected[opening], opening, own, problems)
         if missing:
             laying.unsure.append(Unsure(opening, before.get(opening, SUPPLY), None, most_a.get(opening, 0.0)))
     problems += _of_source(source, (*laying.devices, *(each.device for each in laying.unsure if each.device)))
@@ -163,7 +163,7 @@ class _Laying:
     onto: list[RunWithConductor] = field(default_factory=list)
     unsure: list[Unsure] = field(default_factory=list)
 
-    def hang(self, connected: ConnectedOpening, opening: str, own: Sequence[Device], problems: list[Problem]) -> None:
+    def put(self, connected: ConnectedOpening, opening: str, own: Sequence[Device], problems: list[Problem]) -> None:
         """Hang what an opening has: in its frame, on its leaves, at what a unit there switches."""
         told = len(problems)
         # A door loop or transfer hinge is wire too, often thin, and every ampere of the leaf passes it.

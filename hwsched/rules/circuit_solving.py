@@ -84,8 +84,8 @@ def solved_supply(
         for of_most in (False, True)
     )
     try:
-        fed = _fed(laid, least)
-        low_side = circuit_states.supply_states(fed, source)
+        at_supply = _fed(laid, least)
+        low_side = circuit_states.supply_states(at_supply, source)
         high_side = circuit_states.supply_states(_fed(laid, most), source) if any(e.unsure for e in laid) else low_side
     except InputError as error:
         problem = _untaken(error, laid[0].circuit, [d for each in laid for d in each.devices])
@@ -96,7 +96,7 @@ def solved_supply(
         facts = Solved(
             [run.run for run in each.runs], each.tree, sure[i], low_side[i], source, each.at_once, each.warm_c,
             each.names, frozenset(n for n, run in enumerate(each.runs) if run.transfer),
-            [other for n, other in enumerate(fed) if n != i],
+            [other for n, other in enumerate(at_supply) if n != i],
         )  # fmt: skip
         found.append((solving.result(bare[i]), facts))
     return found
@@ -250,8 +250,8 @@ class _Solving:
                 for s in self.high_side
                 if s.name != "highest-mains"
             ]
-            case = self.low_side[-1].worst.get(node)
-            operating = () if case is None else self._marks(case.operating, case.elsewhere)
+            worst_case = self.low_side[-1].worst.get(node)
+            operating = () if worst_case is None else self._marks(worst_case.operating, worst_case.elsewhere)
             found.append(
                 NodeResult(
                     node, laid.name_of(node), opening if opening in laid.names else None, distance[i], volts,

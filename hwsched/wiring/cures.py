@@ -116,8 +116,8 @@ def _proved(
     )
     try:
         tree = circuit_tree.network(circuit.runs, solved.warm_c)
-        fed = circuit_states.FedCircuit(tree, devices, solved.at_once)
-        states, *others = circuit_states.supply_states([fed, *solved.beside], raised)
+        mended = circuit_states.FedCircuit(tree, devices, solved.at_once)
+        states, *others = circuit_states.supply_states([mended, *solved.beside], raised)
     except InputError as error:
         return f"; but {error.message}", None
     least_v: float | None = None
@@ -151,8 +151,10 @@ def _worst_sets(node: NodeResult, solved: Solved) -> list[tuple[int, ...]]:
     """Return devices whose operations at one time are worst for a node, by index, and then for the others."""
     worst = solved.states[-1].worst
     own = worst.get(node.node)
-    cases = sorted(worst.values(), key=lambda case: case.volts)
-    return list(dict.fromkeys([() if own is None else own.operating, *(case.operating for case in cases)]))[:_MOST_SETS]
+    worst_cases = sorted(worst.values(), key=lambda worst_case: worst_case.volts)
+    return list(
+        dict.fromkeys([() if own is None else own.operating, *(worst_case.operating for worst_case in worst_cases)])
+    )[:_MOST_SETS]
 
 
 def _loads_of(solved: Solved, chosen: tuple[int, ...]) -> tuple[Load, ...]:

@@ -83,7 +83,7 @@ def test_a_supply_of_200_nodes_with_own_worst_cases_of_40_openings_costs_under_3
     assert not any(s.solution.collapsed or s.low for s in found)
     worst = found[-1].worst
     assert len(worst) == 40
-    assert all(case.bound_v == case.volts for case in worst.values())
+    assert all(worst_case.bound_v == worst_case.volts for worst_case in worst.values())
     # In turns, so that a busy moment falls on both.
     rounds = [(seconds(ours), seconds(lambda: np.linalg.solve(matrix, right))) for _ in range(100)]
     mine, bare = median(r[0] for r in rounds), median(r[1] for r in rounds)

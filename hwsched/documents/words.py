@@ -85,6 +85,17 @@ def quantity(value: float) -> int | float:
     return int(rounded) if rounded == int(rounded) else rounded
 
 
+def days(life: float) -> str:
+    """Say how long a pack lasts: whole days that it surely lasts, as its calendar counts them.
+
+    Examples
+    --------
+    >>> days(300.96)
+    'about 300 days'
+    """
+    return f"about {int(life)} days"
+
+
 def status(fit: Fit | None) -> str:
     """Put the status of a fit into words."""
     return "Not worked out" if fit is None else STATUS[fit.status]

@@ -4,15 +4,18 @@ Layout is our own (`pages`, `typeset`, `tables`, `views`): the PDF library's flo
 costs several times what the drawing commands cost.
 """
 
+import datetime as dt
 from collections.abc import Callable
 from pathlib import Path
-from typing import Any, Literal
+from typing import Any, Final, Literal
 
 from reportlab import rl_config
 from reportlab.pdfgen.canvas import Canvas
 
 from hwsched.render import print_style as style
+from hwsched.render.blanks import blanks_height, ruled_height, set_blanks, set_ruled
 from hwsched.render.blocks import (
+    Blanks,
     Block,
     Bullets,
     Document,
@@ -21,13 +24,15 @@ from hwsched.render.blocks import (
     Heading,
     PageBreak,
     Paragraph,
+    Ruled,
     SignOff,
+    Steps,
     Table,
 )
-from hwsched.render.fonts import register
+from hwsched.render.fonts import REGULAR, register
 from hwsched.render.pages import Pages, RenderCancelledError
 from hwsched.render.tables import first_height, set_table
-from hwsched.render.typeset import set_bullets, set_facts, set_heading, set_paragraph, set_sign_off, shown
+from hwsched.render.typeset import set_bullets, set_facts, set_heading, set_paragraph, set_sign_off, set_steps, shown
 from hwsched.render.views import set_views, views_height
 from hwsched.writing import replacing
 
@@ -39,11 +44,46 @@ Paper = Literal["letter", "a4"]
 rl_config.useA85 = 0
 
 
-def new_canvas(path: Path, paper: Paper = "letter") -> Any:
-    """Return an empty canvas that writes the same bytes for the same commands."""
+LANGUAGE: Final = "en"
+"""Of all pages: a screen reader reads them aloud by it."""
+
+
+def new_canvas(path: Path, paper: Paper = "letter", date: str = "") -> Any:
+    """Return an empty canvas that writes the same bytes for the same commands.
+
+    Parameters
+    ----------
+    path : Path
+        Where it is written.
+    paper : {"letter", "a4"}
+        Sheet.
+    date : str
+        Day that the file says it was made on, as 2031-05-01: that of the revision or state, not that of printing.
+    """
     register()
-    # Invariant: reportlab would write time and a random identifier, and the same document would differ each time.
-    return Canvas(str(path), pagesize=style.PAPERS[paper], invariant=1, pageCompression=1)
+    # Invariant: reportlab would write time and a random identifier, and the same document would differ each time. Every
+    # page begins with the first font: the library's own is none that is embedded.
+    canvas = Canvas(
+        str(path),
+        pagesize=style.PAPERS[paper],
+        invariant=1,
+        pageCompression=1,
+        lang=LANGUAGE,
+        initialFontName=REGULAR,
+    )
+    _say_made(canvas, date)
+    return canvas
+
+
+def _say_made(canvas: Any, date: str) -> None:
+    try:
+        day = dt.date.fromisoformat(date)
+    except ValueError:
+        return
+    stamp = canvas._doc._timeStamp
+    moment = dt.datetime.combine(day, dt.time(), dt.UTC)
+    stamp.t, stamp.lt = moment.timestamp(), moment.timetuple()
+    stamp.YMDhms = tuple(stamp.lt)[:6]
 
 
 def render_pdf(
@@ -76,7 +116,7 @@ def render_pdf(
         When the folder cannot be written.
     """
     with replacing(Path(path)) as beside:
-        canvas = new_canvas(beside, paper)
+        canvas = new_canvas(beside, paper, document.date)
         lay_out(canvas, document, paper, progress, cancelled)
         canvas.save()
 
@@ -112,17 +152,23 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
             if before is not None:
                 pages.advance(4.0) if pages.room > 20.0 else None
             heading = block.text
-            set_heading(pages, block, _keep(blocks[number + 1] if number + 1 < len(blocks) else None))
+            set_heading(pages, block, _keep(pages, blocks[number + 1] if number + 1 < len(blocks) else None))
         elif isinstance(block, Paragraph):
             set_paragraph(pages, block)
         elif isinstance(block, Bullets):
             set_bullets(pages, block)
+        elif isinstance(block, Steps):
+            set_steps(pages, block)
         elif isinstance(block, Table):
             set_table(pages, block, block.title == heading)
         elif isinstance(block, Facts):
             set_facts(pages, block)
         elif isinstance(block, Drawings):
             set_views(pages, block)
+        elif isinstance(block, Blanks):
+            set_blanks(pages, block)
+        elif isinstance(block, Ruled):
+            set_ruled(pages, block)
         elif isinstance(block, SignOff):
             set_sign_off(pages, block)
         else:
@@ -130,12 +176,16 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
         before = None if isinstance(block, PageBreak) else block
 
 
-def _keep(following: Block | None) -> float:
+def _keep(pages: Pages, following: Block | None) -> float:
     """Return how much of the next block a heading takes along [pt]."""
     if isinstance(following, Table):
         return first_height(following)
     if isinstance(following, Drawings):
         return views_height(following)
+    if isinstance(following, Blanks):
+        return blanks_height(pages, following)
+    if isinstance(following, Ruled):
+        return ruled_height(following)
     if isinstance(following, SignOff):
         return 12.0 * style.MM * len(following.roles)
     return 0.0 if following is None else 3 * style.BODY * style.LEADING

@@ -82,6 +82,7 @@ def render_true_size(
     paper: Paper = "letter",
     *,
     heading: str = "",
+    date: str = "",
     progress: Callable[[int, int], None] | None = None,
     cancelled: Callable[[], bool] | None = None,
 ) -> int:
@@ -97,6 +98,8 @@ def render_true_size(
         Sheet.
     heading : str
         Stands on every sheet: project, revision, date.
+    date : str
+        Day that the file says it was made on, as 2031-05-01.
     progress : callable, optional
         Gets the drawings done and how many there are.
     cancelled : callable, optional
@@ -120,7 +123,7 @@ def render_true_size(
     tiles = [tiling(v.extent[2] - v.extent[0] + air, v.extent[3] - v.extent[1] + air, paper) for v in views]
     total = sum(tile.sheets for tile in tiles)
     with replacing(Path(path)) as beside:
-        canvas = new_canvas(beside, paper)
+        canvas = new_canvas(beside, paper, date)
         # Viewers shrink a page to the printer's margins unless the file asks them not to; a template at 97 % drills
         # every hole in the wrong place.
         canvas.setViewerPreference("PrintScaling", "None")

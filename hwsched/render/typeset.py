@@ -3,7 +3,7 @@
 from typing import Final, NamedTuple
 
 from hwsched.render import print_style as style
-from hwsched.render.blocks import Bullets, Facts, Heading, Paragraph, SignOff
+from hwsched.render.blocks import Bullets, Facts, Heading, Paragraph, SignOff, StepLine, Steps
 from hwsched.render.fonts import width_per_size
 from hwsched.render.pages import Pages
 from hwsched.render.screen import Colour, PenLook
@@ -78,7 +78,7 @@ def set_paragraph(pages: Pages, block: Paragraph) -> None:
     pages.advance(style.GAP)
 
 
-def _set_box(pages: Pages, text: str, look: _BoxLook) -> None:
+def _set_box(pages: Pages, text: str, look: _BoxLook, gap: float = style.GAP) -> None:
     """Set a box with a band that names it; it breaks over pages where it must, each part whole in itself."""
     band, pad, size = 52.0, 5.0, style.BODY
     leading = size * style.LEADING
@@ -108,7 +108,7 @@ def _set_box(pages: Pages, text: str, look: _BoxLook) -> None:
         pages.advance(height)
         if lines:
             pages.new_page()
-    pages.advance(style.GAP)
+    pages.advance(gap)
 
 
 def set_bullets(pages: Pages, block: Bullets) -> None:
@@ -132,6 +132,45 @@ def set_bullets(pages: Pages, block: Bullets) -> None:
             pages.advance(leading * len(part))
         pages.advance(2.0)
     pages.advance(style.GAP - 2.0)
+
+
+def set_steps(pages: Pages, block: Steps) -> None:
+    """Set steps: box to tick, number, where the hand is, what is done; cautions before the step that they are for."""
+    size = style.BODY
+    wheres = max((width_per_size(line.where, True) for line in block.lines), default=0.0) * style.SMALL
+    numbers = max((width_per_size(str(line.number), True) for line in block.lines), default=0.0) * size
+    for line in block.lines:
+        for caution in line.cautions:
+            _set_box(pages, caution, _BOXES["caution"], gap=2.0)
+        _set_step(pages, line, size, numbers, wheres)
+    pages.advance(style.GAP - 2.0)
+
+
+def _set_step(pages: Pages, line: StepLine, size: float, numbers: float, wheres: float) -> None:
+    leading, box = size * style.LEADING, size * 0.8
+    at_number, at_where = pages.left + box + 5.0, pages.left + box + 5.0 + numbers + 6.0
+    at_text = at_where + wheres + 8.0
+    said = " ".join((line.text, *(f"[{reading}]" for reading in line.readings)))
+    lines = list(wrap(said, pages.left + pages.width - at_text, size))
+    # A step is done as a whole: it is broken only where it is longer than a page.
+    pages.need(min(len(lines) * leading, pages.full))
+    first = True
+    while lines:
+        pages.need(leading)
+        count = max(1, int(pages.room / leading))
+        part, lines = lines[:count], lines[count:]
+        y = pages.y - size
+        if first:
+            pages.painter.set_pen(style.BOX)
+            pages.canvas.rect(pages.left, y - 0.5, box, box, stroke=1, fill=0)
+            pages.painter.lines([(at_number, y, str(line.number))], size, True, style.INK)
+            pages.painter.lines([(at_where, y, line.where)], style.SMALL, True, style.SOFT)
+            first = False
+        pages.painter.lines(
+            [(at_text, y - row * leading, each) for row, each in enumerate(part)], size, False, style.INK
+        )
+        pages.advance(leading * len(part))
+    pages.advance(2.0)
 
 
 def set_facts(pages: Pages, block: Facts) -> None:

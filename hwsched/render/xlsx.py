@@ -5,9 +5,10 @@ Text stays text: what starts with = + - @ is a string with a text mark and no fo
 """
 
 import datetime as dt
+import math
 import re
 import textwrap
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import takewhile
 from pathlib import Path
 from typing import Any, Final
@@ -17,18 +18,25 @@ from openpyxl.cell import WriteOnlyCell
 from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
 from openpyxl.utils import get_column_letter
 
-from hwsched.render.blocks import Bullets, Cell, Document, Facts, Heading, Paragraph, SignOff, Table
+from hwsched.render.blocks import Bullets, Cell, Document, Facts, Heading, Paragraph, SignOff, Steps, Table
 from hwsched.render.wrap import printable
-from hwsched.writing import replacing
+from hwsched.writing import replacing, write_archive
 
 _LONGEST_TEXT: Final = 32_000
 """Characters; a cell holds 32,767, what is longer goes on in the row below."""
 _UNSAFE_NAME: Final = re.compile(r"[\[\]:*?/\\]")
 _WIDEST: Final = 60.0
+_FRONT: Final = (28.0, 60.0, 28.0, 60.0)
+"""Widths of the front sheet's columns."""
 _ROW: Final = 150
 """Characters that stand side by side on the front sheet."""
-_MADE: Final = dt.datetime(2000, 1, 1)
-"""Written as the time of making: the same document gives the same content."""
+_UNDATED: Final = dt.datetime(2000, 1, 1)
+"""Written as the time of making of a document without a date: the same document gives the same content."""
+_LINE_PT: Final = 13.5
+_HIGHEST_PT: Final = 409.0
+"""No spreadsheet program makes a row higher."""
+_LOOSE: Final = 1.12
+"""By how much lines that are broken at spaces hold less than their width, on average."""
 
 _PLAIN: Final = Font(name="Calibri", size=10)
 _STRONG: Final = Font(name="Calibri", size=10, bold=True)
@@ -64,14 +72,21 @@ def render_xlsx(document: Document, path: Path) -> None:
     book = Workbook(write_only=True)
     book.properties.creator = "hwsched"
     book.properties.title = printable(document.title)
-    book.properties.created = book.properties.modified = _MADE
+    book.properties.created = book.properties.modified = _made(document)
     # Spreadsheet programs keep this sheet name for themselves, and call a file that uses it damaged.
     taken: set[str] = {"history"}
     _front(book, document, taken)
     for name, tables in _sheets(document):
         _table_sheet(book, document, _sheet_name(name, taken), tables)
     with replacing(Path(path)) as beside:
-        book.save(beside)
+        write_archive(beside, book.save)
+
+
+def _made(document: Document) -> dt.datetime:
+    try:
+        return dt.datetime.combine(dt.date.fromisoformat(document.date), dt.time())
+    except ValueError:
+        return _UNDATED
 
 
 def _blocks(document: Document) -> Iterator[tuple[str, Any]]:
@@ -163,43 +178,57 @@ def _set_up(sheet: Any, document: Document, head_rows: int) -> None:
 def _front(book: Any, document: Document, taken: set[str]) -> None:
     sheet = book.create_sheet(_sheet_name(document.title or "Front", taken))
     _set_up(sheet, document, 0)
-    for letter, width in (("A", 28), ("B", 60), ("C", 28), ("D", 60)):
+    for letter, width in zip("ABCD", _FRONT, strict=True):
         sheet.column_dimensions[letter].width = width
-    sheet.append([_cell(sheet, document.title, _LARGE, "over")])
+    for number, row in enumerate(_front_rows(sheet, document), start=1):
+        # What runs over its neighbours does not wrap; only a label and its value do.
+        values = [cell.value if cell.alignment.wrap_text else None for cell in row]
+        _append(sheet, row, values, _FRONT, number)
+
+
+def _front_rows(sheet: Any, document: Document) -> Iterator[list[Any]]:
+    yield [_cell(sheet, document.title, _LARGE, "over")]
     if document.subtitle:
-        sheet.append([_cell(sheet, document.subtitle, align="over")])
+        yield [_cell(sheet, document.subtitle, align="over")]
     for label, value in (("Project", document.project), ("Revision", document.revision), ("Date", document.date)):
-        sheet.append([_cell(sheet, label, _STRONG), _cell(sheet, value)])
+        yield [_cell(sheet, label, _STRONG), _cell(sheet, value)]
     for mark, block in _blocks(document):
-        _say(sheet, mark, block)
+        yield from _say(sheet, mark, block)
     if document.footer:
-        sheet.append([])
-        sheet.append([_cell(sheet, document.footer, align="over")])
+        yield []
+        yield [_cell(sheet, document.footer, align="over")]
 
 
-def _say(sheet: Any, mark: str, block: Any) -> None:
-    """Put a block that is words onto the front sheet; tables are named, they stand on sheets of their own."""
+def _say(sheet: Any, mark: str, block: Any) -> Iterator[list[Any]]:
+    """Yield a block that is words as rows of the front sheet; tables stand on sheets of their own."""
     if isinstance(block, Heading):
-        sheet.append([])
+        yield []
         words = f"{mark}: {block.text}" if mark and mark not in block.text else block.text
-        sheet.append([_cell(sheet, words, _MIDDLE if block.level < 3 else _STRONG, "over")])
+        yield [_cell(sheet, words, _MIDDLE if block.level < 3 else _STRONG, "over")]
     elif isinstance(block, Paragraph):
         alarming = block.style in ("caution", "stop")
         words = f"{block.style.upper()}: {block.text}" if alarming else block.text
         fill = _WARN_FILL if block.style == "stop" else None
         for line in _rows(words):
-            sheet.append([_cell(sheet, line, _STRONG if alarming else _PLAIN, "over", fill)])
+            yield [_cell(sheet, line, _STRONG if alarming else _PLAIN, "over", fill)]
     elif isinstance(block, Bullets):
         for number, item in enumerate(block.items, start=1):
             for line in _rows(f"{number}. {item}" if block.numbered else f"• {item}"):
-                sheet.append([_cell(sheet, line, align="over")])
+                yield [_cell(sheet, line, align="over")]
+    elif isinstance(block, Steps):
+        for step in block.lines:
+            for caution in step.cautions:
+                yield [_cell(sheet, f"CAUTION: {caution}", _STRONG, "over")]
+            said = " ".join((step.text, *(f"[{reading}]" for reading in step.readings)))
+            for line in _rows(f"{step.number}. {step.where}: {said}"):
+                yield [_cell(sheet, line, align="over")]
     elif isinstance(block, Facts):
         for label, value in block.pairs:
             for part in _parts(value):
-                sheet.append([_cell(sheet, label, _STRONG), _cell(sheet, part)])
+                yield [_cell(sheet, label, _STRONG), _cell(sheet, part)]
     elif isinstance(block, SignOff):
         for role in block.roles:
-            sheet.append([_cell(sheet, role, _STRONG), _cell(sheet, "Name, signature, date:")])
+            yield [_cell(sheet, role, _STRONG), _cell(sheet, "Name, signature, date:")]
 
 
 def _rows(text: str) -> list[str]:
@@ -219,7 +248,8 @@ def _table_sheet(book: Any, document: Document, name: str, tables: list[Table]) 
     aligns = (["left"] if several else []) + [column.align for column in columns]
     digits = ([None] if several else []) + [column.digits for column in columns]
     _set_up(sheet, document, 1)
-    for number, width in enumerate(_widths(tables, titles, several), start=1):
+    widths = _widths(tables, titles, several)
+    for number, width in enumerate(widths, start=1):
         sheet.column_dimensions[get_column_letter(number)].width = width
     head = [_cell(sheet, title, _STRONG, align, _HEAD_FILL) for title, align in zip(titles, aligns, strict=True)]
     for cell in head:
@@ -237,9 +267,27 @@ def _table_sheet(book: Any, document: Document, name: str, tables: list[Table]) 
                 for cell, value, places in zip(cells, line, digits, strict=True):
                     if places is not None and isinstance(value, int | float):
                         cell.number_format = f"#,##0.{'0' * places}" if places else "#,##0"
-                sheet.append(cells)
                 count += 1
+                _append(sheet, cells, line, widths, count)
     sheet.auto_filter.ref = f"A1:{get_column_letter(len(titles))}{count}"
+
+
+def _append(sheet: Any, cells: list[Any], values: Sequence[Cell], widths: Sequence[float], number: int) -> None:
+    """Write a row as high as its text needs: what wraps in a row of one line is written over its neighbours."""
+    tall = max(map(_lines, values, widths), default=1)
+    if tall == 1:
+        sheet.append(cells)
+        return
+    sheet.row_dimensions[number].height = min(tall * _LINE_PT, _HIGHEST_PT)
+    sheet.append(cells)
+    # It is in the file now; kept, ten thousand of them would be held to the end.
+    del sheet.row_dimensions[number]
+
+
+def _lines(value: Cell, width: float) -> int:
+    if not isinstance(value, str) or (len(value) < width - 1.0 and "\n" not in value):
+        return 1
+    return sum(math.ceil(max(len(line), 1) * _LOOSE / max(width - 1.0, 1.0)) for line in value.split("\n"))
 
 
 def _fitting(values: list[Cell]) -> list[list[Cell]]:

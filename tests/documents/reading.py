@@ -1,6 +1,6 @@
 """Reads documents as a person does: a table by its title, a cell by its column's heading, a fact by its label."""
 
-from hwsched.render.blocks import TICK, Bullets, Drawings, Facts, Paragraph, Table
+from hwsched.render.blocks import TICK, Bullets, Drawings, Facts, Paragraph, Steps, Table
 
 
 def blocks(document):
@@ -43,6 +43,9 @@ def texts(document):
             found.append(block.text)
         elif isinstance(block, Bullets):
             found += block.items
+        elif isinstance(block, Steps):
+            for line in block.lines:
+                found += [*line.cautions, line.text, *line.readings]
         elif isinstance(block, Table):
             found += [str(cell) for row in block.rows for cell in row]
         elif isinstance(block, Facts):

@@ -105,6 +105,7 @@ def large():
     return view_of(work(runs, openings, cat, supplies=supplies, circuits=circuits), openings, cat)
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize("kind", NEW, ids=lambda kind: kind.name)
 @pytest.mark.parametrize("which", ["empty", "sample", "large"])
 def test_every_document_is_written_in_all_its_forms(kind, which, request, tmp_path):
@@ -281,3 +282,21 @@ def test_packets_carry_their_power_page(which, request, tmp_path):
         result, its_circuit = view.power.circuit_of(each.given.opening.id)
         assert f"{result.supply.name}/{its_circuit.circuit.name}" in shown
         assert "Never bring mains onto the leaf" in shown
+
+
+def test_the_calendar_and_a_packet_count_the_same_days(large):
+    """Both count days that a pack surely lasts: one of 300.96 days is not promised for 301."""
+    view = large
+    document = BATTERY_CALENDAR.build(view, None)
+    days = {row[0]: row[5] for row in table(document, "Weakest first").rows}
+    assert len(days) == 10
+    for each in view.openings:
+        if each.mark in days:
+            (said,) = [
+                value
+                for block in power_blocks(view, each)
+                if isinstance(block, Facts)
+                for label, value in block.pairs
+                if label == "Life at the surveyed use"
+            ]
+            assert said == f"about {days[each.mark]} days"

@@ -56,6 +56,8 @@ def test_holes_for_the_lead():
     wood, aluminium = lead_hole("wood"), lead_hole("aluminium")
     assert (wood.diameter_mm, wood.pilot_mm) == (INCH / 2, INCH / 4)
     assert (aluminium.diameter_mm, aluminium.pilot_mm) == pytest.approx((0.75 * INCH, INCH / 16))
+    # A spade's point has nothing to stand in once a pilot of 1/4 in is drilled; the saw's own pilot is of that size.
+    assert {lead_hole(solid).bit for solid in ("wood", "mineral-core", "composite")} == {"hole-saw"}
     assert lead_hole("glass") is None
     known = {material.value for material in MATERIALS}
     assert {row["leaf_material"] for row in rows("lead_holes")} == known - {"glass"}

@@ -13,6 +13,8 @@ from hwsched.render.blocks import (
     Paragraph,
     Section,
     SignOff,
+    StepLine,
+    Steps,
     Table,
 )
 from tests.drawings.openings import FIT, GIVEN
@@ -40,6 +42,12 @@ def everything():
         Heading("Steps", 2),
         Bullets(("Take the cylinder out.", "Drill the pilot."), numbered=True),
         Bullets(("Drill", "Jig")),
+        Steps(
+            (
+                StepLine(1, "lock edge", "Draw the case out.", ("Silica dust at the drill.",)),
+                StepLine(2, "inside", "Put the pack in.", readings=("Volts: 9 to 12 V; read ......",)),
+            )
+        ),
         Table(COLUMNS, rows(5), "Box contents"),
         PageBreak(),
         Heading("Sign-off", 3),

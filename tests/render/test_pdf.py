@@ -24,6 +24,7 @@ def test_every_block_can_be_read_back(tmp_path):
         "Location", "Corridor to archive", "Inside", "Key side", "Scale 1:", "1.", "Take the cylinder out.",
         "Jig", "Box contents", "part number 4 for the test", "Sign-off", "Installer", "Signature", "Date",
         "Box contents, continued", "A planning note, not a code ruling.", "North building", '2 3/4"',
+        "lock edge", "Draw the case out.", "Silica dust at the drill.", "[Volts: 9 to 12 V; read ......]",
     ):  # fmt: skip
         assert expected in text, expected
 
@@ -214,3 +215,22 @@ def test_a_crowded_face_keeps_its_scale_and_takes_more_height(tmp_path):
     text = all_text(tmp_path / "a.pdf")
     assert text.count("Fire label: keep") == 40
     assert float(text.split("Scale 1:")[1].split()[0]) <= 30.0
+
+
+def test_only_embedded_fonts_are_used_and_the_language_is_told(tmp_path):
+    """A font that is not in the file looks, and measures, as the machine likes that shows it."""
+    render_pdf(everything(), tmp_path / "a.pdf")
+    reader = PdfReader(tmp_path / "a.pdf")
+    assert reader.trailer["/Root"]["/Lang"] == "en"
+    fonts = [font.get_object() for page in reader.pages for font in page["/Resources"]["/Font"].values()]
+    assert fonts
+    for font in fonts:
+        assert "DejaVuSans" in font["/BaseFont"]
+        assert "/FontFile2" in font["/FontDescriptor"].get_object()
+
+
+def test_the_file_says_the_day_of_its_revision_and_not_that_of_printing(tmp_path):
+    render_pdf(document(date="2031-05-01"), tmp_path / "a.pdf")
+    assert PdfReader(tmp_path / "a.pdf").metadata["/CreationDate"].startswith("D:20310501000000")
+    render_pdf(document(date="soon"), tmp_path / "b.pdf")
+    assert PdfReader(tmp_path / "b.pdf").metadata["/CreationDate"].startswith("D:2000")

@@ -109,3 +109,33 @@ def test_everything_else_is_put_into_words(tmp_path):
     assert "STOP: DO NOT INSTALL. The lead is short." in front
     assert "1. Take the cylinder out." in front
     assert "• Drill" in front
+    assert "CAUTION: Silica dust at the drill." in front
+    assert "2. inside: Put the pack in. [Volts: 9 to 12 V; read ......]" in front
+
+
+def test_a_row_is_as_high_as_what_wraps_in_it(tmp_path):
+    """Columns end at 60 characters: 300 of them are five lines and more, which a row of one line would hide."""
+    long = "needs a word " * 23  # 299 characters
+    table = Table(COLUMNS, ((None, "1", "short", 1.0), (None, "2", long, 1.0), (None, "3", "a\nb\nc", 1.0)), "Parts")
+    sheet = opened(document(table), tmp_path)["Parts"]
+    line = 13.0
+    assert sheet.row_dimensions[2].height is None
+    assert 5 * line < sheet.row_dimensions[3].height < 9 * line
+    assert 3 * line < sheet.row_dimensions[4].height < 4.5 * line
+
+
+def test_a_row_is_no_higher_than_a_spreadsheet_program_makes_it(tmp_path):
+    sheet = opened(document(Table(COLUMNS, ((None, "1", "word " * 5000, 1.0),), "Parts")), tmp_path)["Parts"]
+    assert sheet.row_dimensions[2].height == 409
+
+
+def test_a_fact_that_wraps_on_the_front_sheet_is_seen_whole(tmp_path):
+    front = opened(document(Facts((("Short", "yes"), ("Long", "word " * 40)))), tmp_path)["Pick list"]
+    heights = {row[0].value: front.row_dimensions[row[0].row].height for row in front.iter_rows()}
+    assert heights["Short"] is None
+    assert heights["Long"] > 3 * 13
+
+
+def test_a_workbook_says_the_day_of_its_revision(tmp_path):
+    book = opened(document(date="2031-05-01"), tmp_path)
+    assert book.properties.created.isoformat() == "2031-05-01T00:00:00"

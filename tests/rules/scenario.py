@@ -205,7 +205,7 @@ def parts():
         part("SCREW", "fastener", 0.1, form="wood-screw", size="#6", length_mm=9.525, leaf_material="wood"),
         part("PLUG", "fastener", 0.1, form="screw-and-plug", size="#6", wall_build="masonry"),
         part("PAD", "fastener", 5.0, form="adhesive", size="pad", leaf_material="glass"),
-        part("BIT", "tool", form="spade-bit", diameter_mm=12.7),
+        part("BIT", "tool", form="hole-saw", diameter_mm=12.7),
         part("DRILL", "tool", form="twist-drill", diameter_mm=6.35),
         part("MORT", "tool", form="mortiser"),
         part("KEY", "credential", form="electronic-key"),

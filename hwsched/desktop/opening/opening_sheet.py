@@ -207,7 +207,7 @@ def _sentence(checked: Checked, at: PointFit, style: LengthStyle) -> str:
         spare = fit.cable.available_mm - fit.cable.length_mm
         words.append(f"lead {format_length(spare, style)} to spare")
     if fit.battery is not None:
-        words.append(f"pack lasts about {fit.battery.days:.0f} days")
+        words.append(f"pack lasts about {int(fit.battery.days)} days")
     if fit.power == "supply":
         words.append("fed from a remote supply")
     return " · ".join(words)

@@ -121,7 +121,7 @@ def _defaults() -> list[Block]:
 
 def _event(project: ProjectView, due: Due) -> Event:
     cells = f"{words.quantity(due.count)} × {due.designation or due.cell}"
-    days = "" if due.days is None else f"About {due.days:.0f} days by charge at the surveyed use."
+    days = "" if due.days is None else f"{words.days(due.days).capitalize()} by charge at the surveyed use."
     return Event(
         # By the lock point and not by its mark: a calendar that is sent anew must replace its entries, though the
         # mark was changed.

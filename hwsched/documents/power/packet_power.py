@@ -88,7 +88,7 @@ def _batteries(view: OpeningView) -> list[Block]:
     blocks: list[Block] = []
     for at in view.points:
         for due in dues([(at.given, at.fit)]):
-            life = words.UNKNOWN if due.days is None else f"about {due.days:.0f} days"
+            life = words.UNKNOWN if due.days is None else words.days(due.days)
             pairs = (
                 *((("Unit", f"of the {at.given.point.name}"),) if view.several else ()),
                 ("Cells", f"{words.quantity(due.count)} × {due.designation or due.cell}"),

@@ -2,11 +2,10 @@
 
 from typing import Final
 
-from hwsched.attributes.of_parts import FORM, PACK_LOW_V
+from hwsched.attributes.of_parts import PACK_LOW_V
 from hwsched.documents import words
 from hwsched.documents.power.packet_power import power_blocks, unproved_blocks
-from hwsched.documents.release import packet_steps
-from hwsched.documents.release.packet_steps import CAUTIONS, STEPS, TESTS, Situation
+from hwsched.documents.release.packet_work import steps_blocks, tests_table, tool_word, tool_words
 from hwsched.documents.release.schedule import item_lines
 from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
@@ -30,6 +29,9 @@ from hwsched.render.blocks import (
 )
 from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
 from hwsched.values import Fit, Hole, OpeningInput, Part
+from hwsched.work.plan import plan
+from hwsched.work.situation import Situation
+from hwsched.work.step import Plan
 
 _SAME_PLACE_MM: Final = 0.05
 """What a rule does not show."""
@@ -59,10 +61,11 @@ def _blocks(project: ProjectView, view: OpeningView) -> list[Block]:
         return blocks
     fits = view.fit.status == "fits"
     parts = _situations(view)
+    plans = [plan(situation) for situation in parts] if fits else []
     if view.several and fits:
-        blocks += [*_cautions(parts), *_box(project, view)]
-    for situation in parts:
-        blocks += _of_point(project, view, situation, fits=fits)
+        blocks += _box(project, view, plans)
+    for number, situation in enumerate(parts):
+        blocks += _of_point(project, view, situation, plans[number] if fits else None)
     blocks += _findings(view)
     blocks += [Heading("Sign-off", 2), SignOff(("Installer", "Checked by", "For the owner"))]
     return blocks
@@ -90,7 +93,7 @@ def _situations(view: OpeningView) -> list[Situation]:
     return found
 
 
-def _of_point(project: ProjectView, view: OpeningView, situation: Situation, *, fits: bool) -> list[Block]:
+def _of_point(project: ProjectView, view: OpeningView, situation: Situation, work: Plan | None) -> list[Block]:
     """Return the part of a packet for one lock point: the whole work of an opening that has only one."""
     given, fit, style = situation.given, situation.fit, project.length_style
     blocks: list[Block] = []
@@ -99,11 +102,9 @@ def _of_point(project: ProjectView, view: OpeningView, situation: Situation, *, 
     beside = [each for each in view.points if each.given is not given]
     drawings = tuple(elevation(given, fit, face, style, beside=beside) for face in ("inside", "key"))
     blocks.append(Drawings(drawings, height_mm=92.0))
-    if not fits:
+    if work is None:
         return blocks
     blocks += _fit_lines(situation, style)
-    if not view.several:
-        blocks += _cautions([situation])
     if situation.leaf is not None:
         detail = face_detail(given, fit, "inside", style)
         cuts = (section(given, fit, style), edge_view(given, fit, style))
@@ -116,27 +117,15 @@ def _of_point(project: ProjectView, view: OpeningView, situation: Situation, *, 
             blocks.append(Drawings((bore_detail(given, fit, style),), height_mm=90.0))
     blocks += _holes(situation, style)
     if not view.several:
-        blocks += _box(project, view)
-    blocks += [Heading("Steps", 2), Bullets(packet_steps.chosen(STEPS, situation), numbered=True)]
-    blocks += _tests(project, situation)
+        blocks += _box(project, view, [work])
+    blocks += steps_blocks(work)
+    blocks += _tests(project, situation, work)
     return blocks
 
 
 def _title(given: OpeningInput) -> str:
     name = given.point.name
     return f"Lock point {given.point.number}: {name}"
-
-
-def _cautions(parts: list[Situation]) -> list[Block]:
-    # A caution stands once however many lock points it holds for: what is repeated is not read.
-    texts = dict.fromkeys(text for situation in parts for text in packet_steps.chosen(CAUTIONS, situation))
-    # In the order of the table, fire and egress first, whichever lock point asked for them.
-    cautions = [text for text in (each.text for each in CAUTIONS) if text in texts]
-    return [
-        Heading("Cautions", 2),
-        *(Paragraph(text, "caution") for text in cautions),
-        Paragraph(words.ADVICE, "small"),
-    ]
 
 
 def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
@@ -212,13 +201,15 @@ def _lock_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str
 def _fit_lines(situation: Situation, style: LengthStyle) -> list[Block]:
     fit = situation.fit
     pairs = []
-    if fit.stack is not None:
+    if fit.stack is not None and fit.stack.form == "rim":
+        pairs.append(("Cylinder head", "lies on the trim"))
+    elif fit.stack is not None:
         turns = f", cam plane {fit.stack.turns} turns beyond centre" if fit.stack.turns else ""
         pairs.append(
             ("Cylinder head", f"{words.length(fit.stack.projection_mm, style)} proud of the trim{turns}")
         )  # fmt: skip
-        if fit.stack.cut_off_mm:
-            pairs.append(("Break off the tailpiece", words.length(fit.stack.cut_off_mm, style)))
+    if fit.stack is not None and fit.stack.cut_off_mm:
+        pairs.append(("Break off the tailpiece", words.length(fit.stack.cut_off_mm, style)))
     if fit.cable is not None:
         spare = fit.cable.available_mm - fit.cable.length_mm
         pairs.append(
@@ -235,7 +226,7 @@ def _fit_lines(situation: Situation, style: LengthStyle) -> list[Block]:
         )
         pairs.append(("Unit", f"{where}, {place.pattern}{' (placed by hand)' if place.source == 'by-hand' else ''}"))
     if fit.battery is not None:
-        pairs.append(("Battery", f"about {fit.battery.days:.0f} days at the surveyed use"))
+        pairs.append(("Battery", f"{words.days(fit.battery.days)} at the surveyed use"))
     return [Facts(tuple(pairs))] if pairs else []
 
 
@@ -258,7 +249,7 @@ def _holes(situation: Situation, style: LengthStyle) -> list[Block]:
                 words.length(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
                 _depth(hole, style),
                 direction_words(hole),
-                " ".join(part for part in (hole.tool, hole.jig) if part),
+                ", ".join(part for part in (tool_word(hole.tool), hole.jig) if part),
             )
         )
     columns = (
@@ -306,7 +297,7 @@ def _depth(hole: Hole, style: LengthStyle) -> str:
     return ("through" if hole.depth_mm is None else words.length(hole.depth_mm, style)) + begins
 
 
-def _box(project: ProjectView, view: OpeningView) -> list[Block]:
+def _box(project: ProjectView, view: OpeningView, plans: list[Plan]) -> list[Block]:
     rows: list[tuple[Cell, ...]] = []
     strong = set()
     for at in view.points:
@@ -330,24 +321,14 @@ def _box(project: ProjectView, view: OpeningView) -> list[Block]:
         Heading("Box contents", 2), Table(columns, tuple(rows), title="Box contents", strong_rows=frozenset(strong)),
     ]  # fmt: skip
     parts = [part for at in view.points if at.fit is not None for part in at.fit.parts]
-    holes = [hole for at in view.points if at.fit is not None for hole in at.fit.holes]
-    tools = list(dict.fromkeys(f"{p.description or p.part} ({p.part})" for p in parts if p.role == "tool"))
-    held = {entry.text_of(FORM) for part in parts if (entry := project.catalogue.get(part.part)) is not None}
-    tools += sorted({hole.tool for hole in holes if hole.tool and hole.tool not in held})
+    tools = tool_words(project.catalogue, parts, plans)
     if tools:
-        blocks += [Heading("Tools", 2), Bullets(tuple(tools))]
+        blocks += [Heading("Tools", 2), Bullets(tools)]
     return blocks
 
 
-def _tests(project: ProjectView, situation: Situation) -> list[Block]:
-    rows: list[tuple[Cell, ...]] = [
-        (number, text, TICK, TICK, "") for number, text in enumerate(packet_steps.chosen(TESTS, situation), start=1)
-    ]
-    columns = (
-        Column("No.", 0.4, "right"), Column("Test", 5.0), Column("Pass", 0.5, "centre"), Column("Fail", 0.5, "centre"),
-        Column("Reading", 1.4),
-    )  # fmt: skip
-    blocks: list[Block] = [Heading("Test sheet", 2), Table(columns, tuple(rows), title="Test sheet")]
+def _tests(project: ProjectView, situation: Situation, work: Plan) -> list[Block]:
+    blocks: list[Block] = [Heading("Test sheet", 2), tests_table(work)]
     unit = situation.fit.part("unit")
     entry = project.catalogue.get(unit.part) if unit else None
     if situation.fit.part("battery") is not None and entry is not None:

@@ -2,6 +2,8 @@
 
 from collections import defaultdict
 from dataclasses import dataclass, field
+from math import ceil
+from typing import Final
 
 from hwsched.documents import words
 from hwsched.documents.release.schedule import ITEM_ORDER
@@ -10,6 +12,8 @@ from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 
 Station = tuple[str, str]
+_MEASURES: Final = frozenset({"m", "ft", "in", "mm", "cm", "yd", "l", "ml", "kg", "g", "lb"})
+"""Order units of which any part can be cut or poured off."""
 
 
 @dataclass
@@ -41,6 +45,19 @@ def quantities(openings: tuple[OpeningView, ...]) -> dict[Station, dict[str, _Li
     return places
 
 
+def whole(quantity: float, unit: str) -> int | float:
+    """Return how much of a part is picked: whole pieces, but any length or weight.
+
+    Examples
+    --------
+    >>> whole(4.75, "EA"), whole(4.75, "M"), whole(1.0000000001, "EA")
+    (5, 4.75, 1)
+    """
+    if unit.casefold() in _MEASURES:
+        return words.quantity(quantity)
+    return ceil(round(quantity, 6))
+
+
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     """Build the pick list of a whole project."""
     places = quantities(project.openings)
@@ -59,11 +76,13 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         ),
         Paragraph(
             "Tick a line when its quantity lies in the box. Lines under a part marked “contains” are in that part's "
-            "own box: check them, do not pick them again."
+            "own box: check them, do not pick them again. What several openings use up together, such as a bottle, is "
+            "picked whole for each place; the totals say how many whole ones are used up in all."
         ),
     ]
     sections = []
-    for place in sorted(places):
+    # In the order of the openings, level by level as one walks.
+    for place in places:
         lines = places[place]
         for number, line in lines.items():
             total = totals[number]
@@ -102,9 +121,12 @@ def _table(project: ProjectView, lines: dict[str, _Line], title: str, *, marks: 
         strong.add(len(rows))
         what = part.description if part else "not in the catalogue"
         unit = part.unit if part else ""
-        row: tuple[Cell, ...] = (TICK, number, what, words.quantity(line.quantity), unit)
+        count = whole(line.quantity, unit)
+        if count != words.quantity(line.quantity):
+            what += f" ({words.quantity(line.quantity):g} used up)"
+        row: tuple[Cell, ...] = (TICK, number, what, count, unit)
         rows.append((*row, ", ".join(line.marks)) if marks else row)
-        for held in contents(project.catalogue, number, line.quantity):
+        for held in contents(project.catalogue, number, count):
             row = ("", held.number, held.text, held.shown, held.unit)
             rows.append((*row, "") if marks else row)
     columns = [

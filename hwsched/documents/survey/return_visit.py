@@ -8,8 +8,11 @@ from hwsched.rules.reading import lock_item, remains
 from hwsched.rules.wording import label_of
 from hwsched.survey import ITEM
 from hwsched.survey.asked import OF_KINDS
+from hwsched.values import Item
 
 _OF_ANY_ITEM = ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm", "projection_mm", "disposition")
+
+_FOOTPRINT = ("x_mm", "y_mm", "width_mm", "height_mm")
 
 
 def to_visit(project: ProjectView) -> tuple[OpeningView, ...]:
@@ -86,7 +89,15 @@ def _whose(view: OpeningView, fact: str) -> str:
         # What only a lock has is asked of those that are converted.
         locks = {lock.id for at in view.points if (lock := lock_item(at.given)) is not None}
         items = [item for item in items if item.id in locks]
-    return ", ".join(dict.fromkeys(words.item_word("kind", item.kind) for item in items))
+    return ", ".join(dict.fromkeys(_called(view, item, attribute) for item in items))
+
+
+def _called(view: OpeningView, item: Item, attribute: str) -> str:
+    """Name an item; of a lock with a thumb turn that has no row of its own, place and size are the turn's."""
+    turn = bool(item.thumb_turn) and attribute in _FOOTPRINT
+    if turn and not any(each.kind in ("trim", "thumb-turn") and remains(each) for each in view.given.items):
+        return f"{words.item_word('kind', 'thumb-turn')} of the {words.item_word('kind', item.kind).lower()}"
+    return words.item_word("kind", item.kind)
 
 
 RETURN_VISIT = DocumentKind("return-visit", "Return visit", ("pdf",), False, build)

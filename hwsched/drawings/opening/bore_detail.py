@@ -56,13 +56,16 @@ def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "frac
     # Both views hang from one level, so that they stand side by side whatever heights they show.
     shapes = [*_moved(upright, 0.0, -up_span[1]), *_moved(plan, 0.0, -plan_span[1])]
     deep = max(up_span[1] - up_span[0], plan_span[1] - plan_span[0])
-    for x, words in ((0.0, "Upright section"), (thick + _BETWEEN_MM, "Plan, hinge edge above")):
+    for x, words in ((0.0, "Upright section"), (thick + _BETWEEN_MM, "Plan")):
         shapes.append(Text(x + thick / 2, 0.0, words, "label", "centre", dy=3.0))
     shapes += stack_horizontal(-(up_span[1] - up_span[0]), -1.0, [(0.0, thick, format_length(thick, length_style))])
-    notes = tuple(
-        f"{f'Hole {a.hole.order}: ' if a.hole.order else ''}{a.hole.name}, {size_words(a.hole, length_style)}, "
-        f"{direction_words(a.hole)}, from the {'inside' if a.hole.face == 'inside' else f'{a.hole.face} side'}."
-        for a in axes
+    notes = (
+        "In the plan the hinge edge is above.",
+        *(
+            f"{f'Hole {a.hole.order}: ' if a.hole.order else ''}{a.hole.name}, {size_words(a.hole, length_style)}, "
+            f"{direction_words(a.hole)}, from the {'inside' if a.hole.face == 'inside' else f'{a.hole.face} side'}."
+            for a in axes
+        ),
     )
     return Drawing(TITLE, tuple(shapes), (0.0, -deep, 2 * thick + _BETWEEN_MM, 0.0), notes)
 
@@ -101,7 +104,7 @@ def _case(place: LockPlace | None, thick: float, along: int, left: float, low: f
         return []
     inside, through = place.case_rect(), place.case_across(thick)
     shapes: list[Shape] = []
-    if inside is not None and through is not None:
+    if inside is not None and through is not None and place.in_leaf:
         y0, y1 = (inside.y0, inside.y1) if along == 1 else (inside.x0, inside.x1)
         rect = Rect(left + through[0], max(y0, low), left + through[1], min(y1, high))
         if rect.y1 > rect.y0:

@@ -8,6 +8,8 @@ from hwsched.attributes.of_parts import (
     BODY_DIAMETER_MM,
     BODY_LENGTH_MM,
     CAM_OFFSET_MM,
+    CASE_DEPTH_MM,
+    CASE_WIDTH_MM,
     CROSS_BORE_MM,
     HEAD_DIAMETER_MM,
     LENGTH_MM,
@@ -51,7 +53,10 @@ class Cut:
     def head(self) -> float | None:
         """Level of the head's front, None while the stack is unknown."""
         stack = self.fit.stack
-        return None if stack is None else self.trim_face + stack.projection_mm
+        if stack is None:
+            return None
+        # A rim cylinder's head lies on the trim: nothing is under it.
+        return self.trim_face + (0.0 if stack.form == "rim" else stack.projection_mm)
 
 
 Drawn = tuple[list[Shape], list[str]]
@@ -82,7 +87,7 @@ def _proud(cut: Cut) -> list[Shape]:
 
 def _collar(cut: Cut, head_mm: float | None) -> list[Shape]:
     stack = cut.fit.stack
-    if stack is None or cut.head is None or not positive(head_mm):
+    if stack is None or stack.form == "rim" or cut.head is None or not positive(head_mm):
         return []
     # Collar and rings together: what the head stands proud of the trim, less the gap that is left under it.
     height = stack.projection_mm - stack.gap_mm
@@ -174,6 +179,15 @@ def _cabinet(cut: Cut) -> Drawn:
     return [box(cut.rect(thread / 2, -6.0, cut.thickness_mm), "new", "new", "cabinet bolt")], notes
 
 
+def _gate(cut: Cut) -> Drawn:
+    wide, deep = cut.part.number_of(CASE_WIDTH_MM), cut.part.number_of(CASE_DEPTH_MM)
+    notes = _missing(cut, CASE_WIDTH_MM, CASE_DEPTH_MM)
+    if not positive(wide) or not positive(deep):
+        return [], notes
+    # Bolted onto the gate's key side, its case stands proud of it.
+    return [box(cut.rect(wide / 2, cut.thickness_mm, cut.thickness_mm + deep), "new", "new", "gate lock")], notes
+
+
 def _side(cut: Cut) -> Side:
     """Words stand beyond the lock edge; the leaf goes on at the other end."""
     return "left" if cut.toward_hinge > 0 else "right"
@@ -185,4 +199,5 @@ _PARTS: Final[dict[str, Callable[[Cut], Drawn]]] = {
     "euro-cylinder": _euro,
     "bored-lever-lock": _bored,
     "cabinet-lock": _cabinet,
+    "gate-lock": _gate,
 }

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from typing import Literal
 
-from hwsched.attributes.of_parts import DEPTH_MM
+from hwsched.attributes.of_parts import CASE_DEPTH_MM, CASE_HEIGHT_MM, DEPTH_MM
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Callout, Circle, Drawing, Line, Shape, Text
@@ -13,7 +13,7 @@ from hwsched.drawings.opening.through_leaf import bore_outline, face_axes, thick
 from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import face_of, rectangle
-from hwsched.rules.reading import leaf_hand, leafless, on_leaf, remains, unit_part
+from hwsched.rules.reading import CASE_IN_LEAF, leaf_hand, leafless, lock_item, lock_part, on_leaf, remains, unit_part
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Leaf, OpeningInput
 
@@ -70,7 +70,8 @@ def edge_view(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fracti
     leftmost = min(x for shape in shapes if isinstance(shape, Line) for x, _ in shape.points)
     shapes += _dimensions(fit, view, place, leftmost, low, length_style)
     notes = []
-    if place.case_rect() is None or place.case_across(thickness) is None:
+    lacks = place.case_rect() is None or place.case_across(thickness) is None
+    if lacks and place.item.lock_form in (*CASE_IN_LEAF, "rim"):
         notes.append("Lock case not drawn: its size was not surveyed in full.")
     return Drawing(TITLE, tuple(shapes), (0.0, low, thickness, high), tuple(notes))
 
@@ -141,8 +142,20 @@ def _existing(given: OpeningInput, leaf: Leaf, view: _View, place: LockPlace, lo
     return shapes
 
 
+def _gate_lock(given: OpeningInput, fit: Fit, view: _View) -> list[Shape]:
+    """Draw a gate's new lock, whose case stands proud of the key side."""
+    part, item = lock_part(given, fit), lock_item(given)
+    if part is None or part.kind != "gate-lock" or item is None or not known(item.cylinder_height_mm):
+        return []
+    tall, deep = part.number_of(CASE_HEIGHT_MM), part.number_of(CASE_DEPTH_MM)
+    if not positive(tall) or not positive(deep):
+        return []
+    low = item.cylinder_height_mm - tall / 2
+    return [box(_proud(view, "key", deep, low, low + tall), "new", "new", "gate lock")]
+
+
 def _made(given: OpeningInput, fit: Fit, view: _View) -> list[Shape]:
-    shapes: list[Shape] = []
+    shapes = _gate_lock(given, fit, view)
     for axis in face_axes(fit, view.thickness_mm):
         start = (view.across(axis.start[2]), axis.start[1])
         end = (view.across(axis.end[2]), axis.end[1])

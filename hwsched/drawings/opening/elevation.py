@@ -24,8 +24,6 @@ from hwsched.rules.reading import leaf_name, leafless
 from hwsched.values import Fit, OpeningInput, PointFit
 
 TITLES = {"inside": "Inside", "key": "Key side"}
-_HEIGHT_DENOMINATOR = 16
-"""Heights of hardware are given to 1/16 in (trade practice)."""
 
 
 def elevation(
@@ -108,7 +106,8 @@ def _dimensions(
     leaf = leaves[0]
     upright: list[tuple[float, float, str]] = []
     level: list[tuple[float, float, str]] = []
-    show = partial(format_length, style=style, denominator=_HEIGHT_DENOMINATOR)
+    # One length has one number on a sheet, so that nothing is rounded coarser here than in the details.
+    show = partial(format_length, style=style)
     floor = not leaf.broken
     if place is not None:
         if floor:

@@ -49,7 +49,8 @@ def _frame(given: OpeningInput, x0: float, x1: float, top: float) -> list[Shape]
             box(Rect(x0 - _GAP_MM - _POST_MM, 0.0, x0 - _GAP_MM, top + 40.0), "frame", "frame", "post"),
             box(Rect(x1 + _GAP_MM, 0.0, x1 + _GAP_MM + _POST_MM, top + 40.0), "frame", "frame", "post"),
         ]
-    if given.opening.frame_material == "none":
+    # A cabinet door hangs in its cabinet and not in a frame that stands on the floor.
+    if given.opening.frame_material == "none" or given.opening.form == "cabinet":
         return []
     inner, outer = _GAP_MM, _GAP_MM + _FRAME_FACE_MM
     outline = (

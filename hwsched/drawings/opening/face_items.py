@@ -72,7 +72,8 @@ def existing_items(
                 continue
             on_sheet = _clipped(on_sheet, region)
         target = kept if remains(item) else gone
-        target += item_shapes(item, on_sheet, leaf.toward_hinge)
+        axis_x = leaf.across(place.x_mm) if place is not None and leaf is leaves[0] else None
+        target += item_shapes(item, on_sheet, leaf.toward_hinge, axis_x)
         target.append(
             Callout((on_sheet.x0 + on_sheet.x1) / 2, (on_sheet.y0 + on_sheet.y1) / 2, _name(item), words_side(leaf),
                     (on_sheet.x1 - on_sheet.x0, on_sheet.y1 - on_sheet.y0))

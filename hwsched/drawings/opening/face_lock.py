@@ -2,6 +2,7 @@
 
 from typing import Literal
 
+from hwsched.attributes.of_parts import CASE_HEIGHT_MM, CASE_WIDTH_MM
 from hwsched.calc.opening.placement import KeepOut, Rect
 from hwsched.drawings.drawing import Callout, Circle, Line, Shape
 from hwsched.drawings.handing import Face
@@ -9,7 +10,7 @@ from hwsched.drawings.opening.lock_place import LockPlace, face_diameter
 from hwsched.drawings.opening.symbols import box, euro_outline
 from hwsched.drawings.sheet import LeafOnSheet
 from hwsched.drawings.unknown import known, positive
-from hwsched.values import Fit, OpeningInput
+from hwsched.values import Fit, OpeningInput, Part
 
 
 def words_side(leaf: LeafOnSheet) -> Literal["left", "right"]:
@@ -24,6 +25,13 @@ def keepout_shapes(keepout: KeepOut, leaf: LeafOnSheet) -> list[Shape]:
         return []
     x0, x1 = sorted((leaf.across(grown.x0), leaf.across(grown.x1)))
     return [box(Rect(x0, grown.y0, x1, grown.y1), "keepout", "keepout", f"keep-out {keepout.name}")]
+
+
+def _gate_case(part: Part, x: float, y: float) -> list[Shape]:
+    wide, tall = part.number_of(CASE_WIDTH_MM), part.number_of(CASE_HEIGHT_MM)
+    if not positive(wide) or not positive(tall):
+        return []
+    return [box(Rect(x - wide / 2, y - tall / 2, x + wide / 2, y + tall / 2), "new", "new", "gate lock")]
 
 
 def lock_shapes(
@@ -47,6 +55,8 @@ def lock_shapes(
     if part is not None and seen:
         if diameter is not None:
             shapes.append(Circle(x, y, diameter, "new", "new", part.kind))
+        elif part.kind == "gate-lock":
+            shapes += _gate_case(part, x, y)
         elif part.kind == "euro-cylinder":
             shapes += euro_outline(x, y)
         shapes.append(Callout(x, y, f"New {part.kind.replace('-', ' ')} {part.number}", words_side(leaf)))

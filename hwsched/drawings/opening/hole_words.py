@@ -1,5 +1,7 @@
 """How a hole is described beside its centre: size, pilot, depth, direction."""
 
+from typing import Final
+
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.values import Hole
 
@@ -38,6 +40,26 @@ def direction_words(hole: Hole) -> str:
     if abs(hole.up_deg) > _STEEP_DEG:
         words.append(f"{90 - abs(hole.up_deg):.3g}° to the leaf's face")
     return ", ".join(words) or "square"
+
+
+_ACROSS: Final = {
+    "lock-edge": "from the inside face",
+    "hinge-edge": "from the inside face",
+    "edge": "from the inside face",
+    "wall": "from the reader's centre",
+}
+"""From what the first measure counts on faces that are none of the leaf's two."""
+
+
+def across_words(face: str, across_mm: float, style: LengthStyle) -> str:
+    """Say where something is across its face: on the leaf's faces from the lock edge, in an edge from the inside face.
+
+    Examples
+    --------
+    >>> across_words("inside", 69.85, "mm"), across_words("lock-edge", 22.2, "mm")
+    ('69.9 mm from the lock edge', '22.2 mm from the inside face')
+    """
+    return f"{format_length(across_mm, style)} {_ACROSS.get(face, 'from the lock edge')}"
 
 
 def full_words(hole: Hole, style: LengthStyle) -> str:

@@ -6,7 +6,7 @@ from hwsched.attributes.of_parts import HEAD_DIAMETER_MM, THREAD_DIAMETER_MM, TR
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.unknown import known, positive
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.rules.reading import lock_item, lock_part
+from hwsched.rules.reading import CASE_IN_LEAF, lock_item, lock_part
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Item, Leaf, OpeningInput, Part
 
@@ -20,9 +20,11 @@ class LockPlace:
     """Cylinder's centre from the lock edge."""
     y_mm: float
     """Cylinder's centre above the floor."""
+    in_leaf: bool = True
+    """Whether its case stands in a pocket of the leaf; else on the inside face, or round a pane of glass."""
 
     def case_rect(self) -> Rect | None:
-        """Return the case inside the leaf, x from the lock edge; None while a size of it is unknown."""
+        """Return the case as the face shows it, x from the lock edge; None while a size of it is unknown."""
         item = self.item
         if not (positive(item.case_height_mm) and positive(item.case_depth_mm) and known(item.case_above_mm)):
             return None
@@ -32,11 +34,14 @@ class LockPlace:
     def case_across(self, thickness_mm: float) -> tuple[float, float] | None:
         """Return where the case stands through the leaf, z from the inside face; None while unknown.
 
-        A case whose offset was not surveyed is taken as centred, as the survey form says.
+        A case whose offset was not surveyed is taken as centred, as the survey form says; that of a rim lock stands on
+        the inside face, before the leaf.
         """
         item = self.item
         if not positive(item.case_width_mm):
             return None
+        if item.lock_form == "rim":
+            return -item.case_width_mm, 0.0
         offset = item.case_offset_mm if known(item.case_offset_mm) else 0.0
         middle = thickness_mm / 2 + offset
         return middle - item.case_width_mm / 2, middle + item.case_width_mm / 2
@@ -75,12 +80,14 @@ def lock_place(
         )
     if problems or not known(x) or not known(y):
         return None, tuple(problems), tuple(needs)
-    return LockPlace(item, x, y), (), ()
+    in_leaf = item.lock_form in CASE_IN_LEAF and leaf.material != "glass"
+    return LockPlace(item, x, y, in_leaf), (), ()
 
 
 def case_problem(place: LockPlace, thickness_mm: float, style: LengthStyle) -> tuple[str, ...]:
     """Say when the surveyed case does not fit into the leaf's thickness: one of the two facts is wrong."""
-    through = place.case_across(thickness_mm)
+    through = place.case_across(thickness_mm) if place.in_leaf else None
+    # What stands on a face, or clasps a pane, is rightly thicker than the leaf.
     if through is None or (through[0] >= -0.01 and through[1] <= thickness_mm + 0.01):
         return ()
     return (

@@ -3,7 +3,7 @@
 from hwsched.attributes.of_parts import DEPTH_MM
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
-from hwsched.drawings.drawing import Callout, Drawing, Line, Shape, Text
+from hwsched.drawings.drawing import Callout, Drawing, Fill, Line, Shape, Text
 from hwsched.drawings.handing import lock_edge_left
 from hwsched.drawings.opening.cylinder_section import Cut, cylinder_shapes
 from hwsched.drawings.opening.lock_place import LockPlace, case_problem, lock_place
@@ -12,7 +12,7 @@ from hwsched.drawings.opening.through_leaf import bore_outline, face_axes, thick
 from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import rectangle
-from hwsched.rules.reading import leaf_hand, leafless, lock_part, unit_part
+from hwsched.rules.reading import CASE_IN_LEAF, leaf_hand, leafless, lock_part, unit_part
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Leaf, OpeningInput
 
@@ -57,8 +57,9 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
     inside, through = place.case_rect(), place.case_across(thick)
     if inside is not None and through is not None:
         x0, x1 = sorted((0.0, way * inside.x1))
-        shapes.append(box(Rect(x0, -through[1], x1, -through[0]), "existing", "hole", "lock case"))
-    else:
+        fill: Fill = "hole" if place.in_leaf else "existing"
+        shapes.append(box(Rect(x0, -through[1], x1, -through[0]), "existing", fill, "lock case"))
+    elif place.item.lock_form in (*CASE_IN_LEAF, "rim"):
         notes.append("Lock case not drawn: its size was not surveyed in full.")
     shapes += _trim(place, way, thick)
     part = lock_part(given, fit)
@@ -78,7 +79,8 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
         *stack_vertical(way * reach, way, [(-thick, 0.0, format_length(thick, length_style))]),
         Text(0.0, 0.0, "Inside", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=1.0),
         Text(0.0, -thick, "Key side", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=-2.8),
-        Text(0.0, -thick / 2, "lock edge", "small", "centre", 90.0, dx=-way * 2.5 + 0.9),
+        # Above the words of the faces, which stand at the corners: upright it would be written over them.
+        Text(0.0, 0.0, "Lock edge", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=4.0),
     ]
     bounds = (min(0.0, way * reach), low, max(0.0, way * reach), top)
     return Drawing(TITLE, tuple(shapes), bounds, tuple(notes))

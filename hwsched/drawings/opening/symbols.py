@@ -11,8 +11,8 @@ from hwsched.drawings.drawing import Arc, Circle, Fill, Line, Pen, Shape
 from hwsched.rules.reading import remains
 from hwsched.values import Item
 
-Symbol = Callable[[Rect, float], list[Shape]]
-"""Gets the footprint on the sheet and which way the hinge edge is (1 right, -1 left)."""
+Symbol = Callable[[Rect, float, float | None], list[Shape]]
+"""Gets the footprint on the sheet, which way the hinge edge is (1 right, -1 left), and the lock's backset line."""
 
 
 def box(rect: Rect, pen: Pen, fill: Fill = "none", name: str = "") -> Line:
@@ -31,9 +31,12 @@ def _middle(rect: Rect) -> tuple[float, float]:
     return (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
 
 
-def _lever(rect: Rect, toward_hinge: float) -> list[Shape]:
+def _lever(rect: Rect, toward_hinge: float, axis_x: float | None) -> list[Shape]:
     tall = rect.y1 - rect.y0
     x = rect.x0 + tall / 2 if toward_hinge > 0 else rect.x1 - tall / 2
+    # Its spindle runs in the lock: the rose stands on the backset line, to whichever side the handle reaches.
+    if axis_x is not None and rect.x0 < axis_x < rect.x1:
+        x = axis_x
     _, y = _middle(rect)
     end = rect.x1 if toward_hinge > 0 else rect.x0
     bar = tall * 0.16
@@ -43,7 +46,7 @@ def _lever(rect: Rect, toward_hinge: float) -> list[Shape]:
     ]
 
 
-def _turn(rect: Rect, _toward_hinge: float) -> list[Shape]:
+def _turn(rect: Rect, _toward_hinge: float, _axis_x: float | None) -> list[Shape]:
     x, y = _middle(rect)
     across = min(rect.x1 - rect.x0, rect.y1 - rect.y0)
     return [
@@ -52,7 +55,7 @@ def _turn(rect: Rect, _toward_hinge: float) -> list[Shape]:
     ]
 
 
-def _exit_device(rect: Rect, toward_hinge: float) -> list[Shape]:
+def _exit_device(rect: Rect, toward_hinge: float, _axis_x: float | None) -> list[Shape]:
     wide, tall = rect.x1 - rect.x0, rect.y1 - rect.y0
     head = min(wide * 0.2, tall * 2.5)
     x = rect.x0 + head if toward_hinge > 0 else rect.x1 - head
@@ -64,7 +67,7 @@ def _exit_device(rect: Rect, toward_hinge: float) -> list[Shape]:
     ]
 
 
-def _closer(rect: Rect, toward_hinge: float) -> list[Shape]:
+def _closer(rect: Rect, toward_hinge: float, _axis_x: float | None) -> list[Shape]:
     _, y = _middle(rect)
     near = rect.x1 if toward_hinge > 0 else rect.x0
     tall = rect.y1 - rect.y0
@@ -72,7 +75,7 @@ def _closer(rect: Rect, toward_hinge: float) -> list[Shape]:
     return [Circle(pivot, y, tall * 0.5, "existing", "metal")]
 
 
-def _lite(rect: Rect, _toward_hinge: float) -> list[Shape]:
+def _lite(rect: Rect, _toward_hinge: float, _axis_x: float | None) -> list[Shape]:
     x0, y0, x1, y1 = rect
     wide, tall = x1 - x0, y1 - y0
     step = min(wide, tall) * 0.35
@@ -83,19 +86,19 @@ def _lite(rect: Rect, _toward_hinge: float) -> list[Shape]:
     ]  # fmt: skip
 
 
-def _louvre(rect: Rect, _toward_hinge: float) -> list[Shape]:
+def _louvre(rect: Rect, _toward_hinge: float, _axis_x: float | None) -> list[Shape]:
     x0, y0, x1, y1 = rect
     count = 8
     levels = [y0 + (y1 - y0) * number / count for number in range(1, count)]
     return [Line(((x0, y), (x1, y)), "existing") for y in levels]
 
 
-def _round(rect: Rect, _toward_hinge: float) -> list[Shape]:
+def _round(rect: Rect, _toward_hinge: float, _axis_x: float | None) -> list[Shape]:
     x, y = _middle(rect)
     return [Circle(x, y, min(rect.x1 - rect.x0, rect.y1 - rect.y0) * 0.7, "existing", "none")]
 
 
-def _pull(rect: Rect, _toward_hinge: float) -> list[Shape]:
+def _pull(rect: Rect, _toward_hinge: float, _axis_x: float | None) -> list[Shape]:
     x, _ = _middle(rect)
     tall = rect.y1 - rect.y0
     return [Line(((x, rect.y0 + tall * 0.12), (x, rect.y1 - tall * 0.12)), "outline")]
@@ -121,7 +124,7 @@ _FILLS: Final[dict[str, Fill]] = {
 }
 
 
-def item_shapes(item: Item, rect: Rect, toward_hinge: float) -> list[Shape]:
+def item_shapes(item: Item, rect: Rect, toward_hinge: float, axis_x: float | None = None) -> list[Shape]:
     """Draw an existing item.
 
     Parameters
@@ -132,13 +135,15 @@ def item_shapes(item: Item, rect: Rect, toward_hinge: float) -> list[Shape]:
         Footprint on the sheet [mm].
     toward_hinge : float
         1 when the hinge edge is to the right, else -1.
+    axis_x : float, optional
+        The lock's backset line on the sheet [mm]; None where the item is on another leaf, or no lock is known.
     """
     kind = item.kind or "other"
     if not remains(item):
         return [box(rect, "hidden", "none", kind), *cross(rect, "hidden", f"{kind} goes away")]
     shapes: list[Shape] = [box(rect, "existing", _FILLS.get(kind, "existing"), kind)]
     if kind in _SYMBOLS:
-        shapes += _SYMBOLS[kind](rect, toward_hinge)
+        shapes += _SYMBOLS[kind](rect, toward_hinge, axis_x)
     return shapes
 
 

@@ -73,7 +73,7 @@ def template(
         *_rows(
             # A bevelled edge runs back 1/8 in over 2 in: from its low side every hole would be off by that much.
             f"{FACE_WORDS[face]}, hand {hand}. Backset {format_length(place.x_mm, length_style)} from the high side of "
-            f"a bevelled edge; cylinder {format_length(place.y_mm, length_style, 16)} above the floor. Measure both "
+            f"a bevelled edge; cylinder {format_length(place.y_mm, length_style)} above the floor. Measure both "
             "check rules first; print again without scaling if one is wrong. Compare with the door before you drill."
         ),
     ]

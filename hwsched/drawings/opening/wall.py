@@ -63,15 +63,15 @@ def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawi
         *shapes,
         Line(((x0, height), (60.0, height)), "centre", name="reader centre line"),
         Line(((0.0, height - 60.0), (0.0, height + 60.0)), "centre"),
-        *stack_vertical(x0, -1.0, [(0.0, height, format_length(height, style, 16))]),
+        *stack_vertical(x0, -1.0, [(0.0, height, format_length(height, style))]),
     ]
     unit = fit.placement
     if unit is not None and unit.face == "wall" and face == "inside":
         x = unit.x_mm * mirror
         shapes += [
-            *stack_vertical(x1, 1.0, [(0.0, unit.y_mm, format_length(unit.y_mm, style, 16))]),
+            *stack_vertical(x1, 1.0, [(0.0, unit.y_mm, format_length(unit.y_mm, style))]),
             Dimension(0.0, 0.0, x, 0.0, -FIRST_DIMENSION_MM if x > 0 else FIRST_DIMENSION_MM,
-                      format_length(abs(unit.x_mm), style, 16), "horizontal"),
+                      format_length(abs(unit.x_mm), style), "horizontal"),
         ]  # fmt: skip
     if unit is None:
         shapes.append(Text((x0 + x1) / 2, top / 2, "No unit placed" if face == "inside" else "", "label", "centre"))

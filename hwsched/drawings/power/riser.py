@@ -63,7 +63,12 @@ def risers(work: PowerResult, building: str, levels: Levels, style: LengthStyle)
         nothing to draw.
     """
     title = f"Riser, {building}" if building else "Riser, supplies without a building"
-    supplies = [each for each in work.supplies if (each.supply.building or "") == building]
+    # A place where a supply may stand, and that nothing hangs on, is none of the building's supplies.
+    supplies = [
+        each
+        for each in work.supplies
+        if (each.supply.building or "") == building and (each.circuits or each.supply.use != "candidate")
+    ]
     if not supplies:
         return (unknown_drawing(title, [f"No supply is laid in {building or 'no building'}."]),)
     heights: dict[str, float | None] = {}

@@ -7,6 +7,7 @@ from typing import Any
 from sqlalchemy import Connection
 
 from hwsched.attributes import show_value
+from hwsched.drawings.opening.hole_words import across_words
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.history import RowChange, changes_of
 from hwsched.model.project import Project
@@ -163,7 +164,7 @@ class _Teller:
             life = self.fit.battery
             reasons.append(
                 Reason(
-                    f"Lasts about {life.days:.0f} days: {life.capacity_mah:g} mAh × {life.usable_share:g} usable × "
+                    f"Lasts about {int(life.days)} days: {life.capacity_mah:g} mAh × {life.usable_share:g} usable × "
                     f"{life.cold_share:g} in the cold, over {life.mah_per_day:.3f} mAh a day"
                 )
             )
@@ -205,7 +206,7 @@ class _Teller:
         if place is None:
             raise ValueError("no unit is placed")
         headline = (
-            f"{place.pattern}, {place.face} face, {self._length(place.x_mm)} from the lock edge, "
+            f"{place.pattern}, {place.face} face, {across_words(place.face, place.x_mm, self.style)}, "
             f"{self._length(place.y_mm)} above the floor"
         )
         reasons = [
@@ -237,7 +238,7 @@ class _Teller:
         where = (
             "through the part as template"
             if hole.by_template
-            else f"{self._length(hole.x_mm)} from the lock edge, {self._length(hole.y_mm)} above the floor"
+            else f"{across_words(hole.face, hole.x_mm, self.style)}, {self._length(hole.y_mm)} above the floor"
         )
         tool = f", with {hole.tool}" if hole.tool else ""
         return f"{hole.order}. {hole.name}: {size}, {hole.face} face, {where}{tool}"

@@ -205,10 +205,22 @@ def in_words(each: Differs, style: LengthStyle) -> tuple[str, str, str]:
     style : LengthStyle
         How the project shows lengths.
     """
-    return each.what, _shown(each.before, each.unit, style), _shown(each.after, each.unit, style)
+    way = each.what.rpartition(" ")[2]
+    return each.what, _shown(each.before, each.unit, style, way), _shown(each.after, each.unit, style, way)
 
 
-def _shown(value: Any, unit: str, style: LengthStyle) -> str:
+_WAYS: Final = {"up": ("up", "down"), "edge": ("toward the lock edge", "toward the hinge edge")}
+"""To which side a hole leans by an angle above zero, and by one below."""
+
+
+def _leaning(value: float, way: str) -> str:
+    over, under = _WAYS.get(way, ("", "-"))
+    if not over:
+        return f"{value:g}°"
+    return f"{abs(value):.3g}° {over if value >= 0 else under}"
+
+
+def _shown(value: Any, unit: str, style: LengthStyle, way: str = "") -> str:
     if value is None or value == []:
         return "none"
     if value == {}:
@@ -218,7 +230,7 @@ def _shown(value: Any, unit: str, style: LengthStyle) -> str:
     if isinstance(value, float | int):
         if unit == "mm":
             return format_length(float(value), style)
-        return f"{value:g}°" if unit == "deg" else f"{round(value, 3):g}"
+        return _leaning(float(value), way) if unit == "deg" else f"{round(value, 3):g}"
     if isinstance(value, Mapping):
         told = next((names for mark, names in _TOLD.items() if mark in value), tuple(value))
         shown = [(name, _shown(value[name], _unit_of(name), style)) for name in told if name in value]

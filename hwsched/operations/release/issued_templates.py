@@ -73,6 +73,7 @@ def issue_templates(
         path,
         "a4" if paper == "a4" else "letter",
         heading=f"{view.title} · {view.revision} · {view.date}",
+        date=view.date,
         progress=progress,
         cancelled=cancelled,
     )

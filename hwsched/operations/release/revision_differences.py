@@ -6,6 +6,7 @@ from datetime import date
 from typing import Any, Final, Literal, cast
 
 from hwsched.attributes import show_value
+from hwsched.drawings.opening.hole_words import across_words
 from hwsched.model.frozen import revision_with
 from hwsched.model.project import Project
 from hwsched.operations.findings.checking import Cancelled, Checker, Progress
@@ -285,8 +286,8 @@ def _places(then: OpeningThen, style: LengthStyle) -> dict[str, _Shown]:
     for at, fit in _fits(then):
         place, cable = fit.placement, fit.cable
         if place is not None:
-            x, y = format_length(place.x_mm, style), format_length(place.y_mm, style)
-            words = f"{place.pattern}, {place.face} face, {x} from the lock edge, {y} up"
+            x, y = across_words(place.face, place.x_mm, style), format_length(place.y_mm, style)
+            words = f"{place.pattern}, {place.face} face, {x}, {y} up"
             told[f"Unit{at}"] = _Shown(replace(place, alternatives=(), clearances=()), words)
         if cable is not None:
             words = f"{format_length(cable.length_mm, style)} of {format_length(cable.available_mm, style)}"

@@ -7,7 +7,7 @@ from hwsched.calc.opening.bored_prep import PrepFound, bored_prep
 from hwsched.rules.preparation import wanted_prep
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.wording import length, unknown
+from hwsched.rules.wording import label_of, length, unknown
 from hwsched.values import Fit, OpeningInput
 
 _FACTS = {
@@ -36,7 +36,10 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     try:
         result = bored_prep(wanted, found, tolerance_mm=limits["tolerance_mm"], min_edge_wall_mm=limits["edge_wall_mm"])
     except InputError as error:
-        yield Verdict(f"Preparation and leaf contradict each other: {error}.", about=part.number)
+        fact = _FACTS.get(error.field.removeprefix("found."))
+        # A calculator's field is a name of the program's and says nothing to a person.
+        what = label_of(fact) if fact is not None else error.field
+        yield Verdict(f"Preparation and leaf contradict each other: {what} {error.message}.", about=part.number)
         return
     for trouble in result.cannot:
         yield Verdict(

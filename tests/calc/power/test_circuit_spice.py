@@ -9,12 +9,13 @@ from hwsched.calc.power.circuit import CIRCUIT
 from hwsched.calc.power.circuit_states import Device, FedCircuit, Source, first_moment, supply_states
 from hwsched.calc.power.circuit_tree import Run, network
 from tests.calc.circuits import random_circuit
-from tests.calc.oracles import spice
+from tests.calc.oracles import case_count, spice
 
-TREES = 500
+TREES = case_count(125)
 AT_ONCE = 125
 
 
+@pytest.mark.turns(2)
 @pytest.mark.slow
 @pytest.mark.skipif(shutil.which("ngspice") is None, reason="ngspice is not installed; .ci/setup test installs it")
 @pytest.mark.parametrize("kind", ["current", "power", "resistance", "mixed"])

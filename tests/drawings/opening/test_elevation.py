@@ -3,7 +3,7 @@ from dataclasses import replace
 import pytest
 
 from hwsched.calc.opening.placement import KeepOut, Rect
-from hwsched.drawings import Dimension, Line, elevation
+from hwsched.drawings import Circle, Dimension, Line, elevation, face_detail
 from hwsched.drawings.handing import HANDS, lock_edge_left
 from hwsched.quantities import parse_length
 from hwsched.rules.reading import stop_side
@@ -236,3 +236,28 @@ def test_equal_input_gives_equal_drawings():
     for given, fit in ALL.values():
         for face in FACES:
             assert elevation(given, fit, face) == elevation(given, fit, face)
+
+
+def test_a_cabinet_door_has_no_jambs_on_the_floor():
+    given, fit = ALL["cabinet"]
+    assert not named(elevation(given, fit, "inside"), "frame")
+    assert named(elevation(GIVEN, FIT, "inside"), "frame")
+
+
+@pytest.mark.parametrize("hand", HANDS)
+@pytest.mark.parametrize("face", ["inside", "key"])
+def test_a_lever_s_rose_stands_on_the_backset_line(hand, face):
+    """The lever's footprint reaches 35 to 165 mm from the edge; its spindle is the lock's, 69.85 from it."""
+    drawing = elevation(opening(hand=hand), FIT, face)
+    axis = one(drawing, "backset line").points[0][0]
+    (rose,) = [shape for shape in drawing.shapes if isinstance(shape, Circle) and shape.diameter == 55.0]
+    assert rose.x == pytest.approx(axis)
+
+
+def test_lengths_are_rounded_as_on_every_other_drawing():
+    """2 1/2 in and a 64th up to the hole: the detail shows 2 33/64, and so does the elevation."""
+    place = replace(FIT.placement, hole_y_mm=41 * INCH + (2 + 33 / 64) * INCH)
+    hole = replace(FIT.holes[0], y_mm=place.hole_y_mm)
+    fit = replace(FIT, placement=place, holes=(hole,))
+    for drawing in (elevation(GIVEN, fit, "inside"), face_detail(GIVEN, fit, "inside")):
+        assert '2 33/64"' in dict(dimensions(drawing))

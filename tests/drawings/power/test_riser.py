@@ -200,3 +200,13 @@ def test_a_circuit_with_problems_and_one_without_solution_say_so():
     assert circuit.problems[0].message in said
     assert "C8: no solution in state peak: constant-power loads" in said
     assert "no solution: see the notes" in said
+
+
+def test_a_place_where_a_supply_may_stand_is_none_of_the_building_s_supplies():
+    """Nothing hangs on it and none is chosen: on the riser it would be looked for on site."""
+    spare = SupplyResult(Supply("s", "PS-9", NORTH, use="candidate"))
+    laid = SupplyResult(Supply("t", "PS-5", NORTH, use="laid"))
+    assert "No supply is laid" in words(risers(PowerResult((spare,)), NORTH, {}, "mm")[0])
+    (sheet,) = risers(PowerResult((spare, laid)), NORTH, {}, "mm")
+    assert "PS-5" in words(sheet)
+    assert "PS-9" not in words(sheet)

@@ -24,6 +24,7 @@ from hwsched.values import SEVERITIES
 from tests.operations.exact import id_of, small
 from tests.operations.powered import circuit, closet, more_parts
 from tests.rules.scenario import catalogue
+from tests.turns import SEED
 
 WHO = "ann"
 LABELS = {attribute.label for entity in ENTITIES for attribute in entity.attributes}
@@ -49,8 +50,8 @@ def test_everything_of_openings_of_the_sample(sample_folder):
     with open_project(sample_folder / "quayside-works.hwsched") as project:
         checked = check_openings(project)
         marks = [each.given.opening.mark for each in checked]
-        chosen = marks[::8] + [each.given.opening.mark for each in checked if each.fit.status != "fits"][:4]
-        assert len(chosen) >= 20
+        chosen = marks[SEED % 16 :: 16] + [each.given.opening.mark for each in checked if each.fit.status != "fits"][:4]
+        assert len(chosen) >= 12
         for each in checked:
             if each.given.opening.mark not in chosen:
                 continue
@@ -184,20 +185,22 @@ def test_the_words_of_the_holes(yard):
         "holes: 5 holes",
         "  In the order of drilling",
         "    1. access hole for the lead: diameter 12.7 mm, inside face, 69.9 mm from the lock edge, "
-        "1000 mm above the floor, with spade-bit",
+        "1000 mm above the floor, with hole-saw",
         "    2. pilots for the unit's screws #6, through its plate: diameter 2 mm, inside face, through the part as "
         "template, with twist-drill",
     ]
     choose_part(yard, id_of(yard, "1"), "unit", "EDGE", who=WHO)
     fit_openings(yard, who=WHO)
-    assert any(re.match(r"    \d+\. [^:]*: pocket, .* face, ", line) for line in own_words(yard, "holes"))
+    (pocket,) = [line for line in own_words(yard, "holes") if re.match(r"    \d+\. [^:]*: pocket, .* face, ", line)]
+    # In the edge a hole counts from the inside face: half of 44.45 mm is its middle, and no backset.
+    assert "22.2 mm from the inside face" in pocket
 
 
 def test_the_words_of_a_battery_and_of_what_comes_after_it(yard):
     """2500 mAh x 0.8 over 0.06 mA x 24 h + 30 x 150 mA x 4 s / 3600 + 2500 mAh x 0.03 / 365.25 = 6.645 mAh a day."""
     told = as_lines(why(yard, "1", "battery"))
     assert told[0] == "battery: CELL × 6 primary-battery CELL"
-    life = "  Lasts about 301 days: 2500 mAh × 0.8 usable × 1 in the cold, over 6.645 mAh a day"
+    life = "  Lasts about 300 days: 2500 mAh × 0.8 usable × 1 in the cold, over 6.645 mAh a day"
     assert told.count(life) == 1
     # The other unit is 100 dearer, and the rest is the same.
     with yard.reading() as connection:

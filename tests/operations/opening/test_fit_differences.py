@@ -151,3 +151,13 @@ def test_a_cost_of_a_version_that_wrote_no_currency_is_compared_by_its_amount():
 
 def test_a_price_that_is_written_otherwise_is_the_same_price():
     assert differences(FIT, replace(FIT, cost=Decimal("12.50"))) == ()
+
+
+@pytest.mark.parametrize(("up", "edge"), [(45.0, 15.0), (-70.2, -15.7)])
+def test_how_a_hole_leans_is_said_by_its_side(up, edge):
+    """Nobody reads a sign as a direction: minus seventy degrees up is down."""
+    leaning = replace(HOLE, up_deg=up, edge_deg=edge)
+    changed = differences(replace(FIT, holes=(HOLE,)), replace(FIT, holes=(leaning,)))
+    said = {each.what.rpartition(" ")[2]: in_words(each, "mm")[2] for each in changed}
+    assert said["up"] == ("45° up" if up > 0 else "70.2° down")
+    assert said["edge"] == ("15° toward the lock edge" if edge > 0 else "15.7° toward the hinge edge")

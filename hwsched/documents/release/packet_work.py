@@ -1,0 +1,75 @@
+"""The plan of the work as it stands on paper: steps with their cautions and readings, tools, the test sheet."""
+
+from collections.abc import Sequence
+from typing import Final
+
+from hwsched.attributes.of_parts import DIAMETER_MM, FORM
+from hwsched.documents import words
+from hwsched.render.blocks import TICK, Block, Cell, Column, Heading, Paragraph, StepLine, Steps, Table
+from hwsched.values import Catalogue, FitPart
+from hwsched.work.step import Plan, Step, Tool
+from hwsched.work.tools import WORDS
+
+_SAME_MM: Final = 0.15
+"""How far a bit of the catalogue may be off the size of a hole; number drills lie between the sixty-fourths."""
+
+
+def steps_blocks(work: Plan) -> list[Block]:
+    """Return the steps in their order, each caution before the step at which it first holds."""
+    lines = tuple(
+        StepLine(
+            step.number,
+            step.where,
+            _said(work, step),
+            tuple(caution.text for caution in work.new_cautions(step)),
+            tuple(f"{reading.what}: {reading.expected}; read ......" for reading in step.readings),
+        )
+        for step in work.steps
+    )
+    return [Heading("Steps", 2), Steps(lines), Paragraph(words.ADVICE, "small")]
+
+
+def _said(work: Plan, step: Step) -> str:
+    new = work.new_cautions(step)
+    recalled = [caution.title for caution in step.cautions if caution not in new]
+    return f"{step.text} (Caution: {', '.join(recalled)}.)" if recalled else step.text
+
+
+def tests_table(work: Plan) -> Table:
+    """Return the test sheet: what is tried, what is expected, and room for what was found."""
+    rows: list[tuple[Cell, ...]] = [
+        (number, check.text, check.expected, TICK, TICK, "") for number, check in enumerate(work.checks, start=1)
+    ]
+    columns = (
+        Column("No.", 0.4, "right"), Column("Test", 3.4), Column("Expected", 2.4), Column("Pass", 0.5, "centre"),
+        Column("Fail", 0.5, "centre"), Column("Reading", 1.2),
+    )  # fmt: skip
+    return Table(columns, tuple(rows), title="Test sheet")
+
+
+def tool_word(form: str) -> str:
+    """Return what people call a tool of a form; empty for none."""
+    return WORDS.get(form, form.replace("-", " "))
+
+
+def tool_words(catalogue: Catalogue, parts: Sequence[FitPart], plans: Sequence[Plan]) -> tuple[str, ...]:
+    """Return all tools of the work: those of the catalogue by number, then what no part of it is."""
+    held = [part for part in parts if part.role == "tool"]
+    shown = dict.fromkeys(f"{part.description or part.part} ({part.part})" for part in held)
+    wanted = dict.fromkeys(tool for work in plans for tool in work.tools)
+    return (*shown, *dict.fromkeys(tool.name for tool in wanted if not _is_held(catalogue, held, tool)))
+
+
+def _is_held(catalogue: Catalogue, held: Sequence[FitPart], tool: Tool) -> bool:
+    for part in held:
+        entry = catalogue.get(part.part)
+        if entry is None or not tool.form or entry.text_of(FORM) != tool.form:
+            continue
+        size = entry.number_of(DIAMETER_MM)
+        if tool.form == "drilling-jig":
+            # Two jigs may be brought, for bores and for leads: each is known by its name.
+            if tool.name in (part.description, part.part):
+                return True
+        elif tool.size_mm is None or size is None or abs(size - tool.size_mm) <= _SAME_MM:
+            return True
+    return False

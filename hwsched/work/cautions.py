@@ -1,0 +1,87 @@
+"""The cautions of the work, each with the condition under which it holds; a step names those of its own place.
+
+The texts are common practice in our own words. They defer to the label, the code in force, the authority that has
+jurisdiction and licensed practice.
+"""
+
+from typing import Final
+
+from hwsched.work.step import Caution
+
+FIRE: Final = Caution(
+    "fire",
+    "Fire door",
+    "Fire door. Read the label on leaf and frame before any tool is taken out. Drill only what the adopted edition "
+    "of NFPA 80 lists as job-site preparation: round, not over 1 in unless it is a cylinder hole or both listings "
+    "say more. Anything else waits for written permission from the listing laboratory. Keep the label readable and "
+    "write down every hole.",
+    lambda s: s.rated,
+)
+FILL: Final = Caution(
+    "fill",
+    "Old holes filled",
+    "Unused fastener holes in a rated leaf or frame are filled by a method that the standard names, not covered.",
+    lambda s: s.rated,
+)
+EGRESS: Final = Caution(
+    "egress",
+    "Egress",
+    "Egress. From inside the door must open with one ordinary movement: no key, code, card or second action, with "
+    "power on, power off and battery dead. Do not leave the opening before this is tested.",
+    lambda s: s.egress,
+)
+DUST: Final = Caution(
+    "dust",
+    "Silica dust",
+    "Mineral core makes respirable silica dust. Use extraction at the drill and a respirator as the employer's "
+    "safety rules ask.",
+    lambda s: s.material == "mineral-core",
+)
+GLASS: Final = Caution(
+    "glass",
+    "Glass",
+    "Do not drill glass. Tempered glass bursts when it is cut or drilled.",
+    lambda s: s.material == "glass",
+)
+DRILL: Final = Caution(
+    "drill",
+    "Drilling",
+    "Wear eye protection; clamp jigs; keep the second hand out of the line of the drill. Disconnect power tools "
+    "before a bit is changed.",
+    lambda s: s.drills,
+)
+LOW_VOLTAGE: Final = Caution(
+    "low-voltage",
+    "Low voltage, mains",
+    "Low-voltage wiring only, by people allowed to do it at this place. The supply is never mounted on the leaf; "
+    "its mains connection is licensed work. Keep the wiring apart from mains wiring.",
+    lambda s: s.fit.power == "supply",
+)
+CELLS: Final = Caution(
+    "cells",
+    "Cells",
+    "Cells: do not mix old and new, do not short, do not charge primary cells, watch polarity, take spent cells "
+    "back for disposal as the place requires.",
+    lambda s: s.has("battery", "coin-cell"),
+)
+COIN: Final = Caution(
+    "coin",
+    "No key yet",
+    "From here until the unit is fed again, present no key: with the coin cell alone it drains that cell.",
+    lambda s: s.has("coin-cell") and s.unit is not None,
+)
+STATIC: Final = Caution(
+    "static",
+    "Electronics",
+    "Hold electronics by the plate, away from metal, chips and wet hands. Never let a unit hang on its lead.",
+    lambda s: s.has("unit"),
+)
+LEAD: Final = Caution(
+    "lead",
+    "Lead",
+    "A lead that is kinked, pinched or drawn over a sharp edge fails weeks later: draw it by hand, never by its plug.",
+    lambda s: s.fit.cable is not None,
+)
+
+CAUTIONS: Final = (FIRE, FILL, EGRESS, DUST, GLASS, DRILL, LOW_VOLTAGE, CELLS, COIN, STATIC, LEAD)
+"""In the order in which they are listed where they stand together: fire and egress first."""

@@ -1,0 +1,61 @@
+"""The lines of the test sheet: what is tried at the end, and what is expected."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Final, Literal
+
+from hwsched.work.situation import Situation, always
+from hwsched.work.step import Check, Reading
+from hwsched.work.steps.bench import at_unit
+
+
+@dataclass(frozen=True, slots=True)
+class _Line:
+    text: str
+    expected: str
+    when: Callable[[Situation], bool] = always
+    turn: Literal["each", "leaf"] = "each"
+    reading: Callable[[Situation], tuple[Reading, ...]] = lambda _: ()
+
+
+def _leaf(s: Situation) -> bool:
+    return s.leaf is not None
+
+
+_LINES: Final = (
+    _Line("The programmed key works the lock, leaf open", "10 times of 10", _leaf),
+    _Line("The programmed key works the reader", "10 times of 10", lambda s: s.leaf is None),
+    _Line("A key without permission is refused", "refused"),
+    _Line("Bolt or latch runs fully out and fully back, leaf closed", "without drag", _leaf),
+    _Line("From inside, unit powered", "one ordinary movement opens", lambda s: s.egress and _leaf(s)),
+    _Line("From inside, unit without power", "one ordinary movement opens", lambda s: s.egress and _leaf(s)),
+    _Line("The leaf let go from any position", "closes and latches", lambda s: s.rated and _leaf(s)),
+    _Line("Fire label on leaf and frame", "can be read", lambda s: s.rated and _leaf(s), "leaf"),
+    _Line("Cylinder head in its collar", "flush, not recessed", lambda s: s.has("collar")),
+    _Line("Lead and cover", "nothing pinched, closes without force", lambda s: s.fit.cable is not None),
+    _Line(
+        "Voltage at the unit, nothing operating",
+        "",
+        lambda s: s.unit is not None and s.fit.power != "none",
+        reading=lambda s: at_unit(s, "Voltage at the unit, nothing operating"),
+    ),
+    _Line(
+        "Voltage at the unit while it operates",
+        "",
+        lambda s: s.unit is not None and s.fit.power != "none",
+        reading=lambda s: at_unit(s, "Voltage at the unit while it operates", operating=True),
+    ),
+    _Line("On loss of the supply", "does what its fail mode says", lambda s: s.on_supply),
+    _Line("Clock, and record of these tests", "right time, tests shown", lambda s: s.unit is not None),
+)
+
+
+def checks(situation: Situation) -> tuple[Check, ...]:
+    """Return the lines of the test sheet of a lock point."""
+    found = []
+    for line in _LINES:
+        if (line.turn == "leaf" and not situation.new_leaf) or not line.when(situation):
+            continue
+        reading = next(iter(line.reading(situation)), None)
+        found.append(Check(line.text, reading.expected if reading is not None else line.expected, reading))
+    return tuple(found)

@@ -1,0 +1,63 @@
+"""Steps at the opening before anything is taken from it."""
+
+from hwsched.work import cautions, tools
+from hwsched.work.situation import Situation
+from hwsched.work.step import StepKind
+
+
+def _compare(s: Situation) -> str:
+    if s.leaf is None:
+        return (
+            "Compare mark and place with this packet, and find out what runs behind the reader. Stop and report if "
+            "anything differs."
+        )
+    thing = {"gate": "gate", "cabinet": "cabinet door"}.get(s.lock_form, "leaf")
+    hand = "" if s.lock_form == "cabinet" else "hand, "
+    return (
+        f"Compare mark, {hand}thickness of the {thing} and existing lock with this packet. Stop and report if one "
+        "differs."
+    )
+
+
+def _wedge(s: Situation) -> str:
+    if s.lock_form == "cabinet":
+        return "Open the door, empty what stands behind its lock, and hold it still."
+    if s.lock_form == "gate":
+        return "Open the gate and tie it so that no wind moves it."
+    return "Wedge the leaf open and protect the floor under it."
+
+
+ARRIVING = (
+    StepKind(
+        "compare",
+        "door",
+        _compare,
+        after=("ready",),
+        tools=lambda s: (tools.RULE,),
+        cautions=(cautions.FIRE, cautions.EGRESS, cautions.GLASS),
+    ),
+    StepKind(
+        "try-old",
+        "door",
+        "Work the old lock with its key, open and closed; write down what drags or does not latch.",
+        when=lambda s: s.leaf is not None and s.lock is not None,
+        after=("compare",),
+    ),
+    StepKind(
+        "supply-off",
+        "door",
+        "Switch off the output that will feed this opening, and see to it that nobody switches it on.",
+        when=lambda s: s.on_supply,
+        after=("compare",),
+        cautions=(cautions.LOW_VOLTAGE,),
+    ),
+    StepKind(
+        "wedge",
+        "door",
+        _wedge,
+        when=lambda s: s.leaf is not None,
+        after=("try-old",),
+        turn="leaf",
+        tools=lambda s: (tools.WEDGES,),
+    ),
+)

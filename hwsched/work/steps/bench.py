@@ -1,0 +1,114 @@
+"""Steps before the way to the site: the box, the key and the unit, the new cylinder put together."""
+
+from hwsched.attributes.of_parts import CELLS, PACK_HIGH_V, PACK_LOW_V, SUPPLY_HIGH_V, SUPPLY_LOW_V, VOLTAGE_V
+from hwsched.rules.reading import entry
+from hwsched.work import cautions, tools
+from hwsched.work.situation import Situation
+from hwsched.work.step import Reading, StepKind
+
+
+def at_unit(s: Situation, what: str, *, operating: bool = False) -> tuple[Reading, ...]:
+    """Return the reading of what the unit is fed with.
+
+    A supply, and a pack while it operates, must give what the unit works at. New cells at rest give their nominal
+    voltage or more (common practice): a pack that only just lasts an operation is not what one leaves at a door.
+    """
+    unit = s.unit
+    if unit is None or s.fit.power == "none":
+        return ()
+    names = (SUPPLY_LOW_V, SUPPLY_HIGH_V) if s.on_supply else (PACK_LOW_V, PACK_HIGH_V)
+    low, high = (unit.number_of(name) for name in names)
+    needs = f"part {unit.number}, lowest and highest {'supply' if s.on_supply else 'pack'} voltage that it works at"
+    if not s.on_supply and not operating:
+        cell = next((entry(s.given, part) for part in s.parts("battery")), None)
+        each, count = cell.number_of(VOLTAGE_V) if cell is not None else None, unit.number_of(CELLS)
+        if each is None or count is None:
+            low, needs = None, f"part {unit.number}, its cells and their voltage"
+        else:
+            low = each * count
+    return (Reading(what, "V", low, high, needs),)
+
+
+def _power(s: Situation) -> str:
+    if s.on_supply:
+        return "Connect the unit to a bench supply set to a voltage within the reading below, plus and minus as marked."
+    count = sum(part.quantity for part in s.parts("battery"))
+    return f"Put the {count:g} cells into the unit's pack, each as its polarity is marked."
+
+
+def _program(s: Situation) -> str:
+    clock = " Set the clock." if s.has("coin-cell") else ""
+    return (
+        f"Program key and unit with each other.{clock} Try the key, then one without permission: the first works, the "
+        "second is refused."
+    )
+
+
+def _feed_off(s: Situation) -> str:
+    kept = "; the coin cell keeps the clock" if s.has("coin-cell") else ""
+    return f"{'Take the bench supply off' if s.on_supply else 'Take the pack out'} again{kept}."
+
+
+def _built(s: Situation) -> str:
+    named = " and ".join(part.description or part.part for part in s.parts("cam", "tailpiece"))
+    cut = s.fit.stack.cut_off_mm if s.fit.stack is not None else 0.0
+    locked = ", thread lock on its screws" if s.of_form("consumable", "thread-lock") else ""
+    off = f" Break {s.length(cut)} off the tailpiece." if cut else ""
+    return f"Screw {named} to the new cylinder{locked}; the lead stays clear of it.{off}"
+
+
+BENCH = (
+    StepKind("lay-out-box", "bench", "Lay out the box contents and tick them off.", turn="first", brings="ready"),
+    StepKind(
+        "coin-cell",
+        "bench",
+        "Put the coin backup cell into the unit, positive side as marked.",
+        when=lambda s: s.has("coin-cell"),
+        after=("lay-out-box",),
+        parts=lambda s: s.parts("coin-cell"),
+        cautions=(cautions.CELLS,),
+        brings="ready",
+    ),
+    StepKind(
+        "bench-power",
+        "bench",
+        _power,
+        when=lambda s: s.unit is not None and s.fit.power != "none",
+        after=("lay-out-box", "coin-cell"),
+        parts=lambda s: s.parts("battery"),
+        tools=lambda s: (tools.METER, tools.BENCH_SUPPLY) if s.on_supply else (tools.METER,),
+        cautions=(cautions.CELLS, cautions.STATIC),
+        readings=lambda s: at_unit(s, "Volts at the unit on the bench"),
+        brings="ready",
+    ),
+    StepKind(
+        "program",
+        "bench",
+        _program,
+        when=lambda s: s.unit is not None,
+        after=("bench-power",),
+        parts=lambda s: s.parts("credential"),
+        tools=lambda s: () if s.of_form("credential", "programming-key") else (tools.PROGRAMMER,),
+        brings="ready",
+        tasks=("programme-and-test",),
+    ),
+    StepKind(
+        "feed-off",
+        "bench",
+        _feed_off,
+        when=lambda s: s.unit is not None and s.fit.power != "none",
+        after=("program",),
+        cautions=(cautions.COIN,),
+        brings="ready",
+    ),
+    StepKind(
+        "build-cylinder",
+        "bench",
+        _built,
+        when=lambda s: s.new_lock == "mortise-cylinder" and s.has("cam", "tailpiece"),
+        after=("lay-out-box",),
+        parts=lambda s: (*s.parts("cam", "tailpiece"), *s.of_form("consumable", "thread-lock")),
+        tools=lambda s: (tools.SCREWDRIVERS, *((tools.PLIERS,) if s.has("tailpiece") else ())),
+        brings="ready",
+    ),
+)

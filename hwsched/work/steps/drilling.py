@@ -1,0 +1,260 @@
+"""Steps that mark, drill, clean and line the holes; what they are made with follows from the leaf's material."""
+
+from collections.abc import Callable
+
+from hwsched.rules.across_leaf import THROUGH
+from hwsched.values import Hole
+from hwsched.work import cautions, tools
+from hwsched.work.situation import Situation
+from hwsched.work.step import StepKind, Tool
+
+_SOLID = ("wood", "mineral-core", "composite")
+_STEEL = ("hollow-metal", "steel-gate")
+_MARKS = ("drill-bores", "drill-bolts", "drill-lock", "drill-pocket", "drill-lead", "drill-channel", "drill-bridge")
+_SAFE = (cautions.DRILL, cautions.DUST)
+_LININGS = ("sleeve", "grommet")
+
+
+def numbers(holes: tuple[Hole, ...]) -> str:
+    """Name holes by their numbers in the hole table."""
+    shown = [str(hole.order) for hole in holes]
+    if len(shown) == 1:
+        return f"hole {shown[0]}"
+    return f"holes {', '.join(shown[:-1])} and {shown[-1]}"
+
+
+def _lead_holes(s: Situation) -> tuple[Hole, ...]:
+    return s.holes("cable")
+
+
+def _channels(s: Situation) -> tuple[Hole, ...]:
+    return tuple(hole for hole in s.holes("channel") if hole.face != "lock-edge")
+
+
+def _bridges(s: Situation) -> tuple[Hole, ...]:
+    return tuple(hole for hole in s.holes("channel") if hole.face == "lock-edge")
+
+
+def _only(purpose: str) -> Callable[[Situation], tuple[Hole, ...]]:
+    return lambda s: s.holes(purpose)
+
+
+def _made(found: Callable[[Situation], tuple[Hole, ...]]) -> Callable[[Situation], tuple[Tool, ...]]:
+    return lambda s: tools.of_holes(s, found(s))
+
+
+def _mark(s: Situation) -> str:
+    if s.leaf is None:
+        return "Mark the reader's centre at its height above the floor, from the drawing."
+    if all(hole.by_template for hole in s.fit.holes):
+        return "Mark where the unit's plate comes, from the cylinder's centre line and the edge."
+    centre = "the lock's centre" if s.lock_form in ("cabinet", "gate", "bored") else "the cylinder's centre line"
+    return (
+        f"Mark the centres of the hole table from {centre} and the edge; lay the true-size template on and compare "
+        "before anything is drilled."
+    )
+
+
+def practice(s: Situation, holes: tuple[Hole, ...]) -> str:
+    """Say how the leaf's material is drilled, for holes of these depths."""
+    stopped = any(hole.depth_mm is not None for hole in holes)
+    through = any(hole.depth_mm is None for hole in holes)
+    if s.material in _SOLID:
+        said = " Set the stop to the depth in the table." if stopped else ""
+        sawn = " on one pilot" if any(hole.tool == "hole-saw" for hole in holes) else ""
+        return f"{said} From both faces{sawn}, so that neither splinters." if through else said
+    if s.material not in (*_STEEL, "aluminium"):
+        return ""
+    piloted = any(hole.pilot_mm is not None for hole in holes)
+    first = "Punch, drill the pilot, then open it up" if piloted else "Punch, then drill"
+    wet = "slowly, with wax" if s.material == "aluminium" else "with a drop of oil"
+    end = "; stop behind the sheet" if stopped else ", through both walls"
+    return f" {first} {wet}{end}. Deburr{'' if s.material == 'aluminium' else ' and touch up'}."
+
+
+def _lead(s: Situation) -> str:
+    holes = _lead_holes(s)
+    if any(hole.up_deg or hole.edge_deg for hole in holes):
+        jig = " with the jig on the bolt holes" if s.lock_form == "bored" else " with the jig"
+        return f"Drill {numbers(holes)} for the lead{jig}, at the angle in the table; begin square, then lean the bit."
+    return f"Drill {numbers(holes)} for the lead.{practice(s, holes)}"
+
+
+def _lock(s: Situation) -> str:
+    holes = s.holes("function")
+    return f"Saw {numbers(holes)} for the new lock.{practice(s, holes)}"
+
+
+def _pocket(s: Situation) -> str:
+    cut = "Mill or saw and file" if s.material == "aluminium" else "Mortise"
+    return f"{cut} {numbers(s.holes('pocket'))}, the unit's pocket, to its size and depth."
+
+
+def _raceway(s: Situation) -> str:
+    if any(hole.tool == "installer-bit" for hole in s.holes(THROUGH)):
+        return (
+            f"Bore {numbers(s.holes(THROUGH))} from the hinge edge with the leaf clamped in a fixture: free-hand the "
+            "bit wanders and leaves through a face. Stop in the lock's pocket."
+        )
+    return (
+        f"Drill {numbers(s.holes(THROUGH))} in the hinge edge. Past a panel or a lite the wire goes by the rail or the "
+        "end channel."
+    )
+
+
+def _pilots(s: Situation) -> str:
+    holes = s.holes("fixing")
+    count = sum(hole.count for hole in holes)
+    part = "the empty housing's plate" if s.in_edge else "the unit's plate alone"
+    return f"Mark the {count} screw centres through {part}, put it away, and drill the pilots, {numbers(holes)}."
+
+
+def _clean(s: Situation) -> str:
+    where = "the lock's pocket and every hole" if s.cased else "every hole"
+    if s.on_wall:
+        where = "the hole"
+    return f"Vacuum the chips out of {where}: they short electronics and cut a lead."
+
+
+DRILLING = (
+    StepKind(
+        "mark",
+        lambda s: "wall" if s.leaf is None else "inside",
+        _mark,
+        when=lambda s: s.drills,
+        after=("old-off", "bare", "compare"),
+        tools=lambda s: (tools.RULE, tools.PENCIL, tools.LEVEL),
+    ),
+    StepKind(
+        "drill-bores",
+        "key side",
+        lambda s: f"Open up {numbers(s.holes('bore'))} with the jig clamped on, to the sizes in the table.",
+        when=lambda s: bool(s.holes("bore")),
+        after=("mark",),
+        holes=_only("bore"),
+        tools=_made(_only("bore")),
+        cautions=_SAFE,
+        brings="drilled",
+    ),
+    StepKind(
+        "drill-bolts",
+        "key side",
+        lambda s: (
+            f"Drill {numbers(s.holes('bolt'))}, the bolt holes, with the "
+            f"{'case' if s.lock_form == 'gate' else 'jig'} as template.{practice(s, s.holes('bolt'))}"
+        ),
+        when=lambda s: bool(s.holes("bolt")),
+        after=("mark", "drill-bores"),
+        holes=_only("bolt"),
+        tools=_made(_only("bolt")),
+        cautions=_SAFE,
+        brings="drilled",
+    ),
+    StepKind(
+        "drill-lock",
+        lambda s: "wall" if s.leaf is None else "key side",
+        _lock,
+        when=lambda s: bool(s.holes("function")),
+        after=("mark",),
+        holes=_only("function"),
+        tools=_made(_only("function")),
+        cautions=_SAFE,
+        brings="drilled",
+    ),
+    StepKind(
+        "drill-pocket",
+        "lock edge",
+        _pocket,
+        when=lambda s: bool(s.holes("pocket")),
+        after=("mark",),
+        holes=_only("pocket"),
+        tools=_made(_only("pocket")),
+        cautions=_SAFE,
+        brings="drilled",
+        tasks=("cut-edge-pocket",),
+    ),
+    StepKind(
+        "drill-lead",
+        "inside",
+        _lead,
+        when=lambda s: bool(_lead_holes(s)),
+        # A jig for a slanted hole stands on the bolt holes.
+        after=("mark", "drill-bores", "drill-bolts"),
+        holes=_lead_holes,
+        tools=_made(_lead_holes),
+        cautions=_SAFE,
+        brings="drilled",
+        tasks=("drill-access-hole", "drill-compound-bore"),
+    ),
+    StepKind(
+        "drill-channel",
+        "inside",
+        lambda s: (
+            f"From the bottom of the square bore drill {numbers(_channels(s))}, the channel, at the angle in the table "
+            "with the jig: lean the bit slowly, it cuts its slot."
+        ),
+        when=lambda s: bool(_channels(s)),
+        after=("mark", "drill-lead"),
+        holes=_channels,
+        tools=_made(_channels),
+        cautions=_SAFE,
+        brings="drilled",
+        tasks=("drill-channel",),
+    ),
+    StepKind(
+        "drill-bridge",
+        "lock edge",
+        lambda s: f"Drill {numbers(_bridges(s))} through the bridge, from the unit's pocket into the lock's pocket.",
+        when=lambda s: bool(_bridges(s)),
+        after=("mark", "drill-pocket"),
+        holes=_bridges,
+        tools=_made(_bridges),
+        cautions=_SAFE,
+        brings="drilled",
+        tasks=("drill-channel",),
+    ),
+    StepKind(
+        "drill-raceway",
+        "hinge edge",
+        _raceway,
+        when=lambda s: bool(s.holes(THROUGH)),
+        after=("mark",),
+        holes=_only(THROUGH),
+        tools=_made(_only(THROUGH)),
+        cautions=_SAFE,
+        brings="drilled",
+        tasks=("bore-raceway", "pull-leaf-wire"),
+    ),
+    StepKind(
+        "drill-pilots",
+        lambda s: "lock edge" if s.in_edge else "inside",
+        _pilots,
+        when=lambda s: bool(s.holes("fixing")),
+        after=("mark", *_MARKS, "try-housing"),
+        holes=_only("fixing"),
+        tools=_made(_only("fixing")),
+        cautions=(*_SAFE, cautions.STATIC),
+        brings="drilled",
+    ),
+    StepKind(
+        "clean",
+        lambda s: "wall" if s.leaf is None else "door",
+        _clean,
+        when=lambda s: s.drills,
+        after=("drilled",),
+        tools=lambda s: (tools.VACUUM,),
+        cautions=(cautions.DUST,),
+    ),
+    StepKind(
+        "line-holes",
+        "inside",
+        lambda s: (
+            "Press in, where the lead passes, each into the hole of its size: "
+            + "; ".join(part.description or part.part for part in s.of_form("consumable", *_LININGS))
+            + "."
+        ),
+        when=lambda s: bool(s.of_form("consumable", *_LININGS)),
+        after=("clean",),
+        parts=lambda s: s.of_form("consumable", *_LININGS),
+    ),
+)

@@ -1,0 +1,51 @@
+"""Steps that end the work: what is left, sealing, tests, hand-over."""
+
+from hwsched.work import cautions, tools
+from hwsched.work.situation import Situation
+from hwsched.work.step import StepKind
+
+
+def _test(s: Situation) -> str:
+    if s.leaf is None:
+        return "Test everything on the test sheet."
+    if s.lock_form == "cabinet":
+        return "Test everything on the test sheet with the door open, then closed."
+    if s.lock_form == "gate":
+        return "Test everything on the test sheet with the gate open, then closed, one person on each side."
+    return "Test everything on the test sheet with the leaf open, then with the leaf closed and a second person inside."
+
+
+ENDING = (
+    StepKind(
+        "seal",
+        lambda s: "wall" if s.leaf is None else "door",
+        "Seal the joints that rain reaches, above and at the sides; leave the lower edges open, so that water gets out.",
+        when=lambda s: bool(s.of_form("consumable", "sealant")),
+        after=("closed", "lock-in"),
+        parts=lambda s: s.of_form("consumable", "sealant"),
+    ),
+    StepKind(
+        "added",
+        "door",
+        lambda s: "Fit what was added by hand to this opening, as its maker says.",
+        after=("closed", "lock-in", "seal"),
+        takes_rest=True,
+    ),
+    StepKind(
+        "test",
+        "door",
+        _test,
+        after=("closed", "lock-in", "seal", "added", "ready", "try-key"),
+        tools=lambda s: (tools.METER,),
+        cautions=(cautions.EGRESS,),
+        readings=lambda s: (),
+    ),
+    StepKind(
+        "hand-over",
+        "door",
+        "Fill in serial numbers, readings and what was found different, and sign. Old parts and keys go to the owner.",
+        after=("test",),
+        turn="last",
+        tasks=("clean-up",),
+    ),
+)

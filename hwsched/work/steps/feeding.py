@@ -1,0 +1,80 @@
+"""Steps that feed the unit and try it before it is closed."""
+
+from hwsched.attributes.of_parts import TERMINAL_MINUS, TERMINAL_PLUS
+from hwsched.work import cautions, tools
+from hwsched.work.situation import Situation
+from hwsched.work.step import StepKind, Where
+from hwsched.work.steps.bench import at_unit
+
+
+def _where(s: Situation) -> Where:
+    return "wall" if s.on_wall else "hand" if s.in_edge else "inside"
+
+
+def _terminals(s: Situation) -> str:
+    unit = s.unit
+    plus = unit.text_of(TERMINAL_PLUS) if unit is not None else None
+    minus = unit.text_of(TERMINAL_MINUS) if unit is not None else None
+    named = f"plus to {plus}, minus to {minus}" if plus and minus else "plus and minus as the unit is marked"
+    return f"With the output off connect the wire: {named}; no strand stands out."
+
+
+FEEDING = (
+    StepKind(
+        "connect-supply",
+        _where,
+        _terminals,
+        when=lambda s: s.on_supply,
+        after=("polarity", "unit-on", "lock-in"),
+        tools=lambda s: (tools.STRIPPER, tools.SCREWDRIVERS),
+        cautions=(cautions.LOW_VOLTAGE,),
+        brings="connected",
+        tasks=("connect-opening",),
+    ),
+    StepKind(
+        "pack-in",
+        _where,
+        "Put the pack back in, polarity as marked.",
+        when=lambda s: s.fit.power == "battery" and s.unit is not None,
+        after=("feed-off", "connected", "unit-on", "lock-in"),
+        tools=lambda s: (tools.METER,),
+        cautions=(cautions.CELLS,),
+        readings=lambda s: at_unit(s, "Volts of the pack, nothing operating"),
+        brings="fed",
+    ),
+    StepKind(
+        "power-on",
+        _where,
+        "Switch the output on and measure at the unit.",
+        when=lambda s: s.on_supply,
+        after=("feed-off", "connected", "unit-on", "lock-in", "supply-mount"),
+        tools=lambda s: (tools.METER,),
+        cautions=(cautions.LOW_VOLTAGE,),
+        readings=lambda s: at_unit(s, "Volts at the unit, nothing operating"),
+        brings="fed",
+    ),
+    StepKind(
+        "set-clock",
+        _where,
+        "Set the clock at the door: no coin cell keeps it.",
+        when=lambda s: s.unit is not None and not s.has("coin-cell"),
+        after=("fed",),
+        tools=lambda s: () if s.of_form("credential", "programming-key") else (tools.PROGRAMMER,),
+    ),
+    StepKind(
+        "try-key",
+        "door",
+        "Present the programmed key with the leaf open: the unit answers, and the lock follows both ways. If not, look "
+        "now, before the unit is closed.",
+        when=lambda s: s.unit is not None and s.leaf is not None,
+        after=("fed", "set-clock", "lock-in"),
+    ),
+    StepKind(
+        "try-reader",
+        "wall",
+        "Present the programmed key: the unit answers. If not, look now, before the unit is closed.",
+        when=lambda s: s.unit is not None and s.leaf is None,
+        after=("fed", "set-clock", "lock-in"),
+        brings="try-key",
+    ),
+)

@@ -1,0 +1,47 @@
+"""Steps that bring the lead of the new cylinder or lock to where the unit comes."""
+
+from hwsched.work import cautions, tools
+from hwsched.work.situation import Situation
+from hwsched.work.step import StepKind
+
+_FROM = {
+    "mortise-cylinder": "the cylinder's hole",
+    "euro-cylinder": "the cylinder's hole",
+    "rim-cylinder": "the cylinder's hole",
+    "bored-lever-lock": "the cross bore",
+    "gate-lock": "the hole behind the lock",
+    "fixed-reader": "the wall",
+}
+
+
+def _through(s: Situation) -> str:
+    longer = (
+        "Put the extension on the lead, its plug square and to full depth. " if s.has("lead-extension") else ""
+    )  # fmt: skip
+    start = _FROM.get(s.new_lock, "the lock's hole")
+    if s.on_wall:
+        return f"{longer}Lead the lead through the hole to the unit's side, the reader still in the hand."
+    if not s.inside_leaf:
+        if s.new_lock == "cabinet-lock":
+            return f"{longer}Lead the lead through the hole from the front, the bolt still in the hand."
+        return f"{longer}Lead the lead out on the inside and flat along the face to where the unit comes; nothing moves there."
+    goal = "the unit's pocket" if s.in_edge else "the access hole"
+    through = "the case and " if s.cased else ""
+    return (
+        f"{longer}Push the pull wire in at {goal} until it shows at {start}. Tape the lead's end flat alongside it and "
+        f"draw it through {through}{goal}, the new lock still in the hand."
+    )
+
+
+LEAD = (
+    StepKind(
+        "lead-through",
+        lambda s: "wall" if s.on_wall else "inside",
+        _through,
+        when=lambda s: s.fit.cable is not None,
+        after=("old-off", "clean", "line-holes", "case-back", "dress-head", "latch-in", "lock-standing"),
+        parts=lambda s: s.parts("lead-extension"),
+        tools=lambda s: (tools.PULL_WIRE, tools.TAPE) if s.inside_leaf else (tools.TAPE,),
+        cautions=(cautions.LEAD,),
+    ),
+)

@@ -1,0 +1,48 @@
+"""Steps that put a threaded cylinder into a mortise lock's case."""
+
+from hwsched.work import tools
+from hwsched.work.situation import Situation
+from hwsched.work.step import StepKind
+
+
+def _dressed(s: Situation) -> str:
+    named = ", ".join(
+        f"{part.quantity:g} × {part.description or part.part}" if part.quantity > 1 else part.description or part.part
+        for part in s.parts("collar", "ring")
+    )
+    return f"Lead first, slide {named} over the cylinder up to its head, in this order."
+
+
+def _in(s: Situation) -> str:
+    turns = "" if s.turns is None else f", about {s.turns} turns"
+    flush = "its head stands flush with the collar" if s.has("collar") else "its head stands as the packet says"
+    twist = ". Hold the lead's far end free and turn it along with the cylinder" if s.fit.cable is not None else ""
+    lead = "; the lead lies flat and leaves square beside the cam" if s.fit.cable is not None else ""
+    return (
+        f"Start the thread square and by hand; if it binds, back out: a crossed thread spoils the case. Turn the "
+        f"cylinder in{turns}, until {flush}{twist}. Its mark stands upright, the cam swings free{lead}. Set the set "
+        "screw by hand, tighten it gently, put the front plate back."
+    )
+
+
+MORTISE = (
+    StepKind(
+        "dress-head",
+        "hand",
+        _dressed,
+        when=lambda s: s.new_lock in ("mortise-cylinder", "rim-cylinder") and s.has("collar", "ring"),
+        after=("compare-cam", "compare-tail", "build-cylinder", "clean", "case-back"),
+        parts=lambda s: s.parts("collar", "ring"),
+    ),
+    StepKind(
+        "mortise-cylinder-in",
+        "key side",
+        _in,
+        when=lambda s: s.new_lock == "mortise-cylinder",
+        after=("build-cylinder", "old-off", "case-back", "dress-head", "lead-through"),
+        parts=lambda s: s.parts("cylinder"),
+        tools=lambda s: (tools.SCREWDRIVERS,),
+        brings="lock-in",
+        tasks=("fit-mortise",),
+    ),
+)

@@ -1,0 +1,48 @@
+"""Steps that put a rim cylinder and the rim lock's case back."""
+
+from hwsched.work import tools
+from hwsched.work.situation import Situation
+from hwsched.work.step import StepKind
+
+
+def _tail(s: Situation) -> str:
+    cut = s.fit.stack.cut_off_mm if s.fit.stack is not None else 0.0
+    off = f"Break {s.length(cut)} off the tailpiece, at its notch. " if cut else "The tailpiece keeps its length. "
+    locked = " Thread lock on the tailpiece's screws." if s.of_form("consumable", "thread-lock") else ""
+    return f"{off}File the burr away, it must not touch the lead.{locked}"
+
+
+RIM = (
+    StepKind(
+        "cut-tail",
+        "hand",
+        _tail,
+        when=lambda s: s.new_lock == "rim-cylinder",
+        after=("compare-tail",),
+        parts=lambda s: (*s.parts("tailpiece"), *s.of_form("consumable", "thread-lock")),
+        tools=lambda s: (tools.RULE, tools.PLIERS, tools.FILE),
+    ),
+    StepKind(
+        "rim-cylinder-in",
+        "key side",
+        "Push the cylinder through its hole from the key side, mark upright; lay the back plate on from the inside, "
+        "the lead beside the tailpiece and not under the plate. Break its screws off to length and tighten both evenly; "
+        "the tailpiece turns freely.",
+        when=lambda s: s.new_lock == "rim-cylinder",
+        after=("old-off", "cut-tail", "dress-head", "lead-through", "clean"),
+        parts=lambda s: s.parts("cylinder"),
+        tools=lambda s: (tools.SCREWDRIVERS, tools.PLIERS),
+        brings="lock-in",
+        tasks=("fit-rim",),
+    ),
+    StepKind(
+        "rim-case-back",
+        "inside",
+        "Put the rim lock's case back over the tailpiece, which enters its hub without force; the lead is not under "
+        "the case's edge. By hand the bolt runs fully out and back.",
+        when=lambda s: s.lock_form == "rim",
+        after=("rim-lock-off", "rim-cylinder-in", "clean"),
+        tools=lambda s: (tools.SCREWDRIVERS,),
+        brings="lock-in",
+    ),
+)

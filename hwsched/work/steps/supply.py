@@ -1,0 +1,99 @@
+"""Steps that bring a supply's wire to where the unit comes."""
+
+from hwsched.attributes.of_parts import FORM
+from hwsched.rules.across_leaf import THROUGH
+from hwsched.rules.reading import in_role
+from hwsched.work import cautions, tools
+from hwsched.work.situation import Situation
+from hwsched.work.step import StepKind
+from hwsched.work.steps.bench import at_unit
+
+
+def _transfer(s: Situation) -> str:
+    part = in_role(s.given, s.fit, "power-transfer")
+    if part is not None and part.text_of(FORM) == "transfer-hinge":
+        return (
+            "Take the leaf's weight on wedges, exchange the hinge named in the wiring for the transfer hinge, its wires "
+            "led clear of the screws; the leaf swings as before."
+        )
+    return (
+        "Fit the door loop at the hinge side, so that it hangs free from closed to fully open and is not pinched "
+        "between."
+    )
+
+
+def _wire(s: Situation) -> str:
+    if s.leaf is None:
+        return "Lay the wire from the supply to where the unit comes, apart from mains wiring."
+    goal = "the unit's pocket" if s.in_edge else "the access hole"
+    if s.has(THROUGH):
+        return f"Lay the wire over the power transfer and in the raceway to {goal}; close the raceway."
+    if s.holes(THROUGH):
+        pushed = (
+            "with a leader" if any(hole.tool == "installer-bit" for hole in s.holes(THROUGH)) else "with a pull rod"
+        )
+        return (
+            f"Pull the wire over the power transfer, in at the hinge edge and {pushed} across the leaf to the lock's "
+            f"pocket, then out at {goal}; a grommet where it passes sheet. It lies beside the case's place, not in it."
+        )
+    return f"Lay the wire from the supply over the power transfer to {goal}; leave the loop that the hinge side needs."
+
+
+SUPPLY = (
+    StepKind(
+        "supply-mount",
+        "wall",
+        "Mount the supply off the leaf, where the power page says; its mains connection waits for licensed hands.",
+        when=lambda s: s.has("supply", "standby-battery"),
+        after=("compare", "supply-off"),
+        parts=lambda s: s.parts("supply", "standby-battery"),
+        tools=lambda s: (tools.SCREWDRIVERS, tools.LEVEL),
+        cautions=(cautions.LOW_VOLTAGE,),
+        tasks=("mount-supply",),
+    ),
+    StepKind(
+        "transfer",
+        "hinge edge",
+        _transfer,
+        when=lambda s: s.has("power-transfer"),
+        after=("compare", "wedge", "supply-off"),
+        parts=lambda s: s.parts("power-transfer"),
+        tools=lambda s: (tools.SCREWDRIVERS,),
+        brings="wire-way",
+        tasks=("fit-transfer-hinge", "fit-door-loop"),
+    ),
+    StepKind(
+        "raceway",
+        "inside",
+        "Fit the raceway level over the inside face, from the hinge edge to where the unit comes; nothing is drilled "
+        "through the leaf for it.",
+        when=lambda s: s.has(THROUGH),
+        after=("compare", "wedge", "clean"),
+        parts=lambda s: s.parts(THROUGH),
+        tools=lambda s: (tools.LEVEL, tools.SCREWDRIVERS, tools.RULE),
+        brings="wire-way",
+        tasks=("fit-surface-raceway",),
+    ),
+    StepKind(
+        "wire-in",
+        lambda s: "wall" if s.leaf is None else "hinge edge",
+        _wire,
+        when=lambda s: s.on_supply,
+        after=("supply-off", "supply-mount", "wire-way", "clean", "line-holes"),
+        parts=lambda s: s.parts("wire"),
+        tools=lambda s: (tools.PULL_WIRE, tools.STRIPPER),
+        cautions=(cautions.LOW_VOLTAGE,),
+        tasks=("lay-wire",),
+    ),
+    StepKind(
+        "polarity",
+        lambda s: "wall" if s.leaf is None else "inside",
+        "Switch the output on and measure at the wire's end before the unit comes: volts in range, plus on the wire "
+        "that the wiring calls plus. Mark it, and switch the output off again.",
+        when=lambda s: s.on_supply,
+        after=("wire-in",),
+        tools=lambda s: (tools.METER, tools.TAPE),
+        cautions=(cautions.LOW_VOLTAGE,),
+        readings=lambda s: at_unit(s, "Volts at the wire's end, nothing connected"),
+    ),
+)

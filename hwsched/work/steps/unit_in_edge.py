@@ -1,0 +1,50 @@
+"""Steps that put a unit into its pocket in the lock edge."""
+
+from hwsched.work import cautions, tools
+from hwsched.work.situation import Situation
+from hwsched.work.step import StepKind
+from hwsched.work.steps.unit_on_face import screws
+
+
+def _in_edge(s: Situation) -> bool:
+    return s.in_edge and s.has("unit")
+
+
+UNIT_IN_EDGE = (
+    StepKind(
+        "try-housing",
+        "lock edge",
+        "Take the electronics out of the housing and put them away. The empty housing slides into its pocket by hand, "
+        "without force and without play; work the pocket over until it does, and take the housing out.",
+        when=_in_edge,
+        after=("drill-pocket", "drill-bridge", "feed-off"),
+        tools=lambda s: (tools.SCREWDRIVERS, tools.FILE),
+        cautions=(cautions.STATIC,),
+    ),
+    StepKind(
+        "connect-in-hand",
+        "hand",
+        "Put the electronics back into the housing. Push the lead's plug in, square and to its full depth, with the "
+        "unit in the hand.",
+        when=lambda s: _in_edge(s) and s.fit.cable is not None,
+        after=("try-housing", "clean", "lead-through", "lock-in", "polarity"),
+        cautions=(cautions.STATIC, cautions.COIN),
+        brings="connected",
+    ),
+    StepKind(
+        "unit-into-edge",
+        "lock edge",
+        lambda s: (
+            "Slide the unit in while the slack of the lead is guided beside it; no force. Screw it down with "
+            + ", ".join(f"{part.quantity:g} × {part.description or part.part}" for part in screws(s))
+            + "; its plate lies flush with the edge."
+        ),
+        when=_in_edge,
+        after=("drill-pilots", "connected", "fed", "try-key"),
+        parts=lambda s: (*s.parts("unit", "mounting"), *screws(s)),
+        tools=lambda s: tools.drivers(s, screws(s)),
+        cautions=(cautions.STATIC,),
+        brings="closed",
+        tasks=("mount-unit-edge",),
+    ),
+)

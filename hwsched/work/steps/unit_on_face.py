@@ -1,0 +1,106 @@
+"""Steps that put a unit onto a face of the leaf or onto a wall, and connect the lead."""
+
+from hwsched.values import FitPart
+from hwsched.work import cautions, tools
+from hwsched.work.situation import Situation
+from hwsched.work.step import StepKind
+from hwsched.work.steps.gate import bolts
+
+_ON = ("lock-in", "clean", "line-holes", "polarity")
+
+
+def _on_face(s: Situation) -> bool:
+    return s.has("unit") and (s.surface or s.on_wall)
+
+
+def screws(s: Situation) -> tuple[FitPart, ...]:
+    """Return what holds the unit."""
+    taken = bolts(s)
+    return tuple(part for part in s.parts("fastener") if part not in taken)
+
+
+def _plate(s: Situation) -> str:
+    held = ", ".join(f"{part.quantity:g} × {part.description or part.part}" for part in screws(s))
+    gasket = " Lay the gasket under it." if s.of_form("mounting", "gasket") else ""
+    more = ", ".join(part.description or part.part for part in s.parts("mounting") if part not in _gaskets(s))
+    other = f" With it: {more}." if more else ""
+    place = "on the wall behind the reader" if s.on_wall else "over the access hole, where the drawing shows"
+    if not s.inside_leaf and not s.on_wall:
+        place = "where the drawing shows"
+    return (
+        f"Hold the unit by its plate {place}, lead {'and wire ' if s.on_supply else ''}through its window, level.{gasket} "
+        f"Screw it down{f' with {held}' if held else ''}, pinching nothing.{other}"
+    )
+
+
+def _gaskets(s: Situation) -> tuple[FitPart, ...]:
+    return s.of_form("mounting", "gasket")
+
+
+def _plug(s: Situation) -> str:
+    sealed = " Press until no gap shows round it: a plug half in lets water to its pins." if s.exterior else ""
+    return f"With the cover open push the lead's plug in, square and to its full depth, without turning it.{sealed}"
+
+
+def _cover(s: Situation) -> str:
+    gasket = " See that the cover's gasket lies in its groove all round." if s.exterior else ""
+    return (
+        f"Lay the slack of the lead {'and wire ' if s.on_supply else ''}inside, under no edge.{gasket} Close the cover without "
+        "force, with its own screws and their driver."
+    )
+
+
+UNIT_ON_FACE = (
+    StepKind(
+        "glass-clean",
+        "inside",
+        "Clean the glass with alcohol where the unit comes, and let it dry.",
+        when=lambda s: s.bonded,
+        after=("lock-in",),
+        tools=lambda s: (tools.ALCOHOL,),
+        cautions=(cautions.GLASS,),
+    ),
+    StepKind(
+        "bond-on",
+        "inside",
+        "Mark the unit's lower edge with tape, level. Put the pad on the unit, take its foil off and press the unit on, "
+        "as long as the pad's maker asks; lead through its window.",
+        when=lambda s: s.bonded and _on_face(s),
+        after=(*_ON, "glass-clean"),
+        parts=lambda s: (*s.parts("unit", "mounting"), *screws(s), *s.of_form("consumable", "adhesive-pad")),
+        tools=lambda s: (tools.LEVEL, tools.TAPE),
+        cautions=(cautions.STATIC, cautions.GLASS),
+        brings="unit-on",
+        tasks=("bond-to-glass",),
+    ),
+    StepKind(
+        "plate-on",
+        lambda s: "wall" if s.on_wall else "inside",
+        _plate,
+        when=lambda s: not s.bonded and _on_face(s),
+        after=(*_ON, "drill-pilots"),
+        parts=lambda s: (*s.parts("unit", "mounting"), *screws(s)),
+        tools=lambda s: (tools.LEVEL, *tools.drivers(s, screws(s))),
+        cautions=(cautions.STATIC,),
+        brings="unit-on",
+        tasks=("mount-unit-surface", "mount-unit-wall"),
+    ),
+    StepKind(
+        "plug-in",
+        lambda s: "wall" if s.on_wall else "inside",
+        _plug,
+        when=lambda s: _on_face(s) and s.fit.cable is not None,
+        after=("unit-on", "lead-through", "lock-in"),
+        cautions=(cautions.STATIC, cautions.COIN),
+        brings="connected",
+    ),
+    StepKind(
+        "cover",
+        lambda s: "wall" if s.on_wall else "inside",
+        _cover,
+        when=_on_face,
+        after=("unit-on", "connected", "fed", "try-key"),
+        tools=lambda s: (tools.COVER_DRIVER,),
+        brings="closed",
+    ),
+)

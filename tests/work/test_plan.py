@@ -1,0 +1,497 @@
+"""The plan of the work, against what hands, tools and solids allow: worked out here from the bodies of each fit.
+
+Nothing of what the steps declare about their order is read. What each step does to the door is said once, in DOES; what
+must then come before what follows from where holes, lead, case, plate and head are.
+"""
+
+import os
+import random
+from collections import Counter
+from dataclasses import replace
+from itertools import pairwise
+
+import pytest
+
+from hwsched.calc.opening.bore import Rod
+from hwsched.calc.opening.solid import apart_mm, bounds
+from hwsched.fitting.tasks import tasks_of
+from hwsched.rules.bodies import existing_bodies, head_bodies, screws_of, slot_of, solid_of
+from hwsched.values import Catalogue, Part
+from hwsched.work.plan import plan
+from hwsched.work.steps import STEPS
+from tests.work.conftest import situation_of
+
+RANDOM = max(250, int(os.environ.get("HWSCHED_FUZZ", "0")) // 25)
+"""Fits put together at random in every run; 2,000 in full."""
+
+# What a step does to the door, in the words of this test.
+DOES = {
+    "key": {"program", "try-key", "try-reader", "test"},
+    "unfed": {"feed-off"},
+    "fed": {"bench-power", "pack-in", "power-on"},
+    "old off": {
+        "mortise-cylinder-off", "euro-cylinder-off", "rim-lock-off", "bored-lock-off", "cabinet-bolt-off",
+        "gate-latch-off",
+    },
+    "case out": {"case-out"},
+    "case in": {"case-back"},
+    "lead drawn": {"lead-through"},
+    "wire drawn": {"wire-in"},
+    "new in": {
+        "mortise-cylinder-in", "euro-cylinder-in", "rim-cylinder-in", "bored-lock-in", "cabinet-bolt-in",
+        "gate-lock-in", "reader-in",
+    },
+    "over the head": {"dress-head"},
+    "on": {"plate-on", "bond-on", "unit-into-edge"},
+    "plugged": {"plug-in", "connect-in-hand"},
+    "wired": {"connect-supply"},
+    "measured": {"polarity"},
+    "fed here": {"pack-in", "power-on"},
+    "on face": {"plate-on", "bond-on"},
+    "closed": {"cover", "unit-into-edge"},
+    "cleaned": {"clean"},
+    "lined": {"line-holes"},
+}  # fmt: skip
+LEAD_ABOUT_MM = 3.0
+"""A lead is as good as in a hole whose axis it keeps to within this."""
+
+
+def at(found, what):
+    """Numbers of the steps that do something; those of holes by the hole's name."""
+    return [step.number for step in found.steps if step.name in DOES[what]]
+
+
+def one(found, what):
+    """Number of the one step that does it; None where none does."""
+    numbers = at(found, what)
+    assert len(numbers) < 2, (what, numbers)
+    return numbers[0] if numbers else None
+
+
+def drilled_at(found):
+    return {id(hole): step.number for step in found.steps for hole in step.holes}
+
+
+def before(a, b):
+    """Whether one step comes before another; what is not done at all comes before nothing and after nothing."""
+    return a is None or b is None or a < b
+
+
+def check_parts(s, found):
+    wanted = Counter(id(part) for part in s.fit.parts if part.role != "tool")
+    taken = Counter(id(part) for step in found.steps for part in step.parts)
+    assert taken == wanted, [part.part for part in s.fit.parts if wanted[id(part)] != taken[id(part)]]
+
+
+def check_holes(s, found):
+    assert Counter(id(hole) for step in found.steps for hole in step.holes) == Counter(id(h) for h in s.fit.holes)
+    when = drilled_at(found)
+    last = max(when.values(), default=0)
+    # Chips fall from every hole: then all is cleaned, and only then comes what they spoil.
+    assert before(last or None, one(found, "cleaned"))
+    if s.fit.holes:
+        assert one(found, "cleaned") is not None
+        for what in ("lead drawn", "wire drawn", "new in", "on", "plugged", "lined", "over the head"):
+            assert before(one(found, "cleaned"), one(found, what)), what
+    for hole in s.fit.holes:
+        if hole.from_depth_mm > 0:
+            # It begins at the bottom of another one, at the same place.
+            (first,) = [h for h in s.fit.holes if (h.x_mm, h.y_mm) == (hole.x_mm, hole.y_mm) and h is not hole
+                        and not h.by_template and h.from_depth_mm == 0]  # fmt: skip
+            assert when[id(first)] < when[id(hole)]
+
+
+def check_case(s, found):
+    """Nothing is drilled against a case that stands in the leaf, and nothing led through one that does not."""
+    thick = s.leaf.thickness_mm if s.leaf is not None else None
+    if thick is None:
+        return
+    bodies = [body.solid for body in existing_bodies(s.given, s.fit) if body.kind == "case"]
+    out, back, when = one(found, "case out"), one(found, "case in"), drilled_at(found)
+    for hole in s.fit.holes:
+        solid = solid_of(hole, thick)
+        if solid is not None and any(apart_mm(solid, each) < 1.0 for each in bodies):
+            assert out is not None
+            assert out < when[id(hole)] < back
+    assert (out is None) == (back is None)
+    assert before(one(found, "old off"), out)
+    path = s.fit.cable.points_mm if s.fit.cable is not None else ()
+    # The lead begins in the case, and its cylinder is held by it: it stands there first.
+    if path and any(apart_mm(Rod(path[0], path[0], 0.1), each) < 0 for each in bodies):
+        assert before(back, one(found, "lead drawn"))
+        assert before(back, one(found, "new in"))
+    # A wire that is pulled into the pocket is out of the way before the case closes it.
+    assert before(one(found, "wire drawn"), back)
+
+
+def passes(path, solid):
+    """Whether a way of points runs in a hole for some of its length."""
+    for a, b in pairwise(path):
+        for share in (0.0, 0.25, 0.5, 0.75, 1.0):
+            point = tuple(p + share * (q - p) for p, q in zip(a, b, strict=True))
+            spot = Rod(point, point, 0.02)
+            if apart_mm(spot, solid) < -LEAD_ABOUT_MM / 2:
+                return True
+    return False
+
+
+def check_lead(s, found):
+    drawn, new, plugged, when = (
+        one(found, "lead drawn"), one(found, "new in"), one(found, "plugged"), drilled_at(found)
+    )  # fmt: skip
+    assert (drawn is None) == (s.fit.cable is None)
+    if drawn is None:
+        return
+    thick = s.leaf.thickness_mm if s.leaf is not None else None
+    for hole in s.fit.holes:
+        # The lead is what holes of these purposes are for; others it passes where they lie on its way.
+        own = hole.purpose in ("cable", "channel", "function")
+        solid = solid_of(hole, thick) if thick is not None else None
+        if own or (solid is not None and passes(s.fit.cable.points_mm, solid)):
+            assert when[id(hole)] < drawn, hole.name
+    # It hangs on the new lock: collar and rings go over it while its end is free, and it is drawn before the lock
+    # closes the hole behind it.
+    assert before(one(found, "over the head"), drawn)
+    assert before(drawn, new)
+    assert before(one(found, "lined"), drawn)
+    assert before(drawn, plugged)
+    # A threaded cylinder turns its lead: the end is free until it stands.
+    assert before(new, plugged)
+
+
+def over(rect, hole):
+    cut = slot_of(hole)
+    return cut.x0 < rect[2] and cut.x1 > rect[0] and cut.y0 < rect[3] and cut.y1 > rect[1]
+
+
+def check_covered(s, found):
+    """What a plate or a head stands over is drilled before it comes, and what is closed is entered no more."""
+    when, on, closed = drilled_at(found), one(found, "on"), one(found, "closed")
+    place = s.fit.placement
+    if place is not None:
+        rect = (place.x_mm, place.y_mm, place.x_mm + place.width_mm, place.y_mm + place.height_mm)
+        for hole in s.fit.holes:
+            face = "lock-edge" if place.face == "edge" else place.face
+            if hole.face == face and (hole.by_template or over(rect, hole)):
+                assert before(when[id(hole)], on), hole.name
+    thick = s.leaf.thickness_mm if s.leaf is not None else None
+    if thick is not None:
+        if screws_of(s.given, s.fit, thick):
+            assert any(hole.purpose == "fixing" and when[id(hole)] < on for hole in s.fit.holes)
+        for head in head_bodies(s.given, s.fit):
+            box = bounds(head.solid)
+            for hole in s.fit.holes:
+                rect = (box.low[0], box.low[1], box.high[0], box.high[1])
+                if hole.face == head.face and over(rect, hole):
+                    assert before(when[id(hole)], one(found, "new in")), hole.name
+    for what in ("lead drawn", "plugged", "wired", "measured", "new in"):
+        number = one(found, what)
+        assert number is None or before(number, closed), what
+    if "unit-into-edge" not in {step.name for step in found.steps}:
+        assert before(on, one(found, "plugged"))
+    assert before(one(found, "measured"), on)
+    assert before(one(found, "measured"), one(found, "wired"))
+    assert before(one(found, "wire drawn"), one(found, "measured"))
+
+
+def check_power(s, found):
+    """No key is shown to a unit that only its coin cell feeds, and each is tried before it is closed."""
+    live, states = False, {}
+    for step in found.steps:
+        live = (live or step.name in DOES["fed"]) and step.name not in DOES["unfed"]
+        states[step.name] = live
+    if s.unit is None or s.fit.power == "none":
+        return
+    for step in found.steps:
+        if step.name in DOES["key"]:
+            assert states[step.name], step.name
+    if closed := one(found, "closed"):
+        assert any(step.name in ("try-key", "try-reader") and step.number < closed for step in found.steps)
+    # Nothing is wired or plugged while it is fed.
+    for what in ("plugged", "wired"):
+        for number in at(found, what):
+            assert not states[found.steps[number - 1].name]
+    # The clock is kept by a coin cell from the bench on, or set at the door.
+    kept, set_here = s.has("coin-cell"), found.step("set-clock") is not None
+    assert kept != set_here
+
+
+def check_order_of_visit(s, found):
+    names = [step.name for step in found.steps]
+    bench = [step.number for step in found.steps if step.where == "bench"]
+    assert bench == list(range(1, len(bench) + 1))
+    assert names[-1] in ("test", "hand-over")
+    compare = names.index("compare") + 1
+    for step in found.steps:
+        if step.where != "bench" and step.number != compare:
+            assert step.number > compare
+    for number in drilled_at(found).values():
+        assert before(one(found, "old off"), number)
+    assert before(one(found, "old off"), one(found, "new in"))
+    assert one(found, "new in") is not None or not s.has("cylinder", "lock", "reader")
+
+
+FIRST = (
+    # What a hand does before another thing, whatever the opening: names of this test, or of steps.
+    ("lay-out-box", "compare"), ("coin-cell", "bench-power"), ("bench-power", "program"), ("program", "unfed"),
+    ("try-old", "old off"), ("wedge", "old off"), ("supply-off", "old off"), ("supply-off", "wire drawn"),
+    ("supply-mount", "measured"), ("wedge", "transfer"), ("supply-off", "transfer"), ("transfer", "wire drawn"),
+    ("wedge", "raceway"), ("raceway", "wire drawn"), ("cleaned", "raceway"), ("lined", "wire drawn"),
+    ("old off", "compare-cam"), ("old off", "compare-tail"), ("compare-cam", "mark"), ("compare-tail", "mark"),
+    ("compare-tail", "cut-tail"), ("cut-tail", "new in"), ("build-cylinder", "over the head"),
+    ("build-cylinder", "new in"), ("old off", "mark"), ("case out", "mark"), ("compare-cam", "over the head"),
+    ("mark", "drill-bores"), ("mark", "drill-bolts"), ("mark", "drill-lock"), ("mark", "drill-pocket"),
+    ("mark", "drill-lead"), ("mark", "drill-channel"), ("mark", "drill-bridge"), ("mark", "drill-raceway"),
+    ("mark", "drill-pilots"),
+    # A jig stands on what was drilled before; a plate is a template where its place is made.
+    ("drill-bores", "drill-bolts"), ("drill-lead", "drill-channel"), ("drill-pocket", "drill-bridge"),
+    ("drill-pocket", "try-housing"), ("drill-bridge", "try-housing"), ("try-housing", "drill-pilots"),
+    ("drill-lead", "drill-pilots"), ("drill-channel", "drill-pilots"), ("drill-lock", "drill-pilots"),
+    ("unfed", "try-housing"), ("try-housing", "connect-in-hand"),
+    ("cleaned", "case in"), ("lined", "case in"), ("cleaned", "latch-in"), ("lined", "new in"),
+    ("old off", "latch-in"), ("latch-in", "lead drawn"), ("latch-in", "new in"), ("new in", "try-levers"),
+    ("try-levers", "on"), ("new in", "rim-case-back"), ("rim-case-back", "on"), ("case in", "over the head"),
+    ("cleaned", "over the head"), ("wire drawn", "new in"), ("wire drawn", "latch-in"),
+    ("new in", "glass-clean"), ("glass-clean", "on"), ("lined", "on"), ("new in", "on"),
+    ("measured", "connect-in-hand"),
+    ("on face", "wired"), ("new in", "wired"), ("plugged", "fed here"), ("wired", "fed here"), ("on face", "fed here"),
+    ("new in", "fed here"), ("unfed", "fed here"), ("fed here", "set-clock"), ("set-clock", "try-key"),
+    ("set-clock", "try-reader"), ("fed here", "closed"), ("closed", "seal"), ("new in", "seal"), ("closed", "added"),
+    ("seal", "added"), ("closed", "test"), ("seal", "test"), ("new in", "test"), ("test", "hand-over"),
+)  # fmt: skip
+
+
+def check_hands(s, found):
+    names = [step.name for step in found.steps]
+    for a, b in FIRST:
+        for first in DOES.get(a, {a}):
+            for then in DOES.get(b, {b}):
+                if first in names and then in names:
+                    assert names.index(first) < names.index(then), (first, then)
+    if s.new_lock == "bored-lever-lock" and "drill-lead" in names:
+        # Its jig stands on the bolt holes.
+        assert names.index("drill-bolts") < names.index("drill-lead")
+
+
+def check_tools(s, found):
+    listed = {(tool.form, tool.size_mm) for tool in found.tools}
+    names = {tool.name for tool in found.tools}
+    assert len(names) == len(found.tools)
+    for hole in s.fit.holes:
+        if hole.pilot_mm is not None:
+            assert ("twist-drill", hole.pilot_mm) in listed
+        if hole.tool:
+            assert (hole.tool, hole.diameter_mm or None) in listed
+    wants = {
+        "screw": ("screwdrivers", "driver"), "measure at": ("voltmeter",), "measure and": (), "vacuum": ("vacuum",),
+        "pull wire": ("pull wire",), "tape the lead": ("adhesive tape",), "program key": ("programming",),
+        "punch": ("punch",), "alcohol": ("alcohol",), "with wax": ("wax",), "drop of oil": ("oil",), "mark ": ("tape",),
+        "level.": ("level",), "deburr": ("deburring",), "break": ("pliers",), "wedge": ("wedges",),
+    }  # fmt: skip
+    for step in found.steps:
+        held = " ".join(tool.name for tool in found.tools)
+        for word, tools in wants.items():
+            if word in step.text.lower():
+                assert not tools or any(tool in held for tool in tools), (word, step.text)
+        for part in step.parts:
+            known = s.given.catalogue.get(part.part)
+            if part.role == "fastener" and known is not None and known.attributes.get("form") != "adhesive":
+                assert any("driver" in tool.name or "wrench" in tool.name for tool in step.tools), step.name
+            if part.role == "fastener" and known is not None and known.attributes.get("security_drive"):
+                assert any("security" in tool.name for tool in step.tools)
+
+
+def check_cautions(s, found):
+    """Each stands where the hand is, at the first step that it is for."""
+    holds = {step.name: {caution.name for caution in step.cautions} for step in found.steps}
+    drills = [step for step in found.steps if step.holes]
+    for step in drills:
+        assert "drill" in holds[step.name]
+        assert ("dust" in holds[step.name]) == (s.material == "mineral-core")
+    opening = s.given.opening
+    assert ("fire" in holds["compare"]) == (opening.rating != "none")
+    assert ("egress" in holds["compare"]) == (opening.egress != "none")
+    assert ("egress" in holds["test"]) == (opening.egress != "none")
+    if s.material == "glass":
+        assert "glass" in holds["compare"]
+    for step in found.steps:
+        if any(part.role in ("battery", "coin-cell") for part in step.parts):
+            assert "cells" in holds[step.name]
+        if step.name in {"wire-in", "polarity", "connect-supply", "power-on", "supply-mount"}:
+            assert "low-voltage" in holds[step.name]
+    said = [caution.name for step in found.steps for caution in found.new_cautions(step)]
+    # Told once in full: what is repeated is not read.
+    assert len(said) == len(set(said))
+    assert set(said) == set().union(*holds.values())
+
+
+def check_readings(s, found):
+    readings = [r for step in found.steps for r in step.readings] + [c.reading for c in found.checks if c.reading]
+    for reading in readings:
+        if reading.low is None or reading.high is None:
+            assert reading.needs
+            assert reading.expected.startswith("unknown: needs")
+        else:
+            assert 0 < reading.low < reading.high
+    assert all(check.expected for check in found.checks)
+    if s.unit is not None and s.fit.power != "none":
+        assert len(readings) >= 4
+
+
+def check_words(s, found):
+    """A step names only what there is at this opening."""
+    said = " ".join(step.text for step in found.steps).lower()
+    if s.leaf is None:
+        assert not [word for word in ("lock edge", "hinge", "the leaf", "lever") if word in said]
+    assert ("wax" in said) == (s.material == "aluminium" and s.drills)
+    assert ("second person inside" in said) == (s.leaf is not None and s.lock_form not in ("gate", "cabinet"))
+    assert ("pocket" in said) <= (s.cased or s.in_edge)
+    assert ("pull wire" in said) <= any(hole.purpose in ("cable", "channel") for hole in s.fit.holes)
+    assert "one way in" not in said
+    assert "-" not in [word for step in found.steps for word in step.text.split()]
+    through = [h for h in s.fit.holes if h.depth_mm is None and h.face in ("inside", "key")]
+    assert ("both faces" in said) == (bool(through) and s.material in ("wood", "mineral-core", "composite"))
+    for step in found.steps:
+        assert step.text.endswith("."), step.text
+        assert "  " not in step.text
+        assert "None" not in step.text
+
+
+CHECKS = (
+    check_parts, check_holes, check_case, check_lead, check_covered, check_power, check_order_of_visit, check_hands,
+    check_tools, check_cautions, check_readings, check_words,
+)  # fmt: skip
+
+
+@pytest.fixture(scope="session")
+def plans(openings):
+    return {name: (s, plan(s)) for name, s in openings.items()}
+
+
+@pytest.mark.parametrize("check", CHECKS, ids=lambda check: check.__name__.removeprefix("check_").replace("_", " "))
+def test_every_fit_of_the_sample_can_be_done_as_printed(plans, check):
+    for name, (s, found) in plans.items():
+        try:
+            check(s, found)
+        except AssertionError as error:
+            raise AssertionError(f"{name}: {error}") from error
+
+
+@pytest.mark.parametrize("check", CHECKS, ids=lambda check: check.__name__.removeprefix("check_").replace("_", " "))
+def test_every_opening_of_the_quay_can_be_done_as_printed(quay, check):
+    for view in quay.openings:
+        if view.fit is not None and view.fit.status == "fits":
+            s = situation_of(view.points[0])
+            check(s, plan(s))
+
+
+def any_fit(rng, openings):
+    """Return a fit of the sample with things left out of it or another power, at another turn."""
+    s = rng.choice(openings)
+    parts = tuple(
+        part
+        for part in s.fit.parts
+        if part.role not in ("coin-cell", "collar", "consumable", "mounting", "credential", "cam") or rng.random() < 0.7
+    )
+    power = s.fit.power if rng.random() < 0.6 or s.unit is None else rng.choice(("battery", "supply"))
+    if power == "supply":
+        parts = tuple(part for part in parts if part.role != "battery")
+    opening = replace(
+        s.given.opening,
+        rating=rng.choice(("none", "90", None)),
+        egress=rng.choice(("none", "exit", None)),
+        exposure=rng.choice(("interior", "exterior", None)),
+    )
+    given = replace(s.given, opening=opening)
+    fit = replace(s.fit, parts=parts, power=power, battery=None)
+    return replace(s, given=given, fit=fit)
+
+
+def test_fits_put_together_at_random_can_be_done_as_printed(openings, monkeypatch):
+    """In whatever order the steps are declared: what must come first is said by the steps, not by their files."""
+    rng, known, declared = random.Random(7), list(openings.values()), list(STEPS)
+    for _ in range(RANDOM):
+        rng.shuffle(declared)
+        monkeypatch.setattr("hwsched.work.plan.STEPS", tuple(declared))
+        s = any_fit(rng, known)
+        found = plan(s)
+        for check in CHECKS:
+            check(s, found)
+
+
+# --- single things --------------------------------------------------------------------------------------------------
+
+
+def test_the_plan_takes_the_tasks_of_the_labour_table(openings):
+    """Hours are reckoned from tasks, work is done in steps: each task of a fit has a step, no step an unknown task."""
+    from hwsched.calc.project.labour import labour_table
+
+    known = {task for task, _ in labour_table()}
+    for name, s in openings.items():
+        found = plan(replace(s, first=s.given.point.number == 1, last=s.given.point.number == 1))
+        of_steps = {task for step in found.steps for task in step.tasks}
+        assert of_steps <= known
+        assert {task.task for task in tasks_of(s.given, s.fit)} <= of_steps, name
+
+
+def test_a_threaded_cylinder_says_how_often_it_turns(quay, of_mark):
+    """CYL is 1 in long with 32 threads to the inch, and its head stands 1/8 proud: 7/8 of it go in, 28 turns."""
+    found = plan(situation_of(of_mark("WOOD").points[0]))
+    step = found.step("mortise-cylinder-in")
+    assert "about 28 turns" in step.text
+    assert "turn it along with the cylinder" in step.text
+
+
+def test_what_a_person_adds_by_hand_is_fitted_too(quay, of_mark):
+    s = situation_of(of_mark("WOOD").points[0])
+    extra = replace(s.fit.parts[0], role="strike", part="ADDED", kind="electric-strike", description="Strike")
+    found = plan(replace(s, fit=replace(s.fit, parts=(*s.fit.parts, extra))))
+    assert found.step("added").parts == (extra,)
+    assert found.step("added").text.endswith(" Strike.")
+    assert plan(s).step("added") is None
+
+
+def test_a_pack_at_rest_gives_its_nominal_voltage_and_works_down_to_what_the_unit_does(quay, of_mark):
+    """Six cells of 1.5 V: 9 V at rest; what UNIT works down to is what the catalogue says, and asked for where not."""
+    s = situation_of(of_mark("WOOD").points[0])
+    attributes = {**s.unit.attributes, "pack_low_v": 5.4, "pack_high_v": 12.0}
+    parts = {**s.given.catalogue.parts, "UNIT": replace(s.unit, attributes=attributes)}
+    told = replace(s, given=replace(s.given, catalogue=Catalogue(parts, "test")))
+    assert plan(told).step("pack-in").readings[0].expected == "9 to 12 V"
+    lines = {check.text: check.expected for check in plan(told).checks}
+    assert lines["Voltage at the unit while it operates"] == "5.4 to 12 V"
+    asked = {check.text: check.expected for check in plan(s).checks}
+    assert asked["Voltage at the unit while it operates"].startswith(
+        "unknown: needs part UNIT, lowest and highest pack"
+    )
+
+
+def test_a_lock_with_its_unit_inside_is_fed_and_tried_and_nothing_is_plugged(quay, of_mark):
+    s = situation_of(of_mark("GATE").points[0])
+    own = Part("OWN", "gate-lock", attributes={"own_unit": True, "mounting": "bolt-on"})
+    lock = replace(s.fit.part("lock"), part="OWN")
+    kept = tuple(part for part in s.fit.parts if part.role not in ("lock", "unit", "mounting", "lead-extension"))
+    given = replace(s.given, catalogue=Catalogue({**s.given.catalogue.parts, "OWN": own}, "test"))
+    holes = tuple(hole for hole in s.fit.holes if hole.purpose == "bolt")
+    fit = replace(s.fit, parts=(lock, *kept), holes=holes, cable=None, placement=None)
+    found = plan(replace(s, given=given, fit=fit))
+    names = [step.name for step in found.steps]
+    assert "plug-in" not in names
+    assert names.index("gate-lock-in") < names.index("pack-in") < names.index("try-key") < names.index("test")
+
+
+def test_names_of_steps_are_their_own():
+    names = [kind.name for kind in STEPS]
+    assert len(names) == len(set(names))
+    said = set().union(*DOES.values())
+    assert said <= set(names)
+    assert {name for pair in FIRST for name in pair} <= set(names) | set(DOES)
+
+
+def test_every_step_is_taken_by_some_opening(plans, quay):
+    """What no opening takes is not tried by these tests."""
+    done = {step.name for _, found in plans.values() for step in found.steps}
+    for view in quay.openings:
+        if view.fit is not None and view.fit.status == "fits":
+            done |= {step.name for step in plan(situation_of(view.points[0])).steps}
+    assert {kind.name for kind in STEPS} - done == {"added", "set-clock", "supply-mount"}

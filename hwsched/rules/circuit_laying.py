@@ -61,6 +61,8 @@ class LaidCircuit:
     """Conductors in words."""
     hidden: frozenset[str]
     """Openings of which some load is not known, or not where."""
+    lying: tuple[RunWithConductor, ...] = ()
+    """Runs whose own length and wire are known, and whose way from the supply is not."""
 
     @property
     def sound(self) -> bool:
@@ -147,6 +149,7 @@ def laid_circuit(
     return LaidCircuit(
         circuit, warm, at_once, names, openings, tuple(present), tree, (*placed, *behind), tuple(at), tuple(unsure),
         tuple(problems), wire, frozenset(each.opening_id for each in unsure),
+        tuple(each for each in known if each not in present),
     )  # fmt: skip
 
 

@@ -6,7 +6,7 @@ voltage is tried by `hwsched.wiring.circuits`; what is wrong is said by the rule
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from math import fsum
+from math import fsum, isfinite
 from typing import Final
 
 from hwsched.attributes.of_parts import OUTPUT_A
@@ -106,6 +106,16 @@ def _bare(laid: LaidCircuit, source: CircuitSource) -> CircuitResult:
     return CircuitResult(
         laid.circuit, source.supply, devices=laid.devices, problems=laid.problems, openings=laid.openings,
         marks=tuple(laid.names[opening] for opening in laid.openings), wire=laid.wire,
+        unsolved_runs=tuple(_lying(each, laid.names) for each in (*laid.runs, *laid.lying)),
+    )  # fmt: skip
+
+
+def _lying(each: RunWithConductor, names: Mapping[str, str]) -> RunResult:
+    run = each.run
+    begin, end = (names.get(node, node) for node in (run.from_node, run.to_node))
+    return RunResult(
+        each.run_id, begin, end, run.from_node, run.to_node, run.length_m, run.gauge, run.stranding,
+        run.conductors_in_parallel, each.part, 0.0, {}, {}, {}, each.transfer,
     )  # fmt: skip
 
 
@@ -206,6 +216,7 @@ class _Solving:
             source_v={state.name: state.source_v for state in states},
             nodes=nodes if laid.runs else (),
             runs=tuple(_run(each, i, laid, states) for i, each in enumerate(laid.runs)),
+            unsolved_runs=tuple(_lying(each, laid.names) for each in laid.lying),
             current_a={s.name: s.solution.source_a for s in states if s.solution.source_a is not None},
             collapsed={s.name: s.solution.reason or "" for s in states if s.solution.collapsed},
             operating=self._marks(states[-1].operating, states[-1].elsewhere),
@@ -244,7 +255,9 @@ class _Solving:
         for i, node in enumerate(tree.names):
             opening = opening_of(node)
             window = windows.get(node)
-            volts = {s.name: s.least_v(node) for s in self.low_side if not s.solution.collapsed}
+            volts = {
+                s.name: s.least_v(node) for s in self.low_side if not s.solution.collapsed and isfinite(s.least_v(node))
+            }
             bounds = [
                 -float("inf") if s.solution.collapsed else s.bound_v(node)
                 for s in self.high_side
@@ -255,7 +268,8 @@ class _Solving:
             found.append(
                 NodeResult(
                     node, laid.name_of(node), opening if opening in laid.names else None, distance[i], volts,
-                    window and window[0], window and window[1], min(bounds), operating,
+                    window and window[0], window and window[1], min(bounds) if isfinite(min(bounds)) else None,
+                    operating,
                     tuple(parts.get(node, ())),
                 )
             )  # fmt: skip
@@ -290,7 +304,7 @@ class _Solving:
             elif opening in laid.hidden or not laid.sound:
                 told = needs[opening] or every
                 found.append(Proof(opening, "not-proved", told, "" if told else "its circuit cannot be reckoned with"))
-            elif all(node.bound_v >= (node.minimum_v or 0.0) - _TOUCH_V for node in here if node.bound_v is not None):
+            elif all(node.bound_v is not None and node.bound_v >= (node.minimum_v or 0.0) - _TOUCH_V for node in here):
                 found.append(Proof(opening, "proved"))
             else:
                 why = "" if every else "too many operations can fall together to try them all"

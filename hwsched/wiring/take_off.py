@@ -51,7 +51,7 @@ def wire_lines(supplies: tuple[SupplyResult, ...], catalogue: Catalogue) -> tupl
     totals: dict[tuple[str, str, str, str], tuple[float, int]] = {}
     for supply in supplies:
         for circuit in supply.circuits:
-            for run in circuit.runs:
+            for run in (*circuit.runs, *circuit.unsolved_runs):
                 # A transfer is bought by the piece, its wire with it.
                 if run.transfer:
                     continue
@@ -76,8 +76,8 @@ def device_lines(supplies: tuple[SupplyResult, ...]) -> tuple[DeviceLine, ...]:
     for supply in supplies:
         building = supply.supply.building or ""
         for circuit in supply.circuits:
-            joints: Mapping[str, int] = _ends(circuit.runs)
-            for run in circuit.runs:
+            joints: Mapping[str, int] = _ends((*circuit.runs, *circuit.unsolved_runs))
+            for run in (*circuit.runs, *circuit.unsolved_runs):
                 # One that stands there already is bought no more, and what leads back through one came with it.
                 if run.transfer and run.part:
                     key = (building, run.part, "power transfer")

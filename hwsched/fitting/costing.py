@@ -119,10 +119,11 @@ def line_of(number: str, quantity: Exact, catalogue: Catalogue) -> Line:
     return Line(number, quantity, price_of_one(part, held), currency, supplier)
 
 
-def order_of(number: str, quantity: Exact, catalogue: Catalogue) -> Line:
-    """Return a part as it is ordered: in whole boxes or reels where it comes in such."""
+def order_of(number: str, quantity: Exact, catalogue: Catalogue, units: int | None = None) -> Line:
+    """Return a part as it is ordered: in whole boxes or reels where it comes in such; units: how many they are."""
     part = catalogue.get(number)
     held = None if part is None else held_by(part)
     if part is None or held is None or held <= 1:
         return line_of(number, quantity, catalogue)
-    return Line(number, order_units(quantity, held), part.list_price, part.currency or None, part.supplier or None)
+    ordered = order_units(quantity, held) if units is None else units
+    return Line(number, ordered, part.list_price, part.currency or None, part.supplier or None)

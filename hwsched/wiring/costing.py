@@ -29,7 +29,7 @@ def price_supplies(supplies: tuple[SupplyResult, ...], catalogue: Catalogue, ter
             # To the millimetre: a sum of metres in binary has digits that nobody laid.
             length_m = round(wire.length_m, 3)
             needed = product(exact(length_m, "length of wire"), exact(wire_waste(), "waste"))
-            lines.append(order_of(wire.part or wire.gauge, needed, catalogue))
+            lines.append(order_of(wire.part or wire.gauge, needed, catalogue, wire.reels))
             # The length as laid: what is bought over it for ends and slack takes no time to lay.
             tasks.append(Task("lay-wire", length_m))
         work = labour(tasks, table)

@@ -25,6 +25,21 @@ def test_reels_are_whole_ones():
     assert lines_of([run("supply", "a", 1000 / 11)])[0][0].reels == 1
 
 
+def test_runs_are_cut_whole():
+    """Three runs of 60 m take 66 m each with their ends: 198 m, yet no two come from one reel of 100 m."""
+    ((line,), _) = lines_of([run("supply", name, 60.0) for name in "abc"])
+    assert (line.reels, line.fewest, line.spliced) == (3, 3, 0)
+    assert sorted(line.cuts) == [(f"PS-s/C supply to {name}",) for name in "ABC"]
+    # 45.4 m are 49.94 m with their ends: two to a reel.
+    ((line,), _) = lines_of([run("supply", name, 45.4) for name in "abc"])
+    assert (line.reels, sorted(map(len, line.cuts))) == (2, [1, 2])
+
+
+def test_a_run_longer_than_a_reel_is_spliced_and_said():
+    ((line,), _) = lines_of([run("supply", "a", 91.0)])
+    assert (line.reels, line.spliced) == (2, 1)
+
+
 def test_a_reel_of_unknown_length_gives_no_number():
     ((line,), _) = lines_of([run("supply", "a")], parts(WIRE={"reel_m": None}))
     assert (line.reel_m, line.reels) == (None, None)

@@ -20,6 +20,8 @@ _MOST_ROUNDS: Final = 500
 _MOST_CELLS: Final = 20_000
 """Steps into which a stock length is divided where the lengths have no common measure: cuts are rounded up to them."""
 _SECONDS: Final = 20.0
+_MOST_SIZES: Final = 60
+"""Of more different lengths only what lies open is told: hardly any two then waste alike."""
 
 Ints = NDArray[np.int64]
 Pattern = tuple[int, ...]
@@ -107,8 +109,8 @@ def _by_patterns(sizes: Sequence[int], wanted: Ints, room: int, packed: Sequence
     """Return the cutting, a pattern a stock length, and how few it could be."""
     patterns = list(dict.fromkeys(packed))
     floor_ = ceil(float(wanted @ np.array(sizes)) / room - _TOUCH)
-    if len(packed) <= floor_:
-        return list(packed), len(packed)
+    if len(packed) <= floor_ or len(sizes) > _MOST_SIZES:
+        return list(packed), min(floor_, len(packed))
     for _ in range(_MOST_ROUNDS):
         outcome = run(_model(patterns, wanted, False), Limits())
         if outcome.row_price is None:

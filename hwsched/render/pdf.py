@@ -149,7 +149,7 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
             if before is not None:
                 pages.advance(4.0) if pages.room > 20.0 else None
             heading = block.text
-            set_heading(pages, block, _keep(blocks[number + 1] if number + 1 < len(blocks) else None))
+            set_heading(pages, block, _keep(pages, blocks[number + 1] if number + 1 < len(blocks) else None))
         elif isinstance(block, Paragraph):
             set_paragraph(pages, block)
         elif isinstance(block, Bullets):
@@ -169,12 +169,12 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
         before = None if isinstance(block, PageBreak) else block
 
 
-def _keep(following: Block | None) -> float:
+def _keep(pages: Pages, following: Block | None) -> float:
     """Return how much of the next block a heading takes along [pt]."""
     if isinstance(following, Table):
-        return first_height(following)
+        return first_height(pages, following)
     if isinstance(following, Drawings):
-        return views_height(following)
+        return views_height(pages, following)
     if isinstance(following, SignOff):
         return 12.0 * style.MM * len(following.roles)
-    return 0.0 if following is None else 3 * style.BODY * style.LEADING
+    return 0.0 if following is None else 3 * pages.type.body * pages.type.leading

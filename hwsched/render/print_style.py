@@ -69,7 +69,7 @@ class Type:
 
 USUAL: Final = Type(
     body=9.0, small=7.5, table=8.0, table_head=7.5, large=8.0, heads={1: 14.0, 2: 11.0, 3: 9.5}, head=9.0, subhead=7.5,
-    leading=1.3, table_leading=1.25, pad=3.0, gap=6.0, margin=14.0 * MM, bottom=15.0 * MM, letters_mm=0.0, note=6.5,
+    leading=1.3, table_leading=1.25, pad=2.0, gap=6.0, margin=14.0 * MM, bottom=15.0 * MM, letters_mm=0.0, note=6.5,
 )  # fmt: skip
 """Read at a desk."""
 SITE: Final = Type(

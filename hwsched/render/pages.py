@@ -11,6 +11,7 @@ from hwsched.render import print_style as style
 from hwsched.render.blocks import Document, Section
 from hwsched.render.fonts import width_per_size
 from hwsched.render.paint import Painter
+from hwsched.render.qr import QR_PT, paint_qr
 from hwsched.render.wrap import printable, wrap
 
 _TOTAL: Final = "total-pages"
@@ -46,6 +47,8 @@ class Pages:
         """Sizes of the section that is set."""
         self._head: list[tuple[float, float, str, float, bool]] = []
         self._body_top = 0.0
+        self._right = 0.0
+        """Right end of what the head says."""
         self._outlines = 0
         self._fresh = False
         # Room for "of y" is guessed from the number of sections; a longer number reaches into the margin only.
@@ -149,7 +152,10 @@ class Pages:
     def _compose_head(self, section: Section) -> None:
         document = self._document
         wide, tall = self._size
-        right_width = width_per_size(self._paged_words(99999)) * self.type.subhead + self._total_width
+        # Beside the code as text stands the one for a camera.
+        self._right = wide - self.type.margin - (QR_PT + 6.0 if section.code else 0.0)
+        right_width = wide - self.type.margin - self._right
+        right_width += width_per_size(self._paged_words(99999)) * self.type.subhead + self._total_width
         mark = printable(section.mark).replace("\n", " ")
         mark_lines = wrap(mark, self.width * 0.45, self.type.head, True) if mark else ()
         mark_width = max((width_per_size(line, True) for line in mark_lines), default=0.0) * self.type.head
@@ -165,7 +171,7 @@ class Pages:
                 rows.append((self.type.margin, y, left_lines[number], self.type.head, True))
             if number < len(mark_lines):
                 line = mark_lines[number]
-                x = wide - self.type.margin - mark_width
+                x = self._right - mark_width
                 rows.append((x, y, line, self.type.head, True))
             y -= self.type.head * self.type.leading
         for number, line in enumerate(title_lines):
@@ -173,7 +179,7 @@ class Pages:
                 y -= self.type.subhead * self.type.leading
             rows.append((self.type.margin, y, line, self.type.subhead, False))
         self._head = rows
-        self._mark_end = wide - self.type.margin - mark_width + (
+        self._mark_end = self._right - mark_width + (
             width_per_size(mark_lines[-1], True) * self.type.head if mark_lines else 0.0
         )  # fmt: skip
         self._mark_y = (
@@ -190,7 +196,8 @@ class Pages:
     def _stamp(self) -> list[str]:
         document = self._document
         revision = f"Revision {document.revision}" if document.revision else ""
-        return [word for word in (revision, document.date) if word]
+        code = f"Code {self._section.code}" if self._section is not None and self._section.code else ""
+        return [word for word in (code, revision, document.date) if word]
 
     def _draw_head_and_foot(self) -> None:
         painter, canvas = self.painter, self.canvas
@@ -205,7 +212,10 @@ class Pages:
                 f"sheets-{self._sections}", self._mark_end + width_per_size(words, True) * self.type.head, self._mark_y
             )
         words = self._paged_words(self.number)
-        end = self._size[0] - self.type.margin - self._total_width
+        end = self._right - self._total_width
+        if self._section is not None and self._section.code:
+            paint_qr(canvas, self._section.code, self._size[0] - self.type.margin - QR_PT, self._rule_y + 2.0)
+            painter.forget()
         painter.lines(
             [(end - width_per_size(words) * self.type.subhead, self._page_y, words)],
             self.type.subhead,

@@ -3,6 +3,7 @@
 Here belongs how a file is put in its place. What is in it stands above.
 """
 
+import io
 import os
 import platform
 import re
@@ -11,7 +12,7 @@ import stat
 import sys
 import tempfile
 import time
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from functools import cache
 from hashlib import blake2b
@@ -151,6 +152,25 @@ def replacing(path: Path) -> Iterator[Path]:
         with suppress(OSError):
             beside.unlink()
         raise
+
+
+def write_archive(path: Path, save: Callable[[IO[bytes]], object]) -> None:
+    """Write what a library packs into an archive.
+
+    It is packed in memory: an archive over a file that takes no more tells so a second time, with a traceback, when it
+    is thrown away.
+
+    Parameters
+    ----------
+    path : Path
+        To write to, as `replacing` gives it.
+    save : callable
+        Packs into the file that it is given.
+    """
+    held = io.BytesIO()
+    save(held)
+    with path.open("wb") as written:
+        written.write(held.getbuffer())
 
 
 def _put_in_place(beside: Path, target: Path) -> None:

@@ -20,8 +20,26 @@ SOUTH = "Fennel Yard Trading"
 POWER = "Ropewalk Electric Stores"
 
 
+_LEAD = {"lead_diameter_mm": 2.5, "bend_radius_mm": 10.0}
+_OF_UNIT = {
+    "hole_above_existing_mm": 34.925, "plate_above_existing_mm": 19.05, "hole_from_cylinder_mm": 63.5,
+    "channel_entry_mm": 9.525, "channel_diameter_mm": 9.525, "channel_angle_deg": 10.0,
+}  # fmt: skip
+_OF_BORED = {"lead_hole_mm": 9.525, "lead_hole_up_deg": 45.0, "lead_hole_edge_deg": 15.0}
+TEMPLATES = {
+    "surface-unit": _OF_UNIT, "edge-unit": {"bridge_hole_mm": 9.525}, "bored-lever-lock": _OF_BORED | _LEAD,
+    "gate-lock": {"back_hole_mm": 19.05} | _LEAD, "mortise-cylinder": _LEAD, "rim-cylinder": _LEAD,
+    "euro-cylinder": _LEAD, "cabinet-lock": _LEAD, "fixed-reader": _LEAD,
+}  # fmt: skip
+"""What the templates say that come with the parts, by kind."""
+
+
 def part(number, kind, description, price, supplier=NORTH, finish="", unit="EA", kit=(), **attributes):
     """Return one catalogue entry."""
+    attributes = TEMPLATES.get(kind, {}) | attributes
+    if kind == "surface-unit" and attributes["screws"]:
+        right, top = attributes["plate_width_mm"] - 6.0, attributes["plate_height_mm"] - 6.0
+        attributes["screw_places"] = f"6, 6; {right:g}, 6; 6, {top:g}; {right:g}, {top:g}"
     return Part(
         number=number, kind=kind, description=description, supplier=supplier, finish=finish, unit=unit,
         list_price=price, currency="USD", attributes=attributes, kit=tuple(kit),

@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from tests.once import made_once
+from tests.turns import not_their_turn
 
 if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
     # Started in the background of a shell: processes that tests start and interrupt would inherit that they ignore it.
@@ -20,6 +21,15 @@ if signal.getsignal(getattr(signal, "SIGHUP", signal.SIGINT)) is signal.SIG_IGN:
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # Commands that are run as processes keep their log away from the person's own.
 os.environ.setdefault("HWSCHED_LOG", tempfile.mkdtemp(prefix="hwsched-log-"))
+
+
+def pytest_collection_modifyitems(config, items):
+    """Leave out the cases whose turn it is not."""
+    waiting = not_their_turn(items, " ".join(config.args))
+    if waiting:
+        config.hook.pytest_deselected(items=waiting)
+        out = set(waiting)
+        items[:] = [item for item in items if item not in out]
 
 
 def pytest_collection_finish():

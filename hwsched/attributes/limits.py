@@ -16,9 +16,6 @@ Value = str | float | int | bool | Decimal | None
 Found = tuple[Value, str | None, bool]
 """The value, the unit assumed, and whether the cell said "about"."""
 
-
-NOT_APPLICABLE: Final = frozenset({"n/a", "na", "n.a.", "n.a", "not applicable", "-", "--", "---", "–", "—"})
-"""Words that leave a measure unknown; a choice may declare one of them as a value."""
 LENGTH_EXAMPLES: Final = '70 mm, 1 3/4", 3\'-0"'
 
 

@@ -12,8 +12,8 @@ from typing import Final, NoReturn, cast
 
 from hwsched.attributes.attribute import Attribute, Unit
 from hwsched.attributes.cell_error import CellError
+from hwsched.attributes.emptiness import is_stroke
 from hwsched.attributes.limits import (
-    NOT_APPLICABLE,
     Found,
     accepted_by,
     as_text,
@@ -71,7 +71,7 @@ def length_reader(attribute: Attribute, bare_unit: str | None) -> Reader:
     signed = attribute.low is not None and attribute.low < 0
 
     def read(cell: object) -> Found:
-        if isinstance(cell, str) and cell.casefold() in NOT_APPLICABLE:
+        if is_stroke(cell):
             return None, None, False
         _refuse_none(attribute, cell)
         sign, size = _split_sign(cell) if signed else (1.0, cell)
@@ -123,7 +123,7 @@ def number_reader(attribute: Attribute, bare_unit: str | None) -> Reader:
 
     def read(cell: object) -> Found:
         if isinstance(cell, str):
-            if cell.casefold() in NOT_APPLICABLE:
+            if is_stroke(cell):
                 return None, None, False
             _refuse_none(attribute, cell)
             plain = plain_text(cell)
@@ -225,7 +225,7 @@ def money_reader(attribute: Attribute, bare_unit: str | None) -> Reader:
     """Return the reader of amounts of money, exact: a number of the spreadsheet by its shortest text."""
 
     def read(cell: object) -> Found:
-        if isinstance(cell, str) and cell.casefold() in NOT_APPLICABLE:
+        if is_stroke(cell):
             return None, None, False
         _refuse_none(attribute, cell)
         _refuse_dates_and_flags(attribute, cell)

@@ -3,8 +3,9 @@
 Here belongs what is equal for all kinds: what counts as empty or unknown, the errors of spreadsheets, and the reader
 that remembers what it has read. How each kind of value is read stands in `values`.
 
-Empty, ``?``, ``unknown``, ``tbd`` are unknown (None) for every kind. ``n/a`` and ``-`` are a choice's value where the
-choice declares such a word, else unknown, and for text they stay text. ``none`` is a choice's value where declared, no
+Empty, ``?``, ``unknown``, ``tbd`` are unknown (None) for every kind. ``n/a``, ``-`` and other marks of emptiness are
+unknown too, and for text they stay text; ``0`` and ``x`` are so for a choice. Only a choice of a project's own may
+declare such a mark as a word. ``none`` is a choice's value where declared, no
 for a flag, text for text; for a length or number it is refused, since it can mean zero as well as not measured.
 """
 

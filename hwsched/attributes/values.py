@@ -11,8 +11,9 @@ from typing import Final
 
 from hwsched.attributes.attribute import Attribute
 from hwsched.attributes.cell_error import CellError
+from hwsched.attributes.emptiness import is_stroke, marks_emptiness
 from hwsched.attributes.headers import normal
-from hwsched.attributes.limits import NOT_APPLICABLE, Found, accepted_by, as_text, date_error
+from hwsched.attributes.limits import Found, accepted_by, as_text, date_error
 from hwsched.attributes.measures import Reader, integer_reader, length_reader, money_reader, number_reader
 from hwsched.quantities import plain_text
 from hwsched.telling.characters import hidden_in
@@ -81,9 +82,9 @@ def _choice(attribute: Attribute, _bare_unit: str | None) -> Reader:
         if isinstance(cell, dt.date | dt.time | dt.timedelta):
             raise date_error(attribute, cell)
         text = as_text(cell)
-        # A synonym may be a mark alone, such as -, of which nothing is left without punctuation.
+        # A field of a project's own may declare a mark alone, such as -, of which nothing is left without punctuation.
         value = words.get(normal(text)) or marks.get(text.casefold())
-        if value is None and text.casefold() not in NOT_APPLICABLE:
+        if value is None and not marks_emptiness(cell):
             if normal(text) in unclear:
                 raise CellError(text, unclear[normal(text)], accepted_by(attribute))
             raise CellError(text, f"is none of the words for {attribute.label}", accepted_by(attribute))
@@ -125,7 +126,7 @@ def _flag(attribute: Attribute, _bare_unit: str | None) -> Reader:
             return True, None, False
         if word in _NO or normal(word) in _NO:
             return False, None, False
-        if word in NOT_APPLICABLE:
+        if is_stroke(word):
             return None, None, False
         raise CellError(as_text(cell), "is neither yes nor no", "yes, y, x, true, 1; no, n, false, 0")
 
@@ -139,7 +140,7 @@ def _date(attribute: Attribute, _bare_unit: str | None) -> Reader:
         if isinstance(cell, dt.date):
             return cell.isoformat(), None, False
         text = as_text(cell)
-        if text.casefold() in NOT_APPLICABLE:
+        if is_stroke(text):
             return None, None, False
         found = _date_in_words(plain_text(text).lower()) if isinstance(cell, str) else None
         if found is None:

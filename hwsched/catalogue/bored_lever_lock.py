@@ -4,6 +4,7 @@ from hwsched.attributes import Attribute, Choice
 from hwsched.catalogue.kind import PartKind
 from hwsched.catalogue.traits.lead import LEAD
 from hwsched.catalogue.traits.place import EXPOSURE, FIRE_LISTED
+from hwsched.catalogue.traits.template import BORED_TEMPLATE
 
 BORED_LEVER_LOCK = PartKind(
     "bored-lever-lock",
@@ -39,6 +40,7 @@ BORED_LEVER_LOCK = PartKind(
         ),
         Attribute("trim_diameter_mm", "Trim diameter", "length", "mm", low=30, high=200),
         *LEAD,
+        *BORED_TEMPLATE,
         EXPOSURE,
         FIRE_LISTED,
     ),

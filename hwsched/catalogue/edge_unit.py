@@ -5,6 +5,7 @@ from hwsched.catalogue.kind import PartKind
 from hwsched.catalogue.traits.lead import MATES_WITH
 from hwsched.catalogue.traits.place import FIRE_LISTED, TEMPERATURE_LOW
 from hwsched.catalogue.traits.screws import SCREWS
+from hwsched.catalogue.traits.template import BRIDGE_HOLE
 from hwsched.catalogue.traits.unit_power import UNIT_POWER
 
 EDGE_UNIT = PartKind(
@@ -25,6 +26,7 @@ EDGE_UNIT = PartKind(
         Attribute("pocket_width_mm", "Pocket width", "length", "mm", low=5, high=60, required=True),
         Attribute("connector_y_mm", "Connector from the lock's end", "length", "mm", low=0, high=800, required=True),
         MATES_WITH,
+        BRIDGE_HOLE,
         Attribute(
             "service_mm",
             "Hand's allowance",

@@ -6,6 +6,7 @@ from hwsched.attributes import Attribute, Choice
 from hwsched.catalogue.kind import PartKind
 from hwsched.catalogue.traits.lead import LEAD
 from hwsched.catalogue.traits.place import EXPOSURE, FIRE_LISTED, TEMPERATURE_LOW
+from hwsched.catalogue.traits.template import BACK_HOLE
 from hwsched.catalogue.traits.unit_power import UNIT_POWER
 
 # A lock with its own unit has no lead, one without has no current of its own: which of them it lacks is said by rules.
@@ -38,6 +39,13 @@ GATE_LOCK = PartKind(
             note="What its fixing bolts pass of the case, off the gate's face; where it is bolted on.",
         ),
         Attribute(
+            "free_inside",
+            "Opens freely from the inside",
+            "flag",
+            synonyms=("free inside", "inside release"),
+            note="Yes: a handle or push plate of its own draws its bolt from the inside, without key or power.",
+        ),
+        Attribute(
             "own_unit",
             "Unit inside",
             "flag",
@@ -45,6 +53,7 @@ GATE_LOCK = PartKind(
             note="Yes: its control unit and cells are in its case, and it has no lead.",
         ),
         *_LEAD_OR_POWER,
+        BACK_HOLE,
         EXPOSURE,
         TEMPERATURE_LOW,
         FIRE_LISTED,

@@ -5,6 +5,7 @@ from hwsched.catalogue.kind import PartKind
 from hwsched.catalogue.traits.lead import MATES_WITH
 from hwsched.catalogue.traits.place import EXPOSURE, FIRE_LISTED, TEMPERATURE_LOW
 from hwsched.catalogue.traits.screws import SCREWS
+from hwsched.catalogue.traits.template import UNIT_TEMPLATE
 from hwsched.catalogue.traits.unit_power import UNIT_POWER
 
 SURFACE_UNIT = PartKind(
@@ -71,6 +72,7 @@ SURFACE_UNIT = PartKind(
         TEMPERATURE_LOW,
         FIRE_LISTED,
         Attribute("glass_mount", "May be bonded to glass", "flag"),
+        *UNIT_TEMPLATE,
     ),
     note="Control units that stand on a face of the leaf.",
 )

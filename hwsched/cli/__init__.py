@@ -33,7 +33,7 @@ ROOMS = (
         "survey",
         "The openings as they stand: take in, type in, ask for what is missing.",
         Entry("import", "Take in a survey workbook.", "import survey"),
-        Entry("form", "Write the surveyor's workbook, blank or for a return visit.", "survey-form"),
+        Entry("form", "Write the surveyor's workbook or paper sheets, blank or for a return visit.", "survey-form"),
         Entry("add", "Add an opening, or an existing item of one.", "add"),
         Entry("edit", "Set one surveyed fact of an opening.", "edit"),
         Entry("remove", "Remove an opening, a leaf, or an existing item.", "remove"),

@@ -15,12 +15,13 @@ if TYPE_CHECKING:
 
 
 class Taken(TypedDict):
-    """What came in of a file: how much of what, and what it touched; rows that were left out are among the problems."""
+    """What came in of a file: how much of what, what it touched, sheets not read; rows left out are problems."""
 
     format: str
     counts: dict[str, int]
     marks: list[str]
     parts: list[str]
+    unread: list[str]
 
 
 def import_verb(room: str) -> Verb:
@@ -70,6 +71,7 @@ def _run(formats: dict[str, ImportFormat], arguments: argparse.Namespace) -> int
         "counts": dict(taken.counts),
         "marks": marks,
         "parts": sorted(taken.changes.parts),
+        "unread": list(taken.unread),
     }
     print_json(result)
     said(arguments, taken.said)

@@ -17,7 +17,10 @@ from hwsched.exchange.problems import FileProblem, InputRejected
 
 LARGEST_FILE: Final = 200 * 2**20
 """Bytes of a workbook; 10,000 openings by 30 columns take 1.3 MB."""
-LARGEST_UNPACKED: Final = 768 * 2**20
+LARGEST_UNPACKED: Final = 512 * 2**20
+LARGEST_SMALL_PART: Final = 24 * 2**20
+"""Bytes of a part that is taken as a tree: lists of sheets, styles."""
+MOST_SHEETS: Final = 1000
 _CHUNK: Final = 4 * 2**20
 _SAVE_AS: Final = "a workbook saved as .xlsx"
 _OLE: Final = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1"
@@ -133,6 +136,9 @@ class Container:
                     left -= len(chunk)
                     if left < 0:
                         raise self.rejected(f"is damaged: {name} is larger than stated")
+                    # A cell takes 32,767 characters; the reader of sheets holds a text whole, however long it is.
+                    if len(chunk) == _CHUNK and b"<" not in chunk:
+                        raise self.rejected(f"holds a text of more than {_CHUNK >> 20} MB without a cell ({name})")
                     yield chunk
         except KeyError:
             raise self.rejected(f"is damaged: {name} is missing") from None
@@ -141,6 +147,8 @@ class Container:
 
     def xml(self, name: str) -> ElementTree.Element:
         """Return a small part as a tree."""
+        if name in self._stated and self._stated[name].file_size > LARGEST_SMALL_PART:
+            raise self.rejected(f"has a list of more than {LARGEST_SMALL_PART >> 20} MB ({name})")
         content = b"".join(self.chunks(name))
         self.refuse_declarations(name, content)
         try:
@@ -169,12 +177,19 @@ class Container:
         book = self.workbook_part()
         folder = PurePosixPath(book).parent
         related = self._related(f"{folder}/_rels/{PurePosixPath(book).name}.rels", folder)
-        parts = {}
+        parts: dict[str, str] = {}
+        entries = 0
         for element in self.xml(book).iter():
             if _local(element.tag) == "sheet":
+                entries += 1
+                if entries > MOST_SHEETS:
+                    raise self.rejected(f"has more than {MOST_SHEETS:,} sheets", "a workbook with the data alone")
                 identifier = next((v for k, v in element.attrib.items() if _local(k) == "id"), "")
                 kind, part = related.get(identifier, ("", ""))
                 if kind.endswith("/worksheet"):
+                    # Each would be unpacked and read again.
+                    if part in parts.values():
+                        raise self.rejected("is damaged: two sheets are one and the same part")
                     parts[element.get("name", "")] = part
         return parts
 

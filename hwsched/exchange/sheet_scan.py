@@ -13,7 +13,7 @@ from xml.parsers import expat
 
 LAST_ROW: Final = 1_048_576
 LAST_COLUMN: Final = 16_384
-_LETTERS: Final = re.compile(rb"""r=["']([A-Z]{1,3})""")
+_LETTERS: Final = re.compile(rb"""<c r=["']([A-Z]{1,3})[0-9]{1,7}["']""")
 _REFERENCE: Final = re.compile(rb"""r=["']([A-Z]{1,3})([0-9]{1,9})""")
 _LONGER_ROW: Final = tuple(re.compile(rb"""r=["'][A-Z]{1,3}[0-9]{%d}""" % (digits + 1)) for digits in range(8))
 _FORMULA: Final = (b"<f>", b"<f ")

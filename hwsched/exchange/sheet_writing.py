@@ -14,7 +14,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from hwsched.attributes import Attribute, accepted_by
 from hwsched.render.cell_text import safe_text
-from hwsched.writing import check_ending, replacing
+from hwsched.writing import check_ending, replacing, write_archive
 
 _HEAD: Final = PatternFill("solid", fgColor="E4DED0")
 _NEEDED: Final = PatternFill("solid", fgColor="F0D9B0")
@@ -98,7 +98,7 @@ def save(book: Workbook, path: Path) -> None:
     """Save a workbook whole or not at all; raises UnwritableError, also for a name that does not end .xlsx."""
     check_ending(path, ".xlsx", "a workbook")
     with replacing(path) as partial:
-        book.save(partial)
+        write_archive(partial, book.save)
 
 
 def _note(attribute: Attribute) -> str:

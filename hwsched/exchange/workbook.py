@@ -75,6 +75,8 @@ class Book:
             self._check(part)
         self._padded = self._padded_styles()
         self._last: CalamineSheet | None = None
+        self._spans: dict[str, int] = {}
+        """Cells that the rectangles of the sheets read so far hold."""
         self._glances: dict[str, Glance] = {}
         self._inspections: dict[str, Inspection] = {}
         try:
@@ -138,9 +140,15 @@ class Book:
         """
         self._refuse_too_large(sheet)
         try:
+            parsed = self._parsed(sheet)
+            # Both count from 0, whatever their names say.
+            self._spans[sheet] = ((parsed.total_height or 0) + 1) * ((parsed.total_width or 0) + 1)
+            if sum(self._spans.values()) > MOST_CELLS:
+                named = f"{sum(self._spans.values()):,} cells in {len(self._spans)} sheets; {MOST_CELLS:,} are read"
+                raise self._container.rejected(f"holds {named}", "a workbook with the data alone", sheet)
             # With the empty area: without it the first filled cell would count as A1, and every row and column be
             # told wrong.
-            rows: list[list[object]] = [list(row) for row in self._parsed(sheet).to_python(skip_empty_area=False)]
+            rows: list[list[object]] = [list(row) for row in parsed.to_python(skip_empty_area=False)]
         except BaseException as error:
             raise self._not_readable(error, sheet) from None
         if self._padded:
@@ -182,6 +190,8 @@ class Book:
             ranges = self._parsed(sheet).merged_cell_ranges or []
         except BaseException as error:
             raise self._not_readable(error, sheet) from None
+        if sum(last[0] - first[0] + last[1] - first[1] + 2 for first, last in ranges) > MOST_CELLS:
+            raise self._container.rejected("has merged cells that lie over each other", sheet=sheet)
         return tuple(
             sorted((Merged(*first, *last) for first, last in ranges), key=lambda m: (m.first_row, m.first_column))
         )

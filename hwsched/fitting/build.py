@@ -1,7 +1,8 @@
 """Building a fit: slot by slot, refused early by the rules, the best complete chain taken."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
+from functools import partial
 from math import inf
 from typing import Final
 
@@ -9,8 +10,6 @@ from hwsched.fitting.bolts import GATE_BOLTS, lock_bolts
 from hwsched.fitting.candidate import (
     Judged,
     by_hand,
-    cost_needs,
-    cost_of,
     holes_in,
     judged,
     needs_of,
@@ -18,9 +17,9 @@ from hwsched.fitting.candidate import (
     priced,
     rank_of,
 )
-from hwsched.fitting.locks import LockSlot, chosen_by_hand, lock_slot, shape_of
+from hwsched.fitting.locks import chosen_by_hand, lock_slot, shape_of
 from hwsched.fitting.power import power_slot, short_lived, undecided
-from hwsched.fitting.slot_memory import SlotMemory
+from hwsched.fitting.slots import Slots
 from hwsched.fitting.sundries import lock_holes, with_sundries
 from hwsched.fitting.units import UnitSlot, kept, unit_slot
 from hwsched.fitting.ways import ORDER
@@ -29,6 +28,7 @@ from hwsched.rules.impossible_facts import without_impossible
 from hwsched.rules.reading import LOCK_ROLES, SURVEY, in_role, lock_form, unit_in_lock
 from hwsched.rules.rule import Slot
 from hwsched.values import Fit, OpeningInput, Refusal, Role, RunnerUp
+from hwsched.values.facts_memory import FactsMemory
 from hwsched.values.facts_read import FactsRead
 from hwsched.values.watching import Watch
 
@@ -78,14 +78,14 @@ def fit(given: OpeningInput) -> Fit:
     return _built(without_impossible(given))
 
 
-def fit_with_facts(given: OpeningInput, slots: SlotMemory | None = None) -> tuple[Fit, FactsRead]:
+def fit_with_facts(given: OpeningInput, slots: FactsMemory | None = None) -> tuple[Fit, FactsRead]:
     """Do as `fit`, and tell which facts were read for it: while those hold, so does the fit.
 
     Parameters
     ----------
     given : OpeningInput
         As for `fit`.
-    slots : SlotMemory, optional
+    slots : FactsMemory, optional
         What slots found for openings that are alike in the facts that the slot reads.
     """
     # Whether a fact can be true is asked before it is read: that hangs on this fact alone.
@@ -93,25 +93,14 @@ def fit_with_facts(given: OpeningInput, slots: SlotMemory | None = None) -> tupl
     return _built(watch.given, watch, slots), watch.read()
 
 
-def _built(given: OpeningInput, watch: Watch | None = None, slots: SlotMemory | None = None) -> Fit:
+def _built(given: OpeningInput, watch: Watch | None = None, slots: FactsMemory | None = None) -> Fit:
     if (wrong := _contradicted(given)) is not None:
         return wrong
     # The existing lock decides the cylinder or lock that replaces it (common practice): without its form nothing can
     # be chosen, only guessed.
     if lock_form(given) is None and not chosen_by_hand(given):
         return Fit("to-measure", needs=needs_of(("existing_item.lock_form",), "lock"))
-    if watch is None or slots is None:
-        return _settled(given, _searched(given, every=False))
-    lock = slots.of("lock", watch, None, lock_slot)
-    return _settled(
-        given,
-        _searched(
-            given,
-            every=False,
-            locks_found=lock,
-            units_found=lambda each: slots.of("unit", watch, each, lambda here: unit_slot(here, each.fit)),
-        ),
-    )
+    return _settled(given, _searched(given, every=False, slots=Slots(given, watch, slots)))
 
 
 def _contradicted(given: OpeningInput) -> Fit | None:
@@ -144,22 +133,16 @@ def alternatives(given: OpeningInput) -> tuple[Fit, ...]:
     given = without_impossible(given)
     if _contradicted(given) is not None or (lock_form(given) is None and not chosen_by_hand(given)):
         return ()
-    search = _searched(given, every=True)
+    search = _searched(given, every=True, slots=Slots(given))
     if search.needs:
         return ()
-    return tuple(priced(given, replace(each, status="fits")) for each in _ranked(given, search))
+    return tuple(replace(each, status="fits") for each in _ranked(given, search))
 
 
-def _searched(
-    given: OpeningInput,
-    *,
-    every: bool,
-    locks_found: LockSlot | None = None,
-    units_found: Callable[[Judged], UnitSlot] | None = None,
-) -> _Search:
-    """Search slot by slot; ``every``: also what has no chance to be the best; the others: what slots found already."""
+def _searched(given: OpeningInput, *, every: bool, slots: Slots) -> _Search:
+    """Search slot by slot; ``every``: also what has no chance to be the best."""
     search = _Search()
-    slot = locks_found or lock_slot(given)
+    slot = slots.of("lock", None, lock_slot)
     locks = slot.good
     if not locks and chosen_by_hand(given):
         # A choice made by hand is kept and checked, not taken back: what the rules have against it becomes findings.
@@ -181,25 +164,25 @@ def _searched(
             # Its unit is in its case: there is nothing to place, to lead or to fix besides.
             units = UnitSlot((lock,), (), ())
         else:
-            units = units_found(lock) if units_found is not None else unit_slot(given, lock.fit)
-        if _with_units(given, lock, units, search) and not every:
+            units = slots.of("unit", lock, partial(unit_slot, base=lock.fit))
+        if _with_units(given, lock, units, search, slots) and not every:
             easy.add(shape)
     return search
 
 
-def _with_units(given: OpeningInput, lock: Judged, slot: UnitSlot, search: _Search) -> bool:
+def _with_units(given: OpeningInput, lock: Judged, slot: UnitSlot, search: _Search, slots: Slots) -> bool:
     """Go on from a lock with its units; tells whether its lead sufficed for every unit."""
     going = slot.good if unit_in_lock(given, lock.fit) else kept(given, slot)
     search.needs.update(dict.fromkeys(slot.needs, "unit"))
     _stop(search, "unit", (each for each in slot.others if each not in going))
     for unit in going:
         search.needs.update(dict.fromkeys(unit.needs, "unit"))
-        late = _late(given, unit.fit)
+        late = slots.of("late", unit.fit, partial(_late, unit=unit.fit))
         if (late.refusals or late.needs) and not chosen_by_hand(given):
             # No way to feed it mends what the lock's own bores and bolts may not be.
             _stop(search, "unit", [late])
             continue
-        power = power_slot(given, unit.fit)
+        power = power_slot(given, unit.fit, slots)
         ways = power.ways
         good = [way for way in ways if way.good]
         search.needs.update(dict.fromkeys(power.needs, "power"))
@@ -212,11 +195,19 @@ def _with_units(given: OpeningInput, lock: Judged, slot: UnitSlot, search: _Sear
         if undecided(given):
             search.needs.update(dict.fromkeys(undecided(given), "power"))
         # Ways come in the order of preference, and sundries add the same to each: the others could not win.
-        search.complete += [with_sundries(given, way.fit) for way in good[:1]]
+        search.complete += [_complete(way.fit, unit.fit, slots) for way in good[:1]]
     short = any(refusal.rule == _LEAD_REACHES.id for each in slot.others for refusal in each.refusals)
     # Where an extension was put in, the lock's lead did not suffice, though no rule had to say so.
     extended = any(each.fit.part("lead-extension") is not None for each in (*slot.good, *slot.others))
     return not short and not extended
+
+
+def _complete(way: Fit, unit: Fit, slots: Slots) -> Fit:
+    # Sundries and price hang on what is chosen, not on how long its pack lasts.
+    chosen = ("sundries", way.power, way.parts, way.holes)
+    bare = replace(way, battery=None)
+    found = slots.of(chosen, unit, lambda given: priced(given, with_sundries(given, bare)))
+    return replace(found, battery=way.battery) if way.battery is not None else found
 
 
 def _late(given: OpeningInput, unit: Fit) -> Judged:
@@ -251,8 +242,8 @@ def _settled(given: OpeningInput, search: _Search) -> Fit:
     if search.complete and not search.needs:
         ranked = _ranked(given, search)
         best = ranked[0]
-        others = tuple(_runner_up(given, each) for each in ranked[1 : 1 + _RUNNERS_UP])
-        return priced(given, replace(best, status="fits", refused=every, runners_up=others))
+        others = tuple(_runner_up(each) for each in ranked[1 : 1 + _RUNNERS_UP])
+        return replace(best, status="fits", refused=every, runners_up=others)
     if search.needs:
         needs = tuple(need for fact, slot in search.needs.items() for need in needs_of((fact,), slot))
         return Fit("to-measure", refused=every, needs=needs)
@@ -296,14 +287,14 @@ def _worst(refusals: tuple[Refusal, ...]) -> Refusal:
     return max(refusals, key=lambda refusal: abs(refusal.values.get("short_mm", inf)))
 
 
-def _runner_up(given: OpeningInput, found: Fit) -> RunnerUp:
+def _runner_up(found: Fit) -> RunnerUp:
     return RunnerUp(
         tuple(part.part for part in found.parts if part.role in _MAIN_ROLES),
         found.placement.pattern if found.placement is not None else "",
         found.power,
-        cost_of(given, found)[1],
+        found.cost,
         holes_in(found),
-        cost_needs(given, found),
+        found.cost_needs,
     )
 
 

@@ -5,9 +5,10 @@ from dataclasses import replace
 from math import inf
 from typing import Final
 
-from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, LENGTH_MM, SCREW_SIZE, SCREWS, SIZE
+from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, LENGTH_MM, SCREW_SEAT_MM, SCREW_SIZE, SCREWS, SIZE
 from hwsched.fitting.candidate import by_hand, cheapest, fit_part, offered, worth
 from hwsched.rules import judge, limits_of, rule_named
+from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.practice import distance_mm, screw_pilot_mm
 from hwsched.rules.reading import SKINNED, entry, leafless, lock_leaf, unit_part
 from hwsched.rules.screws import places_given
@@ -37,11 +38,17 @@ def fastening(given: OpeningInput, unit: Part) -> list[FitPart]:
         return []
     right = [p for p in stock if p.text_of(SIZE) == size and _holds_in(p, unit)]
     thick = leaf.thickness_mm if leaf is not None else None
-    # A screw that is not meant to pass must leave some of the leaf before its point, or it shows on the other face.
-    most = inf if thick is None else thick - limits_of(_SCREW_LENGTH, given.settings)["left_mm"]
-    short = [p for p in right if p.text_of(FORM) in _THROUGH or (p.number_of(LENGTH_MM) or 0.0) <= most]
-    # Too long a screw is named all the same where there is no other: the rule on screw length then says by how much.
-    screw = cheapest(given, short or right)
+    limits, seat = limits_of(_SCREW_LENGTH, given.settings), unit.number_of(SCREW_SEAT_MM) or 0.0
+    # A screw that is not meant to pass must leave some of the leaf before its point, or it shows on the other face; one
+    # that is must reach its nut.
+    most = inf if thick is None else thick + seat - limits["left_mm"] + TOUCH_MM
+    least = 0.0 if thick is None else thick + seat - limits["sleeve_mm"] - TOUCH_MM
+    passing = [p for p in right if p.text_of(FORM) in _THROUGH]
+    ending = [p for p in right if p.text_of(FORM) not in _THROUGH]
+    will_do = [p for p in passing if (p.number_of(LENGTH_MM) or inf) >= least]
+    will_do += [p for p in ending if (p.number_of(LENGTH_MM) or 0.0) <= most]
+    # What will not do is named all the same where there is no other: the rule on screw length then says by how much.
+    screw = cheapest(given, will_do or right)
     return [] if screw is None else [_as_fastener(given, unit, screw, count)]
 
 
@@ -71,8 +78,8 @@ def fastened(given: OpeningInput, placed: Fit) -> Fit:
         tried = _with_fastener(given, placed, unit, screw)
         if _holds(given, tried):
             return tried
-    # None does: the shortest stays, so that the rules say by how much it is too long.
-    return tried
+    # None does: what comes nearest stays, so that the rules say by how much it is too long, or too short to pass.
+    return _with_fastener(given, placed, unit, stock[0]) if stock[0].text_of(FORM) in _THROUGH else tried
 
 
 def _holds(given: OpeningInput, fit: Fit) -> bool:

@@ -12,8 +12,8 @@ from hwsched.fitting.ways import Point
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.cavity import Cavity
 from hwsched.rules.edge import edge_items, lock_pocket_span
-from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import leaf_name, lock_part, stile_mm
+from hwsched.rules.templates import template_mm
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, Leaf, OpeningInput, Part, Placement
 
@@ -64,7 +64,9 @@ def pockets(
                 ),
             )
         )
-    except InputError:
+    except InputError as error:
+        # Refused with what is wrong, and not as if nobody had looked.
+        yield bare, f"{error}; "
         return
     for spot in result.spots:
         yield _built(given, bare, unit, leaf, at, spot, (long, deep, wide), low), f"In the edge {spot.side} the lock: "
@@ -121,7 +123,7 @@ def _built(
         "lock-edge",
         round(middle, 3),
         round(enter - spot.bridge_mm / 2 if above else enter + spot.bridge_mm / 2, 3),
-        distance_mm("bridge-hole"),
+        template_mm(unit, "bridge-hole"),
         depth_mm=round(spot.bridge_mm, 3),
         tool="twist-drill",
         order=2,

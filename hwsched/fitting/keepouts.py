@@ -1,6 +1,6 @@
 """What a unit keeps off on its face, with the distances that the rules of placement ask for."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, PLATE_HEIGHT_MM, PLATE_WIDTH_MM, SCREW_SIZE, SIZE
@@ -12,6 +12,7 @@ from hwsched.rules.bodies import Body, Kind, depth_of
 from hwsched.rules.clashes import bodies_of, pairs_of
 from hwsched.rules.clearances import swept
 from hwsched.rules.footprints import footprints, stop_bands
+from hwsched.rules.placement.frame_stop_clear import off_stop_mm
 from hwsched.rules.practice import screw_diameter_mm
 from hwsched.rules.reading import lock_leaf
 from hwsched.rules.screws import screw_places
@@ -24,7 +25,8 @@ _GUARDS: Final = {
 }
 """Kind of existing item to the rules that keep a unit off it."""
 
-
+_STOP: Final = "frame stop"
+_ROUNDS: Final = 4
 _SCREW_BESIDE_HOLE: Final = rule_named("screw-beside-hole")
 SCREW_BESIDE_HOLE: Final = _SCREW_BESIDE_HOLE.id
 _OF_SCREWS: Final = (rule_named("screw-clear"), rule_named("screw-in-leaf"))
@@ -59,8 +61,19 @@ def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surrou
         bands, missing = stop_bands(given, leaf, face)
         needs.update(dict.fromkeys(missing))
         clearance = limits_of(_FRAME_STOP_CLEAR, given.settings)["clearance_mm"]
-        found += [KeepOut("frame stop", band, clearance) for band in bands]
+        found += [KeepOut(_STOP, band, clearance) for band in bands]
     return Surroundings(tuple(found), tuple(needs))
+
+
+def swung(given: OpeningInput, leaf: Leaf, unit: Part, keepout: KeepOut) -> KeepOut:
+    """Return a keep-out as far off as a unit needs it: from the frame's stop as far as the leaf's swing asks."""
+    if keepout.name != _STOP:
+        return keepout
+    limits, off = limits_of(_FRAME_STOP_CLEAR, given.settings), keepout.clearance_mm
+    # The farther from the stop the shorter the arc, and the more is needed, by a two-hundredth: soon it stands.
+    for _ in range(_ROUNDS):
+        off = off_stop_mm(leaf, unit, keepout.rect, keepout.rect.x1 + off, limits)
+    return replace(keepout, clearance_mm=off)
 
 
 def screw_keepouts(given: OpeningInput, fit: Fit, unit: Part) -> list[KeepOut]:

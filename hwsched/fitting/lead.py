@@ -7,8 +7,8 @@ from hwsched.attributes.of_parts import CONNECTOR, LEAD_MM, LENGTH_MM, MATES_WIT
 from hwsched.calc.opening.cable import route
 from hwsched.fitting.candidate import chosen_by, fit_part, offered, with_parts, worth
 from hwsched.fitting.ways import Point
-from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import lock_part
+from hwsched.rules.templates import template_mm
 from hwsched.rules.wording import length
 from hwsched.values import CablePath, Fit, OpeningInput, Part
 
@@ -30,7 +30,11 @@ def with_lead(given: OpeningInput, bare: Fit, unit: Part, stretches: list[tuple[
         What handling needs on top [mm].
     """
     names, points = apart(stretches)
-    needed = slack_mm if len(points) < 2 else route(points, distance_mm("bend-radius"), slack_mm).length_mm
+    needed = (
+        slack_mm
+        if len(points) < 2
+        else route(points, template_mm(lock_part(given, bare), "bend-radius"), slack_mm).length_mm
+    )
     found = [(name, round(dist(a, b), 3)) for name, (a, b) in zip(names[1:], itertools.pairwise(points), strict=True)]
     return with_cable(given, bare, unit, points, needed, slack_mm, (*found, ("slack", slack_mm)))
 

@@ -352,12 +352,13 @@ def _rim(given: OpeningInput, bare: Fit, part: Part, lock: Item) -> Iterator[Fit
 
 def _cut(given: OpeningInput, stack: Stack, part: Part, tail: Part | None) -> Stack:
     """Write into a stack what is cut off its tailpiece, and what the tailpiece lacks."""
-    way, _ = tail_way(given, part, stack.turns)
+    limits = limits_of(_TAIL_REACH, given.settings)
+    way, _ = tail_way(given, part, stack.turns, limits["case_sheet_mm"])
     long, step, _ = tail_size(part, tail)
     if way is None or long is None:
         return stack
     try:
-        cut = tail_cut(way, long, step, limits_of(_TAIL_REACH, given.settings)["engagement_mm"])
+        cut = tail_cut(way, long, step, limits["engagement_mm"])
     except InputError:
         # The rule on the tailpiece's reach asks the same and refuses it with its numbers.
         return stack

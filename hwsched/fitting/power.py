@@ -7,12 +7,12 @@ said by the rules of the slot.
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from heapq import heappop, heappush
 from math import inf
 from typing import Final
 
 from hwsched.attributes.of_parts import (
-    CAPACITY_MAH,
     CELL,
     CELLS,
     CLASS_2,
@@ -20,18 +20,12 @@ from hwsched.attributes.of_parts import (
     DESIGNATION,
     GAUGE,
     LENGTH_MM,
-    OPERATION_MA,
-    OPERATION_S,
-    SELF_DISCHARGE_SHARE,
-    STANDING_UA,
     STRANDING,
     SUPPLY_A,
     SUPPLY_HIGH_V,
     SUPPLY_LOW_V,
-    USABLE_SHARE,
 )
 from hwsched.calc.calculator import InputError
-from hwsched.calc.power.battery import Battery, Drain, life_by_weekday
 from hwsched.calc.power.conductor import conductor
 from hwsched.calc.power.supply_practice import wire_waste
 from hwsched.fitting.across import ways_across
@@ -48,11 +42,12 @@ from hwsched.fitting.candidate import (
     rank_of,
     with_parts,
 )
+from hwsched.fitting.slots import Slots
 from hwsched.rules import across_leaf, judge, limits_of, rule_named
-from hwsched.rules.cold import cold_share_of
 from hwsched.rules.devices import switched
 from hwsched.rules.leaf_runs import cables, frame_wire_m
 from hwsched.rules.own_circuit import route_m
+from hwsched.rules.pack_life import pack_life
 from hwsched.rules.reading import carries_power, electric_release, in_role, leafless, shared_supply, unit_part
 from hwsched.rules.rule import OpeningRule
 from hwsched.values import BatteryLife, Fit, FitPart, OpeningInput, Part, Role
@@ -76,12 +71,12 @@ class PowerSlot:
     """Facts of the survey without which a better way than the one that passes can be neither taken nor refused."""
 
 
-def power_slot(given: OpeningInput, base: Fit) -> PowerSlot:
-    """Judge the ways to feed the unit, the best first."""
+def power_slot(given: OpeningInput, base: Fit, slots: Slots | None = None) -> PowerSlot:
+    """Judge the ways to feed the unit, the best first; slots: as far as others asked before, with their answers."""
     unit = unit_part(given, base)
     if unit is None:
         return PowerSlot(())
-    base = with_parts(base, *_strikes(given))
+    asked = slots if slots is not None else Slots(given)
     found: list[Judged] = []
     needs: tuple[str, ...] = ()
     for source in _sources(given):
@@ -90,15 +85,29 @@ def power_slot(given: OpeningInput, base: Fit) -> PowerSlot:
         good = [each for each in found if each.good]
         if good and (not _reachable(given) or not all(short_lived(given, each.fit) for each in good)):
             break
-        role: Role = "battery" if source == "battery" else "supply"
-        partials = _batteries(given, base, unit) if source == "battery" else _supplies(given, base, unit)
-        best, lacking = _best(given, partials, unit, role)
+        if source == "battery":
+            best, lacking = _by_battery(given, unit, asked.of("battery", base, partial(_packs, base=base, unit=unit)))
+        else:
+            best, lacking = asked.of("supply", base, partial(_by_supply, base=base, unit=unit))
         found.append(best)
         needs = needs or (lacking if best.good and len(found) == 1 else ())
     # Stable: of two whose packs last long enough, or of which none has one that does, the preferred stays before.
     if len(found) > 1:
         found.sort(key=lambda each: (not each.good, short_lived(given, each.fit)))
     return PowerSlot(tuple(found), needs)
+
+
+def _by_battery(given: OpeningInput, unit: Part, packs: Sequence[Judged]) -> tuple[Judged, tuple[str, ...]]:
+    # How busy it is changes how long each pack lasts and nothing else: no other opening has that answer.
+    found = [replace(each, fit=replace(each.fit, battery=_life_of(given, unit, each.fit))) for each in packs]
+    if len(found) > 1:
+        found.sort(key=lambda each: short_lived(given, each.fit))
+    return _best(given, found)
+
+
+def _by_supply(given: OpeningInput, base: Fit, unit: Part) -> tuple[Judged, tuple[str, ...]]:
+    partials = _supplies(given, with_parts(base, *_strikes(given)), unit)
+    return _best(given, (judged(given, each, "power", unit.number, "supply") for each in partials))
 
 
 def _reachable(given: OpeningInput) -> bool:
@@ -111,11 +120,10 @@ def short_lived(given: OpeningInput, fit: Fit) -> bool:
     return life is not None and life.days < limits_of(_BATTERY_LIFE, given.settings)["days"]
 
 
-def _best(given: OpeningInput, partials: Iterable[Fit], unit: Part, role: Role) -> tuple[Judged, tuple[str, ...]]:
+def _best(given: OpeningInput, tried: Iterable[Judged]) -> tuple[Judged, tuple[str, ...]]:
     """Return the first combination that passes, else what is nearest; and what is missing to know of a better one."""
     before: list[Judged] = []
-    for each in partials:
-        found = judged(given, each, "power", unit.number, role)
+    for found in tried:
         if found.good:
             return found, missing_for_better(given, (found,), before)
         before.append(found)
@@ -164,22 +172,21 @@ def _sources(given: OpeningInput) -> tuple[str, ...]:
 # --- batteries ----------------------------------------------------------------------------------------------------
 
 
-def _batteries(given: OpeningInput, base: Fit, unit: Part) -> list[Fit]:
-    """Return the packs of every cell that may go into the unit, those that last long enough before the others."""
+def _packs(given: OpeningInput, base: Fit, unit: Part) -> tuple[Judged, ...]:
+    """Judge the packs of every cell that may go into the unit, the best first; how long they last is not asked."""
     cell, count = unit.text_of(CELL), unit.number_of(CELLS)
-    bare = replace(base, power="battery", battery=None)
+    bare = replace(with_parts(base, *_strikes(given)), power="battery", battery=None)
     stock = offered(given, "battery", "primary-battery")
     right = [part for part in stock if by_hand(given, "battery") or part.text_of(DESIGNATION) == cell]
-    if not right or not cell or not count:
-        return [with_parts(bare, *_coin(given, unit))]
-    found = []
-    for part in right[:1] if by_hand(given, "battery") else right:
-        held = fit_part(given, "battery", part, f"the unit takes {count:g} cells {cell} in series", count)
-        fit = replace(with_parts(bare, held, *_coin(given, unit)), battery=_life(given, unit, part))
-        found.append(fit)
-    lasting = len(found) > 1
-    found.sort(key=lambda fit: (lasting and short_lived(given, fit), *rank_of(given, fit), numbers_in(fit)))
-    return found
+    coin = _coin(given, unit)
+    found: list[Fit] = []
+    if cell and count is not None and count > 0:
+        why = f"the unit takes {count:g} cells {cell} in series"
+        taken = right[:1] if by_hand(given, "battery") else right
+        found = [with_parts(bare, fit_part(given, "battery", part, why, count), *coin) for part in taken]
+    if len(found) > 1:
+        found.sort(key=lambda fit: (*rank_of(given, fit), numbers_in(fit)))
+    return tuple(judged(given, fit, "power", unit.number, "battery") for fit in found or [with_parts(bare, *coin)])
 
 
 def _coin(given: OpeningInput, unit: Part) -> list[FitPart]:
@@ -188,26 +195,13 @@ def _coin(given: OpeningInput, unit: Part) -> list[FitPart]:
     return [fit_part(given, "coin-cell", stocked, "keeps the unit's clock and memory")] if coin and stocked else []
 
 
-def _life(given: OpeningInput, unit: Part, cell: Part) -> BatteryLife | None:
-    capacity, share, lost = (cell.number_of(name) for name in (CAPACITY_MAH, USABLE_SHARE, SELF_DISCHARGE_SHARE))
-    standing, drawn, seconds = (unit.number_of(name) for name in (STANDING_UA, OPERATION_MA, OPERATION_S))
-    operations = given.opening.operations_per_day
-    if capacity is None or share is None or lost is None or operations is None:
-        return None
-    if standing is None or drawn is None or seconds is None:
-        return None
-    # At the lowest temperature of the place, not at its mean: the battery has to open the door on the coldest day.
-    cold = cold_share_of(cell, given.opening.temperature_low_c)
-    if cold is None:
-        return None
-    off = given.opening.operations_day_off
-    # Five days and two, whichever they are: only their number enters while no first day is known.
-    week = (operations,) * 5 + (operations if off is None else off,) * 2
+def _life_of(given: OpeningInput, unit: Part, fit: Fit) -> BatteryLife | None:
+    cell = in_role(given, fit, "battery")
     try:
-        found = life_by_weekday(Battery(capacity, share, lost, cold), Drain(standing, drawn, seconds), week, None)
+        return pack_life(given, unit, cell) if cell is not None else None
     except InputError:
+        # The rule on the pack's life asks the same, and says what contradicts itself.
         return None
-    return BatteryLife(found.days, found.mah_per_day, capacity, share, cold)
 
 
 # --- supply -------------------------------------------------------------------------------------------------------

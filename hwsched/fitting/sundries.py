@@ -4,7 +4,6 @@ from dataclasses import replace
 from typing import Final, get_args
 
 from hwsched.attributes.of_parts import (
-    BOLT_HOLE_MM,
     DIAMETER_MM,
     FOR_PART,
     FORM,
@@ -18,9 +17,10 @@ from hwsched.fitting.bolts import bolt_holes, lock_bolts
 from hwsched.fitting.candidate import cheapest, chosen_by, fit_part, offered, with_parts
 from hwsched.fitting.fastening import pilots
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.practice import SLEEVE_SLACK_MM, Wanted, consumables, credentials, distance_mm, pocket_tools
+from hwsched.rules.practice import SLEEVE_SLACK_MM, Wanted, consumables, credentials, pocket_tools
 from hwsched.rules.preparation import wanted_prep
 from hwsched.rules.reading import leaf_name, lock_item, lock_leaf, lock_part, unit_part
+from hwsched.rules.templates import template_mm
 from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part, Role
 
 _BORED_PREPARATION: Final = rule_named("bored-preparation")
@@ -162,7 +162,7 @@ def _bored(given: OpeningInput, part: Part, name: str, x: float, y: float) -> li
     except InputError:
         work = ()
     holes = [_bore_hole(each, name, x, y, (leaf.thickness_mm or 0.0) / 2) for each in work if each.action != "deepen"]
-    bolt = part.number_of(BOLT_HOLE_MM) or distance_mm("bored-bolt-hole")
+    bolt = template_mm(part, "bored-bolt-hole")
     holes.append(
         Hole(
             "through-bolt holes, square through",

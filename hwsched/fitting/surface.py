@@ -21,7 +21,7 @@ from hwsched.calc.opening.placement import (
     nearest_clearance,
     place,
 )
-from hwsched.fitting.keepouts import SCREW_BESIDE_HOLE, screw_gap_mm, screw_keepouts, surroundings
+from hwsched.fitting.keepouts import SCREW_BESIDE_HOLE, screw_gap_mm, screw_keepouts, surroundings, swung
 from hwsched.fitting.lead import with_lead
 from hwsched.fitting.ways import Way, holes_of, run_points, ways
 from hwsched.rules import limits_of, rule_named
@@ -194,7 +194,8 @@ def _question(
     low = span[0]
     lock = lock_part(given, bare)
     # Whichever unit it is, the same stands round the same lock, and the same ways lead from it.
-    keepouts = [*last("surroundings", (given, lock), lambda: surroundings(given, bare, leaf, FACE).keepouts)]
+    around = last("surroundings", (given, lock), lambda: surroundings(given, bare, leaf, FACE).keepouts)
+    keepouts = [swung(given, leaf, unit, each) for each in around]
     has_stile, stile = stile_mm(leaf)
     if has_stile and stile is not None and stile < leaf.width_mm and _PLATE_ON_STILE.id not in given.settings.rules_off:
         margin = limits_of(_PLATE_ON_STILE, given.settings)["stile_margin_mm"]
@@ -400,7 +401,7 @@ def _built(
     holes = holes_of(given, question.bare, way, leaf, at, spot)
     base = replace(question.bare, placement=where, holes=holes)
     try:
-        points = run_points(given, way, leaf, at, spot, holes)
+        points = run_points(given, question.bare, way, leaf, at, spot, holes)
     except InputError:
         # A bore that cannot be followed is refused by the rules of holes; a straight line keeps the drawing and the
         # length near the truth.

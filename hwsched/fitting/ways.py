@@ -17,9 +17,10 @@ from hwsched.rules.bodies import drill_angle_deg
 from hwsched.rules.bores import as_bore
 from hwsched.rules.cavity import Cavity, existing_hole_top, way_kinds
 from hwsched.rules.footprints import footprints
-from hwsched.rules.practice import LeadHole, angle_deg, distance_mm, lead_hole
-from hwsched.rules.reading import SKINNED, leaf_name, lock_item, lock_part
-from hwsched.values import Fit, Hole, Leaf, OpeningInput
+from hwsched.rules.practice import angle_deg, distance_mm, lead_hole
+from hwsched.rules.reading import SKINNED, in_role, leaf_name, lock_item, lock_part
+from hwsched.rules.templates import template_deg, template_mm
+from hwsched.values import Fit, Hole, Leaf, OpeningInput, Part
 
 _BORED_LEAD: Final = rule_named("bored-lead")
 
@@ -64,9 +65,9 @@ def ways(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity, face: str) -> tu
         elif kind == "hollow":
             found += _hollow(given, fit, leaf, at)
         elif kind == "channel":
-            found += _channel(at)
+            found += _channel(in_role(given, fit, "unit"), at)
         elif kind == "slanted":
-            found += _slanted(given, leaf, at)
+            found += _slanted(given, lock_part(given, fit), leaf, at)
         elif kind == "surface":
             found += _surface(given, fit, leaf, at, face)
     if _lower_end_unknown(given):
@@ -83,7 +84,7 @@ def _lower_end_unknown(given: OpeningInput) -> bool:
 
 def _hollow(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity) -> list[Way]:
     size = lead_hole(leaf.material or "")
-    part = lock_part(given, fit)
+    part, unit = lock_part(given, fit), in_role(given, fit, "unit")
     if size is None or part is None:
         return []
     off = size.diameter_mm / 2 + distance_mm("hollow-gap")
@@ -95,33 +96,35 @@ def _hollow(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity) -> list[Way]:
     high = low + room
     top = existing_hole_top(given, leaf)
     if leaf.material == "aluminium" and top is not None and not at_gate:
-        practice = top + distance_mm("above-existing-hole")
+        practice = top + template_mm(unit, "above-existing-hole")
         # In aluminium the hole goes above the one that is there already, by common practice of the trade.
         low = max(low, practice)
         high = low if leaf.construction == "narrow-stile" else low + room
         if leaf.construction == "narrow-stile":
             # Counted from the top of the hole that is there, so that the plate covers the new one (common practice).
-            above_edge = top + distance_mm("plate-above-hole") - low
+            above_edge = top + template_mm(unit, "plate-above-hole") - low
     down = at.bottom - off
 
     def lead(y: float) -> float:
         if at_gate:
             return abs(y - at.y) + 2 * inside
-        return sum(dist(a, b) for a, b in pairwise(_round_case(given, leaf, at, (at.x, y))))
+        return sum(dist(a, b) for a, b in pairwise(_round_case(given, part, leaf, at, (at.x, y))))
 
     above = Way(ABOVE, "hollow", Rect(at.x, low, at.x, high), lead(low), 1 + own, above_edge)
     below = Way(BELOW, "hollow", Rect(at.x, down - room, at.x, down), lead(down), 1 + own)
     return [above, below]
 
 
-def _round_case(given: OpeningInput, leaf: Leaf, at: Cavity, hole: tuple[float, float]) -> list[Point]:
+def _round_case(
+    given: OpeningInput, part: Part | None, leaf: Leaf, at: Cavity, hole: tuple[float, float]
+) -> list[Point]:
     """Return the lead's way inside a hollow leaf: out of the case on its key side, past its end, out by the hole."""
     start: Point = (at.x, at.y, at.lead_z)
     out: Point = (hole[0], hole[1], 0.0)
     if (lock := lock_item(given)) is None or lock.lock_form not in ("mortise", "euro-profile"):
         return [start, (hole[0], hole[1], at.lead_z), out]
     # The case fills the leaf behind the cylinder and is no way for a lead (common practice).
-    off = distance_mm("lead-diameter") / 2
+    off = template_mm(part, "lead-diameter") / 2
     beside = min(at.box.high[2] + off, leaf.thickness_mm or at.box.high[2])
     up = hole[1] > at.y
     end = at.top + off if up else at.bottom - off
@@ -129,8 +132,9 @@ def _round_case(given: OpeningInput, leaf: Leaf, at: Cavity, hole: tuple[float, 
     return [start, (at.x, at.y, beside), (at.x, end, beside), (at.x, end, max(over, 0.0)), out]
 
 
-def _channel(at: Cavity) -> list[Way]:
-    square, usual, room = (distance_mm(n) for n in ("channel-square", "above-cylinder", "channel-room"))
+def _channel(unit: Part | None, at: Cavity) -> list[Way]:
+    square, usual = template_mm(unit, "channel-square"), template_mm(unit, "above-cylinder")
+    room = distance_mm("channel-room")
     # Nearer to the pocket the second bore would have to be steeper than a jig holds it.
     deeper = max(at.box.low[2] - square, square - at.box.high[2], 0.0)
     drop = max(deeper / tan(radians(angle_deg("channel-steepest"))), square)
@@ -144,14 +148,14 @@ def _channel(at: Cavity) -> list[Way]:
     ]
 
 
-def _slanted(given: OpeningInput, leaf: Leaf, at: Cavity) -> list[Way]:
+def _slanted(given: OpeningInput, lock: Part | None, leaf: Leaf, at: Cavity) -> list[Way]:
     """One bore at 45 degrees into the cross bore; its hole stands off by as much as the bore goes deep."""
     thick = leaf.thickness_mm or 0.0
-    lean, off = angle_deg("bored-edge"), limits_of(_BORED_LEAD, given.settings)["angle_deg"]
+    lean, off = template_deg(lock, "bored-edge"), limits_of(_BORED_LEAD, given.settings)["angle_deg"]
     # So far aside that a bore through the whole leaf leans no less than it may; a shorter one soon leans too much.
     aside = thick * tan(radians(lean - off))
     x = at.x - aside
-    steep = tan(radians(angle_deg("bored-up")))
+    steep = tan(radians(template_deg(lock, "bored-up")))
     near, far = aside / tan(radians(lean + off)) * steep, thick * steep
     reach = (near**2 + (near / steep) ** 2) ** 0.5
     return [
@@ -176,7 +180,7 @@ def _surface(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity, face: str) -
 
 
 def run_points(
-    given: OpeningInput, way: Way, leaf: Leaf, at: Cavity, hole: tuple[float, float], holes: tuple[Hole, ...]
+    given: OpeningInput, fit: Fit, way: Way, leaf: Leaf, at: Cavity, hole: tuple[float, float], holes: tuple[Hole, ...]
 ) -> list[Point]:
     """Return the lead's way from the part to the access hole, without the stretch behind the plate."""
     x, y = hole
@@ -187,7 +191,7 @@ def run_points(
         if at.lead_z == 0.0:
             middle = (leaf.thickness_mm or 0.0) / 2
             return [start, (at.x, at.y, middle), (x, y, middle), (x, y, 0.0)]
-        return _round_case(given, leaf, at, hole)
+        return _round_case(given, lock_part(given, fit), leaf, at, hole)
     if way.kind == "surface":
         edge = _nearest(way.hole, at)
         return [start, (edge[0], edge[1], at.lead_z), (edge[0], edge[1], 0.0), (x, y, 0.0)]
@@ -230,8 +234,8 @@ def holes_of(
     if way.kind == "hollow":
         return _hollow_holes(given, fit, leaf, at, access)
     if way.kind == "slanted":
-        return (_slanted_hole(access, way, leaf, at),)
-    return _channel_holes(access, way, leaf, at, size)
+        return (_slanted_hole(lock_part(given, fit), access, way, leaf, at),)
+    return _channel_holes(in_role(given, fit, "unit"), access, way, leaf, at)
 
 
 def _to_pocket(at: Cavity, leaf: Leaf) -> float:
@@ -252,22 +256,22 @@ def _hollow_holes(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity, access:
         name="hole for the lead behind the lock's case",
         x_mm=at.x,
         y_mm=at.y,
-        diameter_mm=distance_mm("gate-back-hole"),
+        diameter_mm=template_mm(part, "gate-back-hole"),
         from_cylinder_mm=(0.0, 0.0),
     )
     return (behind, replace(access, order=2))
 
 
-def _slanted_hole(access: Hole, way: Way, leaf: Leaf, at: Cavity) -> Hole:
+def _slanted_hole(lock: Part | None, access: Hole, way: Way, leaf: Leaf, at: Cavity) -> Hole:
     up = way.pattern == ABOVE
     drop = access.y_mm - at.top if up else at.bottom - access.y_mm
-    steep = angle_deg("bored-up")
+    steep = template_deg(lock, "bored-up")
     deep = drop / tan(radians(steep))
     # The bore must lead to the cross bore's centre line from wherever the hole came to lie, so that the angle follows
     # from the place.
     aside = degrees(atan((at.x - access.x_mm) / deep)) if deep > 0 else 0.0
     long = (deep**2 + drop**2 + (at.x - access.x_mm) ** 2) ** 0.5
-    diameter = distance_mm("bored-diameter")
+    diameter = template_mm(lock, "bored-diameter")
     slanted = replace(
         access,
         name="lead's hole into the cross bore",
@@ -283,9 +287,9 @@ def _slanted_hole(access: Hole, way: Way, leaf: Leaf, at: Cavity) -> Hole:
     return replace(slanted, slot_mm=round(long_in_face if up else -long_in_face, 3))
 
 
-def _channel_holes(access: Hole, way: Way, leaf: Leaf, at: Cavity, size: LeadHole) -> tuple[Hole, ...]:
-    square, diameter = distance_mm("channel-square"), distance_mm("channel-diameter")
-    angle = _channel_angle(access, leaf, at, square, diameter)
+def _channel_holes(unit: Part | None, access: Hole, way: Way, leaf: Leaf, at: Cavity) -> tuple[Hole, ...]:
+    square, diameter = template_mm(unit, "channel-square"), template_mm(unit, "channel-diameter")
+    angle = _channel_angle(template_deg(unit, "channel-angle"), access, leaf, at, square, diameter)
     down = way.pattern == ABOVE
     drop = access.y_mm - at.top if down else at.bottom - access.y_mm
     slanted = replace(
@@ -306,9 +310,8 @@ def _channel_holes(access: Hole, way: Way, leaf: Leaf, at: Cavity, size: LeadHol
     return replace(access, depth_mm=square, slot_mm=round(reach if down else -reach, 3)), slanted
 
 
-def _channel_angle(access: Hole, leaf: Leaf, at: Cavity, square: float, diameter: float) -> float:
+def _channel_angle(usual: float, access: Hole, leaf: Leaf, at: Cavity, square: float, diameter: float) -> float:
     """Return the usual angle where it leads into the pocket, else the one that leads into its middle."""
-    usual = angle_deg("channel-angle")
     size = LeafSize(leaf.width_mm or 0.0, max(at.top, access.y_mm) + 100.0, leaf.thickness_mm or 0.0)
     pocket = Box(at.box.low, at.box.high)
     try:

@@ -14,7 +14,7 @@ from operator import attrgetter
 from typing import Any, Final, Literal, Union, cast, get_args, get_origin, get_type_hints
 
 from hwsched.quantities.money import MoneyError, decimal_text, exact_decimal
-from hwsched.values import Fit
+from hwsched.values import BatteryLife, Fit
 
 _Convert = Callable[[Any], Any]
 
@@ -36,6 +36,31 @@ def fit_text(fit: Fit) -> str:
     '{"status":"to-measure"}'
     """
     return _encode(_writer(Fit)(fit))
+
+
+def fit_texts(fit: Fit) -> tuple[str, str | None]:
+    """Write a fit as two texts: what openings alike share, and how long its pack lasts; None for one without a pack.
+
+    Examples
+    --------
+    >>> fit_texts(Fit("fits", battery=BatteryLife(100.0, 2.0, 500.0, 0.5)))
+    ('{"status":"fits"}', '{"days":100.0,"mah_per_day":2.0,"capacity_mah":500.0,"usable_share":0.5}')
+    """
+    if fit.battery is None:
+        return fit_text(fit), None
+    # A busier opening would else have a text of its own for all its parts and refusals.
+    return fit_text(dataclasses.replace(fit, battery=None)), _encode(_writer(BatteryLife)(fit.battery))
+
+
+def with_battery(fit: Fit, content: object) -> Fit:
+    """Put what `fit_texts` wrote apart, decoded, back into a fit.
+
+    Raises
+    ------
+    FitRecordError
+        As `fit_of`.
+    """
+    return dataclasses.replace(fit, battery=_reader(BatteryLife)(content))
 
 
 def fit_of(content: object) -> Fit:

@@ -1,7 +1,7 @@
 """Reading the journal: the steps that were taken, which are in force, and where a fact came from."""
 
 import json
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from contextlib import suppress
 from dataclasses import dataclass, fields
 from decimal import Decimal
@@ -208,13 +208,23 @@ def source_of(connection: Connection, row_id: str, column: str) -> RowChange | N
     return found
 
 
+def changes_of_rows(connection: Connection, rows: Collection[str]) -> list[RowChange]:
+    """Return all that happened to rows, oldest first for each of them; as `changes_of`, of many at once."""
+    return _row_changes(connection, among(connection, _CHANGES, CHANGE_ENTRY.c.row_id, rows))
+
+
 def _changes(connection: Connection, condition: ColumnElement[bool]) -> list[RowChange]:
-    query = (
-        select(*_ENTRY, CHANGE_SET.c.at, CHANGE_SET.c.who, CHANGE_SET.c.verb, CHANGE_SET.c.kind)
-        .join(CHANGE_SET, CHANGE_ENTRY.c.change_set == CHANGE_SET.c.number)
-        .where(condition)
-        .order_by(CHANGE_ENTRY.c.change_set, CHANGE_ENTRY.c.sequence)
-    )
+    return _row_changes(connection, connection.execute(_CHANGES.where(condition)).all())
+
+
+_CHANGES: Final = (
+    select(*_ENTRY, CHANGE_SET.c.at, CHANGE_SET.c.who, CHANGE_SET.c.verb, CHANGE_SET.c.kind)
+    .join(CHANGE_SET, CHANGE_ENTRY.c.change_set == CHANGE_SET.c.number)
+    .order_by(CHANGE_ENTRY.c.change_set, CHANGE_ENTRY.c.sequence)
+)
+
+
+def _row_changes(connection: Connection, rows: Iterable[Any]) -> list[RowChange]:
     zone = read_zone(connection)
     return [
         RowChange(
@@ -223,7 +233,7 @@ def _changes(connection: Connection, condition: ColumnElement[bool]) -> list[Row
         )
         for (
             number, sequence, entity, row_id, action, before, after, origin, at, who, verb, kind,
-        ) in connection.execute(query).all()
+        ) in rows
     ]  # fmt: skip
 
 

@@ -5,6 +5,7 @@ import json
 from collections import defaultdict
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, fields
+from functools import partial
 from itertools import groupby
 from operator import itemgetter
 from typing import Any, Final, TypeVar
@@ -15,7 +16,7 @@ from hwsched.fingerprint import Engine
 from hwsched.model.bulk import among
 from hwsched.model.columns import json_text
 from hwsched.model.errors import DamagedProjectError
-from hwsched.model.fit_record import fit_of
+from hwsched.model.fit_record import fit_of, with_battery
 from hwsched.model.lock_points import read_points
 from hwsched.model.rooms import closed_rooms
 from hwsched.model.state_memory import StateMemory
@@ -110,7 +111,7 @@ _ITEMS: Final[Select[Any]] = select(
     ITEM_TABLE.c.opening_id, ITEM_TABLE.c.ordinal, *(ITEM_TABLE.c[name] for name in _ITEM_FACTS)
 )
 _POINTERS: Final[Select[Any]] = select(
-    *(OPENING_FIT.c[name] for name in ("id", "input_key", "fit_key", "engine", "facts_read"))
+    *(OPENING_FIT.c[name] for name in ("id", "input_key", "fit_key", "engine", "facts_read", "battery"))
 )
 _CONTENTS: Final[Select[Any]] = select(FIT_CONTENT.c.key, FIT_CONTENT.c.content)
 _ENGINES: Final[Select[Any]] = select(ENGINE.c.key, ENGINE.c.program, ENGINE.c.parts)
@@ -129,12 +130,16 @@ class StoredFit:
     read: FactsRead | None = None
     fit_key: str = ""
     """Key of its content, where it is stored."""
+    battery: str | None = None
+    """How long its pack lasts, as stored beside its content."""
+    shared: Fit | None = None
+    """What openings have in common that differ only in how long their packs last, one object; where it is stored."""
 
     @property
     def pointer(self) -> tuple[str | None, ...]:
         """What an opening's row points to; two that are equal say the same."""
         engine, read = self.engine, self.read
-        return self.fit_key, self.input_key, engine.key if engine else None, read.key if read else None
+        return self.fit_key, self.input_key, engine.key if engine else None, read.key if read else None, self.battery
 
 
 @dataclass(frozen=True, slots=True)
@@ -438,9 +443,15 @@ def read_fits(
     engines, readings = {row[3] for row in rows} - {None}, {row[4] for row in rows} - {None}
     contents.update(_engines(connection, engines - contents.keys()))
     contents.update(_readings(connection, readings - contents.keys()))
+    whole: dict[tuple[str, str | None], Fit] = {(key, None): fit for key, fit in decoded.items()}
+    for row in rows:
+        if (row[2], row[5]) not in whole:
+            whole[row[2], row[5]] = _sound("opening_fit", row[0], row[5], partial(_with_battery, decoded[row[2]]))
     return {
-        point_id: StoredFit(key_of_input, decoded[key], contents.get(made_by), contents.get(read), key)
-        for point_id, key_of_input, key, made_by, read in rows
+        point_id: StoredFit(
+            key_of_input, whole[key, battery], contents.get(made_by), contents.get(read), key, battery, decoded[key]
+        )
+        for point_id, key_of_input, key, made_by, read, battery in rows
     }
 
 
@@ -456,6 +467,10 @@ def _readings(connection: Connection, keys: Collection[str]) -> dict[str, FactsR
 
 def _fit(text: str) -> Fit:
     return fit_of(json.loads(in_present_words(text)))
+
+
+def _with_battery(fit: Fit, text: str) -> Fit:
+    return with_battery(fit, json.loads(text))
 
 
 def _parts(text: str) -> Mapping[str, str]:

@@ -372,10 +372,12 @@ OPENING_FIT: Final = Table(
     Column("fit_key", Text, ForeignKey("fit_content.key"), nullable=False),
     Column("engine", Text, ForeignKey("engine.key")),
     Column("facts_read", Text, ForeignKey("facts_read.key")),
+    Column("battery", Text, info={"holds": "json"}),
     Index(None, "opening_id"),
 )
 """Which fit a lock point has; id is the lock point's. Engine: the program that worked it out, null for one that did not
-write itself down; facts_read: what was read for it; input_key: hash of what those facts held."""
+write itself down; facts_read: what was read for it; input_key: hash of what those facts held; battery: how long its
+pack lasts, which hangs on how busy this one opening is, where the fit's content does not say it."""
 
 PERSON: Final = _journalled(
     "person", Column("name", Text, nullable=False), Column("role", Text, nullable=False), UniqueConstraint("name")

@@ -46,7 +46,8 @@ def _check(column: Column[object]) -> tuple[str, str, str]:
     elif column.info.get("holds") == "date":
         wrong, belongs = f"({wrong} OR date({name}, '+0 days') IS NOT {name})", "a date as 2031-02-03"
     elif column.info.get("holds") == "json":
-        wrong, belongs = f"({wrong} OR NOT json_valid({name}))", "JSON"
+        # SQLite says of null that it is no JSON.
+        wrong, belongs = f"({wrong} OR ({name} IS NOT NULL AND NOT json_valid({name})))", "JSON"
     return str(column.name), wrong, belongs
 
 

@@ -32,9 +32,11 @@ class TakenIn:
         The same for machines, names ending in ``_count``.
     problems : tuple
         Of rows that were left out.
+    unread : tuple of str
+        Names of the sheets that were not read.
     """
 
-    __slots__ = ("changes", "counts", "problems", "said")
+    __slots__ = ("changes", "counts", "problems", "said", "unread")
 
     def __init__(
         self,
@@ -42,8 +44,10 @@ class TakenIn:
         said: str,
         counts: Mapping[str, int],
         problems: tuple[CellProblem | FileProblem, ...] = (),
+        unread: tuple[str, ...] = (),
     ) -> None:
-        self.changes, self.said, self.counts, self.problems = changes, said, counts, problems
+        self.changes, self.counts, self.problems, self.unread = changes, counts, problems, unread
+        self.said = "; ".join([said, *(f"not read: sheet {name}" for name in unread)])
 
 
 class ImportFormat:
@@ -98,7 +102,7 @@ IMPORTS = (
         "survey",
         "Take in a survey.",
         "survey as .xlsx, .xls, .ods or .csv",
-        (".xlsx", ".xls", ".ods", ".csv"),
+        (".xlsx", ".xlsm", ".xlsb", ".xls", ".ods", ".csv"),
         "hwsched.operations.survey.survey_import",
         leaves_out="openings",
         asks=True,

@@ -109,6 +109,43 @@ class Steps:
 
 
 @dataclass(frozen=True, slots=True)
+class Blank:
+    """One fact on a sheet that is filled in by hand: what is known of it, or room to write."""
+
+    label: str
+    known: str = ""
+    words: tuple[str, ...] = ()
+    """To tick one of, where nothing is known and the words are few."""
+    unit: str = ""
+    """Behind what is written."""
+    sketch: Drawing | None = None
+    """How it is measured; schematic, in paper millimetres."""
+    span: int = 1
+    """Columns that it takes."""
+
+
+@dataclass(frozen=True, slots=True)
+class Blanks:
+    """Facts in a grid, to be filled in by hand."""
+
+    blanks: tuple[Blank, ...]
+    columns: int = 4
+
+
+@dataclass(frozen=True, slots=True)
+class Ruled:
+    """A table that is filled in by hand: rows that are high enough to be written in."""
+
+    columns: tuple[Column, ...]
+    rows: tuple[tuple[str, ...], ...]
+    """What is known; a cell is empty to be written in."""
+    least: int = 0
+    """Empty rows that follow in any case."""
+    fill: bool = False
+    """Whether empty rows follow to the foot of the page."""
+
+
+@dataclass(frozen=True, slots=True)
 class SignOff:
     """Lines to sign: role, name, date."""
 
@@ -120,7 +157,7 @@ class PageBreak:
     """Start a new page."""
 
 
-Block = Heading | Paragraph | Bullets | Steps | Table | Facts | Drawings | SignOff | PageBreak
+Block = Heading | Paragraph | Bullets | Steps | Table | Facts | Drawings | Blanks | Ruled | SignOff | PageBreak
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,6 +171,8 @@ class Section:
     """Whether it is read at the door, at arm's length, and not at a desk."""
     code: str = ""
     """By which a sheet is known: in the head of each page, as text and to be read by a camera; capitals and digits."""
+    whole_sheets: bool = False
+    """Printed on both sides of the paper it ends on a back, so that what follows starts on a sheet of its own."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -98,6 +98,8 @@ class Pages:
         """Finish the page and write how many sheets the section has."""
         if self._section is None:
             return
+        if self._section.whole_sheets and self._sheet % 2:
+            self.new_page()
         self._finish_page()
         if self._several and self._section.mark:
             self._write_form(f"sheets-{self._sections}", str(self._sheet), self.type.head, True)

@@ -13,7 +13,9 @@ from reportlab import rl_config
 from reportlab.pdfgen.canvas import Canvas
 
 from hwsched.render import print_style as style
+from hwsched.render.blanks import blanks_height, ruled_height, set_blanks, set_ruled
 from hwsched.render.blocks import (
+    Blanks,
     Block,
     Bullets,
     Document,
@@ -22,6 +24,7 @@ from hwsched.render.blocks import (
     Heading,
     PageBreak,
     Paragraph,
+    Ruled,
     SignOff,
     Steps,
     Table,
@@ -162,6 +165,10 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
             set_facts(pages, block)
         elif isinstance(block, Drawings):
             set_views(pages, block)
+        elif isinstance(block, Blanks):
+            set_blanks(pages, block)
+        elif isinstance(block, Ruled):
+            set_ruled(pages, block)
         elif isinstance(block, SignOff):
             set_sign_off(pages, block)
         else:
@@ -175,6 +182,10 @@ def _keep(pages: Pages, following: Block | None) -> float:
         return first_height(pages, following)
     if isinstance(following, Drawings):
         return views_height(pages, following)
+    if isinstance(following, Blanks):
+        return blanks_height(pages, following)
+    if isinstance(following, Ruled):
+        return ruled_height(following)
     if isinstance(following, SignOff):
         return 12.0 * style.MM * len(following.roles)
     return 0.0 if following is None else 3 * pages.type.body * pages.type.leading

@@ -20,7 +20,7 @@ from openpyxl.utils import get_column_letter
 
 from hwsched.render.blocks import Bullets, Cell, Document, Facts, Heading, Paragraph, SignOff, Steps, Table
 from hwsched.render.wrap import printable
-from hwsched.writing import replacing
+from hwsched.writing import replacing, write_archive
 
 _LONGEST_TEXT: Final = 32_000
 """Characters; a cell holds 32,767, what is longer goes on in the row below."""
@@ -79,7 +79,7 @@ def render_xlsx(document: Document, path: Path) -> None:
     for name, tables in _sheets(document):
         _table_sheet(book, document, _sheet_name(name, taken), tables)
     with replacing(Path(path)) as beside:
-        book.save(beside)
+        write_archive(beside, book.save)
 
 
 def _made(document: Document) -> dt.datetime:

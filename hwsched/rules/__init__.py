@@ -148,6 +148,7 @@ from hwsched.rules.egress.electromagnetic_lock import RULE as ELECTROMAGNETIC_LO
 from hwsched.rules.egress.delayed_egress import RULE as DELAYED_EGRESS
 from hwsched.rules.egress.fail_by_side import RULE as FAIL_BY_SIDE
 from hwsched.rules.egress.free_inside import RULE as FREE_INSIDE
+from hwsched.rules.egress.gate_release import RULE as GATE_RELEASE
 from hwsched.rules.egress.one_motion import RULE as ONE_MOTION
 from hwsched.rules.egress.pair_bolts import RULE as PAIR_BOLTS
 from hwsched.rules.egress.panic_hardware import RULE as PANIC_HARDWARE
@@ -192,6 +193,7 @@ from hwsched.rules.catalogue_and_stock.part_known import RULE as PART_KNOWN
 from hwsched.rules.catalogue_and_stock.price_known import RULE as PRICE_KNOWN
 from hwsched.rules.catalogue_and_stock.sleeve_fits import RULE as SLEEVE_FITS
 from hwsched.rules.catalogue_and_stock.superseded_part import RULE as SUPERSEDED_PART
+from hwsched.rules.catalogue_and_stock.template_known import RULE as TEMPLATE_KNOWN
 from hwsched.rules.catalogue_and_stock.tool_known import RULE as TOOL_KNOWN
 from hwsched.rules.catalogue_and_stock.unit_window import RULE as UNIT_WINDOW
 from hwsched.rules.catalogue_and_stock.wall_fixings import RULE as WALL_FIXINGS
@@ -210,6 +212,7 @@ from hwsched.rules.commissioning.programming_key import RULE as PROGRAMMING_KEY
 # supplies and circuits
 from hwsched.rules.circuits.circuit_sound import RULE as CIRCUIT_SOUND
 from hwsched.rules.circuits.circuit_known import RULE as CIRCUIT_KNOWN
+from hwsched.rules.circuits.circuit_proved import RULE as CIRCUIT_PROVED
 from hwsched.rules.circuits.circuit_suits import RULE as CIRCUIT_SUITS
 from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
 from hwsched.rules.circuits.circuit_high_voltage import RULE as CIRCUIT_HIGH_VOLTAGE

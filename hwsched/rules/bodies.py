@@ -6,7 +6,7 @@ what stands where. Which bodies must be apart, and by how much, stands in `clash
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
-from math import atan, degrees, inf, radians, tan
+from math import atan, cos, degrees, inf, radians, sin, tan
 from typing import Final, Literal
 
 from hwsched.attributes.of_parts import (
@@ -32,6 +32,7 @@ from hwsched.rules.bores import as_rod
 from hwsched.rules.clearances import ON_FACE
 from hwsched.rules.footprints import face_of, footprints, rectangle, stop_bands
 from hwsched.rules.housing import housing_rect
+from hwsched.rules.placement.lever_clear import RULE as LEVER_CLEAR
 from hwsched.rules.practice import distance_mm, screw_diameter_mm
 from hwsched.rules.reading import (
     beside_here,
@@ -49,20 +50,23 @@ from hwsched.rules.reading import (
     unit_part,
 )
 from hwsched.rules.screws import screw_places
+from hwsched.rules.speaking import limits_of
 from hwsched.values import Fit, Hole, Item, Leaf, OpeningInput, Part
 
 Kind = Literal[
-    "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "stop", "beyond-stile", "beyond-leaf",
+    "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
     "screw", "lead-hole", "new-bore", "pocket", "head", "plate",
 ]  # fmt: skip
 EXISTING: Final[tuple[Kind, ...]] = (
-    "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "stop", "beyond-stile", "beyond-leaf",
+    "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
 )  # fmt: skip
 """What stands there already, the leaf's own limits included."""
 NEW: Final[tuple[Kind, ...]] = ("screw", "lead-hole", "new-bore", "pocket", "head", "plate")
 """What comes in: a screw, a hole or channel for the lead, a bore for the lock, an in-edge unit's pocket, a head, collar
 or rose on a face, a unit's plate."""
 
+_SWEEP_STEPS: Final = 5
+"""Places of a handle on its way down that stand for the whole of it."""
 _FAR: Final = 10_000.0
 """Beyond every leaf [mm]."""
 _PROUD: Final = 50.0
@@ -251,6 +255,12 @@ def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
             yield Body(
                 "bolt", "the deadbolt's edge bore", Rod((0.0, y, thick / 2), (x, y, thick / 2), edge), item="deadbolt"
             )
+        elif item.kind == "pull":
+            # Bolted through the leaf at both ends of its bar, on its middle line.
+            inset = min(rect.x1 - rect.x0, rect.y1 - rect.y0) / 2
+            for end in dict.fromkeys((rect.y0 + inset, rect.y1 - inset)):
+                bolt = _through(x, end, thick, distance_mm("pull-bolt"))
+                yield Body("bolt", "the pull's bolt", bolt, item="pull")
         elif item.kind == "flush-bolt":
             deep, half = distance_mm("flush-bolt-deep"), distance_mm("flush-bolt-wide") / 2
             box = Box((0.0, rect.y0, thick / 2 - half), (deep, rect.y1, thick / 2 + half))
@@ -259,19 +269,17 @@ def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
 
 def _spindle(item: Item, lock: Item | None, rect: Rect, thick: float) -> Body:
     """Return the hole in which a turn's or lever's spindle runs, from its face to the leaf's middle."""
-    x, y = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
-    # A lever's handle reaches to one side of its rose: the spindle stands on the lock's backset line.
-    if (
-        item.kind == "lever"
-        and lock is not None
-        and lock.backset_mm is not None
-        and rect.x0 < lock.backset_mm < rect.x1
-    ):
-        x = lock.backset_mm
+    x, y = _spindle_x(item, lock, rect), (rect.y0 + rect.y1) / 2
     ends = {"inside": (0.0, thick / 2), "key": (thick / 2, thick)}.get(face_of(item), (0.0, thick))
     wide = distance_mm("turn-hole" if item.kind == "thumb-turn" else "spindle-hole")
     name = f"the {(item.kind or '').replace('-', ' ')}'s spindle"
     return Body("spindle", name, Rod((x, y, ends[0]), (x, y, ends[1]), wide), item=item.kind or "")
+
+
+def _spindle_x(item: Item, lock: Item | None, rect: Rect) -> float:
+    # A lever's handle reaches to one side of its rose: the spindle stands on the lock's backset line.
+    backset = lock.backset_mm if lock is not None and item.kind == "lever" else None
+    return backset if backset is not None and rect.x0 < backset < rect.x1 else (rect.x0 + rect.x1) / 2
 
 
 def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
@@ -282,8 +290,26 @@ def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
                 continue
             if found.kind != "lock" or found.other:
                 yield Body("on-face", f"the {found.name}", _slab(found.rect, face, thick), face=face, item=found.kind)
+        yield from _sweeps(given, leaf, face, thick)
         for band in stop_bands(given, leaf, face)[0]:
             yield Body("stop", "the band that the frame's stop hides", _slab(band, face, thick), face=face)
+
+
+def _sweeps(given: OpeningInput, leaf: Leaf, face: str, thick: float) -> Iterator[Body]:
+    """Yield where the handles of levers come as they are turned down: toward the hinges, about their spindles."""
+    lock, bar = lock_item(given), distance_mm("lever-bar")
+    most = limits_of(LEVER_CLEAR, given.settings)["sweep_deg"]
+    z = -bar / 2 if face == "inside" else thick + bar / 2
+    for item in given.items:
+        rect = rectangle(item) if item.kind == "lever" and remains(item) and on_leaf(item, leaf) else None
+        if rect is None or face_of(item) not in (face, "both"):
+            continue
+        x, y = _spindle_x(item, lock, rect), (rect.y0 + rect.y1) / 2
+        long = rect.x1 - x - bar / 2
+        for step in range(1, _SWEEP_STEPS + 1) if long > 0 else ():
+            down = radians(most * step / _SWEEP_STEPS)
+            end: Vector = (x + long * cos(down), y - long * sin(down), z)
+            yield Body("sweep", "the lever as it is turned", Rod((x, y, z), end, bar), face=face, item="lever")
 
 
 def _slab(rect: Rect, face: str, thick: float) -> Box:

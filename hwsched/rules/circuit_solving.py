@@ -1,53 +1,29 @@
-"""One circuit: its tree of runs with what leads onto the leaves, and the voltages in every state.
+"""The circuits of one supply solved as one network, in every state and from both sides of what is unknown.
 
 The one engine for circuits that are laid and for an opening that has its supply to itself. What would cure a low
 voltage is tried by `hwsched.wiring.circuits`; what is wrong is said by the rules.
 """
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import fsum
 from typing import Final
 
-from hwsched.attributes.of_parts import (
-    CURRENT,
-    END_V,
-    GAUGE,
-    INSIDE_OHM,
-    OUTPUT_A,
-    OUTPUT_V,
-    STRANDING,
-    TOLERANCE_SHARE,
-    VOLTAGE_V,
-)
+from hwsched.attributes.of_parts import OUTPUT_A
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power import circuit_states, circuit_tree
+from hwsched.calc.power.circuit_states import FedCircuit, State
 from hwsched.calc.power.power_limits import class_2_limit
 from hwsched.calc.power.supply_practice import limiter_a, worst_inrush_a
-from hwsched.rules.connected_opening import ConnectedOpening
-from hwsched.rules.devices import amps, on_leaf, unsuited
-from hwsched.rules.leaf_nodes import leaf_node, leaf_words, opening_of, strike_node
-from hwsched.rules.leaf_runs import ASSUMED_OHM, LeafRun, leaf_runs
-from hwsched.values import Catalogue, Part
-from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Run, RunResult, Supply
+from hwsched.rules.circuit_laying import LaidCircuit, Unsure
+from hwsched.rules.circuit_source import CircuitSource, RunWithConductor, SolvingLimits
+from hwsched.rules.devices import amps
+from hwsched.rules.leaf_nodes import leaf_words, opening_of
+from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Proof, RunResult
 
-SUPPLY: Final = circuit_tree.SUPPLY
-
-Devices = Mapping[str, tuple[tuple[Device, ...], tuple[Problem, ...]]]
-
-
-@dataclass(frozen=True, slots=True)
-class SolvingLimits:
-    """What is reckoned with where the circuit itself does not say."""
-
-    temperature_c: float
-    """Of the conductors [degC]."""
-    at_once: int
-    """Operations at one time."""
-    limiter_margin: float
-    """Fuse or limiter over the continuous current."""
-    unmeasured_ohm: float = ASSUMED_OHM
-    """There and back in a power transfer that stays, while nobody has measured it [ohm]."""
+_TOUCH_V: Final = 1e-9
+_OF_TREE: Final = ("unsound", "unknown")
+"""Kinds of problem for which something is not worked out."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +33,7 @@ class Solved:
     runs: Sequence[circuit_tree.Run]
     tree: circuit_tree.Network
     devices: Sequence[circuit_states.Device]
-    states: Sequence[circuit_states.State]
+    states: Sequence[State]
     source: circuit_states.Source
     at_once: int
     warm_c: float
@@ -66,264 +42,260 @@ class Solved:
     """Marks of the openings by node."""
 
 
-@dataclass(frozen=True, slots=True)
-class CircuitSource:
-    """A supply as its circuits see it."""
-
-    supply: Supply
-    part: Part | None
-    source: circuit_states.Source | None
-    """None while a fact of it is missing."""
-    catalogue: Catalogue
-
-    @classmethod
-    def of(
-        cls, supply: Supply, part: Part | None, battery: Part | None, catalogue: Catalogue, end_share: float
-    ) -> "CircuitSource":
-        """Read a supply from the catalogue.
-
-        Parameters
-        ----------
-        supply : Supply
-            As it stands.
-        part, battery : Part or None
-            Of the catalogue.
-        catalogue : Catalogue
-            For wires and devices.
-        end_share : float
-            End voltage of a battery that states none, as a share of its nominal voltage.
-        """
-        volts = part.number_of(OUTPUT_V) if part is not None and part.kind == "power-supply" else None
-        tolerance = part.number_of(TOLERANCE_SHARE) if part is not None else None
-        if part is None or volts is None or tolerance is None:
-            return cls(supply, part, None, catalogue)
-        end_v = battery_ohm = None
-        if battery is not None:
-            count = supply.batteries or 1
-            one_v = battery.number_of(END_V)
-            if one_v is None and (nominal := battery.number_of(VOLTAGE_V)) is not None:
-                # A battery is judged at its end: what works with a full one may drop out in the last hour of standby.
-                one_v = nominal * end_share
-            end_v = None if one_v is None else one_v * count
-            # In series volts add, and so do their inner resistances.
-            battery_ohm = (battery.number_of(INSIDE_OHM) or 0.0) * count
-        source = circuit_states.Source(
-            volts, volts * (1 - tolerance), end_v, part.number_of(INSIDE_OHM) or 0.0, battery_ohm or 0.0,
-            volts * (1 + tolerance),
-        )  # fmt: skip
-        return cls(supply, part, source, catalogue)
-
-    @property
-    def current(self) -> str | None:
-        """Kind of current that it gives; None where the catalogue does not say."""
-        return self.part.text_of(CURRENT) if self.part is not None else None
-
-    def run(self, circuit: Circuit, run: Run, names: Mapping[str, str]) -> "_RunWithConductor | Problem":
-        """Return a run with its conductor, or what is missing of it."""
-        ends = f"the run from {names.get(run.from_node, run.from_node)} to {names.get(run.to_node, run.to_node)}"
-        about = names.get(run.to_node, run.to_node)
-        where = run.opening_id or ""
-        if run.length_m is None:
-            return Problem("unknown", f"the length of {ends} is unknown", ("run.length_m",), where, about)
-        gauge, stranding, number = run.gauge, run.stranding, ""
-        if gauge is None:
-            number = run.wire or circuit.wire or ""
-            if not number:
-                return Problem("unknown", f"the wire of {ends} is unknown", ("run.wire",), where, about)
-            wire = self.catalogue.get(number)
-            if wire is None or wire.kind != "wire":
-                return Problem(
-                    "unsound", f"{number}, the wire of {ends}, is no wire of the catalogue", (), where, about
-                )
-            gauge, stranding = wire.text_of(GAUGE), wire.text_of(STRANDING)
-            if gauge is None or stranding is None:
-                fact = f"part {number}.{'gauge' if gauge is None else 'stranding'}"
-                return Problem("unknown", f"the conductor of {number} is unknown", (fact,), where, about)
-        if stranding is None:
-            return Problem(
-                "unknown", f"whether {gauge} of {ends} is stranded is unknown", ("run.stranding",), where, about
-            )
-        made = circuit_tree.Run(
-            run.from_node, run.to_node, run.length_m, gauge, stranding, run.parallel or 1, run.extra_ohm or 0.0
-        )
-        return _RunWithConductor(made, run.id, number, False)
-
-
-@dataclass(frozen=True, slots=True)
-class _RunWithConductor:
-    run: circuit_tree.Run
-    run_id: str
-    part: str
-    transfer: bool
-
-
-def solved_circuit(
-    circuit: Circuit,
-    circuit_source: CircuitSource,
-    runs: Sequence[Run],
-    devices: Devices,
-    connected: Mapping[str, ConnectedOpening],
-    limits: SolvingLimits,
-) -> tuple[CircuitResult, Solved | None]:
-    """Solve a circuit in its states, or say why it cannot be.
+def solved_supply(
+    laid: Sequence[LaidCircuit], circuit_source: CircuitSource, limits: SolvingLimits, *, bounded: bool = True
+) -> list[tuple[CircuitResult, Solved | None]]:
+    """Solve the circuits of a supply in their states.
 
     Parameters
     ----------
-    circuit : Circuit
-        As laid.
+    laid : sequence of LaidCircuit
+        All that hang on it.
     circuit_source : CircuitSource
-        Its supply.
-    runs : sequence of Run
-        In any order.
-    devices : mapping
-        By opening: what hangs there, and what is unknown of it.
-    connected : mapping
-        Openings that it feeds.
+        The supply.
     limits : SolvingLimits
-        Where the circuit does not say.
+        Where a circuit does not say.
+    bounded : bool
+        Whether a circuit with something unknown is solved for what is known of it; else it is left alone.
 
     Returns
     -------
-    (CircuitResult, Solved or None)
-        What was found, and what it was found from; None where it could not be solved.
+    list of (CircuitResult, Solved or None)
+        What was found, and what it was found from; None where it was not solved.
     """
-    warm = limits.temperature_c if circuit.temperature_c is None else circuit.temperature_c
-    at_once = limits.at_once if circuit.at_once is None else circuit.at_once
-    names = {opening: each.given.opening.mark for opening, each in connected.items()}
-    openings = tuple(run.opening_id for run in runs if run.opening_id in connected and run.opening_id is not None)
-    openings = tuple(dict.fromkeys(openings))
-    problems: list[Problem] = []
-    present: list[_RunWithConductor] = []
-    for run in runs:
-        found = circuit_source.run(circuit, run, names)
-        if isinstance(found, _RunWithConductor):
-            present.append(found)
-        else:
-            problems.append(found)
-    connected_devices: list[Device] = []
-    at: list[str] = []
-    for opening in openings:
-        own, missing = devices[opening]
-        problems += missing
-        # A door loop or transfer hinge is wire too, often thin, and every ampere of the leaf passes it.
-        onto = leaf_runs(connected[opening], warm, problems, limits.unmeasured_ohm)
-        units = {device.leaf for device in own if device.role == "unit"}
-        switching = set()
-        for device in own:
-            connected_devices.append(device)
-            if device.leaf not in onto:
-                at.append(opening)
-            elif on_leaf(device, circuit_source.catalogue.get(device.part)):
-                at.append(leaf_node(opening, device.leaf))
-            elif device.leaf in units and onto[device.leaf].switch is not None:
-                # A strike sits in the frame; what it draws passes the contact of the unit on the leaf, there and back.
-                switching.add(device.leaf)
-                at.append(strike_node(opening, device.leaf))
-            else:
-                at.append(opening)
-        present += _onto_leaves(onto, switching)
-    marks = tuple(names[opening] for opening in openings)
-    wire = _said_wire(present)
-    bare = CircuitResult(
-        circuit, circuit_source.supply, devices=tuple(connected_devices), problems=tuple(problems), openings=openings,
-        marks=marks, wire=wire,
-    )  # fmt: skip
     source = circuit_source.source
-    if circuit_source.current is None and circuit_source.part is not None:
-        fact = f"part {circuit_source.part.number}.current"
-        text = f"whether {circuit_source.part.number} gives DC or AC is unknown: the catalogue does not say"
-        problems.append(Problem("unknown", text, (fact,), about=circuit_source.part.number))
-    if source is not None and circuit_source.current is not None:
-        for device in connected_devices:
-            why = unsuited(device, circuit_source.catalogue.get(device.part), source.normal_v, circuit_source.current)
-            if why is not None:
-                text = f"{device.part} at {device.mark} cannot hang on {circuit_source.supply.name}: {why}"
-                problems.append(Problem("mismatch", text, (), device.opening_id, device.part))
-    whole = len([each for each in present if not each.transfer]) == len(runs)
-    # Where something of a run is unknown, it is still seen that all of them are a tree.
-    tried = [each.run for each in present] if whole else [_shape(run) for run in runs]
-    try:
-        tree = circuit_tree.network(tried, warm)
-    except InputError as error:
-        problems.append(_unsound(error, tried, names))
-        return replace(bare, problems=tuple(problems)), None
-    if source is not None and circuit_source.current != "dc" and not problems:
-        text = f"the voltages of circuit {circuit.name} are not worked out: {circuit_source.supply.name} gives AC"
-        problems.append(Problem("unknown", text, about=circuit_source.supply.name))
-    stuck = [problem for problem in problems if problem.kind in ("unknown", "unsound")]
-    # Half a circuit has no voltages: what is unknown on one run lowers all that lie behind it.
-    if stuck or source is None or circuit_source.current != "dc":
-        return replace(bare, problems=tuple(problems)), None
-    solved = [
-        circuit_states.Device(node, d.kind, d.holding, d.peak, d.inrush, d.minimum_v, d.maximum_v, d.mark, d.least)
-        for d, node in zip(connected_devices, at, strict=True)
-    ]  # fmt: skip
-    try:
-        states = circuit_states.states(tree, solved, source, at_once)
-    except InputError as error:
-        problems.append(_untaken(error, circuit, connected_devices))
-        return replace(bare, problems=tuple(problems)), None
-    nodes = _nodes(tree, states, connected_devices, at, names, present)
-    # A strike that rests without current draws while it releases; the limiter must carry that as well.
-    holding = fsum(
-        max(amps(d, d.holding, source.normal_v), amps(d, d.peak, source.normal_v)) for d in connected_devices
+    bare = [_bare(each, circuit_source) for each in laid]
+    stuck = any(problem.kind in _OF_TREE for each in laid for problem in each.problems)
+    if source is not None and circuit_source.current != "dc":
+        # What else is wrong with a circuit says it already.
+        bare = [each if each.problems else replace(each, problems=_of_ac(each, circuit_source)) for each in bare]
+    if source is None or circuit_source.current != "dc" or (stuck and not bounded):
+        return [(_unproved(each, circuit_source), None) for each in bare]
+    sure = [_known_devices(each) for each in laid]
+    least, most = (
+        [
+            [*own, *(_bound(unsure, source, of_most) for unsure in each.unsure)]
+            for own, each in zip(sure, laid, strict=True)
+        ]
+        for of_most in (False, True)
     )
-    resting = [amps(d, d.holding, source.normal_v) for d in connected_devices]
-    first = [amps(d, d.peak if d.inrush is None else d.inrush, source.normal_v) for d in connected_devices]
-    run_results = tuple(_run(each, i, tree, states, names) for i, each in enumerate(present))
-    rated = circuit_source.part.number_of(OUTPUT_A) if circuit_source.part else None
-    limiter = circuit.limiter_a
-    if limiter is None:
-        limiter = _limiter(holding, rated, source.normal_v, limits.limiter_margin)
-    facts = Solved([each.run for each in present], tree, solved, states, source, at_once, warm, names)
-    result = replace(
-        bare,
-        source_v={state.name: state.source_v for state in states},
-        nodes=nodes,
-        runs=run_results,
-        current_a={s.name: s.solution.source_a for s in states if s.solution.source_a is not None},
-        collapsed={s.name: s.solution.reason or "" for s in states if s.solution.collapsed},
-        operating=tuple(connected_devices[i].mark for i in states[-1].operating),
-        holding_a=holding,
-        inrush_a=worst_inrush_a(resting, first, at_once),
-        limiter_a=limiter,
-        problems=tuple(problems),
-    )  # fmt: skip
-    return result, facts
-
-
-def _onto_leaves(onto: Mapping[str, LeafRun], switching: Collection[str]) -> "list[_RunWithConductor]":
-    found = []
-    for leaf, run in onto.items():
-        found.append(_RunWithConductor(run.run, "", run.part, True))
-        if run.switch is not None and leaf in switching:
-            # Conductors of the same transfer: bought with it, so it bears no number of its own.
-            found.append(_RunWithConductor(run.switch, "", "", True))
+    try:
+        low_side = circuit_states.supply_states(_fed(laid, least), source)
+        high_side = circuit_states.supply_states(_fed(laid, most), source) if any(e.unsure for e in laid) else low_side
+    except InputError as error:
+        problem = _untaken(error, laid[0].circuit, [d for each in laid for d in each.devices])
+        return [(_unproved(replace(each, problems=(*each.problems, problem)), circuit_source), None) for each in bare]
+    found: list[tuple[CircuitResult, Solved | None]] = []
+    for i, each in enumerate(laid):
+        solving = _Solving(laid, i, circuit_source, source, low_side[i], high_side[i], limits)
+        facts = Solved(
+            [run.run for run in each.runs], each.tree, sure[i], low_side[i], source, each.at_once, each.warm_c,
+            each.names,
+        )  # fmt: skip
+        found.append((solving.result(bare[i]), facts))
     return found
 
 
-def _shape(run: Run) -> circuit_tree.Run:
-    """Return a run with its ends only."""
-    # Length and wire stand for anything: only whether the runs are a tree is asked.
-    return circuit_tree.Run(run.from_node, run.to_node, 1.0, "18 AWG", "solid")
+def _bare(laid: LaidCircuit, source: CircuitSource) -> CircuitResult:
+    return CircuitResult(
+        laid.circuit, source.supply, devices=laid.devices, problems=laid.problems, openings=laid.openings,
+        marks=tuple(laid.names[opening] for opening in laid.openings), wire=laid.wire,
+    )  # fmt: skip
 
 
-def _unsound(error: InputError, runs: Sequence[circuit_tree.Run], names: Mapping[str, str]) -> Problem:
-    """Say which run is wrong, in the names that people gave."""
-    message, about, opening = error.message, "", ""
-    for node in {node for run in runs for node in (run.from_node, run.to_node)}:
-        # Nodes are identifiers; in a message they tell a person nothing.
-        message = message.replace(repr(node), names.get(node, node))
-    if error.field.startswith("runs["):
-        index, _, field = error.field[5:].partition("].")
-        run = runs[int(index)]
-        ends = [names.get(node, node) for node in (run.from_node, run.to_node)]
-        about = ends[1]
-        opening = run.to_node if run.to_node in names else ""
-        message = f"run from {ends[0]} to {ends[1]}, {field}: {message}"
-    else:
-        message = f"{error.field.replace('_', ' ')}: {message}"
-    return Problem("unsound", message, (), opening, about)
+def _of_ac(bare: CircuitResult, source: CircuitSource) -> tuple[Problem, ...]:
+    if source.current is None:
+        return ()
+    name = source.supply.name
+    return (Problem("unknown", f"the voltages of circuit {bare.circuit.name} are not worked out: {name} gives AC",
+                    about=name),)  # fmt: skip
+
+
+def _unproved(bare: CircuitResult, source: CircuitSource) -> CircuitResult:
+    """Return a circuit that is not solved: nothing is proved of its openings."""
+    told = [problem for problem in bare.problems if problem.kind in _OF_TREE]
+    needs = tuple(dict.fromkeys(need for problem in told for need in problem.needs))
+    why = "" if needs else (told[0].message if told else f"{source.supply.name} is not known")
+    return replace(bare, proofs=tuple(Proof(opening, "not-proved", needs, why) for opening in bare.openings))
+
+
+def _known_devices(laid: LaidCircuit) -> list[circuit_states.Device]:
+    return [
+        circuit_states.Device(
+            node, d.kind, d.holding, d.peak, d.inrush, d.minimum_v, d.maximum_v, d.mark, d.least, d.opening_id
+        )
+        for d, node in zip(laid.devices, laid.at, strict=False)
+    ]
+
+
+def _fed(laid: Sequence[LaidCircuit], devices: Sequence[Sequence[circuit_states.Device]]) -> list[FedCircuit]:
+    return [FedCircuit(each.tree, own, each.at_once) for each, own in zip(laid, devices, strict=True)]
+
+
+def _bound(unsure: Unsure, source: circuit_states.Source, most: bool) -> circuit_states.Device:
+    """Return a load that is not known for sure as a current, at the least or at the most.
+
+    A device keeps its declared law within its own window; under it nothing is declared, and it is not proved itself.
+    """
+    highest_v = source.highest_v or source.normal_v
+    device = unsure.device
+    if device is None:
+        value = unsure.most_a if most else 0.0
+        return circuit_states.Device(unsure.node, "current", value, value, least=0.0, group=unsure.opening_id)
+
+    def bound_a(value: float) -> float:
+        if device.kind == "power":
+            # Whatever its window says, a load of no voltage is none.
+            return value / (max(device.minimum_v, 0.1 * source.normal_v) if most else highest_v)
+        if device.kind == "resistance":
+            return amps(device, value, highest_v) if most else 0.0
+        return value
+
+    first = device.peak if device.inrush is None else device.inrush
+    return circuit_states.Device(
+        unsure.node, "current", bound_a(device.holding), bound_a(device.peak), bound_a(first),
+        least=None if device.least is None else bound_a(device.least), group=unsure.opening_id,
+    )  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class _Solving:
+    """One circuit of a supply with its states from both sides of what is unknown."""
+
+    all_laid: Sequence[LaidCircuit]
+    number: int
+    circuit_source: CircuitSource
+    source: circuit_states.Source
+    low_side: Sequence[State]
+    """Everything unknown at the least that it draws."""
+    high_side: Sequence[State]
+    """And at the most."""
+    limits: SolvingLimits
+
+    @property
+    def laid(self) -> LaidCircuit:
+        return self.all_laid[self.number]
+
+    def result(self, bare: CircuitResult) -> CircuitResult:
+        """Put together what was found."""
+        laid, states, volts = self.laid, self.low_side, self.source.normal_v
+        nodes = self._nodes()
+        complete = not any(problem.kind in _OF_TREE for problem in laid.problems)
+        # A strike that rests without current draws while it releases; the limiter must carry that as well.
+        held = fsum(max(amps(d, d.holding, volts), amps(d, d.peak, volts)) for d in laid.devices)
+        unknown_a = fsum(each.most_a for each in laid.unsure if each.device is None)
+        by_opening: dict[str, list[Device]] = {}
+        for device in laid.devices:
+            by_opening.setdefault(device.opening_id, []).append(device)
+        resting = [fsum(amps(d, d.holding, volts) for d in own) for own in by_opening.values()]
+        first = [
+            fsum(amps(d, d.peak if d.inrush is None else d.inrush, volts) for d in own) for own in by_opening.values()
+        ]
+        rated = self.circuit_source.part.number_of(OUTPUT_A) if self.circuit_source.part else None
+        limiter = laid.circuit.limiter_a
+        if limiter is None and complete:
+            limiter = _limiter(held, rated, volts, self.limits.limiter_margin)
+        return replace(
+            bare,
+            source_v={state.name: state.source_v for state in states},
+            nodes=nodes if laid.runs else (),
+            runs=tuple(_run(each, i, laid, states) for i, each in enumerate(laid.runs)),
+            current_a={s.name: s.solution.source_a for s in states if s.solution.source_a is not None},
+            collapsed={s.name: s.solution.reason or "" for s in states if s.solution.collapsed},
+            operating=self._marks(states[-1].operating, states[-1].elsewhere),
+            holding_a=held if complete else None,
+            inrush_a=worst_inrush_a(resting, first, laid.at_once) if complete else None,
+            limiter_a=limiter,
+            proofs=self._proofs(nodes),
+            held_a=(held, held + unknown_a),
+            at_once=laid.at_once,
+        )
+
+    def _marks(self, own: Sequence[int], elsewhere: Sequence[tuple[int, int]]) -> tuple[str, ...]:
+        chosen = [*((self.number, i) for i in own), *elsewhere]
+        marks = []
+        for circuit, index in chosen:
+            laid = self.all_laid[circuit]
+            sure = len(laid.at)
+            opening = laid.devices[index].opening_id if index < sure else laid.unsure[index - sure].opening_id
+            marks.append(laid.names.get(opening, opening))
+        return tuple(dict.fromkeys(marks))
+
+    def _nodes(self) -> tuple[NodeResult, ...]:
+        laid = self.laid
+        windows: dict[str, tuple[float, float]] = {}
+        parts: dict[str, list[str]] = {}
+        for device, node in zip(laid.devices, laid.at, strict=False):
+            low, high = windows.get(node, (0.0, float("inf")))
+            # Several devices at one node share one voltage: the strictest of them on either side decides.
+            windows[node] = max(low, device.minimum_v), min(high, device.maximum_v)
+            parts.setdefault(node, []).append(device.part)
+        tree = laid.tree
+        distance = [0.0]
+        for i in range(1, len(tree.names)):
+            distance.append(distance[tree.feeder[i]] + laid.runs[tree.run[i]].run.length_m)
+        found = []
+        for i, node in enumerate(tree.names):
+            opening = opening_of(node)
+            window = windows.get(node)
+            volts = {s.name: s.least_v(node) for s in self.low_side if not s.solution.collapsed}
+            bounds = [
+                -float("inf") if s.solution.collapsed else s.bound_v(node)
+                for s in self.high_side
+                if s.name != "highest-mains"
+            ]
+            case = self.low_side[-1].worst.get(node)
+            operating = () if case is None else self._marks(case.operating, case.elsewhere)
+            found.append(
+                NodeResult(
+                    node, laid.name_of(node), opening if opening in laid.names else None, distance[i], volts,
+                    window and window[0], window and window[1], min(bounds), operating,
+                    tuple(parts.get(node, ())),
+                )
+            )  # fmt: skip
+        return tuple(found)
+
+    def _proofs(self, nodes: Sequence[NodeResult]) -> tuple[Proof, ...]:
+        laid = self.laid
+        needs = {
+            opening: tuple(
+                dict.fromkeys(
+                    n for p in laid.problems if p.opening_id == opening and p.kind in _OF_TREE for n in p.needs
+                )
+            )
+            for opening in laid.openings
+        }
+        # Through the resistance inside the supply alone does one circuit touch another.
+        touching = self.all_laid if self.source.ohm or self.source.battery_ohm else (laid,)
+        every = tuple(
+            dict.fromkeys(need for each in touching for p in each.problems if p.kind in _OF_TREE for need in p.needs)
+        )
+        wrong = {problem.opening_id for problem in laid.problems if problem.kind == "mismatch"}
+        own: dict[str, list[NodeResult]] = {}
+        for node in nodes:
+            if node.opening_id is not None and node.minimum_v is not None:
+                own.setdefault(node.opening_id, []).append(node)
+        collapsed = any(state.solution.collapsed for state in self.low_side)
+        found = []
+        for opening in laid.openings:
+            here = own.get(opening, [])
+            if opening in wrong or any(map(_outside, here)) or (collapsed and opening not in laid.hidden):
+                found.append(Proof(opening, "failed"))
+            elif opening in laid.hidden or not laid.sound:
+                told = needs[opening] or every
+                found.append(Proof(opening, "not-proved", told, "" if told else "its circuit cannot be reckoned with"))
+            elif all(node.bound_v >= (node.minimum_v or 0.0) - _TOUCH_V for node in here if node.bound_v is not None):
+                found.append(Proof(opening, "proved"))
+            else:
+                why = "" if every else "too many operations can fall together to try them all"
+                found.append(Proof(opening, "not-proved", every, why))
+        return tuple(found)
+
+
+def _outside(node: NodeResult) -> bool:
+    highest = max(node.volts.values(), default=None)
+    over = highest is not None and node.maximum_v is not None and highest > node.maximum_v + _TOUCH_V
+    return over or (node.margin_v is not None and node.margin_v < -_TOUCH_V)
 
 
 def _untaken(error: InputError, circuit: Circuit, devices: Sequence[Device]) -> Problem:
@@ -337,54 +309,9 @@ def _untaken(error: InputError, circuit: Circuit, devices: Sequence[Device]) -> 
     return Problem("unsound", text, (), "", f"circuit {circuit.name}")
 
 
-def _said_wire(present: Sequence[_RunWithConductor]) -> str:
-    return ", ".join(dict.fromkeys(f"{each.run.gauge} {each.run.stranding}" for each in present if not each.transfer))
-
-
-def _nodes(
-    tree: circuit_tree.Network,
-    states: Sequence[circuit_states.State],
-    devices: Sequence[Device],
-    at: Sequence[str],
-    names: Mapping[str, str],
-    present: Sequence[_RunWithConductor],
-) -> tuple[NodeResult, ...]:
-    windows: dict[str, tuple[float, float]] = {}
-    for device, node in zip(devices, at, strict=True):
-        low, high = windows.get(node, (0.0, float("inf")))
-        # Several devices at one node share one voltage: the strictest of them on either side decides.
-        windows[node] = max(low, device.minimum_v), min(high, device.maximum_v)
-    distance = [0.0]
-    for i in range(1, len(tree.names)):
-        distance.append(distance[tree.feeder[i]] + present[tree.run[i]].run.length_m)
-    found = []
-    for i, node in enumerate(tree.names):
-        opening = opening_of(node) if opening_of(node) in names else node
-        volts = {s.name: s.solution.volts[node] for s in states if not s.solution.collapsed}
-        peak = states[-1]
-        if node in peak.others_low and "peak" in volts:
-            volts["peak"] = min(volts["peak"], peak.others_low[node])
-        window = windows.get(node)
-        name = names.get(opening, node) + (leaf_words(node) if opening != node else "")
-        found.append(
-            NodeResult(
-                node, name, opening if opening in names else None, distance[i], volts,
-                window[0] if window else None, window[1] if window else None,
-            )
-        )  # fmt: skip
-    return tuple(found)
-
-
-def _run(
-    each: _RunWithConductor,
-    index: int,
-    tree: circuit_tree.Network,
-    states: Sequence[circuit_states.State],
-    names: Mapping[str, str],
-) -> RunResult:
-    run = each.run
-    at = tree.run.index(index)
-    ohm = tree.ohm[at]
+def _run(each: RunWithConductor, index: int, laid: LaidCircuit, states: Sequence[State]) -> RunResult:
+    run, names = each.run, laid.names
+    ohm = laid.tree.ohm[laid.tree.run.index(index)]
     amperes = {s.name: abs(s.solution.run_a[index]) for s in states if not s.solution.collapsed}
     far = opening_of(run.to_node) if each.transfer else run.to_node
     to_name = names.get(far, far) + (leaf_words(run.to_node) if each.transfer else "")

@@ -48,6 +48,7 @@ TABLE: Final = (
     Pair("screw-clear", ("screw",), ("case", "bore", "spindle", "bolt", "other-lock")),
     Pair("screw-beside-hole", ("screw",), _CUTS),
     Pair("screw-in-leaf", ("screw",), ("glass", "beyond-stile", "beyond-leaf")),
+    Pair("head-clear", ("head",), ("sweep",)),
     Pair("head-clear", ("head",), ("on-face",), lies_on=("trim", "push-plate", "kick-plate")),
     Pair("head-clear-of-stop", ("head",), ("stop",)),
     Pair("head-on-leaf", ("head",), ("glass", "beyond-stile", "beyond-leaf")),
@@ -61,12 +62,13 @@ TABLE: Final = (
     Pair("frame-stop-clear", ("plate",), ("stop",)),
     Pair("glazing-clear", ("plate",), ("glass",)),
     Pair("item-clear", ("plate",), ("on-face",)),
+    Pair("lever-clear", ("plate",), ("sweep",)),
     Pair("trim-clear", ("plate",), ("head",)),
     Pair(
         "", ("plate",), ("case", "bore", "spindle", "bolt", "other-lock"), why="it stands on the face, they in the leaf"
     ),
     Pair("", ("plate",), ("screw", *_CUTS), why="it covers them"),
-    Pair("", ("screw", *_CUTS), ("on-face", "stop"), why="they are in the leaf, the others on a face"),
+    Pair("", ("screw", *_CUTS), ("on-face", "sweep", "stop"), why="they are in the leaf, the others on a face"),
     Pair("", _CUTS, ("case", "bore"), why="the hole for the lead comes into the lock, the new bore enlarges the old"),
     Pair("", ("new-bore", "pocket"), ("beyond-leaf",), why="a bore or pocket begins at an edge"),
     Pair("", ("head",), ("case", "bore", "spindle", "bolt", "other-lock"), why="a head stands over what it closes"),

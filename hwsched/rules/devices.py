@@ -25,7 +25,8 @@ from hwsched.rules.reading import RELEASES, entry, part_fact, remains
 from hwsched.values import Fit, Item, OpeningInput, Part
 from hwsched.values.power import Device, Problem
 
-_COILS = {
+UNITS = ("surface-unit", "edge-unit")
+COILS = {
     "electric-strike": "electric-strike",
     "electromagnetic-lock": "electromagnetic-lock",
     "electrified-lock": "electrified-lock",
@@ -66,11 +67,8 @@ def devices_of(given: OpeningInput, fit: Fit | None) -> tuple[tuple[Device, ...]
         part = entry(given, fit_part)
         if part is None or fit_part.role not in ("unit", "strike", "lock"):
             continue
-        if part.kind in ("surface-unit", "edge-unit"):
-            found = _unit(opening.id, opening.mark, part)
-        elif part.kind in _COILS:
-            found = _coil(opening.id, opening.mark, fit_part.role, part)
-        else:
+        found = device_of(part, fit_part.role, opening.id, opening.mark)
+        if found is None:
             continue
         if isinstance(found, Device):
             # Two strikes of a pair are two devices.
@@ -85,6 +83,13 @@ def devices_of(given: OpeningInput, fit: Fit | None) -> tuple[tuple[Device, ...]
         else:
             problems.append(made)
     return tuple(devices), tuple(problems)
+
+
+def device_of(part: Part, role: str, opening_id: str = "", mark: str = "") -> Device | Problem | None:
+    """Return a part as a circuit sees it, or what the catalogue does not say of it; None for one that draws nothing."""
+    if part.kind in UNITS:
+        return _unit(opening_id, mark, part)
+    return _coil(opening_id, mark, role, part) if part.kind in COILS else None
 
 
 def releases_kept(given: OpeningInput) -> tuple[Item, ...]:
@@ -167,7 +172,7 @@ def _coil(opening_id: str, mark: str, role: str, part: Part) -> Device | Problem
     if part.text_of(CURRENT) is None:
         assumed.append("taken as one for DC")
     holding, peak, first = (_value(kind, amount, rated_v) for amount in (rest, held, part.number_of(INRUSH_A)))
-    suppressor = suppressor_for(_COILS[part.kind])
+    suppressor = suppressor_for(COILS[part.kind])
     return Device(
         opening_id, mark, part.number, role, kind, _sure(holding), _sure(peak), first, low, high, _terminals(part),
         suppressor.text if suppressor else "", fail, tuple(assumed), least=_sure(holding) if told else None,
@@ -186,7 +191,7 @@ def _kept(opening_id: str, mark: str, item: Item) -> Device | Problem:
     # drop and supply; for the highest voltage it is then reckoned without current.
     fail = item.fail or ("fail-safe" if item.kind == "electromagnetic-lock" else "")
     resting = 0.0 if fail == "fail-secure" else item.rated_a
-    suppressor = suppressor_for(_COILS[item.kind or "electric-strike"])
+    suppressor = suppressor_for(COILS[item.kind or "electric-strike"])
     return Device(
         opening_id, mark, what, "strike", "current", resting, item.rated_a, None, window[0], window[1],
         suppression=suppressor.text if suppressor else "", fail=fail,

@@ -3,26 +3,34 @@
 How one rule speaks stands in `speaking`; waivers are laid over findings by an operation.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import replace
 from typing import Final
 
-from hwsched.rules import CIRCUIT_RULES, RECORD_RULES, RULES
+from hwsched.rules import CIRCUIT_RULES, OWN_RULES, RECORD_RULES, RULES
 from hwsched.rules.impossible_facts import without_impossible
 from hwsched.rules.rule import Inputs, OpeningRule
 from hwsched.rules.speaking import finding_of, judge
 from hwsched.values import SEVERITIES, Finding, Fit, LockPoint, OpeningInput, Settings
+from hwsched.values.facts_memory import FactsMemory
 from hwsched.values.power import PowerFinding, SupplyResult
 from hwsched.values.record import Record
 
 _RANK: Final = {severity: rank for rank, severity in enumerate(SEVERITIES)}
+_ORDER: Final = {rule.id: place for place, rule in enumerate(RULES)}
 
 
 def findings_of(members: Iterable[OpeningRule], given: OpeningInput, fit: Fit) -> tuple[Finding, ...]:
     """Judge a case and its fit by some rules; findings worst first, then in the order of the rules."""
-    settings, sound = given.settings, without_impossible(given)
+    found = _said(members, given, without_impossible(given), fit)
+    found.sort(key=lambda finding: _RANK[finding.severity])
+    return tuple(found)
+
+
+def _said(members: Iterable[OpeningRule], given: OpeningInput, sound: OpeningInput, fit: Fit) -> list[Finding]:
+    settings = given.settings
     off = settings.rules_off
-    found = [
+    return [
         finding_of(rule, verdict)
         for rule in members
         if rule.id not in off
@@ -30,7 +38,31 @@ def findings_of(members: Iterable[OpeningRule], given: OpeningInput, fit: Fit) -
         # them.
         for verdict in judge(rule, given if rule.sees_all else sound, fit, settings=settings)
     ]
-    found.sort(key=lambda finding: _RANK[finding.severity])
+
+
+_ALIKE: Final = tuple(rule for rule in RULES if rule in OWN_RULES and not rule.each_anew and not rule.sees_all)
+"""What says the same of openings that differ in nothing that it reads; of rules from outside nobody knows."""
+_ANEW: Final = tuple(rule for rule in RULES if rule not in _ALIKE)
+
+
+def check_alike(given: OpeningInput, fit: Fit, shared: Fit, key: Hashable, memory: FactsMemory) -> tuple[Finding, ...]:
+    """Do as `check`, with what was said of openings whose fits differ in nothing but how long their packs last.
+
+    Parameters
+    ----------
+    given, fit : OpeningInput, Fit
+        As for `check`.
+    shared : Fit
+        The fit without its battery.
+    key : hashable
+        Equal for equal shared fits only.
+    memory : FactsMemory
+        Remembers by the facts that were read.
+    """
+    sound = without_impossible(given)
+    alike = memory.of(key, sound, lambda here: _said(_ALIKE, here, here, shared))
+    found = [*alike, *_said(_ANEW, given, sound, fit)]
+    found.sort(key=lambda finding: (_RANK[finding.severity], _ORDER[finding.rule]))
     return tuple(found)
 
 

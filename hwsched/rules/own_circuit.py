@@ -5,7 +5,9 @@ Solved by what solves circuits that are laid. What is wrong with it is said by t
 
 from dataclasses import dataclass, replace
 
-from hwsched.rules.circuit_solving import SUPPLY, CircuitSource, SolvingLimits, solved_circuit
+from hwsched.rules.circuit_laying import SUPPLY, laid_circuit
+from hwsched.rules.circuit_solving import solved_supply
+from hwsched.rules.circuit_source import CircuitSource, SolvingLimits
 from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.devices import devices_at
 from hwsched.rules.leaf_runs import ASSUMED_OHM, leaf_wire
@@ -91,14 +93,10 @@ def own_circuit(
     connected = ConnectedOpening(given, fit, points_of(given, fit))
     devices = devices_at(connected)
     source = CircuitSource.of(supply, part, None, given.catalogue, _END_SHARE)
-    result, _ = solved_circuit(
-        circuit,
-        source,
-        (run,),
-        {opening.id: devices},
-        {opening.id: connected},
-        SolvingLimits(temperature_c, _ALL_AT_ONCE, _MARGIN, unmeasured_ohm),
-    )
+    limits = SolvingLimits(temperature_c, _ALL_AT_ONCE, _MARGIN, unmeasured_ohm)
+    laid = laid_circuit(circuit, source, (run,), {opening.id: devices}, {opening.id: connected}, limits, {})
+    # Here what is unknown is asked for before anything is judged.
+    ((result, _),) = solved_supply([laid], source, limits, bounded=False)
     gauge = result.wire.partition(",")[0]
     return OwnCircuit(result, result.problems, metres, gauge)
 

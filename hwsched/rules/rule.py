@@ -131,6 +131,9 @@ class Rule(Generic[*Judged]):
 
     sees_all: bool = False
     """Judges the facts as surveyed, those included that cannot be true and are put aside for all other rules."""
+    each_anew: bool = False
+    """Reads how long the pack of a fit lasts, how busy the opening is or what its rooms have besides: asked for each
+    opening. What the others say is remembered for openings alike but for that, so they must not read `Fit.battery`."""
     guards: tuple[str, ...] = ()
     """Kinds of existing item off which a unit stays by the limit ``clearance_mm``: no place is looked for nearer."""
     subject: Subject[*Judged] = _UNSAID

@@ -30,11 +30,21 @@ class TailWay:
     back_mm: float
     """The cylinder's back."""
     room_mm: float
-    """How far the case is open from there on, to its far wall."""
+    """How far the case is open from there on, to the sheet of its far wall."""
 
 
-def tail_way(given: OpeningInput, part: Part, turns: int = 0) -> tuple[TailWay | None, tuple[str, ...]]:
-    """Return the way of a cylinder's tailpiece, or the facts that are missing to know it."""
+def tail_way(given: OpeningInput, part: Part, turns: int, sheet_mm: float) -> tuple[TailWay | None, tuple[str, ...]]:
+    """Return the way of a cylinder's tailpiece, or the facts that are missing to know it.
+
+    Parameters
+    ----------
+    given, part : OpeningInput, Part
+        The opening and its cylinder.
+    turns : int
+        Whole turns by which a mortise cylinder's cam stands past the case's centre.
+    sheet_mm : float
+        Thickness of the sheet that a case is made of: it is measured over it, and a tailpiece ends before it.
+    """
     leaf, lock = lock_leaf(given), lock_item(given)
     thick = leaf.thickness_mm if leaf is not None else None
     trim, wide = (lock.trim_key_mm, lock.case_width_mm) if lock is not None else (None, None)
@@ -46,7 +56,7 @@ def tail_way(given: OpeningInput, part: Part, turns: int = 0) -> tuple[TailWay |
         if thick is None or trim is None or wide is None or body is None:
             return None, _lacking(facts)
         # The case stands on the inside face; the trim lifts the cylinder, so that its body reaches less far in.
-        return TailWay(thick, body - trim, wide), ()
+        return TailWay(thick, body - trim, wide - sheet_mm), ()
     offset, pitch = part.number_of(CAM_OFFSET_MM), part.number_of(THREAD_PITCH_MM)
     facts |= {"existing_item.case_width_mm": wide}
     facts |= {part_fact(part, CAM_OFFSET_MM): offset, part_fact(part, THREAD_PITCH_MM): pitch}
@@ -56,7 +66,7 @@ def tail_way(given: OpeningInput, part: Part, turns: int = 0) -> tuple[TailWay |
     centre = thick / 2 - ((lock.case_offset_mm or 0.0) if lock is not None else 0.0)
     rear = centre + turns * pitch - offset
     near = max(centre - wide / 2, rear)
-    return TailWay(near, rear, centre + wide / 2 - near), ()
+    return TailWay(near, rear, centre + wide / 2 - sheet_mm - near), ()
 
 
 def tail_size(part: Part, tail: Part | None) -> tuple[float | None, float | None, str]:

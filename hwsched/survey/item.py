@@ -85,7 +85,7 @@ LATCH_FORMS = (
     Choice("deadlatch", "Latch bolt with guard", ("deadlatch", "dead latch", "guard bolt", "auxiliary latch")),
     Choice("roller", "Roller latch", ("roller", "ball catch")),
     Choice("deadbolt", "Dead bolt only", ("deadbolt", "dead bolt", "bolt only")),
-    Choice("none", "No bolt", ("no", "n", "-")),
+    Choice("none", "No bolt", ("no", "n")),
 )
 BOLT_FORMS = (
     Choice("manual", "Manual", ("by hand", "manual flush bolt")),

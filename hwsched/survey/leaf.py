@@ -24,7 +24,7 @@ CONSTRUCTIONS = (
     Choice("frameless", "Frameless glass", ("no stile",)),
 )
 UNUSED_HOLES = (
-    Choice("none", "None", ("no", "n", "0")),
+    Choice("none", "None", ("no", "n")),
     Choice("steel", "Filled with steel fasteners", ("steel fasteners", "steel screws", "steel")),
     Choice("same-material", "Filled with the leaf's own material", ("same material", "wood plug", "welded")),
     Choice("listed", "Filled with a listed material", ("listed", "listed filler")),

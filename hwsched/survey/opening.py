@@ -19,7 +19,7 @@ HANDS = (
     Choice("RHR", "RHR", ("right hand reverse", "rhrb")),
 )
 RATINGS = (
-    Choice("none", "Not rated", ("no", "n", "nr", "-", "0", "non-rated", "unrated")),
+    Choice("none", "Not rated", ("no", "n", "nr", "non-rated", "unrated")),
     Choice("20", "20 min", ("20m", "1/3 h")),
     Choice("45", "45 min", ("45m", "c", "c label", "3/4 h")),
     Choice("60", "60 min", ("60m", "b60", "1 h", "1 hr", "1h")),
@@ -27,7 +27,7 @@ RATINGS = (
     Choice("180", "180 min", ("180m", "a", "a label", "3 h", "3 hr", "3h")),
 )
 EGRESS_ROLES = (
-    Choice("none", "Not on an egress path", ("no", "n", "not egress", "-")),
+    Choice("none", "Not on an egress path", ("no", "n", "not egress")),
     Choice("egress", "On an egress path", ("yes", "y", "exit", "egress path")),
     Choice("panic", "Egress, panic hardware required", ("panic hardware", "panic device", "exit device required")),
 )
@@ -46,7 +46,7 @@ STAIR_RELEASES = (
 LEAVES_FIRST = (
     Choice("active", "Active leaf first", ("active", "a")),
     Choice("inactive", "Inactive leaf first", ("inactive", "i")),
-    Choice("any", "Any order", ("either", "no matter", "-")),
+    Choice("any", "Any order", ("either", "no matter")),
 )
 SMOKE_SEALS = (
     Choice("none", "No gasket or seal", ("no", "n", "without")),
@@ -68,14 +68,14 @@ FRAME_MATERIALS = (
     Choice("hollow-metal", "Hollow metal", ("hm", "steel", "hmf", "kd", "welded steel")),
     Choice("wood", "Wood", ("wd", "timber")),
     Choice("aluminium", "Aluminium", ("al", "alum", "aluminum", "storefront")),
-    Choice("none", "No frame", ("no", "n/a", "frameless")),
+    Choice("none", "No frame", ("no", "frameless")),
 )
 EXPOSURES = (
     Choice("interior", "Interior", ("int", "inside", "indoor")),
     Choice("exterior", "Exterior", ("ext", "outside", "outdoor", "weather")),
 )
 POWER_WISHES = (
-    Choice("any", "Whatever serves", ("no preference", "either", "-")),
+    Choice("any", "Whatever serves", ("no preference", "either")),
     Choice("battery", "Battery", ("batteries", "batt")),
     Choice("supply", "Remote supply", ("wired", "low voltage", "12 v", "psu")),
 )

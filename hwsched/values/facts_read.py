@@ -7,7 +7,7 @@ by hand, the lock point and what stands at earlier ones, and how many leaves and
 
 import hashlib
 import json
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Hashable, Iterable, Mapping
 from dataclasses import dataclass, field, fields, is_dataclass
 from decimal import Decimal
 from functools import cache
@@ -111,6 +111,28 @@ class FactsKeys:
         # Two halves: what openings share is hashed once for all of them.
         return hashlib.sha256(_encode(facts).encode()).hexdigest()[:32] + self._surroundings(given, read)
 
+    def values(self, given: OpeningInput, read: FactsRead) -> Hashable:
+        """Return what the named facts hold at an opening, to be compared within this process only; else as `key`.
+
+        Where a fact holds what cannot be looked up by its value it is the key itself.
+        """
+        of_opening, of_leaf, of_item = _getters(read.opening, read.leaf, read.item)
+        held = (
+            _as_tuple(of_opening(given.opening)),
+            tuple(_as_tuple(of_leaf(leaf)) for leaf in given.leaves),
+            tuple(_as_tuple(of_item(item)) for item in given.items),
+            given.chosen,
+            given.placed,
+            given.supply_link,
+            _encode(point_facts(given)) if given.point.others else None,
+            self._surroundings(given, read),
+        )
+        try:
+            hash(held)
+        except TypeError:
+            return self.key(given, read)
+        return held
+
     def _surroundings(self, given: OpeningInput, read: FactsRead) -> str:
         catalogue, settings = given.catalogue, given.settings
         if catalogue is not self._catalogue:
@@ -163,6 +185,10 @@ def _getter(names: tuple[str, ...]) -> Callable[[Any], Any]:
         return attrgetter(*names)
     # attrgetter takes no empty list, and gives one value bare where a list is wanted.
     return lambda thing: [getattr(thing, name) for name in names]
+
+
+def _as_tuple(values: Any) -> tuple[Any, ...]:
+    return values if isinstance(values, tuple) else tuple(values)
 
 
 def _plain(value: Any) -> Any:

@@ -6,8 +6,12 @@ of a junction, or "supply". Nothing here calculates.
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import Final
 
 from hwsched.values.finding import Finding
+
+_TOLD_V: Final = 0.005
+"""Half of what a page shows of a voltage [V]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,15 +173,31 @@ class NodeResult:
     distance_m: float
     """From the supply along the runs [m]."""
     volts: Mapping[str, float]
-    """Per state [V]; a state without solution is left out."""
+    """Per state, at peak under the operations that are worst for it [V]; a state without solution is left out. What is
+    unknown is reckoned at the least that it can draw: a voltage that is low is low for sure."""
     minimum_v: float | None
     maximum_v: float | None
     """The narrowest window of the devices there; None where there is none."""
+    bound_v: float | None = None
+    """No state, no operations and nothing unknown bring it lower [V]; None where nothing is known of it, and -inf where
+    it may have no solution."""
+    operating: tuple[str, ...] = ()
+    """Marks of the openings whose operations at one time are worst for it."""
+    parts: tuple[str, ...] = ()
+    """What hangs there, by catalogue number."""
 
     @property
     def lowest_v(self) -> float | None:
         """Lowest voltage over the states; at the upper tolerance, hardly anything drawn, it is never that."""
         return min((volts for state, volts in self.volts.items() if state != "highest-mains"), default=None)
+
+    @property
+    def may_fall_v(self) -> float | None:
+        """How low what is unknown, or was not tried, may bring it [V]; None where not below what is told."""
+        lowest = self.lowest_v
+        if lowest is None or self.bound_v is None or self.bound_v >= lowest - _TOLD_V:
+            return None
+        return max(self.bound_v, 0.0)
 
     @property
     def margin_v(self) -> float | None:
@@ -205,6 +225,19 @@ class CureOffer:
     kind: str
     works: bool
     text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Proof:
+    """Whether an opening on a circuit finds its voltages in every state."""
+
+    opening_id: str
+    standing: str
+    """proved, failed, not-proved."""
+    missing: tuple[str, ...] = ()
+    """Facts as ``entity.attribute`` without which it is not proved."""
+    why: str = ""
+    """Why it is not proved, where no fact is missing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -236,11 +269,22 @@ class CircuitResult:
     """Identifiers of the openings that it feeds."""
     marks: tuple[str, ...] = ()
     wire: str = ""
+    proofs: tuple[Proof, ...] = ()
+    """One an opening."""
+    at_once: int | None = None
+    """Openings that operate at one time, each with all its devices; None while it is not solved."""
+    held_a: tuple[float, float] | None = None
+    """What is held at the least and at the most, while something is unknown [A]; None where nothing can be said."""
 
     @property
     def solved(self) -> bool:
         """Whether its states were worked out, though one of them may have no solution."""
         return bool(self.source_v)
+
+    @property
+    def unproved(self) -> tuple[Proof, ...]:
+        """Openings of which it is neither proved that they find their voltages nor that they do not."""
+        return tuple(proof for proof in self.proofs if proof.standing == "not-proved")
 
     def node_of(self, opening_id: str) -> NodeResult | None:
         """Return the first node of an opening: in its frame, before its power transfers."""
@@ -269,6 +313,8 @@ class Standby:
     """Of the battery that is laid; None where none is."""
     peukert: str = ""
     """Form and numbers of Peukert's law, where it is asked for."""
+    at_least: bool = False
+    """Whether something that it feeds is unknown, and counted with the least that it can draw."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -292,11 +338,19 @@ class SupplyResult:
     """Whether the catalogue declares it as Class 2; None where it does not say."""
     limiting: str = "inherent"
     """What limits it, as the tables of power-limited sources have it: inherent, overcurrent-device."""
+    held_a: tuple[float, float] | None = None
+    """Of all circuits, everything held at once, at the least and at the most [A]; None where nothing can be said."""
 
     @property
     def share(self) -> float | None:
         """Share of the rating that is held."""
         return self.holding_a / self.rated_a if self.holding_a is not None and self.rated_a else None
+
+    @property
+    def needs(self) -> tuple[str, ...]:
+        """Facts of it and its circuits that are not known, as ``entity.attribute``."""
+        told = [*self.problems, *(problem for circuit in self.circuits for problem in circuit.problems)]
+        return tuple(dict.fromkeys(need for problem in told for need in problem.needs))
 
     @property
     def openings(self) -> tuple[str, ...]:

@@ -10,10 +10,11 @@ from hwsched.values.fit import Fit
 from hwsched.values.opening_input import OpeningInput
 from hwsched.values.standing import Standing
 
-Scope = Literal["opening", "alike", "project"]
+Scope = Literal["opening", "alike", "supply", "project"]
 SCOPES: Final[Mapping[str, str]] = {
     "opening": "this opening",
     "alike": "openings alike",
+    "supply": "a supply",
     "project": "the whole project",
 }
 
@@ -25,10 +26,10 @@ class Waiver:
     id: str
     rule: str
     about: str
-    """What the finding speaks of; empty: whatever it speaks of."""
+    """What the finding speaks of; empty: whatever it speaks of. Of a supply: its name when it was given."""
     scope: Scope
     opening_id: str | None
-    """The opening at which it was given; None for the whole project."""
+    """The opening at which it was given; None for a supply and for the whole project."""
     facts: str
     """Hash of what it was given for."""
     person: str

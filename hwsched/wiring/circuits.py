@@ -1,4 +1,4 @@
-"""One circuit of those that are laid: solved, and what would cure its low voltages.
+"""The circuits of a supply that are laid: solved, and what would cure their low voltages.
 
 The solving itself stands in `hwsched.rules.circuit_solving`, where the rules of openings ask it too.
 """
@@ -8,8 +8,11 @@ from dataclasses import replace
 from typing import Final
 
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.circuit_solving import CircuitSource, Devices, SolvingLimits, solved_circuit
+from hwsched.rules.circuit_laying import Devices, laid_circuit
+from hwsched.rules.circuit_solving import Solved, solved_supply
+from hwsched.rules.circuit_source import CircuitSource, SolvingLimits
 from hwsched.rules.connected_opening import ConnectedOpening
+from hwsched.rules.unknown_draw import most_drawn_a
 from hwsched.values import Catalogue, Part, Settings
 from hwsched.values.power import Circuit, CircuitResult, Run, Supply
 from hwsched.wiring.cures import cure_offers
@@ -29,28 +32,25 @@ def circuit_source(
     return CircuitSource.of(supply, part, battery, catalogue, limits_of(_STANDBY_CAPACITY, settings)["end_share"])
 
 
-def solve_circuit(
-    circuit: Circuit,
+def solve_circuits(
+    circuits: Sequence[tuple[Circuit, Sequence[Run]]],
     source: CircuitSource,
-    runs: Sequence[Run],
     devices: Devices,
     connected: Mapping[str, ConnectedOpening],
     settings: Settings,
-) -> CircuitResult:
-    """Solve a circuit in its states with cures for what is low, or say why it cannot be.
+) -> tuple[CircuitResult, ...]:
+    """Solve the circuits of a supply in their states with cures for what is low, or say why they cannot be.
 
     Parameters
     ----------
-    circuit : Circuit
-        As laid.
+    circuits : sequence of (Circuit, runs)
+        As laid; runs in any order.
     source : CircuitSource
-        Its supply.
-    runs : sequence of Run
-        In any order.
+        The supply.
     devices : mapping
         By opening: what hangs there, and what is unknown of it.
     connected : mapping
-        Openings that it feeds.
+        Openings by identifier.
     settings : Settings
         Limits of the rules.
     """
@@ -58,7 +58,17 @@ def solve_circuit(
     reckoned = SolvingLimits(
         limits["temperature_c"], round(limits["at_once"]), limits_of(_CIRCUIT_LIMITER, settings)["margin"]
     )
-    result, solved = solved_circuit(circuit, source, runs, devices, connected, reckoned)
+    most_a = {opening: most_drawn_a(connected[opening]) for opening, (_, missing) in devices.items() if missing}
+    laid = []
+    for circuit, runs in circuits:
+        # Where a run begins too: an opening that hangs elsewhere, or on nothing, is named by its mark.
+        touched = {each for run in runs for each in (run.opening_id, run.from_node) if each is not None}
+        here = {each: connected[each] for each in sorted(touched) if each in connected}
+        laid.append(laid_circuit(circuit, source, runs, devices, here, reckoned, most_a))
+    return tuple(_with_cures(*each) for each in solved_supply(laid, source, reckoned))
+
+
+def _with_cures(result: CircuitResult, solved: Solved | None) -> CircuitResult:
     if solved is None:
         return result
     # Less a touch: a load exactly at its minimum, off by rounding, needs no cure.

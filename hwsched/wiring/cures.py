@@ -7,7 +7,6 @@ circuit.
 import re
 from collections.abc import Mapping
 from dataclasses import replace
-from heapq import nlargest
 from math import ceil
 from typing import Final
 
@@ -118,7 +117,7 @@ def _proved(
         said = state.name.replace("-", " ")
         if state.solution.collapsed:
             return f"; but it collapses in the state {said}", None
-        volts = min(state.solution.volts[at], state.others_low.get(at, float("inf")))
+        volts = state.least_v(at)
         least_v = volts if least_v is None else min(least_v, volts)
         if volts < (node.minimum_v or 0.0) - _TOUCH_V:
             return f"; but {volts:.2f} V in the state {said}", least_v
@@ -131,31 +130,13 @@ def _proved(
 
 
 def _worst_for(node: NodeResult, solved: Solved) -> frozenset[int]:
-    """Devices whose operations at one time lower a node's voltage most, by index; as `circuit_states` chooses them."""
-    peak, source = solved.states[-1], solved.source
-    ohm = source.battery_ohm if source.battery_end_v == peak.source_v else source.ohm
-    rest = next((s.solution for s in solved.states if s.source_v == peak.source_v and s is not peak), peak.solution)
-    # Without voltages at rest the normal state stands in: only the order of the devices is asked of it.
-    if rest.collapsed:
-        rest = solved.states[0].solution
-    shared = circuit_states.shared_ohm(solved.tree, solved.tree.position[node.node], ohm)
-    drops_v = []
-    for device in solved.devices:
-        volts = max(rest.volts.get(device.node, source.normal_v), 1e-6)
-        added = _amps(device.kind, _first(device), volts) - _amps(device.kind, device.holding, volts)
-        drops_v.append(shared[solved.tree.position[device.node]] * max(0.0, added))
-    largest = nlargest(solved.at_once, range(len(drops_v)), drops_v.__getitem__)
-    return frozenset(i for i in largest if drops_v[i] > 0.0)
+    """Devices whose operations at one time are worst for a node, by index."""
+    case = solved.states[-1].worst.get(node.node)
+    return frozenset() if case is None else frozenset(case.operating)
 
 
 def _first(device: circuit_states.Device) -> float:
     return device.peak if device.inrush is None else device.inrush
-
-
-def _amps(kind: str, value: float, volts: float) -> float:
-    if kind == "power":
-        return value / volts
-    return volts / value if kind == "resistance" else value
 
 
 def _named(node: str, names: Mapping[str, str]) -> str:

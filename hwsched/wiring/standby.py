@@ -19,15 +19,18 @@ _STANDBY_CAPACITY: Final = rule_named("standby-capacity")
 def size_standby(
     result: SupplyResult, inputs: Mapping[str, OpeningInput], catalogue: Catalogue, settings: Settings
 ) -> Standby | None:
-    """Size the standby battery of a supply; None where no hours are asked or a load is unknown.
+    """Size the standby battery of a supply; None where no hours are asked or nothing of it is worked out.
 
     Notes
     -----
-    Load: what is drawn at rest, and operations by their charge (current, time and number a day). Capacity: sum of
+    Load: what is drawn at rest, and operations by their charge (current, time and number a day); what is unknown is not
+    counted, and the result says so. Capacity: sum of
     current and time, by margin, ageing and temperature; source of each in `hwsched.calc.power.standby`.
     """
     supply = result.supply
-    if not supply.standby_hours or result.holding_a is None or result.output_v is None:
+    if not supply.standby_hours or result.held_a is None or result.output_v is None:
+        return None
+    if result.holding_a is None and not any(circuit.devices for circuit in result.circuits):
         return None
     limits = limits_of(_STANDBY_CAPACITY, settings)
     loads = []
@@ -72,5 +75,5 @@ def size_standby(
     return Standby(
         supply.standby_hours, load_a, limits["margin"], limits["ageing"], supply.temperature_c, needed.needed_ah,
         needed.size_ah, held, "" if peukert is None else f"Peukert, {sizing_of.STATED_HOURS_FORM} form, exponent "
-        f"{peukert.exponent:g} at {peukert.rated_hours:g} h",
+        f"{peukert.exponent:g} at {peukert.rated_hours:g} h", result.holding_a is None,
     )  # fmt: skip

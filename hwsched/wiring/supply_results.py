@@ -27,11 +27,12 @@ from hwsched.values.power import (
     PowerFacts,
     PowerResult,
     Problem,
+    Proof,
     Run,
     Supply,
     SupplyResult,
 )
-from hwsched.wiring.circuits import circuit_source, solve_circuit
+from hwsched.wiring.circuits import circuit_source, solve_circuits
 from hwsched.wiring.standby import size_standby
 
 
@@ -100,26 +101,16 @@ def _supply(
             if run.opening_id is not None and run.opening_id in openings:
                 connected = openings[run.opening_id]
                 devices[run.opening_id] = devices_at(connected)
-    result = tuple(
-        solve_circuit(
-            circuit,
-            source,
-            runs.get(circuit.id, []),
-            devices,
-            {
-                # Where a run begins too: an opening that hangs elsewhere, or on nothing, is named by its mark.
-                each: openings[each]
-                for run in runs.get(circuit.id, ())
-                for each in (run.opening_id, run.from_node)
-                if each is not None and each in openings
-            },
-            settings,
-        )
-        for circuit in circuits
+    result = solve_circuits(
+        [(circuit, runs.get(circuit.id, [])) for circuit in circuits], source, devices, openings, settings
     )
     # A sum without one circuit would pass the share of the supply as smaller than it is.
     complete = not (circuits and of_part) and not any(each.problems for each in result if each.holding_a is None)
     holding = fsum(c.holding_a for c in result if c.holding_a is not None) if complete else None
+    held = [each.held_a for each in result if each.held_a is not None]
+    bounds = (fsum(low for low, _ in held), fsum(high for _, high in held)) if len(held) == len(result) else None
+    if of_part:
+        result = tuple(replace(each, proofs=_lacking(each, of_part)) for each in result)
     found = SupplyResult(
         supply,
         result,
@@ -134,6 +125,7 @@ def _supply(
         assumed=_assumed(supply, part, battery),
         class_2=part.flag_of(CLASS_2) if part else None,
         limiting=(part.text_of(LIMITING) if part else None) or "inherent",
+        held_a=bounds,
     )
     try:
         return replace(found, standby=size_standby(found, inputs_of_openings(openings, result), catalogue, settings))
@@ -141,6 +133,17 @@ def _supply(
         text = f"the standby battery of {supply.name} cannot be sized: {error.field} {error.message}"
         problem = Problem("unknown", text, (f"standby-capacity.{error.field}",), about=supply.name)
         return replace(found, problems=(*found.problems, problem))
+
+
+def _lacking(circuit: CircuitResult, of_part: list[Problem]) -> tuple[Proof, ...]:
+    """Say of what is not proved what of the supply is missing."""
+    needs = [need for problem in of_part for need in problem.needs]
+    return tuple(
+        replace(proof, missing=tuple(dict.fromkeys((*needs, *proof.missing))), why=proof.why or of_part[0].message)
+        if proof.standing == "not-proved"
+        else proof
+        for proof in circuit.proofs
+    )
 
 
 def inputs_of_openings(

@@ -6,11 +6,11 @@ from pathlib import Path
 from openpyxl import Workbook
 
 HEADER = (
-    "Mark", "Building", "Level", "Room from", "Room to", "Opening form", "Hand", "Fire rating", "Stair door",
-    "Egress role", "Accessible route", "Exposure", "Ops/day", "TT", "Trim inside (in)", "Frame material", "Stop (in)",
-    "Size", "Leaf thickness (in)", "Leaf material", "Construction", "Lock form", "Function", "Backset (in)",
-    "Cyl AFF (in)", "Case height (in)", "Case thickness (in)", "Top of case above cylinder (in)", "Trim outside (in)",
-    "Cam",
+    "Mark", "Building", "Level", "Lowest temperature (C)", "Room to", "Opening form", "Hand", "Fire rating",
+    "Stair door", "Egress role", "Accessible route", "Exposure", "Ops/day", "TT", "Trim inside (in)",
+    "Frame material", "Stop (in)", "Size", "Leaf thickness (in)", "Leaf material", "Construction", "Lock form",
+    "Function", "Backset (in)", "Cyl AFF (in)", "Case height (in)", "Case thickness (in)",
+    "Top of case above cylinder (in)", "Trim outside (in)", "Cam",
 )  # fmt: skip
 
 
@@ -35,7 +35,7 @@ def write_survey(path: Path, openings: int = 10_000, distinct: int = 400) -> Non
             f"D{number:05d}",
             f"Building {number % 17}",
             f"{number % 9}",
-            f"Corridor {number % 211}",
+            15 + number % distinct % 3,
             f"Room {number}",
         )
         sheet.append([*place, *kinds[number % distinct]])

@@ -13,7 +13,11 @@ from tests.operations.exact import small
 SURVEY = "Mark,Hand,Room\n1,RH,Hall\n9,LH,Store\n"
 WORDS = {
     "survey import": (("YARD", "SURVEY"), ("YARD", "SURVEY", "--dry-run"), ("YARD", "SURVEY", "--fit")),
-    "survey form": (("-o", "OUT.xlsx"), ("YARD", "-o", "OUT.xlsx", "--mark", "1")),
+    "survey form": (
+        ("-o", "OUT.xlsx"),
+        ("YARD", "-o", "OUT.xlsx", "--mark", "1"),
+        ("YARD", "-o", "O.pdf", "--mark", "2"),
+    ),
     "survey add": (("YARD", "7", "hand=LH"), ("YARD", "1", "--item", "kind=lock")),
     "survey edit": (("YARD", "1", "leaf", "thickness_mm", "44"), ("YARD", "1", "opening", "room_to", "")),
     "survey remove": (("YARD", "1"), ("YARD", "2", "lock")),

@@ -305,3 +305,33 @@ def test_an_error_of_the_supply_itself_is_found(supplied, capsys):
     assert run(waive) == 0, capsys.readouterr().err
     waived = check(capsys, supplied, "--fail-on", "error")
     assert (waived["counts"]["supply_error_count"], waived["counts"]["supply_waived_count"]) == (0, 1)
+
+
+def test_a_waiver_of_a_supply_holds_there_until_what_it_was_given_for_changes(supplied, capsys):
+    hours = ["power", "add", supplied, "supply", "PS1", "standby_hours=24", "temperature_c=25"]
+    assert run(hours) == 0, capsys.readouterr().err
+    check(capsys, supplied, "--fail-on", "error", status=FOUND)
+    words = ["findings", "waive", supplied, "standby-capacity", "--supply", "PS1", "--reason", "ups", "--person", "Jo"]
+    assert run(words) == 0, capsys.readouterr().err
+    waived = check(capsys, supplied, "--fail-on", "error")
+    assert (waived["counts"]["supply_error_count"], waived["counts"]["supply_waived_count"]) == (0, 1)
+    shown = result(capsys, "power", "show", supplied)
+    assert [each["waived"] for each in shown["findings"] if each["rule"] == "standby-capacity"] == [True]
+    (listed,) = result(capsys, "findings", "waivers", supplied)
+    assert (listed["scope"], listed["about"], listed["mark"]) == ("supply", "PS1", None)
+    # Another number of hours is another decision.
+    assert run([*hours[:-2], "standby_hours=48"]) == 0, capsys.readouterr().err
+    check(capsys, supplied, "--fail-on", "error", status=FOUND)
+    assert run([*hours[:-2], "standby_hours=24"]) == 0, capsys.readouterr().err
+    check(capsys, supplied, "--fail-on", "error")
+    assert run(["findings", "waive", supplied, "standby-capacity", "--supply", "PS1", "--back"]) == 0
+    check(capsys, supplied, "--fail-on", "error", status=FOUND)
+    # A word that a script left empty would accept all that a rule says, everywhere.
+    for scope in (["--scope", "project"], ["--supply", "PS1"], ["1"]):
+        empty = ["findings", "waive", supplied, "standby-capacity", *scope, "--about", "", "--reason", "ups"]
+        assert run(empty) != 0
+        assert "about: says nothing" in capsys.readouterr().err
+    for name, word in (("PS9", "no supply PS9"), ("PS1", "no open finding of coil-suppression")):
+        words = ["findings", "waive", supplied, "coil-suppression", "--supply", name, "--reason", "ups"]
+        assert run(words) != 0
+        assert word in capsys.readouterr().err

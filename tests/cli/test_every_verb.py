@@ -1,8 +1,8 @@
 """Whatever is asked of whatever verb, wherever it is run: it ends with a status that means it, and leaves no half work.
 
-Each run tries a tenth, another one each day and with each run of CI (``GITHUB_RUN_NUMBER``), ten of which try all;
-``HWSCHED_SEED`` repeats one, ``HWSCHED_FUZZ=1`` tries all at once. What fails names its seed. Where nobody may mount a
-volume, no full one is tried.
+Each run tries a twentieth, another one each day and with each run of CI (``GITHUB_RUN_NUMBER``), so that twenty of them
+try all; ``HWSCHED_SEED`` repeats one, ``HWSCHED_FUZZ=1`` tries all at once. What fails names its seed. Where nobody may
+mount a volume, no full one is tried.
 """
 
 import os
@@ -11,7 +11,6 @@ import shutil
 import subprocess
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from datetime import date
 from functools import partial
 from pathlib import Path
 
@@ -35,6 +34,7 @@ from tests.cli.trying import (
 )
 from tests.model.test_stranger import within
 from tests.operations.command_lines import ELSEWHERE, WRITING, furnish, words_of
+from tests.turns import SEED
 
 pytestmark = [
     pytest.mark.slow,
@@ -42,8 +42,7 @@ pytestmark = [
 ]
 
 ALL = bool(os.environ.get("HWSCHED_FUZZ"))
-SHARE = 10
-SEED = int(os.environ.get("HWSCHED_SEED") or date.today().toordinal() + int(os.environ.get("GITHUB_RUN_NUMBER") or 0))
+SHARE = 20
 VERBS = [each.spelling for each in ENTRIES]
 WRITES = {" ".join(line.split()[:2]) for line in WRITING.values()}
 GOOD = {" ".join(line.split()[:2]): line for line in reversed((*WRITING.values(), *ELSEWHERE.values()))}

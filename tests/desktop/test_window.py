@@ -246,7 +246,7 @@ def test_an_opening_and_an_item_are_added_removed_and_brought_back(window, qtbot
     assert window.sheet.title.text().startswith("NEW-1")
     window.opening.add_item("closer")
     assert window.sheet.facts.findItems("Closer", Qt.MatchFlag.MatchExactly, 0)
-    window.opening.remove_opening()
+    window.opening.remove_openings(window.frame.state.ids)
     assert window.openings.register.total() == total
     window.history.act_undo.trigger()
     assert window.openings.register.total() == total + 1
@@ -312,7 +312,8 @@ def test_history_takes_back_an_older_step_or_says_why_not(window, qtbot):
 def test_forms_and_catalogue_are_written(window, tmp_path, monkeypatch):
     from PySide6.QtWidgets import QFileDialog
 
-    for ask, name in ((window.survey.ask_form, "form.xlsx"), (window.parts.ask_export, "cat.xlsx")):
+    survey = window.survey.ask_form
+    for ask, name in ((survey, "form.xlsx"), (survey, "form.pdf"), (window.parts.ask_export, "cat.xlsx")):
         monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_, name=name: (str(tmp_path / name), ""))
         ask()
         assert (tmp_path / name).is_file()

@@ -106,6 +106,7 @@ def large():
     return view_of(work(runs, openings, cat, supplies=supplies, circuits=circuits), openings, cat)
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize("kind", NEW, ids=lambda kind: kind.name)
 @pytest.mark.parametrize("which", ["empty", "sample", "large"])
 def test_every_document_is_written_in_all_its_forms(kind, which, request, tmp_path):

@@ -1,5 +1,7 @@
 """Sheets that people fill in: text stays text, headers explain themselves, words can be picked."""
 
+import gc
+import resource
 import zipfile
 
 import pytest
@@ -8,6 +10,7 @@ from openpyxl import Workbook, load_workbook
 from hwsched.attributes import Attribute, Choice
 from hwsched.exchange.sheet_writing import header, save, write_cell, write_header
 from hwsched.exchange.workbook import open_book
+from hwsched.writing import UnwritableError
 
 FORM = Attribute(
     "form",
@@ -97,3 +100,17 @@ def test_saving_replaces_whole_or_not_at_all(tmp_path):
     assert [file.name for file in tmp_path.iterdir()] == ["a.xlsx"]
     save(Workbook(), path)
     assert open_book(path).sheet_names == ("Sheet",)
+
+
+def test_a_disk_that_takes_no_more_is_told_once_and_leaves_nothing(tmp_path, capfd):
+    """An archive that is thrown away unfinished would tell of the same disk again, on the side."""
+    before = resource.getrlimit(resource.RLIMIT_FSIZE)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (1024, before[1]))
+    try:
+        with pytest.raises(UnwritableError, match="cannot be written"):
+            save(Workbook(), tmp_path / "form.xlsx")
+        gc.collect()
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, before)
+    assert list(tmp_path.iterdir()) == []
+    assert capfd.readouterr().err == ""

@@ -405,3 +405,67 @@ class TestScan:
 
     def test_columns(self):
         assert [column_index(letters) for letters in ("A", "Z", "AA", "XFD")] == [0, 25, 26, 16383]
+
+
+class TestBounds:
+    """What a file names is measured before anything is allocated for it."""
+
+    @pytest.mark.parametrize(
+        "row",
+        [
+            '<row r="3"><c r="ZZZZZZ3"><v>1</v></c></row>',
+            '<row r="A3"><c r="ZZZZZZ3"><v>1</v></c></row>',
+            '<row r="3"><c s="0" r="ZZZZZZ3"><v>1</v></c></row>',
+            '<row r="3"><c r = "XFE3"><v>1</v></c></row>',
+            '<row r="3"><c r="A99999999"><v>1</v></c></row>',
+        ],
+    )
+    def test_a_cell_that_no_sheet_has(self, path, row):
+        with_sheet(path, f'{HEAD}<sheetData><row r="1"><c r="A1"><v>1</v></c></row>{row}</sheetData></worksheet>')
+        assert "names a cell that no sheet has" in refusal(path)
+
+    def test_many_sheets_that_are_one_part(self, path):
+        save(path, [["x"]])
+
+        def change(parts):
+            book = parts["xl/workbook.xml"].decode()
+            (entry,) = re.findall(r"<sheet [^>]*/>", book)
+            many = "".join(entry.replace('name="Doors"', f'name="D{n}"') for n in range(3000))
+            parts["xl/workbook.xml"] = book.replace(entry, many).encode()
+
+        repack(path, change)
+        assert "two sheets are one and the same part" in refusal(path)
+
+    def test_too_many_sheets(self, path, monkeypatch):
+        monkeypatch.setattr(container, "MOST_SHEETS", 2)
+        book = Workbook()
+        for n in range(2):
+            book.create_sheet(f"S{n}")
+        book.save(path)
+        assert "has more than 2 sheets" in refusal(path)
+
+    def test_megabytes_of_blanks(self, path):
+        blanks = " " * (9 << 20)
+        with_sheet(path, f"{HEAD}<sheetData>{blanks}</sheetData></worksheet>")
+        assert "holds a text of more than 4 MB without a cell" in refusal(path)
+
+    def test_all_sheets_together(self, path, monkeypatch):
+        monkeypatch.setattr(workbook, "MOST_CELLS", 100)
+        book = Workbook()
+        for n in range(3):
+            book.create_sheet(f"S{n}").cell(10, 5, "x")
+        book.save(path)
+        opened = open_book(path)
+        opened.rows("S0"), opened.rows("S1")
+        with pytest.raises(InputRejected, match="holds 150 cells in 3 sheets; 100 are read"):
+            opened.rows("S2")
+
+    def test_merged_cells_over_each_other(self, path):
+        many = '<mergeCell ref="A1:A1048576"/>' * 9
+        with_sheet(
+            path,
+            f'{HEAD}<sheetData><row r="1"><c r="A1"><v>1</v></c></row></sheetData>'
+            f'<mergeCells count="9">{many}</mergeCells></worksheet>',
+        )
+        with pytest.raises(InputRejected, match="merged cells that lie over each other"):
+            open_book(path).merged("Doors")

@@ -148,6 +148,20 @@ def test_through_bolts_pass_the_leaf_beside_the_case_and_never_the_case():
     assert {each.rule for each in edge.refused if each.part == "EDGE"} == {"fastener-for-material"}
 
 
+def test_a_screw_that_passes_the_leaf_reaches_its_nut():
+    """A leaf of 44.45, a sleeve nut of 12.7 (from memory): 31.75 at least, and the longer of two is taken."""
+    short, long = (
+        part(number, "fastener", 0.1, form="machine-screw", size="#6", length_mm=mm, leaf_material="wood")
+        for number, mm in (("PASS4", 31.0), ("PASS5", 38.1))
+    )
+    above = {"screw_places": "40, 150; 40, 110", "screws": 2}
+    no_screws = ("SCREW", "SHORT", "LONG")
+    found = fit(door(RATED, cat=stock(drop=no_screws, add=(short, long), UNIT=above)))
+    assert (found.status, screw(found)) == ("fits", "PASS5")
+    found = fit(door(RATED, cat=stock(drop=no_screws, add=(short,), UNIT=above)))
+    assert refusals(found, "UNIT", "screw-length")[0].values["short_mm"] == pytest.approx(0.75)
+
+
 def test_a_hollow_leaf_is_no_way_out_for_a_long_screw():
     # 44.45 less 1/8 in: 41.275 is the most, and 3/8 in ends before the case.
     hollow = leaf(material="hollow-metal")

@@ -406,3 +406,18 @@ def test_a_pair_is_converted_on_its_active_leaf():
     assert found.status == "fits"
     assert found.placement.leaf == "active"
     assert found.holes[0].leaf == "active"
+
+
+def test_a_unit_stands_as_far_off_the_stop_as_the_leaf_s_swing_asks():
+    """A leaf of 500 and 44.45, pins 6.35 off it (from memory), a unit 32 proud; the stop hides 28 of the inside face.
+
+    At 28 + off its front corner comes out by sqrt((472 - off)^2 + 82.8^2 - 50.8^2) - (472 - off): that is off
+    itself at 4.551.
+    """
+    given = door(opening(rating="45", hand="LHR", frame_stop_mm=28.0), leaf(width_mm=500.0))
+    found = fit(given)
+    assert found.status == "fits"
+    off = found.placement.x_mm - 28.0
+    assert off == pytest.approx(4.551, abs=0.002)
+    assert ((472.0 - off) ** 2 + 82.8**2 - 50.8**2) ** 0.5 - (472.0 - off) == pytest.approx(off, abs=0.001)
+    assert "frame-stop-clear" not in {finding.rule for finding in check(given, found)}

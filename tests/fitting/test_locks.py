@@ -81,12 +81,13 @@ def test_every_cam_of_the_form_is_tried_and_the_cheapest_taken():
 
 
 def test_a_tailpiece_conversion_that_bottoms_leaves_its_place_to_one_that_does_not():
-    """Behind a mortise cylinder: case 20 thick, cam plane on its centre: 10 are left, 9.525 are needed.
+    """Behind a mortise cylinder: case 23 thick, of sheet 1.5 (from memory), cam plane on its centre: 10 are left, 9.525
+    needed.
 
     In steps of 3.175 a tailpiece of 76.2 leaves 9.525 (21 steps), one of 78 leaves 11.325 and then 8.15: it jams or is
     too short.
     """
-    lk = lock(cam_form="flat-tail", case_width_mm=20.0)
+    lk = lock(cam_form="flat-tail", case_width_mm=23.0)
     short = part("ATAIL", "tailpiece", 1.0, fits="f2", tail_form="flat-tail", length_mm=78.0, step_mm=3.175)
     found = fit(door(lk=lk, cat=stock(add=[short])))
     assert roles(found)["tailpiece"] == "TAIL"
@@ -167,8 +168,10 @@ def rim(**facts):
 
 
 def test_a_tailpiece_jams_in_a_case_that_is_shallower_than_its_step():
-    """Leaf 44.45, body 25.4: 19.05 to the case. 76.2 broken off at 3.175 leaves 28.575: 9.525 in a case of 8 jams."""
-    given = door(lk=rim(case_width_mm=8.0))
+    """Leaf 44.45, body 25.4: 19.05 to the case. 76.2 broken off at 3.175 leaves 28.575: 9.525 jam in a case 9.5
+    thick of sheet 1.5 (from memory), 8 inside.
+    """
+    given = door(lk=rim(case_width_mm=9.5))
     found = fit(given)
     assert found.status == "does-not-fit"
     refusal = refused(found, "RIM")["tail-reach"]
@@ -178,18 +181,21 @@ def test_a_tailpiece_jams_in_a_case_that_is_shallower_than_its_step():
 
 
 def test_a_tailpiece_jams_where_no_score_lies_between_reaching_and_bottoming():
-    """Case 10 deep: 28.575 to 29.05. In steps of 3.175 a tailpiece of 77 leaves 29.375: 0.325 too long."""
-    found = fit(door(lk=rim(case_width_mm=10.0), cat=stock(RIM={"tail_length_mm": 77.0})))
+    """Case 11.5 thick, 10 deep inside its sheet: 28.575 to 29.05.
+
+    In steps of 3.175 a tailpiece of 77 leaves 29.375: 0.325 too long.
+    """
+    found = fit(door(lk=rim(case_width_mm=11.5), cat=stock(RIM={"tail_length_mm": 77.0})))
     assert refused(found, "RIM")["tail-reach"].values["short_mm"] == pytest.approx(0.325)
     # Where it is cut anywhere, it is sawn.
-    sawn = fit(door(lk=rim(case_width_mm=10.0), cat=stock(RIM={"tail_length_mm": 77.0, "tail_step_mm": None})))
+    sawn = fit(door(lk=rim(case_width_mm=11.5), cat=stock(RIM={"tail_length_mm": 77.0, "tail_step_mm": None})))
     assert sawn.status == "fits"
     assert 28.575 <= 77.0 - sawn.stack.cut_off_mm <= 29.05
 
 
 def test_a_longer_tailpiece_is_tried_where_the_own_one_does_not_do():
     spare = part("RTAIL", "tailpiece", 3.0, fits="rim", tail_form="flat-tail", length_mm=76.2, step_mm=3.175)
-    found = fit(door(lk=rim(case_width_mm=10.0), cat=stock(RIM={"tail_length_mm": 77.0}, add=[spare])))
+    found = fit(door(lk=rim(case_width_mm=11.5), cat=stock(RIM={"tail_length_mm": 77.0}, add=[spare])))
     assert roles(found)["tailpiece"] == "RTAIL"
 
 

@@ -67,9 +67,9 @@ FAULTS: Final = (
     ),
     Fault(
         "the source's own resistance left out of the greatest drop at peak",
-        "calc/power/circuit_states.py",
-        "drop_v = [self.ohm * sum(sorted(beyond[0], reverse=True)[:at_once])]",
-        "drop_v = [0.0]",
+        "calc/power/many_solutions.py",
+        "found[0, 0] = source_ohm",
+        "found[0, 0] = 0.0",
         (
             "tests/calc/power/test_circuit_states.py::test_what_only_the_resistance_inside_the_source_brings_low_is_told_too",
         ),
@@ -84,8 +84,8 @@ FAULTS: Final = (
     Fault(
         "the plate in a narrow stile counted from the new hole",
         "fitting/ways.py",
-        'above_edge = top + distance_mm("plate-above-hole") - low',
-        'above_edge = distance_mm("plate-above-hole")',
+        'above_edge = top + template_mm(unit, "plate-above-hole") - low',
+        'above_edge = template_mm(unit, "plate-above-hole")',
         ("tests/fitting/test_forms.py::test_narrow_aluminium_stile",),
     ),
     Fault(

@@ -41,7 +41,7 @@ from hwsched.model.tables import (
 )
 from hwsched.operations.opening.storing_fits import pointers, store_fits
 from hwsched.telling.natural import natural
-from hwsched.values import Chosen, Fit, HandPlacement, Leaf, Part, Settings
+from hwsched.values import BatteryLife, Chosen, Fit, HandPlacement, Leaf, Part, Settings
 from hwsched.values.facts_read import FactsRead
 
 
@@ -325,3 +325,19 @@ def test_a_new_project_has_no_change(project):
     with project.reading() as connection:
         assert latest_change(connection) == 0
         assert list(read_inputs(connection)) == []
+
+
+def test_fits_that_differ_in_their_battery_only_share_one_content(project, filled):
+    ids = list(filled.values())[:3]
+    one = Fit("fits", cost=Decimal("12.5"), battery=BatteryLife(100.0, 2.0, 500.0, 0.5))
+    other = replace(one, battery=BatteryLife(50.0, 4.0, 500.0, 0.5))
+    without = replace(one, battery=None)
+    with change(project) as made:
+        store_fits(made, {ids[0]: StoredFit("a", one), ids[1]: StoredFit("a", other), ids[2]: StoredFit("a", without)})
+    with project.reading() as connection:
+        stored = read_fits(connection)
+        assert connection.exec_driver_sql("SELECT count(*) FROM fit_content").scalar() == 1
+        assert pointers(connection, ids) == {each: stored[each].pointer for each in ids}
+    assert [stored[each].fit for each in ids] == [one, other, without]
+    assert stored[ids[0]].shared is stored[ids[1]].shared is stored[ids[2]].fit
+    assert len({each.pointer for each in stored.values()}) == 3

@@ -37,7 +37,21 @@ IN_LEAF = {
     "louvre": [("glass", THROUGH)],
     # Spindles from the face on which they stand to the middle: 3/4 in for a turn, 1 in for a lever (from memory).
     "thumb-turn": [("spindle", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, MIDDLE), 0.75 * INCH))],
-    "lever": [("spindle", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, MIDDLE), INCH))],
+    # Its handle, 1 in thick (from memory), as it comes down by 50 degrees: from the spindle to 30 less half of it.
+    "lever": [
+        ("spindle", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, MIDDLE), INCH)),
+        *(
+            (
+                "sweep",
+                Rod(
+                    (300.0, 1200.0, -INCH / 2),
+                    (300.0 + 17.3 * cos(radians(down)), 1200.0 - 17.3 * sin(radians(down)), -INCH / 2),
+                    INCH,
+                ),
+            )
+            for down in (10, 20, 30, 40, 50)
+        ),
+    ],
     # A viewer is as wide through the leaf as it is on the face where it is narrowest.
     "viewer": [("spindle", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, THICK), 40.0))],
     # 2 1/8 in across and 1 in from the edge, where nobody measured (encyclopedic page; from memory).
@@ -45,6 +59,8 @@ IN_LEAF = {
         ("bolt", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, THICK), 2.125 * INCH)),
         ("bolt", Rod((0.0, 1200.0, MIDDLE), (300.0, 1200.0, MIDDLE), INCH)),
     ],
+    # Bolts of 5/16 in at both ends, as far in as it is half wide (from memory): of 60 x 40 both in its middle.
+    "pull": [("bolt", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, THICK), 5 / 16 * INCH))],
     # 3/4 in deep into the edge and 1 in wide (from memory; trade tip page), as high as it is.
     "flush-bolt": [("bolt", Box((0.0, 1180.0, MIDDLE - INCH / 2), (0.75 * INCH, 1220.0, MIDDLE + INCH / 2)))],
 }
@@ -129,6 +145,11 @@ HOLE = 1.25 * INCH / 2  # half of the hole round a cylinder
 def the_case(**facts):
     (found,) = kinds(existing_bodies(given(lk=lock(**facts)), NOTHING), "case")
     return found
+
+
+def test_a_pull_is_bolted_at_both_ends():
+    found = of_item(lasting_bodies(given(items=[item("pull", 80.0, 1200.0, 30.0, 200.0, face="key")])), "pull")
+    assert [solid.start[1] for _, solid in found] == [1115.0, 1285.0]
 
 
 def test_a_measured_case():

@@ -24,7 +24,24 @@ def stretch(top):
 
 
 LONG_SCREW = catalogue(SCREW={"length_mm": 25.4})
+
+
+def passing(length_mm, size="#6", **unit):
+    """A catalogue whose screw passes the leaf and is met by a nut."""
+    return catalogue(SCREW={"form": "machine-screw", "length_mm": length_mm, "size": size}, UNIT=unit)
+
+
 BELOW_TAKEN = item("flush-bolt", 0.0, 500.0, 20.0, 700.0, face="edge")
+
+# From 1100 down at 10 degrees to the face.
+DOWN = fit(
+    holes=(hole(name="channel", y_mm=1100.0, purpose="channel", depth_mm=60.0, up_deg=-80.0, from_depth_mm=9.5),)
+)
+POCKET = fit(
+    holes=(
+        hole(0.0, "pocket", face="lock-edge", x_mm=22.225, y_mm=1255.0, depth_mm=50.0, width_mm=17.0, height_mm=350.0),
+    )
+)
 
 ROWS = [
     passes("lead-reaches", given(), fit(cable=cable(200.0))),
@@ -51,6 +68,19 @@ ROWS = [
         severity="note",
     ),
     boundary("bend-radius", given(), fit(cable=along((0, 0, 0), (50, 0, 0), (50, 20, 0), (90, 20, 0)))),
+    # The lead's own radius of 12 wants 24 between the corners; of 8 it wants 16.
+    speaks(
+        "bend-radius",
+        given(cat=catalogue(CYL={"bend_radius_mm": 12.0})),
+        fit(cable=along((0, 0, 0), (50, 0, 0), (50, 20, 0), (90, 20, 0))),
+        radius_mm=12.0,
+        severity="note",
+    ),
+    passes(
+        "bend-radius",
+        given(cat=catalogue(CYL={"bend_radius_mm": 8.0})),
+        fit(cable=along((0, 0, 0), (50, 0, 0), (50, 17, 0), (90, 17, 0))),
+    ),
     passes("wall-thickness-known", given(), fit()),
     boundary("wall-thickness-known", given(LIFT, lk=lock("reader"), leaves=(leaf(thickness_mm=120.0),)), fit()),
     passes("way-for-lead", given(), fit()),
@@ -89,6 +119,17 @@ ROWS = [
     passes("hole-clear-of-glass", given(items=[item("lite", 400.0, 1500.0)]), fit()),
     speaks("hole-clear-of-glass", given(items=[item("lite", 69.85, 1030.0 + 6.35 + 10.0 + 50.0)]), fit(), short_mm=2.7),
     boundary("hole-clear-of-glass", given(items=[item("lite", 69.85, 1030.0 + 6.35 + 12.7 + 50.0)]), fit()),
+    # Clear of the glass where it begins, a channel of 60 runs 30 mm under it.
+    speaks("hole-clear-of-glass", given(items=[item("lite", 69.85, 1020.0, 100.0, 100.0)]), DOWN, severity="error"),
+    boundary("hole-clear-of-glass", given(items=[item("lite", 69.85, 970.0, 100.0, 100.0)]), DOWN),
+    # The lower bolt of a pull, 50 off the edge at 1115 and 7.9375 thick (from memory), is 3.97 in a pocket of 50.
+    speaks("hole-clear", given(items=[item("pull", 50.0, 1200.0, 30.0, 200.0, face="key")]), POCKET, says=2),
+    boundary("hole-clear", given(items=[item("pull", 57.14375, 1200.0, 30.0, 200.0, face="key")]), POCKET),
+    # A pocket between its bolts, which are at 1065 and 1445.
+    boundary("hole-clear", given(items=[item("pull", 50.0, 1255.0, 30.0, 410.0, face="key")]), POCKET),
+    # A pocket 50 deep in the edge, up to 1430.
+    speaks("hole-clear-of-glass", given(items=[item("lite", 110.0, 1400.0, 100.0, 200.0)]), POCKET, short_mm=2.7),
+    boundary("hole-clear-of-glass", given(items=[item("lite", 112.7, 1400.0, 100.0, 200.0)]), POCKET),
     # A usual in-edge unit wants 13 3/4 in of clear edge, 1 3/4 in depth, 11/16 in width (common practice).
     passes("pocket-walls", given(), EDGE),
     speaks("pocket-walls", given(lf=leaf(thickness_mm=36.0)), EDGE, short_mm=0.256, severity="error"),
@@ -110,6 +151,13 @@ ROWS = [
         about="SCREW",
     ),
     boundary("screw-length", given(lf=leaf(thickness_mm=25.4 + 3.175), cat=LONG_SCREW), fit()),
+    # Through 44.45 of leaf, met by a sleeve nut of 12.7: 31.75 at least (geometry; the nut from memory).
+    speaks("screw-length", given(cat=passing(31.0)), fit(), short_mm=0.75, severity="error"),
+    boundary("screw-length", given(cat=passing(31.75)), fit()),
+    # A plate of 3 under its head takes so much of it.
+    speaks("screw-length", given(cat=passing(31.75, screw_seat_mm=3.0)), fit(), short_mm=3.0, severity="error"),
+    # A bolt of another size is none of the unit's.
+    boundary("screw-length", given(cat=passing(31.0, size="M8")), fit()),
     unknown("screw-length", given(cat=catalogue(SCREW={"length_mm": None})), fit(), "part SCREW.length_mm"),
 ]
 

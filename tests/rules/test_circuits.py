@@ -78,6 +78,17 @@ ROWS = [
     row("circuit-known", "boundary", ONE, parts(UNIT={"supply_a": None}), says=1, needs=("part UNIT.supply_a",)),
     row("circuit-known", "boundary", CHAIN, parts(PSU={"tolerance_share": None}), says=1,
         needs=("part PSU.tolerance_share",), concerns=("a", "b")),
+    row("circuit-proved", "passes", CHAIN),
+    row("circuit-proved", "speaks", ONE, parts(UNIT={"supply_a": None}), says=1, severity="warning",
+        needs=("part UNIT.supply_a",), concerns=("a",)),
+    row("circuit-proved", "speaks", ONE, parts(PSU={"current": "ac"}, UNIT={"current": "either"}), says=1,
+        severity="warning", concerns=("a",), words=("gives AC",)),
+    # The length of the second run is unknown, so b's own is not proved; 0.8 A lose 1.4 V of the 11.4 V on 39.40 m.
+    row("circuit-proved", "boundary", [run("supply", "a", 39.39), run("a", "b", None)], says=1,
+        needs=("run.length_m",), concerns=("b",)),
+    # What is low whatever the unknown length is, is no matter of proof any more.
+    row("circuit-proved", "boundary", [run("supply", "a", 39.41), run("a", "b", None)], says=1, concerns=("b",),
+        needs=("run.length_m",)),
     row("circuit-suits", "passes", CHAIN),
     row("circuit-suits", "speaks", ONE, parts(PSU={"output_v": 24.0}), says=1, severity="error", about="UNIT",
         concerns=("a",), words=("24 V is over the highest 14 V",)),

@@ -9,6 +9,8 @@ EGRESS = opening(egress="egress")
 PANIC = opening(egress="panic")
 ROUTE = opening(accessible=True)
 STAIR = opening(stair=True)
+AWAY = opening(egress="egress", egress_toward="inside")
+GATE = fit(lock_number="GATE", role="lock")
 
 
 def bolt(**facts):
@@ -29,6 +31,26 @@ ROWS = [
     unknown(
         "free-inside", given(EGRESS, lk=lock(function="deadlock", thumb_turn=None)), fit(), "existing_item.thumb_turn"
     ),
+    # A gate's new lock brings what opens it from the inside, or nothing does.
+    passes("gate-release", given(EGRESS, lk=lock("gate"), cat=catalogue(GATE={"free_inside": True})), GATE),
+    speaks(
+        "gate-release",
+        given(EGRESS, lk=lock("gate"), cat=catalogue(GATE={"free_inside": False})),
+        GATE,
+        about="GATE",
+        severity="error",
+    ),
+    unknown("gate-release", given(EGRESS, lk=lock("gate")), GATE, "part GATE.free_inside"),
+    boundary("gate-release", given(AWAY, lk=lock("gate"), cat=catalogue(GATE={"free_inside": False})), GATE),
+    unknown(
+        "gate-release",
+        given(
+            opening(egress="egress", egress_toward=None), lk=lock("gate"), cat=catalogue(GATE={"free_inside": False})
+        ),
+        GATE,
+        "opening.egress_toward",
+    ),
+    boundary("gate-release", given(lk=lock("gate"), cat=catalogue(GATE={"free_inside": False})), GATE),
     passes("panic-hardware", given(PANIC, items=[item("exit-device")]), fit()),
     speaks("panic-hardware", given(PANIC), fit(), severity="error"),
     boundary("panic-hardware", given(PANIC, items=[item("exit-device", disposition="remove")]), fit(), says=1),

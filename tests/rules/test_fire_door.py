@@ -65,6 +65,8 @@ ROWS = [
         about="STRIKE",
     ),
     boundary("rated-strike", given(cat=catalogue(STRIKE={"fail": "fail-safe"})), fit(fp("strike", "STRIKE"))),
+    # A magnet lets go of the leaf, not of the latch.
+    boundary("rated-strike", given(RATED), fit(fp("strike", "MAG"))),
     unknown(
         "rated-strike",
         given(RATED, cat=catalogue(STRIKE={"fail": None})),

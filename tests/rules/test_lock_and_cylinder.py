@@ -105,11 +105,11 @@ ROWS = [
     speaks("tail-reach", given(lk=lock("rim"), cat=catalogue(RIM={"tail_length_mm": 28.0})), rim(), short_mm=0.575),
     boundary("tail-reach", given(lk=lock("rim"), cat=catalogue(RIM={"tail_length_mm": 28.575})), rim()),
     unknown("tail-reach", given(lk=lock("rim", trim_key_mm=None)), rim(), "existing_item.trim_key_mm"),
-    # It bottoms: the case of 25.4 is what a tailpiece of 76.2, broken off to 28.575, has left over (geometry).
-    speaks("tail-reach", given(lk=lock("rim", case_width_mm=9.0)), rim(), short_mm=0.525, severity="error"),
+    # It bottoms: a case of 10.5 over a sheet of 1.5 has 9.0 for the 9.525 of a tailpiece (geometry; sheet from memory).
+    speaks("tail-reach", given(lk=lock("rim", case_width_mm=10.5)), rim(), short_mm=0.525, severity="error"),
     speaks("tail-reach", given(lf=leaf(thickness_mm=20.0), lk=lock("rim")), rim(), short_mm=5.4, severity="error"),
     unknown("tail-reach", given(lk=lock("rim", case_width_mm=None)), rim(), "existing_item.case_width_mm"),
-    boundary("tail-reach", given(lk=lock("rim", case_width_mm=9.525)), rim()),
+    boundary("tail-reach", given(lk=lock("rim", case_width_mm=11.025)), rim()),
     speaks(
         "collar-bore",
         given(cat=catalogue(CYL={"head_diameter_mm": 31.0}, COL={"inner_diameter_mm": 31.5})),
@@ -250,6 +250,16 @@ ROWS += [
         given(lk=lock("reader"), items=[lever(-3.0, 22.0)]),
         fit(lock_number="READ", role="reader"),
         short_mm=3.0,
+    ),
+    # A handle above the collar comes down by 50 degrees, 1 in thick (from memory): 45 cos 50 - 12.7 - 20 is -3.775.
+    speaks(
+        "head-clear",
+        given(items=[item("lever", 150.0, 1045.0, 200.0, 20.0, face="key")], cat=WIDE_COLLAR),
+        fit(),
+        short_mm=3.775,
+    ),
+    boundary(
+        "head-clear", given(items=[item("lever", 150.0, 1050.873, 200.0, 20.0, face="key")], cat=WIDE_COLLAR), fit()
     ),
     boundary("head-clear", given(items=[lever(0.0)], cat=WIDE_COLLAR), fit()),
     # On the other face it is in nobody's way, and on trim or a push plate a collar is meant to stand.

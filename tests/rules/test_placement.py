@@ -44,6 +44,22 @@ ROWS = [
     passes("frame-stop-clear", given(opening(hand="LH", frame_stop_mm=60.0)), fit()),
     speaks("frame-stop-clear", given(opening(hand="RHR", frame_stop_mm=30.0)), fit(), short_mm=3.175, severity="error"),
     boundary("frame-stop-clear", given(opening(hand="LHR", frame_stop_mm=30.0 - 3.175)), fit()),
+    # A leaf of 600 with a unit 32 proud on 44.45, its pins 6.35 off (from memory): its front corner turns about them at
+    # sqrt(570^2 + 82.8^2) and is past the stop 50.8 before them: 3.738 out of where it stood (geometry).
+    speaks(
+        "frame-stop-clear",
+        given(opening(hand="LHR", frame_stop_mm=30.0 - 3.175), leaf(width_mm=600.0)),
+        fit(),
+        needed_mm=3.738,
+        short_mm=0.563,
+    ),
+    boundary("frame-stop-clear", given(opening(hand="LHR", frame_stop_mm=30.0 - 3.738), leaf(width_mm=600.0)), fit()),
+    # At its hinge edge and its top nothing comes nearer.
+    boundary(
+        "frame-stop-clear",
+        given(opening(hand="LHR", frame_stop_mm=30.0 - 3.175, form="pair"), leaf(width_mm=600.0)),
+        fit(),
+    ),
     boundary("frame-stop-clear", given(opening(hand="LHR", frame_stop_mm=30.0, form="pair")), fit()),
     boundary("frame-stop-clear", given(opening(hand=None, frame_stop_mm=0.0)), fit()),
     unknown("frame-stop-clear", given(opening(hand=None)), fit(), "opening.hand"),

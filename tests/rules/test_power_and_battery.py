@@ -345,7 +345,27 @@ ROWS = [
         "part CELL.cold_c",
         "part CELL.cold_share",
     ),
+    # So many operations that it is too short before the cold takes anything.
+    speaks(
+        "battery-life",
+        given(
+            opening(temperature_low_c=-5.0, operations_per_day=1000),
+            cat=catalogue(CELL={"chemistry": "lithium-manganese-dioxide"}),
+        ),
+        fit(battery=None),
+        severity="error",
+    ),
     unknown("battery-life", given(opening(operations_per_day=None)), fit(battery=None), "opening.operations_per_day"),
+    # A unit that stands without current at a door that nobody opens: no life comes out, and that is said.
+    speaks(
+        "battery-life",
+        given(
+            opening(operations_per_day=0.0),
+            cat=catalogue(UNIT={"standing_ua": 0.0}, CELL={"self_discharge_share": 0.0}),
+        ),
+        fit(battery=None),
+        severity="warning",
+    ),
     passes("battery-cold", given(OUTSIDE), fit()),
     speaks(
         "battery-cold", given(opening(exposure="exterior", temperature_low_c=-25.0)), fit(), says=2, opening_c=-25.0

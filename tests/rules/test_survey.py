@@ -49,6 +49,11 @@ ROWS = [
     speaks("case-within-leaf", given(lf=leaf(thickness_mm=30.0), lk=lock(case_offset_mm=-2.0)), fit(), short_mm=1.0),
     boundary("case-within-leaf", given(lf=leaf(thickness_mm=27.0)), fit()),
     boundary("case-within-leaf", given(lf=leaf(thickness_mm=12.7, material="glass")), fit()),
+    # Its lower end is at 894.45 (1000 + 44.45 - 150); the leaf's at the undercut, also where it is of glass.
+    speaks("case-within-leaf", given(lf=leaf(undercut_mm=900.0)), fit(), out_mm=5.55, severity="error"),
+    speaks("case-within-leaf", given(lf=leaf(undercut_mm=900.0, material="glass")), fit(), out_mm=5.55),
+    boundary("case-within-leaf", given(lf=leaf(undercut_mm=894.45)), fit()),
+    speaks("case-within-leaf", given(lf=leaf(undercut_mm=10.0, height_mm=1030.0)), fit(), out_mm=4.45),
     passes("case-offset-taken", given(lk=lock(case_offset_mm=1.5)), fit()),
     boundary("case-offset-taken", given(lk=lock(case_offset_mm=0.0)), fit()),
     boundary("case-offset-taken", given(lk=lock("rim")), fit()),

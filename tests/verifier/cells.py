@@ -104,6 +104,8 @@ SHEETS: Final[dict[str, tuple[str, dict[str, str]]]] = {
             "throw": "Bolt throw [mm]",
             "case_width": "Case width [mm]",
             "case_height": "Case height [mm]",
+            "case_depth": "Case depth [mm]",
+            "release": "Opens freely from the inside",
             "lead": "Lead length [mm]",
             "plug": "Plug on the lead",
             "exposure": "Exposure",
@@ -138,6 +140,7 @@ SHEETS: Final[dict[str, tuple[str, dict[str, str]]]] = {
             "inrush_a": "Supply inrush [A]",
             "screw": "Screw size",
             "screws": "Number of screws",
+            "seat": "Plate under screw heads [mm]",
             "exposure": "Exposure",
             "cold": "Lowest temperature [degC]",
             "listed": "Listed for rated leaves",
@@ -213,6 +216,8 @@ SHEETS: Final[dict[str, tuple[str, dict[str, str]]]] = {
             "end": "Capacity down to [V]",
             "chemistry": "Chemistry",
             "cold": "Lowest temperature [degC]",
+            "cold_at": "Cold capacity stated at [degC]",
+            "cold_left": "Share left in the cold [share]",
         },
     ),
     "coin-cell": (
@@ -239,9 +244,25 @@ SHEETS: Final[dict[str, tuple[str, dict[str, str]]]] = {
             "diameter": "Outside diameter [mm]",
         },
     ),
+    "surface-raceway": (
+        "Surface raceways",
+        {
+            "inside": "Clear inside [mm]",
+            "width": "Width on the leaf [mm]",
+            "glass": "May be bonded to glass",
+            "listed": "Listed for rated leaves",
+        },
+    ),
     "fastener": (
         "Fasteners",
-        {"form": "Form", "size": "Size", "length": "Length [mm]", "material": "For leaf material"},
+        {
+            "form": "Form",
+            "size": "Size",
+            "length": "Length [mm]",
+            "head": "Head",
+            "material": "For leaf material",
+            "wall": "For wall",
+        },
     ),
     "tool": (
         "Jigs, bits and tools",
@@ -285,6 +306,7 @@ LEAF: Final = {
     "stile": "Lock stile width [mm]",
     "undercut": "Undercut [mm]",
     "core": "Leaf core",
+    "raceway": "Way for a wire across the leaf",
 }
 LOCK: Final = {
     "lock": "Lock form",
@@ -302,6 +324,10 @@ LOCK: Final = {
     "cross_bore": "Cross bore [mm]",
     "edge_bore": "Edge bore [mm]",
     "cam": "Cam or tailpiece",
+    "ix": "From lock edge [mm]",
+    "iy": "Above floor [mm]",
+    "iw": "Footprint width [mm]",
+    "ih": "Footprint height [mm]",
 }
 ITEM: Final = {
     "kind": "Item",
@@ -313,6 +339,8 @@ ITEM: Final = {
     "ih": "Footprint height [mm]",
     "proud": "Projection [mm]",
     "fate": "What happens to it",
+    "conductors": "Free conductors",
+    "pair_ohm": "Resistance of a pair [ohm]",
 }
 
 

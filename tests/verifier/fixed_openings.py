@@ -10,7 +10,7 @@ from random import Random
 from typing import Final
 
 from tests.verifier.cells import Cells, Opening
-from tests.verifier.surveys import INCH, catalogue
+from tests.verifier.shops import INCH, catalogue
 
 Parts = dict[str, Cells]
 
@@ -61,7 +61,7 @@ def plain() -> Parts:
         if kind == "wire":
             part["conductors"] = 2
         if kind == "gate-lock":
-            part["case_width"] = 50.0
+            part |= {"case_width": 50.0, "case_depth": 20.0, "release": "no"}
     for number in [number for number, part in parts.items() if part["kind"] == "fastener"]:
         del parts[number]
     for number, form, size, long, material in (
@@ -73,9 +73,10 @@ def plain() -> Parts:
         ("VDA8", "Sheet-metal screw", "#8", 9.525, "Aluminium"),
         ("VDG6", "Sheet-metal screw", "#6", 25.4, "Steel gate"),
         ("VDG8", "Sheet-metal screw", "#8", 25.4, "Steel gate"),
-        ("VDM8", "Through bolt", "M8", 70.0, "Steel gate"),
+        ("VDM8", "Through bolt", "M8", 90.0, "Steel gate"),
     ):
         parts[number] = {"kind": "fastener", "form": form, "size": size, "length": long, "material": material}
+    parts["VDM8"]["head"] = "Hexagon"
     return parts
 
 
@@ -108,13 +109,15 @@ def _short_bolts() -> Parts:
     parts = plain()
     # Only the lock that is bolted on.
     del parts["VGW"]
-    parts["VDM8"]["length"] = 45.0
+    # Gate of 50.8 and case of 20 leave no room for a nut.
+    parts["VDM8"]["length"] = 70.0
     return parts
 
 
 def _hole_below() -> Parts:
     parts = plain()
-    parts["VUN"] |= {"window_y0": -30.0, "price": 100}
+    for number in ("VUN", "VUZ"):
+        parts[number] |= {"window_y0": -30.0, "price": 100}
     return parts
 
 
@@ -123,7 +126,8 @@ def _short_lead() -> Parts:
     for part in parts.values():
         if part["kind"] == "mortise-cylinder":
             part["lead"] = 214.0
-    parts["VUN"]["window_y0"] = -30.0
+    for number in ("VUN", "VUZ"):
+        parts[number]["window_y0"] = -30.0
     return parts
 
 
@@ -140,7 +144,7 @@ SHOPS: Final[dict[str, Callable[[], Parts]]] = {
     "long screws": _long_screws,
     "hole below the plate": _hole_below,
     "short lead": _short_lead,
-    "in the edge": _without("VUW", "VUN", "VUX", "VUG"),
+    "in the edge": _without("VUW", "VUN", "VUX", "VUG", "VUZ"),
     "no gate bolts": _without("VDM8"),
     "short gate bolts": _short_bolts,
     "AC": _changed("power-supply", current="AC"),

@@ -1,6 +1,7 @@
 """Judges the lock: its case, cylinder, collar and rings, halves, tail, bores, rose, bolts, listing, egress."""
 
 from collections.abc import Iterable
+from math import cos, hypot, radians, sin
 from typing import Final
 
 from tests.verifier.bodies import TOLERANCE_MM, Rod, circle_meets, meet, rects_meet
@@ -23,6 +24,9 @@ NUT_MM: Final = 6.5
 """Height of an M8 nut, ISO 4032, from memory: what a bolt needs past the gate."""
 BORE_SLIP_MM: Final = 25.4 / 16
 """SDI 111-24: linear tolerance unless noted."""
+BAR_MM: Final = 19.05
+TURN_DEG: Final = 35
+"""A lever's handle at its thinnest, and how far each turns down; from memory, unverified."""
 _FLAT: Final = ("Fire label", "Kick plate", "Push plate")
 
 
@@ -136,12 +140,35 @@ def _head(at: Standing, radius: float) -> Iterable[Found]:
                 f"head or collar of radius {radius:.2f} mm at {y:.2f} overlaps the {item['kind'].lower()} from "
                 f"{rect[1]:.2f} to {rect[3]:.2f}",
             )
+    yield from _turned(at, radius)
     if x - radius < -TOLERANCE_MM or (at.stile is not None and x + radius > at.stile + TOLERANCE_MM):
         yield (
             "head-off-stile",
             {"radius_mm": radius, "backset_mm": x, "stile_mm": at.stile or 0.0},
             "head or collar reaches past the edge of the leaf or onto the glass stop",
         )
+
+
+def _turned(at: Standing, radius: float) -> Iterable[Found]:
+    """Judge a head against the levers of its face as they are turned down toward the hinges."""
+    x, y = at.at
+    for item, rect in at.items("Key side", "Both faces"):
+        if item["kind"] != "Lever or knob":
+            continue
+        pivot = x if rect[0] < x < rect[2] else item["ix"]
+        long = rect[2] - pivot - BAR_MM / 2
+        for down in range(5, TURN_DEG + 1, 5) if long > 0.0 else ():
+            dx, dy = cos(radians(down)), -sin(radians(down))
+            along = min(max((x - pivot) * dx + (y - item["iy"]) * dy, 0.0), long)
+            off = hypot(x - pivot - along * dx, y - item["iy"] - along * dy) - BAR_MM / 2
+            if off < radius - TOLERANCE_MM:
+                yield (
+                    "head-in-lever-sweep",
+                    {"radius_mm": radius, "off_mm": off, "down_deg": float(down)},
+                    f"{down} degrees down the lever stands {off:.2f} mm from the middle of a head or collar of radius "
+                    f"{radius:.2f} mm",
+                )
+                break
 
 
 def _rim(at: Standing) -> Iterable[Found]:
@@ -246,8 +273,9 @@ def _cabinet(at: Standing) -> Iterable[Found]:
 
 
 def _gate(at: Standing) -> Iterable[Found]:
-    part, (x, _) = at.locking, at.at
-    if at.stile is not None and x + part["case_width"] / 2 > at.stile + TOLERANCE_MM:
+    part = at.locking
+    # Its bolt comes out of the lock edge: the case stands from there inward, wherever in it the cylinder is.
+    if at.stile is not None and part["case_width"] > at.stile + TOLERANCE_MM:
         yield ("gate-case-off-stile", {"stile_mm": at.stile}, "the case reaches past the stile")
     if part["mounting"] != "Bolted on":
         return
@@ -255,12 +283,16 @@ def _gate(at: Standing) -> Iterable[Found]:
     if not bolts:
         yield ("gate-bolt-missing", {}, "a lock that is bolted on gets no bolts")
     for number, bolt, _ in bolts:
-        if bolt["length"] < at.thick + NUT_MM - TOLERANCE_MM:
+        deep = part["case_depth"]
+        if bolt["length"] < at.thick + deep + NUT_MM - TOLERANCE_MM:
             yield (
                 "gate-bolt-short",
-                {"bolt_mm": bolt["length"], "gate_mm": at.thick},
-                f"{number} of {bolt['length']:.1f} mm passes a gate of {at.thick:.1f} mm without room for its nut",
+                {"bolt_mm": bolt["length"], "gate_mm": at.thick, "case_mm": deep},
+                f"{number} of {bolt['length']:.1f} mm passes a gate of {at.thick:.1f} and a case of {deep:.1f} mm "
+                "without room for its nut",
             )
+        if bolt.get("head") == "Round, with a square neck":
+            yield ("gate-bolt-turns", {}, f"the square neck of {number} does not bed in a round hole in steel tube")
 
 
 def _egress(at: Standing) -> Iterable[Found]:
@@ -272,8 +304,8 @@ def _egress(at: Standing) -> Iterable[Found]:
     # IBC 1010.2, NFPA 101 7.2.1.5: no key, no knowledge, no effort from the egress side.
     if lock.get("function") == "Deadlock" and not turn:
         yield ("egress-locked", {}, "a deadlock without a turn inside keeps the way out locked")
-    lever = any(i["kind"] in ("Lever or knob", "Exit device") for i, _ in at.items("Inside", "Both faces"))
-    if part["kind"] == "gate-lock" and not lever:
+    # A lever that stays beside it moves a lock of its own, not this one's bolt.
+    if part["kind"] == "gate-lock" and part.get("release") != "yes":
         yield ("egress-locked", {}, "the gate's lock has nothing inside that lets people out")
     device = any(i["kind"] == "Exit device" for i, _ in at.items("Inside", "Both faces"))
     if role == "Egress, panic hardware required" and not device:

@@ -14,6 +14,10 @@ CHUCK_MM: Final = 17.0
 """Half of a 3/8 in chuck's sleeve, the slimmest that turns a 3/8 in bit; from memory, unverified."""
 FIELD_HOLE_MM: Final = 25.4
 """NFPA 80, job-site preparations, read in four copies: larger ones for cylinders only."""
+PIN_MM: Final = 5.0
+"""Centre of the hinge pins off the leaf's face at the least; from memory, unverified."""
+END_MM: Final = 25.4
+"""From each end of a pull within which its bolt stands; from memory, unverified."""
 BOLT_MM: Final = 4.0
 """Half of a through-bolt of 5/16 in; usual function holes, from memory."""
 POCKET_WALL_MM: Final = 3.175
@@ -21,6 +25,8 @@ POCKET_WALL_MM: Final = 3.175
 TOP_TO_HOLE_MM: Final = 1.375 * INCH
 TOP_TO_PLATE_MM: Final = 0.75 * INCH
 """Narrow stile, common practice: hole and plate above the top of the hole that is there on the backset line."""
+HOLE_CLEAR_MM: Final = 3.175
+"""Between that hole and a case that reaches so high; from memory, unverified."""
 PLACE_SLIP_MM: Final = 1.0
 SLEEVE_MM: Final = 12.7
 """What a sleeve nut reaches into the leaf to meet a through screw; from memory, unverified."""
@@ -68,6 +74,8 @@ def _plate(at: Standing) -> Iterable[Found]:
     for band in at.stops(face):
         if rects_meet(plate, band):
             yield ("plate-in-stop", numbers, "the plate stands in the band that the frame's stop hides")
+        elif band[0] == 0.0 and band[3] - band[1] > band[2] - band[0]:
+            yield from _swings(at, plate, band[2], unit["depth"])
     names = ("Inside", "Both faces") if face == "inside" else ("Key side", "Both faces")
     for item, rect in at.items(*names):
         if rects_meet(plate, rect):
@@ -82,6 +90,19 @@ def _plate(at: Standing) -> Iterable[Found]:
     yield from _own_trim(at, plate, numbers)
     if at.leaf["material"] == "Glass" and unit.get("glass") != "yes":
         yield ("unit-on-glass", {}, "a unit that may not be bonded stands on glass")
+
+
+def _swings(at: Standing, plate: Rect, stop: float, proud: float) -> Iterable[Found]:
+    """Judge the unit's front corner on its arc about the hinge pins, until it has come back past the stop."""
+    reach, face = at.leaf["width"] - plate[0], PIN_MM + at.thick
+    out = (reach**2 + (face + proud) ** 2 - face**2) ** 0.5 - reach
+    room = plate[0] - stop
+    if out > room + TOLERANCE_MM:
+        yield (
+            "unit-hits-stop-in-swing",
+            {"out_mm": out, "room_mm": room},
+            f"{proud:.1f} mm proud, it comes {out:.2f} mm nearer to the stop as the leaf opens, {room:.2f} off it",
+        )
 
 
 def _own_trim(at: Standing, plate: Rect, numbers: dict[str, float]) -> Iterable[Found]:
@@ -127,10 +148,11 @@ def _screws(at: Standing) -> Iterable[Found]:
     number, screw, _ = held[0]
     if screw["form"] == "Adhesive pad":
         return
-    if screw["material"] != at.leaf["material"]:
-        yield ("screw-for-other-material", {}, f"{number} is for {screw['material']}")
-    deep = screw["length"] - PLATE_MM
-    said = f"{number} of {screw['length']:.2f} mm less a plate of {PLATE_MM:g} mm"
+    if screw.get("material") != at.leaf["material"]:
+        yield ("screw-for-other-material", {}, f"{number} is for {screw.get('material')}")
+    seat = PLATE_MM if unit.get("seat") is None else unit["seat"]
+    deep = screw["length"] - seat
+    said = f"{number} of {screw['length']:.2f} mm less a plate of {seat:g} mm"
     numbers = {"screw_mm": screw["length"], "leaf_mm": at.thick}
     if screw["form"] in _THROUGH:
         if deep + SLEEVE_MM < at.thick - TOLERANCE_MM:
@@ -174,6 +196,10 @@ def _mouths(at: Standing) -> Iterable[Found]:
         if bore.purpose not in ("cable", "channel") or bore.face != "inside" or not isinstance(bore.body, Rod):
             continue
         rect = mouth(bore.body) if bore.from_depth == 0.0 else None
+        if rect is not None and bore.slot > 0.0:
+            rect = (rect[0], rect[1], rect[2], max(rect[3], bore.body.start[1] + bore.slot))
+        elif rect is not None and bore.slot < 0.0:
+            rect = (rect[0], min(rect[1], bore.body.start[1] + bore.slot), rect[2], rect[3])
         if rect is None or not covers:
             continue
         out = min(within(rect, cover) for cover in covers)
@@ -258,8 +284,11 @@ def _narrow(at: Standing) -> Iterable[Found]:
     if plate is None or turns or hole is None or not isinstance(hole.body, Rod):
         return
     top = y + 0.625 * INCH
+    # Over a case that ends higher the hole goes up with it, out of the sheet clear of its end.
+    lock_case, off = at.lock_case(), hole.diameter / 2 + HOLE_CLEAR_MM
+    over = max(top + TOP_TO_HOLE_MM, lock_case.high[1] + off if lock_case is not None else 0.0)
     for family, is_at, wanted in (
-        ("narrow-stile-hole-place", hole.body.start[1], top + TOP_TO_HOLE_MM),
+        ("narrow-stile-hole-place", hole.body.start[1], over),
         ("narrow-stile-plate-place", plate[1], top + TOP_TO_PLATE_MM),
     ):
         if abs(is_at - wanted) > PLACE_SLIP_MM:
@@ -294,9 +323,13 @@ def _pocket(at: Standing) -> Iterable[Found]:
             if item["kind"] in ("Fire label", "Closer", "Kick plate", "Push plate"):
                 continue
             if item["kind"] not in (*_GLAZED, "Exit device", "Deadbolt"):
-                # Spindle and bolts stand on the middle line of what they hold.
+                # Spindle and bolts stand on the middle line of what they hold; a pull is bolted at its ends.
                 other = (item["ix"] - BOLT_MM, other[1], item["ix"] + BOLT_MM, other[3])
-            if not rects_meet(rect, other):
+            near = min(END_MM, (other[3] - other[1]) / 2)
+            ends = ((other[1], other[1] + near), (other[3] - near, other[3]))
+            held = [(other[0], y0, other[2], y1) for y0, y1 in ends] if item["kind"] == "Pull" else [other]
+            # Where in that stretch the bolt stands nobody told: the pocket meets it surely where it takes all of it.
+            if not any(rects_meet(rect, each) and _takes(rect, each, item["kind"]) for each in held):
                 continue
             yield (
                 "pocket-meets-lite" if item["kind"] in _GLAZED else "pocket-meets-item",
@@ -308,6 +341,10 @@ def _pocket(at: Standing) -> Iterable[Found]:
             yield ("rated-cut", {}, "a pocket in a rated leaf is no job-site preparation")
         if at.leaf["material"] == "Hollow metal":
             yield ("pocket-in-sheet", {}, "no pocket is cut on site into hollow metal")
+
+
+def _takes(rect: Rect, part: Rect, kind: str) -> bool:
+    return kind != "Pull" or (rect[1] <= part[1] and rect[3] >= part[3])
 
 
 # --- the lead -------------------------------------------------------------------------------------------------------

@@ -12,11 +12,11 @@ from pathlib import Path
 from random import Random
 from typing import Any, Final
 
-from tests.verifier import surveys
+from tests.verifier import shops, surveys
 from tests.verifier.cells import Cells, Opening
 from tests.verifier.driving import answered
 from tests.verifier.judging import Violation, judge, passed, refused, to_measure
-from tests.verifier.searching import search, searchable
+from tests.verifier.searching import search
 
 BATCH: Final = 200
 """Openings a project: so many that starting the program does not count, so few that catalogues differ often enough."""
@@ -39,9 +39,15 @@ class Report:
     searched: int = 0
     measured: int = 0
     unjudged: int = 0
+    forms: dict[str, Counter[str]] = field(default_factory=dict)
+    """Start of the mark, which is the form's, to what became of its openings."""
+    open_errors: Counter[str] = field(default_factory=Counter)
+    """Rules with an error on openings that fit."""
     families: dict[str, list[Violation]] = field(default_factory=dict)
     refusals: list[tuple[str, str, str, str]] = field(default_factory=list)
-    """Mark, witness, what the program said, and the rules by which its search ended."""
+    """Mark, witness, what the program said, and the rules by which its search ended; every cell given."""
+    doubted: list[tuple[str, str, str, str]] = field(default_factory=list)
+    """The same where a cell was left open: what is refused may hang on what it could be."""
     unknowns: list[tuple[str, str]] = field(default_factory=list)
     """Openings of which every cell was given and facts are asked for all the same."""
 
@@ -53,7 +59,9 @@ class Report:
     def take(self, opening: Opening, parts: dict[str, Cells], answer: dict[str, Any], searching: bool = True) -> None:
         """Judge one answer."""
         self.openings += 1
+        of_form = self.forms.setdefault(opening.mark[:2], Counter())
         if passed(answer):
+            of_form["fitted"] += 1
             self.passed += 1
             self.fitted_whole += not opening.blank
             found = judge(opening, parts, answer)
@@ -61,19 +69,31 @@ class Report:
             for violation in found:
                 self.families.setdefault(violation.family, []).append(violation)
         elif refused(answer):
+            of_form["refused"] += 1
             self.refused += 1
-            if searching and searchable(opening):
-                self.searched += 1
-                witness = search(opening, parts)
-                if witness is not None:
-                    self.refusals.append((opening.mark, str(witness), _said(answer), _ended(answer)))
+            if searching:
+                self._search(opening, parts, answer)
         elif to_measure(answer):
+            of_form["to measure"] += 1
             self.measured += 1
             if not opening.blank:
                 needs = sorted({need["fact"] for point in answer["lock_points"] for need in point["needs"]})
                 self.unknowns.append((opening.mark, ", ".join(needs)))
         else:
+            of_form["open error"] += 1
             self.unjudged += 1
+            self.open_errors.update({each["rule"] for each in answer["findings"] if each["severity"] == "error"})
+            # What fits with an error that nobody accepted counts as refused.
+            if searching:
+                self._search(opening, parts, answer)
+
+    def _search(self, opening: Opening, parts: dict[str, Cells], answer: dict[str, Any]) -> None:
+        self.searched += 1
+        witness = search(opening, parts)
+        if witness is None:
+            return
+        where = self.doubted if opening.blank else self.refusals
+        where.append((opening.mark, str(witness), _said(answer), _ended(answer)))
 
 
 def _said(answer: dict[str, Any]) -> str:
@@ -95,7 +115,7 @@ def drawn(seed: int, count: int) -> Iterator[tuple[dict[str, Cells], list[Openin
     """Draw catalogues with their surveys, a batch at a time."""
     for first in range(0, count, BATCH):
         rng = Random(f"{seed}/{first}")
-        yield surveys.catalogue(rng), surveys.survey(rng, min(BATCH, count - first), first + 1)
+        yield shops.catalogue(rng), surveys.survey(rng, min(BATCH, count - first), first + 1)
 
 
 def verified(seed: int, count: int, searching: bool = True) -> Report:
@@ -114,6 +134,12 @@ def told(report: Report) -> str:
     lines = [
         f"openings {report.openings}: fitted {report.passed} (every cell given: {report.fitted_whole}), refused "
         f"{report.refused}, to measure {report.measured}, fitted with an open error {report.unjudged}",
+        "    by form: "
+        + "; ".join(
+            f"{form} " + ", ".join(f"{count} {what}" for what, count in sorted(counts.items()))
+            for form, counts in sorted(report.forms.items())
+        ),
+        "    open errors: " + ", ".join(f"{rule} {count}" for rule, count in report.open_errors.most_common()),
         f"false passes: {report.wrong} of {report.fitted_whole}",
         "",
         f"{'family':<28}{'passes':>8}{'share':>8}{'guessed':>9}",
@@ -122,7 +148,13 @@ def told(report: Report) -> str:
         guessed = sum(each.guessed for each in found)
         lines.append(f"{family:<28}{len(found) - guessed:>8}{report.share(family):>8.1%}{guessed:>9}")
         lines += [f"    {each.mark}: {each.sentence}" for each in found[:_EXAMPLES]]
-    lines += ["", f"refused {report.refused}, searched {report.searched}, false refusals {len(report.refusals)}"]
+    feasible = report.fitted_whole + len(report.refusals)
+    lines += [
+        "",
+        f"refused {report.refused}, searched {report.searched}, false refusals {len(report.refusals)} of {feasible} "
+        f"feasible, every cell given ({len(report.refusals) / max(feasible, 1):.2%}); with open cells "
+        f"{len(report.doubted)}",
+    ]
     by_form = Counter(mark[:2] for mark, _, _, _ in report.refusals)
     lines.append(f"    by form: {', '.join(f'{form} {count}' for form, count in sorted(by_form.items()))}")
     for ended, count in Counter(each[3] for each in report.refusals).most_common():

@@ -2,27 +2,28 @@
 
 Plain enumeration: each lock's part with each stack, each unit at each place of a grid that is refined where the coarse
 one finds none, each screw, each way of the lead, each source of power. A witness must keep what the trade keeps
-(distances below) and be found free of every violation by the same judges that judge the program. Searched are mortise,
-bored, rim, narrow stile and euro-profile locks; the rest answers None.
+(distances below) and be found free of every violation by the same judges that judge the program. Searched are all forms
+of lock, glass and walls included.
 
-What the search does not try, so that it never says feasible by a way that a shop would not go: channels along the leaf,
-moved items, a lead on the surface.
+What the search does not try, so that it never says feasible by a way that a shop would not go: a bore at 45 degrees
+without the jig of a bored lock, moved items, a lead on the surface where it can be led inside.
 """
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import combinations_with_replacement, islice
+from math import radians, sin, tan
 from typing import Any, Final
 
 from tests.verifier import judging_locks, judging_power, judging_units
 from tests.verifier.bodies import Box, Point, Rod
 from tests.verifier.cells import Cells, Opening
-from tests.verifier.standing import INCH, SKINNED, SOLID, Bore, Rect, Standing
+from tests.verifier.standing import CYLINDER_HOLE_MM, INCH, SKINNED, SOLID, Bore, Rect, Standing
 
 CLEAR_MM: Final = 3 / 16 * INCH
 """Between the unit and what stands on the face; from memory, unverified."""
 EDGE_MM: Final = 3.175
-"""Between the unit and the leaf's edge; from memory, unverified."""
+"""Between the unit and the leaf's edge, or the band of the stop; from memory, unverified."""
 BRIDGE_MM: Final = 0.75 * INCH
 """Between the lock's pocket and that of a unit in the edge; common practice."""
 SIDE_MM: Final = 9.525
@@ -34,7 +35,30 @@ HOLE_MM: Final = {"Aluminium": 19.05}
 CORNER_MM: Final = 6.0
 """Screw from both edges of the plate at a corner, where the catalogue gives no places; common practice, unverified."""
 TOLERATED: Final = ("no-wire-across-leaf",)
-"""What no printed fit shows today, so that it cannot tell a good one from a bad one."""
+"""Whether a wire has a way across the leaf is asked before, of the leaf alone."""
+RACEWAY_WALL_MM: Final = 6.35
+RACEWAY_MM: Final = 9.525
+RACEWAY_REACH_MM: Final = 1219.2
+"""Wood beside a way bored across a leaf, from memory; its diameter and the widest leaf of a clamp fixture, trade
+article."""
+CHANNEL_MM: Final = 9.525
+CHANNEL_ABOVE_MM: Final = 2.5 * INCH
+CHANNEL_DEG: Final = (10.0, 8.0, 12.0, 15.0)
+"""Square and slanted bore of 3/8 in, 2-1/2 in above the cylinder, about 10 degrees to the face; common practice."""
+WARM: Final = 1.3
+"""Resistance of a stranded conductor at 75 degC over that of solid copper at 20 degC: 1.22 by temperature, the rest for
+its lay and its ends."""
+SLACK_M: Final = 1.0
+WARM_C: Final = 20.0
+"""Temperature for which capacities are stated; under it all that the data sheet leaves in the cold is counted on."""
+NUT_AND_WASHER_MM: Final = 8.0
+"""Of an M8 bolt past case and gate; ISO 7089 and ISO 4032, from memory."""
+GATE_HOLE_MM: Final = 19.05
+"""Behind a gate lock's case; from memory, unverified."""
+LEFT_MM: Final = 3.175
+"""Of the leaf before a screw's point; from memory, unverified."""
+FREE_FACE_MM: Final = 250.0
+"""Beyond it nothing may stand on the face for a raceway over it to be taken as free."""
 _STEP_MM: Final = 8.0
 _REFINED_MM: Final = 1.0
 _MOST_PLACES: Final = 30
@@ -68,15 +92,10 @@ class _Way:
     """From the cylinder to the face."""
 
 
-def searchable(opening: Opening) -> bool:
-    """Tell whether the search knows the form."""
-    return bool(opening.leaves) and opening.lock["lock"].split(",")[0].split()[0] in ("Mortise", "Bored", "Rim", "Euro")
-
-
 def search(opening: Opening, parts: dict[str, Cells]) -> Witness | None:
     """Return a witness that the opening can be fitted; None where the search finds none."""
-    if opening.leaf()["material"] == "Glass":
-        return None
+    if not opening.leaves:
+        return _on_wall(opening, parts)
     seen: set[tuple[object, ...]] = set()
     for lock in _locks(opening, parts):
         bare = _standing(opening, parts, lock)
@@ -132,6 +151,13 @@ def _locks(opening: Opening, parts: dict[str, Cells]) -> Iterator[Roles]:
             # An existing bore is enlarged with a jig; on a rated leaf only its listing could allow it.
             if ready or opening.facts["rating"] == "Not rated":
                 yield {"lock": [(number, part, 1.0)]}
+    elif form == "Gate":
+        for number, part in _of_kind(parts, "gate-lock"):
+            yield from _gates(number, part, leaf, parts)
+    elif form == "Cabinet":
+        for number, part in _of_kind(parts, "cabinet-lock"):
+            if part["grip_low"] <= leaf["thick"]:
+                yield {"lock": [(number, part, 1.0)]}
     elif form == "Euro":
         for number, part in _of_kind(parts, "euro-cylinder"):
             yield {"cylinder": [(number, part, 1.0)]}
@@ -157,6 +183,20 @@ def _threaded(lock: Cells, leaf: Cells, parts: dict[str, Cells]) -> Iterator[Rol
                     roles["ring"] = [(*ring, 1.0) for ring in stack]
                     yield roles
                     break
+
+
+def _gates(number: str, part: Cells, leaf: Cells, parts: dict[str, Cells]) -> Iterator[Roles]:
+    if part["mounting"] != "Bolted on":
+        yield {"lock": [(number, part, 1.0)]}
+        return
+    for bolt in _of_kind(parts, "fastener"):
+        long = leaf["thick"] + part["case_depth"] + NUT_AND_WASHER_MM
+        if (
+            bolt[1]["form"] == "Through bolt"
+            and bolt[1].get("material") == leaf["material"]
+            and bolt[1]["length"] >= long
+        ):
+            yield {"lock": [(number, part, 1.0)], "fastener": [(*bolt, 4.0)]}
 
 
 def _tails(number: str, part: Cells, lock: Cells, leaf: Cells) -> Iterator[Roles]:
@@ -194,9 +234,24 @@ def _fed(bare: Standing, number: str, unit: Cells) -> tuple[str, Roles] | None:
     for power, more in _powers(bare, unit):
         roles = bare.roles | {"unit": [(number, unit, 1.0)]} | more
         at = Standing(bare.opening, bare.parts, roles, {}, [], [], [], bare.stack, power)
-        if all(family in TOLERATED for family, _, _ in judging_power.judged(at)):
+        if all(family in TOLERATED for family, _, _ in judging_power.judged(at)) and _arrives(at):
             return power, more
     return None
+
+
+def _arrives(at: Standing) -> bool:
+    """Tell whether enough arrives also over warm, stranded wire with what leads across the leaf: a sure witness."""
+    unit, source, wire, transfer = at.unit, at.part("supply"), at.part("wire"), at.part("power-transfer")
+    if unit is None or source is None or wire is None or transfer is None:
+        return True
+    over = (at.leaf["width"] + 2 * at.leaf["height"]) / 1000 if at.leaf else 0.0
+    run = at.opening.facts["distance"] + over + SLACK_M
+    ohm = 2 * run * judging_power.ohm_per_m(wire["gauge"])
+    ohm += 2 * transfer["length"] / 1000 * judging_power.ohm_per_m(transfer["gauge"])
+    peak = max(unit["supply_a"], unit.get("inrush_a") or 0.0)
+    left = source["volts"] * (1 - source["tolerance"]) - peak * ohm * WARM
+    # At its rated load a supply is loaded to four fifths, as the trade does.
+    return bool(left >= unit["supply_low"] and peak <= 0.8 * source["amps"])
 
 
 def _witness(at: Standing, way: str, x: float, y: float) -> Witness:
@@ -218,7 +273,9 @@ def _witness(at: Standing, way: str, x: float, y: float) -> Witness:
 
 def _kept_off(bare: Standing) -> list[Rect]:
     """What the unit keeps clear of on the inside face, its clearance added; a lever with what it sweeps."""
-    found: list[Rect] = [*bare.stops("inside")]
+    found: list[Rect] = [
+        (x0 - EDGE_MM, y0 - EDGE_MM, x1 + EDGE_MM, y1 + EDGE_MM) for x0, y0, x1, y1 in bare.stops("inside")
+    ]
     rects = []
     for item, (x0, y0, x1, y1) in bare.items("Inside", "Both faces"):
         rects.append((x0, y0 - (0.71 * (x1 - x0) if item["kind"] == "Lever or knob" else 0.0), x1, y1))
@@ -228,6 +285,11 @@ def _kept_off(bare: Standing) -> list[Rect]:
         rects.append((x - part["trim"] / 2, y - part["trim"] / 2, x + part["trim"] / 2, y + part["trim"] / 2))
     if part["kind"] == "rim-cylinder" and lock_case is not None:
         rects.append((lock_case.low[0], lock_case.low[1], lock_case.high[0], lock_case.high[1]))
+    if part["kind"] == "gate-lock":
+        half = part["case_width"] / 2, part["case_height"] / 2
+        rects.append((x - half[0], y - half[1], x + half[0], y + half[1]))
+    if part["kind"] == "cabinet-lock":
+        rects.append((x - part["thread"], y - part["thread"], x + part["thread"], y + part["thread"]))
     if part["kind"] == "euro-cylinder" and part["inside_half"] > judging_locks.BLIND_HALF_MM:
         rects.append((x - 25.0, y - 25.0, x + 25.0, y + 25.0))
     turned = any(item["kind"] == "Thumb turn" for item in bare.opening.items)
@@ -244,6 +306,12 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
     kind = part["kind"]
     half = kind == "euro-cylinder" and part["inside_half"] <= judging_locks.BLIND_HALF_MM
     lock_case = bare.lock_case()
+    if material == "Glass" or kind == "cabinet-lock":
+        yield from _over_face(bare)
+        return
+    if kind == "gate-lock":
+        yield from _behind_gate(bare, size)
+        return
     if (kind == "mortise-cylinder" or half) and lock_case is not None:
         depth = max(lock_case.low[2], 3.0)
         yield _square(x, y, depth, size, t / 2, "square")
@@ -253,7 +321,7 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
     if material in SKINNED:
         narrow = leaf.get("construction") == "Narrow stile"
         if narrow:
-            hole_y = y + 0.625 * INCH + judging_units.TOP_TO_HOLE_MM
+            hole_y = max(y + 0.625 * INCH + judging_units.TOP_TO_HOLE_MM, top + size / 2 + judging_units.HOLE_CLEAR_MM)
             zk = lock_case.high[2] if lock_case is not None else t / 2
             yield _square(x, hole_y, 6.35, size, t / 2, "narrow", ((x, y, zk), (x, top, zk)))
             return
@@ -261,7 +329,9 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
         steps = [i * 8.0 for i in range(26)]
         for hole_y in (*(top + off + s for s in steps), *(low - off - s for s in steps)):
             yield _square(x, hole_y, 6.35, size, t / 2, "hollow", ((x, y, t / 2), (x, hole_y, t / 2)))
-    elif material in SOLID and kind in ("bored-lever-lock", "rim-cylinder"):
+    elif material in SOLID and kind == "rim-cylinder" and bare.opening.facts.get("rating") == "Not rated":
+        yield from _channels(bare)
+    elif material in SOLID and kind == "bored-lever-lock":
         # One bore at 45 degrees from the face into the round bore, as deep as it stands off.
         for i in range(1, 8):
             drop = t * i / 10
@@ -271,6 +341,53 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
                 body = Rod(start, end, 9.525 / 2)
                 bore = Bore("lead's hole", "cable", "inside", body, 0.0, 9.525)
                 yield _Way("slanted", start, (bore,), ((x, y, min(t / 2, drop)), (x, edge, drop), start))
+
+
+def _over_face(bare: Standing) -> Iterator[_Way]:
+    """Yield the lead's way over the face, from where patch or nut ends."""
+    (x, y), part = bare.at, bare.locking
+    z = 0.0 if part["kind"] == "cabinet-lock" else bare.thick / 2
+    up = part["thread"] if part["kind"] == "cabinet-lock" else bare.lock["ih"] / 2
+    for sign in (1.0, -1.0):
+        for i in range(5):
+            edge, under = y + sign * up, y + sign * (up + CLEAR_MM + 2.0 * i)
+            yield _Way("surface", (x, under, 0.0), (), ((x, y, z), (x, edge, z), (x, edge, 0.0), (x, under, 0.0)))
+
+
+def _behind_gate(bare: Standing, size: float) -> Iterator[_Way]:
+    """Yield the two holes into a gate's tube: one behind the lock's case, one above or below it."""
+    (x, y), t = bare.at, bare.thick
+    behind = Bore("hole behind", "cable", "inside", Rod((x, y, 0.0), (x, y, 6.35), GATE_HOLE_MM / 2), 0.0, GATE_HOLE_MM)
+    for sign in (1.0, -1.0):
+        for i in range(12):
+            hole_y = y + sign * (bare.locking["case_height"] / 2 + size / 2 + 3.175 + 8.0 * i)
+            body = Rod((x, hole_y, 0.0), (x, hole_y, 6.35), size / 2)
+            bore = Bore("access hole", "cable", "inside", body, 0.0, size)
+            run = ((x, y, 0.0), (x, y, t / 2), (x, hole_y, t / 2), (x, hole_y, 0.0))
+            yield _Way("gate", (x, hole_y, 0.0), (behind, bore), run)
+
+
+def _channels(bare: Standing) -> Iterator[_Way]:
+    """Yield the two bores into a rim cylinder's hole: a square one from the face, a slanted one out of its bottom."""
+    (x, y), r = bare.at, CHANNEL_MM / 2
+    edge = y + CYLINDER_HOLE_MM / 2
+    back = bare.thick - (bare.locking["body"] - bare.lock["trim_key"])
+    for i in range(8):
+        hole_y = y + CHANNEL_ABOVE_MM + 4.0 * i
+        for tilt in map(radians, CHANNEL_DEG):
+            drop = hole_y - edge
+            deep = CHANNEL_MM + drop * tan(tilt)
+            # Behind the cylinder its hole is open; into the cylinder no bore may run.
+            if deep + r > back:
+                continue
+            foot, end = (x, hole_y, CHANNEL_MM), (x, edge, deep)
+            square = Rod((x, hole_y, 0.0), foot, r)
+            slot = CHANNEL_MM / tan(tilt) + r / sin(tilt)
+            bores = (
+                Bore("access hole", "cable", "inside", square, 0.0, CHANNEL_MM, slot),
+                Bore("channel", "channel", "inside", Rod(foot, end, r), CHANNEL_MM, CHANNEL_MM),
+            )
+            yield _Way("channel", (x, hole_y, 0.0), bores, ((x, y, back), end, foot, (x, hole_y, 0.0)))
 
 
 def _square(x: float, y: float, depth: float, size: float, z: float, name: str, run: tuple[Point, ...] = ()) -> _Way:
@@ -310,20 +427,41 @@ def _grid(low: float, high: float, step: float) -> list[float]:
 
 
 def _screws(bare: Standing, unit: Cells) -> list[tuple[str, Cells]]:
+    stock = [each for each in _of_kind(bare.parts, "fastener") if each[1].get("material") == bare.leaf["material"]]
+    if bare.leaf["material"] == "Glass":
+        return [each for each in stock if each[1]["form"] == "Adhesive pad"] if unit["glass"] == "yes" else []
+    most = bare.thick - LEFT_MM + (unit.get("seat") or 0.0)
     return [
         each
-        for each in _of_kind(bare.parts, "fastener")
-        if each[1]["material"] == bare.leaf["material"] and each[1]["size"] == unit.get("screw")
+        for each in stock
+        if each[1]["size"] == unit.get("screw") and (each[1]["form"] == "Machine screw" or each[1]["length"] <= most)
     ]
+
+
+def _on_wall(opening: Opening, parts: dict[str, Cells]) -> Witness | None:
+    """Return a reader with a unit beside it, on a wall."""
+    for reader in _of_kind(parts, "fixed-reader"):
+        for number, unit in _of_kind(parts, "surface-unit"):
+            roles: Roles = {"reader": [(*reader, 1.0)], "stack": [("", {}, 1.0)]}
+            bare = _standing(opening, parts, roles)
+            held = any(
+                part.get("wall") == opening.facts["wall"] and part["size"] == unit.get("screw")
+                for _, part in _of_kind(parts, "fastener")
+            )
+            weather = opening.facts["exposure"] == "Exterior" and unit["exposure"] != "Exterior"
+            if held and not weather and (fed := _fed(bare, number, unit)) is not None:
+                bare.roles |= {"unit": [(number, unit, 1.0)], **fed[1]}
+                return _witness(bare, "wall", 0.0, opening.lock["y"])
+    return None
 
 
 def _powers(bare: Standing, unit: Cells) -> Iterator[tuple[str, Roles]]:
     wish = bare.opening.facts["power_wish"]
     if wish != "Remote supply":
         for cell in _of_kind(bare.parts, "primary-battery"):
-            if cell[1]["designation"] == unit["cell"]:
+            if cell[1]["designation"] == unit["cell"] and _lasts(bare, unit, cell[1]):
                 yield "battery", {"battery": [(*cell, unit["cells"])]}
-    if wish != "Battery":
+    if wish != "Battery" and _crosses(bare):
         for supply in _of_kind(bare.parts, "power-supply"):
             for wire in _of_kind(bare.parts, "wire"):
                 for transfer in _of_kind(bare.parts, "power-transfer"):
@@ -332,6 +470,36 @@ def _powers(bare: Standing, unit: Cells) -> Iterator[tuple[str, Roles]]:
                         "supply",
                         {"supply": [(*supply, 1.0)], "wire": [(*wire, run)], "power-transfer": [(*transfer, 1.0)]},
                     )
+
+
+def _lasts(bare: Standing, unit: Cells, cell: Cells) -> bool:
+    """Tell whether cells last surely long enough: with what the cold of the place takes from their capacity."""
+    facts = bare.opening.facts
+    left = 1.0 if facts["cold"] >= WARM_C else cell["cold_left"]
+    daily = unit["standing_ua"] * 24 / 1000 + facts["operations"] * unit["operation_ma"] * unit["operation_s"] / 3600
+    daily += cell["mah"] * cell["self_discharge"] / 365.25
+    return bool(cell["mah"] * cell["usable"] * left / daily >= judging_power.LEAST_DAYS * 1.02)
+
+
+def _crosses(bare: Standing) -> bool:
+    """Tell whether a wire can be brought across the leaf: by a way that is there, inside it, or over its free face."""
+    leaf, rated = bare.leaf, bare.opening.facts.get("rating") != "Not rated"
+    if not leaf or leaf.get("raceway") == "yes":
+        return True
+    lites = any(item["kind"] in ("Lite or vision panel", "Louvre") for item in bare.opening.items)
+    if leaf["material"] in SKINNED:
+        inside = leaf["core"] in ("Honeycomb", "Empty tube or frame") or leaf["construction"] == "Narrow stile"
+    else:
+        wall = (leaf["thick"] - RACEWAY_MM) / 2
+        inside = leaf["core"] == "Solid wood or particleboard" and leaf["construction"] == "Flush" and not lites
+        inside = inside and wall >= RACEWAY_WALL_MM and leaf["width"] <= RACEWAY_REACH_MM
+    bonds = leaf["material"] == "Glass"
+    over = any(
+        (not rated or part["listed"] == "yes") and (not bonds or part["glass"] == "yes")
+        for _, part in _of_kind(bare.parts, "surface-raceway")
+    )
+    free = not any(rect[2] > FREE_FACE_MM for _, rect in bare.items("Inside", "Both faces"))
+    return (inside and not rated) or (over and free)
 
 
 def _complete(

@@ -8,7 +8,7 @@ Sizes that neither cells nor answer give are taken at their least, so that what 
 | spindle of a thumb turn | 5/8 in, from the inside to the leaf's middle | the same |
 | deadbolt | 1-1/2 in cross bore, 1 in edge bore | old bored preparation, encyclopedic page; 160 preparation |
 | hole of a cylinder | 1-1/4 in | code-article quiz |
-| plate under a screw's head | 3 mm | from memory |
+| plate under a screw's head, where its cell is empty | 3 mm | from memory |
 | screw | body 0.060 + 0.013 N in | ASME B18.6.1, secondary copies |
 """
 

@@ -167,6 +167,10 @@ WRONG = (
     # A pocket from 1079.5 to 1428.75, 44.45 deep.
     ("in_edge", "pocket-meets-lite", beside(*LITE, 90.0, 1300.0, 91.5, 200.0)),
     ("in_edge", "pocket-meets-item", beside("Pull", "Key side", 48.0, 1200.0, 20.0, 200.0)),
+    # By hand: 914.4 wide, the plate at 34.85: sqrt(879.55^2 + (49.45 + d)^2 - 49.45^2) - 879.55, d of 28 to 38.
+    ("mortise", "unit-hits-stop-in-swing", all_of(facts(stop=33.5), lambda a: a.part("unit").update(depth=38.0))),
+    # A handle 30 above the cylinder's middle, turned by 35 degrees: 24.6 less 9.5 are 15.0, under any head's 15.9.
+    ("mortise", "head-in-lever-sweep", beside("Lever or knob", "Key side", 130.0, 1046.0, 140.0, 20.0)),
     ("in_edge", "pocket-off-stile", leaf(stile=44.3)),
     ("in_edge", "pocket-in-case", lock(case_above=63.7)),
     ("in_edge", "pocket-off-leaf", leaf(height=1428.0)),
@@ -177,8 +181,10 @@ WRONG = (
     ("rim", "cam-mismatch", lock(cam="Cross tailpiece")),
     ("rim", "cylinder-through-leaf", part("cylinder", body=48.0)),
     ("gate", "gate-bolt-missing", fasteners_out("Through bolt")),
-    ("gate", "gate-bolt-short", lambda a: a.parts["VDM8"].update(length=57.2)),
-    ("gate", "gate-case-off-stile", leaf(stile=75.7)),
+    # Gate 50.8, case 20, nut 6.5.
+    ("gate", "gate-bolt-short", lambda a: a.parts["VDM8"].update(length=77.2)),
+    ("gate", "gate-bolt-turns", lambda a: a.parts["VDM8"].update(head="Round, with a square neck")),
+    ("gate", "gate-case-off-stile", leaf(stile=49.9)),
     ("gate", "egress-locked", facts(egress="On an egress path")),
     ("gate", "unit-on-case", move(0.0, -10.1)),
     # The case of 107.95 at 863.6 to 1060.45; half of 25.4.
@@ -258,18 +264,21 @@ KEPT = (
     ("mortise", "plate-off-leaf", move(-34.85, 0.0)),
     ("mortise", "plate-in-stop", facts(stop=34.8)),
     ("mortise", "collar-on-item", beside("Pull", "Key side", 69.85, 1060.0, 50.0, 47.0)),
+    ("mortise", "unit-hits-stop-in-swing", all_of(facts(stop=31.5), lambda a: a.part("unit").update(depth=38.0))),
+    # 42 above: 34.4 less 9.5 are 24.9, over the widest collar's 22.2.
+    ("mortise", "head-in-lever-sweep", beside("Lever or knob", "Key side", 130.0, 1058.0, 140.0, 20.0)),
     ("mortise", "head-in-stop", facts(hand="LH", stop=49.3)),
     ("mortise", "head-in-stop", facts(hand="LHR", stop=49.5)),
     ("in_edge", "pocket-meets-lite", beside(*LITE, 90.0, 1300.0, 91.0, 200.0)),
     ("in_edge", "pocket-meets-item", beside("Pull", "Key side", 49.0, 1200.0, 20.0, 200.0)),
     ("rim", "tail-bottoms", lock(case_width=14.3)),
-    ("gate", "gate-bolt-short", lambda a: a.parts["VDM8"].update(length=57.3)),
+    ("gate", "gate-bolt-short", lambda a: a.parts["VDM8"].update(length=77.4)),
     ("mortise", "case-deeper-than-stile", leaf(stile=108.0)),
     ("narrow", "narrow-stile-hole-place", start(28.575, 1067.5, 0.0)),
     ("supplied", "supply-over-voltage", part("unit", supply_high=12.6)),
     ("supplied", "supply-drop", part("unit", supply_low=11.2)),
     ("mortise", "unit-too-cold", facts(cold=-30.0)),
-    ("mortise", "battery-life", facts(operations=100)),
+    ("mortise", "battery-life", facts(operations=60)),
     ("mortise", "lead-short", part("cylinder", lead=156.0)),
     ("narrow", "narrow-lead-short", part("cylinder", lead=190.0)),
     ("euro", "euro-half", lock(trim_key=7.1)),

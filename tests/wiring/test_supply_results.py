@@ -70,6 +70,17 @@ def test_what_sits_in_the_frame_is_fed_before_the_transfer():
     assert volts(found, "a/leaf") == pytest.approx(12.0 - 1.05 * ohm - 0.7 * loop, abs=MV)
 
 
+def test_a_part_is_told_at_the_node_where_it_hangs():
+    """The strike is fed by the contact of the unit, and no load of the leaf; nothing hangs where the run ends."""
+    cat = parts(STRIKE={"fail": "fail-safe"}, UNIT={"supply_low_v": 10.0})
+    stated = {"a": connected("a", cat, fp("strike", "STRIKE"), without=())}
+    found = one([run("supply", "a", 30.0)], cat, openings=stated)
+    assert {node.node: node.parts for node in found.nodes if node.parts} == {
+        "a/strike": ("STRIKE",),
+        "a/leaf": ("UNIT",),
+    }
+
+
 def test_a_daisy_chain():
     found = one([run("a", "b", 15.0), run("supply", "a", 10.0)])
     # The first run carries 0.8 A, the second 0.4 A.
@@ -252,7 +263,14 @@ def test_what_is_unknown_is_named(make, needs, word):
     assert finding.message.startswith("Unknown:")
     assert finding.severity == "warning"
     result = only_circuit(found)
-    assert (result.nodes, result.runs, result.holding_a, found.supplies[0].holding_a) == ((), (), None, None)
+    assert (result.holding_a, found.supplies[0].holding_a) == (None, None)
+    # No voltage is told of a load that is not known, or not known where.
+    assert [node.minimum_v for node in result.nodes if node.minimum_v is not None] == []
+    assert [(proof.opening_id, proof.standing, proof.missing) for proof in result.proofs] == [
+        ("a", "not-proved", (needs,))
+    ]
+    (proved,) = said(found, "circuit-proved")
+    assert (proved.severity, proved.needs) == ("warning", (needs,))
     assert not said(found, "circuit-sound")
 
 

@@ -149,13 +149,28 @@ def solve_draw(
         Of the same tree in a state not far off; only saves time.
     """
     check_arguments(solve_draw, locals())
-    if not drawn.powered:
-        volts, stuck = _pass(tree.steps, source_v, source_ohm, list(drawn.amps), list(drawn.siemens))
-    else:
-        volts, stuck = _settle(tree, drawn, source_v, source_ohm, near)
+    near_v = list(near.volts.values()) if near is not None else None
+    volts, stuck = node_volts(tree, drawn, source_v, source_ohm, near_v)
     if stuck is not None:
-        return _collapse(tree.names[stuck], sum(drawn.watts), source_v)
-    return _currents(tree, volts, drawn)
+        return no_solution(tree.names[stuck], sum(drawn.watts), source_v)
+    return solution_of(tree, volts, drawn)
+
+
+def node_volts(
+    tree: Network, drawn: Draw, source_v: float, source_ohm: float, near_v: Sequence[float] | None = None
+) -> tuple[list[float], int | None]:
+    """Voltage at each node, or the node that proves that there is none; as `solve_draw`, of checked values.
+
+    Parameters
+    ----------
+    tree, drawn, source_v, source_ohm
+        As in `solve_draw`.
+    near_v : sequence of float
+        Of the same tree in a state not far off; only saves time.
+    """
+    if not drawn.powered:
+        return _pass(tree.steps, source_v, source_ohm, list(drawn.amps), list(drawn.siemens))
+    return _settle(tree, drawn, source_v, source_ohm, near_v)
 
 
 def outside_limits(solution: Solution, loads: Sequence[Load]) -> tuple[tuple[str, ...], tuple[str, ...]]:
@@ -191,16 +206,16 @@ def _check_load(load: Load, at: str) -> None:
 
 
 def _settle(
-    tree: Network, drawn: Draw, source_v: float, source_ohm: float, near: Solution | None
+    tree: Network, drawn: Draw, source_v: float, source_ohm: float, near_v: Sequence[float] | None
 ) -> tuple[list[float], int | None]:
     """Newton's steps to the highest solution; and the node that proves that there is none, if so.
 
     From any voltages at which all pivots are positive, the first step lands on or above the highest solution, because
     the equations are convex. The source's own voltage at every node lies above it from the start.
     """
-    if near is not None and near.volts:
-        lower_v = next(iter(near.volts.values())) - source_v
-        guess = [v - lower_v for v in near.volts.values()]
+    if near_v:
+        lower_v = near_v[0] - source_v
+        guess = [v - lower_v for v in near_v]
         if all(guess[i] > 0.0 for i in drawn.powered):
             volts, stuck = _descend(tree, drawn, source_v, source_ohm, guess)
             if stuck is None:
@@ -262,7 +277,8 @@ def _pass(
     return volts, None
 
 
-def _currents(tree: Network, volts: list[float], drawn: Draw) -> Solution:
+def solution_of(tree: Network, volts: Sequence[float], drawn: Draw) -> Solution:
+    """Currents of a tree whose voltages are known, and what heat they turn to."""
     through = [a + g * v for a, g, v in zip(drawn.amps, drawn.siemens, volts, strict=True)]
     for i in drawn.powered:
         through[i] += drawn.watts[i] / volts[i]
@@ -287,7 +303,8 @@ def _currents(tree: Network, volts: list[float], drawn: Draw) -> Solution:
     return Solution(dict(zip(tree.names, volts, strict=True)), tuple(run_a), through[0], loss_w, False, reason)
 
 
-def _collapse(node: str, watts: float, source_v: float) -> Solution:
+def no_solution(node: str, watts: float, source_v: float) -> Solution:
+    """Say that no voltages satisfy the constant-power loads; the node is where that was found."""
     reason = (
         f"no voltage satisfies the constant-power loads ({watts:g} W in all from {source_v:g} V): their current rises "
         f"as the voltage falls, and the runs and the source cannot carry it; found at node {node!r}"

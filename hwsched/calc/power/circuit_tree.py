@@ -127,6 +127,40 @@ def network(runs: Runs, temperature_c: Temperature) -> Network:
     return Network(tuple(names), position, tuple(feeder), tuple(ohm), tuple(index), tuple(outward), steps)
 
 
+def joined(trees: Sequence[Network]) -> Network:
+    """Join trees at the supply's terminals, as the circuits of one supply are.
+
+    Parameters
+    ----------
+    trees : sequence of Network
+        Nodes may bear the same names in several of them.
+
+    Returns
+    -------
+    Network
+        The supply, then the nodes of each tree in their order; names and runs are counted on from tree to tree.
+
+    Examples
+    --------
+    >>> one = network([Run("supply", "a", 58, "1 mm2", "solid")], 20)
+    >>> joined([one, one]).names, joined([one, one]).feeder
+    (('supply', '0:a', '1:a'), (0, 0, 0))
+    """
+    if len(trees) == 1:
+        return trees[0]
+    names, feeder, ohm, index, outward = [SUPPLY], [0], [0.0], [-1], [True]
+    for number, tree in enumerate(trees):
+        before, runs = len(names) - 1, sum(len(each.names) - 1 for each in trees[:number])
+        names += [f"{number}:{name}" for name in tree.names[1:]]
+        feeder += [at + before if at else 0 for at in tree.feeder[1:]]
+        ohm += tree.ohm[1:]
+        index += [at + runs for at in tree.run[1:]]
+        outward += tree.outward[1:]
+    position = {name: at for at, name in enumerate(names)}
+    steps = tuple(zip(range(1, len(names)), feeder[1:], ohm[1:], strict=True))
+    return Network(tuple(names), position, tuple(feeder), tuple(ohm), tuple(index), tuple(outward), steps)
+
+
 def _run_ohm(run: Run, i: int, temperature_c: float) -> float:
     try:
         wire = conductor(run.gauge, run.stranding, temperature_c)

@@ -3,6 +3,7 @@
 from typing import Final
 
 from hwsched.attributes import Attribute
+from hwsched.catalogue.traits.template import LEAD_TEMPLATE
 
 LEAD: Final[tuple[Attribute, ...]] = (
     Attribute(
@@ -23,6 +24,7 @@ LEAD: Final[tuple[Attribute, ...]] = (
         required=True,
         note="Name of the plug; it fits where a unit or an extension takes a plug of the same name.",
     ),
+    *LEAD_TEMPLATE,
 )
 
 MATES_WITH: Final = Attribute(

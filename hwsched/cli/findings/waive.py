@@ -21,8 +21,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
     add_project(parser)
     parser.add_argument("rule")
-    parser.add_argument("mark", nargs="?", help="at which opening; left out with --scope project")
-    parser.add_argument("--scope", choices=("opening", "alike", "project"), default="opening")
+    parser.add_argument("mark", nargs="?", help="at which opening; left out with --supply and --scope project")
+    parser.add_argument("--scope", choices=("opening", "alike", "supply", "project"))
+    parser.add_argument("--supply", metavar="NAME", help="at which supply; its own findings, those of no opening")
     parser.add_argument("--about", help="only findings about this, such as a part number")
     parser.add_argument("--person", default="", help="who accepts it (default: who is at work)")
     parser.add_argument("--reason", default="", help="why; must be said")
@@ -38,7 +39,7 @@ def _run(arguments: argparse.Namespace) -> int:
     with opened(arguments) as project:
         opening = openings_of_marks(project, [arguments.mark])[0] if arguments.mark else None
         if arguments.back:
-            found = waivers_of(project, arguments.rule, opening)
+            found = waivers_of(project, arguments.rule, opening, arguments.supply)
             changes = unwaive(project, [each.id for each in found], who=who(arguments))
         else:
             changes = waive(
@@ -48,7 +49,8 @@ def _run(arguments: argparse.Namespace) -> int:
                 reason=arguments.reason,
                 who=who(arguments),
                 opening_id=opening,
-                scope=arguments.scope,
+                supply=arguments.supply,
+                scope=arguments.scope or ("opening" if arguments.supply is None else "supply"),
                 about=arguments.about,
                 until=arguments.until,
             )

@@ -12,11 +12,14 @@ if TYPE_CHECKING:
 
 
 class WaiverRecord(TypedDict):
-    """A waiver; mark null: for the whole project, about null: whatever the findings speak of, until null: no end."""
+    """A waiver; mark null: for a supply, which about names, or for the whole project.
+
+    About null: whatever the findings speak of; until null: no end.
+    """
 
     rule: str
     about: str | None
-    scope: Literal["opening", "alike", "project"]
+    scope: Literal["opening", "alike", "supply", "project"]
     mark: str | None
     person: str
     reason: str
@@ -53,7 +56,7 @@ def _run(arguments: argparse.Namespace) -> int:
     if arguments.json:
         return DONE
     for each, mark in found:
-        print(f"{mark or 'project'}: {each.rule} {each.about} ({each.scope}): {each.words}")
+        print(f"{mark or each.scope}: {each.rule} {each.about} ({each.scope}): {each.words}")
     if not rows:
         print("No waiver is given.")
     return DONE

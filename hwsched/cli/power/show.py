@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from math import isfinite
 from typing import TypedDict
 
 from hwsched.cli.verb import DONE, Verb
@@ -19,8 +20,13 @@ class NodeShown(TypedDict):
     node: str
     mark: str | None
     state_v: dict[str, float]
+    """At peak under the operations that are worst for it."""
+    bound_v: float | None
+    """No operations and nothing that is unknown bring it lower; null where that cannot be said."""
     minimum_v: float | None
     maximum_v: float | None
+    operating: list[str]
+    """Marks of the openings whose operations at one time are worst for it."""
 
 
 # `from` is a word of the language's own.
@@ -38,6 +44,15 @@ RunShown = TypedDict(
 )
 
 
+class ProofShown(TypedDict):
+    """Whether an opening finds its voltages: proved, failed, not-proved with what is missing."""
+
+    mark: str
+    standing: str
+    missing: list[str]
+    why: str | None
+
+
 class CircuitShown(TypedDict):
     """A circuit; what has a value a state is left out for a state without a solution, which `collapsed` explains."""
 
@@ -50,6 +65,7 @@ class CircuitShown(TypedDict):
     nodes: list[NodeShown]
     runs: list[RunShown]
     problems: list[str]
+    proofs: list[ProofShown]
 
 
 class StandbyShown(TypedDict):
@@ -90,6 +106,7 @@ class FindingShown(TypedDict):
     cure: str
     values: dict[str, float]
     needs: list[str]
+    waived: bool
 
 
 class Power(TypedDict):
@@ -107,10 +124,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json, said
-    from hwsched.operations.power.power_results import power_result
+    from hwsched.operations.findings.waived_power import power_with_waivers
 
     with opened(arguments) as project:
-        work = power_result(project)
+        work = power_with_waivers(project)
     print_json(as_json(work))
     if arguments.json:
         return DONE
@@ -122,9 +139,13 @@ def _run(arguments: argparse.Namespace) -> int:
             for node in circuit.nodes:
                 if node.minimum_v is not None and node.lowest_v is not None:
                     print(f"    {node.name:<24} {node.lowest_v:6.2f} V at worst, needs {node.minimum_v:g} V")
+            marks = dict(zip(circuit.openings, circuit.marks, strict=True))
+            for proof in circuit.unproved:
+                print(f"    {marks[proof.opening_id]:<24} not proved: {', '.join(proof.missing) or proof.why}")
     names = {supply.supply.id: supply.supply.name for supply in work.supplies}
     for each in work.findings:
-        print(f"{names[each.supply_id]}: {each.finding.severity}: {each.finding.rule}: {each.finding.message}")
+        waived = f" (waived: {each.finding.waived_by})" if each.finding.waived else ""
+        print(f"{names[each.supply_id]}: {each.finding.severity}{waived}: {each.finding.rule}: {each.finding.message}")
         print(f"    cure: {each.finding.cure}")
     if not work.supplies:
         said(arguments, "Nothing is laid yet.")
@@ -145,6 +166,7 @@ def as_json(work: PowerResult) -> Power:
                 "cure": each.finding.cure,
                 "values": dict(each.finding.values),
                 "needs": list(each.finding.needs),
+                "waived": each.finding.waived,
             }
             for each in work.findings
         ],
@@ -192,8 +214,10 @@ def _circuit(held: CircuitResult) -> CircuitShown:
                 "node": node.name,
                 "mark": marks.get(node.opening_id or ""),
                 "state_v": dict(node.volts),
+                "bound_v": node.bound_v if node.bound_v is not None and isfinite(node.bound_v) else None,
                 "minimum_v": node.minimum_v,
                 "maximum_v": node.maximum_v,
+                "operating": list(node.operating),
             }
             for node in held.nodes
         ],
@@ -210,6 +234,15 @@ def _circuit(held: CircuitResult) -> CircuitShown:
             for run in held.runs
         ],
         "problems": [each.message for each in held.problems],
+        "proofs": [
+            {
+                "mark": marks[each.opening_id],
+                "standing": each.standing,
+                "missing": list(each.missing),
+                "why": each.why or None,
+            }
+            for each in held.proofs
+        ],
     }
 
 

@@ -1,4 +1,4 @@
-"""`hwsched survey form`: writes the surveyor's workbook, blank or filled for a return visit."""
+"""`hwsched survey form`: writes the surveyor's workbook or paper sheets, blank or filled for a return visit."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ if TYPE_CHECKING:
 
 
 class Form(Wrote):
-    """The workbook, and how many openings stand in it."""
+    """The workbook or the sheets, and how many openings stand in it."""
 
     opening_count: int
 
@@ -26,19 +26,19 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         nargs="?",
         help="with the fields of this project's own; needed for a choice of openings; left out: a blank form",
     )
-    add_output(parser, "workbook to write, ending .xlsx", "file")
+    add_output(parser, "to write: a workbook, ending .xlsx, or paper sheets, ending .pdf", "file")
     add_scope(parser)
     parser.add_argument(
         "--bare-unit", choices=BARE_UNITS, help="unit that the form asks for (default: the project's, or in)"
     )
+    parser.add_argument("--paper", choices=("letter", "a4"), default="letter", help="of the sheets")
     parser.add_argument("--json", action="store_true", help="print JSON for machines")
 
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.scope import is_scoped, openings_asked
     from hwsched.cli.session import opened, output_file, output_wanted, tell_wrote, wrong_usage
-    from hwsched.exchange.survey.form import write_survey_form
-    from hwsched.operations.survey.survey_forms import write_form
+    from hwsched.operations.survey.survey_forms import write_blank_form, write_form
 
     if arguments.project and not arguments.output and not arguments.file:
         # Before the project stood first, the one word was the file.
@@ -53,9 +53,9 @@ def _run(arguments: argparse.Namespace) -> int:
         if arguments.project:
             with opened(arguments) as project:
                 ids = openings_asked(project, arguments)
-                filled = write_form(project, path, ids=ids, bare_unit=arguments.bare_unit)
+                filled = write_form(project, path, ids=ids, bare_unit=arguments.bare_unit, paper=arguments.paper)
         else:
-            write_survey_form(path, bare_unit=arguments.bare_unit or "in")
+            write_blank_form(path, bare_unit=arguments.bare_unit or "in", paper=arguments.paper)
     tell_wrote(arguments, {"opening_count": filled}, f" with {filled} openings filled in" if filled else "")
     return DONE
 

@@ -32,6 +32,45 @@ class ChangedOpening(TypedDict):
     new_item_count: int
 
 
+class Asked(TypedDict):
+    """What only a person can say of a column; the first answer is taken until somebody gives another with --dash."""
+
+    sheet: str
+    column: str
+    header: str
+    read: str
+    rows: list[int]
+    answers: list[str]
+
+
+class Proposed(TypedDict):
+    """A mark of the file that may be an opening which the project knows under another mark; it is left out."""
+
+    mark: str
+    known: str
+    kind: str
+    evidence: str
+
+
+class Blank(TypedDict):
+    """A known fact whose cell in the file is blank; it stays."""
+
+    mark: str
+    where: str
+    fact: str
+
+
+class ByHand(TypedDict):
+    """A fact that was set by hand and that the file says otherwise than before; it stays."""
+
+    mark: str
+    where: str
+    fact: str
+    held: str | float | bool | None
+    file: str | float | bool | None
+    set_by: str
+
+
 class SurveyImport(TypedDict):
     """What a survey changes."""
 
@@ -42,6 +81,10 @@ class SurveyImport(TypedDict):
     assumptions: list[str]
     unmapped: list[str]
     kept: list[str]
+    questions: list[Asked]
+    undecided: list[Proposed]
+    blank: list[Blank]
+    by_hand: list[ByHand]
     shown: str | None
 
 
@@ -53,6 +96,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     parser.add_argument("file", help=import_named("survey").what)
     parser.add_argument("--sheet", help="sheet that holds the openings (default: the one that looks like it)")
+    parser.add_argument("--header-row", type=int, metavar="ROW", help="lowest row of the header (default: found)")
+    parser.add_argument(
+        "--last-row", type=int, metavar="ROW", help="last row of the table (default: all but totals and notes below it)"
+    )
     parser.add_argument("--bare-unit", choices=BARE_UNITS, help="unit of numbers where neither cell nor header has one")
     parser.add_argument(
         "--column",
@@ -62,7 +109,67 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         help="what a column means, such as 'Nominal=leaf.width_mm'; an empty fact leaves it out; may be repeated",
     )
     parser.add_argument(
+        "--unit",
+        action="append",
+        default=[],
+        metavar="HEADER=UNIT",
+        help="unit of a column's numbers where the cell has none, such as 'Nominal=mm'; may be repeated",
+    )
+    parser.add_argument(
+        "--dash",
+        action="append",
+        default=[],
+        metavar="HEADER=MEANING",
+        help="what a dash, zero, cross or n/a means in a column, such as 'Rating=none' or 'Rating=unknown', which is "
+        "taken where nothing is said; may be repeated",
+    )
+    parser.add_argument(
+        "--word",
+        action="append",
+        default=[],
+        metavar="HEADER:WORD=MEANING",
+        help="what a word means in a column, such as 'Material:STL=hollow metal' or 'Material:?1=unknown'; may be "
+        "repeated",
+    )
+    parser.add_argument(
         "--as-typed", action="store_true", help="take numbers that stand far apart from their column without asking"
+    )
+    parser.add_argument(
+        "--same",
+        action="append",
+        default=[],
+        metavar="NEW=KNOWN",
+        help="the file's mark NEW is the project's opening KNOWN, which keeps its mark; may be repeated",
+    )
+    parser.add_argument(
+        "--renamed",
+        action="append",
+        default=[],
+        metavar="NEW=KNOWN",
+        help="the project's opening KNOWN takes the file's mark NEW, with all that is decided of it; may be repeated",
+    )
+    parser.add_argument(
+        "--apart", action="append", default=[], metavar="NEW", help="the file's mark NEW is an opening of its own"
+    )
+    parser.add_argument(
+        "--proposals",
+        choices=("ask", "take", "apart"),
+        default="ask",
+        help="ask: a mark that may be a known opening is left out; take: it is that opening; apart: it is a new one",
+    )
+    parser.add_argument(
+        "--empty",
+        action="append",
+        default=[],
+        metavar="FACT",
+        help="a blank cell makes this fact unknown where a file gave it, such as hand or thickness_mm; or all",
+    )
+    parser.add_argument(
+        "--over-hand",
+        action="append",
+        default=[],
+        metavar="FACT",
+        help="the file goes before what was set by hand in this fact, such as hand or thickness_mm; or all",
     )
     add_dry_run(parser)
     add_shown(parser, "the same file and the same changes as in a dry run")
@@ -79,17 +186,36 @@ def _run(arguments: argparse.Namespace) -> int:
     from pathlib import Path
 
     from hwsched.cli.answering import add_input_problem
-    from hwsched.cli.session import opened, print_json, progress_bar, said, who
+    from hwsched.cli.session import opened, print_json, progress_bar, said, who, wrong_usage
     from hwsched.exchange.survey.book import SurveyOptions
+    from hwsched.exchange.survey.facts import Decisions
     from hwsched.operations.shown import check_shown, shown_key
     from hwsched.operations.survey.survey_import import import_survey, preview_survey
 
-    # From the right: a header may hold an equals sign, a fact never does.
-    columns = {
-        header.strip(): fact.strip() for header, _, fact in (entry.rpartition("=") for entry in arguments.column)
-    }
+    words: dict[str, dict[str, str]] = {}
+    for named, meaning in _told(arguments.word).items():
+        header, colon, word = named.rpartition(":")
+        if not colon:
+            return wrong_usage(f"--word {named}={meaning} names no column: write it as HEADER:WORD=MEANING")
+        words.setdefault(header.strip(), {})[word.strip()] = meaning
     options = SurveyOptions(
-        sheet=arguments.sheet, bare_unit=arguments.bare_unit, columns=columns, as_typed=arguments.as_typed
+        sheet=arguments.sheet,
+        header_row=arguments.header_row,
+        last_row=arguments.last_row,
+        bare_unit=arguments.bare_unit,
+        columns=_told(arguments.column),
+        units=_told(arguments.unit),
+        dashes=_told(arguments.dash),
+        words=words,
+        as_typed=arguments.as_typed,
+        decisions=Decisions(
+            same=_told(arguments.same),
+            renamed=_told(arguments.renamed),
+            apart=frozenset(arguments.apart),
+            proposals=arguments.proposals,
+            emptied=frozenset(arguments.empty),
+            over_hand=frozenset(arguments.over_hand),
+        ),
     )
     with opened(arguments) as project:
         path = Path(arguments.file)
@@ -112,6 +238,14 @@ def _run(arguments: argparse.Namespace) -> int:
     if not arguments.json:
         for line in preview.describe():
             print(line)
+        if preview.questions:
+            print("Answer with --dash 'HEADER=MEANING', or a word at a time with --word 'HEADER:WORD=MEANING'.")
+        if preview.undecided:
+            print("Say which: --same NEW=KNOWN, --renamed NEW=KNOWN, --apart NEW, or --proposals take for all of them.")
+        if preview.blank:
+            print("To make facts unknown whose cells are blank: --empty FACT.")
+        if preview.by_hand:
+            print("To take what the file says over what was set by hand: --over-hand FACT.")
         for problem in problems:
             print(f"refused: {problem.describe()}", file=sys.stderr)
     if arguments.dry_run:
@@ -122,9 +256,14 @@ def _run(arguments: argparse.Namespace) -> int:
     else:
         said(arguments, f"Change set {number} written.")
     if not problems:
-        return DONE
+        return FINDINGS if preview.undecided else DONE
     # What was left out is said by the status too: a script must not take it for all.
     return REJECTED if arguments.accept == "all" else FINDINGS
+
+
+def _told(entries: list[str]) -> dict[str, str]:
+    """Return what was said by header; from the right, for a header may hold an equals sign and an answer never does."""
+    return {header.strip(): told.strip() for header, _, told in (entry.rpartition("=") for entry in entries)}
 
 
 def _result(preview: Preview, key: str | None) -> SurveyImport:
@@ -136,6 +275,33 @@ def _result(preview: Preview, key: str | None) -> SurveyImport:
         "assumptions": list(preview.assumptions),
         "unmapped": list(preview.unmapped),
         "kept": list(preview.kept),
+        "questions": [
+            {
+                "sheet": question.sheet,
+                "column": question.column,
+                "header": question.header,
+                "read": question.read,
+                "rows": list(question.rows),
+                "answers": list(question.answers),
+            }
+            for question in preview.questions
+        ],
+        "undecided": [
+            {"mark": each.mark, "known": each.known, "kind": each.kind, "evidence": each.evidence}
+            for each in preview.undecided
+        ],
+        "blank": [{"mark": mark, "where": fact.where, "fact": fact.attribute} for mark, fact in preview.blank],
+        "by_hand": [
+            {
+                "mark": mark,
+                "where": fact.where,
+                "fact": fact.attribute,
+                "held": fact.before,
+                "file": fact.after,
+                "set_by": fact.source,
+            }
+            for mark, fact in preview.by_hand
+        ],
         "shown": key,
     }
 

@@ -19,8 +19,8 @@ from hwsched.attributes import Attribute, show_value
 from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LengthStyle
 from hwsched.survey import ITEM, LEAF, OPENING, PLACE_ENTITIES, Entity
-from hwsched.survey.asked import OF_KINDS, asked_of
-from hwsched.values import Item
+from hwsched.survey.asked import OF_KINDS, asked_of, asked_of_lock, decides
+from hwsched.values import Item, Leaf, Opening
 from hwsched.values.lock_points import is_lock
 
 ATTRIBUTE: Final = int(Qt.ItemDataRole.UserRole)
@@ -36,9 +36,14 @@ _PLACES: Final = {entity.name: entity for entity in PLACE_ENTITIES}
 Index = QModelIndex | QPersistentModelIndex
 
 
-def _asked(entity: Entity, values: Any, form: str | None) -> tuple[Attribute, ...]:
+def _asked(entity: Entity, values: Any, opening: Opening) -> tuple[Attribute, ...]:
     """Return the facts that are asked of openings of a form, and what is known besides."""
-    return tuple(a for a in entity.attributes if asked_of(a.name, form) or getattr(values, a.name) is not None)
+    leaf = values if isinstance(values, Leaf) else None
+    return tuple(
+        a
+        for a in entity.attributes
+        if (asked_of(a.name, opening.form) and decides(a.name, opening, leaf)) or getattr(values, a.name) is not None
+    )
 
 
 def _of_item(name: str, item: Item, *, locks: bool) -> bool:
@@ -46,6 +51,8 @@ def _of_item(name: str, item: Item, *, locks: bool) -> bool:
     kinds = OF_KINDS.get(name)
     if kinds is not None:
         return item.kind in kinds or item.kind is None or getattr(item, name) is not None
+    if locks and not asked_of_lock(name, item.lock_form):
+        return getattr(item, name) is not None
     return locks or name not in _LOCK_FACTS
 
 
@@ -144,8 +151,9 @@ class FactsForm(QTreeWidget):
         if checked is None:
             return
         given = checked.given
-        form = given.opening.form
-        self._section("Opening", OPENING.name, given.opening.id, _asked(OPENING, given.opening, form), given.opening)
+        self._section(
+            "Opening", OPENING.name, given.opening.id, _asked(OPENING, given.opening, given.opening), given.opening
+        )
         self._own_lines(checked, given.opening.id)
         for place in checked.places:
             declared = _PLACES[place.entity]
@@ -154,12 +162,12 @@ class FactsForm(QTreeWidget):
         for leaf in given.leaves:
             word = LEAF.attribute("position").choice(leaf.position or "")
             title = f"Leaf, {word.label.lower()}" if word and leaf.position != "single" else "Leaf"
-            self._section(title, LEAF.name, leaf.id, _asked(LEAF, leaf, form), leaf)
+            self._section(title, LEAF.name, leaf.id, _asked(LEAF, leaf, given.opening), leaf)
         kinds = ITEM.attribute("kind")
         for item in given.items:
             word = kinds.choice(item.kind or "")
             locks = is_lock(item)
-            attributes = tuple(a for a in _asked(ITEM, item, form) if _of_item(a.name, item, locks=locks))
+            attributes = tuple(a for a in _asked(ITEM, item, given.opening) if _of_item(a.name, item, locks=locks))
             self._section(word.label if word else "Existing item", ITEM.name, item.id, attributes, item)
             self._own_lines(checked, item.id)
         self.expandAll()

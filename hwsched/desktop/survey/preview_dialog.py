@@ -52,8 +52,20 @@ class PreviewDialog(QDialog):
             for fact in opening.facts
         ]
         refused: list[tuple[str, ...]] = [(problem.describe(),) for problem in problems]
+        asked: list[tuple[str, ...]] = [(question.describe(),) for question in preview.questions]
+        asked += [(proposal.describe(),) for proposal in preview.undecided]
+        blank: list[tuple[str, ...]] = [
+            (mark, f"{fact.where} {fact.label}", fact.shown(fact.before)) for mark, fact in preview.blank
+        ]
+        by_hand: list[tuple[str, ...]] = [
+            (mark, f"{fact.where} {fact.label}", fact.shown(fact.before), fact.shown(fact.after), fact.source)
+            for mark, fact in preview.by_hand
+        ]
         lists: tuple[tuple[str, tuple[str, ...], list[tuple[str, ...]]], ...] = (
             ("Refused", ("Cell and cure",), refused),
+            ("Asked", ("What only a person can say",), asked),
+            ("Blank, kept", ("Mark", "Fact", "Held"), blank),
+            ("Set by hand, kept", ("Mark", "Fact", "Held", "In the file", "Set by"), by_hand),
             ("New", ("Mark",), [(opening.mark,) for opening in preview.new]),
             ("Changed", ("Mark", "Fact", "Before", "After"), changed),
             ("Not in the file", ("Mark",), [(mark,) for mark in preview.missing]),

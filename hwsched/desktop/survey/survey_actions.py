@@ -16,7 +16,7 @@ from hwsched.operations.survey.survey_forms import write_form
 from hwsched.operations.survey.survey_import import PreviewResult, import_survey, preview_survey
 
 _SURVEYS = "Surveys (*.xlsx *.xls *.ods *.csv)"
-_WORKBOOKS = "Workbooks (*.xlsx)"
+_FORMS = "Workbooks (*.xlsx);;Sheets to print (*.pdf)"
 
 
 class SurveyActions(Subject):
@@ -29,7 +29,7 @@ class SurveyActions(Subject):
             "Take in survey", "Read a survey workbook, with a preview", self.ask_survey, "project", "Ctrl+I"
         )
         self.act_form = self.action(
-            "Write survey form", "Write a blank workbook for the surveyor", self.ask_form, "project"
+            "Write survey form", "Write a blank workbook or paper sheets for the surveyor", self.ask_form, "project"
         )
         self.act_missing = self.action(
             "Missing facts", "Ranked by what they unblock; return visit", self.show_missing, "project"
@@ -54,8 +54,8 @@ class SurveyActions(Subject):
         )
 
     def ask_form(self) -> None:
-        """Ask for a file and write the survey form."""
-        path, _ = QFileDialog.getSaveFileName(self.frame.window, "Write survey form", "survey-form.xlsx", _WORKBOOKS)
+        """Ask for a file and write the survey form: a workbook, or sheets to print by its ending."""
+        path, _ = QFileDialog.getSaveFileName(self.frame.window, "Write survey form", "survey-form.xlsx", _FORMS)
         workspace = self.state.workspace
         if path and workspace is not None:
             self.frame.write(path, lambda: write_form(workspace.project, Path(path)), self.ask_form)

@@ -21,6 +21,18 @@ def power_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
     return blocks if len(blocks) > 1 else []
 
 
+def unproved_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
+    """Hold the packet of an opening of which nobody knows whether it finds its voltage; nothing for any other."""
+    found = project.power.circuit_of(view.given.opening.id)
+    proof = (
+        next((each for each in found[1].unproved if each.opening_id == view.given.opening.id), None) if found else None
+    )
+    if proof is None:
+        return []
+    why = f"needs {', '.join(proof.missing)}" if proof.missing else proof.why
+    return [Paragraph(f"DO NOT INSTALL. Not proved: whether every load finds its voltage; {why}.", "stop")]
+
+
 def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
     found = project.power.circuit_of(view.given.opening.id)
     if found is None:
@@ -55,6 +67,16 @@ def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
             rows.append((*((each.name,) if several else ()), *row, "........"))
         columns = (*where, *columns, Column("Measured [V]", 1.2))
         blocks.append(Table(columns, tuple(rows), title="Volts at the unit"))
+        for each in connected:
+            if each.operating:
+                said_of = f" at {each.name}" if several else ""
+                blocks.append(Paragraph(f"Peak{said_of}: while {', '.join(each.operating)} operate.", "small"))
+            if each.may_fall_v is not None:
+                blocks.append(
+                    Paragraph(
+                        f"What is not known yet may bring {each.name} down to {each.may_fall_v:.2f} V.", "caution"
+                    )
+                )
     for leaf in leaves_of(circuit, opening_id):
         sheet = wiring_sheet(supply, circuit, opening_id, project.length_style, leaf=leaf)
         blocks.append(Drawings((sheet,), height_mm=110.0))

@@ -8,7 +8,7 @@ from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.voltage_plot import voltage_plot
 from hwsched.render.blocks import Block, Cell, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
-from hwsched.values.power import CircuitResult, Device, NodeResult, PowerFinding, SupplyResult
+from hwsched.values.power import CircuitResult, NodeResult, PowerFinding, SupplyResult
 
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
@@ -80,7 +80,9 @@ def _summary(project: ProjectView, supplies: list[SupplyResult]) -> list[Block]:
     blocks += [
         Paragraph(
             "Voltages are between the two wires at the load. Lowest mains: the supply at its lower tolerance. Standby: "
-            "the battery at its end. Peak: the worst operations at one time, at the lowest of these.",
+            "the battery at its end. Peak: the operations at one time that are worst for the place, at the lowest of "
+            "these; all circuits of a supply together. What is unknown is reckoned at its least; how low it may bring "
+            "a place at the most is told beside it.",
             "small",
         ),
         Paragraph(words.ADVICE, "caution"),
@@ -122,7 +124,7 @@ def _circuit(result: SupplyResult, circuit: CircuitResult) -> list[Block]:
         ("Current held", said(circuit.holding_a, "A", 3)),
         ("First moment", said(circuit.inrush_a, "A", 3)),
         ("On the fire alarm", alarm),
-        ("Operating at peak", ", ".join(circuit.operating) or "none"),
+        ("Operations at one time", _at_once(circuit)),
     )
     blocks: list[Block] = [Heading(f"Circuit {name_of(circuit)}", 2), Facts(pairs)]
     for problem in (*result.problems, *circuit.problems):
@@ -138,27 +140,47 @@ def _circuit(result: SupplyResult, circuit: CircuitResult) -> list[Block]:
         rows.append(
             (
                 node.name,
-                ", ".join(d.part for d in circuit.devices if d.opening_id == node.opening_id and _there(d, node)),
+                ", ".join(node.parts),
                 round(node.distance_m, 1),
                 *(volts(node, state) for state in states),
                 node.minimum_v,
                 words.UNKNOWN if margin is None else round(margin, 2),
-                "" if margin is None or margin >= 0 else "LOW",
+                ", ".join(node.operating) or "none",
+                _verdict(circuit, node),
             )
         )
     if rows:
         columns = (
             Column("At", 1.0), Column("Load", 1.4), Column("Run [m]", 0.8, "right"),
             *(Column(f"{STATES[state]} [V]", 0.9, "right") for state in states),
-            Column("Needs [V]", 0.8, "right"), Column("Room [V]", 0.8, "right"), Column("", 0.5),
+            Column("Needs [V]", 0.8, "right"), Column("Room [V]", 0.8, "right"),
+            Column("Operating at its peak", 1.4), Column("", 0.8),
         )  # fmt: skip
         blocks.append(Table(columns, tuple(rows), title=f"Circuit {name_of(circuit)}"))
+    marks = dict(zip(circuit.openings, circuit.marks, strict=True))
+    shown = {node.opening_id for node in circuit.nodes if node.minimum_v is not None}
+    hidden = [
+        f"{marks[proof.opening_id]} ({', '.join(proof.missing) or proof.why})"
+        for proof in circuit.unproved
+        if proof.opening_id not in shown
+    ]
+    if hidden:
+        blocks.append(Paragraph(f"Not proved: {'; '.join(hidden)}.", "stop"))
     return blocks
 
 
-def _there(device: Device, node: NodeResult) -> bool:
-    """Tell whether a device may be meant at a node of its opening: not where it is on another leaf."""
-    return not device.leaf or not node.node.partition("/leaf ")[2] or node.node.endswith(f"/leaf {device.leaf}")
+def _verdict(circuit: CircuitResult, node: NodeResult) -> str:
+    if node.margin_v is not None and node.margin_v < 0:
+        return "LOW"
+    if any(proof.opening_id == node.opening_id for proof in circuit.unproved):
+        return "NOT PROVED" if node.may_fall_v is None else f"NOT PROVED, {node.may_fall_v:.2f} V or more"
+    return "" if node.may_fall_v is None else f"{node.may_fall_v:.2f} V or more"
+
+
+def _at_once(circuit: CircuitResult) -> str:
+    if circuit.at_once is None:
+        return words.UNKNOWN
+    return f"{circuit.at_once} {'opening' if circuit.at_once == 1 else 'openings'}, each with all its devices"
 
 
 def _limiter(circuit: CircuitResult) -> str:

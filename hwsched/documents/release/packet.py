@@ -5,7 +5,7 @@ from typing import Final
 
 from hwsched.attributes.of_parts import PACK_LOW_V
 from hwsched.documents import words
-from hwsched.documents.power.packet_power import power_blocks
+from hwsched.documents.power.packet_power import power_blocks, unproved_blocks
 from hwsched.documents.release.packet_work import steps_blocks, tests_table, tool_word, tool_words
 from hwsched.documents.release.schedule import item_lines
 from hwsched.documents.stock.box_contents import contents
@@ -62,7 +62,7 @@ def build(project: ProjectView, view: OpeningView | None) -> Document:
 
 
 def _blocks(project: ProjectView, view: OpeningView) -> list[Block]:
-    blocks: list[Block] = [Heading(f"Opening {view.mark}"), *_verdict(view), _facts(project, view)]
+    blocks: list[Block] = [Heading(f"Opening {view.mark}"), *_verdict(project, view), _facts(project, view)]
     if view.fit is None:
         return blocks
     fits = view.fit.status == "fits"
@@ -142,7 +142,7 @@ def _title(given: OpeningInput) -> str:
     return f"Lock point {given.point.number}: {name}"
 
 
-def _verdict(view: OpeningView) -> list[Block]:
+def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
     if view.fit is None:
         # The sheet is printed all the same, so that nobody takes the missing one for a lost one.
         return [Paragraph(f"DO NOT INSTALL. No fit of this opening counts: {view.unfitted}.", "stop")]
@@ -161,7 +161,7 @@ def _verdict(view: OpeningView) -> list[Block]:
     if view.blocking:
         reasons = " ".join(f"{finding.message} Cure: {finding.cure}" for finding in view.blocking)
         return [Paragraph(f"DO NOT INSTALL. {reasons}", "stop")]
-    return []
+    return unproved_blocks(project, view)
 
 
 def _facts(project: ProjectView, view: OpeningView) -> Facts:

@@ -38,6 +38,8 @@ class CatalogueRead:
     problems: tuple[CellProblem, ...]
     extra: Mapping[str, Mapping[str, Value]] = field(default_factory=dict)
     """Values of the project's own fields by part number."""
+    unread: tuple[str, ...] = ()
+    """Names of the visible sheets that hold something and are no sheet of parts."""
 
 
 @dataclass(slots=True)
@@ -92,11 +94,14 @@ def read_catalogue(
         labels = ", ".join(kind.label for kind in KINDS)
         raise InputRejected([FileProblem(book.file, "has no sheet of a part kind", accepted=f"sheets named {labels}")])
     reading = _Reading(own_fields, known)
+    unread: list[str] = []
     for sheet in book.sheet_names:
         kind = by_word.get(normal(sheet))
         if kind is not None:
             _read_kind(read_table(book, sheet, (*ENTRY, *kind.attributes, *ON_HAND, *own_fields)), kind, reading)
         elif sheet not in book.hidden and normal(sheet) not in (normal(KIT_SHEET), normal(ABOUT_SHEET)):
+            if any(cell not in ("", None) for row in book.rows(sheet) for cell in row):
+                unread.append(sheet)
             _refuse_lost_parts(read_table(book, sheet, ENTRY), reading)
     for sheet in book.sheet_names:
         if normal(sheet) == normal(KIT_SHEET):
@@ -107,6 +112,7 @@ def read_catalogue(
         tuple(_with_kit(part, reading) for number, part in reading.parts.items() if number not in reading.bad),
         tuple(reading.problems),
         {number: extra for number, extra in reading.extra.items() if extra and number not in reading.bad},
+        tuple(unread),
     )
 
 

@@ -12,10 +12,11 @@ from hwsched.exchange.survey.columns import read_columns
 from hwsched.exchange.survey.facts import Assumption, SurveyedOpening, SurveyOptions, SurveyRead, UnmappedColumn
 from hwsched.exchange.survey.grid import Grid, read_grids
 from hwsched.exchange.survey.header import Header, find_header, map_columns
-from hwsched.exchange.survey.mapping import SheetMapping
+from hwsched.exchange.survey.mapping import SheetMapping, header_keys, plain_word
+from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.openings import Taken, finish
 from hwsched.exchange.survey.rows import gather
-from hwsched.exchange.survey.sheet import SheetFacts, unread
+from hwsched.exchange.survey.sheet import SheetFacts, assume, unread
 from hwsched.exchange.survey.words import Vocabulary
 from hwsched.quantities import BARE_UNITS, BareUnit
 
@@ -23,6 +24,9 @@ __all__ = ["SurveyOptions", "SurveyRead", "read_survey"]
 
 _FEWEST_FACTS: Final = 2
 """Facts beside the mark with which a sheet that is not the best one is worth speaking of."""
+
+_SHOWN: Final = 12
+"""Headings of the file that a message names."""
 
 
 def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
@@ -53,19 +57,21 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
     problems: list[CellProblem | FileProblem] = []
     unmapped: list[UnmappedColumn] = []
     for grid, header in (*mains, *lists):
-        remembered = options.remembered.get(header.fingerprint)
-        mapping, wrong = map_columns(grid, header, vocabulary, options.columns, remembered)
+        mapping, wrong = map_columns(grid, header, vocabulary, options)
         mappings.append(mapping)
         if wrong:
             problems += wrong
             continue
+        remembered = recall(options.remembered, header.texts)
         of_memory = next((unit for unit in BARE_UNITS if remembered and unit == remembered.bare_unit), None)
         # What is said now, then what was said of such a file the last time, then the project's habit.
         bare: BareUnit | None = options.bare_unit or of_memory or options.usual_unit
-        sheet = read_columns(grid, mapping, vocabulary, bare, as_typed=options.as_typed)
+        sheet = read_columns(grid, mapping, vocabulary, bare, as_typed=options.as_typed, last_row=options.last_row)
         sheets.append((sheet, (grid, header) in mains))
         unmapped += _unmapped(sheet, mapping)
+        _say_recalled(sheet, mapping, vocabulary)
         passed_over += sheet.passed_over
+    problems += _named_nowhere(path.name, mappings, options)
     openings, rejected, of_rows, assumed = _openings(sheets, passed_over, only_named=options.sheet is not None)
     problems += [problem for sheet, _ in sheets for problem in sheet.problems]
     problems += of_rows
@@ -82,6 +88,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         unmapped=tuple(unmapped),
         passed_over=tuple(passed_over),
         other_sheets=other_sheets,
+        questions=tuple(question for sheet, _ in sheets for question in sheet.questions),
     )
 
 
@@ -98,7 +105,7 @@ def _choose(
     tuple
         Sheets of openings, lists of items, what is passed over, and sheets without openings.
     """
-    found = {grid.sheet: header for grid in grids if (header := find_header(grid, vocabulary, options.columns))}
+    found = {grid.sheet: header for grid in grids if (header := find_header(grid, vocabulary, options))}
     marked = [(grid, found[grid.sheet]) for grid in grids if grid.sheet in found and found[grid.sheet].has_mark]
     lists = [each for each in marked if each[1].is_items() and each[0].sheet != options.sheet]
     mains = [each for each in marked if each not in lists]
@@ -159,6 +166,34 @@ def _openings(
     name = sheets[0][0].grid.sheet if sheets else ""
     assumed = [Assumption(name, "", "", text, count) for text, count in taken.lines()]
     return tuple(openings), tuple(rejected), problems, assumed
+
+
+def _say_recalled(sheet: SheetFacts, mapping: SheetMapping, vocabulary: Vocabulary) -> None:
+    """Say which columns are read as at an earlier import, and which of that one are not there."""
+    for column in mapping.columns:
+        if column.index in mapping.recalled:
+            attribute = vocabulary.attribute(column.target)
+            label = attribute.label if attribute else "Size"
+            (count,) = unread(sheet, [column.index]).values()
+            assume(sheet, column, f"taken as {label}, as at an earlier import", count)
+    sheet.passed_over += [
+        f"sheet {mapping.sheet}: a column {key.partition('#')[0]}, which an earlier file of this kind had, is not there"
+        for key in mapping.gone
+    ]
+
+
+def _named_nowhere(file: str, mappings: list[SheetMapping], options: SurveyOptions) -> list[FileProblem]:
+    """Refuse what is said of a column that no sheet has: it is a slip of the pen, and would else do nothing."""
+    known = {key for mapping in mappings for key in header_keys(mapping.headers)}
+    known |= {plain_word(f"column {column_letter(i)}") for mapping in mappings for i in range(len(mapping.headers))}
+    told = dict.fromkeys((*options.columns, *options.units, *options.dashes, *options.words))
+    headers = list(dict.fromkeys(header for mapping in mappings for header in mapping.headers if header))
+    accepted = ", ".join(headers[:_SHOWN]) + (" ..." if len(headers) > _SHOWN else "")
+    return [
+        FileProblem(file, f"has no column {header}, of which something is said", accepted=accepted)
+        for header in told
+        if plain_word(header) not in {plain_word(key) for key in known}
+    ]
 
 
 def _unmapped(sheet: SheetFacts, mapping: SheetMapping) -> list[UnmappedColumn]:

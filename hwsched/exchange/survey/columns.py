@@ -9,19 +9,24 @@ from collections.abc import Mapping
 from itertools import zip_longest
 from typing import Any, Final
 
-from hwsched.attributes import Attribute, CellError, CellReader, within_limits
+from hwsched.attributes import Attribute, CellError, CellReader, as_text, show_value, within_limits
+from hwsched.attributes.emptiness import UNKNOWN
 from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.mapping import SheetMapping, Target
 from hwsched.exchange.survey.sheet import (
     SheetFacts,
+    ask,
     assume,
     fill_merged,
+    fill_places,
     refuse,
     refuse_cell,
     refuse_doubtful,
+    refuse_header,
     rows_with_content,
 )
+from hwsched.exchange.survey.signs import settle, shown
 from hwsched.exchange.survey.sizes import read_sizes
 from hwsched.exchange.survey.words import LOCK_FACTS, Vocabulary
 from hwsched.quantities import BareUnit, Pair, ReadingError, read_length, suspicious_in_column
@@ -33,7 +38,13 @@ _NEAR: Final = 4.0
 
 
 def read_columns(
-    grid: Grid, mapping: SheetMapping, vocabulary: Vocabulary, bare_unit: BareUnit | None, *, as_typed: bool = False
+    grid: Grid,
+    mapping: SheetMapping,
+    vocabulary: Vocabulary,
+    bare_unit: BareUnit | None,
+    *,
+    as_typed: bool = False,
+    last_row: int | None = None,
 ) -> SheetFacts:
     """Read the mapped columns of a sheet.
 
@@ -49,13 +60,15 @@ def read_columns(
         Unit of lengths without one, where the header names none.
     as_typed : bool
         Take values that stand apart from their column without asking.
+    last_row : int or None
+        Last row of the table, where the user says it.
 
     Returns
     -------
     SheetFacts
         With every refused cell by name.
     """
-    sheet = rows_with_content(grid, mapping)
+    sheet = rows_with_content(grid, mapping, last_row)
     cells = list(zip_longest(*(grid.rows[row] for row in sheet.rows), fillvalue=""))
     fill_merged(sheet, mapping, cells)
     for column in mapping.columns:
@@ -70,6 +83,7 @@ def read_columns(
         else:
             _read_facts(reading, attribute, unit, as_typed=as_typed)
     refuse_doubtful(sheet, mapping)
+    fill_places(sheet)
     return sheet
 
 
@@ -83,8 +97,17 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
     assumed: dict[object, str] = {}
     about: list[object] = []
     two_leaves: set[object] = set()
+    try:
+        signs = settle(attribute, column, counts, lambda cell: read(cell).value)
+    except CellError as error:
+        # An answer that the fact cannot have is the column's fault, not that of each of its cells.
+        refuse_header(sheet, column, error)
+        return
     # Each different cell is read once: a column of ten thousand openings has some tens of values.
     for cell in counts:
+        if cell in signs.values:
+            memo[cell] = signs.values[cell]
+            continue
         try:
             found = read(cell)
         except CellError as error:
@@ -109,6 +132,13 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
             if (error_of := errors.get(cell)) is not None:
                 refuse_cell(sheet, entry, column, error_of)
     say_assumed(reading, assumed, counts)
+    if signs.asked:
+        doubtful = set(signs.asked)
+        entries = [entry for entry, cell in enumerate(cells) if cell in doubtful]
+        ask(sheet, column, shown(signs.asked, counts), entries, signs.answers)
+    for cell in signs.answered:
+        said = show_value(attribute, memo[cell]) if memo[cell] is not None else UNKNOWN
+        assume(sheet, column, f'"{as_text(cell).strip()}" taken as {said}, as was said', counts[cell])
     if about:
         assume(sheet, column, "measures said to be approximate taken as they are", sum(counts[c] for c in about))
     if not as_typed and _is_watched(attribute, column.target):

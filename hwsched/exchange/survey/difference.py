@@ -5,11 +5,24 @@ Here belongs which leaf and which item of the file is which of the project's.
 """
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from hwsched.attributes import show_value
-from hwsched.exchange.survey.facts import SurveyedItem, SurveyedLeaf, SurveyedOpening, SurveyRead, is_same
+from hwsched.exchange.problems import column_letter
+from hwsched.exchange.survey.facts import (
+    Decisions,
+    Proposal,
+    Question,
+    SurveyedItem,
+    SurveyedLeaf,
+    SurveyedOpening,
+    SurveyRead,
+    is_same,
+)
+from hwsched.exchange.survey.mapping import Target
+from hwsched.exchange.survey.renaming import alike_in_file, mark_key, renamed, spelt_otherwise
+from hwsched.exchange.survey.words import SIZE
 from hwsched.survey import ENTITIES
 from hwsched.values import Item, Leaf, Opening, OpeningInput
 
@@ -33,6 +46,8 @@ class FactChange:
     before: Any
     after: Any
     origin: str
+    source: str = ""
+    """Who gave the present value by hand, and when; empty where a file did."""
 
     @property
     def label(self) -> str:
@@ -79,6 +94,14 @@ class Preview:
     """Leaves and items of openings in the file that the file does not name; they stay."""
     other_sheets: tuple[str, ...] = ()
     """Names of the sheets without openings."""
+    questions: tuple[Question, ...] = ()
+    """What was taken in the safest way and only a person can say."""
+    undecided: tuple[Proposal, ...] = ()
+    """Openings of the file that may be known under another mark; they are left out."""
+    blank: tuple[tuple[str, FactChange], ...] = ()
+    """Known facts whose cell in the file is blank, by mark; they stay."""
+    by_hand: tuple[tuple[str, FactChange], ...] = ()
+    """Facts that were set by hand and that the file says otherwise than before, by mark; they stay."""
 
     def describe(self) -> list[str]:
         """Return the preview in lines for people."""
@@ -86,14 +109,28 @@ class Preview:
             f"{len(self.new)} new, {len(self.changed)} changed, {len(self.unchanged)} unchanged, "
             f"{len(self.missing)} in the project but not in the file"
         ]
+        lines += [f"asked: {question.describe()}" for question in self.questions]
         lines += [f"read as: {line}" for line in self.assumptions]
         lines += [f"not read: {line}" for line in self.unmapped]
         lines += [f"not read: sheet {name}, no openings in it" for name in self.other_sheets]
+        lines += [f"asked: {proposal.describe()}" for proposal in self.undecided[:_SHOWN]]
+        if len(self.undecided) > _SHOWN:
+            lines.append(f"asked: and {len(self.undecided) - _SHOWN} more marks that may be known openings")
         lines += _first("not in the file, kept: ", self.kept)
+        if self.missing:
+            lines.append(f"in the project but not in the file, kept: {_named_marks(self.missing)}")
+        lines += [f"blank in the file, kept: {line}" for line in _by_fact(self.blank)]
+        lines += [
+            f"{mark}: {change.where}, {change.label}: {change.shown(change.before)} stays, set by hand "
+            f"({change.source}); the file says {change.shown(change.after)}"
+            for mark, change in self.by_hand[:_SHOWN]
+        ]
+        if len(self.by_hand) > _SHOWN:
+            lines.append(f"and {len(self.by_hand) - _SHOWN} more facts set by hand that the file says otherwise")
         for opening in self.changed[:_SHOWN]:
             lines += [
                 f"{opening.mark}: {change.where}, {change.label}: {change.shown(change.before)} -> "
-                f"{change.shown(change.after)}"
+                f"{change.shown(change.after)}" + (f" (was set by hand, {change.source})" if change.source else "")
                 for change in opening.facts
             ]
             lines += [f"{opening.mark}: new leaf {leaf.position}" for leaf in opening.new_leaves]
@@ -103,12 +140,33 @@ class Preview:
         return lines
 
 
+def _named_marks(marks: Sequence[str]) -> str:
+    more = f" and {len(marks) - _SHOWN} more" if len(marks) > _SHOWN else ""
+    return ", ".join(marks[:_SHOWN]) + more
+
+
+def _by_fact(found: Sequence[tuple[str, FactChange]]) -> list[str]:
+    """Say of which openings a fact is blank, one line a fact."""
+    marks: dict[str, list[str]] = {}
+    for mark, change in found:
+        marks.setdefault(change.label, []).append(mark)
+    return [
+        f"{label} of {len(named)} opening{'s' if len(named) > 1 else ''} ({_named_marks(named)})"
+        for label, named in marks.items()
+    ]
+
+
 def _first(head: str, lines: Sequence[str]) -> list[str]:
     rest = [f"{head}{len(lines) - _SHOWN} more"] if len(lines) > _SHOWN else []
     return [f"{head}{line}" for line in lines[:_SHOWN]] + rest
 
 
-def difference(read: SurveyRead, inputs: Iterable[OpeningInput], extra: Mapping[str, Mapping[str, Any]]) -> Preview:
+def difference(
+    read: SurveyRead,
+    inputs: Iterable[OpeningInput],
+    extra: Mapping[str, Mapping[str, Any]],
+    decisions: Decisions | None = None,
+) -> Preview:
     """Compare what was read with a project's openings, matched by mark.
 
     Leaves are matched by position, existing items by kind, leaf, face and their order; an item whose leaf or face one
@@ -122,6 +180,8 @@ def difference(read: SurveyRead, inputs: Iterable[OpeningInput], extra: Mapping[
         The project's openings.
     extra : mapping
         Values of the project's own fields by row.
+    decisions : Decisions, optional
+        Which marks are which openings.
 
     Returns
     -------
@@ -134,17 +194,32 @@ def difference(read: SurveyRead, inputs: Iterable[OpeningInput], extra: Mapping[
     changed: list[OpeningChange] = []
     unchanged: list[str] = []
     kept: list[str] = []
+    blank: list[tuple[str, FactChange]] = []
+    covered = _covered(read)
+    decisions = decisions or Decisions()
+    same, undecided = _decided(read, known, decisions)
+    left_out = {proposal.mark for proposal in undecided}
     for opening in read.openings:
-        given = known.get(opening.mark)
+        if opening.mark in left_out:
+            continue
+        mark = same.get(opening.mark, opening.mark)
+        given = known.get(mark)
         if given is None:
             new.append(opening)
             continue
+        takes_mark = (
+            mark != opening.mark and opening.mark not in decisions.same and not _is_spelling(opening.mark, mark)
+        )
+        if mark != opening.mark and not takes_mark:
+            opening = replace(opening, mark=mark, facts={**opening.facts, "mark": mark})
         change = _compare(opening, given, extra, kept)
+        blank += [(given.opening.mark, each) for each in _blank(opening, given, extra, covered)]
         if change.facts or change.new_leaves or change.new_items:
             changed.append(change)
         else:
             unchanged.append(opening.mark)
-    named = {opening.mark for opening in read.openings} | set(read.rejected)
+    named = {opening.mark for opening in read.openings} | set(read.rejected) | set(same.values())
+    named |= {proposal.known for proposal in undecided}
     not_read = [
         f"sheet {u.sheet}, column {u.column} ({u.header or 'no header'}): {u.filled} cells"
         + (", left out as asked" if u.left_out else "")
@@ -159,7 +234,98 @@ def difference(read: SurveyRead, inputs: Iterable[OpeningInput], extra: Mapping[
         (*not_read, *read.passed_over),
         tuple(kept),
         read.other_sheets,
+        (*read.questions, *_alike_questions(read)),
+        tuple(undecided),
+        tuple(blank),
     )
+
+
+def _decided(
+    read: SurveyRead, known: Mapping[str, OpeningInput], decisions: Decisions
+) -> tuple[dict[str, str], list[Proposal]]:
+    """Return the project's mark by the file's of openings under another mark, and what nobody has decided yet."""
+    new = [opening for opening in read.openings if opening.mark not in known]
+    if not new or not known:
+        return {}, []
+    said = {**decisions.same, **decisions.renamed}
+    same = {mark: said[mark] for mark in (opening.mark for opening in new) if said.get(mark) in known}
+    named = {opening.mark for opening in read.openings} | set(read.rejected) | set(same.values())
+    gone = [mark for mark in known if mark not in named]
+    open_ones = [opening for opening in new if opening.mark not in same and opening.mark not in decisions.apart]
+    spelling = "the same but for case, dashes, blanks, leading zeros or .0"
+    found = [
+        Proposal(mark, other, "spelling", spelling)
+        for mark, other in spelt_otherwise([opening.mark for opening in open_ones], gone).items()
+    ]
+    taken, others = {each.mark for each in found}, {each.known for each in found}
+    found += renamed(
+        [opening for opening in open_ones if opening.mark not in taken],
+        [known[mark] for mark in gone if mark not in others],
+    )
+    if decisions.proposals == "ask":
+        return same, found
+    if decisions.proposals == "take":
+        same |= {each.mark: each.known for each in found}
+    return same, []
+
+
+def _is_spelling(mark: str, known: str) -> bool:
+    return mark_key(mark) == mark_key(known)
+
+
+def _alike_questions(read: SurveyRead) -> list[Question]:
+    """Ask about marks of the file itself that are one but for their spelling; each stays an opening of its own."""
+    groups = alike_in_file([opening.mark for opening in read.openings])
+    if not groups:
+        return []
+    places = {opening.mark: opening.origin for opening in read.openings}
+    mapping = read.mapping[0]
+    column = next((c for c in mapping.columns if c.target == Target("opening", "mark")), None)
+    return [
+        Question(
+            mapping.sheet,
+            column_letter(column.index) if column else "",
+            column.header if column else "",
+            " beside ".join(f'"{mark}"' for mark in group),
+            tuple(int(places[mark].rpartition(" ")[2]) for mark in group),
+            ("openings of their own", "one opening, spelt in two ways: mend the file"),
+        )
+        for group in groups
+    ]
+
+
+def _covered(read: SurveyRead) -> dict[str, frozenset[str]]:
+    """Return the facts that have a column in every sheet of openings, by what they describe."""
+    facts: dict[str, set[str]] = {}
+    for mapping in read.mapping:
+        for column in mapping.columns:
+            names = ("width_mm", "height_mm") if column.target.attribute == SIZE else (column.target.attribute,)
+            if not column.target.slot:
+                facts.setdefault(column.target.entity, set()).update(names)
+    return {entity: frozenset(names) for entity, names in facts.items()}
+
+
+def _blank(
+    opening: SurveyedOpening,
+    given: OpeningInput,
+    extra: Mapping[str, Mapping[str, Any]],
+    covered: Mapping[str, frozenset[str]],
+) -> Iterable[FactChange]:
+    """Yield the known facts that have a column in the file, in which their cell is blank."""
+    held = given.opening
+    for name in covered.get("opening", ()):
+        if name not in opening.facts:
+            value = getattr(held, name) if name in _OPENING else extra.get(held.id, {}).get(name)
+            if value is not None:
+                yield FactChange("opening", held.id, "Opening", name, value, None, opening.origin)
+    names = covered.get("leaf", frozenset()) - {"position"}
+    if not names:
+        return
+    for leaf in given.leaves:
+        told = next((each for each in opening.leaves if each.position == leaf.position), None)
+        for name in names if told is not None else ():
+            if told is not None and name not in told.facts and (value := getattr(leaf, name)) is not None:
+                yield FactChange("leaf", leaf.id, f"Leaf {leaf.position}", name, value, None, told.origin)
 
 
 def _compare(

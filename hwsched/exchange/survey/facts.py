@@ -7,7 +7,7 @@ the other `survey_` modules.
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from math import isclose
-from typing import Final
+from typing import Final, Literal
 
 from hwsched.attributes import Attribute
 from hwsched.exchange.problems import CellProblem, FileProblem
@@ -51,12 +51,60 @@ def agree(name: str, one: object, other: object) -> bool:
     return is_same(one, other)
 
 
+ProposalKind = Literal["spelling", "renamed"]
+
+
+@dataclass(frozen=True, slots=True)
+class Proposal:
+    """A mark of the file that may be an opening which the project knows under another mark."""
+
+    mark: str
+    """In the file."""
+    known: str
+    """In the project."""
+    kind: ProposalKind
+    evidence: str
+
+    def describe(self) -> str:
+        """Return the proposal in one line.
+
+        Examples
+        --------
+        >>> Proposal("d-1", "D-1", "spelling", "the same but for case").describe()
+        'd-1 may be D-1 of the project (spelling): the same but for case; left out until somebody says'
+        """
+        likeness = f"{self.mark} may be {self.known} of the project ({self.kind}): {self.evidence}"
+        return f"{likeness}; left out until somebody says"
+
+
+@dataclass(frozen=True, slots=True)
+class Decisions:
+    """What a person decided of the differences between a file and the project."""
+
+    same: Mapping[str, str] = field(default_factory=dict)
+    """Mark in the project by mark in the file, of openings that keep the project's mark."""
+    renamed: Mapping[str, str] = field(default_factory=dict)
+    """Mark in the project by mark in the file, of openings that take the file's mark."""
+    apart: frozenset[str] = frozenset()
+    """Marks in the file that are openings of their own, however like they are to others."""
+    proposals: Literal["ask", "take", "apart"] = "ask"
+    """What happens with all other proposals: left out, taken (a spelling is the same, the rest are renamed), or new."""
+    emptied: frozenset[str] = frozenset()
+    """Facts, such as ``hand`` or ``thickness_mm``, that a blank cell makes unknown where a file gave them; ``all``."""
+    over_hand: frozenset[str] = frozenset()
+    """Facts in which the file goes before what was set by hand; ``all``."""
+
+
 @dataclass(frozen=True, slots=True)
 class SurveyOptions:
     """How a survey file is to be read, where the file itself does not say."""
 
     sheet: str | None = None
     """Name of the sheet; None takes the sheet whose header fits best, and others like it."""
+    header_row: int | None = None
+    """Lowest row of the header, as the spreadsheet counts; None finds it."""
+    last_row: int | None = None
+    """Last row of the table; None takes all rows but totals and notes."""
     bare_unit: BareUnit | None = None
     """Unit of lengths without one, in columns whose header names none; None: as at the last import, else the usual."""
     usual_unit: BareUnit | None = None
@@ -65,10 +113,18 @@ class SurveyOptions:
     """Target by header (or ``column F``), such as ``leaf.width_mm``; empty text leaves the column out."""
     own_fields: Mapping[str, tuple[Attribute, ...]] = field(default_factory=dict)
     """Fields of the project's own by entity: opening, existing_item."""
+    units: Mapping[str, str] = field(default_factory=dict)
+    """Unit of numbers without one by header (or ``column F``); it goes before the one that the header names."""
+    dashes: Mapping[str, str] = field(default_factory=dict)
+    """What marks of emptiness (-, 0, x, n/a) mean by header (or ``column F``), such as ``unknown`` or ``none``."""
+    words: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
+    """Meaning by word by header (or ``column F``): a word that the fact has, or ``unknown``."""
     remembered: Mapping[str, RememberedMapping] = field(default_factory=dict)
     """Mappings of earlier imports by fingerprint of the header."""
     as_typed: bool = False
     """Take values that stand apart from their column as typed, without asking about them."""
+    decisions: Decisions = field(default_factory=Decisions)
+    """What was decided of the differences."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,6 +184,34 @@ class Assumption:
 
 
 @dataclass(frozen=True, slots=True)
+class Question:
+    """What only a person can say of a column, asked once however many cells raise it."""
+
+    sheet: str
+    column: str
+    header: str
+    read: str
+    """What stands in the cells, each with its count."""
+    rows: tuple[int, ...]
+    """As the spreadsheet counts."""
+    answers: tuple[str, ...]
+    """What it may mean; the first is taken until somebody answers."""
+
+    def describe(self) -> str:
+        """Return the question in one line.
+
+        Examples
+        --------
+        >>> Question("Doors", "H", "Rating", '"-" (2)', (4, 9), ("unknown", "none")).describe()
+        'sheet Doors, column H (Rating): what does "-" (2) mean? taken as unknown; it may mean none'
+        """
+        column = f"column {self.column} ({' '.join(self.header.split())})"
+        others = " or ".join(self.answers[1:])
+        taken = f"taken as {self.answers[0]}; it may mean {others}"
+        return f"sheet {self.sheet}, {column}: what does {self.read} mean? {taken}"
+
+
+@dataclass(frozen=True, slots=True)
 class UnmappedColumn:
     """A column that is not taken in."""
 
@@ -157,3 +241,5 @@ class SurveyRead:
     """Rows, and sheets that look like openings, that were not read, each with the reason."""
     other_sheets: tuple[str, ...] = ()
     """Names of the sheets without anything like openings."""
+    questions: tuple[Question, ...] = ()
+    """What was taken in the safest way and only a person can say."""

@@ -19,7 +19,7 @@ from hwsched.exchange.survey.form_rows import Row, item_rows, opening_rows, spel
 from hwsched.exchange.survey.words import LOCK_FACTS
 from hwsched.quantities import BareUnit
 from hwsched.survey import ITEM, LEAF, OPENING
-from hwsched.survey.asked import ASKED, OF_KINDS, asked_of
+from hwsched.survey.asked import ASKED, IDLE, OF_KINDS, asked_of, asked_of_lock, decides
 from hwsched.values import OpeningInput
 
 Group = tuple[str, tuple[Attribute, ...]]
@@ -109,17 +109,17 @@ def write_survey_form(
     )
     inputs = openings or ()
     quiet = {
-        each.opening.mark: frozenset(_not_asked(each.opening.form)) | {*(taken or {}).get(each.opening.id, ())}
-        for each in inputs
+        each.opening.mark: frozenset(_not_asked(each)) | {*(taken or {}).get(each.opening.id, ())} for each in inputs
     }
     _write_sheet(sheet, of_opening, bare_unit, words, opening_rows(inputs, held, taken), quiet)
     _write_sheet(items, of_items, bare_unit, words, item_rows(inputs, held), quiet)
     save(book, path)
 
 
-def _not_asked(form: str | None) -> Iterator[str]:
-    """Yield the facts that no rule reads of an opening of that form."""
-    return (name for name in ASKED if not asked_of(name, form))
+def _not_asked(given: OpeningInput) -> Iterator[str]:
+    """Yield the facts that no rule reads of an opening of that form, or that decide nothing there."""
+    yield from (name for name in ASKED if not asked_of(name, given.opening.form))
+    yield from (name for name in IDLE if not decides(name, given.opening))
 
 
 def _write_sheet(
@@ -155,11 +155,14 @@ def _write_sheet(
     for number, row in enumerate(rows, start=_HEADER_ROW + 1):
         unasked = quiet.get(str(row["Opening", "mark"]), ())
         kind = row.get(("Existing item", "kind"))
+        lock = row.get(("Lock", "lock_form"))
         for at, (key, attribute) in enumerate(zip(keys, attributes, strict=True), start=1):
             if (value := row.get(key)) is not None:
                 write_cell(sheet, number, at, spelled(attribute, value, bare_unit))
-            elif attribute.name in unasked or (
-                key[0] == "Existing item" and kind not in OF_KINDS.get(attribute.name, (kind,))
+            elif (
+                attribute.name in unasked
+                or (key[0] == "Existing item" and kind not in OF_KINDS.get(attribute.name, (kind,)))
+                or (key[0] == "Lock" and not asked_of_lock(attribute.name, lock))
             ):
                 sheet.cell(number, at).fill = _UNASKED
 

@@ -16,14 +16,15 @@ from typing import Final
 
 from python_calamine import CalamineError, CalamineSheet, CalamineWorkbook, PasswordError, SheetVisibleEnum
 
+from hwsched.exchange.old_books import OLE, SpanError, check_span
 from hwsched.exchange.problems import FileProblem, InputRejected
 from hwsched.exchange.workbook import MOST_CELLS, open_book
 
 Rows = list[list[object]]
 _SHEETS: Final = (".xlsx", ".xlsm")
-_OTHER_SHEETS: Final = (".xls", ".ods")
+_OTHER_SHEETS: Final = (".xls", ".ods", ".xlsb")
 _MOST_BYTES: Final = 200_000_000
-_MOST_UNPACKED: Final = 1_000_000_000
+_MOST_UNPACKED: Final = 512_000_000
 _DELIMITERS: Final = ",;\t|"
 _LONGEST_NOTE: Final = 5_000
 """Characters over several lines that a person types into one cell; beyond, a quotation mark was never closed."""
@@ -95,18 +96,22 @@ def _xlsx_grids(path: Path, named: str | None) -> list[Grid]:
 
 def _other_grids(path: Path, named: str | None) -> list[Grid]:
     try:
-        size = path.stat().st_size
-        if zipfile.is_zipfile(path):
-            with zipfile.ZipFile(path) as archive:
-                size = max(size, sum(info.file_size for info in archive.infolist()) * _MOST_BYTES // _MOST_UNPACKED)
-        if size > _MOST_BYTES:
+        with path.open("rb") as stream:
+            # Read whole first, and once: what was measured is what is parsed.
+            content = stream.read(_MOST_BYTES + 1)
+        if len(content) > _MOST_BYTES:
             raise _rejected(path, "is larger than what is read", "a smaller file")
-        with CalamineWorkbook.from_path(str(path)) as book:
+        if content.startswith(OLE) and "EncryptedPackage".encode("utf-16-le") in content:
+            raise _rejected(path, "is protected by a password", "a workbook saved without one")
+        check_span(content, path.suffix.casefold(), MOST_CELLS, _MOST_UNPACKED)
+        with CalamineWorkbook.from_filelike(io.BytesIO(content)) as book:
             return [
                 _other_grid(path, book.get_sheet_by_name(sheet.name))
                 for sheet in book.sheets_metadata
                 if sheet.visible == SheetVisibleEnum.Visible or sheet.name == named
             ]
+    except SpanError as error:
+        raise _rejected(path, str(error), "the same table saved as .xlsx, without what lies far from it") from None
     except PasswordError:
         raise _rejected(path, "is protected by a password", "a workbook saved without one") from None
     except (CalamineError, OSError, ValueError, zipfile.BadZipFile) as error:

@@ -6,9 +6,10 @@ What a single heading means stands in `survey_words`.
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from typing import Final
+from typing import Final, Generic, TypeVar
 
 from hwsched.exchange.problems import CellProblem, column_letter
+from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.mapping import (
     MappedColumn,
@@ -20,9 +21,11 @@ from hwsched.exchange.survey.mapping import (
     plain_word,
     target_of,
 )
+from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.words import Meaning, Vocabulary, is_unit, split_unit
 from hwsched.quantities import BARE_UNITS
 
+_Word = TypeVar("_Word")
 _ROWS_SEARCHED: Final = 30
 """Filled rows from the top among which the header is looked for."""
 MARK: Final = Target("opening", "mark")
@@ -45,6 +48,8 @@ class Header:
     texts: tuple[str, ...]
     """Heading of each column, that of the group above it in front."""
     meanings: tuple[Meaning, ...]
+    read: tuple[Meaning, ...] = ()
+    """What the headings say by themselves, where the user or an earlier import says otherwise."""
 
     @property
     def targets(self) -> frozenset[Target]:
@@ -78,7 +83,7 @@ class Header:
         return True
 
 
-def find_header(grid: Grid, vocabulary: Vocabulary, columns: Mapping[str, str] | None = None) -> Header | None:
+def find_header(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions | None = None) -> Header | None:
     """Find the header of a sheet: the row, or pair of rows, that names most facts.
 
     Parameters
@@ -87,29 +92,59 @@ def find_header(grid: Grid, vocabulary: Vocabulary, columns: Mapping[str, str] |
         The sheet.
     vocabulary : Vocabulary
         Headings that are understood.
-    columns : mapping of str to str, optional
-        Targets by header that the user or an earlier import has given; they count as understood.
+    options : SurveyOptions, optional
+        Facts of columns that the user or an earlier import has given; they count as understood.
 
     Returns
     -------
     Header or None
-        None where no row names at least two facts.
+        None where no row names at least two facts, or one that the user named.
     """
-    stated = {plain_word(header) for header, target in (columns or {}).items() if target}
+    options = options or SurveyOptions()
+    stated = {plain_word(header) for header, target in options.columns.items() if target}
+    asked = options.header_row
     best: tuple[tuple[bool, int, bool, int], Header] | None = None
     filled = [index for index, row in enumerate(grid.rows[: _ROWS_SEARCHED * 8]) if any(_text(cell) for cell in row)]
     for index in filled[:_ROWS_SEARCHED]:
-        for header in _candidates(grid, index, vocabulary):
-            named = len(header.targets) + sum(plain_word(text) in stated for text in header.texts)
+        for found in _candidates(grid, index, vocabulary):
+            if asked is not None and found.last + 1 != asked:
+                continue
+            header = _as_said(found, vocabulary, options)
+            by_person = sum(plain_word(text) in stated for text in header.texts)
+            named = len(header.targets) + by_person
             # A row that adds nothing but leaves, kinds or units still belongs to the header.
             grouped = header.first != header.last and any(m.target and m.target.slot for m in header.meanings)
             grouped = grouped or (header.first != header.last and _adds_units(grid, header.last))
             # The higher row among equals: what names as much further down is a header that is repeated, or data.
             key = (header.has_mark, named, grouped, -index)
-            # One known word stands in many a title; two in a row make a header.
-            if named >= 2 and (best is None or key > best[0]):
+            # One known word stands in many a title; two in a row make a header, and so does what a person named.
+            if (named >= 2 or asked is not None) and (best is None or key > best[0]):
                 best = key, header
     return best[1] if best else None
+
+
+def _as_said(header: Header, vocabulary: Vocabulary, options: SurveyOptions) -> Header:
+    """Return a header with the facts that the user or an earlier import gave its columns."""
+    memory = recall(options.remembered, header.texts)
+    if not options.columns and memory is None:
+        return header
+    facts = _Said(options.columns, memory.columns if memory else {})
+    meanings = list(header.meanings)
+    for index, key in enumerate(header_keys(header.texts)):
+        said = facts.of(index, key)
+        if said is not None:
+            target = _checked_target(said, vocabulary) if said else None
+            meanings[index] = replace(meanings[index], target=target)
+    return replace(header, meanings=_giving_way(meanings, header.meanings), read=header.meanings)
+
+
+def _giving_way(said: list[Meaning], read: Sequence[Meaning]) -> tuple[Meaning, ...]:
+    """Where a person gave a fact to a column, another that only its heading gives it to is not read."""
+    given = {after.target for after, before in zip(said, read, strict=True) if after.target != before.target}
+    return tuple(
+        replace(after, target=None) if after.target is not None and after == before and after.target in given else after
+        for after, before in zip(said, read, strict=True)
+    )
 
 
 def _candidates(grid: Grid, index: int, vocabulary: Vocabulary) -> list[Header]:
@@ -161,8 +196,7 @@ def map_columns(
     grid: Grid,
     header: Header,
     vocabulary: Vocabulary,
-    columns: Mapping[str, str],
-    remembered: RememberedMapping | None,
+    options: SurveyOptions,
 ) -> tuple[SheetMapping, list[CellProblem]]:
     """Decide which column carries which fact.
 
@@ -174,25 +208,25 @@ def map_columns(
         Its header.
     vocabulary : Vocabulary
         Headings that are understood.
-    columns : mapping of str to str
-        Targets by header or by ``column F``, from the user; empty text leaves a column out.
-    remembered : RememberedMapping or None
-        Of an earlier import with the same header.
+    options : SurveyOptions
+        What the user said of columns: their facts, units, signs, words.
 
     Returns
     -------
     tuple
         The mapping, and what is wrong with it: two columns for one fact, a target that does not exist.
     """
-    by_user = {plain_word(header_): target for header_, target in columns.items()}
-    by_memory = remembered.columns if remembered else {}
+    remembered = recall(options.remembered, header.texts)
+    memory = remembered or RememberedMapping({})
+    facts = _Said(options.columns, memory.columns)
+    units, dashes = _Said(options.units, memory.units), _Said(options.dashes, memory.dashes)
+    words = _Said(options.words, memory.words)
     meanings = _of_items(header) if header.is_items() else list(header.meanings)
     problems: list[CellProblem] = []
     found: list[MappedColumn] = []
     left_out: list[int] = []
     for index, (key, text, meaning) in enumerate(zip(header_keys(header.texts), header.texts, meanings, strict=True)):
-        # By letter before by header, by this person before by memory: the more exact and the later word counts.
-        said = by_user.get(plain_word(f"column {column_letter(index)}"), by_user.get(key, by_memory.get(key)))
+        said = facts.of(index, key)
         target = meaning.target
         if said == "":
             left_out.append(index)
@@ -202,16 +236,49 @@ def map_columns(
                 message = f"is to be taken as '{said}', which is no fact of a survey"
                 problems.append(_header_problem(grid, header, index, message, "such as opening.mark or leaf.width_mm"))
         if target is not None:
-            unit = meaning.unit or (split_unit(text)[1] if said else "")
-            found.append(MappedColumn(index, text, target, unit))
+            given = units.of(index, key) or ""
+            unit = given or meaning.unit or (split_unit(text)[1] if said else "")
+            meant = tuple((words.of(index, key) or {}).items())
+            found.append(MappedColumn(index, text, target, unit, dashes.of(index, key) or "", meant, bool(given)))
     found = _items_beside_items(found)
     problems += _claimed_twice(grid, header, found, vocabulary)
     found, odd = _without_odd_units(grid, header, found, vocabulary)
     problems += odd
     mapping = SheetMapping(
-        grid.sheet, header.last + 1, tuple(found), header.fingerprint, header.texts, frozenset(left_out)
+        grid.sheet,
+        header.last + 1,
+        tuple(found),
+        header.fingerprint,
+        header.texts,
+        frozenset(left_out),
+        frozenset(_recalled(grid, header, vocabulary, options, found)) if remembered else frozenset(),
+        memory.gone,
     )
     return mapping, problems
+
+
+def _recalled(
+    grid: Grid, header: Header, vocabulary: Vocabulary, options: SurveyOptions, found: list[MappedColumn]
+) -> list[int]:
+    """Return the columns that would carry another fact, or none, if nothing were remembered."""
+    fresh = replace(options, remembered={})
+    by_heading = replace(header, meanings=header.read or header.meanings, read=())
+    plain, _ = map_columns(grid, _as_said(by_heading, vocabulary, fresh), vocabulary, fresh)
+    targets = {column.index: column.target for column in plain.columns}
+    return [column.index for column in found if targets.get(column.index) != column.target]
+
+
+class _Said(Generic[_Word]):
+    """What was said of columns: by letter before by header, by this person before by memory."""
+
+    def __init__(self, by_user: Mapping[str, _Word], by_memory: Mapping[str, _Word]) -> None:
+        self._by_user = {plain_word(header): word for header, word in by_user.items()}
+        self._by_memory = by_memory
+
+    def of(self, index: int, key: str) -> _Word | None:
+        """Return what was said of a column; None where nothing was."""
+        by_letter = self._by_user.get(plain_word(f"column {column_letter(index)}"))
+        return by_letter if by_letter is not None else self._by_user.get(key, self._by_memory.get(key))
 
 
 def _checked_target(text: str, vocabulary: Vocabulary) -> Target | None:

@@ -6,7 +6,7 @@ How a header is understood stands in `survey_words`, where it stands in the shee
 import hashlib
 import re
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 _NOT_LETTERS = re.compile(r"[\W_]+")
 
@@ -74,7 +74,13 @@ class MappedColumn:
     """As it stands, a merged heading above it in front."""
     target: Target
     unit: str
-    """Unit that the header names; empty where it names none."""
+    """Unit that the header names, or that a person gave; empty where neither did."""
+    dash: str = ""
+    """What a person said that marks of emptiness mean in it, such as ``unknown`` or ``none``; empty: not said."""
+    words: tuple[tuple[str, str], ...] = ()
+    """Words whose meaning a person gave, each with the meaning."""
+    unit_given: bool = False
+    """Whether a person gave the unit."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,6 +90,16 @@ class RememberedMapping:
     columns: Mapping[str, str]
     """Target by header in plain form; empty text where the column is left out."""
     bare_unit: str = ""
+    units: Mapping[str, str] = field(default_factory=dict)
+    """Unit by header in plain form, where a person gave one."""
+    dashes: Mapping[str, str] = field(default_factory=dict)
+    """What marks of emptiness mean, by header in plain form."""
+    words: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
+    """Meaning by word, by header in plain form."""
+    headers: tuple[str, ...] = ()
+    """All headings of the sheet in plain form and in their order; empty where an earlier version kept it."""
+    gone: tuple[str, ...] = ()
+    """Remembered columns, by their plain headings, that the header in hand lacks."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,6 +115,10 @@ class SheetMapping:
     """All headers of the sheet, mapped or not."""
     left_out: frozenset[int] = frozenset()
     """Columns, from 0, that the user leaves out on purpose, now or at an earlier import."""
+    recalled: frozenset[int] = frozenset()
+    """Columns, from 0, whose fact an earlier import says and the heading does not."""
+    gone: tuple[str, ...] = ()
+    """Columns of the earlier import of such a file that this one lacks, by their plain headings."""
 
     def remembered(self, bare_unit: str = "") -> RememberedMapping:
         """Return what a project keeps of it.
@@ -112,7 +132,15 @@ class SheetMapping:
         """
         said = dict.fromkeys(self.left_out, "") | {column.index: column.target.text() for column in self.columns}
         keys = header_keys(self.headers)
-        return RememberedMapping({keys[i]: said[i] for i in sorted(said) if keys[i]}, bare_unit)
+        named = [(keys[column.index], column) for column in self.columns if keys[column.index]]
+        return RememberedMapping(
+            {keys[i]: said[i] for i in sorted(said) if keys[i]},
+            bare_unit,
+            {key: column.unit for key, column in named if column.unit_given},
+            {key: column.dash for key, column in named if column.dash},
+            {key: dict(column.words) for key, column in named if column.words},
+            tuple(plain_word(header) for header in self.headers),
+        )
 
 
 def header_keys(headers: Iterable[str]) -> list[str]:

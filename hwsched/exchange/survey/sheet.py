@@ -11,11 +11,13 @@ from typing import Any, Final
 
 from hwsched.attributes import CellError, as_text
 from hwsched.exchange.problems import CellProblem, column_letter, problem_of
-from hwsched.exchange.survey.facts import Assumption
+from hwsched.exchange.survey.facts import Assumption, Question
 from hwsched.exchange.survey.grid import Grid
+from hwsched.exchange.survey.lines import Line, line_kind, mostly_digits
 from hwsched.exchange.survey.mapping import MappedColumn, SheetMapping, Target, plain_word
 
 _MARK: Final = Target("opening", "mark")
+_PLACE: Final = ("building", "level")
 _TITLE_COLUMNS: Final = 3
 """Over so many columns, and alone in its row, a merged cell is a title among the openings."""
 
@@ -33,31 +35,55 @@ class SheetFacts:
     """Entries in which a cell is refused."""
     no_mark: set[int] = field(default_factory=set)
     """Entries whose mark is refused, so that nobody knows to which opening they belong."""
+    places: list[tuple[str | None, str | None]] = field(default_factory=list)
+    """Building and level that the titles above each entry, or the sheet's name, say."""
     apart: set[int] = field(default_factory=set)
     """Entries that stand below an empty row: they do not go on with what stands above it."""
     problems: list[CellProblem] = field(default_factory=list)
     assumptions: list[Assumption] = field(default_factory=list)
     passed_over: list[str] = field(default_factory=list)
+    questions: list[Question] = field(default_factory=list)
 
 
-def rows_with_content(grid: Grid, mapping: SheetMapping) -> SheetFacts:
-    """Find the rows that hold something; pass over titles among them and headers that are repeated."""
+def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = None) -> SheetFacts:
+    """Find the rows that hold something; pass over titles, totals and notes among them, and headers that are repeated.
+
+    Parameters
+    ----------
+    grid : Grid
+        The sheet.
+    mapping : SheetMapping
+        Where its header stands, and which column is the mark.
+    last_row : int or None
+        Last row of the table, as the spreadsheet counts; None finds it.
+    """
     sheet = SheetFacts(grid, [])
     titles = {r0 for (r0, c0), (r1, c1) in grid.merged if r0 == r1 and c1 - c0 + 1 >= _TITLE_COLUMNS}
     doubtful = {row for row, _ in grid.doubtful}
     mark = next((c for c in mapping.columns if c.target == _MARK), None)
     heading = plain_word(mark.header) if mark else ""
     header = [plain_word(as_text(cell)) for cell in grid.rows[mapping.header_row - 1]]
-    apart = False
-    for row in range(mapping.header_row, len(grid.rows)):
+    apart = below = False
+    at = mark.index if mark else None
+    digits = at is not None and mostly_digits([row[at] for row in grid.rows[mapping.header_row :] if at < len(row)])
+    level, building = _of_sheet_name(grid.sheet), None
+    for row in range(mapping.header_row, min(len(grid.rows), last_row or len(grid.rows))):
         line = grid.rows[row]
         if not _filled(line) and row not in doubtful:
             apart = True
         # Merged and alone in its row it is a title, such as a level's name; as a row it would be an opening without
         # facts.
-        elif row in titles and sum(cell not in ("", None) for cell in line) == 1:
-            sheet.passed_over.append(f"sheet {grid.sheet}, row {row + 1}: a title ({_first(line)})")
+        elif found := _no_opening(line, at, merged=row in titles, below=below, digits=digits):
+            named = "title" if found.kind in ("level", "building") else found.kind
+            sheet.passed_over.append(f"sheet {grid.sheet}, row {row + 1}: a {named} ({found.text})")
             apart = True
+            below = below or (
+                found.kind == "note" or (found.kind == "total" and not found.text.lower().startswith("sub"))
+            )
+            if found.kind == "level":
+                level, below = found.text, False
+            elif found.kind == "building":
+                building, level, below = found.text, None, False
         elif (
             mark is not None
             and mark.index < len(line)
@@ -71,8 +97,42 @@ def rows_with_content(grid: Grid, mapping: SheetMapping) -> SheetFacts:
             if apart:
                 sheet.apart.add(len(sheet.rows))
             sheet.rows.append(row)
+            sheet.places.append((building, level))
             apart = False
     return sheet
+
+
+def _no_opening(line: Sequence[object], mark: int | None, *, merged: bool, below: bool, digits: bool) -> Line | None:
+    if mark is None:
+        return None
+    found = line_kind(line, mark, below=below, digits=digits)
+    if found is None and merged and sum(cell not in ("", None) for cell in line) == 1:
+        return Line("title", _first(line))
+    return found
+
+
+def _of_sheet_name(name: str) -> str | None:
+    """Return the level that a sheet's name says: one sheet a level is common practice."""
+    found = line_kind([name], 0, below=False, digits=False)
+    return found.text if found is not None and found.kind == "level" else None
+
+
+def fill_places(sheet: SheetFacts) -> None:
+    """Give rows whose own cells say nothing of their building and level those of the title above them."""
+    for place, name in enumerate(_PLACE):
+        told = [each[place] for each in sheet.places]
+        if not any(told):
+            continue
+        target = Target("opening", name)
+        held = sheet.columns.get(target) or [None] * len(sheet.rows)
+        sheet.columns[target] = [own if own is not None else above for own, above in zip(held, told, strict=True)]
+        filled = Counter(above for own, above in zip(held, told, strict=True) if own is None and above is not None)
+        sheet.assumptions += [
+            Assumption(
+                sheet.grid.sheet, "", "", f"{name} {above} taken from the title above or the sheet's name", count
+            )
+            for above, count in filled.items()
+        ]
 
 
 def _filled(line: Sequence[object]) -> bool:
@@ -150,6 +210,15 @@ def refuse(sheet: SheetFacts, entry: int, column: MappedColumn, cell: object, me
     _note(sheet, entry, column, problem)
 
 
+def refuse_header(sheet: SheetFacts, column: MappedColumn, error: CellError) -> None:
+    """Refuse what was said of a column as a whole."""
+    letter = column_letter(column.index)
+    message = f"what was said of this column {error.message}"
+    sheet.problems.append(
+        CellProblem(sheet.grid.file, sheet.grid.sheet, 0, letter, column.header, error.read, message, error.accepted)
+    )
+
+
 def _note(sheet: SheetFacts, entry: int, column: MappedColumn, problem: CellProblem) -> None:
     sheet.problems.append(problem)
     sheet.bad.add(entry)
@@ -160,3 +229,10 @@ def _note(sheet: SheetFacts, entry: int, column: MappedColumn, problem: CellProb
 def assume(sheet: SheetFacts, column: MappedColumn, text: str, count: int) -> None:
     """Note down what was assumed for cells of a column."""
     sheet.assumptions.append(Assumption(sheet.grid.sheet, column_letter(column.index), column.header, text, count))
+
+
+def ask(sheet: SheetFacts, column: MappedColumn, read: str, entries: Iterable[int], answers: tuple[str, ...]) -> None:
+    """Note down what only a person can say of cells of a column."""
+    rows = tuple(sheet.rows[entry] + 1 for entry in entries)
+    letter = column_letter(column.index)
+    sheet.questions.append(Question(sheet.grid.sheet, letter, column.header, read, rows, answers))

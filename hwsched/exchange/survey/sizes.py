@@ -4,6 +4,7 @@ from collections import Counter
 from typing import Final
 
 from hwsched.attributes import CellError, accepted_by, as_text, within_limits
+from hwsched.attributes.emptiness import is_stroke
 from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
 from hwsched.exchange.survey.mapping import Target
 from hwsched.exchange.survey.sheet import refuse_cell
@@ -13,7 +14,7 @@ from hwsched.survey import LEAF
 _WIDTH: Final = LEAF.attribute("width_mm")
 _HEIGHT: Final = LEAF.attribute("height_mm")
 _SIZES: Final = 'width by height, such as 3-0 x 7-0, 36" x 84", 910 x 2110 mm, 2(3\'-0" x 7\'-0")'
-_NO_SIZE: Final = frozenset({"", "?", "-", "--", "–", "—", "n/a", "na", "unknown", "unk", "tbd", "tbc"})
+_NO_SIZE: Final = frozenset({"", "?", "unknown", "unk", "tbd", "tbc"})
 
 
 def read_sizes(reading: Column, unit: str | None) -> None:
@@ -26,7 +27,7 @@ def read_sizes(reading: Column, unit: str | None) -> None:
     errors: dict[object, CellError] = {}
     for cell in counts:
         found[cell] = None, None, None
-        if cell is None or (isinstance(cell, str) and cell.strip().casefold() in _NO_SIZE):
+        if cell is None or is_stroke(cell) or (isinstance(cell, str) and cell.strip().casefold() in _NO_SIZE):
             continue
         try:
             width_mm, height_mm, leaves, unit_of_cell = _size(cell, bare_unit_of(unit))

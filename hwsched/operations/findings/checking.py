@@ -13,6 +13,7 @@ from hwsched.model.project import Project
 from hwsched.model.queries import (
     HeldPlace,
     OwnField,
+    StoredFit,
     by_opening,
     read_extra,
     read_fits,
@@ -34,9 +35,10 @@ from hwsched.operations.release.released import as_stored
 from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey.own_fields import own_attributes
 from hwsched.rules import OF_WAIVERS, RECORDS, in_rulebook
-from hwsched.rules.judging import check, judge_record, of_opening
+from hwsched.rules.judging import check, check_alike, judge_record, of_opening
 from hwsched.survey import ITEM, OPENING
 from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput, PointFit
+from hwsched.values.facts_memory import FactsMemory
 from hwsched.values.fit import together
 from hwsched.values.power import PowerResult
 from hwsched.values.record import Record
@@ -136,6 +138,9 @@ class Checker:
 
     _known: dict[tuple[str, str], tuple[Finding, ...]] = field(default_factory=dict)
     standings: Standings = field(default_factory=Standings)
+    _alike: FactsMemory = field(default_factory=FactsMemory)
+    _met: set[str] = field(default_factory=set)
+    """Keys of contents of fits that were judged."""
 
     def judge(
         self,
@@ -145,15 +150,19 @@ class Checker:
         places: tuple[HeldPlace, ...] = (),
     ) -> Checked:
         """Judge an opening by the fits of its lock points; a point without a fit is judged by the survey only."""
-        said = [(each.at.given.point, self.findings(each.key, each.at.given, each.at.fit)) for each in points]
+        said = [
+            (each.at.given.point, self.findings(each.key, each.at.given, each.at.fit, each.held)) for each in points
+        ]
         fresh = any(each.at.fit is not None and not each.stored for each in points)
         known = [each.at for each in points]
         made = Checked.of(known, of_opening(said), stored=not fresh, own=own, base=base, places=places)
         standing = standing_of(points)
         return made if standing == "current" else replace(made, standing=standing, held=as_stored(points))
 
-    def findings(self, key: str, given: OpeningInput, fit: Fit | None) -> tuple[Finding, ...]:
-        """Return what the rules say of an input with that key."""
+    def findings(
+        self, key: str, given: OpeningInput, fit: Fit | None, held: StoredFit | None = None
+    ) -> tuple[Finding, ...]:
+        """Return what the rules say of an input with that key; held: what is stored for it."""
         # The status too: of an input without a fit that counts only the survey is judged.
         memory = (key, "" if fit is None else fit.status)
         found = self._known.get(memory)
@@ -163,9 +172,18 @@ class Checker:
                 # Without a fit the other rules would speak of parts and places that nobody has chosen yet.
                 found = tuple(f for f in surveyed if f.discipline == "survey")
             else:
-                found = check(given, fit)
+                found = self._of_fit(given, fit, held)
             self._known[memory] = found
         return found
+
+    def _of_fit(self, given: OpeningInput, fit: Fit, held: StoredFit | None) -> tuple[Finding, ...]:
+        if held is None or held.shared is None or held.fit is not fit:
+            return check(given, fit)
+        if held.fit_key not in self._met:
+            # To write down what the rules read costs time: only where a fit is met again, at an opening of other facts.
+            self._met.add(held.fit_key)
+            return check(given, fit)
+        return check_alike(given, fit, held.shared, held.fit_key, self._alike)
 
 
 @of_one_state

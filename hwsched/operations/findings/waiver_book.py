@@ -2,7 +2,7 @@
 
 import hashlib
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import astuple, dataclass, field, replace
 from datetime import date
 
 from hwsched.model.columns import json_text
@@ -10,6 +10,7 @@ from hwsched.rules import OF_WAIVERS, in_rulebook, limits_of
 from hwsched.values import Finding, OpeningInput, Settings
 from hwsched.values.earlier_words import in_first_words
 from hwsched.values.input_key import survey_key
+from hwsched.values.power import SupplyResult
 from hwsched.values.record import Waiver
 
 
@@ -27,6 +28,16 @@ def facts_of(given: OpeningInput, finding: Finding) -> str:
     if finding.point:
         said.append(finding.point)
     return hashlib.sha256(in_first_words(json_text(said)).encode()).hexdigest()
+
+
+def facts_of_supply(result: SupplyResult, finding: Finding) -> str:
+    """Hash what a waiver at a supply is given for: what is laid there, and what the finding says."""
+    circuits = [[each.circuit.id, each.openings] for each in result.circuits]
+    numbers = sorted(finding.values.items())
+    # Neither its name nor a note: what was accepted is what stands there.
+    laid = replace(result.supply, name="", notes=None)
+    said = ["supply", *astuple(laid), circuits, finding.rule, finding.about, numbers or finding.message]
+    return hashlib.sha256(json_text([*said, list(finding.needs)]).encode()).hexdigest()
 
 
 def input_of(inputs: Sequence[OpeningInput], finding: Finding) -> OpeningInput:
@@ -133,9 +144,12 @@ class WaiverBook:
         present.findings = tuple(out)
         return present
 
-    def of_project(self, finding: Finding) -> Finding:
-        """Lay the waivers of the whole project over a finding that stands at no opening."""
-        holds = _of(self.by_rule, finding)
+    def of_supply(self, result: SupplyResult, finding: Finding) -> Finding:
+        """Lay the waivers of a supply and of the whole project over a finding that stands at no opening."""
+        if finding.rule not in self.rules:
+            return finding
+        given = self.by_facts.get(facts_of_supply(result, finding), ())
+        holds = [*_of(self.by_rule, finding), *(each for each in given if not each.past(self.today))]
         return replace(finding, waived=True, waived_by=holds[-1].words) if holds else finding
 
 

@@ -9,8 +9,8 @@ from hwsched.model.queries import opening_ids, read_settings
 from hwsched.model.record_queries import read_waivers
 from hwsched.model.tables import WAIVER
 from hwsched.operations.changes import Changes
-from hwsched.operations.findings.checking import Checker, look_again
-from hwsched.operations.findings.waiver_book import facts_of, facts_of_rule, input_of
+from hwsched.operations.findings.checking import Checker, check_project, look_again
+from hwsched.operations.findings.waiver_book import facts_of, facts_of_rule, facts_of_supply, input_of
 from hwsched.operations.survey.accepted_values import mark_of, row_there
 from hwsched.rules import OF_WAIVERS, in_rulebook
 from hwsched.values.record import SCOPES, Waiver
@@ -24,6 +24,7 @@ def waive(
     reason: str,
     who: str,
     opening_id: str | None = None,
+    supply: str | None = None,
     scope: str = "opening",
     about: str | None = None,
     until: str | None = None,
@@ -43,8 +44,10 @@ def waive(
         For the journal.
     opening_id : str, optional
         At which opening; not for the whole project.
-    scope : {"opening", "alike", "project"}
-        This opening, all openings alike, or every finding of the rule in the project.
+    supply : str, optional
+        At which supply, by its name; its scope is "supply".
+    scope : {"opening", "alike", "supply", "project"}
+        This opening, all openings alike, the supply, or every finding of the rule in the project.
     about : str, optional
         Only findings about this, such as a part number; all of the rule at the opening when left out.
     until : str, optional
@@ -71,6 +74,11 @@ def waive(
     for name, text in (("person", person), ("reason", reason)):
         if not text.strip():
             raise ValueRefusedError(name, "a waiver says who accepts it and why")
+    # A word left empty by a slip would accept all that the rule says.
+    if about is not None and not about.strip():
+        raise ValueRefusedError("about", "says nothing; leave it out to accept whatever the findings speak of")
+    if (scope == "supply") != (supply is not None):
+        raise ValueRefusedError("supply", "a waiver for a supply names it, and no other waiver does")
     if last is not None and last < day:
         raise ValueRefusedError("until", f"{last.isoformat()} is over already")
     common = {
@@ -86,6 +94,8 @@ def waive(
             settings = read_settings(connection)
         # Tied to the limits in force: one given for 1/8 in must ask again when the limit becomes 1/16 in.
         rows = [{**common, "about": about or "", "facts": facts_of_rule(rule, settings)}]
+    elif supply is not None:
+        rows = [{**common, "about": supply, "facts": facts} for facts in _at_supply(project, supply, rule, about, day)]
     else:
         if opening_id is None:
             raise ValueRefusedError("opening", f"a waiver for {SCOPES[scope]} is given at an opening")
@@ -94,7 +104,7 @@ def waive(
         if opening_id is not None and scope != "project":
             change.summary = f"Waive {rule} of {mark_of(change, opening_id)} for {SCOPES[scope]}"
         else:
-            change.summary = f"Waive {rule} for the whole project"
+            change.summary = f"Waive {rule} for {'the whole project' if supply is None else f'supply {supply}'}"
         change.insert(WAIVER, rows)
     return Changes.of(change)
 
@@ -121,13 +131,15 @@ def waivers_with_marks(project: Project) -> list[tuple[Waiver, str]]:
         return [(each, marks.get(each.opening_id or "", "")) for each in read_waivers(connection)]
 
 
-def waivers_of(project: Project, rule: str, opening_id: str | None) -> list[Waiver]:
-    """Return the waivers of a rule at an opening, or those of the whole project; raises MissingRowError if none."""
-    found = [
-        each
-        for each in waivers(project)
-        if each.rule == rule and (each.opening_id == opening_id if opening_id else each.scope == "project")
-    ]
+def waivers_of(project: Project, rule: str, opening_id: str | None, supply: str | None = None) -> list[Waiver]:
+    """Return the waivers of a rule at an opening, a supply or the whole project; raises MissingRowError if none."""
+
+    def here(each: Waiver) -> bool:
+        if opening_id is not None:
+            return each.opening_id == opening_id
+        return each.scope == "project" if supply is None else (each.scope, each.about) == ("supply", supply)
+
+    found = [each for each in waivers(project) if each.rule == rule and here(each)]
     if not found:
         raise MissingRowError(f"no waiver of {rule} was given here")
     return found
@@ -144,6 +156,18 @@ def _at_opening(project: Project, opening_id: str, rule: str, about: str | None,
         raise ValueRefusedError("rule", f"{given.opening.mark} has no open finding of {rule}")
     wanted = dict.fromkeys((f.about, facts_of(input_of(checked[0].inputs, f), f)) for f in found)
     return [{"opening_id": opening_id, "about": each, "facts": facts} for each, facts in wanted]
+
+
+def _at_supply(project: Project, name: str, rule: str, about: str | None, today: date) -> list[str]:
+    """Return what each open finding of a rule at a supply is waived for."""
+    supplies = check_project(project, today=today).supplies
+    at = next((each for each in supplies if each.result.supply.name == name), None)
+    if at is None:
+        raise MissingRowError(f"no supply {name} with a circuit is in the project")
+    found = [f for f in at.findings if f.rule == rule and not f.waived and (about is None or f.about == about)]
+    if not found:
+        raise ValueRefusedError("rule", f"{name} has no open finding of {rule} of its own")
+    return list(dict.fromkeys(facts_of_supply(at.result, finding) for finding in found))
 
 
 def _day(text: str | None) -> date | None:

@@ -7,7 +7,7 @@ second way of working out what would be. Fits that are not known yet are worked 
 from collections.abc import Callable, Collection, Iterable, Sequence
 from typing import Final
 
-from hwsched.fitting import SlotMemory, fit_with_facts
+from hwsched.fitting import fit_with_facts
 from hwsched.model.journal import Change
 from hwsched.model.lock_points import settle
 from hwsched.model.project import Project
@@ -20,6 +20,7 @@ from hwsched.operations.opening.storing_fits import store_fits
 from hwsched.operations.prepared import NotReadyError, StoppedError, change_prepared
 from hwsched.operations.release.released import released_otherwise
 from hwsched.values import Fit, OpeningInput
+from hwsched.values.facts_memory import FactsMemory
 from hwsched.values.input_key import input_key
 
 Progress = Callable[[int, int], None]
@@ -38,7 +39,9 @@ class FitMemory:
     def __init__(self) -> None:
         self.standings = Standings()
         self._made: dict[str, list[StoredFit]] = {}
-        self._slots = SlotMemory()
+        self._slots = FactsMemory()
+        self.count = 0
+        """How many it has worked out."""
 
     def keep(self, key: str, stored: StoredFit) -> None:
         """Remember the stored fit of an input with that key, which counts."""
@@ -61,6 +64,7 @@ class FitMemory:
         found = self._found(given, key)
         if found is None:
             fit, read = fit_with_facts(given, self._slots)
+            self.count += 1
             found = StoredFit(self.standings.facts_key(given, key, read), fit, self.standings.engine, read)
             self._made.setdefault(key, []).append(found)
         return found

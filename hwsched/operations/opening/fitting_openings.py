@@ -12,6 +12,7 @@ from hwsched.operations.changes import Changes
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.opening.fits_within import Cancelled, FitMemory, Progress
 from hwsched.operations.opening.lock_points import point_results
+from hwsched.operations.opening.several_cores import in_turn
 from hwsched.operations.opening.storing_fits import store_fits
 from hwsched.operations.prepared import NotReadyError, StoppedError, change_prepared, concern
 from hwsched.operations.release.released import as_stored, released_otherwise
@@ -120,17 +121,18 @@ def _worked_out(
     outcomes: list[FitOutcome] = []
     fresh: dict[str, StoredFit] = {}
     changed = 0
-    for done, inputs in enumerate(openings, start=1):
-        if cancelled is not None and cancelled():
-            raise StoppedError
-        points = point_results(inputs, stored, memory.of, memory.standings)
-        kept = not released and released_otherwise(points, packets.get(inputs[0].opening.id))
-        at = as_stored(points) if kept else tuple(each.at for each in points)
-        fits = [each.fit for each in at if each.fit is not None]
-        outcomes.append(FitOutcome(points[0].at.given, together(fits) or fits[0], at, kept))
-        new = {} if kept else memory.to_store(points)
-        fresh |= new
-        changed += bool(new)
-        if progress is not None and (done % 16 == 0 or done == len(openings)):
-            progress(done, len(openings))
+    with in_turn(openings, memory) as turns:
+        for done, inputs in enumerate(turns, start=1):
+            if cancelled is not None and cancelled():
+                raise StoppedError
+            points = point_results(inputs, stored, memory.of, memory.standings)
+            kept = not released and released_otherwise(points, packets.get(inputs[0].opening.id))
+            at = as_stored(points) if kept else tuple(each.at for each in points)
+            fits = [each.fit for each in at if each.fit is not None]
+            outcomes.append(FitOutcome(points[0].at.given, together(fits) or fits[0], at, kept))
+            new = {} if kept else memory.to_store(points)
+            fresh |= new
+            changed += bool(new)
+            if progress is not None and (done % 16 == 0 or done == len(openings)):
+                progress(done, len(openings))
     return _Ready(state, outcomes, fresh, changed)

@@ -8,7 +8,7 @@ from sqlalchemy import Connection, Table, insert, select
 
 from hwsched.model.bulk import among, execute_many
 from hwsched.model.columns import json_text
-from hwsched.model.fit_record import fit_text
+from hwsched.model.fit_record import fit_texts
 from hwsched.model.journal import Change
 from hwsched.model.lock_points import points_to_openings
 from hwsched.model.queries import StoredFit
@@ -27,13 +27,14 @@ def store_fits(change: Change, fits: Mapping[str, StoredFit]) -> None:
     """
     if not fits:
         return
-    keys: dict[int, str] = {}
+    keys: dict[int, tuple[str, str | None]] = {}
     contents: dict[str, tuple[str, str]] = {}
     for stored in fits.values():
         # Openings alike share one object, so its text is made once.
         if id(stored.fit) not in keys:
-            content = fit_text(stored.fit)
-            key = keys[id(stored.fit)] = hashlib.sha256(content.encode()).hexdigest()
+            content, battery = fit_texts(stored.fit)
+            key = hashlib.sha256(content.encode()).hexdigest()
+            keys[id(stored.fit)] = key, battery
             contents[key] = (stored.fit.status, content)
     connection = change.connection
     _hold(
@@ -49,7 +50,7 @@ def store_fits(change: Change, fits: Mapping[str, StoredFit]) -> None:
     )
     readings = {each.read.key: each.read for each in fits.values() if each.read is not None}
     _hold(connection, FACTS_READ, [{"key": each.key, "names": each.text} for each in readings.values()])
-    rows = {point: _row(stored, keys[id(stored.fit)]) for point, stored in fits.items()}
+    rows = {point: _row(stored, *keys[id(stored.fit)]) for point, stored in fits.items()}
     known = {row[0] for row in among(connection, select(OPENING_FIT.c.id), OPENING_FIT.c.id, list(rows))}
     opening_of = points_to_openings(connection, [point for point in rows if point not in known])
     change.insert(OPENING_FIT, [{"id": p, "opening_id": opening, **rows[p]} for p, opening in opening_of.items()])
@@ -59,17 +60,19 @@ def store_fits(change: Change, fits: Mapping[str, StoredFit]) -> None:
 def pointers(connection: Connection, points: Sequence[str]) -> dict[str, tuple[str | None, ...]]:
     """Return what each lock point's row points to, as `StoredFit.pointer`; points without a fit are left out."""
     query = select(
-        OPENING_FIT.c.id, *(OPENING_FIT.c[name] for name in ("fit_key", "input_key", "engine", "facts_read"))
+        OPENING_FIT.c.id,
+        *(OPENING_FIT.c[name] for name in ("fit_key", "input_key", "engine", "facts_read", "battery")),
     )
     return {row[0]: tuple(row[1:]) for row in among(connection, query, OPENING_FIT.c.id, list(points))}
 
 
-def _row(stored: StoredFit, fit_key: str) -> dict[str, Any]:
+def _row(stored: StoredFit, fit_key: str, battery: str | None) -> dict[str, Any]:
     return {
         "input_key": stored.input_key,
         "fit_key": fit_key,
         "engine": stored.engine.key if stored.engine is not None else None,
         "facts_read": stored.read.key if stored.read is not None else None,
+        "battery": battery,
     }
 
 

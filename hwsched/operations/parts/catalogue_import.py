@@ -7,7 +7,7 @@ from typing import Final
 from hwsched.exchange.file_key import read_with_key
 from hwsched.exchange.parts.catalogue_book import CatalogueRead
 from hwsched.exchange.parts.catalogue_book import read_catalogue as read_book
-from hwsched.exchange.problems import CellProblem, InputRejected
+from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
@@ -44,6 +44,8 @@ class CatalogueImport:
     added: int
     changed: int
     problems: tuple[CellProblem, ...]
+    unread: tuple[str, ...] = ()
+    """Names of the sheets that were not read."""
 
 
 def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
@@ -51,7 +53,7 @@ def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
     done = import_catalogue(project, path, who=who, accept=accept)
     said = f"{done.parts} parts read: {done.added} new, {done.changed} changed"
     counts = {"part_count": done.parts, "added_count": done.added, "changed_count": done.changed}
-    return TakenIn(done.changes, said, counts, done.problems)
+    return TakenIn(done.changes, said, counts, done.problems, done.unread)
 
 
 def import_catalogue(project: Project, path: Path, *, who: str, accept: str = "all") -> CatalogueImport:
@@ -71,12 +73,14 @@ def import_catalogue(project: Project, path: Path, *, who: str, accept: str = "a
     Raises
     ------
     InputRejected
-        When cells are refused and all were wanted; nothing is changed.
+        When cells are refused and all were wanted, or there is no part; nothing is changed.
     """
     held: list[CatalogueFile] = []
 
     def look() -> None:
         held[:] = [read_catalogue_file(project, path)]
+        if not held[0].read.parts and not held[0].read.problems:
+            raise InputRejected([FileProblem(path.name, "holds no part", accepted="a row a part below the headers")])
         if held[0].read.problems and accept == "all":
             raise InputRejected(held[0].read.problems)
 
@@ -92,7 +96,7 @@ def import_catalogue(project: Project, path: Path, *, who: str, accept: str = "a
         project, "import-catalogue", f"Import catalogue {path.name}", who, write
     )  # fmt: skip
     read = held[0].read
-    return CatalogueImport(Changes.of(change), len(read.parts), added, changed, read.problems)
+    return CatalogueImport(Changes.of(change), len(read.parts), added, changed, read.problems, read.unread)
 
 
 def read_catalogue_file(project: Project, path: Path) -> CatalogueFile:

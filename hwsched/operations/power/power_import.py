@@ -47,13 +47,15 @@ class PowerImport:
     changes: Changes
     rows: Mapping[str, int]
     """Rows by sheet."""
+    unread: tuple[str, ...] = ()
+    """Names of the sheets that were not read."""
 
 
 def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
     """Take in a power workbook, as `IMPORTS` has it: whole or not at all."""
     done = import_power(project, path, who=who)
     said = "Read " + ", ".join(f"{count} {name}" for name, count in done.rows.items())
-    return TakenIn(done.changes, said, {_COUNTS[name]: count for name, count in done.rows.items()})
+    return TakenIn(done.changes, said, {_COUNTS[name]: count for name, count in done.rows.items()}, (), done.unread)
 
 
 def import_power(project: Project, path: Path, *, who: str) -> PowerImport:
@@ -96,7 +98,7 @@ def import_power(project: Project, path: Path, *, who: str) -> PowerImport:
     look()
     said = ", ".join(f"{count} {name}" for name, count in counts.items() if count)
     change, _ = change_prepared(project, "import-power", f"Import power {path.name}: {said}", who, write)
-    return PowerImport(Changes.of(change), counts)
+    return PowerImport(Changes.of(change), counts, read.unread)
 
 
 _USED: Final = frozenset(

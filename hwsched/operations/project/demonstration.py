@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from hwsched.documents.documents import DOCUMENTS
+from hwsched.documents.survey.survey_sheets import SURVEY_SHEETS
 from hwsched.exchange.problems import CellProblem, FileProblem
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.errors import BusyProjectError, ExistingProjectError
@@ -103,7 +104,9 @@ def demonstrate(
         finally:
             project.close()
         kept = _replace(target, fresh)
-    files = [path for kind in DOCUMENTS for path in issue(view, kind, folder, progress=progress)]
+    # Its survey is done: sheets to survey it by would only lie about.
+    kinds = [kind for kind in DOCUMENTS if kind is not SURVEY_SHEETS]
+    files = [path for kind in kinds for path in issue(view, kind, folder, progress=progress)]
     statuses: Counter[str] = Counter(each.fit.status for each in outcomes)
     severities: Counter[str] = Counter(f.severity for opening in view.openings for f in opening.findings)
     held = sum(bool(opening.blocking) for opening in view.openings)

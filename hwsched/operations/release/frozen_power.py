@@ -3,10 +3,10 @@
 from collections.abc import Collection, Mapping, Sequence
 
 from hwsched.model.project import Project
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checking import Checked, waiver_book
+from hwsched.operations.findings.waived_power import waived_power
 from hwsched.operations.power.power_results import power_result
 from hwsched.operations.release.frozen_record import Frozen, PowerRecord, SupplyRecord
-from hwsched.operations.release.project_view import waived_power
 from hwsched.values.power import PowerFacts, PowerFinding, PowerResult
 
 Entries = Mapping[str, tuple[str, str]]
@@ -38,7 +38,7 @@ def put_power(
     others: Mapping[str, str],
 ) -> str:
     """Put what is laid and worked out; ids: only the supplies that feed one of these, beside the others' contents."""
-    work = waived_power(power_result(project, ids, fresh=False), checked)
+    work = waived_power(power_result(project, ids, fresh=False), checked, waiver_book(project, project.today()))
     supplies = {**others, **_put_supplies(made, work)}
     here = present if ids is None or others else _only(present, supplies, set(ids))
     return made.put("power", PowerRecord(here, supplies))

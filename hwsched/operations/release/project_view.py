@@ -1,20 +1,19 @@
 """Assembling what documents are built from: a project's openings with fits and findings, as plain values."""
 
 from collections.abc import Iterable
-from dataclasses import replace
 
 from hwsched.attributes import show_value
 from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_catalogue, read_set_names, read_settings, read_terms
-from hwsched.operations.findings.checking import Checked, Checker, Progress, check_openings
+from hwsched.operations.findings.checking import Checked, Checker, Progress, check_openings, waiver_book
+from hwsched.operations.findings.waived_power import waived_power
 from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.rules import RULEBOOK
 from hwsched.survey import OPENING
-from hwsched.values.power import PowerResult
 from hwsched.wiring import ConnectedOpening
 
 
@@ -40,7 +39,8 @@ def project_view(
         known = {each.given.opening.id: ConnectedOpening.of(each.points) for each in checked}
         # Of some openings only the supplies on which they hang: another building's are no part of what was asked for.
         hanging = None if ids is None else list(known)
-        work = waived_power(read_power_result(connection, catalogue, read_power(connection), known, hanging), checked)
+        work = read_power_result(connection, catalogue, read_power(connection), known, hanging)
+    work = waived_power(work, checked, waiver_book(project, project.today()))
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
     return ProjectView(
         title=project.title,
@@ -66,23 +66,6 @@ def project_view(
         terms=terms,
         level_heights=heights,
     )
-
-
-def waived_power(work: PowerResult, checked: Iterable[Checked]) -> PowerResult:
-    """Mark what the rules of circuits say as waived, where it is waived at all openings that it concerns."""
-    present = {
-        (each.given.opening.id, finding.rule, finding.about, finding.message): finding
-        for each in checked
-        for finding in each.findings
-        if finding.waived
-    }
-    found = []
-    for each in work.findings:
-        said = each.finding
-        held = [present.get((opening, said.rule, said.about, said.message)) for opening in each.opening_ids]
-        waived = [finding for finding in held if finding is not None]
-        found.append(replace(each, finding=waived[0]) if waived and len(waived) == len(held) else each)
-    return replace(work, findings=tuple(found))
 
 
 def _own(checked: Checked, style: LengthStyle) -> tuple[tuple[str, str], ...]:

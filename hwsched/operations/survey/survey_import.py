@@ -26,6 +26,7 @@ from hwsched.operations.imports import TakenIn
 from hwsched.operations.opening.fits_within import change_and_fit
 from hwsched.operations.prepared import NotReadyError, change_prepared
 from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
+from hwsched.operations.survey.hand_edits import settle_by_hand
 from hwsched.operations.survey.own_fields import attribute_of
 from hwsched.quantities import BARE_UNITS
 
@@ -184,7 +185,14 @@ def _look(project: Project, path: Path, options: SurveyOptions, held: PreviewRes
             attribute = attribute_of(made)
             own.setdefault(made.entity, []).append(attribute)
         remembered = {
-            row.fingerprint: RememberedMapping(row.mapping.get("columns", {}), row.mapping.get("bare_unit", ""))
+            row.fingerprint: RememberedMapping(
+                row.mapping.get("columns", {}),
+                row.mapping.get("bare_unit", ""),
+                row.mapping.get("units", {}),
+                row.mapping.get("dashes", {}),
+                row.mapping.get("words", {}),
+                tuple(row.mapping.get("headers", ())),
+            )
             for row in connection.execute(select(IMPORT_MAPPING))
         }
         bare = next((unit for unit in BARE_UNITS if unit == project.bare_unit), None)
@@ -203,7 +211,10 @@ def _look(project: Project, path: Path, options: SurveyOptions, held: PreviewRes
         else:
             read, key = read_with_key(path, lambda: read_survey(path, asked))
         extra = {**read_extra(connection, OPENING_TABLE), **read_extra(connection, ITEM_TABLE)} if own else {}
-        preview = difference(read, read_inputs(connection, None, project.catalogue.read(connection)), extra)
+        preview = difference(
+            read, read_inputs(connection, None, project.catalogue.read(connection)), extra, asked.decisions
+        )
+        preview = settle_by_hand(connection, preview, asked.decisions)
     return PreviewResult(preview, read.problems, Basis(state, key, asked, read, marks))
 
 
@@ -322,11 +333,17 @@ def _remember(change: Change, mapping: SheetMapping, options: SurveyOptions) -> 
         select(IMPORT_MAPPING).where(IMPORT_MAPPING.c.fingerprint == mapping.fingerprint)
     ).first()
     kept = mapping.remembered(options.bare_unit or (row.mapping.get("bare_unit", "") if row else ""))
-    content = {"columns": dict(kept.columns), "bare_unit": kept.bare_unit}
+    content: dict[str, Any] = {"columns": dict(kept.columns), "bare_unit": kept.bare_unit}
+    for name, told in (("units", kept.units), ("dashes", kept.dashes), ("words", kept.words)):
+        if told:
+            content[name] = dict(told)
+    if kept.headers:
+        content["headers"] = list(kept.headers)
+    said = bool(options.columns or options.units or options.dashes or options.words)
     if row is None:
-        if change.number is not None or options.columns:
+        if change.number is not None or said:
             change.insert(
                 IMPORT_MAPPING, [{"fingerprint": mapping.fingerprint, "name": mapping.sheet, "mapping": content}]
             )
-    elif dict(row.mapping) != content and (change.number is not None or options.columns or options.bare_unit):
+    elif dict(row.mapping) != content and (change.number is not None or said or options.bare_unit):
         change.update(IMPORT_MAPPING, [(row.id, {"mapping": content})])

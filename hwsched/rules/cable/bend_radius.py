@@ -2,8 +2,10 @@
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import BEND_RADIUS_MM
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.cable import route
+from hwsched.rules.reading import lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
@@ -13,16 +15,19 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     # Two points have no corner between them.
     if fit.cable is None or len(fit.cable.points_mm) < 3:
         return
+    lock = lock_part(given, fit)
+    told = lock.number_of(BEND_RADIUS_MM) if lock is not None else None
+    radius = limits["radius_mm"] if told is None else told
     try:
-        way = route(fit.cable.points_mm, limits["radius_mm"])
+        way = route(fit.cable.points_mm, radius)
     except InputError as error:
         yield Verdict(f"The lead's way cannot be followed: {error.message}.", severity="error", about="lead")
         return
     if way.tight_bends:
         yield Verdict(
             f"{len(way.tight_bends)} of the lead's bends have no room for a radius of "
-            f"{length(given, limits['radius_mm'])}; ease the edges there.",
-            values={"tight_bends": float(len(way.tight_bends)), "radius_mm": limits["radius_mm"]},
+            f"{length(given, radius)}; ease the edges there.",
+            values={"tight_bends": float(len(way.tight_bends)), "radius_mm": radius},
             about="lead",
         )
 

@@ -58,7 +58,7 @@ RULE = Rule(
         Limit(
             "at_once",
             2.0,
-            "Operations at one time where the circuit does not say.",
+            "Openings that operate at one time where the circuit does not say.",
             "common practice of our own, editable",
             unit="",
             low=1.0,

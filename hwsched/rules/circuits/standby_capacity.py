@@ -20,7 +20,8 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
         )
     size = f"; the next size is {found.size_ah:g} Ah" if found.size_ah is not None else "; no size suffices"
     by = f" ({found.peukert})" if found.peukert else ""
-    asked = f"{found.hours:g} h at {found.load_a:.3g} A need {found.needed_ah:.2f} Ah{by}"
+    least = "at least " if found.at_least else ""
+    asked = f"{found.hours:g} h at {least}{found.load_a:.3g} A need {least}{found.needed_ah:.2f} Ah{by}"
     values = {"needed_ah": found.needed_ah, "load_a": found.load_a, "hours_h": found.hours}
     if found.held_ah is None:
         yield Verdict(f"{asked}{size}. No standby battery is laid.", values=values, about=supply.name)
@@ -29,6 +30,13 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
             f"{asked}; {found.held_ah:g} Ah are laid, short by {short_v(found.needed_ah - found.held_ah)} Ah{size}.",
             values={**values, "held_ah": found.held_ah},
             about=supply.battery or "",
+        )
+    elif found.at_least:
+        yield Verdict(
+            f"Unknown: whether the {found.held_ah:g} Ah suffice; {asked}.",
+            values={**values, "held_ah": found.held_ah},
+            about=supply.battery or "",
+            needs=result.needs,
         )
 
 

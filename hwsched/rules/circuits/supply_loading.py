@@ -7,18 +7,28 @@ from hwsched.values.power import SupplyResult
 
 
 def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
-    held, rated = result.holding_a, result.rated_a
-    if held is None or rated is None:
+    rated = result.rated_a
+    if result.held_a is None or rated is None:
         return
+    # What is unknown may draw nothing at all: what is exceeded then is exceeded for sure.
+    held, most = result.held_a
     # Trade articles leave 20 to 25 % of a supply unused.
     usable = rated * limits["share"]
     if held <= usable + 1e-9:
+        if most > usable + 1e-9:
+            yield Verdict(
+                f"Unknown: whether {limits['share']:.0%} of {result.supply.name}'s {rated:g} A suffice; {held:.3g} to "
+                f"{most:.3g} A are held, and {usable:.3g} A may be.",
+                values={"load_a": held, "most_a": most, "usable_a": usable, "rated_a": rated},
+                about=result.supply.part or "",
+                needs=result.needs,
+            )
         return
-    over = held > rated + 1e-9
+    over, least = held > rated + 1e-9, "at least " if most > held else ""
     what = "its rating" if over else "that"
     yield Verdict(
-        f"Everything held at once draws {held:.3g} A; {limits['share']:.0%} of {result.supply.name}'s {rated:g} A is "
-        f"{usable:.3g} A, and {what} is exceeded by {held - (rated if over else usable):.3g} A.",
+        f"Everything held at once draws {least}{held:.3g} A; {limits['share']:.0%} of {result.supply.name}'s {rated:g} "
+        f"A is {usable:.3g} A, and {what} is exceeded by {held - (rated if over else usable):.3g} A.",
         values={"load_a": held, "usable_a": usable, "rated_a": rated},
         about=result.supply.part or "",
         severity="error" if over else None,

@@ -37,5 +37,6 @@ RULE = Rule(
     "needs this "
     "opening to leave.",
     judge=_judge,
+    each_anew=True,
     defers=True,
 )

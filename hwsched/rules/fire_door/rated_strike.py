@@ -17,6 +17,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         if fit_part.role != "strike":
             continue
         part = entry(given, fit_part)
+        # An electromagnetic lock holds the leaf and leaves the latch alone, whatever becomes of its power.
+        if part is not None and part.kind == "electromagnetic-lock":
+            continue
         fail = part.text_of(FAIL) if part is not None else None
         if carries is None or fail is None:
             yield unknown(("opening.rating" if carries is None else f"part {fit_part.part}.fail",), fit_part.part)

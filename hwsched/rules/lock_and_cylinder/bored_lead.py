@@ -2,10 +2,9 @@
 
 from collections.abc import Iterable
 
-from hwsched.attributes.of_parts import BOLT_HOLE_MM
-from hwsched.rules.practice import angle_deg, distance_mm
 from hwsched.rules.reading import lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.templates import template_deg, template_mm
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, OpeningInput, Part
 
@@ -21,7 +20,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     bolts = [hole for hole in fit.holes if hole.purpose == "bolt"]
     for hole in leads:
         if hole.up_deg or hole.edge_deg:
-            yield from _leans(hole, limits["angle_deg"])
+            yield from _leans(part, hole, limits["angle_deg"])
         if any(bolt.order > hole.order for bolt in bolts):
             yield Verdict(
                 f"The {hole.name} comes before the through-bolts' holes, on which its jig stands.",
@@ -33,13 +32,13 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield from _bolt(given, part, hole, limits["diameter_mm"])
 
 
-def _leans(hole: Hole, off_deg: float) -> Iterable[Verdict]:
+def _leans(part: Part, hole: Hole, off_deg: float) -> Iterable[Verdict]:
     # Toward the edge: away from the lock's case and its spindle, where a jig on the bolts' holes holds the bit.
     for what, is_deg, name in (
         ("up or down out of the cross bore", abs(hole.up_deg), "bored-up"),
         ("toward the lock edge", abs(hole.edge_deg), "bored-edge"),
     ):
-        wanted = angle_deg(name)
+        wanted = template_deg(part, name)
         off = abs(is_deg - wanted)
         if off > off_deg + _EVEN_DEG:
             yield Verdict(
@@ -56,7 +55,7 @@ def _bolt(given: OpeningInput, part: Part, hole: Hole, off_mm: float) -> Iterabl
             values={"up_deg": hole.up_deg, "edge_deg": hole.edge_deg},
             about=hole.name,
         )
-    wanted = part.number_of(BOLT_HOLE_MM) or distance_mm("bored-bolt-hole")
+    wanted = template_mm(part, "bored-bolt-hole")
     if abs(hole.diameter_mm - wanted) > off_mm:
         yield Verdict(
             f"The {hole.name} are {length(given, hole.diameter_mm)}; the lock's bolts take {length(given, wanted)}.",

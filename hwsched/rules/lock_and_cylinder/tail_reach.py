@@ -18,7 +18,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if part is None or (part.kind != "rim-cylinder" and (part.kind != "mortise-cylinder" or tail is None)):
         return
     turns = fit.stack.turns if fit.stack is not None else 0
-    way, needs = tail_way(given, part, turns)
+    way, needs = tail_way(given, part, turns, limits["case_sheet_mm"])
     long, step, name = tail_size(part, tail)
     if way is None or long is None:
         yield unknown((*needs, *(() if long is not None else (name,))), part.number)
@@ -105,6 +105,15 @@ RULE = Rule(
             unit="mm",
             low=0.0,
             high=200.0,
+        ),
+        Limit(
+            "case_sheet_mm",
+            1.5,
+            "Sheet of the case, over which its thickness is measured and before which a tailpiece must end.",
+            "from memory, unverified: sheet of about 1/16 in",
+            unit="mm",
+            low=0.0,
+            high=10.0,
         ),
     ),
 )

@@ -1,14 +1,17 @@
-"""Rule: unit clear of the band that the frame's stop hides."""
+"""Rule: unit clear of the band that the frame's stop hides, shut and as the leaf swings."""
 
 from collections.abc import Iterable
 
+from hwsched.attributes.of_parts import DEPTH_MM
+from hwsched.calc.opening.placement import Rect
+from hwsched.calc.opening.swing import nears_frame_mm
 from hwsched.rules.clearances import ON_FACE, TOUCH_MM, gap_mm
 from hwsched.rules.footprints import stop_bands
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import lock_leaf, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Fit, OpeningInput
+from hwsched.values import Fit, Leaf, OpeningInput, Part
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
@@ -25,15 +28,32 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     housing = housing_rect(place, unit)
     # One distance for the nearest band: a unit in a corner is one trouble, not two.
-    gap = min(gap_mm(housing, band) for band in bands)
-    needed = limits["clearance_mm"]
+    needed, gap = max(
+        ((off_stop_mm(leaf, unit, band, housing.x0, limits), gap_mm(housing, band)) for band in bands),
+        key=lambda pair: pair[0] - pair[1],
+    )
     if gap < needed - TOUCH_MM:
+        swings = "" if needed <= limits["clearance_mm"] else " as the leaf swings on its hinges"
         yield Verdict(
             f"The {place.face} face closes against the frame's stop; the unit comes {length(given, gap)} from the band "
-            f"that the stop hides, {length(given, needed)} is needed, short by {length(given, needed - gap)}.",
+            f"that the stop hides, {length(given, needed)} is needed{swings}, short by {length(given, needed - gap)}.",
             values={"gap_mm": gap, "needed_mm": needed, "short_mm": needed - gap},
             about="frame stop",
         )
+
+
+def off_stop_mm(leaf: Leaf, unit: Part, band: Rect, x_mm: float, limits: Limits) -> float:
+    """Return how far a unit keeps off one band of the stop, its side toward the lock edge at some distance from it.
+
+    At the lock edge its front corner comes nearer to the stop as the leaf opens; how much more is needed there than
+    elsewhere follows from how far the unit stands proud.
+    """
+    least, proud = limits["clearance_mm"], unit.number_of(DEPTH_MM)
+    width, thick = leaf.width_mm, leaf.thickness_mm
+    upright = band.y1 - band.y0 > band.x1 - band.x0
+    if band.x0 > 0 or not upright or proud is None or thick is None or width is None or width <= x_mm:
+        return least
+    return max(least, nears_frame_mm(width - x_mm, proud, thick, limits["pin_mm"]))
 
 
 RULE = Rule(
@@ -41,7 +61,7 @@ RULE = Rule(
     title="Unit clear of the frame's stop",
     discipline="placement",
     severity="error",
-    basis="geometry of handing (SDI 111 chart, secondary copy); common practice",
+    basis="geometry of handing (SDI 111 chart, secondary copy) and of the leaf's swing; common practice",
     cure="Move the unit toward the hinge edge, take a narrower one, or one in the leaf's edge.",
     judge=_judge,
     slot="unit",
@@ -54,6 +74,15 @@ RULE = Rule(
             unit="mm",
             low=0.0,
             high=200.0,
+        ),
+        Limit(
+            "pin_mm",
+            6.35,
+            "From the centre of the hinge pins to the leaf's face on which they stand.",
+            "from memory, unverified, 1/4 in",
+            unit="mm",
+            low=0.0,
+            high=60.0,
         ),
     ),
 )

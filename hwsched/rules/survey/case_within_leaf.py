@@ -1,17 +1,22 @@
-"""Rule: the leaf is thick enough for the lock's case that is said to stand in it."""
+"""Rule: the leaf is high enough and thick enough for the lock's case that is said to stand in it."""
 
 from collections.abc import Iterable
 
-from hwsched.rules.reading import lock_item, lock_leaf
+from hwsched.rules.edge import pocket_span
+from hwsched.rules.reading import leaf_span_mm, lock_item, lock_leaf
 from hwsched.rules.rounding import MEASURE_MM
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
-from hwsched.values import Fit, OpeningInput
+from hwsched.values import Fit, Item, Leaf, OpeningInput
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     leaf, lock = lock_leaf(given), lock_item(given)
-    if leaf is None or lock is None or lock.lock_form not in ("mortise", "euro-profile") or leaf.material == "glass":
+    if leaf is None or lock is None or lock.lock_form not in ("mortise", "euro-profile"):
+        return
+    yield from _height(given, lock, leaf)
+    # On glass it stands in a patch or rail that is thicker than the leaf.
+    if leaf.material == "glass":
         return
     thickness, wide = leaf.thickness_mm, lock.case_width_mm
     if thickness is None or wide is None:
@@ -26,9 +31,27 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         )
 
 
+def _height(given: OpeningInput, lock: Item, leaf: Leaf) -> Iterable[Verdict]:
+    case, span, y = pocket_span(lock), leaf_span_mm(given, leaf), lock.cylinder_height_mm
+    if case is None or span is None or y is None or leaf.undercut_mm is None:
+        return
+    # Of a cylinder that is outside itself another rule speaks.
+    if not span[0] < y < span[1]:
+        return
+    out = max(span[0] - case[0], case[1] - span[1])
+    if out > MEASURE_MM:
+        yield Verdict(
+            f"The lock's case is said to reach from {length(given, case[0])} to {length(given, case[1])} above the "
+            f"floor, the leaf from {length(given, span[0])} to {length(given, span[1])}: {length(given, out)} of the "
+            "case stands out of it.",
+            values={"case_low_mm": case[0], "case_top_mm": case[1], "out_mm": out},
+            about="lock",
+        )
+
+
 RULE = Rule(
     id="case-within-leaf",
-    title="Leaf thick enough for the lock's case",
+    title="Leaf high and thick enough for the lock's case",
     discipline="survey",
     severity="error",
     basis="86 preparation: 1 1/4 in case opening leaves 1/4 in each side of a 1 3/4 in leaf; the least is our own",

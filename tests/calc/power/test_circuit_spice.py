@@ -1,4 +1,4 @@
-"""Circuit against ngspice: 500 random trees of each kind of load, volts equal to 1 mV."""
+"""Circuits and whole supplies against ngspice: random trees of each kind of load, volts equal to 1 mV."""
 
 import random
 import shutil
@@ -6,13 +6,16 @@ import shutil
 import pytest
 
 from hwsched.calc.power.circuit import CIRCUIT
+from hwsched.calc.power.circuit_states import Device, FedCircuit, Source, first_moment, supply_states
+from hwsched.calc.power.circuit_tree import Run, network
 from tests.calc.circuits import random_circuit
-from tests.calc.oracles import spice
+from tests.calc.oracles import case_count, spice
 
-TREES = 500
+TREES = case_count(125)
 AT_ONCE = 125
 
 
+@pytest.mark.turns(2)
 @pytest.mark.slow
 @pytest.mark.skipif(shutil.which("ngspice") is None, reason="ngspice is not installed; .ci/setup test installs it")
 @pytest.mark.parametrize("kind", ["current", "power", "resistance", "mixed"])
@@ -39,3 +42,80 @@ def test_against_ngspice(kind, tmp_path):
             assert answer["volts"] == pytest.approx(expected, abs=1e-6, rel=0)
             compared += len(expected)
     assert compared > 3 * TREES
+
+
+SUPPLIES = 300
+WARM_C = 50.0
+SOURCE = Source(24.0, 22.8, 21.0, 0.15, 0.2)
+"""Of which the battery is the worse one at every load."""
+
+
+def random_supply(rng):
+    """Return one to six circuits: runs, devices of mixed kinds, and how many openings operate at one time."""
+    found = []
+    for _ in range(rng.randint(1, 6)):
+        count = rng.randint(1, 5)
+        runs, devices = [], []
+        for i in range(count):
+            begin = "supply" if i == 0 else f"n{rng.randrange(i)}"
+            runs.append(Run(begin, f"n{i}", rng.uniform(2, 25), "18 AWG", rng.choice(("solid", "stranded"))))
+            kind = rng.choice(("current", "power", "resistance"))
+            held, first = rng.uniform(0.01, 0.1), rng.uniform(0.2, 0.6)
+            by = {"current": 1.0, "power": 24.0}.get(kind)
+            held, first = (held * by, first * by) if by else (24 / held, 24 / first)
+            devices.append(Device(f"n{i}", kind, held, first, group=f"door {i // 2}"))
+        found.append((runs, devices, rng.randint(0, 2)))
+    return found
+
+
+def asked_of_spice(circuits, source_v, ohm, chosen):
+    """Return the whole supply as the other program takes it, these devices in operation."""
+    runs, loads = [], []
+    for c, (own, devices, _) in enumerate(circuits):
+        at = {"supply": "supply"}
+        at |= {run.to_node: f"{c}:{run.to_node}" for run in own}
+        runs += [
+            {"from": at[r.from_node], "to": at[r.to_node], "length_m": r.length_m, "gauge": r.gauge,
+             "stranding": r.stranding}
+            for r in own
+        ]  # fmt: skip
+        loads += [
+            {"node": at[d.node], "kind": d.kind, "value": first_moment(d) if (c, i) in chosen else d.holding}
+            for i, d in enumerate(devices)
+        ]
+    return {"source_v": source_v, "source_ohm": ohm, "temperature_c": WARM_C, "runs": runs, "loads": loads}
+
+
+@pytest.mark.slow
+@pytest.mark.skipif(shutil.which("ngspice") is None, reason="ngspice is not installed; .ci/setup test installs it")
+def test_supplies_of_several_circuits_against_ngspice(tmp_path):
+    """Every state of every circuit, at peak each place under the operations that are said to be the worst for it."""
+    rng = random.Random("supplies")
+    asked, expected = [], []
+    for _ in range(SUPPLIES):
+        circuits = random_supply(rng)
+        found = supply_states(
+            [FedCircuit(network(runs, WARM_C), devices, at_once) for runs, devices, at_once in circuits], SOURCE
+        )
+        for number, (name, ohm) in enumerate((("normal", 0.15), ("lowest-mains", 0.15), ("standby-end", 0.2))):
+            solved = [states[number] for states in found]
+            assert {state.name for state in solved} == {name}
+            if not solved[0].solution.collapsed:
+                asked.append(asked_of_spice(circuits, solved[0].source_v, ohm, ()))
+                expected.append(
+                    {f"{c}:{node}": v for c, s in enumerate(solved) for node, v in s.solution.volts.items()
+                     if node != "supply"}
+                )  # fmt: skip
+        c = rng.randrange(len(circuits))
+        node, case = rng.choice(list(found[c][-1].worst.items()))
+        if case.volts > 1.0:
+            chosen = {*((c, i) for i in case.operating), *case.elsewhere}
+            asked.append(asked_of_spice(circuits, SOURCE.battery_end_v, SOURCE.battery_ohm, chosen))
+            expected.append({f"{c}:{node}": case.volts})
+    compared = 0
+    for begin in range(0, len(asked), AT_ONCE):
+        batch = slice(begin, begin + AT_ONCE)
+        for volts, own in zip(spice.volts(asked[batch], tmp_path), expected[batch], strict=True):
+            assert own == pytest.approx({node: volts[node] for node in own}, abs=1e-6, rel=0)
+            compared += len(own)
+    assert compared > 10 * SUPPLIES

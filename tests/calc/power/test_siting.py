@@ -3,6 +3,7 @@
 import copy
 import doctest
 import json
+import os
 import random
 import subprocess
 import sys
@@ -284,6 +285,7 @@ def test_a_fixed_pair_that_cannot_be():
         assert caught.value.openings == ("101",)
 
 
+@pytest.mark.turns(3)
 @pytest.mark.slow
 @pytest.mark.parametrize(("seed", "amps"), [(1, 16.0), (3, 16.0), (7, 16.0)])
 def test_500_openings_by_40_places_to_a_stated_gap(seed, amps):
@@ -300,12 +302,17 @@ def test_500_openings_by_40_places_to_a_stated_gap(seed, amps):
 
 
 @pytest.mark.slow
-def test_supplies_that_are_all_but_full():
-    """418.45 A on 35 supplies of 12 A: 0.4 % is free."""
-    problem = large(7, amps=12.0)
+@pytest.mark.parametrize(
+    ("seed", "openings", "supplies", "full"),
+    [(111, 200, 18, 14), *([(7, 500, 40, 35)] if "HWSCHED_FUZZ" in os.environ else [])],
+)
+def test_supplies_that_are_all_but_full(seed, openings, supplies, full):
+    """167.40 A on 14 supplies of 12 A, 418.45 A on 35 of them: 0.4 % is free."""
+    problem = large(seed, openings=openings, supplies=supplies, amps=12.0)
+    assert full - 1 < sum(each.amps for each in problem.openings) / 12.0 <= full
     found = place_supplies(problem, time_limit_s=12.0)
     check(problem, found)
-    assert len(found.open) == 35
+    assert len(found.open) == full
     assert found.fewest_proven
     assert found.gap <= 0.05
 
@@ -359,7 +366,7 @@ def test_cancelled_on_the_way_gives_the_best_so_far():
 
     def cancelled():
         asked.append(None)
-        return monotonic() - begin > 3.0
+        return monotonic() - begin > 1.5
 
     found = place_supplies(problem, gap=0.0, cancelled=cancelled)
     # The solver asks seldom while it weighs the first branches of a large model.

@@ -225,6 +225,7 @@ def test_prices_are_exact(path):
     assert all(type(part.list_price) is Decimal for part in read.parts)
 
 
+@pytest.mark.turns(3)
 @pytest.mark.parametrize("cell", ["dear", "1e13", 1e13, "0." + "1" * 101, -1, "-0.01", True, "12.50 USD", "1,000"])
 def test_a_price_that_cannot_be_is_named(path, cell):
     read = priced(path, cell)
@@ -522,3 +523,12 @@ class TestFiles:
         collars.write_bytes(collars.read_bytes()[: int(collars.stat().st_size * share)])
         with pytest.raises(InputRejected, match="is damaged"):
             read_catalogue(collars)
+
+
+def test_sheets_that_are_not_read_are_named(tmp_path):
+    path = tmp_path / "c.xlsx"
+    write_catalogue(path, [part_of(COLLAR, "C1")])
+    book = load_workbook(path)
+    book.create_sheet("Prices of last year").append(["asked for", 12.5])
+    book.save(path)
+    assert read_catalogue(path).unread == ("Prices of last year",)

@@ -88,7 +88,9 @@ def test_a_mapping_is_remembered_by_its_header(tmp_path):
     first = read(tmp_path, *rows, columns={"Breite": "leaf.width_mm", "Notes": ""}, bare_unit="mm")
     kept = {first.mapping[0].fingerprint: first.mapping[0].remembered("mm")}
     assert kept[first.mapping[0].fingerprint] == RememberedMapping(
-        {"mark": "opening.mark", "breite": "leaf.width_mm", "notes": ""}, "mm"
+        {"mark": "opening.mark", "breite": "leaf.width_mm", "notes": ""},
+        "mm",
+        headers=("mark", "breite", "notes", "colour"),
     )
     again = read(tmp_path, *rows, remembered=kept, bare_unit=None, usual_unit="in")
     assert targets(again) == ["opening.mark", "leaf.width_mm"]
@@ -147,3 +149,71 @@ def test_a_hidden_sheet_is_read_only_by_name(tmp_path):
     book.save(path)
     assert [o.mark for o in read_survey(path, SurveyOptions(bare_unit="in")).openings] == ["1"]
     assert [o.mark for o in read_survey(path, SurveyOptions(bare_unit="in", sheet="Draft")).openings] == ["2"]
+
+
+def test_a_column_is_the_mark_because_a_person_says_so(tmp_path):
+    rows = (["X", "Width", "Height"], ["D-1", 36, 84], ["D-2", 32, 84])
+    found = read(tmp_path, *rows, columns={"X": "opening.mark"})
+    assert [opening.mark for opening in found.openings] == ["D-1", "D-2"]
+    found = read(tmp_path, *rows, columns={"column A": "opening.mark"})
+    assert [opening.mark for opening in found.openings] == ["D-1", "D-2"]
+
+
+def test_a_person_s_word_goes_before_another_heading_of_the_same_fact(tmp_path):
+    rows = (["Door no", "X", "Width"], ["a", "D-1", 36], ["b", "D-2", 32])
+    found = read(tmp_path, *rows, columns={"X": "opening.mark"})
+    assert said(found) == ""
+    assert [opening.mark for opening in found.openings] == ["D-1", "D-2"]
+    assert [(column.header, column.filled) for column in found.unmapped] == [("Door no", 2)]
+
+
+def test_a_header_row_is_taken_as_a_person_says(tmp_path):
+    rows = (["Door", "Width", "Notes"], ["first floor", "", ""], ["No", "Q", "R"], ["D-1", 36, 84])
+    found = read(tmp_path, *rows, header_row=3, columns={"Q": "leaf.width_mm", "column C": "leaf.height_mm"})
+    assert found.mapping[0].header_row == 3
+    assert one(found).leaves[0].facts["height_mm"] == pytest.approx(2133.6)
+
+
+@pytest.mark.parametrize("told", [{"columns": {"Widht": "leaf.width_mm"}}, {"dashes": {"Rating": "none"}}])
+def test_what_is_said_of_a_column_that_is_not_there_is_refused(tmp_path, told):
+    found = read(tmp_path, PLAIN, DOOR, **told)
+    (header,) = next(iter(told.values()))
+    assert f"has no column {header}, of which something is said; accepted: Mark, Width, Height" in said(found)
+
+
+def remembered_of(found):
+    return {found.mapping[0].fingerprint: found.mapping[0].remembered()}
+
+
+def test_one_more_column_costs_no_other_its_meaning(tmp_path):
+    rows = (["Mark", "Nominal", "Label text"], ["1", 36, "-"], ["2", 32, "90"])
+    told = {"columns": {"Nominal": "leaf.width_mm", "Label text": "opening.rating"}, "dashes": {"Label text": "none"}}
+    first = read(tmp_path, *rows, **told)
+    wider = (["Mark", "Wing", "Nominal", "Colour", "Label text"], ["1", "N", 30, "red", "-"], ["2", "N", 30, "red", 20])
+    second = read(tmp_path, *wider, remembered=remembered_of(first))
+    assert [opening.facts["rating"] for opening in second.openings] == ["none", "20"]
+    assert {opening.leaves[0].facts["width_mm"] for opening in second.openings} == {762}
+    lines = [assumption.describe() for assumption in second.assumptions]
+    assert "sheet Doors, column C (Nominal): taken as Leaf width, as at an earlier import (2)" in lines
+
+
+def test_of_two_columns_with_one_heading_each_keeps_its_meaning_when_one_is_added_before(tmp_path):
+    told = {"columns": {"column B": "leaf.width_mm", "column D": "leaf.height_mm"}}
+    first = read(tmp_path, ["Mark", "Size 1", "Colour", "Size 1"], ["1", 36, "red", 84], **told)
+    moved = (["Mark", "Size 1", "Coat", "Size 1", "Colour", "Size 1"], ["1", "big", "no", 36, "red", 84])
+    second = read(tmp_path, *moved, remembered=remembered_of(first))
+    assert [c.header for c in second.mapping[0].columns] == ["Mark", "Size 1", "Size 1"]
+    assert one(second).leaves[0].facts["width_mm"] == pytest.approx(914.4)
+    assert one(second).leaves[0].facts["height_mm"] == pytest.approx(2133.6)
+
+
+def test_a_remembered_column_that_is_gone_is_named(tmp_path):
+    first = read(tmp_path, ["Mark", "Nominal", "Height"], ["1", 36, 84], columns={"Nominal": "leaf.width_mm"})
+    second = read(tmp_path, ["Mark", "Height", "Level"], ["1", 84, "1"], remembered=remembered_of(first))
+    assert "sheet Doors: a column nominal, which an earlier file of this kind had, is not there" in second.passed_over
+
+
+def test_another_list_takes_nothing_from_memory(tmp_path):
+    first = read(tmp_path, ["Mark", "Type", "Height", "Hand"], ["1", 36, 84, "LH"], columns={"Type": "leaf.width_mm"})
+    other = (["Mark", "Type", "Wave", "Notes", "Priority"], ["1", "single", "2", "seen", 1])
+    assert one(read(tmp_path, *other, remembered=remembered_of(first))).facts["form"] == "single"

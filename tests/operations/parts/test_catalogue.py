@@ -88,3 +88,10 @@ def test_a_file_that_cannot_be_written_is_said_so(project, tmp_path):
         export_catalogue(project, tmp_path / "c.txt")
     with pytest.raises(UnwritableError, match="cannot be written"):
         export_catalogue(project, tmp_path / "none" / "c.xlsx")
+
+
+def test_a_catalogue_without_any_part_is_refused(project, tmp_path):
+    path = tmp_path / "c.xlsx"
+    write_catalogue(path, [])
+    with pytest.raises(InputRejected, match="holds no part"):
+        import_catalogue(project, path, who="t")

@@ -11,7 +11,7 @@ from hwsched.model.project import open_project
 from hwsched.model.tables import CHANGE_ENTRY
 from hwsched.operations.power.connecting import set_route
 from hwsched.operations.power.power_editing import edit_power_row
-from hwsched.operations.power.power_import import import_power
+from hwsched.operations.power.power_import import import_power, take_in
 from hwsched.operations.power.power_results import power_result
 from hwsched.paths import SAMPLE
 from tests.exchange.powers import WHOLE, with_cell, write_power
@@ -202,6 +202,9 @@ def test_all_problems_are_told_at_once(project, yard, tmp_path):
     ("sheets", "word"),
     [
         ({"Sheet": [{"Mark": "1"}]}, "none of the sheets"),
+        ({**WHOLE, "Supplies (2)": WHOLE["Supplies"]}, "sheet Supplies (2): looks like a sheet Supplies and would not"),
+        ({**WHOLE, "Closets": WHOLE["Supplies"]}, "sheet Closets: looks like a sheet Supplies"),
+        ({"Levels": [{"Building": None, "Level": None, "Height of the floor [m]": None}]}, "no row in Levels"),
         ({"Supplies": [{"Name": "PS1", "Building": "Main", "Colour": "red"}]}, "Colour"),
         ({"Runs": [{"From": "supply", "To": "1"}]}, "Supply, Circuit"),
     ],
@@ -236,3 +239,10 @@ def test_an_import_meets_what_was_laid_by_hand(project, yard, tmp_path):
     edit_power_row(project, "circuit", circuit.id, {"limiter_a": 1.0}, who=WHO)
     assert taken(project, tmp_path).changes.entities == {"circuit"}
     assert power(project).circuits[0].limiter_a == 2.0
+
+
+def test_a_sheet_that_is_not_read_is_named(project, yard, tmp_path):
+    path = write_power(tmp_path / "power.xlsx", **WHOLE, Contacts=[{"Who": "caretaker", "Where": "gate"}])
+    came = take_in(project, path, who="t", accept="all")
+    assert came.unread == ("Contacts",)
+    assert came.said.endswith("; not read: sheet Contacts")

@@ -13,7 +13,9 @@ from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.survey.editing import add_item, edit_facts
+from hwsched.operations.survey.own_fields import define_field
 from hwsched.operations.survey.return_visit import issue_return_visit
+from hwsched.operations.survey.survey_forms import write_form
 from hwsched.operations.survey.survey_import import import_survey, preview_survey
 from hwsched.rules.missing import missing_facts, needs_of
 from tests.operations.exact import id_of, small
@@ -154,3 +156,24 @@ def test_the_place_of_a_thumb_turn_is_asked_for_and_not_that_of_its_lock(yard):
     rows = [row for section in document.sections for block in section.blocks for row in getattr(block, "rows", ())]
     asked = {row[4] for row in rows if str(row[3]).endswith(("From lock edge", "Above floor", "Footprint width"))}
     assert asked == {"Thumb turn of the lock"}
+
+
+def test_paper_sheets_of_chosen_openings_or_blank_ones(yard, tmp_path):
+    """Two pages an opening; 4 stands in the annexe, and nobody measured how thick its leaf is."""
+    define_field(yard, "opening", "alarm_zone", "Alarm zone", "text", who=WHO)
+    assert write_form(yard, tmp_path / "a.pdf", ids=[id_of(yard, "1"), id_of(yard, "4")], paper="a4") == 2
+    pages = PdfReader(tmp_path / "a.pdf").pages
+    assert [round(float(each)) for each in pages[0].mediabox[2:]] == [595, 842]
+    assert len(pages) == 4
+    first, _, fourth, _ = (page.extract_text() for page in pages)
+    assert "Opening 1" in first
+    assert "Annexe" in fourth
+    assert "Alarm zone" in fourth
+    assert "Leaf thickness\n44.5\n" in first
+    assert "Leaf thickness\nmm\n" in fourth
+    assert write_form(yard, tmp_path / "b.PDF", bare_unit="mm") == 0
+    blank = PdfReader(tmp_path / "b.PDF").pages[0].extract_text()
+    assert "Mark" in blank
+    assert "Alarm zone" in blank
+    assert "mm" in blank.split()
+    assert "in" not in blank.split()

@@ -198,3 +198,20 @@ def test_killed_in_the_middle_of_an_import_the_project_is_as_before(project, tmp
     time.sleep(0.05)
     assert openings(project) == {}
     assert history(project) == []
+
+
+def test_a_mapping_outlives_one_more_column(project, tmp_path):
+    """Two facts that a person mapped change in a file that has a column more: both are seen, and taken in."""
+
+    def file(*rows):
+        path = tmp_path / "list.csv"
+        path.write_text("\n".join(",".join(row) for row in rows), encoding="utf-8")
+        return path
+
+    told = SurveyOptions(columns={"Nominal": "leaf.width_mm", "Tall": "leaf.height_mm"}, bare_unit="in")
+    first = (("Mark", "Nominal", "Tall"), ("1", "36", "84"), ("2", "36", "84"))
+    import_survey(project, file(*first), told, who="t")
+    second = (("Mark", "Wing", "Nominal", "Tall"), ("1", "N", "32", "84"), ("2", "N", "36", "80"))
+    seen = preview_survey(project, file(*second), SurveyOptions()).preview
+    changed = {opening.mark: [(f.attribute, round(f.after)) for f in opening.facts] for opening in seen.changed}
+    assert changed == {"1": [("width_mm", 813)], "2": [("height_mm", 2032)]}

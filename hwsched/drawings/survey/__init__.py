@@ -1,0 +1,1 @@
+"""What is found at the openings: how it is measured."""

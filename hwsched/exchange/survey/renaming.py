@@ -1,0 +1,174 @@
+"""Which marks of a file may be openings that the project knows under another mark: spelt otherwise, or renamed.
+
+Nothing is decided here: each likeness is a proposal with its evidence. Marks are laid beside each other by what they
+have in common, never each by each, so that ten thousand cost ten times a thousand.
+"""
+
+import re
+import unicodedata
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any, Final
+
+from hwsched.exchange.survey.facts import Proposal, SurveyedOpening, agree
+from hwsched.values import OpeningInput
+
+_DASHES: Final = re.compile(r"[\u2010-\u2015\u2212\ufe58\ufe63\uff0d_]")
+_LEADING: Final = re.compile(r"(?<![\d.])0+(?=\d)")
+_WHOLE: Final = re.compile(r"(?<=\d)\.0+$")
+_DIGITS: Final = re.compile(r"\d+")
+_PLACES: Final = ("building", "level", "room_from", "room_to")
+_LEAF: Final = ("width_mm", "height_mm", "thickness_mm", "material")
+_OPENING: Final = ("form", "hand", "rating", "frame_material", "exposure")
+_MOST_ALIKE: Final = 8
+"""Openings alike in what they are looked up by; where more are, the likeness says nothing."""
+_SHARE: Final = 0.7
+"""Of the facts that both know which must agree."""
+
+
+def mark_key(mark: str) -> str:
+    """Return what marks have in common that a person reads as one: case, dashes, blanks, leading zeros and .0 aside.
+
+    Examples
+    --------
+    >>> mark_key("D-0101") == mark_key("d\u2013101 "), mark_key("12.0") == mark_key("0012")
+    (True, True)
+    >>> mark_key("101A") == mark_key("101B"), mark_key("1.05") == mark_key("1.5")
+    (False, False)
+    """
+    text = _DASHES.sub("-", unicodedata.normalize("NFKC", mark)).casefold()
+    return _WHOLE.sub("", _LEADING.sub("", "".join(text.split())))
+
+
+def spelt_otherwise(new: Iterable[str], known: Iterable[str]) -> dict[str, str]:
+    """Return the known mark by each new one that is the same but for its spelling; none where two would be."""
+    by_key: dict[str, list[str]] = {}
+    for mark in known:
+        by_key.setdefault(mark_key(mark), []).append(mark)
+    found: dict[str, str] = {}
+    taken: dict[str, str] = {}
+    for mark in new:
+        alike = by_key.get(mark_key(mark), [])
+        if len(alike) == 1 and alike[0] != mark and alike[0] not in taken:
+            found[mark] = alike[0]
+            taken[alike[0]] = mark
+    return found
+
+
+def alike_in_file(marks: Sequence[str]) -> list[tuple[str, ...]]:
+    """Return the marks of one file that are one but for their spelling, in groups.
+
+    Examples
+    --------
+    >>> alike_in_file(["D-1", "d-1", "D-2", "D-01"])
+    [('D-1', 'd-1', 'D-01')]
+    """
+    groups: dict[str, list[str]] = {}
+    for mark in marks:
+        groups.setdefault(mark_key(mark), []).append(mark)
+    return [tuple(group) for group in groups.values() if len(group) > 1]
+
+
+def renamed(new: Sequence[SurveyedOpening], gone: Sequence[OpeningInput]) -> list[Proposal]:
+    """Propose which new openings of a file are known ones that it does not name any more.
+
+    Parameters
+    ----------
+    new : sequence of SurveyedOpening
+        Openings whose mark the project does not know.
+    gone : sequence of OpeningInput
+        Openings of the project that the file does not name.
+
+    Returns
+    -------
+    list of Proposal
+        Each opening once at most, the surest first.
+    """
+    if not new or not gone:
+        return []
+    told_new = {opening.mark: _told(opening) for opening in new}
+    told_gone = {given.opening.mark: _known(given) for given in gone}
+    found: list[tuple[float, Proposal]] = []
+    for look_up in (_rooms, _digits):
+        index: dict[object, list[str]] = {}
+        for mark, facts in told_gone.items():
+            index.setdefault(look_up(mark, facts), []).append(mark)
+        wanted: dict[object, list[str]] = {}
+        for mark, facts in told_new.items():
+            wanted.setdefault(look_up(mark, facts), []).append(mark)
+        for key, marks in wanted.items():
+            alike = index.get(key, [])
+            if key is None or not 0 < len(alike) <= _MOST_ALIKE or len(marks) > _MOST_ALIKE:
+                continue
+            for mark in marks:
+                for known in alike:
+                    score, evidence = _likeness(told_new[mark], told_gone[known], look_up is _digits)
+                    if score >= _SHARE:
+                        bonus = 0.5 if look_up is _rooms else 0.0
+                        found.append(
+                            (score + bonus + 0.1 * _near(mark, known), Proposal(mark, known, "renamed", evidence))
+                        )
+    return _each_once(found)
+
+
+def _each_once(found: list[tuple[float, Proposal]]) -> list[Proposal]:
+    """Keep the surest proposals; where an opening is as like to two others, neither is proposed."""
+    best: dict[tuple[str, str], list[tuple[float, Proposal]]] = {}
+    for score, proposal in found:
+        for end in (("new", proposal.mark), ("gone", proposal.known)):
+            best.setdefault(end, []).append((score, proposal))
+    kept: dict[tuple[str, str], Proposal] = {}
+    for score, proposal in sorted(found, key=lambda each: -each[0]):
+        ends = (("new", proposal.mark), ("gone", proposal.known))
+        rivals = [
+            each
+            for end in ends
+            for each in best[end]
+            if (each[1].mark, each[1].known) != (proposal.mark, proposal.known)
+        ]
+        if any(other >= score for other, _ in rivals) or any(end in kept for end in ends):
+            continue
+        kept |= dict.fromkeys(ends, proposal)
+    return list(dict.fromkeys(kept.values()))
+
+
+def _told(opening: SurveyedOpening) -> dict[str, Any]:
+    facts = {name: opening.facts.get(name) for name in (*_PLACES, *_OPENING)}
+    leaf = opening.leaves[0].facts if opening.leaves else {}
+    return {**facts, **{name: leaf.get(name) for name in _LEAF}}
+
+
+def _known(given: OpeningInput) -> dict[str, Any]:
+    facts = {name: getattr(given.opening, name) for name in (*_PLACES, *_OPENING)}
+    leaf = given.leaves[0] if given.leaves else None
+    return {**facts, **{name: getattr(leaf, name) if leaf else None for name in _LEAF}}
+
+
+def _rooms(_mark: str, facts: Mapping[str, Any]) -> object:
+    rooms = [str(facts[name]).strip().casefold() for name in ("room_from", "room_to") if facts[name] is not None]
+    return ("rooms", facts["building"], facts["level"], *rooms) if rooms else None
+
+
+def _digits(mark: str, facts: Mapping[str, Any]) -> object:
+    numbers = tuple(number.lstrip("0") for number in _DIGITS.findall(mark))
+    return ("digits", facts["building"], facts["level"], numbers) if numbers else None
+
+
+def _near(mark: str, known: str) -> float:
+    one, other = mark_key(mark), mark_key(known)
+    same = sum(a == b for a, b in zip(one, other, strict=False))
+    return same / max(len(one), len(other), 1)
+
+
+def _likeness(new: Mapping[str, Any], gone: Mapping[str, Any], by_mark: bool) -> tuple[float, str]:
+    """Return the share of the facts known on both sides that agree, and what speaks for it in words."""
+    both = [
+        name for name in new if new[name] is not None and gone[name] is not None and name not in ("building", "level")
+    ]
+    same = [name for name in both if agree(name, new[name], gone[name])]
+    rooms = [name for name in same if name.startswith("room_")]
+    if by_mark and len(both) < 3:
+        return 0.0, ""
+    parts = ["the same digits in both marks"] if by_mark else []
+    parts += [f"the same rooms ({', '.join(str(new[name]) for name in rooms)})"] if rooms else []
+    parts.append(f"{len(same)} of {len(both)} facts alike")
+    return (len(same) / len(both) if both else 0.0), ", ".join(parts)

@@ -1,0 +1,79 @@
+"""Openings that are shared out to other processes have the fits that they have here, whatever happens to the others."""
+
+import logging
+import pickle
+import sys
+from dataclasses import replace
+
+import pytest
+
+from hwsched.fingerprint import engine
+from hwsched.model.project import open_project
+from hwsched.model.queries import by_opening, read_inputs
+from hwsched.operations.opening import several_cores
+from hwsched.operations.opening.fits_within import FitMemory
+from hwsched.operations.opening.lock_points import afresh
+from hwsched.operations.opening.several_cores import SeveralCores
+
+
+@pytest.fixture(scope="module")
+def openings(corner_folder):
+    """Openings of the corner, each several times with another duty."""
+    with open_project(corner_folder / "corner.hwsched") as project, project.reading() as connection:
+        held = list(by_opening(read_inputs(connection, None, project.catalogue.read(connection))))
+    return [
+        tuple(replace(each, opening=replace(each.opening, operations_per_day=10.0 + 3 * n)) for each in inputs)
+        for n in range(12)
+        for inputs in held
+    ]
+
+
+def fits_by(openings, memory, **given):
+    with SeveralCores(openings, memory, **given) as turns:
+        return [[each.fit for each in afresh(inputs, memory.of)] for inputs in turns]
+
+
+@pytest.fixture(scope="module")
+def alone(openings):
+    memory = FitMemory()
+    return [[each.fit for each in afresh(inputs, memory.of)] for inputs in openings], memory.count
+
+
+def test_another_process_does_its_share_and_finds_the_same(openings, alone, caplog):
+    memory = FitMemory()
+    assert fits_by(openings, memory, workers=1) == alone[0]
+    assert not caplog.records
+    # At first both begin, so not all is done by one: the other is there before this one has come to the end.
+    assert memory.count <= alone[1]
+
+
+def test_a_process_that_dies_leaves_its_share_to_this_one(openings, alone, monkeypatch, caplog):
+    said = pickle.dumps(engine().key)
+    code = f"import sys; m={said!r}; sys.stdout.buffer.write(len(m).to_bytes(8, 'big') + m)"
+    monkeypatch.setattr(several_cores, "COMMAND", [sys.executable, "-c", code])
+    with caplog.at_level(logging.WARNING):
+        assert fits_by(openings, FitMemory(), workers=1) == alone[0]
+    assert "beside this one failed" in caplog.text
+
+
+def test_another_version_of_the_program_is_not_asked(openings, alone, monkeypatch, caplog):
+    said = pickle.dumps("another engine")
+    code = f"import sys; m={said!r}; sys.stdout.buffer.write(len(m).to_bytes(8, 'big') + m)"
+    monkeypatch.setattr(several_cores, "COMMAND", [sys.executable, "-c", code])
+    assert fits_by(openings, FitMemory(), workers=1) == alone[0]
+    assert "another version" in caplog.text
+
+
+def test_who_stops_half_way_leaves_no_process(openings):
+    turns = SeveralCores(openings, FitMemory(), workers=1)
+    with turns:
+        next(iter(turns))
+    assert all(each.poll() is not None for each in turns.processes)
+
+
+def test_few_openings_start_nothing(openings, monkeypatch):
+    monkeypatch.setattr(several_cores, "COMMAND", ["/nowhere/at/all"])
+    memory = FitMemory()
+    with several_cores.in_turn(openings, memory) as turns:
+        assert [afresh(inputs, memory.of) for inputs in turns]
+    assert turns.processes == []

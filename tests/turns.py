@@ -1,0 +1,31 @@
+"""Cases that take turns: of those of a test marked ``turns(n)`` a run tries an n-th, another one each day.
+
+With each run of CI (``GITHUB_RUN_NUMBER``) it is another one too, so that n of them try all. ``HWSCHED_SEED`` repeats
+one; ``HWSCHED_FUZZ`` tries all at once, and so does naming a case on the command line.
+"""
+
+import os
+from collections import defaultdict
+from datetime import date
+
+import pytest
+
+SEED = int(os.environ.get("HWSCHED_SEED") or date.today().toordinal() + int(os.environ.get("GITHUB_RUN_NUMBER") or 0))
+
+
+def not_their_turn(items: list[pytest.Item], named: str) -> list[pytest.Item]:
+    """Return the cases of marked tests that wait for another run; named: what was asked for."""
+    if os.environ.get("HWSCHED_FUZZ") or "[" in named:
+        return []
+    by_test: dict[str, list[pytest.Item]] = defaultdict(list)
+    for item in items:
+        if item.get_closest_marker("turns") is not None:
+            by_test[item.nodeid.partition("[")[0]].append(item)
+    waiting = []
+    for cases in by_test.values():
+        marker = cases[0].get_closest_marker("turns")
+        assert marker is not None
+        # One of few cases too: none is left out altogether.
+        among = min(marker.args[0], len(cases))
+        waiting += [item for place, item in enumerate(cases) if place % among != SEED % among]
+    return waiting

@@ -1,0 +1,174 @@
+"""What is unknown on a supply is bounded from both sides: it keeps no other opening from its proof, nor from its fault.
+
+By hand as in `test_supply_results`: 18 AWG stranded at 30 C has 0.022207 ohm a metre and wire, a unit holds 0.4 A and
+needs 10 V, the supply gives 11.4 V at its lowest. The usual parts: at the most an opening without a fit gets one unit
+of 0.4 A or 0.5 A and the 0.5 A of a magnet.
+"""
+
+import pytest
+
+from hwsched.rules.unknown_draw import most_drawn_a
+from hwsched.wiring import ConnectedOpening
+from tests.wiring.power_rows import circuit, connected, only_circuit, parts, run, said, supply, work
+
+LOW = [f"o{i}" for i in range(10)]
+
+
+def unfitted(name, cat):
+    return ConnectedOpening(connected(name, cat).given, None)
+
+
+def laid(metres, *more, cat=None, unknown=(), openings=LOW, **how):
+    """Openings on home runs of one circuit, and one more run with what it names."""
+    cat = cat or parts()
+    runs = [run("supply", name, metres) for name in openings]
+    stated = {name: connected(name, cat) for name in openings}
+    for extra in more:
+        runs.append(extra)
+        stated[extra.opening_id] = connected(extra.opening_id, cat)
+    stated.update({name: unfitted(name, cat) for name in unknown})
+    return work(runs, stated, cat, **how)
+
+
+def standings(found):
+    return {proof.opening_id: proof.standing for each in found.supplies for c in each.circuits for proof in c.proofs}
+
+
+def errors(found, *but):
+    return sum(
+        len(each.opening_ids)
+        for each in found.findings
+        if each.finding.severity == "error" and each.finding.rule not in but
+    )
+
+
+UNKNOWN = {
+    "no fit": {"unknown": ("x",), "more": [run("supply", "x", 1.0)]},
+    "no length": {"more": [run("supply", "x", None)]},
+    "no wire": {"more": [run("supply", "x", gauge="18 AWG")]},
+}
+
+
+@pytest.mark.parametrize("what", UNKNOWN)
+def test_an_unknown_opening_silences_no_fault(what):
+    """Ten units at 100 m: 2 x 100 x 0.4 x 0.022207 = 1.78 V lost, 9.62 V left; 4 A of a supply of 2.5 A."""
+    how = dict(UNKNOWN[what])
+    assert errors(laid(100.0)) == 20
+    found = laid(100.0, *how.pop("more"), **how)
+    assert errors(found, "circuit-proved") >= 20
+    assert standings(found) == {**dict.fromkeys(LOW, "failed"), "x": "not-proved"}
+    assert [each.opening_ids for each in found.findings if each.finding.rule == "circuit-proved"] == [("x",)]
+
+
+@pytest.mark.parametrize("what", UNKNOWN)
+def test_an_unknown_opening_keeps_no_other_from_its_proof(what):
+    """Home runs share nothing but the supply, and nothing is inside that."""
+    how = dict(UNKNOWN[what])
+    found = laid(20.0, *how.pop("more"), openings=LOW[:3], **how)
+    assert standings(found) == {**dict.fromkeys(LOW[:3], "proved"), "x": "not-proved"}
+    assert not said(found, "circuit-voltage")
+
+
+def test_the_most_that_an_opening_can_draw_decides_what_hangs_beside_it():
+    """In a chain the unknown one pulls on the way of the other: 0.4 A or 0.5 A of a unit and 0.5 A of a magnet.
+
+    At 30 m 2 x 30 x 0.022207 = 1.332 ohm: known alone 11.4 - 0.4 x 1.332 = 10.87 V; with 0.9 A more 9.67 V, with 1.0 A
+    more 9.54 V, under the 10 V that are needed, so neither is proved; at 10 m 10.82 V or more are left.
+    """
+    cat = parts()
+    for metres, standing in ((30.0, "not-proved"), (10.0, "proved")):
+        stated = {"a": connected("a", cat), "x": unfitted("x", cat)}
+        found = work([run("supply", "a", metres), run("a", "x", 1.0)], stated, cat)
+        assert standings(found) == {"a": standing, "x": "not-proved"}
+        node = only_circuit(found).node_of("a")
+        assert node.lowest_v == pytest.approx(11.4 - 0.4 * 2 * metres * 0.022207, abs=1e-3)
+        most = most_drawn_a(stated["x"])
+        assert 0.9 <= most <= 1.0
+        assert node.bound_v == pytest.approx(11.4 - (0.4 + most) * 2 * metres * 0.022207, abs=1e-3)
+
+
+def test_what_hangs_behind_an_unknown_length_draws_where_the_length_begins():
+    """0.4 A behind 20 m whatever the second run is: 11.4 - 2 x 20 x 0.8 x 0.022207 = 10.689 V at the first."""
+    cat = parts()
+    stated = {name: connected(name, cat) for name in "ab"}
+    found = work([run("supply", "a", 20.0), run("a", "b", None)], stated, cat)
+    assert standings(found) == {"a": "proved", "b": "not-proved"}
+    node = only_circuit(found).node_of("a")
+    assert (node.lowest_v, node.bound_v) == pytest.approx((10.689, 10.689), abs=1e-3)
+
+
+def test_through_the_resistance_inside_a_supply_the_unknown_touches_other_circuits():
+    """1.0 ohm inside: b draws 0.4 A, 11.4 - 0.4 x (1 + 0.444) = 10.82 V; with 1 A more inside 9.8 V may be left."""
+    for ohm, standing in ((1.0, "not-proved"), (None, "proved")):
+        cat = parts(PSU={"inside_ohm": ohm})
+        stated = {"x": unfitted("x", cat), "b": connected("b", cat)}
+        found = work(
+            [run("supply", "x", 1.0), run("supply", "b", 10.0, "d")], stated, cat, circuits=[circuit(), circuit("d")]
+        )
+        assert standings(found) == {"x": "not-proved", "b": standing}
+        (proof,) = found.supplies[0].circuits[1].proofs
+        assert proof.missing == (() if standing == "proved" else ("opening.fit",))
+
+
+def test_a_circuit_that_is_no_tree_is_not_proved_and_leaves_the_other_one_alone():
+    cat = parts()
+    stated = {name: connected(name, cat) for name in "ab"}
+    found = work([run("J1", "a", 1.0), run("supply", "b", 10.0, "d")], stated, cat, circuits=[circuit(), circuit("d")])
+    assert standings(found) == {"a": "not-proved", "b": "proved"}
+
+
+def test_with_every_fact_given_nothing_is_left_unproved():
+    found = laid(20.0, openings=LOW[:3])
+    assert set(standings(found).values()) == {"proved"}
+    assert not said(found, "circuit-proved")
+
+
+def test_a_supply_that_is_overloaded_whatever_is_unknown_is_in_error():
+    found = laid(20.0, unknown=("x",), openings=LOW)
+    (result,) = found.supplies
+    # Without the unknown one: 10 x 0.4 A, and the supply gives 2.5 A.
+    assert result.held_a[0] == pytest.approx(4.0)
+    assert said(found, "supply-loading")[0].severity == "error"
+
+
+def test_a_standby_battery_that_is_short_whatever_is_unknown_is_in_error():
+    cat = parts()
+    stated = {"a": connected("a", cat), "x": unfitted("x", cat)}
+    found = work(
+        [run("supply", "a", 10.0), run("supply", "x", 1.0)], stated, cat,
+        supplies=[supply(battery="BAT", standby_hours=48.0, temperature_c=25.0)],
+    )  # fmt: skip
+    (finding,) = said(found, "standby-capacity")
+    # 48 h x 0.4 A = 19.2 Ah and more; 7 Ah are laid.
+    assert finding.severity == "error"
+    assert "at least" in finding.message
+    enough = work(
+        [run("supply", "a", 10.0), run("supply", "x", 1.0)], stated, cat,
+        supplies=[supply(battery="BAT", standby_hours=4.0, temperature_c=25.0)],
+    )  # fmt: skip
+    (finding,) = said(enough, "standby-capacity")
+    assert (finding.severity, finding.needs) == ("warning", ("opening.fit",))
+
+
+def test_each_opening_is_told_its_own_worst_operations():
+    """Two home runs behind 1 ohm: what operates at one end is not what lowers the other most."""
+    cat = parts(PSU={"inside_ohm": 0.2}, UNIT={"supply_rest_a": 0.02, "supply_inrush_a": 1.0})
+    stated = {name: connected(name, cat) for name in "ab"}
+    found = work([run("supply", "a", 10.0), run("supply", "b", 12.0)], stated, cat, circuits=[circuit(at_once=1)])
+    result = only_circuit(found)
+    assert [result.node_of(name).operating for name in "ab"] == [("A",), ("B",)]
+    for name, metres in (("a", 10.0), ("b", 12.0)):
+        expected = 11.4 - 0.2 * 1.02 - 2 * metres * 0.022207 * 1.0
+        assert result.node_of(name).volts["peak"] == pytest.approx(expected, abs=1e-3)
+
+
+def test_operations_at_one_time_are_openings_with_all_their_devices():
+    """Of two openings with a unit and two strikes each one operates: its unit and both strikes, 0.4 + 0.7 A."""
+    from tests.rules.scenario import fp
+
+    cat = parts(UNIT={"supply_rest_a": 0.0}, STRIKE={"supply_low_v": 9.0, "supply_high_v": 14.0})
+    stated = {name: connected(name, cat, fp("strike", "STRIKE", 2.0)) for name in "ab"}
+    found = work([run("supply", "a", 10.0), run("supply", "b", 10.0)], stated, cat, circuits=[circuit(at_once=1)])
+    result = only_circuit(found)
+    assert result.node_of("a").volts["peak"] == pytest.approx(11.4 - 2 * 10 * 0.022207 * 1.1, abs=1e-3)
+    assert result.inrush_a == pytest.approx(1.1)

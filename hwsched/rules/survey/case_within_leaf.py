@@ -32,19 +32,19 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
 
 
 def _height(given: OpeningInput, lock: Item, leaf: Leaf) -> Iterable[Verdict]:
-    case, span, y = pocket_span(lock), leaf_span_mm(given, leaf), lock.cylinder_height_mm
-    if case is None or span is None or y is None or leaf.undercut_mm is None:
+    ends, span, y = pocket_span(lock), leaf_span_mm(given, leaf), lock.cylinder_height_mm
+    if ends is None or span is None or y is None or leaf.undercut_mm is None:
         return
     # Of a cylinder that is outside itself another rule speaks.
     if not span[0] < y < span[1]:
         return
-    out = max(span[0] - case[0], case[1] - span[1])
+    out = max(span[0] - ends[0], ends[1] - span[1])
     if out > MEASURE_MM:
         yield Verdict(
-            f"The lock's case is said to reach from {length(given, case[0])} to {length(given, case[1])} above the "
+            f"The lock's case is said to reach from {length(given, ends[0])} to {length(given, ends[1])} above the "
             f"floor, the leaf from {length(given, span[0])} to {length(given, span[1])}: {length(given, out)} of the "
             "case stands out of it.",
-            values={"case_low_mm": case[0], "case_top_mm": case[1], "out_mm": out},
+            values={"case_low_mm": ends[0], "case_top_mm": ends[1], "out_mm": out},
             about="lock",
         )
 

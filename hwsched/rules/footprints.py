@@ -30,6 +30,8 @@ from hwsched.values import Fit, Item, Leaf, LockPoint, OpeningInput
 
 _ELSEWHERE: Final = {"hinge": "edge", "strike": "frame", "electric-strike": "frame", "electromagnetic-lock": "frame"}
 """Where items stand by their nature while the survey does not say."""
+_ON_A_SIDE: Final = ("release-sensor", "release-button")
+"""Kinds whose face is the side of the opening on which they hang, over or beside it: never on the leaf."""
 _DESCRIBES_TRIM: Final = ("trim", "lever", "thumb-turn", "exit-device")
 """Items that show what stands round the lock on a face when the lock's own footprint was not taken."""
 _DESCRIBES_TURN: Final = ("trim", "thumb-turn")
@@ -56,6 +58,8 @@ class Footprint:
 
 def face_of(item: Item) -> str:
     """Return the face an item stands on; while unknown where its kind stands by nature, else both."""
+    if item.kind in _ON_A_SIDE:
+        return "frame"
     # Unknown counts as both faces: what may stand there is kept clear of.
     return item.face or _ELSEWHERE.get(item.kind or "", "both")
 

@@ -4,7 +4,9 @@ from collections.abc import Callable, Mapping
 from typing import Any, Final
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
+    QApplication,
     QComboBox,
     QHeaderView,
     QLineEdit,
@@ -72,6 +74,29 @@ def _of_item(name: str, item: Item, *, locks: bool) -> bool:
     return locks or name not in _LOCK_FACTS
 
 
+class _Choice(QComboBox):
+    """A drop-down in a cell: an arrow key looks at the next word, and only Enter or the mouse takes one."""
+
+    picked = Signal()
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._by_key = False
+        self.activated.connect(self._on_activated)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Note that it is a key that changes the word."""
+        self._by_key = True
+        try:
+            super().keyPressEvent(event)
+        finally:
+            self._by_key = False
+
+    def _on_activated(self, _place: int) -> None:
+        if not self._by_key:
+            self.picked.emit()
+
+
 class FactDelegate(QStyledItemDelegate):
     """Offers a drop-down for a choice, a line for the rest; commits text only.
 
@@ -87,10 +112,10 @@ class FactDelegate(QStyledItemDelegate):
             return None
         self.begin()
         if attribute.kind in ("choice", "flag"):
-            box = QComboBox(parent)
+            box = _Choice(parent)
             box.addItem(_UNKNOWN)
             box.addItems([c.label for c in attribute.choices] if attribute.kind == "choice" else ["yes", "no"])
-            box.activated.connect(self._pick)
+            box.picked.connect(self._pick)
             return box
         line = QLineEdit(parent)
         form = self.parent()
@@ -180,7 +205,7 @@ class FactsForm(QTreeWidget):
             return
         self._shown, self._style = shown, style
         self.base = self.seen = checked.base if checked is not None else None
-        at = self.verticalScrollBar().value()
+        at, current, focused = self.verticalScrollBar().value(), self._at(), self._holds_focus()
         self.clear()
         if checked is None:
             return
@@ -205,7 +230,45 @@ class FactsForm(QTreeWidget):
             self._section(word.label if word else "Existing item", ITEM.name, item.id, attributes, item)
             self._own_lines(checked, item.id)
         self.expandAll()
+        self._go_to(current)
         self.verticalScrollBar().setValue(at)
+        if focused:
+            # The editor, which had it, is gone: without this the next widget gets it, and arrow keys work elsewhere.
+            self.setFocus()
+
+    def _holds_focus(self) -> bool:
+        at = QApplication.focusWidget()
+        return at is not None and (at is self or self.isAncestorOf(at))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Edit the fact of the line on F2 or Enter, whichever of its cells is current."""
+        item = self.currentItem()
+        editing = self.state() == QTreeWidget.State.EditingState
+        if item is not None and not editing and event.key() in (Qt.Key.Key_F2, Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.editItem(item, 1)
+            return
+        super().keyPressEvent(event)
+
+    def _at(self) -> tuple[str, str, str] | None:
+        """Return entity, row and fact of the current line."""
+        item = self.currentItem()
+        attribute = item.data(1, ATTRIBUTE) if item is not None else None
+        if item is None or not isinstance(attribute, Attribute):
+            return None
+        return str(item.data(1, _ENTITY)), str(item.data(1, _ROW)), attribute.name
+
+    def _go_to(self, wanted: tuple[str, str, str] | None) -> None:
+        """Make the line of a fact the current one again."""
+        for place in range(self.topLevelItemCount()):
+            section = self.topLevelItem(place)
+            below_it = [section.child(n) for n in range(section.childCount())] if section is not None else []
+            for item in filter(None, below_it):
+                attribute = item.data(1, ATTRIBUTE)
+                if isinstance(attribute, Attribute) and wanted == (
+                    str(item.data(1, _ENTITY)), str(item.data(1, _ROW)), attribute.name
+                ):  # fmt: skip
+                    self.setCurrentItem(item, 1)
+                    return
 
     def put_off(self, show: Callable[[], None]) -> bool:
         """Put off showing anew while a person types; returns whether it was."""

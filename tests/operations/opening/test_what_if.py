@@ -113,6 +113,16 @@ QUESTIONS = {
 }  # fmt: skip
 
 
+@pytest.mark.parametrize("name", ["limit", "rule off", "holes", "all together"])
+def test_what_holds_for_all_openings_is_not_accepted_from_a_look_at_some(yard, name):
+    rows = state(yard)
+    answer = what_if(yard, QUESTIONS[name], [id_of(yard, "1")])
+    with pytest.raises(ValueRefusedError, match="3 openings more than were looked at"):
+        accept_answer(yard, answer, who=WHO)
+    assert state(yard) == rows
+    accept_answer(yard, what_if(yard, QUESTIONS["choice"], [id_of(yard, "1")]), who=WHO)
+
+
 @pytest.mark.parametrize("name", QUESTIONS)
 def test_accepted_it_is_what_was_shown(yard, name):
     before, rows = seen(yard), state(yard)

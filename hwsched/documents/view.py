@@ -36,6 +36,8 @@ class OpeningView:
     """Its lock points in their order; an opening with one need not name it."""
     standing: Standing = "current"
     """How the stored fit stands."""
+    code: str = ""
+    """By which its sheet is known; empty where none is to be printed."""
 
     def __post_init__(self) -> None:
         if not self.points:

@@ -80,7 +80,7 @@ def set_blanks(pages: Pages, block: Blanks) -> None:
         for cell in row:
             _set_cell(pages, cell, height)
         pages.advance(height)
-    pages.advance(style.GAP)
+    pages.advance(pages.type.gap)
 
 
 def _rows(pages: Pages, block: Blanks) -> list[list[_Cell]]:
@@ -184,7 +184,7 @@ def set_ruled(pages: Pages, block: Ruled) -> None:
         pages.painter.lines([place for place in places if place[2]], WRITTEN, False, style.INK)
         _frame(pages, wide, height)
         pages.advance(height)
-    pages.advance(style.GAP)
+    pages.advance(pages.type.gap)
 
 
 def _set_head(pages: Pages, wide: list[float], head: list[tuple[str, ...]]) -> None:

@@ -47,6 +47,8 @@ class Column:
     align: Literal["left", "right", "centre"] = "left"
     digits: int | None = None
     """Decimal places at which numbers are shown, such as 2 for money; None: as many as say something."""
+    large: bool = False
+    """Whether what begins with a digit is set larger where the page is read at a distance."""
 
 
 Cell = str | float | int | None
@@ -65,6 +67,8 @@ class Table:
     sheet: str = ""
     """The sheet's name where tables with the same columns share one, each row then naming its table."""
     strong_rows: frozenset[int] = frozenset()
+    abreast: int = 1
+    """Columns of rows side by side where the page is read at the door; a workbook has one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,6 +167,10 @@ class Section:
     blocks: tuple[Block, ...]
     mark: str = ""
     landscape: bool = False
+    site: bool = False
+    """Whether it is read at the door, at arm's length, and not at a desk."""
+    code: str = ""
+    """By which a sheet is known: in the head of each page, as text and to be read by a camera; capitals and digits."""
     whole_sheets: bool = False
     """Printed on both sides of the paper it ends on a back, so that what follows starts on a sheet of its own."""
 

@@ -107,12 +107,17 @@ class OnPaper:
 class _Sheet:
     """Collects primitives and the extent that they cover."""
 
-    __slots__ = ("found", "scale", "x0", "x1", "y0", "y1")
+    __slots__ = ("found", "least_mm", "scale", "x0", "x1", "y0", "y1")
 
-    def __init__(self, scale: float, bounds: tuple[float, float, float, float]) -> None:
+    def __init__(self, scale: float, bounds: tuple[float, float, float, float], least_mm: float) -> None:
         self.scale = scale
+        self.least_mm = least_mm
         self.found: list[Primitive] = []
         self.x0, self.y0, self.x1, self.y1 = (value * scale for value in bounds)
+
+    def height(self, role: TextRole) -> float:
+        """Height of capitals of a role [mm]."""
+        return max(LETTER_HEIGHT_MM[role], self.least_mm)
 
     def cover(self, x: float, y: float) -> None:
         if x < self.x0:
@@ -133,7 +138,7 @@ class _Sheet:
         text = printable(text).replace("\n", " ")
         if not text:
             return
-        height = LETTER_HEIGHT_MM[role]
+        height = self.height(role)
         self.found.append(Letters(x, y, text, height, anchor, angle_deg, role))
         width = text_width_mm(text, height, role in LIGHT.bold)
         left = {"left": 0.0, "centre": -width / 2, "right": -width}[anchor]
@@ -149,7 +154,7 @@ class _Sheet:
                 self.cover(x + across * cos - up * sin, y + across * sin + up * cos)
 
 
-def lower(drawing: Drawing, scale: float) -> OnPaper:
+def lower(drawing: Drawing, scale: float, letters_mm: float = 0.0) -> OnPaper:
     """Bring a drawing to paper.
 
     Parameters
@@ -158,13 +163,15 @@ def lower(drawing: Drawing, scale: float) -> OnPaper:
         Lengths in mm of the thing drawn.
     scale : float
         Paper mm per mm of the thing drawn, over 0; 0.05 for 1:20, 1 for true size.
+    letters_mm : float
+        Least height of capitals [paper mm], for a page that is read at a distance.
 
     Returns
     -------
     OnPaper
         Primitives in paper mm, in the order in which they are painted.
     """
-    sheet = _Sheet(scale, drawing.bounds)
+    sheet = _Sheet(scale, drawing.bounds, letters_mm)
     callouts: list[Callout] = []
     for shape in drawing.shapes:
         if isinstance(shape, Line):
@@ -235,7 +242,7 @@ def _dimension(shape: Dimension, sheet: _Sheet) -> None:
                 (start, (qx + nx * sign * EXTENSION_OVERRUN_MM, qy + ny * sign * EXTENSION_OVERRUN_MM)),
                 "dimension", False, "none",
             )  # fmt: skip
-    height = LETTER_HEIGHT_MM["dimension"]
+    height = sheet.height("dimension")
     width = text_width_mm(shape.text, height)
     # Short dimensions stand outside with their arrows turned inward: letters across an arrow head cannot be read.
     words_inside = length >= width + 2 * ARROW_LENGTH_MM + 1.0
@@ -273,7 +280,7 @@ def _callouts(callouts: list[Callout], sheet: _Sheet) -> None:
     scale = sheet.scale
     columns: dict[str, list[Callout]] = {"left": [], "right": []}
     for callout in callouts:
-        height = LETTER_HEIGHT_MM[callout.role]
+        height = sheet.height(callout.role)
         width = text_width_mm(callout.text, height, callout.role in LIGHT.bold)
         across, up = callout.room[0] * scale, callout.room[1] * scale
         x, y = callout.x * scale, callout.y * scale
@@ -297,7 +304,7 @@ def _column(members: list[Callout], sheet: _Sheet, x: float, sign: float) -> Non
     members = sorted(members, key=lambda c: -c.y)
     blocks = []
     for callout in members:
-        height = LETTER_HEIGHT_MM[callout.role]
+        height = sheet.height(callout.role)
         size = size_of_letters_mm(height)
         lines = wrap(callout.text, _COLUMN_WIDTH_MM, size, callout.role in LIGHT.bold)
         blocks.append((callout, lines, height, ((len(lines) - 1) * LINE_SPACING + 1.7) * height))

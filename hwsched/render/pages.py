@@ -11,10 +11,9 @@ from hwsched.render import print_style as style
 from hwsched.render.blocks import Document, Section
 from hwsched.render.fonts import width_per_size
 from hwsched.render.paint import Painter
+from hwsched.render.qr import QR_PT, paint_qr
 from hwsched.render.wrap import printable, wrap
 
-_HEAD: Final = 9.0
-_SUBHEAD: Final = 7.5
 _TOTAL: Final = "total-pages"
 
 
@@ -44,32 +43,40 @@ class Pages:
         """A section of the same mark begins: its page before is finished already."""
         self._several = len(document.sections) > 1
         self._size = paper
+        self.type = style.USUAL
+        """Sizes of the section that is set."""
         self._head: list[tuple[float, float, str, float, bool]] = []
         self._body_top = 0.0
+        self._right = 0.0
+        """Right end of what the head says."""
         self._outlines = 0
         self._fresh = False
         # Room for "of y" is guessed from the number of sections; a longer number reaches into the margin only.
-        self._total_width = width_per_size("0" * len(str(2 * len(document.sections)))) * _SUBHEAD
+        self._total_digits = width_per_size("0" * len(str(2 * len(document.sections))))
+
+    @property
+    def _total_width(self) -> float:
+        return self._total_digits * self.type.subhead
 
     @property
     def left(self) -> float:
         """Left end of the text area."""
-        return style.MARGIN
+        return self.type.margin
 
     @property
     def width(self) -> float:
         """Width of the text area."""
-        return self._size[0] - 2 * style.MARGIN
+        return self._size[0] - 2 * self.type.margin
 
     @property
     def room(self) -> float:
         """What is left of the page."""
-        return self.y - style.BOTTOM
+        return self.y - self.type.bottom
 
     @property
     def full(self) -> float:
         """What a page holds."""
-        return self._body_top - style.BOTTOM
+        return self._body_top - self.type.bottom
 
     def begin_section(self, section: Section) -> None:
         """Start a section on a page of its own; one of the same mark goes on with its sheets."""
@@ -81,6 +88,7 @@ class Pages:
             self._sections += 1
             self._sheet = 0
         self._section = section
+        self.type = style.SITE if section.site else style.USUAL
         wide, tall = self._paper
         self._size = (tall, wide) if section.landscape else (wide, tall)
         self._compose_head(section)
@@ -94,7 +102,7 @@ class Pages:
             self.new_page()
         self._finish_page()
         if self._several and self._section.mark:
-            self._write_form(f"sheets-{self._sections}", str(self._sheet), _HEAD, True)
+            self._write_form(f"sheets-{self._sections}", str(self._sheet), self.type.head, True)
         self._section = None
 
     def finish(self) -> None:
@@ -102,7 +110,8 @@ class Pages:
         self.end_section()
         # As a form that all pages refer to: how many there are is only known after the last is drawn, and setting
         # everything twice would take twice as long.
-        self._write_form(_TOTAL, str(self.number), _SUBHEAD, False)
+        for each in (style.USUAL, style.SITE):
+            self._write_form(f"{_TOTAL}-{each.subhead:g}", str(self.number), each.subhead, False)
 
     def need(self, height: float) -> None:
         """Start a new page unless so much room is left or the page is empty."""
@@ -145,34 +154,39 @@ class Pages:
     def _compose_head(self, section: Section) -> None:
         document = self._document
         wide, tall = self._size
-        right_width = width_per_size(self._paged_words(99999)) * _SUBHEAD + self._total_width
+        # Beside the code as text stands the one for a camera.
+        self._right = wide - self.type.margin - (QR_PT + 6.0 if section.code else 0.0)
+        right_width = wide - self.type.margin - self._right
+        right_width += width_per_size(self._paged_words(99999)) * self.type.subhead + self._total_width
         mark = printable(section.mark).replace("\n", " ")
-        mark_lines = wrap(mark, self.width * 0.45, _HEAD, True) if mark else ()
-        mark_width = max((width_per_size(line, True) for line in mark_lines), default=0.0) * _HEAD
+        mark_lines = wrap(mark, self.width * 0.45, self.type.head, True) if mark else ()
+        mark_width = max((width_per_size(line, True) for line in mark_lines), default=0.0) * self.type.head
         if mark and self._several:
-            mark_width += width_per_size("  sheet 00 of 00", True) * _HEAD
+            mark_width += width_per_size("  sheet 00 of 00", True) * self.type.head
         title = " · ".join(words for words in (document.title, document.subtitle) if words)
-        left_lines = wrap(document.project, self.width - mark_width - 12, _HEAD, True)
-        title_lines = wrap(title, self.width - right_width - 12, _SUBHEAD)
-        y = tall - style.TOP - _HEAD
+        left_lines = wrap(document.project, self.width - mark_width - 12, self.type.head, True)
+        title_lines = wrap(title, self.width - right_width - 12, self.type.subhead)
+        y = tall - style.TOP - self.type.head
         rows: list[tuple[float, float, str, float, bool]] = []
         for number in range(max(len(left_lines), len(mark_lines))):
             if number < len(left_lines):
-                rows.append((style.MARGIN, y, left_lines[number], _HEAD, True))
+                rows.append((self.type.margin, y, left_lines[number], self.type.head, True))
             if number < len(mark_lines):
                 line = mark_lines[number]
-                x = wide - style.MARGIN - mark_width
-                rows.append((x, y, line, _HEAD, True))
-            y -= _HEAD * style.LEADING
+                x = self._right - mark_width
+                rows.append((x, y, line, self.type.head, True))
+            y -= self.type.head * self.type.leading
         for number, line in enumerate(title_lines):
             if number:
-                y -= _SUBHEAD * style.LEADING
-            rows.append((style.MARGIN, y, line, _SUBHEAD, False))
+                y -= self.type.subhead * self.type.leading
+            rows.append((self.type.margin, y, line, self.type.subhead, False))
         self._head = rows
-        self._mark_end = wide - style.MARGIN - mark_width + (
-            width_per_size(mark_lines[-1], True) * _HEAD if mark_lines else 0.0
+        self._mark_end = self._right - mark_width + (
+            width_per_size(mark_lines[-1], True) * self.type.head if mark_lines else 0.0
         )  # fmt: skip
-        self._mark_y = tall - style.TOP - _HEAD - max(len(mark_lines) - 1, 0) * _HEAD * style.LEADING
+        self._mark_y = (
+            tall - style.TOP - self.type.head - max(len(mark_lines) - 1, 0) * self.type.head * self.type.leading
+        )
         self._page_y = y
         self._rule_y = y - 4.0
         self._body_top = self._rule_y - 10.0
@@ -184,30 +198,39 @@ class Pages:
     def _stamp(self) -> list[str]:
         document = self._document
         revision = f"Revision {document.revision}" if document.revision else ""
-        return [word for word in (revision, document.date) if word]
+        code = f"Code {self._section.code}" if self._section is not None and self._section.code else ""
+        return [word for word in (code, revision, document.date) if word]
 
     def _draw_head_and_foot(self) -> None:
         painter, canvas = self.painter, self.canvas
         for bold in (True, False):
-            size = _HEAD if bold else _SUBHEAD
+            size = self.type.head if bold else self.type.subhead
             places = [(x, y, text) for x, y, text, _, strong in self._head if strong is bold]
             painter.lines(places, size, bold, style.INK if bold else style.SOFT)
         if self._section is not None and self._section.mark and self._several:
             words = f"  sheet {self._sheet} of "
-            painter.lines([(self._mark_end, self._mark_y, words)], _HEAD, True, style.INK)
+            painter.lines([(self._mark_end, self._mark_y, words)], self.type.head, True, style.INK)
             self._place_form(
-                f"sheets-{self._sections}", self._mark_end + width_per_size(words, True) * _HEAD, self._mark_y
+                f"sheets-{self._sections}", self._mark_end + width_per_size(words, True) * self.type.head, self._mark_y
             )
         words = self._paged_words(self.number)
-        end = self._size[0] - style.MARGIN - self._total_width
-        painter.lines([(end - width_per_size(words) * _SUBHEAD, self._page_y, words)], _SUBHEAD, False, style.SOFT)
-        self._place_form(_TOTAL, end, self._page_y)
+        end = self._right - self._total_width
+        if self._section is not None and self._section.code:
+            paint_qr(canvas, self._section.code, self._size[0] - self.type.margin - QR_PT, self._rule_y + 2.0)
+            painter.forget()
+        painter.lines(
+            [(end - width_per_size(words) * self.type.subhead, self._page_y, words)],
+            self.type.subhead,
+            False,
+            style.SOFT,
+        )
+        self._place_form(f"{_TOTAL}-{self.type.subhead:g}", end, self._page_y)
         painter.set_pen(style.STRONG_RULE)
-        canvas.line(style.MARGIN, self._rule_y, self._size[0] - style.MARGIN, self._rule_y)
+        canvas.line(self.type.margin, self._rule_y, self._size[0] - self.type.margin, self._rule_y)
         if self._document.footer:
             lines = wrap(self._document.footer, self.width, 6.5)
-            base = style.BOTTOM - 14.0
-            places = [(style.MARGIN, base - number * 8.0, line) for number, line in enumerate(lines[:3])]
+            base = self.type.bottom - 14.0
+            places = [(self.type.margin, base - number * 8.0, line) for number, line in enumerate(lines[:3])]
             painter.lines(places, 6.5, False, style.SOFT)
 
     def _place_form(self, name: str, x: float, y: float) -> None:

@@ -179,13 +179,13 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
 def _keep(pages: Pages, following: Block | None) -> float:
     """Return how much of the next block a heading takes along [pt]."""
     if isinstance(following, Table):
-        return first_height(following)
+        return first_height(pages, following)
     if isinstance(following, Drawings):
-        return views_height(following)
+        return views_height(pages, following)
     if isinstance(following, Blanks):
         return blanks_height(pages, following)
     if isinstance(following, Ruled):
         return ruled_height(following)
     if isinstance(following, SignOff):
         return 12.0 * style.MM * len(following.roles)
-    return 0.0 if following is None else 3 * style.BODY * style.LEADING
+    return 0.0 if following is None else 3 * pages.type.body * pages.type.leading

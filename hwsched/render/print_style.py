@@ -3,6 +3,8 @@
 Tints are light and letters dark enough to be told apart in black and white.
 """
 
+from collections.abc import Mapping
+from dataclasses import dataclass
 from typing import Final
 
 from hwsched.render.fonts import POINT_MM
@@ -13,9 +15,7 @@ MM: Final = 1.0 / POINT_MM
 PAPERS: Final[dict[str, tuple[float, float]]] = {"letter": (612.0, 792.0), "a4": (210.0 * MM, 297.0 * MM)}
 """Width and height [pt], upright."""
 
-MARGIN: Final = 14.0 * MM
 TOP: Final = 10.0 * MM
-BOTTOM: Final = 15.0 * MM
 
 INK: Final[Colour] = (0.08, 0.10, 0.13)
 SOFT: Final[Colour] = (0.33, 0.37, 0.42)
@@ -34,13 +34,48 @@ LINE_TO_SIGN: Final = PenLook(INK, 0.18)
 CAUTION_PEN: Final = PenLook(CAUTION_INK, 0.5)
 STOP_PEN: Final = PenLook(STOP_INK, 1.0)
 
-BODY: Final = 9.0
-SMALL: Final = 7.5
-TABLE: Final = 8.0
-TABLE_HEAD: Final = 7.5
-LEADING: Final = 1.3
-"""From line to line over font size."""
-HEADING_SIZES: Final = {1: 14.0, 2: 11.0, 3: 9.5}
 TITLE: Final = 20.0
-GAP: Final = 6.0
-"""Between two blocks."""
+
+
+@dataclass(frozen=True, slots=True)
+class Type:
+    """Sizes of what a page is set in [pt]."""
+
+    body: float
+    small: float
+    table: float
+    table_head: float
+    large: float
+    """Numbers that are drilled."""
+    heads: Mapping[int, float]
+    """Headings by level."""
+    head: float
+    """Page head: project and mark."""
+    subhead: float
+    leading: float
+    """From line to line over font size."""
+    table_leading: float
+    pad: float
+    """Of a table's cell."""
+    gap: float
+    """Between two blocks."""
+    margin: float
+    bottom: float
+    letters_mm: float
+    """Least height of capitals in drawings."""
+    note: float
+    """Notes under drawings."""
+
+
+USUAL: Final = Type(
+    body=9.0, small=7.5, table=8.0, table_head=7.5, large=8.0, heads={1: 14.0, 2: 11.0, 3: 9.5}, head=9.0, subhead=7.5,
+    leading=1.3, table_leading=1.25, pad=2.0, gap=6.0, margin=14.0 * MM, bottom=15.0 * MM, letters_mm=0.0, note=6.5,
+)  # fmt: skip
+"""Read at a desk."""
+SITE: Final = Type(
+    body=11.0, small=11.0, table=11.0, table_head=11.0, large=14.0, heads={1: 16.0, 2: 12.0, 3: 11.0}, head=12.0,
+    subhead=11.0, leading=1.13, table_leading=1.1, pad=2.0, gap=3.0, margin=10.0 * MM, bottom=9.0 * MM,
+    # Capitals of 2.4 mm are letters of 9.3 pt.
+    letters_mm=2.4, note=9.0,
+)  # fmt: skip
+"""Read at the door, at arm's length: nothing under 11 pt, labels of drawings at 9."""

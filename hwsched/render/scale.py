@@ -56,7 +56,12 @@ class Row:
 
 
 def fit_row(
-    drawings: Sequence[Drawing], width_mm: float, height_mm: float, gap_mm: float = 6.0, most_mm: float | None = None
+    drawings: Sequence[Drawing],
+    width_mm: float,
+    height_mm: float,
+    gap_mm: float = 6.0,
+    most_mm: float | None = None,
+    letters_mm: float = 0.0,
 ) -> Row:
     """Bring views to paper side by side at the largest standard scale at which they fit.
 
@@ -70,6 +75,8 @@ def fit_row(
         Between two views.
     most_mm : float, optional
         Height that may be taken where words beside a view need more than ``height_mm`` at every scale.
+    letters_mm : float
+        Least height of capitals.
 
     Returns
     -------
@@ -77,7 +84,7 @@ def fit_row(
         With the smallest scale of all when nothing fits.
     """
     if all(drawing.schematic for drawing in drawings):
-        return Row(tuple(drawings), tuple(lower(drawing, 1.0) for drawing in drawings), 1.0)
+        return Row(tuple(drawings), tuple(lower(drawing, 1.0, letters_mm) for drawing in drawings), 1.0)
     room = width_mm - gap_mm * (len(drawings) - 1)
     wide = sum(d.bounds[2] - d.bounds[0] for d in drawings if d.to_scale)
     tall = max((d.bounds[3] - d.bounds[1] for d in drawings if d.to_scale), default=0.0)
@@ -87,13 +94,15 @@ def fit_row(
         fits = wide / denominator + around_wide <= room and tall / denominator + around_tall <= height_mm
         if not fits and denominator < DENOMINATORS[-1]:
             continue
-        row = Row(tuple(drawings), tuple(lower(drawing, 1.0 / denominator) for drawing in drawings), denominator)
+        row = Row(
+            tuple(drawings), tuple(lower(drawing, 1.0 / denominator, letters_mm) for drawing in drawings), denominator
+        )
         if row.wide <= room and row.tall <= height_mm:
             return row
         around_wide = 0.9 * (row.wide - wide / denominator)
         around_tall = 0.9 * (row.tall - tall / denominator)
     if most_mm is not None and height_mm < most_mm and row.tall > height_mm:
-        return fit_row(drawings, width_mm, min(1.3 * height_mm, most_mm), gap_mm, most_mm)
+        return fit_row(drawings, width_mm, min(1.3 * height_mm, most_mm), gap_mm, most_mm, letters_mm)
     return row
 
 
@@ -105,6 +114,7 @@ def fit_views(
     same_scale: bool = True,
     gap_mm: float = 6.0,
     most_mm: float | None = None,
+    letters_mm: float = 0.0,
 ) -> tuple[Row, ...]:
     """Arrange views: in one row, or in a row each where they would come out too small.
 
@@ -116,7 +126,7 @@ def fit_views(
         Room of a row.
     same_scale : bool
         Whether all views get one scale; else each gets the largest that fits its share of the width.
-    gap_mm, most_mm : float
+    gap_mm, most_mm, letters_mm : float
         See `fit_row`.
 
     Returns
@@ -125,18 +135,18 @@ def fit_views(
     """
     if not same_scale and len(drawings) > 1:
         share = (width_mm - gap_mm * (len(drawings) - 1)) / len(drawings)
-        alone = [fit_row([drawing], share, height_mm, gap_mm, most_mm) for drawing in drawings]
+        alone = [fit_row([drawing], share, height_mm, gap_mm, most_mm, letters_mm) for drawing in drawings]
         return (Row(tuple(drawings), tuple(each.views[0] for each in alone), 0.0),)
-    row = fit_row(drawings, width_mm, height_mm, gap_mm, most_mm)
+    row = fit_row(drawings, width_mm, height_mm, gap_mm, most_mm, letters_mm)
     if row.denominator <= _TOO_SMALL or len(drawings) == 1:
         return (row,)
-    alone = [fit_row([drawing], width_mm, height_mm, gap_mm, most_mm) for drawing in drawings]
+    alone = [fit_row([drawing], width_mm, height_mm, gap_mm, most_mm, letters_mm) for drawing in drawings]
     denominator = max((each.denominator for each in alone if each.drawings[0].to_scale), default=row.denominator)
     if denominator >= row.denominator:
         return (row,)
     return tuple(
         each
         if each.denominator == denominator
-        else Row(each.drawings, (lower(each.drawings[0], 1.0 / denominator),), denominator)
+        else Row(each.drawings, (lower(each.drawings[0], 1.0 / denominator, letters_mm),), denominator)
         for each in alone
     )

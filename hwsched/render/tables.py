@@ -3,6 +3,7 @@
 A row moves to the next page as a whole; one that is very tall is broken between its lines.
 """
 
+from dataclasses import replace
 from functools import lru_cache
 from typing import Final, NamedTuple
 
@@ -12,9 +13,9 @@ from hwsched.render.fonts import width_per_size
 from hwsched.render.pages import Pages
 from hwsched.render.wrap import printable, wrap
 
-_PAD: Final = 3.0
-_LEADING: Final = style.TABLE * 1.25
 _TICK: Final = 7.0
+_LONGEST_NUMBER: Final = 14
+"""Letters, such as 2 31/64" above."""
 _WIDEST_WORD: Final = 0.3
 """A column is not widened for a single word past this share of the table."""
 _FOR_WORDS: Final = 0.8
@@ -26,10 +27,21 @@ _MOVED: Final = 0.35
 class _Row(NamedTuple):
     lines: tuple[tuple[str, ...], ...]
     bold: bool
+    large: frozenset[int] = frozenset()
+    """Columns whose cell is set large; such a cell has one line."""
 
     @property
     def tall(self) -> int:
         return max((len(lines) for lines in self.lines), default=1)
+
+
+def _leading(pages: Pages) -> float:
+    return pages.type.table * pages.type.table_leading
+
+
+def _extra(pages: Pages, row: _Row) -> float:
+    """Return by how much a row is higher for its large cells."""
+    return (pages.type.large - pages.type.table) * pages.type.table_leading if row.large else 0.0
 
 
 def cell_text(value: Cell, digits: int | None = None) -> str:
@@ -49,9 +61,13 @@ def cell_text(value: Cell, digits: int | None = None) -> str:
     return str(value)
 
 
-def first_height(table: Table) -> float:
+def _height(pages: Pages, row: _Row) -> float:
+    return row.tall * _leading(pages) + _extra(pages, row) + 2 * pages.type.pad
+
+
+def first_height(pages: Pages, table: Table) -> float:
     """Return what a table needs at least under its heading: title, header, two rows [pt]."""
-    return (style.BODY * 1.5 if table.title else 0.0) + 4 * (_LEADING + 2 * _PAD)
+    return (pages.type.body * 1.5 if table.title else 0.0) + 4 * (_leading(pages) + 2 * pages.type.pad)
 
 
 def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
@@ -68,46 +84,87 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
     """
     if not table.columns:
         return
+    if table.abreast > 1 and pages.type is style.SITE and len(table.rows) > 1:
+        table = _abreast(table)
     texts = [
         [cell_text(row[n], table.columns[n].digits) if n < len(row) else "" for n in range(len(table.columns))]
         for row in table.rows
     ]
-    widths = column_widths(table, texts, pages.width)
+    widths = column_widths(table, texts, pages.width, pages.type)
     head = _Row(
         tuple(
-            wrap(column.title, width - 2 * _PAD, style.TABLE_HEAD, True)
+            wrap(column.title, width - 2 * pages.type.pad, pages.type.table_head, True)
             for column, width in zip(table.columns, widths, strict=True)
         ),
         True,
     )
-    pages.need(first_height(table))
+    rows = [_row(pages, table, cells, widths, n in table.strong_rows) for n, cells in enumerate(texts[:1])]
+    # A header alone at the foot of a page says nothing.
+    first = sum(_height(pages, row) for row in rows if _height(pages, row) <= pages.full * _MOVED)
+    caption = pages.type.body * 1.5 if table.title and not title_shown else 0.0
+    pages.need(max(first_height(pages, table), caption + _height(pages, head) + first))
     if table.title and not title_shown:
         _caption(pages, table.title)
     _set_rows(pages, table, widths, head, (), 0, head.tall)
     for number, cells in enumerate(texts):
-        bold = number in table.strong_rows
-        row = _Row(
-            tuple(wrap(text, width - 2 * _PAD, style.TABLE, bold) for text, width in zip(cells, widths, strict=True)),
-            bold,
-        )
-        height = row.tall * _LEADING + 2 * _PAD
+        row = _row(pages, table, cells, widths, number in table.strong_rows)
+        height = _height(pages, row)
         # A row that is broken over pages is easily read wrong: it moves whole unless that would leave a third of the
         # page empty.
-        if pages.room < min(height, 4 * _LEADING + 2 * _PAD) or (pages.room < height <= pages.full * _MOVED):
+        if pages.room < min(height, 4 * _leading(pages) + 2 * pages.type.pad) or (
+            pages.room < height <= pages.full * _MOVED
+        ):
             _continue(pages, table, widths, head)
         done = 0
         while done < row.tall:
-            room = int((pages.room - 2 * _PAD) / _LEADING)
+            room = int((pages.room - 2 * pages.type.pad) / _leading(pages))
             if room < 1:
                 _continue(pages, table, widths, head)
-                room = max(1, int((pages.room - 2 * _PAD) / _LEADING))
+                room = max(1, int((pages.room - 2 * pages.type.pad) / _leading(pages)))
             count = min(room, row.tall - done)
             _set_rows(pages, table, widths, row, cells, done, count)
             done += count
     if not table.rows:
-        pages.painter.lines([(pages.left + _PAD, pages.y - style.TABLE - _PAD, "none")], style.TABLE, False, style.SOFT)
-        pages.advance(_LEADING + 2 * _PAD)
-    pages.advance(style.GAP)
+        pages.painter.lines(
+            [(pages.left + pages.type.pad, pages.y - pages.type.table - pages.type.pad, "none")],
+            pages.type.table,
+            False,
+            style.SOFT,
+        )
+        pages.advance(_leading(pages) + 2 * pages.type.pad)
+    pages.advance(pages.type.gap)
+
+
+def _abreast(table: Table) -> Table:
+    """Return a table of two or more columns of rows: read down the left one first."""
+    tall = -(-len(table.rows) // table.abreast)
+    width = len(table.columns)
+    empty: tuple[Cell, ...] = (None,) * width
+    rows = []
+    for first in range(tall):
+        side = [table.rows[at] if at < len(table.rows) else empty for at in range(first, tall * table.abreast, tall)]
+        rows.append(tuple(cell for row in side for cell in row))
+    return replace(table, columns=table.columns * table.abreast, rows=tuple(rows), strong_rows=frozenset(), abreast=1)
+
+
+def is_large(text: str) -> bool:
+    """Tell whether a text of a column that is set large is a number, and not a sentence that begins with one."""
+    return text[:1].isdigit() and len(text) <= _LONGEST_NUMBER
+
+
+def _row(pages: Pages, table: Table, cells: list[str], widths: list[float], bold: bool) -> _Row:
+    sizes = pages.type
+    large = set()
+    lines: list[tuple[str, ...]] = []
+    for number, (column, text, width) in enumerate(zip(table.columns, cells, widths, strict=True)):
+        fits = width_per_size(text, True) * sizes.large <= width - 2 * sizes.pad
+        # A number that does not fit on one line is set as the rest: broken in two it is read as two.
+        if column.large and sizes.large > sizes.table and is_large(text) and fits:
+            large.add(number)
+            lines.append((text,))
+        else:
+            lines.append(wrap(text, width - 2 * sizes.pad, sizes.table, bold))
+    return _Row(tuple(lines), bold, frozenset(large))
 
 
 def _continue(pages: Pages, table: Table, widths: list[float], head: _Row) -> None:
@@ -118,10 +175,10 @@ def _continue(pages: Pages, table: Table, widths: list[float], head: _Row) -> No
 
 
 def _caption(pages: Pages, text: str) -> None:
-    lines = wrap(text, pages.width, style.BODY, True)
+    lines = wrap(text, pages.width, pages.type.body, True)
     for line in lines:
-        pages.painter.lines([(pages.left, pages.y - style.BODY, line)], style.BODY, True, style.INK)
-        pages.advance(style.BODY * style.LEADING)
+        pages.painter.lines([(pages.left, pages.y - pages.type.body, line)], pages.type.body, True, style.INK)
+        pages.advance(pages.type.body * pages.type.leading)
     pages.advance(1.5)
 
 
@@ -130,37 +187,46 @@ def _set_rows(
 ) -> None:
     """Set some lines of a row; without cells it is the header."""
     canvas, painter = pages.canvas, pages.painter
-    height = count * _LEADING + 2 * _PAD
+    extra = _extra(pages, row) if first == 0 else 0.0
+    height = count * _leading(pages) + extra + 2 * pages.type.pad
     low = pages.y - height
     header = not cells
     if header:
         painter.set_fill(style.TINT)
         canvas.rect(pages.left, low, pages.width, height, stroke=0, fill=1)
-    size = style.TABLE_HEAD if header else style.TABLE
-    y = pages.y - _PAD - size
+    size = pages.type.table_head if header else pages.type.table
+    y = pages.y - pages.type.pad - size - extra
     places: list[tuple[float, float, str]] = []
+    large: list[tuple[float, float, str]] = []
     x = pages.left
     ticks: list[float] = []
     for number, (column, width) in enumerate(zip(table.columns, widths, strict=True)):
         if not header and cells[number] == TICK:
             if first == 0:
-                ticks.append(x + (width - _TICK) / 2 if column.align == "centre" else x + _PAD)
+                ticks.append(x + (width - _TICK) / 2 if column.align == "centre" else x + pages.type.pad)
+            x += width
+            continue
+        if number in row.large:
+            if first == 0:
+                large.append((x + pages.type.pad, y, row.lines[number][0]))
             x += width
             continue
         for line_number, line in enumerate(row.lines[number][first : first + count]):
             if not line:
                 continue
-            at = x + _PAD
+            at = x + pages.type.pad
             if column.align != "left":
-                free = width - 2 * _PAD - width_per_size(line, row.bold) * size
+                free = width - 2 * pages.type.pad - width_per_size(line, row.bold) * size
                 at += free if column.align == "right" else free / 2
-            places.append((at, y - line_number * _LEADING, line))
+            places.append((at, y - line_number * _leading(pages), line))
         x += width
     painter.lines(places, size, row.bold, style.ACCENT if header else style.INK)
+    if large:
+        painter.lines(large, pages.type.large, True, style.INK)
     if ticks:
         painter.set_pen(style.BOX)
         for at in ticks:
-            canvas.rect(at, pages.y - _PAD - _TICK, _TICK, _TICK, stroke=1, fill=0)
+            canvas.rect(at, pages.y - pages.type.pad - _TICK, _TICK, _TICK, stroke=1, fill=0)
     painter.set_pen(style.STRONG_RULE if header else style.RULE)
     canvas.line(pages.left, low, pages.left + pages.width, low)
     pages.advance(height)
@@ -171,7 +237,7 @@ def _widest_word(text: str, bold: bool) -> float:
     return max((width_per_size(word, bold) for word in text.split()), default=0.0)
 
 
-def column_widths(table: Table, texts: list[list[str]], total: float) -> list[float]:
+def column_widths(table: Table, texts: list[list[str]], total: float, sizes: style.Type = style.USUAL) -> list[float]:
     """Share a width among columns as they ask, but give each the room of its longest word where that is possible.
 
     Parameters
@@ -182,6 +248,8 @@ def column_widths(table: Table, texts: list[list[str]], total: float) -> list[fl
         Cells by row.
     total : float
         Width of the table [pt].
+    sizes : Type
+        Of the page.
 
     Returns
     -------
@@ -196,12 +264,15 @@ def column_widths(table: Table, texts: list[list[str]], total: float) -> list[fl
             for row in table.rows
             if number < len(row) and not isinstance(row[number], str)
         )
-        digits = max((width_per_size(text, True) for text in numbers), default=0.0) * style.TABLE
-        title = _widest_word(printable(column.title), True) * style.TABLE_HEAD
-        head = max(title, digits, _TICK) + 2 * _PAD + 0.5
-        body = max((_widest_word(printable(row[number]), False) for row in texts), default=0.0) * style.TABLE * 1.05
+        digits = max((width_per_size(text, True) for text in numbers), default=0.0) * sizes.table
+        title = _widest_word(printable(column.title), True) * sizes.table_head
+        head = max(title, digits, _TICK) + 2 * sizes.pad + 0.5
+        body = max((_widest_word(printable(row[number]), False) for row in texts), default=0.0) * sizes.table * 1.05
+        if column.large:
+            whole = max((width_per_size(row[number], True) for row in texts if is_large(row[number])), default=0.0)
+            head = max(head, min(whole * sizes.large + 2 * sizes.pad + 0.5, total * _WIDEST_WORD))
         heads.append(head)
-        words.append(max(head, min(body + 2 * _PAD + 0.5, total * _WIDEST_WORD)))
+        words.append(max(head, min(body + 2 * sizes.pad + 0.5, total * _WIDEST_WORD)))
     if sum(heads) > total:
         return [width * total / sum(heads) for width in heads]
     # Long words may not take the room that other columns' text needs: they get what fits into a part of the table.

@@ -1,5 +1,6 @@
 """Headings, paragraphs, boxes, lists, facts and lines to sign, set onto pages."""
 
+from collections.abc import Callable
 from typing import Final, NamedTuple
 
 from hwsched.render import print_style as style
@@ -11,16 +12,16 @@ from hwsched.render.wrap import printable, wrap
 
 
 class _Setting(NamedTuple):
-    size: float
+    size: Callable[[style.Type], float]
     bold: bool
     colour: Colour
 
 
 _PARAGRAPHS: Final = {
-    "body": _Setting(style.BODY, False, style.INK),
-    "small": _Setting(style.SMALL, False, style.SOFT),
-    "strong": _Setting(style.BODY, True, style.INK),
-    "title": _Setting(style.TITLE, True, style.ACCENT),
+    "body": _Setting(lambda sizes: sizes.body, False, style.INK),
+    "small": _Setting(lambda sizes: sizes.small, False, style.SOFT),
+    "strong": _Setting(lambda sizes: sizes.body, True, style.INK),
+    "title": _Setting(lambda sizes: style.TITLE, True, style.ACCENT),
 }
 
 
@@ -41,7 +42,7 @@ _BOXES: Final = {
 
 def set_heading(pages: Pages, block: Heading, keep: float) -> None:
     """Set a heading; it moves to the next page together with the first ``keep`` points of what follows."""
-    size = style.HEADING_SIZES[block.level]
+    size = pages.type.heads[block.level]
     lines = wrap(block.text, pages.width, size, True)
     leading = size * 1.25
     height = leading * len(lines) + (5.0 if block.level < 3 else 2.0)
@@ -65,23 +66,26 @@ def set_paragraph(pages: Pages, block: Paragraph) -> None:
         _set_box(pages, block.text, _BOXES[block.style])
         return
     setting = _PARAGRAPHS[block.style]
-    leading = setting.size * style.LEADING
-    lines = list(wrap(block.text, pages.width, setting.size, setting.bold))
+    size = setting.size(pages.type)
+    leading = size * pages.type.leading
+    lines = list(wrap(block.text, pages.width, size, setting.bold))
     while lines:
         pages.need(leading)
         count = max(1, int(pages.room / leading))
         part, lines = lines[:count], lines[count:]
-        y = pages.y - setting.size
+        y = pages.y - size
         places = [(pages.left, y - number * leading, line) for number, line in enumerate(part)]
-        pages.painter.lines(places, setting.size, setting.bold, setting.colour)
+        pages.painter.lines(places, size, setting.bold, setting.colour)
         pages.advance(leading * len(part))
-    pages.advance(style.GAP)
+    pages.advance(pages.type.gap)
 
 
-def _set_box(pages: Pages, text: str, look: _BoxLook, gap: float = style.GAP) -> None:
+def _set_box(pages: Pages, text: str, look: _BoxLook, gap: float | None = None) -> None:
     """Set a box with a band that names it; it breaks over pages where it must, each part whole in itself."""
-    band, pad, size = 52.0, 5.0, style.BODY
-    leading = size * style.LEADING
+    band, pad, size = 52.0, 5.0 if pages.type is style.USUAL else 2.5, pages.type.body
+    leading = size * pages.type.leading
+    word_size = 8.0 if pages.type is style.USUAL else 11.0
+    band = max(band, width_per_size(look.word, True) * word_size + 6.0)
     bold = look.solid
     lines = list(wrap(text, pages.width - band - 2 * pad, size, bold))
     pages.need(min(len(lines), 4) * leading + 2 * pad)
@@ -99,21 +103,21 @@ def _set_box(pages: Pages, text: str, look: _BoxLook, gap: float = style.GAP) ->
             canvas.rect(pages.left, low, band, height, stroke=1, fill=1)
         else:
             canvas.line(pages.left + band, low, pages.left + band, pages.y)
-        word_x = pages.left + (band - width_per_size(look.word, True) * 8.0) / 2
+        word_x = pages.left + (band - width_per_size(look.word, True) * word_size) / 2
         word = [(word_x, pages.y - height / 2 - 3.0, look.word)]
-        painter.lines(word, 8.0, True, style.WHITE if look.solid else look.ink)
+        painter.lines(word, word_size, True, style.WHITE if look.solid else look.ink)
         y = pages.y - pad - size
         places = [(pages.left + band + pad, y - number * leading, line) for number, line in enumerate(part)]
         painter.lines(places, size, bold, style.INK)
         pages.advance(height)
         if lines:
             pages.new_page()
-    pages.advance(gap)
+    pages.advance(pages.type.gap if gap is None else gap)
 
 
 def set_bullets(pages: Pages, block: Bullets) -> None:
     """Set a list with hanging lines."""
-    size, leading = style.BODY, style.BODY * style.LEADING
+    size, leading = pages.type.body, pages.type.body * pages.type.leading
     indent = 20.0 if block.numbered else 12.0
     for number, item in enumerate(block.items, start=1):
         lines = list(wrap(item, pages.width - indent, size))
@@ -131,27 +135,29 @@ def set_bullets(pages: Pages, block: Bullets) -> None:
             pages.painter.lines(places, size, False, style.INK)
             pages.advance(leading * len(part))
         pages.advance(2.0)
-    pages.advance(style.GAP - 2.0)
+    pages.advance(pages.type.gap - 2.0)
 
 
 def set_steps(pages: Pages, block: Steps) -> None:
     """Set steps: box to tick, number, where the hand is, what is done; cautions before the step that they are for."""
-    size = style.BODY
-    wheres = max((width_per_size(line.where, True) for line in block.lines), default=0.0) * style.SMALL
+    size = pages.type.body
     numbers = max((width_per_size(str(line.number), True) for line in block.lines), default=0.0) * size
     for line in block.lines:
         for caution in line.cautions:
             _set_box(pages, caution, _BOXES["caution"], gap=2.0)
-        _set_step(pages, line, size, numbers, wheres)
-    pages.advance(style.GAP - 2.0)
+        _set_step(pages, line, size, numbers)
+    pages.advance(pages.type.gap - 2.0)
 
 
-def _set_step(pages: Pages, line: StepLine, size: float, numbers: float, wheres: float) -> None:
-    leading, box = size * style.LEADING, size * 0.8
-    at_number, at_where = pages.left + box + 5.0, pages.left + box + 5.0 + numbers + 6.0
-    at_text = at_where + wheres + 8.0
+def _set_step(pages: Pages, line: StepLine, size: float, numbers: float) -> None:
+    leading, box = size * pages.type.leading, size * 0.8
+    at_number, at_text = pages.left + box + 5.0, pages.left + box + 5.0 + numbers + 6.0
+    where = f"{line.where[:1].upper()}{line.where[1:]}."
     said = " ".join((line.text, *(f"[{reading}]" for reading in line.readings)))
-    lines = list(wrap(said, pages.left + pages.width - at_text, size))
+    # Where the hand is stands bold before the text, and is wrapped with it; bold letters are wider by this.
+    gap = width_per_size(f"{where} ", True) * size
+    wider = gap - width_per_size(f"{where} ") * size
+    lines = list(wrap(f"{where} {said}", pages.left + pages.width - at_text - wider, size))
     # A step is done as a whole: it is broken only where it is longer than a page.
     pages.need(min(len(lines) * leading, pages.full))
     first = True
@@ -160,17 +166,16 @@ def _set_step(pages: Pages, line: StepLine, size: float, numbers: float, wheres:
         count = max(1, int(pages.room / leading))
         part, lines = lines[:count], lines[count:]
         y = pages.y - size
+        places = [(at_text, y - row * leading, each) for row, each in enumerate(part)]
         if first:
             pages.painter.set_pen(style.BOX)
             pages.canvas.rect(pages.left, y - 0.5, box, box, stroke=1, fill=0)
-            pages.painter.lines([(at_number, y, str(line.number))], size, True, style.INK)
-            pages.painter.lines([(at_where, y, line.where)], style.SMALL, True, style.SOFT)
+            pages.painter.lines([(at_number, y, str(line.number)), (at_text, y, where)], size, True, style.INK)
+            places[0] = (at_text + gap, y, part[0].removeprefix(where).lstrip())
             first = False
-        pages.painter.lines(
-            [(at_text, y - row * leading, each) for row, each in enumerate(part)], size, False, style.INK
-        )
+        pages.painter.lines(places, size, False, style.INK)
         pages.advance(leading * len(part))
-    pages.advance(2.0)
+    pages.advance(1.5)
 
 
 def set_facts(pages: Pages, block: Facts) -> None:
@@ -179,8 +184,8 @@ def set_facts(pages: Pages, block: Facts) -> None:
     gap = 14.0
     cell = (pages.width - gap * (columns - 1)) / columns
     label_width = min(cell * 0.4, 96.0)
-    size, small = style.BODY, style.SMALL
-    leading = size * style.LEADING
+    size, small = pages.type.body, pages.type.small
+    leading = size * pages.type.leading
     for first in range(0, len(block.pairs), columns):
         row = block.pairs[first : first + columns]
         labels = [wrap(label, label_width - 6.0, small) for label, _ in row]
@@ -207,23 +212,23 @@ def set_facts(pages: Pages, block: Facts) -> None:
                 pages.canvas.line(x, pages.y - height, x + cell, pages.y - height)
             pages.advance(height)
             done += count
-    pages.advance(style.GAP)
+    pages.advance(pages.type.gap)
 
 
 def set_sign_off(pages: Pages, block: SignOff) -> None:
     """Set lines to sign: role, name, signature, date."""
-    height, size = 11.0 * style.MM, style.SMALL
+    height, size = (11.0 if pages.type is style.USUAL else 9.0) * style.MM, pages.type.small
     shares = (0.2, 0.3, 0.3, 0.2)
     for role in block.roles:
-        lines = wrap(role, pages.width * shares[0] - 8.0, style.BODY)
-        tall = max(height, len(lines) * style.BODY * style.LEADING + 8.0)
+        lines = wrap(role, pages.width * shares[0] - 8.0, pages.type.body)
+        tall = max(height, len(lines) * pages.type.body * pages.type.leading + 8.0)
         pages.need(tall)
         base = pages.y - tall + 9.0
         places = [
-            (pages.left, base + (len(lines) - 1 - number) * style.BODY * style.LEADING, line)
+            (pages.left, base + (len(lines) - 1 - number) * pages.type.body * pages.type.leading, line)
             for number, line in enumerate(lines)
         ]
-        pages.painter.lines(places, style.BODY, False, style.INK)
+        pages.painter.lines(places, pages.type.body, False, style.INK)
         x = pages.left + pages.width * shares[0]
         words = []
         pages.painter.set_pen(style.LINE_TO_SIGN)
@@ -232,9 +237,9 @@ def set_sign_off(pages: Pages, block: SignOff) -> None:
             pages.canvas.line(x, base - 1.0, end, base - 1.0)
             words.append((x, base - 8.5, name))
             x += pages.width * share
-        pages.painter.lines(words, size - 1.0, False, style.SOFT)
+        pages.painter.lines(words, size - (1.0 if pages.type is style.USUAL else 0.0), False, style.SOFT)
         pages.advance(tall)
-    pages.advance(style.GAP)
+    pages.advance(pages.type.gap)
 
 
 def shown(text: str) -> str:

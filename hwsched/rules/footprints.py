@@ -52,6 +52,8 @@ class Footprint:
     needs: tuple[str, ...] = ()
     other: bool = False
     """Whether it is the trim of a lock at another lock point."""
+    perhaps: bool = False
+    """Whether it may as well stand on the other face: nobody told on which it does."""
 
 
 def face_of(item: Item) -> str:
@@ -60,6 +62,11 @@ def face_of(item: Item) -> str:
         return "frame"
     # Unknown counts as both faces: what may stand there is kept clear of.
     return item.face or _ELSEWHERE.get(item.kind or "", "both")
+
+
+def face_unknown(item: Item) -> bool:
+    """Tell whether nobody told on which face an item stands, and its kind does not say so either."""
+    return item.face is None and item.kind not in _ELSEWHERE
 
 
 def rectangle(item: Item) -> Rect | None:
@@ -156,7 +163,7 @@ def _other_units(given: OpeningInput, face: str) -> Iterable[Footprint]:
 def _footprint(item: Item) -> Footprint:
     rect = rectangle(item)
     kind = item.kind or "other"
-    return Footprint(kind, kind.replace("-", " "), rect, () if rect else missing(item))
+    return Footprint(kind, kind.replace("-", " "), rect, () if rect else missing(item), perhaps=face_unknown(item))
 
 
 def _lock_trim(

@@ -33,8 +33,7 @@ EGRESS: Final = Caution(
 DUST: Final = Caution(
     "dust",
     "Silica dust",
-    "Mineral core makes respirable silica dust. Use extraction at the drill and a respirator as the employer's "
-    "safety rules ask.",
+    "Mineral core makes respirable silica dust: extraction at the drill, and a respirator as the employer asks.",
     lambda s: s.material == "mineral-core",
 )
 GLASS: Final = Caution(
@@ -46,8 +45,7 @@ GLASS: Final = Caution(
 DRILL: Final = Caution(
     "drill",
     "Drilling",
-    "Wear eye protection; clamp jigs; keep the second hand out of the line of the drill. Disconnect power tools "
-    "before a bit is changed.",
+    "Eye protection on, jigs clamped, no hand in the line of the bit; unplug to change a bit.",
     lambda s: s.drills,
 )
 LOW_VOLTAGE: Final = Caution(
@@ -60,28 +58,29 @@ LOW_VOLTAGE: Final = Caution(
 CELLS: Final = Caution(
     "cells",
     "Cells",
-    "Cells: do not mix old and new, do not short, do not charge primary cells, watch polarity, take spent cells "
-    "back for disposal as the place requires.",
+    "Mix no old and new cells, short none, charge no primary ones; take spent ones back as the place requires.",
     lambda s: s.has("battery", "coin-cell"),
 )
 COIN: Final = Caution(
     "coin",
     "No key yet",
-    "From here until the unit is fed again, present no key: with the coin cell alone it drains that cell.",
+    "No key until the unit is fed again: on the coin cell alone it drains that cell.",
     lambda s: s.has("coin-cell") and s.unit is not None,
 )
 STATIC: Final = Caution(
     "static",
     "Electronics",
-    "Hold electronics by the plate, away from metal, chips and wet hands. Never let a unit hang on its lead.",
+    "Hold electronics by their plate, off metal and chips; no unit hangs on its lead.",
     lambda s: s.has("unit"),
 )
 LEAD: Final = Caution(
     "lead",
     "Lead",
-    "A lead that is kinked, pinched or drawn over a sharp edge fails weeks later: draw it by hand, never by its plug.",
+    "No kink and no sharp edge; draw a lead by hand, never by its plug.",
     lambda s: s.fit.cable is not None,
 )
 
 CAUTIONS: Final = (FIRE, FILL, EGRESS, DUST, GLASS, DRILL, LOW_VOLTAGE, CELLS, COIN, STATIC, LEAD)
 """In the order in which they are listed where they stand together: fire and egress first."""
+RECALLED: Final = (DUST, LOW_VOLTAGE, EGRESS)
+"""Those that are recalled by their title at every later step that they hold at."""

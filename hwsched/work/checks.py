@@ -23,30 +23,30 @@ def _leaf(s: Situation) -> bool:
 
 
 _LINES: Final = (
-    _Line("The programmed key works the lock, leaf open", "10 times of 10", _leaf),
-    _Line("The programmed key works the reader", "10 times of 10", lambda s: s.leaf is None),
+    _Line("The programmed key, leaf open", "10 times of 10", _leaf),
+    _Line("The programmed key", "10 times of 10", lambda s: s.leaf is None),
     _Line("A key without permission is refused", "refused"),
-    _Line("Bolt or latch runs fully out and fully back, leaf closed", "without drag", _leaf),
-    _Line("From inside, unit powered", "one ordinary movement opens", lambda s: s.egress and _leaf(s)),
-    _Line("From inside, unit without power", "one ordinary movement opens", lambda s: s.egress and _leaf(s)),
+    _Line("Bolt or latch, leaf closed", "fully out and back", _leaf),
+    _Line("From inside, unit powered", "one movement opens", lambda s: s.egress and _leaf(s)),
+    _Line("From inside, unit without power", "one movement opens", lambda s: s.egress and _leaf(s)),
     _Line("The leaf let go from any position", "closes and latches", lambda s: s.rated and _leaf(s)),
     _Line("Fire label on leaf and frame", "can be read", lambda s: s.rated and _leaf(s), "leaf"),
     _Line("Cylinder head in its collar", "flush, not recessed", lambda s: s.has("collar")),
-    _Line("Lead and cover", "nothing pinched, closes without force", lambda s: s.fit.cable is not None),
+    _Line("Lead and cover", "unpinched, unforced", lambda s: s.fit.cable is not None),
     _Line(
-        "Voltage at the unit, nothing operating",
+        "Volts at the unit, at rest",
         "",
         lambda s: s.unit is not None and s.fit.power != "none",
         reading=lambda s: at_unit(s, "Voltage at the unit, nothing operating"),
     ),
     _Line(
-        "Voltage at the unit while it operates",
+        "Volts at the unit as it operates",
         "",
         lambda s: s.unit is not None and s.fit.power != "none",
         reading=lambda s: at_unit(s, "Voltage at the unit while it operates", operating=True),
     ),
     _Line("On loss of the supply", "does what its fail mode says", lambda s: s.on_supply),
-    _Line("Clock, and record of these tests", "right time, tests shown", lambda s: s.unit is not None),
+    _Line("Clock, and record of the tests", "right, shown", lambda s: s.unit is not None),
 )
 
 

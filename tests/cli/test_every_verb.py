@@ -90,6 +90,7 @@ UNKNOWN = {
     "findings rules": "findings rules NOSUCH",
     "release list": "release list P revisions NOSUCH",
     "release revision": "release revision P --show B NOSUCH",
+    "release verify": "release verify P NOSUCH",
     "release attach": "release attach P NOSUCH F/survey.csv",
     "release attachments": "release attachments P NOSUCH",
     "release detach": "release detach P NOSUCH",

@@ -137,6 +137,7 @@ def test_an_argument_that_is_not_text_is_wrong_usage():
     assert b"caf\\xe9" in done.stderr
 
 
+@pytest.mark.turns(3)
 @pytest.mark.parametrize(
     ("table", "column", "value", "belongs"),
     [
@@ -159,6 +160,7 @@ def test_what_another_program_wrote_wrong_is_4_and_named(table, column, value, b
         assert word in said
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize(
     "words",
     [["--help"], ["findings", "check", "PROJECT"], ["findings", "check", "PROJECT", "--json"], ["project", "calc"]],
@@ -198,6 +200,7 @@ def test_nothing_of_ours_becomes_the_output_that_was_closed(sample_file):
         assert database.execute("PRAGMA integrity_check").fetchone()[0] == "ok"
 
 
+@pytest.mark.turns(4)
 @pytest.mark.parametrize(
     "env",
     [
@@ -259,6 +262,7 @@ def test_without_the_desktop_s_library_the_desktop_is_4_and_the_rest_works(tmp_p
     assert hwsched("project", "history", sample_file, env=env).returncode == 0
 
 
+@pytest.mark.turns(3)
 @pytest.mark.parametrize(
     "env",
     [{"DISPLAY": ""}, {"DISPLAY": ":4711"}, {"QT_QPA_PLATFORM": "there-is-none"}],
@@ -285,6 +289,7 @@ sys.exit(main())
 """
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize("method", ["__init__", "show"])
 def test_the_desktop_is_stopped_before_its_loop_runs(method, sample_file):
     done = subprocess.run(
@@ -305,6 +310,7 @@ EARLY = [
 ]
 
 
+@pytest.mark.turns(4)
 @pytest.mark.parametrize("module", EARLY)
 @pytest.mark.parametrize(("by", "status"), [("SIGINT", 130), ("SIGTERM", 143)])
 def test_stopped_while_it_still_loads(module, by, status, tmp_path, sample_file):
@@ -325,13 +331,13 @@ def test_stopped_in_the_first_third_of_a_second(delay_s, sample_file):
 SLOW_WRITER = """
 import sys, time
 
-import openpyxl
-save = openpyxl.Workbook.save
-def slow(self, path):
-    save(self, path)
+from hwsched.exchange import sheet_writing
+write = sheet_writing.write_archive
+def slow(path, save):
+    write(path, save)
     print("half", flush=True)
     time.sleep(60)
-openpyxl.Workbook.save = slow
+sheet_writing.write_archive = slow
 from hwsched.__main__ import main
 sys.exit(main())
 """

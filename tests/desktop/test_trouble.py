@@ -301,6 +301,7 @@ def desktop(act, tmp_path):
     )  # fmt: skip
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize(("by", "status"), [("SIGINT", 130), ("SIGTERM", 143)])
 def test_a_signal_closes_the_desktop_in_order(by, status, tmp_path):
     done = desktop(f"os.kill(os.getpid(), signal.{by})", tmp_path)

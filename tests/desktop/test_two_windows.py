@@ -156,6 +156,8 @@ def test_removing_what_the_other_edited_is_a_question(qtbot, windows):
     ann, ben = windows
     end(qtbot, begin(qtbot, ann, "Wave"), "7")
     ben.opening.act_remove.trigger()
+    removal = ben.opening.removal
+    qtbot.mouseClick(next(b for b in removal.buttons() if b.text() == "Remove M004"), Qt.MouseButton.LeftButton)
     assert "you want:\tremoved" in asked(ben).text()
     total = ben.openings.register.total()
     qtbot.mouseClick(ben.frame.telling.asked.mine, Qt.MouseButton.LeftButton)

@@ -246,7 +246,7 @@ def test_an_opening_and_an_item_are_added_removed_and_brought_back(window, qtbot
     assert window.sheet.title.text().startswith("NEW-1")
     window.opening.add_item("closer")
     assert window.sheet.facts.findItems("Closer", Qt.MatchFlag.MatchExactly, 0)
-    window.opening.remove_opening()
+    window.opening.remove_openings(window.frame.state.ids)
     assert window.openings.register.total() == total
     window.history.act_undo.trigger()
     assert window.openings.register.total() == total + 1

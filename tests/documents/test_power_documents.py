@@ -14,6 +14,7 @@ from hwsched.documents.power.packet_power import power_blocks
 from hwsched.documents.power.power_schedule import POWER_SCHEDULE
 from hwsched.documents.power.wire_list import WIRE_LIST
 from hwsched.documents.release.packet import PACKET
+from hwsched.documents.release.schedule import SCHEDULE
 from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.model.project import open_project
 from hwsched.operations.release.project_view import project_view
@@ -105,6 +106,7 @@ def large():
     return view_of(work(runs, openings, cat, supplies=supplies, circuits=circuits), openings, cat)
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize("kind", NEW, ids=lambda kind: kind.name)
 @pytest.mark.parametrize("which", ["empty", "sample", "large"])
 def test_every_document_is_written_in_all_its_forms(kind, which, request, tmp_path):
@@ -299,3 +301,14 @@ def test_the_calendar_and_a_packet_count_the_same_days(large):
                 if label == "Life at the surveyed use"
             ]
             assert said == f"about {days[each.mark]} days"
+
+
+def test_the_schedule_lists_what_feeds_openings_from_elsewhere(large):
+    """Fifteen supplies with two circuits each, ten openings on a circuit, limiters of 2 A, a battery for standby."""
+    rows = table(SCHEDULE.build(large, None), "Supplies").rows
+    assert len(rows) == 15
+    for name, _, part, standby, limiters, fed in rows:
+        assert part == "PSU"
+        assert "BAT" in standby
+        assert limiters.count("2 A") == 2
+        assert len(fed.split(", ")) == 20, name

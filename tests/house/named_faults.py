@@ -84,8 +84,8 @@ FAULTS: Final = (
     Fault(
         "the plate in a narrow stile counted from the new hole",
         "fitting/ways.py",
-        'above_edge = top + distance_mm("plate-above-hole") - low',
-        'above_edge = distance_mm("plate-above-hole")',
+        'above_edge = top + template_mm(unit, "plate-above-hole") - low',
+        'above_edge = template_mm(unit, "plate-above-hole")',
         ("tests/fitting/test_forms.py::test_narrow_aluminium_stile",),
     ),
     Fault(

@@ -96,6 +96,7 @@ def test_every_schema_has_a_saved_project():
     assert {path.stem for path in SAVED.glob("*.sql")} == set(REVISIONS)
 
 
+@pytest.mark.turns(3)
 @pytest.mark.parametrize("revision", REVISIONS)
 def test_a_saved_project_comes_up_to_date_whole(tmp_path, revision):
     target = tmp_path / "saved.hwsched"

@@ -86,6 +86,7 @@ ELSEWHERE = {
     "manual": "project manual -o F/hwsched.1",
     "form": "survey form P -o F/form.xlsx",
     "missing": "survey missing P",
+    "verify sheet": "release verify P 00000000",
     "show": "opening show P 1",
     "draw": "opening draw P 1 inside -o F/inside.svg",
     "power shown": "power show P",

@@ -19,7 +19,7 @@ from tests.model.states import state
 from tests.operations.command_lines import ELSEWHERE, WRITING, furnish, words_of
 from tests.operations.killing import alike, rows, run_verb, state_of
 
-POINTS = min(max(50, int(os.environ.get("HWSCHED_FUZZ", "0"))), 300)
+POINTS = min(max(35, int(os.environ.get("HWSCHED_FUZZ", "0"))), 300)
 
 pytestmark = [pytest.mark.slow, pytest.mark.skipif(not hasattr(os, "fork"), reason="kill -9 needs POSIX")]
 

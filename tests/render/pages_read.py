@@ -41,3 +41,21 @@ def painted(page):
             paths.append([((x + matrix[4]) * MM, (y + matrix[5]) * MM) for x, y in points])
             points = []
     return paths
+
+
+def written(path):
+    """Return each piece of text with the size that it is set in [pt]."""
+    found = []
+    for page in PdfReader(path).pages:
+
+        def take(text, matrix, text_matrix, _font, size):
+            if text.strip():
+                found.append((text.strip(), round(size * abs(text_matrix[3] or text_matrix[1]) or size, 2)))
+
+        page.extract_text(visitor_text=take)
+    return found
+
+
+def sizes(path):
+    """Return the sizes of all text [pt]."""
+    return {size for _, size in written(path)}

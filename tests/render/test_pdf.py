@@ -24,7 +24,7 @@ def test_every_block_can_be_read_back(tmp_path):
         "Location", "Corridor to archive", "Inside", "Key side", "Scale 1:", "1.", "Take the cylinder out.",
         "Jig", "Box contents", "part number 4 for the test", "Sign-off", "Installer", "Signature", "Date",
         "Box contents, continued", "A planning note, not a code ruling.", "North building", '2 3/4"',
-        "lock edge", "Draw the case out.", "Silica dust at the drill.", "[Volts: 9 to 12 V; read ......]",
+        "Lock edge. ", "Draw the case out.", "Silica dust at the drill.", "[Volts: 9 to 12 V; read ......]",
     ):  # fmt: skip
         assert expected in text, expected
 

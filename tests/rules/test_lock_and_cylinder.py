@@ -292,6 +292,7 @@ ROWS += [
     boundary(
         "head-clear", given(items=[item("lever", 150.0, 1050.873, 200.0, 20.0, face="key")], cat=WIDE_COLLAR), fit()
     ),
+    unknown("head-clear", given(items=[lever(-5.0, face=None)], cat=WIDE_COLLAR), fit(), "existing_item.face"),
     boundary("head-clear", given(items=[lever(0.0)], cat=WIDE_COLLAR), fit()),
     # On the other face it is in nobody's way, and on trim or a push plate a collar is meant to stand.
     boundary("head-clear", given(items=[lever(-5.0, face="inside")], cat=WIDE_COLLAR), fit()),
@@ -314,6 +315,30 @@ ROWS += [
     ),
     passes("head-clear-of-stop", given(opening(hand="RHR"), lk=lock(backset_mm=30.0), cat=WIDE_COLLAR), fit()),
     boundary("head-clear-of-stop", given(lk=lock(backset_mm=35.875), cat=WIDE_COLLAR), fit()),
+    # Which way it swings, or how wide the stop is, nobody told: asked where it could matter, up to 1 in (from memory).
+    unknown(
+        "head-clear-of-stop",
+        given(opening(hand=None), lk=lock(backset_mm=35.0), cat=WIDE_COLLAR),
+        fit(),
+        "opening.hand",
+    ),
+    unknown(
+        "head-clear-of-stop",
+        given(opening(frame_stop_mm=None), lk=lock(backset_mm=45.0), cat=WIDE_COLLAR),
+        fit(),
+        "opening.frame_stop_mm",
+    ),
+    boundary(
+        "head-clear-of-stop", given(opening(frame_stop_mm=None), lk=lock(backset_mm=45.4), cat=WIDE_COLLAR), fit()
+    ),
+    boundary("head-clear-of-stop", given(opening(hand=None), lk=lock(backset_mm=35.875), cat=WIDE_COLLAR), fit()),
+    # How wide the leaf is decides nothing at its lock edge.
+    speaks(
+        "head-clear-of-stop",
+        given(lf=leaf(width_mm=None), lk=lock(backset_mm=30.0), cat=WIDE_COLLAR),
+        fit(),
+        short_mm=5.875,
+    ),
     # The leaves of a pair meet each other at the lock edge.
     boundary("head-clear-of-stop", given(opening(form="pair"), lk=lock(backset_mm=30.0), cat=WIDE_COLLAR), fit()),
     passes("head-on-leaf", given(cat=WIDE_COLLAR), fit()),

@@ -284,7 +284,7 @@ def check_tools(s, found):
             assert (hole.tool, hole.diameter_mm or None) in listed
     wants = {
         "screw": ("screwdrivers", "driver"), "measure at": ("voltmeter",), "measure and": (), "vacuum": ("vacuum",),
-        "pull wire": ("pull wire",), "tape the lead": ("adhesive tape",), "program key": ("programming",),
+        "pull wire": ("pull wire",), "tape the lead flat": ("adhesive tape",), "program key": ("programming",),
         "punch": ("punch",), "alcohol": ("alcohol",), "with wax": ("wax",), "drop of oil": ("oil",), "mark ": ("tape",),
         "level.": ("level",), "deburr": ("deburring",), "break": ("pliers",), "wedge": ("wedges",),
     }  # fmt: skip
@@ -439,7 +439,7 @@ def test_a_threaded_cylinder_says_how_often_it_turns(quay, of_mark):
     found = plan(situation_of(of_mark("WOOD").points[0]))
     step = found.step("mortise-cylinder-in")
     assert "about 28 turns" in step.text
-    assert "turn it along with the cylinder" in step.text
+    assert "turn the lead along with it" in step.text
 
 
 def test_what_a_person_adds_by_hand_is_fitted_too(quay, of_mark):
@@ -459,11 +459,9 @@ def test_a_pack_at_rest_gives_its_nominal_voltage_and_works_down_to_what_the_uni
     told = replace(s, given=replace(s.given, catalogue=Catalogue(parts, "test")))
     assert plan(told).step("pack-in").readings[0].expected == "9 to 12 V"
     lines = {check.text: check.expected for check in plan(told).checks}
-    assert lines["Voltage at the unit while it operates"] == "5.4 to 12 V"
+    assert lines["Volts at the unit as it operates"] == "5.4 to 12 V"
     asked = {check.text: check.expected for check in plan(s).checks}
-    assert asked["Voltage at the unit while it operates"].startswith(
-        "unknown: needs part UNIT, lowest and highest pack"
-    )
+    assert asked["Volts at the unit as it operates"].startswith("unknown: needs part UNIT, lowest and highest pack")
 
 
 def test_a_lock_with_its_unit_inside_is_fed_and_tried_and_nothing_is_plugged(quay, of_mark):

@@ -1,8 +1,8 @@
 """One opening by hand in the main window: facts, parts, the unit's place, pieces, adding and removing."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
-from PySide6.QtWidgets import QInputDialog
+from PySide6.QtWidgets import QInputDialog, QMessageBox
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
@@ -13,13 +13,16 @@ from hwsched.operations.opening.hand_choices import choose_part, place_unit, rel
 from hwsched.operations.opening.named_openings import parts_like
 from hwsched.operations.opening.pieces import pieces_on_record, record_piece
 from hwsched.operations.opening.trial_placement import against_place, with_unit_at
-from hwsched.operations.survey.editing import add_item, add_opening, remove
+from hwsched.operations.survey.editing import add_item, add_opening, remove_openings
 from hwsched.operations.survey.typed_values import type_in
 from hwsched.quantities import format_length
 from hwsched.survey import ITEM
 from hwsched.values.piece import Piece
 
 LEAVE_TO_FIT = "(leave it to the fit)"
+_NAMED = 12
+"""Marks that a question names."""
+_ONE_STEP = "It is one step, and Undo takes it back."
 
 
 class OpeningActions(Subject):
@@ -38,12 +41,14 @@ class OpeningActions(Subject):
     def __init__(self, frame: Frame, sheet: OpeningSheet, select: Callable[[str], None]) -> None:
         super().__init__(frame)
         self.sheet, self._select = sheet, select
+        self.removal: QMessageBox | None = None
+        """The question whether openings are removed."""
         self.act_add = self.action("Add opening", "Add an opening by hand", self.ask_opening, "project")
         self.act_item = self.action(
             "Add existing item", "Add an existing item to the chosen opening", self.ask_item, "openings"
         )
         self.act_remove = self.action(
-            "Remove opening", "Remove the chosen opening with all its facts", self.remove_opening, "openings"
+            "Remove openings", "Remove the selected openings with all their facts", self.ask_removal, "openings"
         )
         self.act_release = self.action(
             "Release unit",
@@ -52,6 +57,7 @@ class OpeningActions(Subject):
             "openings",
         )
         sheet.edited.connect(self.type_fact)
+        sheet.facts.echoed.connect(lambda words: frame.say(words, 0))
         sheet.wants_part.connect(self.ask_part)
         sheet.unit_dragged.connect(self._on_unit_dragged)
         sheet.unit_dropped.connect(self.move_unit)
@@ -68,6 +74,7 @@ class OpeningActions(Subject):
     def _show_sheet(self) -> None:
         if self.state.workspace is not None:
             self.sheet.sets = self.state.workspace.sets
+            self.sheet.facts.bare_unit = self.state.workspace.project.bare_unit
         self.sheet.show_opening(self.state.checked, self.state.style_of_lengths)
 
     def choose_part(self, opening: str, role: str, part: str | None, base: int | None = None) -> None:
@@ -245,12 +252,35 @@ class OpeningActions(Subject):
             return
         self.frame.edit(lambda: add_item(workspace.project, opening, {"kind": kind}, who=workspace.who))
 
-    def remove_opening(self) -> None:
-        """Remove the chosen opening; undo brings it back."""
-        workspace, opening = self.state.workspace, self.state.chosen
-        if workspace is None or opening is None or self.jobs.busy:
+    def ask_removal(self) -> None:
+        """Ask by name and number whether the openings that are selected in the view are removed."""
+        workspace, ids = self.state.workspace, self.state.ids
+        if workspace is None or self.jobs.busy:
             return
+        if not ids:
+            # What is shown beside the view may have left it: nothing is removed that nobody sees selected.
+            self.frame.say("No opening is selected in the view; select those that are to be removed.")
+            return
+        marks = [workspace.checked[each].given.opening.mark for each in ids]
+        what = marks[0] if len(marks) == 1 else f"{len(marks)} openings"
+        question = QMessageBox(self.frame.window)
+        question.setWindowTitle("Remove openings")
+        question.setText(f"Remove {what} with all {'its' if len(marks) == 1 else 'their'} facts?")
+        more = ", ".join(marks[:_NAMED]) + (f" and {len(marks) - _NAMED} more" if len(marks) > _NAMED else "")
+        question.setInformativeText(f"{more}. It is one step, and Undo takes it back." if len(marks) > 1 else _ONE_STEP)
+        go = question.addButton(f"Remove {what}", QMessageBox.ButtonRole.DestructiveRole)
+        question.setDefaultButton(question.addButton("Keep", QMessageBox.ButtonRole.RejectRole))
+        go.clicked.connect(lambda _checked=False: self.remove_openings(ids))
+        self.removal = question
+        question.open()
+
+    def remove_openings(self, ids: Sequence[str]) -> None:
+        """Remove openings as one step; undo brings them back."""
+        workspace = self.state.workspace
+        if workspace is None or self.jobs.busy:
+            return
+        seen = [base for each in ids if (base := self.state.seen_of(each)) is not None]
         self.frame.edit_seen(
-            lambda base: remove(workspace.project, "opening", opening, who=workspace.who, base=base),
-            self.state.seen_of(opening),
+            lambda base: remove_openings(workspace.project, ids, who=workspace.who, base=base),
+            min(seen, default=None),
         )

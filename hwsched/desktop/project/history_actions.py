@@ -25,6 +25,7 @@ class HistoryActions(Subject):
         self.act_redo = self.action("Redo", "Do again what you took back", self.redo, "project", standard.Redo)
         self.act_history = self.action("History", "Who changed what, and when", self.show_history, "project", "Ctrl+H")
         frame.telling.told_of.connect(self._offer_history)
+        self.state.leaving.connect(self._close)
 
     def show_history(self) -> None:
         """Show the steps of the journal."""
@@ -34,6 +35,12 @@ class HistoryActions(Subject):
         self.dialog.wants_back.connect(self.take_back)
         self.dialog.wants_again.connect(self.do_again)
         self.dialog.show()
+
+    def _close(self) -> None:
+        """Close the history with its project: a step of it is none of another project."""
+        if self.dialog is not None:
+            self.dialog.close()
+            self.dialog = None
 
     def take_back(self, number: int) -> None:
         """Take back one step, be it another person's; one on which later ones depend is refused, with their numbers."""

@@ -3,6 +3,7 @@
 Rows are plain tuples and a list of positions; a proxy that asks Python for every cell would take seconds.
 """
 
+import re
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import Any, Final
 
@@ -11,11 +12,13 @@ from PySide6.QtGui import QColor, QPalette
 
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.operations.findings.checking import Checked
+from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.rules.reading import active_leaf, lock_item
 from hwsched.survey import ITEM, LEAF, OPENING
 from hwsched.telling.natural import natural
 
 Index = QModelIndex | QPersistentModelIndex
+_APART: Final = re.compile(r"[(/,;+]")
 
 COLUMNS: Final = (
     "Mark",
@@ -93,7 +96,8 @@ class Register(QAbstractTableModel):
         super().__init__(parent)
         self._ids: list[str] = []
         self._rows: list[tuple[str, ...]] = []
-        self._texts: list[str] = []
+        self._texts: list[tuple[str, str]] = []
+        """Of each opening its mark, and the other words in which a search looks."""
         self._shown: list[int] = []
         self._place_of: dict[str, int] = {}
         self.words = ""
@@ -191,11 +195,10 @@ class Register(QAbstractTableModel):
         self.layoutChanged.emit()
 
     def _choose(self) -> None:
-        words = self.words.casefold().split()
+        words = _negated(self.words.casefold()).split()
         shown: Sequence[int] = range(len(self._rows))
         if words:
-            texts = self._texts
-            shown = [place for place in shown if all(word in texts[place] for word in words)]
+            shown = [place for place in shown if _holds(words, *self._texts[place])]
         if self.state:
             shown = [place for place in shown if self._rows[place][_STATE] == self.state]
         if self.place is not None:
@@ -212,10 +215,25 @@ class Register(QAbstractTableModel):
         self._place_of = {self._ids[place]: row for row, place in enumerate(self._shown)}
 
 
-def _searched(row: tuple[str, ...], checked: Checked) -> str:
-    """Return the text in which a search looks: the shown cells and the project's own fields."""
+def _searched(row: tuple[str, ...], checked: Checked) -> tuple[str, str]:
+    """Return mark and text in which a search looks: shown cells, own fields, thickness of the leaf, parts."""
     own = (f"{each.attribute.label} {each.value}" for each in checked.own if each.value is not None)
-    return "\n".join((*row, *own)).casefold()
+    leaf, wished = active_leaf(checked.given), checked.given.settings.length_style
+    style: LengthStyle = next((each for each in LENGTH_STYLES if each == wished), "fraction")
+    thick = "" if leaf is None or leaf.thickness_mm is None else f"thick {format_length(leaf.thickness_mm, style)}"
+    parts = (f"{part.part} {part.description}" for part in checked.fit.parts) if checked.fit is not None else ()
+    text = _negated(" ".join((*row, thick, *own, *parts)).casefold())
+    # A word of a search begins where a word of the text does: behind a blank, a bracket, a slash.
+    return row[0].casefold(), f" {text} {_APART.sub(' ', text)}"
+
+
+def _negated(text: str) -> str:
+    """Join what says no with what it denies: who looks for "rated" does not look for "not rated"."""
+    return text.replace("not ", "not-").replace("no ", "no-")
+
+
+def _holds(words: Sequence[str], mark: str, text: str) -> bool:
+    return all(word in mark or f" {word}" in text for word in words)
 
 
 def state_colour(state: str) -> QColor | None:

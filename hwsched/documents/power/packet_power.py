@@ -15,7 +15,7 @@ def power_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
     fits = [at.fit for at in view.points if at.fit is not None]
     if len(fits) < len(view.points) or all(fit.power == "none" for fit in fits):
         return []
-    blocks = [Heading("Power"), *_batteries(view)]
+    blocks: list[Block] = [Heading("Power", 2), *_batteries(view)]
     if any(fit.power == "supply" for fit in fits):
         blocks += _supply(project, view)
     return blocks if len(blocks) > 1 else []

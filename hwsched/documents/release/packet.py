@@ -1,5 +1,6 @@
 """The installer's packet for one opening: drawing, holes, tools, box contents, steps, cautions, tests, sign-off."""
 
+from dataclasses import replace
 from typing import Final
 
 from hwsched.attributes.of_parts import PACK_LOW_V
@@ -10,6 +11,8 @@ from hwsched.documents.release.schedule import item_lines
 from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
+from hwsched.drawings.drawing import Drawing
+from hwsched.drawings.opening.face_ground import CONVENTION_NOTE
 from hwsched.drawings.opening.hole_words import direction_words
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import (
@@ -29,6 +32,7 @@ from hwsched.render.blocks import (
 )
 from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
 from hwsched.values import Fit, Hole, OpeningInput, Part
+from hwsched.wiring.batteries import dues
 from hwsched.work.plan import plan
 from hwsched.work.situation import Situation
 from hwsched.work.step import Plan
@@ -41,10 +45,12 @@ def build(project: ProjectView, view: OpeningView | None) -> Document:
     """Build the packet of one opening; raises ValueError without one."""
     if view is None:
         raise ValueError("a packet is the document of one opening")
-    pages = [Section(tuple(_blocks(project, view)), mark=view.mark)]
-    power = power_blocks(project, view)
+    supplied = any(at.fit is not None and at.fit.power == "supply" for at in view.points)
+    power = power_blocks(project, view) if supplied else []
+    # What a battery wants is said among the facts; a supply's wiring has a sheet of its own.
+    pages = [Section(tuple(_blocks(project, view)), mark=view.mark, site=True, code=view.code)]
     if power:
-        pages.append(Section(tuple(power), mark=view.mark, landscape=True))
+        pages.append(Section(tuple(power), mark=view.mark, landscape=True, site=True, code=view.code))
     return Document(
         "Install packet",
         project.title,
@@ -100,27 +106,35 @@ def _of_point(project: ProjectView, view: OpeningView, situation: Situation, wor
     if view.several:
         blocks += [Heading(_title(given)), Facts(tuple(_leaf_facts(situation, style) + _lock_facts(situation, style)))]
     beside = [each for each in view.points if each.given is not given]
-    drawings = tuple(elevation(given, fit, face, style, beside=beside) for face in ("inside", "key"))
-    blocks.append(Drawings(drawings, height_mm=92.0))
+    drawings = [elevation(given, fit, face, style, beside=beside) for face in ("inside", "key")]
     if work is None:
-        return blocks
+        return [*blocks, *_views(drawings, 80.0, same_scale=True)]
     blocks += _fit_lines(situation, style)
+    blocks += _views(drawings, 50.0, same_scale=True)
     if situation.leaf is not None:
-        detail = face_detail(given, fit, "inside", style)
-        cuts = (section(given, fit, style), edge_view(given, fit, style))
-        blocks += [
-            Heading("Where to drill and place", 2),
-            Drawings((detail,), height_mm=105.0),
-            Drawings(cuts, height_mm=95.0, same_scale=False),
-        ]
+        cut = edge_view if situation.in_edge else section
+        blocks += _views([face_detail(given, fit, "inside", style), cut(given, fit, style)], 68.0, same_scale=False)
         if any(hole.up_deg or hole.edge_deg for hole in fit.holes):
-            blocks.append(Drawings((bore_detail(given, fit, style),), height_mm=90.0))
+            blocks += _views([bore_detail(given, fit, style)], 58.0, same_scale=True)
     blocks += _holes(situation, style)
     if not view.several:
         blocks += _box(project, view, [work])
     blocks += steps_blocks(work)
     blocks += _tests(project, situation, work)
     return blocks
+
+
+def _views(drawings: list[Drawing], height_mm: float, *, same_scale: bool) -> list[Block]:
+    """Return drawings side by side, and under them what any of them notes, once and as wide as the page."""
+    notes = dict.fromkeys(note for drawing in drawings for note in drawing.notes if not _stands_elsewhere(note))
+    bare = tuple(replace(drawing, notes=()) for drawing in drawings)
+    blocks: list[Block] = [Drawings(bare, height_mm=height_mm, same_scale=same_scale)]
+    return [*blocks, Paragraph(" ".join(notes), "small")] if notes else blocks
+
+
+def _stands_elsewhere(note: str) -> bool:
+    """Tell whether what a drawing notes stands on the packet as a fact or in the table of holes."""
+    return note == CONVENTION_NOTE or note.startswith("Leaf ") or note.endswith("marked from the part itself.")
 
 
 def _title(given: OpeningInput) -> str:
@@ -227,6 +241,10 @@ def _fit_lines(situation: Situation, style: LengthStyle) -> list[Block]:
         pairs.append(("Unit", f"{where}, {place.pattern}{' (placed by hand)' if place.source == 'by-hand' else ''}"))
     if fit.battery is not None:
         pairs.append(("Battery", f"{words.days(fit.battery.days)} at the surveyed use"))
+    for due in dues([(situation.given, fit)]):
+        pairs.append(("Cells", f"{words.quantity(due.count)} × {due.designation or due.cell}"))
+        by = due.due_on.isoformat() if due.due_on else "write down the day of installation"
+        pairs.append(("Change by", by))
     return [Facts(tuple(pairs))] if pairs else []
 
 
@@ -253,9 +271,10 @@ def _holes(situation: Situation, style: LengthStyle) -> list[Block]:
             )
         )
     columns = (
-        Column("", 0.3, "centre"), Column("No.", 0.4, "right"), Column("Hole", 2.0), Column("Face", 0.9),
-        Column("From lock edge", 1.0), Column("From cylinder", 1.3), Column("Diameter", 0.9), Column("Pilot", 0.8),
-        Column("Depth", 0.8), Column("Angle", 1.0), Column("Tool", 1.6),
+        Column("", 0.3, "centre"), Column("No.", 0.4, "right"), Column("Hole", 2.2), Column("Face", 0.9),
+        Column("From lock edge", 1.4, large=True), Column("From cylinder", 1.3, large=True),
+        Column("Diameter", 0.9, large=True), Column("Pilot", 0.8, large=True), Column("Depth", 0.8, large=True),
+        Column("Angle", 1.0), Column("Tool", 1.8),
     )  # fmt: skip
     return [Heading("Holes", 2), Table(columns, tuple(rows), title="Holes")]
 
@@ -318,12 +337,13 @@ def _box(project: ProjectView, view: OpeningView, plans: list[Plan]) -> list[Blo
         Column("Description", 5.0),
     )  # fmt: skip
     blocks: list[Block] = [
-        Heading("Box contents", 2), Table(columns, tuple(rows), title="Box contents", strong_rows=frozenset(strong)),
+        Heading("Box contents", 2),
+        Table(columns, tuple(rows), title="Box contents", strong_rows=frozenset(strong), abreast=2),
     ]  # fmt: skip
     parts = [part for at in view.points if at.fit is not None for part in at.fit.parts]
     tools = tool_words(project.catalogue, parts, plans)
     if tools:
-        blocks += [Heading("Tools", 2), Bullets(tools)]
+        blocks.append(Paragraph(f"Tools: {'; '.join(tools)}."))
     return blocks
 
 
@@ -357,19 +377,13 @@ def spent_words(unit: Part) -> str:
 
 
 def _findings(view: OpeningView) -> list[Block]:
-    if not view.findings:
-        return []
-    rows = tuple(
-        (
-            words.SEVERITY[f.severity] + (" (waived)" if f.waived else ""),
-            f.message + (f" Waived by {f.waived_by}." if f.waived else ""),
-            f.cure,
-            f.basis,
-        )
+    # Notes are for who specifies, and stand in the schedule: at the door they hide what matters.
+    lines = tuple(
+        f"{words.SEVERITY[f.severity]}{f' (waived by {f.waived_by})' if f.waived else ''}: {f.message} {f.cure}"
         for f in view.findings
+        if f.severity != "note"
     )
-    columns = (Column("Severity", 0.8), Column("Finding", 3.6), Column("Cure", 2.6), Column("Basis", 1.8))
-    return [Heading("What the rules say", 2), Table(columns, rows, title="Findings")]
+    return [Heading("What the rules say", 2), Bullets(lines)] if lines else []
 
 
 PACKET = DocumentKind("packets", "Install packets", ("pdf",), True, build)

@@ -7,6 +7,7 @@ from hwsched.attributes.of_parts import DIAMETER_MM, FORM
 from hwsched.documents import words
 from hwsched.render.blocks import TICK, Block, Cell, Column, Heading, Paragraph, StepLine, Steps, Table
 from hwsched.values import Catalogue, FitPart
+from hwsched.work.cautions import RECALLED
 from hwsched.work.step import Plan, Step, Tool
 from hwsched.work.tools import WORDS
 
@@ -31,7 +32,8 @@ def steps_blocks(work: Plan) -> list[Block]:
 
 def _said(work: Plan, step: Step) -> str:
     new = work.new_cautions(step)
-    recalled = [caution.title for caution in step.cautions if caution not in new]
+    # What has been read is recalled where it hurts: lungs and mains.
+    recalled = [caution.title for caution in step.cautions if caution not in new and caution in RECALLED]
     return f"{step.text} (Caution: {', '.join(recalled)}.)" if recalled else step.text
 
 
@@ -41,7 +43,7 @@ def tests_table(work: Plan) -> Table:
         (number, check.text, check.expected, TICK, TICK, "") for number, check in enumerate(work.checks, start=1)
     ]
     columns = (
-        Column("No.", 0.4, "right"), Column("Test", 3.4), Column("Expected", 2.4), Column("Pass", 0.5, "centre"),
+        Column("No.", 0.4, "right"), Column("Test", 3.3), Column("Expected", 2.2), Column("Pass", 0.5, "centre"),
         Column("Fail", 0.5, "centre"), Column("Reading", 1.2),
     )  # fmt: skip
     return Table(columns, tuple(rows), title="Test sheet")

@@ -1,14 +1,14 @@
 """The door hardware schedule: opening index, headings with their item lines, what is not fitted, open findings."""
 
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
-from hwsched.rules.reading import lock_item, lock_leaf
+from hwsched.rules.reading import LOCK_ROLES, lock_item, lock_leaf
 from hwsched.values import SEVERITIES, FitPart, PointFit
 
 # Order of item lines: secure, then electrical, then what is mounted with them; tools are not hardware.
@@ -99,13 +99,15 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     heading_of = {view.given.opening.id: group.number for group in groups for view in group.openings}
     sections = [
         Section((*_summary(project, groups),)),
-        Section((Heading("Opening index"), _index(project, heading_of))),
+        Section((Heading("Opening index"), _index(project, heading_of)), landscape=True),
     ]
     if groups:
         blocks: list[Block] = [Heading("Headings")]
-        for group in groups:
-            blocks += _heading_blocks(project, group)
-        sections.append(Section(tuple(blocks)))
+        reasons = _Reasons()
+        for number, group in enumerate(groups):
+            blocks += _heading_blocks(project, group, reasons, apart(group, groups[:number]))
+        sections.append(Section((*blocks, Heading("Reasons", 2), reasons.table())))
+    sections += _supplies(project)
     sections.append(Section(tuple(_not_fitted(project))))
     sections.append(Section(tuple(_open_findings(project))))
     return Document(
@@ -174,7 +176,24 @@ def _index(project: ProjectView, heading_of: dict[str, str]) -> Table:
     return Table((*columns, *own), tuple(rows), title="Opening index")
 
 
-def _heading_blocks(project: ProjectView, group: HeadingGroup) -> list[Block]:
+class _Reasons:
+    """Why items are taken, each reason once: the lines of all headings name it by its number."""
+
+    def __init__(self) -> None:
+        self._numbers: dict[str, int] = {}
+
+    def number_of(self, part: FitPart) -> int:
+        """Return the number of a line's reason."""
+        said = part.reason + ("" if part.source == "worked-out" else f" ({part.source})")
+        return self._numbers.setdefault(said, len(self._numbers) + 1)
+
+    def table(self) -> Table:
+        """Return all reasons, told by openings that stand first under their headings."""
+        rows = tuple((number, said) for said, number in self._numbers.items())
+        return Table((Column("No.", 0.4, "right"), Column("Reason", 8.0)), rows, title="Reasons")
+
+
+def _heading_blocks(project: ProjectView, group: HeadingGroup, reasons: _Reasons, like: str) -> list[Block]:
     first = group.openings[0]
     opening = first.given.opening
     count = len(group.openings)
@@ -187,6 +206,7 @@ def _heading_blocks(project: ProjectView, group: HeadingGroup) -> list[Block]:
         ("Fire rating", words.opening_word("rating", opening.rating)),
         ("Existing lock", _of_points(first, _lock_words)),
         *([("Hardware set", ", ".join(sets))] if sets else []),
+        *([("Apart because of", like)] if like else []),
     )
     rows: list[tuple[Cell, ...]] = []
     strong = set()
@@ -206,16 +226,76 @@ def _heading_blocks(project: ProjectView, group: HeadingGroup) -> list[Block]:
                     part.description or part.kind,
                     part.part,
                     _finish_of(project, part),
-                    part.reason + ("" if part.source == "worked-out" else f" ({part.source})"),
+                    reasons.number_of(part),
                 )
             )
     columns = (
         Column("No.", 0.4, "right"), Column("Qty", 0.5, "right"), Column("Total", 0.6, "right"), Column("Unit", 0.5),
-        Column("Item", 2.4), Column("Catalogue number", 1.4), Column("Finish", 0.7), Column("Reason", 3.0),
+        Column("Item", 4.0), Column("Catalogue number", 1.6), Column("Finish", 0.8), Column("Reason", 0.6, "right"),
     )  # fmt: skip
     title = f"Heading {group.number}"
     table = Table(columns, tuple(rows), title=title, strong_rows=frozenset(strong))
-    return [Heading(title, 2), Facts(facts), table]
+    return [Heading(title, 2), Facts(facts, columns=3), table]
+
+
+def apart(group: HeadingGroup, earlier: Sequence[HeadingGroup]) -> str:
+    """Say what keeps a heading from standing under the earlier one that it is most like; empty where none is like it.
+
+    Like are headings with the same lock; fewest differences count.
+    """
+    best: tuple[str, list[str]] | None = None
+    for other in earlier:
+        if {p.part for p in other.parts if p.role in LOCK_ROLES} != {
+            p.part for p in group.parts if p.role in LOCK_ROLES
+        }:
+            continue
+        found = _differences(group, other)
+        if best is None or len(found) < len(best[1]):
+            best = (other.number, found)
+    return "" if best is None else f"{', '.join(best[1])} (else as {best[0]})"
+
+
+def _differences(group: HeadingGroup, other: HeadingGroup) -> list[str]:
+    mine, its = group.openings[0].given.opening, other.openings[0].given.opening
+    found = [
+        words.opening_word(name, getattr(mine, name))
+        for name in ("form", "rating", "frame_material")
+        if getattr(mine, name) != getattr(its, name)
+    ]
+    if mine.hand != its.hand:
+        found.append(f"hand {mine.hand or words.UNKNOWN}")
+    leaves = [_of_points(view.openings[0], lambda at: _leaf_words(at, "mm")) for view in (group, other)]
+    if leaves[0] != leaves[1]:
+        found.append("leaf")
+    parts = [Counter({part.part: part.quantity for part in each.parts}) for each in (group, other)]
+    return found + [part for part in dict.fromkeys((*parts[0], *parts[1])) if parts[0][part] != parts[1][part]]
+
+
+def _supplies(project: ProjectView) -> list[Section]:
+    """Return what feeds openings from elsewhere: supplies that something hangs on, their batteries and limiters."""
+    rows = []
+    for each in project.power.supplies:
+        if not each.circuits:
+            continue
+        supply = each.supply
+        standby = f"{supply.batteries or 1} × {supply.battery}" if supply.battery else "none"
+        limiters = [
+            f"{circuit.circuit.name}: {words.UNKNOWN if circuit.limiter_a is None else f'{circuit.limiter_a:g} A'}"
+            for circuit in each.circuits
+        ]
+        fed = set(each.openings)
+        marks = ", ".join(mark for id_, mark in project.marks.items() if id_ in fed)
+        place = " · ".join(part for part in (supply.building, supply.level, supply.place) if part)
+        rows.append(
+            (supply.name, place, supply.part or words.UNKNOWN, standby, "; ".join(limiters), marks or "nothing")
+        )
+    if not rows:
+        return []
+    columns = (
+        Column("Supply", 1.0), Column("It stands", 2.0), Column("Part", 1.2), Column("Standby batteries", 1.2),
+        Column("Circuits and limiters", 1.8), Column("Feeds", 2.4),
+    )  # fmt: skip
+    return [Section((Heading("Supplies"), Table(columns, tuple(rows), title="Supplies")))]
 
 
 def _of_points(view: OpeningView, said: Callable[[PointFit], str]) -> str:
@@ -256,12 +336,17 @@ def _not_fitted(project: ProjectView) -> list[Block]:
         if view.fit is None:
             rows.append((view.mark, words.status(None), f"No fit counts: {view.unfitted}. Fit the opening."))
             continue
-        why = [line for at in view.points for line in _why_not(at)]
-        rows.append((view.mark, words.status(view.fit), "\n".join(why) or "no reason was recorded"))
+        lines = [line for at in view.points for line in _why_not(at)]
+        rows.append((view.mark, words.status(view.fit), "\n".join(lines) or "no reason was recorded"))
     if not rows:
         return [Heading("Does not fit, or to measure"), Paragraph("None: every opening fits.")]
-    columns = (Column("Mark", 1.0), Column("Status", 1.0), Column("Why", 6.0))
-    return [Heading("Does not fit, or to measure"), Table(columns, tuple(rows), title="Does not fit, or to measure")]
+    # What holds for several openings word for word is said once.
+    alike: dict[tuple[str, str], list[str]] = {}
+    for mark, status, why in rows:
+        alike.setdefault((status, why), []).append(mark)
+    merged = tuple((", ".join(marks), status, why) for (status, why), marks in alike.items())
+    columns = (Column("Mark", 1.4), Column("Status", 1.0), Column("Why", 6.0))
+    return [Heading("Does not fit, or to measure"), Table(columns, merged, title="Does not fit, or to measure")]
 
 
 def _why_not(at: PointFit) -> list[str]:
@@ -276,37 +361,35 @@ def _why_not(at: PointFit) -> list[str]:
 
 
 def _open_findings(project: ProjectView) -> list[Block]:
+    """Return what the rules say, each text once with all openings that it is said of."""
     order = {severity: rank for rank, severity in enumerate(SEVERITIES)}
-    rows = [
-        (order[f.severity], view.mark, f)
-        for view in project.openings
-        for f in view.findings
-    ]  # fmt: skip
-    rows.sort(key=lambda row: (row[2].waived, row[0]))
-    if not rows:
+    marks: dict[tuple[bool, int, str, str, str, str], list[str]] = {}
+    for view in project.openings:
+        for f in view.findings:
+            key = (f.waived, order[f.severity], f.rule, f.message, f.cure, f.waived_by or "")
+            said_of = marks.setdefault(key, [])
+            if view.mark not in said_of:
+                said_of.append(view.mark)
+    if not marks:
         return [Heading("Findings"), Paragraph("No rule has found anything.")]
     columns = (
-        Column("Severity", 0.8),
-        Column("Mark", 0.9),
-        Column("Rule", 1.6),
-        Column("Finding", 4.2),
-        Column("Cure", 2.8),
+        Column("Severity", 0.8), Column("Rule", 1.4), Column("Finding", 3.8), Column("Cure", 2.4),
+        Column("Openings", 2.6),
+    )  # fmt: skip
+    rows = tuple(
+        (
+            words.SEVERITY[SEVERITIES[rank]] + (f" (waived: {waived_by})" if waived else ""),
+            rule,
+            message,
+            cure,
+            f"{len(said_of)}: {', '.join(said_of)}",
+        )
+        # By severity; within one, in the order of the openings that they are first said of.
+        for (waived, rank, rule, message, cure, waived_by), said_of in sorted(
+            marks.items(), key=lambda entry: entry[0][:2]
+        )
     )
-    table = Table(
-        columns,
-        tuple(
-            (
-                words.SEVERITY[f.severity] + (f" (waived: {f.waived_by})" if f.waived else ""),
-                mark,
-                f.rule,
-                f.message,
-                f.cure,
-            )
-            for _, mark, f in rows
-        ),
-        title="Findings",
-    )
-    return [Heading("Findings"), table]
+    return [Heading("Findings"), Table(columns, rows, title="Findings")]
 
 
 SCHEDULE = DocumentKind("schedule", "Door hardware schedule", ("pdf", "xlsx"), False, build)

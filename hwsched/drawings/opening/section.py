@@ -77,10 +77,10 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
     shapes += [
         *stack_horizontal(low, -1.0, [(0.0, axis, format_length(place.x_mm, length_style))]),
         *stack_vertical(way * reach, way, [(-thick, 0.0, format_length(thick, length_style))]),
-        Text(0.0, 0.0, "Inside", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=1.0),
-        Text(0.0, -thick, "Key side", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=-2.8),
-        # Above the words of the faces, which stand at the corners: upright it would be written over them.
-        Text(0.0, 0.0, "Lock edge", "small", "right" if way > 0 else "left", dx=-way * 2.0, dy=4.0),
+        # The faces are named at the end that goes on: beyond the lock edge stand the callouts.
+        Text(way * reach, 0.0, "Inside", "small", "right" if way > 0 else "left", dy=1.0),
+        Text(way * reach, -thick, "Key side", "small", "right" if way > 0 else "left", dy=-3.4),
+        Text(0.0, 0.0, "Lock edge", "small", "right" if way > 0 else "left", dx=-way * 1.5, dy=1.0),
     ]
     bounds = (min(0.0, way * reach), low, max(0.0, way * reach), top)
     return Drawing(TITLE, tuple(shapes), bounds, tuple(notes))

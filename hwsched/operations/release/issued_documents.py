@@ -1,6 +1,7 @@
 """Issuing documents: build from the project as it stands, lay out, write; each file appears whole or not at all."""
 
 from collections.abc import Callable, Iterable, Sequence
+from dataclasses import replace
 from pathlib import Path
 from typing import Final
 
@@ -8,6 +9,7 @@ from hwsched.documents.documents import DOCUMENTS
 from hwsched.documents.view import DocumentKind, Format, OpeningView, ProjectView
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.release.issued_templates import issue_templates
+from hwsched.operations.release.sheet_codes import sheet_code
 from hwsched.render.blocks import Document
 from hwsched.render.file_names import safe_file_name
 from hwsched.render.ics import render_ics
@@ -123,7 +125,7 @@ def _per_opening(
         if cancelled is not None and cancelled():
             break
         stem = safe_file_name(opening.mark, taken)
-        document = kind.build(view, opening)
+        document = kind.build(view, replace(opening, code=sheet_code(opening.points)))
         for format_ in formats:
             sheets.take(document, target / stem, format_, paper)
         if progress is not None:

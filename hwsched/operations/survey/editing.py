@@ -3,7 +3,7 @@
 Choices of parts and places stand in `by_hand`, the project's own fields in `own_fields`, its settings in `settings`.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Any, Final, cast
 
@@ -22,6 +22,7 @@ from hwsched.operations.power.connecting import take_off
 from hwsched.operations.survey.accepted_values import accepted, mark_of, row_there
 from hwsched.operations.survey.expected import Expected, check_expected
 from hwsched.survey import BUILDING_PLACE, INHERITED, ITEM, LEAF, LEVEL_PLACE, OPENING, Entity
+from hwsched.telling.natural import natural
 
 _TABLES: Final[Mapping[str, tuple[Entity, Table]]] = {
     OPENING.name: (OPENING, OPENING_TABLE),
@@ -30,6 +31,8 @@ _TABLES: Final[Mapping[str, tuple[Entity, Table]]] = {
     BUILDING_PLACE.name: (BUILDING_PLACE, BUILDING),
     LEVEL_PLACE.name: (LEVEL_PLACE, LEVEL),
 }
+_NAMED: Final = 8
+"""Marks that the name of a step says."""
 _PLACES: Final = frozenset({BUILDING_PLACE.name, LEVEL_PLACE.name})
 """What is edited beside openings and what stands there: it is neither added nor removed here."""
 _POSITIONS: Final[Mapping[int, tuple[str, ...]]] = {0: (), 1: ("single",), 2: ("active", "inactive")}
@@ -247,6 +250,26 @@ def remove(project: Project, entity: str, row_id: str, *, who: str, base: int | 
             # What hangs beyond it on its circuit stays fed.
             take_off(change, [row_id])
         change.delete(table, [row_id])
+    return Changes.of(change)
+
+
+def remove_openings(project: Project, ids: Sequence[str], *, who: str, base: int | None = None) -> Changes:
+    """Remove openings with all that belongs to them, as one step.
+
+    Raises
+    ------
+    MissingRowError, ConflictError
+        As `remove`, and nothing is changed.
+    """
+    with project.change("remove", "Remove openings", who, base=base) as change:
+        for each in ids:
+            row_there(change, OPENING_TABLE, each)
+        marks = sorted((mark_of(change, each) for each in ids), key=natural)
+        named = ", ".join(marks[:_NAMED]) + (f" and {len(marks) - _NAMED} more" if len(marks) > _NAMED else "")
+        what = OPENING.label.lower() if len(marks) == 1 else f"{len(marks)} openings"
+        change.summary = f"Remove {what} {named}"
+        take_off(change, list(ids))
+        change.delete(OPENING_TABLE, list(ids))
     return Changes.of(change)
 
 

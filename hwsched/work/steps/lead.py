@@ -28,8 +28,8 @@ def _through(s: Situation) -> str:
     goal = "the unit's pocket" if s.in_edge else "the access hole"
     through = "the case and " if s.cased else ""
     return (
-        f"{longer}Push the pull wire in at {goal} until it shows at {start}. Tape the lead's end flat alongside it and "
-        f"draw it through {through}{goal}, the new lock still in the hand."
+        f"{longer}Push the pull wire in at {goal} until it shows at {start}. Tape the lead flat alongside it and draw "
+        f"it through {through}{goal}, the new lock still in the hand."
     )
 
 

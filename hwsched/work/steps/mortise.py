@@ -16,12 +16,12 @@ def _dressed(s: Situation) -> str:
 def _in(s: Situation) -> str:
     turns = "" if s.turns is None else f", about {s.turns} turns"
     flush = "its head stands flush with the collar" if s.has("collar") else "its head stands as the packet says"
-    twist = ". Hold the lead's far end free and turn it along with the cylinder" if s.fit.cable is not None else ""
+    twist = "; turn the lead along with it, its far end free" if s.fit.cable is not None else ""
     lead = "; the lead lies flat and leaves square beside the cam" if s.fit.cable is not None else ""
     return (
-        f"Start the thread square and by hand; if it binds, back out: a crossed thread spoils the case. Turn the "
-        f"cylinder in{turns}, until {flush}{twist}. Its mark stands upright, the cam swings free{lead}. Set the set "
-        "screw by hand, tighten it gently, put the front plate back."
+        f"Start the thread square and by hand, never crossed. Turn the cylinder in{turns}, until {flush}{twist}. Its "
+        f"mark stands upright, the cam swings free{lead}. Set the set screw by hand, tighten it gently, put the front "
+        "plate back."
     )
 
 

@@ -285,6 +285,7 @@ def test_a_fixed_pair_that_cannot_be():
         assert caught.value.openings == ("101",)
 
 
+@pytest.mark.turns(3)
 @pytest.mark.slow
 @pytest.mark.parametrize(("seed", "amps"), [(1, 16.0), (3, 16.0), (7, 16.0)])
 def test_500_openings_by_40_places_to_a_stated_gap(seed, amps):

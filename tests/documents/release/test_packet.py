@@ -18,6 +18,7 @@ from hwsched.values.fit import Purpose
 from tests.documents.reading import blocks, facts, lines, texts, ticked
 from tests.drawings.measuring import dimensions
 from tests.drawings.openings import FIT, GIVEN, fit_part
+from tests.render.pages_read import sizes, written
 
 BACKSET = 2.75 * 25.4  # survey cell B/S: 2 3/4
 CYLINDER = 40 * 25.4  # survey cell Cyl AFF: 40
@@ -317,10 +318,32 @@ def test_tools_are_listed_apart_from_the_box():
     hole = replace(FIT.holes[0], tool="step-drill")
     document = packet_of(replace(FIT, parts=(*FIT.parts, tool), holes=(hole,)), parts=parts)
     assert "BIT" not in [line["Part"] for line in lines(document, "Box contents")]
-    said = texts(document)
-    assert "Spade bit 1/2 in (BIT)" in said
+    (said,) = [line for line in texts(document) if line.startswith("Tools: ")]
+    assert "Spade bit 1/2 in (BIT); " in said
     # Wanted by a hole, and not in the catalogue.
-    assert [line for line in said if line.startswith("step drill")]
+    assert '; step drill 3/8"' in said
+    # Kinds of tools that no catalogue sells.
+    for kind in ("voltmeter", "pull wire", "adhesive tape", "screwdrivers", "vacuum with a narrow nozzle"):
+        assert kind in said
+
+
+def test_what_is_read_at_the_door_is_no_smaller_than_eleven_points(quay, of_mark, tmp_path):
+    """Letters of drawings may be 9 pt; numbers that are drilled are 14."""
+    document = PACKET.build(quay, of_mark("CHANNEL"))
+    bare = replace(
+        document,
+        sections=tuple(
+            replace(section, blocks=tuple(b for b in section.blocks if not isinstance(b, Drawings)))
+            for section in document.sections
+        ),
+    )
+    for each, least in ((document, 9.0), (bare, 11.0)):
+        render_pdf(each, tmp_path / "packet.pdf")
+        assert min(sizes(tmp_path / "packet.pdf")) >= least
+    drilled = " ".join(text for text, size in written(tmp_path / "packet.pdf") if size == 14.0)
+    # Place, height, diameter, pilot and depth of the lead's hole; the pilot of a screw.
+    for number in ('2 3/4"', '2 1/2" above', '1/2"', '1/4"', '3/8"', '5/64"'):
+        assert number in drilled
 
 
 # --- from the survey to the page --------------------------------------------------------------------------------------

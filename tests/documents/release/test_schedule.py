@@ -37,6 +37,36 @@ def test_openings_that_take_the_same_stand_under_one_heading(quay):
     assert found == [f"{len(marks)}: {', '.join(marks)}" for marks in HEADINGS]
 
 
+def test_what_keeps_a_heading_apart_is_said(quay):
+    """DOWN has the lock of CHANNEL, METRIC and WOOD and a unit of its own; RIM is like none before it."""
+    found = {each["Openings"]: each.get("Apart because of", "") for each in headings(quay)}
+    assert found["1: DOWN"] == "LOW, UNIT (else as H002)"
+    assert found["2: BORED, SMALL"] == found["1: RIM"] == ""
+    # Another hand, material and what holds in it: of all that differs each is named.
+    assert found["1: HOLLOW"].startswith("hand RH, leaf, ")
+
+
+def test_every_line_says_why_by_a_number(quay):
+    document = SCHEDULE.build(quay, None)
+    reasons = {line["No."]: line["Reason"] for line in lines(document, "Reasons")}
+    assert list(reasons) == list(range(1, len(reasons) + 1))
+    assert len(set(reasons.values())) == len(reasons)
+    (unit,) = [line for line in lines(document, "Heading H002") if line["Catalogue number"] == "SCREW"]
+    assert "the unit takes 4 screws #6" in reasons[unit["Reason"]]
+
+
+def test_a_finding_of_several_openings_is_said_once_with_all_of_them(quay):
+    document = SCHEDULE.build(quay, None)
+    said = [(line["Severity"], line["Rule"], line["Finding"], line["Cure"]) for line in lines(document, "Findings")]
+    assert len(said) == len(set(said))
+    told = {(line["Rule"], line["Finding"]): line["Openings"] for line in lines(document, "Findings")}
+    for view in quay.openings:
+        for finding in view.findings:
+            count, _, marks = told[finding.rule, finding.message].partition(": ")
+            assert view.mark in marks.split(", ")
+            assert int(count) == len(marks.split(", "))
+
+
 def test_a_heading_tells_the_facts_of_its_openings(quay):
     wood, gate = headings(quay)[1], headings(quay)[7]
     # Hand LH, thickness 1 3/4, Material SCW, Frame HM, Label none, Lock type mortise.

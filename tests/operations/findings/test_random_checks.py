@@ -1,8 +1,8 @@
 """A random walk of edits: what is checked one opening at a time, by a checker that remembers, equals the whole check.
 
 The whole check is made by a project that was opened anew, with nothing remembered. Dates are fixed. After each step the
-opening that was edited and one other are looked at in every way, and after each fifth step all of them; with
-``HWSCHED_FUZZ`` set all are after each, and the longer walks are twice as long.
+opening that was edited and one other are looked at in every way, and after each eighth step all of them; with
+``HWSCHED_FUZZ`` set all are after each, and the longer walks are three times as long.
 """
 
 import os
@@ -44,9 +44,9 @@ from tests.rules.scenario import lock
 from tests.wiring.power_rows import parts
 
 WHO = "w"
-EACH = 1 if os.environ.get("HWSCHED_FUZZ") else 5
+EACH = 1 if os.environ.get("HWSCHED_FUZZ") else 8
 """After how many steps every opening is looked at."""
-LONG = 120 if os.environ.get("HWSCHED_FUZZ") else 60
+LONG = 120 if os.environ.get("HWSCHED_FUZZ") else 40
 """Steps of a longer walk."""
 PARTS = {part.number: part for part in parts(UNIT={"plate_width_mm": 80.0}).parts.values()}
 OPENING_FACTS = {
@@ -349,6 +349,7 @@ def walked(path, seed, steps):
         walk.close()
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize("seed", range(4))
 def test_one_at_a_time_equals_all_at_once(tmp_path, seed):
     walked(tmp_path / "w.hwsched", seed, 30)

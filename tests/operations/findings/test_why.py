@@ -24,6 +24,7 @@ from hwsched.values import SEVERITIES
 from tests.operations.exact import id_of, small
 from tests.operations.powered import circuit, closet, more_parts
 from tests.rules.scenario import catalogue
+from tests.turns import SEED
 
 WHO = "ann"
 LABELS = {attribute.label for entity in ENTITIES for attribute in entity.attributes}
@@ -49,8 +50,8 @@ def test_everything_of_openings_of_the_sample(sample_folder):
     with open_project(sample_folder / "quayside-works.hwsched") as project:
         checked = check_openings(project)
         marks = [each.given.opening.mark for each in checked]
-        chosen = marks[::8] + [each.given.opening.mark for each in checked if each.fit.status != "fits"][:4]
-        assert len(chosen) >= 20
+        chosen = marks[SEED % 16 :: 16] + [each.given.opening.mark for each in checked if each.fit.status != "fits"][:4]
+        assert len(chosen) >= 12
         for each in checked:
             if each.given.opening.mark not in chosen:
                 continue

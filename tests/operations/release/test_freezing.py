@@ -55,7 +55,7 @@ from tests.operations.frozen_states import state_now, state_then
 from tests.operations.powered import circuit, closet, door, fit_all, write_catalogue
 
 WHO = "ann"
-STEPS = max(40, int(os.environ.get("HWSCHED_FUZZ", "0")) // 200)
+STEPS = max(25, int(os.environ.get("HWSCHED_FUZZ", "0")) // 200)
 
 
 @furnished

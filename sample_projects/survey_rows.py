@@ -8,7 +8,8 @@ HEADERS = (
     "Edge bore", "Cam", "Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Proud",
     "Keep/replace", "Undercut", "Core", "Wall", "Direction of egress", "No exit, confirmed", "Re-entry", "Smoke seal", "Output to controller",
     "Who connects", "Fire recall", "Closes by itself", "Old holes", "Latch form", "Lite stops", "Bolt form",
-    "Leaf that closes first", "Remarks",
+    "Leaf that closes first", "Without power", "Voltage on its label", "Current on its label", "AC or DC on its label",
+    "Remarks",
 )  # fmt: skip
 
 MILL, ANNEXE, STORE = "Mill House", "Glass Annexe", "Boat Store"
@@ -49,7 +50,7 @@ def write_survey(path, rng, workbook_class, font_class):
 
 def openings(rng):
     """Yield each opening as its rows, with what decides egress and fire: none of it is drawn by lot."""
-    for opening in (*mill(rng), *annexe(rng), *store(rng)):
+    for opening in (*mill(rng), *annexe(rng), *store(rng), *later()):
         yield _with_ways_out(opening)
 
 
@@ -292,3 +293,35 @@ def store(rng):
     yield [wrong]
     yield [{**wrong, "Mark": "3-4", "Room to": "Rope walk", "Hand": "sideways", "Thickness (in)": "1 3/4"}]
     yield [{**wrong, "Mark": "0099", "Room to": "Chandlery", "Thickness (in)": "1 3/4", "B/S": None, "Label": None}]
+
+
+def later():
+    """Yield what was built in later: an electric strike, an electromagnet, a deadbolt above a latch, a second lift."""
+    door = {
+        "Bldg": STORE, "Floor": "Office", "Room from": "Office landing", "Type": "SGL", "Hand": "RH", "Label": "none", "Stair": "n", "Egress": "no", "Accessible route": "y",
+        "Int/Ext": "int", "Ops/day": 40, "Frame": "HM", "Stop (in)": "5/8", "Size": "3-0 x 7-0", "Thickness (in)": "1 3/4", "Material": "SCW", "Construction": "flush",
+        "Core": "particleboard", "Lock type": "mortise", "Function": "storeroom", "B/S": "2 3/4", "Cyl AFF": "40", "Case height": "6", "Case depth": "4 1/4", "Case thickness": "1",
+        "Top of case above cylinder": "1 3/4", "Trim outside": "1/8", "Trim inside": "1/8", "TT": "n", "Cam": "straight",
+    }  # fmt: skip
+    around = (lever("both"), ROSE)
+    yield [
+        {"Mark": "OF-1", **door, "Room to": "Cash office", "Power": "wired", "Distance to supply": 15},
+        *items("OF-1", *around),
+        {"Mark": "OF-1", "Existing item": "electric strike", "Side": "frame", "Keep/replace": "keep", "Without power": "fail-secure",
+         "Voltage on its label": 12, "Current on its label": 0.35, "AC or DC on its label": "DC"},
+    ]  # fmt: skip
+    yield [
+        {"Mark": "OF-2", **door, "Room to": "Chart room", "Egress": "exit", "Power": "wired", "Distance to supply": 15},
+        *items("OF-2", *around),
+        {"Mark": "OF-2", "Existing item": "electromagnetic lock", "Side": "frame", "Keep/replace": "keep", "Without power": "fail-safe",
+         "Voltage on its label": 12, "Current on its label": 0.5, "AC or DC on its label": "DC"},
+        # The sensor over the head, the button on the wall beside the frame.
+        {"Mark": "OF-2", "Existing item": "release sensor", "Side": "inside", "Keep/replace": "keep"},
+        {"Mark": "OF-2", "Existing item": "release button", "Side": "inside", "Keep/replace": "keep"},
+    ]  # fmt: skip
+    bolt = ("deadbolt", "both", "2 3/4", "46", "2 1/2", "2 1/2", "1", "keep")
+    rows = [{"Mark": "OF-3", **door, "Room to": "Instrument store"}, *items("OF-3", *around, bolt)]
+    rows[-1]["TT"] = "y"
+    yield rows
+    yield [{"Mark": "LIFT-2", "Bldg": STORE, "Floor": "Quay", "Room from": "Yard", "Room to": "Goods lift", "Type": "lift", "Label": "none", "Stair": "n", "Egress": "no",
+            "Accessible route": "n", "Int/Ext": "int", "Ops/day": 60, "Power": "wired", "Distance to supply": 20, "Wall": "board on studs", "Lock type": "reader", "Cyl AFF": "44"}]  # fmt: skip

@@ -3,6 +3,7 @@
 from hwsched.attributes import Attribute, Choice
 from hwsched.catalogue.kind import PartKind
 from hwsched.catalogue.traits.leaf_materials import LEAF_MATERIALS
+from hwsched.catalogue.traits.pieces import PIECES
 from hwsched.catalogue.traits.place import EXPOSURE
 
 CONSUMABLE = PartKind(
@@ -36,6 +37,7 @@ CONSUMABLE = PartKind(
         ),
         Attribute("leaf_material", "For leaf material", "choice", choices=LEAF_MATERIALS, note="Empty: for any."),
         EXPOSURE,
+        PIECES,
     ),
     note="Sealing, sleeves and what else is used up.",
 )

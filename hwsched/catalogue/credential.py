@@ -2,6 +2,7 @@
 
 from hwsched.attributes import Attribute, Choice
 from hwsched.catalogue.kind import PartKind
+from hwsched.catalogue.traits.pieces import PIECES
 
 CREDENTIAL = PartKind(
     "credential",
@@ -20,6 +21,7 @@ CREDENTIAL = PartKind(
             required=True,
         ),
         Attribute("for_part", "For part"),
+        PIECES,
     ),
     note="Electronic keys, cards, fobs, and keys that program.",
 )

@@ -3,6 +3,7 @@
 from hwsched.attributes import Attribute, Choice
 from hwsched.catalogue.kind import PartKind
 from hwsched.catalogue.traits.leaf_materials import LEAF_MATERIALS
+from hwsched.catalogue.traits.pieces import PIECES
 from hwsched.catalogue.traits.walls import WALLS
 
 FASTENER = PartKind(
@@ -49,6 +50,7 @@ FASTENER = PartKind(
             note="Empty for one that holds in a wall.",
         ),
         Attribute("wall_build", "For wall", "choice", choices=WALLS, note="Empty for one that holds in a leaf."),
+        PIECES,
     ),
     note="Screws, bolts and pads by the leaf material or the wall that they are for.",
 )

@@ -2,6 +2,7 @@
 
 from hwsched.attributes import Attribute
 from hwsched.catalogue.kind import PartKind
+from hwsched.catalogue.traits.pieces import PIECES
 from hwsched.catalogue.traits.place import TEMPERATURE_LOW
 
 PRIMARY_BATTERY = PartKind(
@@ -36,6 +37,7 @@ PRIMARY_BATTERY = PartKind(
             note="Of the capacity, at that temperature. Goes before the table of defaults by chemistry.",
         ),
         TEMPERATURE_LOW,
+        PIECES,
     ),
     note="Cells of a control unit's pack.",
 )

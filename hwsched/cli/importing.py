@@ -54,6 +54,7 @@ def _run(formats: dict[str, ImportFormat], arguments: argparse.Namespace) -> int
 
     from hwsched.cli.answering import add_input_problem
     from hwsched.cli.session import opened, print_json, said, step_of, who, wrong_usage
+    from hwsched.exchange.problems import causes
 
     path = Path(arguments.file)
     of = _format_of(formats, getattr(arguments, "format", None), path)
@@ -65,7 +66,8 @@ def _run(formats: dict[str, ImportFormat], arguments: argparse.Namespace) -> int
         marks = step_of(project, taken.changes)["marks"]
     for problem in taken.problems:
         add_input_problem(problem)
-        print(f"refused: {problem.describe()}", file=sys.stderr)
+    for cause in causes(taken.problems):
+        print(f"refused: {cause.describe()}", file=sys.stderr)
     result: Taken = {
         "format": of.name,
         "counts": dict(taken.counts),

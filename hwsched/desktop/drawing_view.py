@@ -1,14 +1,16 @@
 """Shows neutral drawings on the screen, fitted into the view, in the light or dark look."""
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QBrush,
     QColor,
+    QFocusEvent,
     QFont,
     QFontMetricsF,
+    QKeyEvent,
     QMouseEvent,
     QPainter,
     QPaintEvent,
@@ -25,6 +27,12 @@ from hwsched.render.screen import DARK, LIGHT, Colour, Look
 _PX_PER_MM = 3.0
 """Screen pixels for one paper millimetre: letters of 2.5 mm are then as high as ordinary screen text."""
 _GAP_MM = 6.0
+_ARROWS: Mapping[Qt.Key, tuple[int, int]] = {
+    Qt.Key.Key_Left: (-1, 0),
+    Qt.Key.Key_Right: (1, 0),
+    Qt.Key.Key_Up: (0, 1),
+    Qt.Key.Key_Down: (0, -1),
+}
 
 
 def _colour(colour: Colour) -> QColor:
@@ -32,11 +40,16 @@ def _colour(colour: Colour) -> QColor:
 
 
 class DrawingView(QWidget):
-    """Views side by side, as large as fits; a shape that may be moved is dragged with the mouse."""
+    """Views side by side, as large as fits; a shape that may be moved is dragged with the mouse, or by arrow keys.
+
+    An arrow moves it by a millimetre, with Shift by ten; Enter lets go of it, Escape takes it back.
+    """
 
     dragged = Signal(float, float)
     """How far the shape was moved so far, right and up [mm of the thing drawn]."""
     dropped = Signal(float, float)
+    taken_back = Signal()
+    """What keys have moved stays where it was."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -49,6 +62,9 @@ class DrawingView(QWidget):
         self._factor = 1.0
         self._scale = 0.0
         self._grip: tuple[QPointF, float] | None = None
+        self._by_keys = (0.0, 0.0)
+        """How far the shape was moved by keys so far."""
+        self.setAccessibleName("Drawing")
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumSize(220, 200)
 
@@ -66,6 +82,39 @@ class DrawingView(QWidget):
     def set_movable(self, name: str) -> None:
         """Name the shape that may be dragged; empty for none."""
         self._movable = name
+        self._by_keys = (0.0, 0.0)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus if name else Qt.FocusPolicy.NoFocus)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Move the shape by arrow keys, let go of it or take it back."""
+        way = _ARROWS.get(Qt.Key(event.key()))
+        if not self._movable or (way is None and self._by_keys == (0.0, 0.0)):
+            super().keyPressEvent(event)
+        elif way is not None:
+            step = 10.0 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else 1.0
+            self._by_keys = (self._by_keys[0] + step * way[0], self._by_keys[1] + step * way[1])
+            self.dragged.emit(*self._by_keys)
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            moved, self._by_keys = self._by_keys, (0.0, 0.0)
+            self.dropped.emit(*moved)
+        elif event.key() == Qt.Key.Key_Escape:
+            self._by_keys = (0.0, 0.0)
+            self.taken_back.emit()
+        else:
+            super().keyPressEvent(event)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:  # noqa: N802
+        """Show that keys come here."""
+        super().focusInEvent(event)
+        self.update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:  # noqa: N802
+        """Take back what was moved and not let go of: a place is only set on purpose."""
+        super().focusOutEvent(event)
+        if self._by_keys != (0.0, 0.0):
+            self._by_keys = (0.0, 0.0)
+            self.taken_back.emit()
+        self.update()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         """Take hold of the movable shape when the mouse is pressed in it."""
@@ -130,6 +179,10 @@ class DrawingView(QWidget):
             paint_page(painter, page, look)
             painter.restore()
             x_px += (width + _GAP_MM) * factor
+        if self.hasFocus():
+            painter.setPen(QPen(self.palette().color(QPalette.ColorRole.Highlight), 2.0))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(self.rect().adjusted(1, 1, -1, -1))
         painter.end()
 
     def _fit(self) -> None:

@@ -3,13 +3,15 @@
 Here belong the values and their one-line wording. Who finds them, and what is done about them, stands elsewhere.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Final
 
 from hwsched.attributes import CellError
 
 _LONGEST: Final = 80
+_RANGES: Final = 8
+"""Ranges of rows that a line names."""
 
 
 def column_letter(index: int) -> str:
@@ -46,7 +48,7 @@ class CellProblem:
     """Name of the file, without its folder."""
     sheet: str
     row: int
-    """As the spreadsheet counts, from 1."""
+    """As the spreadsheet counts, from 1; 0 where a column as a whole is meant."""
     column: str
     """Letters; empty where the row as a whole is meant."""
     header: str
@@ -69,7 +71,8 @@ class CellProblem:
         header = f" ({' '.join(self.header.split())})" if self.header else ""
         read = f"read {_quoted(self.read)}; " if self.read else "empty; " if self.column else ""
         accepted = f"; accepted: {self.accepted}" if self.accepted else ""
-        return f"{self.file}, sheet {self.sheet}, row {self.row}{column}{header}: {read}{self.message}{accepted}"
+        row = f", row {self.row}" if self.row else ""
+        return f"{self.file}, sheet {self.sheet}{row}{column}{header}: {read}{self.message}{accepted}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,6 +98,65 @@ class FileProblem:
         return f"{self.file}{sheet}: {self.message}{accepted}"
 
 
+Problem = CellProblem | FileProblem
+
+
+@dataclass(frozen=True, slots=True)
+class Cause:
+    """One reason for refusals, however many cells it refuses: an unknown word of a column, a unit that is missing."""
+
+    problem: Problem
+    """The first of them."""
+    rows: tuple[int, ...]
+    """Of all of them, as the spreadsheet counts; empty for a file as a whole."""
+
+    def describe(self) -> str:
+        """Return the cause in one line, with its rows.
+
+        Examples
+        --------
+        >>> problem = CellProblem("survey.xlsx", "Doors", 7, "F", "Core", "honey", "is no core", "Solid")
+        >>> Cause(problem, (7, 8, 9, 14)).describe()
+        "survey.xlsx, sheet Doors, 4 rows (7-9, 14), column F (Core): read 'honey'; is no core; accepted: Solid"
+        """
+        said = self.problem.describe()
+        if len(self.rows) < 2 or isinstance(self.problem, FileProblem):
+            return said
+        return said.replace(f", row {self.problem.row}", f", {len(self.rows)} rows ({row_ranges(self.rows)})", 1)
+
+
+def row_ranges(rows: Sequence[int]) -> str:
+    """Return rows as ranges, the first of them.
+
+    Examples
+    --------
+    >>> row_ranges([2, 3, 4, 9]), row_ranges(range(1, 60, 2))
+    ('2-4, 9', '1, 3, 5, 7, 9, 11, 13, 15, ...')
+    """
+    ranges: list[list[int]] = []
+    for row in sorted(rows):
+        if ranges and row == ranges[-1][1] + 1:
+            ranges[-1][1] = row
+        else:
+            ranges.append([row, row])
+    named = [f"{first}-{last}" if last > first else f"{first}" for first, last in ranges[:_RANGES]]
+    return ", ".join([*named, "..."] if len(ranges) > _RANGES else named)
+
+
+def causes(problems: Iterable[Problem]) -> list[Cause]:
+    """Return one cause for all cells of a column that are refused for one reason, in the order of the first of them."""
+    found: dict[object, tuple[Problem, list[int]]] = {}
+    for problem in problems:
+        key: object = problem
+        if isinstance(problem, CellProblem):
+            told = (problem.read.casefold(), problem.message, problem.accepted)
+            key = (problem.file, problem.sheet, problem.column, problem.header, *told)
+        _, rows = found.setdefault(key, (problem, []))
+        if isinstance(problem, CellProblem):
+            rows.append(problem.row)
+    return [Cause(problem, tuple(rows)) for problem, rows in found.values()]
+
+
 class InputRejected(Exception):  # noqa: N818 (a decision, not a fault of the program)
     """A file is not taken in, and nothing was changed.
 
@@ -106,7 +168,7 @@ class InputRejected(Exception):  # noqa: N818 (a decision, not a fault of the pr
 
     def __init__(self, problems: Sequence[CellProblem | FileProblem]) -> None:
         self.problems = tuple(problems)
-        super().__init__("\n".join(problem.describe() for problem in self.problems))
+        super().__init__("\n".join(cause.describe() for cause in causes(self.problems)))
 
 
 def problem_of(error: CellError, *, file: str, sheet: str, row: int, column: int, header: str) -> CellProblem:

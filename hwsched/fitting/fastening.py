@@ -15,7 +15,7 @@ from hwsched.rules.screws import places_given
 from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part
 
 _SCREW_LENGTH: Final = rule_named("screw-length")
-_OF_SCREWS: Final = (_SCREW_LENGTH, rule_named("screw-clear"))
+_OF_SCREWS: Final = (_SCREW_LENGTH, rule_named("screw-clear"), rule_named("screw-beside-hole"))
 """What the length of a screw can mend."""
 
 _THROUGH = ("through-bolt", "machine-screw")

@@ -102,7 +102,7 @@ IMPORTS = (
         "survey",
         "Take in a survey.",
         "survey as .xlsx, .xls, .ods or .csv",
-        (".xlsx", ".xlsm", ".xlsb", ".xls", ".ods", ".csv"),
+        (".xlsx", ".xlsm", ".xlsb", ".xls", ".ods", ".csv", ".tsv", ".txt"),
         "hwsched.operations.survey.survey_import",
         leaves_out="openings",
         asks=True,

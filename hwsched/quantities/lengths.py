@@ -47,6 +47,8 @@ _PAIR = re.compile(
     r"|(?P<count_3>[0-9]+) ?@ ?(?P<inner_3>.+?)|(?P<count_4>2) ?- ?(?P<inner_4>[0-9]{4,5}))"
     r"(?: ?(?:dbl|double|pr|pair)\.?)?"
 )
+_COUNTED_WIDTH = re.compile(r"(?P<count>[12]) ?\( ?(?P<width>[^()]+?) ?\) ?(?:x|by|×) ?(?P<height>[^()]+)")
+"""The width alone is counted, as in 2(3'-0") x 7'-0": the height is that of both leaves."""
 _PAIR_WORD = re.compile(
     r"(?:(?P<count>[0-9]+) ?[-x/] ?)?(?P<inner>.+?) ?\b(?:dbl|double|pr|pair)\.?"
     r"|(?:dbl|double|pr|pair)\.? ?(?P<only>.+)"
@@ -209,7 +211,9 @@ def _read_plain(plain: str, bare_unit: BareUnit | None) -> Reading | None:
 
 
 def _pair(plain: str, bare_unit: BareUnit | None) -> Reading | None:
-    if match := _PAIR.fullmatch(plain):
+    if match := _COUNTED_WIDTH.fullmatch(plain):
+        count, inner = match["count"], f"{match['width']} x {match['height']}"
+    elif match := _PAIR.fullmatch(plain):
         count = match["count"] or match["count_2"] or match["count_3"] or match["count_4"]
         inner = match["inner"] or match["inner_2"] or match["inner_3"] or match["inner_4"]
     elif match := _PAIR_WORD.fullmatch(plain):
@@ -221,6 +225,8 @@ def _pair(plain: str, bare_unit: BareUnit | None) -> Reading | None:
             )
     else:
         return None
+    if int(count) == 1:
+        return _read_plain(inner, bare_unit)
     if int(count) != 2:
         raise Refusal(f"{count} leaves: an opening has one leaf or a pair of two", f"write {inner} or 2({inner})")
     # Behind a count of leaves, digits of a door size are that size in a metric column too: no leaf is 3068 mm wide.

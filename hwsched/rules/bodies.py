@@ -30,7 +30,7 @@ from hwsched.calc.opening.placement import Rect
 from hwsched.calc.opening.solid import Solid, bounds
 from hwsched.rules.bores import as_rod
 from hwsched.rules.clearances import ON_FACE
-from hwsched.rules.footprints import face_of, footprints, rectangle, stop_bands
+from hwsched.rules.footprints import face_of, face_unknown, footprints, rectangle, stop_bands
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.placement.lever_clear import RULE as LEVER_CLEAR
 from hwsched.rules.practice import distance_mm, screw_diameter_mm
@@ -65,6 +65,10 @@ NEW: Final[tuple[Kind, ...]] = ("screw", "lead-hole", "new-bore", "pocket", "hea
 """What comes in: a screw, a hole or channel for the lead, a bore for the lock, an in-edge unit's pocket, a head, collar
 or rose on a face, a unit's plate."""
 
+_FACE: Final = ("existing_item.face",)
+"""What is missing of an item that may stand on either face."""
+_OF_STOP: Final = ("opening.hand", "opening.frame_stop_mm")
+"""Facts without which it is unknown whether a stop stands at the lock edge of a face."""
 _SWEEP_STEPS: Final = 5
 """Places of a handle on its way down that stand for the whole of it."""
 _FAR: Final = 10_000.0
@@ -273,7 +277,8 @@ def _spindle(item: Item, lock: Item | None, rect: Rect, thick: float) -> Body:
     ends = {"inside": (0.0, thick / 2), "key": (thick / 2, thick)}.get(face_of(item), (0.0, thick))
     wide = distance_mm("turn-hole" if item.kind == "thumb-turn" else "spindle-hole")
     name = f"the {(item.kind or '').replace('-', ' ')}'s spindle"
-    return Body("spindle", name, Rod((x, y, ends[0]), (x, y, ends[1]), wide), item=item.kind or "")
+    needs = _FACE if face_unknown(item) else ()
+    return Body("spindle", name, Rod((x, y, ends[0]), (x, y, ends[1]), wide), item=item.kind or "", needs=needs)
 
 
 def _spindle_x(item: Item, lock: Item | None, rect: Rect) -> float:
@@ -289,10 +294,22 @@ def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
             if found.rect is None or found.kind in _IN_LEAF:
                 continue
             if found.kind != "lock" or found.other:
-                yield Body("on-face", f"the {found.name}", _slab(found.rect, face, thick), face=face, item=found.kind)
+                yield Body(
+                    "on-face",
+                    f"the {found.name}",
+                    _slab(found.rect, face, thick),
+                    face=face,
+                    item=found.kind,
+                    needs=_FACE if found.perhaps else (),
+                )
         yield from _sweeps(given, leaf, face, thick)
-        for band in stop_bands(given, leaf, face)[0]:
-            yield Body("stop", "the band that the frame's stop hides", _slab(band, face, thick), face=face)
+        bands, needs = stop_bands(given, leaf, face)
+        if needs and given.opening.form != "pair":
+            # Whether one stands there, or how wide, nobody told: at the lock edge it counts as wide as it can be.
+            wide, needs = given.opening.frame_stop_mm, tuple(need for need in needs if need in _OF_STOP)
+            bands = (Rect(0.0, -_FAR, distance_mm("stop-at-most") if wide is None else wide, _FAR),)
+        for band in bands:
+            yield Body("stop", "the band that the frame's stop hides", _slab(band, face, thick), face=face, needs=needs)
 
 
 def _sweeps(given: OpeningInput, leaf: Leaf, face: str, thick: float) -> Iterator[Body]:
@@ -309,7 +326,8 @@ def _sweeps(given: OpeningInput, leaf: Leaf, face: str, thick: float) -> Iterato
         for step in range(1, _SWEEP_STEPS + 1) if long > 0 else ():
             down = radians(most * step / _SWEEP_STEPS)
             end: Vector = (x + long * cos(down), y - long * sin(down), z)
-            yield Body("sweep", "the lever as it is turned", Rod((x, y, z), end, bar), face=face, item="lever")
+            rod, needs = Rod((x, y, z), end, bar), _FACE if face_unknown(item) else ()
+            yield Body("sweep", "the lever as it is turned", rod, face=face, item="lever", needs=needs)
 
 
 def _slab(rect: Rect, face: str, thick: float) -> Box:

@@ -61,6 +61,8 @@ class LaidCircuit:
     """Conductors in words."""
     hidden: frozenset[str]
     """Openings of which some load is not known, or not where."""
+    lying: tuple[RunWithConductor, ...] = ()
+    """Runs whose own length and wire are known, and whose way from the supply is not."""
 
     @property
     def sound(self) -> bool:
@@ -122,7 +124,7 @@ def laid_circuit(
     for opening in openings:
         own, missing = devices[opening]
         problems += missing
-        laying.hang(connected[opening], opening, own, problems)
+        laying.put(connected[opening], opening, own, problems)
         if missing:
             laying.unsure.append(Unsure(opening, before.get(opening, SUPPLY), None, most_a.get(opening, 0.0)))
     problems += _of_source(source, (*laying.devices, *(each.device for each in laying.unsure if each.device)))
@@ -147,6 +149,7 @@ def laid_circuit(
     return LaidCircuit(
         circuit, warm, at_once, names, openings, tuple(present), tree, (*placed, *behind), tuple(at), tuple(unsure),
         tuple(problems), wire, frozenset(each.opening_id for each in unsure),
+        tuple(each for each in known if each not in present),
     )  # fmt: skip
 
 
@@ -163,7 +166,7 @@ class _Laying:
     onto: list[RunWithConductor] = field(default_factory=list)
     unsure: list[Unsure] = field(default_factory=list)
 
-    def hang(self, connected: ConnectedOpening, opening: str, own: Sequence[Device], problems: list[Problem]) -> None:
+    def put(self, connected: ConnectedOpening, opening: str, own: Sequence[Device], problems: list[Problem]) -> None:
         """Hang what an opening has: in its frame, on its leaves, at what a unit there switches."""
         told = len(problems)
         # A door loop or transfer hinge is wire too, often thin, and every ampere of the leaf passes it.

@@ -6,7 +6,7 @@ voltage is tried by `hwsched.wiring.circuits`; what is wrong is said by the rule
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from math import fsum
+from math import fsum, isfinite
 from typing import Final
 
 from hwsched.attributes.of_parts import OUTPUT_A
@@ -40,6 +40,10 @@ class Solved:
     """Of the conductors [degC]."""
     names: Mapping[str, str]
     """Marks of the openings by node."""
+    bought: frozenset[int] = frozenset()
+    """Runs, by index, that are bought as a part: what leads onto the leaves."""
+    beside: Sequence[FedCircuit] = ()
+    """The other circuits of the supply."""
 
 
 def solved_supply(
@@ -80,7 +84,8 @@ def solved_supply(
         for of_most in (False, True)
     )
     try:
-        low_side = circuit_states.supply_states(_fed(laid, least), source)
+        at_supply = _fed(laid, least)
+        low_side = circuit_states.supply_states(at_supply, source)
         high_side = circuit_states.supply_states(_fed(laid, most), source) if any(e.unsure for e in laid) else low_side
     except InputError as error:
         problem = _untaken(error, laid[0].circuit, [d for each in laid for d in each.devices])
@@ -90,7 +95,8 @@ def solved_supply(
         solving = _Solving(laid, i, circuit_source, source, low_side[i], high_side[i], limits)
         facts = Solved(
             [run.run for run in each.runs], each.tree, sure[i], low_side[i], source, each.at_once, each.warm_c,
-            each.names,
+            each.names, frozenset(n for n, run in enumerate(each.runs) if run.transfer),
+            [other for n, other in enumerate(at_supply) if n != i],
         )  # fmt: skip
         found.append((solving.result(bare[i]), facts))
     return found
@@ -100,6 +106,16 @@ def _bare(laid: LaidCircuit, source: CircuitSource) -> CircuitResult:
     return CircuitResult(
         laid.circuit, source.supply, devices=laid.devices, problems=laid.problems, openings=laid.openings,
         marks=tuple(laid.names[opening] for opening in laid.openings), wire=laid.wire,
+        unsolved_runs=tuple(_lying(each, laid.names) for each in (*laid.runs, *laid.lying)),
+    )  # fmt: skip
+
+
+def _lying(each: RunWithConductor, names: Mapping[str, str]) -> RunResult:
+    run = each.run
+    begin, end = (names.get(node, node) for node in (run.from_node, run.to_node))
+    return RunResult(
+        each.run_id, begin, end, run.from_node, run.to_node, run.length_m, run.gauge, run.stranding,
+        run.conductors_in_parallel, each.part, 0.0, {}, {}, {}, each.transfer,
     )  # fmt: skip
 
 
@@ -200,6 +216,7 @@ class _Solving:
             source_v={state.name: state.source_v for state in states},
             nodes=nodes if laid.runs else (),
             runs=tuple(_run(each, i, laid, states) for i, each in enumerate(laid.runs)),
+            unsolved_runs=tuple(_lying(each, laid.names) for each in laid.lying),
             current_a={s.name: s.solution.source_a for s in states if s.solution.source_a is not None},
             collapsed={s.name: s.solution.reason or "" for s in states if s.solution.collapsed},
             operating=self._marks(states[-1].operating, states[-1].elsewhere),
@@ -238,18 +255,21 @@ class _Solving:
         for i, node in enumerate(tree.names):
             opening = opening_of(node)
             window = windows.get(node)
-            volts = {s.name: s.least_v(node) for s in self.low_side if not s.solution.collapsed}
+            volts = {
+                s.name: s.least_v(node) for s in self.low_side if not s.solution.collapsed and isfinite(s.least_v(node))
+            }
             bounds = [
                 -float("inf") if s.solution.collapsed else s.bound_v(node)
                 for s in self.high_side
                 if s.name != "highest-mains"
             ]
-            case = self.low_side[-1].worst.get(node)
-            operating = () if case is None else self._marks(case.operating, case.elsewhere)
+            worst_case = self.low_side[-1].worst.get(node)
+            operating = () if worst_case is None else self._marks(worst_case.operating, worst_case.elsewhere)
             found.append(
                 NodeResult(
                     node, laid.name_of(node), opening if opening in laid.names else None, distance[i], volts,
-                    window and window[0], window and window[1], min(bounds), operating,
+                    window and window[0], window and window[1], min(bounds) if isfinite(min(bounds)) else None,
+                    operating,
                     tuple(parts.get(node, ())),
                 )
             )  # fmt: skip
@@ -284,7 +304,7 @@ class _Solving:
             elif opening in laid.hidden or not laid.sound:
                 told = needs[opening] or every
                 found.append(Proof(opening, "not-proved", told, "" if told else "its circuit cannot be reckoned with"))
-            elif all(node.bound_v >= (node.minimum_v or 0.0) - _TOUCH_V for node in here if node.bound_v is not None):
+            elif all(node.bound_v is not None and node.bound_v >= (node.minimum_v or 0.0) - _TOUCH_V for node in here):
                 found.append(Proof(opening, "proved"))
             else:
                 why = "" if every else "too many operations can fall together to try them all"

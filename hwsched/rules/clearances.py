@@ -57,6 +57,9 @@ def _verdict(given: OpeningInput, found: Footprint, gap: float, clearance_mm: fl
     # A unit put exactly at its distance must keep it: sums of inches in millimetres miss by a hair.
     if gap >= clearance_mm - TOUCH_MM:
         return
+    if found.perhaps:
+        yield unknown(("existing_item.face",), found.name)
+        return
     short = clearance_mm - gap
     where = f"overlaps the {found.name} by {length(given, -gap)}"
     if gap >= 0:

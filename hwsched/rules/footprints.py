@@ -30,6 +30,8 @@ from hwsched.values import Fit, Item, Leaf, LockPoint, OpeningInput
 
 _ELSEWHERE: Final = {"hinge": "edge", "strike": "frame", "electric-strike": "frame", "electromagnetic-lock": "frame"}
 """Where items stand by their nature while the survey does not say."""
+_ON_A_SIDE: Final = ("release-sensor", "release-button")
+"""Kinds whose face is the side of the opening on which they hang, over or beside it: never on the leaf."""
 _DESCRIBES_TRIM: Final = ("trim", "lever", "thumb-turn", "exit-device")
 """Items that show what stands round the lock on a face when the lock's own footprint was not taken."""
 _DESCRIBES_TURN: Final = ("trim", "thumb-turn")
@@ -50,12 +52,21 @@ class Footprint:
     needs: tuple[str, ...] = ()
     other: bool = False
     """Whether it is the trim of a lock at another lock point."""
+    perhaps: bool = False
+    """Whether it may as well stand on the other face: nobody told on which it does."""
 
 
 def face_of(item: Item) -> str:
     """Return the face an item stands on; while unknown where its kind stands by nature, else both."""
+    if item.kind in _ON_A_SIDE:
+        return "frame"
     # Unknown counts as both faces: what may stand there is kept clear of.
     return item.face or _ELSEWHERE.get(item.kind or "", "both")
+
+
+def face_unknown(item: Item) -> bool:
+    """Tell whether nobody told on which face an item stands, and its kind does not say so either."""
+    return item.face is None and item.kind not in _ELSEWHERE
 
 
 def rectangle(item: Item) -> Rect | None:
@@ -152,7 +163,7 @@ def _other_units(given: OpeningInput, face: str) -> Iterable[Footprint]:
 def _footprint(item: Item) -> Footprint:
     rect = rectangle(item)
     kind = item.kind or "other"
-    return Footprint(kind, kind.replace("-", " "), rect, () if rect else missing(item))
+    return Footprint(kind, kind.replace("-", " "), rect, () if rect else missing(item), perhaps=face_unknown(item))
 
 
 def _lock_trim(

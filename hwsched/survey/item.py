@@ -63,11 +63,11 @@ LOCK_FORMS = (
     Choice("reader", "Reader only, no lock", ("reader", "no rotation")),
 )
 FUNCTIONS = (
-    Choice("passage", "Passage", ("f75", "f01")),
-    Choice("privacy", "Privacy", ("f76", "f19", "f22")),
-    Choice("office", "Office or entry", ("office", "entry", "entrance", "f82", "f109", "f04")),
-    Choice("classroom", "Classroom", ("f84", "f05")),
-    Choice("storeroom", "Storeroom", ("store", "f86", "f07")),
+    Choice("passage", "Passage", ("f75", "f01", "pass")),
+    Choice("privacy", "Privacy", ("f76", "f19", "f22", "priv")),
+    Choice("office", "Office or entry", ("office", "entry", "entrance", "ent", "f82", "f109", "f04")),
+    Choice("classroom", "Classroom", ("f84", "f05", "clrm")),
+    Choice("storeroom", "Storeroom", ("store", "f86", "f07", "strm")),
     Choice("deadlock", "Deadlock", ("dead bolt", "deadbolt lock")),
     Choice("exit", "Exit device with key outside", ("exit device",)),
 )

@@ -17,6 +17,19 @@ MATERIALS = (
     Choice("composite", "Composite", ("frp", "fibreglass", "fiberglass")),
     Choice("steel-gate", "Steel gate", ("gate steel", "steel tube", "bar gate")),
 )
+# From published drafting lists, where each of these has several meanings.
+UNCLEAR_MATERIALS = (
+    ("STL", "is steel: a hollow metal door, or a gate"),
+    ("SC", "may be a solid core or a self-closing door"),
+    ("HC", "is a hollow core, or handicapped"),
+    ("HC/WD", "is wood with a hollow core, which is none of the materials; the core is a fact of its own"),
+    ("HCW", "is wood with a hollow core, which is none of the materials; the core is a fact of its own"),
+    ("SS", "is stainless steel: a hollow metal door, or a gate"),
+    ("SST", "is stainless steel: a hollow metal door, or a gate"),
+    ("GALV", "is galvanised steel: a hollow metal door, or a gate"),
+    ("FG", "may be full glass or fibreglass"),
+    ("FGL", "may be full glass or fibreglass"),
+)
 CONSTRUCTIONS = (
     Choice("flush", "Flush", ("f",)),
     Choice("stile-and-rail", "Stile and rail", ("s&r", "stile rail", "panel")),
@@ -84,6 +97,7 @@ LEAF = Entity(
             "Leaf material",
             "choice",
             choices=MATERIALS,
+            unclear=UNCLEAR_MATERIALS,
             synonyms=("material", "door material", "leaf mat", "door mat"),
         ),
         Attribute(

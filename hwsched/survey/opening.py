@@ -18,13 +18,39 @@ HANDS = (
     Choice("LHR", "LHR", ("left hand reverse", "lhrb")),
     Choice("RHR", "RHR", ("right hand reverse", "rhrb")),
 )
+
+
+def _minutes(count: int) -> tuple[str, ...]:
+    """Return how schedules write a rating in minutes: common practice of door schedules."""
+    words = (f"{count}m", f"{count} mins", f"{count} minute", f"{count} minutes", f"{count} min rated")
+    return (*words, f"{count} min label", f"ul {count}", f"ul {count} min", f"{count} min fire rated")
+
+
+def _hours(*spelt: str) -> tuple[str, ...]:
+    """Return how schedules write a rating in hours: common practice of door schedules."""
+    return tuple(
+        f"{hours}{blank}{word}"
+        for hours in spelt
+        for blank, word in ((" ", "h"), ("", "h"), (" ", "hr"), ("", "hr"), (" ", "hrs"), (" ", "hour"), (" ", "hours"))
+    )
+
+
 RATINGS = (
     Choice("none", "Not rated", ("no", "n", "nr", "non-rated", "unrated")),
-    Choice("20", "20 min", ("20m", "1/3 h")),
-    Choice("45", "45 min", ("45m", "c", "c label", "3/4 h")),
-    Choice("60", "60 min", ("60m", "b60", "1 h", "1 hr", "1h")),
-    Choice("90", "90 min", ("90m", "b", "b label", "1 1/2 h", "1.5 h", "1-1/2 hr")),
-    Choice("180", "180 min", ("180m", "a", "a label", "3 h", "3 hr", "3h")),
+    Choice("20", "20 min", (*_minutes(20), *_hours("1/3"))),
+    Choice("45", "45 min", ("c", "c label", *_minutes(45), *_hours("3/4", "0.75", ".75"))),
+    Choice("60", "60 min", ("b60", *_minutes(60), *_hours("1", "1.0"))),
+    Choice("90", "90 min", ("b", "b label", *_minutes(90), *_hours("1 1/2", "1-1/2", "1.5"))),
+    Choice("180", "180 min", ("a", "a label", *_minutes(180), *_hours("3", "3.0"))),
+)
+# From published drafting lists: NL is no label or narrow lite; two ratings are a doors' and a frame's, or a range.
+UNCLEAR_RATINGS = (
+    ("NL", "may mean that there is no label, or a narrow lite"),
+    ("S", "says that the leaf holds smoke, and no time"),
+    ("FR", "says that it is rated, and no time"),
+    ("Rated", "says that it is rated, and no time"),
+    ("Yes", "says that it is rated, and no time"),
+    *((f"{low}/{high}", "names two ratings") for low, high in (("20", "45"), ("45", "60"), ("45", "90"), ("60", "90"))),
 )
 EGRESS_ROLES = (
     Choice("none", "Not on an egress path", ("no", "n", "not egress")),
@@ -65,9 +91,9 @@ CONNECTORS = (
     Choice("other", "Somebody else", ("others", "electrician")),
 )
 FRAME_MATERIALS = (
-    Choice("hollow-metal", "Hollow metal", ("hm", "steel", "hmf", "kd", "welded steel")),
-    Choice("wood", "Wood", ("wd", "timber")),
-    Choice("aluminium", "Aluminium", ("al", "alum", "aluminum", "storefront")),
+    Choice("hollow-metal", "Hollow metal", ("hm", "steel", "hmf", "kd", "welded steel", "stl", "fw")),
+    Choice("wood", "Wood", ("wd", "timber", "wdf")),
+    Choice("aluminium", "Aluminium", ("al", "alum", "aluminum", "storefront", "alf")),
     Choice("none", "No frame", ("no", "frameless")),
 )
 EXPOSURES = (
@@ -125,6 +151,7 @@ OPENING = Entity(
             "Fire rating",
             "choice",
             choices=RATINGS,
+            unclear=UNCLEAR_RATINGS,
             synonyms=("rating", "label", "fire label", "fire", "rating min"),
             note="From the label on the leaf and on the frame, never from memory.",
         ),

@@ -179,8 +179,8 @@ class NodeResult:
     maximum_v: float | None
     """The narrowest window of the devices there; None where there is none."""
     bound_v: float | None = None
-    """No state, no operations and nothing unknown bring it lower [V]; None where nothing is known of it, and -inf where
-    it may have no solution."""
+    """No state, no operations and nothing unknown bring it lower [V]; None where that cannot be said: there may be no
+    solution."""
     operating: tuple[str, ...] = ()
     """Marks of the openings whose operations at one time are worst for it."""
     parts: tuple[str, ...] = ()
@@ -273,6 +273,8 @@ class CircuitResult:
     """One an opening."""
     at_once: int | None = None
     """Openings that operate at one time, each with all its devices; None while it is not solved."""
+    unsolved_runs: tuple[RunResult, ...] = ()
+    """Runs of known length and wire of which nothing else is worked out: they are bought and laid all the same."""
     held_a: tuple[float, float] | None = None
     """What is held at the least and at the most, while something is unknown [A]; None where nothing can be said."""
 
@@ -315,6 +317,10 @@ class Standby:
     """Form and numbers of Peukert's law, where it is asked for."""
     at_least: bool = False
     """Whether something that it feeds is unknown, and counted with the least that it can draw."""
+    needs: tuple[str, ...] = ()
+    """Facts without which its operations are not counted."""
+    assumed: tuple[str, ...] = ()
+    """What was taken by common practice, since nothing is stated."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -340,6 +346,8 @@ class SupplyResult:
     """What limits it, as the tables of power-limited sources have it: inherent, overcurrent-device."""
     held_a: tuple[float, float] | None = None
     """Of all circuits, everything held at once, at the least and at the most [A]; None where nothing can be said."""
+    inrush_a: float | None = None
+    """Worst of all circuits, on each so many openings starting as it says [A]; None while a load is unknown."""
 
     @property
     def share(self) -> float | None:

@@ -75,4 +75,8 @@ def _with_cures(result: CircuitResult, solved: Solved | None) -> CircuitResult:
     low = sorted(
         (n for n in result.nodes if n.margin_v is not None and n.margin_v < -1e-9), key=lambda n: n.margin_v or 0.0
     )
-    return replace(result, cure_offers={node.node: cure_offers(node, solved) for node in low[:_MOST_CURED]})
+    offers = {node.node: cure_offers(node, solved) for node in low[:_MOST_CURED]}
+    # What works cures the whole circuit: it is the cure of the places for which none was tried, too.
+    works = {offer.text: offer for each in offers.values() for offer in each if offer.works}
+    offers |= {node.node: tuple(works.values()) for node in low[_MOST_CURED:]}
+    return replace(result, cure_offers=offers)

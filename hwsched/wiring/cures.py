@@ -19,6 +19,10 @@ from hwsched.values.power import CureOffer, NodeResult
 
 _TOUCH_V: Final = 1e-6
 """Cures that are halved down to the limit end a little beside it [V]."""
+_MOST_SETS: Final = 12
+"""Operations at one time that a cure is tried under, the worst first; all are proved afterwards."""
+_OWN_RUN: Final = " (own run)"
+"""What the cure of that kind puts behind the name of a place that it feeds."""
 _OF_SOURCE: Final = ("source-voltage", "nominal-voltage")
 
 
@@ -40,17 +44,12 @@ def cure_offers(node: NodeResult, solved: Solved) -> tuple[CureOffer, ...]:
         for it.
     """
     peak, source = solved.states[-1], solved.source
-    loads = []
-    chosen = _worst_for(node, solved)
-    for i, device in enumerate(solved.devices):
-        value = _first(device) if i in chosen else device.holding
-        kind = device.kind
-        if kind == "resistance" and value == float("inf"):
-            kind, value = "current", 0.0
-        loads.append(Load(device.node, kind, value, device.minimum_v, device.maximum_v))
+    loads, *others = (_loads_of(solved, chosen) for chosen in _worst_sets(node, solved))
     # The peak is proved at the lowest voltage: where that is the battery's, so is the resistance in front of it.
     ohm = source.battery_ohm if source.battery_end_v == peak.source_v else source.ohm
-    circuit = circuit_cures.Circuit(tuple(solved.runs), tuple(loads), peak.source_v, ohm, solved.warm_c)
+    circuit = circuit_cures.Circuit(
+        tuple(solved.runs), loads, peak.source_v, ohm, solved.warm_c, solved.bought, tuple(others)
+    )
     try:
         higher = [volts for volts in circuit_cures.NOMINAL_V if volts > source.normal_v]
         found = circuit_cures.cures(circuit, node.node, nominal_v=higher)
@@ -65,6 +64,11 @@ def cure_offers(node: NodeResult, solved: Solved) -> tuple[CureOffer, ...]:
             # many for the nearest.
             against, least_v = _proved(cure, cure.circuit, node, solved)
             works = not against
+            if least_v is not None:
+                # As it is proved in all states, each place under its own worst operations.
+                text = (
+                    f"{_renamed(cure.does, solved.names)}: {least_v:.2f} V at {node.name}, {node.minimum_v:g} V needed"
+                )
             if cure.kind in _OF_SOURCE and least_v is not None:
                 # What a person sets or buys is the normal output; what counts is what arrives in the worst state.
                 normal_v = cure.values["source_v"]
@@ -85,7 +89,10 @@ def cure_offers(node: NodeResult, solved: Solved) -> tuple[CureOffer, ...]:
 def _proved(
     cure: circuit_cures.Cure, circuit: circuit_cures.Circuit, node: NodeResult, solved: Solved
 ) -> tuple[str, float | None]:
-    """Solve the circuit with a cure in all states; returns what speaks against it, and the least volts at the node."""
+    """Solve the supply with a cure in all states; returns what speaks against it, and the least volts at the node.
+
+    A cure that leaves another load of the circuit low does not work: what remains low is said.
+    """
     source = solved.source
     by = 1.0
     if cure.kind == "source-voltage":
@@ -109,7 +116,8 @@ def _proved(
     )
     try:
         tree = circuit_tree.network(circuit.runs, solved.warm_c)
-        states = circuit_states.states(tree, devices, raised, solved.at_once)
+        mended = circuit_states.FedCircuit(tree, devices, solved.at_once)
+        states, *others = circuit_states.supply_states([mended, *solved.beside], raised)
     except InputError as error:
         return f"; but {error.message}", None
     least_v: float | None = None
@@ -126,13 +134,37 @@ def _proved(
             high = state.high[0]
             name = _named(high, solved.names)
             return f"; but {name} finds {state.solution.volts[high]:.2f} V, too much, in the state {said}", least_v
+    if cure.kind in _OF_SOURCE and any(state.high for other in others for state in other):
+        return "; but a load on another circuit finds too much", least_v
+    remain = dict.fromkeys(
+        _named(device.node.removesuffix(_OWN_RUN), solved.names)
+        for state in states
+        for device in devices
+        if state.least_v(device.node) < (device.minimum_v or 0.0) - _TOUCH_V
+    )
+    if remain:
+        return f"; but low remains {', '.join(remain)}", least_v
     return "", least_v
 
 
-def _worst_for(node: NodeResult, solved: Solved) -> frozenset[int]:
-    """Devices whose operations at one time are worst for a node, by index."""
-    case = solved.states[-1].worst.get(node.node)
-    return frozenset() if case is None else frozenset(case.operating)
+def _worst_sets(node: NodeResult, solved: Solved) -> list[tuple[int, ...]]:
+    """Return devices whose operations at one time are worst for a node, by index, and then for the others."""
+    worst = solved.states[-1].worst
+    own = worst.get(node.node)
+    worst_cases = sorted(worst.values(), key=lambda worst_case: worst_case.volts)
+    return list(
+        dict.fromkeys([() if own is None else own.operating, *(worst_case.operating for worst_case in worst_cases)])
+    )[:_MOST_SETS]
+
+
+def _loads_of(solved: Solved, chosen: tuple[int, ...]) -> tuple[Load, ...]:
+    loads = []
+    for i, device in enumerate(solved.devices):
+        value, kind = _first(device) if i in chosen else device.holding, device.kind
+        if kind == "resistance" and value == float("inf"):
+            kind, value = "current", 0.0
+        loads.append(Load(device.node, kind, value, device.minimum_v, device.maximum_v))
+    return tuple(loads)
 
 
 def _first(device: circuit_states.Device) -> float:

@@ -33,17 +33,27 @@ def size_standby(
     if result.holding_a is None and not any(circuit.devices for circuit in result.circuits):
         return None
     limits = limits_of(_STANDBY_CAPACITY, settings)
-    loads = []
+    loads: list[float] = []
+    needs: dict[str, None] = {}
+    assumed: dict[str, None] = {}
+    held_s = _held_s(result, catalogue)
     for circuit in result.circuits:
         for device in circuit.devices:
             rest = amps(device, device.holding, result.output_v)
             loads.append(rest)
+            added = max(0.0, amps(device, device.peak, result.output_v) - rest)
             given = inputs.get(device.opening_id)
-            part = catalogue.get(device.part)
-            seconds = part.number_of(OPERATION_S) if part is not None else None
-            day = given.opening.operations_per_day if given is not None else None
+            if added <= 0.0 or given is None:
+                continue
+            day = given.opening.operations_per_day
+            if day is None:
+                needs["opening.operations_per_day"] = None
+                continue
+            seconds = held_s.get(device.opening_id)
+            if seconds is None:
+                seconds = limits["release_s"]
+                assumed[f"{device.part} at {device.mark} held {seconds:g} s an operation"] = None
             if seconds and day:
-                added = max(0.0, amps(device, device.peak, result.output_v) - rest)
                 # Spread over the whole day, and never more than an hour can hold: standby is a matter of charge, not
                 # of one busy hour.
                 loads.append(duty_equivalent_a(added, seconds, min(day / 24, 3600 / seconds)))
@@ -75,5 +85,18 @@ def size_standby(
     return Standby(
         supply.standby_hours, load_a, limits["margin"], limits["ageing"], supply.temperature_c, needed.needed_ah,
         needed.size_ah, held, "" if peukert is None else f"Peukert, {sizing_of.STATED_HOURS_FORM} form, exponent "
-        f"{peukert.exponent:g} at {peukert.rated_hours:g} h", result.holding_a is None,
+        f"{peukert.exponent:g} at {peukert.rated_hours:g} h", result.holding_a is None or bool(needs), tuple(needs),
+        tuple(assumed),
     )  # fmt: skip
+
+
+def _held_s(result: SupplyResult, catalogue: Catalogue) -> dict[str, float]:
+    """Return how long an operation lasts, by opening: what hangs beside a unit is held as long as the unit has it."""
+    found: dict[str, float] = {}
+    for circuit in result.circuits:
+        for device in circuit.devices:
+            part = catalogue.get(device.part)
+            seconds = part.number_of(OPERATION_S) if part is not None else None
+            if seconds is not None:
+                found[device.opening_id] = max(seconds, found.get(device.opening_id, 0.0))
+    return found

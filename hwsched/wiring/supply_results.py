@@ -126,9 +126,12 @@ def _supply(
         class_2=part.flag_of(CLASS_2) if part else None,
         limiting=(part.text_of(LIMITING) if part else None) or "inherent",
         held_a=bounds,
+        inrush_a=fsum(c.inrush_a for c in result if c.inrush_a is not None) if complete else None,
     )
     try:
-        return replace(found, standby=size_standby(found, inputs_of_openings(openings, result), catalogue, settings))
+        standby = size_standby(found, inputs_of_openings(openings, result), catalogue, settings)
+        assumed = (*found.assumed, *(standby.assumed if standby is not None else ()))
+        return replace(found, standby=standby, assumed=assumed)
     except InputError as error:
         text = f"the standby battery of {supply.name} cannot be sized: {error.field} {error.message}"
         problem = Problem("unknown", text, (f"standby-capacity.{error.field}",), about=supply.name)

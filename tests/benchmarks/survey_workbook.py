@@ -14,8 +14,14 @@ HEADER = (
 )  # fmt: skip
 
 
-def write_survey(path: Path, openings: int = 10_000, distinct: int = 400) -> None:
-    """Write the workbook; ``distinct`` openings differ in what matters, the others repeat them."""
+DUTY, HEIGHT = HEADER.index("Ops/day"), HEADER.index("Cyl AFF (in)")
+
+
+def write_survey(path: Path, openings: int = 10_000, distinct: int = 400, differs: str = "") -> None:
+    """Write the workbook; ``distinct`` openings differ in what matters, the others repeat them.
+
+    ``differs``: all of them differ besides in their "duty" alone, or in their "geometry".
+    """
     rng = random.Random(7)
     kinds = []
     for number in range(distinct):
@@ -38,5 +44,10 @@ def write_survey(path: Path, openings: int = 10_000, distinct: int = 400) -> Non
             15 + number % distinct % 3,
             f"Room {number}",
         )
-        sheet.append([*place, *kinds[number % distinct]])
+        row = [*place, *kinds[number % distinct]]
+        if differs == "duty":
+            row[DUTY] = 5 + number / 10
+        elif differs == "geometry":
+            row[HEIGHT] = 38 + number / 2500
+        sheet.append(row)
     book.save(path)

@@ -331,13 +331,13 @@ def test_stopped_in_the_first_third_of_a_second(delay_s, sample_file):
 SLOW_WRITER = """
 import sys, time
 
-import openpyxl
-save = openpyxl.Workbook.save
-def slow(self, path):
-    save(self, path)
+from hwsched.exchange import sheet_writing
+write = sheet_writing.write_archive
+def slow(path, save):
+    write(path, save)
     print("half", flush=True)
     time.sleep(60)
-openpyxl.Workbook.save = slow
+sheet_writing.write_archive = slow
 from hwsched.__main__ import main
 sys.exit(main())
 """

@@ -46,7 +46,7 @@ def test_marks_from_a_file_and_from_standard_input(sample_file, capsys, tmp_path
 def test_an_empty_list_of_marks_is_no_choice_of_all(sample_file, capsys, tmp_path):
     (tmp_path / "none.txt").write_text("\n")
     found, told = marks(capsys, sample_file, "--mark", f"@{tmp_path / 'none.txt'}")
-    assert (found, told) == ([], "hwsched: no opening of 167 is asked for\n")
+    assert (found, told) == ([], "hwsched: no opening of 171 is asked for\n")
 
 
 REFUSED = {
@@ -133,7 +133,7 @@ def test_verbs_work_on_what_is_asked_for(sample_file, capsys, tmp_path):
 
 def test_nothing_asked_for_is_said_and_does_nothing(sample_file, capsys):
     told = asked(capsys, "opening", "fit", str(sample_file), "--where", "level = cellar")
-    assert told.err == "hwsched: the project has no level cellar\nhwsched: no opening of 167 is asked for\n"
+    assert told.err == "hwsched: the project has no level cellar\nhwsched: no opening of 171 is asked for\n"
     assert "Nothing to change." in told.out
 
 

@@ -50,3 +50,22 @@ def test_a_rejection_holds_and_says_all_of_them():
 @pytest.mark.parametrize("index", [*range(60), 701, 702, 703, 16383])
 def test_letters_of_columns_and_back(index):
     assert column_index(column_letter(index)) == index
+
+
+def refused(row, read="STL", column="F"):
+    return CellProblem("s.xlsx", "Doors", row, column, "Material", read, "is none of the words", "Wood")
+
+
+def test_one_cause_is_one_line_with_its_rows():
+    problems = [
+        *(refused(row) for row in range(2, 188)),
+        refused(190, "stl"),
+        refused(191, "PLY"),
+        refused(3, column="G"),
+    ]
+    problems.append(FileProblem("s.xlsx", "is odd"))
+    lines = str(InputRejected(problems)).split("\n")
+    assert len(lines) == 4
+    assert lines[0].startswith("s.xlsx, sheet Doors, 187 rows (2-187, 190), column F (Material): read 'STL'; is none")
+    assert lines[1].startswith("s.xlsx, sheet Doors, row 191, column F (Material): read 'PLY'")
+    assert len(InputRejected(problems).problems) == len(problems)

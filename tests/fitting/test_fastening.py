@@ -162,6 +162,27 @@ def test_a_screw_that_passes_the_leaf_reaches_its_nut():
     assert refusals(found, "UNIT", "screw-length")[0].values["short_mm"] == pytest.approx(0.75)
 
 
+def test_over_the_channel_a_short_screw_ends_before_it():
+    """A rim lock in wood: the channel begins 3/8 in under the face and goes down at 10 degrees at most, under a screw.
+
+    Where the plate's lower screw stands, 37.7 below the hole, its upper side is no deeper than 9.525 + 37.7 tan 10 less
+    half of 9.525 over cos 10: 11.34. At the angle that leads into the hole there 3/8 in
+    leaves less than 1/16 in to it; 1/4 in ends before it.
+    """
+    lk = lock("rim", case_width_mm=22.225, case_depth_mm=76.2, case_height_mm=60.0, case_above_mm=20.0)
+    tiny = part("TINY", "fastener", 0.1, form="wood-screw", size="#6", length_mm=6.35, leaf_material="wood")
+    unit = {
+        "screw_places": "40, 1; 40, 152", "screws": 2, "window_x0_mm": 40.0, "window_x1_mm": 40.0, "window_y0_mm": 38.0
+    }  # fmt: skip
+    drop = ("NARROW", "SEALED", "EDGE")
+    given = door(lk=lk, cat=stock(drop=drop, add=(tiny,), UNIT=unit))
+    found = fit(given)
+    assert (found.status, screw(found)) == ("fits", "TINY")
+    assert "screw-beside-hole" not in errors(given, found)
+    without = fit(door(lk=lk, cat=stock(drop=drop, UNIT=unit)))
+    assert refusals(without, "UNIT", "screw-beside-hole")[0].reason.startswith("Above: SCREW: A screw of the unit ")
+
+
 def test_a_hollow_leaf_is_no_way_out_for_a_long_screw():
     # 44.45 less 1/8 in: 41.275 is the most, and 3/8 in ends before the case.
     hollow = leaf(material="hollow-metal")

@@ -89,7 +89,7 @@ def test_an_angled_bore_enters_the_lock_s_hollow(kind, thick, backset, share):
     for way in ways(given, base, lf, at, "inside"):
         spot = (way.hole.x0, way.hole.y0 + share * (way.hole.y1 - way.hole.y0))
         holes = holes_of(given, base, way, lf, at, spot)
-        points = run_points(given, way, lf, at, spot, holes)
+        points = run_points(given, base, way, lf, at, spot, holes)
         assert points[0] == (at.x, at.y, at.lead_z)
         assert points[-1] == (spot[0], spot[1], 0.0)
         for hole in angled(Fit("to-measure", holes=holes)):
@@ -150,7 +150,7 @@ def test_in_a_hollow_leaf_the_lead_goes_round_the_case_and_over_its_end(pattern,
     at = cavity(given, base)
     (way,) = [w for w in ways(given, base, lf, at, "inside") if w.pattern == pattern]
     holes = holes_of(given, base, way, lf, at, (69.85, hole))
-    points = run_points(given, way, lf, at, (69.85, hole), holes)
+    points = run_points(given, base, way, lf, at, (69.85, hole), holes)
     expected = [(1000.0, 22.225), (1000.0, 36.175), (end, 36.175), (end, 8.275), (hole, 0.0)]
     assert [(x, pytest.approx(y), pytest.approx(z)) for x, y, z in points] == [(69.85, y, z) for y, z in expected]
 
@@ -160,7 +160,7 @@ def test_a_bored_lock_has_no_case_to_go_round():
     base, lf = with_lock("BORED"), given.leaves[0]
     at = cavity(given, base)
     (way,) = [w for w in ways(given, base, lf, at, "inside") if w.pattern == ABOVE]
-    points = run_points(given, way, lf, at, (69.85, 1060.0), holes_of(given, base, way, lf, at, (69.85, 1060.0)))
+    points = run_points(given, base, way, lf, at, (69.85, 1060.0), holes_of(given, base, way, lf, at, (69.85, 1060.0)))
     # Up in the middle of the leaf, then out.
     assert points == [(69.85, 1000.0, 22.225), (69.85, 1060.0, 22.225), (69.85, 1060.0, 0.0)]
 

@@ -41,28 +41,28 @@ def findings_of(check):
     return json.loads(check.stdout)["result"]["findings"]
 
 
-def test_an_installed_rule_is_in_the_rulebook_and_speaks(installed, tmp_path, sample_file):
+def test_an_installed_rule_is_in_the_rulebook_and_speaks(installed, corner_file):
     told = run(installed, "findings", "rules", "quay-rain-hood", "--json")
     assert told.returncode == 0, told.stderr
     (rule,) = json.loads(told.stdout)["result"]
     assert (rule["id"], rule["limits"][0]["value"]) == ("quay-rain-hood", 40.0)
-    plain = findings_of(run("", "findings", "check", sample_file, "--json"))
+    plain = findings_of(run("", "findings", "check", corner_file, "--json"))
     assert not [f for f in plain if f["rule"] == "quay-rain-hood"]
     # What was worked out without the package does not count before it is worked out with it.
-    unfitted = run(installed, "findings", "check", sample_file, "--json")
+    unfitted = run(installed, "findings", "check", corner_file, "--json")
     assert "Worked out by an earlier version: " in unfitted.stderr
     rules = {f["rule"] for f in findings_of(unfitted)}
     assert "fit-out-of-date" in rules
     assert "quay-rain-hood" not in rules
-    assert run(installed, "opening", "fit", sample_file).returncode == 0
-    told = run(installed, "findings", "check", sample_file, "--json")
+    assert run(installed, "opening", "fit", corner_file).returncode == 0
+    told = run(installed, "findings", "check", corner_file, "--json")
     assert told.stderr == ""
     found = findings_of(told)
     spoken = [f for f in found if f["rule"] == "quay-rain-hood"]
     assert spoken
     assert spoken[0]["values"] == {"needed_mm": 40.0, "overhang_mm": 0.0}
-    assert run(installed, "project", "settings", sample_file, "--rule-off", "quay-rain-hood").returncode == 0
-    found = findings_of(run(installed, "findings", "check", sample_file, "--json"))
+    assert run(installed, "project", "settings", corner_file, "--rule-off", "quay-rain-hood").returncode == 0
+    found = findings_of(run(installed, "findings", "check", corner_file, "--json"))
     assert not [f for f in found if f["rule"] == "quay-rain-hood"]
 
 

@@ -312,7 +312,7 @@ class Walk(RuleBasedStateMachine):
 
 
 Walk.TestCase.settings = settings(
-    max_examples=int(os.environ.get("HWSCHED_WALKS", "15")),
+    max_examples=int(os.environ.get("HWSCHED_WALKS", "10")),
     stateful_step_count=30,
     deadline=None,
     suppress_health_check=list(HealthCheck),

@@ -318,7 +318,7 @@ def test_two_people_walk(backend, request):
                     connection.execute(f"CREATE DATABASE {name}")
                 self.place = f"{url}/{name}"
 
-    walks = int(os.environ.get("HWSCHED_WALKS", "15"))
+    walks = int(os.environ.get("HWSCHED_WALKS", "8"))
     try:
         run_state_machine_as_test(
             Walk,

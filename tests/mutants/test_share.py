@@ -26,6 +26,7 @@ def copy(tmp_path_factory, sample_folder):
     return Copy(tmp_path_factory.mktemp("tree"), sample_folder)
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize("floor", ["calc", "operations"])
 def test_all_but_one_of_a_draw_die(floor, copy):
     paths = [path for path in sorted((ROOT / "hwsched" / floor).rglob("*.py")) if its_tests(path).exists()]

@@ -85,8 +85,8 @@ def openings_and_fits():
                 found.append((given(FULL, lf, lk, STANDING, cat=CAT), base))
         rare = (fp("raceway", "CHANNEL", 0.9, "surface-raceway"), fp("strike", "MAG"), fp("coin-cell", "COIN"))
         released = (*rare, fp("strike", "ELOCK", kind="electrified-lock"), fp("wire", "WIRE", 20))
-        fed = fit(*released, lock_number=number, role=role, power="supply", holes=HOLES)
-        found.append((given(FULL, leaf(), lock(form), cat=CAT), fed))
+        released_fit = fit(*released, lock_number=number, role=role, power="supply", holes=HOLES)
+        found.append((given(FULL, leaf(), lock(form), cat=CAT), released_fit))
         battery = fit(*ALL_POWER, lock_number=number, role=role, holes=HOLES)
         found.append((given(FULL, leaf(), lock(form), cat=CAT), battery))
     for form in ("lift", "turnstile", "gate", "cabinet"):

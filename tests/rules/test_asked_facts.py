@@ -235,3 +235,11 @@ def test_nothing_is_asked_of_a_lock_that_its_form_does_not_have(name):
             if entity == "existing_item" and fact == name:
                 assert asked_of(fact, there.opening.form), (there.opening.form, fact)
                 assert asked_of_lock(fact, first.lock_form), (first.lock_form, fact)
+
+
+@pytest.mark.parametrize("kind", ["release-sensor", "release-button"])
+def test_where_a_release_hangs_beside_the_leaf_is_not_asked(kind):
+    """Over the head or on the wall: no hole is drilled near it, and it cannot reach past the leaf."""
+    bare = replace(item(kind), x_mm=None, y_mm=None, width_mm=None, height_mm=None)
+    for each in (bare, item(kind, x=-150.0), item(kind, y=2300.0)):
+        assert judged(given(items=[each]), fit()) == judged(given(), fit())

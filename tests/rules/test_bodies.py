@@ -64,9 +64,10 @@ IN_LEAF = {
     # 3/4 in deep into the edge and 1 in wide (from memory; trade tip page), as high as it is.
     "flush-bolt": [("bolt", Box((0.0, 1180.0, MIDDLE - INCH / 2), (0.75 * INCH, 1220.0, MIDDLE + INCH / 2)))],
 }
-# By their nature on the edge or on the frame.
-NOT_ON_A_FACE = {"hinge", "strike", "electric-strike", "electromagnetic-lock"}
-NO_SLAB = {"lite", "louvre", "lock"}
+# By their nature on the edge or on the frame; and over the head or on the wall, of which the face is the side.
+BESIDE = {"release-sensor", "release-button"}
+NOT_ON_A_FACE = {"hinge", "strike", "electric-strike", "electromagnetic-lock"} | BESIDE
+NO_SLAB = {"lite", "louvre", "lock"} | BESIDE
 KINDS = [choice.value for e in ENTITIES for a in e.attributes if (e.name, a.name) == ("existing_item", "kind")
          for choice in a.choices]  # fmt: skip
 

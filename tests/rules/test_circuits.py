@@ -129,6 +129,10 @@ ROWS = [
         values={"load_a": 2.4, "usable_a": 2.0, "rated_a": 2.5}),
     row("supply-loading", "speaks", [*SIX, run("supply", "p", 1.0)], says=1, severity="error",
         concerns=("o0", "o1", "o2", "o3", "o4", "o5", "p"), values={"load_a": 2.8}),
+    # Two start together and nothing else hangs there: 2 x 1.25 A are the 2.5 A of the supply, 2 x 1.26 A are more.
+    row("supply-loading", "boundary", CHAIN, parts(UNIT={"supply_rest_a": 0.2, "supply_inrush_a": 1.25})),
+    row("supply-loading", "speaks", CHAIN, parts(UNIT={"supply_rest_a": 0.2, "supply_inrush_a": 1.26}), says=1,
+        severity="warning", concerns=(), values={"inrush_a": 2.52, "rated_a": 2.5}, words=("first moment",)),
     row("supply-loading", "boundary", SIX[:5]),
     row("supply-loading", "boundary", ONE, loaded(2.5), says=1, severity="warning"),
     row("supply-loading", "boundary", SIX, parts(PSU={"tolerance_share": None})),

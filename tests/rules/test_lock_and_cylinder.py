@@ -62,6 +62,21 @@ ROWS = [
     passes("cylinder-projection", given(), threaded()),
     speaks("cylinder-projection", given(), threaded(projection=13.0), projection_mm=13.0, severity="warning"),
     boundary("cylinder-projection", given(), threaded(projection=12.7)),
+    # A trim of 3 mm may be 2.5 to 3.5: 0.4 beyond is open, with half of 0.05 for a leaf of 44.5 mm; 0.6 is not.
+    speaks(
+        "cylinder-projection",
+        given(lf=leaf(thickness_mm=44.5), lk=lock(trim_key_mm=3.0)),
+        threaded(projection=13.1),
+        off_mm=0.4,
+        rounding_mm=0.525,
+        severity="note",
+    ),
+    speaks(
+        "cylinder-projection",
+        given(lf=leaf(thickness_mm=44.5), lk=lock(trim_key_mm=3.0)),
+        threaded(projection=13.3),
+        severity="warning",
+    ),
     # Outside projection at most 3 mm (insurance practice, trade glossary).
     passes("euro-projection", given(lf=EURO_LEAF, lk=lock("euro-profile")), euro()),
     speaks("euro-projection", given(lf=leaf(thickness_mm=50.0), lk=lock("euro-profile")), euro(), says=2, short_mm=1.0),
@@ -127,6 +142,22 @@ ROWS = [
     speaks("bored-preparation", given(lf=leaf(thickness_mm=30.0), lk=lock("bored")), BORED, says=2, off_mm=4.925),
     boundary("bored-preparation", given(lk=lock("bored", backset_mm=69.85 + 25.4 / 16)), BORED),
     boundary("bored-preparation", given(lf=leaf(thickness_mm=34.925), lk=lock("bored")), BORED),
+    # 2 in measured as 51 mm: 51 - 50.8 = 0.2 is less than half of the last digit, 0.5; 51.4 mm is 0.6 off, 0.05 open.
+    speaks(
+        "bored-preparation",
+        given(lf=leaf(thickness_mm=51.0), lk=lock("bored")),
+        BORED,
+        off_mm=0.2,
+        rounding_mm=0.5,
+        severity="note",
+    ),
+    speaks("bored-preparation", given(lf=leaf(thickness_mm=51.4), lk=lock("bored")), BORED, severity="error"),
+    # 53.975 + 1.5875 = 55.5625: 56 mm is 0.4375 beyond, 56.1 mm 0.5375 with 0.05 open.
+    speaks("bored-preparation", given(lk=lock("bored", cross_bore_mm=56.0)), BORED, off_mm=0.4375, severity="note"),
+    speaks("bored-preparation", given(lk=lock("bored", cross_bore_mm=56.1)), BORED, severity="error"),
+    # 69.85 - 1.5875 = 68.2625: 68 mm is 0.2625 beyond; 67 mm 1.2625.
+    speaks("bored-preparation", given(lk=lock("bored", backset_mm=68.0)), BORED, off_mm=0.2625, severity="note"),
+    speaks("bored-preparation", given(lk=lock("bored", backset_mm=67.0)), BORED, severity="error"),
     unknown("bored-preparation", given(lk=lock("bored", edge_bore_mm=None)), BORED, "existing_item.edge_bore_mm"),
     # 45 degrees, 15 within 2 toward the edge, bolt holes 5/16 in, square and first (common practice; SDI 111-24).
     passes("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0)),
@@ -261,6 +292,7 @@ ROWS += [
     boundary(
         "head-clear", given(items=[item("lever", 150.0, 1050.873, 200.0, 20.0, face="key")], cat=WIDE_COLLAR), fit()
     ),
+    unknown("head-clear", given(items=[lever(-5.0, face=None)], cat=WIDE_COLLAR), fit(), "existing_item.face"),
     boundary("head-clear", given(items=[lever(0.0)], cat=WIDE_COLLAR), fit()),
     # On the other face it is in nobody's way, and on trim or a push plate a collar is meant to stand.
     boundary("head-clear", given(items=[lever(-5.0, face="inside")], cat=WIDE_COLLAR), fit()),
@@ -283,6 +315,30 @@ ROWS += [
     ),
     passes("head-clear-of-stop", given(opening(hand="RHR"), lk=lock(backset_mm=30.0), cat=WIDE_COLLAR), fit()),
     boundary("head-clear-of-stop", given(lk=lock(backset_mm=35.875), cat=WIDE_COLLAR), fit()),
+    # Which way it swings, or how wide the stop is, nobody told: asked where it could matter, up to 1 in (from memory).
+    unknown(
+        "head-clear-of-stop",
+        given(opening(hand=None), lk=lock(backset_mm=35.0), cat=WIDE_COLLAR),
+        fit(),
+        "opening.hand",
+    ),
+    unknown(
+        "head-clear-of-stop",
+        given(opening(frame_stop_mm=None), lk=lock(backset_mm=45.0), cat=WIDE_COLLAR),
+        fit(),
+        "opening.frame_stop_mm",
+    ),
+    boundary(
+        "head-clear-of-stop", given(opening(frame_stop_mm=None), lk=lock(backset_mm=45.4), cat=WIDE_COLLAR), fit()
+    ),
+    boundary("head-clear-of-stop", given(opening(hand=None), lk=lock(backset_mm=35.875), cat=WIDE_COLLAR), fit()),
+    # How wide the leaf is decides nothing at its lock edge.
+    speaks(
+        "head-clear-of-stop",
+        given(lf=leaf(width_mm=None), lk=lock(backset_mm=30.0), cat=WIDE_COLLAR),
+        fit(),
+        short_mm=5.875,
+    ),
     # The leaves of a pair meet each other at the lock edge.
     boundary("head-clear-of-stop", given(opening(form="pair"), lk=lock(backset_mm=30.0), cat=WIDE_COLLAR), fit()),
     passes("head-on-leaf", given(cat=WIDE_COLLAR), fit()),

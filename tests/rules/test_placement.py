@@ -39,6 +39,9 @@ ROWS = [
     # A lever above the plate sweeps down by its width times sin 50 degrees: 60 x 0.766 = 45.96.
     speaks("lever-clear", given(items=[item("lever", 70.0, 1170 + GAP + 40.0, 60.0, 20.0)]), fit(), needed_mm=GAP),
     boundary("lever-clear", given(items=[item("lever", 70.0, 1170 + GAP + 45.963 + 10.0, 60.0, 20.0)]), fit()),
+    # On which face a lever or a pull stands nobody told: near enough to matter it is asked, far off it is not.
+    unknown("lever-clear", given(items=[item("lever", 70.0, 1090.0, face=None)]), fit(), "existing_item.face"),
+    boundary("lever-clear", given(items=[item("lever", 600.0, 1090.0, face=None)]), fit()),
     # LHR swings toward the key side: the inside face closes against the stop (SDI 111 chart).
     passes("frame-stop-clear", given(opening(hand="LHR")), fit()),
     passes("frame-stop-clear", given(opening(hand="LH", frame_stop_mm=60.0)), fit()),

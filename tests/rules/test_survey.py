@@ -48,6 +48,16 @@ ROWS = [
     speaks("case-within-leaf", given(lf=leaf(thickness_mm=25.0)), fit(), short_mm=2.0, severity="error"),
     speaks("case-within-leaf", given(lf=leaf(thickness_mm=30.0), lk=lock(case_offset_mm=-2.0)), fit(), short_mm=1.0),
     boundary("case-within-leaf", given(lf=leaf(thickness_mm=27.0)), fit()),
+    # 25.5 + 1.6 = 27.1: a leaf of 27 mm is 0.1 short, and 0.5 + 0.05 is what the last digits leave open.
+    speaks(
+        "case-within-leaf",
+        given(lf=leaf(thickness_mm=27.0), lk=lock(case_width_mm=25.5)),
+        fit(),
+        off_mm=0.1,
+        rounding_mm=0.55,
+        severity="note",
+    ),
+    speaks("case-within-leaf", given(lf=leaf(thickness_mm=26.9)), fit(), short_mm=0.1, severity="error"),
     boundary("case-within-leaf", given(lf=leaf(thickness_mm=12.7, material="glass")), fit()),
     # Its lower end is at 894.45 (1000 + 44.45 - 150); the leaf's at the undercut, also where it is of glass.
     speaks("case-within-leaf", given(lf=leaf(undercut_mm=900.0)), fit(), out_mm=5.55, severity="error"),
@@ -77,6 +87,10 @@ ROWS = [
     speaks("case-within-stile", given(lf=leaf(**NARROW, stile_mm=100.0)), fit(), case_mm=105.0, stile_mm=100.0),
     speaks("case-within-stile", given(lf=leaf(height_mm=140.0)), fit(), case_mm=150.0, leaf_mm=140.0, severity="error"),
     boundary("case-within-stile", given(lf=leaf(**NARROW, stile_mm=105.0)), fit()),
+    # A case of 105 mm may be 104.5: a stile of 104.6 mm, or 104.55 to 104.65, may hold it. One of 104.4 mm cannot.
+    speaks("case-within-stile", given(lf=leaf(**NARROW, stile_mm=104.6)), fit(), off_mm=0.4, severity="note"),
+    speaks("case-within-stile", given(lf=leaf(**NARROW, stile_mm=104.4)), fit(), short_mm=0.6, severity="error"),
+    speaks("case-within-stile", given(lf=leaf(height_mm=149.6)), fit(), off_mm=0.4, severity="note"),
     boundary("case-within-stile", given(lf=leaf(height_mm=150.0)), fit()),
     boundary("case-within-stile", given(lf=leaf(**NARROW, stile_mm=50.0), lk=lock("rim")), fit()),
     # Cylinder hole 1 1/4 in round (69.85, 1000); case 0 to 105 wide, 894.45 to 1044.45 high (geometry).

@@ -129,7 +129,7 @@ def supplied() -> Answer:
     answer.take("battery")
     for role, number, quantity in (("supply", "VSA", 1), ("power-transfer", "VQL", 1), ("wire", "VW18", 12.0)):
         answer.give(role, number, quantity)
-    raceway = hole("raceway", (914.4, 1100.0, 22.225), (-1.0, 0.0, 0.0), 840.0, 9.525, "channel", face="hinge-edge")
+    raceway = hole("raceway", (914.4, 1100.0, 22.225), (-1.0, 0.0, 0.0), 840.0, 9.525, "raceway", face="hinge-edge")
     answer.point["holes"].append(raceway)
     return answer
 
@@ -312,5 +312,6 @@ def wall() -> Answer:
             lead={"points_mm": [[0.0, 1016.0, 0.0], [0.0, 1094.0, 0.0]]},
         ),
     )
+    answer.opening.facts["wall"] = answer.parts["VDW6"]["wall"] = "Wood"
     answer.point["power"] = "supply"
     return answer

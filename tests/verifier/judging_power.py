@@ -4,11 +4,17 @@ from collections.abc import Iterable
 from math import pi
 from typing import Final
 
+from tests.verifier.bodies import TOLERANCE_MM, Rod, meet
 from tests.verifier.standing import Standing
 from tests.verifier.violation import Found
 
 COPPER_OHM_MM2_M: Final = 1 / 58
 """Resistivity of copper at 20 degC; IEC 60028. The coolest case: a real conductor loses more."""
+PULL_MM: Final = 60.0
+"""A hole in the hinge edge that is no deeper is one by which a wire is pulled in; a raceway is bored to the lock."""
+PULLED_THROUGH: Final = ("Honeycomb", "Empty tube or frame")
+NEVER_BORED: Final = ("Foam", "Mineral, temperature rise", "Steel stiffeners")
+"""Cores through which a wire is pulled, and such as are left alone on site; field guideline, read."""
 LEAST_DAYS: Final = 180.0
 """Between two changes of cells: common practice of the shop, a limit of the project; without any loss from cold."""
 
@@ -99,6 +105,7 @@ def _supply(at: Standing) -> Iterable[Found]:
         yield ("wire-one-conductor", {"conductors": wire["conductors"]}, "a circuit needs two conductors")
     yield from _volts(at, peak)
     yield from _across(at)
+    yield from _raceway(at)
 
 
 def _volts(at: Standing, peak: float) -> Iterable[Found]:
@@ -125,6 +132,33 @@ def _volts(at: Standing, peak: float) -> Iterable[Found]:
                 f"{left:.2f} V; the unit needs {unit['supply_low']:g}",
             )
             return
+
+
+def _raceway(at: Standing) -> Iterable[Found]:
+    """Judge how the wire comes across the leaf: what may be bored or pulled on site, and what lies over its face."""
+    rated = at.opening.facts.get("rating") not in (None, "Not rated")
+    core = at.leaf.get("core")
+    for bore in at.bores:
+        if bore.purpose != "raceway" or not isinstance(bore.body, Rod):
+            continue
+        if rated:
+            yield ("raceway-in-rated-leaf", {}, "on site no raceway is made in a rated leaf without its listing")
+        bored = bore.body.length > PULL_MM
+        tube = at.leaf["material"] == "Aluminium" or at.leaf["material"] == "Steel gate"
+        if core in NEVER_BORED or (not bored and not tube and core not in PULLED_THROUGH):
+            yield ("raceway-in-core", {"deep_mm": bore.body.length}, f"no wire comes through a core of {core}")
+        for kind, body in at.bodies() if bored else ():
+            if meet(bore.body, body):
+                yield ("raceway-cuts-item", {"deep_mm": bore.body.length}, f"the raceway meets the {kind.lower()}")
+    over, wire = at.part("raceway"), at.part("wire")
+    if over is None or wire is None:
+        return
+    if rated and over.get("listed") != "yes":
+        yield ("rated-unlisted", {}, "the raceway over a rated leaf has no listing for it")
+    if at.leaf["material"] == "Glass" and over.get("glass") != "yes":
+        yield ("raceway-on-glass", {}, "a raceway that may not be bonded stands on glass")
+    if wire["diameter"] > over["inside"] + TOLERANCE_MM:
+        yield ("raceway-too-small", {"wire_mm": wire["diameter"]}, "the wire is thicker than the raceway is open")
 
 
 def _across(at: Standing) -> Iterable[Found]:

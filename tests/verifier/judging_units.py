@@ -45,6 +45,10 @@ def judged(at: Standing) -> Iterable[Found]:
     if at.place["face"] == "wall":
         if not at.fasteners():
             yield ("unit-unfixed", {}, "the unit on the wall gets nothing that fixes it")
+        wall = at.opening.facts.get("wall")
+        for number, fixing, _ in at.fasteners():
+            if wall is not None and fixing.get("wall") != wall:
+                yield ("fixing-for-other-wall", {}, f"{number} is for {fixing.get('wall')}, the wall is {wall}")
     elif at.place["face"] == "edge":
         yield from _pocket(at)
     else:
@@ -122,6 +126,8 @@ def _own_trim(at: Standing, plate: Rect, numbers: dict[str, float]) -> Iterable[
             numbers | {"case_y0_mm": lock_case.low[1], "case_y1_mm": lock_case.high[1]},
             f"the plate overlaps the case from {lock_case.low[1]:.1f} to {lock_case.high[1]:.1f} mm on the inside face",
         )
+    if part["kind"] == "cabinet-lock" and circle_meets(x, y, part["thread"] / 2, plate):
+        yield ("unit-on-cylinder", numbers, "the plate covers the thread on which the lock's nut is turned")
     if part["kind"] == "gate-lock":
         half = part["case_width"] / 2, part["case_height"] / 2
         if rects_meet(plate, (x - half[0], y - half[1], x + half[0], y + half[1])):

@@ -43,8 +43,9 @@ RACEWAY_REACH_MM: Final = 1219.2
 article."""
 CHANNEL_MM: Final = 9.525
 CHANNEL_ABOVE_MM: Final = 2.5 * INCH
-CHANNEL_DEG: Final = (10.0, 8.0, 12.0, 15.0)
-"""Square and slanted bore of 3/8 in, 2-1/2 in above the cylinder, about 10 degrees to the face; common practice."""
+CHANNEL_DEG: Final = 10.0
+"""Square and slanted bore of 3/8 in, 2-1/2 in above the cylinder, the slanted one 10 degrees to the face; common
+practice."""
 WARM: Final = 1.3
 """Resistance of a stranded conductor at 75 degC over that of solid copper at 20 degC: 1.22 by temperature, the rest for
 its lay and its ends."""
@@ -153,7 +154,9 @@ def _locks(opening: Opening, parts: dict[str, Cells]) -> Iterator[Roles]:
                 yield {"lock": [(number, part, 1.0)]}
     elif form == "Gate":
         for number, part in _of_kind(parts, "gate-lock"):
-            yield from _gates(number, part, leaf, parts)
+            # One that carries its own unit has neither lead nor plate.
+            if part.get("own_unit") != "yes":
+                yield from _gates(number, part, leaf, parts)
     elif form == "Cabinet":
         for number, part in _of_kind(parts, "cabinet-lock"):
             if part["grip_low"] <= leaf["thick"]:
@@ -372,22 +375,20 @@ def _channels(bare: Standing) -> Iterator[_Way]:
     (x, y), r = bare.at, CHANNEL_MM / 2
     edge = y + CYLINDER_HOLE_MM / 2
     back = bare.thick - (bare.locking["body"] - bare.lock["trim_key"])
+    tilt = radians(CHANNEL_DEG)
     for i in range(8):
         hole_y = y + CHANNEL_ABOVE_MM + 4.0 * i
-        for tilt in map(radians, CHANNEL_DEG):
-            drop = hole_y - edge
-            deep = CHANNEL_MM + drop * tan(tilt)
-            # Behind the cylinder its hole is open; into the cylinder no bore may run.
-            if deep + r > back:
-                continue
-            foot, end = (x, hole_y, CHANNEL_MM), (x, edge, deep)
-            square = Rod((x, hole_y, 0.0), foot, r)
-            slot = CHANNEL_MM / tan(tilt) + r / sin(tilt)
-            bores = (
-                Bore("access hole", "cable", "inside", square, 0.0, CHANNEL_MM, slot),
-                Bore("channel", "channel", "inside", Rod(foot, end, r), CHANNEL_MM, CHANNEL_MM),
-            )
-            yield _Way("channel", (x, hole_y, 0.0), bores, ((x, y, back), end, foot, (x, hole_y, 0.0)))
+        deep = CHANNEL_MM + (hole_y - edge) * tan(tilt)
+        # Behind the cylinder its hole is open; into the cylinder no bore may run.
+        if deep + r > back:
+            continue
+        foot, end = (x, hole_y, CHANNEL_MM), (x, edge, deep)
+        slot = CHANNEL_MM / tan(tilt) + r / sin(tilt)
+        bores = (
+            Bore("access hole", "cable", "inside", Rod((x, hole_y, 0.0), foot, r), 0.0, CHANNEL_MM, slot),
+            Bore("channel", "channel", "inside", Rod(foot, end, r), CHANNEL_MM, CHANNEL_MM),
+        )
+        yield _Way("channel", (x, hole_y, 0.0), bores, ((x, y, back), end, foot, (x, hole_y, 0.0)))
 
 
 def _square(x: float, y: float, depth: float, size: float, z: float, name: str, run: tuple[Point, ...] = ()) -> _Way:

@@ -119,6 +119,14 @@ def catalogue(rng: Random) -> dict[str, Cells]:
             "exposure": "Exterior",
             **plug,
         }
+    own = parts["VGB"] | {
+        "price": 590,
+        "own_unit": "yes",
+        "lead": None,
+        "plug": None,
+        "cold": rng.choice((-30.0, -10.0)),
+    }
+    parts["VGS"] = own | {"case_width": 80.0, "case_height": 220.0, "case_depth": 40.0, "release": "yes"}
     for form, radius in (("Straight cam", 14.0), ("Clover cam", 13.0), ("Hooked cam", 15.5)):
         parts[f"VK{form[0]}"] = {"kind": "cam", "fits": "pair-2", "cam_form": form, "radius": radius}
     for form in ("Flat tailpiece", "Cross tailpiece"):
@@ -140,7 +148,12 @@ def catalogue(rng: Random) -> dict[str, Cells]:
         }
     for height in (1, 2, 4):
         parts[f"VN{height}"] = {"kind": "ring", "price": 1.9, "height": height * INCH / 32, "inner": 29.5}
-    parts.update(_units(rng))
+    units = _units(rng)
+    # A gate lock with its unit inside draws what the shop's other units draw.
+    parts["VGS"] = units.pop("VGS") | {"cell": "AA-F"} | parts["VGS"]
+    parts.update(units)
+    if rng.random() < 0.5:
+        del parts["VGS"]
     for long in (152.4, 304.8):
         parts[f"VX{round(long)}"] = {
             "kind": "lead-extension",
@@ -232,8 +245,10 @@ def _units(rng: Random) -> dict[str, Cells]:
         "cold": -10.0,
         "listed": rng.choice(("yes", "no")),
     }
-    found = {"VUW": wide, "VUN": narrow, "VUX": sealed, "VUZ": slim, "VUG": bonded, "VUE": edge}
-    return {number: shared | unit for number, unit in found.items()}
+    found = {"VGS": {}, "VUW": wide, "VUN": narrow, "VUX": sealed, "VUZ": slim, "VUG": bonded, "VUE": edge}
+    drawn = {number: shared | unit for number, unit in found.items()}
+    drawn["VGS"].pop("socket")
+    return drawn
 
 
 def _power(rng: Random) -> dict[str, Cells]:

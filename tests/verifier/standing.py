@@ -133,8 +133,9 @@ class Standing:
 
     @property
     def unit(self) -> Cells | None:
-        """The control unit."""
-        return self.part("unit")
+        """The control unit; of a lock that carries its own, the lock."""
+        own = self.locking if self.locking.get("own_unit") == "yes" else None
+        return self.part("unit") or own
 
     def fasteners(self, *forms: str) -> list[tuple[str, Cells, float]]:
         """Fasteners of some forms; all without."""

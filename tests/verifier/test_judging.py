@@ -222,6 +222,10 @@ WRONG = (
     ),
     ("supplied", "transfer-conductors", part("power-transfer", conductors=1)),
     ("supplied", "no-wire-across-leaf", lambda a: a.point["holes"].pop()),
+    ("supplied", "raceway-in-rated-leaf", facts(rating="45 min")),
+    ("supplied", "raceway-in-core", leaf(core="Foam")),
+    ("supplied", "raceway-cuts-item", beside(*LITE, 400.0, 1000.0, 100.0, 300.0)),
+    ("wall", "fixing-for-other-wall", lambda a: a.part("fastener").update(wall="Board on studs")),
     ("mortise", "unit-too-cold", all_of(facts(cold=-31.0), part("battery", cold=-40.0))),
     ("mortise", "cells-too-cold", facts(cold=-36.0)),
     # 1.08 standing + 0.1 an operation + self-discharge: 1,000 a day are over 101 mAh.

@@ -52,12 +52,31 @@ def test_sizes_are_those_of_the_catalogue_of_the_battery_s_voltage():
 
 
 def test_a_fail_secure_coil_draws_only_while_it_is_worked():
-    cat = parts(add=(), STRIKE={"operation_s": None})
-    found, _ = sized(cat, openings={"a": only("a", cat)})
-    assert found.load_a == 0.0
+    # 0.35 A for 5 s (common practice of our own) 30 times a day: 52.5 As of a day's 86,400 s.
+    cat = parts(add=())
+    found, _ = sized(cat, openings={"a": only("a", cat, operations_per_day=30.0)})
+    assert found.load_a == pytest.approx(0.35 * 5 * 30 / 86400)
+    assert found.assumed == ("STRIKE at A held 5 s an operation",)
     held = parts(add=())
     both, _ = sized(held, openings={"a": connected("a", held, fp("strike", "MAG"))})
     assert both.load_a == pytest.approx(0.9)
+
+
+def test_a_strike_is_held_as_long_as_its_unit_has_it():
+    """0.4 A at rest and held; the strike's 0.35 A for the unit's 8 s, 60 times a day."""
+    cat = parts(add=(), UNIT={"operation_s": 8.0})
+    stated = {"a": connected("a", cat, fp("strike", "STRIKE"), operations_per_day=60.0)}
+    found, _ = sized(cat, openings=stated)
+    assert found.load_a == pytest.approx(0.4 + 0.35 * 8 * 60 / 86400)
+    assert (found.assumed, found.at_least) == ((), False)
+
+
+def test_how_often_a_strike_works_is_asked_and_not_taken_for_never():
+    cat = parts(BAT={"capacity_ah": 7.0})
+    stated = {"a": only("a", cat, operations_per_day=None)}
+    found, (finding,) = sized(cat, openings=stated, battery="BAT")
+    assert found.at_least
+    assert (finding.severity, finding.needs) == ("warning", ("opening.operations_per_day",))
 
 
 @pytest.mark.parametrize("facts", [{"standby_hours": None}, {"standby_hours": 0.0}])

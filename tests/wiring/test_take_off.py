@@ -2,6 +2,8 @@
 
 import pytest
 
+from hwsched.values.terms import CostTerms
+from hwsched.wiring.costing import price_supplies
 from hwsched.wiring.take_off import device_lines, wire_lines
 from tests.rules.scenario import part
 from tests.wiring.power_rows import alone, circuit, connected, parts, run, supply, work
@@ -21,6 +23,21 @@ def test_reels_are_whole_ones():
     assert lines_of([run("supply", "a", 91.0)])[0][0].reels == 2
     # 1000 / 11 m is a whole reel to the last millimetre.
     assert lines_of([run("supply", "a", 1000 / 11)])[0][0].reels == 1
+
+
+def test_runs_are_cut_whole():
+    """Three runs of 60 m take 66 m each with their ends: 198 m, yet no two come from one reel of 100 m."""
+    ((line,), _) = lines_of([run("supply", name, 60.0) for name in "abc"])
+    assert (line.reels, line.fewest, line.spliced) == (3, 3, 0)
+    assert sorted(line.cuts) == [(f"PS-s/C supply to {name}",) for name in "ABC"]
+    # 45.4 m are 49.94 m with their ends: two to a reel.
+    ((line,), _) = lines_of([run("supply", name, 45.4) for name in "abc"])
+    assert (line.reels, sorted(map(len, line.cuts))) == (2, [1, 2])
+
+
+def test_a_run_longer_than_a_reel_is_spliced_and_said():
+    ((line,), _) = lines_of([run("supply", "a", 91.0)])
+    assert (line.reels, line.spliced) == (2, 1)
 
 
 def test_a_reel_of_unknown_length_gives_no_number():
@@ -63,3 +80,29 @@ def test_transfers_and_boxes():
 
 def test_nothing_laid_takes_nothing():
     assert lines_of([]) == ((), ())
+
+
+def test_one_unknown_length_leaves_the_wire_that_is_known():
+    """30 m before it and 20 m behind it are bought; how much the run itself takes is said to be missing."""
+    cat = parts()
+    found = alone([run("supply", "a", 30.0), run("a", "b", None), run("b", "c", 20.0)], cat)
+    (line,) = wire_lines(found.supplies, cat)
+    assert (line.length_m, line.runs) == (50.0, 2)
+    cost = price_supplies(found.supplies, cat, CostTerms(currency="USD"))[""]
+    # Mounting 1.5 h, 0.04 h a metre (own table of hours).
+    assert float(cost.hours) == pytest.approx(1.5 + 0.04 * 50)
+    assert {(each.about, each.needs) for each in cost.unknown} >= {
+        ("wire", ("run.length_m",)), ("labour", ("run.length_m",))}  # fmt: skip
+
+
+def test_hours_have_no_digits_that_nobody_laid():
+    cat = parts()
+    lengths = (0.1, 0.2, 0.7, 10.1, 33.3)
+    found = alone([run("supply", f"o{i}", each) for i, each in enumerate(lengths)], cat)
+    cost = price_supplies(found.supplies, cat, CostTerms())[""]
+    assert str(cost.hours.normalize()) == "3.276"
+
+
+def test_a_circuit_that_cannot_be_reckoned_with_is_bought_all_the_same():
+    cat = parts(PSU={"tolerance_share": None})
+    assert wire_lines(alone([run("supply", "a", 30.0)], cat).supplies, cat)[0].length_m == 30.0

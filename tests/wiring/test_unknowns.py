@@ -5,6 +5,8 @@ needs 10 V, the supply gives 11.4 V at its lowest. The usual parts: at the most 
 of 0.4 A or 0.5 A and the 0.5 A of a magnet.
 """
 
+from math import isfinite
+
 import pytest
 
 from hwsched.rules.unknown_draw import most_drawn_a
@@ -172,3 +174,15 @@ def test_operations_at_one_time_are_openings_with_all_their_devices():
     result = only_circuit(found)
     assert result.node_of("a").volts["peak"] == pytest.approx(11.4 - 2 * 10 * 0.022207 * 1.1, abs=1e-3)
     assert result.inrush_a == pytest.approx(1.1)
+
+
+def test_where_the_unknown_may_leave_no_solution_no_bound_is_told():
+    """4.8 W behind 150 m, 6.66 ohm: alone 6.4 V; with an ampere more on the way no voltage carries it."""
+    cat = parts(UNIT={"draws": "power", "supply_low_v": 5.0, "supply_high_v": 19.0})
+    stated = {"a": connected("a", cat), "x": unfitted("x", cat)}
+    found = work([run("supply", "a", 150.0), run("a", "x", 1.0)], stated, cat)
+    node = only_circuit(found).node_of("a")
+    assert node.lowest_v == pytest.approx(6.4, abs=0.05)
+    assert (node.bound_v, node.may_fall_v) == (None, None)
+    assert standings(found) == {"a": "not-proved", "x": "not-proved"}
+    assert all(isfinite(v) for each in only_circuit(found).nodes for v in each.volts.values())

@@ -60,6 +60,8 @@ class Line:
     """Of one [currency of the line]; None where it is not known."""
     currency: str | None
     supplier: str | None
+    needs: tuple[str, ...] = ()
+    """What else is missing to put a price to it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -246,9 +248,9 @@ def _price(line: Line, terms: Terms) -> Decimal | tuple[str, ...]:
     """Price of one in the project's currency, or what is missing for it."""
     exchange = _exchange(line, terms)
     factor = exchange.factor(line.currency or "")
-    needs = () if factor is not None else (exchange.missing(line.currency or ""),)
-    if line.list_price is None or factor is None:
-        return ("list price", *needs) if line.list_price is None else needs
+    needs = line.needs if factor is not None else (*line.needs, exchange.missing(line.currency or ""))
+    if line.list_price is None or needs or factor is None:
+        return ("list price", *needs) if line.list_price is None and not line.needs else needs
     price = exact(line.list_price, f"list price of {line.number}")
     if line.supplier is not None and line.supplier in terms.discounts:
         discount = exact(terms.discounts[line.supplier], f"discount of {line.supplier}", at_most=1)

@@ -42,6 +42,10 @@ class Circuit:
     source_v: float
     source_ohm: float
     temperature_c: float
+    bought: frozenset[int] = frozenset()
+    """Runs, by index, that are bought as a part, such as a door loop: their conductors are what they are."""
+    others: tuple[tuple[Load, ...], ...] = ()
+    """What else may be drawn at one time: under these operations too every load is to be mended."""
 
     def solution(self) -> Solution:
         """Solve the circuit."""
@@ -64,6 +68,8 @@ class Cure:
     """Numbers of the cure, their unit in the name."""
     circuit: Circuit | None
     """The circuit with the cure; None where it does not do."""
+    does: str = ""
+    """What is done, without the voltage that comes of it; empty where it does not do."""
 
 
 def cures(
@@ -85,7 +91,8 @@ def cures(
     Returns
     -------
     tuple of Cure
-        Each kind once, those that do not do included; empty when the node is not low.
+        Each kind once, those that do not do included; empty when the node is not low. The least change that mends every
+        load of the circuit, else the least that mends the node.
 
     Raises
     ------
@@ -112,7 +119,14 @@ def cures(
     if not now.collapsed and now.volts[node] >= minimum_v - _TOLERANCE_V:
         return ()
     path = network(circuit.runs, circuit.temperature_c).path(node)
-    given = _Input(circuit, node, minimum_v, path)
+    every, own = (
+        _each_kind(_Input(circuit, node, minimum_v, path, whole), now, gauges, nominal_v) for whole in (True, False)
+    )
+    return tuple(all_ if all_.works else one for all_, one in zip(every, own, strict=True))
+
+
+def _each_kind(given: "_Input", now: Solution, gauges: Sequence[str], nominal_v: Sequence[float]) -> tuple[Cure, ...]:
+    path = tuple(i for i in given.path if i not in given.circuit.bought)
     if not path:
         return (_source_voltage(given), _nominal_voltage(given, nominal_v))
     # The run that costs most is the one where new wire buys most.
@@ -135,6 +149,13 @@ class _Input:
     node: str
     minimum_v: float
     path: tuple[int, ...]
+    whole: bool
+    """Whether every load of the circuit is to be mended, and not only those at the node."""
+
+    @property
+    def laid(self) -> tuple[int, ...]:
+        """Runs of the path that are laid, and not bought as a part."""
+        return tuple(i for i in self.path if i not in self.circuit.bought)
 
     def tried(self, circuit: Circuit, node: str = "") -> tuple[bool, float | None, tuple[str, ...]]:
         """Tell whether the node is mended, its voltage, and the other nodes that are low."""
@@ -143,7 +164,10 @@ class _Input:
         volts = solution.volts.get(node)
         low, _ = outside_limits(solution, circuit.loads)
         works = volts is not None and volts >= self.minimum_v - _TOLERANCE_V
-        return works, volts, tuple(name for name in low if name != node)
+        others = tuple(name for name in low if name != node)
+        if works and self.whole:
+            works = not others and not any(_lacking(replace(circuit, loads=loads)) for loads in circuit.others)
+        return works, volts, others
 
     def cure(
         self, kind: str, circuit: Circuit, does: str, fails: str, values: Mapping[str, float], node: str = ""
@@ -153,7 +177,12 @@ class _Input:
         text = f"{does}: {found} at {self.node!r}, {self.minimum_v:g} V needed"
         if not works:
             text = f"{fails}: {found} at {self.node!r} at best, {self.minimum_v:g} V needed"
-        return Cure(kind, works, text, volts, low, values, circuit if works else None)
+        return Cure(kind, works, text, volts, low, values, circuit if works else None, does if works else "")
+
+
+def _lacking(circuit: Circuit) -> bool:
+    solution = circuit.solution()
+    return solution.collapsed or bool(outside_limits(solution, circuit.loads)[0])
 
 
 def _drop_v(given: _Input, now: Solution, i: int) -> float:
@@ -242,32 +271,51 @@ def _parallel(given: _Input, kind: str, which: Sequence[int]) -> Cure:
 
 def _own_run(given: _Input, gauges: Sequence[str]) -> Cure:
     circuit, node = given.circuit, given.node
-    own = f"{node} (own run)"
-    last = circuit.runs[given.path[-1]]
-    length_m = sum(circuit.runs[i].length_m for i in given.path)
-    # Door loop and terminations of the way are counted on the new run too, since it goes the same way.
-    extra_ohm = sum(circuit.runs[i].extra_ohm for i in given.path)
+    last = circuit.runs[given.laid[-1]]
+    end = _end_of(circuit, given.laid)
+    own = f"{end} (own run)"
+    length_m = sum(circuit.runs[i].length_m for i in given.laid)
+    # Terminations of the way are counted on the new run too, since it goes the same way.
+    extra_ohm = sum(circuit.runs[i].extra_ohm for i in given.laid)
     run = replace(last, from_node=SUPPLY, to_node=own, length_m=length_m, extra_ohm=extra_ohm)
-    # The old run stays in place: it may feed others beyond, who then gain as well.
-    loads = tuple(replace(load, node=own) if load.node == node else load for load in circuit.loads)
+    # The old run stays in place: it may feed others beyond, who then gain as well. What is bought as a part, such as
+    # the door loop, is fed by the new one.
+    loads, *others = (
+        tuple(replace(load, node=own) if load.node == end else load for load in drawn)
+        for drawn in (circuit.loads, *circuit.others)
+    )
+    kept = tuple(
+        replace(each, from_node=own) if i in circuit.bought and each.from_node == end else each
+        for i, each in enumerate(circuit.runs)
+    )
     area_mm2 = gauge_of(last.gauge).area_mm2
     thicker = [g for g in gauges or _offered(last.gauge) if gauge_of(g).area_mm2 > area_mm2 * 1.0001]
     tried = circuit
+    at = own if node == end else node
     for gauge in (last.gauge, *thicker):
         run = replace(run, gauge=gauge)
-        tried = replace(circuit, runs=(*circuit.runs, run), loads=loads)
-        if given.tried(tried, own)[0]:
+        tried = replace(circuit, runs=(*kept, run), loads=loads, others=tuple(others))
+        if given.tried(tried, at)[0]:
             break
     what = f"a run of its own from the supply, {length_m:g} m of {run.gauge} {run.stranding}"
     values = {"length_m": length_m, "area_mm2": gauge_of(run.gauge).area_mm2}
-    return given.cure("own-run", tried, what, f"even {what} does not do", values, own)
+    return given.cure("own-run", tried, what, f"even {what} does not do", values, at)
+
+
+def _end_of(circuit: Circuit, laid: Sequence[int]) -> str:
+    """Return where a path from the supply ends: either end of a run may be the nearer one."""
+    at = SUPPLY
+    for i in laid:
+        run = circuit.runs[i]
+        at = run.to_node if run.from_node == at else run.from_node
+    return at
 
 
 def _nearer_supply(given: _Input) -> Cure:
     def shortened(share: float) -> Circuit:
-        return _with_runs(given.circuit, given.path, lambda r: replace(r, length_m=r.length_m * share))
+        return _with_runs(given.circuit, given.laid, lambda r: replace(r, length_m=r.length_m * share))
 
-    present_m = sum(given.circuit.runs[i].length_m for i in given.path)
+    present_m = sum(given.circuit.runs[i].length_m for i in given.laid)
     # Not zero: a run without length is refused.
     low, high = 1e-6, 1.0
     if given.tried(shortened(low))[0]:
@@ -275,6 +323,9 @@ def _nearer_supply(given: _Input) -> Cure:
             middle = (low + high) / 2
             low, high = (middle, high) if given.tried(shortened(middle))[0] else (low, middle)
     length_m = low * present_m
+    if floor(10 * length_m) <= 0:
+        text = "even a supply beside the load does not do"
+        return Cure("nearer-supply", False, text, None, (), {"length_m": length_m, "present_m": present_m}, None)
     return given.cure(
         "nearer-supply",
         shortened(low),

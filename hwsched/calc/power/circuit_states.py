@@ -6,7 +6,7 @@ under the operations at one time that are worst for it. Here belong the states; 
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import accumulate
 from typing import Final
 
@@ -299,12 +299,12 @@ def _peak(supply: _Supply, resting: Sequence[Sequence[Load]], condition: tuple[f
     worst = _together(supply, condition) or _searched(supply, condition)
     found = []
     for number, circuit in enumerate(supply.circuits):
-        cases = worst[number]
+        worst_cases = worst[number]
         endangered = min(
-            circuit.devices, key=lambda d: cases[d.node].volts - (d.minimum_v or 0.0), default=None
+            circuit.devices, key=lambda d: worst_cases[d.node].volts - (d.minimum_v or 0.0), default=None
         )  # fmt: skip
-        case = WorstCase(source_v, source_v, (), ()) if endangered is None else cases[endangered.node]
-        chosen = {*((number, i) for i in case.operating), *case.elsewhere}
+        worst_case = WorstCase(source_v, source_v, (), ()) if endangered is None else worst_cases[endangered.node]
+        chosen = {*((number, i) for i in worst_case.operating), *worst_case.elsewhere}
         loads = [
             [
                 _load(device, first_moment(device)) if (c, i) in chosen else load
@@ -316,13 +316,23 @@ def _peak(supply: _Supply, resting: Sequence[Sequence[Load]], condition: tuple[f
         low = [
             device.node
             for device in circuit.devices
-            if device.minimum_v is not None and cases[device.node].volts < device.minimum_v - _TOLERANCE_V
+            if device.minimum_v is not None and worst_cases[device.node].volts < device.minimum_v - _TOLERANCE_V
         ]
-        assumed = tuple(i for i in case.operating if circuit.devices[i].inrush is None)
+        assumed = tuple(i for i in worst_case.operating if circuit.devices[i].inrush is None)
         high = outside_limits(solution, loads[number])[1]
         low = [] if solution.collapsed else list(dict.fromkeys(low))
         found.append(
-            State("peak", source_v, solution, tuple(low), high, case.operating, case.elsewhere, cases, assumed)
+            State(
+                "peak",
+                source_v,
+                solution,
+                tuple(low),
+                high,
+                worst_case.operating,
+                worst_case.elsewhere,
+                worst_cases,
+                assumed,
+            )
         )
     return found
 
@@ -414,13 +424,13 @@ def _least_room(peaks: Sequence[State], devices: Sequence[Device]) -> State:
         return min((state.worst[d.node].volts - (d.minimum_v or 0.0) for d in devices), default=0.0)
 
     worst = min(peaks, key=room)
-    cases = {node: min((each.worst[node] for each in peaks), key=lambda case: case.volts) for node in worst.worst}
+    worst_cases = {
+        node: min((each.worst[node] for each in peaks), key=lambda worst_case: worst_case.volts) for node in worst.worst
+    }
     bounded = {
-        node: WorstCase(
-            case.volts, min(each.worst[node].bound_v for each in peaks), case.operating, case.elsewhere
-        )
-        for node, case in cases.items()
-    }  # fmt: skip
+        node: replace(worst_case, bound_v=min(each.worst[node].bound_v for each in peaks))
+        for node, worst_case in worst_cases.items()
+    }
     low = tuple(dict.fromkeys(node for each in peaks for node in each.low))
     return State(
         "peak", worst.source_v, worst.solution, () if worst.solution.collapsed else low, worst.high, worst.operating,

@@ -30,6 +30,8 @@ class Plan(TypedDict):
     proven: bool
     gap: float
     left_out: list[str]
+    torn_up: list[str]
+    """Runs that are laid and would be taken up, or would lead to nothing any more."""
     accepted: bool
     shown: str
 
@@ -40,7 +42,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     add_shown(parser, "the same supplies, runs, volts and findings")
     parser.add_argument("building")
-    parser.add_argument("--wire", metavar="PART", help="catalogue number; default: the cheapest that reaches all")
+    parser.add_argument(
+        "--wire", metavar="PART", help="catalogue number; default: the cheapest of those that need the fewest supplies"
+    )
     parser.add_argument("--gap", type=float, metavar="SHARE", help="of the wire that may stay unproven")
     parser.add_argument("--seconds", type=float, default=300.0, help="give the answer found by then (default: 300)")
     parser.add_argument("--accept", action="store_true", help="lay what is proposed, and fit its openings again")
@@ -81,6 +85,7 @@ def _run(arguments: argparse.Namespace) -> int:
         "proven": siting.optimal,
         "gap": 0.0 if siting.optimal else siting.gap,
         "left_out": list(found.left_out),
+        "torn_up": list(found.torn_up),
         "accepted": change_set is not None,
         "shown": key,
     }
@@ -97,6 +102,8 @@ def _run(arguments: argparse.Namespace) -> int:
         print(f"  {names[supply]}: {', '.join(connected_devices)}")
     for line in found.left_out:
         print(f"  left out: {line}")
+    for line in found.torn_up:
+        print(f"  {line}")
     if change_set is None:
         said(arguments, f"Nothing is laid yet; --accept lays it. Shown as {key}.")
     else:

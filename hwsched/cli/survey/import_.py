@@ -43,6 +43,15 @@ class Asked(TypedDict):
     answers: list[str]
 
 
+class Odd(TypedDict):
+    """Measures that can hardly be so, taken as written; the cure is asked for with --cure."""
+
+    id: str
+    question: str
+    cure: str
+    marks: list[str]
+
+
 class Proposed(TypedDict):
     """A mark of the file that may be an opening which the project knows under another mark; it is left out."""
 
@@ -82,6 +91,7 @@ class SurveyImport(TypedDict):
     unmapped: list[str]
     kept: list[str]
     questions: list[Asked]
+    oddities: list[Odd]
     undecided: list[Proposed]
     blank: list[Blank]
     by_hand: list[ByHand]
@@ -96,6 +106,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     parser.add_argument("file", help=import_named("survey").what)
     parser.add_argument("--sheet", help="sheet that holds the openings (default: the one that looks like it)")
+    parser.add_argument(
+        "--plan", metavar="NAME|FILE", help="column plan by which the file is read; what it does not cover is said"
+    )
+    parser.add_argument(
+        "--save-plan", metavar="NAME|FILE", help="keep how the file is read as a column plan, under a name or as a file"
+    )
     parser.add_argument("--header-row", type=int, metavar="ROW", help="lowest row of the header (default: found)")
     parser.add_argument(
         "--last-row", type=int, metavar="ROW", help="last row of the table (default: all but totals and notes below it)"
@@ -133,6 +149,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--as-typed", action="store_true", help="take numbers that stand far apart from their column without asking"
+    )
+    parser.add_argument(
+        "--cure",
+        action="append",
+        default=[],
+        metavar="ODDITY",
+        help="mend what can hardly be so, such as wider-than-high: width and height change places; may be repeated",
     )
     parser.add_argument(
         "--same",
@@ -187,10 +210,12 @@ def _run(arguments: argparse.Namespace) -> int:
 
     from hwsched.cli.answering import add_input_problem
     from hwsched.cli.session import opened, print_json, progress_bar, said, who, wrong_usage
+    from hwsched.exchange.problems import causes
     from hwsched.exchange.survey.book import SurveyOptions
     from hwsched.exchange.survey.facts import Decisions
     from hwsched.operations.shown import check_shown, shown_key
-    from hwsched.operations.survey.survey_import import import_survey, preview_survey
+    from hwsched.operations.survey.plans import find_plan
+    from hwsched.operations.survey.survey_import import import_survey, preview_survey, save_plan
 
     words: dict[str, dict[str, str]] = {}
     for named, meaning in _told(arguments.word).items():
@@ -208,6 +233,7 @@ def _run(arguments: argparse.Namespace) -> int:
         dashes=_told(arguments.dash),
         words=words,
         as_typed=arguments.as_typed,
+        cures=frozenset(arguments.cure),
         decisions=Decisions(
             same=_told(arguments.same),
             renamed=_told(arguments.renamed),
@@ -217,8 +243,14 @@ def _run(arguments: argparse.Namespace) -> int:
             over_hand=frozenset(arguments.over_hand),
         ),
     )
+    if arguments.plan:
+        options = find_plan(arguments.plan).onto(options)
     with opened(arguments) as project:
         path = Path(arguments.file)
+        if arguments.save_plan:
+            kept = save_plan(project, path, options, arguments.save_plan)
+            if not arguments.json:
+                print(f"Kept the column plan {kept}.")
         key: str | None = None
         if arguments.dry_run or arguments.shown:
             seen = preview_survey(project, path, options)
@@ -240,14 +272,16 @@ def _run(arguments: argparse.Namespace) -> int:
             print(line)
         if preview.questions:
             print("Answer with --dash 'HEADER=MEANING', or a word at a time with --word 'HEADER:WORD=MEANING'.")
+        if any(oddity.cure for oddity in preview.oddities):
+            print("To mend what is doubtful: --cure and its name.")
         if preview.undecided:
             print("Say which: --same NEW=KNOWN, --renamed NEW=KNOWN, --apart NEW, or --proposals take for all of them.")
         if preview.blank:
             print("To make facts unknown whose cells are blank: --empty FACT.")
         if preview.by_hand:
             print("To take what the file says over what was set by hand: --over-hand FACT.")
-        for problem in problems:
-            print(f"refused: {problem.describe()}", file=sys.stderr)
+        for cause in causes(problems):
+            print(f"refused: {cause.describe()}", file=sys.stderr)
     if arguments.dry_run:
         if not arguments.json:
             print(f"Dry run; nothing was written. Shown as {key}.")
@@ -285,6 +319,15 @@ def _result(preview: Preview, key: str | None) -> SurveyImport:
                 "answers": list(question.answers),
             }
             for question in preview.questions
+        ],
+        "oddities": [
+            {
+                "id": oddity.id,
+                "question": oddity.question.format(count=f"{len(oddity.marks)} openings"),
+                "cure": oddity.cure,
+                "marks": list(oddity.marks),
+            }
+            for oddity in preview.oddities
         ],
         "undecided": [
             {"mark": each.mark, "known": each.known, "kind": each.kind, "evidence": each.evidence}

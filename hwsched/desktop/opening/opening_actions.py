@@ -57,6 +57,7 @@ class OpeningActions(Subject):
             "openings",
         )
         sheet.edited.connect(self.type_fact)
+        sheet.facts.echoed.connect(lambda words: frame.say(words, 0))
         sheet.wants_part.connect(self.ask_part)
         sheet.unit_dragged.connect(self._on_unit_dragged)
         sheet.unit_dropped.connect(self.move_unit)
@@ -73,6 +74,7 @@ class OpeningActions(Subject):
     def _show_sheet(self) -> None:
         if self.state.workspace is not None:
             self.sheet.sets = self.state.workspace.sets
+            self.sheet.facts.bare_unit = self.state.workspace.project.bare_unit
         self.sheet.show_opening(self.state.checked, self.state.style_of_lengths)
 
     def choose_part(self, opening: str, role: str, part: str | None, base: int | None = None) -> None:

@@ -52,6 +52,7 @@ class OpeningSheet(QWidget):
         self.view.set_movable("unit")
         self.view.dragged.connect(self._on_dragged)
         self.view.dropped.connect(self._on_dropped)
+        self.view.taken_back.connect(self._show_as_it_is)
         self._checked: Checked | None = None
         self._style: LengthStyle = "fraction"
         self.facts = FactsForm()
@@ -149,6 +150,11 @@ class OpeningSheet(QWidget):
         corner = self._corner(right, up)
         if corner is not None:
             self.unit_dropped.emit(*corner)
+
+    def _show_as_it_is(self) -> None:
+        if self._checked is not None:
+            self._show_findings(self._checked)
+            self._show()
 
     def _corner(self, right: float, up: float) -> tuple[float, float] | None:
         at = self.shown_point()

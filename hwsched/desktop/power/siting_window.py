@@ -176,14 +176,17 @@ class SitingWindow(ToolWindow):
         others = ", the others estimated" if 0 < found.measured < len(siting.pairs) else ""
         estimated = others or (": all are estimated" if not found.measured else "")
         left = f" Left out: {'; '.join(found.left_out[:3])}." if found.left_out else ""
+        torn = (
+            f" {len(found.torn_up)} runs that are laid are taken up or left leading nowhere." if found.torn_up else ""
+        )
         more = f" And {len(found.left_out) - 3} more." if len(found.left_out) > 3 else ""
         self.said.setText(
             f"{_count(len(siting.open), 'supply', 'supplies')} for "
             f"{_count(len(siting.pairs), 'opening', 'openings')}, {siting.wire_m:.1f} m of {found.wire}, {proven}; "
-            f"{measured}{estimated}. {_count(moves, 'opening moves', 'openings move')}.{left}{more} "
+            f"{measured}{estimated}. {_count(moves, 'opening moves', 'openings move')}.{left}{more}{torn} "
             "Nothing is changed yet."
         )
-        self.said.setToolTip("\n".join(found.left_out))
+        self.said.setToolTip("\n".join((*found.left_out, *found.torn_up)))
         self._show(compared)
         self.enable()
 

@@ -13,6 +13,7 @@ from hwsched.desktop.jobs import Cancelled, Failure, Progress
 from hwsched.desktop.project.calculators import CalculatorsDialog
 from hwsched.desktop.project.remains import Remains, remains_of, rescued_words
 from hwsched.desktop.project.settings_dialog import SettingsDialog
+from hwsched.desktop.project.units import NewProjectDialog, UnitsBox
 from hwsched.desktop.subject import Subject
 from hwsched.model.errors import ChangeError, DamagedProjectError, NeedsUpgradeError
 from hwsched.model.project import Project, create_project, open_project
@@ -43,6 +44,8 @@ class ProjectActions(Subject):
         """What is wrong with the project that was opened, and what is shown of it."""
         self.rescued: QMessageBox | None = None
         """What was saved of a damaged one."""
+        self.beginning: NewProjectDialog | None = None
+        """What is asked of a project that is to be made."""
         self.settings: SettingsDialog | None = None
         self.calculators: CalculatorsDialog | None = None
         standard = QKeySequence.StandardKey
@@ -70,9 +73,14 @@ class ProjectActions(Subject):
         if not path:
             return
         target = Path(path).with_suffix(".hwsched")
-        name, stated = QInputDialog.getText(self.frame.window, "New project", "Title of the project:", text=target.stem)
-        if stated:
-            self.new_project(str(target), name.strip() or target.stem, self.ask_new)
+        dialog = NewProjectDialog(target.stem, self.frame.window)
+        dialog.accepted.connect(lambda: self._make(target, dialog))
+        self.beginning = dialog
+        dialog.open()
+
+    def _make(self, target: Path, dialog: NewProjectDialog) -> None:
+        name, style, unit = dialog.answer()
+        self.new_project(str(target), name or target.stem, self.ask_new, style=style, unit=unit)
 
     def ask_open(self) -> None:
         """Ask for a project file and open it."""
@@ -99,11 +107,19 @@ class ProjectActions(Subject):
             ask_again=self.ask_sample,
         )
 
-    def new_project(self, target: str, name: str, ask_again: Callable[[], None] | None = None) -> None:
+    def new_project(
+        self,
+        target: str,
+        name: str,
+        ask_again: Callable[[], None] | None = None,
+        *,
+        style: str = "fraction",
+        unit: str = "in",
+    ) -> None:
         """Make a project and show it; where it cannot be made, another place is asked for on wish."""
         self.jobs.edit(
             "Making the project",
-            lambda: create_project(target, name, length_style="fraction", bare_unit="in"),
+            lambda: create_project(target, name, length_style=style, bare_unit=unit),
             self.frame.following.show,
             ask_again=ask_again,
         )
@@ -231,7 +247,8 @@ class ProjectActions(Subject):
             return
         project = self.state.workspace.project
         base = newest(project)
-        dialog = SettingsDialog(project.title, settings_of(project), project.time_zone, self.frame.window)
+        units = UnitsBox(project.length_style, project.bare_unit)
+        dialog = SettingsDialog(project.title, settings_of(project), project.time_zone, units, self.frame.window)
         dialog.accepted.connect(lambda: self._on_settings(dialog, base))
         self.settings = dialog
         dialog.open()
@@ -241,13 +258,14 @@ class ProjectActions(Subject):
         if workspace is None:
             return
         try:
-            name, lengths, prefer, limits, off = dialog.answer()
+            name, prefer, limits, off = dialog.answer()
         except ValueError as error:
             self.frame.telling.tell(Failure("Settings", ChangeError(str(error)), ask_again=dialog.open))
             return
         self.frame.edit_seen(
             lambda base: set_settings(
-                workspace.project, who=workspace.who, name=name, length_style=lengths, prefer=prefer,
+                workspace.project, who=workspace.who, name=name, length_style=dialog.units.style_answer(),
+                bare_unit=dialog.units.unit_answer(), prefer=prefer,
                 time_zone=dialog.zone_answer(), limits=limits or None, rules_off=off or None, base=base,
             ),
             seen,

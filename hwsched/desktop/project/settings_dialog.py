@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.choices import PREFERENCES
-from hwsched.quantities import LENGTH_STYLES
+from hwsched.desktop.project.units import UnitsBox
 from hwsched.rules import RULEBOOK
 from hwsched.values import DISCIPLINES, Settings
 
@@ -29,15 +29,15 @@ _OWN: Final = _RULE + 2
 class SettingsDialog(QDialog):
     """Units and the rulebook; only what differs is given back."""
 
-    def __init__(self, title: str, settings: Settings, time_zone: str | None, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, title: str, settings: Settings, time_zone: str | None, units: UnitsBox, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self.setWindowTitle("Settings and rules")
         self.resize(900, 600)
         self._title, self._settings, self._zone = title, settings, time_zone or ""
         self.name = QLineEdit(title)
-        self.lengths = QComboBox()
-        self.lengths.addItems(list(LENGTH_STYLES))
-        self.lengths.setCurrentText(settings.length_style)
+        self.units = units
         self.prefer = QComboBox()
         self.prefer.addItems(list(PREFERENCES))
         self.prefer.setCurrentText(settings.prefer)
@@ -46,7 +46,7 @@ class SettingsDialog(QDialog):
         self.zone.setToolTip("Whose days count for documents, waivers and packets, and whose hours are shown.")
         form = QFormLayout()
         form.addRow("Title", self.name)
-        form.addRow("Lengths", self.lengths)
+        form.addRow("Units", self.units)
         form.addRow("Rank first by", self.prefer)
         form.addRow("Time zone", self.zone)
         self.rules = QTreeWidget()
@@ -98,8 +98,8 @@ class SettingsDialog(QDialog):
         typed = self.zone.text().strip()
         return typed if typed not in ("", self._zone) else None
 
-    def answer(self) -> tuple[str | None, str | None, str | None, dict[str, float | None], dict[str, bool]]:
-        """Return title, lengths, preference, limits and rules switched off, as far as they differ.
+    def answer(self) -> tuple[str | None, str | None, dict[str, float | None], dict[str, bool]]:
+        """Return title, preference, limits and rules switched off, as far as they differ; `units` tells its own.
 
         Raises
         ------
@@ -119,7 +119,6 @@ class SettingsDialog(QDialog):
         settings = self._settings
         return (
             self.name.text().strip() if self.name.text().strip() not in ("", self._title) else None,
-            self.lengths.currentText() if self.lengths.currentText() != settings.length_style else None,
             self.prefer.currentText() if self.prefer.currentText() != settings.prefer else None,
             limits,
             off,

@@ -4,7 +4,9 @@ from collections.abc import Callable, Mapping
 from typing import Any, Final
 
 from PySide6.QtCore import QAbstractItemModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
+    QApplication,
     QComboBox,
     QHeaderView,
     QLineEdit,
@@ -15,9 +17,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.attributes import Attribute, show_value
+from hwsched.attributes import Attribute, CellError, read_value, show_value
 from hwsched.operations.findings.checking import Checked
-from hwsched.quantities import LengthStyle
+from hwsched.quantities import LengthStyle, format_length
 from hwsched.survey import ITEM, LEAF, OPENING, PLACE_ENTITIES, Entity
 from hwsched.survey.asked import OF_KINDS, asked_of, asked_of_lock, decides
 from hwsched.values import Item, Leaf, Opening
@@ -34,6 +36,22 @@ _LOCK_FACTS: Final = frozenset(
 _PLACES: Final = {entity.name: entity for entity in PLACE_ENTITIES}
 
 Index = QModelIndex | QPersistentModelIndex
+
+
+def _understood(attribute: Attribute, text: str, bare_unit: str | None, style: LengthStyle) -> str:
+    if not text.strip():
+        return "unknown"
+    try:
+        value = read_value(attribute, text, bare_unit=bare_unit if attribute.kind == "length" else None).value
+    except CellError as error:
+        return f"'{text}' {error.message}" + (f"; accepted: {error.accepted}" if error.accepted else "")
+    if value is None:
+        return "unknown"
+    if attribute.kind == "length" and isinstance(value, float):
+        shown = format_length(value, style)
+        # In both systems: a slip of the unit is seen before it is stored.
+        return shown if style == "mm" else f"{shown}, {value:.4g} mm"
+    return show_value(attribute, value, style)
 
 
 def _asked(entity: Entity, values: Any, opening: Opening) -> tuple[Attribute, ...]:
@@ -56,6 +74,29 @@ def _of_item(name: str, item: Item, *, locks: bool) -> bool:
     return locks or name not in _LOCK_FACTS
 
 
+class _Choice(QComboBox):
+    """A drop-down in a cell: an arrow key looks at the next word, and only Enter or the mouse takes one."""
+
+    picked = Signal()
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._by_key = False
+        self.activated.connect(self._on_activated)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Note that it is a key that changes the word."""
+        self._by_key = True
+        try:
+            super().keyPressEvent(event)
+        finally:
+            self._by_key = False
+
+    def _on_activated(self, _place: int) -> None:
+        if not self._by_key:
+            self.picked.emit()
+
+
 class FactDelegate(QStyledItemDelegate):
     """Offers a drop-down for a choice, a line for the rest; commits text only.
 
@@ -71,12 +112,18 @@ class FactDelegate(QStyledItemDelegate):
             return None
         self.begin()
         if attribute.kind in ("choice", "flag"):
-            box = QComboBox(parent)
+            box = _Choice(parent)
             box.addItem(_UNKNOWN)
             box.addItems([c.label for c in attribute.choices] if attribute.kind == "choice" else ["yes", "no"])
-            box.activated.connect(self._pick)
+            box.picked.connect(self._pick)
             return box
-        return QLineEdit(parent)
+        line = QLineEdit(parent)
+        form = self.parent()
+        if isinstance(form, FactsForm) and attribute.kind in ("length", "number", "integer"):
+            # A slot of its own: a function that holds the line would keep it alive.
+            form.typing = attribute
+            line.textEdited.connect(form.echo)
+        return line
 
     def begin(self) -> None:
         """Note that an edit is begun of what is shown at this moment."""
@@ -116,6 +163,8 @@ class FactsForm(QTreeWidget):
     thing are filled in by a form that stands on this one.
     """
 
+    echoed = Signal(str)
+    """How a number that is being typed would be taken; empty when nobody types."""
     edited = Signal(str, str, str, str)
     """Entity, row identifier, attribute and the text that was typed; empty text means unknown."""
 
@@ -138,6 +187,16 @@ class FactsForm(QTreeWidget):
         )
         self.header().setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)
         self._style: LengthStyle = "fraction"
+        self.bare_unit: str | None = None
+        """What a length without a unit means."""
+        self.typing: Attribute | None = None
+        """The number that is being typed, or was typed last."""
+
+    def echo(self, text: str) -> None:
+        """Tell how a number that is being typed would be taken, before it is."""
+        if self.typing is not None:
+            said = _understood(self.typing, text, self.bare_unit, self._style)
+            self.echoed.emit(f"{self.typing.label}: {said}")
 
     def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
         """Show the facts of an opening; what is being typed into one of them is left to its end."""
@@ -146,7 +205,7 @@ class FactsForm(QTreeWidget):
             return
         self._shown, self._style = shown, style
         self.base = self.seen = checked.base if checked is not None else None
-        at = self.verticalScrollBar().value()
+        at, current, focused = self.verticalScrollBar().value(), self._at(), self._holds_focus()
         self.clear()
         if checked is None:
             return
@@ -171,7 +230,45 @@ class FactsForm(QTreeWidget):
             self._section(word.label if word else "Existing item", ITEM.name, item.id, attributes, item)
             self._own_lines(checked, item.id)
         self.expandAll()
+        self._go_to(current)
         self.verticalScrollBar().setValue(at)
+        if focused:
+            # The editor, which had it, is gone: without this the next widget gets it, and arrow keys work elsewhere.
+            self.setFocus()
+
+    def _holds_focus(self) -> bool:
+        at = QApplication.focusWidget()
+        return at is not None and (at is self or self.isAncestorOf(at))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Edit the fact of the line on F2 or Enter, whichever of its cells is current."""
+        item = self.currentItem()
+        editing = self.state() == QTreeWidget.State.EditingState
+        if item is not None and not editing and event.key() in (Qt.Key.Key_F2, Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.editItem(item, 1)
+            return
+        super().keyPressEvent(event)
+
+    def _at(self) -> tuple[str, str, str] | None:
+        """Return entity, row and fact of the current line."""
+        item = self.currentItem()
+        attribute = item.data(1, ATTRIBUTE) if item is not None else None
+        if item is None or not isinstance(attribute, Attribute):
+            return None
+        return str(item.data(1, _ENTITY)), str(item.data(1, _ROW)), attribute.name
+
+    def _go_to(self, wanted: tuple[str, str, str] | None) -> None:
+        """Make the line of a fact the current one again."""
+        for place in range(self.topLevelItemCount()):
+            section = self.topLevelItem(place)
+            below_it = [section.child(n) for n in range(section.childCount())] if section is not None else []
+            for item in filter(None, below_it):
+                attribute = item.data(1, ATTRIBUTE)
+                if isinstance(attribute, Attribute) and wanted == (
+                    str(item.data(1, _ENTITY)), str(item.data(1, _ROW)), attribute.name
+                ):  # fmt: skip
+                    self.setCurrentItem(item, 1)
+                    return
 
     def put_off(self, show: Callable[[], None]) -> bool:
         """Put off showing anew while a person types; returns whether it was."""
@@ -183,6 +280,7 @@ class FactsForm(QTreeWidget):
     ) -> None:
         """Show what has changed while a person typed."""
         super().closeEditor(editor, hint)
+        self.echoed.emit("")
         waiting, self._waiting = self._waiting, None
         if waiting is not None:
             waiting()

@@ -231,6 +231,8 @@ def _table(register: Register) -> QTableView:
     table.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
     table.setAlternatingRowColors(True)
     table.setShowGrid(False)
+    # Tab goes on to what stands beside; cells are reached by arrow keys.
+    table.setTabKeyNavigation(False)
     table.setSortingEnabled(True)
     table.horizontalHeader().setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
     table.verticalHeader().hide()

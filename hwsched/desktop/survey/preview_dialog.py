@@ -2,6 +2,7 @@
 
 from typing import Final
 
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
@@ -15,30 +16,42 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.operations.survey.survey_import import PreviewResult
+from hwsched.desktop.survey.reading_page import ReadingPage
+from hwsched.exchange.problems import CellProblem, causes
+from hwsched.exchange.survey.difference import Preview
+from hwsched.exchange.survey.facts import SurveyOptions
+from hwsched.operations.survey.survey_import import LaidOpen
 
 _MOST: Final = 2000
 """Lines shown in a list; the rest is counted."""
 
 
 class PreviewDialog(QDialog):
-    """New, changed, missing, assumed, refused; take it in or leave it.
+    """How it is read; new, changed, missing, assumed, refused; take it in or leave it.
 
     Parameters
     ----------
     file : str
         Its name.
-    seen : PreviewResult
-        What it would change.
+    opened : LaidOpen
+        Its sheets, and what it would change.
+    options : SurveyOptions
+        What was said so far of how it is to be read.
     first : str
         What a person must know before, such as why it is shown again.
     """
 
-    def __init__(self, file: str, seen: PreviewResult, parent: QWidget | None = None, first: str = "") -> None:
+    again = Signal(object)
+    """SurveyOptions with which it is to be read again."""
+
+    def __init__(
+        self, file: str, opened: LaidOpen, options: SurveyOptions, parent: QWidget | None = None, first: str = ""
+    ) -> None:
         super().__init__(parent)
         self.setWindowTitle(f"Take in {file}")
-        self.resize(820, 520)
-        preview, problems = seen.preview, seen.problems
+        self.resize(1000, 640)
+        preview = opened.seen.preview if opened.seen else Preview((), (), (), ())
+        problems = opened.problems
         counts = (
             f"{len(preview.new)} new, {len(preview.changed)} changed, {len(preview.unchanged)} unchanged, "
             f"{len(preview.missing)} in the project but not in the file, {len(problems)} cells refused."
@@ -51,9 +64,10 @@ class PreviewDialog(QDialog):
             for opening in preview.changed
             for fact in opening.facts
         ]
-        refused: list[tuple[str, ...]] = [(problem.describe(),) for problem in problems]
+        refused: list[tuple[str, ...]] = [(cause.describe(),) for cause in causes(problems)]
         asked: list[tuple[str, ...]] = [(question.describe(),) for question in preview.questions]
         asked += [(proposal.describe(),) for proposal in preview.undecided]
+        asked += [(oddity.describe(),) for oddity in preview.oddities]
         blank: list[tuple[str, ...]] = [
             (mark, f"{fact.where} {fact.label}", fact.shown(fact.before)) for mark, fact in preview.blank
         ]
@@ -75,14 +89,22 @@ class PreviewDialog(QDialog):
         for title, columns, rows in lists:
             if rows:
                 pages.addTab(_list(columns, rows), f"{title} {len(rows)}")
+        unknown = [cause for cause in causes(problems) if isinstance(cause.problem, CellProblem)]
+        self.reading = ReadingPage(opened.sheets, options, unknown, preview.undecided)
+        self.reading.said.connect(self.again)
+        pages.addTab(self.reading, "How it is read")
+        if opened.seen is None or options != SurveyOptions():
+            pages.setCurrentWidget(self.reading)
         self.good_rows = QCheckBox("Leave out the openings with refused cells and take in the rest")
-        self.good_rows.setVisible(bool(problems))
+        self.good_rows.setVisible(bool(problems) and opened.seen is not None)
         self.fit_too = QCheckBox("Fit the openings that it touches, in the same step")
         self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         self.take = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
         self.take.setText("Take in")
-        self.take.setEnabled(not problems and bool(preview.new or preview.changed))
-        self.good_rows.toggled.connect(lambda on: self.take.setEnabled(on and bool(preview.new or preview.changed)))
+        # A file that changes nothing is taken in too where something was said of it: that is remembered.
+        worth = bool(preview.new or preview.changed) or (opened.seen is not None and options != SurveyOptions())
+        self.take.setEnabled(not problems and worth)
+        self.good_rows.toggled.connect(lambda on: self.take.setEnabled(on and worth))
         self.buttons.accepted.connect(self.accept)
         self.buttons.rejected.connect(self.reject)
         layout = QVBoxLayout(self)

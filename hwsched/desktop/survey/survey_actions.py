@@ -13,9 +13,9 @@ from hwsched.desktop.survey.preview_dialog import PreviewDialog
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.operations.survey.survey_forms import write_form
-from hwsched.operations.survey.survey_import import PreviewResult, import_survey, preview_survey
+from hwsched.operations.survey.survey_import import LaidOpen, PreviewResult, import_survey, lay_open
 
-_SURVEYS = "Surveys (*.xlsx *.xls *.ods *.csv)"
+_SURVEYS = "Surveys (*.xlsx *.xlsm *.xlsb *.xls *.ods *.csv *.tsv *.txt)"
 _FORMS = "Workbooks (*.xlsx);;Sheets to print (*.pdf)"
 
 
@@ -43,14 +43,16 @@ class SurveyActions(Subject):
 
     def take_survey(self, path: Path) -> None:
         """Preview a survey; on the person's word take it in."""
+        self._look(path, SurveyOptions())
+
+    def _look(self, path: Path, options: SurveyOptions, first: str = "") -> None:
         workspace = self.state.workspace
         if workspace is None:
             return
-        options = SurveyOptions()
         self.jobs.run(
             f"Reading {path.name}",
-            lambda _progress, _cancelled: preview_survey(workspace.project, path, options),
-            lambda seen: self._on_preview(path, options, seen),
+            lambda _progress, _cancelled: lay_open(workspace.project, path, options),
+            lambda opened: self._on_preview(path, options, opened, first),
         )
 
     def ask_form(self) -> None:
@@ -64,13 +66,20 @@ class SurveyActions(Subject):
         """Show the facts that are missing."""
         self.frame.side.show(MissingWindow, lambda desk: MissingWindow(desk, self.frame.window))
 
-    def _on_preview(self, path: Path, options: SurveyOptions, seen: PreviewResult, first: str = "") -> None:
-        dialog = PreviewDialog(path.name, seen, self.frame.window, first)
+    def _on_preview(self, path: Path, options: SurveyOptions, opened: LaidOpen, first: str = "") -> None:
+        dialog = PreviewDialog(path.name, opened, options, self.frame.window, first)
         self.preview = dialog
-        dialog.accepted.connect(
-            lambda: self._take_in(path, options, seen, dialog.accept_mode(), dialog.fit_too.isChecked())
-        )
+        seen = opened.seen
+        if seen is not None:
+            dialog.accepted.connect(
+                lambda: self._take_in(path, options, seen, dialog.accept_mode(), dialog.fit_too.isChecked())
+            )
+        dialog.again.connect(lambda said: self._again(path, said, dialog))
         dialog.open()
+
+    def _again(self, path: Path, options: SurveyOptions, dialog: PreviewDialog) -> None:
+        dialog.reject()
+        self._look(path, options)
 
     def _take_in(self, path: Path, options: SurveyOptions, seen: PreviewResult, accept: str, fit_too: bool) -> None:
         workspace = self.state.workspace
@@ -88,6 +97,6 @@ class SurveyActions(Subject):
 
         def then(done: Any) -> None:
             if isinstance(done, ShownOtherwiseError) and isinstance(done.now, PreviewResult):
-                self._on_preview(path, options, done.now, f"Not taken in: {done}. This is what it would change now.")
+                self._look(path, options, f"Not taken in: {done}. This is what it would change now.")
 
         self.jobs.run(f"Taking in {path.name}", work, then)

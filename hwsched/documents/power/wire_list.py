@@ -5,14 +5,14 @@ from hwsched.documents import words
 from hwsched.documents.power.power_words import name_of
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Heading, Paragraph, Section, Table
-from hwsched.wiring.take_off import device_lines, wire_lines
+from hwsched.wiring.take_off import WireLine, device_lines, wire_lines
 
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     """Build the wire list of a project."""
     supplies = project.power.supplies
     buildings = list(dict.fromkeys(s.supply.building or "" for s in supplies if s.circuits))
-    runs = sum(len(circuit.runs) for supply in supplies for circuit in supply.circuits)
+    runs = sum(len(circuit.runs) + len(circuit.unsolved_runs) for supply in supplies for circuit in supply.circuits)
     sections = [Section(tuple(_take_off(project)))]
     for building in buildings:
         sections.append(Section((Heading(building or "No building given"), *_runs(project, building))))
@@ -29,11 +29,11 @@ def _take_off(project: ProjectView) -> list[Block]:
         f"{name_of(circuit)}: {problem.message}"
         for supply in supplies
         for circuit in supply.circuits
-        if not circuit.runs
         for problem in (*supply.problems, *circuit.problems)
+        if problem.kind != "mismatch" or not circuit.solved
     ]
     if unknown:
-        blocks.append(Paragraph(f"Left out, since it is not worked out: {'; '.join(unknown)}.", "caution"))
+        blocks.append(Paragraph(f"Not worked out: {'; '.join(unknown)}.", "caution"))
     if not lines:
         return [*blocks, Paragraph("No run is laid yet.")]
     rows: list[tuple[Cell, ...]] = [
@@ -51,6 +51,7 @@ def _take_off(project: ProjectView) -> list[Block]:
         Column("Reel [m]", 0.8, "right"), Column("Reels", 0.6, "right"),
     )  # fmt: skip
     blocks.append(Table(columns, tuple(rows), title="Wire"))
+    blocks += _reels(lines)
     others = tuple(
         (line.building or "no building", line.part or "-", line.text, line.quantity) for line in device_lines(supplies)
     )
@@ -67,13 +68,39 @@ def _take_off(project: ProjectView) -> list[Block]:
     return blocks
 
 
+def _reels(lines: tuple[WireLine, ...]) -> list[Block]:
+    """Return which run is cut from which reel."""
+    rows: list[tuple[Cell, ...]] = [
+        (line.building or "no building", line.part or "-", number, "; ".join(runs))
+        for line in lines
+        for number, runs in enumerate(line.cuts, start=1)
+    ]
+    if not rows:
+        return []
+    columns = (
+        Column("Building", 1.3),
+        Column("Wire", 1.1),
+        Column("Reel", 0.5, "right"),
+        Column("Runs cut from it", 4.6),
+    )
+    blocks: list[Block] = [Heading("Reels", 2), Table(columns, tuple(rows), title="Reels")]
+    for line in lines:
+        if line.reels is not None and line.fewest is not None and line.fewest < line.reels:
+            text = f"{line.part}: {line.reels} reels; whether {line.fewest} would do is not proved."
+            blocks.append(Paragraph(text, "small"))
+        if line.spliced:
+            text = f"{line.part}: {line.spliced} runs are longer than a reel and are spliced; order them in one length."
+            blocks.append(Paragraph(text, "caution"))
+    return blocks
+
+
 def _runs(project: ProjectView, building: str) -> list[Block]:
     rows: list[tuple[Cell, ...]] = []
     for supply in project.power.supplies:
         if (supply.supply.building or "") != building:
             continue
         for circuit in supply.circuits:
-            for run in circuit.runs:
+            for run in (*circuit.runs, *circuit.unsolved_runs):
                 rows.append(
                     (
                         TICK,
@@ -83,8 +110,8 @@ def _runs(project: ProjectView, building: str) -> list[Block]:
                         f"{run.gauge} {run.stranding}" + (f" ×{run.parallel}" if run.parallel > 1 else ""),
                         run.part or "-",
                         round(run.length_m, 2),
-                        round(max(run.amps.values(), default=0.0), 3),
-                        round(max(run.drop_v.values(), default=0.0), 3),
+                        round(max(run.amps.values()), 3) if run.amps else words.UNKNOWN,
+                        round(max(run.drop_v.values()), 3) if run.drop_v else words.UNKNOWN,
                         "transfer" if run.transfer else "",
                     )
                 )

@@ -7,14 +7,23 @@ What a header means stands in `survey_words`, how cells are read in `survey_colu
 from pathlib import Path
 from typing import Final
 
+from hwsched.attributes import as_text
 from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected, column_letter
 from hwsched.exchange.survey.columns import read_columns
-from hwsched.exchange.survey.facts import Assumption, SurveyedOpening, SurveyOptions, SurveyRead, UnmappedColumn
+from hwsched.exchange.survey.facts import (
+    Assumption,
+    Question,
+    SurveyedOpening,
+    SurveyOptions,
+    SurveyRead,
+    UnmappedColumn,
+)
 from hwsched.exchange.survey.grid import Grid, read_grids
 from hwsched.exchange.survey.header import Header, find_header, map_columns
-from hwsched.exchange.survey.mapping import SheetMapping, header_keys, plain_word
+from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.openings import Taken, finish
+from hwsched.exchange.survey.plausibility import BY_ID, with_oddities
 from hwsched.exchange.survey.rows import gather
 from hwsched.exchange.survey.sheet import SheetFacts, assume, unread
 from hwsched.exchange.survey.words import Vocabulary
@@ -62,14 +71,15 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         if wrong:
             problems += wrong
             continue
-        remembered = recall(options.remembered, header.texts)
+        remembered = recall(options.remembered, header.texts, options.plan)
         of_memory = next((unit for unit in BARE_UNITS if remembered and unit == remembered.bare_unit), None)
         # What is said now, then what was said of such a file the last time, then the project's habit.
         bare: BareUnit | None = options.bare_unit or of_memory or options.usual_unit
         sheet = read_columns(grid, mapping, vocabulary, bare, as_typed=options.as_typed, last_row=options.last_row)
         sheets.append((sheet, (grid, header) in mains))
         unmapped += _unmapped(sheet, mapping)
-        _say_recalled(sheet, mapping, vocabulary)
+        _ask_about_quantities(sheet, mapping)
+        _say_recalled(sheet, mapping, vocabulary, options.plan)
         passed_over += sheet.passed_over
     problems += _named_nowhere(path.name, mappings, options)
     openings, rejected, of_rows, assumed = _openings(sheets, passed_over, only_named=options.sheet is not None)
@@ -78,6 +88,8 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
     if not openings and not rejected and not problems:
         rows = "has no row below its header"
         problems.append(FileProblem(path.name, rows, mains[0][0].sheet, "rows with a mark and facts"))
+    problems += _unknown_cures(path.name, options)
+    openings, oddities = with_oddities(openings, options.cures)
     return SurveyRead(
         file=path.name,
         openings=openings,
@@ -89,6 +101,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         passed_over=tuple(passed_over),
         other_sheets=other_sheets,
         questions=tuple(question for sheet, _ in sheets for question in sheet.questions),
+        oddities=oddities,
     )
 
 
@@ -168,7 +181,35 @@ def _openings(
     return tuple(openings), tuple(rejected), problems, assumed
 
 
-def _say_recalled(sheet: SheetFacts, mapping: SheetMapping, vocabulary: Vocabulary) -> None:
+_QUANTITY: Final = frozenset({"qty", "quantity", "count", "doorcount", "noofdoors", "numberofdoors", "pcs", "quan"})
+
+
+def _ask_about_quantities(sheet: SheetFacts, mapping: SheetMapping) -> None:
+    """Ask about rows that stand for several doors: each is one opening until they are listed one by one."""
+    carried = {column.index for column in mapping.columns} | mapping.left_out
+    for index, header in enumerate(mapping.headers):
+        if plain_word(header) not in _QUANTITY or index in carried:
+            continue
+        lines = [sheet.grid.rows[row] for row in sheet.rows]
+        cells = [line[index] if index < len(line) else "" for line in lines]
+        many = [n for n, cell in enumerate(cells) if _several(cell)]
+        if many:
+            read = ", ".join(f'"{as_text(cells[n])}"' for n in many[:_SHOWN])
+            rows = tuple(sheet.rows[n] + 1 for n in many)
+            answers = ("one opening a row", "as many openings: list each with a mark of its own")
+            sheet.questions.append(Question(mapping.sheet, column_letter(index), header, read, rows, answers))
+
+
+def _several(cell: object) -> bool:
+    try:
+        return float(as_text(cell)) > 1
+    except ValueError:
+        return False
+
+
+def _say_recalled(
+    sheet: SheetFacts, mapping: SheetMapping, vocabulary: Vocabulary, plan: RememberedMapping | None
+) -> None:
     """Say which columns are read as at an earlier import, and which of that one are not there."""
     for column in mapping.columns:
         if column.index in mapping.recalled:
@@ -176,10 +217,20 @@ def _say_recalled(sheet: SheetFacts, mapping: SheetMapping, vocabulary: Vocabula
             label = attribute.label if attribute else "Size"
             (count,) = unread(sheet, [column.index]).values()
             assume(sheet, column, f"taken as {label}, as at an earlier import", count)
+    who = "an earlier file of this kind had" if plan is None else "the plan names"
     sheet.passed_over += [
-        f"sheet {mapping.sheet}: a column {key.partition('#')[0]}, which an earlier file of this kind had, is not there"
-        for key in mapping.gone
+        f"sheet {mapping.sheet}: a column {key.partition('#')[0]}, which {who}, is not there" for key in mapping.gone
     ]
+    if plan is not None:
+        beside = recall({}, mapping.headers, plan)
+        known = beside.columns if beside else {}
+        carried = {column.index for column in mapping.columns}
+        sheet.passed_over += [
+            f"sheet {mapping.sheet}, column {column_letter(index)} ({mapping.headers[index]}): "
+            f"not covered by the plan, {'read by its heading' if index in carried else 'not read'}"
+            for index, key in enumerate(header_keys(mapping.headers))
+            if key and key not in known
+        ]
 
 
 def _named_nowhere(file: str, mappings: list[SheetMapping], options: SurveyOptions) -> list[FileProblem]:
@@ -193,6 +244,15 @@ def _named_nowhere(file: str, mappings: list[SheetMapping], options: SurveyOptio
         FileProblem(file, f"has no column {header}, of which something is said", accepted=accepted)
         for header in told
         if plain_word(header) not in {plain_word(key) for key in known}
+    ]
+
+
+def _unknown_cures(file: str, options: SurveyOptions) -> list[FileProblem]:
+    curable = ", ".join(kind.id for kind in BY_ID.values() if kind.cure)
+    return [
+        FileProblem(file, f"has nothing that {name} would cure", accepted=curable)
+        for name in sorted(options.cures)
+        if name not in BY_ID or not BY_ID[name].cure
     ]
 
 

@@ -12,6 +12,7 @@ from hwsched.attributes import show_value
 from hwsched.exchange.problems import column_letter
 from hwsched.exchange.survey.facts import (
     Decisions,
+    Oddity,
     Proposal,
     Question,
     SurveyedItem,
@@ -96,6 +97,8 @@ class Preview:
     """Names of the sheets without openings."""
     questions: tuple[Question, ...] = ()
     """What was taken in the safest way and only a person can say."""
+    oddities: tuple[Oddity, ...] = ()
+    """Measures that can hardly be so, taken as written."""
     undecided: tuple[Proposal, ...] = ()
     """Openings of the file that may be known under another mark; they are left out."""
     blank: tuple[tuple[str, FactChange], ...] = ()
@@ -110,6 +113,7 @@ class Preview:
             f"{len(self.missing)} in the project but not in the file"
         ]
         lines += [f"asked: {question.describe()}" for question in self.questions]
+        lines += [f"doubtful: {oddity.describe()}" for oddity in self.oddities]
         lines += [f"read as: {line}" for line in self.assumptions]
         lines += [f"not read: {line}" for line in self.unmapped]
         lines += [f"not read: sheet {name}, no openings in it" for name in self.other_sheets]
@@ -235,6 +239,7 @@ def difference(
         tuple(kept),
         read.other_sheets,
         (*read.questions, *_alike_questions(read)),
+        read.oddities,
         tuple(undecided),
         tuple(blank),
     )

@@ -20,6 +20,8 @@ Facts = Mapping[str, Value]
 """Facts by attribute name; facts of a project's own by their field's name."""
 
 
+_NAMED: Final = 8
+"""Openings that a line names."""
 _NANOMETRE: Final = 1e-6
 _SPELLING_MM: Final = 0.5
 """1 3/4 in and 44.5 mm are one measure in two spellings."""
@@ -121,8 +123,12 @@ class SurveyOptions:
     """Meaning by word by header (or ``column F``): a word that the fact has, or ``unknown``."""
     remembered: Mapping[str, RememberedMapping] = field(default_factory=dict)
     """Mappings of earlier imports by fingerprint of the header."""
+    plan: RememberedMapping | None = None
+    """What a column plan says; it goes before earlier imports, and is laid beside any header."""
     as_typed: bool = False
     """Take values that stand apart from their column as typed, without asking about them."""
+    cures: frozenset[str] = frozenset()
+    """Identifiers of oddities of which the cure is wanted, such as ``wider-than-high``."""
     decisions: Decisions = field(default_factory=Decisions)
     """What was decided of the differences."""
 
@@ -212,6 +218,31 @@ class Question:
 
 
 @dataclass(frozen=True, slots=True)
+class Oddity:
+    """Measures that can hardly be so, asked once over all openings that raise it."""
+
+    id: str
+    question: str
+    """With ``{count}`` for how many openings."""
+    cure: str
+    """What the cure does; empty where only the person at the door can mend it."""
+    marks: tuple[str, ...]
+
+    def describe(self) -> str:
+        """Return the oddity in one line.
+
+        Examples
+        --------
+        >>> Oddity("swapped", "are they swapped in {count}?", "they change places", ("1", "2")).describe()
+        'swapped: are they swapped in 2 openings? (1, 2); taken as written; the cure: they change places'
+        """
+        count = f"{len(self.marks)} opening{'s' if len(self.marks) > 1 else ''}"
+        named = ", ".join(self.marks[:_NAMED]) + (" ..." if len(self.marks) > _NAMED else "")
+        cure = f"; the cure: {self.cure}" if self.cure else ""
+        return f"{self.id}: {self.question.format(count=count)} ({named}); taken as written{cure}"
+
+
+@dataclass(frozen=True, slots=True)
 class UnmappedColumn:
     """A column that is not taken in."""
 
@@ -243,3 +274,5 @@ class SurveyRead:
     """Names of the sheets without anything like openings."""
     questions: tuple[Question, ...] = ()
     """What was taken in the safest way and only a person can say."""
+    oddities: tuple[Oddity, ...] = ()
+    """Measures that can hardly be so."""

@@ -7,6 +7,7 @@ Here belongs what differs between the formats. Safe reading of .xlsx stands in `
 import csv
 import io
 import os
+import re
 import zipfile
 from codecs import BOM_UTF16_BE, BOM_UTF16_LE
 from collections.abc import Iterator
@@ -25,6 +26,7 @@ _SHEETS: Final = (".xlsx", ".xlsm")
 _OTHER_SHEETS: Final = (".xls", ".ods", ".xlsb")
 _MOST_BYTES: Final = 200_000_000
 _MOST_UNPACKED: Final = 512_000_000
+_TEXTS: Final = (".csv", ".tsv", ".tab", ".txt")
 _DELIMITERS: Final = ",;\t|"
 _LONGEST_NOTE: Final = 5_000
 """Characters over several lines that a person types into one cell; beyond, a quotation mark was never closed."""
@@ -67,10 +69,10 @@ def read_grids(path: Path, named: str | None = None) -> list[Grid]:
     # Not as Path asks it: of a name that is longer than the system takes that would raise.
     if not os.path.isfile(path):
         raise _rejected(path, "is not there", "the path of a survey file")
-    if ending == ".csv":
+    if ending in _TEXTS:
         return [_csv_grid(path)]
     if ending not in (*_SHEETS, *_OTHER_SHEETS):
-        raise _rejected(path, f"ends with {ending or 'nothing'}", ".xlsx, .xls, .ods, .csv")
+        raise _rejected(path, f"ends with {ending or 'nothing'}", ".xlsx, .xls, .ods, .csv, .xlsm, .xlsb, .tsv, .txt")
     grids = _other_grids(path, named) if ending in _OTHER_SHEETS else _xlsx_grids(path, named)
     if named is not None and all(grid.sheet != named for grid in grids):
         sheets = ", ".join(grid.sheet for grid in grids)
@@ -141,8 +143,11 @@ def _csv_grid(path: Path) -> Grid:
         # Spreadsheet programs write such a first line; it stays as an empty row, so that rows keep their numbers.
         delimiter, text = text[4], text[5:]
     rows: Rows = []
+    mark = delimiter or _delimiter(text)
+    if (loose := _loose_rows(text, mark)) is not None:
+        return Grid(path.name, path.stem, loose)
     try:
-        for row in _csv_rows(text, delimiter or _delimiter(text)):
+        for row in _csv_rows(text, mark):
             rows.append(list(row))
             # An inch mark at the beginning of a cell opens a quotation that swallows the rows after it without an
             # error.
@@ -170,6 +175,52 @@ def _decoded(path: Path) -> str:
 def _csv_rows(text: str, delimiter: str) -> Iterator[list[str]]:
     # No guessing of quotation marks: 3'-0" and 36" would be taken for some.
     return csv.reader(io.StringIO(text, newline=""), delimiter=delimiter)
+
+
+def _loose_rows(text: str, mark: str) -> Rows | None:
+    """Return the rows line by line, where inch marks were written without quoting them; None where the file is sound.
+
+    An inch mark at the end of a cell, or one that opens it, swallows what comes after it; read line by line, such a
+    file has rows of one width, and read by the rules it has not.
+    """
+    if '"' not in text:
+        return None
+    lines = text.splitlines()
+    try:
+        strict = [len(row) for row in _csv_rows(text, mark) if row]
+    except csv.Error:
+        strict = []
+    loose: Rows = [[_unquoted(cell) for cell in _cells(line, mark)] for line in lines]
+    widths = [len(row) for row, line in zip(loose, lines, strict=True) if line.strip()]
+    # A row of several lines counts by its lines: that they fall apart shows only there.
+    return loose if _usual_share(widths, len(widths)) > _usual_share(strict, len(widths)) else None
+
+
+def _usual_share(widths: list[int], lines: int) -> float:
+    usual = max(set(widths), key=widths.count, default=0)
+    return sum(1 for width in widths if width == usual) / max(lines, 1) if usual > 1 else 0.0
+
+
+def _cells(line: str, mark: str) -> list[str]:
+    """Cut a line at its marks; a cell is quoted only where a quotation ends just before the next mark."""
+    quoted = re.compile(rf'".*?"(?={re.escape(mark)}|$)')
+    cells, place = [], 0
+    while True:
+        match = quoted.match(line, place)
+        end = match.end() if match else line.find(mark, place)
+        end = len(line) if end < 0 else end
+        cells.append(line[place:end])
+        if end >= len(line):
+            return cells
+        place = end + 1
+
+
+def _unquoted(cell: str) -> str:
+    text = cell.strip()
+    if len(text) > 1 and text[0] == text[-1] == '"':
+        return text[1:-1].replace('""', '"')
+    # A quotation that was opened and never closed.
+    return text[1:] if text.startswith('"') else text
 
 
 def _delimiter(text: str) -> str:

@@ -115,6 +115,7 @@ def find_header(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions | Non
             # A row that adds nothing but leaves, kinds or units still belongs to the header.
             grouped = header.first != header.last and any(m.target and m.target.slot for m in header.meanings)
             grouped = grouped or (header.first != header.last and _adds_units(grid, header.last))
+            grouped = grouped or header.last > header.first + 1
             # The higher row among equals: what names as much further down is a header that is repeated, or data.
             key = (header.has_mark, named, grouped, -index)
             # One known word stands in many a title; two in a row make a header, and so does what a person named.
@@ -125,7 +126,7 @@ def find_header(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions | Non
 
 def _as_said(header: Header, vocabulary: Vocabulary, options: SurveyOptions) -> Header:
     """Return a header with the facts that the user or an earlier import gave its columns."""
-    memory = recall(options.remembered, header.texts)
+    memory = recall(options.remembered, header.texts, options.plan)
     if not options.columns and memory is None:
         return header
     facts = _Said(options.columns, memory.columns if memory else {})
@@ -157,7 +158,24 @@ def _candidates(grid: Grid, index: int, vocabulary: Vocabulary) -> list[Header]:
         joined = tuple(map(_joined, parents, below))
         meanings = tuple(vocabulary.meaning(c, p) for p, c in zip(parents, below, strict=True))
         headers.append(Header(index, index + 1, joined, meanings))
+        headers += _with_units(grid, headers[-1], vocabulary)
     return headers
+
+
+def _with_units(grid: Grid, header: Header, vocabulary: Vocabulary) -> list[Header]:
+    """Return the header with the row of units below it, where there is one below two rows of names."""
+    row = header.last + 1
+    units = [_text(cell) for cell in grid.rows[row]] if row < len(grid.rows) else []
+    bare = [text.strip("()[] ") for text in units]
+    if not any(bare) or not all(split_unit(f"x ({text})")[1] for text in bare if text):
+        return []
+    bare += [""] * (len(header.texts) - len(bare))
+    texts = tuple(f"{text} ({unit})" if unit else text for text, unit in zip(header.texts, bare, strict=False))
+    meanings = tuple(
+        replace(meaning, unit=split_unit(text)[1] or meaning.unit)
+        for meaning, text in zip(header.meanings, texts, strict=True)
+    )
+    return [Header(header.first, row, texts, meanings)]
 
 
 def _adds_units(grid: Grid, row: int) -> bool:
@@ -216,7 +234,7 @@ def map_columns(
     tuple
         The mapping, and what is wrong with it: two columns for one fact, a target that does not exist.
     """
-    remembered = recall(options.remembered, header.texts)
+    remembered = recall(options.remembered, header.texts, options.plan)
     memory = remembered or RememberedMapping({})
     facts = _Said(options.columns, memory.columns)
     units, dashes = _Said(options.units, memory.units), _Said(options.dashes, memory.dashes)
@@ -251,7 +269,9 @@ def map_columns(
         header.fingerprint,
         header.texts,
         frozenset(left_out),
-        frozenset(_recalled(grid, header, vocabulary, options, found)) if remembered else frozenset(),
+        frozenset(_recalled(grid, header, vocabulary, options, found))
+        if remembered and options.plan is None
+        else frozenset(),
         memory.gone,
     )
     return mapping, problems
@@ -261,7 +281,7 @@ def _recalled(
     grid: Grid, header: Header, vocabulary: Vocabulary, options: SurveyOptions, found: list[MappedColumn]
 ) -> list[int]:
     """Return the columns that would carry another fact, or none, if nothing were remembered."""
-    fresh = replace(options, remembered={})
+    fresh = replace(options, remembered={}, plan=None)
     by_heading = replace(header, meanings=header.read or header.meanings, read=())
     plain, _ = map_columns(grid, _as_said(by_heading, vocabulary, fresh), vocabulary, fresh)
     targets = {column.index: column.target for column in plain.columns}

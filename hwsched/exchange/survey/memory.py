@@ -19,7 +19,9 @@ _SHARE: Final = 0.6
 _Word = TypeVar("_Word")
 
 
-def recall(memory: Mapping[str, RememberedMapping], headers: Sequence[str]) -> RememberedMapping | None:
+def recall(
+    memory: Mapping[str, RememberedMapping], headers: Sequence[str], plan: RememberedMapping | None = None
+) -> RememberedMapping | None:
     """Return what is remembered of a header's columns, under the keys that they have in it.
 
     Parameters
@@ -28,6 +30,8 @@ def recall(memory: Mapping[str, RememberedMapping], headers: Sequence[str]) -> R
         By fingerprint of the header.
     headers : sequence of str
         The header now.
+    plan : RememberedMapping, optional
+        Goes before what is remembered, however little of it there is in the header.
 
     Returns
     -------
@@ -40,6 +44,8 @@ def recall(memory: Mapping[str, RememberedMapping], headers: Sequence[str]) -> R
     >>> recall({"f": known}, ["Mark", "Level", "X"]).columns
     {'mark': 'opening.mark', 'x': 'leaf.width_mm'}
     """
+    if plan is not None:
+        return _laid_beside(plan, headers)
     if not memory:
         return None
     exact = memory.get(fingerprint_of(headers))

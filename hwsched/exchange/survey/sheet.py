@@ -18,6 +18,7 @@ from hwsched.exchange.survey.mapping import MappedColumn, SheetMapping, Target, 
 
 _MARK: Final = Target("opening", "mark")
 _PLACE: Final = ("building", "level")
+_TITLES_ABOVE: Final = 4
 _TITLE_COLUMNS: Final = 3
 """Over so many columns, and alone in its row, a merged cell is a title among the openings."""
 
@@ -66,7 +67,7 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
     apart = below = False
     at = mark.index if mark else None
     digits = at is not None and mostly_digits([row[at] for row in grid.rows[mapping.header_row :] if at < len(row)])
-    level, building = _of_sheet_name(grid.sheet), None
+    level, building = _above(grid, mapping) or _of_sheet_name(grid.sheet), None
     for row in range(mapping.header_row, min(len(grid.rows), last_row or len(grid.rows))):
         line = grid.rows[row]
         if not _filled(line) and row not in doubtful:
@@ -109,6 +110,15 @@ def _no_opening(line: Sequence[object], mark: int | None, *, merged: bool, below
     if found is None and merged and sum(cell not in ("", None) for cell in line) == 1:
         return Line("title", _first(line))
     return found
+
+
+def _above(grid: Grid, mapping: SheetMapping) -> str | None:
+    """Return the level that a title directly above the header says."""
+    for row in reversed(grid.rows[: max(mapping.header_row - 1, 0)][-_TITLES_ABOVE:]):
+        found = line_kind(row, 0, below=False, digits=False)
+        if found is not None and found.kind == "level":
+            return found.text
+    return None
 
 
 def _of_sheet_name(name: str) -> str | None:

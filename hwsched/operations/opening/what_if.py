@@ -18,6 +18,7 @@ from hwsched.model.queries import (
     catalogue_of,
     first_points,
     latest_change,
+    opening_ids,
     read_fits,
     read_inputs,
     read_terms,
@@ -81,6 +82,11 @@ class Question:
     choices: tuple[Chosen, ...] = ()
     """Parts chosen for the openings that are asked about."""
 
+    @property
+    def of_project(self) -> bool:
+        """Whether it changes what holds for every opening of the project."""
+        return bool(self.catalogue is not None or self.limits or self.rules_off or self.prefer is not None)
+
 
 @dataclass(frozen=True, slots=True)
 class Difference:
@@ -127,6 +133,8 @@ class Basis:
     file: CatalogueFile | None
     """The catalogue that was asked about, as it was read."""
     known: _Known = field(default_factory=_Known)
+    others: int = 0
+    """Openings of the project that were not looked at."""
 
 
 def what_if(
@@ -174,6 +182,7 @@ def _answered(
         catalogue = project.catalogue.read(connection)
         openings = list(by_opening(read_inputs(connection, None if ids is None else list(ids), catalogue)))
         terms, present = read_terms(connection), read_power(connection)
+        others = 0 if ids is None else len(opening_ids(connection)) - len(openings)
         wanted = _beside(present, [inputs[0].opening.id for inputs in openings])
         beside = list(by_opening(read_inputs(connection, wanted, catalogue)))
     other = _catalogue(catalogue, basis.file)
@@ -233,7 +242,7 @@ def _answered(
             )
         )
     asked_ids = tuple(row[0].given.opening.id for row in rows)
-    return Answer(question, asked_ids, tuple(found), Basis(state, basis.file, known))
+    return Answer(question, asked_ids, tuple(found), Basis(state, basis.file, known, others))
 
 
 def accept_answer(
@@ -269,6 +278,10 @@ def accept_answer(
     question, basis = answer.question, answer.basis
     if basis.file is not None:
         check_file(basis.file.path, basis.file.key)
+    if question.of_project and basis.others:
+        # Catalogue, limits and preference hold everywhere: what they change at the others was not shown.
+        text = f"it may change {basis.others} openings more than were looked at; ask it of all openings to accept it"
+        raise ValueRefusedError("accept", text)
 
     def look() -> None:
         file = None

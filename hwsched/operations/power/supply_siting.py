@@ -5,7 +5,7 @@ Accepting a proposal stands in `siting_accepting`.
 
 from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from math import fsum
+from math import ceil, fsum
 from typing import Final
 
 from sqlalchemy import Connection
@@ -34,7 +34,8 @@ from hwsched.operations.power.connecting import beyond
 from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.power.siting_reach import CandidatePlace, Demanded, held_a, place_of, reach_m, suits
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.devices import devices_at
+from hwsched.rules.circuit_laying import SUPPLY
+from hwsched.rules.devices import amps, devices_at
 from hwsched.rules.leaf_runs import leaf_runs
 from hwsched.values import Catalogue, OpeningInput, Part, Settings, SupplyLink, exchange_of
 from hwsched.values.power import Circuit, PowerFacts, PowerResult, Run, Supply
@@ -72,6 +73,8 @@ class Proposal:
     before: PowerResult
     after: PowerResult
     before_wire_m: float
+    torn_up: tuple[str, ...]
+    """Runs that are laid and would be taken up, or would lead to nothing any more, a sentence each."""
     basis: "Basis" = field(compare=False, repr=False)
 
 
@@ -111,7 +114,7 @@ def propose_siting(
     building : str
         Its name.
     wire : str, optional
-        Catalogue number of the wire; the cheapest that reaches every opening when left out.
+        Catalogue number of the wire; when left out the cheapest of those that need the fewest supplies.
     gap, time_limit_s, progress, cancelled
         As `hwsched.calc.power.siting.site`.
 
@@ -145,7 +148,7 @@ def proposed_by(project: Project, building: str, basis: Basis, solve: Solve) -> 
         catalogue = project.catalogue.read(connection)
         facts, heights, settings = read_power(connection), level_heights(connection), read_settings(connection)
         state = latest_change(connection)
-        every = by_opening(read_inputs(connection, None, catalogue))
+        every = list(by_opening(read_inputs(connection, None, catalogue)))
         openings = [inputs for inputs in every if inputs[0].opening.building == building]
         ids = [inputs[0].opening.id for inputs in openings]
         fits = read_fits(connection, ids)
@@ -160,6 +163,10 @@ def proposed_by(project: Project, building: str, basis: Basis, solve: Solve) -> 
     if not demanded:
         why = "; ".join(left_out[:3]) or "none of its openings is fed from a supply"
         raise ValueRefusedError("building", f"{building} has nothing to feed: {why}")
+    places = [
+        replace(place, amps=max(place.amps - _taken_a(before, supply, demanded), 0.0))
+        for supply, place in zip(supplies, places, strict=True)
+    ]
     siting, lengths, measured, used = _cheapest(
         catalogue, supplies, places, connected, demanded, heights, facts, _wires(catalogue, settings, basis.wire), solve
     )  # fmt: skip
@@ -169,8 +176,70 @@ def proposed_by(project: Project, building: str, basis: Basis, solve: Solve) -> 
     after = _after(facts, {**others, **kept, **connected}, siting, lengths, used, catalogue, settings, here)
     return Proposal(
         building, siting, lengths, measured, used, tuple(left_out), names, _only(before, here), _only(after, here),
-        _wire_of(before, here), replace(basis, state=state),
+        _wire_of(before, here), _torn_up(facts, siting, lengths, used, every), replace(basis, state=state),
     )  # fmt: skip
+
+
+def _taken_a(before: PowerResult, supply: Supply, demanded: Collection[str]) -> float:
+    """Return what openings take of a supply that stay where they hang: of other buildings, and those left out [A]."""
+    held = next((each for each in before.supplies if each.supply.id == supply.id), None)
+    if held is None or held.output_v is None:
+        return 0.0
+    volts = held.output_v
+    stays = [d for circuit in held.circuits for d in circuit.devices if d.opening_id not in demanded]
+    unknown = [circuit.held_a[1] - circuit.held_a[0] for circuit in held.circuits if circuit.held_a is not None]
+    return fsum(max(amps(d, d.holding, volts), amps(d, d.peak, volts)) for d in stays) + fsum(unknown)
+
+
+def _torn_up(
+    facts: PowerFacts,
+    siting: Siting,
+    lengths: Mapping[str, float],
+    wire: str,
+    every: Sequence[tuple[OpeningInput, ...]],
+) -> tuple[str, ...]:
+    """Say which runs that are laid would be taken up, and which would lead to nothing any more."""
+    marks = {inputs[0].opening.id: inputs[0].opening.mark for inputs in every}
+    circuits = {circuit.id: circuit for circuit in facts.circuits}
+    names = {supply.id: supply.name for supply in facts.supplies}
+
+    def said(run: Run) -> str:
+        circuit = circuits[run.circuit_id]
+        at_supply = names.get(circuit.supply_id, "supply")
+        ends = [at_supply if node == SUPPLY else marks.get(node, node) for node in (run.from_node, run.to_node)]
+        long = "of unknown length" if run.length_m is None else f"{run.length_m:g} m"
+        return f"from {ends[0]} to {ends[1]}, {long}, circuit {circuit.name} of {at_supply}"
+
+    found = []
+    for run in facts.runs:
+        opening = run.opening_id
+        if opening is None or opening not in siting.pairs or run.circuit_id not in circuits:
+            continue
+        circuit = circuits[run.circuit_id]
+        same = (
+            (circuit.supply_id, circuit.name) == (siting.pairs[opening], CIRCUIT_NAME)
+            and run.from_node == SUPPLY
+            and run.length_m is not None
+            and abs(run.length_m - lengths[opening]) < _TOUCH_M
+            and (run.wire or circuit.wire) == wire
+        )
+        if not same:
+            found.append(f"taken up: the run {said(run)}")
+    stays = [run for run in facts.runs if run.opening_id not in siting.pairs]
+    for run in _leading_nowhere(stays):
+        if run not in _leading_nowhere(facts.runs):
+            found.append(f"leads to nothing any more: the run {said(run)}")
+    return tuple(found)
+
+
+def _leading_nowhere(runs: Sequence[Run]) -> list[Run]:
+    """Return the runs behind which no opening hangs."""
+    left = [run for run in runs if run.opening_id is None]
+    fed_from = {(run.circuit_id, run.from_node) for run in runs if run.opening_id is not None}
+    while used := [run for run in left if (run.circuit_id, run.to_node) in fed_from]:
+        fed_from |= {(run.circuit_id, run.from_node) for run in used}
+        left = [run for run in left if run not in used]
+    return left
 
 
 def limiter_of(work: PowerResult, supply_id: str) -> float | None:
@@ -254,7 +323,7 @@ def _cheapest(
     wires: Sequence[Part],
     solve: Solve,
 ) -> tuple[Siting, dict[str, float], int, str]:
-    """Solve with the cheapest wire for which there is a siting."""
+    """Solve with the cheapest wire of those that need the fewest supplies."""
     routes = {(route.opening_id, route.supply_id): route for route in facts.routes}
     lengths: list[list[tuple[float, bool] | None]] = []
     for opening, each in connected.items():
@@ -282,7 +351,13 @@ def _cheapest(
     }
     names = {supply.id: supply.name for supply in supplies}
     names |= {opening: each.given.opening.mark for opening, each in connected.items()}
+    sites = tuple(CandidateSupply(s.id, place.amps) for s, place in zip(supplies, places, strict=True))
+    demands = tuple(Demand(o, drawn[o]) for o in connected)
+    # Not even if every supply were in everybody's reach would fewer do.
+    fewest = max(1, len(must), ceil(fsum(drawn.values()) / max(place.amps for place in places) - _TOUCH_M))
     refused: tuple[float, InputError] | None = None
+    best: tuple[Siting, str] | None = None
+    tried: list[list[list[float | None]]] = []
     for part in wires:
         gauge, stranding = part.text_of(GAUGE) or "", part.text_of(STRANDING) or "stranded"
         ohms = [conductor(gauge, stranding, place.warm_c).resistance_ohm_per_km for place in places]
@@ -295,8 +370,10 @@ def _cheapest(
             ]
             for o, row in zip(connected, lengths, strict=True)
         ]
-        sites = tuple(CandidateSupply(s.id, place.amps) for s, place in zip(supplies, places, strict=True))
-        demands = tuple(Demand(o, drawn[o]) for o in connected)
+        # A dearer wire is worth asking only where it reaches what no cheaper one did.
+        if any(_reaches_no_more(distances, other) for other in tried):
+            continue
+        tried.append(distances)
         try:
             siting = solve(part.number, Problem(sites, demands, distances, None, must, pinned))
         except NoSitingError as error:
@@ -306,11 +383,27 @@ def _cheapest(
             continue
         except InputError as error:
             raise ValueRefusedError("siting", _named(error.message, names)) from error
-        at = {supply.id: i for i, supply in enumerate(supplies)}
-        chosen = {o: lengths[i][at[siting.pairs[o]]] for i, o in enumerate(connected)}
-        runs = {o: entry[0] for o, entry in chosen.items() if entry is not None}
-        return siting, runs, sum(entry is not None and entry[1] for entry in chosen.values()), part.number
-    raise ValueRefusedError("siting", _named(refused[1].message if refused else "no wire is there", names))
+        # Of as few supplies the cheaper wire stands first.
+        if best is None or len(siting.open) < len(best[0].open):
+            best = siting, part.number
+        if len(best[0].open) <= fewest:
+            break
+    if best is None:
+        raise ValueRefusedError("siting", _named(refused[1].message if refused else "no wire is there", names))
+    siting, number = best
+    at = {supply.id: i for i, supply in enumerate(supplies)}
+    chosen = {o: lengths[i][at[siting.pairs[o]]] for i, o in enumerate(connected)}
+    runs = {o: entry[0] for o, entry in chosen.items() if entry is not None}
+    return siting, runs, sum(entry is not None and entry[1] for entry in chosen.values()), number
+
+
+def _reaches_no_more(distances: list[list[float | None]], other: list[list[float | None]]) -> bool:
+    """Tell whether every pair within reach was within reach before."""
+    return all(
+        theirs is not None or mine is None
+        for row, other_row in zip(distances, other, strict=True)
+        for mine, theirs in zip(row, other_row, strict=True)
+    )
 
 
 def _wires(catalogue: Catalogue, settings: Settings, wire: str | None) -> list[Part]:

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any, Final
 
-from sqlalchemy import Table, select
+from sqlalchemy import Connection, Table, select
 
 from hwsched.attributes import Attribute
 from hwsched.exchange.file_key import read_with_key
@@ -14,6 +14,8 @@ from hwsched.exchange.survey.book import SurveyOptions, SurveyRead, read_survey
 from hwsched.exchange.survey.difference import OpeningChange, Preview, difference
 from hwsched.exchange.survey.facts import SurveyedOpening
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping
+from hwsched.exchange.survey.outline import SheetOutline, outline
+from hwsched.exchange.survey.plan import plan_of
 from hwsched.model.journal import Change
 from hwsched.model.levels import levels_for
 from hwsched.model.project import Project
@@ -28,6 +30,7 @@ from hwsched.operations.prepared import NotReadyError, change_prepared
 from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
 from hwsched.operations.survey.hand_edits import settle_by_hand
 from hwsched.operations.survey.own_fields import attribute_of
+from hwsched.operations.survey.plans import keep_plan, plan_path
 from hwsched.quantities import BARE_UNITS
 
 Problem = CellProblem | FileProblem
@@ -78,6 +81,50 @@ def preview_survey(project: Project, path: Path, options: SurveyOptions) -> Prev
     """
     with collector_paused():
         return _look(project, path, options)
+
+
+@dataclass(frozen=True, slots=True)
+class LaidOpen:
+    """A survey file as a person sees it before it is taken in."""
+
+    sheets: tuple[SheetOutline, ...]
+    seen: PreviewResult | None
+    """What it would change; None where it cannot be read yet."""
+    problems: tuple[Problem, ...]
+    """What is refused of it, also where it cannot be read yet."""
+
+
+def lay_open(project: Project, path: Path, options: SurveyOptions) -> LaidOpen:
+    """Lay a survey file open: its sheets and columns, and what it would change where it can be read already.
+
+    Raises
+    ------
+    InputRejected
+        When it is no file of a kind that is read.
+    """
+    with project.reading() as connection:
+        asked = _asked(project, connection, options)
+    # Without the sheet that was chosen: a person who chose a wrong one has to see the others.
+    sheets = outline(path, asked)
+    try:
+        seen = preview_survey(project, path, options)
+    except InputRejected as refused:
+        return LaidOpen(sheets, None, refused.problems)
+    return LaidOpen(sheets, seen, seen.problems)
+
+
+def save_plan(project: Project, path: Path, options: SurveyOptions, named: str) -> Path:
+    """Keep how a survey file is read as a column plan, under a name or as a file; returns where.
+
+    Raises
+    ------
+    InputRejected
+        When the file as a whole cannot be read.
+    """
+    with project.reading() as connection:
+        asked = _asked(project, connection, options)
+    (mapping, *_) = read_survey(path, asked).mapping
+    return keep_plan(named, plan_of(plan_path(named).stem, mapping, asked))
 
 
 def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
@@ -180,28 +227,7 @@ def import_survey(
 def _look(project: Project, path: Path, options: SurveyOptions, held: PreviewResult | None = None) -> PreviewResult:
     """Read a file and compare it; of what is held already only what others changed is read and compared again."""
     with project.reading() as connection:
-        own: dict[str, list[Attribute]] = {}
-        for made in read_own_fields(connection):
-            attribute = attribute_of(made)
-            own.setdefault(made.entity, []).append(attribute)
-        remembered = {
-            row.fingerprint: RememberedMapping(
-                row.mapping.get("columns", {}),
-                row.mapping.get("bare_unit", ""),
-                row.mapping.get("units", {}),
-                row.mapping.get("dashes", {}),
-                row.mapping.get("words", {}),
-                tuple(row.mapping.get("headers", ())),
-            )
-            for row in connection.execute(select(IMPORT_MAPPING))
-        }
-        bare = next((unit for unit in BARE_UNITS if unit == project.bare_unit), None)
-        asked = replace(
-            options,
-            own_fields={**{name: tuple(found) for name, found in own.items()}, **options.own_fields},
-            remembered={**remembered, **options.remembered},
-            usual_unit=options.usual_unit or bare,
-        )
+        asked = _asked(project, connection, options)
         state, marks = latest_change(connection), opening_ids(connection)
         if held is not None and asked == held.basis.asked:
             check_file(path, held.basis.key)
@@ -210,12 +236,38 @@ def _look(project: Project, path: Path, options: SurveyOptions, held: PreviewRes
                 return replace(held, basis=replace(held.basis, state=state))
         else:
             read, key = read_with_key(path, lambda: read_survey(path, asked))
+        own = any(asked.own_fields.values())
         extra = {**read_extra(connection, OPENING_TABLE), **read_extra(connection, ITEM_TABLE)} if own else {}
         preview = difference(
             read, read_inputs(connection, None, project.catalogue.read(connection)), extra, asked.decisions
         )
         preview = settle_by_hand(connection, preview, asked.decisions)
     return PreviewResult(preview, read.problems, Basis(state, key, asked, read, marks))
+
+
+def _asked(project: Project, connection: Connection, options: SurveyOptions) -> SurveyOptions:
+    """Return how a file is to be read in this project: with its own fields, its unit and what it remembers."""
+    own: dict[str, list[Attribute]] = {}
+    for made in read_own_fields(connection):
+        own.setdefault(made.entity, []).append(attribute_of(made))
+    remembered = {
+        row.fingerprint: RememberedMapping(
+            row.mapping.get("columns", {}),
+            row.mapping.get("bare_unit", ""),
+            row.mapping.get("units", {}),
+            row.mapping.get("dashes", {}),
+            row.mapping.get("words", {}),
+            tuple(row.mapping.get("headers", ())),
+        )
+        for row in connection.execute(select(IMPORT_MAPPING))
+    }
+    bare = next((unit for unit in BARE_UNITS if unit == project.bare_unit), None)
+    return replace(
+        options,
+        own_fields={**{name: tuple(found) for name, found in own.items()}, **options.own_fields},
+        remembered={**remembered, **options.remembered},
+        usual_unit=options.usual_unit or bare,
+    )
 
 
 def _compared_otherwise(basis: Basis, marks: Mapping[str, str], late: Iterable[Touched]) -> bool:

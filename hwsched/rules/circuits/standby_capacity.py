@@ -36,7 +36,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
             f"Unknown: whether the {found.held_ah:g} Ah suffice; {asked}.",
             values={**values, "held_ah": found.held_ah},
             about=supply.battery or "",
-            needs=result.needs,
+            needs=tuple(dict.fromkeys((*result.needs, *found.needs))),
         )
 
 
@@ -86,6 +86,15 @@ RULE = Rule(
             unit="h",
             low=1.0,
             high=100.0,
+        ),
+        Limit(
+            "release_s",
+            5.0,
+            "Of an operation, where neither unit nor strike says how long it is held.",
+            "common practice of our own, editable",
+            unit="s",
+            low=0.1,
+            high=600.0,
         ),
         Limit(
             "end_share",

@@ -7,8 +7,24 @@ from hwsched.values.power import SupplyResult
 
 
 def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
-    rated = result.rated_a
-    if result.held_a is None or rated is None:
+    rated, first = result.rated_a, result.inrush_a
+    if rated is None:
+        return
+    yield from _held(result, rated, limits)
+    over = result.held_a is not None and result.held_a[0] > rated + 1e-9
+    # What it bears for a moment above its rating is for its sheet to say; what is over already is over then too.
+    if first is not None and first > rated + 1e-9 and not over:
+        yield Verdict(
+            f"{first:.3g} A flow in the first moment of the worst operations at one time, above the {rated:g} A of "
+            f"{result.supply.name}, by {first - rated:.3g} A.",
+            "Take a supply whose sheet allows that for a moment, a larger one, or fewer operations at one time.",
+            values={"inrush_a": first, "rated_a": rated},
+            about=result.supply.part or "",
+        )
+
+
+def _held(result: SupplyResult, rated: float, limits: Limits) -> Iterable[Verdict]:
+    if result.held_a is None:
         return
     # What is unknown may draw nothing at all: what is exceeded then is exceeded for sure.
     held, most = result.held_a

@@ -3,9 +3,10 @@
 from collections.abc import Iterable
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.opening.bored_prep import PrepFound, bored_prep
+from hwsched.calc.opening.bored_prep import PrepFound, PrepResult, PrepTrouble, bored_prep
 from hwsched.rules.preparation import wanted_prep
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
+from hwsched.rules.rounding import EQUAL_MM, Allowance, allowance, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import label_of, length, unknown
 from hwsched.values import Fit, OpeningInput
@@ -42,6 +43,11 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield Verdict(f"Preparation and leaf contradict each other: {what} {error.message}.", about=part.number)
         return
     for trouble in result.cannot:
+        beyond = trouble.off_mm - (limits["tolerance_mm"] if trouble.item == "backset" else 0.0)
+        allowed = _allowed(trouble, found, result, (wanted.leaf_low_mm, wanted.leaf_high_mm, wanted.cross_bore_mm))
+        if beyond <= allowed.mm + EQUAL_MM:
+            yield by_rounding(given, allowed, beyond, part.number)
+            continue
         yield Verdict(
             f"The {trouble.item} is {length(given, trouble.off_mm)} off what the lock takes ({trouble.reason}).",
             values={"off_mm": trouble.off_mm},
@@ -49,6 +55,20 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         )
     if result.needs:
         yield unknown(tuple(_FACTS[need] for need in result.needs), part.number)
+
+
+def _allowed(trouble: PrepTrouble, found: PrepFound, result: PrepResult, made: tuple[float, ...]) -> Allowance:
+    """Return what a trouble may owe to the rounding of the one length that it is about."""
+    one = {
+        "leaf thickness": ("leaf_mm", found.leaf_mm),
+        "backset": ("backset_mm", found.backset_mm),
+        # A bore that breaks out of the edge is off by other lengths too.
+        "cross bore": ("cross_bore_mm", found.cross_bore_mm if (result.edge_to_bore_mm or 0.0) > 0.0 else None),
+    }
+    if trouble.item not in one:
+        return Allowance(0.0)
+    name, value = one[trouble.item]
+    return allowance([(_FACTS[name], value, 1.0)], made)
 
 
 RULE = Rule(

@@ -3,8 +3,9 @@
 from collections.abc import Iterable
 
 from hwsched.rules.reading import lock_part
-from hwsched.rules.rounding import EQUAL_MM
+from hwsched.rules.rounding import EQUAL_MM, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.threaded import heights_in, stack_allowance
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
 
@@ -14,7 +15,11 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if part is None or stack is None or stack.form != "threaded":
         return
     allowed = limits["projection_mm"]
-    if stack.projection_mm > allowed + EQUAL_MM:
+    off = stack_allowance(given, part, heights_in(given, fit))
+    beyond = stack.projection_mm - allowed
+    if EQUAL_MM < beyond <= off.mm + EQUAL_MM:
+        yield by_rounding(given, off, beyond, part.number)
+    elif beyond > EQUAL_MM:
         yield Verdict(
             f"The cylinder stands {length(given, stack.projection_mm)} proud of the trim behind collar and rings; "
             f"{length(given, allowed)} is the most that should be left to a wrench.",

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from hwsched.rules.edge import pocket_span
 from hwsched.rules.reading import leaf_span_mm, lock_item, lock_leaf
-from hwsched.rules.rounding import MEASURE_MM
+from hwsched.rules.rounding import MEASURE_MM, allowance, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Item, Leaf, OpeningInput
@@ -22,7 +22,12 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if thickness is None or wide is None:
         return
     needed = wide + 2 * abs(lock.case_offset_mm or 0.0) + 2 * limits["wall_mm"]
-    if thickness < needed - MEASURE_MM:
+    # An offset tells that a case stands off the middle on purpose: its own rounding excuses no case that is too wide.
+    facts = (("leaf.thickness_mm", thickness, 1.0), ("existing_item.case_width_mm", wide, 1.0))
+    allowed = allowance(facts, ())
+    if MEASURE_MM < needed - thickness <= allowed.mm:
+        yield by_rounding(given, allowed, needed - thickness, "lock")
+    elif thickness < needed - MEASURE_MM:
         yield Verdict(
             f"The lock's case of {length(given, wide)} wants a leaf of {length(given, needed)}; the leaf is said to be "
             f"{length(given, thickness)}, short by {length(given, needed - thickness)}.",
@@ -32,19 +37,19 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
 
 
 def _height(given: OpeningInput, lock: Item, leaf: Leaf) -> Iterable[Verdict]:
-    case, span, y = pocket_span(lock), leaf_span_mm(given, leaf), lock.cylinder_height_mm
-    if case is None or span is None or y is None or leaf.undercut_mm is None:
+    pocket, span, y = pocket_span(lock), leaf_span_mm(given, leaf), lock.cylinder_height_mm
+    if pocket is None or span is None or y is None or leaf.undercut_mm is None:
         return
     # Of a cylinder that is outside itself another rule speaks.
     if not span[0] < y < span[1]:
         return
-    out = max(span[0] - case[0], case[1] - span[1])
+    out = max(span[0] - pocket[0], pocket[1] - span[1])
     if out > MEASURE_MM:
         yield Verdict(
-            f"The lock's case is said to reach from {length(given, case[0])} to {length(given, case[1])} above the "
+            f"The lock's case is said to reach from {length(given, pocket[0])} to {length(given, pocket[1])} above the "
             f"floor, the leaf from {length(given, span[0])} to {length(given, span[1])}: {length(given, out)} of the "
             "case stands out of it.",
-            values={"case_low_mm": case[0], "case_top_mm": case[1], "out_mm": out},
+            values={"case_low_mm": pocket[0], "case_top_mm": pocket[1], "out_mm": out},
             about="lock",
         )
 

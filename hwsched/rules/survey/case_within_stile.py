@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.rules.reading import CASE_IN_LEAF, lock_item, lock_leaf, stile_mm
-from hwsched.rules.rounding import MEASURE_MM
+from hwsched.rules.rounding import MEASURE_MM, allowance, by_rounding
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
@@ -15,21 +15,29 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     high, deep = lock.case_height_mm, lock.case_depth_mm
     if high is not None and leaf.height_mm is not None and high > leaf.height_mm + MEASURE_MM:
-        yield Verdict(
-            f"The lock's case is said to be {length(given, high)} high, its leaf {length(given, leaf.height_mm)}: "
-            f"{length(given, high - leaf.height_mm)} too long.",
-            "Measure case and leaf height again: one of them is wrong.",
-            values={"case_mm": high, "leaf_mm": leaf.height_mm, "short_mm": high - leaf.height_mm},
-            about="lock",
-        )
+        facts = (("existing_item.case_height_mm", high, 1.0), ("leaf.height_mm", leaf.height_mm, 1.0))
+        if high - leaf.height_mm <= (allowed := allowance(facts, ())).mm:
+            yield by_rounding(given, allowed, high - leaf.height_mm, "lock")
+        else:
+            yield Verdict(
+                f"The lock's case is said to be {length(given, high)} high, its leaf {length(given, leaf.height_mm)}: "
+                f"{length(given, high - leaf.height_mm)} too long.",
+                "Measure case and leaf height again: one of them is wrong.",
+                values={"case_mm": high, "leaf_mm": leaf.height_mm, "short_mm": high - leaf.height_mm},
+                about="lock",
+            )
     has, stile = stile_mm(leaf)
     if lock.lock_form in CASE_IN_LEAF and has and stile is not None and deep is not None and deep > stile + MEASURE_MM:
-        yield Verdict(
-            f"The lock's case is said to be {length(given, deep)} deep, the stile that holds it "
-            f"{length(given, stile)} wide: {length(given, deep - stile)} too deep.",
-            values={"case_mm": deep, "stile_mm": stile, "short_mm": deep - stile},
-            about="lock",
-        )
+        facts = (("existing_item.case_depth_mm", deep, 1.0), ("leaf.stile_mm", stile, 1.0))
+        if deep - stile <= (allowed := allowance(facts, ())).mm:
+            yield by_rounding(given, allowed, deep - stile, "lock")
+        else:
+            yield Verdict(
+                f"The lock's case is said to be {length(given, deep)} deep, the stile that holds it "
+                f"{length(given, stile)} wide: {length(given, deep - stile)} too deep.",
+                values={"case_mm": deep, "stile_mm": stile, "short_mm": deep - stile},
+                about="lock",
+            )
 
 
 RULE = Rule(

@@ -107,11 +107,11 @@ def test_supplies_of_several_circuits_against_ngspice(tmp_path):
                      if node != "supply"}
                 )  # fmt: skip
         c = rng.randrange(len(circuits))
-        node, case = rng.choice(list(found[c][-1].worst.items()))
-        if case.volts > 1.0:
-            chosen = {*((c, i) for i in case.operating), *case.elsewhere}
+        node, worst_case = rng.choice(list(found[c][-1].worst.items()))
+        if worst_case.volts > 1.0:
+            chosen = {*((c, i) for i in worst_case.operating), *worst_case.elsewhere}
             asked.append(asked_of_spice(circuits, SOURCE.battery_end_v, SOURCE.battery_ohm, chosen))
-            expected.append({f"{c}:{node}": case.volts})
+            expected.append({f"{c}:{node}": worst_case.volts})
     compared = 0
     for begin in range(0, len(asked), AT_ONCE):
         batch = slice(begin, begin + AT_ONCE)

@@ -160,11 +160,11 @@ def test_what_else_stands_there_is_a_row_and_there_is_room_for_more():
 
 def test_a_wall_s_thickness_stands_where_the_rules_read_it():
     """It is recorded as the leaf's."""
-    lift = replace(
+    reader = replace(
         DOOR, opening=replace(DOOR.opening, form="lift"), items=(Item("r", kind="lock", lock_form="reader"),)
     )
-    assert known(sheet(lift, "fraction"))["Thickness of wall or enclosure"] == "1 3/4"
-    assert "Leaf thickness" not in asked(sheet(lift, "fraction"))
+    assert known(sheet(reader, "fraction"))["Thickness of wall or enclosure"] == "1 3/4"
+    assert "Leaf thickness" not in asked(sheet(reader, "fraction"))
 
 
 def test_an_own_field_has_its_place():

@@ -66,7 +66,7 @@ def test_csv_rows_of_unequal_length(tmp_path):
         (b"Width,Height\n1,2\n", "has no column of marks"),
         (b"Mark,Width\n", "has no row below its header"),
         (b"Mark,Width\n1,\x0036\n", "is no text"),
-        (b"Mark,Width\n" + b'1,"36\n' + b"2,36\n" * 2000, "quotation mark"),
+        (b"Mark\n" + b'"1\n' + b"2\n" * 3000, "quotation mark"),
     ],
 )
 def test_csv_that_is_no_survey(tmp_path, data, message):
@@ -79,7 +79,14 @@ def test_csv_that_is_no_survey(tmp_path, data, message):
     assert "doors.csv" in text
 
 
-@pytest.mark.parametrize("name", ["doors.pdf", "doors", "doors.txt"])
+def test_a_quotation_that_is_never_closed_takes_no_other_row_with_it(tmp_path):
+    rows = "".join(f"{n},36\n" for n in range(2, 2002))
+    found = read_survey(csv_of(tmp_path, f'Mark,Width\n1,"36\n{rows}'), INCHES)
+    assert said(found) == ""
+    assert len(found.openings) == 2001
+
+
+@pytest.mark.parametrize("name", ["doors.pdf", "doors", "doors.rtf"])
 def test_files_of_another_kind(tmp_path, name):
     with pytest.raises(InputRejected, match=r"\.xlsx, \.xls, \.ods, \.csv"):
         read_grids(csv_of(tmp_path, "Mark,Width\n1,36\n", name))

@@ -349,6 +349,7 @@ def walked(path, seed, steps):
         walk.close()
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize("seed", range(4))
 def test_one_at_a_time_equals_all_at_once(tmp_path, seed):
     walked(tmp_path / "w.hwsched", seed, 30)

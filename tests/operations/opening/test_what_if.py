@@ -113,6 +113,16 @@ QUESTIONS = {
 }  # fmt: skip
 
 
+@pytest.mark.parametrize("name", ["limit", "rule off", "holes", "all together"])
+def test_what_holds_for_all_openings_is_not_accepted_from_a_look_at_some(yard, name):
+    rows = state(yard)
+    answer = what_if(yard, QUESTIONS[name], [id_of(yard, "1")])
+    with pytest.raises(ValueRefusedError, match="3 openings more than were looked at"):
+        accept_answer(yard, answer, who=WHO)
+    assert state(yard) == rows
+    accept_answer(yard, what_if(yard, QUESTIONS["choice"], [id_of(yard, "1")]), who=WHO)
+
+
 @pytest.mark.parametrize("name", QUESTIONS)
 def test_accepted_it_is_what_was_shown(yard, name):
     before, rows = seen(yard), state(yard)
@@ -284,8 +294,8 @@ def test_accepted_it_is_one_step_of_the_journal(yard, tmp_path):
     assert state(yard) == before
 
 
-def test_the_sample_under_another_preference(sample_file):
-    with open_project(sample_file) as project:
+def test_a_corner_of_the_sample_under_another_preference(corner_file):
+    with open_project(corner_file) as project:
         before, rows = seen(project), state(project)
         answer = what_if(project, Question(prefer="holes"))
         assert state(project) == rows

@@ -9,7 +9,7 @@ from hwsched.model import errors
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.power.connecting import connect_openings, disconnect_openings, set_route
-from hwsched.operations.power.power_editing import edit_power_row
+from hwsched.operations.power.power_editing import add_run, edit_power_row
 from hwsched.operations.power.power_results import power_result
 from hwsched.operations.power.siting_accepting import accept_siting
 from hwsched.operations.power.supply_siting import CIRCUIT_NAME, propose_siting
@@ -200,6 +200,56 @@ def test_a_circuit_beside_the_siting_s_own_says_nothing_of_its_reach(project):
     circuit(project, supply, CIRCUIT_NAME, temperature_c=90.0)
     with pytest.raises(errors.ValueRefusedError, match="no supply can reach: 1"):
         propose_siting(project, "Main")
+
+
+def test_what_a_supply_gives_another_building_is_not_given_twice(project):
+    """PA feeds four units elsewhere, 1.6 A of its 2.0 A: one more finds room there, and two do not."""
+    write_catalogue(project)
+    supply = closet(project, "PA")
+    connect_openings(
+        project, circuit(project, supply, "C1"), list(doors(project, "ABCD", building="Other").values()), who=WHO
+    )
+    door(project, "1", plan_x_m=10.0)
+    fit_all(project)
+    assert named(propose_siting(project, "Main")) == (["PA"], {"1": "PA"})
+    door(project, "2", plan_x_m=20.0)
+    fit_all(project)
+    with pytest.raises(errors.ValueRefusedError, match=r"short by 0\.4 A"):
+        propose_siting(project, "Main")
+    closet(project, "PB", use="candidate")
+    assert len(propose_siting(project, "Main").siting.open) == 1
+
+
+def test_a_dearer_wire_is_taken_where_it_needs_a_supply_less(project):
+    """From one place 120 m are too far for 18 AWG and not for 14 AWG, that costs more."""
+    write_catalogue(project)
+    more_parts(project, part("THICK", "wire", 30.0, gauge="14 AWG", conductors=2, stranding="stranded"))
+    for mark, x in (("1", 10.0), ("2", 120.0)):
+        door(project, mark, plan_x_m=x)
+    for name, x in (("PA", 0.0), ("PB", 130.0)):
+        closet(project, name, x_m=x, use="candidate")
+    fit_all(project)
+    found = propose_siting(project, "Main")
+    assert (len(found.siting.open), found.wire) == (1, "THICK")
+    assert len(propose_siting(project, "Main", wire="WIRE").siting.open) == 2
+
+
+def test_what_would_be_torn_up_is_told(project):
+    """A chain that was laid by hand over a junction: its runs are taken up, and what led to the junction is dead."""
+    write_catalogue(project)
+    made = doors(project, "12")
+    supply = closet(project, "PA")
+    laid = circuit(project, supply, "C1")
+    for begin, end, metres in (("supply", "J1", 2.0), ("J1", made["1"], 9.0), (made["1"], made["2"], 10.0)):
+        add_run(project, laid, {"from_node": begin, "to_node": end, "length_m": metres}, who=WHO)
+    fit_all(project)
+    assert propose_siting(project, "Main").torn_up == (
+        "taken up: the run from J1 to 1, 9 m, circuit C1 of PA",
+        "taken up: the run from 1 to 2, 10 m, circuit C1 of PA",
+        "leads to nothing any more: the run from PA to J1, 2 m, circuit C1 of PA",
+    )
+    accept_siting(project, propose_siting(project, "Main"), who=WHO)
+    assert propose_siting(project, "Main").torn_up == ()
 
 
 HARD = {

@@ -1,9 +1,12 @@
 """A second delivery of the same building: what is the same, spelt otherwise, renamed, gone, emptied, set by hand."""
 
+from dataclasses import replace
+
 import pytest
 
+from hwsched.exchange.survey import renaming
 from hwsched.exchange.survey.book import SurveyOptions
-from hwsched.exchange.survey.facts import Decisions
+from hwsched.exchange.survey.facts import Decisions, SurveyedOpening
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import read_inputs
 from hwsched.operations.project.history import undo
@@ -194,3 +197,54 @@ def test_what_was_entered_by_hand_altogether_takes_the_file_s_word_and_says_whos
     preview = taken(project, tmp_path, [*FIRST, "900,1,,,RH,36,1 3/4,none"])
     assert openings(project)["900"].opening.hand == "RH"
     assert any("900: Opening, Hand: LH -> RH (was set by hand, foreman, " in line for line in preview.describe())
+
+
+def test_a_second_delivery_with_a_bit_of_everything(project, tmp_path):
+    """Two renamed, one gone, three changed, one blank, one set by hand: no opening twice, and by hand stands."""
+    ids = {mark: given.opening.id for mark, given in openings(project).items()}
+    by_hand(project, "106", "hand", "RHR")
+    rows = [
+        "101,1,Corridor,Office,RH,36,1 3/4,90 min",
+        row("S-2", STORE),
+        row("D\u2013103", PLANT),
+        "105,2,Hall,Library,,32,1 3/4,20 min",
+        "106,2,Hall,Lab,RH,36,1 3/4,none",
+    ]
+    preview = seen(project, tmp_path, rows)
+    assert {(each.mark, each.known, each.kind) for each in preview.undecided} == {
+        ("S-2", "102", "renamed"), ("D\u2013103", "D-103", "spelling"),
+    }  # fmt: skip
+    assert (preview.new, preview.missing) == ((), ("104",))
+    done = taken(project, tmp_path, rows, proposals="take")
+    now = openings(project)
+    assert {mark: given.opening.id for mark, given in now.items()} == {
+        {"102": "S-2"}.get(mark, mark): row_id for mark, row_id in ids.items()
+    }
+    assert (now["101"].opening.hand, now["105"].opening.rating, now["105"].opening.hand) == ("RH", "20", "LH")
+    assert (now["106"].opening.hand, round(now["106"].leaves[0].thickness_mm, 2)) == ("RHR", 44.45)
+    assert [(mark, fact.attribute) for mark, fact in done.blank] == [("105", "hand")]
+    again = taken(project, tmp_path, rows, proposals="take")
+    assert (again.new, again.changed) == ((), ())
+
+
+def test_marks_are_not_laid_each_beside_each(project, monkeypatch):
+    """Four times as many openings cost at most five times as many comparisons."""
+    (given,) = [each for mark, each in openings(project).items() if mark == "102"]
+    counted = []
+    likeness = renaming._likeness
+    monkeypatch.setattr(renaming, "_likeness", lambda *told: counted.append(1) or likeness(*told))
+
+    def comparisons(count):
+        gone = [
+            replace(given, opening=replace(given.opening, mark=f"{n}", room_to=f"Room {n}", id=f"{n}"))
+            for n in range(count)
+        ]
+        new = [
+            SurveyedOpening(f"N-{n}", {"level": "1", "room_from": "Corridor", "room_to": f"Room {n}"}, (), (), "")
+            for n in range(count)
+        ]
+        counted.clear()
+        assert len(renaming.renamed(new, gone)) == count
+        return len(counted)
+
+    assert comparisons(400) <= 5 * comparisons(100)

@@ -1,0 +1,205 @@
+"""How a survey file is read, column by column, and a person's word on it: sheet, header, fact, unit, dash, words."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from functools import partial
+from typing import Any, Final
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFormLayout,
+    QHeaderView,
+    QLabel,
+    QSpinBox,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hwsched.attributes import Attribute
+from hwsched.exchange.problems import Cause, CellProblem, column_letter
+from hwsched.exchange.survey.facts import Proposal, SurveyOptions
+from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
+from hwsched.quantities import BARE_UNITS
+from hwsched.survey import ITEM, LEAF, OPENING
+
+_AS_HEADED: Final = "as the heading says"
+_FACTS: Final[tuple[tuple[str, str], ...]] = (
+    ("not read", ""),
+    *(
+        (f"{entity.label}: {attribute.label}", f"{entity.name}.{attribute.name}")
+        for entity in (OPENING, LEAF, ITEM)
+        for attribute in entity.attributes
+    ),
+    (f"{LEAF.label}: width by height", "leaf.size"),
+)
+_DECLARED: Final[dict[str, Attribute]] = {
+    f"{entity.name}.{attribute.name}": attribute for entity in (OPENING, LEAF, ITEM) for attribute in entity.attributes
+}
+_LIST: Final = "Proposals: left out until decided"
+
+
+class ReadingPage(QWidget):
+    """Sheet, header row, unit; a row for each column, and one for each word that is not understood."""
+
+    said = Signal(object)
+    """SurveyOptions as the person says now."""
+
+    def __init__(
+        self,
+        sheets: Sequence[SheetOutline],
+        options: SurveyOptions,
+        unknown: Sequence[Cause],
+        proposals: Sequence[Proposal] = (),
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.options = options
+        self.shown = _shown(sheets, options)
+        self.sheet = _choice(
+            [("found by its header", None), *((each.name, each.name) for each in sheets)], options.sheet
+        )
+        self.header = QSpinBox()
+        self.header.setRange(0, 10_000)
+        self.header.setSpecialValueText(f"found: row {self.shown.header_row}" if self.shown else "found")
+        self.header.setValue(options.header_row or 0)
+        self.unit = _choice([("as usual", None), *((unit, unit) for unit in BARE_UNITS)], options.bare_unit)
+        self.proposals = _choice(
+            [(_LIST, "ask"), ("all are the known openings", "take"), ("all are new openings", "apart")],
+            options.decisions.proposals,
+        )
+        self.columns = QTableWidget(0, 5)
+        self.columns.setHorizontalHeaderLabels(["Column", "Cells", "Carries", "Unit", "A dash means"])
+        self.words = QTableWidget(0, 4)
+        self.words.setHorizontalHeaderLabels(["Column", "Word", "Cells", "Means"])
+        self._fill_columns()
+        self._fill_words(unknown)
+        form = QFormLayout()
+        form.addRow("&Sheet", self.sheet)
+        form.addRow("&Header row", self.header)
+        form.addRow("&Numbers without a unit", self.unit)
+        layout = QVBoxLayout(self)
+        layout.addLayout(form)
+        layout.addWidget(self.columns, 3)
+        if self.words.rowCount():
+            layout.addWidget(QLabel("Words that are not understood"))
+            layout.addWidget(self.words, 1)
+        if proposals or options.decisions.proposals != "ask":
+            form.addRow("&Marks that may be known", self.proposals)
+        self.sheet.activated.connect(self._say_file)
+        self.header.editingFinished.connect(self._say_file)
+        self.unit.activated.connect(self._say_file)
+        self.proposals.activated.connect(self._say_file)
+
+    def _fill_columns(self) -> None:
+        columns = self.shown.columns if self.shown else ()
+        self.columns.setRowCount(len(columns))
+        for row, column in enumerate(columns):
+            key = _key(column)
+            self.columns.setItem(row, 0, _text(f"{column_letter(column.index)}  {column.header}".rstrip()))
+            self.columns.setItem(row, 1, _text("; ".join(column.samples)))
+            label = next((label for label, target in _FACTS if target and target == column.target), "not read")
+            fact = _choice([(f"{_AS_HEADED}: {label}", None), *_FACTS], _said(self.options.columns, column))
+            fact.activated.connect(lambda _index, box=fact, key=key: self._say("columns", key, box.currentData()))
+            unit = _choice(
+                [(column.unit or "-", None), *((u, u) for u in BARE_UNITS)], _said(self.options.units, column)
+            )
+            unit.activated.connect(lambda _index, box=unit, key=key: self._say("units", key, box.currentData()))
+            dash = _choice([("-", None), *_dash_meanings(column.target)], _said(self.options.dashes, column))
+            dash.activated.connect(lambda _index, box=dash, key=key: self._say("dashes", key, box.currentData()))
+            for place, box in ((2, fact), (3, unit), (4, dash)):
+                self.columns.setCellWidget(row, place, box)
+        self.columns.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+
+    def _fill_words(self, unknown: Sequence[Cause]) -> None:
+        by_letter = {column_letter(column.index): column for column in (self.shown.columns if self.shown else ())}
+        for cause in unknown:
+            problem = cause.problem
+            column = by_letter.get(problem.column) if isinstance(problem, CellProblem) else None
+            if not isinstance(problem, CellProblem) or column is None or not problem.read:
+                continue
+            attribute = _DECLARED.get(column.target)
+            if attribute is None or attribute.kind not in ("choice", "flag"):
+                continue
+            row = self.words.rowCount()
+            self.words.insertRow(row)
+            for place, text in enumerate((problem.header, problem.read, str(len(cause.rows)))):
+                self.words.setItem(row, place, _text(text))
+            box = _choice([("not said", None), ("unknown", "unknown"), *_meanings(attribute)], None)
+            box.activated.connect(partial(self._say_word, _key(column), problem.read, box))
+            self.words.setCellWidget(row, 3, box)
+        self.words.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+
+    def _say_file(self, *_told: object) -> None:
+        self._tell(
+            replace(
+                self.options,
+                sheet=self.sheet.currentData(),
+                header_row=self.header.value() or None,
+                bare_unit=self.unit.currentData(),
+                decisions=replace(self.options.decisions, proposals=self.proposals.currentData()),
+            )
+        )
+
+    def _say(self, name: str, key: str, told: str | None) -> None:
+        held = {k: v for k, v in getattr(self.options, name).items() if k != key}
+        if told is not None:
+            held[key] = told
+        change: dict[str, Any] = {name: held}
+        self._tell(replace(self.options, **change))
+
+    def _say_word(self, key: str, word: str, box: QComboBox, _index: int) -> None:
+        meaning: str | None = box.currentData()
+        words = {k: dict(v) for k, v in self.options.words.items()}
+        if meaning is None:
+            words.get(key, {}).pop(word, None)
+        else:
+            words.setdefault(key, {})[word] = meaning
+        self._tell(replace(self.options, words={k: v for k, v in words.items() if v}))
+
+    def _tell(self, options: SurveyOptions) -> None:
+        if options != self.options:
+            self.options = options
+            self.said.emit(options)
+
+
+def _shown(sheets: Sequence[SheetOutline], options: SurveyOptions) -> SheetOutline | None:
+    """Return the sheet whose columns are shown: the one that was said, else the one that carries most facts."""
+    said = next((each for each in sheets if each.name == options.sheet), None)
+    return said or max(sheets, key=lambda each: sum(bool(column.target) for column in each.columns), default=None)
+
+
+def _key(column: ColumnOutline) -> str:
+    return f"column {column_letter(column.index)}"
+
+
+def _said(told: Any, column: ColumnOutline) -> Any:
+    return told.get(_key(column), told.get(column.header))
+
+
+def _meanings(attribute: Attribute | None) -> list[tuple[str, str]]:
+    if attribute is None or attribute.kind not in ("choice", "flag"):
+        return []
+    if attribute.kind == "flag":
+        return [("yes", "yes"), ("no", "no")]
+    return [(choice.label, choice.value) for choice in attribute.choices]
+
+
+def _dash_meanings(target: str) -> list[tuple[str, str]]:
+    return [("unknown", "unknown"), *_meanings(_DECLARED.get(target))]
+
+
+def _choice(entries: Sequence[tuple[str, Any]], held: Any) -> QComboBox:
+    box = QComboBox()
+    for label, value in entries:
+        box.addItem(label, value)
+    box.setCurrentIndex(next((n for n, (_, value) in enumerate(entries) if value == held), 0))
+    return box
+
+
+def _text(text: str) -> QTableWidgetItem:
+    item = QTableWidgetItem(text)
+    item.setToolTip(text)
+    return item

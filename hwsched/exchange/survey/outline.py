@@ -1,0 +1,103 @@
+"""What a survey file looks like before anything is made of it: its sheets, their columns, and what each would carry.
+
+Here belongs what a person needs to say how a file is to be read, also where it cannot be read yet.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Final
+
+from hwsched.attributes import as_text
+from hwsched.exchange.survey.facts import SurveyOptions
+from hwsched.exchange.survey.grid import Grid, read_grids
+from hwsched.exchange.survey.header import Header, find_header, map_columns
+from hwsched.exchange.survey.words import Vocabulary
+
+_ROWS: Final = 400
+"""Rows below the header from which samples are taken."""
+_SAMPLES: Final = 4
+_SEARCHED: Final = 30
+
+
+@dataclass(frozen=True, slots=True)
+class ColumnOutline:
+    """A column of a sheet."""
+
+    index: int
+    """From 0."""
+    header: str
+    samples: tuple[str, ...]
+    """Some of its different cells."""
+    target: str
+    """The fact that it would carry, such as ``leaf.width_mm``; empty for none."""
+    unit: str
+    """That its header names, or that was given."""
+
+
+@dataclass(frozen=True, slots=True)
+class SheetOutline:
+    """A sheet of a file."""
+
+    name: str
+    header_row: int
+    """Lowest row of the header, as the spreadsheet counts: found, said, or the first row with most texts."""
+    columns: tuple[ColumnOutline, ...]
+
+
+def outline(path: Path, options: SurveyOptions) -> tuple[SheetOutline, ...]:
+    """Look at the sheets of a file; raises InputRejected for a file that is none.
+
+    Parameters
+    ----------
+    path : Path
+        As for `read_survey`.
+    options : SurveyOptions
+        What was said of it so far.
+    """
+    vocabulary = Vocabulary(options.own_fields)
+    return tuple(_of_sheet(grid, vocabulary, options) for grid in read_grids(path))
+
+
+def _of_sheet(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions) -> SheetOutline:
+    header = find_header(grid, vocabulary, options) or _likely(grid, vocabulary)
+    if header is None:
+        return SheetOutline(grid.sheet, options.header_row or 1, ())
+    mapping, _ = map_columns(grid, header, vocabulary, options)
+    carried = {column.index: column for column in mapping.columns}
+    below = grid.rows[header.last + 1 : header.last + 1 + _ROWS]
+    return SheetOutline(
+        grid.sheet,
+        header.last + 1,
+        tuple(
+            ColumnOutline(
+                index,
+                text,
+                _samples(below, index),
+                carried[index].target.text() if index in carried else "",
+                carried[index].unit if index in carried else "",
+            )
+            for index, text in enumerate(header.texts)
+        ),
+    )
+
+
+def _likely(grid: Grid, vocabulary: Vocabulary) -> Header | None:
+    """Return the row that would be a header if its words were understood: the first of those with most texts."""
+    best: tuple[int, Header] | None = None
+    for index, row in enumerate(grid.rows[:_SEARCHED]):
+        texts = tuple(" ".join(as_text(cell).split()) for cell in row)
+        count = sum(1 for cell, text in zip(row, texts, strict=True) if text and isinstance(cell, str))
+        if count and (best is None or count > best[0]):
+            best = count, Header(index, index, texts, tuple(vocabulary.meaning(text) for text in texts))
+    return best[1] if best else None
+
+
+def _samples(rows: Sequence[Sequence[object]], index: int) -> tuple[str, ...]:
+    found: dict[str, None] = {}
+    for row in rows:
+        if index < len(row) and (text := as_text(row[index]).strip()):
+            found[text] = None
+            if len(found) == _SAMPLES:
+                break
+    return tuple(found)

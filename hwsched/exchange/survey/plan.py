@@ -1,0 +1,192 @@
+"""A column plan as an open text file (TOML): what the columns, units, words and dashes of a kind of list mean.
+
+A plan is made once and laid beside every later list of the kind, column by column, in any project. Reading and writing
+the text belongs here; laying it beside a header stands in `memory`.
+"""
+
+import json
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+from typing import Any, Final
+
+from hwsched.exchange.problems import FileProblem, InputRejected
+from hwsched.exchange.survey.facts import SurveyOptions
+from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word, target_of
+from hwsched.quantities import BARE_UNITS
+
+ENDING: Final = ".toml"
+_LARGEST: Final = 1_000_000
+_TOP: Final = frozenset({"plan", "unit", "sheet", "header_row", "last_row", "column"})
+_OF_COLUMN: Final = frozenset({"header", "fact", "unit", "dash", "words"})
+
+
+@dataclass(frozen=True, slots=True)
+class ColumnPlan:
+    """What a plan says."""
+
+    name: str
+    columns: RememberedMapping
+    headings: Mapping[str, str] = field(default_factory=dict)
+    """Heading as people see it, by its key."""
+    sheet: str | None = None
+    header_row: int | None = None
+    last_row: int | None = None
+
+    def onto(self, options: SurveyOptions) -> SurveyOptions:
+        """Return options that follow the plan where they say nothing themselves."""
+        unit = next((known for known in BARE_UNITS if known == self.columns.bare_unit), None)
+        return replace(
+            options,
+            plan=self.columns,
+            sheet=options.sheet or self.sheet,
+            header_row=options.header_row or self.header_row,
+            last_row=options.last_row or self.last_row,
+            bare_unit=options.bare_unit or unit,
+        )
+
+
+def plan_of(name: str, mapping: SheetMapping, options: SurveyOptions) -> ColumnPlan:
+    """Return the plan that reads such a sheet as it was read."""
+    kept = mapping.remembered(options.bare_unit or "")
+    keys = header_keys(mapping.headers)
+    headings = {key: header for key, header in zip(keys, mapping.headers, strict=True) if key in kept.columns}
+    return ColumnPlan(name, kept, headings, options.sheet, options.header_row, options.last_row)
+
+
+def written(plan: ColumnPlan) -> str:
+    """Return the text of a plan.
+
+    Examples
+    --------
+    >>> print(written(ColumnPlan("yard", RememberedMapping({"wd": "leaf.width_mm"}, "in"), {"wd": "Wd."})))
+    # Column plan of hwsched: what the columns of such a list mean. Lines may be changed, added, removed.
+    plan = "yard"
+    unit = "in"
+    <BLANKLINE>
+    [[column]]
+    header = "Wd."
+    fact = "leaf.width_mm"
+    <BLANKLINE>
+    """
+    lines = ["# Column plan of hwsched: what the columns of such a list mean. Lines may be changed, added, removed."]
+    lines.append(f"plan = {_quoted(plan.name)}")
+    if plan.columns.bare_unit:
+        lines.append(f"unit = {_quoted(plan.columns.bare_unit)}")
+    if plan.sheet:
+        lines.append(f"sheet = {_quoted(plan.sheet)}")
+    lines += [f"{name} = {row}" for name in ("header_row", "last_row") if (row := getattr(plan, name))]
+    for key, fact in plan.columns.columns.items():
+        lines += ["", "[[column]]", f"header = {_quoted(_heading(plan, key))}", f"fact = {_quoted(fact)}"]
+        for name, told in (("unit", plan.columns.units), ("dash", plan.columns.dashes)):
+            if key in told:
+                lines.append(f"{name} = {_quoted(told[key])}")
+        if words := plan.columns.words.get(key):
+            inner = ", ".join(f"{_quoted(word)} = {_quoted(meaning)}" for word, meaning in words.items())
+            lines.append(f"words = {{ {inner} }}")
+    return "\n".join(lines) + "\n"
+
+
+def _heading(plan: ColumnPlan, key: str) -> str:
+    return plan.headings.get(key, key.partition("#")[0])
+
+
+def _quoted(text: str) -> str:
+    # TOML's basic strings are JSON's, but for the deletion mark.
+    return json.dumps(text, ensure_ascii=False).replace("\x7f", "\\u007f")
+
+
+def read_plan(path: Path) -> ColumnPlan:
+    """Read a plan.
+
+    Raises
+    ------
+    InputRejected
+        Where it is not there, no such text, or says what no plan can; the message says which entry.
+    """
+    try:
+        with path.open("rb") as stream:
+            content = stream.read(_LARGEST + 1)
+    except (OSError, ValueError) as error:
+        reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
+        raise _refused(path, f"cannot be opened: {reason}", "a column plan") from None
+    if len(content) > _LARGEST:
+        raise _refused(path, "is larger than any column plan", "a column plan")
+    try:
+        told = tomllib.loads(content.decode("utf-8-sig"))
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError, RecursionError) as error:
+        raise _refused(path, f"is no column plan: {error}", "a plan as --save-plan writes it") from None
+    return _plan(path, told)
+
+
+def _refused(path: Path, message: str, accepted: str) -> InputRejected:
+    return InputRejected([FileProblem(path.name, message, accepted=accepted)])
+
+
+def _plan(path: Path, told: Mapping[str, Any]) -> ColumnPlan:
+    _check_names(path, "the plan", told, _TOP)
+    entries = told.get("column", [])
+    if not isinstance(entries, list) or not all(isinstance(entry, dict) for entry in entries):
+        raise _refused(path, "has columns that are no entries [[column]]", "[[column]] with header and fact")
+    headings = [_text(path, entry, "header", f"column {n}") for n, entry in enumerate(entries, 1)]
+    keys = header_keys(headings)
+    columns: dict[str, str] = {}
+    units: dict[str, str] = {}
+    dashes: dict[str, str] = {}
+    words: dict[str, dict[str, str]] = {}
+    for key, heading, entry in zip(keys, headings, entries, strict=True):
+        where = f"column {heading}"
+        _check_names(path, where, entry, _OF_COLUMN)
+        if not key:
+            raise _refused(path, f"has a column without a header ({where})", 'header = "Width"')
+        columns[key] = _fact(path, _text(path, entry, "fact", where), where)
+        if "unit" in entry:
+            units[key] = _text(path, entry, "unit", where)
+        if "dash" in entry:
+            dashes[key] = _text(path, entry, "dash", where)
+        meanings = entry.get("words", {})
+        if not isinstance(meanings, dict) or not all(isinstance(meaning, str) for meaning in meanings.values()):
+            raise _refused(path, f"has words that are no texts ({where})", 'words = { "STL" = "hollow metal" }')
+        if meanings:
+            words[key] = dict(meanings)
+    unit = _text(path, told, "unit", "the plan") if "unit" in told else ""
+    if unit and unit not in BARE_UNITS:
+        raise _refused(path, f"has the unit {unit}", ", ".join(BARE_UNITS))
+    return ColumnPlan(
+        _text(path, told, "plan", "the plan") if "plan" in told else path.stem,
+        RememberedMapping(columns, unit, units, dashes, words, tuple(plain_word(heading) for heading in headings)),
+        dict(zip(keys, headings, strict=True)),
+        _text(path, told, "sheet", "the plan") if "sheet" in told else None,
+        _row(path, told, "header_row"),
+        _row(path, told, "last_row"),
+    )
+
+
+def _check_names(path: Path, where: str, told: Mapping[str, Any], known: frozenset[str]) -> None:
+    unknown = sorted(told.keys() - known)
+    if unknown:
+        raise _refused(path, f"says {unknown[0]} of {where}, which no plan says", ", ".join(sorted(known)))
+
+
+def _text(path: Path, told: Mapping[str, Any], name: str, where: str) -> str:
+    value = told.get(name)
+    if not isinstance(value, str):
+        raise _refused(path, f"has no text {name} for {where}", f'{name} = "..."')
+    return value
+
+
+def _row(path: Path, told: Mapping[str, Any], name: str) -> int | None:
+    value = told.get(name)
+    if value is not None and (not isinstance(value, int) or isinstance(value, bool) or value < 1):
+        raise _refused(path, f"has no row {name}", f"{name} = 3")
+    return value
+
+
+def _fact(path: Path, fact: str, where: str) -> str:
+    if fact:
+        try:
+            target_of(fact)
+        except ValueError as error:
+            raise _refused(path, f"{error} ({where})", 'fact = "leaf.width_mm", or "" where it is not read') from None
+    return fact

@@ -1,0 +1,177 @@
+"""Measures that came in and can hardly be so: each oddity is one question over all openings that raise it.
+
+What surely cannot be is refused by the limits of its fact, cell by cell; here belongs what is doubtful only beside
+other facts of the same opening. The bounds are common practice, wide enough that an ordinary door never meets them.
+"""
+
+from collections.abc import Callable, Collection, Sequence
+from dataclasses import dataclass, replace
+from typing import Any, Final
+
+from hwsched.exchange.survey.facts import Facts, Oddity, SurveyedLeaf, SurveyedOpening
+
+_UNUSUAL: Final = frozenset({"gate", "cabinet", "lift", "turnstile"})
+"""Forms of which neither width nor height says anything."""
+_THIN: Final = frozenset({"hollow-metal", "wood", "mineral-core", "aluminium", "composite"})
+_THINNEST_MM: Final = 32.0
+"""Doors of these materials are 1 3/8 in (34.9 mm) and more thick, common practice."""
+_THICKEST_MM: Final = 76.5
+"""Leaves thicker than 3 in are vaults, common practice."""
+_WIDEST_MM: Final = 1400.0
+"""Of one leaf, 4 ft (1219 mm) is the usual end, common practice."""
+_TALLEST_MM: Final = 3100.0
+"""10 ft (3048 mm) is the usual end, common practice."""
+_LOWEST_MM: Final = 1500.0
+_DEEPEST_UNDERCUT_MM: Final = 60.0
+
+
+@dataclass(frozen=True, slots=True)
+class OddityKind:
+    """One thing that can hardly be."""
+
+    id: str
+    question: str
+    """With ``{count}`` for how many openings."""
+    raised: Callable[[Facts, Facts, Facts], bool]
+    """Of an opening's facts, one leaf's and its lock's."""
+    cure: str = ""
+    """What the cure does; empty where only the person at the door can mend it."""
+    mend: Callable[[Facts], dict[str, Any]] | None = None
+    """Of the leaf's facts."""
+
+
+_SIZES: Final = frozenset({"wide-leaf", "tall-leaf", "low-leaf", "lock-above-leaf"})
+"""Not asked of a leaf that is asked about already, whether width and height are swapped."""
+
+
+def _swapped(leaf: Facts) -> dict[str, Any]:
+    return {**leaf, "width_mm": leaf["height_mm"], "height_mm": leaf["width_mm"]}
+
+
+def _number(facts: Facts, name: str) -> float | None:
+    value = facts.get(name)
+    return float(value) if isinstance(value, int | float) and not isinstance(value, bool) else None
+
+
+def _over(facts: Facts, name: str, most: float) -> bool:
+    value = _number(facts, name)
+    return value is not None and value > most
+
+
+def _beyond(one: float | None, other: float | None) -> bool:
+    return one is not None and other is not None and one > other
+
+
+ODDITIES: Final[tuple[OddityKind, ...]] = (
+    OddityKind(
+        "wider-than-high",
+        "are width and height swapped in {count}? The leaf is wider than it is high",
+        lambda _opening, leaf, _lock: _beyond(_number(leaf, "width_mm"), _number(leaf, "height_mm")),
+        "width and height change places",
+        _swapped,
+    ),
+    OddityKind(
+        "thin-leaf",
+        "is the thickness right in {count}? No leaf of this material is as thin",
+        lambda _opening, leaf, _lock: (
+            leaf.get("material") in _THIN and _beyond(_THINNEST_MM, _number(leaf, "thickness_mm"))
+        ),
+    ),
+    OddityKind(
+        "thick-leaf",
+        "is the thickness right in {count}? The leaf is thicker than 3 in (76 mm)",
+        lambda _opening, leaf, _lock: _over(leaf, "thickness_mm", _THICKEST_MM),
+    ),
+    OddityKind(
+        "wide-leaf",
+        "is it a pair in {count}? One leaf is wider than 4'-7\" (1400 mm)",
+        lambda _opening, leaf, _lock: _over(leaf, "width_mm", _WIDEST_MM),
+    ),
+    OddityKind(
+        "tall-leaf",
+        "is the height right in {count}? The leaf is higher than 10'-2\" (3100 mm)",
+        lambda _opening, leaf, _lock: _over(leaf, "height_mm", _TALLEST_MM),
+    ),
+    OddityKind(
+        "low-leaf",
+        "is the height right in {count}? Nobody walks upright through a leaf lower than 4'-11\" (1500 mm)",
+        lambda _opening, leaf, _lock: (
+            _beyond(_LOWEST_MM, _number(leaf, "height_mm"))
+            and not _beyond(_number(leaf, "width_mm"), _number(leaf, "height_mm"))
+        ),
+    ),
+    OddityKind(
+        "deep-undercut",
+        'is the undercut right in {count}? It is more than 2 3/8" (60 mm)',
+        lambda _opening, leaf, _lock: _over(leaf, "undercut_mm", _DEEPEST_UNDERCUT_MM),
+    ),
+    OddityKind(
+        "bore-over-stile",
+        "are bore and stile right in {count}? The bore is wider than the stile that it stands in",
+        lambda _opening, leaf, lock: _beyond(_number(lock, "cross_bore_mm"), _number(leaf, "stile_mm")),
+    ),
+    OddityKind(
+        "backset-over-stile",
+        "are backset and stile right in {count}? The backset reaches beyond the stile",
+        lambda _opening, leaf, lock: _beyond(_number(lock, "backset_mm"), _number(leaf, "stile_mm")),
+    ),
+    OddityKind(
+        "lock-above-leaf",
+        "is the lock's height right in {count}? It stands above the leaf",
+        lambda _opening, leaf, lock: _beyond(_number(lock, "cylinder_height_mm"), _number(leaf, "height_mm")),
+    ),
+)
+"""All kinds of oddity, in the order in which they are asked."""
+BY_ID: Final = {kind.id: kind for kind in ODDITIES}
+
+
+def with_oddities(
+    openings: Sequence[SurveyedOpening], cured: Collection[str]
+) -> tuple[tuple[SurveyedOpening, ...], tuple[Oddity, ...]]:
+    """Find what can hardly be among openings, and mend what a person said is to be mended.
+
+    Parameters
+    ----------
+    openings : sequence of SurveyedOpening
+        As they were read.
+    cured : collection of str
+        Identifiers of oddities, the cure of which was asked for.
+
+    Returns
+    -------
+    tuple
+        The openings, mended ones in place of theirs, and one oddity for each kind that is left.
+    """
+    raised: dict[str, list[str]] = {}
+    kept: list[SurveyedOpening] = []
+    for opening in openings:
+        mended = opening
+        if opening.leaves and opening.facts.get("form") not in _UNUSUAL:
+            mended = _look(opening, cured, raised)
+        kept.append(mended)
+    return tuple(kept), tuple(
+        Oddity(kind.id, kind.question, kind.cure, tuple(raised[kind.id])) for kind in ODDITIES if kind.id in raised
+    )
+
+
+def _look(opening: SurveyedOpening, cured: Collection[str], raised: dict[str, list[str]]) -> SurveyedOpening:
+    lock: Facts = next((item.facts for item in opening.items if item.facts.get("kind") == "lock"), {})
+    leaves: list[SurveyedLeaf] = []
+    found: dict[str, None] = {}
+    for leaf in opening.leaves:
+        facts = leaf.facts
+        if facts.get("material") == "steel-gate":
+            leaves.append(leaf)
+            continue
+        swapped = False
+        for kind in ODDITIES:
+            if (not swapped or kind.id not in _SIZES) and kind.raised(opening.facts, facts, lock):
+                if kind.mend is not None and kind.id in cured:
+                    facts = kind.mend(facts)
+                else:
+                    found[kind.id] = None
+                    swapped = swapped or kind.mend is _swapped
+        leaves.append(leaf if facts is leaf.facts else replace(leaf, facts=facts))
+    for name in found:
+        raised.setdefault(name, []).append(opening.mark)
+    return replace(opening, leaves=tuple(leaves)) if leaves != list(opening.leaves) else opening

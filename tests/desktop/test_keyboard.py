@@ -1,0 +1,95 @@
+"""Work by keys alone: focus stays where one works, and a key does what it says."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QComboBox, QLineEdit
+
+from tests.desktop.conftest import choose, idle
+
+DOWN, UP, TAB = Qt.Key.Key_Down, Qt.Key.Key_Up, Qt.Key.Key_Tab
+F2, ENTER, ESCAPE = Qt.Key.Key_F2, Qt.Key.Key_Return, Qt.Key.Key_Escape
+TOWARD_LOCK = Qt.Key.Key_Right
+"""M004 is RHR: seen from inside, from which it is pushed, its hinges are on the left."""
+FLAGS = Qt.MatchFlag.MatchExactly | Qt.MatchFlag.MatchRecursive
+
+
+@pytest.fixture
+def facts(at_work, qtbot):
+    """The form of facts of M004, with the keyboard in it."""
+    choose(at_work, "M004")
+    at_work.activateWindow()
+    form = at_work.sheet.facts
+    at_work.sheet.pages.setCurrentWidget(form)
+    form.setFocus()
+    return form
+
+
+def go_to(form, label):
+    form.setCurrentItem(form.findItems(label, FLAGS, 0)[0])
+
+
+def test_f2_edits_and_the_focus_stays_in_the_form(at_work, qtbot, facts):
+    go_to(facts, "Leaf thickness")
+    qtbot.keyClick(facts, F2)
+    editor = facts.findChild(QLineEdit)
+    editor.selectAll()
+    qtbot.keyClicks(editor, "1 7/8")
+    with qtbot.waitSignal(editor.destroyed, timeout=5000):
+        qtbot.keyClick(editor, ENTER)
+    idle(qtbot, at_work)
+    assert facts.currentItem().text(0) == "Leaf thickness"
+    assert facts.currentItem().text(1) == '1 7/8"'
+    assert QApplication.focusWidget() is facts
+    shown = at_work.openings.register.rowCount()
+    qtbot.keyClick(QApplication.focusWidget(), DOWN)
+    assert at_work.openings.register.rowCount() == shown
+    assert facts.currentItem().text(0) != "Leaf thickness"
+
+
+def test_an_arrow_key_looks_at_the_next_word_and_enter_takes_one(at_work, qtbot, facts):
+    go_to(facts, "Hand")
+    before = facts.currentItem().text(1)
+    steps = at_work.frame.state.checked.base
+    qtbot.keyClick(facts, F2)
+    box = facts.findChild(QComboBox)
+    qtbot.keyClick(box, UP)
+    assert box.currentText() != before
+    assert at_work.frame.state.checked.base == steps
+    with qtbot.waitSignal(box.destroyed, timeout=5000):
+        qtbot.keyClick(box, ESCAPE)
+    assert facts.currentItem().text(1) == before
+    qtbot.keyClick(facts, F2)
+    box = facts.findChild(QComboBox)
+    qtbot.keyClick(box, UP)
+    wanted = box.currentText()
+    with qtbot.waitSignal(box.destroyed, timeout=5000):
+        qtbot.keyClick(box, ENTER)
+    idle(qtbot, at_work)
+    assert facts.currentItem().text(1) == wanted
+
+
+def test_tab_leaves_the_register(at_work, qtbot):
+    at_work.activateWindow()
+    table = at_work.openings.table
+    table.setFocus()
+    qtbot.keyClick(table, TAB)
+    assert QApplication.focusWidget() is not table
+
+
+def test_the_unit_is_moved_by_arrow_keys(at_work, qtbot):
+    choose(at_work, "M004")
+    at_work.activateWindow()
+    view, place = at_work.sheet.view, at_work.frame.state.checked.fit.placement
+    view.setFocus()
+    said = at_work.sheet.state.text()
+    qtbot.keyClick(view, Qt.Key.Key_Up)
+    assert at_work.sheet.state.text() != said
+    qtbot.keyClick(view, ESCAPE)
+    assert at_work.sheet.state.text() == said
+    for _ in range(2):
+        qtbot.keyClick(view, TOWARD_LOCK)
+    assert at_work.sheet.state.text().startswith("Fits here")
+    qtbot.keyClick(view, ENTER)
+    idle(qtbot, at_work)
+    moved = at_work.frame.state.checked.given.placed
+    assert (moved.x_mm, moved.y_mm) == pytest.approx((place.x_mm - 2.0, place.y_mm), abs=0.01)

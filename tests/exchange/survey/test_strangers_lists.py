@@ -1,0 +1,168 @@
+"""Invented lists that break the usual form, each with what a person reads in it, written by hand, and what is asked.
+
+Lengths stand in inches as read, to a tenth; a fact that is not named must not be there.
+"""
+
+from dataclasses import dataclass, field
+from typing import Any
+
+import pytest
+
+from hwsched.exchange.problems import causes
+from hwsched.exchange.survey.book import SurveyOptions, read_survey
+
+
+@dataclass
+class Stranger:
+    """One list."""
+
+    text: str
+    reads: dict[str, dict[str, Any]]
+    """By mark; w, h, t of the first leaf in inches, leaves where there are two."""
+    asks: tuple[str, ...] = ()
+    """Words of each question that has to be asked; their number is the ceiling too."""
+    refuses: tuple[str, ...] = ()
+    """Words of each cause of refusals; their number is the ceiling too."""
+    options: dict[str, Any] = field(default_factory=dict)
+    name: str = "list.csv"
+    encoding: str = "utf-8"
+
+
+DOOR = {"w": 36.0, "h": 84.0}
+LISTS = {
+    "three lines of header, the last of units": Stranger(
+        "Doors,,,,\n,Leaf,,,Fire\nMark,Width,Height,Thickness,rating\n,(mm),(mm),(in),(min)\n101,914.4,2133.6,1.75,90\n",
+        {"101": {**DOOR, "t": 1.8, "rating": "90"}},
+    ),
+    "title block above and notes below": Stranger(
+        "Yard works,,\nRevision B,,\n,,\nMark,Width,Height\n101,36,84\n102,36,84\n,,\nNote: clear of the frame,,\n",
+        {"101": DOOR, "102": DOOR},
+    ),
+    "totals and subtotals": Stranger(
+        "Mark,Level,Width,Height\n101,1,36,84\nSub-Totals,,,1\n201,2,36,84\nSub-Totals,,,1\nGrand total: 2,,,\n",
+        {"101": {**DOOR, "level": "1"}, "201": {**DOOR, "level": "2"}},
+    ),
+    "sections that say the level": Stranger(
+        "LEVEL 1,,\nMark,Width,Height\n101,36,84\nLEVEL 2,,\n201,36,84\n202,36,84\n",
+        {
+            "101": {**DOOR, "level": "LEVEL 1"},
+            "201": {**DOOR, "level": "LEVEL 2"},
+            "202": {**DOOR, "level": "LEVEL 2"},
+        },
+    ),
+    "the header again on each page": Stranger(
+        "Mark,Width,Height\n101,36,84\nPage 1 of 2,,\nMark,Width,Height\n102,36,84\nPage 2 of 2,,\n",
+        {"101": DOOR, "102": DOOR},
+    ),
+    "dashes beside values": Stranger(
+        "Mark,Fire rating,Egress,Hand\n1,-,-,-\n2,90 MIN,YES,LH\n3,-,\u2014,RH\n",
+        {"1": {}, "2": {"rating": "90", "egress": "egress", "hand": "LH"}, "3": {"hand": "RH"}},
+        asks=("Fire rating", "Egress"),
+    ),
+    "crosses in a tick list": Stranger(
+        "Mark,Stair door,Accessible route\n1,x,\n2,,X\n3,x,x\n",
+        {"1": {"stair": True}, "2": {"accessible": True}, "3": {"stair": True, "accessible": True}},
+    ),
+    "zeros for not rated": Stranger(
+        "Mark,Fire rating\n1,0\n2,90\n3,0\n", {"1": {}, "2": {"rating": "90"}, "3": {}}, asks=("Fire rating",)
+    ),
+    "inch marks that nobody quoted": Stranger(
+        'Mark,Width,Height,Notes\n101,36",84",plain\n102,"36"",84"",doubled\n103,"36"","84"",each\n',
+        {m: {**DOOR, "notes": n} for m, n in (("101", "plain"), ("102", "doubled"), ("103", "each"))},
+    ),
+    "a quotation that is opened and never closed": Stranger(
+        'Mark,Width,Height\n101,"36,84\n102,36,84\n103,"36,84\n', {"101": DOOR, "102": DOOR, "103": DOOR}
+    ),
+    "semicolons and decimal commas": Stranger(
+        "Mark;Width;Height\n101;91,44;213,36\n", {"101": DOOR}, options={"bare_unit": "cm"}, name="list.txt"
+    ),
+    "tabs": Stranger("Mark\tWidth\tHeight\n101\t3'-0\"\t7'-0\"\n", {"101": DOOR}, name="list.tsv"),
+    "text of two bytes a letter": Stranger("Mark\tWidth\tHeight\n101\t36\t84\n", {"101": DOOR}, encoding="utf-16"),
+    "a first line that names the separator": Stranger("sep=|\nMark|Width|Height\n101|36|84\n", {"101": DOOR}),
+    "letters of an old code page": Stranger(
+        "Mark,Notes\n101,caf\xe9\n", {"101": {"notes": "caf\xe9"}}, encoding="cp1252"
+    ),
+    "widths of pairs, counted": Stranger(
+        'Mark,Size\n101,"2(3\'-0"") x 7\'-0"""\n102,"1(3\'-0"") x 7\'-0"""\n',
+        {"101": {**DOOR, "form": "pair", "leaves": 2}, "102": DOOR},
+    ),
+    "a pair's width that may be that of both leaves": Stranger(
+        "Mark,Type,Size\n101,PR,PR 762 x 2134 mm\n102,SGL,3-0 x 7-0\n",
+        {"102": {**DOOR, "form": "single"}},
+        refuses=("one leaf or the whole opening",),
+    ),
+    "ratings as schedules write them": Stranger(
+        "Mark,Fire rating\n1,3/4 HR\n2,1.5 hr\n3,B label\n4,90 MIN\n5,60/90\n"
+        "6,20 MINUTE\n7,UL 90\n8,NL\n9,NR\n10,1-1/2 HOUR\n",
+        {
+            "1": {"rating": "45"},
+            "2": {"rating": "90"},
+            "3": {"rating": "90"},
+            "4": {"rating": "90"},
+            "6": {"rating": "20"},
+            "7": {"rating": "90"},
+            "9": {"rating": "none"},
+            "10": {"rating": "90"},
+        },
+        refuses=("names two ratings", "narrow lite"),
+    ),
+    "one unknown word in many rows": Stranger(
+        "Mark,Leaf material\n" + "".join(f"{n},STL\n" for n in range(1, 187)) + "200,HM\n",
+        {"200": {"material": "hollow-metal"}},
+        refuses=("186 rows (2-187)",),
+    ),
+    "that word, told": Stranger(
+        "Mark,Leaf material\n1,STL\n2,HC/WD\n",
+        {"1": {"material": "hollow-metal"}, "2": {"material": "wood"}},
+        options={"words": {"Leaf material": {"STL": "hollow metal", "HC/WD": "wood"}}},
+    ),
+    "frames and functions in short": Stranger(
+        "Mark,Frame material,Lock function\n1,HMF,PASS\n2,WDF,PRIV\n3,ALF,CLRM\n4,FW,STRM\n",
+        {
+            "1": {"frame_material": "hollow-metal"},
+            "2": {"frame_material": "wood"},
+            "3": {"frame_material": "aluminium"},
+            "4": {"frame_material": "hollow-metal"},
+        },
+    ),
+    "a quantity that stands for several doors": Stranger(
+        "Mark,Qty,Width,Height\nA,3,36,84\nB,1,36,84\n", {"A": DOOR, "B": DOOR}, asks=("Qty",)
+    ),
+    "values shifted by a column": Stranger(
+        "Mark,Hand,Width,Height\n101,LH,36,84\n102,,RH,36\n103,LH,36,84\n",
+        {"101": {**DOOR, "hand": "LH"}, "103": {**DOOR, "hand": "LH"}},
+        refuses=("row 3, column C (Width): read 'RH'",),
+    ),
+    "marks that are one but for their spelling": Stranger(
+        "Mark,Hand\nD-1,LH\nd-1,RH\nD-2,LH\n",
+        {"D-1": {"hand": "LH"}, "d-1": {"hand": "RH"}, "D-2": {"hand": "LH"}},
+    ),
+    "headings that nobody knows, told": Stranger(
+        "Q,Broad,Tall\n101,36,84\n",
+        {"101": DOOR},
+        options={"columns": {"Q": "opening.mark", "Broad": "leaf.width_mm", "Tall": "leaf.height_mm"}},
+    ),
+}
+
+
+def as_person_reads(opening):
+    leaf = opening.leaves[0].facts
+    short = {"width_mm": "w", "height_mm": "h", "thickness_mm": "t"}
+    measures = {short[name]: round(leaf[name] / 25.4, 1) for name in short if name in leaf}
+    leaves = {"leaves": 2} if len(opening.leaves) > 1 else {}
+    material = {"material": leaf["material"]} if "material" in leaf else {}
+    return {**{k: v for k, v in opening.facts.items() if k != "mark"}, **measures, **material, **leaves}
+
+
+@pytest.mark.parametrize("name", LISTS)
+def test_it_is_read_as_a_person_reads_it(tmp_path, name):
+    stranger = LISTS[name]
+    path = tmp_path / stranger.name
+    path.write_bytes(stranger.text.encode(stranger.encoding))
+    found = read_survey(path, SurveyOptions(**{"bare_unit": "in", **stranger.options}))
+    assert {opening.mark: as_person_reads(opening) for opening in found.openings} == stranger.reads
+    asked = [question.describe() for question in found.questions]
+    refused = [cause.describe() for cause in causes(found.problems)]
+    for wanted, said in ((stranger.asks, asked), (stranger.refuses, refused)):
+        assert len(said) == len(wanted), said
+        assert all(any(words in line for line in said) for words in wanted), said

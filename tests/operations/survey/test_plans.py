@@ -1,0 +1,55 @@
+"""Plans are kept under a name for every project, or as a file anywhere."""
+
+import pytest
+
+from hwsched.exchange.problems import InputRejected
+from hwsched.exchange.survey.book import SurveyOptions
+from hwsched.exchange.survey.mapping import RememberedMapping
+from hwsched.exchange.survey.plan import ColumnPlan
+from hwsched.model.errors import ValueRefusedError
+from hwsched.model.project import create_project
+from hwsched.operations.survey.plans import find_plan, keep_plan, plans_folder
+from hwsched.operations.survey.survey_import import import_survey, save_plan
+
+PLAN = ColumnPlan("yard", RememberedMapping({"q": "opening.mark"}, "in", headers=("q",)), {"q": "Q"})
+
+
+@pytest.fixture(autouse=True)
+def folder(tmp_path, monkeypatch):
+    monkeypatch.setenv("HWSCHED_PLANS", str(tmp_path / "plans"))
+    return tmp_path / "plans"
+
+
+def test_a_plan_is_found_by_its_name_and_by_its_file(folder, tmp_path):
+    assert keep_plan("yard 1", PLAN) == folder / "yard 1.toml"
+    assert find_plan("yard 1") == find_plan(str(folder / "yard 1.toml")) == PLAN
+    keep_plan(str(tmp_path / "elsewhere" / "sent.toml"), PLAN)
+    assert find_plan(str(tmp_path / "elsewhere" / "sent.toml")) == PLAN
+
+
+def test_a_plan_that_is_not_there(folder):
+    with pytest.raises(InputRejected, match=r"gone\.toml: cannot be opened"):
+        find_plan("gone")
+
+
+@pytest.mark.parametrize("name", ["", ".", "..", "a:b", "x" * 99, "a\nb"])
+def test_what_can_be_no_name(name):
+    with pytest.raises(ValueRefusedError):
+        keep_plan(name, PLAN)
+
+
+def test_a_plan_made_in_one_project_reads_a_list_in_another(tmp_path):
+    path = tmp_path / "list.csv"
+    path.write_text("Q,Broad\nD-1,36\n", encoding="utf-8")
+    told = SurveyOptions(columns={"Q": "opening.mark", "Broad": "leaf.width_mm"}, bare_unit="in")
+    with create_project(str(tmp_path / "a.hwsched"), "A") as first:
+        save_plan(first, path, told, "yard")
+    with create_project(str(tmp_path / "b.hwsched"), "B") as second:
+        done = import_survey(second, path, find_plan("yard").onto(SurveyOptions()), who="t")
+    (opening,) = done.preview.new
+    assert (opening.mark, opening.leaves[0].facts["width_mm"]) == ("D-1", pytest.approx(914.4))
+
+
+def test_where_they_are_kept_by_themselves():
+    assert plans_folder({"XDG_CONFIG_HOME": "/home/a/set"}).parts[-3:] == ("set", "hwsched", "plans")
+    assert plans_folder({"HWSCHED_PLANS": "/srv/plans"}).parts[-2:] == ("srv", "plans")

@@ -61,7 +61,7 @@ FAULTS: Final = (
     Fault(
         "contents of boxes not multiplied in the pick list",
         "documents/stock/pick_list.py",
-        "contents(project.catalogue, number, line.quantity)",
+        "contents(project.catalogue, number, count)",
         "contents(project.catalogue, number, 1.0)",
         (PICKED,),
     ),

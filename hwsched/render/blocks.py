@@ -167,7 +167,7 @@ class Section:
     blocks: tuple[Block, ...]
     mark: str = ""
     landscape: bool = False
-    site: bool = False
+    at_door: bool = False
     """Whether it is read at the door, at arm's length, and not at a desk."""
     code: str = ""
     """By which a sheet is known: in the head of each page, as text and to be read by a camera; capitals and digits."""

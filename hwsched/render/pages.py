@@ -88,7 +88,7 @@ class Pages:
             self._sections += 1
             self._sheet = 0
         self._section = section
-        self.type = style.SITE if section.site else style.USUAL
+        self.type = style.SITE if section.at_door else style.USUAL
         wide, tall = self._paper
         self._size = (tall, wide) if section.landscape else (wide, tall)
         self._compose_head(section)

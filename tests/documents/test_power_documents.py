@@ -307,8 +307,8 @@ def test_the_schedule_lists_what_feeds_openings_from_elsewhere(large):
     """Fifteen supplies with two circuits each, ten openings on a circuit, limiters of 2 A, a battery for standby."""
     rows = table(SCHEDULE.build(large, None), "Supplies").rows
     assert len(rows) == 15
-    for name, _, part, standby, limiters, fed in rows:
+    for name, _, part, standby, limiters, marks in rows:
         assert part == "PSU"
         assert "BAT" in standby
         assert limiters.count("2 A") == 2
-        assert len(fed.split(", ")) == 20, name
+        assert len(marks.split(", ")) == 20, name

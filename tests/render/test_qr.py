@@ -38,7 +38,7 @@ def test_other_texts_have_other_codes_and_a_long_one_is_refused():
 def test_what_is_painted_are_the_dark_modules_and_a_quiet_zone(tmp_path):
     """0.4 mm a module, four of them white all round: 11.6 mm."""
     assert pytest.approx(11.6) == QR_PT * 25.4 / 72
-    section = Section((Paragraph("text"),), mark="1", site=True, code=CODE)
+    section = Section((Paragraph("text"),), mark="1", at_door=True, code=CODE)
     render_pdf(Document("Packet", "Yard", "A", "2031-05-01", (section,)), tmp_path / "a.pdf")
     page = PdfReader(tmp_path / "a.pdf").pages[0]
     squares = [

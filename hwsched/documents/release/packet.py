@@ -48,9 +48,9 @@ def build(project: ProjectView, view: OpeningView | None) -> Document:
     supplied = any(at.fit is not None and at.fit.power == "supply" for at in view.points)
     power = power_blocks(project, view) if supplied else []
     # What a battery wants is said among the facts; a supply's wiring has a sheet of its own.
-    pages = [Section(tuple(_blocks(project, view)), mark=view.mark, site=True, code=view.code)]
+    pages = [Section(tuple(_blocks(project, view)), mark=view.mark, at_door=True, code=view.code)]
     if power:
-        pages.append(Section(tuple(power), mark=view.mark, landscape=True, site=True, code=view.code))
+        pages.append(Section(tuple(power), mark=view.mark, landscape=True, at_door=True, code=view.code))
     return Document(
         "Install packet",
         project.title,

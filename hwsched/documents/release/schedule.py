@@ -283,8 +283,8 @@ def _supplies(project: ProjectView) -> list[Section]:
             f"{circuit.circuit.name}: {words.UNKNOWN if circuit.limiter_a is None else f'{circuit.limiter_a:g} A'}"
             for circuit in each.circuits
         ]
-        fed = set(each.openings)
-        marks = ", ".join(mark for id_, mark in project.marks.items() if id_ in fed)
+        openings = set(each.openings)
+        marks = ", ".join(mark for id_, mark in project.marks.items() if id_ in openings)
         place = " · ".join(part for part in (supply.building, supply.level, supply.place) if part)
         rows.append(
             (supply.name, place, supply.part or words.UNKNOWN, standby, "; ".join(limiters), marks or "nothing")

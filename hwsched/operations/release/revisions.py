@@ -151,15 +151,18 @@ def _openings(
     if marks is not None and (missing := set(marks) - {mark for mark, _ in entries.values()}):
         raise MissingRowError(f"revision {letter} has no opening {', '.join(sorted(missing))}")
     keys = [key for mark, key in entries.values() if marks is None or mark in marks]
-    sort = {(level.building, level.level): level.sort for level in record.levels}
+    sort = {
+        (level.building, level.level): (level.height_m is None, level.height_m or 0.0, level.sort)
+        for level in record.levels
+    }
     found = openings_then(source, keys, record, catalogue).values()
     return tuple(sorted(found, key=lambda each: _place(each, sort)))
 
 
-def _place(then: OpeningThen, sort: Mapping[tuple[str | None, str | None], int]) -> tuple[Any, ...]:
+def _place(then: OpeningThen, sort: Mapping[tuple[str | None, str | None], tuple[bool, float, int]]) -> tuple[Any, ...]:
     """Order as openings are read: by building, level and mark."""
     opening = then.given.opening
-    at = sort.get((opening.building, opening.level), 0)
+    at = sort.get((opening.building, opening.level), (True, 0.0, 0))
     return opening.building or "", at, opening.level or "", natural(opening.mark)
 
 

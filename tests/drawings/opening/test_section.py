@@ -104,9 +104,9 @@ def test_the_case_of_a_rim_lock_stands_on_the_inside_face():
     """50 mm thick on a leaf of 44.45: it is no pocket's case, and nothing about it is wrong."""
     drawing = section(replace(GIVEN, items=(RIM,)), RIM_FIT)
     assert drawing.to_scale
-    case = one(drawing, "lock case")
-    assert span(case)[1::2] == pytest.approx((0.0, 50.0))  # inside is above, the face at 0
-    assert case.fill == "existing"
+    body = one(drawing, "lock case")
+    assert span(body)[1::2] == pytest.approx((0.0, 50.0))  # inside is above, the face at 0
+    assert body.fill == "existing"
     x0, _, x1, _ = span(one(edge_view(replace(GIVEN, items=(RIM,)), RIM_FIT), "lock case"))
     assert (x0, x1) == pytest.approx((THICK, THICK + 50.0))  # hinged left: the inside is on the right
     assert bore_detail(replace(GIVEN, items=(RIM,)), RIM_FIT).to_scale
@@ -125,8 +125,8 @@ def test_a_lock_that_clasps_a_pane_is_thicker_than_the_glass():
     pane = replace(LEAF, material="glass", construction="frameless", thickness_mm=12.0)
     given = replace(GIVEN, leaves=(pane,), items=(replace(LOCK, case_width_mm=40.0),))
     fit = replace(FIT, stack=None, holes=())
-    case = one(section(given, fit), "lock case")
-    assert span(case)[1::2] == pytest.approx((-26.0, 14.0))  # 40 about the middle of 12
+    body = one(section(given, fit), "lock case")
+    assert span(body)[1::2] == pytest.approx((-26.0, 14.0))  # 40 about the middle of 12
     assert edge_view(given, fit).to_scale
 
 

@@ -179,6 +179,7 @@ def places(backend):
     return 1, *range(2 + date.today().toordinal() % 3, 200, 3)
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize("name", READERS)
 def test_a_writer_between_any_two_statements_is_not_half_seen(project, address, backend, yard, survey, tmp_path, name):
     reader = READERS[name]

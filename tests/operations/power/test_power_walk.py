@@ -19,7 +19,7 @@ from hwsched.operations.survey.editing import edit_facts, remove
 from tests.model.states import state
 from tests.operations.powered import WHO, circuit, closet, doors, power, write_catalogue
 
-STEPS = int(os.environ.get("HWSCHED_POWER_STEPS", "35"))
+STEPS = int(os.environ.get("HWSCHED_POWER_STEPS", "25"))
 FIRM = (errors.ValueRefusedError, errors.MissingRowError, errors.DuplicateValueError)
 
 
@@ -90,6 +90,7 @@ def seen(checked):
     return {each.given.opening.id: (each.fit, each.findings) for each in checked}
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize("seed", range(3))
 def test_one_check_equals_the_whole_check(tmp_path, seed):
     rng = random.Random(seed)

@@ -250,6 +250,7 @@ def clash_of(two, first, second):
     return caught.value, step
 
 
+@pytest.mark.turns(3)
 @pytest.mark.parametrize("name", SAME_FACT)
 def test_the_same_fact_is_a_question_with_both_values_who_and_when(two, name):
     first, second, (fact, seen, present, wanted) = SAME_FACT[name]
@@ -271,6 +272,7 @@ def content(rows):
     return sorted(repr(sorted((k, v) for k, v in flat(row).items() if k != ("id",))) for row in rows.values())
 
 
+@pytest.mark.turns(3)
 @pytest.mark.parametrize("name", [name for name in SAME_FACT if not name.startswith("removal")])
 def test_an_equal_value_merges(two, name):
     first = SAME_FACT[name][0]
@@ -333,6 +335,7 @@ DIFFERENT_FACTS = {
 }
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize("name", DIFFERENT_FACTS)
 def test_different_facts_do_not_meet(two, name):
     """Whoever is first, the same comes of it, and each takes back the own step alone."""

@@ -430,6 +430,7 @@ def test_another_program_judges_everything_anew(yard, monkeypatch):
     assert read_revision(yard, "A").engine == engine_fingerprint()
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize(
     "seed", [11, pytest.param(12, marks=pytest.mark.slow), pytest.param(13, marks=pytest.mark.slow)]
 )

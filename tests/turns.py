@@ -14,7 +14,7 @@ SEED = int(os.environ.get("HWSCHED_SEED") or date.today().toordinal() + int(os.e
 
 
 def not_their_turn(items: list[pytest.Item], named: str) -> list[pytest.Item]:
-    """Return the cases of marked tests that wait for another run; named: what was asked for."""
+    """Return what of marked tests is waiting for another run; named: what was asked for."""
     if os.environ.get("HWSCHED_FUZZ") or "[" in named:
         return []
     by_test: dict[str, list[pytest.Item]] = defaultdict(list)
@@ -22,10 +22,10 @@ def not_their_turn(items: list[pytest.Item], named: str) -> list[pytest.Item]:
         if item.get_closest_marker("turns") is not None:
             by_test[item.nodeid.partition("[")[0]].append(item)
     waiting = []
-    for cases in by_test.values():
-        marker = cases[0].get_closest_marker("turns")
+    for held in by_test.values():
+        marker = held[0].get_closest_marker("turns")
         assert marker is not None
-        # One of few cases too: none is left out altogether.
-        among = min(marker.args[0], len(cases))
-        waiting += [item for place, item in enumerate(cases) if place % among != SEED % among]
+        # One of few too: none is left out altogether.
+        among = min(marker.args[0], len(held))
+        waiting += [item for place, item in enumerate(held) if place % among != SEED % among]
     return waiting

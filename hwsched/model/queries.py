@@ -46,7 +46,7 @@ from hwsched.model.tables import (
 )
 from hwsched.quantities.money import exact_decimal
 from hwsched.survey import INHERITED
-from hwsched.telling.natural import natural
+from hwsched.telling.natural import natural, upward
 from hwsched.values import (
     Catalogue,
     Chosen,
@@ -360,9 +360,7 @@ def _openings(connection: Connection, ids: Collection[str] | None) -> list[tuple
     for row in among(connection, _OPENINGS, OPENING_TABLE.c.id, ids):
         building, level, height, sort, level_id, *facts = row
         opening = Opening(**dict(zip(_OPENING_FACTS, facts, strict=True)), building=building, level=level)
-        # By height where it is known, as one walks: by its name the ground floor would come after the third.
-        upward = (height is None, height or 0.0, sort or 0)
-        found.append(((building or "", upward, level or "", natural(opening.mark)), opening, level_id))
+        found.append(((building or "", upward(height, sort), level or "", natural(opening.mark)), opening, level_id))
     found.sort(key=itemgetter(0))
     return [(opening, level_id) for _, opening, level_id in found]
 

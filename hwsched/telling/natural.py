@@ -25,3 +25,11 @@ def natural(mark: str) -> tuple[tuple[int, int, str], ...]:
     # What is left decides between marks such as 012 and 12, and ends before any longer mark.
     parts.append((-1, 0, mark))
     return tuple(parts)
+
+
+def upward(height_m: float | None, sort: int | None) -> tuple[bool, float, int]:
+    """Return what levels of a building are put in order by: their height where it is known, as one walks.
+
+    By its name the ground floor would come after the third.
+    """
+    return height_m is None, height_m or 0.0, sort or 0

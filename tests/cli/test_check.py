@@ -67,7 +67,7 @@ def test_what_is_fitted_and_clean_passes(yard, capsys):
 def test_errors_that_a_changed_price_silences_are_no_consent(sample_file, tmp_path, capsys):
     project = str(sample_file)
     before = check(capsys, project, "--fail-on", "error", status=FOUND)
-    assert before["counts"]["error_count"] == 32
+    assert before["counts"]["error_count"] == 33
     parts = [
         part["part"]
         for each in result(capsys, "opening", "show", project)["openings"]

@@ -450,8 +450,8 @@ def _on_wall(opening: Opening, parts: dict[str, Cells]) -> Witness | None:
                 for _, part in _of_kind(parts, "fastener")
             )
             weather = opening.facts["exposure"] == "Exterior" and unit["exposure"] != "Exterior"
-            if held and not weather and (fed := _fed(bare, number, unit)) is not None:
-                bare.roles |= {"unit": [(number, unit, 1.0)], **fed[1]}
+            if held and not weather and (powered := _fed(bare, number, unit)) is not None:
+                bare.roles |= {"unit": [(number, unit, 1.0)], **powered[1]}
                 return _witness(bare, "wall", 0.0, opening.lock["y"])
     return None
 

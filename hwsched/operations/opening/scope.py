@@ -16,7 +16,7 @@ from sqlalchemy import Column, Connection, Select, select
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.tables import BUILDING, LEVEL, OPENING_TABLE
-from hwsched.telling.natural import natural
+from hwsched.telling.natural import natural, upward
 from hwsched.telling.nearest import nearest
 
 _PATTERN: Final = frozenset("*?[")
@@ -53,7 +53,8 @@ class Row(NamedTuple):
     mark: str
     building: str | None
     level: str | None
-    sort: int
+    upward: tuple[bool, float, int]
+    """Where its level comes in the building."""
     more: Sequence[Any] = ()
 
 
@@ -62,25 +63,25 @@ def opening_rows(
 ) -> list[Row]:
     """Return openings with the values of some columns, in no order."""
     # There are few levels: joined in the data base, each would be looked up again for every opening.
-    levels = {row[0]: (row[1], row[2], row[3] or 0) for row in connection.execute(_LEVELS)}
+    levels = {row[0]: (row[1], row[2], upward(row[3], row[4])) for row in connection.execute(_LEVELS)}
     query = _OPENINGS.add_columns(*columns) if columns else _OPENINGS
     found = []
     for row in among(connection, query, OPENING_TABLE.c.id, ids):
-        building, level, sort = levels.get(row[2], _NOWHERE)
-        found.append(Row(row[0], row[1], building, level, sort, row[3:] if columns else ()))
+        building, level, above = levels.get(row[2], _NOWHERE)
+        found.append(Row(row[0], row[1], building, level, above, row[3:] if columns else ()))
     return found
 
 
 _OPENINGS: Final[Select[Any]] = select(OPENING_TABLE.c.id, OPENING_TABLE.c.mark, OPENING_TABLE.c.level_id)
-_LEVELS: Final[Select[Any]] = select(LEVEL.c.id, BUILDING.c.name, LEVEL.c.name, LEVEL.c.sort).outerjoin(
-    BUILDING, LEVEL.c.building_id == BUILDING.c.id
-)
-_NOWHERE: Final = (None, None, 0)
+_LEVELS: Final[Select[Any]] = select(
+    LEVEL.c.id, BUILDING.c.name, LEVEL.c.name, LEVEL.c.height_m, LEVEL.c.sort
+).outerjoin(BUILDING, LEVEL.c.building_id == BUILDING.c.id)
+_NOWHERE: Final = (None, None, upward(None, None))
 
 
 def in_order(rows: Collection[Row]) -> list[Row]:
     """Put openings into the order of building, level and mark, as people count."""
-    return sorted(rows, key=lambda row: (row.building or "", row.sort, row.level or "", natural(row.mark)))
+    return sorted(rows, key=lambda row: (row.building or "", row.upward, row.level or "", natural(row.mark)))
 
 
 def narrowed(rows: list[Row], scope: Scope, notes: list[str]) -> list[Row]:

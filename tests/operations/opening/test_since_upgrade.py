@@ -144,8 +144,12 @@ def test_what_differs_is_told_with_old_and_new_value_and_nothing_is_stored(yard)
     for mark, hole_name in (("E1", "access hole for the lead"), ("B/1", "lead's hole into the cross bore")):
         (slot,) = [each for each in told[mark].differs if each.what == f"inside face, {hole_name}: slot"]
         assert slot.before == 0.0
-    # Other words alone are not listed.
-    assert len(told["E1"].differs) == 1
+    # Other words alone are not listed; the half inch is sawn, since a spade has nothing to stand in after its pilot.
+    tool = "inside face, access hole for the lead: tool"
+    assert [(each.before, each.after) for each in told["E1"].differs if each.what == tool] == [
+        ("spade-bit", "hole-saw")
+    ]
+    assert len(told["E1"].differs) == 2
     # The lever's middle is 38 in high, its handle 2 1/2: up to 996.95. A collar of 41 round 40 in begins at 995.5.
     for mark, number in (("M116", "ARC-M16"), ("M117", "ARC-M18")):
         (head,) = [each for each in told[mark].differs if each.what == f"refused {number} as cylinder by head-clear"]

@@ -43,7 +43,10 @@ SUPPLY = (
     StepKind(
         "supply-mount",
         "wall",
-        "Mount the supply off the leaf, where the power page says; its mains connection waits for licensed hands.",
+        lambda s: (
+            f"Mount the supply{'' if s.leaf is None else ' off the leaf,'} where the power page says; its mains connection "
+            "waits for licensed hands."
+        ),
         when=lambda s: s.has("supply", "standby-battery"),
         after=("compare", "supply-off"),
         parts=lambda s: s.parts("supply", "standby-battery"),

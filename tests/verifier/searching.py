@@ -22,6 +22,8 @@ from tests.verifier.standing import CYLINDER_HOLE_MM, INCH, SKINNED, SOLID, Bore
 
 CLEAR_MM: Final = 3 / 16 * INCH
 """Between the unit and what stands on the face; from memory, unverified."""
+WIDER_MM: Final = {"Lite or vision panel": 12.7, "Louvre": 12.7, "Exit device": 12.7, "Closer": 25.4}
+"""The same to what is wider kept off: 1/2 in to glass and devices, 1 in to a closer; from memory, unverified."""
 EDGE_MM: Final = 3.175
 """Between the unit and the leaf's edge, or the band of the stop; from memory, unverified."""
 BRIDGE_MM: Final = 0.75 * INCH
@@ -281,6 +283,8 @@ def _kept_off(bare: Standing) -> list[Rect]:
     ]
     rects = []
     for item, (x0, y0, x1, y1) in bare.items("Inside", "Both faces"):
+        more = WIDER_MM.get(item["kind"], CLEAR_MM) - CLEAR_MM
+        x0, y0, x1, y1 = x0 - more, y0 - more, x1 + more, y1 + more
         rects.append((x0, y0 - (0.71 * (x1 - x0) if item["kind"] == "Lever or knob" else 0.0), x1, y1))
     x, y = bare.at
     part, lock_case = bare.locking, bare.lock_case()

@@ -12,7 +12,7 @@ from hwsched.rules.bodies import Body, Kind, depth_of
 from hwsched.rules.clashes import bodies_of, pairs_of
 from hwsched.rules.clearances import swept
 from hwsched.rules.footprints import footprints, stop_bands
-from hwsched.rules.placement.frame_stop_clear import off_stop_mm
+from hwsched.rules.off_stop import off_stop_mm
 from hwsched.rules.practice import screw_diameter_mm
 from hwsched.rules.reading import lock_leaf
 from hwsched.rules.screws import screw_places

@@ -32,7 +32,7 @@ from hwsched.rules.bores import as_rod
 from hwsched.rules.clearances import ON_FACE
 from hwsched.rules.footprints import face_of, face_unknown, footprints, rectangle, stop_bands
 from hwsched.rules.housing import housing_rect
-from hwsched.rules.placement.lever_clear import RULE as LEVER_CLEAR
+from hwsched.rules.levers import sweep_deg
 from hwsched.rules.practice import distance_mm, screw_diameter_mm
 from hwsched.rules.reading import (
     beside_here,
@@ -50,7 +50,6 @@ from hwsched.rules.reading import (
     unit_part,
 )
 from hwsched.rules.screws import screw_places
-from hwsched.rules.speaking import limits_of
 from hwsched.values import Fit, Hole, Item, Leaf, OpeningInput, Part
 
 Kind = Literal[
@@ -315,7 +314,7 @@ def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
 def _sweeps(given: OpeningInput, leaf: Leaf, face: str, thick: float) -> Iterator[Body]:
     """Yield where the handles of levers come as they are turned down: toward the hinges, about their spindles."""
     lock, bar = lock_item(given), distance_mm("lever-bar")
-    most = limits_of(LEVER_CLEAR, given.settings)["sweep_deg"]
+    most = sweep_deg(given.settings)
     z = -bar / 2 if face == "inside" else thick + bar / 2
     for item in given.items:
         rect = rectangle(item) if item.kind == "lever" and remains(item) and on_leaf(item, leaf) else None

@@ -13,8 +13,8 @@ _HEAD = """# Sizes and limits, and where they come from
 
 What the program takes for sizes of bodies, drills, preparations, screws and holes, for practice of the trade, and for
 the limits of its rules. Beside each stands its source: a publication with its section; *common practice* for a fact of
-the trade; *from memory, unverified* or *our own* for what is a default to be changed, and is said to be unverified where
-it is printed. The label, the local code, the authority that has jurisdiction and licensed practice go before all of it.
+the trade; *from memory, unverified* or *our own* for what is a default to be changed, and is said to be unverified
+where it is printed. The label, the local code, the authority that has jurisdiction and licensed practice go before all.
 
 This page is written by `python -m tests.house.sources`; a test holds it against the tables and the rulebook.
 """

@@ -2,16 +2,14 @@
 
 from collections.abc import Iterable
 
-from hwsched.attributes.of_parts import DEPTH_MM
-from hwsched.calc.opening.placement import Rect
-from hwsched.calc.opening.swing import nears_frame_mm
 from hwsched.rules.clearances import ON_FACE, TOUCH_MM, gap_mm
 from hwsched.rules.footprints import stop_bands
 from hwsched.rules.housing import housing_rect
+from hwsched.rules.off_stop import off_stop_mm
 from hwsched.rules.reading import lock_leaf, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
-from hwsched.values import Fit, Leaf, OpeningInput, Part
+from hwsched.values import Fit, OpeningInput
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
@@ -40,20 +38,6 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             values={"gap_mm": gap, "needed_mm": needed, "short_mm": needed - gap},
             about="frame stop",
         )
-
-
-def off_stop_mm(leaf: Leaf, unit: Part, band: Rect, x_mm: float, limits: Limits) -> float:
-    """Return how far a unit keeps off one band of the stop, its side toward the lock edge at some distance from it.
-
-    At the lock edge its front corner comes nearer to the stop as the leaf opens; how much more is needed there than
-    elsewhere follows from how far the unit stands proud.
-    """
-    least, proud = limits["clearance_mm"], unit.number_of(DEPTH_MM)
-    width, thick = leaf.width_mm, leaf.thickness_mm
-    upright = band.y1 - band.y0 > band.x1 - band.x0
-    if band.x0 > 0 or not upright or proud is None or thick is None or width is None or width <= x_mm:
-        return least
-    return max(least, nears_frame_mm(width - x_mm, proud, thick, limits["pin_mm"]))
 
 
 RULE = Rule(

@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from typing import Final
 
 from hwsched.rules.clearances import near
+from hwsched.rules.levers import SWEEP
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput
 
@@ -35,14 +36,6 @@ RULE = Rule(
             low=0.0,
             high=200.0,
         ),
-        Limit(
-            "sweep_deg",
-            50.0,
-            "How far the lever turns down.",
-            "from memory, unverified",
-            unit="deg",
-            low=0.0,
-            high=180.0,
-        ),
+        SWEEP,
     ),
 )

@@ -4,8 +4,8 @@ from collections.abc import Iterable
 from typing import Final
 
 from hwsched.rules.clearances import near
-from hwsched.rules.levers import SWEEP
-from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.levers import LIMITS
+from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput
 
 KINDS: Final = ("lever",)
@@ -26,16 +26,5 @@ RULE = Rule(
     judge=_judge,
     slot="unit",
     guards=KINDS,
-    limits=(
-        Limit(
-            "clearance_mm",
-            3 / 16 * 25.4,
-            "Least distance of the unit from a lever or knob at rest and turned.",
-            "common practice, 3/16 in as for trim",
-            unit="mm",
-            low=0.0,
-            high=200.0,
-        ),
-        SWEEP,
-    ),
+    limits=LIMITS,
 )

@@ -16,7 +16,7 @@ from math import radians, sin, tan
 from typing import Any, Final
 
 from tests.verifier import judging_locks, judging_power, judging_units
-from tests.verifier.bodies import Box, Point, Rod
+from tests.verifier.bodies import Box, Point, Rod, meet
 from tests.verifier.cells import Cells, Opening
 from tests.verifier.standing import CYLINDER_HOLE_MM, INCH, SKINNED, SOLID, Bore, Rect, Standing
 
@@ -110,7 +110,7 @@ def search(opening: Opening, parts: dict[str, Cells]) -> Witness | None:
             round(bare.under_head() - part.get("length", 0.0), 1),
             part["plug"],
         )
-        if alike in seen or list(judging_locks.judged(bare)):
+        if alike in seen or list(judging_locks.judged(bare)) or _bore_near_glass(bare):
             continue
         seen.add(alike)
         for number, unit in _of_kind(parts, "surface-unit"):
@@ -122,6 +122,12 @@ def search(opening: Opening, parts: dict[str, Cells]) -> Witness | None:
             if found is not None:
                 return found
     return None
+
+
+def _bore_near_glass(bare: Standing) -> bool:
+    """Tell whether a bore that the lock needs comes nearer to glass than the trade cuts."""
+    glass = [body for kind, body in bare.bodies() if kind in ("Lite or vision panel", "Louvre")]
+    return any(meet(bore.body, body, WIDER_MM["Louvre"]) for bore in bare.bores for body in glass)
 
 
 def _of_kind(parts: dict[str, Cells], kind: str) -> list[tuple[str, Cells]]:

@@ -43,7 +43,7 @@ from hwsched.fitting.candidate import (
     with_parts,
 )
 from hwsched.fitting.slots import Slots
-from hwsched.rules import across_leaf, judge, limits_of, rule_named
+from hwsched.rules import across_leaf, judge, limits_of, rule_named, rules_in_slot
 from hwsched.rules.devices import switched
 from hwsched.rules.leaf_runs import cables, frame_wire_m
 from hwsched.rules.own_circuit import route_m
@@ -58,6 +58,8 @@ _SUPPLY_DROP: Final = rule_named("supply-drop")
 _SUPPLY_SHARE: Final = rule_named("supply-share")
 _OF_SUPPLY: Final = (rule_named("supply-voltage"), _SUPPLY_SHARE)
 _OF_WIRE: Final = (rule_named("wire-conductors"),)
+_OF_PACK: Final = tuple(rule for rule in rules_in_slot("power") if not rule.each_anew)
+"""What is asked of a pack whatever the duty is: the others only warn, and refuse nothing."""
 _OF_TRANSFER: Final = (rule_named("power-crosses-hinge"), rule_named("rated-power-listed"))
 
 
@@ -186,7 +188,8 @@ def _packs(given: OpeningInput, base: Fit, unit: Part) -> tuple[Judged, ...]:
         found = [with_parts(bare, fit_part(given, "battery", part, why, count), *coin) for part in taken]
     if len(found) > 1:
         found.sort(key=lambda fit: (*rank_of(given, fit), numbers_in(fit)))
-    return tuple(judged(given, fit, "power", unit.number, "battery") for fit in found or [with_parts(bare, *coin)])
+    tried = found or [with_parts(bare, *coin)]
+    return tuple(judged(given, fit, "power", unit.number, "battery", rules=_OF_PACK) for fit in tried)
 
 
 def _coin(given: OpeningInput, unit: Part) -> list[FitPart]:

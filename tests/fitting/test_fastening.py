@@ -98,7 +98,7 @@ def test_where_the_catalogue_puts_the_screws():
     own = fit(door(RATED, cat=stock(UNIT={"screw_places": "40, 150; 40, 110", "screws": 2})))
     assert (screw(own), own.part("fastener").quantity) == ("LONG", 2)
     assert own.part("fastener").reason == "the unit takes 2 screws #6; the leaf is wood"
-    taken = fit(door(RATED)).part("fastener").reason
+    taken = fit(door(RATED, cat=stock(UNIT={"screw_places": None}))).part("fastener").reason
     assert taken == "the unit takes 4 screws #6; taken to stand 6 mm inside the plate's corners; the leaf is wood"
 
 

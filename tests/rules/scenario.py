@@ -41,7 +41,18 @@ def part(number, kind, price=10.0, *, superseded_by="", kit=(), currency="USD", 
 
 def parts():
     """One part of each kind that serves the usual opening."""
-    lead = {"lead_mm": 228.6, "connector": "p4"}
+    lead = {"lead_mm": 228.6, "connector": "p4", "lead_diameter_mm": 2.5, "bend_radius_mm": 10.0}
+    # By common practice, so that what practice is taken for where a template is silent comes to the same.
+    bored = {"lead_hole_mm": 9.525, "lead_hole_up_deg": 45.0, "lead_hole_edge_deg": 15.0, "bolt_hole_mm": 7.9375}
+    template = {
+        "hole_above_existing_mm": 34.925,
+        "plate_above_existing_mm": 19.05,
+        "hole_from_cylinder_mm": 63.5,
+        "channel_entry_mm": 9.525,
+        "channel_diameter_mm": 9.525,
+        "channel_angle_deg": 10.0,
+        "screw_places": "6, 6; 74, 6; 6, 154; 74, 154",
+    }
     listed = {"exposure": "exterior", "fire_listed": True}
     use = {
         "standing_ua": 60.0,
@@ -123,6 +134,7 @@ def parts():
             leaf_high_mm=50.8,
             function="office",
             trim_diameter_mm=80.0,
+            **bored,
             **lead,
             **listed,
         ),
@@ -133,6 +145,7 @@ def parts():
             case_width_mm=90.0,
             case_height_mm=150.0,
             case_depth_mm=30.0,
+            back_hole_mm=19.05,
             **lead,
             exposure="exterior",
         ),
@@ -153,6 +166,7 @@ def parts():
             slack_mm=60.0,
             exposure="interior",
             glass_mount=False,
+            **template,
             **use,
         ),
         part(
@@ -164,6 +178,7 @@ def parts():
             pocket_width_mm=17.4625,
             connector_y_mm=20.0,
             service_mm=30.0,
+            bridge_hole_mm=9.525,
             **use,
         ),
         part("CAM", "cam", fits="f2", cam_form="straight"),

@@ -9,8 +9,7 @@ from hwsched.values import Fit, Need, Refusal, Settings
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import catalogue, chosen, fit, fp, given, hole, leaf, lock, opening, part
 
-LEAD_TOLD = {"lead_diameter_mm": 2.5, "bend_radius_mm": 10.0}
-TOLD = catalogue(UNIT={"screw_places": "6, 6; 64, 6"}, CYL=LEAD_TOLD)
+SILENT = {"screw_places": None}
 TOOLS = (fp("tool", "BIT"), fp("tool", "DRILL"))
 MISS = Refusal("UNIT", "unit", "trim-clear", "The unit stands 2 mm from the trim.", {"short_mm": 2.0})
 
@@ -107,10 +106,10 @@ ROWS = [
     speaks("kit-known", given(cat=catalogue(UNIT={"kit": (("BAG", 1),)})), fit(), about="BAG", severity="warning"),
     boundary("kit-known", given(cat=catalogue(UNIT={"kit": ()})), fit()),
     # A part is drilled for by its own template; practice of the trade is taken, and said, where nobody gave it.
-    passes("template-known", given(cat=TOLD), fit()),
-    speaks("template-known", given(), fit(), says=2, about="UNIT", severity="note"),
-    speaks("template-known", given(cat=catalogue(UNIT={"screw_places": "6, 6; 64, 6"})), fit(), about="CYL"),
-    boundary("template-known", given(cat=catalogue(UNIT={"screws": 1.0}, CYL=LEAD_TOLD)), fit()),
+    passes("template-known", given(), fit()),
+    speaks("template-known", given(cat=catalogue(UNIT=SILENT)), fit(), about="UNIT", severity="note"),
+    speaks("template-known", given(cat=catalogue(CYL={"bend_radius_mm": None})), fit(), about="CYL"),
+    boundary("template-known", given(cat=catalogue(UNIT={**SILENT, "screws": 1.0})), fit()),
     passes("tool-known", given(), fit(*TOOLS)),
     speaks("tool-known", given(), fit(TOOLS[0]), diameter_mm=6.35, severity="note"),
     speaks("tool-known", given(), fit(holes=(hole(0.0, "pocket"),))),

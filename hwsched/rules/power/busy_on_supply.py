@@ -35,6 +35,7 @@ RULE = Rule(
     basis="common practice; the limit is from memory, unverified",
     cure="Feed the unit from a 12 V DC supply, and survey the distance to it.",
     judge=_judge,
+    slot="power",
     each_anew=True,
     limits=(
         Limit(

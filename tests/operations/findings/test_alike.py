@@ -55,6 +55,11 @@ def test_limits_and_rules_that_are_off_count(on_batteries):
         assert check_alike(off, fit, shared, "alike", memory) == check(off, fit)
 
 
+def test_no_rule_that_is_asked_anew_refuses_a_candidate():
+    """What slots find is remembered without it."""
+    assert not [rule.id for rule in RULES if rule.each_anew and rule.slot != "whole" and rule.severity == "error"]
+
+
 def test_only_rules_that_are_asked_anew_read_how_long_a_pack_lasts():
     """Others are asked with a fit that does not say it."""
     anew = {rule.id.replace("-", "_") for rule in RULES if rule.each_anew}

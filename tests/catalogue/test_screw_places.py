@@ -45,7 +45,7 @@ def test_what_is_no_place_is_named(text):
     ],
 )
 def test_where_the_trade_puts_them(count, size, places):
-    unit = catalogue(UNIT={"screws": count}).get("UNIT")
+    unit = catalogue(UNIT={"screws": count, "screw_places": None}).get("UNIT")
     assert sorted(screw_places(unit, *size)) == sorted(places)
     assert not places_given(unit)
 

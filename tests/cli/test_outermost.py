@@ -87,8 +87,8 @@ def test_a_drawing_that_ends_pdf_is_one(sample_file, tmp_path):
         wide, tall = re.findall(r'(?:width|height)="([0-9.]+)mm"', svg.read_text())[:2]
         shown_mm = [float(side) * 25.4 / 72 for side in (page.mediabox.width, page.mediabox.height)]
         assert shown_mm == pytest.approx([float(wide), float(tall)], abs=0.02)
-        assert "lock edge" in page.extract_text()
-        assert "lock edge" in svg.read_text()
+        assert "Lock edge" in page.extract_text()
+        assert "Lock edge" in svg.read_text()
 
 
 def test_several_sheets_are_pages_of_a_pdf_and_no_pipe_s(sample_file, tmp_path):

@@ -345,8 +345,7 @@ def test_packets_that_went_out(yard, capsys, tmp_path):
     told(capsys, "findings", "waive", yard, "stair-re-entry", "2", "--reason", "alarm", "--person", "Jo")
     told(capsys, *packets, "--mark", "2")
     text = " ".join(page.extract_text() for page in PdfReader(tmp_path / "packets" / "2.pdf").pages)
-    assert "(waived)" in text
-    assert "Waived by Jo on" in " ".join(text.split())
+    assert "(waived by Jo" in " ".join(text.split())
     assert "packet-out-of-date" not in {f["rule"] for f in answered(capsys, "findings", "check", yard)["findings"]}
 
 

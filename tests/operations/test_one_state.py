@@ -92,6 +92,13 @@ def shown(view):
     return [view.title, view.openings, view.catalogue.parts, view.power, view.terms, dict(view.level_heights)]
 
 
+def untimed(preview):
+    """A preview without who gave the present values, and when: each writing here is another moment."""
+    assert all(fact.source for each in preview.changed for fact in each.facts)
+    changed = (replace(each, facts=tuple(replace(fact, source="") for fact in each.facts)) for each in preview.changed)
+    return replace(preview, changed=tuple(changed))
+
+
 def unnumbered(checked):
     """Openings as checked, all of one number, without it."""
     assert len({each.base for each in checked}) == 1
@@ -125,7 +132,7 @@ READERS = {
     "successors": lambda p, made, tmp: successors(p),
     "siting": lambda p, made, tmp: siting(propose_siting(p, "Main")),
     "fewest kinds": lambda p, made, tmp: fewest_part_numbers(p).choices,
-    "survey": lambda p, made, tmp: preview_survey(p, tmp / "s.csv", SurveyOptions(bare_unit="in")).preview,
+    "survey": lambda p, made, tmp: untimed(preview_survey(p, tmp / "s.csv", SurveyOptions(bare_unit="in")).preview),
 }
 """Verbs that are put together from several statements, and what a person would see of them."""
 NO_SINGLE = {"effect"}

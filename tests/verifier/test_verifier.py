@@ -62,6 +62,7 @@ def _answers(shop):
 
 
 @pytest.mark.slow
+@pytest.mark.turns(3)
 @pytest.mark.parametrize("shop", SHOPS)
 def test_fixed_openings(shop):
     """Each is refused, asked about, or fitted so that its family is not found; those in the table are not yet."""

@@ -8,9 +8,7 @@ under the operations at one time that are worst for it. Here belong the states; 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import accumulate
-from typing import Final
-
-import numpy as np
+from typing import TYPE_CHECKING, Final
 
 from hwsched.calc.calculator import InputError, check_number
 from hwsched.calc.power.circuit import (
@@ -25,8 +23,9 @@ from hwsched.calc.power.circuit import (
     solution_of,
 )
 from hwsched.calc.power.circuit_tree import LARGEST_VALUE, Network, joined
-from hwsched.calc.power.many_solutions import Draws
-from hwsched.calc.power.worst_operations import Operating, Worst, worst_operations
+
+if TYPE_CHECKING:
+    from hwsched.calc.power.worst_operations import Operating, Worst
 
 STATES: Final = ("normal", "lowest-mains", "highest-mains", "standby-end", "peak")
 _TOLERANCE_V: Final = 1e-9
@@ -362,6 +361,9 @@ def _draws_less(device: Device) -> bool:
 
 def _searched(supply: _Supply, condition: tuple[float, float]) -> list[dict[str, WorstCase]]:
     """Worst of every node with a device, by the search."""
+    # Arrays are loaded only where operations are searched: most verbs and most supplies do without.
+    from hwsched.calc.power.worst_operations import worst_operations  # noqa: PLC0415
+
     members, operating = _operating(supply)
     nodes = [
         dict.fromkeys(supply.node(c, device.node) for device in each.devices) for c, each in enumerate(supply.circuits)
@@ -377,14 +379,19 @@ def _searched(supply: _Supply, condition: tuple[float, float]) -> list[dict[str,
     ]
 
 
-def _case(worst: Worst, members: Sequence[Sequence[tuple[int, int]]], circuit: int) -> WorstCase:
+def _case(worst: "Worst", members: Sequence[Sequence[tuple[int, int]]], circuit: int) -> WorstCase:
     devices = [device for group in worst.groups for device in members[group]]
     own = tuple(sorted(i for c, i in devices if c == circuit))
     return WorstCase(worst.volts, worst.bound_v, own, tuple(sorted(each for each in devices if each[0] != circuit)))
 
 
-def _operating(supply: _Supply) -> tuple[list[list[tuple[int, int]]], Operating]:
+def _operating(supply: _Supply) -> "tuple[list[list[tuple[int, int]]], Operating]":
     """Devices of all circuits by the groups that operate together, and what they draw."""
+    import numpy as np  # noqa: PLC0415
+
+    from hwsched.calc.power.many_solutions import Draws  # noqa: PLC0415
+    from hwsched.calc.power.worst_operations import Operating  # noqa: PLC0415
+
     numbers: dict[tuple[int, str], int] = {}
     members: list[list[tuple[int, int]]] = []
     group, at, circuit_of = [], [], []

@@ -37,6 +37,7 @@ from hwsched.rules import limits_of, rule_named
 from hwsched.rules.circuit_laying import SUPPLY
 from hwsched.rules.devices import amps, devices_at
 from hwsched.rules.leaf_runs import leaf_runs
+from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, OpeningInput, Part, Settings, SupplyLink, exchange_of
 from hwsched.values.power import Circuit, PowerFacts, PowerResult, Run, Supply
 from hwsched.values.standing import WHY
@@ -210,7 +211,7 @@ def _torn_up(
         long = "of unknown length" if run.length_m is None else f"{run.length_m:g} m"
         return f"from {ends[0]} to {ends[1]}, {long}, circuit {circuit.name} of {at_supply}"
 
-    found = []
+    taken, dead = [], []
     for run in facts.runs:
         opening = run.opening_id
         if opening is None or opening not in siting.pairs or run.circuit_id not in circuits:
@@ -224,12 +225,16 @@ def _torn_up(
             and (run.wire or circuit.wire) == wire
         )
         if not same:
-            found.append(f"taken up: the run {said(run)}")
+            taken.append(said(run))
     stays = [run for run in facts.runs if run.opening_id not in siting.pairs]
     for run in _leading_nowhere(stays):
         if run not in _leading_nowhere(facts.runs):
-            found.append(f"leads to nothing any more: the run {said(run)}")
-    return tuple(found)
+            dead.append(said(run))
+    # In the order in which people count their ends: rows come by identifiers, which are drawn.
+    return (
+        *(f"taken up: the run {each}" for each in sorted(taken, key=natural)),
+        *(f"leads to nothing any more: the run {each}" for each in sorted(dead, key=natural)),
+    )
 
 
 def _leading_nowhere(runs: Sequence[Run]) -> list[Run]:

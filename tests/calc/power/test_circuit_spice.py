@@ -44,7 +44,7 @@ def test_against_ngspice(kind, tmp_path):
     assert compared > 3 * TREES
 
 
-SUPPLIES = 300
+SUPPLIES = case_count(100)
 WARM_C = 50.0
 SOURCE = Source(24.0, 22.8, 21.0, 0.15, 0.2)
 """Of which the battery is the worse one at every load."""

@@ -310,7 +310,7 @@ def test_supplies_that_are_all_but_full(seed, openings, supplies, full):
     """167.40 A on 14 supplies of 12 A, 418.45 A on 35 of them: 0.4 % is free."""
     problem = large(seed, openings=openings, supplies=supplies, amps=12.0)
     assert full - 1 < sum(each.amps for each in problem.openings) / 12.0 <= full
-    found = place_supplies(problem, time_limit_s=12.0)
+    found = place_supplies(problem, time_limit_s=openings / 40)
     check(problem, found)
     assert len(found.open) == full
     assert found.fewest_proven

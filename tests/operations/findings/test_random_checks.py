@@ -2,7 +2,7 @@
 
 The whole check is made by a project that was opened anew, with nothing remembered. Dates are fixed. After each step the
 opening that was edited and one other are looked at in every way, and after each eighth step all of them; with
-``HWSCHED_FUZZ`` set all are after each, and the longer walks are three times as long.
+``HWSCHED_FUZZ`` set all are after each, and the longer walks are four times as long.
 """
 
 import os
@@ -46,7 +46,7 @@ from tests.wiring.power_rows import parts
 WHO = "w"
 EACH = 1 if os.environ.get("HWSCHED_FUZZ") else 8
 """After how many steps every opening is looked at."""
-LONG = 120 if os.environ.get("HWSCHED_FUZZ") else 40
+LONG = 120 if os.environ.get("HWSCHED_FUZZ") else 30
 """Steps of a longer walk."""
 PARTS = {part.number: part for part in parts(UNIT={"plate_width_mm": 80.0}).parts.values()}
 OPENING_FACTS = {

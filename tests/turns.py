@@ -21,9 +21,9 @@ def not_their_turn(items: list[pytest.Item], named: str) -> list[pytest.Item]:
     for item in items:
         if item.get_closest_marker("turns") is not None:
             by_test[item.nodeid.partition("[")[0]].append(item)
-    # What holds on SQLite holds on a server too, nearly always: half of it is tried there a run.
+    # What holds on SQLite holds on a server too, nearly always: a third of it is tried there a run.
     on_server = [item for item in items if "[postgresql" in item.nodeid and item.get_closest_marker("turns") is None]
-    waiting = [item for place, item in enumerate(on_server) if place % 2 != SEED % 2]
+    waiting = [item for place, item in enumerate(on_server) if place % 3 != SEED % 3]
     for held in by_test.values():
         marker = held[0].get_closest_marker("turns")
         assert marker is not None

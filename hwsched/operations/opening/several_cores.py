@@ -26,7 +26,7 @@ _LOG: Final = logging.getLogger(__name__)
 COMMAND: Sequence[str] = (sys.executable, "-m", "hwsched.operations.opening.fit_worker")
 """Starts a process that works out fits."""
 _CHUNK: Final = 48
-_WATCHED: Final = 384
+_WATCHED: Final = 64
 """Openings by whose differing it is told whether the rest differ too."""
 _SHARE: Final = 0.75
 _LEFT: Final = 1000
@@ -55,8 +55,8 @@ class SeveralCores:
         self._openings, self._memory = openings, memory
         self._chunks = deque(range(0, len(openings), _CHUNK))
         self._turn = threading.Condition()
-        self._taken: dict[int, list[list[Made]] | None] = {}
-        """What the others took, by its first opening; None while they are at it."""
+        self._taken: set[int] = set()
+        """What the others are at, by its first opening."""
         self.processes: list[subprocess.Popen[bytes]] = []
         """Those that were started."""
         self._threads: list[threading.Thread] = []
@@ -93,14 +93,19 @@ class SeveralCores:
             if self._chunks and self._chunks[0] == first:
                 self._chunks.popleft()
                 return
-            while self._taken.get(first, []) is None:
+            while first in self._taken:
                 self._turn.wait()
-            found = self._taken.pop(first, [])
+
+    def _keep(self, found: Sequence[Sequence[Made]]) -> bool:
+        """Remember what another has made, for whoever is like it, at once; returns whether there was anything new."""
+        new = False
         engine = self._memory.standings.engine
-        for key, made in (each for opening in found or [] for each in opening):
+        for key, made in (each for opening in found for each in opening):
             if made is not None:
                 input_key, fit, read = made
                 self._memory.keep(key, StoredFit(input_key, fit, engine, read))
+                new = True
+        return new
 
     def _start(self, count: int) -> None:
         self._threads = [threading.Thread(target=self._feed, daemon=True) for _ in range(count)]
@@ -127,20 +132,23 @@ class SeveralCores:
                     if len(self._chunks) < 2:
                         break
                     first = self._chunks.pop()
-                    self._taken[first] = None
+                    self._taken.add(first)
                 send(process.stdin, [_stripped(each) for each in self._openings[first : first + _CHUNK]])
-                found = receive(process.stdout)
+                new = self._keep(receive(process.stdout))
                 with self._turn:
-                    self._taken[first] = found
+                    self._taken.discard(first)
                     self._turn.notify_all()
                 first = None
+                if not new:
+                    # What is left is like what is known: to send it costs more than to look it up.
+                    break
         except Exception as error:
             # The work is done here then; a person need not know, the log does.
             if not self._ended:
                 _LOG.warning("a process that works out fits beside this one failed: %r", error)
             with self._turn:
                 if first is not None:
-                    self._taken[first] = []
+                    self._taken.discard(first)
                 self._turn.notify_all()
         finally:
             if process is not None:

@@ -356,7 +356,6 @@ def added_to(path, behind, line):
     return sum(each.startswith(("+ ", "- ")) for each in difflib.ndiff(before, after))
 
 
-@pytest.mark.turns(4)
 @pytest.mark.parametrize("name", RECIPES)
 def test_a_member_costs_what_the_guide_says(name, tree, tmp_path):
     recipe = RECIPES[name]

@@ -61,6 +61,7 @@ SPOKEN = {
     "power route": ("1", "PS1", "33.5", "--pin"),
     "power plan": ("Main",),
     "power show": (),
+    "power goods": (),
     "parts import": (str(SAMPLE / "catalogue.xlsx"),),
     "parts export": ("-o", "OUT/c.xlsx"),
     "parts set": ("make", "HS-1", "unit=UNIT"),

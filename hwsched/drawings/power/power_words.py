@@ -8,11 +8,8 @@ from collections.abc import Iterable
 from typing import Final
 
 from hwsched.drawings.text_room import broken
-from hwsched.quantities import LengthStyle
+from hwsched.quantities import LengthStyle, in_run_unit, run_unit
 from hwsched.values.power import CircuitResult, Device, NodeResult, RunResult, SupplyResult
-
-METRES_PER_FOOT: Final = 0.3048
-"""Exact (international foot)."""
 
 STATE_WORDS: Final = {
     "normal": "mains normal",
@@ -40,10 +37,8 @@ def run_length_words(length_m: float, style: LengthStyle) -> str:
     """
     if not math.isfinite(length_m):
         return "length unknown"
-    if style == "mm":
-        return f"{_short(length_m)} m"
-    feet = length_m / METRES_PER_FOOT
-    return f"{feet:.0f} ft" if feet >= 10 else f"{_short(feet)} ft"
+    shown, unit = in_run_unit(length_m, style), run_unit(style)
+    return f"{shown:.0f} {unit}" if unit == "ft" and shown >= 10 else f"{_short(shown)} {unit}"
 
 
 def conductor_words(run: RunResult) -> str:

@@ -170,6 +170,7 @@ from hwsched.rules.power.supply_drop import RULE as SUPPLY_DROP
 from hwsched.rules.power.supply_off_leaf import RULE as SUPPLY_OFF_LEAF
 from hwsched.rules.power.supply_share import RULE as SUPPLY_SHARE
 from hwsched.rules.power.supply_voltage import RULE as SUPPLY_VOLTAGE
+from hwsched.rules.power.supply_assumed import RULE as SUPPLY_ASSUMED
 from hwsched.rules.power.transfer_resistance import RULE as TRANSFER_RESISTANCE
 from hwsched.rules.power.wire_conductors import RULE as WIRE_CONDUCTORS
 from hwsched.rules.power.wire_across_leaf import RULE as WIRE_ACROSS_LEAF

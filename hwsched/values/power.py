@@ -277,6 +277,8 @@ class CircuitResult:
     """Runs of known length and wire of which nothing else is worked out: they are bought and laid all the same."""
     held_a: tuple[float, float] | None = None
     """What is held at the least and at the most, while something is unknown [A]; None where nothing can be said."""
+    assumed: tuple[str, ...] = ()
+    """What of its runs and of what leads onto leaves was taken by common practice, since nothing is stated."""
 
     @property
     def solved(self) -> bool:

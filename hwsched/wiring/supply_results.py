@@ -174,6 +174,8 @@ def _assumed(supply: Supply, part: Part | None, battery: Part | None) -> tuple[s
     taken = []
     if part is not None and part.number_of(INSIDE_OHM) is None:
         taken.append(f"no resistance inside {part.number} beyond its tolerance")
+    if part is not None and part.text_of(LIMITING) is None:
+        taken.append(f"{part.number} limited by its own design")
     if battery is not None and battery.number_of(INSIDE_OHM) is None:
         taken.append(f"no resistance inside {battery.number}")
     if battery is not None and battery.number_of(END_V) is None:

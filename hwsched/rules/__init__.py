@@ -219,6 +219,7 @@ from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
 from hwsched.rules.circuits.circuit_high_voltage import RULE as CIRCUIT_HIGH_VOLTAGE
 from hwsched.rules.circuits.circuit_collapse import RULE as CIRCUIT_COLLAPSE
 from hwsched.rules.circuits.supply_loading import RULE as SUPPLY_LOADING
+from hwsched.rules.circuits.supply_growth import RULE as SUPPLY_GROWTH
 from hwsched.rules.circuits.circuit_limiter import RULE as CIRCUIT_LIMITER
 from hwsched.rules.circuits.supply_power_limited import RULE as SUPPLY_POWER_LIMITED
 from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY

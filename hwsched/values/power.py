@@ -326,6 +326,22 @@ class Standby:
 
 
 @dataclass(frozen=True, slots=True)
+class Growth:
+    """Whether a circuit bears so many later openings at the place with the least room."""
+
+    circuit_id: str
+    circuit: str
+    """Its name."""
+    count: int
+    borne: bool | None
+    """None: unknown."""
+    why: str = ""
+    """What stops it, or what is not known."""
+    rule: str = ""
+    """By which rule."""
+
+
+@dataclass(frozen=True, slots=True)
 class SupplyResult:
     """A supply with its circuits."""
 
@@ -350,6 +366,8 @@ class SupplyResult:
     """Of all circuits, everything held at once, at the least and at the most [A]; None where nothing can be said."""
     inrush_a: float | None = None
     """Worst of all circuits, on each so many openings starting as it says [A]; None while a load is unknown."""
+    growth: tuple[Growth, ...] = ()
+    """A line a circuit where room for later openings is asked."""
 
     @property
     def share(self) -> float | None:

@@ -62,6 +62,7 @@ SPOKEN = {
     "power plan": ("Main",),
     "power show": (),
     "power goods": (),
+    "power margins": (),
     "parts import": (str(SAMPLE / "catalogue.xlsx"),),
     "parts export": ("-o", "OUT/c.xlsx"),
     "parts set": ("make", "HS-1", "unit=UNIT"),

@@ -131,6 +131,30 @@ def test_what_is_laid_is_told_as_goods_with_every_cut(yard, capsys):
     assert "circuit PS1/C1: none is laid" in shown
 
 
+def test_what_falls_out_and_what_more_is_borne(yard, capsys):
+    assert "Nothing is laid yet." in told(capsys, "power", "margins", yard)
+    present(capsys, yard)
+    told(capsys, "power", "connect", yard, "PS1/C1", "1")
+    told(capsys, "power", "connect", yard, "PS1/C1", "2", "--from", "1", "--length", "2")
+    told(capsys, "opening", "fit", yard)
+    (supply,) = answered(capsys, "power", "margins", yard)["supplies"]
+    fails = {each["name"]: each["marks"] for each in supply["failures"] if each["what"] == "run"}
+    assert fails == {"PS1/C1 PS1 to 1": ["1", "2"], "PS1/C1 1 to 2": ["2"]}
+    alarm = supply["alarm"]
+    assert (alarm["dropped"], alarm["kept"], alarm["unknown"]) == (["1", "2"], [], [])
+    (room,) = supply["rooms"]
+    # Units of 0.4 A: five of them are 80 % of 2.5 A.
+    assert (room["circuit"], room["later_count"], room["stopped_by"]) == ("C1", 3, "supply-loading")
+    assert answered(capsys, "power", "margins", yard, "--most", "2")["supplies"][0]["rooms"][0]["why"] is None
+    shown = told(capsys, "power", "margins", yard)
+    assert "circuit C1: 3 later openings; one more: Everything held at once draws 2.4 A" in shown
+    assert "mains PS1 fails: 1, 2" in shown
+    assert "on the fire alarm lose power: 1, 2" in shown
+    told(capsys, "project", "settings", yard, "--limit", "supply-growth.openings=4")
+    findings = {each["rule"]: each["message"] for each in answered(capsys, "power", "show", yard)["findings"]}
+    assert "4 later openings on circuit C1 are not borne" in findings["supply-growth"]
+
+
 def test_facts_are_changed_by_laying_again(yard, capsys):
     present(capsys, yard)
     told(capsys, "power", "add", yard, "circuit", "PS1/C1", "limiter_a=2 A", "wire=")

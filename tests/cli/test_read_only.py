@@ -10,7 +10,7 @@ from hwsched.model import sqlite_file
 
 READING = (
     "findings check", "opening show", "findings why MARK", "survey missing", "project history", "power show",
-    "power goods", "parts cost", "findings waivers", "release attachments", "opening pieces MARK",
+    "power goods", "power margins", "parts cost", "findings waivers", "release attachments", "opening pieces MARK",
     "project settings",
     "project people", "parts terms", "release revision", "parts successors", "project verify",
     "opening draw MARK inside out.svg", "opening fit --since-upgrade --dry-run", "release print schedule",

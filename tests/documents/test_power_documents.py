@@ -22,7 +22,7 @@ from hwsched.render.blocks import Drawings, Facts, Heading, Paragraph, Table
 from hwsched.render.ics import calendar_text
 from hwsched.render.pdf import render_pdf
 from hwsched.render.xlsx import render_xlsx
-from hwsched.values import Catalogue
+from hwsched.values import Catalogue, Settings
 from hwsched.values.power import PowerResult
 from hwsched.wiring import ConnectedOpening
 from tests.rules.scenario import fit, given, opening
@@ -183,6 +183,27 @@ def test_the_wire_list_adds_up(which, request):
     assert sum(row[4] for row in others.rows if row[2] == "power transfer") == sum(
         part.quantity for part in of_fits if part.role == "power-transfer"
     )
+
+
+def test_the_schedule_and_the_riser_say_what_is_borne():
+    cat = parts()
+    runs = [run("supply", "a", 5.0), run("a", "b", 5.0)]
+    openings = {name: connected(name, cat) for name in "ab"}
+    laid = {"circuits": [circuit(alarm="drops", limiter_a=2.0)], "supplies": [supply(building="Main", level="1")]}
+    asked = Settings(length_style="mm", limits={"supply-growth.openings": 2.0})
+    view = view_of(work(runs, openings, cat, settings=asked, **laid), openings, cat)
+    document = POWER_SCHEDULE.build(view, None)
+    fails = {(row[0], row[1]): row[3] for row in table(document, "When something fails").rows}
+    assert fails["The supply", "PS-s"] == "A, B"
+    assert fails["A run, cut", "PS-s/C A to B"] == "B"
+    shown = texts(blocks(document))
+    assert "Lose power: A, B" in shown
+    assert "Circuit C, 2 later openings: not borne." in shown or "Circuit C bears 2 later openings" in shown
+    notes = [
+        note for block in blocks(document) if isinstance(block, Drawings) for d in block.drawings for note in d.notes
+    ]
+    (margin,) = [note for note in notes if note.startswith("PS-s: with it 2 lose power")]
+    assert "without mains at once; on the fire alarm C loses power. C bears 2 more." in margin
 
 
 def test_the_calendar_has_an_event_a_battery_opening(large):

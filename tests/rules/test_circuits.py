@@ -11,6 +11,7 @@ import pytest
 from hwsched.rules import CIRCUIT_RULES, DEFERS, RuleError
 from hwsched.rules.judging import judge_supply
 from hwsched.values import Settings
+from hwsched.values.power import Growth
 from hwsched.wiring import ConnectedOpening
 from tests.rules.circuit_rows import BY_ID, CircuitRow, run_row
 from tests.rules.scenario import fp, item, part
@@ -77,6 +78,13 @@ def loaded(amps, **more):
     return parts(UNIT={"supply_a": amps}, **more)
 
 
+def grown(kind, growth, **expected):
+    """A row of a supply of which room for later openings is asked."""
+    found = alone(ONE)
+    found = replace(found, supplies=(replace(found.supplies[0], growth=(growth,)),))
+    return made("supply-growth", kind, found, **expected)
+
+
 ROWS = [
     row("circuit-assumed", "passes", MADE_OFF, TOLD, circuits=STATED),
     row("circuit-assumed", "speaks", MADE_OFF, TOLD, circuits=[circuit(temperature_c=30.0, at_once=None)], says=1,
@@ -94,6 +102,11 @@ ROWS = [
         words=("PSU limited by its own design",)),
     row("circuit-assumed", "speaks", MADE_OFF, told(UNIT={"supply_inrush_a": None}), circuits=STATED, says=1,
         words=("UNIT: no more in the first moment",)),
+    grown("passes", Growth("c", "C", 2, True)),
+    grown("speaks", Growth("c", "C", 2, False, "It is too much.", "supply-loading"), says=1, severity="warning",
+          words=("2 later openings on circuit C are not borne, as the rule supply-loading says: It is too much.",)),
+    grown("boundary", Growth("c", "C", 1, None, "nothing is known"), says=1,
+          words=("circuit C bears 1 later opening:",)),
     row("circuit-sound", "passes", CHAIN),
     row("circuit-sound", "speaks", [run("J1", "a")], says=1, severity="error", about="A", concerns=("a",)),
     row("circuit-sound", "speaks", [run("a", "b"), run("b", "a")], says=1, words=("closes a loop",)),

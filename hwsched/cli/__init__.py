@@ -37,8 +37,10 @@ ROOMS = (
         Entry("add", "Add an opening, or an existing item of one.", "add"),
         Entry("edit", "Set one surveyed fact of an opening.", "edit"),
         Entry("remove", "Remove an opening, a leaf, or an existing item.", "remove"),
+        Entry("retire", "Let openings rest that the building has no more."),
+        Entry("restore", "Bring retired openings back."),
         Entry("field", "Define a field of the project's own, or take it away.", "field"),
-        Entry("list", "List openings, leaves, existing items, buildings, facts, fields."),
+        Entry("list", "List openings, leaves, existing items, buildings, retired openings, facts, fields."),
         Entry("missing", "List the missing facts, most useful first; write the return-visit sheet.", "missing"),
     ),
     Room(

@@ -30,6 +30,7 @@ from hwsched.model.tables import (
     FIT_CONTENT,
     HARDWARE_SET,
     IMPORT_MAPPING,
+    IN_USE,
     ITEM_TABLE,
     KIT_CONTENT,
     LEAF_TABLE,
@@ -103,6 +104,7 @@ _OPENINGS: Final[Select[Any]] = (
     .select_from(OPENING_TABLE)
     .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
     .outerjoin(BUILDING, LEVEL.c.building_id == BUILDING.c.id)
+    .where(IN_USE)
 )  # fmt: skip
 _LEAVES: Final[Select[Any]] = select(
     LEAF_TABLE.c.opening_id, LEAF_TABLE.c.ordinal, *(LEAF_TABLE.c[name] for name in _LEAF_FACTS)
@@ -160,8 +162,15 @@ def latest_change(connection: Connection) -> int:
 
 
 def opening_ids(connection: Connection) -> dict[str, str]:
-    """Return mark to identifier of every opening."""
-    return {row.mark: row.id for row in connection.execute(select(OPENING_TABLE.c.mark, OPENING_TABLE.c.id))}
+    """Return mark to identifier of every opening that the building has."""
+    query = select(OPENING_TABLE.c.mark, OPENING_TABLE.c.id).where(IN_USE)
+    return {row.mark: row.id for row in connection.execute(query)}
+
+
+def retired_openings(connection: Connection) -> dict[str, str]:
+    """Return mark to identifier of every opening that is retired."""
+    query = select(OPENING_TABLE.c.mark, OPENING_TABLE.c.id).where(~IN_USE)
+    return {row.mark: row.id for row in connection.execute(query)}
 
 
 def read_settings(connection: Connection) -> Settings:

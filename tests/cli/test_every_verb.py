@@ -65,6 +65,8 @@ UNKNOWN = {
     "survey add": "survey add P NOSUCH --item kind=lock",
     "survey edit": "survey edit P NOSUCH opening wave W1",
     "survey remove": "survey remove P NOSUCH",
+    "survey retire": "survey retire P NOSUCH",
+    "survey restore": "survey restore P NOSUCH",
     "survey field": "survey field P opening NOSUCH --remove",
     "survey list": "survey list P openings NOSUCH",
     "opening show": "opening show P NOSUCH",

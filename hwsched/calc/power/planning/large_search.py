@@ -43,6 +43,7 @@ _PAYS: Final = 1e-6
 _MOST_ROUNDS: Final = 60
 _SEARCH_SHARE: Final = 0.7
 """Of the time, for finding legs and their bound; the rest chooses among them."""
+_MOST_SCALED: Final = 8
 _WHOLE: Final = 1e-6
 
 
@@ -214,9 +215,10 @@ class LargeSearch:
         for _ in range(_MOST_ROUNDS):
             if monotonic() > until or (self.limits.cancelled is not None and self.limits.cancelled()):
                 break
-            prices = self._priced()
-            if prices is None:
+            found = self._priced()
+            if found is None:
                 break
+            prices = found
             if not relaxing:
                 added = sum(self._keep(self._paying(g, prices.worth[g])) for g in range(len(self.outlets)))
                 relaxing = added < len(self.outlets)
@@ -226,7 +228,30 @@ class LargeSearch:
             best_bound = max(best_bound, bound)
             if not added or best_bound >= prices.objective * (1.0 - 0.1 * self.limits.gap):
                 break
+        if prices is not None and best_bound < prices.objective * (1.0 - self.limits.gap):
+            best_bound = max(best_bound, self._scaled(prices))
         return best_bound, prices
+
+    def _scaled(self, prices: _Prices) -> float:
+        """Return the bound of the greatest share of prices at which no leg pays (Dinkelbach's steps)."""
+        share = 1.0
+        for _ in range(_MOST_SCALED):
+            pays = False
+            least = share
+            for g, maker in enumerate(self.relaxed_of):
+                paying, own_share = maker.paying(share * prices.worth[g])
+                for leg in paying:
+                    pays = True
+                    least = min(least, leg.weight / float(sum(prices.worth[g][i] for i in leg.order)))
+                if not own_share:
+                    return 0.0
+            if not pays:
+                return share * prices.objective
+            share = least
+        # The last share is not known to be small enough; what its legs pay more takes the rest.
+        for g, maker in enumerate(self.relaxed_of):
+            share = min(share, share * maker.paying(share * prices.worth[g])[1])
+        return share * prices.objective
 
     def _relax(self, prices: _Prices) -> tuple[int, float]:
         """Add relaxed legs that pay; returns how many, and the bound that they leave."""
@@ -289,7 +314,8 @@ class LargeSearch:
         outlet, ways = self.outlets[number], self.ways
         for end in np.flatnonzero(np.isfinite(outlet.way_m)).tolist():
             tap, arm = taps(outlet, ways, end)
-            for wire, weight in enumerate(ways.weight.tolist()):
+            for wire in sorted({0, len(ways.ohm) // 2, len(ways.ohm) - 1}):
+                weight = float(ways.weight[wire])
                 gain = np.where(np.isfinite(tap), np.where(np.isfinite(arm), arm, 0.0) * weight - worth, inf)
                 gain[end] = inf
                 first = np.argsort(gain, kind="stable")

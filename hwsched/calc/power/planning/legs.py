@@ -178,6 +178,17 @@ def chain_shared(positions: Floats) -> Floats:
     return np.minimum(positions[:, :, None], positions[:, None, :])
 
 
+def shortest_m(outlet: Outlet, ways: Ways) -> Floats:
+    """Shortest way from an outlet to each opening, over however many others: no leg reaches it by a shorter one [m]."""
+    count = len(outlet.way_m)
+    found = np.full((count + 1, count + 1), np.inf)
+    found[:count, :count] = ways.between_m
+    found[count, :count] = found[:count, count] = outlet.way_m
+    for through in range(count + 1):
+        found = np.minimum(found, found[:, through, None] + found[None, through, :])
+    return found[count, :count]
+
+
 def taps(outlet: Outlet, ways: Ways, end: int) -> tuple[Floats, Floats]:
     """Where each opening's run leaves the way to an opening, and how long it is from there; infinite where it cannot.
 

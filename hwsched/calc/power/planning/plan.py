@@ -14,7 +14,18 @@ import numpy as np
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power.planning.large_search import LargeSearch
-from hwsched.calc.power.planning.legs import LegShape, Outlet, Ways, Weights, outlets_of, told, ways_of, with_margin
+from hwsched.calc.power.planning.legs import (
+    TOUCH,
+    LegShape,
+    Outlet,
+    Ways,
+    Weights,
+    outlets_of,
+    shortest_m,
+    told,
+    ways_of,
+    with_margin,
+)
 from hwsched.calc.power.planning.margins import greatest_margin
 from hwsched.calc.power.planning.question import AIMS, Leg, NoPlanError, Plan, Question, check_question
 from hwsched.calc.power.planning.small_search import MOST_OPENINGS, SmallSearch
@@ -85,7 +96,7 @@ def plan_power(
         raise InputError("aim", f"must be one of {', '.join(AIMS)}, got {aim!r}")
     until = monotonic() + time_limit_s
     limits = Limits(_LARGE_GAP if gap is None else gap, until, None, cancelled, progress)
-    _refuse_unreached(question)
+    _refuse_unreached(question, ways_of(question, Weights(1.0, _SECOND)))
     margin_v = greatest_margin(question, limits) if aim == "most-margin" else 0.0
     weights = Weights(_SECOND, 1.0) if aim == "least-wire" else Weights(1.0, _SECOND)
     outlets, ways = outlets_of(question, margin_v), ways_of(question, weights)
@@ -94,11 +105,18 @@ def plan_power(
     return _large(question, outlets, ways, weights, aim, margin_v, limits)
 
 
-def _refuse_unreached(question: Question) -> None:
-    reached = {i for outlet in outlets_of(question) for i in np.flatnonzero(np.isfinite(outlet.way_m)).tolist()}
-    lost = tuple(o.id for i, o in enumerate(question.openings) if i not in reached)
-    if lost:
-        raise NoPlanError("openings", f"no supply can reach or carry: {', '.join(lost)}", lost)
+def _refuse_unreached(question: Question, ways: Ways) -> None:
+    """Name the openings that not even a run of their own of the thickest wire, by the shortest way, carries."""
+    ohm = min(wire.ohm_per_m for wire in question.wires)
+    reached: set[int] = set()
+    for outlet in outlets_of(question):
+        near = np.where(outlet.suits, shortest_m(outlet, ways), np.inf)
+        own = outlet.rest_a + (outlet.added_a if outlet.at_once else 0.0)
+        lost = ohm * outlet.warmth * np.where(np.isfinite(near), near, 0.0) * own
+        reached |= set(np.flatnonzero(np.isfinite(near) & (lost <= outlet.room_v + TOUCH)).tolist())
+    beyond = tuple(o.id for i, o in enumerate(question.openings) if i not in reached)
+    if beyond:
+        raise NoPlanError("openings", f"no supply can reach or carry: {', '.join(beyond)}", beyond)
 
 
 def _small(

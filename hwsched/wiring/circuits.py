@@ -66,7 +66,7 @@ def solve_circuits(
         touched = {each for run in runs for each in (run.opening_id, run.from_node) if each is not None}
         here = {each: connected[each] for each in sorted(touched) if each in connected}
         laid.append(laid_circuit(circuit, source, runs, devices, here, reckoned, most_a))
-    solved = [_with_cures(*each) for each in solved_supply(laid, source, reckoned)]
+    solved = [_with_cures(*each, settings.length_style) for each in solved_supply(laid, source, reckoned)]
     return tuple(
         replace(result, assumed=_assumed(circuit, runs, connected, reckoned.unmeasured_ohm))
         for result, (circuit, runs) in zip(solved, circuits, strict=True)
@@ -90,14 +90,14 @@ def _assumed(
     return tuple(taken)
 
 
-def _with_cures(result: CircuitResult, solved: Solved | None) -> CircuitResult:
+def _with_cures(result: CircuitResult, solved: Solved | None, style: str) -> CircuitResult:
     if solved is None:
         return result
     # Less a touch: a load exactly at its minimum, off by rounding, needs no cure.
     low = sorted(
         (n for n in result.nodes if n.margin_v is not None and n.margin_v < -1e-9), key=lambda n: n.margin_v or 0.0
     )
-    offers = {node.node: cure_offers(node, solved) for node in low[:_MOST_CURED]}
+    offers = {node.node: cure_offers(node, solved, style) for node in low[:_MOST_CURED]}
     # What works cures the whole circuit: it is the cure of the places for which none was tried, too.
     works = {offer.text: offer for each in offers.values() for offer in each if offer.works}
     offers |= {node.node: tuple(works.values()) for node in low[_MOST_CURED:]}

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from hwsched.calc.parts.cost import LABOUR, Cost, Job, Line, Terms, Unknown, combined, cost_of, exact
 from hwsched.calc.project.labour import LabourTable, labour, labour_table, unit_share
-from hwsched.fitting.order_units import held_by, lacking, price_of_one
+from hwsched.fitting.order_units import held_by, lacking, order_units, price_of_one
 from hwsched.fitting.tasks import tasks_of
 from hwsched.quantities.money import ZERO, Exact, product
 from hwsched.values import Catalogue, Fit, OpeningInput, Role
@@ -123,3 +123,13 @@ def line_of(number: str, quantity: Exact, catalogue: Catalogue) -> Line:
         # The price of a box is no price of a screw.
         return Line(number, quantity, part.list_price, currency, supplier, (lacking(part),))
     return Line(number, quantity, price_of_one(part, held), currency, supplier)
+
+
+def order_of(number: str, quantity: Exact, catalogue: Catalogue, units: int | None = None) -> Line:
+    """Return a part as it is ordered: in whole boxes, reels or feet where it comes in such; units: how many."""
+    part = catalogue.get(number)
+    held = None if part is None else held_by(part)
+    if part is None or held is None or held == 1:
+        return line_of(number, quantity, catalogue)
+    ordered = order_units(quantity, held) if units is None else units
+    return Line(number, ordered, part.list_price, part.currency or None, part.supplier or None)

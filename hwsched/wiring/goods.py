@@ -24,7 +24,8 @@ from hwsched.attributes.of_parts import (
 from hwsched.calc.parts.cost import exact
 from hwsched.calc.power.circuit_tree import SUPPLY
 from hwsched.calc.power.supply_practice import wire_waste
-from hwsched.fitting.order_units import held_by, lacking, order_units
+from hwsched.fitting.costing import order_of
+from hwsched.fitting.order_units import held_by, lacking
 from hwsched.quantities.money import product
 from hwsched.values import Catalogue, Part, PointFit
 from hwsched.values.power import CircuitResult, SupplyResult
@@ -344,12 +345,10 @@ def _ordered(line: WireLine, catalogue: Catalogue) -> Goods:
         needs = (f"{line.part} in the catalogue",) if line.part else ("run.wire",)
     else:
         held = held_by(part)
-        if held is None:
-            needs = (lacking(part),)
-        elif held > 1 and line.reels is not None:
-            quantity = Decimal(line.reels)
-        elif held != 1:
-            quantity = Decimal(order_units(needed, held))
+        needs = (lacking(part),) if held is None else ()
+        # Whole reels as they are cut; of feet, and of a reel of which only the order unit is told, as many as it takes.
+        units = line.reels if held is not None and held > 1 else None
+        quantity = exact(order_of(part.number, needed, catalogue, units).quantity, "quantity")
     ids = tuple(dict.fromkeys(piece.opening_id for piece in line.pieces if piece.opening_id))
     return Goods(line.kind, line.building, "", line.part, quantity, named, "", ids, needs, line)
 

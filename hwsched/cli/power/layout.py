@@ -49,7 +49,7 @@ class Layout(TypedDict):
     legs: list[LegPlanned]
     wire_m: float
     margin_v: float | None
-    """Least room above what an opening needs, as planned; in the proof it is no less."""
+    """Least room above what an opening needs, as proved."""
     cost_before: str
     """Of what is known: parts with whole reels, and work; of the supplies that are touched."""
     cost_after: str

@@ -162,6 +162,8 @@ def test_every_cure_that_is_offered_leaves_no_opening_low_when_it_is_laid():
         if not result.cure_offers:
             continue
         low += 1
+        # Every load that is low has a cure tried for it.
+        assert set(result.cure_offers) == lows(result)
         for offers in result.cure_offers.values():
             for offer in offers:
                 # What cures the whole circuit is offered for its other places too, in the words of the one it is for.
@@ -173,6 +175,9 @@ def test_every_cure_that_is_offered_leaves_no_opening_low_when_it_is_laid():
                 again = worked(new_runs, {**changed, **{k: {**changed.get(k, {}), **v} for k, v in new_parts.items()}})
                 assert not again.collapsed, offer.text
                 assert not lows(again), (offer.text, runs)
+                told = float(re.search(r": (-?\d+\.\d+) V at", offer.text)[1])
+                assert again.node_of_devices(frame).lowest_v >= told - 0.011, offer.text
+                assert " 0 m" not in offer.text
                 offered += 1
     print(f"cures offered {offered} for {low} circuits that are low")
     assert offered >= low

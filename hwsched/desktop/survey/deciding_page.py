@@ -120,7 +120,7 @@ class DecidingPage(QWidget):
                 row = self._add(under, (kind.name, each.mark, f"{change.where}.{fact}"), f"{each.mark}, {change.where}")
                 row.setText(1, change.shown(change.before, self._style))
                 row.setText(2, "blank" if kind.name == "blank" else change.shown(change.after, self._style))
-                row.setText(3, change.source)
+                row.setText(3, change.source or change.given)
             self._rest(under, len(cells))
 
     def _rest(self, top: QTreeWidgetItem, count: int) -> None:

@@ -54,6 +54,8 @@ class FactChange:
     origin: str
     source: str = ""
     """Who gave the present value by hand, and when; empty where a file did."""
+    given: str = ""
+    """File, sheet and row of an earlier delivery that gave the present value; empty where it was set by hand."""
 
     @property
     def label(self) -> str:

@@ -49,9 +49,11 @@ def settle_by_hand(connection: Connection, preview: Preview, decisions: Decision
     for opening in preview.changed:
         facts: list[FactChange] = []
         for fact in opening.facts:
-            hand, said = _told(history.get((fact.entity, fact.row_id), ()), fact.attribute, levels)
+            state = last_state(history.get((fact.entity, fact.row_id), ()), fact.attribute, levels)
+            hand, said = state.hand, state.said
             if hand is None or fact.before is None:
-                facts.append(fact)
+                origin = state.source.origin if state.source is not None and fact.before is not None else None
+                facts.append(replace(fact, given=origin) if origin else fact)
                 continue
             of_hand = replace(fact, source=f"{hand.who}, {second_of(hand.when)}")
             if _over_hand(decisions, opening.mark, fact) or not _came_from_file(history[fact.entity, fact.row_id]):

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     import argparse
 
     from hwsched.exchange.survey.difference import OpeningChange, Preview
+    from hwsched.exchange.survey.facts import Question
 
 
 class Fact(TypedDict):
@@ -33,7 +34,7 @@ class ChangedOpening(TypedDict):
 
 
 class Asked(TypedDict):
-    """What only a person can say of a column; the first answer is taken until somebody gives another with --dash."""
+    """What only a person can say of a column; the first answer is taken until the option gives another."""
 
     sheet: str
     column: str
@@ -41,6 +42,8 @@ class Asked(TypedDict):
     read: str
     rows: list[int]
     answers: list[str]
+    kind: str
+    option: str
 
 
 class Odd(TypedDict):
@@ -148,6 +151,19 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "repeated",
     )
     parser.add_argument(
+        "--mark",
+        default="",
+        metavar="PATTERN",
+        help="how the mark is made of several columns, by their headings, such as '{Level}-{No}'",
+    )
+    parser.add_argument(
+        "--counts",
+        default="",
+        metavar="one|type|PATTERN",
+        help="what becomes of a row that stands for several doors: one opening, a type to which others refer, or "
+        "openings with marks such as '{mark}-{n}', '{mark}{letter}', '{type}-{level}-{n}'",
+    )
+    parser.add_argument(
         "--as-typed", action="store_true", help="take numbers that stand far apart from their column without asking"
     )
     parser.add_argument(
@@ -232,6 +248,8 @@ def _run(arguments: argparse.Namespace) -> int:
         units=_told(arguments.unit),
         dashes=_told(arguments.dash),
         words=words,
+        mark=arguments.mark,
+        counts=arguments.counts,
         as_typed=arguments.as_typed,
         cures=frozenset(arguments.cure),
         decisions=Decisions(
@@ -270,8 +288,8 @@ def _run(arguments: argparse.Namespace) -> int:
     if not arguments.json:
         for line in preview.describe():
             print(line)
-        if preview.questions:
-            print("Answer with --dash 'HEADER=MEANING', or a word at a time with --word 'HEADER:WORD=MEANING'.")
+        for question in preview.questions:
+            print(f"to answer: {_option_of(question)}, for example {_option_of(question, question.answers[-1])}")
         if any(oddity.cure for oddity in preview.oddities):
             print("To mend what is doubtful: --cure and its name.")
         if preview.undecided:
@@ -300,6 +318,20 @@ def _told(entries: list[str]) -> dict[str, str]:
     return {header.strip(): told.strip() for header, _, told in (entry.rpartition("=") for entry in entries)}
 
 
+def _option_of(question: Question, answer: str = "ANSWER") -> str:
+    """Return the option that answers a question."""
+    from hwsched.exchange.survey.answers import column_key
+
+    key = column_key(question)
+    return {
+        "dash": f"--dash '{key}={answer}'",
+        "word": f"--word '{key}:{question.word}={answer}'",
+        "count": f"--counts '{answer}'",
+        "mark": f"--mark '{answer}'",
+        "type": f"--column '{key}={answer}'",
+    }[question.kind]
+
+
 def _result(preview: Preview, key: str | None) -> SurveyImport:
     return {
         "new_marks": [opening.mark for opening in preview.new],
@@ -317,6 +349,8 @@ def _result(preview: Preview, key: str | None) -> SurveyImport:
                 "read": question.read,
                 "rows": list(question.rows),
                 "answers": list(question.answers),
+                "kind": question.kind,
+                "option": _option_of(question),
             }
             for question in preview.questions
         ],

@@ -38,6 +38,8 @@ class SheetFacts:
     """Entries whose mark is refused, so that nobody knows to which opening they belong."""
     places: list[tuple[str | None, str | None]] = field(default_factory=list)
     """Building and level that the titles above each entry, or the sheet's name, say."""
+    counts: dict[int, int] = field(default_factory=dict)
+    """Doors for which an entry stands, where a person said what becomes of them."""
     apart: set[int] = field(default_factory=set)
     """Entries that stand below an empty row: they do not go on with what stands above it."""
     problems: list[CellProblem] = field(default_factory=list)

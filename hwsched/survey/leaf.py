@@ -98,7 +98,7 @@ LEAF = Entity(
             "choice",
             choices=MATERIALS,
             unclear=UNCLEAR_MATERIALS,
-            synonyms=("material", "door material", "leaf mat", "door mat"),
+            synonyms=("material", "door material", "leaf mat", "door mat", "matl", "mat'l", "door matl", "leaf matl"),
         ),
         Attribute(
             "construction",

@@ -115,6 +115,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--save-plan", metavar="NAME|FILE", help="keep how the file is read as a column plan, under a name or as a file"
     )
+    parser.add_argument("--encoding", metavar="NAME", help="of a text, such as cp850 or utf-16 (default: found)")
+    parser.add_argument(
+        "--decimal", choices=("comma", "point"), default="", help="mark before the decimals of numbers that are texts"
+    )
     parser.add_argument("--header-row", type=int, metavar="ROW", help="lowest row of the header (default: found)")
     parser.add_argument(
         "--last-row", type=int, metavar="ROW", help="last row of the table (default: all but totals and notes below it)"
@@ -242,6 +246,8 @@ def _run(arguments: argparse.Namespace) -> int:
     options = SurveyOptions(
         sheet=arguments.sheet,
         header_row=arguments.header_row,
+        encoding=arguments.encoding,
+        decimal=arguments.decimal,
         last_row=arguments.last_row,
         bare_unit=arguments.bare_unit,
         columns=_told(arguments.column),

@@ -20,7 +20,7 @@ from hwsched.exchange.survey.facts import (
     SurveyRead,
     UnmappedColumn,
 )
-from hwsched.exchange.survey.grid import read_grids
+from hwsched.exchange.survey.grid import Grid, read_grids
 from hwsched.exchange.survey.header import MARK, compose_marks, map_columns, places_of
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word
 from hwsched.exchange.survey.memory import recall
@@ -32,6 +32,7 @@ from hwsched.exchange.survey.row import rows_of
 from hwsched.exchange.survey.rows import gather
 from hwsched.exchange.survey.sheet import SheetFacts, assume, unread
 from hwsched.exchange.survey.sheets import Sheets, choose_sheets
+from hwsched.exchange.survey.shifted import CURE, find_shifted, name_shifted
 from hwsched.exchange.survey.types import Types
 from hwsched.exchange.survey.words import TYPE as TYPE_TARGET
 from hwsched.exchange.survey.words import Vocabulary
@@ -63,7 +64,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
     InputRejected
         Where the file as a whole cannot be read, or no sheet has a header with marks.
     """
-    grids = read_grids(path, options.sheet)
+    grids = read_grids(path, options.sheet, options.encoding)
     vocabulary = Vocabulary(options.own_fields)
     chosen = choose_sheets(grids, vocabulary, options, path.name)
     passed_over = list(chosen.passed_over)
@@ -83,7 +84,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         of_memory = next((unit for unit in BARE_UNITS if remembered and unit == remembered.bare_unit), None)
         # What is said now, then what was said of such a file the last time, then the project's habit.
         bare: BareUnit | None = options.bare_unit or of_memory or options.usual_unit
-        sheet = read_columns(grid, mapping, vocabulary, bare, as_typed=options.as_typed, last_row=options.last_row)
+        sheet = _read_sheet(grid, mapping, vocabulary, bare, options)
         unmapped += _unmapped(sheet, mapping)
         _say_recalled(sheet, mapping, vocabulary, options.plan)
         passed_over += sheet.passed_over
@@ -102,6 +103,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
     gathered = _openings(sheets, of_types, chosen, pattern, path.name, only_named=options.sheet is not None)
     openings, rejected, assumed = gathered.openings, gathered.rejected, gathered.assumed
     passed_over += gathered.passed_over
+    notes = [Assumption(grid.sheet, "", "", note, len(grid.rows)) for grid in grids for note in grid.notes]
     every = [*of_types, *(sheet for sheet, _ in sheets)]
     problems += [problem for sheet in every for problem in sheet.problems]
     problems += gathered.problems
@@ -116,7 +118,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         openings=openings,
         rejected=rejected,
         mapping=tuple(mappings),
-        assumptions=(*(a for sheet in every for a in sheet.assumptions), *assumed),
+        assumptions=(*notes, *(a for sheet in every for a in sheet.assumptions), *assumed),
         problems=tuple(problems),
         unmapped=tuple(unmapped),
         passed_over=tuple(passed_over),
@@ -124,6 +126,29 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         questions=(*(question for sheet in every for question in sheet.questions), *gathered.questions),
         oddities=oddities,
     )
+
+
+def _read_sheet(
+    grid: Grid, mapping: SheetMapping, vocabulary: Vocabulary, bare: BareUnit | None, options: SurveyOptions
+) -> SheetFacts:
+    def read() -> SheetFacts:
+        return read_columns(
+            grid, mapping, vocabulary, bare,
+            as_typed=options.as_typed, last_row=options.last_row, decimal=options.decimal,
+        )  # fmt: skip
+
+    sheet = read()
+    found = find_shifted(sheet, mapping, vocabulary, bare)
+    if found and CURE in options.cures:
+        for shifted in found:
+            grid.rows[shifted.row] = list(shifted.line)
+        sheet = read()
+        rows = ", ".join(str(shifted.row + 1) for shifted in found)
+        text = f"values that stood one column too far moved to their headings, rows {rows}"
+        sheet.assumptions.append(Assumption(grid.sheet, "", "", text, len(found)))
+    elif found:
+        name_shifted(sheet, found)
+    return sheet
 
 
 @dataclass(slots=True)
@@ -240,11 +265,11 @@ def _named_nowhere(file: str, mappings: list[SheetMapping], options: SurveyOptio
 
 
 def _unknown_cures(file: str, options: SurveyOptions) -> list[FileProblem]:
-    curable = ", ".join(kind.id for kind in BY_ID.values() if kind.cure)
+    curable = ", ".join((*(kind.id for kind in BY_ID.values() if kind.cure), CURE))
     return [
         FileProblem(file, f"has nothing that {name} would cure", accepted=curable)
         for name in sorted(options.cures)
-        if name not in BY_ID or not BY_ID[name].cure
+        if name != CURE and (name not in BY_ID or not BY_ID[name].cure)
     ]
 
 

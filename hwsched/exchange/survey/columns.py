@@ -4,6 +4,7 @@ Columns repeat themselves, so each different cell is read once and the rows are 
 cells, assumed units and values that stand apart from their column. How rows become openings stands in `survey_rows`.
 """
 
+import re
 from collections import Counter
 from collections.abc import Mapping
 from itertools import zip_longest
@@ -33,6 +34,8 @@ from hwsched.quantities import BareUnit, Pair, ReadingError, read_length, suspic
 from hwsched.survey import LEAF
 
 _WIDTH: Final = LEAF.attribute("width_mm")
+_NUMERIC: Final = frozenset({"length", "number", "integer"})
+_NUMERAL: Final = re.compile(r"[0-9][0-9.,]*")
 _NEAR: Final = 4.0
 """Columns whose largest value is within this factor of the smallest hold nothing that stands apart."""
 
@@ -45,6 +48,7 @@ def read_columns(
     *,
     as_typed: bool = False,
     last_row: int | None = None,
+    decimal: str = "",
 ) -> SheetFacts:
     """Read the mapped columns of a sheet.
 
@@ -62,6 +66,8 @@ def read_columns(
         Take values that stand apart from their column without asking.
     last_row : int or None
         Last row of the table, where the user says it.
+    decimal : {"", "comma", "point"}
+        Mark before the decimals of numbers that are texts.
 
     Returns
     -------
@@ -77,7 +83,9 @@ def read_columns(
         attribute = vocabulary.attribute(column.target)
         is_length = attribute is None or attribute.kind == "length"
         unit = column.unit or (bare_unit if is_length else None)
-        reading = Column(sheet, column, cells[column.index])
+        numeric = attribute is None or attribute.kind in _NUMERIC
+        told = cells[column.index]
+        reading = Column(sheet, column, [in_points(cell, decimal) for cell in told] if decimal and numeric else told)
         if attribute is None:
             read_sizes(reading, unit)
         else:
@@ -85,6 +93,21 @@ def read_columns(
     refuse_doubtful(sheet, mapping)
     fill_places(sheet)
     return sheet
+
+
+def in_points(cell: object, decimal: str) -> object:
+    """Return a text with the decimals of its numbers behind a point and no mark between thousands.
+
+    Examples
+    --------
+    >>> told = (("1.219,5 mm", "comma"), ("1,219.5", "point"), ("1,219", "comma"), (3.5, "point"))
+    >>> [in_points(cell, decimal) for cell, decimal in told]
+    ['1219.5 mm', '1219.5', '1.219', 3.5]
+    """
+    if not isinstance(cell, str):
+        return cell
+    groups, mark = (".", ",") if decimal == "comma" else (",", ".")
+    return _NUMERAL.sub(lambda match: match[0].replace(groups, "").replace(mark, "."), cell)
 
 
 def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_typed: bool) -> None:

@@ -103,6 +103,10 @@ class SurveyOptions:
 
     sheet: str | None = None
     """Name of the sheet; None takes the sheet whose header fits best, and others like it."""
+    encoding: str | None = None
+    """Of a file that is a text; None finds it."""
+    decimal: Literal["", "comma", "point"] = ""
+    """Mark before the decimals of numbers that are texts; empty: asked where 1,000 may be one or a thousand."""
     header_row: int | None = None
     """Lowest row of the header, as the spreadsheet counts; None finds it."""
     last_row: int | None = None

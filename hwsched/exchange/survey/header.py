@@ -24,7 +24,7 @@ from hwsched.exchange.survey.mapping import (
 )
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.patterns import filled, places
-from hwsched.exchange.survey.words import Meaning, Vocabulary, is_unit, split_unit
+from hwsched.exchange.survey.words import Meaning, Vocabulary, is_neutral, is_unit, split_unit
 from hwsched.quantities import BARE_UNITS
 
 _Word = TypeVar("_Word")
@@ -236,7 +236,37 @@ def _candidates(grid: Grid, index: int, vocabulary: Vocabulary) -> list[Header]:
         meanings = tuple(vocabulary.meaning(c, p) for p, c in zip(parents, below, strict=True))
         headers.append(Header(index, index + 1, joined, meanings))
         headers += _with_units(grid, headers[-1], vocabulary)
+        headers += _of_three(grid, index, texts, below, vocabulary)
     return headers
+
+
+def _of_three(
+    grid: Grid, index: int, texts: Sequence[str], below: Sequence[str], vocabulary: Vocabulary
+) -> list[Header]:
+    """Return the header of three rows of names, and of those with a row of units: DOOR over SIZE over W, H, T."""
+    third = [_text(cell) for cell in grid.rows[index + 2]] if index + 2 < len(grid.rows) else []
+    if not any(third):
+        return []
+    width = max(len(texts), len(below), len(third))
+    middle, lowest = ([*row, *[""] * (width - len(row))] for row in (below, third))
+    heads = _parents(grid, index, texts, [m or t for m, t in zip(middle, lowest, strict=True)])
+    groups = _parents(grid, index + 1, middle, lowest)
+    # A heading of the second row goes no further than the one of the first above which it stands.
+    for column in range(1, width):
+        if not middle[column] and (heads[column] != heads[column - 1] or not groups[column - 1]):
+            groups[column] = ""
+    names, meanings = [], []
+    for head, group, child in zip(heads, groups, lowest, strict=True):
+        upper, own = (head, group) if not child else (group, child)
+        meaning = vocabulary.meaning(own, upper)
+        if child and is_neutral(group):
+            meaning = vocabulary.meaning(child, head)
+        elif child and meaning.target is None:
+            meaning = vocabulary.meaning(child, f"{head} {group}".strip())
+        names.append(_joined(head, _joined(group, child)))
+        meanings.append(meaning)
+    header = Header(index, index + 2, tuple(names), tuple(meanings))
+    return [header, *_with_units(grid, header, vocabulary)]
 
 
 def _with_units(grid: Grid, header: Header, vocabulary: Vocabulary) -> list[Header]:

@@ -247,6 +247,17 @@ def split_unit(header: str) -> tuple[str, str]:
     return header, ""
 
 
+def is_neutral(heading: str) -> bool:
+    """Tell whether a heading says nothing of what stands below it, such as Size or Details; an empty one says nothing.
+
+    Examples
+    --------
+    >>> is_neutral("Sizes"), is_neutral(""), is_neutral("Frame")
+    (True, True, False)
+    """
+    return plain_word(heading) in _NEUTRAL
+
+
 def is_unit(text: str) -> bool:
     """Tell whether a text is a unit of lengths and nothing else, in brackets or not.
 

@@ -131,8 +131,34 @@ LISTS = {
     "values shifted by a column": Stranger(
         "Mark,Hand,Width,Height\n101,LH,36,84\n102,,RH,36\n103,LH,36,84\n",
         {"101": {**DOOR, "hand": "LH"}, "103": {**DOOR, "hand": "LH"}},
-        refuses=("row 3, column C (Width): read 'RH'",),
+        refuses=("row 3: read '102 | | RH | 36'; has its values from column C on one column too far to the right",),
     ),
+    "values shifted by a column, moved": Stranger(
+        "Mark,Hand,Width,Height\n101,LH,36,84\n102,,RH,36,84\n103,36,84\n",
+        {m: {**DOOR, "hand": h} for m, h in (("101", "LH"), ("102", "RH"))} | {"103": DOOR},
+        options={"cures": frozenset({"shifted"})},
+    ),
+    "three rows of names": Stranger(
+        "DOOR,,,,FRAME,,FIRE\n,SIZE,,,,,\nNO.,W,H,T,MATERIAL,FINISH,RATING\n101,36,84,1.75,HM,x,90 MIN\n",
+        {"101": {**DOOR, "t": 1.8, "frame_material": "hollow-metal", "rating": "90"}},
+    ),
+    "columns that blanks set apart": Stranger(
+        "Mark   Width   Height   Hand\n101    36      84       LH\n102            84       RH\n103    36      84\n",
+        {"101": {**DOOR, "hand": "LH"}, "102": {"h": 84.0, "hand": "RH"}, "103": DOOR},
+        name="list.txt",
+    ),
+    "an unusual mark between cells": Stranger("Mark^Width^Height\n101^36^84\n102^36^84\n", {"101": DOOR, "102": DOOR}),
+    "two bytes a letter, and no mark of it": Stranger(
+        "Mark,Width,Height\n101,36,84\n", {"101": DOOR}, encoding="utf-16-le"
+    ),
+    "an older code page": Stranger(
+        "Mark,Notes\n101,\xfcber \xc5\n", {"101": {"notes": "\xfcber \xc5"}}, encoding="cp850"
+    ),
+    "thousands grouped by points": Stranger(
+        "Mark;Width\n1;1.016 mm\n2;914,4 mm\n", {"1": {"w": 40.0}, "2": {"w": 36.0}}, options={"decimal": "comma"}
+    ),
+    "a text that is called a workbook": Stranger("Mark\tWidth\tHeight\n101\t36\t84\n", {"101": DOOR}, name="list.xls"),
+    "numbers that are marks since nothing else is": Stranger("Number,Room,Width\n101,A,36\n", {"101": {"w": 36.0}}),
     "marks that are one but for their spelling": Stranger(
         "Mark,Hand\nD-1,LH\nd-1,RH\nD-2,LH\n",
         {"D-1": {"hand": "LH"}, "d-1": {"hand": "RH"}, "D-2": {"hand": "LH"}},

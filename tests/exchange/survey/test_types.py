@@ -168,8 +168,6 @@ def test_a_half_mark_is_none(tmp_path):
     assert "read '05'; is half a mark" in said(found)
 
 
-@pytest.mark.parametrize(
-    ("mark", "says"), [("{Lev}-{No}", "no column Lev"), ("Level", "no mark made as Level")]
-)
+@pytest.mark.parametrize(("mark", "says"), [("{Lev}-{No}", "no column Lev"), ("Level", "no mark made as Level")])
 def test_a_mark_of_columns_that_are_not_there(tmp_path, mark, says):
     assert says in said(read(tmp_path, {"Doors": LEVELS}, mark=mark))

@@ -175,6 +175,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "openings with marks such as '{mark}-{n}', '{mark}{letter}', '{type}-{level}-{n}'",
     )
     parser.add_argument(
+        "--pairs",
+        choices=("leaf", "both"),
+        default="",
+        help="what a width such as PR 762 is: of each leaf, or of both together",
+    )
+    parser.add_argument(
         "--as-typed", action="store_true", help="take numbers that stand far apart from their column without asking"
     )
     parser.add_argument(
@@ -231,6 +237,7 @@ def _run(arguments: argparse.Namespace) -> int:
         words=words,
         mark=arguments.mark,
         counts=arguments.counts,
+        pairs=arguments.pairs,
         as_typed=arguments.as_typed,
         cures=frozenset(arguments.cure),
         decisions=decisions,
@@ -304,7 +311,7 @@ def _option_of(question: Question, answer: str = "ANSWER") -> str:
         "word": f"--word '{key}:{question.word}={answer}'",
         "count": f"--counts '{answer}'",
         "mark": f"--mark '{answer}'",
-        "type": f"--column '{key}={answer}'",
+        "pair": f"--pairs {answer}",
     }[question.kind]
 
 

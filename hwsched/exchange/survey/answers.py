@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from hwsched.exchange.survey.facts import Question, SurveyOptions
+from hwsched.exchange.survey.pairs import PAIRS
 from hwsched.exchange.survey.repeated_marks import AS_IT_STANDS
 
 
@@ -42,7 +43,7 @@ def answered(options: SurveyOptions, question: Question, answer: str) -> SurveyO
         return replace(options, counts=answer)
     if question.kind == "mark":
         return replace(options, mark="" if answer == AS_IT_STANDS else answer)
-    return replace(options, columns={**options.columns, key: answer})
+    return replace(options, pairs=next((known for known in PAIRS if known == answer), ""))
 
 
 def with_word(

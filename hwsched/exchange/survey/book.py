@@ -135,6 +135,7 @@ def _read_sheet(
         return read_columns(
             grid, mapping, vocabulary, bare,
             as_typed=options.as_typed, last_row=options.last_row, decimal=options.decimal,
+            pairs=options.pairs,
         )  # fmt: skip
 
     sheet = read()

@@ -132,6 +132,8 @@ class SurveyOptions:
     counts: str = ""
     """How rows are read that stand for several doors: ``one`` opening a row, a ``type``, or a pattern of the marks that
     are made of it, such as ``{mark}-{n}``; empty: one a row, and asked."""
+    pairs: Literal["", "leaf", "both"] = ""
+    """What a width of a pair is that does not say it (PR 762): of each leaf, or of both together; empty: asked."""
     columns: Mapping[str, str] = field(default_factory=dict)
     """Target by header (or ``column F``), such as ``leaf.width_mm``; empty text leaves the column out."""
     own_fields: Mapping[str, tuple[Attribute, ...]] = field(default_factory=dict)
@@ -210,7 +212,7 @@ class Assumption:
         return f"sheet {self.sheet}{column}: {self.text} ({self.count})"
 
 
-QuestionKind = Literal["dash", "word", "count", "mark", "type"]
+QuestionKind = Literal["dash", "word", "count", "mark", "pair"]
 
 
 _ASKED: Final[Mapping[str, str]] = {
@@ -218,7 +220,7 @@ _ASKED: Final[Mapping[str, str]] = {
     "word": "what does {0} mean",
     "count": "what becomes of rows that count {0}",
     "mark": "is the mark all of it in {0}",
-    "type": "what do {0} stand for",
+    "pair": "is the width that of each leaf or of both in {0}",
 }
 
 
@@ -237,7 +239,7 @@ class Question:
     """What it may mean; the first is taken until somebody answers."""
     kind: QuestionKind = "dash"
     """Of what it is asked: marks of emptiness, a word of several readings, rows that stand for several doors, marks
-    that stand there again, a column of types."""
+    that stand there again, widths of pairs."""
     word: str = ""
     """The word as it stands, where one is asked about."""
 

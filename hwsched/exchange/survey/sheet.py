@@ -11,7 +11,7 @@ from typing import Any, Final
 
 from hwsched.attributes import CellError, as_text
 from hwsched.exchange.problems import CellProblem, column_letter, problem_of
-from hwsched.exchange.survey.facts import Assumption, Question
+from hwsched.exchange.survey.facts import Assumption, Question, QuestionKind
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.lines import Line, line_kind, mostly_digits
 from hwsched.exchange.survey.mapping import MappedColumn, SheetMapping, Target, plain_word
@@ -243,8 +243,16 @@ def assume(sheet: SheetFacts, column: MappedColumn, text: str, count: int) -> No
     sheet.assumptions.append(Assumption(sheet.grid.sheet, column_letter(column.index), column.header, text, count))
 
 
-def ask(sheet: SheetFacts, column: MappedColumn, read: str, entries: Iterable[int], answers: tuple[str, ...]) -> None:
+def ask(
+    sheet: SheetFacts,
+    column: MappedColumn,
+    read: str,
+    entries: Iterable[int],
+    answers: tuple[str, ...],
+    kind: QuestionKind = "dash",
+    word: str = "",
+) -> None:
     """Note down what only a person can say of cells of a column."""
     rows = tuple(sheet.rows[entry] + 1 for entry in entries)
     letter = column_letter(column.index)
-    sheet.questions.append(Question(sheet.grid.sheet, letter, column.header, read, rows, answers))
+    sheet.questions.append(Question(sheet.grid.sheet, letter, column.header, read, rows, answers, kind, word))

@@ -3,7 +3,6 @@
 from collections.abc import Callable, Collection, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
-from typing import Any
 
 from sqlalchemy import Connection, select
 

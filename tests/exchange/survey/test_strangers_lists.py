@@ -88,8 +88,13 @@ LISTS = {
     ),
     "a pair's width that may be that of both leaves": Stranger(
         "Mark,Type,Size\n101,PR,PR 762 x 2134 mm\n102,SGL,3-0 x 7-0\n",
-        {"102": {**DOOR, "form": "single"}},
-        refuses=("one leaf or the whole opening",),
+        {"101": {"form": "pair", "h": 84.0, "leaves": 2}, "102": {**DOOR, "form": "single"}},
+        asks=("is the width that of each leaf or of both",),
+    ),
+    "that pair's width, told": Stranger(
+        "Mark,Width,Height\n101,6'-0\" PR,84\n102,36,84\n103,PR 72,84\n",
+        {"101": {**DOOR, "form": "pair", "leaves": 2}, "102": DOOR, "103": {**DOOR, "form": "pair", "leaves": 2}},
+        options={"pairs": "both"},
     ),
     "ratings as schedules write them": Stranger(
         "Mark,Fire rating\n1,3/4 HR\n2,1.5 hr\n3,B label\n4,90 MIN\n5,60/90\n"
@@ -99,17 +104,37 @@ LISTS = {
             "2": {"rating": "90"},
             "3": {"rating": "90"},
             "4": {"rating": "90"},
+            "5": {},
+            "8": {},
             "6": {"rating": "20"},
             "7": {"rating": "90"},
             "9": {"rating": "none"},
             "10": {"rating": "90"},
         },
-        refuses=("names two ratings", "narrow lite"),
+        asks=("taken as unknown; it may mean 60 min or 90 min", "may mean no label or narrow lite"),
     ),
     "one unknown word in many rows": Stranger(
-        "Mark,Leaf material\n" + "".join(f"{n},STL\n" for n in range(1, 187)) + "200,HM\n",
+        "Mark,Leaf material\n" + "".join(f"{n},STIL\n" for n in range(1, 187)) + "200,HM\n",
         {"200": {"material": "hollow-metal"}},
         refuses=("186 rows (2-187)",),
+    ),
+    "words of two readings": Stranger(
+        "Mark,Leaf material\n1,WD\n2,wd\n3,STL\n4,SCW\n5,HC/WD\n",
+        {"1": {}, "2": {}, "3": {}, "4": {"material": "wood"}, "5": {}},
+        asks=(
+            '"WD" (1), "wd" (1) mean? taken as unknown; it may mean wood, solid core or wood, hollow core',
+            "hollow metal door or steel gate",
+            "HC/WD",
+        ),
+    ),
+    "words of two readings, told": Stranger(
+        "Mark,Leaf material\n1,WD\n2,HC/WD\n3,STL\n",
+        {"1": {"material": "wood"}, "2": {"core": "honeycomb"}, "3": {"material": "hollow-metal"}},
+        options={
+            "words": {
+                "Leaf material": {"wd": "wood, solid core", "HC/WD": "Wood, hollow core", "STL": "hollow metal door"}
+            }
+        },
     ),
     "that word, told": Stranger(
         "Mark,Leaf material\n1,STL\n2,HC/WD\n",
@@ -176,7 +201,7 @@ def as_person_reads(opening):
     short = {"width_mm": "w", "height_mm": "h", "thickness_mm": "t"}
     measures = {short[name]: round(leaf[name] / 25.4, 1) for name in short if name in leaf}
     leaves = {"leaves": 2} if len(opening.leaves) > 1 else {}
-    material = {"material": leaf["material"]} if "material" in leaf else {}
+    material = {name: leaf[name] for name in ("material", "core") if name in leaf}
     return {**{k: v for k, v in opening.facts.items() if k != "mark"}, **measures, **material, **leaves}
 
 

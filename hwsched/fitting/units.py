@@ -116,6 +116,8 @@ class _Stands:
     """Without a place."""
     places: tuple[tuple[Judged, str], ...]
     """Best first, up to the one that none of them speaks against; with what is said of each."""
+    more: bool
+    """Whether there are more."""
 
 
 def _stands(given: OpeningInput, base: Fit, unit: Part) -> _Stands:
@@ -127,15 +129,15 @@ def _stands(given: OpeningInput, base: Fit, unit: Part) -> _Stands:
             each = judged(given, fastened(given, placed), "unit", unit.number, "unit", said, rules=_ALIKE)
             found.append((each, said))
             if each.good and each.fit.placement is not None:
-                break
-    return _Stands(first, tuple(found))
+                return _Stands(first, tuple(found), more=True)
+    return _Stands(first, tuple(found), more=not first.good and not _chosen(given))
 
 
 def _at_places(given: OpeningInput, alike: _Stands, unit: Part) -> Iterator[tuple[Judged, str]]:
     """Yield the unit at its places, judged by all rules."""
     for each, said in alike.places:
         yield judged_on(given, each, "unit", unit.number, "unit", _REST, said), said
-    for placed, said in islice(_placed(given, alike.first.fit, unit), len(alike.places), None):
+    for placed, said in islice(_placed(given, alike.first.fit, unit), len(alike.places), None) if alike.more else ():
         yield judged(given, fastened(given, placed), "unit", unit.number, "unit", said), said
 
 

@@ -140,3 +140,5 @@ class DocumentKind:
     """One file an opening instead of one for the project."""
     build: Callable[[ProjectView, OpeningView | None], Document]
     """Gets the opening when there is one document an opening."""
+    coded: bool = False
+    """Whether a document of the project shows the codes of its openings' sheets."""

@@ -206,6 +206,34 @@ def test_a_siting_is_proposed_and_accepted(yard, capsys):
     assert not [f for f in work["findings"] if f["severity"] == "error"]
 
 
+def test_a_layout_is_proposed_and_accepted(yard, capsys):
+    for name, x in (("PA", 0), ("PB", 25)):
+        told(capsys, "power", "add", yard, "supply", name, "building=Main", "level=1", f"x_m={x}", "y_m=0", "rise_m=0",
+             "part=PSU", "use=candidate")  # fmt: skip
+    before = facts(yard)
+    layout = answered(capsys, "power", "layout", yard, "Main", "--aim", "least-wire")
+    # From 25 m both ways along the wall: 5 + 10 m each.
+    assert layout["supplies"] == [{"supply": "PB", "part": "PSU"}]
+    assert (layout["wire_m"], layout["proven"], layout["gap"]) == (pytest.approx(30.0), True, 0.0)
+    runs = sorted((run["from"], run["to"], round(run["length_m"], 6)) for leg in layout["legs"] for run in leg["runs"])
+    assert runs == [("2", "1", 10.0), ("3", "4", 10.0), ("supply", "2", 5.0), ("supply", "3", 5.0)]
+    # A supply at 80 and 33 m of wire at 0.5; an hour of work has no price.
+    assert (layout["cost_before"], float(layout["cost_after"])) == ("0", 80 + 33 * 0.5)
+    assert layout["assumed"] == ["work is not counted: an hour of labour has no price"]
+    assert (layout["torn_up"], layout["left_out"], layout["accepted"], layout["circuit"]) == ([], [], False, None)
+    assert facts(yard) == before
+    shown = told(capsys, "power", "layout", yard, "Main", "--aim", "least-wire")
+    assert "Main, least wire: 1 supplies for 4 openings, 30.0 m of wire, proven best" in shown
+    assert f"Shown as {layout['shown']}." in shown
+    assert run(["power", "layout", yard, "Main", "--accept", "--shown", "0123456789abcdef"]) == 3
+    assert facts(yard) == before
+    capsys.readouterr()
+    how = ("--aim", "least-wire", "--accept", "--shown", layout["shown"])
+    assert answered(capsys, "power", "layout", yard, "Main", *how) == {**layout, "accepted": True}
+    assert len(rows(yard)) == 4
+    assert "What is laid is as good" in told(capsys, "power", "layout", yard, "PB/S", "--aim", "least-wire")
+
+
 def test_a_workbook_comes_in_whole_or_not_at_all(yard, tmp_path, capsys):
     path = str(write_power(tmp_path / "power.xlsx", **WHOLE))
     taken = answer(capsys, "power", "import", yard, path)

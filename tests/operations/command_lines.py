@@ -50,6 +50,7 @@ WRITING = {
     "hang": "power connect P PS1/C1 3 4",
     "route": "power route P 3 PA 12.5 --pin",
     "site": "power plan P Main --accept",
+    "layout": "power layout P Main --accept",
     "set made": "parts set P make HS-2 unit=UNIT",
     "set changed": "parts set P change HS unit=UNIT",
     "set given": "parts set P assign HS 4 5",

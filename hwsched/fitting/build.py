@@ -165,7 +165,7 @@ def _searched(given: OpeningInput, *, every: bool, slots: Slots) -> _Search:
             # Its unit is in its case: there is nothing to place, to lead or to fix besides.
             units = UnitSlot((lock,), (), ())
         else:
-            units = slots.of("unit", lock, partial(unit_slot, base=lock.fit))
+            units = slots.of("unit", base := slots.same(lock.fit), partial(unit_slot, base=base))
         if _with_units(given, lock, units, search, slots) and not every:
             easy.add(shape)
     return search
@@ -178,12 +178,13 @@ def _with_units(given: OpeningInput, lock: Judged, slot: UnitSlot, search: _Sear
     _stop(search, "unit", (each for each in slot.others if each not in going))
     for unit in going:
         search.needs.update(dict.fromkeys(unit.needs, "unit"))
-        late = slots.of("late", unit.fit, partial(_late, unit=unit.fit))
+        base = slots.same(unit.fit)
+        late = slots.of("late", base, partial(_late, unit=base))
         if (late.refusals or late.needs) and not chosen_by_hand(given):
             # No way to feed it mends what the lock's own bores and bolts may not be.
             _stop(search, "unit", [late])
             continue
-        power = power_slot(given, unit.fit, slots)
+        power = power_slot(base, slots)
         ways = power.ways
         good = [way for way in ways if way.good]
         search.needs.update(dict.fromkeys(power.needs, "power"))
@@ -196,7 +197,7 @@ def _with_units(given: OpeningInput, lock: Judged, slot: UnitSlot, search: _Sear
         if undecided(given):
             search.needs.update(dict.fromkeys(undecided(given), "power"))
         # Ways come in the order of preference, and sundries add the same to each: the others could not win.
-        search.complete += [_complete(way.fit, unit.fit, slots) for way in good[:1]]
+        search.complete += [_complete(way.fit, base, slots) for way in good[:1]]
     short = any(refusal.rule == _LEAD_REACHES.id for each in slot.others for refusal in each.refusals)
     # Where an extension was put in, the lock's lead did not suffice, though no rule had to say so.
     extended = any(each.fit.part("lead-extension") is not None for each in (*slot.good, *slot.others))
@@ -207,12 +208,13 @@ def _complete(way: Fit, unit: Fit, slots: Slots) -> Fit:
     # Sundries and price hang on what is chosen, not on how long its pack lasts.
     chosen = ("sundries", way.power, way.parts, way.holes)
     bare = replace(way, battery=None)
-    found = slots.of(chosen, unit, lambda given: priced(given, with_sundries(given, bare)))
+    found = slots.of(chosen, unit, lambda inner: priced(inner.given, with_sundries(inner.given, bare)))
     return replace(found, battery=way.battery) if way.battery is not None else found
 
 
-def _late(given: OpeningInput, unit: Fit) -> Judged:
+def _late(slots: Slots, unit: Fit) -> Judged:
     """Let the rules of holes and labels speak of the lock's own bores, and of its bolts, that a chain gets last."""
+    given = slots.given
     lock, holes = in_role(given, unit, *LOCK_ROLES), lock_holes(given, unit)
     bolted = lock is not None and lock.kind == "gate-lock"
     if lock is None or not (holes or bolted):

@@ -92,6 +92,31 @@ def judged(
     return Judged(fit, tuple(refusals), tuple(needs))
 
 
+def judged_on(
+    given: OpeningInput, before: Judged, slot: Slot, part: str, role: Role, rest: Sequence[OpeningRule], said: str = ""
+) -> Judged:
+    """Let the rest of a slot's rules judge what the others judged before: equal to what `judged` says by all of them.
+
+    Parameters
+    ----------
+    before : Judged
+        By all rules of the slot but the rest.
+    rest : sequence of Rule
+        Those that did not speak yet.
+    """
+    now = judged(given, before.fit, slot, part, role, said, rules=rest)
+    if not now.refusals and not now.needs:
+        return before
+    if now.needs and before.needs:
+        # In which order facts are asked follows from the order of the rules, which needs do not name.
+        return judged(given, before.fit, slot, part, role, said)
+    refusals = now.refusals
+    if before.refusals and refusals:
+        place = {rule.id: at for at, rule in enumerate(rules_in_slot(slot))}
+        refusals = tuple(sorted((*before.refusals, *refusals), key=lambda refusal: place[refusal.rule]))
+    return Judged(before.fit, refusals or before.refusals, now.needs or before.needs)
+
+
 def needs_of(facts: Iterable[str], slot: Slot) -> tuple[Need, ...]:
     """Put missing facts into needs."""
     return tuple(Need(fact, label_of(fact), _BLOCKS[slot]) for fact in dict.fromkeys(facts))

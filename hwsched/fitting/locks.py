@@ -4,8 +4,10 @@ Geometry is calculated in `calc`, and whether a candidate will do is said by the
 """
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
+from decimal import Decimal
+from itertools import islice
 from typing import Final
 
 from hwsched.attributes.of_parts import (
@@ -31,6 +33,7 @@ from hwsched.fitting.candidate import (
     chosen_by,
     fit_part,
     judged,
+    judged_on,
     missing_for_better,
     numbers_in,
     offered,
@@ -38,8 +41,9 @@ from hwsched.fitting.candidate import (
     with_parts,
     worth,
 )
-from hwsched.quantities.money import summed
-from hwsched.rules import limits_of, rule_named
+from hwsched.fitting.slots import Slots
+from hwsched.quantities.money import ZERO, summed
+from hwsched.rules import limits_of, rule_named, rules_in_slot
 from hwsched.rules.reading import KIND_OF_FORM, LOCK_ROLES, lock_form, lock_item, lock_leaf
 from hwsched.rules.rounding import EQUAL_MM, MEASURE_MM
 from hwsched.rules.tails import tail_cut, tail_size, tail_way
@@ -68,6 +72,16 @@ _OF_STACK: Final = frozenset(
     )
 )
 """Rules that ask what goes with a cylinder, and not the cylinder alone."""
+_OF_PLACE: Final = frozenset(
+    (
+        *("head-clear", "head-clear-of-stop", "head-on-leaf", "case-within-leaf"),
+        *("rated-lock-listed", "lock-function", "lock-weather", "gate-release"),
+    )
+)
+"""Rules that ask where on which leaf the lock stands, or what the door is for."""
+_ALIKE: Final = tuple(rule for rule in rules_in_slot("lock") if rule.id not in _OF_PLACE)
+"""Rules that say the same of many openings: they ask for lock, trim and thickness only."""
+_REST: Final = tuple(rule for rule in rules_in_slot("lock") if rule.id in _OF_PLACE)
 _MOST_RINGS = 3
 """Rings on one cylinder; our own."""
 _MOST_STACKS = 60
@@ -106,12 +120,13 @@ def chosen_by_hand(given: OpeningInput) -> bool:
     return any(choice.role in LOCK_ROLES for choice in given.chosen)
 
 
-def lock_slot(given: OpeningInput) -> LockSlot:
+def lock_slot(slots: Slots) -> LockSlot:
     """Judge every cylinder, lock or reader that may take the existing lock's place."""
+    given = slots.given
     good: list[Judged] = []
     others: list[Judged] = []
     for part, role in _offered(given):
-        found = _best(given, part, role)
+        found = _best(slots, part, role)
         (good if found.good else others).append(found)
     # What stands right only by the rounding of coarse measures is a last resort.
     good = [found for found in good if not _owes(given, found.fit)] or good
@@ -126,19 +141,45 @@ def lock_slot(given: OpeningInput) -> LockSlot:
     return LockSlot(tuple(first.values()), tuple(others), missing_for_better(given, good, others))
 
 
-def _best(given: OpeningInput, part: Part, role: Role) -> Judged:
+def _best(slots: Slots, part: Part, role: Role) -> Judged:
     """Return a part's first combination that nothing speaks against; else one that lacks facts, else the nearest."""
     found: list[Judged] = []
     # They come in the stated order, so that the first that will do is the best.
-    for partial in _built(given, part, role):
-        each = judged(given, partial, "lock", part.number, role)
+    for each in _tried(slots, part, role):
         if each.good:
             return each
         found.append(each)
         # What no collar, ring, cam or tailpiece mends refuses the part whatever is tried besides.
-        if any(refusal.rule not in _OF_STACK for refusal in each.refusals):
+        if _beyond_mending(each):
             break
     return min(found, key=lambda each: (bool(each.refusals), each.miss()))
+
+
+def _beyond_mending(found: Judged) -> bool:
+    return any(refusal.rule not in _OF_STACK for refusal in found.refusals)
+
+
+def _tried(slots: Slots, part: Part, role: Role) -> Iterator[Judged]:
+    """Yield every way in which a part can be put together, in the stated order, with what speaks against it."""
+    given = slots.given
+    # As far as most need it, it is shared by openings that are alike in lock, trim and thickness.
+    alike, more = slots.of(
+        ("put-together", part.number, role), None, lambda inner: _put_together(inner.given, part, role)
+    )
+    for each in alike:
+        yield judged_on(given, each, "lock", part.number, role, _REST)
+    for partial in islice(_built(given, part, role), len(alike), None) if more else ():
+        yield judged(given, partial, "lock", part.number, role)
+
+
+def _put_together(given: OpeningInput, part: Part, role: Role) -> tuple[tuple[Judged, ...], bool]:
+    """Return the first ways to put a part together, up to one that will do or that none can mend, and whether more."""
+    found: list[Judged] = []
+    for partial in _built(given, part, role):
+        found.append(judged(given, partial, "lock", part.number, role, rules=_ALIKE))
+        if found[-1].good or _beyond_mending(found[-1]):
+            return tuple(found), True
+    return tuple(found), False
 
 
 def _owes(given: OpeningInput, fit: Fit) -> bool:
@@ -268,23 +309,34 @@ def _stacks(
             measure_mm=measure + EQUAL_MM,
         )
         if result.fits:
-            return tuple(sorted(result.fits, key=lambda found: _stated_order(given, found)))
+            return _in_stated_order(given, result.fits)
     return (result.nearest_miss,) if result.nearest_miss is not None else ()
 
 
-def _stated_order(given: OpeningInput, found: StackFit) -> tuple[object, ...]:
+def _in_stated_order(given: OpeningInput, fits: Iterable[StackFit]) -> tuple[StackFit, ...]:
     """Fewest rings, least projection, nearest to flush; of equals the cheapest, then by number."""
-    numbers = (*([found.collar] if found.collar is not None else []), *sorted(found.rings))
-    parts = [part for number in numbers if (part := given.catalogue.get(number)) is not None]
-    dear = [worth(part, given.exchange) for part in parts]
-    return (
-        len(found.rings),
-        round(found.projection_mm, 3),
-        round(abs(found.gap_mm), 3),
-        sum(lacking for lacking, _ in dear),
-        summed(price for _, price in dear),
-        numbers,
-    )
+    exchange = given.exchange
+    prices: dict[str, tuple[bool, Decimal]] = {}
+
+    def price(number: str) -> tuple[bool, Decimal]:
+        if number not in prices:
+            part = given.catalogue.get(number)
+            prices[number] = (False, ZERO) if part is None else worth(part, exchange)
+        return prices[number]
+
+    def order(found: StackFit) -> tuple[object, ...]:
+        numbers = (*([found.collar] if found.collar is not None else []), *sorted(found.rings))
+        dear = [price(number) for number in numbers]
+        return (
+            len(found.rings),
+            round(found.projection_mm, 3),
+            round(abs(found.gap_mm), 3),
+            sum(lacking for lacking, _ in dear),
+            summed(price for _, price in dear),
+            numbers,
+        )
+
+    return tuple(sorted(fits, key=order))
 
 
 def _under(given: OpeningInput, part: Part, role: Role) -> list[tuple[Part, float]]:
@@ -306,7 +358,7 @@ def _carried(given: OpeningInput, part: Part, lock: Item) -> list[list[FitPart]]
 
     Cams first, of each the cheapest first; where there is none, that there is none.
     """
-    wanted, fixing = lock.cam_form, part.text_of(CAM_FIXING)
+    wanted, fixing, exchange = lock.cam_form, part.text_of(CAM_FIXING), given.exchange
     found: list[list[FitPart]] = []
     roles: tuple[tuple[Role, TextName], ...] = (("cam", CAM_FORM), ("tailpiece", TAIL_FORM))
     for role, attribute in roles:
@@ -317,7 +369,7 @@ def _carried(given: OpeningInput, part: Part, lock: Item) -> list[list[FitPart]]
             for each in offered(given, role, role)
             if chosen or (wanted is not None and each.text_of(FITS) == fixing and each.text_of(attribute) == wanted)
         ]
-        fitting.sort(key=lambda each: (*worth(each, given.exchange), each.number))
+        fitting.sort(key=lambda each: (*worth(each, exchange), each.number))
         found += [[fit_part(given, role, each, why)] for each in fitting]
         if chosen and fitting:
             # What a person chose stands in place of whatever else would do.
@@ -340,7 +392,8 @@ def _rim(given: OpeningInput, bare: Fit, part: Part, lock: Item) -> Iterator[Fit
         for each in offered(given, "tailpiece", "tailpiece")
         if chosen or (each.text_of(FITS) == "rim" and each.text_of(TAIL_FORM) == lock.cam_form)
     ]
-    tails.sort(key=lambda each: (*worth(each, given.exchange), each.number))
+    exchange = given.exchange
+    tails.sort(key=lambda each: (*worth(each, exchange), each.number))
     stack = Stack("rim", trim)
     # Its own tailpiece stands first: it costs nothing where it reaches.
     if not (chosen and tails):

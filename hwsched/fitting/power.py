@@ -73,12 +73,12 @@ class PowerSlot:
     """Facts of the survey without which a better way than the one that passes can be neither taken nor refused."""
 
 
-def power_slot(given: OpeningInput, base: Fit, slots: Slots | None = None) -> PowerSlot:
-    """Judge the ways to feed the unit, the best first; slots: as far as others asked before, with their answers."""
+def power_slot(base: Fit, slots: Slots) -> PowerSlot:
+    """Judge the ways to feed the unit, the best first; as far as others asked before, with their answers."""
+    given = slots.given
     unit = unit_part(given, base)
     if unit is None:
         return PowerSlot(())
-    asked = slots if slots is not None else Slots(given)
     found: list[Judged] = []
     needs: tuple[str, ...] = ()
     for source in _sources(given):
@@ -88,9 +88,9 @@ def power_slot(given: OpeningInput, base: Fit, slots: Slots | None = None) -> Po
         if good and (not _reachable(given) or not all(short_lived(given, each.fit) for each in good)):
             break
         if source == "battery":
-            best, lacking = _by_battery(given, unit, asked.of("battery", base, partial(_packs, base=base, unit=unit)))
+            best, lacking = _by_battery(given, unit, slots.of("battery", base, partial(_packs, base=base, unit=unit)))
         else:
-            best, lacking = asked.of("supply", base, partial(_by_supply, base=base, unit=unit))
+            best, lacking = slots.of("supply", base, partial(_by_supply, base=base, unit=unit))
         found.append(best)
         needs = needs or (lacking if best.good and len(found) == 1 else ())
     # Stable: of two whose packs last long enough, or of which none has one that does, the preferred stays before.
@@ -107,7 +107,8 @@ def _by_battery(given: OpeningInput, unit: Part, packs: Sequence[Judged]) -> tup
     return _best(given, found)
 
 
-def _by_supply(given: OpeningInput, base: Fit, unit: Part) -> tuple[Judged, tuple[str, ...]]:
+def _by_supply(slots: Slots, base: Fit, unit: Part) -> tuple[Judged, tuple[str, ...]]:
+    given = slots.given
     partials = _supplies(given, with_parts(base, *_strikes(given)), unit)
     return _best(given, (judged(given, each, "power", unit.number, "supply") for each in partials))
 
@@ -174,8 +175,9 @@ def _sources(given: OpeningInput) -> tuple[str, ...]:
 # --- batteries ----------------------------------------------------------------------------------------------------
 
 
-def _packs(given: OpeningInput, base: Fit, unit: Part) -> tuple[Judged, ...]:
+def _packs(slots: Slots, base: Fit, unit: Part) -> tuple[Judged, ...]:
     """Judge the packs of every cell that may go into the unit, the best first; how long they last is not asked."""
+    given = slots.given
     cell, count = unit.text_of(CELL), unit.number_of(CELLS)
     bare = replace(with_parts(base, *_strikes(given)), power="battery", battery=None)
     stock = offered(given, "battery", "primary-battery")
@@ -260,6 +262,9 @@ def _merged(
         return not source.flag_of(CLASS_2), *rank_of(given, fit), numbers_in(fit)
 
     ranked = sorted(sources, key=lambda source: key(source, _from(given, connected, unit, source, rests[0])))
+    if not _reachable(given):
+        # None can pass, and what is missing is missing of each.
+        ranked = ranked[:1]
 
     def at(i: int, j: int) -> tuple[tuple[object, ...], int, int, Fit]:
         fit = _from(given, connected, unit, ranked[i], rests[j])

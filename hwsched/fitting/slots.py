@@ -3,7 +3,7 @@
 from collections.abc import Callable, Hashable
 from typing import TypeVar
 
-from hwsched.values import OpeningInput
+from hwsched.values import Fit, OpeningInput
 from hwsched.values.facts_memory import FactsMemory
 from hwsched.values.watching import Watch
 
@@ -24,10 +24,19 @@ class Slots:
     """
 
     def __init__(self, given: OpeningInput, watch: Watch | None = None, memory: FactsMemory | None = None) -> None:
-        self._given, self._watch, self._memory = given, watch, memory
+        self.given = given
+        """What is worked out from."""
+        self._watch, self._memory = watch, memory
 
-    def of(self, slot: Hashable, on: object, make: Callable[[OpeningInput], _Found]) -> _Found:
-        """As `FactsMemory.of`."""
-        if self._watch is None or self._memory is None:
-            return make(self._given)
-        return self._memory.of(slot, self._watch.plain, make, on, self._watch)
+    def of(self, slot: Hashable, on: object, make: "Callable[[Slots], _Found]") -> _Found:
+        """As `FactsMemory.of`; ``make`` may ask through the slots that it gets for what is shared more widely."""
+        memory = self._memory
+        if self._watch is None or memory is None:
+            return make(self)
+        return memory.of(
+            slot, self._watch.plain, lambda watch: make(Slots(watch.given, watch, memory)), on, self._watch
+        )
+
+    def same(self, fit: Fit) -> Fit:
+        """Return the first of equal partial fits, so that openings share what stands on it."""
+        return fit if self._memory is None else self._memory.same(fit)

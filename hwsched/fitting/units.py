@@ -5,6 +5,7 @@ Whether a candidate will do is said by the rules of the slot; where it can stand
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from itertools import islice
 from typing import Final
 
 from hwsched.attributes.of_parts import HOUSING
@@ -14,6 +15,7 @@ from hwsched.fitting.candidate import (
     by_hand,
     fit_part,
     judged,
+    judged_on,
     missing_for_better,
     numbers_in,
     offered,
@@ -22,9 +24,10 @@ from hwsched.fitting.candidate import (
 )
 from hwsched.fitting.fastening import fastened, fastening
 from hwsched.fitting.in_edge import pockets
+from hwsched.fitting.slots import Slots
 from hwsched.fitting.surface import finer_places, places
 from hwsched.fitting.ways import ORDER
-from hwsched.rules import RULES, rule_named
+from hwsched.rules import RULES, rule_named, rules_in_slot
 from hwsched.rules.cavity import cavity
 from hwsched.rules.reading import leaf_span_mm, leafless, lock_leaf
 from hwsched.rules.wording import length
@@ -33,6 +36,9 @@ from hwsched.values import Fit, OpeningInput, Part, Refusal
 _UNIT_PLACE_KNOWN: Final = rule_named("unit-place-known")
 _OF_HOLES: Final = frozenset(rule.id for rule in RULES if rule.slot == "unit" and rule.discipline == "holes")
 """Rules of which another place of hole and plate may be free."""
+_REST: Final = tuple(rule for rule in rules_in_slot("unit") if rule.discipline in ("fire-door", "egress"))
+_ALIKE: Final = tuple(rule for rule in rules_in_slot("unit") if rule not in _REST)
+"""Rules that ask neither for the label nor for the use of the door, which differ more often than its shape."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,12 +52,13 @@ class UnitSlot:
     """Facts of the survey without which a better candidate than the good ones can be neither taken nor refused."""
 
 
-def unit_slot(given: OpeningInput, base: Fit) -> UnitSlot:
+def unit_slot(slots: Slots, base: Fit) -> UnitSlot:
     """Judge every control unit for an opening whose lock is chosen."""
+    given = slots.given
     good: list[Judged] = []
     others: list[Judged] = []
     for unit in offered(given, "unit", *_kinds(given)):
-        best, refused = _of_unit(given, base, unit)
+        best, refused = _of_unit(slots, base, unit)
         if best is not None:
             good.append(best)
         others += refused
@@ -77,28 +84,65 @@ def kept(given: OpeningInput, slot: UnitSlot) -> tuple[Judged, ...]:
     return ()
 
 
-def _of_unit(given: OpeningInput, base: Fit, unit: Part) -> tuple[Judged | None, list[Judged]]:
+def _of_unit(slots: Slots, base: Fit, unit: Part) -> tuple[Judged | None, list[Judged]]:
     """Return a unit's best place that nothing speaks against, and else what speaks against each."""
-    bare = with_parts(base, fit_part(given, "unit", unit, _why(given, unit)), *fastening(given, unit))
-    first = judged(given, bare, "unit", unit.number, "unit")
-    chosen = by_hand(given, "unit") or given.placed is not None
+    given = slots.given
+    # As far as most need it, it is shared by openings that differ in what their label and their use ask only.
+    alike = slots.of(("stands", unit.number), base, lambda inner: _stands(inner.given, base, unit))
+    first = judged_on(given, alike.first, "unit", unit.number, "unit", _REST)
     # What the unit itself is refused for no place on the leaf mends.
-    if not first.good and not chosen:
+    if not first.good and not _chosen(given):
         return None, [first]
     refused: list[Judged] = []
-    for placed, said in _placed(given, bare, unit):
-        partial = fastened(given, placed)
-        found = judged(given, partial, "unit", unit.number, "unit", said)
+    for found, said in _at_places(given, alike, unit):
         if found.good and found.fit.placement is not None:
             # Places come best first: the first that nothing speaks against is the best.
             return found, refused
         refused.append(_without_place(found, unit, said))
-    if not chosen and any(_by_its_holes(each) for each in refused):
+    bare = alike.first.fit
+    if not _chosen(given) and any(_by_its_holes(each) for each in refused):
         for placed, said in _placed(given, bare, unit, finer=True):
             found = judged(given, fastened(given, placed), "unit", unit.number, "unit", said)
             if found.good:
                 return found, refused
     return None, refused or [_without_place(first, unit, "")]
+
+
+@dataclass(frozen=True, slots=True)
+class _Stands:
+    """A unit as the rules judge it that ask neither for the label nor for the use of the door."""
+
+    first: Judged
+    """Without a place."""
+    places: tuple[tuple[Judged, str], ...]
+    """Best first, up to the one that none of them speaks against; with what is said of each."""
+    more: bool
+    """Whether there are more."""
+
+
+def _stands(given: OpeningInput, base: Fit, unit: Part) -> _Stands:
+    bare = with_parts(base, fit_part(given, "unit", unit, _why(given, unit)), *fastening(given, unit))
+    first = judged(given, bare, "unit", unit.number, "unit", rules=_ALIKE)
+    found: list[tuple[Judged, str]] = []
+    if first.good or _chosen(given):
+        for placed, said in _placed(given, bare, unit):
+            each = judged(given, fastened(given, placed), "unit", unit.number, "unit", said, rules=_ALIKE)
+            found.append((each, said))
+            if each.good and each.fit.placement is not None:
+                return _Stands(first, tuple(found), more=True)
+    return _Stands(first, tuple(found), more=not first.good and not _chosen(given))
+
+
+def _at_places(given: OpeningInput, alike: _Stands, unit: Part) -> Iterator[tuple[Judged, str]]:
+    """Yield the unit at its places, judged by all rules."""
+    for each, said in alike.places:
+        yield judged_on(given, each, "unit", unit.number, "unit", _REST, said), said
+    for placed, said in islice(_placed(given, alike.first.fit, unit), len(alike.places), None) if alike.more else ():
+        yield judged(given, fastened(given, placed), "unit", unit.number, "unit", said), said
+
+
+def _chosen(given: OpeningInput) -> bool:
+    return by_hand(given, "unit") or given.placed is not None
 
 
 def _by_its_holes(found: Judged) -> bool:

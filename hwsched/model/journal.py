@@ -62,6 +62,7 @@ _BELONGS: Final[Mapping[str, str]] = {
     "waiver": "opening_id",
     "issued_packet": "opening_id",
     "attachment": "opening_id",
+    "open_question": "opening_id",
     "part": "number",
     "kit_content": "part_id",
 }

@@ -66,7 +66,9 @@ def told(rows: list[dict[str, Any]]) -> list[dict[str, Any]]:
     return shown
 
 
-_HIDDEN = frozenset({"id", "version", "level_id", "set_id", "opening_id", "supply_id", "circuit_id", "sort", "ordinal"})
+_HIDDEN = frozenset(
+    {"id", "version", "level_id", "set_id", "opening_id", "supply_id", "circuit_id", "sort", "ordinal", "retired"}
+)
 _OWN = "extra"
 _JSON = frozenset({"extra", "attributes", "choices", "scope", "prefer"})
 sqlite3.register_converter("BOOLEAN", lambda held: bool(int(held)))

@@ -5,7 +5,16 @@ from typing import Any, Final
 
 from sqlalchemy import Connection, select
 
-from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, ROUTE, RUN_TABLE, SUPPLY_TABLE
+from hwsched.model.tables import (
+    BUILDING,
+    CIRCUIT_TABLE,
+    IN_USE,
+    LEVEL,
+    OPENING_TABLE,
+    ROUTE,
+    RUN_TABLE,
+    SUPPLY_TABLE,
+)
 from hwsched.telling.natural import natural
 from hwsched.values.power import Circuit, PowerFacts, Route, Run, Supply
 
@@ -37,7 +46,8 @@ def read_power(connection: Connection) -> PowerFacts:
     circuits = [Circuit(*row) for row in connection.execute(select(*(CIRCUIT_TABLE.c[name] for name in _CIRCUIT)))]
     circuits.sort(key=lambda circuit: natural(circuit.name))
     runs = [Run(*row) for row in connection.execute(select(*(RUN_TABLE.c[n] for n in _RUN)).order_by(RUN_TABLE.c.id))]
-    routes = [Route(*row) for row in connection.execute(select(*(ROUTE.c[name] for name in _ROUTE)))]
+    measured = select(*(ROUTE.c[name] for name in _ROUTE)).join(OPENING_TABLE, ROUTE.c.opening_id == OPENING_TABLE.c.id)
+    routes = [Route(*row) for row in connection.execute(measured.where(IN_USE))]
     return PowerFacts(tuple(supplies), tuple(circuits), tuple(runs), tuple(routes))
 
 

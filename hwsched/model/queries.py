@@ -30,6 +30,7 @@ from hwsched.model.tables import (
     FIT_CONTENT,
     HARDWARE_SET,
     IMPORT_MAPPING,
+    IN_USE,
     ITEM_TABLE,
     KIT_CONTENT,
     LEAF_TABLE,
@@ -94,7 +95,7 @@ _FEEDS: Final[Select[Any]] = (
     .join(SUPPLY_TABLE, CIRCUIT_TABLE.c.supply_id == SUPPLY_TABLE.c.id)
     .where(RUN_TABLE.c.opening_id.is_not(None))
 )
-_OPENINGS: Final[Select[Any]] = (
+_EVERY: Final[Select[Any]] = (
     select(
         BUILDING.c.name.label("building"), LEVEL.c.name.label("level"), LEVEL.c.height_m, LEVEL.c.sort,
         OPENING_TABLE.c.level_id,
@@ -104,6 +105,8 @@ _OPENINGS: Final[Select[Any]] = (
     .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
     .outerjoin(BUILDING, LEVEL.c.building_id == BUILDING.c.id)
 )  # fmt: skip
+_OPENINGS: Final[Select[Any]] = _EVERY.where(IN_USE)
+_RESTING: Final[Select[Any]] = _EVERY.where(~IN_USE)
 _LEAVES: Final[Select[Any]] = select(
     LEAF_TABLE.c.opening_id, LEAF_TABLE.c.ordinal, *(LEAF_TABLE.c[name] for name in _LEAF_FACTS)
 )
@@ -160,8 +163,15 @@ def latest_change(connection: Connection) -> int:
 
 
 def opening_ids(connection: Connection) -> dict[str, str]:
-    """Return mark to identifier of every opening."""
-    return {row.mark: row.id for row in connection.execute(select(OPENING_TABLE.c.mark, OPENING_TABLE.c.id))}
+    """Return mark to identifier of every opening that the building has."""
+    query = select(OPENING_TABLE.c.mark, OPENING_TABLE.c.id).where(IN_USE)
+    return {row.mark: row.id for row in connection.execute(query)}
+
+
+def retired_openings(connection: Connection) -> dict[str, str]:
+    """Return mark to identifier of every opening that is retired."""
+    query = select(OPENING_TABLE.c.mark, OPENING_TABLE.c.id).where(~IN_USE)
+    return {row.mark: row.id for row in connection.execute(query)}
 
 
 def read_settings(connection: Connection) -> Settings:
@@ -239,6 +249,8 @@ def read_inputs(
     ids: Collection[str] | None = None,
     catalogue: Catalogue | None = None,
     memory: StateMemory | None = None,
+    *,
+    retired: bool = False,
 ) -> Iterator[OpeningInput]:
     """Return the inputs of openings, one a lock point, in the order of building, level and entry.
 
@@ -255,6 +267,8 @@ def read_inputs(
         Read already; else it is read here.
     memory : StateMemory, optional
         Of the project, for what seldom changes.
+    retired : bool
+        Of those that are retired, in place of those that the building has.
     """
     memory = memory or StateMemory()
     catalogue = catalogue or read_catalogue(connection)
@@ -272,7 +286,7 @@ def read_inputs(
     }
     rows = read_points(connection, ids)
     stored = read_fits(connection, [opening_id for opening_id, points in rows.items() if len(points) > 1], memory)
-    openings = _openings(connection, ids)
+    openings = _openings(connection, ids, _RESTING if retired else _OPENINGS)
     closed = closed_rooms(connection, openings)
     for opening, _ in openings:
         own_leaves, own_items = tuple(leaves.get(opening.id, ())), tuple(items.get(opening.id, ()))
@@ -354,10 +368,12 @@ def _supply_links(connection: Connection, ids: Collection[str] | None) -> dict[s
     return {opening: SupplyLink(part) for opening, part in among(connection, _FEEDS, RUN_TABLE.c.opening_id, ids)}
 
 
-def _openings(connection: Connection, ids: Collection[str] | None) -> list[tuple[Opening, str | None]]:
+def _openings(
+    connection: Connection, ids: Collection[str] | None, query: Select[Any]
+) -> list[tuple[Opening, str | None]]:
     """Return openings in order, each with the identifier of its level."""
     found: list[tuple[tuple[Any, ...], Opening, str | None]] = []
-    for row in among(connection, _OPENINGS, OPENING_TABLE.c.id, ids):
+    for row in among(connection, query, OPENING_TABLE.c.id, ids):
         building, level, height, sort, level_id, *facts = row
         opening = Opening(**dict(zip(_OPENING_FACTS, facts, strict=True)), building=building, level=level)
         found.append(((building or "", upward(height, sort), level or "", natural(opening.mark)), opening, level_id))

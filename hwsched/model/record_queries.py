@@ -6,13 +6,14 @@ from datetime import date
 from sqlalchemy import Connection, select
 
 from hwsched.model.bulk import among
-from hwsched.model.tables import ISSUED_PACKET, WAIVER
+from hwsched.model.tables import IN_USE, ISSUED_PACKET, OPENING_TABLE, WAIVER
 from hwsched.values.record import Packet, Waiver
 
 
 def read_waivers(connection: Connection) -> list[Waiver]:
-    """Return all waivers, oldest first."""
-    query = select(WAIVER).order_by(WAIVER.c.given_on, WAIVER.c.id)
+    """Return all waivers, oldest first; those of an opening that is retired rest with it."""
+    there = WAIVER.c.opening_id.is_(None) | WAIVER.c.opening_id.not_in(select(OPENING_TABLE.c.id).where(~IN_USE))
+    query = select(WAIVER).where(there).order_by(WAIVER.c.given_on, WAIVER.c.id)
     return [
         Waiver(
             row.id,
@@ -31,8 +32,9 @@ def read_waivers(connection: Connection) -> list[Waiver]:
 
 
 def read_packets(connection: Connection, ids: Collection[str] | None = None) -> dict[str, Packet]:
-    """Return the last packet that went out by opening."""
+    """Return the last packet that went out by opening that the building has."""
     query = select(ISSUED_PACKET.c.opening_id, ISSUED_PACKET.c.at, ISSUED_PACKET.c.by, ISSUED_PACKET.c.shown_key)
+    query = query.join(OPENING_TABLE, ISSUED_PACKET.c.opening_id == OPENING_TABLE.c.id).where(IN_USE)
     return {
         opening: Packet(at, by, key)
         for opening, at, by, key in among(connection, query, ISSUED_PACKET.c.opening_id, ids)

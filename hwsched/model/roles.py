@@ -41,7 +41,8 @@ _FILES: Final = frozenset({"attach", "detach"})
 _SURVEY: Final = frozenset(
     {
         *("add-opening", "add-leaf", "add-item", "remove", "edit-facts", "set-own-value"),
-        *("import-survey", "set-level-height", "set-route"),
+        *("import-survey", "decide-survey", "retire", "restore"),
+        *("set-level-height", "set-route"),
         *_FILES,
     }
 )

@@ -12,15 +12,17 @@ from typing import Any, Final
 from sqlalchemy import Connection, Select, select
 
 from hwsched.model.bulk import among
-from hwsched.model.tables import CHANGE_ENTRY, OPENING_TABLE
+from hwsched.model.tables import CHANGE_ENTRY, IN_USE, OPENING_TABLE
 from hwsched.values.facts import Opening
 
 SIDES: Final = ("room_to", "room_from")
 _NO_ROOM: Final = ("cabinet",)
 """Forms behind which nobody is."""
-DECIDING: Final = frozenset({"level_id", "egress", "form", *SIDES})
+DECIDING: Final = frozenset({"level_id", "egress", "form", "retired", *SIDES})
 """Columns of an opening that decide on the rooms of others."""
-_DOORS: Final[Select[Any]] = select(*(OPENING_TABLE.c[name] for name in ("id", "level_id", "form", "egress", *SIDES)))
+_DOORS: Final[Select[Any]] = select(
+    *(OPENING_TABLE.c[name] for name in ("id", "level_id", "form", "egress", *SIDES))
+).where(IN_USE)
 
 
 def closed_rooms(

@@ -102,9 +102,14 @@ OPENING_TABLE: Final = _journalled(
     Column("set_id", Text, ForeignKey("hardware_set.id"), index=True),
     *fact_columns(OPENING.attributes, without=("building", "level")),
     _mapping("extra"),
+    Column("retired", Text),
     UniqueConstraint("mark"),
 )
-"""Building and level follow from the level's row; extra holds the project's own fields."""
+"""Building and level follow from the level's row; extra holds the project's own fields. Retired: why the building has
+the opening no more; it is kept for its history, and nothing that works on openings sees it. Null: it is there."""
+
+IN_USE: Final = OPENING_TABLE.c.retired.is_(None)
+"""What holds of the openings that the building has."""
 
 
 def _ordinal() -> Column[Any]:
@@ -226,6 +231,34 @@ IMPORT_MAPPING: Final = _journalled(
     UniqueConstraint("fingerprint"),
 )
 """How a header row was read the last time, by the fingerprint of that row."""
+
+DELIVERY: Final = _journalled(
+    "delivery",
+    Column("number", Integer, nullable=False),
+    Column("file", Text, nullable=False),
+    Column("key", Text, nullable=False),
+    Column("at", Text, nullable=False),
+    Column("person", Text, nullable=False),
+    _mapping("told"),
+    UniqueConstraint("number"),
+)
+"""Files of a survey that were taken in, counted from 1. Key: hash of the content; told: how many openings were new,
+changed, unchanged, gone, and by sheet which column told which fact."""
+
+OPEN_QUESTION: Final = _journalled(
+    "open_question",
+    _owner("delivery_id", "delivery"),
+    Column("opening_id", Text, ForeignKey("opening.id"), info={"owner": "opening"}, index=True),
+    Column("kind", Text, nullable=False),
+    Column("mark", Text, nullable=False),
+    Column("fact", Text),
+    Column("answer", Text),
+    _mapping("content"),
+    Index(None, "delivery_id"),
+)
+"""What a delivery left for a person to decide. Kind: as in `hwsched.exchange.survey.decisions`; mark: in the file, of
+what is gone the project's; answer: null while it is open, else what holds of later deliveries that say the same;
+content: what the file says and what speaks for it."""
 
 SUPPLY_TABLE: Final = _journalled(
     "supply",
@@ -466,6 +499,8 @@ JOURNALLED: Final[Mapping[str, Table]] = {
         ASSIGNED_PART,
         OWN_FIELD,
         IMPORT_MAPPING,
+        DELIVERY,
+        OPEN_QUESTION,
         OPENING_FIT,
         SUPPLY_TABLE,
         CIRCUIT_TABLE,

@@ -95,18 +95,25 @@ LISTS: tuple[ListKind, ...] = (
             "SELECT o.id AS _opening_id, b.name AS building, l.name AS level, "  # noqa: S608 names of ours
             f"{_of_place('l', OF_LEVEL)}, "
             f"{_of_place('b', OF_BUILDING)}, o.* "
-            "FROM opening o LEFT JOIN level l ON l.id = o.level_id LEFT JOIN building b ON b.id = l.building_id"
+            "FROM opening o LEFT JOIN level l ON l.id = o.level_id LEFT JOIN building b ON b.id = l.building_id "
+            "WHERE o.retired IS NULL"
         ),
         first=("mark", "building", "level", "form", "hand", "rating"),
     ),
     ListKind(
         "survey", "leaves", "a leaf with its facts", "mark",
-        query="SELECT o.id AS _opening_id, o.mark, e.* FROM leaf e JOIN opening o ON o.id = e.opening_id",
+        query=(
+            "SELECT o.id AS _opening_id, o.mark, e.* FROM leaf e JOIN opening o ON o.id = e.opening_id "
+            "AND o.retired IS NULL"
+        ),
         first=("mark", "position", "width_mm", "height_mm", "thickness_mm", "material", "construction"),
     ),
     ListKind(
         "survey", "existing-items", "an existing item with its facts", "mark",
-        query="SELECT o.id AS _opening_id, o.mark, e.* FROM existing_item e JOIN opening o ON o.id = e.opening_id",
+        query=(
+            "SELECT o.id AS _opening_id, o.mark, e.* FROM existing_item e JOIN opening o ON o.id = e.opening_id "
+            "AND o.retired IS NULL"
+        ),
         first=("mark", "kind", "leaf", "lock_form", "disposition", "backset_mm"),
     ),
     ListKind(
@@ -115,9 +122,18 @@ LISTS: tuple[ListKind, ...] = (
             "SELECT b.name AS building, l.name AS level, l.height_m, l.sort AS _sort, "  # noqa: S608 names of ours
             f"COUNT(o.id) AS opening_count, {_of_place('l', '')}, {_of_place('b', OF_BUILDING)} FROM level l "
             "LEFT JOIN building b ON b.id = l.building_id LEFT JOIN opening o ON o.level_id = l.id "
+            "AND o.retired IS NULL "
             "GROUP BY l.id, b.id"
         ),
         first=("building", "level", "height_m", "opening_count", "code", "occupancy_group", "occupant_load"),
+    ),
+    ListKind(
+        "survey", "retired", "an opening that the building has no more, with the reason", "mark",
+        query=(
+            "SELECT o.id AS _opening_id, o.mark, b.name AS building, l.name AS level, o.room_from, o.room_to, "
+            "o.retired AS reason FROM opening o LEFT JOIN level l ON l.id = o.level_id "
+            "LEFT JOIN building b ON b.id = l.building_id WHERE o.retired IS NOT NULL"
+        ),
     ),
     ListKind(
         "survey", "facts", "a fact that a survey can hold", "fact", rows="hwsched.operations.survey.lists:facts",
@@ -150,7 +166,8 @@ LISTS: tuple[ListKind, ...] = (
         "opening", "pieces", "a piece or counted lot of which more is known than the fit says", "mark",
         query=(
             "SELECT o.id AS _opening_id, o.mark, p.role, p.part, p.piece, p.quantity, p.source, p.serial, p.lot, "
-            "p.state FROM assigned_part p JOIN opening o ON o.id = p.opening_id"
+            "p.state FROM assigned_part p JOIN opening o ON o.id = p.opening_id "
+            "AND o.retired IS NULL"
         ),
     ),
     ListKind(
@@ -176,7 +193,7 @@ LISTS: tuple[ListKind, ...] = (
         "power", "routes", "a measured cable route, or a pinned pair", "mark",
         query=(
             "SELECT o.id AS _opening_id, o.mark, s.name AS supply, r.length_m, r.pinned FROM route r "
-            "JOIN opening o ON o.id = r.opening_id JOIN supply s ON s.id = r.supply_id"
+            "JOIN opening o ON o.id = r.opening_id AND o.retired IS NULL JOIN supply s ON s.id = r.supply_id"
         ),
     ),
     ListKind(
@@ -222,7 +239,7 @@ LISTS: tuple[ListKind, ...] = (
         "release", "packets", "the last packet that went out for an opening", "mark",
         query=(
             'SELECT o.id AS _opening_id, o.mark, p.at, p."by" AS person FROM issued_packet p '
-            "JOIN opening o ON o.id = p.opening_id"
+            "JOIN opening o ON o.id = p.opening_id AND o.retired IS NULL"
         ),
     ),
     ListKind(

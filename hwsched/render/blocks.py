@@ -49,6 +49,10 @@ class Column:
     """Decimal places at which numbers are shown, such as 2 for money; None: as many as say something."""
     large: bool = False
     """Whether what begins with a digit is set larger where the page is read at a distance."""
+    run_in: bool = False
+    """Whether it is set behind the column before it, after a colon, where the page is read at the door."""
+    below: bool = False
+    """Whether it is set on a line of its own across the row where the page is read at the door, with its like."""
 
 
 Cell = str | float | int | None
@@ -88,6 +92,8 @@ class Drawings:
     """Of a row."""
     same_scale: bool = True
     """False: each view gets the largest scale that fits, such as a section beside an edge view."""
+    paired: int = 0
+    """So many of the first ones have one scale all the same, such as both faces beside a detail."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,7 +163,16 @@ class PageBreak:
     """Start a new page."""
 
 
-Block = Heading | Paragraph | Bullets | Steps | Table | Facts | Drawings | Blanks | Ruled | SignOff | PageBreak
+@dataclass(frozen=True, slots=True)
+class Columns:
+    """From here on the page is set in so many columns, read down the left one first."""
+
+    count: int
+
+
+Block = (
+    Heading | Paragraph | Bullets | Steps | Table | Facts | Drawings | Blanks | Ruled | SignOff | PageBreak | Columns
+)
 
 
 @dataclass(frozen=True, slots=True)

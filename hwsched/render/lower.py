@@ -40,6 +40,7 @@ PaperFill = Fill | Literal["ink"]
 
 _COLUMN_GAP_MM = 3.0
 _COLUMN_WIDTH_MM = 26.0
+_NARROW_COLUMN_MM = 20.5
 _HATCH_MM = 1.8
 _AIR_MM = 0.8
 
@@ -88,6 +89,7 @@ class Letters(NamedTuple):
     anchor: Anchor
     angle_deg: float
     role: TextRole
+    narrow: bool = False
 
 
 Primitive = Stroke | Disc | Bow | Letters
@@ -107,9 +109,10 @@ class OnPaper:
 class _Sheet:
     """Collects primitives and the extent that they cover."""
 
-    __slots__ = ("found", "least_mm", "scale", "x0", "x1", "y0", "y1")
+    __slots__ = ("found", "least_mm", "narrow", "scale", "x0", "x1", "y0", "y1")
 
-    def __init__(self, scale: float, bounds: tuple[float, float, float, float], least_mm: float) -> None:
+    def __init__(self, scale: float, bounds: tuple[float, float, float, float], least_mm: float, narrow: bool) -> None:
+        self.narrow = narrow
         self.scale = scale
         self.least_mm = least_mm
         self.found: list[Primitive] = []
@@ -139,10 +142,10 @@ class _Sheet:
         if not text:
             return
         height = self.height(role)
-        self.found.append(Letters(x, y, text, height, anchor, angle_deg, role))
-        width = text_width_mm(text, height, role in LIGHT.bold)
+        self.found.append(Letters(x, y, text, height, anchor, angle_deg, role, self.narrow))
+        width = text_width_mm(text, height, role in LIGHT.bold, self.narrow)
         left = {"left": 0.0, "centre": -width / 2, "right": -width}[anchor]
-        depth = size_of_letters_mm(height) * DESCENT_SHARE
+        depth = size_of_letters_mm(height, self.narrow) * DESCENT_SHARE
         if angle_deg == 0.0:
             self.cover(x + left, y - depth)
             self.cover(x + left + width, y + height)
@@ -154,7 +157,7 @@ class _Sheet:
                 self.cover(x + across * cos - up * sin, y + across * sin + up * cos)
 
 
-def lower(drawing: Drawing, scale: float, letters_mm: float = 0.0) -> OnPaper:
+def lower(drawing: Drawing, scale: float, letters_mm: float = 0.0, narrow: bool = False) -> OnPaper:
     """Bring a drawing to paper.
 
     Parameters
@@ -165,13 +168,15 @@ def lower(drawing: Drawing, scale: float, letters_mm: float = 0.0) -> OnPaper:
         Paper mm per mm of the thing drawn, over 0; 0.05 for 1:20, 1 for true size.
     letters_mm : float
         Least height of capitals [paper mm], for a page that is read at a distance.
+    narrow : bool
+        Whether its letters are narrow ones.
 
     Returns
     -------
     OnPaper
         Primitives in paper mm, in the order in which they are painted.
     """
-    sheet = _Sheet(scale, drawing.bounds, letters_mm)
+    sheet = _Sheet(scale, drawing.bounds, letters_mm, narrow)
     callouts: list[Callout] = []
     for shape in drawing.shapes:
         if isinstance(shape, Line):
@@ -243,7 +248,7 @@ def _dimension(shape: Dimension, sheet: _Sheet) -> None:
                 "dimension", False, "none",
             )  # fmt: skip
     height = sheet.height("dimension")
-    width = text_width_mm(shape.text, height)
+    width = text_width_mm(shape.text, height, narrow=sheet.narrow)
     # Short dimensions stand outside with their arrows turned inward: letters across an arrow head cannot be read.
     words_inside = length >= width + 2 * ARROW_LENGTH_MM + 1.0
     arrows_inside = length >= 2 * ARROW_LENGTH_MM + 1.0
@@ -281,7 +286,7 @@ def _callouts(callouts: list[Callout], sheet: _Sheet) -> None:
     columns: dict[str, list[Callout]] = {"left": [], "right": []}
     for callout in callouts:
         height = sheet.height(callout.role)
-        width = text_width_mm(callout.text, height, callout.role in LIGHT.bold)
+        width = text_width_mm(callout.text, height, callout.role in LIGHT.bold, sheet.narrow)
         across, up = callout.room[0] * scale, callout.room[1] * scale
         x, y = callout.x * scale, callout.y * scale
         if across >= width + 1.6 and up >= 1.8 * height:
@@ -305,8 +310,9 @@ def _column(members: list[Callout], sheet: _Sheet, x: float, sign: float) -> Non
     blocks = []
     for callout in members:
         height = sheet.height(callout.role)
-        size = size_of_letters_mm(height)
-        lines = wrap(callout.text, _COLUMN_WIDTH_MM, size, callout.role in LIGHT.bold)
+        size = size_of_letters_mm(height, sheet.narrow)
+        room = _NARROW_COLUMN_MM if sheet.narrow else _COLUMN_WIDTH_MM
+        lines = wrap(callout.text, room, size, callout.role in LIGHT.bold, sheet.narrow)
         blocks.append((callout, lines, height, ((len(lines) - 1) * LINE_SPACING + 1.7) * height))
     middles = _spread([c.y * scale for c, _, _, _ in blocks], [tall for _, _, _, tall in blocks])
     for (callout, lines, height, _), middle in zip(blocks, middles, strict=True):

@@ -12,9 +12,12 @@ from hwsched.render.blocks import Document, Section
 from hwsched.render.fonts import width_per_size
 from hwsched.render.paint import Painter
 from hwsched.render.qr import QR_PT, paint_qr
+from hwsched.render.scale import Row
 from hwsched.render.wrap import printable, wrap
 
 _TOTAL: Final = "total-pages"
+COLUMN_GAP: Final = 12.0
+"""Between two columns [pt]."""
 
 
 class RenderCancelledError(Exception):
@@ -45,6 +48,16 @@ class Pages:
         self._size = paper
         self.type = style.USUAL
         """Sizes of the section that is set."""
+        self.row_memory: dict[object, tuple[Row, ...]] = {}
+        """Views that were brought to paper, by what decided it."""
+        self._columns = 1
+        self._column = 0
+        self._totals: dict[float, style.Type] = {}
+        """By its size, where "of y" is shown."""
+        self._band_top = 0.0
+        """Top of the columns that stand side by side here."""
+        self._band_low = 0.0
+        """Lowest that any of them reaches on this page."""
         self._head: list[tuple[float, float, str, float, bool]] = []
         self._body_top = 0.0
         self._right = 0.0
@@ -58,15 +71,27 @@ class Pages:
     def _total_width(self) -> float:
         return self._total_digits * self.type.subhead
 
+    def wide(self, text: str, bold: bool = False) -> float:
+        """Return the width of a text over the font size."""
+        return width_per_size(text, bold, self.type.narrow)
+
+    def wrap(self, text: str, width: float, size: float, bold: bool = False) -> tuple[str, ...]:
+        """Break a text into lines, as `hwsched.render.wrap.wrap` does."""
+        return wrap(text, width, size, bold, self.type.narrow)
+
+    @property
+    def _all_width(self) -> float:
+        return self._size[0] - 2 * self.type.margin
+
     @property
     def left(self) -> float:
-        """Left end of the text area."""
-        return self.type.margin
+        """Left end of the text area, or of its column."""
+        return self.type.margin + self._column * (self.width + COLUMN_GAP)
 
     @property
     def width(self) -> float:
-        """Width of the text area."""
-        return self._size[0] - 2 * self.type.margin
+        """Width of the text area, or of its column."""
+        return (self._all_width - COLUMN_GAP * (self._columns - 1)) / self._columns
 
     @property
     def room(self) -> float:
@@ -78,7 +103,13 @@ class Pages:
         """What a page holds."""
         return self._body_top - self.type.bottom
 
-    def begin_section(self, section: Section) -> None:
+    def set_columns(self, count: int) -> None:
+        """Go on in so many columns side by side, under all that stands on the page."""
+        self.y = min(self.y, self._band_low)
+        self._columns, self._column = count, 0
+        self._band_top = self._band_low = self.y
+
+    def begin_section(self, section: Section, type_: style.Type | None = None) -> None:
         """Start a section on a page of its own; one of the same mark goes on with its sheets."""
         if self._section is not None and section.mark and section.mark == self._section.mark:
             self._finish_page()
@@ -88,7 +119,9 @@ class Pages:
             self._sections += 1
             self._sheet = 0
         self._section = section
-        self.type = style.SITE if section.at_door else style.USUAL
+        self.type = type_ or (style.SITE if section.at_door else style.USUAL)
+        self.painter.narrow = self.type.narrow
+        self._columns = 1
         wide, tall = self._paper
         self._size = (tall, wide) if section.landscape else (wide, tall)
         self._compose_head(section)
@@ -102,7 +135,7 @@ class Pages:
             self.new_page()
         self._finish_page()
         if self._several and self._section.mark:
-            self._write_form(f"sheets-{self._sections}", str(self._sheet), self.type.head, True)
+            self._write_form(f"sheets-{self._sections}", str(self._sheet), self.type.head, True, self.type.narrow)
         self._section = None
 
     def finish(self) -> None:
@@ -110,14 +143,24 @@ class Pages:
         self.end_section()
         # As a form that all pages refer to: how many there are is only known after the last is drawn, and setting
         # everything twice would take twice as long.
-        for each in (style.USUAL, style.SITE):
-            self._write_form(f"{_TOTAL}-{each.subhead:g}", str(self.number), each.subhead, False)
+        for each in self._totals.values():
+            self._write_form(f"{_TOTAL}-{each.subhead:g}", str(self.number), each.subhead, False, each.narrow)
 
     def need(self, height: float) -> None:
         """Start a new page unless so much room is left or the page is empty."""
         # What is higher than a whole page would else begin new pages without end.
         if self.room < height and not self._fresh:
+            self.turn()
+
+    def turn(self) -> None:
+        """Go on at the top of the next column, or on a new page after the last."""
+        if self._column + 1 == self._columns:
             self.new_page()
+            return
+        self._band_low = min(self._band_low, self.y)
+        self._column += 1
+        self.y = self._band_top
+        self._fresh = self._band_top == self._body_top
 
     def advance(self, height: float) -> None:
         """Take room."""
@@ -137,7 +180,8 @@ class Pages:
         if self.canvas._pagesize != self._size:
             self.canvas.setPageSize(self._size)
         self._draw_head_and_foot()
-        self.y = self._body_top
+        self.y = self._band_top = self._band_low = self._body_top
+        self._column = 0
         self._fresh = True
 
     def outline(self, text: str) -> None:
@@ -157,16 +201,16 @@ class Pages:
         # Beside the code as text stands the one for a camera.
         self._right = wide - self.type.margin - (QR_PT + 6.0 if section.code else 0.0)
         right_width = wide - self.type.margin - self._right
-        right_width += width_per_size(self._paged_words(99999)) * self.type.subhead + self._total_width
+        right_width += self.wide(self._paged_words(99999)) * self.type.subhead + self._total_width
         mark = printable(section.mark).replace("\n", " ")
-        mark_lines = wrap(mark, self.width * 0.45, self.type.head, True) if mark else ()
-        mark_width = max((width_per_size(line, True) for line in mark_lines), default=0.0) * self.type.head
+        mark_lines = self.wrap(mark, self._all_width * 0.45, self.type.head, True) if mark else ()
+        mark_width = max((self.wide(line, True) for line in mark_lines), default=0.0) * self.type.head
         if mark and self._several:
-            mark_width += width_per_size("  sheet 00 of 00", True) * self.type.head
+            mark_width += self.wide("  sheet 00 of 00", True) * self.type.head
         title = " · ".join(words for words in (document.title, document.subtitle) if words)
-        left_lines = wrap(document.project, self.width - mark_width - 12, self.type.head, True)
-        title_lines = wrap(title, self.width - right_width - 12, self.type.subhead)
-        y = tall - style.TOP - self.type.head
+        left_lines = self.wrap(document.project, self._all_width - mark_width - 12, self.type.head, True)
+        title_lines = self.wrap(title, self._all_width - right_width - 12, self.type.subhead)
+        y = tall - self.type.top - self.type.head
         rows: list[tuple[float, float, str, float, bool]] = []
         for number in range(max(len(left_lines), len(mark_lines))):
             if number < len(left_lines):
@@ -182,14 +226,14 @@ class Pages:
             rows.append((self.type.margin, y, line, self.type.subhead, False))
         self._head = rows
         self._mark_end = self._right - mark_width + (
-            width_per_size(mark_lines[-1], True) * self.type.head if mark_lines else 0.0
+            self.wide(mark_lines[-1], True) * self.type.head if mark_lines else 0.0
         )  # fmt: skip
         self._mark_y = (
-            tall - style.TOP - self.type.head - max(len(mark_lines) - 1, 0) * self.type.head * self.type.leading
+            tall - self.type.top - self.type.head - max(len(mark_lines) - 1, 0) * self.type.head * self.type.leading
         )
         self._page_y = y
         self._rule_y = y - 4.0
-        self._body_top = self._rule_y - 10.0
+        self._body_top = self._rule_y - (4.0 if self.type.door else 10.0)
 
     def _paged_words(self, number: int) -> str:
         words = [printable(word).replace("\n", " ") for word in self._stamp()]
@@ -211,7 +255,7 @@ class Pages:
             words = f"  sheet {self._sheet} of "
             painter.lines([(self._mark_end, self._mark_y, words)], self.type.head, True, style.INK)
             self._place_form(
-                f"sheets-{self._sections}", self._mark_end + width_per_size(words, True) * self.type.head, self._mark_y
+                f"sheets-{self._sections}", self._mark_end + self.wide(words, True) * self.type.head, self._mark_y
             )
         words = self._paged_words(self.number)
         end = self._right - self._total_width
@@ -219,16 +263,17 @@ class Pages:
             paint_qr(canvas, self._section.code, self._size[0] - self.type.margin - QR_PT, self._rule_y + 2.0)
             painter.forget()
         painter.lines(
-            [(end - width_per_size(words) * self.type.subhead, self._page_y, words)],
+            [(end - self.wide(words) * self.type.subhead, self._page_y, words)],
             self.type.subhead,
             False,
             style.SOFT,
         )
+        self._totals.setdefault(self.type.subhead, self.type)
         self._place_form(f"{_TOTAL}-{self.type.subhead:g}", end, self._page_y)
         painter.set_pen(style.STRONG_RULE)
         canvas.line(self.type.margin, self._rule_y, self._size[0] - self.type.margin, self._rule_y)
         if self._document.footer:
-            lines = wrap(self._document.footer, self.width, 6.5)
+            lines = self.wrap(self._document.footer, self._all_width, 6.5)
             base = self.type.bottom - 14.0
             places = [(self.type.margin, base - number * 8.0, line) for number, line in enumerate(lines[:3])]
             painter.lines(places, 6.5, False, style.SOFT)
@@ -240,9 +285,11 @@ class Pages:
         canvas.doForm(name)
         canvas.restoreState()
 
-    def _write_form(self, name: str, text: str, size: float, bold: bool) -> None:
+    def _write_form(self, name: str, text: str, size: float, bold: bool, narrow: bool) -> None:
         canvas = self.canvas
         canvas.beginForm(name, 0, -size, 12 * size, 2 * size)
         # A painter of its own: the form starts with the library's defaults.
-        Painter(canvas).lines([(0.0, 0.0, text)], size, bold, style.INK if bold else style.SOFT)
+        painter = Painter(canvas)
+        painter.narrow = narrow
+        painter.lines([(0.0, 0.0, text)], size, bold, style.INK if bold else style.SOFT)
         canvas.endForm()

@@ -1,10 +1,10 @@
 """Drawings on paper painted onto a PDF page: strokes, circles, arcs and letters, nothing decided here."""
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any, Final
 
-from hwsched.render.fonts import BOLD, CAPITAL_SHARE, POINT_MM, REGULAR, width_per_size
+from hwsched.render.fonts import POINT_MM, font_name, narrow_runs, size_of_letters_mm, width_per_size
 from hwsched.render.lower import Bow, Disc, Letters, OnPaper, Stroke
 from hwsched.render.screen import LIGHT, Colour, Look, PenLook
 
@@ -18,20 +18,22 @@ _NO_PEN: Final = PenLook((-1.0, -1.0, -1.0), -1.0)
 class Painter:
     """Paints onto one canvas and remembers which line, fill and font are set, so that nothing is set twice."""
 
-    __slots__ = ("_canvas", "_fill", "_font", "_look", "_pen")
+    __slots__ = ("_canvas", "_fill", "_font", "_look", "_pen", "narrow")
 
     def __init__(self, canvas: Canvas, look: Look = LIGHT) -> None:
         self._canvas = canvas
         self._look = look
         self._pen: PenLook = _NO_PEN
         self._fill: Colour | None = None
-        self._font: tuple[bool, float] = (False, 0.0)
+        self._font: tuple[bool, bool, float] = (False, False, 0.0)
+        self.narrow = False
+        """Whether lines of text are set in the narrow font; letters of drawings never are."""
 
     def forget(self) -> None:
         """Forget what is set; a new page starts with the library's defaults."""
         self._pen = _NO_PEN
         self._fill = None
-        self._font = (False, 0.0)
+        self._font = (False, False, 0.0)
 
     def set_pen(self, pen: PenLook) -> None:
         """Set width, dash and colour of lines."""
@@ -53,23 +55,37 @@ class Painter:
             self._canvas.setFillColorRGB(*colour)
             self._fill = colour
 
-    def set_font(self, size: float, bold: bool) -> None:
+    def set_font(self, size: float, bold: bool, narrow: bool = False) -> None:
         """Set the font [points]."""
-        if (bold, size) != self._font:
-            self._canvas.setFont(BOLD if bold else REGULAR, size)
-            self._font = (bold, size)
+        if (bold, narrow, size) != self._font:
+            self._canvas.setFont(font_name(bold, narrow), size)
+            self._font = (bold, narrow, size)
 
     def lines(self, places: Sequence[tuple[float, float, str]], size: float, bold: bool, colour: Colour) -> None:
         """Set lines of text at places [points] in one font and colour."""
         if not places:
             return
         self.set_fill(colour)
-        self.set_font(size, bold)
+        self.set_font(size, bold, self.narrow)
         words = self._canvas.beginText()
+        lacking = []
         for x, y, text in places:
+            runs = narrow_runs(text, bold) if self.narrow and not text.isascii() else ()
+            if len(runs) > 1 or (runs and not runs[0][0]):
+                lacking.append((x, y, runs))
+                continue
             words.setTextOrigin(x, y)
             words.textOut(text)
         self._canvas.drawText(words)
+        for x, y, runs in lacking:
+            self._mixed(x, y, runs, size, bold)
+
+    def _mixed(self, x: float, y: float, runs: Sequence[tuple[bool, str]], size: float, bold: bool) -> None:
+        """Set a line of which the narrow font lacks some letters."""
+        for held, run in runs:
+            self.set_font(size, bold, held)
+            self._canvas.drawString(x, y, run)
+            x += width_per_size(run, bold, held) * size
 
     def paint(self, view: OnPaper, x_mm: float, y_mm: float) -> None:
         """Paint a view with its origin at a place of the page [mm from its lower left corner]."""
@@ -121,19 +137,55 @@ class Painter:
         canvas = self._canvas
         bold = shape.role in self._look.bold
         self.set_fill(self._look.letters[shape.role])
-        size = shape.height_mm / CAPITAL_SHARE * _MM
-        self.set_font(size, bold)
+        size = size_of_letters_mm(shape.height_mm, shape.narrow) * _MM
         x, y = ox + shape.x * _MM, oy + shape.y * _MM
         left = 0.0
         if shape.anchor != "left":
-            width = width_per_size(shape.text, bold) * size
+            width = width_per_size(shape.text, bold, shape.narrow) * size
             left = -width / 2 if shape.anchor == "centre" else -width
-        if shape.angle_deg == 0.0:
-            canvas.drawString(x + left, y, shape.text)
-            return
         turn = math.radians(shape.angle_deg)
         cos, sin = math.cos(turn), math.sin(turn)
-        words = canvas.beginText()
-        words.setTextTransform(cos, sin, -sin, cos, x + left * cos, y + left * sin)
-        words.textOut(shape.text)
-        canvas.drawText(words)
+        runs = (
+            narrow_runs(shape.text, bold)
+            if shape.narrow and not shape.text.isascii()
+            else ((shape.narrow, shape.text),)
+        )
+        for narrow, run in runs:
+            self.set_font(size, bold, narrow)
+            if shape.angle_deg == 0.0:
+                canvas.drawString(x + left, y, run)
+            else:
+                words = canvas.beginText()
+                words.setTextTransform(cos, sin, -sin, cos, x + left * cos, y + left * sin)
+                words.textOut(run)
+                canvas.drawText(words)
+            if len(runs) > 1:
+                left += width_per_size(run, bold, narrow) * size
+
+
+class Nowhere:
+    """A canvas on which nothing is drawn: a page is only measured."""
+
+    _pagesize: tuple[float, float] = (0.0, 0.0)
+
+    def __getattr__(self, name: str) -> Callable[..., None]:
+        return _nothing
+
+
+class Unpainted(Painter):
+    """Paints nothing."""
+
+    __slots__ = ()
+
+    def __init__(self) -> None:
+        super().__init__(Nowhere())
+
+    def lines(self, places: Sequence[tuple[float, float, str]], size: float, bold: bool, colour: Colour) -> None:
+        """Leave lines out."""
+
+    def paint(self, view: OnPaper, x_mm: float, y_mm: float) -> None:
+        """Leave a view out."""
+
+
+def _nothing(*_: object, **__: object) -> None:
+    """Draw nothing."""

@@ -6,6 +6,7 @@ costs several times what the drawing commands cost.
 
 import datetime as dt
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 from typing import Any, Final, Literal
 
@@ -18,6 +19,7 @@ from hwsched.render.blocks import (
     Blanks,
     Block,
     Bullets,
+    Columns,
     Document,
     Drawings,
     Facts,
@@ -25,14 +27,26 @@ from hwsched.render.blocks import (
     PageBreak,
     Paragraph,
     Ruled,
+    Section,
     SignOff,
     Steps,
     Table,
 )
 from hwsched.render.fonts import REGULAR, register
 from hwsched.render.pages import Pages, RenderCancelledError
+from hwsched.render.paint import Nowhere, Unpainted
+from hwsched.render.scale import Row
 from hwsched.render.tables import first_height, set_table
-from hwsched.render.typeset import set_bullets, set_facts, set_heading, set_paragraph, set_sign_off, set_steps, shown
+from hwsched.render.typeset import (
+    set_bullets,
+    set_facts,
+    set_heading,
+    set_paragraph,
+    set_sign_off,
+    set_steps,
+    shown,
+    sign_off_height,
+)
 from hwsched.render.views import set_views, views_height
 from hwsched.writing import replacing
 
@@ -136,12 +150,44 @@ def lay_out(
     pages = Pages(canvas, document, style.PAPERS[paper], cancelled)
     total = len(document.sections)
     for done, section in enumerate(document.sections, start=1):
-        pages.begin_section(section)
+        pages.begin_section(section, _closeness(document, section, pages.row_memory, style.PAPERS[paper]))
         _set_blocks(pages, section.blocks)
+        pages.row_memory.clear()
         if progress is not None:
             progress(done, total)
     pages.finish()
     return pages.number
+
+
+def _closeness(
+    document: Document, section: Section, memory: dict[object, tuple[Row, ...]], paper: tuple[float, float]
+) -> style.Type:
+    """Return how close a section is set: as loosely as its fewest sheets allow."""
+    if not section.at_door:
+        return style.USUAL
+
+    def sheets(type_: style.Type) -> int:
+        trial = Pages(Nowhere(), replace(document, sections=(section,)), paper, None)
+        trial.painter = Unpainted()
+        trial.row_memory = memory
+        trial.begin_section(section, type_)
+        _set_blocks(trial, section.blocks)
+        return trial.number
+
+    loose, close = 0, len(style.TIGHTER) - 1
+    most = sheets(style.TIGHTER[loose])
+    if most == 1:
+        return style.TIGHTER[loose]
+    least = sheets(style.TIGHTER[close])
+    if least == most:
+        return style.TIGHTER[loose]
+    while close - loose > 1:
+        middle = (loose + close) // 2
+        if sheets(style.TIGHTER[middle]) > least:
+            loose = middle
+        else:
+            close = middle
+    return style.TIGHTER[close]
 
 
 def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
@@ -150,7 +196,7 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
     for number, block in enumerate(blocks):
         if isinstance(block, Heading):
             if before is not None:
-                pages.advance(4.0) if pages.room > 20.0 else None
+                pages.advance(1.0 if pages.type.door else 4.0) if pages.room > 20.0 else None
             heading = block.text
             set_heading(pages, block, _keep(pages, blocks[number + 1] if number + 1 < len(blocks) else None))
         elif isinstance(block, Paragraph):
@@ -171,9 +217,11 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
             set_ruled(pages, block)
         elif isinstance(block, SignOff):
             set_sign_off(pages, block)
+        elif isinstance(block, Columns):
+            pages.set_columns(block.count)
         else:
             pages.new_page()
-        before = None if isinstance(block, PageBreak) else block
+        before = None if isinstance(block, PageBreak | Columns) else block
 
 
 def _keep(pages: Pages, following: Block | None) -> float:
@@ -187,5 +235,5 @@ def _keep(pages: Pages, following: Block | None) -> float:
     if isinstance(following, Ruled):
         return ruled_height(following)
     if isinstance(following, SignOff):
-        return 12.0 * style.MM * len(following.roles)
+        return sign_off_height(pages, following)
     return 0.0 if following is None else 3 * pages.type.body * pages.type.leading

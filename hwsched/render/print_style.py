@@ -4,7 +4,7 @@ Tints are light and letters dark enough to be told apart in black and white.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from hwsched.render.fonts import POINT_MM
@@ -56,7 +56,7 @@ class Type:
     """From line to line over font size."""
     table_leading: float
     pad: float
-    """Of a table's cell."""
+    """Of a table's cell, over and under its words."""
     gap: float
     """Between two blocks."""
     margin: float
@@ -65,6 +65,18 @@ class Type:
     """Least height of capitals in drawings."""
     note: float
     """Notes under drawings."""
+    top: float = TOP
+    """From the upper edge of the paper to the head."""
+    rise: float = 1.0
+    """Share of a font's size between the top of a line and its base line."""
+    narrow: bool = False
+    """Whether it is set in narrow letters."""
+    door: bool = False
+    """Whether it is read at the door: tables without air, what can be run in is."""
+    side: float = 2.0
+    """Of a table's cell, beside its words."""
+    views: float = 1.0
+    """Share of their height that drawings get."""
 
 
 USUAL: Final = Type(
@@ -74,8 +86,20 @@ USUAL: Final = Type(
 """Read at a desk."""
 SITE: Final = Type(
     body=11.0, small=11.0, table=11.0, table_head=11.0, large=14.0, heads={1: 16.0, 2: 12.0, 3: 11.0}, head=12.0,
-    subhead=11.0, leading=1.13, table_leading=1.1, pad=2.0, gap=3.0, margin=10.0 * MM, bottom=9.0 * MM,
+    subhead=11.0, leading=1.17, table_leading=1.12, pad=1.5, gap=4.0, margin=8.0 * MM, bottom=7.0 * MM,
     # Capitals of 2.4 mm are letters of 9.3 pt.
-    letters_mm=2.4, note=9.0,
+    letters_mm=2.4, note=9.0, top=6.5 * MM, rise=0.88, narrow=True, door=True,
 )  # fmt: skip
 """Read at the door, at arm's length: nothing under 11 pt, labels of drawings at 9."""
+_CLOSE: Final = replace(SITE, leading=1.08, table_leading=1.06, pad=0.7, gap=2.5)
+_CLOSEST: Final = replace(SITE, leading=1.05, table_leading=1.04, pad=0.5, gap=2.0)
+TIGHTER: Final = (
+    SITE,
+    replace(SITE, leading=1.12, table_leading=1.09, pad=1.0, gap=3.0),
+    _CLOSE,
+    replace(_CLOSE, views=0.9),
+    replace(_CLOSEST, views=0.9),
+    replace(_CLOSEST, views=0.85),
+    replace(_CLOSEST, views=0.78),
+)
+"""The same, each closer than the one before, for what would begin a sheet for its last lines. Letters keep theirs."""

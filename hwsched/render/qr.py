@@ -11,6 +11,8 @@ QUIET: Final = 4
 """Modules left white all round (ISO/IEC 18004)."""
 _MODULE_MM: Final = 0.4
 """At hand distance a telephone wants 0.4 to 0.5 mm (guides, read in three)."""
+_MOST: Final = 14
+"""Bytes that version 1 holds with a quarter of it restored (ISO/IEC 18004)."""
 _SIDE: Final = 21
 """Modules of version 1: 17 + 4 a version."""
 QR_PT: Final = (_SIDE + 2 * QUIET) * _MODULE_MM * style.MM
@@ -24,19 +26,18 @@ def modules(text: str) -> tuple[tuple[bool, ...], ...]:
     Parameters
     ----------
     text : str
-        Up to 14 letters: what version 1 holds with a quarter of it restored.
+        Up to 14 bytes.
 
     Raises
     ------
     ValueError
         For a longer text.
     """
+    if len(text.encode()) > _MOST:
+        raise ValueError(f"too long for this code: {text}")
     code = qrencoder.QRCode(1, qrencoder.QRErrorCorrectLevel.M)
     code.addData(text)
-    try:
-        code.make()
-    except Exception as error:
-        raise ValueError(f"too long for this code: {text}") from error
+    code.make()
     return tuple(tuple(bool(dark) for dark in row) for row in code.modules)
 
 

@@ -62,6 +62,7 @@ def fit_row(
     gap_mm: float = 6.0,
     most_mm: float | None = None,
     letters_mm: float = 0.0,
+    narrow: bool = False,
 ) -> Row:
     """Bring views to paper side by side at the largest standard scale at which they fit.
 
@@ -77,6 +78,8 @@ def fit_row(
         Height that may be taken where words beside a view need more than ``height_mm`` at every scale.
     letters_mm : float
         Least height of capitals.
+    narrow : bool
+        Whether letters are narrow ones.
 
     Returns
     -------
@@ -84,7 +87,7 @@ def fit_row(
         With the smallest scale of all when nothing fits.
     """
     if all(drawing.schematic for drawing in drawings):
-        return Row(tuple(drawings), tuple(lower(drawing, 1.0, letters_mm) for drawing in drawings), 1.0)
+        return Row(tuple(drawings), tuple(lower(drawing, 1.0, letters_mm, narrow) for drawing in drawings), 1.0)
     room = width_mm - gap_mm * (len(drawings) - 1)
     wide = sum(d.bounds[2] - d.bounds[0] for d in drawings if d.to_scale)
     tall = max((d.bounds[3] - d.bounds[1] for d in drawings if d.to_scale), default=0.0)
@@ -95,14 +98,16 @@ def fit_row(
         if not fits and denominator < DENOMINATORS[-1]:
             continue
         row = Row(
-            tuple(drawings), tuple(lower(drawing, 1.0 / denominator, letters_mm) for drawing in drawings), denominator
+            tuple(drawings),
+            tuple(lower(drawing, 1.0 / denominator, letters_mm, narrow) for drawing in drawings),
+            denominator,
         )
         if row.wide <= room and row.tall <= height_mm:
             return row
         around_wide = 0.9 * (row.wide - wide / denominator)
         around_tall = 0.9 * (row.tall - tall / denominator)
     if most_mm is not None and height_mm < most_mm and row.tall > height_mm:
-        return fit_row(drawings, width_mm, min(1.3 * height_mm, most_mm), gap_mm, most_mm, letters_mm)
+        return fit_row(drawings, width_mm, min(1.3 * height_mm, most_mm), gap_mm, most_mm, letters_mm, narrow)
     return row
 
 
@@ -112,9 +117,11 @@ def fit_views(
     height_mm: float,
     *,
     same_scale: bool = True,
+    paired: int = 0,
     gap_mm: float = 6.0,
     most_mm: float | None = None,
     letters_mm: float = 0.0,
+    narrow: bool = False,
 ) -> tuple[Row, ...]:
     """Arrange views: in one row, or in a row each where they would come out too small.
 
@@ -126,7 +133,9 @@ def fit_views(
         Room of a row.
     same_scale : bool
         Whether all views get one scale; else each gets the largest that fits its share of the width.
-    gap_mm, most_mm, letters_mm : float
+    paired : int
+        So many of the first ones have one scale all the same.
+    gap_mm, most_mm, letters_mm, narrow
         See `fit_row`.
 
     Returns
@@ -134,19 +143,30 @@ def fit_views(
     tuple of Row
     """
     if not same_scale and len(drawings) > 1:
-        share = (width_mm - gap_mm * (len(drawings) - 1)) / len(drawings)
-        alone = [fit_row([drawing], share, height_mm, gap_mm, most_mm, letters_mm) for drawing in drawings]
-        return (Row(tuple(drawings), tuple(each.views[0] for each in alone), 0.0),)
-    row = fit_row(drawings, width_mm, height_mm, gap_mm, most_mm, letters_mm)
+        groups = [drawings[: max(paired, 1)], *([each] for each in drawings[max(paired, 1) :])]
+        room = width_mm - gap_mm * (len(drawings) - 1)
+
+        def row_of(group: Sequence[Drawing], wide: float) -> Row:
+            inside = gap_mm * (len(group) - 1)
+            return fit_row(group, wide + inside, height_mm, gap_mm, most_mm, letters_mm, narrow)
+
+        alone = [row_of(group, room * len(group) / len(drawings)) for group in groups]
+        # What some leave of their share the others may take, the widest first.
+        for at in sorted(range(len(alone)), key=lambda n: -alone[n].wide):
+            free = room - sum(each.wide for n, each in enumerate(alone) if n != at)
+            if free > room * len(groups[at]) / len(drawings):
+                alone[at] = row_of(groups[at], free)
+        return (Row(tuple(drawings), tuple(view for each in alone for view in each.views), 0.0),)
+    row = fit_row(drawings, width_mm, height_mm, gap_mm, most_mm, letters_mm, narrow)
     if row.denominator <= _TOO_SMALL or len(drawings) == 1:
         return (row,)
-    alone = [fit_row([drawing], width_mm, height_mm, gap_mm, most_mm, letters_mm) for drawing in drawings]
+    alone = [fit_row([drawing], width_mm, height_mm, gap_mm, most_mm, letters_mm, narrow) for drawing in drawings]
     denominator = max((each.denominator for each in alone if each.drawings[0].to_scale), default=row.denominator)
     if denominator >= row.denominator:
         return (row,)
     return tuple(
         each
         if each.denominator == denominator
-        else Row(each.drawings, (lower(each.drawings[0], 1.0 / denominator, letters_mm),), denominator)
+        else Row(each.drawings, (lower(each.drawings[0], 1.0 / denominator, letters_mm, narrow),), denominator)
         for each in alone
     )

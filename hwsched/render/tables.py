@@ -8,10 +8,10 @@ from functools import lru_cache
 from typing import Final, NamedTuple
 
 from hwsched.render import print_style as style
-from hwsched.render.blocks import TICK, Cell, Table
+from hwsched.render.blocks import TICK, Cell, Column, Table
 from hwsched.render.fonts import width_per_size
 from hwsched.render.pages import Pages
-from hwsched.render.wrap import printable, wrap
+from hwsched.render.wrap import printable
 
 _TICK: Final = 7.0
 _LONGEST_NUMBER: Final = 14
@@ -20,6 +20,11 @@ _WIDEST_WORD: Final = 0.3
 """A column is not widened for a single word past this share of the table."""
 _FOR_WORDS: Final = 0.8
 """All columns together are not widened for their words past this share."""
+_NONE: Final = ("", "-")
+_UNDER: Final = 15.0
+"""By what lines under a row are set in [pt]."""
+_ABREAST: Final = 400.0
+"""Least width for rows side by side [pt]."""
 _MOVED: Final = 0.35
 """A row up to this share of a page moves to the next as a whole; a taller one is broken."""
 
@@ -29,6 +34,8 @@ class _Row(NamedTuple):
     bold: bool
     large: frozenset[int] = frozenset()
     """Columns whose cell is set large; such a cell has one line."""
+    under: tuple[str, ...] = ()
+    """Lines across the row, under all its cells."""
 
     @property
     def tall(self) -> int:
@@ -62,7 +69,7 @@ def cell_text(value: Cell, digits: int | None = None) -> str:
 
 
 def _height(pages: Pages, row: _Row) -> float:
-    return row.tall * _leading(pages) + _extra(pages, row) + 2 * pages.type.pad
+    return (row.tall + len(row.under)) * _leading(pages) + _extra(pages, row) + 2 * pages.type.pad
 
 
 def first_height(pages: Pages, table: Table) -> float:
@@ -84,21 +91,26 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
     """
     if not table.columns:
         return
-    if table.abreast > 1 and pages.type is style.SITE and len(table.rows) > 1:
+    if table.abreast > 1 and pages.type.door and len(table.rows) > 1 and pages.width >= _ABREAST:
         table = _abreast(table)
     texts = [
         [cell_text(row[n], table.columns[n].digits) if n < len(row) else "" for n in range(len(table.columns))]
         for row in table.rows
     ]
+    if pages.type.door and any(column.run_in for column in table.columns):
+        table, texts = _run_in(table, texts)
+    unders: list[str] = [""] * len(texts)
+    if pages.type.door and any(column.below for column in table.columns):
+        table, texts, unders = _below(table, texts)
     widths = column_widths(table, texts, pages.width, pages.type)
     head = _Row(
         tuple(
-            wrap(column.title, width - 2 * pages.type.pad, pages.type.table_head, True)
+            pages.wrap(column.title, width - 2 * pages.type.side, pages.type.table_head, True)
             for column, width in zip(table.columns, widths, strict=True)
         ),
         True,
     )
-    rows = [_row(pages, table, cells, widths, n in table.strong_rows) for n, cells in enumerate(texts[:1])]
+    rows = [_row(pages, table, cells, widths, n in table.strong_rows, unders[n]) for n, cells in enumerate(texts[:1])]
     # A header alone at the foot of a page says nothing.
     first = sum(_height(pages, row) for row in rows if _height(pages, row) <= pages.full * _MOVED)
     caption = pages.type.body * 1.5 if table.title and not title_shown else 0.0
@@ -107,7 +119,7 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
         _caption(pages, table.title)
     _set_rows(pages, table, widths, head, (), 0, head.tall)
     for number, cells in enumerate(texts):
-        row = _row(pages, table, cells, widths, number in table.strong_rows)
+        row = _row(pages, table, cells, widths, number in table.strong_rows, unders[number])
         height = _height(pages, row)
         # A row that is broken over pages is easily read wrong: it moves whole unless that would leave a third of the
         # page empty.
@@ -126,7 +138,7 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
             done += count
     if not table.rows:
         pages.painter.lines(
-            [(pages.left + pages.type.pad, pages.y - pages.type.table - pages.type.pad, "none")],
+            [(pages.left + pages.type.side, pages.y - pages.type.table - pages.type.pad, "none")],
             pages.type.table,
             False,
             style.SOFT,
@@ -147,35 +159,74 @@ def _abreast(table: Table) -> Table:
     return replace(table, columns=table.columns * table.abreast, rows=tuple(rows), strong_rows=frozenset(), abreast=1)
 
 
+def _run_in(table: Table, texts: list[list[str]]) -> tuple[Table, list[list[str]]]:
+    """Set columns behind the one before them, after a colon."""
+    columns: list[Column] = []
+    found: list[list[str]] = [[] for _ in texts]
+    for number, column in enumerate(table.columns):
+        if not column.run_in or not columns:
+            columns.append(column)
+            for cells, made in zip(texts, found, strict=True):
+                made.append(cells[number])
+            continue
+        before = columns[-1]
+        columns[-1] = replace(before, title=f"{before.title}: {column.title}", width=before.width + column.width)
+        for cells, made in zip(texts, found, strict=True):
+            made[-1] = ": ".join(cell for cell in (made[-1], cells[number]) if cell)
+    return replace(table, columns=tuple(columns), rows=tuple(tuple(made) for made in found)), found
+
+
+def _below(table: Table, texts: list[list[str]]) -> tuple[Table, list[list[str]], list[str]]:
+    """Take the columns that are set under their row out of a table; returns what stands under each row, too."""
+    kept = [number for number, column in enumerate(table.columns) if not column.below]
+    # A sentence in a narrow column for numbers would make the whole row high.
+    moved = [
+        [column.below or _wordy(column, cell) for cell, column in zip(cells, table.columns, strict=True)]
+        for cells in texts
+    ]
+    unders = [
+        " · ".join(cell for cell, below in zip(cells, away, strict=True) if below and cell not in _NONE)
+        for cells, away in zip(texts, moved, strict=True)
+    ]
+    shown = [["-" if away[n] else cells[n] for n in kept] for cells, away in zip(texts, moved, strict=True)]
+    bare = replace(table, columns=tuple(table.columns[n] for n in kept), rows=tuple(tuple(row) for row in shown))
+    return bare, shown, unders
+
+
+def _wordy(column: Column, cell: str) -> bool:
+    return column.large and len(cell) > _LONGEST_NUMBER and not cell[:1].isdigit()
+
+
 def is_large(text: str) -> bool:
     """Tell whether a text of a column that is set large is a number, and not a sentence that begins with one."""
     return text[:1].isdigit() and len(text) <= _LONGEST_NUMBER
 
 
-def _row(pages: Pages, table: Table, cells: list[str], widths: list[float], bold: bool) -> _Row:
+def _row(pages: Pages, table: Table, cells: list[str], widths: list[float], bold: bool, under: str = "") -> _Row:
     sizes = pages.type
     large = set()
     lines: list[tuple[str, ...]] = []
     for number, (column, text, width) in enumerate(zip(table.columns, cells, widths, strict=True)):
-        fits = width_per_size(text, True) * sizes.large <= width - 2 * sizes.pad
+        fits = pages.wide(text, True) * sizes.large <= width - 2 * sizes.side
         # A number that does not fit on one line is set as the rest: broken in two it is read as two.
         if column.large and sizes.large > sizes.table and is_large(text) and fits:
             large.add(number)
             lines.append((text,))
         else:
-            lines.append(wrap(text, width - 2 * sizes.pad, sizes.table, bold))
-    return _Row(tuple(lines), bold, frozenset(large))
+            lines.append(pages.wrap(text, width - 2 * sizes.side, sizes.table, bold))
+    across = pages.wrap(under, sum(widths) - _UNDER - sizes.side, sizes.table) if under else ()
+    return _Row(tuple(lines), bold, frozenset(large), across)
 
 
 def _continue(pages: Pages, table: Table, widths: list[float], head: _Row) -> None:
-    pages.new_page()
+    pages.turn()
     if table.title:
         _caption(pages, f"{table.title}, continued")
     _set_rows(pages, table, widths, head, (), 0, head.tall)
 
 
 def _caption(pages: Pages, text: str) -> None:
-    lines = wrap(text, pages.width, pages.type.body, True)
+    lines = pages.wrap(text, pages.width, pages.type.body, True)
     for line in lines:
         pages.painter.lines([(pages.left, pages.y - pages.type.body, line)], pages.type.body, True, style.INK)
         pages.advance(pages.type.body * pages.type.leading)
@@ -188,14 +239,16 @@ def _set_rows(
     """Set some lines of a row; without cells it is the header."""
     canvas, painter = pages.canvas, pages.painter
     extra = _extra(pages, row) if first == 0 else 0.0
-    height = count * _leading(pages) + extra + 2 * pages.type.pad
+    # What stands under a row comes with its last line.
+    under = row.under if first + count == row.tall else ()
+    height = (count + len(under)) * _leading(pages) + extra + 2 * pages.type.pad
     low = pages.y - height
     header = not cells
     if header:
         painter.set_fill(style.TINT)
         canvas.rect(pages.left, low, pages.width, height, stroke=0, fill=1)
     size = pages.type.table_head if header else pages.type.table
-    y = pages.y - pages.type.pad - size - extra
+    y = pages.y - pages.type.pad - size * pages.type.rise - extra
     places: list[tuple[float, float, str]] = []
     large: list[tuple[float, float, str]] = []
     x = pages.left
@@ -203,23 +256,24 @@ def _set_rows(
     for number, (column, width) in enumerate(zip(table.columns, widths, strict=True)):
         if not header and cells[number] == TICK:
             if first == 0:
-                ticks.append(x + (width - _TICK) / 2 if column.align == "centre" else x + pages.type.pad)
+                ticks.append(x + (width - _TICK) / 2 if column.align == "centre" else x + pages.type.side)
             x += width
             continue
         if number in row.large:
             if first == 0:
-                large.append((x + pages.type.pad, y, row.lines[number][0]))
+                large.append((x + pages.type.side, y, row.lines[number][0]))
             x += width
             continue
         for line_number, line in enumerate(row.lines[number][first : first + count]):
             if not line:
                 continue
-            at = x + pages.type.pad
+            at = x + pages.type.side
             if column.align != "left":
-                free = width - 2 * pages.type.pad - width_per_size(line, row.bold) * size
+                free = width - 2 * pages.type.side - pages.wide(line, row.bold) * size
                 at += free if column.align == "right" else free / 2
             places.append((at, y - line_number * _leading(pages), line))
         x += width
+    places += [(pages.left + _UNDER, y - (count + number) * _leading(pages), line) for number, line in enumerate(under)]
     painter.lines(places, size, row.bold, style.ACCENT if header else style.INK)
     if large:
         painter.lines(large, pages.type.large, True, style.INK)
@@ -233,8 +287,8 @@ def _set_rows(
 
 
 @lru_cache(maxsize=50_000)
-def _widest_word(text: str, bold: bool) -> float:
-    return max((width_per_size(word, bold) for word in text.split()), default=0.0)
+def _widest_word(text: str, bold: bool, narrow: bool) -> float:
+    return max((width_per_size(word, bold, narrow) for word in text.split()), default=0.0)
 
 
 def column_widths(table: Table, texts: list[list[str]], total: float, sizes: style.Type = style.USUAL) -> list[float]:
@@ -264,15 +318,21 @@ def column_widths(table: Table, texts: list[list[str]], total: float, sizes: sty
             for row in table.rows
             if number < len(row) and not isinstance(row[number], str)
         )
-        digits = max((width_per_size(text, True) for text in numbers), default=0.0) * sizes.table
-        title = _widest_word(printable(column.title), True) * sizes.table_head
-        head = max(title, digits, _TICK) + 2 * sizes.pad + 0.5
-        body = max((_widest_word(printable(row[number]), False) for row in texts), default=0.0) * sizes.table * 1.05
+        digits = max((width_per_size(text, True, sizes.narrow) for text in numbers), default=0.0) * sizes.table
+        title = _widest_word(printable(column.title), True, sizes.narrow) * sizes.table_head
+        head = max(title, digits, _TICK) + 2 * sizes.side + 0.5
+        body = (
+            max((_widest_word(printable(row[number]), False, sizes.narrow) for row in texts), default=0.0)
+            * sizes.table
+            * 1.05
+        )
         if column.large:
-            whole = max((width_per_size(row[number], True) for row in texts if is_large(row[number])), default=0.0)
-            head = max(head, min(whole * sizes.large + 2 * sizes.pad + 0.5, total * _WIDEST_WORD))
+            whole = max(
+                (width_per_size(row[number], True, sizes.narrow) for row in texts if is_large(row[number])), default=0.0
+            )
+            head = max(head, min(whole * sizes.large + 2 * sizes.side + 0.5, total * _WIDEST_WORD))
         heads.append(head)
-        words.append(max(head, min(body + 2 * sizes.pad + 0.5, total * _WIDEST_WORD)))
+        words.append(max(head, min(body + 2 * sizes.side + 0.5, total * _WIDEST_WORD)))
     if sum(heads) > total:
         return [width * total / sum(heads) for width in heads]
     # Long words may not take the room that other columns' text needs: they get what fits into a part of the table.

@@ -1,14 +1,13 @@
 """Headings, paragraphs, boxes, lists, facts and lines to sign, set onto pages."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Final, NamedTuple
 
 from hwsched.render import print_style as style
 from hwsched.render.blocks import Bullets, Facts, Heading, Paragraph, SignOff, StepLine, Steps
-from hwsched.render.fonts import width_per_size
 from hwsched.render.pages import Pages
 from hwsched.render.screen import Colour, PenLook
-from hwsched.render.wrap import printable, wrap
+from hwsched.render.wrap import printable
 
 
 class _Setting(NamedTuple):
@@ -23,6 +22,10 @@ _PARAGRAPHS: Final = {
     "strong": _Setting(lambda sizes: sizes.body, True, style.INK),
     "title": _Setting(lambda sizes: style.TITLE, True, style.ACCENT),
 }
+
+
+_PAIR: Final = 170.0
+"""Least width of a label and its value where the page is read at the door [pt]."""
 
 
 class _BoxLook(NamedTuple):
@@ -43,21 +46,23 @@ _BOXES: Final = {
 def set_heading(pages: Pages, block: Heading, keep: float) -> None:
     """Set a heading; it moves to the next page together with the first ``keep`` points of what follows."""
     size = pages.type.heads[block.level]
-    lines = wrap(block.text, pages.width, size, True)
+    lines = pages.wrap(block.text, pages.width, size, True)
     leading = size * 1.25
-    height = leading * len(lines) + (5.0 if block.level < 3 else 2.0)
+    if pages.type.door:
+        leading = size * 1.1
+    height = leading * len(lines) + (5.0 if block.level < 3 and not pages.type.door else 2.0)
     # A heading alone at the foot of a page belongs to nothing.
     pages.need(height + keep)
     if block.level == 1:
         pages.outline(block.text)
-    y = pages.y - size
+    y = pages.y - size * pages.type.rise
     places = [(pages.left, y - number * leading, line) for number, line in enumerate(lines)]
     pages.painter.lines(places, size, True, style.ACCENT if block.level < 3 else style.INK)
     if block.level == 2:
         pages.painter.set_pen(style.RULE)
         low = y - (len(lines) - 1) * leading - 3.5
         pages.canvas.line(pages.left, low, pages.left + pages.width, low)
-    pages.advance(height + 3.0)
+    pages.advance(height + (2.0 if pages.type.door else 3.0))
 
 
 def set_paragraph(pages: Pages, block: Paragraph) -> None:
@@ -68,12 +73,12 @@ def set_paragraph(pages: Pages, block: Paragraph) -> None:
     setting = _PARAGRAPHS[block.style]
     size = setting.size(pages.type)
     leading = size * pages.type.leading
-    lines = list(wrap(block.text, pages.width, size, setting.bold))
+    lines = list(pages.wrap(block.text, pages.width, size, setting.bold))
     while lines:
         pages.need(leading)
         count = max(1, int(pages.room / leading))
         part, lines = lines[:count], lines[count:]
-        y = pages.y - size
+        y = pages.y - size * pages.type.rise
         places = [(pages.left, y - number * leading, line) for number, line in enumerate(part)]
         pages.painter.lines(places, size, setting.bold, setting.colour)
         pages.advance(leading * len(part))
@@ -82,12 +87,15 @@ def set_paragraph(pages: Pages, block: Paragraph) -> None:
 
 def _set_box(pages: Pages, text: str, look: _BoxLook, gap: float | None = None) -> None:
     """Set a box with a band that names it; it breaks over pages where it must, each part whole in itself."""
-    band, pad, size = 52.0, 5.0 if pages.type is style.USUAL else 2.5, pages.type.body
+    band, pad, size = 52.0, 5.0 if not pages.type.door else 2.0, pages.type.body
     leading = size * pages.type.leading
-    word_size = 8.0 if pages.type is style.USUAL else 11.0
-    band = max(band, width_per_size(look.word, True) * word_size + 6.0)
+    if pages.type.door and not look.solid:
+        _set_run_in_box(pages, text, look, pages.type.gap if gap is None else gap)
+        return
+    word_size = 8.0 if not pages.type.door else 11.0
+    band = max(band, pages.wide(look.word, True) * word_size + 6.0)
     bold = look.solid
-    lines = list(wrap(text, pages.width - band - 2 * pad, size, bold))
+    lines = list(pages.wrap(text, pages.width - band - 2 * pad, size, bold))
     pages.need(min(len(lines), 4) * leading + 2 * pad)
     while lines:
         count = max(1, int((pages.room - 2 * pad) / leading))
@@ -103,16 +111,59 @@ def _set_box(pages: Pages, text: str, look: _BoxLook, gap: float | None = None) 
             canvas.rect(pages.left, low, band, height, stroke=1, fill=1)
         else:
             canvas.line(pages.left + band, low, pages.left + band, pages.y)
-        word_x = pages.left + (band - width_per_size(look.word, True) * word_size) / 2
+        word_x = pages.left + (band - pages.wide(look.word, True) * word_size) / 2
         word = [(word_x, pages.y - height / 2 - 3.0, look.word)]
         painter.lines(word, word_size, True, style.WHITE if look.solid else look.ink)
-        y = pages.y - pad - size
+        y = pages.y - pad - size * pages.type.rise
         places = [(pages.left + band + pad, y - number * leading, line) for number, line in enumerate(part)]
         painter.lines(places, size, bold, style.INK)
         pages.advance(height)
         if lines:
-            pages.new_page()
+            pages.turn()
     pages.advance(pages.type.gap if gap is None else gap)
+
+
+def _set_run_in_box(pages: Pages, text: str, look: _BoxLook, gap: float) -> None:
+    """Set a box whose word begins its first line."""
+    pad, size = 2.0, pages.type.body
+    leading = size * pages.type.leading
+    lines = list(_led(pages, look.word, text, pages.width - 2 * pad, size))
+    height = leading * len(lines) + pad + 0.5
+    pages.need(min(height, pages.full))
+    first = True
+    while lines:
+        count = max(1, int((pages.room - pad) / leading))
+        part, lines = lines[:count], lines[count:]
+        height = leading * len(part) + pad + 0.5
+        pages.painter.set_pen(look.pen)
+        pages.painter.set_fill(look.tint)
+        pages.canvas.rect(pages.left, pages.y - height, pages.width, height, stroke=1, fill=1)
+        y = pages.y - pad / 2 - size * pages.type.rise
+        _set_led(pages, look.word if first else "", part, pages.left + pad, y, size, leading)
+        first = False
+        pages.advance(height)
+        if lines:
+            pages.turn()
+    pages.advance(gap)
+
+
+def _led(pages: Pages, word: str, text: str, width: float, size: float) -> tuple[str, ...]:
+    """Wrap a text that a bold word leads; the word stands at the head of the first line."""
+    said = " ".join(printable(f"{word} {text}").split())
+    # Bold letters are wider, so the first line has less room than the others.
+    wider = (pages.wide(f"{word} ", True) - pages.wide(f"{word} ")) * size
+    first = pages.wrap(said, width - wider, size)[0]
+    rest = said[len(first) :].lstrip()
+    return (first, *pages.wrap(rest, width, size)) if rest else (first,)
+
+
+def _set_led(pages: Pages, word: str, lines: Sequence[str], x: float, y: float, size: float, leading: float) -> None:
+    """Set lines of which the first begins with a bold word."""
+    places = [(x, y - row * leading, line) for row, line in enumerate(lines)]
+    if word:
+        pages.painter.lines([(x, y, word)], size, True, style.INK)
+        places[0] = (x + pages.wide(f"{word} ", True) * size, y, lines[0].removeprefix(word).lstrip())
+    pages.painter.lines(places, size, False, style.INK)
 
 
 def set_bullets(pages: Pages, block: Bullets) -> None:
@@ -120,17 +171,17 @@ def set_bullets(pages: Pages, block: Bullets) -> None:
     size, leading = pages.type.body, pages.type.body * pages.type.leading
     indent = 20.0 if block.numbered else 12.0
     for number, item in enumerate(block.items, start=1):
-        lines = list(wrap(item, pages.width - indent, size))
+        lines = list(pages.wrap(item, pages.width - indent, size))
         sign = f"{number}." if block.numbered else "–"
         pages.need(min(len(lines), 3) * leading)
         while lines:
             pages.need(leading)
             count = max(1, int(pages.room / leading))
             part, lines = lines[:count], lines[count:]
-            y = pages.y - size
+            y = pages.y - size * pages.type.rise
             places = [(pages.left + indent, y - row * leading, line) for row, line in enumerate(part)]
             if sign:
-                places.insert(0, (pages.left + indent - 5.0 - width_per_size(sign) * size, y, sign))
+                places.insert(0, (pages.left + indent - 5.0 - pages.wide(sign) * size, y, sign))
                 sign = ""
             pages.painter.lines(places, size, False, style.INK)
             pages.advance(leading * len(part))
@@ -140,24 +191,19 @@ def set_bullets(pages: Pages, block: Bullets) -> None:
 
 def set_steps(pages: Pages, block: Steps) -> None:
     """Set steps: box to tick, number, where the hand is, what is done; cautions before the step that they are for."""
-    size = pages.type.body
-    numbers = max((width_per_size(str(line.number), True) for line in block.lines), default=0.0) * size
     for line in block.lines:
         for caution in line.cautions:
-            _set_box(pages, caution, _BOXES["caution"], gap=2.0)
-        _set_step(pages, line, size, numbers)
-    pages.advance(pages.type.gap - 2.0)
+            _set_box(pages, caution, _BOXES["caution"], gap=1.5)
+        _set_step(pages, line, pages.type.body)
+    pages.advance(pages.type.gap - 1.5)
 
 
-def _set_step(pages: Pages, line: StepLine, size: float, numbers: float) -> None:
-    leading, box = size * pages.type.leading, size * 0.8
-    at_number, at_text = pages.left + box + 5.0, pages.left + box + 5.0 + numbers + 6.0
-    where = f"{line.where[:1].upper()}{line.where[1:]}."
+def _set_step(pages: Pages, line: StepLine, size: float) -> None:
+    leading, box = size * pages.type.leading, size * 0.75
+    # Number and place stand bold before the text, and are wrapped with it.
+    led = f"{line.number} {line.where[:1].upper()}{line.where[1:]}."
     said = " ".join((line.text, *(f"[{reading}]" for reading in line.readings)))
-    # Where the hand is stands bold before the text, and is wrapped with it; bold letters are wider by this.
-    gap = width_per_size(f"{where} ", True) * size
-    wider = gap - width_per_size(f"{where} ") * size
-    lines = list(wrap(f"{where} {said}", pages.left + pages.width - at_text - wider, size))
+    lines = list(_led(pages, led, said, pages.width - box - 4.0, size))
     # A step is done as a whole: it is broken only where it is longer than a page.
     pages.need(min(len(lines) * leading, pages.full))
     first = True
@@ -165,21 +211,21 @@ def _set_step(pages: Pages, line: StepLine, size: float, numbers: float) -> None
         pages.need(leading)
         count = max(1, int(pages.room / leading))
         part, lines = lines[:count], lines[count:]
-        y = pages.y - size
-        places = [(at_text, y - row * leading, each) for row, each in enumerate(part)]
+        y = pages.y - size * pages.type.rise
         if first:
             pages.painter.set_pen(style.BOX)
             pages.canvas.rect(pages.left, y - 0.5, box, box, stroke=1, fill=0)
-            pages.painter.lines([(at_number, y, str(line.number)), (at_text, y, where)], size, True, style.INK)
-            places[0] = (at_text + gap, y, part[0].removeprefix(where).lstrip())
-            first = False
-        pages.painter.lines(places, size, False, style.INK)
+        _set_led(pages, led if first else "", part, pages.left + box + 4.0, y, size, leading)
+        first = False
         pages.advance(leading * len(part))
     pages.advance(1.5)
 
 
 def set_facts(pages: Pages, block: Facts) -> None:
     """Set label and value pairs in columns; a pair's value wraps under itself."""
+    if pages.type.door:
+        _set_run_in_facts(pages, block)
+        return
     columns = max(1, block.columns)
     gap = 14.0
     cell = (pages.width - gap * (columns - 1)) / columns
@@ -188,8 +234,8 @@ def set_facts(pages: Pages, block: Facts) -> None:
     leading = size * pages.type.leading
     for first in range(0, len(block.pairs), columns):
         row = block.pairs[first : first + columns]
-        labels = [wrap(label, label_width - 6.0, small) for label, _ in row]
-        values = [wrap(value, cell - label_width, size) for _, value in row]
+        labels = [pages.wrap(label, label_width - 6.0, small) for label, _ in row]
+        values = [pages.wrap(value, cell - label_width, size) for _, value in row]
         done, tall = 0, max(max(len(a), len(b)) for a, b in zip(labels, values, strict=True))
         while done < tall:
             pages.need(leading + 3.0)
@@ -215,13 +261,47 @@ def set_facts(pages: Pages, block: Facts) -> None:
     pages.advance(pages.type.gap)
 
 
+def _set_run_in_facts(pages: Pages, block: Facts) -> None:
+    """Set pairs whose label begins the first line of the value."""
+    gap, size = 8.0, pages.type.body
+    columns = max(1, min(block.columns, int(pages.width // _PAIR)))
+    cell = (pages.width - gap * (columns - 1)) / columns
+    leading, air = size * pages.type.leading, 1.5 * pages.type.pad
+    for first in range(0, len(block.pairs), columns):
+        row = [(label, _led(pages, label, value, cell, size)) for label, value in block.pairs[first : first + columns]]
+        done, tall = 0, max(len(lines) for _, lines in row)
+        while done < tall:
+            pages.need(leading + air)
+            count = max(1, min(tall - done, int((pages.room - air) / leading)))
+            height = count * leading + air
+            for column, (label, lines) in enumerate(row):
+                x = pages.left + column * (cell + gap)
+                part = lines[done : done + count]
+                if part:
+                    _set_led(pages, label if not done else "", part, x, pages.y - size * pages.type.rise, size, leading)
+                pages.painter.set_pen(style.RULE)
+                pages.canvas.line(x, pages.y - height + 0.3, x + cell, pages.y - height + 0.3)
+            pages.advance(height)
+            done += count
+    pages.advance(pages.type.gap)
+
+
+def _to_sign(pages: Pages) -> float:
+    return (8.0 if pages.type.door else 11.0) * style.MM
+
+
+def sign_off_height(pages: Pages, block: SignOff) -> float:
+    """Return about what lines to sign take."""
+    return len(block.roles) * (_to_sign(pages) if pages.type.door else 12.0 * style.MM)
+
+
 def set_sign_off(pages: Pages, block: SignOff) -> None:
     """Set lines to sign: role, name, signature, date."""
-    height, size = (11.0 if pages.type is style.USUAL else 9.0) * style.MM, pages.type.small
-    shares = (0.2, 0.3, 0.3, 0.2)
+    height, size = _to_sign(pages), pages.type.small
+    shares = (0.26, 0.27, 0.27, 0.2) if pages.type.door else (0.2, 0.3, 0.3, 0.2)
     for role in block.roles:
-        lines = wrap(role, pages.width * shares[0] - 8.0, pages.type.body)
-        tall = max(height, len(lines) * pages.type.body * pages.type.leading + 8.0)
+        lines = pages.wrap(role, pages.width * shares[0] - 8.0, pages.type.body)
+        tall = max(height, len(lines) * pages.type.body * pages.type.leading + (0.0 if pages.type.door else 8.0))
         pages.need(tall)
         base = pages.y - tall + 9.0
         places = [
@@ -237,7 +317,7 @@ def set_sign_off(pages: Pages, block: SignOff) -> None:
             pages.canvas.line(x, base - 1.0, end, base - 1.0)
             words.append((x, base - 8.5, name))
             x += pages.width * share
-        pages.painter.lines(words, size - (1.0 if pages.type is style.USUAL else 0.0), False, style.SOFT)
+        pages.painter.lines(words, size - (1.0 if not pages.type.door else 0.0), False, style.SOFT)
         pages.advance(tall)
     pages.advance(pages.type.gap)
 

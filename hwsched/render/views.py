@@ -4,10 +4,8 @@ from typing import Final
 
 from hwsched.render import print_style as style
 from hwsched.render.blocks import Drawings
-from hwsched.render.fonts import width_per_size
 from hwsched.render.pages import Pages
 from hwsched.render.scale import Row, fit_views, scale_words
-from hwsched.render.wrap import wrap
 
 _GAP_MM: Final = 6.0
 _TITLE: Final = 10.0
@@ -17,9 +15,14 @@ def _title(pages: Pages) -> float:
     return max(_TITLE, pages.type.small)
 
 
+def _gap(pages: Pages) -> float:
+    return 2.0 if pages.type.door else _GAP_MM
+
+
 def views_height(pages: Pages, block: Drawings) -> float:
     """Return what the views need at most without their notes [pt]."""
-    return block.height_mm * style.MM + _title(pages) * 1.6 + pages.type.small * 1.6
+    around = _title(pages) * 1.3 if pages.type.door else _title(pages) * 1.6 + pages.type.small * 1.6
+    return block.height_mm * pages.type.views * style.MM + around
 
 
 def set_views(pages: Pages, block: Drawings) -> None:
@@ -27,15 +30,21 @@ def set_views(pages: Pages, block: Drawings) -> None:
     if not block.drawings:
         return
     most = (pages.full - _title(pages) * 1.6 - pages.type.small * 2) / style.MM
-    rows = fit_views(
-        block.drawings,
-        pages.width / style.MM,
-        min(block.height_mm, most),
-        same_scale=block.same_scale,
-        gap_mm=_GAP_MM,
-        most_mm=most,
-        letters_mm=pages.type.letters_mm,
-    )
+    # A section may be set several times until its sheets are as few as they can be; views cost most of it.
+    key = (id(block), pages.width, pages.type.views)
+    rows = pages.row_memory.get(key)
+    if rows is None:
+        rows = pages.row_memory[key] = fit_views(
+            block.drawings,
+            pages.width / style.MM,
+            min(block.height_mm * pages.type.views, most),
+            same_scale=block.same_scale,
+            paired=block.paired,
+            gap_mm=_gap(pages),
+            most_mm=most,
+            letters_mm=pages.type.letters_mm,
+            narrow=pages.type.narrow,
+        )
     for row in rows:
         _set_row(pages, row)
 
@@ -43,27 +52,34 @@ def set_views(pages: Pages, block: Drawings) -> None:
 def _set_row(pages: Pages, row: Row) -> None:
     tall = row.tall * style.MM
     wide = [(view.extent[2] - view.extent[0]) * style.MM for view in row.views]
-    free = pages.width - sum(wide) - _GAP_MM * style.MM * (len(wide) - 1)
+    free = pages.width - sum(wide) - _gap(pages) * style.MM * (len(wide) - 1)
     cells = [width + free / len(wide) for width in wide]
     notes = [
-        [line for note in drawing.notes for line in wrap(note, cell - 4.0, pages.type.note)]
+        [line for note in drawing.notes for line in pages.wrap(note, cell - 4.0, pages.type.note)]
         for drawing, cell in zip(row.drawings, cells, strict=True)
     ]
-    height = tall + _title(pages) * 1.6 + pages.type.small * 1.8
+    door = pages.type.door
+    head = _title(pages) * (1.3 if door else 1.6)
+    height = tall + head + (2.0 if door else pages.type.small * 1.8)
     pages.need(min(height + max(len(lines) for lines in notes) * pages.type.note * 1.3, pages.full))
     x = pages.left
-    top = pages.y - _title(pages) * 1.6
+    top = pages.y - head
     titles, scales = [], []
     for drawing, view, hangs, width, cell in zip(row.drawings, row.views, row.tops, wide, cells, strict=True):
-        titles.append((x, pages.y - _title(pages), drawing.title))
         left = x + (cell - width) / 2
         pages.painter.paint(view, left / style.MM - view.extent[0], top / style.MM - hangs)
         words = f"Scale {scale_words(1.0 / view.scale)}" if drawing.to_scale else "Not to scale"
+        if door:
+            # One line less where room is dear.
+            titles.append((x, pages.y - _title(pages), f"{drawing.title} · {words[:1].lower()}{words[1:]}"))
+            x += cell + _gap(pages) * style.MM
+            continue
+        titles.append((x, pages.y - _title(pages), drawing.title))
         low = tall if row.denominator else (hangs - view.extent[1]) * style.MM
         scales.append(
-            (x + (cell - width_per_size(words) * pages.type.small) / 2, top - low - pages.type.small * 1.4, words)
+            (x + (cell - pages.wide(words) * pages.type.small) / 2, top - low - pages.type.small * 1.4, words)
         )
-        x += cell + _GAP_MM * style.MM
+        x += cell + _gap(pages) * style.MM
     pages.painter.lines(titles, _title(pages), True, style.INK)
     pages.painter.lines(scales, pages.type.small, False, style.INK)
     pages.advance(height)
@@ -81,7 +97,7 @@ def _set_notes(pages: Pages, notes: list[list[str]], cells: list[float]) -> None
         for lines, cell in zip(notes, cells, strict=True):
             for number, line in enumerate(lines[done : done + count]):
                 places.append((x, pages.y - pages.type.note - number * pages.type.note * 1.3, line))
-            x += cell + _GAP_MM * style.MM
+            x += cell + _gap(pages) * style.MM
         pages.painter.lines(places, pages.type.note, False, style.SOFT)
         pages.advance(count * pages.type.note * 1.3)
         done += count

@@ -36,7 +36,7 @@ def printable(text: str) -> str:
     return "".join(shown)
 
 
-def wrap(text: str, width: float, size: float, bold: bool = False) -> tuple[str, ...]:
+def wrap(text: str, width: float, size: float, bold: bool = False, narrow: bool = False) -> tuple[str, ...]:
     """Break a text into lines no wider than a width.
 
     Parameters
@@ -47,6 +47,8 @@ def wrap(text: str, width: float, size: float, bold: bool = False) -> tuple[str,
         In the unit of ``size``; a single character wider than it still gets a line of its own.
     size : float
         Font size.
+    bold, narrow : bool
+        Which font it is set in.
 
     Returns
     -------
@@ -60,25 +62,25 @@ def wrap(text: str, width: float, size: float, bold: bool = False) -> tuple[str,
     """
     # By the width over the size: one memory serves all sizes, and rounding lets widths meet that differ in their last
     # bits.
-    return _wrap(printable(text), round(width / size, 4), bold)
+    return _wrap(printable(text), round(width / size, 4), bold, narrow)
 
 
 @lru_cache(maxsize=20_000)
-def _wrap(text: str, room: float, bold: bool) -> tuple[str, ...]:
+def _wrap(text: str, room: float, bold: bool, narrow: bool) -> tuple[str, ...]:
     lines: list[str] = []
     for paragraph in text.split("\n"):
-        if width_per_size(paragraph, bold) <= room:
+        if width_per_size(paragraph, bold, narrow) <= room:
             lines.append(paragraph)
         else:
-            _wrap_paragraph(paragraph, room, bold, lines)
+            _wrap_paragraph(paragraph, room, bold, narrow, lines)
     return tuple(lines)
 
 
-def _wrap_paragraph(paragraph: str, room: float, bold: bool, lines: list[str]) -> None:
-    space = width_per_size(" ", bold)
+def _wrap_paragraph(paragraph: str, room: float, bold: bool, narrow: bool, lines: list[str]) -> None:
+    space = width_per_size(" ", bold, narrow)
     line, used = "", 0.0
     for word in paragraph.split():
-        wide = width_per_size(word, bold)
+        wide = width_per_size(word, bold, narrow)
         if line and used + space + wide <= room:
             line, used = f"{line} {word}", used + space + wide
             continue
@@ -87,18 +89,18 @@ def _wrap_paragraph(paragraph: str, room: float, bold: bool, lines: list[str]) -
         # Nothing is cut off: a catalogue number longer than its column is broken, since half of it orders another
         # part.
         if wide > room:
-            *full, word = _break_word(word, room, bold)
+            *full, word = _break_word(word, room, bold, narrow)
             lines.extend(full)
-            wide = width_per_size(word, bold)
+            wide = width_per_size(word, bold, narrow)
         line, used = word, wide
     lines.append(line)
 
 
-def _break_word(word: str, room: float, bold: bool) -> list[str]:
+def _break_word(word: str, room: float, bold: bool, narrow: bool) -> list[str]:
     parts: list[str] = []
     line, used = "", 0.0
     for piece in _BREAK.split(word):
-        wide = width_per_size(piece, bold)
+        wide = width_per_size(piece, bold, narrow)
         if used + wide <= room:
             line, used = line + piece, used + wide
             continue
@@ -109,7 +111,7 @@ def _break_word(word: str, room: float, bold: bool) -> list[str]:
             line, used = piece, wide
             continue
         for letter in piece:
-            wide = width_per_size(letter, bold)
+            wide = width_per_size(letter, bold, narrow)
             if line and used + wide > room:
                 parts.append(line)
                 line, used = "", 0.0

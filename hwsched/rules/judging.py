@@ -60,7 +60,7 @@ def check_alike(given: OpeningInput, fit: Fit, shared: Fit, key: Hashable, memor
         Remembers by the facts that were read.
     """
     sound = without_impossible(given)
-    alike = memory.of(key, sound, lambda here: _said(_ALIKE, here, here, shared))
+    alike = memory.of(key, sound, lambda watch: _said(_ALIKE, watch.given, watch.given, shared))
     found = [*alike, *_said(_ANEW, given, sound, fit)]
     found.sort(key=lambda finding: (_RANK[finding.severity], _ORDER[finding.rule]))
     return tuple(found)

@@ -8,6 +8,7 @@ from hwsched.values.opening_input import OpeningInput
 from hwsched.values.watching import Watch
 
 _Found = TypeVar("_Found")
+_Thing = TypeVar("_Thing", bound=Hashable)
 
 _MOST: Final = 8192
 """Answers that are kept; of a building whose openings all differ none comes again, and each is large."""
@@ -22,12 +23,24 @@ class FactsMemory:
         self._kept: list[object] = []
         """What answers stand on, so that no other object takes its place in memory."""
         self._count = 0
+        self._same: dict[Hashable, Any] = {}
+
+    def same(self, thing: _Thing) -> _Thing:
+        """Return the first of all equal things: what stands on it is then found by who it is.
+
+        Where it cannot be looked up by its value it is returned itself.
+        """
+        try:
+            found: _Thing = self._same.setdefault(thing, thing)
+        except TypeError:
+            return thing
+        return found
 
     def of(
         self,
         key: Hashable,
         given: OpeningInput,
-        make: Callable[[OpeningInput], _Found],
+        make: Callable[[Watch], _Found],
         on: object = None,
         watch: Watch | None = None,
     ) -> _Found:
@@ -40,7 +53,7 @@ class FactsMemory:
         given : OpeningInput
             As it stands, unwatched.
         make : callable
-            Works it out from a watched input; what it returns must not be changed by anybody.
+            Works it out from the input that a watch is over; what it returns must not be changed by anybody.
         on : object
             What it stands on besides, compared by identity.
         watch : Watch, optional
@@ -55,10 +68,10 @@ class FactsMemory:
                 held: _Found = found
                 return held
         inner = Watch(given)
-        made = make(inner.given)
+        made = make(inner)
         read = inner.read()
         if self._count >= _MOST:
-            self._held, self._kept, self._count = {(key, id(on)): known}, [], 0
+            self._held, self._kept, self._count, self._same = {(key, id(on)): known}, [], 0, {}
             known.clear()
         known.setdefault(read, {})[self._keys.values(given, read)] = made
         self._kept.append(on)

@@ -9,7 +9,8 @@ from hwsched.cli.command import run
 from hwsched.model import sqlite_file
 
 READING = (
-    "findings check", "opening show", "findings why MARK", "survey missing", "project history", "power show",
+    "findings check", "opening show", "findings why MARK", "survey missing", "survey questions",
+    "survey deliveries", "survey origin MARK", "project history", "power show",
     "parts cost", "findings waivers", "release attachments", "opening pieces MARK", "project settings",
     "project people", "parts terms", "release revision", "parts successors", "project verify",
     "opening draw MARK inside out.svg", "opening fit --since-upgrade --dry-run", "release print schedule",
@@ -17,7 +18,8 @@ READING = (
     "opening what-if --prefer cost",
 )  # fmt: skip
 WRITING = (
-    "opening fit", "survey add NEW", "survey edit MARK opening hand LH", "survey remove MARK", "project undo",
+    "opening fit", "survey add NEW", "survey edit MARK opening hand LH", "survey remove MARK", "survey retire MARK",
+    "project undo",
     "opening choose MARK unit X", "project settings --prefer cost", "project people --add ann --role specifier",
     "release revision --freeze", "project verify --accept", "survey import SURVEY",
 )  # fmt: skip

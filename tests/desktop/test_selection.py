@@ -2,7 +2,7 @@
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QMessageBox
+from PySide6.QtWidgets import QInputDialog, QMessageBox
 
 from hwsched.desktop.survey.register import COLUMNS
 from tests.desktop.conftest import choose, idle
@@ -124,3 +124,20 @@ def test_another_project_begins_with_nothing_narrowed_and_no_history(at_work, qt
     assert at_work.history.dialog is None
     assert (at_work.openings.search.text(), at_work.openings.register.words) == ("", "")
     assert at_work.openings.register.place is None
+
+
+def test_selected_openings_are_retired_as_one_step(at_work, qtbot, monkeypatch):
+    window = at_work
+    choose(window, "M116", "M016")
+    total = window.openings.register.total()
+    asked = []
+    monkeypatch.setattr(
+        QInputDialog, "getText", lambda _parent, _title, words: asked.append(words) or ("walled up", True)
+    )
+    window.opening.act_retire.trigger()
+    idle(qtbot, window)
+    assert asked == ["Why the building has M016, M116 no more (may stay empty):"]
+    assert window.openings.register.total() == total - 2
+    window.history.act_undo.trigger()
+    idle(qtbot, window)
+    assert window.openings.register.total() == total

@@ -13,9 +13,11 @@ from hwsched.documents.stock.pick_list import PICK_LIST, quantities
 from hwsched.documents.view import ProjectView
 from hwsched.model.project import open_project
 from hwsched.operations.release.project_view import project_view
-from hwsched.render.blocks import Facts, Paragraph, Steps, Table
+from hwsched.render.blocks import TICK, Facts, Paragraph, Steps, Table
+from hwsched.render.file_names import safe_file_name
 from hwsched.render.pdf import render_pdf
 from hwsched.values import Catalogue, Finding
+from tests.render.pages_read import sizes
 
 
 @pytest.fixture(scope="module")
@@ -143,6 +145,44 @@ def test_box_contents_are_what_was_fitted(view):
             continue
         box = next(b for b in blocks(PACKET.build(view, opening)) if isinstance(b, Table) and b.title == "Box contents")
         assert {row[3] for row in box.rows if row[0]} == {part.part for part in item_lines(opening.fit.parts)}
+
+
+def test_a_door_has_two_pages_and_one_with_more_to_it_three(view, sample_folder):
+    """Three for what a supply feeds, for several lock points, for rated doors; 60 % of what were 831 pages are gone."""
+    taken = set()
+    found = {}
+    for opening in view.openings:
+        path = sample_folder / "packets" / f"{safe_file_name(opening.mark, taken)}.pdf"
+        found[opening.mark] = len(PdfReader(path).pages)
+        supplied = any(at.fit is not None and at.fit.power == "supply" for at in opening.points)
+        more = supplied or opening.several or opening.given.opening.rating != "none"
+        assert found[opening.mark] <= (3 if more else 2), opening.mark
+    assert sum(found.values()) <= 0.4 * 831
+
+
+# One of each lock form and of what feeds it; the gate stands outside, A-02 has a narrow stile.
+@pytest.mark.parametrize("mark", ["M004", "A-02", "B/1", "GATE 1", "CAB-1", "E1", "LIFT-1", "M116"])
+def test_nothing_of_a_packet_is_lost_on_its_pages(view, sample_folder, mark):
+    opening = next(each for each in view.openings if each.mark == mark)
+    path = sample_folder / "packets" / f"{safe_file_name(mark, set())}.pdf"
+    page = "".join("".join(each.extract_text() for each in PdfReader(path).pages).split())
+    assert min(sizes(path)) >= 9.0
+    found = 0
+    for block in blocks(PACKET.build(view, opening)):
+        said = []
+        if isinstance(block, Steps):
+            said = [text for line in block.lines for text in (*line.cautions, line.text, *line.readings)]
+        elif isinstance(block, Table):
+            said = [str(cell) for row in block.rows for cell in row if cell not in (None, "", TICK)]
+        elif isinstance(block, Paragraph):
+            said = [block.text]
+        elif isinstance(block, Facts):
+            said = [f"{label} {value}" for label, value in block.pairs]
+        for text in said:
+            found += 1
+            # Lines of another column may stand between: each word is looked for.
+            assert all(word in page for word in text.split()), text
+    assert found > (60 if opening.ready else 10)
 
 
 def test_pages_carry_project_mark_and_page_of_pages(sample_folder):

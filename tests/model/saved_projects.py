@@ -22,9 +22,11 @@ from hwsched.model.sound_schema import NEWEST, read_shape
 from hwsched.model.tables import (
     ASSIGNED_PART,
     CIRCUIT_TABLE,
+    DELIVERY,
     HARDWARE_SET,
     IMPORT_MAPPING,
     ISSUED_PACKET,
+    OPEN_QUESTION,
     OPENING_TABLE,
     ROUTE,
     RUN_TABLE,
@@ -42,6 +44,7 @@ from hwsched.operations.release.attachments import attach_content
 from hwsched.operations.release.freezing import freeze
 from hwsched.operations.survey.editing import add_item, add_opening, edit_facts
 from hwsched.operations.survey.own_fields import define_field, set_own_value
+from hwsched.operations.survey.retiring import retire_openings
 from hwsched.values import Fit, Part
 from hwsched.values.facts_read import FactsRead
 
@@ -70,6 +73,7 @@ def fill(project: Project) -> None:
         store_fits(change, {opening: StoredFit("case", Fit("to-measure"), engine, read)})
     fill_power_and_sets(project, opening)
     fill_pieces(project, opening)
+    fill_deliveries(project, opening)
     say_of_places(project, opening)
     add_person(project, WHO, "specifier", who=WHO)
     attach_content(project, "opening", opening, "inside.txt", b"seen from inside", who=WHO, title="Inside")
@@ -112,6 +116,17 @@ def fill_pieces(project: Project, opening: str) -> None:
     piece = {"role": "cylinder", "part": "C-1", "piece": 1, "quantity": 1.0, "source": "by-hand", "state": "planned"}
     with project.change("record-piece", "Pieces", WHO) as change:
         change.insert(ASSIGNED_PART, [{"opening_id": opening, "lock_point_id": opening, **piece, "serial": "SN-1"}])
+
+
+def fill_deliveries(project: Project, opening: str) -> None:
+    """Put something into what came with revision 0014: a delivery, what it asks, an opening that is retired."""
+    _, gone = add_opening(project, {"mark": "W7", "level": "roof"}, who=WHO)
+    retire_openings(project, [gone], why="walled up", who=WHO)
+    with project.change("import-survey", "Delivery", WHO) as change:
+        made = {"number": 1, "file": "doors.csv", "key": "f", "at": "2026-01-02", "person": WHO, "told": {"new": 2}}
+        delivery = change.insert(DELIVERY, [made])[0]
+        asked = {"kind": "blank", "mark": "0012", "fact": "hand", "content": {"before": "LH"}}
+        change.insert(OPEN_QUESTION, [{"delivery_id": delivery, "opening_id": opening, **asked}])
 
 
 def restore(dump: Path, target: Path) -> None:

@@ -24,7 +24,8 @@ from hwsched.operations.release.revisions import read_revision
 from tests.model.saved_projects import SAVED, WHO, restore
 from tests.model.states import rows_of, state
 
-_FILES = {"attachment", "revision"}
+_DELIVERIES = {"delivery", "open_question"}
+_FILES = {"attachment", "revision", *_DELIVERIES}
 _PEOPLE = {"person", *_FILES}
 LATER = {
     "0001": {
@@ -36,6 +37,7 @@ LATER = {
     "0004": _PEOPLE,
     "0006": _PEOPLE,
     "0005": _FILES,
+    **dict.fromkeys(("0007", "0003", "0008", "0009", "0010", "0011", "0012", "0013"), _DELIVERIES),
 }
 """Tables that an earlier schema did not have, so that its saved project has nothing in them."""
 
@@ -220,7 +222,7 @@ def test_asked_for_it_is_migrated_and_a_compared_copy_kept(tmp_path, next_schema
     assert (done.place, done.before, done.after, done.copy, done.rows) == (str(target), HEAD, "next", copy, rows)
     with open_project(target) as project, project.reading() as connection:
         assert migrating.revision_of(connection) == "next"
-        assert connection.exec_driver_sql("SELECT count(*) FROM opening").scalar() == 2
+        assert connection.exec_driver_sql("SELECT count(*) FROM opening").scalar() == 3
         assert connection.exec_driver_sql("PRAGMA foreign_keys").scalar() == 1
     assert {"sound_db", "remarks"} <= columns(target)
     assert {path.name for path in folder.iterdir()} == {target.name, copy.name}

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from hwsched.catalogue import kind_of
 from hwsched.exchange.parts.catalogue_sheets import write_catalogue
+from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.project import create_project
 from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.hand_choices import choose_part
@@ -15,8 +16,10 @@ from hwsched.operations.power.connecting import connect_openings
 from hwsched.operations.project.history import undo
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.release.attachments import attach_content, attachments_of
-from hwsched.operations.survey.editing import edit_facts
+from hwsched.operations.survey.editing import add_opening, edit_facts
 from hwsched.operations.survey.own_fields import define_field
+from hwsched.operations.survey.retiring import retire_openings
+from hwsched.operations.survey.survey_import import import_survey
 from hwsched.values import Part
 from tests.exchange.powers import WHOLE, write_power
 from tests.operations.powered import WHO, circuit, closet, doors, fit_all, heights, more_parts
@@ -30,6 +33,10 @@ WRITING = {
     "add an item": "survey add P 1 --item kind=closer",
     "edit": "survey edit P 1 opening wave W1",
     "remove": "survey remove P 2",
+    "retire": "survey retire P 2 --why seen",
+    "bring back": "survey restore P 7",
+    "decide": "survey decide P --decide blank=file",
+    "delivery taken back": "survey deliveries P 2 --undo",
     "field": "survey field P opening foreman Foreman",
     "field taken away": "survey field P opening clerk --remove",
     "settings": "project settings P --prefer holes --limit battery-life.days=301",
@@ -85,6 +92,9 @@ ELSEWHERE = {
     "completion": "project completion bash",
     "manual": "project manual -o F/hwsched.1",
     "form": "survey form P -o F/form.xlsx",
+    "questions": "survey questions P",
+    "deliveries": "survey deliveries P",
+    "origin": "survey origin P 1",
     "missing": "survey missing P",
     "verify sheet": "release verify P 00000000",
     "show": "opening show P 1",
@@ -141,6 +151,12 @@ def furnish(folder: Path) -> Path:
         edit_facts(project, "opening", made["6"], {"power_wish": None}, who=WHO)
         attach_content(project, "opening", made["1"], "note.txt", b"seen", who=WHO)
         (attached,) = attachments_of(project)
+        for number, hand in enumerate(("LH", "")):
+            file = folder / f"delivery-{number}.csv"
+            file.write_text(f"Mark,Hand\n8,{hand}\n")
+            import_survey(project, file, SurveyOptions(), who=WHO)
+            file.unlink()
+        retire_openings(project, [add_opening(project, {"mark": "7"}, who=WHO)[1]], who=WHO)
     write_catalogue(folder / "catalogue.xlsx", [replace(unit, list_price=170, description="Other unit")], "mm")
     (folder / "survey.csv").write_text("Mark,Hand,Room to,Operations a day\n1,RH,Hall,20\n3,LH,Loft,30\n9,LH,Attic,\n")
     (folder / "attached").write_text(attached.id)

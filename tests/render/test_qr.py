@@ -35,6 +35,26 @@ def test_other_texts_have_other_codes_and_a_long_one_is_refused():
         modules("X" * 40)
 
 
+@pytest.mark.parametrize(("text", "holds"), [("A" * 14, True), ("A" * 15, False), ("é" * 7, True), ("é" * 8, False)])
+def test_fourteen_bytes_are_held_and_no_more(text, holds):
+    """Version 1 with a quarter restored holds 14 bytes (ISO/IEC 18004, table 7)."""
+    if holds:
+        assert len(modules(text)) == 21
+    else:
+        with pytest.raises(ValueError, match="too long"):
+            modules(text)
+
+
+def test_another_failure_is_not_told_to_be_a_long_text(monkeypatch):
+    class Broken:
+        def __init__(self, *_):
+            raise MemoryError
+
+    monkeypatch.setattr("hwsched.render.qr.qrencoder.QRCode", Broken)
+    with pytest.raises(MemoryError):
+        modules("NEVER SEEN")
+
+
 def test_what_is_painted_are_the_dark_modules_and_a_quiet_zone(tmp_path):
     """0.4 mm a module, four of them white all round: 11.6 mm."""
     assert pytest.approx(11.6) == QR_PT * 25.4 / 72
@@ -48,7 +68,7 @@ def test_what_is_painted_are_the_dark_modules_and_a_quiet_zone(tmp_path):
     assert area == pytest.approx(sum(map(sum, modules(CODE))), abs=0.2)
     right = max(x for points in squares for x, _ in points)
     wide = float(page.mediabox.width) * 25.4 / 72
-    assert right == pytest.approx(wide - 10.0 - QUIET * 0.4, abs=0.05)
+    assert right == pytest.approx(wide - 8.0 - QUIET * 0.4, abs=0.05)
 
 
 def height(points):

@@ -44,7 +44,8 @@ def test_a_pair_gets_a_row_for_each_face():
 def test_views_of_own_scale_share_the_width():
     (row,) = fit_views([section(GIVEN, FIT), edge_view(GIVEN, FIT)], 188.0, 90.0, same_scale=False)
     assert len({view.scale for view in row.views}) == 2
-    assert all(view.extent[2] - view.extent[0] <= 91.0 for view in row.views)
+    # Both together; what one leaves of its half the other may take.
+    assert sum(view.extent[2] - view.extent[0] for view in row.views) <= 182.0
 
 
 def test_words_do_not_decide_the_scale():

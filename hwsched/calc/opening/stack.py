@@ -8,6 +8,7 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from itertools import islice
 from math import ceil, floor, fsum
 from typing import Annotated
 
@@ -28,11 +29,19 @@ _UNITS_PER_MM = 1_000_000
 """Ring heights are added as whole nanometres, so that equal heights meet in one table entry."""
 _MAX_SUMS = 2_000_000
 """Sums of ring heights that are formed before the question is refused as too large."""
+_STEP_MM = 12.5
+"""How far up tables of rings go: in steps, so that cylinders of several lengths share one."""
+_TABLES = 64
+"""Tables that are kept, of the few rings that a cylinder takes."""
+_KEPT = 8
+"""Ways to make up one height that are kept with a table."""
 _REMEMBERED = 4096
 """Questions whose answers are kept: the doors of a project have few thicknesses and trims, and share one catalogue."""
 
 
 _Part = Annotated[str, Said("What it is called in the answer.")]
+_Way = tuple[float, tuple[str, ...]]
+"""Height of some rings as given, and their parts."""
 
 
 @dataclass(frozen=True)
@@ -220,7 +229,10 @@ def cylinder_stack(
 def _lowered(found: StackResult, by_mm: float) -> StackResult:
     """Put heads that were raised for the search back to where they stand."""
     fits = [
-        replace(fit, projection_mm=_clean(fit.projection_mm - by_mm), gap_mm=_clean(fit.gap_mm - by_mm))
+        StackFit(
+            *(fit.cylinder, fit.collar, fit.rings, fit.turns),
+            *(_clean(fit.projection_mm - by_mm), _clean(fit.gap_mm - by_mm)),
+        )
         for fit in found.fits
     ]
     # Least gap is now nearest to flush, on whichever side.
@@ -247,9 +259,20 @@ def _stacked(
     # With no ring at all some distance to the band is reached; a stack taller than this cannot come nearer.
     bare = min(_beyond(h - base, tolerance) for h, _, _ in stands for _, base in bases)
     # The farthest that can be of use bounds the sums; without a bound their number grows with every ring.
-    table = _RingTable(rings, max_rings, max(h for h, _, _ in stands) + bare + 2 * _TOUCH_MM)
+    top = max(h for h, _, _ in stands) + bare + 2 * _TOUCH_MM
+    # A table of many rings is large, and nobody asks for it twice.
+    table = (
+        _RingTable(rings, max_rings, top)
+        if max_rings > MAX_RINGS
+        else _table(rings, max_rings, ceil(top / _STEP_MM) * _STEP_MM)
+    )
     fits, more = _list_fits(stands, bases, table, tolerance, max_fits)
     return StackResult(fits, more, None if fits else _nearest(stands, bases, table, tolerance))
+
+
+@lru_cache(_TABLES)
+def _table(rings: tuple[StackRing, ...], max_rings: int, ceiling_mm: float) -> "_RingTable":
+    return _RingTable(rings, max_rings, ceiling_mm)
 
 
 class _RingTable:
@@ -289,6 +312,24 @@ class _RingTable:
         self.tails = tails[::-1]
         self.limits = limits
         self.sums = [sorted(s) for s in self.tails[0]]
+        self._ways: dict[tuple[int, int], tuple[tuple[_Way, ...], bool]] = {}
+
+    def ways(self, count: int, total: int) -> Iterator[_Way]:
+        """Every multiset of `count` rings whose heights add up to `total`."""
+        known = self._ways.get((count, total))
+        if known is None:
+            # The first few are kept: the same rings are asked for by every cylinder.
+            several = [*islice(self.choices(count, total), _KEPT + 1)]
+            known = tuple(self._way(each) for each in several[:_KEPT]), len(several) > _KEPT
+            self._ways[count, total] = known
+        first, more = known
+        yield from first
+        if more:
+            yield from (self._way(each) for each in islice(self.choices(count, total), _KEPT, None))
+
+    def _way(self, choice: tuple[int, ...]) -> _Way:
+        # Added without rounding between, so that the order in which rings are named cannot decide whether they fit.
+        return fsum(self.rings[i].height_mm for i in choice), tuple(self.rings[i].part for i in choice)
 
     def choices(self, count: int, total: int, first: int = 0) -> Iterator[tuple[int, ...]]:
         """Every multiset of `count` rings, as indices from `first` on, whose heights add up to `total`."""
@@ -300,15 +341,6 @@ class _RingTable:
             if total - used * height in self.tails[first + 1][count - used]:
                 for rest in self.choices(count - used, total - used * height, first + 1):
                     yield (first,) * used + rest
-
-    def height_mm(self, choice: tuple[int, ...]) -> float:
-        """Total height of a choice, from the heights as given."""
-        # Added without rounding between, so that the order in which rings are named cannot decide whether they fit.
-        return fsum(self.rings[i].height_mm for i in choice)
-
-    def parts(self, choice: tuple[int, ...]) -> tuple[str, ...]:
-        """Parts of a choice."""
-        return tuple(self.rings[i].part for i in choice)
 
 
 def _beyond(gap_mm: float, tolerance_mm: float) -> float:
@@ -370,13 +402,13 @@ def _group_fits(
     found.sort(key=lambda item: item[0])
     fits: list[StackFit] = []
     for _, (h, cylinder, turns), collar, base, total in found:
-        for choice in table.choices(count, total):
-            gap = h - base - table.height_mm(choice)
+        for height, parts in table.ways(count, total):
+            gap = h - base - height
             # Never recessed, by common practice; the sums were of rounded heights, and only the heights as given can
             # tell.
             if _beyond(gap, tolerance_mm) > _TOUCH_MM:
                 continue
-            fits.append(StackFit(cylinder, collar, table.parts(choice), turns, _clean(h), _clean(gap)))
+            fits.append(StackFit(cylinder, collar, parts, turns, _clean(h), _clean(gap)))
             if len(fits) >= limit:
                 return fits
     return fits
@@ -401,13 +433,13 @@ def _nearest(
                     # whole nanometres tell who cannot win; the heights as given decide
                     if best and _beyond(room - total / _UNITS_PER_MM, tolerance_mm) > best[0][0] + 1e-4:
                         continue
-                    choice = next(table.choices(count, total))
-                    gap = room - table.height_mm(choice)
+                    height, parts = next(table.ways(count, total))
+                    gap = room - height
                     distance = _beyond(gap, tolerance_mm)
                     # Rounded, so that equals are decided by rings and projection, and not by the last bit of a sum.
                     key = (round(distance, 9), count, round(h, 9))
                     if best is None or key < best[0]:
-                        miss = StackMiss(cylinder, collar, table.parts(choice), turns, h, gap, distance)
+                        miss = StackMiss(cylinder, collar, parts, turns, h, gap, distance)
                         best = (key, miss)
     return best[1] if best else None
 

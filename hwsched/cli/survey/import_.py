@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 from typing import TypedDict
 
+from hwsched.cli.survey.deciding import Open, open_row
 from hwsched.cli.verb import DONE, FINDINGS, REJECTED, Verb
 
 TYPE_CHECKING = False
@@ -95,12 +96,18 @@ class SurveyImport(TypedDict):
     undecided: list[Proposed]
     blank: list[Blank]
     by_hand: list[ByHand]
+    retired_marks: list[str]
+    restored_marks: list[str]
+    left_out_marks: list[str]
+    part: str | None
+    open: list[Open]
     shown: str | None
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.choices import BARE_UNITS
     from hwsched.cli.session import add_dry_run, add_project, add_shown
+    from hwsched.cli.survey.deciding import add_decisions
     from hwsched.operations.imports import import_named
 
     add_project(parser)
@@ -157,43 +164,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         metavar="ODDITY",
         help="mend what can hardly be so, such as wider-than-high: width and height change places; may be repeated",
     )
-    parser.add_argument(
-        "--same",
-        action="append",
-        default=[],
-        metavar="NEW=KNOWN",
-        help="the file's mark NEW is the project's opening KNOWN, which keeps its mark; may be repeated",
-    )
-    parser.add_argument(
-        "--renamed",
-        action="append",
-        default=[],
-        metavar="NEW=KNOWN",
-        help="the project's opening KNOWN takes the file's mark NEW, with all that is decided of it; may be repeated",
-    )
-    parser.add_argument(
-        "--apart", action="append", default=[], metavar="NEW", help="the file's mark NEW is an opening of its own"
-    )
-    parser.add_argument(
-        "--proposals",
-        choices=("ask", "take", "apart"),
-        default="ask",
-        help="ask: a mark that may be a known opening is left out; take: it is that opening; apart: it is a new one",
-    )
-    parser.add_argument(
-        "--empty",
-        action="append",
-        default=[],
-        metavar="FACT",
-        help="a blank cell makes this fact unknown where a file gave it, such as hand or thickness_mm; or all",
-    )
-    parser.add_argument(
-        "--over-hand",
-        action="append",
-        default=[],
-        metavar="FACT",
-        help="the file goes before what was set by hand in this fact, such as hand or thickness_mm; or all",
-    )
+    add_decisions(parser)
     add_dry_run(parser)
     add_shown(parser, "the same file and the same changes as in a dry run")
     parser.add_argument("--fit", action="store_true", help="fit the openings that it touches, in the same step")
@@ -210,38 +181,35 @@ def _run(arguments: argparse.Namespace) -> int:
 
     from hwsched.cli.answering import add_input_problem
     from hwsched.cli.session import opened, print_json, progress_bar, said, who, wrong_usage
+    from hwsched.cli.survey.deciding import decisions_of, told, write_decisions
     from hwsched.exchange.problems import causes
     from hwsched.exchange.survey.book import SurveyOptions
-    from hwsched.exchange.survey.facts import Decisions
     from hwsched.operations.shown import check_shown, shown_key
     from hwsched.operations.survey.plans import find_plan
     from hwsched.operations.survey.survey_import import import_survey, preview_survey, save_plan
 
     words: dict[str, dict[str, str]] = {}
-    for named, meaning in _told(arguments.word).items():
+    for named, meaning in told(arguments.word).items():
         header, colon, word = named.rpartition(":")
         if not colon:
             return wrong_usage(f"--word {named}={meaning} names no column: write it as HEADER:WORD=MEANING")
         words.setdefault(header.strip(), {})[word.strip()] = meaning
+    try:
+        decisions = decisions_of(arguments)
+    except ValueError as error:
+        return wrong_usage(str(error))
     options = SurveyOptions(
         sheet=arguments.sheet,
         header_row=arguments.header_row,
         last_row=arguments.last_row,
         bare_unit=arguments.bare_unit,
-        columns=_told(arguments.column),
-        units=_told(arguments.unit),
-        dashes=_told(arguments.dash),
+        columns=told(arguments.column),
+        units=told(arguments.unit),
+        dashes=told(arguments.dash),
         words=words,
         as_typed=arguments.as_typed,
         cures=frozenset(arguments.cure),
-        decisions=Decisions(
-            same=_told(arguments.same),
-            renamed=_told(arguments.renamed),
-            apart=frozenset(arguments.apart),
-            proposals=arguments.proposals,
-            emptied=frozenset(arguments.empty),
-            over_hand=frozenset(arguments.over_hand),
-        ),
+        decisions=decisions,
     )
     if arguments.plan:
         options = find_plan(arguments.plan).onto(options)
@@ -265,6 +233,7 @@ def _run(arguments: argparse.Namespace) -> int:
                 )  # fmt: skip
             preview, problems, number = done.preview, done.problems, done.changes.number
     print_json(_result(preview, key))
+    write_decisions(arguments, preview.left, path.name)
     for problem in problems:
         add_input_problem(problem)
     if not arguments.json:
@@ -280,6 +249,8 @@ def _run(arguments: argparse.Namespace) -> int:
             print("To make facts unknown whose cells are blank: --empty FACT.")
         if preview.by_hand:
             print("To take what the file says over what was set by hand: --over-hand FACT.")
+        if preview.left:
+            print("What is left stays on the list of hwsched survey questions; --decide KIND[:FACT][@MARK]=ANSWER.")
         for cause in causes(problems):
             print(f"refused: {cause.describe()}", file=sys.stderr)
     if arguments.dry_run:
@@ -290,14 +261,13 @@ def _run(arguments: argparse.Namespace) -> int:
     else:
         said(arguments, f"Change set {number} written.")
     if not problems:
-        return FINDINGS if preview.undecided else DONE
+        return FINDINGS if any(each.kind in _OUT for each in preview.left) else DONE
     # What was left out is said by the status too: a script must not take it for all.
     return REJECTED if arguments.accept == "all" else FINDINGS
 
 
-def _told(entries: list[str]) -> dict[str, str]:
-    """Return what was said by header; from the right, for a header may hold an equals sign and an answer never does."""
-    return {header.strip(): told.strip() for header, _, told in (entry.rpartition("=") for entry in entries)}
+_OUT = frozenset({"renamed", "spelling", "again", "new", "split", "changed", "moved"})
+"""Kinds of undecided differences that leave out something of what the file says."""
 
 
 def _result(preview: Preview, key: str | None) -> SurveyImport:
@@ -345,6 +315,11 @@ def _result(preview: Preview, key: str | None) -> SurveyImport:
             }
             for mark, fact in preview.by_hand
         ],
+        "retired_marks": [mark for mark, _ in preview.retired],
+        "restored_marks": [mark for mark, _ in preview.restored],
+        "left_out_marks": list(preview.left_out),
+        "part": preview.part or None,
+        "open": [open_row(each, None) for each in preview.left],
         "shown": key,
     }
 

@@ -14,6 +14,7 @@ from hwsched.operations.opening.named_openings import parts_like
 from hwsched.operations.opening.pieces import pieces_on_record, record_piece
 from hwsched.operations.opening.trial_placement import against_place, with_unit_at
 from hwsched.operations.survey.editing import add_item, add_opening, remove_openings
+from hwsched.operations.survey.retiring import retire_openings
 from hwsched.operations.survey.typed_values import type_in
 from hwsched.quantities import format_length
 from hwsched.survey import ITEM
@@ -49,6 +50,12 @@ class OpeningActions(Subject):
         )
         self.act_remove = self.action(
             "Remove openings", "Remove the selected openings with all their facts", self.ask_removal, "openings"
+        )
+        self.act_retire = self.action(
+            "Retire openings",
+            "Let the selected openings rest that the building has no more; they can be brought back",
+            self.ask_retiring,
+            "openings",
         )
         self.act_release = self.action(
             "Release unit",
@@ -273,6 +280,33 @@ class OpeningActions(Subject):
         go.clicked.connect(lambda _checked=False: self.remove_openings(ids))
         self.removal = question
         question.open()
+
+    def ask_retiring(self) -> None:
+        """Ask why the building has the openings no more that are selected in the view, and let them rest."""
+        workspace, ids = self.state.workspace, self.state.ids
+        if workspace is None or self.jobs.busy:
+            return
+        if not ids:
+            self.frame.say("No opening is selected in the view; select those that the building has no more.")
+            return
+        marks = [workspace.checked[each].given.opening.mark for each in ids]
+        more = ", ".join(marks[:_NAMED]) + (f" and {len(marks) - _NAMED} more" if len(marks) > _NAMED else "")
+        why, stated = QInputDialog.getText(
+            self.frame.window, "Retire openings", f"Why the building has {more} no more (may stay empty):"
+        )
+        if stated:
+            self.retire_openings(ids, why)
+
+    def retire_openings(self, ids: Sequence[str], why: str = "") -> None:
+        """Let openings rest as one step; they come back from the list of retired ones, or by undo."""
+        workspace = self.state.workspace
+        if workspace is None or self.jobs.busy:
+            return
+        seen = [base for each in ids if (base := self.state.seen_of(each)) is not None]
+        self.frame.edit_seen(
+            lambda base: retire_openings(workspace.project, ids, who=workspace.who, why=why, base=base),
+            min(seen, default=None),
+        )
 
     def remove_openings(self, ids: Sequence[str]) -> None:
         """Remove openings as one step; undo brings them back."""

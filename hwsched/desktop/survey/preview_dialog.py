@@ -1,5 +1,6 @@
 """Shows what a survey would change before anything is written."""
 
+from dataclasses import replace
 from typing import Final
 
 from PySide6.QtCore import Signal
@@ -16,12 +17,16 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.survey.deciding_page import DecidingPage
 from hwsched.desktop.survey.reading_page import ReadingPage
 from hwsched.exchange.problems import CellProblem, causes
+from hwsched.exchange.survey.deciding import differences_of
 from hwsched.exchange.survey.difference import Preview
-from hwsched.exchange.survey.facts import SurveyOptions
+from hwsched.exchange.survey.facts import Decisions, SurveyOptions
 from hwsched.operations.survey.survey_import import LaidOpen
 
+DECIDING: Final = "Decide"
+"""Title of the page of decisions."""
 _MOST: Final = 2000
 """Lines shown in a list; the rest is counted."""
 
@@ -43,6 +48,8 @@ class PreviewDialog(QDialog):
 
     again = Signal(object)
     """SurveyOptions with which it is to be read again."""
+    decided = Signal(object)
+    """SurveyOptions with other decisions on the differences, on which it is looked at again without being read."""
 
     def __init__(
         self, file: str, opened: LaidOpen, options: SurveyOptions, parent: QWidget | None = None, first: str = ""
@@ -93,7 +100,18 @@ class PreviewDialog(QDialog):
         self.reading = ReadingPage(opened.sheets, options, unknown, preview.undecided)
         self.reading.said.connect(self.again)
         pages.addTab(self.reading, "How it is read")
-        if opened.seen is None or options != SurveyOptions():
+        found = differences_of(preview, options.decisions)
+        self.deciding = DecidingPage(found, options.decisions)
+        self.deciding.said.connect(lambda said: self.decided.emit(replace(options, decisions=said)))
+        known = bool(preview.changed or preview.unchanged or preview.missing or preview.left)
+        if known and found:
+            left = f", {len(preview.left)} left" if preview.left else ""
+            pages.insertTab(0, self.deciding, f"{DECIDING} {len(found)}{left}")
+            pages.setCurrentIndex(0)
+        else:
+            self.deciding.setParent(self)
+            self.deciding.hide()
+        if opened.seen is None or replace(options, decisions=Decisions()) != SurveyOptions():
             pages.setCurrentWidget(self.reading)
         self.good_rows = QCheckBox("Leave out the openings with refused cells and take in the rest")
         self.good_rows.setVisible(bool(problems) and opened.seen is not None)
@@ -102,7 +120,9 @@ class PreviewDialog(QDialog):
         self.take = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
         self.take.setText("Take in")
         # A file that changes nothing is taken in too where something was said of it: that is remembered.
-        worth = bool(preview.new or preview.changed) or (opened.seen is not None and options != SurveyOptions())
+        worth = any((preview.new, preview.changed, preview.left, preview.retired, preview.restored)) or (
+            opened.seen is not None and options != SurveyOptions()
+        )
         self.take.setEnabled(not problems and worth)
         self.good_rows.toggled.connect(lambda on: self.take.setEnabled(on and worth))
         self.buttons.accepted.connect(self.accept)
@@ -113,6 +133,12 @@ class PreviewDialog(QDialog):
         layout.addWidget(self.good_rows)
         layout.addWidget(self.fit_too)
         layout.addWidget(self.buttons)
+
+    def show_page(self, title: str) -> None:
+        """Show the page whose title begins so; nothing where there is none."""
+        for place in range(self.pages.count()):
+            if title and self.pages.tabText(place).startswith(title):
+                self.pages.setCurrentIndex(place)
 
     def accept_mode(self) -> str:
         """Return what the import shall accept."""

@@ -9,8 +9,9 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.subject import Subject
 from hwsched.desktop.survey.missing_window import MissingWindow
-from hwsched.desktop.survey.preview_dialog import PreviewDialog
+from hwsched.desktop.survey.preview_dialog import DECIDING, PreviewDialog
 from hwsched.exchange.survey.book import SurveyOptions
+from hwsched.exchange.survey.facts import AnswerKey
 from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.operations.survey.survey_forms import write_form
 from hwsched.operations.survey.survey_import import LaidOpen, PreviewResult, import_survey, lay_open
@@ -25,6 +26,7 @@ class SurveyActions(Subject):
     def __init__(self, frame: Frame) -> None:
         super().__init__(frame)
         self.preview: PreviewDialog | None = None
+        self._unfolded: list[AnswerKey] = []
         self.act_survey = self.action(
             "Take in survey", "Read a survey workbook, with a preview", self.ask_survey, "project", "Ctrl+I"
         )
@@ -45,14 +47,16 @@ class SurveyActions(Subject):
         """Preview a survey; on the person's word take it in."""
         self._look(path, SurveyOptions())
 
-    def _look(self, path: Path, options: SurveyOptions, first: str = "") -> None:
+    def _look(
+        self, path: Path, options: SurveyOptions, first: str = "", before: LaidOpen | None = None, at: str = ""
+    ) -> None:
         workspace = self.state.workspace
         if workspace is None:
             return
         self.jobs.run(
             f"Reading {path.name}",
-            lambda _progress, _cancelled: lay_open(workspace.project, path, options),
-            lambda opened: self._on_preview(path, options, opened, first),
+            lambda _progress, _cancelled: lay_open(workspace.project, path, options, before),
+            lambda opened: self._on_preview(path, options, opened, first, at),
         )
 
     def ask_form(self) -> None:
@@ -66,8 +70,11 @@ class SurveyActions(Subject):
         """Show the facts that are missing."""
         self.frame.side.show(MissingWindow, lambda desk: MissingWindow(desk, self.frame.window))
 
-    def _on_preview(self, path: Path, options: SurveyOptions, opened: LaidOpen, first: str = "") -> None:
+    def _on_preview(self, path: Path, options: SurveyOptions, opened: LaidOpen, first: str = "", at: str = "") -> None:
         dialog = PreviewDialog(path.name, opened, options, self.frame.window, first)
+        dialog.show_page(at)
+        if at:
+            dialog.deciding.unfold(self._unfolded)
         self.preview = dialog
         seen = opened.seen
         if seen is not None:
@@ -75,11 +82,18 @@ class SurveyActions(Subject):
                 lambda: self._take_in(path, options, seen, dialog.accept_mode(), dialog.fit_too.isChecked())
             )
         dialog.again.connect(lambda said: self._again(path, said, dialog))
+        dialog.decided.connect(lambda said: self._decide(path, said, dialog, opened))
         dialog.open()
 
     def _again(self, path: Path, options: SurveyOptions, dialog: PreviewDialog) -> None:
         dialog.reject()
         self._look(path, options)
+
+    def _decide(self, path: Path, options: SurveyOptions, dialog: PreviewDialog, opened: LaidOpen) -> None:
+        # As it was unfolded, so that the next word can be said.
+        self._unfolded = dialog.deciding.unfolded()
+        dialog.reject()
+        self._look(path, options, before=opened, at=DECIDING)
 
     def _take_in(self, path: Path, options: SurveyOptions, seen: PreviewResult, accept: str, fit_too: bool) -> None:
         workspace = self.state.workspace

@@ -40,11 +40,12 @@ def _said(work: Plan, step: Step) -> str:
 def tests_table(work: Plan) -> Table:
     """Return the test sheet: what is tried, what is expected, and room for what was found."""
     rows: list[tuple[Cell, ...]] = [
-        (number, check.text, check.expected, TICK, TICK, "") for number, check in enumerate(work.checks, start=1)
+        (number, check.text, check.expected, TICK, TICK, "read ......" if check.reading is not None else "")
+        for number, check in enumerate(work.checks, start=1)
     ]
     columns = (
-        Column("No.", 0.4, "right"), Column("Test", 3.3), Column("Expected", 2.2), Column("Pass", 0.5, "centre"),
-        Column("Fail", 0.5, "centre"), Column("Reading", 1.2),
+        Column("No.", 0.2, "right"), Column("Test", 3.3), Column("Expected", 2.2, run_in=True),
+        Column("Pass", 0.2, "centre"), Column("Fail", 0.2, "centre"), Column("Reading", 1.0, below=True),
     )  # fmt: skip
     return Table(columns, tuple(rows), title="Test sheet")
 

@@ -44,9 +44,9 @@ _RIM: Final = 3.6
 _BLOCK: Final = 14.0
 _SUPPLY: Final = 36.0
 _LIMITER: Final = 24.0
-_UP: Final = 17.0
+_UP: Final = 14.5
 """Over the middle of a row of the way, and under it."""
-_DOWN: Final = 18.0
+_DOWN: Final = 17.0
 _DEVICE: Final = 34.0
 _WORDS: Final = 66.0
 _TRANSFER: Final = 30.0

@@ -4,13 +4,16 @@ A blank cell leaves a known fact alone, and so does ``?``: nothing that a file l
 Here belongs which leaf and which item of the file is which of the project's.
 """
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from hwsched.attributes import show_value
 from hwsched.exchange.problems import column_letter
+from hwsched.exchange.survey.decisions import answered
 from hwsched.exchange.survey.facts import (
+    HELP_SHEET,
+    Answer,
     Decisions,
     Oddity,
     Proposal,
@@ -22,7 +25,7 @@ from hwsched.exchange.survey.facts import (
     is_same,
 )
 from hwsched.exchange.survey.mapping import Target
-from hwsched.exchange.survey.renaming import alike_in_file, mark_key, renamed, spelt_otherwise
+from hwsched.exchange.survey.renaming import alike_in_file, renamed, spelt_otherwise
 from hwsched.exchange.survey.words import SIZE
 from hwsched.survey import ENTITIES
 from hwsched.values import Item, Leaf, Opening, OpeningInput
@@ -80,6 +83,59 @@ class OpeningChange:
 
 
 @dataclass(frozen=True, slots=True)
+class Undecided:
+    """A difference that is left for a person to decide."""
+
+    kind: str
+    """As in `decisions`."""
+    mark: str
+    """In the file; of what is gone the project's."""
+    opening_id: str | None = None
+    """Opening of the project that it is about."""
+    known: str = ""
+    """The project's mark of an opening that the file may name otherwise."""
+    fact: FactChange | None = None
+    opening: SurveyedOpening | None = None
+    """What the file says of an opening that is left out."""
+    evidence: str = ""
+
+    @property
+    def about(self) -> str:
+        """Return what of the opening it is about, as a person names it in a decision; empty: all of it."""
+        return f"{self.fact.where}.{self.fact.attribute}" if self.fact is not None else ""
+
+    def describe(self) -> str:
+        """Return it in one line.
+
+        Examples
+        --------
+        >>> Undecided("gone", "104", evidence="the file names its neighbours").describe()
+        '104: gone: the file names its neighbours'
+        """
+        if self.fact is None:
+            head = f"{self.mark} may be {self.known}" if self.known and self.known != self.mark else self.mark
+            return f"{head}: {self.kind}: {self.evidence}"
+        fact = self.fact
+        says = "its cell is blank" if self.kind == "blank" else f"the file says {fact.shown(fact.after)}"
+        by = f" ({fact.source})" if fact.source else ""
+        return f"{self.mark}: {self.kind}: {fact.where}, {fact.label} is {fact.shown(fact.before)}{by}; {says}"
+
+
+@dataclass(frozen=True, slots=True)
+class LeafGone:
+    """A leaf of the project of which a file says, by its form, that it is not there."""
+
+    mark: str
+    told: str
+    """Its mark in the file."""
+    opening_id: str
+    leaf_id: str
+    position: str
+    items: tuple[str, ...]
+    """Identifiers of the existing items on it."""
+
+
+@dataclass(frozen=True, slots=True)
 class Preview:
     """Differences between a file and a project."""
 
@@ -105,6 +161,28 @@ class Preview:
     """Known facts whose cell in the file is blank, by mark; they stay."""
     by_hand: tuple[tuple[str, FactChange], ...] = ()
     """Facts that were set by hand and that the file says otherwise than before, by mark; they stay."""
+    gone: tuple[tuple[str, str], ...] = ()
+    """Mark and identifier of openings that the file should name and does not."""
+    part: str = ""
+    """Why the file is taken for a part of the building, so that nothing is gone; empty: for the whole of its levels."""
+    merged: tuple[LeafGone, ...] = ()
+    """Leaves of pairs that are single in the file; they stay until somebody decides."""
+    again: tuple[tuple[SurveyedOpening, str], ...] = ()
+    """Openings of the file that are retired in the project, with their identifiers."""
+    retired: tuple[tuple[str, str], ...] = ()
+    """Mark and identifier of openings that are retired by a person's word."""
+    restored: tuple[tuple[str, str], ...] = ()
+    """Mark and identifier of retired openings that are brought back by a person's word."""
+    leaves_gone: tuple[LeafGone, ...] = ()
+    """Leaves that go by a person's word."""
+    left_out: tuple[str, ...] = ()
+    """Marks of the file that do not come in by a person's word."""
+    left: tuple[Undecided, ...] = ()
+    """What is left for a person to decide."""
+    settled: tuple[tuple[Undecided, Answer], ...] = ()
+    """What was decided and holds of later deliveries that say the same."""
+    same: tuple[tuple[str, str], ...] = ()
+    """Marks of the file that are known openings under another mark, which they keep."""
 
     def describe(self) -> list[str]:
         """Return the preview in lines for people."""
@@ -117,6 +195,14 @@ class Preview:
         lines += [f"read as: {line}" for line in self.assumptions]
         lines += [f"not read: {line}" for line in self.unmapped]
         lines += [f"not read: sheet {name}, no openings in it" for name in self.other_sheets]
+        lines += [f"retired: {line}" for line in _named_lines(self.retired)]
+        lines += [f"brought back: {line}" for line in _named_lines(self.restored)]
+        lines += [f"{each.mark}: leaf {each.position} goes" for each in self.leaves_gone[:_SHOWN]]
+        if self.left_out:
+            lines.append(f"left out as decided: {_named_marks(self.left_out)}")
+        if self.part:
+            lines.append(self.part)
+        lines += [f"asked: {each.describe()}" for each in self.left if each.kind in _ASKED_ALONE][:_SHOWN]
         lines += [f"asked: {proposal.describe()}" for proposal in self.undecided[:_SHOWN]]
         if len(self.undecided) > _SHOWN:
             lines.append(f"asked: and {len(self.undecided) - _SHOWN} more marks that may be known openings")
@@ -142,6 +228,14 @@ class Preview:
         if len(self.changed) > _SHOWN:
             lines.append(f"and {len(self.changed) - _SHOWN} more changed openings")
         return lines
+
+
+def _named_lines(openings: Sequence[tuple[str, str]]) -> list[str]:
+    return [_named_marks([mark for mark, _ in openings])] if openings else []
+
+
+_ASKED_ALONE: Final = frozenset({"gone", "again", "merged", "split", "new", "changed", "moved"})
+"""Kinds of undecided differences that no other line of a preview tells."""
 
 
 def _named_marks(marks: Sequence[str]) -> str:
@@ -170,6 +264,7 @@ def difference(
     inputs: Iterable[OpeningInput],
     extra: Mapping[str, Mapping[str, Any]],
     decisions: Decisions | None = None,
+    retired: Mapping[str, OpeningInput] | None = None,
 ) -> Preview:
     """Compare what was read with a project's openings, matched by mark.
 
@@ -186,6 +281,8 @@ def difference(
         Values of the project's own fields by row.
     decisions : Decisions, optional
         Which marks are which openings.
+    retired : mapping of str to OpeningInput, optional
+        The retired openings that the file names, by their marks.
 
     Returns
     -------
@@ -201,20 +298,33 @@ def difference(
     blank: list[tuple[str, FactChange]] = []
     covered = _covered(read)
     decisions = decisions or Decisions()
-    same, undecided = _decided(read, known, decisions)
+    resting = retired or {}
+    same, takes, undecided = _decided(read, known, resting, decisions)
     left_out = {proposal.mark for proposal in undecided}
+    again: list[tuple[SurveyedOpening, str]] = []
+    restored: list[tuple[str, str]] = []
+    merged: list[LeafGone] = []
+    kept_marks: list[tuple[str, str]] = []
+    matched: set[str] = set()
     for opening in read.openings:
         if opening.mark in left_out:
             continue
         mark = same.get(opening.mark, opening.mark)
         given = known.get(mark)
+        if given is None and mark in resting:
+            if answered(decisions, "again", mark) != "file":
+                again.append((opening, resting[mark].opening.id))
+                continue
+            given = resting[mark]
+            restored.append((mark, given.opening.id))
         if given is None:
             new.append(opening)
             continue
-        takes_mark = (
-            mark != opening.mark and opening.mark not in decisions.same and not _is_spelling(opening.mark, mark)
-        )
-        if mark != opening.mark and not takes_mark:
+        if mark in known:
+            matched.add(mark)
+        merged += _merged(opening, given)
+        if mark != opening.mark and opening.mark not in takes:
+            kept_marks.append((opening.mark, mark))
             opening = replace(opening, mark=mark, facts={**opening.facts, "mark": mark})
         change = _compare(opening, given, extra, kept)
         blank += [(given.opening.mark, each) for each in _blank(opening, given, extra, covered)]
@@ -224,6 +334,8 @@ def difference(
             unchanged.append(opening.mark)
     named = {opening.mark for opening in read.openings} | set(read.rejected) | set(same.values())
     named |= {proposal.known for proposal in undecided}
+    missing = tuple(mark for mark in known if mark not in named)
+    gone, part = _gone(missing, known, matched, read, decisions)
     not_read = [
         f"sheet {u.sheet}, column {u.column} ({u.header or 'no header'}): {u.filled} cells"
         + (", left out as asked" if u.left_out else "")
@@ -233,7 +345,7 @@ def difference(
         tuple(new),
         tuple(changed),
         tuple(unchanged),
-        tuple(mark for mark in known if mark not in named),
+        missing,
         tuple(assumption.describe() for assumption in read.assumptions),
         (*not_read, *read.passed_over),
         tuple(kept),
@@ -242,17 +354,61 @@ def difference(
         read.oddities,
         tuple(undecided),
         tuple(blank),
+        gone=gone,
+        part=part,
+        merged=tuple(merged),
+        again=tuple(again),
+        restored=tuple(restored),
+        same=tuple(kept_marks),
     )
 
 
+def _merged(opening: SurveyedOpening, given: OpeningInput) -> Iterable[LeafGone]:
+    """Yield the inactive leaf of a pair that is single in the file."""
+    if given.opening.form != "pair" or opening.facts.get("form") != "single":
+        return
+    named = {leaf.position for leaf in opening.leaves}
+    for leaf in given.leaves:
+        if leaf.position == "inactive" and leaf.position not in named:
+            items = tuple(item.id for item in given.items if item.leaf == "inactive")
+            yield LeafGone(given.opening.mark, opening.mark, given.opening.id, leaf.id, "inactive", items)
+
+
+def _gone(
+    missing: Sequence[str],
+    known: Mapping[str, OpeningInput],
+    matched: Collection[str],
+    read: SurveyRead,
+    decisions: Decisions,
+) -> tuple[tuple[tuple[str, str], ...], str]:
+    """Return the openings that the file should name and does not: on the levels that it covers, if it covers them."""
+    places: set[tuple[object, object]] = {(known[mark].opening.building, known[mark].opening.level) for mark in matched}
+    places |= {(opening.facts.get("building"), opening.facts.get("level")) for opening in read.openings}
+    found = tuple(
+        (mark, known[mark].opening.id)
+        for mark in missing
+        if (known[mark].opening.building, known[mark].opening.level) in places
+    )
+    if not found or ("gone", "", "") in decisions.answers:
+        return found, ""
+    if HELP_SHEET in read.other_sheets:
+        return (), "the file is a form that was written for some openings: nothing is taken for gone"
+    if len(matched) < len(found):
+        named = f"{len(matched)} of {len(matched) + len(found)} openings"
+        words = f"the file names {named} of its levels and is taken for a part of them: nothing is taken for gone"
+        return (), words
+    return found, ""
+
+
 def _decided(
-    read: SurveyRead, known: Mapping[str, OpeningInput], decisions: Decisions
-) -> tuple[dict[str, str], list[Proposal]]:
-    """Return the project's mark by the file's of openings under another mark, and what nobody has decided yet."""
-    new = [opening for opening in read.openings if opening.mark not in known]
+    read: SurveyRead, known: Mapping[str, OpeningInput], resting: Collection[str], decisions: Decisions
+) -> tuple[dict[str, str], set[str], list[Proposal]]:
+    """Return the project's mark by the file's of openings under another mark, which take it, and what is undecided."""
+    new = [opening for opening in read.openings if opening.mark not in known and opening.mark not in resting]
     if not new or not known:
-        return {}, []
+        return {}, set(), []
     said = {**decisions.same, **decisions.renamed}
+    takes = set(decisions.renamed)
     same = {mark: said[mark] for mark in (opening.mark for opening in new) if said.get(mark) in known}
     named = {opening.mark for opening in read.openings} | set(read.rejected) | set(same.values())
     gone = [mark for mark in known if mark not in named]
@@ -267,15 +423,18 @@ def _decided(
         [opening for opening in open_ones if opening.mark not in taken],
         [known[mark] for mark in gone if mark not in others],
     )
-    if decisions.proposals == "ask":
-        return same, found
-    if decisions.proposals == "take":
-        same |= {each.mark: each.known for each in found}
-    return same, []
+    undecided = []
+    for each in found:
+        answer = answered(decisions, each.kind, each.mark) or _PROPOSALS[decisions.proposals]
+        if answer == "ask":
+            undecided.append(each)
+        elif answer != "apart":
+            same[each.mark] = each.known
+            takes |= {each.mark} if "renamed" in (each.kind, answer) else set()
+    return same, takes, undecided
 
 
-def _is_spelling(mark: str, known: str) -> bool:
-    return mark_key(mark) == mark_key(known)
+_PROPOSALS: Final[Mapping[str, Answer]] = {"ask": "ask", "take": "file", "apart": "apart"}
 
 
 def _alike_questions(read: SurveyRead) -> list[Question]:

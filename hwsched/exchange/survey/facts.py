@@ -20,6 +20,8 @@ Facts = Mapping[str, Value]
 """Facts by attribute name; facts of a project's own by their field's name."""
 
 
+HELP_SHEET: Final = "How to fill in"
+"""Name of the sheet by which a surveyor's form is known."""
 _NAMED: Final = 8
 """Openings that a line names."""
 _NANOMETRE: Final = 1e-6
@@ -79,6 +81,14 @@ class Proposal:
         return f"{likeness}; left out until somebody says"
 
 
+Answer = Literal["file", "held", "ask", "apart", "renamed"]
+"""What is said of a difference: the file goes before, the project stays as it is, it is left open; see `decisions`."""
+AnswerKey = tuple[str, str, str]
+"""Kind of difference, mark, fact; empty: of all."""
+ANY: Final = "any"
+"""Of all kinds."""
+
+
 @dataclass(frozen=True, slots=True)
 class Decisions:
     """What a person decided of the differences between a file and the project."""
@@ -95,6 +105,8 @@ class Decisions:
     """Facts, such as ``hand`` or ``thickness_mm``, that a blank cell makes unknown where a file gave them; ``all``."""
     over_hand: frozenset[str] = frozenset()
     """Facts in which the file goes before what was set by hand; ``all``."""
+    answers: Mapping[AnswerKey, Answer] = field(default_factory=dict)
+    """What was said of kinds of differences, facts, openings, cells; the narrowest holds."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,6 +15,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from hwsched.attributes import Attribute
 from hwsched.exchange.sheet_writing import save, write_cell, write_header
+from hwsched.exchange.survey.facts import HELP_SHEET
 from hwsched.exchange.survey.form_rows import Row, item_rows, opening_rows, spelled
 from hwsched.exchange.survey.words import LOCK_FACTS
 from hwsched.quantities import BareUnit
@@ -93,7 +94,7 @@ def write_survey_form(
     assert sheet is not None
     sheet.title = "Openings"
     items = book.create_sheet("Existing items")
-    _write_help(book.create_sheet("How to fill in"))
+    _write_help(book.create_sheet(HELP_SHEET))
     words = book.create_sheet("Words")
     words.sheet_state = "hidden"
     mark = (OPENING.attribute("mark"),)
@@ -170,7 +171,7 @@ def _write_sheet(
 def _write_help(sheet: Worksheet) -> None:
     sheet.column_dimensions["A"].width = 52
     sheet.column_dimensions["B"].width = 58
-    sheet.cell(1, 1, "How to fill in").font = Font(bold=True, size=14)
+    sheet.cell(1, 1, HELP_SHEET).font = Font(bold=True, size=14)
     row = 3
     for line in _HELP:
         sheet.cell(row, 1, line).alignment = Alignment(wrap_text=True, vertical="top")

@@ -7,7 +7,7 @@ from sqlalchemy import select
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.project import Project
-from hwsched.model.queries import opening_ids, read_inputs, read_places
+from hwsched.model.queries import opening_ids, read_inputs, read_places, retired_openings
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.operations.opening.scope import Scope, in_order, narrowed, opening_rows
 from hwsched.operations.snapshot import of_one_state
@@ -26,10 +26,13 @@ def openings_of_marks(project: Project, marks: Iterable[str]) -> list[str]:
         Names the marks that the project does not have, and what is nearly the same.
     """
     with project.reading() as connection:
-        known = opening_ids(connection)
+        known, retired = opening_ids(connection), retired_openings(connection)
     found = {mark: _mark_meant(mark, known) for mark in marks}
     missing = [mark for mark, meant in found.items() if meant is None]
     if missing:
+        if resting := [mark for mark in missing if mark in retired]:
+            verb = "is" if len(resting) == 1 else "are"
+            raise MissingRowError(f"{', '.join(resting)} {verb} retired; to bring back: hwsched survey restore")
         near = dict.fromkeys(name for mark in missing for name in nearest(mark, known, 1))
         raise MissingRowError(
             f"no opening has the mark {', '.join(missing)}" + (f"; nearest: {', '.join(near)}" if near else "")

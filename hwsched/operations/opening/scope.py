@@ -15,7 +15,7 @@ from sqlalchemy import Column, Connection, Select, select
 
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, ValueRefusedError
-from hwsched.model.tables import BUILDING, LEVEL, OPENING_TABLE
+from hwsched.model.tables import BUILDING, IN_USE, LEVEL, OPENING_TABLE
 from hwsched.telling.natural import natural, upward
 from hwsched.telling.nearest import nearest
 
@@ -72,7 +72,7 @@ def opening_rows(
     return found
 
 
-_OPENINGS: Final[Select[Any]] = select(OPENING_TABLE.c.id, OPENING_TABLE.c.mark, OPENING_TABLE.c.level_id)
+_OPENINGS: Final[Select[Any]] = select(OPENING_TABLE.c.id, OPENING_TABLE.c.mark, OPENING_TABLE.c.level_id).where(IN_USE)
 _LEVELS: Final[Select[Any]] = select(
     LEVEL.c.id, BUILDING.c.name, LEVEL.c.name, LEVEL.c.height_m, LEVEL.c.sort
 ).outerjoin(BUILDING, LEVEL.c.building_id == BUILDING.c.id)

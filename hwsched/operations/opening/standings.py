@@ -7,7 +7,7 @@ from sqlalchemy import func, or_, select
 from hwsched.fingerprint import Engine, engine
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit
-from hwsched.model.tables import OPENING_FIT
+from hwsched.model.tables import IN_USE, OPENING_FIT, OPENING_TABLE
 from hwsched.values import Fit, OpeningInput
 from hwsched.values.facts_read import FactsKeys, FactsRead
 from hwsched.values.input_key import IGNORED, input_key
@@ -82,4 +82,5 @@ def count_earlier(project: Project) -> int:
     query = select(func.count()).select_from(OPENING_FIT)
     with project.reading() as connection:
         other = or_(OPENING_FIT.c.engine.is_(None), OPENING_FIT.c.engine != engine().key)
-        return int(connection.execute(query.where(other)).scalar_one())
+        there = OPENING_FIT.c.opening_id.in_(select(OPENING_TABLE.c.id).where(IN_USE))
+        return int(connection.execute(query.where(other, there)).scalar_one())

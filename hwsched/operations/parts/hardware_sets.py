@@ -14,7 +14,7 @@ from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, first_points, read_inputs
-from hwsched.model.tables import CHOSEN_PART, HARDWARE_SET, OPENING_TABLE, PART, SET_LINE
+from hwsched.model.tables import CHOSEN_PART, HARDWARE_SET, IN_USE, OPENING_TABLE, PART, SET_LINE
 from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Cancelled, Progress, check_openings
 from hwsched.operations.opening.hand_choices import ROLES
@@ -87,7 +87,7 @@ def hardware_sets(project: Project) -> list[HardwareSet]:
             lines.setdefault(row.set_id, []).append(Line(row.role, row.part, row.quantity))
         members: dict[str, list[tuple[str, str]]] = {}
         query = select(OPENING_TABLE.c.set_id, OPENING_TABLE.c.id, OPENING_TABLE.c.mark)
-        for set_id, opening, mark in connection.execute(query.where(OPENING_TABLE.c.set_id.is_not(None))):
+        for set_id, opening, mark in connection.execute(query.where(OPENING_TABLE.c.set_id.is_not(None), IN_USE)):
             members.setdefault(set_id, []).append((mark, opening))
         own: dict[str, set[str]] = {}
         firsts = first_points(connection, [opening for here in members.values() for _, opening in here])

@@ -15,7 +15,7 @@ from hwsched.model.journal import Change
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import read_inputs
-from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, OPENING_TABLE, ROUTE, RUN_TABLE, SUPPLY_TABLE
+from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, IN_USE, LEVEL, OPENING_TABLE, ROUTE, RUN_TABLE, SUPPLY_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.power.power_editing import begin_of, checked_length, marks_of
 from hwsched.operations.survey.accepted_values import mark_of, row_there
@@ -103,7 +103,7 @@ def connect_to(
 ) -> None:
     """Move openings onto a circuit, with the lengths of their runs."""
     take_off(change, list(lengths))
-    known = {row.id for row in change.connection.execute(select(OPENING_TABLE.c.id))}
+    known = {row.id for row in change.connection.execute(select(OPENING_TABLE.c.id).where(IN_USE))}
     for opening_id in lengths:
         if opening_id not in known:
             raise MissingRowError("this opening is not in the project any more")

@@ -19,11 +19,11 @@ from hwsched.model.journal import Change
 from hwsched.model.levels import levels_for
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
+from hwsched.model.queries import opening_ids
 from hwsched.model.tables import (
     BUILDING,
     CIRCUIT_TABLE,
     LEVEL,
-    OPENING_TABLE,
     PART,
     RUN_TABLE,
     SUPPLY_TABLE,
@@ -266,7 +266,7 @@ def run_to(project: Project, circuit_id: str, node: str) -> tuple[str, str]:
         When there is none.
     """
     with project.reading() as connection:
-        marks = {row.mark: row.id for row in connection.execute(select(OPENING_TABLE.c.mark, OPENING_TABLE.c.id))}
+        marks = opening_ids(connection)
         for run in read_power(connection).runs:
             if run.circuit_id == circuit_id and run.to_node == node_of(marks, node):
                 return RUN.name, run.id
@@ -398,7 +398,7 @@ def check_run_among(
 
 def marks_of(change: Change) -> dict[str, str]:
     """Return mark to identifier of every opening."""
-    return {row.mark: row.id for row in change.connection.execute(select(OPENING_TABLE.c.mark, OPENING_TABLE.c.id))}
+    return opening_ids(change.connection)
 
 
 def node_of(marks: Mapping[str, str], said: str) -> str:

@@ -155,17 +155,17 @@ def proposed_by(project: Project, building: str, basis: Basis, solve: Solve) -> 
         fits = read_fits(connection, ids)
         before = read_power_result(connection, catalogue, facts, {}, None)
         supplies = [supply for supply in facts.supplies if supply.building == building]
-        others = _others(connection, facts, {s.id for s in supplies}, set(ids), catalogue)
+        others = others_of(connection, facts, {s.id for s in supplies}, set(ids), catalogue)
     if not supplies:
         raise ValueRefusedError("building", f"{building} has no supply and no place for one; lay one first")
     present = {c.supply_id: c for c in facts.circuits if c.name == CIRCUIT_NAME}
     places = [place_of(supply, present.get(supply.id), catalogue, settings) for supply in supplies]
-    connected, demanded, left_out, kept = _demands(openings, fits, facts, basis.fits)
+    connected, demanded, left_out, kept = demands_of(openings, fits, facts, basis.fits)
     if not demanded:
         why = "; ".join(left_out[:3]) or "none of its openings is fed from a supply"
         raise ValueRefusedError("building", f"{building} has nothing to feed: {why}")
     places = [
-        replace(place, amps=max(place.amps - _taken_a(before, supply, demanded), 0.0))
+        replace(place, amps=max(place.amps - taken_a(before, supply, demanded), 0.0))
         for supply, place in zip(supplies, places, strict=True)
     ]
     siting, lengths, measured, used = _cheapest(
@@ -176,12 +176,13 @@ def proposed_by(project: Project, building: str, basis: Basis, solve: Solve) -> 
     here = [s.id for s in supplies]
     after = _after(facts, {**others, **kept, **connected}, siting, lengths, used, catalogue, settings, here)
     return Proposal(
-        building, siting, lengths, measured, used, tuple(left_out), names, _only(before, here), _only(after, here),
-        _wire_of(before, here), _torn_up(facts, siting, lengths, used, every), replace(basis, state=state),
+        building, siting, lengths, measured, used, tuple(left_out), names, only_supplies(before, here),
+        only_supplies(after, here), wire_of_supplies(before, here), _torn_up(facts, siting, lengths, used, every),
+        replace(basis, state=state),
     )  # fmt: skip
 
 
-def _taken_a(before: PowerResult, supply: Supply, demanded: Collection[str]) -> float:
+def taken_a(before: PowerResult, supply: Supply, demanded: Collection[str]) -> float:
     """Return what openings take of a supply that stay where they hang: of other buildings, and those left out [A]."""
     held = next((each for each in before.supplies if each.supply.id == supply.id), None)
     if held is None or held.output_v is None:
@@ -227,8 +228,8 @@ def _torn_up(
         if not same:
             taken.append(said(run))
     stays = [run for run in facts.runs if run.opening_id not in siting.pairs]
-    for run in _leading_nowhere(stays):
-        if run not in _leading_nowhere(facts.runs):
+    for run in leading_nowhere(stays):
+        if run not in leading_nowhere(facts.runs):
             dead.append(said(run))
     # In the order in which people count their ends: rows come by identifiers, which are drawn.
     return (
@@ -237,7 +238,7 @@ def _torn_up(
     )
 
 
-def _leading_nowhere(runs: Sequence[Run]) -> list[Run]:
+def leading_nowhere(runs: Sequence[Run]) -> list[Run]:
     """Return the runs behind which no opening hangs."""
     left = [run for run in runs if run.opening_id is None]
     fed_from = {(run.circuit_id, run.from_node) for run in runs if run.opening_id is not None}
@@ -261,7 +262,7 @@ def limiter_of(work: PowerResult, supply_id: str) -> float | None:
     )
 
 
-def _others(
+def others_of(
     connection: Connection, facts: PowerFacts, supplies: Collection[str], known: Collection[str], catalogue: Catalogue
 ) -> dict[str, ConnectedOpening]:
     """Return the openings of other buildings that hang on these supplies."""
@@ -273,7 +274,7 @@ def _others(
     }
 
 
-def _demands(
+def demands_of(
     openings: Sequence[tuple[OpeningInput, ...]], fits: Mapping[str, StoredFit], facts: PowerFacts, memory: FitMemory
 ) -> tuple[dict[str, ConnectedOpening], dict[str, Demanded], list[str], dict[str, ConnectedOpening]]:
     """Return what to feed as it is once it hangs, what it draws, why others were left out, and what hangs already."""
@@ -460,14 +461,16 @@ def _after(
     return point_results([replace(c, limiter_a=limiter_of(first, c.supply_id)) for c in fresh])
 
 
-def _only(work: PowerResult, supplies: Sequence[str]) -> PowerResult:
+def only_supplies(work: PowerResult, supplies: Sequence[str]) -> PowerResult:
+    """Return what was worked out for some supplies, with what the rules say of them."""
     return PowerResult(
         tuple(each for each in work.supplies if each.supply.id in supplies and each.circuits),
         tuple(each for each in work.findings if each.supply_id in supplies),
     )
 
 
-def _wire_of(work: PowerResult, supplies: Sequence[str]) -> float:
+def wire_of_supplies(work: PowerResult, supplies: Sequence[str]) -> float:
+    """Add up the runs of some supplies [m]."""
     return fsum(
         run.length_m
         for each in work.supplies

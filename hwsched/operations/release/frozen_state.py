@@ -26,7 +26,7 @@ from hwsched.model.queries import (
 )
 from hwsched.model.record_queries import read_waivers
 from hwsched.model.rooms import in_rooms_touched_since
-from hwsched.model.tables import BUILDING, CHANGE_ENTRY, LEVEL, OPENING_TABLE, PART, PROJECT
+from hwsched.model.tables import BUILDING, CHANGE_ENTRY, IN_USE, LEVEL, OPENING_TABLE, PART, PROJECT
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checking import Cancelled, Checked, Checker, Progress, check_openings
 from hwsched.operations.power.power_results import on_same_supplies
@@ -60,7 +60,7 @@ _OWN: Final = frozenset(
     }
 )
 """Tables whose rows matter to their own opening, and to those that hang on the same supplies."""
-_NOTHING: Final = frozenset({"revision", "attachment", "import_mapping", "person"})
+_NOTHING: Final = frozenset({"revision", "attachment", "import_mapping", "person", "delivery", "open_question"})
 """Tables that no revision holds anything of. What stands in neither set can matter to any opening."""
 _PLACES: Final = frozenset({"building", "level"})
 """A new one matters only to the openings that were put there."""
@@ -207,7 +207,7 @@ def _checked(
 
 def _ids_in(connection: Connection, scope: Scope) -> list[str]:
     if scope == Scope():
-        every = list(connection.execute(select(OPENING_TABLE.c.id)).scalars())
+        every = list(connection.execute(select(OPENING_TABLE.c.id).where(IN_USE)).scalars())
         if not every:
             raise MissingRowError("there is nothing to freeze: the project has no opening")
         return every
@@ -216,6 +216,7 @@ def _ids_in(connection: Connection, scope: Scope) -> list[str]:
         .select_from(OPENING_TABLE)
         .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
         .outerjoin(BUILDING, LEVEL.c.building_id == BUILDING.c.id)
+        .where(IN_USE)
     )
     rows = connection.execute(query).all()
     if missing := set(scope.marks) - {mark for _, mark, _, _ in rows}:

@@ -15,8 +15,8 @@ from hwsched.model.fact_words import FactWords
 from hwsched.model.journal import Change
 from hwsched.model.levels import levels_for
 from hwsched.model.project import Project
-from hwsched.model.queries import HeldPlace, read_places
-from hwsched.model.tables import BUILDING, ITEM_TABLE, LEAF_TABLE, LEVEL, OPENING_TABLE
+from hwsched.model.queries import HeldPlace, read_places, retired_openings
+from hwsched.model.tables import BUILDING, IN_USE, ITEM_TABLE, LEAF_TABLE, LEVEL, OPENING_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.power.connecting import take_off
 from hwsched.operations.survey.accepted_values import accepted, mark_of, row_there
@@ -187,6 +187,8 @@ def add_opening(project: Project, facts: Mapping[str, Any], *, who: str, leaves:
     if leaves not in _POSITIONS:
         raise ValueRefusedError("Leaves", f"{leaves} cannot be; accepted: 0, 1 or 2")
     with project.change("add-opening", f"Add opening {held['mark']}", who) as change:
+        if held["mark"] in retired_openings(change.connection):
+            raise ValueRefusedError("Mark", f"{held['mark']} is retired; bring it back with: hwsched survey restore")
         place = (held.pop("building", None), held.pop("level", None))
         held["level_id"] = levels_for(change, {place})[place]
         opening_id = change.insert(OPENING_TABLE, [held], [f"added by {who}"])[0]
@@ -285,7 +287,7 @@ def _taking(change: Change, entity: str, row_id: str) -> frozenset[str]:
     query = (
         select(OPENING_TABLE.c.id)
         .join(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
-        .where((LEVEL.c.id if entity == LEVEL_PLACE.name else LEVEL.c.building_id) == row_id)
+        .where((LEVEL.c.id if entity == LEVEL_PLACE.name else LEVEL.c.building_id) == row_id, IN_USE)
     )
     return frozenset(change.connection.execute(query).scalars())
 

@@ -7,17 +7,18 @@ hand altogether, of which no file ever spoke, takes what the file says, and it i
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from itertools import groupby
 from typing import Any, Final
 
 from sqlalchemy.engine import Connection
 
+from hwsched.exchange.survey.decisions import answered
 from hwsched.exchange.survey.difference import FactChange, OpeningChange, Preview
 from hwsched.exchange.survey.facts import Decisions, is_same
 from hwsched.model.history import RowChange, changes_of_rows
 from hwsched.model.queries import read_levels
 
-_FROM_FILES: Final = "import-survey"
+_FROM_FILES: Final = frozenset({"import-survey", "decide-survey"})
+"""Steps in which a file's word is taken; a person's word on it makes it no word of the person."""
 _PLACE: Final = ("building", "level")
 
 
@@ -33,9 +34,8 @@ def settle_by_hand(connection: Connection, preview: Preview, decisions: Decision
     decisions : Decisions
         In which facts the file goes before what was set by hand, and which facts blank cells empty.
     """
-    wanted = [each for each in preview.blank if _is_named(each[1], decisions.emptied)]
     rows = {fact.row_id for opening in preview.changed for fact in opening.facts if fact.before is not None}
-    rows |= {fact.row_id for _, fact in wanted}
+    rows |= {fact.row_id for _, fact in preview.blank}
     if not rows:
         return preview
     history: dict[tuple[str, str], list[RowChange]] = {}
@@ -53,7 +53,7 @@ def settle_by_hand(connection: Connection, preview: Preview, decisions: Decision
                 facts.append(fact)
                 continue
             of_hand = replace(fact, source=f"{hand.who}, {hand.when}")
-            if _is_named(fact, decisions.over_hand) or not _came_from_file(history[fact.entity, fact.row_id]):
+            if _over_hand(decisions, opening.mark, fact) or not _came_from_file(history[fact.entity, fact.row_id]):
                 facts.append(of_hand)
             # A file that says what it said before has no news.
             elif said is None or not is_same(said, fact.after):
@@ -62,50 +62,80 @@ def settle_by_hand(connection: Connection, preview: Preview, decisions: Decision
             changed.append(opening if list(opening.facts) == facts else replace(opening, facts=tuple(facts)))
         else:
             unchanged.append(opening.mark)
-    emptied = {
-        mark: [fact for _, fact in facts]
-        for mark, facts in groupby(
-            (
-                each
-                for each in wanted
-                # What was set by hand no blank cell takes.
-                if _told(history.get((each[1].entity, each[1].row_id), ()), each[1].attribute, levels)[0] is None
-            ),
-            key=lambda each: each[0],
-        )
-    }
-    done = {(fact.row_id, fact.attribute) for facts in emptied.values() for fact in facts}
+    # A cell that was never filled is no news beside what was set by hand, and what was no blank cell takes.
+    blank = [
+        (mark, fact)
+        for mark, fact in preview.blank
+        if _told(history.get((fact.entity, fact.row_id), ()), fact.attribute, levels)[0] is None
+    ]
+    emptied: dict[str, list[FactChange]] = {}
+    for mark, fact in blank:
+        if _empties(decisions, mark, fact):
+            emptied.setdefault(mark, []).append(fact)
     return replace(
         preview,
         changed=tuple(_with_emptied(changed, emptied)),
         unchanged=tuple(mark for mark in unchanged if mark not in emptied),
-        blank=tuple(each for each in preview.blank if (each[1].row_id, each[1].attribute) not in done),
+        blank=tuple(each for each in blank if not _empties(decisions, *each)),
         by_hand=tuple(stays),
     )
 
 
 def _came_from_file(changes: Sequence[RowChange]) -> bool:
-    return changes[0].verb == _FROM_FILES
+    return changes[0].verb in _FROM_FILES
 
 
 def _is_named(fact: FactChange, names: Collection[str]) -> bool:
     return "all" in names or fact.attribute in names
 
 
+def _over_hand(decisions: Decisions, mark: str, fact: FactChange) -> bool:
+    said = answered(decisions, "by-hand", mark, fact.attribute, fact.where)
+    return said == "file" if said is not None else _is_named(fact, decisions.over_hand)
+
+
+def _empties(decisions: Decisions, mark: str, fact: FactChange) -> bool:
+    said = answered(decisions, "blank", mark, fact.attribute, fact.where)
+    return said == "file" if said is not None else _is_named(fact, decisions.emptied)
+
+
 @dataclass(frozen=True, slots=True)
-class _State:
-    """A fact at one time: its value, the edit by hand that gave it (None: a file did), and what a file said last."""
+class FactState:
+    """A fact at one time."""
 
     value: Any
-    hand: RowChange | None
+    source: RowChange | None
+    """The step that gave it this value; None while nothing did."""
     said: Any
+    """What a file said last."""
+
+    @property
+    def hand(self) -> RowChange | None:
+        """Return the edit by hand that gave it; None where a file did."""
+        return None if self.source is None or self.source.verb in _FROM_FILES else self.source
 
 
 def _told(
     changes: Iterable[RowChange], name: str, levels: Mapping[str, tuple[Any, Any]]
 ) -> tuple[RowChange | None, Any]:
     """Return the edit by hand that gave a fact its value, None where a file did, and what a file said last."""
-    states = [_State(None, None, None)]
+    last = last_state(changes, name, levels)
+    return last.hand, last.said
+
+
+def last_state(changes: Iterable[RowChange], name: str, levels: Mapping[str, tuple[Any, Any]]) -> FactState:
+    """Return how a fact stands, from all that happened to its row, the oldest first.
+
+    Parameters
+    ----------
+    changes : iterable of RowChange
+        To the row.
+    name : str
+        Of the fact; building and level of an opening included.
+    levels : mapping of str to (str, str)
+        Building and level by the level's identifier.
+    """
+    states = [FactState(None, None, None)]
     for change in changes:
         found, value = _value_in(change, name, levels)
         if not found:
@@ -113,11 +143,11 @@ def _told(
         if change.kind != "edit":
             # Taken back or brought back: it stands again as it stood when it held this value last.
             states.append(next((each for each in reversed(states[:-1]) if is_same(each.value, value)), states[0]))
-        elif change.verb == _FROM_FILES:
-            states.append(_State(value, None, value))
+        elif change.verb in _FROM_FILES:
+            states.append(FactState(value, change, value))
         else:
-            states.append(_State(value, change, states[-1].said))
-    return states[-1].hand, states[-1].said
+            states.append(FactState(value, change, states[-1].said))
+    return states[-1]
 
 
 def _value_in(change: RowChange, name: str, levels: Mapping[str, tuple[Any, Any]]) -> tuple[bool, Any]:

@@ -3,24 +3,31 @@
 from collections.abc import Callable, Collection, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
-from typing import Any, Final
+from typing import Any
 
-from sqlalchemy import Connection, Table, select
+from sqlalchemy import Connection, select
 
 from hwsched.attributes import Attribute
 from hwsched.exchange.file_key import read_with_key
 from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected
 from hwsched.exchange.survey.book import SurveyOptions, SurveyRead, read_survey
-from hwsched.exchange.survey.difference import OpeningChange, Preview, difference
+from hwsched.exchange.survey.deciding import decide
+from hwsched.exchange.survey.difference import LeafGone, OpeningChange, Preview, difference
 from hwsched.exchange.survey.facts import SurveyedOpening
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping
 from hwsched.exchange.survey.outline import SheetOutline, outline
 from hwsched.exchange.survey.plan import plan_of
 from hwsched.model.journal import Change
-from hwsched.model.levels import levels_for
 from hwsched.model.project import Project
-from hwsched.model.queries import by_opening, latest_change, opening_ids, read_extra, read_inputs, read_own_fields
-from hwsched.model.tables import BLANK, IMPORT_MAPPING, ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
+from hwsched.model.queries import (
+    latest_change,
+    opening_ids,
+    read_extra,
+    read_inputs,
+    read_own_fields,
+    retired_openings,
+)
+from hwsched.model.tables import IMPORT_MAPPING, ITEM_TABLE, OPENING_TABLE
 from hwsched.model.touched import Touched, touched_since
 from hwsched.operations.changes import Changes
 from hwsched.operations.collector import collector_paused
@@ -28,14 +35,14 @@ from hwsched.operations.imports import TakenIn
 from hwsched.operations.opening.fits_within import change_and_fit
 from hwsched.operations.prepared import NotReadyError, change_prepared
 from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
+from hwsched.operations.survey.deliveries import keep_delivery, read_settled, summary_of
 from hwsched.operations.survey.hand_edits import settle_by_hand
 from hwsched.operations.survey.own_fields import attribute_of
 from hwsched.operations.survey.plans import keep_plan, plan_path
+from hwsched.operations.survey.survey_writing import write_preview
 from hwsched.quantities import BARE_UNITS
 
 Problem = CellProblem | FileProblem
-_TABLES: Final[Mapping[str, Table]] = {"opening": OPENING_TABLE, "leaf": LEAF_TABLE, "existing_item": ITEM_TABLE}
-_PLACE: Final = ("building", "level")
 
 
 @dataclass(slots=True)
@@ -94,8 +101,19 @@ class LaidOpen:
     """What is refused of it, also where it cannot be read yet."""
 
 
-def lay_open(project: Project, path: Path, options: SurveyOptions) -> LaidOpen:
+def lay_open(project: Project, path: Path, options: SurveyOptions, before: LaidOpen | None = None) -> LaidOpen:
     """Lay a survey file open: its sheets and columns, and what it would change where it can be read already.
+
+    Parameters
+    ----------
+    project : Project
+        Open project; it is only read.
+    path : Path
+        The file.
+    options : SurveyOptions
+        What the file does not say.
+    before : LaidOpen, optional
+        As it was laid open before: where only decisions are other ones since, the file is not read again.
 
     Raises
     ------
@@ -104,6 +122,12 @@ def lay_open(project: Project, path: Path, options: SurveyOptions) -> LaidOpen:
     """
     with project.reading() as connection:
         asked = _asked(project, connection, options)
+    if before is not None and before.seen is not None:
+        held = before.seen.basis
+        if replace(asked, decisions=held.asked.decisions) == held.asked:
+            with collector_paused():
+                seen = _look(project, path, options, before.seen)
+            return LaidOpen(before.sheets, seen, seen.problems)
     # Without the sheet that was chosen: a person who chose a wrong one has to see the others.
     sheets = outline(path, asked)
     try:
@@ -199,15 +223,16 @@ def import_survey(
             look()
         preview = held[0].preview
         with collector_paused():
-            _write_new(change, preview)
+            write_preview(change, preview, path.name)
             told(2, 3)
-            _write_changed(change, preview.changed)
             for mapping in held[0].basis.read.mapping:
                 _remember(change, mapping, options)
-        change.summary = f"Take in survey {path.name}: {len(preview.new)} new, {len(preview.changed)} changed"
-        if fit_too and change.openings:
-            change.summary += f"; fit {len(change.openings)} openings"
-        return sorted(change.openings)
+            touched = sorted(change.openings)
+            keep_delivery(change, path.name, held[0].basis.key, preview, held[0].basis.read, held[0].basis.marks)
+        change.summary = f"Take in survey {path.name}: {summary_of(preview)}"
+        if fit_too and touched:
+            change.summary += f"; fit {len(touched)} openings"
+        return touched
 
     if not held:
         look()
@@ -229,19 +254,29 @@ def _look(project: Project, path: Path, options: SurveyOptions, held: PreviewRes
     with project.reading() as connection:
         asked = _asked(project, connection, options)
         state, marks = latest_change(connection), opening_ids(connection)
-        if held is not None and asked == held.basis.asked:
+        if held is not None and replace(asked, decisions=held.basis.asked.decisions) == held.basis.asked:
             check_file(path, held.basis.key)
             read, key = held.basis.read, held.basis.key
-            if not _compared_otherwise(held.basis, marks, touched_since(connection, held.basis.state)):
+            if asked == held.basis.asked and not _compared_otherwise(
+                held.basis, marks, touched_since(connection, held.basis.state)
+            ):
                 return replace(held, basis=replace(held.basis, state=state))
         else:
             read, key = read_with_key(path, lambda: read_survey(path, asked))
         own = any(asked.own_fields.values())
         extra = {**read_extra(connection, OPENING_TABLE), **read_extra(connection, ITEM_TABLE)} if own else {}
-        preview = difference(
-            read, read_inputs(connection, None, project.catalogue.read(connection)), extra, asked.decisions
+        catalogue, decisions = project.catalogue.read(connection), asked.decisions
+        resting = [row_id for mark, row_id in retired_openings(connection).items() if mark in _marks(read)]
+        retired = (
+            {given.opening.mark: given for given in read_inputs(connection, resting, catalogue, retired=True)}
+            if resting
+            else {}
         )
-        preview = settle_by_hand(connection, preview, asked.decisions)
+        earlier = read_settled(connection)
+        decisions = replace(decisions, same={**earlier.same, **decisions.same})
+        preview = difference(read, read_inputs(connection, None, catalogue), extra, decisions, retired)
+        preview = settle_by_hand(connection, preview, decisions)
+        preview = decide(preview, read.openings, marks, decisions, earlier.held)
     return PreviewResult(preview, read.problems, Basis(state, key, asked, read, marks))
 
 
@@ -270,6 +305,10 @@ def _asked(project: Project, connection: Connection, options: SurveyOptions) -> 
     )
 
 
+def _marks(read: SurveyRead) -> frozenset[str]:
+    return frozenset(opening.mark for opening in read.openings)
+
+
 def _compared_otherwise(basis: Basis, marks: Mapping[str, str], late: Iterable[Touched]) -> bool:
     """Tell whether others touched an opening that the file names, by the mark that it had or by the one that it has."""
     named = [opening.mark for opening in basis.read.openings]
@@ -280,103 +319,14 @@ def _compared_otherwise(basis: Basis, marks: Mapping[str, str], late: Iterable[T
 def _differs(seen: PreviewResult, now: PreviewResult) -> list[str]:
     """Return the marks of which the file would change something else than was shown."""
 
-    def by_mark(result: PreviewResult) -> dict[str, SurveyedOpening | OpeningChange]:
-        every: tuple[SurveyedOpening | OpeningChange, ...] = (*result.preview.new, *result.preview.changed)
-        return {each.mark: each for each in every}
+    def by_mark(result: PreviewResult) -> dict[str, object]:
+        told = result.preview
+        every: tuple[SurveyedOpening | OpeningChange | LeafGone, ...] = (*told.new, *told.changed, *told.leaves_gone)
+        return {**dict((*told.retired, *told.restored)), **{each.mark: each for each in every}}
 
     was, would = by_mark(seen), by_mark(now)
     found = [mark for mark in {**was, **would} if was.get(mark) != would.get(mark)]
     return found or (["what is refused"] if seen.problems != now.problems else [])
-
-
-def _write_new(change: Change, preview: Preview) -> None:
-    if not preview.new:
-        return
-    places = {_place_of(opening.facts) for opening in preview.new}
-    levels = levels_for(change, places)
-    rows = []
-    for opening in preview.new:
-        row = _row(opening.facts, OPENING_TABLE)
-        row["level_id"] = levels[_place_of(opening.facts)]
-        for name in _PLACE:
-            row.pop(name, None)
-        rows.append(row)
-    ids = change.insert(OPENING_TABLE, rows, [opening.origin for opening in preview.new])
-    leaves, leaf_origins, items, item_origins = [], [], [], []
-    for opening_id, opening in zip(ids, preview.new, strict=True):
-        for ordinal, leaf in enumerate(opening.leaves):
-            leaves.append({"opening_id": opening_id, "ordinal": ordinal, **leaf.facts})
-            leaf_origins.append(leaf.origin)
-        for ordinal, item in enumerate(opening.items):
-            row = _row({**item.deduced, **item.facts}, ITEM_TABLE)
-            items.append({"opening_id": opening_id, "ordinal": ordinal, **row})
-            item_origins.append(item.origin)
-    change.insert(LEAF_TABLE, leaves, leaf_origins)
-    change.insert(ITEM_TABLE, items, item_origins)
-
-
-def _place_of(facts: Mapping[str, Any]) -> tuple[str | None, str | None]:
-    return facts.get("building"), facts.get("level")
-
-
-def _row(facts: Mapping[str, Any], table: Table) -> dict[str, Any]:
-    """Split facts into columns and the project's own fields."""
-    columns = BLANK[table.name]
-    row = {name: value for name, value in facts.items() if name in columns or name in _PLACE}
-    own = {name: value for name, value in facts.items() if name not in row}
-    if own:
-        row["extra"] = own
-    return row
-
-
-def _write_changed(change: Change, openings: tuple[OpeningChange, ...]) -> None:
-    edits: dict[str, dict[str, dict[str, Any]]] = {}
-    origins: dict[tuple[str, str], str] = {}
-    for opening in openings:
-        for fact in opening.facts:
-            edits.setdefault(fact.entity, {}).setdefault(fact.row_id, {})[fact.attribute] = fact.after
-            origins[fact.entity, fact.row_id] = fact.origin
-    _move(change, edits.get("opening", {}))
-    for entity, rows in edits.items():
-        table = _TABLES[entity]
-        told = {row_id: _row(facts, table) for row_id, facts in rows.items()}
-        own = [row_id for row_id, row in told.items() if "extra" in row]
-        held = read_extra(change.connection, table, own) if own else {}
-        for row_id in own:
-            told[row_id]["extra"] = {**held.get(row_id, {}), **told[row_id]["extra"]}
-        change.update(table, told.items(), [origins[entity, row_id] for row_id in told])
-    leaves = [(o.opening_id, o.leaves + n, leaf) for o in openings for n, leaf in enumerate(o.new_leaves)]
-    change.insert(
-        LEAF_TABLE,
-        [{"opening_id": opening_id, "ordinal": ordinal, **leaf.facts} for opening_id, ordinal, leaf in leaves],
-        [leaf.origin for _, _, leaf in leaves],
-    )
-    items = [(o.opening_id, o.items + n, item) for o in openings for n, item in enumerate(o.new_items)]
-    change.insert(
-        ITEM_TABLE,
-        [
-            {"opening_id": opening_id, "ordinal": ordinal, **_row({**item.deduced, **item.facts}, ITEM_TABLE)}
-            for opening_id, ordinal, item in items
-        ],
-        [item.origin for _, _, item in items],
-    )
-
-
-def _move(change: Change, rows: dict[str, dict[str, Any]]) -> None:
-    """Turn changed buildings and levels into the levels' rows."""
-    moved = {row_id: facts for row_id, facts in rows.items() if "building" in facts or "level" in facts}
-    if not moved:
-        return
-    places = {
-        given.opening.id: (
-            moved[given.opening.id].pop("building", given.opening.building),
-            moved[given.opening.id].pop("level", given.opening.level),
-        )
-        for given, *_ in by_opening(read_inputs(change.connection, list(moved)))
-    }
-    levels = levels_for(change, set(places.values()))
-    for row_id, place in places.items():
-        moved[row_id]["level_id"] = levels[place]
 
 
 def _remember(change: Change, mapping: SheetMapping, options: SurveyOptions) -> None:

@@ -1,0 +1,154 @@
+"""What becomes of the differences between a delivery and the project, by a person's word on all, a fact, a cell."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from functools import partial
+from typing import Final
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QComboBox, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
+
+from hwsched.exchange.survey.decisions import BY_NAME, KINDS, DifferenceKind
+from hwsched.exchange.survey.difference import Undecided
+from hwsched.exchange.survey.facts import ANY, Answer, AnswerKey, Decisions
+
+_COLUMNS: Final = ("Difference", "In the project", "In the file", "Why, or by whom", "Decision")
+_ANSWER: Final = len(_COLUMNS) - 1
+_MOST: Final = 300
+"""Rows below one heading; the rest follows what is said of all."""
+_WORDS: Final[dict[Answer, str]] = {"file": "as in the file", "held": "stays", "ask": "left open"}
+_KEY: Final = int(Qt.ItemDataRole.UserRole)
+
+
+class DecidingPage(QWidget):
+    """By kind, then by fact or opening, then by cell; and last the openings, each with a word on all of it.
+
+    Parameters
+    ----------
+    found : sequence of (Undecided, Answer)
+        The differences, each with what becomes of it at present.
+    decisions : Decisions
+        What was said so far.
+    """
+
+    said = Signal(object)
+    """Decisions as the person says now."""
+
+    def __init__(
+        self,
+        found: Sequence[tuple[Undecided, Answer]],
+        decisions: Decisions,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.decisions = decisions
+        self.boxes: dict[AnswerKey, QComboBox] = {}
+        """The boxes of rows that were unfolded, by what they are a word on."""
+        self._rows: dict[AnswerKey, QTreeWidgetItem] = {}
+        note = QLabel("A word on a row holds for all rows below it that have none of their own.")
+        note.setWordWrap(True)
+        self.tree = QTreeWidget()
+        self.tree.setAccessibleName("Differences")
+        self.tree.setHeaderLabels(list(_COLUMNS))
+        self.tree.setAlternatingRowColors(True)
+        self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        layout = QVBoxLayout(self)
+        layout.addWidget(note)
+        layout.addWidget(self.tree, 1)
+        self._fill(found)
+        # Thousands of boxes would take seconds: those of a heading are made when it is unfolded.
+        self.tree.itemExpanded.connect(self._unfold)
+
+    def unfolded(self) -> list[AnswerKey]:
+        """Return the headings that are unfolded."""
+        return [key for key, row in self._rows.items() if row.isExpanded()]
+
+    def unfold(self, keys: Iterable[AnswerKey]) -> None:
+        """Unfold headings, and what they stand under; those that are not there any more are passed over."""
+        for key in keys:
+            row: QTreeWidgetItem | None = self._rows.get(key)
+            while row is not None:
+                row.setExpanded(True)
+                row = row.parent()
+
+    def _fill(self, found: Sequence[tuple[Undecided, Answer]]) -> None:
+        for kind in KINDS:
+            here = [(each, answer) for each, answer in found if each.kind == kind.name]
+            if here:
+                top = self._add(self.tree.invisibleRootItem(), (kind.name, "", ""), f"{kind.title} ({len(here)})")
+                self._box(top, kind)
+                self._fill_kind(top, kind, here)
+        marks = dict.fromkeys(each.mark for each, _ in found if each.fact is not None)
+        if marks:
+            top = self._add(self.tree.invisibleRootItem(), (ANY, "", ""), f"By opening ({len(marks)})")
+            for mark in list(marks)[:_MOST]:
+                self._add(top, (ANY, mark, ""), mark)
+            self._rest(top, len(marks))
+
+    def _fill_kind(self, top: QTreeWidgetItem, kind: DifferenceKind, here: Sequence[tuple[Undecided, Answer]]) -> None:
+        by_fact: dict[str, list[Undecided]] = {}
+        whole = [each for each, _ in here if each.fact is None]
+        for each, _ in here:
+            if each.fact is not None:
+                by_fact.setdefault(each.fact.attribute, []).append(each)
+        for each in whole[:_MOST]:
+            row = self._add(top, (kind.name, each.mark, ""), each.mark)
+            row.setText(1, each.known)
+            row.setText(3, each.evidence)
+        self._rest(top, len(whole))
+        for fact, cells in by_fact.items():
+            first = cells[0].fact
+            label = first.label if first is not None else fact
+            under = self._add(top, (kind.name, "", fact), f"{label} ({len(cells)})")
+            for each in cells[:_MOST]:
+                change = each.fact
+                if change is None:
+                    continue
+                row = self._add(under, (kind.name, each.mark, f"{change.where}.{fact}"), f"{each.mark}, {change.where}")
+                row.setText(1, change.shown(change.before))
+                row.setText(2, "blank" if kind.name == "blank" else change.shown(change.after))
+                row.setText(3, change.source)
+            self._rest(under, len(cells))
+
+    def _rest(self, top: QTreeWidgetItem, count: int) -> None:
+        if count > _MOST:
+            QTreeWidgetItem(top, [f"and {count - _MOST} more"])
+
+    def _add(self, under: QTreeWidgetItem, key: AnswerKey, text: str) -> QTreeWidgetItem:
+        row = QTreeWidgetItem(under, [text])
+        row.setData(0, _KEY, list(key))
+        self._rows[key] = row
+        return row
+
+    def _unfold(self, item: QTreeWidgetItem) -> None:
+        for place in range(item.childCount()):
+            row = item.child(place)
+            held = row.data(0, _KEY) if row is not None else None
+            if row is not None and held is not None and self.tree.itemWidget(row, _ANSWER) is None:
+                self._box(row, BY_NAME.get(held[0]))
+
+    def _box(self, row: QTreeWidgetItem, kind: DifferenceKind | None) -> None:
+        name, mark, fact = row.data(0, _KEY)
+        key: AnswerKey = (name, mark, fact)
+        box = QComboBox()
+        box.setAccessibleName(f"Decision on {row.text(0)}")
+        usual = (
+            f"as usual: {kind.answers[kind.usual]}" if kind is not None and not mark and not fact else "as said above"
+        )
+        box.addItem(usual, None)
+        for answer, words in kind.answers.items() if kind is not None else _WORDS.items():
+            box.addItem(words, answer)
+        held = self.decisions.answers.get(key)
+        box.setCurrentIndex(max(box.findData(held), 0) if held is not None else 0)
+        box.activated.connect(partial(self._say, key, box))
+        self.boxes[key] = box
+        self.tree.setItemWidget(row, _ANSWER, box)
+
+    def _say(self, key: AnswerKey, box: QComboBox, _place: int) -> None:
+        answers = {held: answer for held, answer in self.decisions.answers.items() if held != key}
+        answer: Answer | None = box.currentData()
+        if answer is not None:
+            answers[key] = answer
+        if answers != self.decisions.answers:
+            self.decisions = replace(self.decisions, answers=answers)
+            self.said.emit(self.decisions)

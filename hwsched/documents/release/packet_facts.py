@@ -1,0 +1,122 @@
+"""What a packet says of an opening, its leaf, its lock and its fit, each with a label."""
+
+from hwsched.documents import words
+from hwsched.documents.view import OpeningView, ProjectView
+from hwsched.quantities import LengthStyle
+from hwsched.render.blocks import Facts
+from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
+from hwsched.values import Fit
+from hwsched.wiring.batteries import dues
+from hwsched.work.situation import Situation
+
+
+def situations(view: OpeningView) -> list[Situation]:
+    """Return what decides the texts of each lock point: some steps are done once an opening or once a leaf."""
+    found: list[Situation] = []
+    leaves: list[str] = []
+    for number, at in enumerate(view.points, start=1):
+        leaf = lock_leaf(at.given) or next(iter(at.given.leaves), None)
+        name = leaf_name(leaf) if leaf is not None else ""
+        found.append(
+            Situation(
+                at.given,
+                at.fit or Fit("to-measure"),
+                leaf,
+                lock_item(at.given),
+                first=number == 1,
+                last=number == len(view.points),
+                new_leaf=name not in leaves,
+            )
+        )
+        leaves.append(name)
+    return found
+
+
+def opening_facts(project: ProjectView, view: OpeningView) -> Facts:
+    """Return what a packet says of an opening, and where it has one lock point all that it says of that."""
+    opening = view.given.opening
+    pairs = [
+        ("Location", words.location(opening.room_from, opening.room_to) or words.UNKNOWN),
+        ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
+        ("Fire rating", words.opening_word("rating", opening.rating)),
+        ("Egress role", words.opening_word("egress", opening.egress)),
+    ]
+    if view.several:
+        pairs.append(("Lock points", ", ".join(at.given.point.name for at in view.points)))
+        if view.given.leaves:
+            pairs.append(("Frame", words.opening_word("frame_material", opening.frame_material)))
+    else:
+        situation = situations(view)[0]
+        pairs += leaf_facts(situation, project.length_style)
+        if situation.leaf is not None:
+            pairs.append(("Frame", words.opening_word("frame_material", opening.frame_material)))
+        pairs += lock_facts(situation, project.length_style)
+        if view.fit is not None and view.fit.status == "fits":
+            pairs += fit_facts(situation, project.length_style)
+    pairs += [(label, text or words.UNKNOWN) for label, text in view.own]
+    return Facts(tuple(pairs), columns=3)
+
+
+def leaf_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]:
+    """Return what a packet says of a leaf; nothing where there is none."""
+    leaf = situation.leaf
+    if leaf is None:
+        return []
+    hand = leaf_hand(situation.given)
+    own_hand = [("Hand of this leaf", hand or "hand unknown")] if hand != situation.given.opening.hand else []
+    return [
+        *own_hand,
+        ("Leaf size", words.size(leaf, style)),
+        ("Leaf thickness", words.length(leaf.thickness_mm, style)),
+        ("Leaf", f"{words.leaf_word('material', leaf.material)}, {words.leaf_word('construction', leaf.construction)}"),
+    ]
+
+
+def lock_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]:
+    """Return what a packet says of the existing lock; nothing where there is none."""
+    lock = situation.lock
+    if lock is None:
+        return []
+    return [
+        ("Existing lock", words.item_word("lock_form", lock.lock_form)),
+        ("Function", words.item_word("function", lock.function)),
+        ("Backset", words.length(lock.backset_mm, style)),
+        ("Cylinder above floor", words.length(lock.cylinder_height_mm, style)),
+    ]
+
+
+def fit_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]:
+    """Return what is worked out and has to be kept at the door: head, lead, unit, battery."""
+    fit = situation.fit
+    pairs = []
+    if fit.stack is not None and fit.stack.form == "rim":
+        pairs.append(("Cylinder head", "lies on the trim"))
+    elif fit.stack is not None:
+        turns = f", cam plane {fit.stack.turns} turns beyond centre" if fit.stack.turns else ""
+        pairs.append(
+            ("Cylinder head", f"{words.length(fit.stack.projection_mm, style)} proud of the trim{turns}")
+        )  # fmt: skip
+    if fit.stack is not None and fit.stack.cut_off_mm:
+        pairs.append(("Break off the tailpiece", words.length(fit.stack.cut_off_mm, style)))
+    if fit.cable is not None:
+        spare = fit.cable.available_mm - fit.cable.length_mm
+        pairs.append(
+            (
+                "Lead",
+                f"needs {words.length(fit.cable.length_mm, style)}, has {words.length(fit.cable.available_mm, style)}, "
+                f"{words.length(spare, style)} to spare",
+            )
+        )
+    if fit.placement is not None:
+        place = fit.placement
+        where = {"inside": "on the inside", "key": "on the key side", "edge": "in the lock edge"}.get(
+            place.face, "on the wall"
+        )
+        pairs.append(("Unit", f"{where}, {place.pattern}{' (placed by hand)' if place.source == 'by-hand' else ''}"))
+    if fit.battery is not None:
+        pairs.append(("Battery", f"{words.days(fit.battery.days)} at the surveyed use"))
+    for due in dues([(situation.given, fit)]):
+        pairs.append(("Cells", f"{words.quantity(due.count)} × {due.designation or due.cell}"))
+        by = due.due_on.isoformat() if due.due_on else "write down the day of installation"
+        pairs.append(("Change by", by))
+    return pairs

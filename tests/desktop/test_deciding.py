@@ -1,0 +1,143 @@
+"""A second delivery is decided in the preview by mouse and keys, and comes to what the command line comes to."""
+
+import shutil
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from hwsched.cli.command import run
+from hwsched.desktop.window import Window
+from hwsched.model.project import open_project
+from tests.desktop.conftest import idle
+from tests.model.states import state
+from tests.once import copied
+from tests.operations.survey.test_reconciling import FIRST, PLANT, STORE, by_hand, delivery, make, openings, row
+
+LEFT = Qt.MouseButton.LeftButton
+SECOND = (
+    "101,1,Corridor,Office,LHR,38,1 3/4,90 min",
+    row("S-2", STORE.replace("36", "38")),
+    row("d-103", PLANT),
+    # 104 is gone.
+    "105,2,Hall,Library,,34,1 3/4,20 min",
+    FIRST[5].replace("36", "34"),
+)
+"""One renamed, one spelt otherwise, one gone, one blank, one set by hand, three widths, one rating."""
+DECIDED = (
+    "renamed=file", "spelling=file", "gone@104=file", "blank:Opening.hand@105=held", "changed:width_mm=held",
+    "any@106=file",
+)  # fmt: skip
+
+
+@pytest.fixture
+def file(tmp_path):
+    def made(path):
+        make(path)
+        with open_project(str(path)) as project:
+            by_hand(project, "101", "hand", "RH")
+
+    path = tmp_path / "p.hwsched"
+    copied("first delivery, one by hand", path, made)
+    shutil.copy(path, tmp_path / "command.hwsched")
+    return delivery(tmp_path, SECOND)
+
+
+@pytest.fixture
+def window(qtbot, tmp_path, file):
+    shown = Window("tester")
+    qtbot.addWidget(shown)
+    shown.show()
+    shown.project.open_project(str(tmp_path / "p.hwsched"))
+    idle(qtbot, shown)
+    return shown
+
+
+def seen(window, qtbot, before=None):
+    qtbot.waitUntil(
+        lambda: (
+            window.survey.preview is not before and window.survey.preview.isVisible() and not window.frame.jobs.busy
+        ),
+        timeout=20000,
+    )
+    return window.survey.preview
+
+
+def say(window, qtbot, key, words):
+    """Unfold by a click on the mark of a row what stands over a word, and choose it with the keyboard."""
+    before = window.survey.preview
+    box = before.deciding.boxes[key]
+    box.setFocus()
+    wanted = box.findText(words)
+    assert wanted >= 0, [box.itemText(n) for n in range(box.count())]
+    box.showPopup()
+    view = box.view()
+    view.setCurrentIndex(box.model().index(wanted, 0))
+    QTest.keyClick(view, Qt.Key.Key_Return)
+    return seen(window, qtbot, before)
+
+
+def unfold(window, qtbot, *keys):
+    """Unfold rows with the keyboard."""
+    page = window.survey.preview.deciding
+    for key in keys:
+        page.tree.setCurrentItem(page._rows[key])
+        page.tree.setFocus()
+        QTest.keyClick(page.tree, Qt.Key.Key_Right)
+
+
+def facts(project):
+    """All that is known of openings and left open, by mark; identifiers differ from copy to copy."""
+    held = state(project)
+    marks = {row_id: values["mark"] for (entity, row_id), values in held.items() if entity == "opening"}
+    found = []
+    for (entity, row_id), values in held.items():
+        if entity in ("opening", "leaf", "existing_item", "open_question"):
+            told = {name: value for name, value in values.items() if name != "content" and not name.endswith("id")}
+            found.append((entity, marks.get(values.get("opening_id") or row_id), str(sorted(told.items()))))
+    return sorted(found)
+
+
+def test_by_mouse_and_keys_as_by_command(window, qtbot, tmp_path, file):
+    window.survey.take_survey(file)
+    preview = seen(window, qtbot)
+    # Renamed, spelt otherwise, gone, blank and by hand are left; two widths and a rating; the third width waits.
+    assert preview.pages.tabText(0) == "Decide 8, 5 left"
+    say(window, qtbot, ("renamed", "", ""), "the known opening takes the file's mark")
+    say(window, qtbot, ("spelling", "", ""), "it is the known opening, which keeps its mark")
+    unfold(window, qtbot, ("gone", "", ""))
+    say(window, qtbot, ("gone", "104", ""), "the opening is retired")
+    unfold(window, qtbot, ("blank", "", ""), ("blank", "", "hand"))
+    say(window, qtbot, ("blank", "105", "Opening.hand"), "the fact stays")
+    unfold(window, qtbot, ("changed", "", ""))
+    say(window, qtbot, ("changed", "", "width_mm"), "the project's value stays")
+    unfold(window, qtbot, ("any", "", ""))
+    preview = say(window, qtbot, ("any", "106", ""), "as in the file")
+    assert preview.pages.tabText(0).endswith(", 1 left")
+    qtbot.mouseClick(preview.take, LEFT)
+    idle(qtbot, window)
+    words = [word for told in DECIDED for word in ("--decide", told)]
+    assert run(["survey", "import", str(tmp_path / "command.hwsched"), str(file), *words]) == 0
+    found = []
+    for name in ("p.hwsched", "command.hwsched"):
+        with open_project(str(tmp_path / name)) as project:
+            found.append(facts(project))
+    assert found[0] == found[1]
+    with open_project(str(tmp_path / "p.hwsched")) as project:
+        now = openings(project)
+    assert sorted(now) == ["101", "105", "106", "D-103", "S-2"]
+    widths = {mark: round(given.leaves[0].width_mm / 25.4) for mark, given in now.items()}
+    assert widths == {"101": 36, "105": 34, "106": 34, "D-103": 32, "S-2": 36}
+    assert {mark: given.opening.hand for mark, given in now.items()} == {
+        "101": "RH", "105": "LH", "106": "RH", "D-103": "RH", "S-2": "RH",
+    }  # fmt: skip
+
+
+def test_a_word_is_taken_back_before_it_is_taken_in(window, qtbot, file):
+    window.survey.take_survey(file)
+    first = seen(window, qtbot)
+    shown = first.pages.tabText(0)
+    say(window, qtbot, ("changed", "", ""), "the project's value stays")
+    after = say(window, qtbot, ("changed", "", ""), "as usual: the file's value is taken")
+    assert after.pages.tabText(0) == shown
+    after.reject()

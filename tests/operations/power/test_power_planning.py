@@ -1,0 +1,208 @@
+"""Plans of a building and of one circuit: proved, shown with what is taken up, accepted as one step, undone as one."""
+
+import pytest
+
+from hwsched.model import errors
+from hwsched.operations.parts.cost_terms import set_terms
+from hwsched.operations.power.connecting import connect_openings, set_route
+from hwsched.operations.power.planning_accepting import accept_plan
+from hwsched.operations.power.power_editing import add_run, edit_power_row, remove_power_row
+from hwsched.operations.power.power_planning import propose_plan
+from hwsched.operations.power.power_results import power_result
+from hwsched.operations.power.supply_siting import CIRCUIT_NAME
+from hwsched.operations.shown import ShownOtherwiseError
+from hwsched.operations.survey.editing import edit_facts
+from tests.model.backends import furnished
+from tests.model.states import state
+from tests.operations.power.test_power_editing import there_and_back
+from tests.operations.power.test_supply_siting import figures
+from tests.operations.powered import WHO, circuit, closet, doors, fit_all, lines, more_parts, power, write_catalogue
+from tests.rules.scenario import part
+
+
+@furnished
+def yard(project):
+    """Six openings along a wall, ten metres apart, and three places; identifiers by name."""
+    write_catalogue(project)
+    made = doors(project, ["1", "2", "3", "4", "5", "6"])
+    for name, x in (("PA", 0.0), ("PB", 35.0), ("PC", 70.0)):
+        made[name] = closet(project, name, x_m=x, use="candidate")
+    fit_all(project)
+    return made
+
+
+def lowest(work):
+    """Least room of all devices."""
+    return min(
+        node.margin_v
+        for supply in work.supplies
+        for each in supply.circuits
+        for node in each.nodes
+        if node.margin_v is not None
+    )
+
+
+def larger_supply(project, **changed):
+    """A supply of 6 A beside the usual one of 2.5 A."""
+    facts = {"output_v": 12.0, "output_a": 6.0, "tolerance_share": 0.05, "class_2": True, "current": "dc"}
+    more_parts(project, part("PSUL", "power-supply", 130.0, **{"regulated": True, **facts, **changed}))
+
+
+def proved(project):
+    """Whether every opening that hangs finds its voltages, and how many there are."""
+    proofs = [proof for supply in power_result(project).supplies for each in supply.circuits for proof in each.proofs]
+    return {proof.standing for proof in proofs}, len(proofs)
+
+
+def test_least_wire_is_chains_along_the_wall(project, yard):
+    before = state(project)
+    found = propose_plan(project, "Main", aim="least-wire")
+    # From PB at 35 m 5 + 10 + 10 m to each end of the wall, were one supply of 2.0 A enough for six of 0.4 A; it is
+    # not: so an opening at one end hangs on PA or PC instead, 10 m away.
+    assert found.plan.wire_m == pytest.approx(50.0)
+    assert found.plan.proved_best
+    assert (found.kept, found.torn_up, found.before.supplies) == ((), (), ())
+    assert state(project) == before
+    there_and_back(project, lambda: accept_plan(project, found, who=WHO))
+    assert proved(project) == ({"proved"}, 6)
+    assert figures(found.after) == figures(power_result(project))
+    assert sum(length for *_, length in lines(project)) == pytest.approx(50.0)
+    assert {c.name for c in power(project).circuits} == {CIRCUIT_NAME}
+
+
+def test_planned_again_nothing_is_torn_up(project, yard):
+    accept_plan(project, propose_plan(project, "Main", aim="least-wire"), who=WHO)
+    first = lines(project)
+    again = propose_plan(project, "Main", aim="least-wire")
+    # Other divisions are as good: none of them is worth tearing up what lies.
+    assert again.already
+    assert (again.torn_up, again.laying.runs, again.laying.circuits, again.laying.parts) == ((), (), (), {})
+    assert accept_plan(project, again, who=WHO).number is None
+    assert lines(project) == first
+
+
+def test_work_weighs_as_it_costs(project, yard):
+    set_terms(project, who=WHO, labour_per_hour="100")
+    found = propose_plan(project, "Main")
+    # A metre: 0.5 with a tenth more for ends and slack, and 0.04 h; a supply: its price and 1.5 h to mount it.
+    assert found.assumed == ()
+    metre, supply = 0.55 + 4.0, 80.0 + 150.0
+    assert found.plan.cost == pytest.approx(2 * supply + found.plan.wire_m * metre)
+    # Two are the fewest, and the wire that the shortest chains have is the least of all.
+    assert (found.plan.supplies, found.plan.wire_m) == (2, pytest.approx(50.0))
+
+
+def test_what_is_laid_by_hand_and_pinned_stays_and_what_is_torn_up_is_said(project, yard):
+    c1 = circuit(project, yard["PA"])
+    connect_openings(project, c1, [yard["1"]], who=WHO)
+    connect_openings(project, c1, [yard["2"]], who=WHO, from_node="1", length_m=9)
+    connect_openings(project, c1, [yard["3"]], who=WHO, from_node="2", length_m=9)
+    set_route(project, yard["2"], yard["PA"], who=WHO, pinned=True)
+    fit_all(project)
+    found = propose_plan(project, "Main", aim="least-wire")
+    # 1 lies on the way to 2; 3 does not, and hangs 15 m from PB on a chain of three.
+    assert found.kept == ("1", "2")
+    assert found.torn_up == ("the run from 2 to 3, 9 m, circuit C1 of PA",)
+    accept_plan(project, found, who=WHO)
+    assert [line for line in lines(project) if line[0] == "C1"] == [("C1", "1", "2", 9.0), ("C1", "supply", "1", 10.0)]
+    assert proved(project) == ({"proved"}, 6)
+
+
+def test_openings_named_to_be_kept_stay(project, yard):
+    c1 = circuit(project, yard["PC"])
+    connect_openings(project, c1, [yard["1"]], who=WHO)
+    fit_all(project)
+    assert "1" not in propose_plan(project, "Main").kept
+    assert propose_plan(project, "Main", keep=[yard["1"]]).kept == ("1",)
+
+
+def test_a_circuit_that_is_low_is_cured_whole_with_everything_else_as_it_is(project, yard):
+    c1, c2 = circuit(project, yard["PA"]), circuit(project, yard["PC"], "C2")
+    connect_openings(project, c2, [yard["6"]], who=WHO)
+    add_run(project, c1, {"from_node": "supply", "to_node": "J9", "length_m": 60.0}, who=WHO)
+    for mark in ("1", "2", "3"):
+        connect_openings(project, c1, [yard[mark]], who=WHO, from_node="J9", length_m=25)
+    fit_all(project)
+    assert proved(project)[0] == {"proved", "failed"}
+    others = [line for line in lines(project) if line[0] == "C2"]
+    found = propose_plan(project, circuit_id=c1)
+    assert found.circuit == "PA/C1"
+    assert {supply.supply.name for supply in found.after.supplies} == {"PA"}
+    assert any("J9" in each for each in found.torn_up)
+    there_and_back(project, lambda: accept_plan(project, found, who=WHO))
+    assert proved(project) == ({"proved"}, 4)
+    assert [line for line in lines(project) if line[0] == "C2"] == others
+    # One chain along the wall, on the circuit that it was.
+    assert [line for line in lines(project) if line[0] == "C1"] == [
+        ("C1", "1", "2", 10.0), ("C1", "2", "3", 10.0), ("C1", "supply", "1", 10.0)
+    ]  # fmt: skip
+
+
+def test_where_what_is_kept_is_low_the_refusal_says_what_remains(project, yard):
+    for name in ("PA", "PC"):
+        remove_power_row(project, "supply", yard[name], who=WHO)
+    larger_supply(project)
+    edit_power_row(project, "supply", yard["PB"], {"part": "PSUL", "use": "laid"}, who=WHO)
+    connect_openings(project, circuit(project, yard["PB"]), [yard["1"]], who=WHO, length_m=300)
+    set_route(project, yard["1"], yard["PB"], who=WHO, pinned=True)
+    fit_all(project)
+    with pytest.raises(errors.ValueRefusedError, match="low remains: 1 on PB/C1 finds"):
+        propose_plan(project, "Main", aim="least-wire")
+
+
+def test_what_no_supply_can_carry_is_named(project, yard):
+    edit_facts(project, "opening", yard["4"], {"plan_x_m": 900.0}, who=WHO)
+    with pytest.raises(errors.ValueRefusedError, match="no supply can reach or carry: 4"):
+        propose_plan(project, "Main")
+
+
+def test_a_place_takes_whichever_supply_serves(project, yard):
+    larger_supply(project)
+    fit_all(project)
+    for name in ("PA", "PC"):
+        edit_power_row(project, "supply", yard[name], {"use": "laid"}, who=WHO)
+    found = propose_plan(project, "Main", aim="fewest-supplies")
+    assert [(found.names[s], size) for s, size in found.plan.sizes.items()] == [("PB", "PSUL")]
+    accept_plan(project, found, who=WHO)
+    assert {s.name: (s.part, s.use) for s in power(project).supplies}["PB"] == ("PSUL", "laid")
+    assert proved(project) == ({"proved"}, 6)
+
+
+def test_a_supply_of_which_too_little_is_known_is_not_taken(project, yard):
+    larger_supply(project, regulated=None)
+    fit_all(project)
+    found = propose_plan(project, "Main", aim="fewest-supplies")
+    assert set(found.plan.sizes.values()) == {"PSU"}
+    assert any(each.startswith("PSUL in PA: what 1 draws is unknown") for each in found.left_out)
+
+
+def test_without_places_on_plan_every_opening_has_a_run_of_its_own(project, yard):
+    for mark in "123456":
+        edit_facts(project, "opening", yard[mark], {"plan_x_m": None}, who=WHO)
+        set_route(project, yard[mark], yard["PA"], who=WHO, length_m=8.0)
+        set_route(project, yard[mark], yard["PB"], who=WHO, length_m=9.0)
+    found = propose_plan(project, "Main", aim="least-wire")
+    assert {leg.shape for leg in found.plan.legs} == {"home-run"}
+    assert found.plan.wire_m == pytest.approx(5 * 8.0 + 9.0)
+
+
+def test_what_others_change_meanwhile_is_shown_before_it_is_laid(project, yard):
+    found = propose_plan(project, "Main", aim="least-wire")
+    edit_facts(project, "opening", yard["1"], {"plan_x_m": 12.0}, who="bob")
+    before = state(project)
+    with pytest.raises(ShownOtherwiseError):
+        accept_plan(project, found, who=WHO)
+    assert state(project) == before
+
+
+def test_what_others_change_elsewhere_is_no_matter(project, yard):
+    found = propose_plan(project, "Main", aim="least-wire")
+    edit_facts(project, "opening", yard["1"], {"notes": "Store"}, who="bob")
+    assert accept_plan(project, found, who=WHO).number is not None
+
+
+def test_most_margin_takes_what_leaves_most(project, yard):
+    wire = propose_plan(project, "Main", aim="least-wire")
+    room = propose_plan(project, "Main", aim="most-margin")
+    assert lowest(room.after) > lowest(wire.after) + 0.1
+    assert room.plan.wire_m > wire.plan.wire_m

@@ -1,0 +1,152 @@
+"""Pages that are read at the door: columns, what is run in, and how close they are set."""
+
+from dataclasses import replace
+
+import pytest
+from pypdf import PdfReader
+
+from hwsched.render import print_style
+from hwsched.render.blocks import (
+    TICK,
+    Column,
+    Columns,
+    Document,
+    Facts,
+    Heading,
+    Paragraph,
+    Section,
+    StepLine,
+    Steps,
+    Table,
+)
+from hwsched.render.fonts import width_per_size
+from hwsched.render.pdf import render_pdf
+from tests.render.pages_read import all_text, sizes, written
+
+STEP = "Push the pull wire in at the access hole until it shows at the cylinder's hole, and draw the lead through."
+
+
+def rendered(path, *blocks, **changes):
+    section = replace(Section(blocks, "0012", at_door=True), **changes)
+    render_pdf(Document("Packet", "Yard", "B", "2031-05-01", (section,)), path / "a.pdf")
+    return path / "a.pdf"
+
+
+def pages(path):
+    return len(PdfReader(path).pages)
+
+
+def steps(count):
+    return Steps(tuple(StepLine(n, "inside", STEP) for n in range(1, count + 1)))
+
+
+def places(path):
+    """Return where each text begins on the first page [pt], by the text."""
+    found = {}
+
+    def take(text, matrix, text_matrix, _font, _size):
+        if text.strip():
+            found[text.strip()] = (text_matrix[4] + matrix[4], text_matrix[5] + matrix[5])
+
+    PdfReader(path).pages[0].extract_text(visitor_text=take)
+    return found
+
+
+def leading(path):
+    """Return how far the second step stands under the first [pt]."""
+    found = places(path)
+    return found["1 Inside."][1] - found["2 Inside."][1]
+
+
+def test_columns_are_read_down_the_left_one_first(tmp_path):
+    path = rendered(tmp_path, Columns(2), *(Paragraph(f"line {n}") for n in range(60)))
+    assert pages(path) == 1
+    found = places(path)
+    across = [found[f"line {n}"][0] for n in range(60)]
+    down = [found[f"line {n}"][1] for n in range(60)]
+    turn = next(n for n in range(1, 60) if across[n] != across[0])
+    assert set(across[:turn]) == {across[0]}
+    assert set(across[turn:]) == {across[turn]}
+    assert across[turn] > 306.0, "the right column begins right of the middle"
+    assert down[:turn] == sorted(down[:turn], reverse=True)
+    assert down[turn] == pytest.approx(down[0])
+
+
+def test_what_goes_across_the_page_stands_under_all_columns(tmp_path):
+    path = rendered(
+        tmp_path, Columns(2), *(Paragraph(f"line {n}") for n in range(50)), Columns(1), Paragraph("under all")
+    )
+    found = places(path)
+    assert found["under all"][1] < min(down for text, (_, down) in found.items() if text.startswith("line"))
+
+
+def test_what_would_begin_a_sheet_for_its_last_lines_is_set_closer(tmp_path, monkeypatch):
+    """As loosely as the fewest sheets allow, and no letter smaller for it."""
+    closer = print_style.TIGHTER
+
+    def sheets(count, kinds):
+        monkeypatch.setattr(print_style, "TIGHTER", kinds)
+        path = rendered(tmp_path, Columns(2), steps(count))
+        return pages(path), min(sizes(path)), leading(path)
+
+    loose = [sheets(count, closer[:1])[0] for count in (44, 56, 62)]
+    close = [sheets(count, closer[-1:])[0] for count in (44, 56, 62)]
+    chosen = [sheets(count, closer) for count in (44, 56, 62)]
+    assert loose != close, "nothing to choose"
+    assert [number for number, _, _ in chosen] == close
+    assert min(least for _, least, _ in chosen) >= 11.0
+    # Where room is left nothing is set closer.
+    assert chosen[0][2] == pytest.approx(sheets(44, closer[:1])[2])
+    assert min(lead for _, _, lead in chosen) < chosen[0][2]
+
+
+def test_numbers_stand_in_their_row_and_words_across_under_it(tmp_path):
+    table = Table(
+        (
+            Column("", 0.3), Column("No."), Column("Hole", below=True), Column("Across", large=True),
+            Column("Tool", below=True),
+        ),
+        ((TICK, 1, "access hole", '2 3/4"', "step drill"), (TICK, 2, "pilots", "through the part as template", "-")),
+        title="Holes",
+    )  # fmt: skip
+    path = rendered(tmp_path, Columns(2), Heading("Holes", 2), table)
+    text = all_text(path)
+    assert "access hole · step drill" in text
+    assert "pilots · through the part as template" in text
+    assert [size for word, size in written(path) if word == '2 3/4"'] == [14.0]
+    assert "Tool" not in text
+
+
+def test_what_is_expected_stands_behind_what_is_tried(tmp_path):
+    table = Table((Column("Test"), Column("Expected", run_in=True)), (("A key", "refused"), ("A label", "")))
+    text = all_text(rendered(tmp_path, table))
+    assert "Test: Expected" in text
+    assert "A key: refused" in text
+    assert "A label:" not in text
+
+
+def test_facts_are_run_in(tmp_path):
+    path = rendered(tmp_path, Facts((("Leaf", "Wood, solid core"), ("Backset", '2 3/4"'))))
+    found = places(path)
+    assert found["Leaf"][1] == found["Wood, solid core"][1]
+    assert found["Wood, solid core"][0] == pytest.approx(
+        found["Leaf"][0] + width_per_size("Leaf ", True, True) * 11.0, abs=0.1
+    )
+
+
+@pytest.mark.parametrize("word", ["Φλεγμα", "Дверь 7", "A → B", "門 3", "Größe"])
+def test_letters_that_the_narrow_font_lacks_are_set_in_the_wide_one(tmp_path, word):
+    path = rendered(tmp_path, Paragraph(f"Mark {word} here"))
+    text = all_text(path)
+    if "門" not in word:
+        assert word in text
+    assert "here" in text
+    # No letter lies on its neighbour: what is wider than the narrow font says would.
+    assert width_per_size(word, False, True) > 0
+
+
+def test_a_box_of_a_caution_begins_with_its_word(tmp_path):
+    path = rendered(tmp_path, Columns(2), Paragraph("No kink.", "caution"), Paragraph("DO NOT INSTALL.", "stop"))
+    found = places(path)
+    assert found["CAUTION"][1] == found["No kink."][1]
+    assert "STOP" in all_text(path)

@@ -384,3 +384,12 @@ def test_what_an_opening_hangs_on_its_circuit():
     assert (magnet.holding, magnet.fail) == (0.5, "fail-safe")
     assert magnet.suppression
     assert devices_of(stated.given, fit(power="battery"))[0][0].role == "unit"
+
+
+def test_a_strike_of_which_nobody_says_how_it_rests_is_taken_as_held():
+    """On the safe side for supply and standby, and not as the least that it can draw."""
+    cat = parts(STRIKE={"rest_a": None, "fail": "fail-safe"})
+    stated = connected("a", cat, fp("strike", "STRIKE"))
+    (_, strike), problems = devices_of(stated.given, stated.fit)
+    assert problems == ()
+    assert (strike.holding, strike.peak, strike.least) == (0.35, 0.35, None)

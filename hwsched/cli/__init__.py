@@ -73,6 +73,8 @@ ROOMS = (
         Entry("layout", "Plan supplies, wires and runs of a building, or of one circuit."),
         Entry("list", "List supplies, circuits, loads, routes."),
         Entry("show", "Show supplies, circuits and the volts at every opening.", "power"),
+        Entry("margins", "Show what later openings are borne, and what falls out when one thing fails."),
+        Entry("goods", "Show what is ordered for what is laid, how wire is cut, what is licensed work."),
     ),
     Room(
         "parts",

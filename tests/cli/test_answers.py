@@ -62,6 +62,8 @@ SPOKEN = {
     "power plan": ("Main",),
     "power layout": ("Main",),
     "power show": (),
+    "power goods": (),
+    "power margins": (),
     "parts import": (str(SAMPLE / "catalogue.xlsx"),),
     "parts export": ("-o", "OUT/c.xlsx"),
     "parts set": ("make", "HS-1", "unit=UNIT"),

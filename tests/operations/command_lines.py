@@ -101,6 +101,8 @@ ELSEWHERE = {
     "show": "opening show P 1",
     "draw": "opening draw P 1 inside -o F/inside.svg",
     "power shown": "power show P",
+    "goods": "power goods P --going",
+    "margins": "power margins P --most 4",
     "parts written": "parts export P -o F/parts.xlsx",
     "successors": "parts successors P",
     "cost": "parts cost P",

@@ -30,8 +30,6 @@ from tests.operations.powered import (
 )
 from tests.rules.scenario import part
 
-pytestmark = pytest.mark.turns(2)
-
 
 @furnished
 def yard(project):

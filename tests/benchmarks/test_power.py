@@ -173,7 +173,7 @@ def test_500_openings_by_40_places_against_the_bare_solver(seed, amps, maximum_m
     assert found.gap <= 0.01
     assert found.fewest_proven
     assert len(found.open) <= count
-    assert mine <= 1.5 * bare
+    assert mine <= 0.4 * bare
 
 
 def test_10_000_batteries_and_circuits_within_one_bare_reading(tmp_path):

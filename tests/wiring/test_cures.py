@@ -44,6 +44,10 @@ def present(offer, node, runs, changed, more):
             end = where[1] or where[3]
             chosen = [r for r in path if r.to_node in (end, end.lower())]
             assert len(chosen) == 1, offer.text
+        if "thinner ones of" in offer.text:
+            gauge = int(offer.text.split()[0])
+            chosen = [r for r in path if int((r.gauge or "18 AWG").split()[0]) > gauge]
+            assert f"the {len(chosen)} thinner" in offer.text
         if offer.kind.startswith("thicker"):
             facts = {"gauge": re.match(r"(.+?) for", offer.text)[1], "stranding": "stranded"}
         else:

@@ -206,6 +206,13 @@ def _named(given: _Input, which: Sequence[int]) -> str:
     return f"all {len(which)} runs from the supply to {given.node!r}"
 
 
+def _thinner(given: _Input, which: Sequence[int], changed: Sequence[int]) -> str:
+    """Name the runs that a thicker conductor changes."""
+    if len(changed) in (1, len(which)):
+        return _named(given, changed)
+    return f"the {len(changed)} thinner ones of the {len(which)} runs from the supply to {given.node!r}"
+
+
 def _thicker(given: _Input, kind: str, which: Sequence[int], gauges: Sequence[str]) -> Cure:
     areas = {i: gauge_of(given.circuit.runs[i].gauge).area_mm2 for i in which}
     thinnest = min(which, key=lambda i: areas[i])
@@ -229,11 +236,13 @@ def _thicker(given: _Input, kind: str, which: Sequence[int], gauges: Sequence[st
         tried = _with_runs(given.circuit, which, change)
         if given.tried(tried)[0]:
             break
-    length_m = sum(given.circuit.runs[i].length_m for i in which)
+    # What is as thick already stays, and is not named: laid as the text says it would be thinner than it was.
+    changed = [i for i in which if tried.runs[i].gauge != given.circuit.runs[i].gauge]
+    length_m = sum(given.circuit.runs[i].length_m for i in changed)
     return given.cure(
         kind,
         tried,
-        f"{gauge} for {where}",
+        f"{gauge} for {_thinner(given, which, changed)}",
         f"even {gauge} for {where} does not do",
         {"area_mm2": gauge_of(gauge).area_mm2, "length_m": length_m},
     )

@@ -163,7 +163,7 @@ def test_every_cure_that_is_offered_leaves_no_opening_low_when_it_is_laid():
             continue
         low += 1
         # Every load that is low has a cure tried for it.
-        assert set(result.cure_offers) == lows(result)
+        assert set(result.cure_offers) >= lows(result)
         for offers in result.cure_offers.values():
             for offer in offers:
                 # What cures the whole circuit is offered for its other places too, in the words of the one it is for.

@@ -15,7 +15,7 @@ from tests.calc.oracles import case_count
 from tests.calc.oracles.planning import best_plan
 from tests.calc.power.planning.questions import question_of, random_numbers
 
-CASES = min(case_count(12), 400)
+CASES = min(case_count(8), 400)
 WEIGHED = {
     "least-cost": lambda cost, metres, supplies: cost,
     "least-wire": lambda cost, metres, supplies: metres,
@@ -111,6 +111,7 @@ def test_the_greatest_margin_that_all_can_have_and_then_the_least_cost():
         assert found.cost == pytest.approx(best_plan(*numbers, WEIGHED["least-cost"], found.margin_v - 1e-6), rel=1e-6)
 
 
+@pytest.mark.turns(2)
 @pytest.mark.parametrize("aim", AIMS)
 def test_the_bound_of_the_large_search_is_none_too_high(aim, monkeypatch):
     rng = random.Random(f"bound {aim}")

@@ -148,7 +148,8 @@ def test_what_was_left_is_answered_in_the_window_of_deliveries(window, qtbot, tm
     window.survey.take_survey(file)
     qtbot.mouseClick(seen(window, qtbot).take, LEFT)
     idle(qtbot, window)
-    window.beside.acts["deliveries"].trigger()
+    assert window.openings.questions.words.text().startswith("5 questions from delivery 2: ")
+    qtbot.mouseClick(window.openings.questions.show_them, LEFT)
     beside = window.frame.side.windows[DeliveriesWindow]
     assert (beside.pages.tabText(0), beside.told.text()) == ("To decide (5)", "5 questions from delivery 2")
     assert not beside.answer.isEnabled()
@@ -163,6 +164,7 @@ def test_what_was_left_is_answered_in_the_window_of_deliveries(window, qtbot, tm
     qtbot.mouseClick(beside.answer, LEFT)
     idle(qtbot, window)
     assert (beside.pages.tabText(0), beside.pages.tabText(2)) == ("To decide (2)", "Retired openings (1)")
+    assert window.openings.questions.words.text().startswith("2 questions from delivery 2: ")
     assert marks_shown(window) == ["101", "105", "106", "D-103", "S-2"]
     beside.pages.setCurrentIndex(2)
     pick_row(qtbot, beside.resting, 0)
@@ -195,6 +197,7 @@ def test_a_delivery_is_looked_at_whole_and_taken_back_in_the_window(window, qtbo
     qtbot.mouseClick(beside.back, LEFT)
     idle(qtbot, window)
     assert (beside.list.topLevelItemCount(), beside.pages.tabText(0)) == (1, "To decide (0)")
+    assert window.openings.questions.isHidden()
 
 
 def marks_shown(window):

@@ -153,12 +153,12 @@ def test_every_cure_that_is_offered_leaves_no_opening_low_when_it_is_laid():
         # Half of the openings have their unit beyond a door loop, which is bought as it is.
         loops = {r.opening_id: rng.random() < 0.5 for r in runs if r.opening_id}
 
-        def worked(laid, changed, loops=loops, more=more):
+        def solved(laid, changed, loops=loops, more=more):
             cat = parts(add=(BATTERY,), **changed)
             hung = {o: connected(o, cat, without=() if loop else ("power-transfer",)) for o, loop in loops.items()}
             return only_circuit(alone(laid, cat, openings=hung, **more))
 
-        result = worked(runs, changed)
+        result = solved(runs, changed)
         if not result.cure_offers:
             continue
         low += 1
@@ -172,7 +172,7 @@ def test_every_cure_that_is_offered_leaves_no_opening_low_when_it_is_laid():
                 if not offer.works or (offer.kind == "own-run" and any(r.from_node == frame for r in runs)):
                     continue
                 new_runs, new_parts = present(offer, frame, runs, changed, more)
-                again = worked(new_runs, {**changed, **{k: {**changed.get(k, {}), **v} for k, v in new_parts.items()}})
+                again = solved(new_runs, {**changed, **{k: {**changed.get(k, {}), **v} for k, v in new_parts.items()}})
                 assert not again.collapsed, offer.text
                 assert not lows(again), (offer.text, runs)
                 told = float(re.search(r": (-?\d+\.\d+) V at", offer.text)[1])

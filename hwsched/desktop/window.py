@@ -162,6 +162,7 @@ class Window(QMainWindow):
         self.welcome.wants_open.connect(self.project.ask_open)
         self.welcome.wants_sample.connect(self.project.ask_sample)
         self.openings.earlier.asked.connect(self.fitting.show_since_upgrade)
+        self.openings.questions.asked.connect(self.beside.acts["deliveries"].trigger)
         sheet.findings_page.wants_waiver.connect(findings.ask_waiver)
         sheet.findings_page.wants_back.connect(findings.take_waiver_back)
         sheet.findings_page.wants_why.connect(findings.show_why)

@@ -11,6 +11,7 @@ from hwsched.model.project import Project
 from hwsched.operations.findings.checking import Checked, Checker, look_again, waiver_book
 from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.parts.hardware_sets import hardware_sets
+from hwsched.operations.survey.deliveries import open_counts
 
 
 class Workspace(QObject):
@@ -43,6 +44,8 @@ class Workspace(QObject):
         self.checked: dict[str, Checked] = {}
         self.sets: Mapping[str, OpeningSet] = {}
         """Hardware set of each opening that has one."""
+        self.questions: Mapping[int, int] = {}
+        """How many questions are left by the number of their delivery."""
         self.checker = Checker()
         self._waivers: tuple[int, WaiverBook | None] | None = None
         self.turn = 0
@@ -53,6 +56,7 @@ class Workspace(QObject):
         self.turn += 1
         self.checked = {each.given.opening.id: each for each in checked}
         self.read_sets()
+        self.questions = open_counts(self.project)
         self.reloaded.emit()
 
     def refresh(self, ids: Iterable[str]) -> None:
@@ -61,6 +65,7 @@ class Workspace(QObject):
         if not wanted:
             return
         self.turn += 1
+        self.questions = open_counts(self.project)
         looked = look_again(self.project, wanted, checker=self.checker, earlier=False)
         found = {each.given.opening.id: each for each in looked}
         fresh = set(found) - set(self.checked)

@@ -94,7 +94,6 @@ ELSEWHERE = {
     "manual": "project manual -o F/hwsched.1",
     "form": "survey form P -o F/form.xlsx",
     "questions": "survey questions P",
-    "deliveries": "survey deliveries P",
     "origin": "survey origin P 1",
     "missing": "survey missing P",
     "verify sheet": "release verify P 00000000",

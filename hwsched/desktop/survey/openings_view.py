@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.opening.earlier_line import EarlierLine
 from hwsched.desktop.project_state import ProjectState
 from hwsched.desktop.survey.building_tree import BuildingTree
+from hwsched.desktop.survey.questions_line import QuestionsLine
 from hwsched.desktop.survey.register import STATES, Register
 
 _NAMED = 8
@@ -45,6 +46,7 @@ class OpeningsView(QWidget):
         self.register = Register(self)
         self.places = BuildingTree()
         self.earlier = EarlierLine()
+        self.questions = QuestionsLine()
         self.search = QLineEdit()
         self.search.setPlaceholderText("Find: mark, room, lock, hand ...")
         self.search.setClearButtonEnabled(True)
@@ -68,6 +70,7 @@ class OpeningsView(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(4, 6, 4, 4)
         layout.addWidget(self.earlier)
+        layout.addWidget(self.questions)
         layout.addLayout(bar)
         layout.addWidget(self.left)
         layout.addWidget(self.table, 1)
@@ -192,6 +195,7 @@ class OpeningsView(QWidget):
         workspace = self._shared.workspace
         checked = workspace.checked.values() if workspace is not None else ()
         self.earlier.show_count(sum(each.standing == "earlier-version" for each in checked))
+        self.questions.show_counts(workspace.questions if workspace is not None else {})
 
     def _on_place(self, place: object) -> None:
         self.register.narrow(place=place)

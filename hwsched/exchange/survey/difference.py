@@ -206,7 +206,10 @@ class Preview:
             lines.append(f"left out as decided: {_named_marks(self.left_out)}")
         if self.part:
             lines.append(self.part)
-        lines += [f"asked: {each.describe()}" for each in self.left if each.kind in _ASKED_ALONE][:_SHOWN]
+        alone = [each for each in self.left if each.kind in _ASKED_ALONE]
+        lines += [f"asked: {each.describe()}" for each in alone[:_SHOWN]]
+        if len(alone) > _SHOWN:
+            lines.append(f"asked: and {len(alone) - _SHOWN} more")
         lines += [f"asked: {proposal.describe()}" for proposal in self.undecided[:_SHOWN]]
         if len(self.undecided) > _SHOWN:
             lines.append(f"asked: and {len(self.undecided) - _SHOWN} more marks that may be known openings")

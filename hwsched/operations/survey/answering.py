@@ -6,10 +6,11 @@ from typing import Any, Final
 
 from sqlalchemy import Connection, select
 
-from hwsched.exchange.survey.deciding import decide
+from hwsched.exchange.survey.deciding import decide, settled_key
 from hwsched.exchange.survey.decisions import answered
 from hwsched.exchange.survey.difference import FactChange, OpeningChange, Preview, Undecided, difference
 from hwsched.exchange.survey.facts import Answer, AnswerKey, Decisions, SurveyRead, is_same
+from hwsched.model.bulk import among
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.queries import opening_ids, read_extra, read_inputs, retired_openings
@@ -228,18 +229,19 @@ def _file(connection: Connection, number: int) -> str:
 def _close(change: Change, judged: _Judged) -> None:
     """Close the questions that are answered, and keep what the openings that are taken now leave open themselves."""
     by_delivery: dict[int, dict[str, str | None]] = {}
+    # Those of an opening that goes went with it.
+    query = select(OPEN_QUESTION.c.id)
+    there = {row[0] for row in among(change.connection, query, OPEN_QUESTION.c.id, list(judged.done))}
+    asked = {settled_key(question.undecided) for question in judged.left}
     for row_id, answer in judged.done.items():
         rows = by_delivery.setdefault(judged.questions[row_id].delivery, {})
         rows[row_id] = None if answer == "gone" else answer
     for number, rows in by_delivery.items():
         row = change.connection.execute(select(DELIVERY).where(DELIVERY.c.number == number)).one()
         here = {question.undecided.mark for question in judged.questions.values() if question.delivery == number}
-        there = {row_id: each for row_id, each in rows.items() if _is_there(change, row_id)}
-        replace_questions(change, row.id, [(each, None) for each in judged.preview.left if each.mark in here], there)
+        new = [(each, None) for each in judged.preview.left if each.mark in here and settled_key(each) not in asked]
+        asked.update(settled_key(each) for each, _ in new)
+        replace_questions(change, row.id, new, {key: answer for key, answer in rows.items() if key in there})
         told = dict(row.told)
         told["decided"] = int(told.get("decided", 0)) + len(rows)
         change.update(DELIVERY, [(row.id, {"told": told})])
-
-
-def _is_there(change: Change, row_id: str) -> bool:
-    return change.connection.execute(select(OPEN_QUESTION.c.id).where(OPEN_QUESTION.c.id == row_id)).first() is not None

@@ -80,6 +80,22 @@ _ROWS: Final = (
 )
 
 
+_OPEN: Final = (
+    OPEN_QUESTION.c.answer.is_(None),
+    OPEN_QUESTION.c.opening_id.is_(None) | IN_USE | (OPEN_QUESTION.c.kind == "again"),
+)
+"""Of openings that rest only their return is asked."""
+_COUNTS: Final = (
+    select(DELIVERY.c.number, func.count())
+    .select_from(OPEN_QUESTION)
+    .join(DELIVERY, OPEN_QUESTION.c.delivery_id == DELIVERY.c.id)
+    .outerjoin(OPENING_TABLE, OPEN_QUESTION.c.opening_id == OPENING_TABLE.c.id)
+    .where(*_OPEN)
+    .group_by(DELIVERY.c.number)
+    .order_by(DELIVERY.c.number)
+)
+
+
 def read_settled(connection: Connection) -> EarlierAnswers:
     """Return what was decided at earlier deliveries."""
     held: set[Settled] = set()
@@ -95,8 +111,7 @@ def read_settled(connection: Connection) -> EarlierAnswers:
 
 def read_questions(connection: Connection, delivery: int | None = None) -> list[OpenQuestion]:
     """Return what is left to be decided, oldest delivery first; of openings that rest since only their return."""
-    there = OPEN_QUESTION.c.opening_id.is_(None) | IN_USE | (OPEN_QUESTION.c.kind == "again")
-    query = _ROWS.where(OPEN_QUESTION.c.answer.is_(None), there)
+    query = _ROWS.where(*_OPEN)
     if delivery is not None:
         query = query.where(DELIVERY.c.number == delivery)
     return [OpenQuestion(row.id, row.number, _undecided(row)) for row in connection.execute(query)]
@@ -110,10 +125,8 @@ def open_questions(project: Project, delivery: int | None = None) -> list[OpenQu
 
 def open_counts(project: Project) -> dict[int, int]:
     """Return how many questions are left by the number of their delivery; those without any are left out."""
-    found: dict[int, int] = {}
-    for each in open_questions(project):
-        found[each.delivery] = found.get(each.delivery, 0) + 1
-    return found
+    with project.reading() as connection:
+        return {row[0]: row[1] for row in connection.execute(_COUNTS)}
 
 
 def _undecided(row: Any) -> Undecided:

@@ -14,7 +14,7 @@ from hwsched.operations.survey.answering import answer_questions
 from hwsched.operations.survey.deliveries import deliveries, open_counts, open_questions, take_back
 from hwsched.operations.survey.editing import edit_facts
 from hwsched.operations.survey.origins import origins
-from hwsched.operations.survey.survey_import import import_survey
+from hwsched.operations.survey.survey_import import import_survey, preview_survey
 from tests.model.states import state
 from tests.once import copied
 from tests.operations.survey.test_reconciling import (
@@ -35,6 +35,15 @@ from tests.operations.survey.test_reconciling import (
 def project(tmp_path):
     copied("first delivery", tmp_path / "p.hwsched", make)
     with open_project(str(tmp_path / "p.hwsched")) as opened:
+        yield opened
+
+
+@pytest.fixture(scope="module")
+def looked_at(tmp_path_factory):
+    """The same, for those who only look."""
+    path = tmp_path_factory.mktemp("first") / "p.hwsched"
+    copied("first delivery", path, make)
+    with open_project(str(path)) as opened:
         yield opened
 
 
@@ -81,11 +90,15 @@ def facts_of(project, mark):
         (("any@102=held",), "45", 38, 36),
     ],
 )
-def test_decided_for_all_by_fact_by_opening_by_cell(project, tmp_path, told, rating_102, width_101, width_102):
-    taken(project, tmp_path, with_rows(**WIDER), *told)
-    assert facts_of(project, "102") == (rating_102, width_102)
-    assert facts_of(project, "101")[1] == width_101
-    assert left(project) == []
+def test_decided_for_all_by_fact_by_opening_by_cell(looked_at, tmp_path, told, rating_102, width_101, width_102):
+    path = delivery(tmp_path, with_rows(**WIDER))
+    preview = preview_survey(looked_at, path, SurveyOptions(decisions=words(*told))).preview
+    after = {(each.mark, fact.attribute): fact.after for each in preview.changed for fact in each.facts}
+    found = [after.get(key, held) for key, held in (
+        (("102", "rating"), "45"), (("101", "width_mm"), 36 * 25.4), (("102", "width_mm"), 36 * 25.4),
+    )]  # fmt: skip
+    assert found == [rating_102, pytest.approx(width_101 * 25.4), pytest.approx(width_102 * 25.4)]
+    assert preview.left == ()
 
 
 def test_what_is_left_open_is_answered_later_without_the_file(project, tmp_path):

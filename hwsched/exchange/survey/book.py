@@ -24,6 +24,7 @@ from hwsched.exchange.survey.grid import Grid, read_grids
 from hwsched.exchange.survey.header import MARK, compose_marks, map_columns, places_of
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word
 from hwsched.exchange.survey.memory import recall
+from hwsched.exchange.survey.mends import mend_cells
 from hwsched.exchange.survey.openings import Taken, finish
 from hwsched.exchange.survey.patterns import places
 from hwsched.exchange.survey.plausibility import BY_ID, with_oddities
@@ -65,13 +66,14 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         Where the file as a whole cannot be read, or no sheet has a header with marks.
     """
     grids = read_grids(path, options.sheet, options.encoding)
+    mended, unmended = mend_cells(grids, options, path.name)
     vocabulary = Vocabulary(options.own_fields)
     chosen = choose_sheets(grids, vocabulary, options, path.name)
     passed_over = list(chosen.passed_over)
     sheets: list[tuple[SheetFacts, bool]] = []
     of_types: list[SheetFacts] = []
     mappings: list[SheetMapping] = []
-    problems: list[CellProblem | FileProblem] = []
+    problems: list[CellProblem | FileProblem] = [*unmended]
     unmapped: list[UnmappedColumn] = []
     for grid, header in (*chosen.types, *chosen.openings, *chosen.lists):
         compose_marks(grid, header)
@@ -103,7 +105,8 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
     gathered = _openings(sheets, of_types, chosen, pattern, path.name, only_named=options.sheet is not None)
     openings, rejected, assumed = gathered.openings, gathered.rejected, gathered.assumed
     passed_over += gathered.passed_over
-    notes = [Assumption(grid.sheet, "", "", note, len(grid.rows)) for grid in grids for note in grid.notes]
+    notes = [Assumption(each.sheet, "", "", f"cell {each.describe()}", 1) for each in mended]
+    notes += [Assumption(grid.sheet, "", "", note, len(grid.rows)) for grid in grids for note in grid.notes]
     every = [*of_types, *(sheet for sheet, _ in sheets)]
     problems += [problem for sheet in every for problem in sheet.problems]
     problems += gathered.problems
@@ -125,6 +128,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         other_sheets=chosen.others,
         questions=(*(question for sheet in every for question in sheet.questions), *gathered.questions),
         oddities=oddities,
+        mends=tuple((each.sheet, each.cell, each.was, each.now, each.by) for each in mended),
     )
 
 

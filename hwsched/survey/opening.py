@@ -1,6 +1,7 @@
 """Facts of an opening and its frame."""
 
 from hwsched.attributes import Attribute, Choice, Reading, Unclear
+from hwsched.attributes.walls import WALLS
 from hwsched.survey.entity import Entity
 from hwsched.survey.place import PLACE_FACTS
 
@@ -109,12 +110,6 @@ POWER_WISHES = (
     Choice("any", "Whatever serves", ("no preference", "either")),
     Choice("battery", "Battery", ("batteries", "batt")),
     Choice("supply", "Remote supply", ("wired", "low voltage", "12 v", "psu")),
-)
-WALLS = (
-    Choice("masonry", "Masonry or concrete", ("brick", "block", "concrete", "stone", "solid wall")),
-    Choice("hollow", "Board on studs", ("plasterboard", "drywall", "gypsum board", "stud wall", "partition")),
-    Choice("steel", "Steel sheet or post", ("metal", "steel post", "post", "pillar", "sheet steel")),
-    Choice("wood", "Wood", ("timber", "panelling", "wood panel")),
 )
 
 OPENING = Entity(

@@ -17,12 +17,14 @@ if TYPE_CHECKING:
 
 
 class Fact(TypedDict):
-    """A fact that changes; lengths in mm, money as a decimal string, null for unknown."""
+    """A fact that changes; lengths in mm, null for unknown; who set what stood there, or which row gave it."""
 
     where: str
     fact: str
     before: str | float | bool | None
     after: str | float | bool | None
+    set_by: str | None
+    given: str | None
 
 
 class ChangedOpening(TypedDict):
@@ -381,7 +383,14 @@ def _changed(opening: OpeningChange) -> ChangedOpening:
     return {
         "mark": opening.mark,
         "facts": [
-            {"where": fact.where, "fact": fact.attribute, "before": fact.before, "after": fact.after}
+            {
+                "where": fact.where,
+                "fact": fact.attribute,
+                "before": fact.before,
+                "after": fact.after,
+                "set_by": fact.source or None,
+                "given": fact.given or None,
+            }
             for fact in opening.facts
         ],
         "new_leaf_count": len(opening.new_leaves),

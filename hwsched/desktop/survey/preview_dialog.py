@@ -28,6 +28,7 @@ from hwsched.exchange.survey.difference import Preview
 from hwsched.exchange.survey.facts import Decisions, SurveyOptions
 from hwsched.exchange.survey.outline import SheetOutline
 from hwsched.operations.survey.survey_import import LaidOpen
+from hwsched.quantities import LengthStyle
 
 DECIDING: Final = "Decide"
 """Title of the page of decisions."""
@@ -48,6 +49,8 @@ class PreviewDialog(QDialog):
         What was said so far of how it is to be read.
     first : str
         What a person must know before, such as why it is shown again.
+    style : {"fraction", "decimal-inch", "mm"}
+        How lengths are shown.
     answers : int
         Answers so far, which can be taken back one by one.
     column : int
@@ -72,6 +75,7 @@ class PreviewDialog(QDialog):
         options: SurveyOptions,
         parent: QWidget | None = None,
         first: str = "",
+        style: LengthStyle = "mm",
         answers: int = 0,
         column: int = 0,
     ) -> None:
@@ -88,7 +92,7 @@ class PreviewDialog(QDialog):
         head.setWordWrap(True)
         self.pages = pages = QTabWidget()
         changed: list[tuple[str, ...]] = [
-            (opening.mark, f"{fact.where} {fact.attribute}", _text(fact.before), _text(fact.after))
+            (opening.mark, f"{fact.where} {fact.label}", fact.shown(fact.before, style), fact.shown(fact.after, style))
             for opening in preview.changed
             for fact in opening.facts
         ]
@@ -97,10 +101,16 @@ class PreviewDialog(QDialog):
         asked += [(proposal.describe(),) for proposal in preview.undecided]
         asked += [(oddity.describe(),) for oddity in preview.oddities]
         blank: list[tuple[str, ...]] = [
-            (mark, f"{fact.where} {fact.label}", fact.shown(fact.before)) for mark, fact in preview.blank
+            (mark, f"{fact.where} {fact.label}", fact.shown(fact.before, style)) for mark, fact in preview.blank
         ]
         by_hand: list[tuple[str, ...]] = [
-            (mark, f"{fact.where} {fact.label}", fact.shown(fact.before), fact.shown(fact.after), fact.source)
+            (
+                mark,
+                f"{fact.where} {fact.label}",
+                fact.shown(fact.before, style),
+                fact.shown(fact.after, style),
+                fact.source,
+            )
             for mark, fact in preview.by_hand
         ]
         lists: tuple[tuple[str, tuple[str, ...], list[tuple[str, ...]]], ...] = (
@@ -129,7 +139,7 @@ class PreviewDialog(QDialog):
         pages.setCurrentIndex(0)
         pages.addTab(self.reading, "How it is read")
         found = differences_of(preview, options.decisions)
-        self.deciding = DecidingPage(found, options.decisions)
+        self.deciding = DecidingPage(found, options.decisions, style=style)
         self.deciding.said.connect(lambda said: self.decided.emit(replace(options, decisions=said)))
         known = bool(preview.changed or preview.unchanged or preview.missing or preview.left)
         if known and found:
@@ -199,12 +209,6 @@ def _is_of(problem: CellProblem | FileProblem, sheet: SheetOutline | None) -> bo
     # That no column is the mark the page says itself, in words of what to do there.
     lacks_mark = sheet is not None and not sheet.has_mark and isinstance(problem, FileProblem)
     return not lacks_mark
-
-
-def _text(value: object) -> str:
-    if value is None:
-        return "unknown"
-    return f"{value:.10g}" if isinstance(value, float) else str(value)
 
 
 def _list(columns: tuple[str, ...], rows: list[tuple[str, ...]]) -> QTreeWidget:

@@ -97,8 +97,15 @@ class SurveyActions(Subject):
     ) -> None:
         column = instead.sheet.column if instead is not None else 0
         dialog = PreviewDialog(
-            path.name, opened, options, self.frame.window, first, len(self._answers), column
-        )  # fmt: skip
+            path.name,
+            opened,
+            options,
+            self.frame.window,
+            first,
+            self.state.style_of_lengths,
+            len(self._answers),
+            column,
+        )
         if instead is not None:
             # At the same place, and only then the one before goes: to a person it is one window.
             dialog.setGeometry(instead.geometry())

@@ -192,7 +192,7 @@ def test_answers_are_taken_back_cells_mended_columns_told_and_the_plan_kept(wind
     QTest.keyClicks(dialog.sheet.cell, "80")
     QTest.keyClick(dialog.sheet.cell, Qt.Key.Key_Return)
     dialog = seen(window, qtbot, dialog)
-    assert dialog.sheet.options.mends == {"list!C6": "80"}
+    assert dialog.sheet.options.corrections == {"list!C6": "80"}
     assert dialog.sheet.column == 2
     # The heading of a column is clicked, and the column left out.
     header = dialog.sheet.table.horizontalHeader()

@@ -245,7 +245,7 @@ def _run(arguments: argparse.Namespace) -> int:
         mark=arguments.mark,
         counts=arguments.counts,
         pairs=arguments.pairs,
-        mends={cell.strip(): text for cell, _, text in (each.partition("=") for each in arguments.mend)},
+        corrections={cell.strip(): text for cell, _, text in (each.partition("=") for each in arguments.mend)},
         as_typed=arguments.as_typed,
         cures=frozenset(arguments.cure),
         decisions=decisions,

@@ -20,7 +20,7 @@ _NOWHERE: Final = QModelIndex()
 
 
 @dataclass(frozen=True, slots=True)
-class Doubt:
+class MarkedCell:
     """What is doubtful about a cell."""
 
     kind: str
@@ -35,17 +35,20 @@ class SheetModel(QAbstractTableModel):
     ----------
     sheet : SheetOutline or None
         The sheet; None shows nothing.
-    doubts : mapping of (int, str) to Doubt
+    marked_cells : mapping of (int, str) to MarkedCell
         By row as the spreadsheet counts and letters of the column; no letters: the row as a whole.
     """
 
     def __init__(
-        self, sheet: SheetOutline | None, doubts: Mapping[tuple[int, str], Doubt], parent: QObject | None = None
+        self,
+        sheet: SheetOutline | None,
+        marked_cells: Mapping[tuple[int, str], MarkedCell],
+        parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
         self._rows = sheet.rows if sheet else ()
         self._sheet = sheet
-        self._doubts = doubts
+        self._marked = marked_cells
         self._width = max((len(row) for row in self._rows), default=0)
         self._headings = {each.index: each for each in sheet.columns} if sheet else {}
 
@@ -71,7 +74,7 @@ class SheetModel(QAbstractTableModel):
             return None
         is_header = self._sheet.header_first <= row + 1 <= self._sheet.header_row and bool(self._headings)
         passed = self._sheet.passed.get(row + 1)
-        doubt = self._doubts.get((row + 1, column_letter(column))) or self._doubts.get((row + 1, ""))
+        doubt = self._marked.get((row + 1, column_letter(column))) or self._marked.get((row + 1, ""))
         if role == Qt.ItemDataRole.BackgroundRole:
             if is_header:
                 return _HEADER

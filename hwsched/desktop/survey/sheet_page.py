@@ -28,11 +28,11 @@ from PySide6.QtWidgets import (
 
 from hwsched.attributes import as_text
 from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices, suggestions
-from hwsched.desktop.survey.sheet_model import Doubt, SheetModel
+from hwsched.desktop.survey.sheet_model import MarkedCell, SheetModel
 from hwsched.exchange.problems import Cause, CellProblem, column_letter
 from hwsched.exchange.survey.answers import answered, with_word
+from hwsched.exchange.survey.corrections import cell_name
 from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions
-from hwsched.exchange.survey.mends import cell_name
 from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
 from hwsched.quantities import BARE_UNITS, BareUnit
 
@@ -80,7 +80,7 @@ class SheetPage(QWidget):
         self.sheet = sheet
         self._columns = {each.index: each for each in sheet.columns} if sheet else {}
         self._by_letter = {column_letter(index): each for index, each in self._columns.items()}
-        self.model = SheetModel(sheet, _doubts(questions, refused, sheet.name if sheet else ""))
+        self.model = SheetModel(sheet, _marked_cells(questions, refused, sheet.name if sheet else ""))
         self.table = QTableView()
         self.table.setModel(self.model)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectItems)
@@ -220,7 +220,7 @@ class SheetPage(QWidget):
             return
         name = f"{self.sheet.name}!{cell_name(self._row() - 1, self.column)}"
         if as_text(self.model.cell(self._row() - 1, self.column)) != self.cell.text():
-            self._tell(replace(self.options, mends={**self.options.mends, name: self.cell.text()}))
+            self._tell(replace(self.options, corrections={**self.options.corrections, name: self.cell.text()}))
 
     def _add_question(self, question: Question) -> None:
         asked = question.describe().partition("? ")[0].partition(", ")[2] + "?"
@@ -322,16 +322,20 @@ def _said(told: Mapping[str, Any], column: ColumnOutline) -> Any:
     return told.get(f"column {column_letter(column.index)}", told.get(column.header))
 
 
-def _doubts(questions: Sequence[Question], refused: Sequence[Cause], sheet: str) -> dict[tuple[int, str], Doubt]:
+def _marked_cells(
+    questions: Sequence[Question], refused: Sequence[Cause], sheet: str
+) -> dict[tuple[int, str], MarkedCell]:
     """Return what is doubtful, by row as the spreadsheet counts and letters of the column."""
-    found: dict[tuple[int, str], Doubt] = {}
+    found: dict[tuple[int, str], MarkedCell] = {}
     for question in questions:
         if question.sheet == sheet:
             found |= dict.fromkeys(
-                ((row, question.column) for row in question.rows), Doubt("asked", question.describe())
+                ((row, question.column) for row in question.rows), MarkedCell("asked", question.describe())
             )
     for cause in refused:
         problem = cause.problem
         if isinstance(problem, CellProblem) and problem.sheet == sheet:
-            found |= dict.fromkeys(((row, problem.column) for row in cause.rows), Doubt("refused", cause.describe()))
+            found |= dict.fromkeys(
+                ((row, problem.column) for row in cause.rows), MarkedCell("refused", cause.describe())
+            )
     return found

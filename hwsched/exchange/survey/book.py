@@ -10,6 +10,7 @@ from typing import Final
 
 from hwsched.exchange.problems import CellProblem, FileProblem, column_letter
 from hwsched.exchange.survey.columns import read_columns
+from hwsched.exchange.survey.corrections import mend_cells
 from hwsched.exchange.survey.counted import Made
 from hwsched.exchange.survey.counts import TYPE, quantity_column, read_counts
 from hwsched.exchange.survey.facts import (
@@ -24,7 +25,6 @@ from hwsched.exchange.survey.grid import Grid, read_grids
 from hwsched.exchange.survey.header import MARK, compose_marks, map_columns, places_of
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word
 from hwsched.exchange.survey.memory import recall
-from hwsched.exchange.survey.mends import mend_cells
 from hwsched.exchange.survey.openings import Taken, finish
 from hwsched.exchange.survey.patterns import places
 from hwsched.exchange.survey.plausibility import BY_ID, with_oddities
@@ -128,7 +128,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         other_sheets=chosen.others,
         questions=(*(question for sheet in every for question in sheet.questions), *gathered.questions),
         oddities=oddities,
-        mends=tuple((each.sheet, each.cell, each.was, each.now, each.by) for each in mended),
+        corrections=tuple((each.sheet, each.cell, each.was, each.now, each.by) for each in mended),
     )
 
 

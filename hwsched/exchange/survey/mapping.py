@@ -103,7 +103,7 @@ class RememberedMapping:
     """Pattern of the mark where it stands in several columns."""
     counts: str = ""
     """How rows are read that stand for several doors."""
-    mends: tuple[tuple[str, str, str, str, str], ...] = ()
+    corrections: tuple[tuple[str, str, str, str, str], ...] = ()
     """Cells that were mended: sheet, cell, what it held, what it is read as, by whom."""
     gone: tuple[str, ...] = ()
     """Remembered columns, by their plain headings, that the header in hand lacks."""
@@ -119,8 +119,8 @@ class RememberedMapping:
         for name, text in (("mark", self.mark), ("counts", self.counts)):
             if text:
                 content[name] = text
-        if self.mends:
-            content["mends"] = [list(each) for each in self.mends]
+        if self.corrections:
+            content["corrections"] = [list(each) for each in self.corrections]
         return content
 
     @staticmethod
@@ -135,7 +135,7 @@ class RememberedMapping:
             tuple(content.get("headers", ())),
             content.get("mark", ""),
             content.get("counts", ""),
-            tuple((sheet, cell, was, now, by) for sheet, cell, was, now, by in content.get("mends", ())),
+            tuple((sheet, cell, was, now, by) for sheet, cell, was, now, by in content.get("corrections", ())),
         )
 
 

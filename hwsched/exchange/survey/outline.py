@@ -9,11 +9,11 @@ from pathlib import Path
 from typing import Final
 
 from hwsched.attributes import as_text
+from hwsched.exchange.survey.corrections import mend_cells
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid, read_grids
 from hwsched.exchange.survey.header import MARK, Header, find_header, map_columns
 from hwsched.exchange.survey.lines import line_kind, mostly_digits
-from hwsched.exchange.survey.mends import mend_cells
 from hwsched.exchange.survey.words import Vocabulary
 
 _ROWS: Final = 400

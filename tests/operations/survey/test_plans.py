@@ -60,7 +60,7 @@ def test_a_mended_cell_is_kept_with_its_author_and_mended_again(tmp_path):
     path = tmp_path / "list.csv"
     path.write_text("Mark,Width\nD-1,3..6\nD-2,32\n", encoding="utf-8")
     content = path.read_bytes()
-    told = SurveyOptions(bare_unit="in", mends={"list!B2": "36"})
+    told = SurveyOptions(bare_unit="in", corrections={"list!B2": "36"})
     with create_project(str(tmp_path / "a.hwsched"), "A") as project:
         done = import_survey(project, path, told, who="ann")
         assert [round(each.leaves[0].facts["width_mm"]) for each in done.preview.new] == [914, 813]
@@ -76,4 +76,4 @@ def test_a_mended_cell_is_kept_with_its_author_and_mended_again(tmp_path):
         again = preview_survey(project, path, SurveyOptions(bare_unit="in"))
         assert round(again.preview.changed[0].facts[0].after) == 864
     with create_project(str(tmp_path / "b.hwsched"), "B") as other, pytest.raises(InputRejected, match="has no cell X"):
-        import_survey(other, path, SurveyOptions(bare_unit="in", mends={"X": "36"}), who="ann")
+        import_survey(other, path, SurveyOptions(bare_unit="in", corrections={"X": "36"}), who="ann")

@@ -18,7 +18,7 @@ _CELL: Final = re.compile(r"(?:(?P<sheet>.*)!)?\$?(?P<letters>[A-Za-z]{1,3})\$?(
 
 
 @dataclass(frozen=True, slots=True)
-class Mend:
+class Correction:
     """A cell that reads otherwise than it stands."""
 
     sheet: str
@@ -34,7 +34,7 @@ class Mend:
 
         Examples
         --------
-        >>> Mend("Doors", "C7", "3..6", "36", "ann").describe()
+        >>> Correction("Doors", "C7", "3..6", "36", "ann").describe()
         'Doors C7: "3..6" read as "36", mended by ann'
         """
         author = f", mended by {self.by}" if self.by else ", mended"
@@ -52,17 +52,17 @@ def cell_name(row: int, column: int) -> str:
     return f"{column_letter(column)}{row + 1}"
 
 
-def mend_cells(grids: Sequence[Grid], options: SurveyOptions, file: str) -> tuple[list[Mend], list[FileProblem]]:
+def mend_cells(grids: Sequence[Grid], options: SurveyOptions, file: str) -> tuple[list[Correction], list[FileProblem]]:
     """Mend the cells that a person mended, now or at an earlier import of such a file."""
-    remembered = dict.fromkeys(each for known in options.remembered.values() for each in known.mends)
-    if not options.mends and not remembered:
+    remembered = dict.fromkeys(each for known in options.remembered.values() for each in known.corrections)
+    if not options.corrections and not remembered:
         return [], []
-    return mend(grids, options.mends, [Mend(*each) for each in remembered], file)
+    return mend(grids, options.corrections, [Correction(*each) for each in remembered], file)
 
 
 def mend(
-    grids: Iterable[Grid], told: Mapping[str, str], remembered: Iterable[Mend], file: str
-) -> tuple[list[Mend], list[FileProblem]]:
+    grids: Iterable[Grid], told: Mapping[str, str], remembered: Iterable[Correction], file: str
+) -> tuple[list[Correction], list[FileProblem]]:
     """Mend cells in what was read of a file.
 
     Parameters
@@ -71,7 +71,7 @@ def mend(
         Their cells are replaced.
     told : mapping of str to str
         What a person says of a cell now, by ``Sheet!C7``; by ``C7`` where the file has one sheet alone.
-    remembered : iterable of Mend
+    remembered : iterable of Correction
         Of earlier imports: made where the cell still holds what it held.
     file : str
         Its name.
@@ -83,7 +83,7 @@ def mend(
     """
     every = list(grids)
     by_name = {grid.sheet: grid for grid in every}
-    made: list[Mend] = []
+    made: list[Correction] = []
     problems: list[FileProblem] = []
     mended: set[tuple[str, str]] = set()
     for name, now in told.items():
@@ -111,10 +111,10 @@ def mend(
     return made, problems
 
 
-def _put(grid: Grid, row: int, column: int, now: str) -> Mend:
+def _put(grid: Grid, row: int, column: int, now: str) -> Correction:
     line = grid.rows[row]
     line += [""] * (column + 1 - len(line))
     was = as_text(line[column])
     line[column] = now
     grid.doubtful.pop((row, column), None)
-    return Mend(grid.sheet, cell_name(row, column), was, now)
+    return Correction(grid.sheet, cell_name(row, column), was, now)

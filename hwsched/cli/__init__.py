@@ -33,6 +33,7 @@ ROOMS = (
         "survey",
         "The openings as they stand: take in, type in, ask for what is missing.",
         Entry("import", "Take in a survey workbook.", "import survey"),
+        Entry("plan", "List column plans; show, change, copy or remove one."),
         Entry("questions", "List what deliveries left to be decided."),
         Entry("decide", "Decide what deliveries left open."),
         Entry("deliveries", "List the survey files that were taken in; look at one whole, or take it back."),

@@ -21,6 +21,7 @@ WORDS = {
     "survey add": (("YARD", "7", "hand=LH"), ("YARD", "1", "--item", "kind=lock")),
     "survey edit": (("YARD", "1", "leaf", "thickness_mm", "44"), ("YARD", "1", "opening", "room_to", "")),
     "survey remove": (("YARD", "1"), ("YARD", "2", "lock")),
+    "survey plan": ((), ("PLAN",), ("PLAN", "--column", "Wd.=leaf.width_mm", "--copy", "OUT.toml")),
     "survey field": (("YARD", "opening", "key_group", "Key group"), ("YARD", "part", "shelf")),
     "survey missing": (("YARD",), ("UNKNOWN", "-o", "OUT")),
     "opening fit": (("YARD",), ("UNKNOWN",), ("YARD", "--since-upgrade", "--dry-run")),
@@ -46,6 +47,7 @@ def make(folder):
     for name in "yuw":
         small(folder / f"{name}.hwsched", m2={"stair": True}).close()
     (folder / "s.csv").write_text(SURVEY)
+    (folder / "p.toml").write_text('plan = "yard"\n\n[[column]]\nheader = "Q"\nfact = "opening.mark"\n')
     unknown, waived = str(folder / "u.hwsched"), str(folder / "w.hwsched")
     for words in (
         ("survey", "edit", unknown, "1", "leaf", "thickness_mm", ""),
@@ -69,6 +71,8 @@ def made(made_folder, tmp_path):
         "UNKNOWN": str(tmp_path / "u.hwsched"),
         "WAIVED": str(tmp_path / "w.hwsched"),
         "SURVEY": str(tmp_path / "s.csv"),
+        "PLAN": str(tmp_path / "p.toml"),
+        "OUT.toml": str(tmp_path / "out.toml"),
         "OUT": str(tmp_path / "out"),
         "OUT.xlsx": str(tmp_path / "out.xlsx"),
         "OUT.svg": str(tmp_path / "out.svg"),

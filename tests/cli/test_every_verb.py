@@ -71,6 +71,7 @@ UNKNOWN = {
     "survey decide": "survey decide P --delivery 4711",
     "survey deliveries": "survey deliveries P 4711",
     "survey origin": "survey origin P NOSUCH",
+    "survey plan": "survey plan NOSUCH",
     "survey field": "survey field P opening NOSUCH --remove",
     "survey list": "survey list P openings NOSUCH",
     "opening show": "opening show P NOSUCH",
@@ -201,7 +202,7 @@ def as_it_should_be(bench: Bench) -> Tries:
 def no_argument(bench: Bench) -> Tries:
     """What needs none is done."""
     if bench.works:
-        alone = {"project manual", "findings rules"}
+        alone = {"project manual", "findings rules", "survey plan"}
         words = [*bench.verb.split(), *(["--json"] if bench.answers else [])]
         yield run_here(words, bench.folder), {0} if bench.verb in alone else {2}
 

@@ -80,3 +80,74 @@ def test_a_mark_spelt_otherwise_is_left_out_until_it_is_said(project, file, caps
 
 def test_a_word_without_its_column_is_wrong_usage(project, file):
     assert run(["survey", "import", project, str(file), "--word", "STL=hollow metal"]) == 2
+
+
+def test_plans_are_listed_shown_changed_copied_and_removed(project, file, tmp_path, capsys):
+    assert run(["survey", "import", project, str(file), *READ, "--save-plan", "yard", "--dry-run"]) == 0
+    _, told = answer(capsys, ["survey", "plan"])
+    assert [(each["name"], len(each["columns"])) for each in told["result"]["plans"]] == [("yard", 4)]
+    words = (
+        "--column", "Coat=", "--column", "Broad=leaf.height_mm", "--unit", "Broad=mm", "--dash", "Fire rating=none",
+        "--word", "Leaf material:WD=wood, solid core", "--mark", "{Q}-{Coat}", "--bare-unit", "cm",
+    )  # fmt: skip
+    copy = str(tmp_path / "sent.toml")
+    status, told = answer(capsys, ["survey", "plan", "yard", *words, "--copy", copy])
+    (plan,) = told["result"]["plans"]
+    assert (status, plan["mark"], plan["unit"]) == (0, "{Q}-{Coat}", "cm")
+    assert plan["columns"] == [
+        "Q: opening.mark",
+        "Broad: leaf.height_mm, in mm",
+        "Fire rating: opening.rating, a dash means none",
+        "Leaf material: leaf.material, STL means hollow metal, WD means wood, solid core",
+        "Coat: not read",
+    ]
+    assert run(["survey", "plan", "yard", "--drop", "Coat", "--unit", "Broad="]) == 0
+    assert capsys.readouterr().out.splitlines()[2:4] == ["Q: opening.mark", "Broad: leaf.height_mm"]
+    # The copy stands for itself, and goes to another person as it is.
+    _, told = answer(capsys, ["survey", "plan", copy])
+    assert told["result"]["plans"][0]["columns"] == plan["columns"]
+    assert run(["survey", "plan", "yard", "--remove"]) == 0
+    assert answer(capsys, ["survey", "plan"])[1]["result"] == {"plans": []}
+
+
+@pytest.mark.parametrize(
+    ("words", "status", "says"),
+    [
+        (["nosuch"], 3, "cannot be opened"),
+        (["nosuch", "--remove"], 3, "cannot be opened"),
+        (["--remove"], 2, "say which plan"),
+        (["yard", "--unit", "Nix=mm"], 2, "the plan has no column Nix; it has Q, Broad"),
+        (["yard", "--column", "Q=width"], 2, "is no target"),
+        (["yard", "--word", "STL=wood"], 2, "names no column"),
+    ],
+)
+def test_a_plan_is_not_changed_by_a_slip(project, file, tmp_path, capsys, words, status, says):
+    assert run(["survey", "import", project, str(file), *READ, "--save-plan", "yard", "--dry-run"]) == 0
+    before = (tmp_path / "plans" / "yard.toml").read_bytes()
+    assert run(["survey", "plan", *words]) == status
+    assert says in capsys.readouterr().err
+    assert (tmp_path / "plans" / "yard.toml").read_bytes() == before
+
+
+def test_each_question_names_the_option_that_answers_it(project, tmp_path, capsys):
+    path = tmp_path / "asked.csv"
+    path.write_text("No,Qty,Level,Leaf material,Width\n1,2,1,WD,PR 72\n2,1,1,HM,36\n1,1,2,AL,36\n", encoding="utf-8")
+    words = ["survey", "import", project, str(path), "--bare-unit", "in", "--dry-run"]
+    _, told = answer(capsys, words)
+    options = [option for each in told["result"]["questions"] for option in each["option"].split("'") if option]
+    assert options == [
+        "--word ", "Leaf material:WD=ANSWER", "--pairs ANSWER", "--counts ", "ANSWER", "--mark ", "ANSWER",
+    ]  # fmt: skip
+    answers = (
+        "--word",
+        "Leaf material:WD=wood, solid core",
+        "--pairs",
+        "both",
+        "--counts",
+        "one",
+        "--mark",
+        "{Level}-{No}",
+    )
+    status, told = answer(capsys, [*words, *answers])
+    assert (status, told["result"]["questions"]) == (0, [])
+    assert told["result"]["new_marks"] == ["1-1", "1-2", "2-1"]

@@ -68,7 +68,8 @@ def test_a_stranger_s_list_goes_in_and_as_the_command_would_take_it(window, qtbo
     qtbot.waitUntil(lambda: window.survey.preview is not None and window.survey.preview.isVisible(), timeout=20000)
     preview = window.survey.preview
     assert not preview.take.isEnabled()
-    assert preview.pages.currentWidget() is preview.reading
+    assert preview.pages.currentWidget() is preview.sheet
+    preview.pages.setCurrentWidget(preview.reading)
     reading = pick(window, qtbot, preview.reading.columns.cellWidget(0, 2), "Opening: Mark")
     reading = pick(window, qtbot, reading.columns.cellWidget(1, 2), "Leaf: Leaf width")
     reading = pick(window, qtbot, reading.unit, "in")

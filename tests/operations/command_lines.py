@@ -93,6 +93,7 @@ ELSEWHERE = {
     "completion": "project completion bash",
     "manual": "project manual -o F/hwsched.1",
     "form": "survey form P -o F/form.xlsx",
+    "plans": "survey plan",
     "questions": "survey questions P",
     "origin": "survey origin P 1",
     "missing": "survey missing P",

@@ -92,6 +92,17 @@ def told(entries: Iterable[str]) -> dict[str, str]:
     return {header.strip(): said.strip() for header, _, said in (entry.rpartition("=") for entry in entries)}
 
 
+def told_words(entries: Iterable[str]) -> dict[str, dict[str, str]] | str:
+    """Return what was said of words by header, or what is wrong with how it was said."""
+    words: dict[str, dict[str, str]] = {}
+    for named, meaning in told(entries).items():
+        header, colon, word = named.rpartition(":")
+        if not colon:
+            return f"--word {named}={meaning} names no column: write it as HEADER:WORD=MEANING"
+        words.setdefault(header.strip(), {})[word.strip()] = meaning
+    return words
+
+
 def write_decisions(arguments: argparse.Namespace, left: Iterable[Undecided], heading: str) -> None:
     """Write what is left to be decided as a text, where that is asked for."""
     if not arguments.write_decisions:

@@ -183,6 +183,14 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         help="what a width such as PR 762 is: of each leaf, or of both together",
     )
     parser.add_argument(
+        "--mend",
+        action="append",
+        default=[],
+        metavar="CELL=TEXT",
+        help="read a cell as this text, such as 'Doors!C7=36 in'; the file is not written, the mend is kept with its "
+        "author; may be repeated",
+    )
+    parser.add_argument(
         "--as-typed", action="store_true", help="take numbers that stand far apart from their column without asking"
     )
     parser.add_argument(
@@ -209,19 +217,16 @@ def _run(arguments: argparse.Namespace) -> int:
 
     from hwsched.cli.answering import add_input_problem
     from hwsched.cli.session import opened, print_json, progress_bar, said, who, wrong_usage
-    from hwsched.cli.survey.deciding import decisions_of, told, write_decisions
+    from hwsched.cli.survey.deciding import decisions_of, told, told_words, write_decisions
     from hwsched.exchange.problems import causes
     from hwsched.exchange.survey.book import SurveyOptions
     from hwsched.operations.shown import check_shown, shown_key
     from hwsched.operations.survey.plans import find_plan
     from hwsched.operations.survey.survey_import import import_survey, preview_survey, save_plan
 
-    words: dict[str, dict[str, str]] = {}
-    for named, meaning in told(arguments.word).items():
-        header, colon, word = named.rpartition(":")
-        if not colon:
-            return wrong_usage(f"--word {named}={meaning} names no column: write it as HEADER:WORD=MEANING")
-        words.setdefault(header.strip(), {})[word.strip()] = meaning
+    words = told_words(arguments.word)
+    if isinstance(words, str):
+        return wrong_usage(words)
     try:
         decisions = decisions_of(arguments)
     except ValueError as error:
@@ -240,6 +245,7 @@ def _run(arguments: argparse.Namespace) -> int:
         mark=arguments.mark,
         counts=arguments.counts,
         pairs=arguments.pairs,
+        corrections={cell.strip(): text for cell, _, text in (each.partition("=") for each in arguments.mend)},
         as_typed=arguments.as_typed,
         cures=frozenset(arguments.cure),
         decisions=decisions,

@@ -3,13 +3,15 @@
 from dataclasses import replace
 from typing import Final
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
     QDialogButtonBox,
     QHeaderView,
     QLabel,
+    QPushButton,
     QTabWidget,
     QTreeWidget,
     QTreeWidgetItem,
@@ -18,11 +20,13 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.survey.deciding_page import DecidingPage
-from hwsched.desktop.survey.reading_page import ReadingPage
-from hwsched.exchange.problems import CellProblem, causes
+from hwsched.desktop.survey.reading_page import ReadingPage, shown_sheet
+from hwsched.desktop.survey.sheet_page import SheetPage
+from hwsched.exchange.problems import CellProblem, FileProblem, causes
 from hwsched.exchange.survey.deciding import differences_of
 from hwsched.exchange.survey.difference import Preview
 from hwsched.exchange.survey.facts import Decisions, SurveyOptions
+from hwsched.exchange.survey.outline import SheetOutline
 from hwsched.operations.survey.survey_import import LaidOpen
 from hwsched.quantities import LengthStyle
 
@@ -47,10 +51,20 @@ class PreviewDialog(QDialog):
         What a person must know before, such as why it is shown again.
     style : {"fraction", "decimal-inch", "mm"}
         How lengths are shown.
+    answers : int
+        Answers so far, which can be taken back one by one.
+    column : int
+        The column of the sheet that was in hand before.
     """
 
     again = Signal(object)
     """SurveyOptions with which it is to be read again."""
+    back = Signal()
+    """The last answer is to be taken back."""
+    keep_plan = Signal()
+    """How the file is read is to be kept as a column plan."""
+    use_plan = Signal()
+    """The file is to be read by a column plan."""
     decided = Signal(object)
     """SurveyOptions with other decisions on the differences, on which it is looked at again without being read."""
 
@@ -62,10 +76,12 @@ class PreviewDialog(QDialog):
         parent: QWidget | None = None,
         first: str = "",
         style: LengthStyle = "mm",
+        answers: int = 0,
+        column: int = 0,
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(f"Take in {file}")
-        self.resize(1000, 640)
+        self.resize(1180, 760)
         preview = opened.seen.preview if opened.seen else Preview((), (), (), ())
         problems = opened.problems
         counts = (
@@ -114,6 +130,13 @@ class PreviewDialog(QDialog):
         unknown = [cause for cause in causes(problems) if isinstance(cause.problem, CellProblem)]
         self.reading = ReadingPage(opened.sheets, options, unknown, preview.undecided)
         self.reading.said.connect(self.again)
+        shown = shown_sheet(opened.sheets, options)
+        # What a question or a column asks already is not said again as a refusal of the file as a whole.
+        refused_here = [cause for cause in causes(problems) if _is_of(cause.problem, shown)]
+        self.sheet = SheetPage(shown, options, preview.questions, refused_here, preview.oddities, column)
+        self.sheet.said.connect(self.again)
+        pages.insertTab(0, self.sheet, "The sheet")
+        pages.setCurrentIndex(0)
         pages.addTab(self.reading, "How it is read")
         found = differences_of(preview, options.decisions)
         self.deciding = DecidingPage(found, options.decisions, style=style)
@@ -127,7 +150,7 @@ class PreviewDialog(QDialog):
             self.deciding.setParent(self)
             self.deciding.hide()
         if opened.seen is None or replace(options, decisions=Decisions()) != SurveyOptions():
-            pages.setCurrentWidget(self.reading)
+            pages.setCurrentWidget(self.sheet)
         self.good_rows = QCheckBox("Leave out the openings with refused cells and take in the rest")
         self.good_rows.setVisible(bool(problems) and opened.seen is not None)
         self.fit_too = QCheckBox("Fit the openings that it touches, in the same step")
@@ -142,6 +165,22 @@ class PreviewDialog(QDialog):
         self.good_rows.toggled.connect(lambda on: self.take.setEnabled(on and worth))
         self.buttons.accepted.connect(self.accept)
         self.buttons.rejected.connect(self.reject)
+        self.take_back = QPushButton(
+            f"Take &back the last of {answers} answers" if answers > 1 else "Take &back the answer"
+        )
+        self.take_back.setEnabled(answers > 0)
+        self.take_back.setShortcut("Ctrl+Z")
+        self.by_plan = QPushButton("Read by a &plan...")
+        self.to_plan = QPushButton("&Keep as a plan...")
+        self.to_plan.setEnabled(opened.seen is not None)
+        for button, told in (
+            (self.take_back, self.back),
+            (self.by_plan, self.use_plan),
+            (self.to_plan, self.keep_plan),
+        ):
+            button.setAutoDefault(False)
+            button.clicked.connect(told)
+            self.buttons.addButton(button, QDialogButtonBox.ButtonRole.ActionRole)
         layout = QVBoxLayout(self)
         layout.addWidget(head)
         layout.addWidget(pages, 1)
@@ -155,9 +194,21 @@ class PreviewDialog(QDialog):
             if title and self.pages.tabText(place).startswith(title):
                 self.pages.setCurrentIndex(place)
 
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Take no Enter for the file as a whole while somebody types in a cell."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not self.take.hasFocus():
+            return
+        super().keyPressEvent(event)
+
     def accept_mode(self) -> str:
         """Return what the import shall accept."""
         return "good-rows" if self.good_rows.isChecked() else "all"
+
+
+def _is_of(problem: CellProblem | FileProblem, sheet: SheetOutline | None) -> bool:
+    # That no column is the mark the page says itself, in words of what to do there.
+    lacks_mark = sheet is not None and not sheet.has_mark and isinstance(problem, FileProblem)
+    return not lacks_mark
 
 
 def _list(columns: tuple[str, ...], rows: list[tuple[str, ...]]) -> QTreeWidget:

@@ -18,26 +18,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.attributes import Attribute
+from hwsched.desktop.survey.column_words import AS_HEADED, DECLARED, FACTS, choice_box, dash_meanings, meanings
 from hwsched.exchange.problems import Cause, CellProblem, column_letter
 from hwsched.exchange.survey.facts import Proposal, SurveyOptions
 from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
 from hwsched.quantities import BARE_UNITS
-from hwsched.survey import ITEM, LEAF, OPENING
 
-_AS_HEADED: Final = "as the heading says"
-_FACTS: Final[tuple[tuple[str, str], ...]] = (
-    ("not read", ""),
-    *(
-        (f"{entity.label}: {attribute.label}", f"{entity.name}.{attribute.name}")
-        for entity in (OPENING, LEAF, ITEM)
-        for attribute in entity.attributes
-    ),
-    (f"{LEAF.label}: width by height", "leaf.size"),
-)
-_DECLARED: Final[dict[str, Attribute]] = {
-    f"{entity.name}.{attribute.name}": attribute for entity in (OPENING, LEAF, ITEM) for attribute in entity.attributes
-}
 _LIST: Final = "Proposals: left out until decided"
 
 
@@ -57,16 +43,16 @@ class ReadingPage(QWidget):
     ) -> None:
         super().__init__(parent)
         self.options = options
-        self.shown = _shown(sheets, options)
-        self.sheet = _choice(
+        self.shown = shown_sheet(sheets, options)
+        self.sheet = choice_box(
             [("found by its header", None), *((each.name, each.name) for each in sheets)], options.sheet
         )
         self.header = QSpinBox()
         self.header.setRange(0, 10_000)
         self.header.setSpecialValueText(f"found: row {self.shown.header_row}" if self.shown else "found")
         self.header.setValue(options.header_row or 0)
-        self.unit = _choice([("as usual", None), *((unit, unit) for unit in BARE_UNITS)], options.bare_unit)
-        self.proposals = _choice(
+        self.unit = choice_box([("as usual", None), *((unit, unit) for unit in BARE_UNITS)], options.bare_unit)
+        self.proposals = choice_box(
             [(_LIST, "ask"), ("all are the known openings", "take"), ("all are new openings", "apart")],
             options.decisions.proposals,
         )
@@ -100,14 +86,14 @@ class ReadingPage(QWidget):
             key = _key(column)
             self.columns.setItem(row, 0, _text(f"{column_letter(column.index)}  {column.header}".rstrip()))
             self.columns.setItem(row, 1, _text("; ".join(column.samples)))
-            label = next((label for label, target in _FACTS if target and target == column.target), "not read")
-            fact = _choice([(f"{_AS_HEADED}: {label}", None), *_FACTS], _said(self.options.columns, column))
+            label = next((label for label, target in FACTS if target and target == column.target), "not read")
+            fact = choice_box([(f"{AS_HEADED}: {label}", None), *FACTS], _said(self.options.columns, column))
             fact.activated.connect(lambda _index, box=fact, key=key: self._say("columns", key, box.currentData()))
-            unit = _choice(
+            unit = choice_box(
                 [(column.unit or "-", None), *((u, u) for u in BARE_UNITS)], _said(self.options.units, column)
             )
             unit.activated.connect(lambda _index, box=unit, key=key: self._say("units", key, box.currentData()))
-            dash = _choice([("-", None), *_dash_meanings(column.target)], _said(self.options.dashes, column))
+            dash = choice_box([("-", None), *dash_meanings(column.target)], _said(self.options.dashes, column))
             dash.activated.connect(lambda _index, box=dash, key=key: self._say("dashes", key, box.currentData()))
             for place, box in ((2, fact), (3, unit), (4, dash)):
                 self.columns.setCellWidget(row, place, box)
@@ -120,14 +106,14 @@ class ReadingPage(QWidget):
             column = by_letter.get(problem.column) if isinstance(problem, CellProblem) else None
             if not isinstance(problem, CellProblem) or column is None or not problem.read:
                 continue
-            attribute = _DECLARED.get(column.target)
+            attribute = DECLARED.get(column.target)
             if attribute is None or attribute.kind not in ("choice", "flag"):
                 continue
             row = self.words.rowCount()
             self.words.insertRow(row)
             for place, text in enumerate((problem.header, problem.read, str(len(cause.rows)))):
                 self.words.setItem(row, place, _text(text))
-            box = _choice([("not said", None), ("unknown", "unknown"), *_meanings(attribute)], None)
+            box = choice_box([("not said", None), ("unknown", "unknown"), *meanings(attribute)], None)
             box.activated.connect(partial(self._say_word, _key(column), problem.read, box))
             self.words.setCellWidget(row, 3, box)
         self.words.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -165,7 +151,7 @@ class ReadingPage(QWidget):
             self.said.emit(options)
 
 
-def _shown(sheets: Sequence[SheetOutline], options: SurveyOptions) -> SheetOutline | None:
+def shown_sheet(sheets: Sequence[SheetOutline], options: SurveyOptions) -> SheetOutline | None:
     """Return the sheet whose columns are shown: the one that was said, else the one that carries most facts."""
     said = next((each for each in sheets if each.name == options.sheet), None)
     return said or max(sheets, key=lambda each: sum(bool(column.target) for column in each.columns), default=None)
@@ -177,26 +163,6 @@ def _key(column: ColumnOutline) -> str:
 
 def _said(told: Any, column: ColumnOutline) -> Any:
     return told.get(_key(column), told.get(column.header))
-
-
-def _meanings(attribute: Attribute | None) -> list[tuple[str, str]]:
-    if attribute is None or attribute.kind not in ("choice", "flag"):
-        return []
-    if attribute.kind == "flag":
-        return [("yes", "yes"), ("no", "no")]
-    return [(choice.label, choice.value) for choice in attribute.choices]
-
-
-def _dash_meanings(target: str) -> list[tuple[str, str]]:
-    return [("unknown", "unknown"), *_meanings(_DECLARED.get(target))]
-
-
-def _choice(entries: Sequence[tuple[str, Any]], held: Any) -> QComboBox:
-    box = QComboBox()
-    for label, value in entries:
-        box.addItem(label, value)
-    box.setCurrentIndex(next((n for n, (_, value) in enumerate(entries) if value == held), 0))
-    return box
 
 
 def _text(text: str) -> QTableWidgetItem:

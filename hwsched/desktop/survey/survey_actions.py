@@ -3,7 +3,7 @@
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtWidgets import QFileDialog
+from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
@@ -13,8 +13,15 @@ from hwsched.desktop.survey.preview_dialog import DECIDING, PreviewDialog
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.exchange.survey.facts import AnswerKey
 from hwsched.operations.shown import ShownOtherwiseError
+from hwsched.operations.survey.plans import find_plan, list_plans
 from hwsched.operations.survey.survey_forms import write_form
-from hwsched.operations.survey.survey_import import LaidOpen, PreviewResult, import_survey, lay_open
+from hwsched.operations.survey.survey_import import (
+    LaidOpen,
+    PreviewResult,
+    import_survey,
+    lay_open,
+    save_plan,
+)
 
 _SURVEYS = "Surveys (*.xlsx *.xlsm *.xlsb *.xls *.ods *.csv *.tsv *.txt)"
 _FORMS = "Workbooks (*.xlsx);;Sheets to print (*.pdf)"
@@ -27,6 +34,8 @@ class SurveyActions(Subject):
         super().__init__(frame)
         self.preview: PreviewDialog | None = None
         self._unfolded: list[AnswerKey] = []
+        self._answers: list[SurveyOptions] = []
+        """What was said before each answer, so that it can be taken back."""
         self.act_survey = self.action(
             "Take in survey", "Read a survey workbook, with a preview", self.ask_survey, "project", "Ctrl+I"
         )
@@ -45,10 +54,17 @@ class SurveyActions(Subject):
 
     def take_survey(self, path: Path) -> None:
         """Preview a survey; on the person's word take it in."""
+        self._answers = []
         self._look(path, SurveyOptions())
 
     def _look(
-        self, path: Path, options: SurveyOptions, first: str = "", before: LaidOpen | None = None, at: str = ""
+        self,
+        path: Path,
+        options: SurveyOptions,
+        first: str = "",
+        before: LaidOpen | None = None,
+        at: str = "",
+        instead: PreviewDialog | None = None,
     ) -> None:
         workspace = self.state.workspace
         if workspace is None:
@@ -56,7 +72,7 @@ class SurveyActions(Subject):
         self.jobs.run(
             f"Reading {path.name}",
             lambda _progress, _cancelled: lay_open(workspace.project, path, options, before),
-            lambda opened: self._on_preview(path, options, opened, first, at),
+            lambda opened: self._on_preview(path, options, opened, first, at, instead),
         )
 
     def ask_form(self) -> None:
@@ -70,8 +86,32 @@ class SurveyActions(Subject):
         """Show the facts that are missing."""
         self.frame.side.show(MissingWindow, lambda desk: MissingWindow(desk, self.frame.window))
 
-    def _on_preview(self, path: Path, options: SurveyOptions, opened: LaidOpen, first: str = "", at: str = "") -> None:
-        dialog = PreviewDialog(path.name, opened, options, self.frame.window, first, self.state.style_of_lengths)
+    def _on_preview(
+        self,
+        path: Path,
+        options: SurveyOptions,
+        opened: LaidOpen,
+        first: str = "",
+        at: str = "",
+        instead: PreviewDialog | None = None,
+    ) -> None:
+        column = instead.sheet.column if instead is not None else 0
+        dialog = PreviewDialog(
+            path.name,
+            opened,
+            options,
+            self.frame.window,
+            first,
+            self.state.style_of_lengths,
+            len(self._answers),
+            column,
+        )
+        if instead is not None:
+            # At the same place, and only then the one before goes: to a person it is one window.
+            dialog.setGeometry(instead.geometry())
+            dialog.pages.setCurrentWidget(
+                dialog.sheet if instead.pages.currentWidget() is instead.sheet else dialog.reading
+            )
         dialog.show_page(at)
         if at:
             dialog.deciding.unfold(self._unfolded)
@@ -81,13 +121,46 @@ class SurveyActions(Subject):
             dialog.accepted.connect(
                 lambda: self._take_in(path, options, seen, dialog.accept_mode(), dialog.fit_too.isChecked())
             )
-        dialog.again.connect(lambda said: self._again(path, said, dialog))
+        dialog.again.connect(lambda said: self._again(path, said, dialog, options))
+        dialog.back.connect(lambda: self._take_back(path, dialog))
+        dialog.use_plan.connect(lambda: self._use_plan(path, options, dialog))
+        dialog.keep_plan.connect(lambda: self._keep_plan(path, options))
         dialog.decided.connect(lambda said: self._decide(path, said, dialog, opened))
         dialog.open()
+        if instead is not None:
+            instead.reject()
 
-    def _again(self, path: Path, options: SurveyOptions, dialog: PreviewDialog) -> None:
-        dialog.reject()
-        self._look(path, options)
+    def _again(self, path: Path, options: SurveyOptions, dialog: PreviewDialog, before: SurveyOptions) -> None:
+        self._answers.append(before)
+        self._reread(path, options, dialog)
+
+    def _take_back(self, path: Path, dialog: PreviewDialog) -> None:
+        if self._answers:
+            self._reread(path, self._answers.pop(), dialog)
+
+    def _reread(self, path: Path, options: SurveyOptions, dialog: PreviewDialog) -> None:
+        # No second answer to what is being read anew.
+        dialog.pages.setEnabled(False)
+        self._look(path, options, instead=dialog)
+
+    def _use_plan(self, path: Path, options: SurveyOptions, dialog: PreviewDialog) -> None:
+        names = [name for name, _, plan in list_plans() if plan is not None]
+        if not names:
+            QMessageBox.information(dialog, "Column plans", "No plan is kept yet. Keep as a plan... keeps one.")
+            return
+        name, chosen = QInputDialog.getItem(dialog, "Read by a plan", "Plan", names, 0, False)
+        if chosen:
+            self._again(path, find_plan(name).onto(options), dialog, options)
+
+    def _keep_plan(self, path: Path, options: SurveyOptions) -> None:
+        workspace = self.state.workspace
+        name, chosen = QInputDialog.getText(self.frame.window, "Keep as a plan", "Name, or a file ending in .toml")
+        if chosen and name.strip() and workspace is not None:
+            self.jobs.run(
+                f"Keeping the column plan {name}",
+                lambda _progress, _cancelled: save_plan(workspace.project, path, options, name.strip()),
+                lambda _kept: None,
+            )
 
     def _decide(self, path: Path, options: SurveyOptions, dialog: PreviewDialog, opened: LaidOpen) -> None:
         # As it was unfolded, so that the next word can be said.

@@ -10,6 +10,7 @@ from typing import Final
 
 from hwsched.exchange.problems import CellProblem, FileProblem, column_letter
 from hwsched.exchange.survey.columns import read_columns
+from hwsched.exchange.survey.corrections import mend_cells
 from hwsched.exchange.survey.counted import Made
 from hwsched.exchange.survey.counts import TYPE, quantity_column, read_counts
 from hwsched.exchange.survey.facts import (
@@ -65,13 +66,14 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         Where the file as a whole cannot be read, or no sheet has a header with marks.
     """
     grids = read_grids(path, options.sheet, options.encoding)
+    mended, unmended = mend_cells(grids, options, path.name)
     vocabulary = Vocabulary(options.own_fields)
     chosen = choose_sheets(grids, vocabulary, options, path.name)
     passed_over = list(chosen.passed_over)
     sheets: list[tuple[SheetFacts, bool]] = []
     of_types: list[SheetFacts] = []
     mappings: list[SheetMapping] = []
-    problems: list[CellProblem | FileProblem] = []
+    problems: list[CellProblem | FileProblem] = [*unmended]
     unmapped: list[UnmappedColumn] = []
     for grid, header in (*chosen.types, *chosen.openings, *chosen.lists):
         compose_marks(grid, header)
@@ -103,7 +105,8 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
     gathered = _openings(sheets, of_types, chosen, pattern, path.name, only_named=options.sheet is not None)
     openings, rejected, assumed = gathered.openings, gathered.rejected, gathered.assumed
     passed_over += gathered.passed_over
-    notes = [Assumption(grid.sheet, "", "", note, len(grid.rows)) for grid in grids for note in grid.notes]
+    notes = [Assumption(each.sheet, "", "", f"cell {each.describe()}", 1) for each in mended]
+    notes += [Assumption(grid.sheet, "", "", note, len(grid.rows)) for grid in grids for note in grid.notes]
     every = [*of_types, *(sheet for sheet, _ in sheets)]
     problems += [problem for sheet in every for problem in sheet.problems]
     problems += gathered.problems
@@ -125,6 +128,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         other_sheets=chosen.others,
         questions=(*(question for sheet in every for question in sheet.questions), *gathered.questions),
         oddities=oddities,
+        corrections=tuple((each.sheet, each.cell, each.was, each.now, each.by) for each in mended),
     )
 
 

@@ -148,6 +148,8 @@ class SurveyOptions:
     """Mappings of earlier imports by fingerprint of the header."""
     plan: RememberedMapping | None = None
     """What a column plan says; it goes before earlier imports, and is laid beside any header."""
+    corrections: Mapping[str, str] = field(default_factory=dict)
+    """What cells are read as in place of what they hold, by ``Sheet!C7``; the file is not written."""
     as_typed: bool = False
     """Take values that stand apart from their column as typed, without asking about them."""
     cures: frozenset[str] = frozenset()
@@ -316,3 +318,5 @@ class SurveyRead:
     """What was taken in the safest way and only a person can say."""
     oddities: tuple[Oddity, ...] = ()
     """Measures that can hardly be so."""
+    corrections: tuple[tuple[str, str, str, str, str], ...] = ()
+    """Cells that were mended: sheet, cell, what it holds, what it is read as, by whom at an earlier import."""

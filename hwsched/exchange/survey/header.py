@@ -30,6 +30,8 @@ from hwsched.quantities import BARE_UNITS
 _Word = TypeVar("_Word")
 _ROWS_SEARCHED: Final = 30
 """Filled rows from the top among which the header is looked for."""
+_FEWEST_GROUPS: Final = 2
+"""Texts in the topmost of three rows of a header."""
 MARK: Final = Target("opening", "mark")
 _ITEM_KIND: Final = Target("existing_item", "kind")
 _NO_LENGTHS: Final = frozenset({"kg", "lbf", "V", "VA", "W", "deg", "degF", "%"})
@@ -245,7 +247,8 @@ def _of_three(
 ) -> list[Header]:
     """Return the header of three rows of names, and of those with a row of units: DOOR over SIZE over W, H, T."""
     third = [_text(cell) for cell in grid.rows[index + 2]] if index + 2 < len(grid.rows) else []
-    if not any(third):
+    # One text alone is a title over the table.
+    if not any(third) or len({text for text in texts if text}) < _FEWEST_GROUPS:
         return []
     width = max(len(texts), len(below), len(third))
     middle, lowest = ([*row, *[""] * (width - len(row))] for row in (below, third))

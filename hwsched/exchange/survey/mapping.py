@@ -103,6 +103,8 @@ class RememberedMapping:
     """Pattern of the mark where it stands in several columns."""
     counts: str = ""
     """How rows are read that stand for several doors."""
+    corrections: tuple[tuple[str, str, str, str, str], ...] = ()
+    """Cells that were mended: sheet, cell, what it held, what it is read as, by whom."""
     gone: tuple[str, ...] = ()
     """Remembered columns, by their plain headings, that the header in hand lacks."""
 
@@ -117,6 +119,8 @@ class RememberedMapping:
         for name, text in (("mark", self.mark), ("counts", self.counts)):
             if text:
                 content[name] = text
+        if self.corrections:
+            content["corrections"] = [list(each) for each in self.corrections]
         return content
 
     @staticmethod
@@ -131,6 +135,7 @@ class RememberedMapping:
             tuple(content.get("headers", ())),
             content.get("mark", ""),
             content.get("counts", ""),
+            tuple((sheet, cell, was, now, by) for sheet, cell, was, now, by in content.get("corrections", ())),
         )
 
 

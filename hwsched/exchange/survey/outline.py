@@ -3,15 +3,17 @@
 Here belongs what a person needs to say how a file is to be read, also where it cannot be read yet.
 """
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Final
 
 from hwsched.attributes import as_text
+from hwsched.exchange.survey.corrections import mend_cells
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid, read_grids
-from hwsched.exchange.survey.header import Header, find_header, map_columns
+from hwsched.exchange.survey.header import MARK, Header, find_header, map_columns
+from hwsched.exchange.survey.lines import line_kind, mostly_digits
 from hwsched.exchange.survey.words import Vocabulary
 
 _ROWS: Final = 400
@@ -43,6 +45,13 @@ class SheetOutline:
     header_row: int
     """Lowest row of the header, as the spreadsheet counts: found, said, or the first row with most texts."""
     columns: tuple[ColumnOutline, ...]
+    rows: Sequence[Sequence[object]] = field(default=(), repr=False, compare=False)
+    """All cells of the sheet."""
+    header_first: int = 1
+    """Topmost row of the header, as the spreadsheet counts."""
+    passed: Mapping[int, str] = field(default_factory=dict)
+    """Rows below the header that are no openings, as the spreadsheet counts, each with what it is."""
+    has_mark: bool = False
 
 
 def outline(path: Path, options: SurveyOptions) -> tuple[SheetOutline, ...]:
@@ -56,13 +65,15 @@ def outline(path: Path, options: SurveyOptions) -> tuple[SheetOutline, ...]:
         What was said of it so far.
     """
     vocabulary = Vocabulary(options.own_fields)
-    return tuple(_of_sheet(grid, vocabulary, options) for grid in read_grids(path, encoding=options.encoding))
+    grids = read_grids(path, encoding=options.encoding)
+    mend_cells(grids, options, path.name)
+    return tuple(_of_sheet(grid, vocabulary, options) for grid in grids)
 
 
 def _of_sheet(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions) -> SheetOutline:
     header = find_header(grid, vocabulary, options) or _likely(grid, vocabulary)
     if header is None:
-        return SheetOutline(grid.sheet, options.header_row or 1, ())
+        return SheetOutline(grid.sheet, options.header_row or 1, (), grid.rows)
     mapping, _ = map_columns(grid, header, vocabulary, options)
     carried = {column.index: column for column in mapping.columns}
     below = grid.rows[header.last + 1 : header.last + 1 + _ROWS]
@@ -77,9 +88,32 @@ def _of_sheet(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions) -> She
                 carried[index].target.text() if index in carried else "",
                 carried[index].unit if index in carried else "",
             )
-            for index, text in enumerate(header.texts)
+            for index, text in enumerate(header.headings)
         ),
+        grid.rows,
+        header.first + 1,
+        _passed(grid, header, options),
+        header.has_mark,
     )
+
+
+def _passed(grid: Grid, header: Header, options: SurveyOptions) -> dict[int, str]:
+    """Return the rows below the header that are read as no openings, among those that are shown first."""
+    mark = next((index for index, meaning in enumerate(header.meanings) if meaning.target == MARK), None)
+    if mark is None:
+        return {}
+    below = grid.rows[header.last + 1 : header.last + 1 + _ROWS]
+    digits = mostly_digits([row[mark] for row in below if mark < len(row)])
+    found: dict[int, str] = {}
+    ended = False
+    for row, line in enumerate(below, header.last + 2):
+        kind = line_kind(line, mark, below=ended, digits=digits)
+        if options.last_row is not None and row > options.last_row:
+            found[row] = "below the last row that is read"
+        elif kind is not None:
+            found[row] = f"a {kind.kind}"
+            ended = ended or kind.kind in ("note", "total")
+    return found
 
 
 def _likely(grid: Grid, vocabulary: Vocabulary) -> Header | None:

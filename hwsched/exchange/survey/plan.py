@@ -6,7 +6,7 @@ the text belongs here; laying it beside a header stands in `memory`.
 
 import json
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any, Final
@@ -34,6 +34,83 @@ class ColumnPlan:
     header_row: int | None = None
     last_row: int | None = None
 
+    def lines(self) -> list[str]:
+        """Return the columns in words, one a line.
+
+        Examples
+        --------
+        >>> ColumnPlan("yard", RememberedMapping({"wd": "leaf.width_mm"}, units={"wd": "mm"}), {"wd": "Wd."}).lines()
+        ['Wd.: leaf.width_mm, in mm']
+        """
+        told = self.columns
+        lines = []
+        for key, fact in told.columns.items():
+            more = [f"in {told.units[key]}"] if key in told.units else []
+            more += [f"a dash means {told.dashes[key]}"] if key in told.dashes else []
+            more += [f"{word} means {meaning}" for word, meaning in told.words.get(key, {}).items()]
+            lines.append(f"{_heading(self, key)}: {', '.join([fact or 'not read', *more])}")
+        return lines
+
+    def changed(
+        self,
+        facts: Mapping[str, str] | None = None,
+        units: Mapping[str, str] | None = None,
+        dashes: Mapping[str, str] | None = None,
+        words: Mapping[str, Mapping[str, str]] | None = None,
+        drop: Collection[str] = (),
+        **whole: Any,
+    ) -> "ColumnPlan":
+        """Return the plan with other answers.
+
+        Parameters
+        ----------
+        facts, units, dashes, words : mapping, optional
+            By heading; a heading that the plan lacks is added where a fact is given for it, and an empty unit or dash
+            is taken away.
+        drop : collection of str
+            Headings of columns that it shall say nothing of any more.
+        **whole
+            Of the whole: ``name``, ``sheet``, ``header_row``, ``last_row``, ``unit``, ``mark``, ``counts``.
+
+        Raises
+        ------
+        ValueError
+            Where a heading is none of the plan's, or a text no fact.
+        """
+        told = self.columns
+        columns, headings, order = dict(told.columns), dict(self.headings), list(told.headers)
+        for heading, fact in (facts or {}).items():
+            if fact:
+                target_of(fact)
+            if plain_word(heading) not in columns:
+                headings[plain_word(heading)] = heading
+                order.append(plain_word(heading))
+            columns[plain_word(heading)] = fact
+        for heading in (*(units or {}), *(dashes or {}), *(words or {}), *drop):
+            if plain_word(heading) not in columns:
+                raise ValueError(f"the plan has no column {heading}; it has {', '.join(headings.values())}")
+        for heading in drop:
+            del columns[plain_word(heading)]
+            order = [key for key in order if key != plain_word(heading)]
+        kept_words = {key: dict(meanings) for key, meanings in told.words.items() if key in columns}
+        for heading, meanings in (words or {}).items():
+            kept_words[plain_word(heading)] = {**kept_words.get(plain_word(heading), {}), **meanings}
+        unit = whole.pop("unit", None) or told.bare_unit
+        if unit and unit not in BARE_UNITS:
+            raise ValueError(f"{unit} is none of the units {', '.join(BARE_UNITS)}")
+        remembered = replace(
+            told,
+            columns=columns,
+            bare_unit=unit,
+            units=_with(told.units, units, columns),
+            dashes=_with(told.dashes, dashes, columns),
+            words=kept_words,
+            headers=tuple(order),
+            mark=whole.pop("mark", None) or told.mark,
+            counts=whole.pop("counts", None) or told.counts,
+        )
+        return replace(self, columns=remembered, headings=headings, **{k: v for k, v in whole.items() if v is not None})
+
     def onto(self, options: SurveyOptions) -> SurveyOptions:
         """Return options that follow the plan where they say nothing themselves."""
         unit = next((known for known in BARE_UNITS if known == self.columns.bare_unit), None)
@@ -45,6 +122,11 @@ class ColumnPlan:
             last_row=options.last_row or self.last_row,
             bare_unit=options.bare_unit or unit,
         )
+
+
+def _with(held: Mapping[str, str], told: Mapping[str, str] | None, columns: Mapping[str, str]) -> dict[str, str]:
+    merged = {**held, **{plain_word(heading): word for heading, word in (told or {}).items()}}
+    return {key: word for key, word in merged.items() if word and key in columns}
 
 
 def plan_of(name: str, mapping: SheetMapping, options: SurveyOptions) -> ColumnPlan:

@@ -3,7 +3,7 @@
 Here belongs how such a row is known: some of its cells cannot be read where they stand, and all can one column further.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -53,7 +53,13 @@ def find_shifted(
     if not sheet.bad or len(sheet.bad) > _MOST:
         return []
     readers = {column.index: _reader(column.target, column.unit or bare_unit, vocabulary) for column in mapping.columns}
-    found = (_of_row(sheet.grid.rows[sheet.rows[entry]], sheet.rows[entry], readers) for entry in sorted(sheet.bad))
+    texts = {
+        column.index
+        for column in mapping.columns
+        if (attribute := vocabulary.attribute(column.target)) is not None and attribute.kind == "text"
+    }
+    rows = [sheet.rows[entry] for entry in sorted(sheet.bad)]
+    found = (_of_row(sheet.grid.rows[row], row, readers, texts) for row in rows)
     return [shifted for shifted in found if shifted is not None]
 
 
@@ -78,7 +84,9 @@ def _reader(target: Target, unit: str | None, vocabulary: Vocabulary) -> Callabl
     return CellReader(attribute, unit if attribute.kind == "length" else None).read
 
 
-def _of_row(line: Sequence[object], row: int, readers: Mapping[int, Callable[[object], object]]) -> Shifted | None:
+def _of_row(
+    line: Sequence[object], row: int, readers: Mapping[int, Callable[[object], object]], texts: Collection[int]
+) -> Shifted | None:
     wrong = [index for index, read in readers.items() if not _reads(read, _at(line, index))]
     if not wrong:
         return None
@@ -89,7 +97,11 @@ def _of_row(line: Sequence[object], row: int, readers: Mapping[int, Callable[[ob
             if moved is None or first == 0:
                 continue
             behind = [index for index in readers if index >= first and as_text(_at(moved, index)).strip()]
-            if len(behind) >= _FEWEST and all(_reads(read, _at(moved, index)) for index, read in readers.items()):
+            # A text takes any word: that one fits there says nothing.
+            to = {index + (-1 if to_the_right else 1) for index in wrong}
+            beyond = [index for index in behind if index not in texts]
+            telling = to <= readers.keys() - set(texts) and len(beyond) >= _FEWEST
+            if telling and all(_reads(read, _at(moved, index)) for index, read in readers.items()):
                 return Shifted(row, first + to_the_right, to_the_right, moved)
     return None
 

@@ -69,6 +69,7 @@ _NEUTRAL = frozenset(
             "", "dimensions", "dimension", "measurements", "measures", "size", "sizes", "general", "details", "survey",
             "data", "identification", "id", "location", "existing", "existing conditions", "as found", "door data",
             "information", "info", "description", "notes", "use", "duty", "site", "field survey", "key data",
+            "fire", "fire protection", "life safety", "safety", "code",
         ),
     )
 )  # fmt: skip

@@ -5,10 +5,11 @@ A plan is found by its name in that folder, or by the path of a file anywhere; w
 
 import os
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import Final
 
+from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.survey.plan import ENDING, ColumnPlan, read_plan, written
 from hwsched.model.errors import ValueRefusedError
 from hwsched.writing import made_folder, replacing
@@ -51,4 +52,40 @@ def keep_plan(named: str, plan: ColumnPlan) -> Path:
     made_folder(path.parent)
     with replacing(path) as beside:
         beside.write_text(written(plan), encoding="utf-8")
+    return path
+
+
+def list_plans() -> list[tuple[str, Path, ColumnPlan | None]]:
+    """Return the plans that are kept under a name: name, file, and the plan; None for a file that is none."""
+    folder = plans_folder()
+    found: list[tuple[str, Path, ColumnPlan | None]] = []
+    try:
+        paths = sorted(folder.glob(f"*{ENDING}"))
+    except OSError:
+        return []
+    for path in paths:
+        try:
+            found.append((path.stem, path, read_plan(path)))
+        except InputRejected:
+            found.append((path.stem, path, None))
+    return found
+
+
+def edit_plan(named: str, change: Callable[[ColumnPlan], ColumnPlan]) -> Path:
+    """Change a plan; returns its file.
+
+    Raises
+    ------
+    InputRejected
+        Where there is none, or what it would say no plan can; nothing is changed then.
+    """
+    return keep_plan(named, change(find_plan(named)))
+
+
+def remove_plan(named: str) -> Path:
+    """Remove a plan that is kept under a name, or a plan's file; returns where it was."""
+    path = plan_path(named)
+    # Only what is a plan: a slip of the pen must not cost another file.
+    read_plan(path)
+    path.unlink()
     return path

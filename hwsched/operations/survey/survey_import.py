@@ -225,10 +225,14 @@ def import_survey(
             write_preview(change, preview, path.name)
             told(2, 3)
             for mapping in held[0].basis.read.mapping:
-                _remember(change, mapping, options)
+                _remember(change, mapping, options, held[0].basis.read.corrections)
             touched = sorted(change.openings)
             keep_delivery(change, path.name, held[0].basis.key, preview, held[0].basis.read, held[0].basis.marks)
         change.summary = f"Take in survey {path.name}: {summary_of(preview)}"
+        made = held[0].basis.read.corrections
+        own = [f'{sheet} {cell} "{was}" as "{now}"' for sheet, cell, was, now, by in made if not by]
+        if own:
+            change.summary += f"; cells mended: {', '.join(own)}"
         if fit_too and touched:
             change.summary += f"; fit {len(touched)} openings"
         return touched
@@ -320,14 +324,23 @@ def _differs(seen: PreviewResult, now: PreviewResult) -> list[str]:
     return found or (["what is refused"] if seen.problems != now.problems else [])
 
 
-def _remember(change: Change, mapping: SheetMapping, options: SurveyOptions) -> None:
+def _remember(
+    change: Change,
+    mapping: SheetMapping,
+    options: SurveyOptions,
+    corrections: tuple[tuple[str, str, str, str, str], ...],
+) -> None:
     """Keep how a header was read; an import that changes nothing else keeps it only where the user said it anew."""
     row = change.connection.execute(
         select(IMPORT_MAPPING).where(IMPORT_MAPPING.c.fingerprint == mapping.fingerprint)
     ).first()
     kept = mapping.remembered(options.bare_unit or (row.mapping.get("bare_unit", "") if row else ""))
-    content = kept.content()
-    said = bool(options.columns or options.units or options.dashes or options.words or options.mark or options.counts)
+    of_sheet = tuple(
+        (sheet, cell, was, now, by or change.who) for sheet, cell, was, now, by in corrections if sheet == mapping.sheet
+    )
+    content = replace(kept, corrections=of_sheet).content()
+    columns = options.columns or options.units or options.dashes or options.words
+    said = bool(columns or options.mark or options.counts or options.corrections)
     if row is None:
         if change.number is not None or said:
             change.insert(

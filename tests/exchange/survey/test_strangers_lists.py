@@ -163,6 +163,16 @@ LISTS = {
         {m: {**DOOR, "hand": h} for m, h in (("101", "LH"), ("102", "RH"))} | {"103": DOOR},
         options={"cures": frozenset({"shifted"})},
     ),
+    "an unknown word before a column of notes": Stranger(
+        "Mark,Width,Leaf material,Notes\n1,36,honey,seen\n2,36,HM,\n",
+        {"2": {"w": 36.0, "material": "hollow-metal"}},
+        refuses=("read 'honey'; is none of the words for Leaf material",),
+    ),
+    "a title, a row of groups, names, units": Stranger(
+        "Doors of the yard,,\nDOOR,,FIRE\nNO.,WIDTH,RATING\n,(in),(min)\n1,36,-\n2,36,90\n",
+        {"1": {"w": 36.0}, "2": {"w": 36.0, "rating": "90"}},
+        asks=("column C (FIRE RATING",),
+    ),
     "three rows of names": Stranger(
         "DOOR,,,,FRAME,,FIRE\n,SIZE,,,,,\nNO.,W,H,T,MATERIAL,FINISH,RATING\n101,36,84,1.75,HM,x,90 MIN\n",
         {"101": {**DOOR, "t": 1.8, "frame_material": "hollow-metal", "rating": "90"}},

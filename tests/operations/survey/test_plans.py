@@ -8,8 +8,9 @@ from hwsched.exchange.survey.mapping import RememberedMapping
 from hwsched.exchange.survey.plan import ColumnPlan
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import create_project
+from hwsched.operations.project.history import history
 from hwsched.operations.survey.plans import find_plan, keep_plan, plans_folder
-from hwsched.operations.survey.survey_import import import_survey, save_plan
+from hwsched.operations.survey.survey_import import import_survey, preview_survey, save_plan
 
 PLAN = ColumnPlan("yard", RememberedMapping({"q": "opening.mark"}, "in", headers=("q",)), {"q": "Q"})
 
@@ -53,3 +54,26 @@ def test_a_plan_made_in_one_project_reads_a_list_in_another(tmp_path):
 def test_where_they_are_kept_by_themselves():
     assert plans_folder({"XDG_CONFIG_HOME": "/home/a/set"}).parts[-3:] == ("set", "hwsched", "plans")
     assert plans_folder({"HWSCHED_PLANS": "/srv/plans"}).parts[-2:] == ("srv", "plans")
+
+
+def test_a_mended_cell_is_kept_with_its_author_and_mended_again(tmp_path):
+    path = tmp_path / "list.csv"
+    path.write_text("Mark,Width\nD-1,3..6\nD-2,32\n", encoding="utf-8")
+    content = path.read_bytes()
+    told = SurveyOptions(bare_unit="in", corrections={"list!B2": "36"})
+    with create_project(str(tmp_path / "a.hwsched"), "A") as project:
+        done = import_survey(project, path, told, who="ann")
+        assert [round(each.leaves[0].facts["width_mm"]) for each in done.preview.new] == [914, 813]
+        (summary,) = [each.summary for each in history(project) if each.verb == "import-survey"]
+        assert summary.endswith('; cells mended: list B2 "3..6" as "36"')
+        # The next delivery still has it, and one more row.
+        path.write_bytes(content + b"D-3,30\n")
+        again = preview_survey(project, path, SurveyOptions(bare_unit="in"))
+        assert (again.problems, len(again.preview.new), again.preview.changed) == ((), 1, ())
+        assert 'cell list B2: "3..6" read as "36", mended by ann' in "\n".join(again.preview.assumptions)
+        # Once the cell says something else, it counts.
+        path.write_bytes(content.replace(b"3..6", b"34"))
+        again = preview_survey(project, path, SurveyOptions(bare_unit="in"))
+        assert round(again.preview.changed[0].facts[0].after) == 864
+    with create_project(str(tmp_path / "b.hwsched"), "B") as other, pytest.raises(InputRejected, match="has no cell X"):
+        import_survey(other, path, SurveyOptions(bare_unit="in", corrections={"X": "36"}), who="ann")

@@ -1,0 +1,93 @@
+"""What a person can say of a column of a survey file, as the entries of lists: facts, meanings, suggestions."""
+
+from collections.abc import Sequence
+from typing import Any, Final
+
+from PySide6.QtWidgets import QComboBox
+
+from hwsched.attributes import Attribute
+from hwsched.attributes.values import choice_words
+from hwsched.exchange.survey.words import TYPE_ATTRIBUTE
+from hwsched.survey import ITEM, LEAF, OPENING
+from hwsched.telling.nearest import nearest
+
+AS_HEADED: Final = "as the heading says"
+FACTS: Final[tuple[tuple[str, str], ...]] = (
+    ("not read", ""),
+    *(
+        (f"{entity.label}: {attribute.label}", f"{entity.name}.{attribute.name}")
+        for entity in (OPENING, LEAF, ITEM)
+        for attribute in entity.attributes
+    ),
+    (f"{LEAF.label}: width by height", "leaf.size"),
+    (f"{OPENING.label}: {TYPE_ATTRIBUTE.label}", "opening.of_type"),
+)
+DECLARED: Final[dict[str, Attribute]] = {
+    f"{entity.name}.{attribute.name}": attribute for entity in (OPENING, LEAF, ITEM) for attribute in entity.attributes
+}
+_FEWEST: Final = 2
+
+
+def fact_label(target: str) -> str:
+    """Return what people call the fact that a column carries.
+
+    Examples
+    --------
+    >>> fact_label("leaf.width_mm"), fact_label("")
+    ('Leaf width', 'not read')
+    """
+    bare = target.partition("@")[0]
+    attribute = DECLARED.get(bare)
+    if attribute is not None:
+        return attribute.label
+    return next((label for label, known in FACTS if known == bare), target)
+
+
+def fact_choices(target: str) -> list[tuple[str, str | None]]:
+    """Return what a column may carry, that which it is read as first."""
+    return [(f"{AS_HEADED}: {fact_label(target)}", None), *FACTS]
+
+
+def meanings(attribute: Attribute | None) -> list[tuple[str, str]]:
+    """Return what a word may mean for a fact: label and value."""
+    if attribute is None or attribute.kind not in ("choice", "flag"):
+        return []
+    if attribute.kind == "flag":
+        return [("yes", "yes"), ("no", "no")]
+    return [(choice.label, choice.value) for choice in attribute.choices]
+
+
+def dash_meanings(target: str) -> list[tuple[str, str]]:
+    """Return what a dash may mean in a column that carries a fact."""
+    return [("unknown", "unknown"), *meanings(DECLARED.get(target))]
+
+
+def suggestions(attribute: Attribute, word: str) -> list[tuple[str, str]]:
+    """Return what a word that is not understood is nearly: label and value of at most two choices.
+
+    Examples
+    --------
+    >>> suggestions(LEAF.attribute("material"), "aluminim")
+    [('Aluminium', 'aluminium')]
+    """
+    if attribute.kind != "choice":
+        return meanings(attribute)
+    known = choice_words(attribute)
+    found = dict.fromkeys(known[each] for each in nearest(word, known))
+    # A word of several parts may hold one that is known: hollow metal door, insulated.
+    for part in word.replace("/", " ").replace(",", " ").split():
+        found |= dict.fromkeys([known[part.casefold()]] if part.casefold() in known else [])
+    labels = {choice.value: choice.label for choice in attribute.choices}
+    return [(labels[value], value) for value in list(found)[:_FEWEST]]
+
+
+def choice_box(entries: Sequence[tuple[str, Any]], held: Any) -> QComboBox:
+    """Return a list to choose from, with the entry whose value is held."""
+    box = QComboBox()
+    for label, value in entries:
+        box.addItem(label, value)
+    box.setCurrentIndex(next((n for n, (_, value) in enumerate(entries) if value == held), 0))
+    # A long entry does not make the list wider than its place.
+    box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+    box.setMinimumContentsLength(12)
+    return box
